@@ -1,0 +1,3 @@
+"""The colour room of foilwork."""
+
+__all__: list[str] = []

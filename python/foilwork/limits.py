@@ -1,0 +1,3 @@
+"""The limits room of foilwork."""
+
+__all__: list[str] = []

@@ -1,0 +1,3 @@
+"""The mix room of foilwork."""
+
+__all__: list[str] = []

@@ -1,0 +1,3 @@
+"""The money room of foilwork."""
+
+__all__: list[str] = []

@@ -1,0 +1,1 @@
+//! Wrappers of `foilwork::limits`.

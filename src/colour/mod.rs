@@ -1,0 +1,1 @@
+//! Levels, tones, underlying pigment, CIELAB and the melanin model of a swatch.

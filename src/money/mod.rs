@@ -1,0 +1,1 @@
+//! Whole minor units: costs, prices, tax, margin and mark-up, break-even.

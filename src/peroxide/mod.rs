@@ -1,0 +1,1 @@
+//! Hydrogen peroxide: strength in every unit, density, dilution and blending, titration, ageing.

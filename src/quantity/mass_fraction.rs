@@ -1,0 +1,29 @@
+use super::{InvalidQuantity, newtype::quantity};
+
+quantity! {
+    /// Mass of solute over mass of solution, stored in percent w/w.
+    ///
+    /// Not interchangeable with percent w/v: that needs a density.
+    MassFraction: "strength" in "% w/w", from_percent_ww / percent_ww,
+    when |v| v >= 0.0 && v <= 100.0, "from 0 to 100 % w/w"
+}
+
+impl MassFraction {
+    /// None of the solute.
+    pub const ZERO: Self = Self(0.0);
+
+    /// Takes a mass fraction from 0 to 1.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (in % w/w) outside that range.
+    pub fn from_fraction(value: f64) -> Result<Self, InvalidQuantity> {
+        Self::from_percent_ww(value * 100.0)
+    }
+
+    /// The mass fraction from 0 to 1.
+    #[must_use]
+    pub fn fraction(self) -> f64 {
+        self.0 / 100.0
+    }
+}

@@ -1,0 +1,21 @@
+//! Checked quantities: a plain number never stands for a mass, a strength or a time.
+//!
+//! Each type has a private field, a checked constructor and a getter that are both named after the unit, and a
+//! `Display` that prints the unit. Nothing converts silently; what needs a density or a convention says so in its name.
+
+mod invalid;
+mod mass;
+mod mass_fraction;
+mod newtype;
+mod share;
+mod space;
+mod temperature;
+mod time;
+
+pub use invalid::InvalidQuantity;
+pub use mass::Mass;
+pub use mass_fraction::MassFraction;
+pub use share::Share;
+pub use space::{Area, Density, Length, Volume};
+pub use temperature::Temperature;
+pub use time::Duration;

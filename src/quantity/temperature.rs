@@ -1,0 +1,18 @@
+use super::newtype::quantity;
+
+quantity! {
+    /// Temperature, stored in degrees Celsius.
+    Temperature: "temperature" in "C", from_celsius / celsius,
+    when |v| v >= -273.15 && v <= 1e4, "from -273.15 to 1e4 C"
+}
+
+impl Temperature {
+    /// 20 C, the reference temperature of volumetric glassware and of most density tables.
+    pub const REFERENCE: Self = Self(20.0);
+
+    /// The thermodynamic temperature in kelvin.
+    #[must_use]
+    pub fn kelvin(self) -> f64 {
+        self.0 + 273.15
+    }
+}

@@ -1,0 +1,38 @@
+use super::{InvalidQuantity, newtype::quantity};
+
+quantity! {
+    /// A stretch of time, stored in minutes, the unit of the salon clock.
+    Duration: "duration" in "min", from_min / min, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 min"
+}
+
+impl Duration {
+    /// Takes a duration in hours.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (in min) when out of range.
+    pub fn from_h(value: f64) -> Result<Self, InvalidQuantity> {
+        Self::from_min(value * 60.0)
+    }
+
+    /// Takes a duration in days of 24 hours.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (in min) when out of range.
+    pub fn from_days(value: f64) -> Result<Self, InvalidQuantity> {
+        Self::from_min(value * 1440.0)
+    }
+
+    /// The duration in hours.
+    #[must_use]
+    pub fn h(self) -> f64 {
+        self.0 / 60.0
+    }
+
+    /// The duration in days of 24 hours.
+    #[must_use]
+    pub fn days(self) -> f64 {
+        self.0 / 1440.0
+    }
+}

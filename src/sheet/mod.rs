@@ -1,0 +1,1 @@
+//! The plan as text for the bench.

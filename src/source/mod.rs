@@ -1,0 +1,13 @@
+//! The ground under a number: its basis, its citation, and the bounds of an estimate.
+
+mod basis;
+mod citation;
+pub mod citations;
+mod interval;
+mod sourced;
+
+pub use basis::Basis;
+pub use citation::{COMMON_PRACTICE, Citation, Consulted};
+pub use citations::register;
+pub use interval::{Interval, InvalidInterval};
+pub use sourced::Sourced;

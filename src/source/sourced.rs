@@ -1,0 +1,44 @@
+use super::{Basis, Citation};
+
+/// A value with the ground it stands on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Sourced<T> {
+    /// The value.
+    pub value: T,
+    /// What kind of ground.
+    pub basis: Basis,
+    /// The citation, where there is one.
+    pub citation: Option<&'static Citation>,
+}
+
+impl<T> Sourced<T> {
+    /// A value printed in a cited source.
+    pub const fn published(value: T, citation: &'static Citation) -> Self {
+        Self { value, basis: Basis::Published, citation: Some(citation) }
+    }
+
+    /// A value the trade uses without a source.
+    pub const fn common_practice(value: T) -> Self {
+        Self { value, basis: Basis::CommonPractice, citation: Some(&super::COMMON_PRACTICE) }
+    }
+
+    /// A value the user stated.
+    pub const fn stated(value: T) -> Self {
+        Self { value, basis: Basis::Stated, citation: None }
+    }
+
+    /// A value the user measured.
+    pub const fn measured(value: T) -> Self {
+        Self { value, basis: Basis::Measured, citation: None }
+    }
+
+    /// A value foilwork assumes until the user measures it.
+    pub const fn assumed(value: T) -> Self {
+        Self { value, basis: Basis::Assumed, citation: None }
+    }
+
+    /// A value calculated from others, no better founded than `basis`.
+    pub const fn derived(value: T) -> Self {
+        Self { value, basis: Basis::Derived, citation: None }
+    }
+}

@@ -1,0 +1,1 @@
+//! Which mix of shades brings exposed pigment to a target.

@@ -1,0 +1,1 @@
+//! `colour`: see the room's own page in `src/colour`.

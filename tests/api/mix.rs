@@ -1,0 +1,1 @@
+//! `mix`: see the room's own page in `src/mix`.

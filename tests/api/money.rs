@@ -1,0 +1,1 @@
+//! `money`: see the room's own page in `src/money`.

@@ -1,0 +1,1 @@
+//! `peroxide`: see the room's own page in `src/peroxide`.

@@ -1,0 +1,1 @@
+//! `service`: see the room's own page in `src/service`.

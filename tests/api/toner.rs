@@ -1,0 +1,1 @@
+//! `toner`: see the room's own page in `src/toner`.

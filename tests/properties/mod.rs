@@ -1,0 +1,8 @@
+//! properties
+mod colour;
+mod limits;
+mod mix;
+mod money;
+mod peroxide;
+mod service;
+mod toner;

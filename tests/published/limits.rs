@@ -1,0 +1,1 @@
+//! `limits`: see the room's own page in `src/limits`.

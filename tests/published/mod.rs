@@ -1,0 +1,8 @@
+//! published
+mod colour;
+mod limits;
+mod mix;
+mod money;
+mod peroxide;
+mod service;
+mod toner;
