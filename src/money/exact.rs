@@ -1,0 +1,126 @@
+//! Exact products and quotients: one rounding, at the end, decided on the true value.
+//!
+//! Every cost in this room is a product of decimals over a product of decimals. Carrying an intermediate quotient in
+//! 28 digits would decide a tie wrongly: 11.00 an hour for 0.3 min is 0.055 exactly, but 11/60 cut at 28 digits and
+//! multiplied by 0.3 falls just below. So numerators and denominators are multiplied out as whole numbers (128 bits,
+//! or as many as it takes) and divided once.
+
+use super::{MoneyError, Rounding};
+use num_bigint::{BigInt, Sign};
+use rust_decimal::Decimal;
+use std::cmp::Ordering;
+
+/// `10^exponent · product(over) / product(under)` as a whole number, rounded once.
+///
+/// A denominator of zero is the caller's mistake and gives `TooLarge`, like any result beyond `i64`.
+pub(super) fn quotient(
+    over: &[Decimal],
+    under: &[Decimal],
+    exponent: u32,
+    rounding: Rounding,
+    field: &'static str,
+) -> Result<i64, MoneyError> {
+    let scale = |factors: &[Decimal]| factors.iter().map(|d| i64::from(d.scale())).sum::<i64>();
+    let shift = i64::from(exponent) + scale(under) - scale(over);
+    narrow(over, under, shift, rounding)
+        .or_else(|| wide(over, under, shift, rounding))
+        .ok_or(MoneyError::TooLarge { field })
+}
+
+/// The ordinary case: everything fits into 128 bits.
+fn narrow(over: &[Decimal], under: &[Decimal], shift: i64, rounding: Rounding) -> Option<i64> {
+    let product = |factors: &[Decimal]| factors.iter().try_fold(1_i128, |product, d| product.checked_mul(d.mantissa()));
+    let power = 10_i128.checked_pow(u32::try_from(shift.unsigned_abs()).ok()?)?;
+    let (mut numerator, mut denominator) = (product(over)?, product(under)?);
+    if shift >= 0 {
+        numerator = numerator.checked_mul(power)?;
+    } else {
+        denominator = denominator.checked_mul(power)?;
+    }
+    divide(numerator, denominator, rounding)
+}
+
+/// One division of whole numbers, rounded as named; `None` for a zero denominator or a result beyond `i64`.
+pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> Option<i64> {
+    let quotient = i64::try_from(numerator.checked_div(denominator)?).ok()?;
+    let rest = numerator.checked_rem(denominator)?;
+    if rest == 0 {
+        return Some(quotient);
+    }
+    // `|rest| < |denominator|`, so the difference cannot wrap.
+    let to_next = denominator.unsigned_abs() - rest.unsigned_abs();
+    let half = rest.unsigned_abs().cmp(&to_next);
+    step(quotient, (numerator < 0) != (denominator < 0), half, rounding)
+}
+
+/// The same division for factors that need more than 128 bits.
+fn wide(over: &[Decimal], under: &[Decimal], shift: i64, rounding: Rounding) -> Option<i64> {
+    let product = |factors: &[Decimal]| factors.iter().map(|d| BigInt::from(d.mantissa())).product::<BigInt>();
+    let power = BigInt::from(10).pow(u32::try_from(shift.unsigned_abs()).ok()?);
+    let (mut numerator, mut denominator) = (product(over), product(under));
+    if shift >= 0 {
+        numerator *= power;
+    } else {
+        denominator *= power;
+    }
+    if denominator.sign() == Sign::NoSign {
+        return None;
+    }
+    let quotient = i64::try_from(&numerator / &denominator).ok()?;
+    let rest = (&numerator % &denominator).magnitude().clone();
+    if rest.bits() == 0 {
+        return Some(quotient);
+    }
+    let to_next = denominator.magnitude() - &rest;
+    let negative = (numerator.sign() == Sign::Minus) != (denominator.sign() == Sign::Minus);
+    step(quotient, negative, rest.cmp(&to_next), rounding)
+}
+
+/// Moves a quotient that was cut off, by one or not at all. `half` says how the rest compares with one half.
+fn step(cut: i64, negative: bool, half: Ordering, rounding: Rounding) -> Option<i64> {
+    let grow = match rounding {
+        Rounding::MidpointAwayFromZero => half != Ordering::Less,
+        Rounding::MidpointNearestEven => half == Ordering::Greater || (half == Ordering::Equal && cut % 2 != 0),
+        Rounding::MidpointTowardZero => half == Ordering::Greater,
+        Rounding::ToZero => false,
+        Rounding::AwayFromZero => true,
+        Rounding::ToNegativeInfinity => negative,
+        Rounding::ToPositiveInfinity => !negative,
+    };
+    match (grow, negative) {
+        (false, _) => Some(cut),
+        (true, false) => cut.checked_add(1),
+        (true, true) => cut.checked_sub(1),
+    }
+}
+
+/// `product(over) / product(under)` in 28 significant digits, for rates and percentages that are shown or passed on.
+pub(super) fn ratio(over: &[Decimal], under: &[Decimal], field: &'static str) -> Result<Decimal, MoneyError> {
+    let product =
+        |factors: &[Decimal]| factors.iter().try_fold(Decimal::ONE, |product, factor| product.checked_mul(*factor));
+    product(over)
+        .zip(product(under))
+        .and_then(|(over, under)| over.checked_div(under))
+        .map(|ratio| ratio.normalize())
+        .ok_or(MoneyError::TooLarge { field })
+}
+
+/// A measured value as the decimal it was written as.
+///
+/// An `f64` holds 15 significant digits surely, so that many are kept: 0.1 is one tenth, and the dust of a float sum
+/// (0.1 + 0.2) disappears instead of deciding a tie.
+pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyError> {
+    // Nearly every mass and time has at most three decimals; the check makes sure that this one has.
+    let thousandths = (value * 1000.0).round();
+    if thousandths.abs() < 1e15 && thousandths / 1000.0 == value {
+        #[expect(clippy::cast_possible_truncation, reason = "a whole number below 1e15")]
+        return Ok(Decimal::new(thousandths as i64, 3));
+    }
+    Decimal::from_scientific(&format!("{value:.14e}")).map_err(|_| MoneyError::TooLarge { field })
+}
+
+/// Percent as a factor: 20 gives the pair 20 over 100.
+pub(super) const HUNDRED: Decimal = Decimal::ONE_HUNDRED;
+
+/// Minutes in an hour.
+pub(super) const SIXTY: Decimal = Decimal::from_parts(60, 0, 0, false, 0);
