@@ -101,6 +101,7 @@ impl<'py> Column<'py> {
             Self::Array(array) => array,
         };
         if array.shape() == shape
+            && array.is_c_contiguous()
             && let Ok(values) = array.as_slice()
         {
             return Ok(Spread::Each(Cow::Borrowed(values)));
