@@ -2,6 +2,7 @@
 
 use super::{Finding, Step};
 use crate::{
+    money::{CostTable, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
 };
@@ -166,47 +167,19 @@ pub struct Part {
     pub scale_shows_g: f64,
 }
 
-/// What it costs and what to charge. Amounts are exact decimal text in the currency named.
+/// What it costs and what to charge. Amounts are exact decimal text.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct MoneyPlan {
-    /// ISO 4217 code.
-    pub currency: String,
-    /// The lines of the cost.
-    pub lines: Vec<CostLine>,
-    /// Their sum.
-    pub cost: String,
+    /// The cost, line by line.
+    pub cost: CostTable,
     /// What the cost leaves out because the file does not say.
     pub left_out: Vec<String>,
-    /// The price, where a margin or a mark-up is given.
-    pub price: Option<PricePlan>,
-}
-
-/// One line of the cost.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct CostLine {
-    /// What it is for.
-    pub what: String,
-    /// How it was worked out.
-    pub how: String,
-    /// The amount.
-    pub amount: String,
-    /// Its share of the whole cost.
-    pub share_percent: f64,
-}
-
-/// What to charge.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct PricePlan {
-    /// Before tax.
-    pub net: String,
-    /// Tax, where a rate is given.
-    pub tax: Option<String>,
-    /// What the guest pays.
-    pub gross: String,
-    /// Profit as a share of the net price.
-    pub margin_percent: String,
-    /// Profit as a share of the cost: not the same number.
-    pub markup_percent: String,
+    /// The net price with margin and mark-up, where one of them is given.
+    pub price: Option<SetPrice>,
+    /// The same price with its tax, where a rate is given.
+    pub taxed: Option<TaxedPrice>,
+    /// How amounts are rounded.
+    pub rounding: &'static str,
 }
 
 /// A caution and where it comes from.

@@ -65,7 +65,7 @@ impl Request {
         let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
         let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
 
-        let bottles = shelf::bottles(&file.shelf, room, currency)?;
+        let bottles = shelf::bottles(&file.shelf, room, currency, &mut used)?;
         let items = shelf::items(&file.shelf, currency)?;
         let look_up = Shelf { bottles: &bottles, items: &items, working_life };
         let mut tasks = Vec::new();

@@ -1,10 +1,10 @@
-use super::build::InField;
+use super::{build::InField, defaults::Defaults};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,
     money::{Currency, Money},
-    peroxide::StatedStrength,
-    quantity::{Duration, Mass, MassFraction, Share, Temperature},
+    peroxide::{Conditions, SolutionDensity, StatedStrength},
+    quantity::{Density, Duration, Mass, MassFraction, Share, Temperature},
     service::{
         file::Problems,
         shape::{self, ShadeClass, StrengthBasis},
@@ -89,13 +89,15 @@ pub(super) fn bottles(
     shelf: &shape::Shelf,
     room: Temperature,
     currency: Option<Currency>,
+    defaults: &mut Defaults,
 ) -> Result<Vec<Bottle>, Problems> {
-    let read = |(i, developer): (usize, &shape::Developer)| {
+    let mut read = |(i, developer): (usize, &shape::Developer)| {
         let field = format!("shelf.developer[{}]", i + 1);
         let stated: StatedStrength = developer.strength.parse().in_field(&format!("{field}.strength"))?;
+        let conditions = Conditions::at(room).with_density(density(developer, &stated, &field, defaults)?);
         Ok(Bottle {
             name: developer.name.clone(),
-            strength: stated.mass_fraction(room).in_field(&format!("{field}.strength"))?,
+            strength: stated.mass_fraction_under(&conditions).in_field(&format!("{field}.strength"))?,
             stated,
             basis: match developer.strength_basis {
                 StrengthBasis::Measured => Basis::Measured,
@@ -104,7 +106,28 @@ pub(super) fn bottles(
             priced: priced(&field, developer.pack_g, developer.price.as_deref(), currency)?,
         })
     };
-    shelf.developer.iter().enumerate().map(read).collect()
+    shelf.developer.iter().enumerate().map(&mut read).collect()
+}
+
+/// What stands between the volume and the mass of a developer.
+fn density(
+    developer: &shape::Developer,
+    stated: &StatedStrength,
+    field: &str,
+    defaults: &mut Defaults,
+) -> Result<SolutionDensity, Problems> {
+    if let Some(g_per_ml) = developer.density_g_per_ml {
+        let density = Density::from_g_per_ml(g_per_ml).in_field(&format!("{field}.density_g_per_ml"))?;
+        return Ok(SolutionDensity::measured(density));
+    }
+    if developer.cream == Some(false) {
+        return Ok(SolutionDensity::Aqueous);
+    }
+    if developer.cream.is_none() && !matches!(stated, StatedStrength::Ww(_)) {
+        let why = "density unknown: that of a clear solution, from 8 % below to 2 % above";
+        defaults.note(&format!("{field}.cream"), "true".to_owned(), Basis::Assumed, None, why);
+    }
+    Ok(SolutionDensity::Emulsion)
 }
 
 /// Everything else on the shelf: lighteners, shades, additives, diluents.

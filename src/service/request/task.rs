@@ -74,6 +74,13 @@ pub(in crate::service) struct Task {
     pub(in crate::service) after: Vec<usize>,
 }
 
+impl Task {
+    /// Whether the mix lies on the first centimetres.
+    pub(in crate::service) fn zone_is_at_root(&self) -> bool {
+        matches!(self.zone, Zone::Roots | Zone::Whole)
+    }
+}
+
 /// What the readers of tasks need to look things up.
 pub(super) struct Shelf<'a> {
     pub(super) bottles: &'a [Bottle],

@@ -34,6 +34,11 @@ pub struct Developer {
     pub strength: String,
     /// How the strength is known.
     pub strength_basis: StrengthBasis,
+    /// Its density, measured; needed only to read a w/v figure, volumes or a label exactly.
+    #[schemars(range(min = 0.5, max = 1.5), extend("x-unit" = "g/mL"))]
+    pub density_g_per_ml: Option<f64>,
+    /// Whether it is a cream or emulsion rather than a clear solution; taken for a cream where it is not said.
+    pub cream: Option<bool>,
     /// Mass of a full pack.
     #[schemars(range(min = 1.0, max = 100_000.0), extend("x-unit" = "g"))]
     pub pack_g: Option<f64>,
