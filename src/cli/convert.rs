@@ -55,7 +55,12 @@ fn label_readings(label: crate::quantity::TradeLabel, conditions: &Conditions) -
     let readings = read_label(label, conditions)?;
     let mut text = format!("{label} can mean three strengths; the label does not say which\n");
     let ww = |x: f64| significant(x);
-    writeln!(text, "  read as w/w: {} % w/w, really {:.1}", ww(readings.as_ww.percent_ww()), readings.volumes_if_ww.best())?;
+    writeln!(
+        text,
+        "  read as w/w: {} % w/w, really {:.1}",
+        ww(readings.as_ww.percent_ww()),
+        readings.volumes_if_ww.best()
+    )?;
     let wv = readings.as_wv;
     writeln!(
         text,

@@ -26,9 +26,9 @@ pub(super) fn deliver(text: String, status: u8, output: &OutputArgs) -> Outcome 
 /// Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one.
 fn replace(path: &Path, text: &str) -> std::io::Result<()> {
     let folder = path.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut file = tempfile::Builder::new().prefix(".foilwork-").make_in(folder, |name| {
-        fs::OpenOptions::new().write(true).create_new(true).open(name)
-    })?;
+    let mut file = tempfile::Builder::new()
+        .prefix(".foilwork-")
+        .make_in(folder, |name| fs::OpenOptions::new().write(true).create_new(true).open(name))?;
     file.write_all(text.as_bytes())?;
     file.as_file().sync_all()?;
     file.persist(path).map_err(|error| error.error)?;

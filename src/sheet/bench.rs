@@ -1,5 +1,5 @@
 use super::{
-    layout::{Sheet, number, range},
+    layout::{Sheet, number},
     mixes, money,
 };
 use crate::service::{Plan, SectionColour, Stage, Verdict};
@@ -54,9 +54,21 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
 
 fn findings(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Checks");
-    for finding in &plan.findings {
+    for finding in plan.findings.iter().filter(|finding| finding.verdict != Verdict::Passed) {
         let mark = format!("[{}]", finding.verdict.mark());
         sheet.paragraph(&format!("{mark:<7}{}: {}", finding.check, finding.text), 7);
+    }
+    // What passed is said once for each check, so that it does not drown the rest.
+    let passed: Vec<_> = plan.findings.iter().filter(|finding| finding.verdict == Verdict::Passed).collect();
+    let mut checks: Vec<&str> = Vec::new();
+    for finding in &passed {
+        if checks.contains(&finding.check.as_str()) {
+            continue;
+        }
+        checks.push(&finding.check);
+        let texts = passed.iter().filter(|other| other.check == finding.check).map(|other| other.text.as_str());
+        let mark = format!("[{}]", finding.verdict.mark());
+        sheet.paragraph(&format!("{mark:<7}{}: {}", finding.check, texts.collect::<Vec<_>>().join("; ")), 7);
     }
     sheet.blank();
     sheet.paragraph("OPEN means unknown, never passed. \"ok\" means nothing was found, not that anything is safe.", 0);
@@ -71,10 +83,7 @@ fn hair(sheet: &mut Sheet, plan: &Plan) {
 fn order(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Order, in minutes from the first brush");
     let minutes = |list: &[f64]| list.iter().map(|at| number(*at, 0)).collect::<Vec<_>>().join(" ");
-    for (stage, note) in [
-        (Stage::Section, ""),
-        (Stage::Toner, "After rinsing, counted anew:"),
-    ] {
+    for (stage, note) in [(Stage::Section, ""), (Stage::Toner, "After rinsing, counted anew:")] {
         let steps: Vec<_> =
             plan.order.iter().filter(|step| (step.stage == Stage::Section) == (stage == Stage::Section)).collect();
         if steps.is_empty() {
@@ -105,11 +114,17 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
 fn colour(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Level and tone, section by section");
     let row = |section: &SectionColour| {
-        let (verb, levels) =
-            if section.change_levels >= 0.0 { ("lift", section.change_levels) } else { ("deposit", -section.change_levels) };
+        let (verb, levels) = if section.change_levels >= 0.0 {
+            ("lift", section.change_levels)
+        } else {
+            ("deposit", -section.change_levels)
+        };
         vec![
             section.section.clone(),
-            section.product.clone(),
+            match &section.developer {
+                Some(developer) => format!("{}, {developer}", section.product),
+                None => section.product.clone(),
+            },
             format!("{} to {}", number(section.from_level, 1), number(section.target_level, 1)),
             format!("{verb} {}", number(levels, 1)),
             section.exposed.clone().unwrap_or_else(|| "-".to_owned()),

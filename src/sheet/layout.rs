@@ -36,7 +36,7 @@ impl Sheet {
     /// A table with a row of names; the columns listed in `numbers` are set to the right.
     pub(super) fn table(&mut self, names: &[&str], numbers: &[usize], rows: Vec<Vec<String>>) {
         let mut table = Table::new();
-        table.load_preset(NOTHING).set_content_arrangement(ContentArrangement::Dynamic).set_width(WIDTH as u16);
+        table.load_style(NOTHING).set_content_arrangement(ContentArrangement::Dynamic).set_width(WIDTH as u16);
         if names.iter().any(|name| !name.is_empty()) {
             table.set_header(names.to_vec());
         }

@@ -14,11 +14,9 @@ pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
 
 fn one(sheet: &mut Sheet, place: usize, mix: &Mix) {
     let stage = if mix.stage == Stage::Section { "" } else { ", after rinsing" };
+    let parts = mix.ratio.as_ref().map_or("no developer".to_owned(), |ratio| format!("{ratio} parts"));
     let needed = range(&mix.needed_g, 0);
-    sheet.paragraph(
-        &format!("{place}. {}{stage}: {} parts, {needed} g needed [{}]", mix.name, mix.ratio, mix.needed_basis),
-        3,
-    );
+    sheet.paragraph(&format!("{place}. {}{stage}: {parts}, {needed} g needed [{}]", mix.name, mix.needed_basis), 3);
     for bowl in &mix.bowls {
         weigh(sheet, bowl);
     }
@@ -56,7 +54,8 @@ fn weigh(sheet: &mut Sheet, bowl: &Bowl) {
     let times: Vec<_> = bowl.mix_at_min.iter().map(|at| number(*at, 0)).collect();
     words += &format!(", mixed at minute {}, used within {} min", times.join(", "), number(bowl.use_within_min, 0));
     if bowl.worst_ratio_error_percent >= 0.05 {
-        words += &format!("; rounding to the scale moves a part by up to {} %", number(bowl.worst_ratio_error_percent, 1));
+        words +=
+            &format!("; rounding to the scale moves a part by up to {} %", number(bowl.worst_ratio_error_percent, 1));
     }
     sheet.paragraph(&words, 3);
 }

@@ -40,7 +40,10 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
     sheet.blank();
     match &money.price {
         Some(set) => {
-            sheet.paragraph(&format!("net price {}: margin {}, which is mark-up {}", set.price, set.margin, set.markup), 2);
+            sheet.paragraph(
+                &format!("net price {}: margin {}, which is mark-up {}", set.price, set.margin, set.markup),
+                2,
+            );
         }
         None => sheet.line("price not computed: enter `prices.margin_percent` or `prices.markup_percent`"),
     }

@@ -1,8 +1,6 @@
 //! The readers behind `x-parse`: text fields whose content has a grammar of its own.
 
-use crate::{
-    colour::Hue, limits::Jurisdiction, mix::Ratio, money::Currency, peroxide::StatedStrength,
-};
+use crate::{colour::Hue, limits::Jurisdiction, mix::Ratio, money::Currency, peroxide::StatedStrength};
 use jiff::civil::{Date, DateTime};
 use rust_decimal::Decimal;
 use std::str::FromStr;
@@ -58,7 +56,9 @@ impl FromStr for Moment {
     fn from_str(text: &str) -> Result<Self, String> {
         let text = text.trim();
         let wrong = || {
-            format!("\"{text}\" is not a date: give year-month-day, with the local time if known, for example 2026-11-25T10:00")
+            format!(
+                "\"{text}\" is not a date: give year-month-day, with the local time if known, for example 2026-11-25T10:00"
+            )
         };
         // A `Z` or an offset would need a time zone; the salon's clock is meant.
         if text.len() <= 10 {

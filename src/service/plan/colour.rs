@@ -3,7 +3,7 @@
 use super::SectionColour;
 use crate::{
     colour::{Level, lift_needed, underlying_pigment},
-    service::request::{Request, Stage, Task},
+    service::request::{Oxidant, Request, Stage, Task},
     source::Basis,
 };
 
@@ -22,6 +22,11 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
     SectionColour {
         section: task.name.clone(),
         product,
+        developer: match task.oxidant {
+            Oxidant::Bottle(i) => request.bottles.get(i).map(|bottle| bottle.name.clone()),
+            Oxidant::Strength(strength) => Some(format!("{strength} blended")),
+            Oxidant::Nothing => None,
+        },
         from_level: task.from.number(),
         target_level: target.number(),
         change_levels: change.levels(),

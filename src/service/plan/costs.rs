@@ -148,7 +148,8 @@ fn labour(
     }
     // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
     let paid = Duration::from_h(100.0).in_field(field)?;
-    let productive = Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
+    let productive =
+        Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
     let labour = Labour::new(wage, on_costs, paid, productive).in_field("prices.productive_percent")?;
     let applying: f64 = request.tasks.iter().map(|task| task.apply.min()).sum();
     let hands_on = Duration::from_min(applying + other_work(prices)).in_field("prices.other_work_min")?;

@@ -1,4 +1,6 @@
-use super::{Fact, Plan, cautions, colour, costs, finding::Findings, legal, mixes, order, tests_done, unknown, work_checks};
+use super::{
+    Fact, Plan, cautions, colour, costs, finding::Findings, legal, mixes, order, tests_done, unknown, work_checks,
+};
 use crate::{
     service::{
         file::{Problem, Problems},
@@ -81,7 +83,10 @@ fn hair(request: &Request) -> Vec<Fact> {
     };
     let level = match analysis.natural_level_plus_minus {
         Some(off) => format!("{} +/- {off}", analysis.natural_level),
-        None => format!("{} (no margin stated; a reading by eye is seldom better than half a level)", analysis.natural_level),
+        None => format!(
+            "{} (no margin stated; a reading by eye is seldom better than half a level)",
+            analysis.natural_level
+        ),
     };
     say("natural level", level);
     say("white", format!("{} %", analysis.white_percent));

@@ -94,6 +94,8 @@ pub struct SectionColour {
     pub section: String,
     /// Lightener or shades.
     pub product: String,
+    /// The developer, or the strength blended for it; absent where none is used.
+    pub developer: Option<String>,
     /// Level now.
     pub from_level: f64,
     /// Level wanted.
@@ -117,8 +119,8 @@ pub struct Mix {
     pub name: String,
     /// Section, toner or root shadow.
     pub stage: Stage,
-    /// Parts product to parts developer, additives apart.
-    pub ratio: String,
+    /// Parts product to parts developer, additives apart; absent where no developer is used.
+    pub ratio: Option<String>,
     /// How much is needed.
     pub needed_g: Range,
     /// Ground of that amount.

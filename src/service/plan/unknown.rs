@@ -10,7 +10,10 @@ pub(super) fn not_computed(request: &Request, has_money: bool) -> Vec<NotCompute
         missing("strengths that make all sections finish together", "needs the lift model; the strengths are yours"),
         missing("mass of the hair and product demand from it", "amounts are yours or the trade's full-head figures"),
         missing("foil count and layout", "the counts are yours"),
-        missing("dye and ammonia limits", "the products' compositions are not in a service file; peroxide is checked"),
+        missing(
+            "dye and ammonia limits, peroxide released by lighteners",
+            "the products' compositions are not in a service file; the law is checked for the developers' peroxide",
+        ),
         missing("pH of the mixes", "no data of the products; nothing is invented"),
     ];
     if !has_money {

@@ -21,6 +21,7 @@ const OWN_INSTRUCTIONS: &str = "the product's own instructions, as entered on th
 pub(super) fn check(request: &Request, mixed: &[(&Task, &Mixed)], findings: &mut Findings) {
     for (task, mixed) in mixed {
         own_instructions(request, task, mixed, findings);
+        rounding(task, mixed, findings);
         match task.stage {
             Stage::Section => lift(request, task, mixed, findings),
             Stage::Toner => toner_level(request, task, findings),
@@ -29,6 +30,20 @@ pub(super) fn check(request: &Request, mixed: &[(&Task, &Mixed)], findings: &mut
     }
     white(request, findings);
     timing(request, findings);
+}
+
+/// A share that the scale moves by more than this many percent is worth a finer scale. Assumed.
+const COARSE_PERCENT: f64 = 10.0;
+
+/// Whether the scale is fine enough for the smallest part.
+fn rounding(task: &Task, mixed: &Mixed, findings: &mut Findings) {
+    for bowl in mixed.mix.bowls.iter().filter(|bowl| bowl.worst_ratio_error_percent > COARSE_PERCENT) {
+        let text = format!(
+            "{}: rounding to the scale moves a part by {:.0} %: mix more at once, or use a finer scale",
+            task.name, bowl.worst_ratio_error_percent
+        );
+        findings.add(Warning, "scale", text, "assumed: 10 % of a part is the most that rounding should move");
+    }
 }
 
 fn products<'r>(request: &'r Request, task: &'r Task) -> impl Iterator<Item = &'r Item> {
@@ -55,7 +70,8 @@ fn own_instructions(request: &Request, task: &Task, mixed: &Mixed, findings: &mu
                 findings.add(Stop, "developer", text, OWN_INSTRUCTIONS);
             }
             Some(most) => {
-                let text = format!("{}: {:.2}, \"{}\" takes {most} at most", task.name, mixed.developer.high(), item.name);
+                let high = mixed.developer.high().percent_ww();
+                let text = format!("{} {high:.2} of {most} for \"{}\"", task.name, item.name);
                 findings.add(Passed, "developer", text, OWN_INSTRUCTIONS);
             }
             None => {
@@ -161,7 +177,7 @@ fn toner_level(request: &Request, task: &Task, findings: &mut Findings) {
             );
             findings.add(Warning, "toner level", text, COMMON_PRACTICE);
         } else {
-            let text = format!("{}: shade {code} ({level}) on hair lifted to {}", task.name, task.from);
+            let text = format!("{}: {code} ({level}) on {}", task.name, task.from);
             findings.add(Passed, "toner level", text, COMMON_PRACTICE);
         }
     }

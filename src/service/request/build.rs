@@ -72,8 +72,12 @@ impl Request {
         for (i, section) in file.section.iter().enumerate() {
             tasks.push(task::section(i, section, &file.section, &file.analysis, &look_up, &mut used)?);
         }
-        let toners: Result<Vec<_>, _> =
-            file.toner.iter().enumerate().map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used)).collect();
+        let toners: Result<Vec<_>, _> = file
+            .toner
+            .iter()
+            .enumerate()
+            .map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used))
+            .collect();
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);

@@ -41,7 +41,7 @@ pub(in crate::service) struct Item {
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::service) enum ItemKind {
     Lightener { ratio: Ratio, on_scalp: bool, working_life: Option<Duration>, limits: OwnLimits },
-    Shade { ratio: Ratio, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
+    Shade { ratio: Option<Ratio>, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
     Additive { dose: Share },
     Diluent,
 }
@@ -69,6 +69,11 @@ impl Item {
         matches!(self.kind, ItemKind::Lightener { .. })
     }
 
+    /// Whether it is used as it comes, without developer.
+    pub(in crate::service) fn needs_no_developer(&self) -> bool {
+        matches!(self.kind, ItemKind::Shade { class: ShadeClass::Semi, .. })
+    }
+
     pub(in crate::service) fn own_limits(&self) -> Option<OwnLimits> {
         match &self.kind {
             ItemKind::Lightener { limits, .. } | ItemKind::Shade { limits, .. } => Some(*limits),
@@ -78,7 +83,8 @@ impl Item {
 
     pub(in crate::service) fn ratio(&self) -> Option<&Ratio> {
         match &self.kind {
-            ItemKind::Lightener { ratio, .. } | ItemKind::Shade { ratio, .. } => Some(ratio),
+            ItemKind::Lightener { ratio, .. } => Some(ratio),
+            ItemKind::Shade { ratio, .. } => ratio.as_ref(),
             ItemKind::Additive { .. } | ItemKind::Diluent => None,
         }
     }
@@ -153,7 +159,7 @@ pub(super) fn items(shelf: &shape::Shelf, currency: Option<Currency>) -> Result<
         items.push(Item {
             name: shade.code.clone(),
             kind: ItemKind::Shade {
-                ratio: shade.ratio.parse().in_field(&format!("{field}.ratio"))?,
+                ratio: shade.ratio.as_deref().map(str::parse).transpose().in_field(&format!("{field}.ratio"))?,
                 level: Level::new(shade.level).in_field(&format!("{field}.level"))?,
                 tone: Tone::from_hues(hues.in_field(&format!("{field}.tones"))?),
                 class: shade.class,

@@ -101,13 +101,13 @@ pub struct Shade {
     pub level: f64,
     /// Its tones in words of the colour wheel, main tone first; none means natural.
     #[serde(default)]
-    #[schemars(inner(extend("x-parse" = "hue")))]
+    #[schemars(extend("items" = { "type": "string", "x-parse": "hue" }))]
     pub tones: Vec<String>,
     /// What kind of colour it is.
     pub class: ShadeClass,
-    /// Parts colour to parts developer, by mass, for example `1:1.5`.
+    /// Parts colour to parts developer, by mass, for example `1:1.5`; a semi-permanent colour has none.
     #[schemars(extend("x-parse" = "ratio"))]
-    pub ratio: String,
+    pub ratio: Option<String>,
     /// The strongest developer its own instructions allow.
     #[schemars(range(min = 0.0, max = 15.0), extend("x-unit" = "% w/w"))]
     pub strongest_developer_ww: Option<f64>,
