@@ -7,8 +7,14 @@ create_exception!(
     "Bad input: the text says which value, its unit, the allowed range and the way out."
 );
 
+create_exception!(
+    foilwork,
+    ServiceFileError,
+    FoilworkError,
+    "A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."
+);
+
 /// Turns any core error into the one Python exception, with the core's own text.
-#[expect(dead_code, reason = "used by every wrapper")]
 pub fn raise(error: impl std::error::Error) -> PyErr {
     FoilworkError::new_err(error.to_string())
 }
