@@ -1,0 +1,4 @@
+//! Laws that peroxide arithmetic keeps.
+
+mod dilution;
+mod units;
