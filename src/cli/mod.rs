@@ -7,9 +7,11 @@
 
 mod args;
 mod convert;
+mod cost;
 mod dilute;
 mod output;
 mod plan;
+mod price;
 mod scale;
 mod schema;
 
@@ -65,6 +67,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Convert(args) => convert::run(args),
         Command::Dilute(args) => dilute::run(args),
         Command::Scale(args) => scale::run(args),
+        Command::Price(args) => price::run(args),
+        Command::Cost(args) => cost::run(args),
     };
     match outcome {
         Ok(answer) => print(&answer.text, answer.status),
