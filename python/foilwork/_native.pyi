@@ -1,7 +1,7 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
 from collections.abc import Sequence
-from typing import Literal, overload
+from typing import Any, Literal, final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
@@ -9,14 +9,21 @@ from numpy.typing import ArrayLike, NDArray
 __all__ = [
     "FoilworkError",
     "OutOfRangeWarning",
+    "Plan",
+    "ServiceFileError",
     "convert",
     "dilute",
     "main",
+    "plan",
+    "service_schema",
 ]
 
 # --- errors ---------------------------------------------------------------------------------------------------------
 
 class FoilworkError(ValueError): ...
+
+class ServiceFileError(FoilworkError):
+    problems: list[tuple[int | None, str, str]]
 
 class OutOfRangeWarning(UserWarning):
     count: int
@@ -77,3 +84,18 @@ def dilute(
 
 
 # --- service --------------------------------------------------------------------------------------------------------
+
+@final
+class Plan:
+    """A service plan: what to weigh, in which order, what was checked, what it costs."""
+
+    @property
+    def is_blocked(self) -> bool: ...
+    def text(self) -> str: ...
+    def json(self) -> str: ...
+    def data(self) -> dict[str, Any]: ...
+    def cards(self) -> list[dict[str, Any]]: ...
+    def _repr_html_(self) -> str: ...
+
+def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan: ...
+def service_schema() -> dict[str, Any]: ...

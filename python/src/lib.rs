@@ -15,7 +15,7 @@ mod service;
 #[pymodule]
 mod _native {
     #[pymodule_export]
-    use super::error::{FoilworkError, OutOfRangeWarning};
+    use super::error::{FoilworkError, OutOfRangeWarning, ServiceFileError};
 
     #[pymodule_export]
     use super::service::main;
@@ -33,4 +33,6 @@ mod _native {
     // --- money ---
 
     // --- service ---
+    #[pymodule_export]
+    use super::service::{Plan, plan, service_schema};
 }

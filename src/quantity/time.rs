@@ -6,6 +6,9 @@ quantity! {
 }
 
 impl Duration {
+    /// No time at all.
+    pub const ZERO: Self = Self(0.0);
+
     /// Takes a duration in hours.
     ///
     /// # Errors

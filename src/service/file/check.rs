@@ -48,9 +48,11 @@ impl<'s> Checker<'s> {
                     Some(found) => current = found,
                     None => break,
                 }
-            } else if let Some(some) = current.get("anyOf").and_then(Value::as_array).and_then(|any| {
-                any.iter().find(|s| s.get("type").and_then(Value::as_str) != Some("null"))
-            }) {
+            } else if let Some(some) = current
+                .get("anyOf")
+                .and_then(Value::as_array)
+                .and_then(|any| any.iter().find(|s| s.get("type").and_then(Value::as_str) != Some("null")))
+            {
                 current = some;
             } else {
                 break;

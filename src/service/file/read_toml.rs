@@ -40,9 +40,7 @@ fn node(text: &str, value: &Spanned<DeValue<'_>>) -> Node {
 fn table_kind(text: &str, table: &DeTable<'_>) -> Kind {
     let mut entries: Vec<_> = table
         .iter()
-        .map(|(key, value)| {
-            (key.get_ref().to_string(), Position::of(text, key.span().start), node(text, value))
-        })
+        .map(|(key, value)| (key.get_ref().to_string(), Position::of(text, key.span().start), node(text, value)))
         .collect();
     entries.sort_by_key(|(_, at, _)| *at);
     Kind::Table(entries)

@@ -14,6 +14,19 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     let (developers, lighteners) = (names("developer", "name"), names("lightener", "name"));
     let (shades, additives) = (names("shade", "code"), names("additive", "name"));
 
+    let semi: Vec<String> = shelf("shade")
+        .iter()
+        .filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"))
+        .filter_map(|shade| shade.get("code")?.text().map(str::to_owned))
+        .collect();
+    for (i, shade) in shelf("shade").iter().enumerate() {
+        let class = shade.get("class").and_then(Node::text);
+        if class.is_some_and(|class| class != "semi") && shade.get("ratio").is_none() {
+            let message = "missing: say how many parts colour to developer, for example 1:1.5".to_owned();
+            found.say(Some(shade.at), &format!("shelf.shade[{}].ratio", i + 1), message);
+        }
+    }
+
     found.unique("shelf.developer", shelf("developer"), "name");
     found.unique("shelf.lightener", shelf("lightener"), "name");
     found.unique("shelf.shade", shelf("shade"), "code");
@@ -25,8 +38,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
 
     let sections = root.get("section").map(Node::items).unwrap_or_default();
     let toners = root.get("toner").map(Node::items).unwrap_or_default();
-    let section_names: Vec<String> =
-        sections.iter().filter_map(|s| s.get("name")?.text().map(str::to_owned)).collect();
+    let section_names: Vec<String> = sections.iter().filter_map(|s| s.get("name")?.text().map(str::to_owned)).collect();
     found.unique("section", sections, "name");
     found.unique("toner", toners, "name");
 
@@ -36,7 +48,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
         found.either(section, &field, "product", "mix", "what the section is coloured with");
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
-        found.developer(section, &field, &developers);
+        found.developer(section, &field, &developers, &semi);
         for (j, name) in section.get("additives").map(Node::items).unwrap_or_default().iter().enumerate() {
             found.exists(Some(name), &format!("{field}.additives[{}]", j + 1), &additives, "additive");
         }
@@ -53,14 +65,14 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     for (i, toner) in toners.iter().enumerate() {
         let field = format!("toner[{}]", i + 1);
         found.mix(toner, &field, &shades);
-        found.developer(toner, &field, &developers);
+        found.developer(toner, &field, &developers, &semi);
         for (j, name) in toner.get("sections").map(Node::items).unwrap_or_default().iter().enumerate() {
             found.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &section_names, "section");
         }
     }
     if let Some(shadow) = root.get("root_shadow") {
         found.mix(shadow, "root_shadow", &shades);
-        found.developer(shadow, "root_shadow", &developers);
+        found.developer(shadow, "root_shadow", &developers, &semi);
     }
     found.shares(sections);
     found.prices(root, shelf);
@@ -118,8 +130,19 @@ impl Findings {
         }
     }
 
-    fn developer(&mut self, table: &Node, field: &str, developers: &[String]) {
-        self.either(table, field, "developer", "strength", "which peroxide is used");
+    /// One way to name the peroxide; semi-permanent colour takes none.
+    fn developer(&mut self, table: &Node, field: &str, developers: &[String], semi: &[String]) {
+        let shades = table.get("mix").map(Node::items).unwrap_or_default().iter().map(|part| part.get("shade"));
+        let mut products = shades.chain([table.get("product")]).flatten().filter_map(Node::text).peekable();
+        let without = products.peek().is_some() && products.all(|name| semi.iter().any(|code| code == name));
+        let given = table.get("developer").or(table.get("strength"));
+        match given {
+            Some(given) if without => {
+                self.say(Some(given.at), field, "semi-permanent colour takes no developer: remove it".to_owned());
+            }
+            None if without => {}
+            _ => self.either(table, field, "developer", "strength", "which peroxide is used"),
+        }
         self.exists(table.get("developer"), &format!("{field}.developer"), developers, "developer");
     }
 
@@ -133,7 +156,9 @@ impl Findings {
             waiting.retain(|section| {
                 let free = section.get("after").map(Node::items).unwrap_or_default().iter().all(|name| {
                     let known = sections.iter().any(|s| name_of(s).as_deref() == name.text());
-                    !known || name.text() == name_of(section).as_deref() || done.iter().any(|d| Some(d.as_str()) == name.text())
+                    !known
+                        || name.text() == name_of(section).as_deref()
+                        || done.iter().any(|d| Some(d.as_str()) == name.text())
                 });
                 if free {
                     done.extend(name_of(section));

@@ -1,14 +1,10 @@
 //! What each section needs of colour: levels to move, the pigment that will show, the tone that neutralises it.
 
-use super::{
-    Finding, SectionColour,
-    Verdict::{NotJudged, Passed, Warning},
-    finding::Findings,
-};
+use super::{SectionColour, level_rule};
 use crate::{
     colour::{Level, lift_needed, underlying_pigment},
-    service::request::{ItemKind, Request, Stage, Task},
-    source::{Basis, COMMON_PRACTICE},
+    service::request::{Oxidant, Request, Stage, Task},
+    source::Basis,
 };
 
 /// The colour side of every section.
@@ -26,12 +22,23 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
     SectionColour {
         section: task.name.clone(),
         product,
+        developer: match task.oxidant {
+            Oxidant::Bottle(i) => request.bottles.get(i).map(|bottle| bottle.name.clone()),
+            Oxidant::Strength(strength) => Some(format!("{strength} blended")),
+            Oxidant::Nothing => None,
+        },
         from_level: task.from.number(),
         target_level: target.number(),
         change_levels: change.levels(),
         target_tone: task.target_tone.clone(),
-        exposed: pigment.as_ref().map(|p| p.value.exposed_words()),
-        neutralised_by: pigment.as_ref().and_then(|p| p.value.neutraliser_words()),
+        exposed: pigment.as_ref().map(|p| range(p.value.words)),
+        neutralised_by: pigment.as_ref().and_then(|p| p.value.neutraliser).map(|(a, b)| range((a.words(), b.words()))),
         basis: pigment.map_or(Basis::Derived, |p| p.basis),
+        level_rule: level_rule::of(request, task, target),
     }
+}
+
+/// `orange` for a whole level, `orange to yellow-orange` between two.
+fn range((darker, lighter): (&str, &str)) -> String {
+    if darker == lighter { darker.to_owned() } else { format!("{darker} to {lighter}") }
 }

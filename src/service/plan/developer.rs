@@ -29,6 +29,9 @@ pub(super) fn resolve(request: &Request, task: &Task) -> Result<Oxidising, Box<d
             let (stocked, strength, basis) = stocks.get(i).copied().ok_or("the developer is not on the shelf")?;
             Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis })
         }
+        Oxidant::Nothing => {
+            Ok(Oxidising { parts: Vec::new(), strength: Interval::exact(MassFraction::ZERO), basis: Basis::Stated })
+        }
         Oxidant::Strength(stated) => blend(&stocks, stated.mass_fraction(request.room)?.best()),
     }
 }

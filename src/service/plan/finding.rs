@@ -45,7 +45,13 @@ pub struct Finding {
 pub(super) struct Findings(pub(super) Vec<Finding>);
 
 impl Findings {
-    pub(super) fn add(&mut self, verdict: Verdict, check: &str, text: impl Into<String>, source: impl std::fmt::Display) {
+    pub(super) fn add(
+        &mut self,
+        verdict: Verdict,
+        check: &str,
+        text: impl Into<String>,
+        source: impl std::fmt::Display,
+    ) {
         self.0.push(Finding { verdict, check: check.to_owned(), text: text.into(), source: source.to_string() });
     }
 

@@ -9,7 +9,7 @@ use crate::{
     quantity::{Mass, MassFraction},
     service::{
         file::Problems,
-        request::{InField, ItemKind, Request, Stage, Task},
+        request::{InField, ItemKind, Request, Task},
     },
     source::{Basis, Interval},
 };
@@ -71,8 +71,12 @@ pub(super) fn mix(request: &Request, task: &Task, begin_min: f64) -> Result<Mixe
         ))
         .in_field(field);
     }
-    let weighed: Vec<(Mass, Interval<MassFraction>)> =
-        weighing.parts().iter().zip(&ingredients).map(|(part, ingredient)| (part.weighed, ingredient.peroxide)).collect();
+    let weighed: Vec<(Mass, Interval<MassFraction>)> = weighing
+        .parts()
+        .iter()
+        .zip(&ingredients)
+        .map(|(part, ingredient)| (part.weighed, ingredient.peroxide))
+        .collect();
     let on_hair = as_applied(&weighed).in_field(field)?;
     let count = fresh.bowls().len();
 
@@ -84,6 +88,7 @@ pub(super) fn mix(request: &Request, task: &Task, begin_min: f64) -> Result<Mixe
             exact_g: part.wanted.g(),
             weigh_g: part.weighed.g(),
             scale_shows_g: shows,
+            peroxide_ww_percent: Range::of(&ingredient.peroxide, MassFraction::percent_ww),
         }
     });
     let parts = parts.collect();
@@ -98,15 +103,17 @@ pub(super) fn mix(request: &Request, task: &Task, begin_min: f64) -> Result<Mixe
         on_hair_ww_percent: Range::of(&on_hair, percent),
     };
     let mixed_g = bowl.total_g * count as f64;
-    let used = weighing.parts().iter().zip(&ingredients).map(|(part, ingredient)| {
-        Ok((ingredient.stocked, part.weighed.times(count as f64).in_field(field)?))
-    });
+    let used = weighing
+        .parts()
+        .iter()
+        .zip(&ingredients)
+        .map(|(part, ingredient)| Ok((ingredient.stocked, part.weighed.times(count as f64).in_field(field)?)));
     Ok(Mixed {
         used: used.collect::<Result<_, Problems>>()?,
         mix: Mix {
             name: task.name.clone(),
             stage: task.stage,
-            ratio: task.ratio.to_string(),
+            ratio: task.ratio.as_ref().map(Ratio::to_string),
             needed_g: Range::of(&amount.value, Mass::g),
             needed_basis: amount.basis,
             developer_ww_percent: Range::of(&developer.strength, percent),
@@ -128,7 +135,7 @@ fn ingredients(
     developer: &Oxidising,
 ) -> Result<Vec<Ingredient>, Box<dyn std::error::Error>> {
     let none = Interval::exact(MassFraction::ZERO);
-    let (product, oxidant) = split(&task.ratio, bowl)?;
+    let (product, oxidant) = split(task.ratio.as_ref(), bowl)?;
     let all: f64 = task.products.iter().map(|(_, parts)| parts).sum();
     let mut ingredients = Vec::new();
     for (i, parts) in &task.products {
@@ -147,15 +154,11 @@ fn ingredients(
     Ok(ingredients)
 }
 
-/// Product and developer of a bowl. A semi-permanent colour used alone has no developer part.
-fn split(ratio: &Ratio, bowl: Mass) -> Result<(Mass, Mass), Box<dyn std::error::Error>> {
+/// Product and developer of a bowl. Without a ratio there is no developer.
+fn split(ratio: Option<&Ratio>, bowl: Mass) -> Result<(Mass, Mass), Box<dyn std::error::Error>> {
+    let Some(ratio) = ratio else { return Ok((bowl, Mass::ZERO)) };
     match ratio.split_total(bowl)?.as_slice() {
         [product, developer] => Ok((*product, *developer)),
         _ => Err("the ratio must have two parts, product to developer".into()),
     }
-}
-
-/// Whether a task belongs to the stage before the first rinse.
-pub(super) fn is_section(task: &Task) -> bool {
-    task.stage == Stage::Section
 }

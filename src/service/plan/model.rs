@@ -2,6 +2,7 @@
 
 use super::{Finding, Step};
 use crate::{
+    money::{CostTable, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
 };
@@ -93,6 +94,8 @@ pub struct SectionColour {
     pub section: String,
     /// Lightener or shades.
     pub product: String,
+    /// The developer, or the strength blended for it; absent where none is used.
+    pub developer: Option<String>,
     /// Level now.
     pub from_level: f64,
     /// Level wanted.
@@ -107,6 +110,23 @@ pub struct SectionColour {
     pub neutralised_by: Option<String>,
     /// Ground of the last two.
     pub basis: Basis,
+    /// What the level rules of permanent colour expect; absent for every other product.
+    pub level_rule: Option<LevelRule>,
+}
+
+/// Level rules of permanent colour on natural hair: rules of thumb, a strand test decides.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct LevelRule {
+    /// Level of the shades as mixed.
+    pub shade_level: f64,
+    /// Level that white hair takes.
+    pub white_level: f64,
+    /// Level that pigmented hair takes: the mean of natural and shade.
+    pub pigmented_level: f64,
+    /// Shade level that would bring pigmented hair to the target, or why there is none.
+    pub shade_for_target: String,
+    /// Where the rules are printed.
+    pub source: String,
 }
 
 /// What to mix for one section, toner or root shadow.
@@ -116,8 +136,8 @@ pub struct Mix {
     pub name: String,
     /// Section, toner or root shadow.
     pub stage: Stage,
-    /// Parts product to parts developer, additives apart.
-    pub ratio: String,
+    /// Parts product to parts developer, additives apart; absent where no developer is used.
+    pub ratio: Option<String>,
     /// How much is needed.
     pub needed_g: Range,
     /// Ground of that amount.
@@ -164,49 +184,23 @@ pub struct Part {
     pub weigh_g: f64,
     /// What the scale shows once it is in, the bowl tared.
     pub scale_shows_g: f64,
+    /// The peroxide it brings; 0 for everything but developers.
+    pub peroxide_ww_percent: Range,
 }
 
-/// What it costs and what to charge. Amounts are exact decimal text in the currency named.
+/// What it costs and what to charge. Amounts are exact decimal text.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct MoneyPlan {
-    /// ISO 4217 code.
-    pub currency: String,
-    /// The lines of the cost.
-    pub lines: Vec<CostLine>,
-    /// Their sum.
-    pub cost: String,
+    /// The cost, line by line.
+    pub cost: CostTable,
     /// What the cost leaves out because the file does not say.
     pub left_out: Vec<String>,
-    /// The price, where a margin or a mark-up is given.
-    pub price: Option<PricePlan>,
-}
-
-/// One line of the cost.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct CostLine {
-    /// What it is for.
-    pub what: String,
-    /// How it was worked out.
-    pub how: String,
-    /// The amount.
-    pub amount: String,
-    /// Its share of the whole cost.
-    pub share_percent: f64,
-}
-
-/// What to charge.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct PricePlan {
-    /// Before tax.
-    pub net: String,
-    /// Tax, where a rate is given.
-    pub tax: Option<String>,
-    /// What the guest pays.
-    pub gross: String,
-    /// Profit as a share of the net price.
-    pub margin_percent: String,
-    /// Profit as a share of the cost: not the same number.
-    pub markup_percent: String,
+    /// The net price with margin and mark-up, where one of them is given.
+    pub price: Option<SetPrice>,
+    /// The same price with its tax, where a rate is given.
+    pub taxed: Option<TaxedPrice>,
+    /// How amounts are rounded.
+    pub rounding: &'static str,
 }
 
 /// A caution and where it comes from.

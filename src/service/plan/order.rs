@@ -1,7 +1,6 @@
 //! In which order the sections are applied, and when each is looked at and rinsed.
 
 use crate::{
-    quantity::Duration,
     service::request::{Stage, Task},
     source::{Sourced, citations::trade},
 };
@@ -92,8 +91,7 @@ fn looks(task: &Task, applied: f64, rinse_by: f64) -> Vec<f64> {
     looks
 }
 
-/// From the first brush to the last rinse, rinsing and toner not counted.
-pub(super) fn longest(steps: &[Step], stage: Stage) -> Option<Duration> {
-    let end = steps.iter().filter(|s| s.stage == stage).map(|s| s.rinse_by_min).fold(0.0, f64::max);
-    Duration::from_min(end).ok()
+/// When the last rinse of the chosen stages is due, in minutes; rinsing itself is not counted.
+pub(super) fn end_min(steps: &[Step], stage: impl Fn(Stage) -> bool) -> f64 {
+    steps.iter().filter(|step| stage(step.stage)).map(|step| step.rinse_by_min).fold(0.0, f64::max)
 }

@@ -24,9 +24,10 @@ pub(super) fn check(request: &Request, findings: &mut Findings) {
 /// Whether any mix holds oxidative colour.
 fn has_oxidative_colour(request: &Request) -> bool {
     request.tasks.iter().flat_map(|task| &task.products).any(|(i, _)| {
-        request.items.get(*i).is_some_and(
-            |item| matches!(item.kind, ItemKind::Shade { class, .. } if class != ShadeClass::Semi),
-        )
+        request
+            .items
+            .get(*i)
+            .is_some_and(|item| matches!(item.kind, ItemKind::Shade { class, .. } if class != ShadeClass::Semi))
     })
 }
 
@@ -74,7 +75,8 @@ fn history(request: &Request, findings: &mut Findings) {
         findings.add(Stop, "age", "oxidative colour is not meant for anyone under sixteen", trade::EU_DYE_LABEL);
     }
     if colour && has(HistoryFlag::BlackHennaTattoo) {
-        let text = "a black-henna tattoo raises the risk of allergy to oxidative colour: agree with the guest, test skin";
+        let text =
+            "a black-henna tattoo raises the risk of allergy to oxidative colour: agree with the guest, test skin";
         findings.add(Warning, "black henna", text, trade::EU_DYE_LABEL);
     }
     if request.tasks.iter().any(|task| task.lightens) && has(HistoryFlag::Lightened) {
@@ -95,12 +97,9 @@ fn scalp_and_hair(request: &Request, findings: &mut Findings) {
     }
     let lightens = request.tasks.iter().any(|task| task.lightens);
     match (analysis.elasticity, lightens) {
-        (Some(Elasticity::Poor), true) => findings.add(
-            Stop,
-            "elasticity",
-            "poor: do not lighten; treat and test again",
-            trade::CONSULTATION,
-        ),
+        (Some(Elasticity::Poor), true) => {
+            findings.add(Stop, "elasticity", "poor: do not lighten; treat and test again", trade::CONSULTATION)
+        }
         (Some(Elasticity::Reduced), true) => findings.add(
             Warning,
             "elasticity",
@@ -183,9 +182,7 @@ fn strand_test(request: &Request, findings: &mut Findings) {
 /// Hours between a test and the start: at least, and at most. Nothing if the test comes after the start.
 fn age_in_hours(test: &Test, start: Moment) -> Option<(f64, f64)> {
     let applied: Moment = test.applied.parse().ok()?;
-    let hours = |from: jiff::civil::DateTime, to: jiff::civil::DateTime| {
-        to.duration_since(from).as_secs_f64() / 3600.0
-    };
+    let hours = |from: jiff::civil::DateTime, to: jiff::civil::DateTime| to.duration_since(from).as_secs_f64() / 3600.0;
     let least = hours(applied.latest, start.earliest);
     let most = hours(applied.earliest, start.latest);
     (most >= 0.0).then_some((least.max(0.0), most))

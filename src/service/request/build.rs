@@ -65,15 +65,19 @@ impl Request {
         let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
         let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
 
-        let bottles = shelf::bottles(&file.shelf, room, currency)?;
+        let bottles = shelf::bottles(&file.shelf, room, currency, &mut used)?;
         let items = shelf::items(&file.shelf, currency)?;
         let look_up = Shelf { bottles: &bottles, items: &items, working_life };
         let mut tasks = Vec::new();
         for (i, section) in file.section.iter().enumerate() {
             tasks.push(task::section(i, section, &file.section, &file.analysis, &look_up, &mut used)?);
         }
-        let toners: Result<Vec<_>, _> =
-            file.toner.iter().enumerate().map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used)).collect();
+        let toners: Result<Vec<_>, _> = file
+            .toner
+            .iter()
+            .enumerate()
+            .map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used))
+            .collect();
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);

@@ -40,14 +40,7 @@ impl Defaults {
     }
 
     /// Notes a default that is more than one value.
-    pub(super) fn note(
-        &mut self,
-        field: &str,
-        value: String,
-        basis: Basis,
-        citation: Option<&Citation>,
-        why: &str,
-    ) {
+    pub(super) fn note(&mut self, field: &str, value: String, basis: Basis, citation: Option<&Citation>, why: &str) {
         let source = match citation {
             Some(citation) if why.is_empty() => citation.to_string(),
             Some(citation) => format!("{why}; {citation}"),

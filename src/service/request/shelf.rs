@@ -1,10 +1,10 @@
-use super::build::InField;
+use super::{build::InField, defaults::Defaults};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,
     money::{Currency, Money},
-    peroxide::StatedStrength,
-    quantity::{Duration, Mass, MassFraction, Share, Temperature},
+    peroxide::{Conditions, SolutionDensity, StatedStrength},
+    quantity::{Density, Duration, Mass, MassFraction, Share, Temperature},
     service::{
         file::Problems,
         shape::{self, ShadeClass, StrengthBasis},
@@ -41,7 +41,7 @@ pub(in crate::service) struct Item {
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::service) enum ItemKind {
     Lightener { ratio: Ratio, on_scalp: bool, working_life: Option<Duration>, limits: OwnLimits },
-    Shade { ratio: Ratio, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
+    Shade { ratio: Option<Ratio>, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
     Additive { dose: Share },
     Diluent,
 }
@@ -69,6 +69,11 @@ impl Item {
         matches!(self.kind, ItemKind::Lightener { .. })
     }
 
+    /// Whether it is used as it comes, without developer.
+    pub(in crate::service) fn needs_no_developer(&self) -> bool {
+        matches!(self.kind, ItemKind::Shade { class: ShadeClass::Semi, .. })
+    }
+
     pub(in crate::service) fn own_limits(&self) -> Option<OwnLimits> {
         match &self.kind {
             ItemKind::Lightener { limits, .. } | ItemKind::Shade { limits, .. } => Some(*limits),
@@ -78,7 +83,8 @@ impl Item {
 
     pub(in crate::service) fn ratio(&self) -> Option<&Ratio> {
         match &self.kind {
-            ItemKind::Lightener { ratio, .. } | ItemKind::Shade { ratio, .. } => Some(ratio),
+            ItemKind::Lightener { ratio, .. } => Some(ratio),
+            ItemKind::Shade { ratio, .. } => ratio.as_ref(),
             ItemKind::Additive { .. } | ItemKind::Diluent => None,
         }
     }
@@ -89,13 +95,15 @@ pub(super) fn bottles(
     shelf: &shape::Shelf,
     room: Temperature,
     currency: Option<Currency>,
+    defaults: &mut Defaults,
 ) -> Result<Vec<Bottle>, Problems> {
-    let read = |(i, developer): (usize, &shape::Developer)| {
+    let mut read = |(i, developer): (usize, &shape::Developer)| {
         let field = format!("shelf.developer[{}]", i + 1);
         let stated: StatedStrength = developer.strength.parse().in_field(&format!("{field}.strength"))?;
+        let conditions = Conditions::at(room).with_density(density(developer, &stated, &field, defaults)?);
         Ok(Bottle {
             name: developer.name.clone(),
-            strength: stated.mass_fraction(room).in_field(&format!("{field}.strength"))?,
+            strength: stated.mass_fraction_under(&conditions).in_field(&format!("{field}.strength"))?,
             stated,
             basis: match developer.strength_basis {
                 StrengthBasis::Measured => Basis::Measured,
@@ -104,7 +112,28 @@ pub(super) fn bottles(
             priced: priced(&field, developer.pack_g, developer.price.as_deref(), currency)?,
         })
     };
-    shelf.developer.iter().enumerate().map(read).collect()
+    shelf.developer.iter().enumerate().map(&mut read).collect()
+}
+
+/// What stands between the volume and the mass of a developer.
+fn density(
+    developer: &shape::Developer,
+    stated: &StatedStrength,
+    field: &str,
+    defaults: &mut Defaults,
+) -> Result<SolutionDensity, Problems> {
+    if let Some(g_per_ml) = developer.density_g_per_ml {
+        let density = Density::from_g_per_ml(g_per_ml).in_field(&format!("{field}.density_g_per_ml"))?;
+        return Ok(SolutionDensity::measured(density));
+    }
+    if developer.cream == Some(false) {
+        return Ok(SolutionDensity::Aqueous);
+    }
+    if developer.cream.is_none() && !matches!(stated, StatedStrength::Ww(_)) {
+        let why = "density unknown: that of a clear solution, from 8 % below to 2 % above";
+        defaults.note(&format!("{field}.cream"), "true".to_owned(), Basis::Assumed, None, why);
+    }
+    Ok(SolutionDensity::Emulsion)
 }
 
 /// Everything else on the shelf: lighteners, shades, additives, diluents.
@@ -130,7 +159,7 @@ pub(super) fn items(shelf: &shape::Shelf, currency: Option<Currency>) -> Result<
         items.push(Item {
             name: shade.code.clone(),
             kind: ItemKind::Shade {
-                ratio: shade.ratio.parse().in_field(&format!("{field}.ratio"))?,
+                ratio: shade.ratio.as_deref().map(str::parse).transpose().in_field(&format!("{field}.ratio"))?,
                 level: Level::new(shade.level).in_field(&format!("{field}.level"))?,
                 tone: Tone::from_hues(hues.in_field(&format!("{field}.tones"))?),
                 class: shade.class,

@@ -43,6 +43,8 @@ pub(in crate::service) enum Oxidant {
     Bottle(usize),
     /// A strength to be blended from the shelf.
     Strength(StatedStrength),
+    /// None: semi-permanent colour, used as it comes.
+    Nothing,
 }
 
 /// One mix and where it goes.
@@ -63,7 +65,8 @@ pub(in crate::service) struct Task {
     /// Products (places on the shelf) and their parts among each other.
     pub(in crate::service) products: Vec<(usize, f64)>,
     pub(in crate::service) oxidant: Oxidant,
-    pub(in crate::service) ratio: Ratio,
+    /// Product to developer; nothing where there is no developer.
+    pub(in crate::service) ratio: Option<Ratio>,
     pub(in crate::service) amount: Sourced<Interval<Mass>>,
     pub(in crate::service) additives: Vec<usize>,
     pub(in crate::service) working_life: Duration,
@@ -72,6 +75,13 @@ pub(in crate::service) struct Task {
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first.
     pub(in crate::service) after: Vec<usize>,
+}
+
+impl Task {
+    /// Whether the mix lies on the first centimetres.
+    pub(in crate::service) fn zone_is_at_root(&self) -> bool {
+        matches!(self.zone, Zone::Roots | Zone::Whole)
+    }
 }
 
 /// What the readers of tasks need to look things up.
@@ -87,8 +97,16 @@ impl Shelf<'_> {
         found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there")).in_field(field)
     }
 
-    fn oxidant(&self, developer: Option<&str>, strength: Option<&str>, field: &str) -> Result<Oxidant, Problems> {
+    fn oxidant(
+        &self,
+        products: &[(usize, f64)],
+        developer: Option<&str>,
+        strength: Option<&str>,
+        field: &str,
+    ) -> Result<Oxidant, Problems> {
+        let semi = products.iter().all(|(i, _)| self.items.get(*i).is_some_and(Item::needs_no_developer));
         match (developer, strength) {
+            (None, None) if semi => Ok(Oxidant::Nothing),
             (Some(name), _) => {
                 let found = self.bottles.iter().position(|bottle| bottle.name == name);
                 let found = found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there"));
@@ -106,13 +124,22 @@ impl Shelf<'_> {
         parts.iter().enumerate().map(part).collect()
     }
 
-    /// The stated ratio, or that of the first product.
-    fn ratio(&self, stated: Option<&str>, products: &[(usize, f64)], field: &str) -> Result<Ratio, Problems> {
+    /// The stated ratio, or that of the first product; none where there is no developer.
+    fn ratio(
+        &self,
+        stated: Option<&str>,
+        products: &[(usize, f64)],
+        oxidant: Oxidant,
+        field: &str,
+    ) -> Result<Option<Ratio>, Problems> {
+        if oxidant == Oxidant::Nothing {
+            return Ok(None);
+        }
         if let Some(text) = stated {
-            return text.parse::<Ratio>().in_field(&format!("{field}.ratio"));
+            return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
         }
         let first = products.first().and_then(|(i, _)| self.items.get(*i)).and_then(Item::ratio);
-        first.cloned().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)
+        first.cloned().map(Some).ok_or("no product with a mixing ratio: give `ratio`").in_field(field)
     }
 
     /// The shortest working life among the products.
@@ -121,11 +148,12 @@ impl Shelf<'_> {
             Some(ItemKind::Lightener { working_life, .. }) => *working_life,
             _ => None,
         });
-        lives.fold(None, |shortest: Option<Duration>, life| match shortest {
-            Some(known) if known <= life => Some(known),
-            _ => Some(life),
-        })
-        .unwrap_or(self.working_life)
+        lives
+            .fold(None, |shortest: Option<Duration>, life| match shortest {
+                Some(known) if known <= life => Some(known),
+                _ => Some(life),
+            })
+            .unwrap_or(self.working_life)
     }
 }
 
@@ -163,6 +191,8 @@ pub(super) fn section(
         let missing = || format!("no section is called \"{name}\"");
         found.ok_or_else(missing).in_field(&format!("{field}.after[{}]", j + 1))
     };
+    let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
+    let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
     Ok(Task {
         name: section.name.clone(),
         stage: Stage::Section,
@@ -174,8 +204,8 @@ pub(super) fn section(
         from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
-        oxidant: shelf.oxidant(section.developer.as_deref(), section.strength.as_deref(), &field)?,
-        ratio: shelf.ratio(section.ratio.as_deref(), &products, &field)?,
+        oxidant,
+        ratio: shelf.ratio(section.ratio.as_deref(), &products, oxidant, &field)?,
         working_life: shelf.working_life(&products),
         products,
         amount,
@@ -212,8 +242,8 @@ pub(super) fn toner(
         apply_min: toner.apply_min,
         develop_min: toner.develop_min,
     };
-    let oxidant = shelf.oxidant(toner.developer.as_deref(), toner.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(toner.ratio.as_deref(), &products, &field)?;
+    let oxidant = shelf.oxidant(&products, toner.developer.as_deref(), toner.strength.as_deref(), &field)?;
+    let ratio = shelf.ratio(toner.ratio.as_deref(), &products, oxidant, &field)?;
     after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
 }
 
@@ -236,8 +266,8 @@ pub(super) fn root_shadow(
         apply_min: shadow.apply_min,
         develop_min: shadow.develop_min,
     };
-    let oxidant = shelf.oxidant(shadow.developer.as_deref(), shadow.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(shadow.ratio.as_deref(), &products, &field)?;
+    let oxidant = shelf.oxidant(&products, shadow.developer.as_deref(), shadow.strength.as_deref(), &field)?;
+    let ratio = shelf.ratio(shadow.ratio.as_deref(), &products, oxidant, &field)?;
     after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
 }
 
@@ -259,7 +289,7 @@ impl AfterRinse {
         field: String,
         products: Vec<(usize, f64)>,
         oxidant: Oxidant,
-        ratio: Ratio,
+        ratio: Option<Ratio>,
         shelf: &Shelf<'_>,
         defaults: &mut Defaults,
     ) -> Result<Task, Problems> {
@@ -299,10 +329,8 @@ impl AfterRinse {
 
 /// Regrowth and roots are worked at the scalp unless they lie in foil.
 fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    let in_foil = matches!(
-        technique,
-        Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil
-    );
+    let in_foil =
+        matches!(technique, Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil);
     technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !in_foil)
 }
 

@@ -10,7 +10,9 @@ mod prices;
 mod shelf;
 mod work;
 
-pub use analysis::{Analysis, Amount, Elasticity, ExistingColour, HistoryFlag, Porosity, Scalp, Test, TestResult, Texture};
+pub use analysis::{
+    Amount, Analysis, Elasticity, ExistingColour, HistoryFlag, Porosity, Scalp, Test, TestResult, Texture,
+};
 pub use head::{Head, Salon, ServiceFile};
 pub use prices::{Consumable, Per, Prices};
 pub use shelf::{Additive, Developer, Diluent, Lightener, Shade, ShadeClass, Shelf, StrengthBasis};

@@ -17,7 +17,7 @@ pub struct Prices {
     /// Share of the paid hours that guests are worked on.
     #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
     pub productive_percent: Option<f64>,
-    /// Overhead for a productive hour of the chair.
+    /// Overhead for a productive hour of one chair.
     #[schemars(extend("x-parse" = "amount"))]
     pub overhead_per_hour: Option<String>,
     /// Minutes of work besides applying and developing: consultation, rinsing, drying.
@@ -44,18 +44,21 @@ pub struct Consumable {
     /// What it is.
     #[schemars(length(min = 1, max = 60))]
     pub name: String,
-    /// Price of one.
+    /// Price of a full pack, in quotes so that it stays exact.
     #[schemars(extend("x-parse" = "amount"))]
-    pub each: String,
+    pub price: String,
+    /// Pieces in a full pack.
+    #[schemars(range(min = 1, max = 1_000_000), extend("x-unit" = "pieces"))]
+    pub pack_pieces: u32,
     /// How many for the whole service, or for each foil; one where it is not said.
     #[schemars(range(min = 0, max = 10_000), extend("x-unit" = "pieces"))]
-    pub count: Option<u32>,
-    /// What the count is for.
+    pub pieces: Option<u32>,
+    /// What the number of pieces is for.
     #[serde(default)]
     pub per: Per,
 }
 
-/// What a count of consumables is for.
+/// What a number of consumables is for.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Per {

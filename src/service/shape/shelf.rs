@@ -27,13 +27,18 @@ pub struct Shelf {
 #[serde(deny_unknown_fields)]
 pub struct Developer {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Its strength with the unit: `6 % w/w`, `6 % w/v`, `20 vol label` or `19.8 volumes`.
     #[schemars(extend("x-parse" = "strength"))]
     pub strength: String,
     /// How the strength is known.
     pub strength_basis: StrengthBasis,
+    /// Its density, measured; needed only to read a w/v figure, volumes or a label exactly.
+    #[schemars(range(min = 0.5, max = 1.5), extend("x-unit" = "g/mL"))]
+    pub density_g_per_ml: Option<f64>,
+    /// Whether it is a cream or emulsion rather than a clear solution; taken for a cream where it is not said.
+    pub cream: Option<bool>,
     /// Mass of a full pack.
     #[schemars(range(min = 1.0, max = 100_000.0), extend("x-unit" = "g"))]
     pub pack_g: Option<f64>,
@@ -59,7 +64,7 @@ pub enum StrengthBasis {
 #[serde(deny_unknown_fields)]
 pub struct Lightener {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Parts lightener to parts developer, by mass, for example `1:2`.
     #[schemars(extend("x-parse" = "ratio"))]
@@ -89,20 +94,20 @@ pub struct Lightener {
 #[serde(deny_unknown_fields)]
 pub struct Shade {
     /// Your code for it.
-    #[schemars(length(min = 1, max = 20))]
+    #[schemars(length(min = 1, max = 20), extend("x-parse" = "name"))]
     pub code: String,
     /// Its level.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub level: f64,
     /// Its tones in words of the colour wheel, main tone first; none means natural.
     #[serde(default)]
-    #[schemars(inner(extend("x-parse" = "hue")))]
+    #[schemars(extend("items" = { "type": "string", "x-parse": "hue" }))]
     pub tones: Vec<String>,
     /// What kind of colour it is.
     pub class: ShadeClass,
-    /// Parts colour to parts developer, by mass, for example `1:1.5`.
+    /// Parts colour to parts developer, by mass, for example `1:1.5`; a semi-permanent colour has none.
     #[schemars(extend("x-parse" = "ratio"))]
-    pub ratio: String,
+    pub ratio: Option<String>,
     /// The strongest developer its own instructions allow.
     #[schemars(range(min = 0.0, max = 15.0), extend("x-unit" = "% w/w"))]
     pub strongest_developer_ww: Option<f64>,
@@ -136,7 +141,7 @@ pub enum ShadeClass {
 #[serde(deny_unknown_fields)]
 pub struct Additive {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Dose as a share of the mixed bowl before it is added, from its own leaflet.
     #[schemars(range(min = 0.01, max = 50.0), extend("x-unit" = "%"))]
@@ -154,7 +159,7 @@ pub struct Additive {
 #[serde(deny_unknown_fields)]
 pub struct Diluent {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Mass of a full pack.
     #[schemars(range(min = 1.0, max = 100_000.0), extend("x-unit" = "g"))]

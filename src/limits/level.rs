@@ -1,0 +1,195 @@
+use super::{Conversion, Limit, Rule, Table};
+use crate::{
+    mix::{Cas, Constituent, Form, Ingredient},
+    quantity::MassFraction,
+    source::Interval,
+};
+
+/// What the rows of a table are held against: a substance of the bowl, or an ingredient of one product.
+#[derive(Clone, Copy)]
+pub(super) struct Subject<'a> {
+    pub name: &'a str,
+    pub cas: Option<Cas>,
+    pub stated_as: Option<Form>,
+    pub groups: &'a [String],
+    pub level: Interval<MassFraction>,
+    /// Whether there may be more of it than is declared.
+    pub open: bool,
+}
+
+impl<'a> From<&'a Constituent> for Subject<'a> {
+    fn from(c: &'a Constituent) -> Self {
+        let open = !c.is_fully_declared();
+        Self { name: &c.name, cas: c.cas, stated_as: c.stated_as, groups: &c.groups, level: c.level, open }
+    }
+}
+
+impl<'a> From<&'a Ingredient> for Subject<'a> {
+    fn from(i: &'a Ingredient) -> Self {
+        Self { name: &i.name, cas: i.cas, stated_as: i.stated_as, groups: &i.groups, level: i.level, open: false }
+    }
+}
+
+/// What one row has to judge: the sum of everything it covers, in the form it counts.
+pub(super) struct Level<'a> {
+    pub row: usize,
+    /// First substance counted.
+    pub name: &'a str,
+    pub also: usize,
+    pub low: f64,
+    pub best: f64,
+    pub high: f64,
+    pub open: bool,
+    /// A substance of the row is in a form whose content of the counted species is not known.
+    pub form_unknown: bool,
+}
+
+impl Level<'_> {
+    /// The level as a mass fraction; a sum beyond a whole bowl is cut there.
+    pub fn interval(&self) -> Interval<MassFraction> {
+        let at = |percent: f64| MassFraction::from_percent_ww(percent.clamp(0.0, 100.0)).unwrap_or(MassFraction::ZERO);
+        let best = at(self.best);
+        Interval::new(at(self.low), best, at(self.high)).unwrap_or(Interval::exact(best))
+    }
+
+    fn add(&mut self, subject: &Subject<'_>, content: Content) {
+        let level = |bound: MassFraction| bound.percent_ww();
+        let Content { least, best, most } = content;
+        self.low += level(subject.level.low()) * least;
+        self.best += level(subject.level.best()) * best;
+        self.high += level(subject.level.high()) * most;
+        self.open |= subject.open;
+        self.form_unknown |= least < most;
+    }
+}
+
+/// Grams of the counted species in a gram of the substance.
+#[derive(Clone, Copy)]
+struct Content {
+    least: f64,
+    best: f64,
+    most: f64,
+}
+
+impl Content {
+    const SAME: Self = Self { least: 1.0, best: 1.0, most: 1.0 };
+
+    fn of(subject: &Subject<'_>, row: &Limit) -> Self {
+        let Some(counted) = row.expressed_as else { return Self::SAME };
+        if let Some(stated) = subject.stated_as {
+            let peroxide = [Form::HydrogenPeroxide, Form::HydrogenPeroxideReleased];
+            if stated == counted || (peroxide.contains(&stated) && peroxide.contains(&counted)) {
+                return Self::SAME;
+            }
+        } else if let Some(cas) = subject.cas {
+            if let Some(known) = Conversion::of(cas, counted) {
+                let factor = known.grams_per_gram();
+                return Self { least: factor, best: factor, most: factor };
+            }
+            // An entry that names one salt and counts that salt counts the substance as it is.
+            if is_salt(counted) && row.cas == [cas] {
+                return Self::SAME;
+            }
+        }
+        // The counted species is part of the substance, so there cannot be more of it; a salt has no such bound.
+        Self { least: 0.0, best: 1.0, most: if is_salt(counted) { UNBOUNDED } else { 1.0 } }
+    }
+}
+
+/// Stands for "any amount": finite, so that none of nothing stays nothing.
+const UNBOUNDED: f64 = 1e9;
+
+const fn is_salt(form: Form) -> bool {
+    matches!(form, Form::Sulfate | Form::Hydrochloride | Form::Dihydrochloride | Form::Tetrahydrochloride)
+}
+
+/// Collects what each row selected by `wanted` has to judge, and says of each subject whether any row was.
+pub(super) fn collect<'a>(
+    table: &Table,
+    subjects: impl Iterator<Item = Subject<'a>>,
+    wanted: impl Fn(&Limit) -> bool,
+    mut seen: impl FnMut(Subject<'a>, Coverage),
+) -> Vec<Level<'a>> {
+    let mut levels: Vec<Level<'a>> = Vec::with_capacity(32);
+    for subject in subjects {
+        let mut coverage = Coverage::NotInTable;
+        covering(table, &subject, |at, row| {
+            if coverage == Coverage::NotInTable {
+                coverage = Coverage::OtherUse;
+            }
+            if !wanted(row) {
+                return;
+            }
+            coverage = Coverage::Judged;
+            let content = Content::of(&subject, row);
+            match levels.iter_mut().find(|l| l.row == at) {
+                Some(level) => {
+                    level.also += 1;
+                    level.add(&subject, content);
+                }
+                None => {
+                    let (low, best, high) = (0.0, 0.0, 0.0);
+                    let mut level = Level {
+                        row: at,
+                        name: subject.name,
+                        also: 0,
+                        low,
+                        best,
+                        high,
+                        open: false,
+                        form_unknown: false,
+                    };
+                    level.add(&subject, content);
+                    levels.push(level);
+                }
+            }
+        });
+        seen(subject, coverage);
+    }
+    levels
+}
+
+/// What a table has to say about a subject.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Coverage {
+    NotInTable,
+    OtherUse,
+    Judged,
+}
+
+/// Calls `visit` for every row that covers the subject: by CAS number, by a form it counts, by group, by name.
+fn covering<'t>(table: &'t Table, subject: &Subject<'_>, mut visit: impl FnMut(usize, &'t Limit)) {
+    let mut by_row = |at: usize, fits: &dyn Fn(&Limit) -> bool| {
+        if let Some(row) = table.rows().get(at).filter(|row| fits(row)) {
+            visit(at, row);
+        }
+    };
+    if let Some(cas) = subject.cas {
+        for at in table.naming(cas) {
+            by_row(at, &|_| true);
+        }
+        for known in Conversion::all().iter().filter(|c| c.from == cas) {
+            for at in table.naming(known.counted) {
+                by_row(at, &|row| row.expressed_as == Some(known.to) && !row.cas.contains(&cas));
+            }
+        }
+    }
+    let by_name = subject.cas.is_none();
+    if subject.groups.is_empty() && !by_name {
+        return;
+    }
+    let name = subject.name.to_lowercase();
+    for at in 0..table.rows().len() {
+        by_row(at, &|row| {
+            let named = by_name && row.names.contains(&name);
+            let grouped = row.groups.iter().any(|g| subject.groups.contains(g));
+            let already = subject.cas.is_some_and(|cas| row.cas.contains(&cas));
+            (named || grouped) && !already
+        });
+    }
+}
+
+/// Rows that say nothing about a strength, and so are never held against one.
+pub(super) const fn bears_on_strength(row: &Limit) -> bool {
+    row.is_ceiling() || matches!(row.rule, Rule::NoEntry | Rule::NotEstablished)
+}

@@ -1,0 +1,92 @@
+use super::{AppliesTo, Measured, Obtained, Rule, Users};
+use crate::{
+    mix::{Cas, Form},
+    quantity::MassFraction,
+    source::Citation,
+};
+
+/// One row of a table: what a law or an authority says about one substance or group in one use.
+///
+/// The wording of the law is kept beside the codes. "12 % (40 volumes)" there is wording, not a conversion.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Limit {
+    /// Key, unique in its table.
+    pub id: String,
+    /// Who issued it, for example `Canada (Ontario)`.
+    pub issued_by: String,
+    /// What it says.
+    pub rule: Rule,
+    /// The substances as the entry names them.
+    pub substance: String,
+    /// Their CAS numbers; none for a group.
+    pub cas: Vec<Cas>,
+    /// Group names by which an ingredient can be stated to belong to an entry without CAS numbers.
+    pub groups: Vec<String>,
+    /// What it applies to.
+    pub applies_to: Vec<AppliesTo>,
+    /// The same in the words of the source.
+    pub use_as_worded: String,
+    /// Whose use it covers.
+    pub users: Users,
+    /// The concentration, when the figure is one (percent, read as w/w).
+    pub concentration: Option<MassFraction>,
+    /// The figure as printed, with its unit; empty without a figure.
+    pub figure: String,
+    /// How the unit was read.
+    pub unit_reading: String,
+    /// Whether the figure is passed from below (`>`) instead of being a ceiling (`<=`).
+    pub above: bool,
+    /// In what the concentration is meant.
+    pub measured: Measured,
+    /// The same in the words of the source.
+    pub basis_as_worded: String,
+    /// The form the figure is expressed in; nothing when it is the substance as stated.
+    pub expressed_as: Option<Form>,
+    /// Rows that share a ratio sum: the sum of level over own maximum must not exceed 1.
+    pub sum_group: Option<String>,
+    /// Conditions, warnings and label duties, in short.
+    pub conditions: String,
+    /// Act and entry.
+    pub legal_reference: String,
+    /// Date or edition of the list consulted.
+    pub list_date: String,
+    /// Source keys as written in the table.
+    pub sources: String,
+    /// Those of them that are in the register.
+    pub citations: Vec<&'static Citation>,
+    /// How it was obtained.
+    pub obtained: Obtained,
+    /// What a second source says.
+    pub cross_check: String,
+    /// Lower-case names of the entry, for ingredients without a CAS number.
+    pub(super) names: Vec<String>,
+}
+
+impl Limit {
+    /// Whether the rule bounds a concentration, so that a level can exceed it or lie within it.
+    #[must_use]
+    pub const fn is_ceiling(&self) -> bool {
+        matches!(self.rule, Rule::Maximum | Rule::Prohibited | Rule::SupplyLimit | Rule::LicenceCeiling)
+    }
+
+    /// Whether the row says something other than a ceiling about the strength of a product or mixture.
+    #[must_use]
+    pub const fn is_notice(&self) -> bool {
+        matches!(
+            self.rule,
+            Rule::LabelThreshold
+                | Rule::SchedulingThreshold
+                | Rule::SchedulingExemption
+                | Rule::Scheduled
+                | Rule::Label
+                | Rule::Conclusion
+        )
+    }
+}
+
+impl std::fmt::Display for Limit {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} ({})", self.legal_reference, self.list_date)?;
+        if self.obtained.is_verified() { Ok(()) } else { f.write_str(" [from memory, unverified]") }
+    }
+}

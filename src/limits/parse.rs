@@ -1,0 +1,152 @@
+use super::{AppliesTo, Limit, Measured, Obtained, Rule, Users};
+use crate::{mix::Cas, quantity::MassFraction, source::Citation};
+use csv::{ReaderBuilder, StringRecord};
+
+/// A table that cannot be read.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum TableError {
+    /// Not comma-separated values with one header line.
+    #[error("invalid limit table: {0}")]
+    Csv(String),
+    /// A column that must be there.
+    #[error(
+        "invalid limit table: the column \"{0}\" is missing (needed: id, rule, substance, applies_to, user, figure, \
+         unit, measured)"
+    )]
+    MissingColumn(&'static str),
+    /// A field that cannot be read.
+    #[error("invalid limit table, line {line}: {column} is \"{value}\", must be {allowed}")]
+    Field {
+        /// Line of the text, counted from 1.
+        line: u64,
+        /// Column name.
+        column: &'static str,
+        /// What is there.
+        value: String,
+        /// What could be there.
+        allowed: String,
+    },
+    /// Two rows with one key.
+    #[error("invalid limit table, line {line}: the id \"{id}\" is used twice")]
+    Duplicate {
+        /// Line of the second one.
+        line: u64,
+        /// The key.
+        id: String,
+    },
+}
+
+const NEEDED: [&str; 8] = ["id", "rule", "substance", "applies_to", "user", "figure", "unit", "measured"];
+
+/// Reads the rows of a table; each comes with the text of its `jurisdiction` column.
+pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
+    let broken = |e: csv::Error| TableError::Csv(e.to_string());
+    let mut reader = ReaderBuilder::new().trim(csv::Trim::All).from_reader(text.as_bytes());
+    let header = reader.headers().map_err(broken)?.clone();
+    if let Some(missing) = NEEDED.into_iter().find(|name| !header.iter().any(|h| h == *name)) {
+        return Err(TableError::MissingColumn(missing));
+    }
+    let mut rows: Vec<(String, Limit)> = Vec::new();
+    let mut ids = std::collections::HashSet::new();
+    for record in reader.records() {
+        let record = record.map_err(broken)?;
+        let row = Row { line: record.position().map_or(0, csv::Position::line), header: &header, record: &record };
+        let limit = row.limit()?;
+        if !ids.insert(limit.id.clone()) {
+            return Err(TableError::Duplicate { line: row.line, id: limit.id });
+        }
+        rows.push((row.text("jurisdiction").to_owned(), limit));
+    }
+    Ok(rows)
+}
+
+struct Row<'r> {
+    line: u64,
+    header: &'r StringRecord,
+    record: &'r StringRecord,
+}
+
+impl Row<'_> {
+    fn text(&self, column: &str) -> &str {
+        let at = self.header.iter().position(|name| name == column);
+        at.and_then(|at| self.record.get(at)).unwrap_or_default()
+    }
+
+    fn bad(&self, column: &'static str, allowed: impl Into<String>) -> TableError {
+        TableError::Field { line: self.line, column, value: self.text(column).to_owned(), allowed: allowed.into() }
+    }
+
+    fn code<T>(&self, column: &'static str, read: fn(&str) -> Option<T>, codes: &[&str]) -> Result<T, TableError> {
+        read(self.text(column)).ok_or_else(|| self.bad(column, format!("one of {}", codes.join(", "))))
+    }
+
+    fn words(&self, column: &str) -> Vec<String> {
+        self.text(column).split_whitespace().map(str::to_owned).collect()
+    }
+
+    fn limit(&self) -> Result<Limit, TableError> {
+        let owned = |column: &str| self.text(column).to_owned();
+        if self.text("id").is_empty() || self.text("substance").is_empty() {
+            return Err(self.bad("id", "a key, and substance a name"));
+        }
+        let rule = self.code("rule", Rule::from_code, Rule::CODES)?;
+        let cas: Result<Vec<Cas>, _> = self.text("cas").split_whitespace().map(str::parse).collect();
+        let scopes = self.text("applies_to").split_whitespace().map(AppliesTo::from_code);
+        let applies_to: Option<Vec<AppliesTo>> = scopes.collect();
+        let expressed = match self.text("expressed_as") {
+            "" | "as-stated" => None,
+            form => Some(form.parse().map_err(|e| self.bad("expressed_as", format!("as-stated or a form; {e}")))?),
+        };
+        let obtained = match self.text("how") {
+            "" => Obtained::Stated,
+            _ => self.code("how", Obtained::from_code, Obtained::CODES)?,
+        };
+        let concentration = self.concentration()?;
+        if matches!(rule, Rule::Maximum | Rule::SupplyLimit | Rule::LicenceCeiling) && concentration.is_none() {
+            return Err(self.bad("figure", "a number from 0 to 100 with the unit % or % w/w"));
+        }
+        Ok(Limit {
+            id: owned("id"),
+            issued_by: owned("issued_by"),
+            rule,
+            substance: owned("substance"),
+            cas: cas.map_err(|e| self.bad("cas", e.to_string()))?,
+            groups: self.words("group"),
+            applies_to: applies_to
+                .filter(|a| !a.is_empty())
+                .ok_or_else(|| self.bad("applies_to", format!("one or more of {}", AppliesTo::CODES.join(", "))))?,
+            use_as_worded: owned("use_as_worded"),
+            users: self.code("user", Users::from_code, Users::CODES)?,
+            concentration: if rule == Rule::Prohibited { Some(MassFraction::ZERO) } else { concentration },
+            figure: format!("{} {}", self.text("figure"), self.text("unit")).trim().to_owned(),
+            unit_reading: owned("unit_reading"),
+            above: self.text("comparison") == ">",
+            measured: self.code("measured", Measured::from_code, Measured::CODES)?,
+            basis_as_worded: owned("basis_as_worded"),
+            expressed_as: expressed,
+            sum_group: Some(owned("sum_group")).filter(|g| !g.is_empty()),
+            conditions: owned("conditions"),
+            legal_reference: owned("legal_reference"),
+            list_date: owned("list_date"),
+            citations: self.text("sources").split_whitespace().filter_map(citation).collect(),
+            sources: owned("sources"),
+            obtained,
+            cross_check: owned("cross_check"),
+            names: self.text("substance").split(';').map(|name| name.trim().to_lowercase()).collect(),
+        })
+    }
+
+    fn concentration(&self) -> Result<Option<MassFraction>, TableError> {
+        let percent = matches!(self.text("unit"), "%" | "% w/w");
+        if self.text("figure").is_empty() || !percent {
+            return Ok(None);
+        }
+        let value = self.text("figure").parse().ok().and_then(|v| MassFraction::from_percent_ww(v).ok());
+        value.map(Some).ok_or_else(|| self.bad("figure", "a number from 0 to 100"))
+    }
+}
+
+fn citation(id: &str) -> Option<&'static Citation> {
+    crate::source::citations::limits::CITATIONS.iter().find(|c| c.id == id)
+}

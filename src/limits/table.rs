@@ -1,0 +1,104 @@
+use super::{Jurisdiction, Limit, Obtained, TableError, parse};
+use crate::mix::Cas;
+use std::sync::LazyLock;
+
+/// Rows of `limits.csv`, each with its own source, date and basis.
+const BUILT_IN: &str = include_str!("data/limits.csv");
+
+static TABLES: LazyLock<Vec<Table>> = LazyLock::new(|| {
+    // The text is part of the program and every row of it is read by the tests. If it could not be read, an empty
+    // table would leave every substance unjudged, never within.
+    let mut rows = parse::rows(BUILT_IN).unwrap_or_default();
+    let table = |jurisdiction: Jurisdiction| {
+        let own = rows.extract_if(.., |(code, _)| code == jurisdiction.code()).map(|(_, limit)| limit);
+        Table::new(jurisdiction.name().to_owned(), own.collect())
+    };
+    Jurisdiction::ALL.into_iter().map(table).collect()
+});
+
+/// Limits of one jurisdiction, or the user's own.
+///
+/// No table is complete. A substance that is not in it is not judged; it is never "without limit".
+#[derive(Debug, Clone, PartialEq)]
+pub struct Table {
+    title: String,
+    rows: Vec<Limit>,
+    /// CAS key and row, sorted, so that looking up an ingredient does not read the whole table.
+    by_cas: Vec<(u32, u32)>,
+}
+
+impl Table {
+    fn new(title: String, rows: Vec<Limit>) -> Self {
+        let keys = rows.iter().zip(0..).flat_map(|(row, at)| row.cas.iter().map(move |cas| (cas.key(), at)));
+        let mut by_cas: Vec<(u32, u32)> = keys.collect();
+        by_cas.sort_unstable();
+        Self { title, rows, by_cas }
+    }
+
+    /// The built-in table of a jurisdiction; it is read once, on first use.
+    #[must_use]
+    pub fn of(jurisdiction: Jurisdiction) -> &'static Self {
+        static NONE: Table = Table { title: String::new(), rows: Vec::new(), by_cas: Vec::new() };
+        let at = Jurisdiction::ALL.iter().position(|j| *j == jurisdiction);
+        at.and_then(|at| TABLES.get(at)).unwrap_or(&NONE)
+    }
+
+    /// Reads a table of the user's own, in the shape of the built-in one.
+    ///
+    /// Comma-separated, one header line. Needed: `id`, `rule`, `substance`, `applies_to`, `user`, `figure`, `unit`,
+    /// `measured`; helpful: `cas`, `group`, `expressed_as`, `sum_group`, `conditions`, `legal_reference`, `list_date`,
+    /// `sources`, `how`. Without `how` a row counts as stated by the user.
+    ///
+    /// # Errors
+    ///
+    /// [`TableError`] with the line, the column, what is there and what could be.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::Table;
+    ///
+    /// let house = Table::from_csv("house rule", "\
+    /// id,rule,substance,cas,applies_to,user,figure,unit,measured,expressed_as,legal_reference
+    /// house-1,maximum,Hydrogen peroxide,7722-84-1,hair,professional,9,%,as-applied,h2o2-released,our insurer 2026
+    /// ")?;
+    /// assert_eq!(house.rows()[0].figure, "9 %");
+    /// # Ok::<(), foilwork::limits::TableError>(())
+    /// ```
+    pub fn from_csv(title: impl Into<String>, text: &str) -> Result<Self, TableError> {
+        Ok(Self::new(title.into(), parse::rows(text)?.into_iter().map(|(_, limit)| limit).collect()))
+    }
+
+    /// This table with the rows of another: a row with a known id replaces the old one, the others are added.
+    #[must_use]
+    pub fn overlaid(&self, other: &Self) -> Self {
+        let replaced = |row: &&Limit| !other.rows.iter().any(|new| new.id == row.id);
+        let rows = self.rows.iter().filter(replaced).chain(&other.rows).cloned().collect();
+        Self::new(format!("{} with {}", self.title, other.title), rows)
+    }
+
+    /// The name of the jurisdiction, or what the user calls the table.
+    #[must_use]
+    pub fn title(&self) -> &str {
+        &self.title
+    }
+
+    /// Every row, judged or not.
+    #[must_use]
+    pub fn rows(&self) -> &[Limit] {
+        &self.rows
+    }
+
+    /// How many rows are from memory, and so never make a finding green.
+    #[must_use]
+    pub fn unverified(&self) -> usize {
+        self.rows.iter().filter(|row| row.obtained == Obtained::FromMemory).count()
+    }
+
+    /// Rows that name this CAS number.
+    pub(super) fn naming(&self, cas: Cas) -> impl Iterator<Item = usize> + '_ {
+        let start = self.by_cas.partition_point(|(key, _)| *key < cas.key());
+        let from = self.by_cas.get(start..).unwrap_or_default();
+        from.iter().take_while(move |(key, _)| *key == cas.key()).map(|(_, row)| *row as usize)
+    }
+}

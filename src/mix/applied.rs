@@ -1,0 +1,72 @@
+use crate::{
+    quantity::{Mass, MassFraction},
+    source::Interval,
+};
+
+/// A bowl whose strength cannot be stated.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum AsAppliedError {
+    /// No part, or parts that weigh nothing.
+    #[error("the bowl is empty (total 0 g): give at least one part with a mass above 0 g")]
+    Empty,
+}
+
+/// Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.
+///
+/// A part without the solute (thickener, bond-building additive, water) takes part with a strength of 0 % w/w and so
+/// dilutes the rest. The bounds of the parts are carried over as if they were all low or all high at once, which is the
+/// widest the bowl can be.
+///
+/// # Units
+///
+/// Masses in g, strengths in % w/w. By volume the answer is another one.
+///
+/// # Errors
+///
+/// [`AsAppliedError::Empty`] when the parts weigh nothing.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{mix::as_applied, quantity::{Mass, MassFraction}, source::Interval};
+///
+/// let developer = Interval::exact(MassFraction::from_percent_ww(9.0)?);
+/// let cream = Interval::exact(MassFraction::ZERO);
+/// let bowl = as_applied(&[(Mass::from_g(30.0)?, cream), (Mass::from_g(60.0)?, developer)])?;
+/// assert_eq!(bowl.best().percent_ww(), 6.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Conservation of solute mass; no tabulated value.
+pub fn as_applied(parts: &[(Mass, Interval<MassFraction>)]) -> Result<Interval<MassFraction>, AsAppliedError> {
+    let mean = |bound: fn(&Interval<MassFraction>) -> MassFraction| weighted_mean(parts, bound);
+    let (low, best, high) = (mean(Interval::low)?, mean(Interval::best)?, mean(Interval::high)?);
+    // Rounding in the last bit must not turn an enclosing interval inside out.
+    let low = if low <= best { low } else { best };
+    let high = if high >= best { high } else { best };
+    Interval::new(low, best, high).map_err(|_| AsAppliedError::Empty)
+}
+
+/// Never outside the weakest and the strongest part, also not in the last bit.
+fn weighted_mean(
+    parts: &[(Mass, Interval<MassFraction>)],
+    bound: fn(&Interval<MassFraction>) -> MassFraction,
+) -> Result<MassFraction, AsAppliedError> {
+    let (mut total, mut solute) = (0.0, 0.0);
+    let (mut weakest, mut strongest) = (f64::INFINITY, f64::NEG_INFINITY);
+    for (mass, strength) in parts.iter().filter(|(mass, _)| mass.g() > 0.0) {
+        let percent = bound(strength).percent_ww();
+        total += mass.g();
+        solute += mass.g() * percent;
+        weakest = percent.min(weakest);
+        strongest = percent.max(strongest);
+    }
+    if total > 0.0 {
+        MassFraction::from_percent_ww((solute / total).max(weakest).min(strongest)).map_err(|_| AsAppliedError::Empty)
+    } else {
+        Err(AsAppliedError::Empty)
+    }
+}

@@ -1,0 +1,78 @@
+use super::{Cas, Form};
+use crate::{quantity::MassFraction, source::Interval};
+
+/// One ingredient of a product as its maker or its user states it.
+///
+/// An ingredient stated at exactly 0 % w/w says that the product is free of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ingredient {
+    /// The name, best the one on the label (INCI).
+    pub name: String,
+    /// The CAS registry number; without it a table is searched by name.
+    pub cas: Option<Cas>,
+    /// The form the level is stated in, when that is not the substance of the CAS number itself.
+    pub stated_as: Option<Form>,
+    /// Groups of the law it belongs to, by the table's group names, for entries without CAS numbers.
+    pub groups: Vec<String>,
+    /// Mass fraction in the product as supplied.
+    pub level: Interval<MassFraction>,
+}
+
+impl Ingredient {
+    /// An ingredient known by name only.
+    #[must_use]
+    pub fn named(name: impl Into<String>, level: Interval<MassFraction>) -> Self {
+        Self { name: name.into(), cas: None, stated_as: None, groups: Vec::new(), level }
+    }
+
+    /// The same with its CAS number.
+    #[must_use]
+    pub fn with_cas(self, cas: Cas) -> Self {
+        Self { cas: Some(cas), ..self }
+    }
+
+    /// The same, its level stated as another form, for example a sulfate stated as free base.
+    #[must_use]
+    pub fn stated_as(self, form: Form) -> Self {
+        Self { stated_as: Some(form), ..self }
+    }
+
+    /// The same as a member of a group of the law.
+    #[must_use]
+    pub fn in_group(mut self, group: impl Into<String>) -> Self {
+        self.groups.push(group.into());
+        self
+    }
+}
+
+/// A product as supplied.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Product {
+    /// What the user calls it.
+    pub name: String,
+    /// What is known to be in it.
+    pub ingredients: Vec<Ingredient>,
+    /// Whether the user states that the list names everything the law may limit. When it does not, whatever is not
+    /// listed is unknown, not absent.
+    pub fully_declared: bool,
+}
+
+impl Product {
+    /// A product of which nothing is known.
+    #[must_use]
+    pub fn unknown(name: impl Into<String>) -> Self {
+        Self { name: name.into(), ingredients: Vec::new(), fully_declared: false }
+    }
+
+    /// A product whose list names everything the law may limit.
+    #[must_use]
+    pub fn declared(name: impl Into<String>, ingredients: Vec<Ingredient>) -> Self {
+        Self { name: name.into(), ingredients, fully_declared: true }
+    }
+
+    /// A product of which some ingredients are known.
+    #[must_use]
+    pub fn declared_in_part(name: impl Into<String>, ingredients: Vec<Ingredient>) -> Self {
+        Self { name: name.into(), ingredients, fully_declared: false }
+    }
+}
