@@ -55,7 +55,7 @@ impl Difference {
     }
 
     /// From the first colour to the second when both are known to be counted from the same white.
-    pub(super) fn of(first: Lab, second: Lab) -> Self {
+    pub(crate) fn of(first: Lab, second: Lab) -> Self {
         Self {
             ciede2000: ciede2000(first, second),
             lighter: second.l() - first.l(),

@@ -54,3 +54,8 @@ pub use swatch::{LabBounds, Swatch};
 pub use tone::{Tone, TonePart};
 pub use underlying::{Strength, UnderlyingPigment, underlying_pigment};
 pub use white::White;
+
+pub(crate) use absorption::Absorption;
+pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
+pub(crate) use difference::ciede2000;
+pub(crate) use srgb::lab_of_linear;

@@ -49,6 +49,11 @@ impl Swatch {
         Self { samples: ENSEMBLE.map(|with| absorption(&with).reflectance(&with)), measured: None }
     }
 
+    /// A modelled colour from its samples.
+    pub(crate) const fn modelled(samples: [[f64; 3]; SETS]) -> Self {
+        Self { samples, measured: None }
+    }
+
     /// Natural hair of a level.
     #[must_use]
     pub fn natural(level: Level) -> Self {
