@@ -1,4 +1,7 @@
-use pyo3::{PyErr, create_exception, exceptions::PyValueError};
+use pyo3::{
+    PyErr, create_exception,
+    exceptions::{PyUserWarning, PyValueError},
+};
 
 create_exception!(
     foilwork,
@@ -12,6 +15,13 @@ create_exception!(
     ServiceFileError,
     FoilworkError,
     "A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."
+);
+
+create_exception!(
+    foilwork,
+    OutOfRangeWarning,
+    PyUserWarning,
+    "Values out of range became NaN because ``errors=\"nan\"`` was given; ``count`` says how many."
 );
 
 /// Turns any core error into the one Python exception, with the core's own text.

@@ -19,7 +19,7 @@ use std::ffi::OsString;
 ///     The exit status.
 ///
 /// Examples:
-///     >>> from foilwork import main
+///     >>> from foilwork._native import main
 ///     >>> main(["foilwork", "plan", "no-such-file.toml"])
 ///     2
 #[pyfunction]
