@@ -17,6 +17,14 @@ mod stated;
 mod strength;
 mod unit;
 
+/// The arithmetic on plain numbers, for the columns.
+pub(crate) mod kernel {
+    pub(crate) use super::{
+        cubic::Cubic,
+        formula::{from_percent_ww, g_per_l, g_per_l_each, percent_ww, to_percent_ww},
+    };
+}
+
 pub use blend::{Amount, BlendError, TwoPartBlend, blend_two};
 pub use conditions::{Conditions, SolutionDensity};
 pub use convert::{ConversionError, convert, convert_interval, convert_to};

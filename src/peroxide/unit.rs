@@ -74,6 +74,18 @@ impl StrengthUnit {
         }
     }
 
+    /// The largest number a strength in this unit can be, as the typed quantities check it.
+    pub(crate) const fn max(self) -> f64 {
+        match self {
+            Self::PercentWw | Self::MolPerL => 100.0,
+            Self::PercentWv | Self::EqPerL => 200.0,
+            Self::GPerL => 2000.0,
+            Self::MolPerKg => 1e5,
+            Self::PercentActiveOxygen => 47.1,
+            Self::Volumes => 500.0,
+        }
+    }
+
     /// Whether the unit counts by mass of solution, so that no density stands between it and % w/w.
     #[must_use]
     pub const fn is_by_mass(self) -> bool {

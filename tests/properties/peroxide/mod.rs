@@ -1,4 +1,5 @@
 //! Laws that peroxide arithmetic keeps.
 
+mod columns;
 mod dilution;
 mod units;
