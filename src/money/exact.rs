@@ -1,8 +1,8 @@
 //! Exact products and quotients: one rounding, at the end, decided on the true value.
 //!
 //! Every cost in this room is a product of decimals over a product of decimals. Carrying an intermediate quotient in
-//! 28 digits would decide a tie wrongly: 11.00 an hour for 0.3 min is 0.055 exactly, but 11/60 cut at 28 digits and
-//! multiplied by 0.3 falls just below. So numerators and denominators are multiplied out as whole numbers (128 bits,
+//! 28 digits would decide a tie wrongly: 11.00 an hour for 300.3 min is 55.055 exactly, but 11/60 cut at 28 digits and
+//! multiplied by 300.3 falls just below. So numerators and denominators are multiplied out as whole numbers (128 bits,
 //! or as many as it takes) and divided once.
 
 use super::{MoneyError, Rounding};
@@ -123,7 +123,13 @@ pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyE
     if let Some(thousandths) = thousandths(value) {
         return Ok(Decimal::new(thousandths, 3));
     }
-    Decimal::from_scientific(&format!("{value:.14e}")).map_err(|_| MoneyError::TooLarge { field })
+    // A decimal ends after 28 places, so a tiny value has fewer digits left.
+    let read = if value.abs() < 1e-12 {
+        format!("{value:.28}").parse()
+    } else {
+        Decimal::from_scientific(&format!("{value:.14e}"))
+    };
+    read.map_err(|_| MoneyError::TooLarge { field })
 }
 
 /// A measured value as whole thousandths, when it has at most three decimals, as nearly every mass and time has.
@@ -133,7 +139,7 @@ pub(super) fn thousandths(value: f64) -> Option<i64> {
     #[expect(clippy::cast_possible_truncation, reason = "a value beyond the range fails the comparison below")]
     let whole = (scaled + if scaled < 0.0 { -0.5 } else { 0.5 }) as i64;
     #[expect(clippy::cast_precision_loss, reason = "whole numbers below 1e12 are exact")]
-    let exact = whole.abs() < 1_000_000_000_000 && whole as f64 / 1000.0 == value;
+    let exact = whole.unsigned_abs() < 1_000_000_000_000 && whole as f64 / 1000.0 == value;
     exact.then_some(whole)
 }
 
