@@ -48,6 +48,9 @@ pub(super) struct PlanArgs {
     /// The plan as JSON instead of text
     #[arg(long)]
     pub(super) json: bool,
+    /// Only the mixing cards, one for each fresh bowl
+    #[arg(long)]
+    pub(super) cards: bool,
     #[command(flatten)]
     pub(super) output: OutputArgs,
 }

@@ -10,7 +10,8 @@ pub mod shape;
 
 pub use file::{Format, Position, Problem, Problems, parse, schema};
 pub use plan::{
-    Bowl, Caution, Fact, Finding, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour, Step, Verdict, plan,
+    Bowl, Caution, Fact, Finding, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, PlanCardError, Range,
+    SectionColour, Step, Verdict, mixing_cards, plan,
 };
 pub use request::{DefaultUsed, Stage};
 pub use shape::ServiceFile;
