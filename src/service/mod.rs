@@ -11,6 +11,7 @@ pub mod shape;
 pub use file::{Format, Position, Problem, Problems, parse, schema};
 pub use plan::{
     Bowl, Caution, Fact, Finding, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour, Step, Verdict, plan,
+    plan_text,
 };
 pub use request::{DefaultUsed, Stage};
 pub use shape::ServiceFile;

@@ -15,6 +15,6 @@ mod unknown;
 mod work_checks;
 
 pub use finding::{Finding, Verdict};
-pub use make::plan;
+pub use make::{plan, plan_text};
 pub use model::{Bowl, Caution, Fact, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour};
 pub use order::Step;
