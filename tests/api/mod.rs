@@ -5,4 +5,5 @@ mod mix;
 mod money;
 mod peroxide;
 mod service;
+mod service_broken;
 mod toner;
