@@ -6,4 +6,5 @@ mod money;
 mod peroxide;
 mod service;
 mod service_broken;
+mod source;
 mod toner;
