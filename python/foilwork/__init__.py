@@ -1,5 +1,30 @@
-"""Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out."""
+"""Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
 
-from foilwork._native import FoilworkError
+The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
+:mod:`foilwork.colour`, :mod:`foilwork.money` and :mod:`foilwork.service`. What a service file needs is here:
 
-__all__ = ["FoilworkError"]
+    >>> import foilwork
+    >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
+    >>> [mix["name"] for mix in plan.data()["mixes"]][:3]
+    ['nape', 'crown', 'hairline']
+"""
+
+from foilwork import colour, limits, mix, money, peroxide, service
+from foilwork._native import FoilworkError, OutOfRangeWarning
+from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
+
+__all__ = [
+    "FoilworkError",
+    "OutOfRangeWarning",
+    "Plan",
+    "ServiceFileError",
+    "colour",
+    "limits",
+    "mix",
+    "money",
+    "peroxide",
+    "plan",
+    "plan_file",
+    "service",
+    "service_schema",
+]

@@ -1,3 +1,5 @@
 """Hydrogen peroxide: strength in every unit, density, dilution and blending, titration, ageing."""
 
-__all__: list[str] = []
+from foilwork._native import convert, dilute
+
+__all__ = ["convert", "dilute"]

@@ -1,4 +1,7 @@
-use pyo3::{PyErr, create_exception, exceptions::PyValueError};
+use pyo3::{
+    PyErr, create_exception,
+    exceptions::{PyUserWarning, PyValueError},
+};
 
 create_exception!(
     foilwork,
@@ -7,8 +10,21 @@ create_exception!(
     "Bad input: the text says which value, its unit, the allowed range and the way out."
 );
 
+create_exception!(
+    foilwork,
+    ServiceFileError,
+    FoilworkError,
+    "A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."
+);
+
+create_exception!(
+    foilwork,
+    OutOfRangeWarning,
+    PyUserWarning,
+    "Values out of range became NaN because ``errors=\"nan\"`` was given; ``count`` says how many."
+);
+
 /// Turns any core error into the one Python exception, with the core's own text.
-#[expect(dead_code, reason = "used by every wrapper")]
 pub fn raise(error: impl std::error::Error) -> PyErr {
     FoilworkError::new_err(error.to_string())
 }

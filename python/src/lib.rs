@@ -3,6 +3,7 @@
 use pyo3::prelude::*;
 
 mod colour;
+mod columns;
 mod error;
 mod limits;
 mod mix;
@@ -14,12 +15,14 @@ mod service;
 #[pymodule]
 mod _native {
     #[pymodule_export]
-    use super::error::FoilworkError;
+    use super::error::{FoilworkError, OutOfRangeWarning, ServiceFileError};
 
     #[pymodule_export]
     use super::service::main;
 
     // --- peroxide ---
+    #[pymodule_export]
+    use super::peroxide::{convert, dilute};
 
     // --- mix ---
 
@@ -30,4 +33,6 @@ mod _native {
     // --- money ---
 
     // --- service ---
+    #[pymodule_export]
+    use super::service::{Plan, plan, service_schema};
 }

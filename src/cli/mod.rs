@@ -1,9 +1,96 @@
 //! The command line: the only room that reads files and prints.
+//!
+//! Each command is a function from its arguments to an `Answer`; [`run`] alone touches the terminal. The Python
+//! console script calls [`run`] too, so both are the same program.
+//!
+//! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
-use std::ffi::OsString;
+mod args;
+mod convert;
+mod cost;
+mod dilute;
+mod limits;
+mod output;
+mod plan;
+mod price;
+mod scale;
+mod schema;
+
+use args::{Arguments, Command};
+use clap::Parser;
+use std::{
+    ffi::OsString,
+    io::{self, Write},
+};
+
+/// What a command came to.
+struct Answer {
+    text: String,
+    status: u8,
+}
+
+impl Answer {
+    const fn fine(text: String) -> Self {
+        Self { text, status: 0 }
+    }
+}
+
+/// Bad input: the text for the user.
+struct Refusal(String);
+
+impl<E: std::error::Error> From<E> for Refusal {
+    fn from(error: E) -> Self {
+        Self(error.to_string())
+    }
+}
+
+type Outcome = Result<Answer, Refusal>;
+
+/// The plan has findings that say stop.
+const BLOCKED: u8 = 1;
+/// Bad input.
+const REFUSED: u8 = 2;
 
 /// Runs the command line with the given arguments (the first is the program's name) and returns the exit status.
 #[must_use]
-pub fn run(_args: Vec<OsString>) -> u8 {
-    0
+pub fn run(args: Vec<OsString>) -> u8 {
+    let arguments = match Arguments::try_parse_from(args) {
+        Ok(arguments) => arguments,
+        // Help and version come this way too, with status 0.
+        Err(error) => {
+            let text = error.render().to_string();
+            return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
+        }
+    };
+    let outcome = match &arguments.command {
+        Command::Plan(args) => plan::run(args),
+        Command::Schema(args) => schema::run(args),
+        Command::Convert(args) => convert::run(args),
+        Command::Dilute(args) => dilute::run(args),
+        Command::Scale(args) => scale::run(args),
+        Command::Limits(args) => limits::run(args),
+        Command::Price(args) => price::run(args),
+        Command::Cost(args) => cost::run(args),
+    };
+    match outcome {
+        Ok(answer) => print(&answer.text, answer.status),
+        Err(Refusal(text)) => complain(&format!("{}\n", prefixed(&text))),
+    }
+}
+
+/// A reader that went away (`foilwork ... | head`) is not an error of the plan.
+fn print(text: &str, status: u8) -> u8 {
+    let _ = io::stdout().lock().write_all(text.as_bytes());
+    status
+}
+
+fn complain(text: &str) -> u8 {
+    let _ = io::stderr().lock().write_all(text.as_bytes());
+    REFUSED
+}
+
+/// Every problem is a line of its own; an indented line belongs to the one above it.
+fn prefixed(text: &str) -> String {
+    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
+    text.lines().map(prefix).collect::<Vec<_>>().join("\n")
 }

@@ -1,1 +1,12 @@
 //! The same rules over whole columns: `&[f64]` in, `&mut [f64]` out, no formula of their own.
+//!
+//! A column keeps the shape of its input whatever is in it: not-a-number stays not-a-number, and a value that the
+//! scalar rule refuses becomes not-a-number and is counted in the [`Outcome`]. Nothing is allocated.
+
+mod outcome;
+mod rows;
+mod strength;
+
+pub use outcome::{ColumnError, Outcome};
+pub use rows::{Cells, rows};
+pub use strength::convert;

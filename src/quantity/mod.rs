@@ -3,19 +3,27 @@
 //! Each type has a private field, a checked constructor and a getter that are both named after the unit, and a
 //! `Display` that prints the unit. Nothing converts silently; what needs a density or a convention says so in its name.
 
+mod concentration;
 mod invalid;
 mod mass;
 mod mass_fraction;
 mod newtype;
+mod oxygen;
+mod rate;
 mod share;
 mod space;
 mod temperature;
 mod time;
+mod trade_label;
 
+pub use concentration::{AmountConcentration, MassConcentration, Molality, Normality};
 pub use invalid::InvalidQuantity;
 pub use mass::Mass;
 pub use mass_fraction::MassFraction;
+pub use oxygen::{ActiveOxygen, OxygenVolumes};
+pub use rate::{LossRate, PricePerKg};
 pub use share::Share;
 pub use space::{Area, Density, Length, Volume};
 pub use temperature::Temperature;
 pub use time::Duration;
+pub use trade_label::{TradeLabel, UnknownLabel};

@@ -1,1 +1,17 @@
 //! The service: what the user states, and the plan foilwork makes of it.
+//!
+//! [`parse`] reads a service file (TOML or JSON of the same shape) and reports everything that is wrong with it;
+//! [`plan`] turns the checked file into a [`Plan`]. How a plan is drawn is the business of [`sheet`](crate::sheet).
+
+mod file;
+mod plan;
+mod request;
+pub mod shape;
+
+pub use file::{Format, Position, Problem, Problems, parse, schema};
+pub use plan::{
+    Bowl, Caution, Fact, Finding, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, PlanCardError, Range,
+    SectionColour, Step, Verdict, mixing_cards, plan, plan_text,
+};
+pub use request::{DefaultUsed, Stage};
+pub use shape::ServiceFile;

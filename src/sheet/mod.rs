@@ -1,1 +1,10 @@
-//! The plan as text for the bench.
+//! The plan as text for the bench. How it was computed is the business of [`service`](crate::service).
+
+mod bench;
+mod layout;
+mod mixes;
+mod money;
+mod services;
+
+pub use bench::bench_sheet;
+pub use services::service_table;

@@ -1,0 +1,93 @@
+use super::{Answer, Outcome, args::ConvertArgs};
+use crate::{
+    peroxide::{
+        Conditions, MolarVolume, SolutionDensity, StatedStrength, Strength, StrengthUnit, convert_interval, read_label,
+    },
+    quantity::{Density, Temperature},
+    source::Interval,
+};
+use std::fmt::Write;
+
+/// `foilwork convert`: one strength in every unit, with the bounds that the density brings.
+pub(super) fn run(args: &ConvertArgs) -> Outcome {
+    let mut conditions = Conditions::at(Temperature::from_celsius(args.temperature)?);
+    if let Some(density) = args.density {
+        conditions = conditions.with_density(SolutionDensity::measured(Density::from_g_per_ml(density)?));
+    } else if args.cream {
+        conditions = conditions.with_density(SolutionDensity::Emulsion);
+    }
+    if let Some(which) = &args.molar_volume {
+        conditions = conditions.with_molar_volume(which.parse::<MolarVolume>()?);
+    }
+    let units = match &args.to {
+        Some(unit) => vec![unit.parse::<StrengthUnit>()?],
+        None => StrengthUnit::ALL.to_vec(),
+    };
+    // A label is no strength yet: every reading of it is shown.
+    if let Ok(StatedStrength::TradeLabel(label)) = args.strength.parse() {
+        return label_readings(label, &conditions);
+    }
+    let strength: Strength = args.strength.parse()?;
+    let mut text = format!("{strength} of hydrogen peroxide at {} is\n", conditions.temperature);
+    for unit in units {
+        match convert_interval(strength, unit, &conditions) {
+            Ok(interval) => writeln!(text, "  {}", line(&interval))?,
+            Err(error) if args.to.is_some() => return Err(error.into()),
+            Err(error) => writeln!(text, "  {unit}: not known ({error})")?,
+        }
+    }
+    let oxygen = conditions.molar_volume.name();
+    writeln!(text, "density: {}; oxygen in volumes: {oxygen}", conditions.density.basis())?;
+    Ok(Answer::fine(text))
+}
+
+fn line(interval: &Interval<Strength>) -> String {
+    let best = interval.best();
+    let number = |strength: Strength| significant(strength.number());
+    if interval.is_exact() {
+        format!("{} {}", number(best), best.unit())
+    } else {
+        format!("{} {}  ({} to {})", number(best), best.unit(), number(interval.low()), number(interval.high()))
+    }
+}
+
+fn label_readings(label: crate::quantity::TradeLabel, conditions: &Conditions) -> Outcome {
+    let readings = read_label(label, conditions)?;
+    let mut text = format!("{label} can mean three strengths; the label does not say which\n");
+    let ww = |x: f64| significant(x);
+    writeln!(
+        text,
+        "  read as w/w: {} % w/w, really {:.1}",
+        ww(readings.as_ww.percent_ww()),
+        readings.volumes_if_ww.best()
+    )?;
+    let wv = readings.as_wv;
+    writeln!(
+        text,
+        "  read as w/v: {} % w/w ({} to {}), really {:.1}",
+        ww(wv.best().percent_ww()),
+        ww(wv.low().percent_ww()),
+        ww(wv.high().percent_ww()),
+        readings.volumes_if_wv
+    )?;
+    let volumes = readings.as_volumes;
+    writeln!(
+        text,
+        "  read as oxygen volumes: {} % w/w ({} to {})",
+        ww(volumes.best().percent_ww()),
+        ww(volumes.low().percent_ww()),
+        ww(volumes.high().percent_ww())
+    )?;
+    Ok(Answer::fine(text))
+}
+
+/// Five significant digits: more than any bottle is worth.
+fn significant(value: f64) -> String {
+    if value == 0.0 {
+        return "0".to_owned();
+    }
+    let before_point = value.abs().log10().floor() as i32 + 1;
+    let decimals = usize::try_from((5 - before_point).clamp(0, 12)).unwrap_or(0);
+    let text = format!("{value:.decimals$}");
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+}

@@ -1,0 +1,41 @@
+use super::{Answer, Outcome, args::DiluteArgs};
+use crate::{
+    mix::{as_applied, weigh},
+    peroxide::{Amount, StatedStrength, blend_two},
+    quantity::{Mass, MassFraction, Temperature},
+    source::Interval,
+};
+use std::fmt::Write;
+
+/// `foilwork dilute`: two things to weigh, and the strength they then give.
+pub(super) fn run(args: &DiluteArgs) -> Outcome {
+    let temperature = Temperature::from_celsius(args.temperature)?;
+    let read = |text: &str| -> Result<Interval<MassFraction>, super::Refusal> {
+        Ok(text.parse::<StatedStrength>()?.mass_fraction(temperature)?)
+    };
+    let (stock, target) = (read(&args.stock)?, read(&args.target)?);
+    let (second, second_name) = match &args.with {
+        Some(with) => (read(with)?, with.as_str()),
+        None => (Interval::exact(MassFraction::ZERO), "diluent without peroxide"),
+    };
+    let total = Mass::from_g(args.total)?;
+    let blend = blend_two(stock.best(), second.best(), target.best(), Amount::Total(total))?;
+    let weighing = weigh(&[blend.first, blend.second], Mass::from_g(args.division)?)?;
+    let [first, other] = weighing.parts() else { return Err(super::Refusal("nothing to weigh".to_owned())) };
+    let strength = as_applied(&[(first.weighed, stock), (other.weighed, second)])?;
+
+    let mut text = String::new();
+    writeln!(text, "weigh {:>9}  of {}", first.weighed.to_string(), args.stock)?;
+    writeln!(text, "and   {:>9}  of {second_name}", other.weighed.to_string())?;
+    writeln!(text, "gives {:>9}  at {:.2}", weighing.total().to_string(), strength.best())?;
+    if !strength.is_exact() {
+        writeln!(text, "bounds: {:.2} to {:.2}", strength.low(), strength.high())?;
+    }
+    let off = strength.best().percent_ww() - target.best().percent_ww();
+    if off.abs() >= 0.005 {
+        writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
+    }
+    text += "Weigh it; volumes add up only nearly. Blend developers with developers or with a\n\
+             diluent that their maker allows. Never close the container.\n";
+    Ok(Answer::fine(text))
+}

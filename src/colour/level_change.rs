@@ -1,0 +1,78 @@
+use super::Level;
+use crate::quantity::InvalidQuantity;
+use serde::Serialize;
+use std::{fmt, ops::Neg};
+
+/// A way along the scale in levels: positive is lighter (lift), negative darker (deposit).
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize)]
+#[serde(transparent)]
+pub struct LevelChange(f64);
+
+impl LevelChange {
+    /// No change.
+    pub const NONE: Self = Self(0.0);
+
+    /// Takes a change in levels.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] when it is wider than the whole scale or not a number.
+    pub const fn from_levels(levels: f64) -> Result<Self, InvalidQuantity> {
+        if levels >= -11.0 && levels <= 11.0 {
+            Ok(Self(levels))
+        } else {
+            Err(InvalidQuantity {
+                quantity: "change of level",
+                value: levels,
+                unit: "levels",
+                allowed: "from -11 (darker) to 11 levels (lighter)",
+            })
+        }
+    }
+
+    pub(crate) fn between(from: Level, to: Level) -> Self {
+        Self(to.number() - from.number())
+    }
+
+    /// The signed number of levels; positive is lighter.
+    #[must_use]
+    pub const fn levels(self) -> f64 {
+        self.0
+    }
+
+    /// Whether hair has to become lighter.
+    #[must_use]
+    pub const fn is_lift(self) -> bool {
+        self.0 > 0.0
+    }
+
+    /// Whether hair has to become darker.
+    #[must_use]
+    pub const fn is_deposit(self) -> bool {
+        self.0 < 0.0
+    }
+}
+
+impl Neg for LevelChange {
+    type Output = Self;
+
+    fn neg(self) -> Self {
+        Self(-self.0)
+    }
+}
+
+impl fmt::Display for LevelChange {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let size = self.0.abs();
+        let word = if size == 1.0 { "level" } else { "levels" };
+        let direction = match self.0 {
+            change if change > 0.0 => "lighter",
+            change if change < 0.0 => "darker",
+            _ => return f.write_str("no change"),
+        };
+        match f.precision() {
+            Some(digits) => write!(f, "{size:.digits$} {word} {direction}"),
+            None => write!(f, "{size} {word} {direction}"),
+        }
+    }
+}

@@ -1,0 +1,84 @@
+use super::{Level, Tone};
+use crate::quantity::Share;
+use std::fmt;
+
+/// One shade of the user's own chart: a code, a level and a tone.
+///
+/// The type knows no file format and no brand's digits: whoever reads a chart says what each digit means and builds
+/// the [`Tone`] from it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shade {
+    code: String,
+    level: Level,
+    tone: Tone,
+    strength: Share,
+}
+
+/// Why a shade cannot be built.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ShadeError {
+    /// Nothing to write on the weighing sheet.
+    #[error("invalid shade code: it is empty (give the code printed on the tube)")]
+    EmptyCode,
+}
+
+impl Shade {
+    /// A shade that, on white hair and left to its full time, gives its own level.
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Level, Shade, Tone};
+    ///
+    /// let pearl = Shade::new("9/v", Level::new(9.0)?, Tone::of(Hue::Violet))?;
+    /// assert_eq!(pearl.to_string(), "9/v (level 9, violet)");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// [`ShadeError::EmptyCode`] when there is no code.
+    pub fn new(code: impl Into<String>, level: Level, tone: Tone) -> Result<Self, ShadeError> {
+        let code = code.into().trim().to_owned();
+        if code.is_empty() {
+            return Err(ShadeError::EmptyCode);
+        }
+        Ok(Self { code, level, tone, strength: Share::ALL })
+    }
+
+    /// The same shade, depositing only a part of what its level says: a sheer shade, or at 0 % a clear one that only
+    /// dilutes.
+    #[must_use]
+    pub fn with_strength(self, strength: Share) -> Self {
+        Self { strength, ..self }
+    }
+
+    /// The code printed on the tube.
+    #[must_use]
+    pub fn code(&self) -> &str {
+        &self.code
+    }
+
+    /// The level it gives on white hair at full strength.
+    #[must_use]
+    pub const fn level(&self) -> Level {
+        self.level
+    }
+
+    /// The tone.
+    #[must_use]
+    pub const fn tone(&self) -> &Tone {
+        &self.tone
+    }
+
+    /// How much it deposits of what its level says.
+    #[must_use]
+    pub const fn strength(&self) -> Share {
+        self.strength
+    }
+}
+
+impl fmt::Display for Shade {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} ({}, {})", self.code, self.level, self.tone)
+    }
+}

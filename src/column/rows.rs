@@ -1,0 +1,97 @@
+use super::{ColumnError, Outcome};
+
+/// An input column: a value for each row, or one for all of them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Cells<'a> {
+    /// The same value in every row.
+    Same(f64),
+    /// A value for each row.
+    Each(&'a [f64]),
+}
+
+impl Cells<'_> {
+    /// The value in a row.
+    #[inline]
+    #[must_use]
+    pub fn get(&self, row: usize) -> f64 {
+        match self {
+            Self::Same(value) => *value,
+            Self::Each(values) => values.get(row).copied().unwrap_or(f64::NAN),
+        }
+    }
+
+    fn fits(&self, rows: usize) -> Result<(), ColumnError> {
+        match self {
+            Self::Each(values) if values.len() != rows => Err(ColumnError::Length { got: values.len(), want: rows }),
+            _ => Ok(()),
+        }
+    }
+}
+
+impl From<f64> for Cells<'_> {
+    fn from(value: f64) -> Self {
+        Self::Same(value)
+    }
+}
+
+impl<'a> From<&'a [f64]> for Cells<'a> {
+    fn from(values: &'a [f64]) -> Self {
+        Self::Each(values)
+    }
+}
+
+/// Applies a scalar rule row by row: `N` input columns, `M` output columns.
+///
+/// A row with a missing (not-a-number) input gives missing outputs. A row that the rule refuses does too, and is
+/// counted.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless all columns have the length of the first output.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{column::{Cells, rows}, quantity::{Mass, MassFraction}, peroxide::dilute};
+///
+/// let (mut stock, mut diluent) = ([0.0; 3], [0.0; 3]);
+/// let targets = [3.0, 20.0, f64::NAN];
+/// let inputs = [Cells::Same(12.0), Cells::Each(&targets), Cells::Same(60.0)];
+/// let outcome = rows(inputs, [&mut stock, &mut diluent], |[stock, target, total]| {
+///     let (stock, target) = (MassFraction::from_percent_ww(stock)?, MassFraction::from_percent_ww(target)?);
+///     let blend = dilute(stock, target, Mass::from_g(total)?)?;
+///     Ok::<_, Box<dyn std::error::Error>>([blend.stock.g(), blend.diluent.g()])
+/// })?;
+/// assert_eq!((stock[0], diluent[0]), (15.0, 45.0));
+/// assert!(stock[1].is_nan() && stock[2].is_nan());
+/// assert_eq!((outcome.refused, outcome.first), (1, Some(1)));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn rows<const N: usize, const M: usize, E>(
+    inputs: [Cells<'_>; N],
+    mut outputs: [&mut [f64]; M],
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+) -> Result<Outcome, ColumnError> {
+    let count = outputs.first().map_or(0, |column| column.len());
+    inputs.iter().try_for_each(|column| column.fits(count))?;
+    outputs.iter().try_for_each(|column| Cells::Each(column).fits(count))?;
+    let mut outcome = Outcome::default();
+    for row in 0..count {
+        let values = inputs.map(|column| column.get(row));
+        let answer = if values.iter().any(|value| value.is_nan()) {
+            [f64::NAN; M]
+        } else {
+            rule(values).unwrap_or_else(|_| {
+                outcome.refused += 1;
+                outcome.first.get_or_insert(row);
+                [f64::NAN; M]
+            })
+        };
+        for (column, value) in outputs.iter_mut().zip(answer) {
+            if let Some(slot) = column.get_mut(row) {
+                *slot = value;
+            }
+        }
+    }
+    Ok(outcome)
+}

@@ -1,0 +1,113 @@
+use super::{ColumnError, Outcome};
+use crate::peroxide::{
+    Conditions, ConversionError, StrengthUnit,
+    kernel::{Cubic, from_percent_ww, g_per_l, g_per_l_each, percent_ww, to_percent_ww},
+};
+
+/// One unit, one loop: with the unit a constant, nothing is left to decide for each row.
+macro_rules! by_mass {
+    ($unit:expr, $rule:ident as $name:ident => $body:expr) => {
+        match $unit {
+            StrengthUnit::MolPerKg => {
+                let $name = |x| $rule(x, StrengthUnit::MolPerKg);
+                $body
+            }
+            StrengthUnit::PercentActiveOxygen => {
+                let $name = |x| $rule(x, StrengthUnit::PercentActiveOxygen);
+                $body
+            }
+            _ => {
+                let $name = |x: f64| x;
+                $body
+            }
+        }
+    };
+}
+
+/// Converts a column of strengths from one unit to another, all under the same conditions.
+///
+/// # Units
+///
+/// `values` in `from`, `out` in `to`.
+///
+/// # Errors
+///
+/// [`ColumnError`] when the columns differ in length, or when a density is needed and the temperature has none.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{column, peroxide::{Conditions, StrengthUnit}};
+///
+/// let mut volumes = [0.0; 3];
+/// let (ww, vol) = (StrengthUnit::PercentWw, StrengthUnit::Volumes);
+/// let outcome = column::convert(&[3.0, 6.0, 120.0], ww, vol, &Conditions::default(), &mut volumes)?;
+/// assert_eq!(volumes.map(|v| format!("{v:.1}")), ["10.0", "20.2", "NaN"]);
+/// assert_eq!((outcome.refused, outcome.first), (1, Some(2)));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn convert(
+    values: &[f64],
+    from: StrengthUnit,
+    to: StrengthUnit,
+    conditions: &Conditions,
+    out: &mut [f64],
+) -> Result<Outcome, ColumnError> {
+    if values.len() != out.len() {
+        return Err(ColumnError::Length { got: out.len(), want: values.len() });
+    }
+    let task = Task { values, max_in: from.max(), max_out: to.max(), out };
+    let vm = conditions.molar_volume;
+    let limit = conditions.max_percent_ww();
+    let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
+    let refused = match (from.is_by_mass(), to.is_by_mass()) {
+        _ if from == to => task.run(|x| (x, true)),
+        (false, false) => {
+            let (each, per) = (g_per_l_each(from, vm), g_per_l_each(to, vm));
+            task.run(|x| (x * each / per, true))
+        }
+        (true, true) => {
+            by_mass!(from, to_percent_ww as decode => by_mass!(to, from_percent_ww as encode => task.run(|x| (encode(decode(x)), true))))
+        }
+        (true, false) => {
+            let (cubic, per) = (density()?, g_per_l_each(to, vm));
+            by_mass!(from, to_percent_ww as decode => task.run(|x| {
+                let percent = decode(x);
+                (g_per_l(percent, &cubic) / per, percent <= limit)
+            }))
+        }
+        (false, true) => {
+            let (cubic, each) = (density()?, g_per_l_each(from, vm));
+            by_mass!(to, from_percent_ww as encode => task.run(|x| {
+                let percent = percent_ww(x * each, &cubic);
+                (encode(percent.min(limit)), percent <= limit * (1.0 + 1e-12))
+            }))
+        }
+    };
+    let first =
+        if refused == 0 { None } else { values.iter().zip(out.iter()).position(|(x, y)| y.is_nan() && !x.is_nan()) };
+    Ok(Outcome { refused, first })
+}
+
+/// Input and output with the ranges of their units.
+struct Task<'a> {
+    values: &'a [f64],
+    max_in: f64,
+    max_out: f64,
+    out: &'a mut [f64],
+}
+
+impl Task<'_> {
+    /// Runs a rule without a branch for each row (so that the loop vectorises) and counts what it refuses.
+    #[inline]
+    fn run(self, rule: impl Fn(f64) -> (f64, bool)) -> usize {
+        let mut refused = 0_usize;
+        for (&x, slot) in self.values.iter().zip(self.out.iter_mut()) {
+            let (y, known) = rule(x);
+            let good = known & (x >= 0.0) & (x <= self.max_in) & (y >= 0.0) & (y <= self.max_out);
+            *slot = if good { y } else { f64::NAN };
+            refused += usize::from(!good & !x.is_nan());
+        }
+        refused
+    }
+}

@@ -1,0 +1,69 @@
+use super::{Money, MoneyError};
+use serde::{Deserialize, Serialize};
+
+/// Which neighbour a price moves to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Toward {
+    /// The next price up, or the price itself: never gives margin away.
+    Up,
+    /// The next price down, or the price itself.
+    Down,
+    /// The nearer of the two, up when both are as near.
+    Nearest,
+}
+
+/// The prices a price list allows: every `step`, starting from `ending`.
+///
+/// A step of 1.00 with an ending of 0.90 gives 0.90, 1.90, 2.90 ...; a step of 5.00 with 0.00 gives the fives.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Money, PriceEnding, Toward};
+///
+/// let eur = Currency::from_code("EUR")?;
+/// let ninety = PriceEnding::new(Money::parse("1.00", eur)?, Money::parse("0.90", eur)?)?;
+/// assert_eq!(ninety.apply(Money::parse("48.13", eur)?, Toward::Up)?.to_string(), "48.90 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct PriceEnding {
+    step: Money,
+    ending: Money,
+}
+
+impl PriceEnding {
+    /// A step and where it starts.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::AmountOutOfRange`] unless `0 <= ending < step`; [`MoneyError::MixedCurrencies`].
+    pub fn new(step: Money, ending: Money) -> Result<Self, MoneyError> {
+        step.same_currency(ending)?;
+        step.positive("price step")?;
+        if ending.is_negative() || ending >= step {
+            let allowed = "from nothing to below the price step";
+            return Err(MoneyError::AmountOutOfRange { field: "price ending", value: ending, allowed });
+        }
+        Ok(Self { step, ending })
+    }
+
+    /// Moves a price to an allowed one.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::TooLarge`].
+    pub fn apply(self, price: Money, toward: Toward) -> Result<Money, MoneyError> {
+        price.same_currency(self.step)?;
+        let above = price.minus(self.ending)?.minor().rem_euclid(self.step.minor());
+        let currency = price.currency();
+        let down = price.minus(Money::from_minor(above, currency))?;
+        let goes_up = match toward {
+            Toward::Down => false,
+            Toward::Up => above > 0,
+            Toward::Nearest => above > 0 && above >= self.step.minor() - above,
+        };
+        if goes_up { down.plus(self.step) } else { Ok(down) }
+    }
+}

@@ -1,0 +1,117 @@
+use super::Currency;
+use crate::quantity::InvalidQuantity;
+use rust_decimal::Decimal;
+
+/// Why a sum of money cannot be worked out.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum MoneyError {
+    /// Not a code of ISO 4217.
+    #[error("unknown currency {code:?}: give the three-letter code of ISO 4217 in capitals, for example EUR")]
+    UnknownCurrency {
+        /// What was given.
+        code: String,
+    },
+    /// A metal, a fund or a test code.
+    #[error("{code} has no minor unit to round to: give a currency that prices are written in")]
+    NoMinorUnit {
+        /// The code.
+        code: &'static str,
+    },
+    /// Not the name of a rounding.
+    #[error(
+        "unknown rounding {name:?}: give midpoint_away_from_zero (half up), midpoint_nearest_even, \
+         midpoint_toward_zero, to_zero, away_from_zero, to_negative_infinity or to_positive_infinity"
+    )]
+    UnknownRounding {
+        /// What was given.
+        name: String,
+    },
+    /// Two currencies in one sum.
+    #[error("cannot put {left} and {right} into one sum: convert one of them first, at a rate you state")]
+    MixedCurrencies {
+        /// The first currency.
+        left: Currency,
+        /// The other one.
+        right: Currency,
+    },
+    /// A text that is not a decimal number.
+    #[error("{field} {text:?} is not a decimal number: write digits with a point, for example 12.50")]
+    NotADecimal {
+        /// Which value.
+        field: &'static str,
+        /// What was given.
+        text: String,
+    },
+    /// An amount between two minor units, with no rounding named.
+    #[error("{amount} {currency} has more than {} decimals: round it first, and name the rounding", currency.exponent())]
+    BetweenMinorUnits {
+        /// The amount.
+        amount: Decimal,
+        /// Its currency.
+        currency: Currency,
+    },
+    /// Beyond what whole minor units can hold.
+    #[error("{field} is too large: amounts reach about 9.2e18 minor units of the currency")]
+    TooLarge {
+        /// Which value.
+        field: &'static str,
+    },
+    /// Outside the range that makes sense.
+    #[error("invalid {field} (got {value} {unit}): must be {allowed}")]
+    OutOfRange {
+        /// Which value.
+        field: &'static str,
+        /// What was given.
+        value: Decimal,
+        /// Its unit.
+        unit: &'static str,
+        /// The allowed range in words, with the way out.
+        allowed: &'static str,
+    },
+    /// An amount of money outside the range that makes sense.
+    #[error("invalid {field} (got {value}): must be {allowed}")]
+    AmountOutOfRange {
+        /// Which value.
+        field: &'static str,
+        /// What was given.
+        value: super::Money,
+        /// The allowed range in words, with the way out.
+        allowed: &'static str,
+    },
+    /// Grams measured against a pack counted in pieces, and the like.
+    #[error("cannot take {used} from a pack of {pack}: give both by mass, both by volume or both as a count")]
+    DifferentMeasures {
+        /// What was used.
+        used: super::Measure,
+        /// What the pack holds.
+        pack: super::Measure,
+    },
+    /// No number of sales reaches the goal.
+    #[error("{goal} is never reached: each sale leaves {left}, so raise the price or lower the cost of each sale")]
+    NeverReached {
+        /// What was asked for.
+        goal: &'static str,
+        /// What one sale leaves.
+        left: super::Money,
+    },
+    /// No price reaches the goal, because the shares of the price that are promised away leave nothing.
+    #[error(
+        "no price reaches this: {promised} % of every price is already promised ({shares}), which must stay below 100 %"
+    )]
+    NothingLeft {
+        /// The sum of the shares, in percent.
+        promised: Decimal,
+        /// Which shares.
+        shares: &'static str,
+    },
+    /// An empty list where at least one item is needed.
+    #[error("{field} is empty: give at least one")]
+    Empty {
+        /// Which list.
+        field: &'static str,
+    },
+    /// A mass, a volume or a time that is no such thing.
+    #[error(transparent)]
+    Quantity(#[from] InvalidQuantity),
+}

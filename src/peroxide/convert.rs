@@ -1,0 +1,187 @@
+use super::{
+    conditions::Conditions,
+    density::DensityError,
+    formula::{from_g_per_l, from_percent_ww, g_per_l, percent_ww, to_g_per_l, to_percent_ww},
+    strength::{Strength, StrengthQuantity},
+    unit::StrengthUnit,
+};
+use crate::{
+    quantity::{InvalidQuantity, MassFraction},
+    source::{Interval, InvalidInterval},
+};
+
+/// Why a strength cannot be put into another unit.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ConversionError {
+    /// The result is no possible quantity, for example more than 100 % w/w.
+    #[error(transparent)]
+    Quantity(#[from] InvalidQuantity),
+    /// A density is needed and there is none.
+    #[error(transparent)]
+    Density(#[from] DensityError),
+    /// Stronger by volume than any solution of known density.
+    #[error("no density for {strength}: stronger than 70 % w/w (measure the density and give it in g/mL)")]
+    BeyondDensity {
+        /// The strength that was given.
+        strength: Strength,
+    },
+    /// Bounds out of order; does not happen with densities that are positive.
+    #[error(transparent)]
+    Interval(#[from] InvalidInterval),
+}
+
+/// Puts a strength into another unit, keeping both types visible.
+///
+/// The fastest way when both units are known: `convert_to::<OxygenVolumes>(mass_fraction, &conditions)`. Gives the best
+/// value; [`convert_interval`] adds the bounds that come from the density.
+///
+/// # Units
+///
+/// Those of the two types. A density is used only between mass and volume.
+///
+/// # Errors
+///
+/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::{Conditions, convert_to}, quantity::{MassFraction, OxygenVolumes}};
+///
+/// let bottle = MassFraction::from_percent_ww(12.0)?;
+/// let volumes: OxygenVolumes = convert_to(bottle, &Conditions::default())?;
+/// assert_eq!(format!("{volumes:.1}"), "41.2 volumes"); // not 40: that is the label
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// `volumes = c Vm / 2` and 2 equivalents per mole (British Pharmacopoeia assay); density as in
+/// [`density`](super::density).
+#[inline]
+pub fn convert_to<To: StrengthQuantity>(
+    strength: impl StrengthQuantity + Into<Strength>,
+    conditions: &Conditions,
+) -> Result<To, ConversionError> {
+    Ok(To::checked(number(strength.number(), unit_of(&strength), To::UNIT, conditions)?)?)
+}
+
+const fn unit_of<Q: StrengthQuantity>(_: &Q) -> StrengthUnit {
+    Q::UNIT
+}
+
+/// Puts a strength into another unit chosen while the program runs: the best value.
+///
+/// # Errors
+///
+/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::peroxide::{Conditions, Strength, StrengthUnit, convert};
+///
+/// let bottle = Strength::of(6.0, StrengthUnit::PercentWv)?;
+/// let volumes = convert(bottle, "volumes".parse()?, &Conditions::default())?;
+/// assert_eq!(format!("{volumes:.2}"), "19.77 volumes");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// As for [`convert_to`].
+pub fn convert(strength: Strength, to: StrengthUnit, conditions: &Conditions) -> Result<Strength, ConversionError> {
+    Ok(Strength::of(number(strength.number(), strength.unit(), to, conditions)?, to)?)
+}
+
+/// Puts a strength into another unit, with the bounds that come from the density.
+///
+/// Exact (no width) when no density stands between the two units.
+///
+/// # Errors
+///
+/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::peroxide::{Conditions, SolutionDensity, Strength, StrengthUnit, convert_interval};
+///
+/// let cream = Conditions::default().with_density(SolutionDensity::Emulsion);
+/// let bottle = Strength::of(6.0, StrengthUnit::PercentWw)?;
+/// let volumes = convert_interval(bottle, StrengthUnit::Volumes, &cream)?;
+/// assert_eq!(format!("{:.1} to {:.1}", volumes.low(), volumes.high()), "18.5 volumes to 20.6 volumes");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// As for [`convert_to`]; the bounds are those of [`density`](super::density) or of the
+/// [`SolutionDensity`](super::SolutionDensity) in use.
+pub fn convert_interval(
+    strength: Strength,
+    to: StrengthUnit,
+    conditions: &Conditions,
+) -> Result<Interval<Strength>, ConversionError> {
+    let best = convert(strength, to, conditions)?;
+    if strength.unit().is_by_mass() == to.is_by_mass() {
+        return Ok(Interval::exact(best));
+    }
+    let percent_ww = number(strength.number(), strength.unit(), StrengthUnit::PercentWw, conditions)?;
+    let (low, high) = conditions.relative_bounds(percent_ww, conditions.cubic()?.at(percent_ww / 100.0));
+    let bound = |factor: f64| {
+        let shifted = if to.is_by_mass() {
+            from_percent_ww((percent_ww / factor).min(100.0), to)
+        } else {
+            best.number() * factor
+        };
+        Strength::of(shifted, to)
+    };
+    let (low, high) = if to.is_by_mass() { (bound(high)?, bound(low)?) } else { (bound(low)?, bound(high)?) };
+    Ok(Interval::new(low, best, high)?)
+}
+
+/// The mass fraction of a strength with its bounds.
+///
+/// # Errors
+///
+/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
+pub(crate) fn mass_fraction_interval(
+    strength: Strength,
+    conditions: &Conditions,
+) -> Result<Interval<MassFraction>, ConversionError> {
+    let found = convert_interval(strength, StrengthUnit::PercentWw, conditions)?;
+    let [low, best, high] =
+        [found.low(), found.best(), found.high()].map(|s| MassFraction::from_percent_ww(s.number()));
+    Ok(Interval::new(low?, best?, high?)?)
+}
+
+/// The whole conversion on plain numbers. The input is taken as checked; the result still has to be.
+#[inline]
+fn number(x: f64, from: StrengthUnit, to: StrengthUnit, conditions: &Conditions) -> Result<f64, ConversionError> {
+    if from as u8 == to as u8 {
+        return Ok(x);
+    }
+    let vm = conditions.molar_volume;
+    match (from.is_by_mass(), to.is_by_mass()) {
+        (true, true) => Ok(from_percent_ww(to_percent_ww(x, from), to)),
+        (false, false) => Ok(from_g_per_l(to_g_per_l(x, from, vm), to, vm)),
+        (true, false) => {
+            let percent = to_percent_ww(x, from);
+            let cubic = conditions.cubic()?;
+            if percent > conditions.max_percent_ww() {
+                return Err(DensityError::Strength { strength: MassFraction::from_percent_ww(percent)? }.into());
+            }
+            Ok(from_g_per_l(g_per_l(percent, &cubic), to, vm))
+        }
+        (false, true) => {
+            let percent = percent_ww(to_g_per_l(x, from, vm), &conditions.cubic()?);
+            // The inverse may land a rounding error above the limit that the forward direction accepts.
+            if percent > conditions.max_percent_ww() * (1.0 + 1e-12) {
+                return Err(ConversionError::BeyondDensity { strength: Strength::of(x, from)? });
+            }
+            Ok(from_percent_ww(percent.min(conditions.max_percent_ww()), to))
+        }
+    }
+}

@@ -1,0 +1,162 @@
+use super::{
+    conditions::Conditions,
+    convert::{ConversionError, mass_fraction_interval},
+    label::read_label,
+    strength::Strength,
+    unit::{ParseUnitError, StrengthUnit},
+};
+use crate::{
+    quantity::{
+        InvalidQuantity, MassConcentration, MassFraction, OxygenVolumes, Temperature, TradeLabel, UnknownLabel,
+    },
+    source::Interval,
+};
+
+/// How a bottle states its strength.
+///
+/// Nothing here is a mass fraction until it is asked to be one: a w/v figure and oxygen volumes need a density, and a
+/// trade label has to be read first.
+///
+/// `Display` and `FromStr` use the same text: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `20 vol label`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum StatedStrength {
+    /// Percent by mass.
+    Ww(MassFraction),
+    /// Mass by volume.
+    Wv(MassConcentration),
+    /// Measured oxygen volumes, as an ideal gas at 0 C and 1 atm.
+    OxygenVolumes(OxygenVolumes),
+    /// The volume number of the trade.
+    TradeLabel(TradeLabel),
+}
+
+impl StatedStrength {
+    /// The mass fraction of a clear solution at a temperature, with its bounds.
+    ///
+    /// A w/w figure is taken as it is, without bounds; a trade label spans its w/w and w/v readings.
+    ///
+    /// # Errors
+    ///
+    /// [`ConversionError`] when a density is needed outside 0 to 50 C or above 70 % w/w.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::StatedStrength, quantity::Temperature};
+    ///
+    /// let bottle: StatedStrength = "40 vol label".parse()?;
+    /// let strength = bottle.mass_fraction(Temperature::REFERENCE)?;
+    /// assert_eq!(format!("{:.1} to {:.1}", strength.low(), strength.high()), "11.5 % w/w to 12.0 % w/w");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn mass_fraction(&self, temperature: Temperature) -> Result<Interval<MassFraction>, ConversionError> {
+        self.mass_fraction_under(&Conditions::at(temperature))
+    }
+
+    /// The mass fraction under stated conditions: another molar volume, an emulsion, or a measured density.
+    ///
+    /// # Errors
+    ///
+    /// [`ConversionError`] when a density is needed and unknown.
+    pub fn mass_fraction_under(&self, conditions: &Conditions) -> Result<Interval<MassFraction>, ConversionError> {
+        match *self {
+            Self::Ww(strength) => Ok(Interval::exact(strength)),
+            Self::Wv(strength) => mass_fraction_interval(strength.into(), conditions),
+            Self::OxygenVolumes(strength) => mass_fraction_interval(strength.into(), conditions),
+            Self::TradeLabel(label) => Ok(read_label(label, conditions)?.spread()?),
+        }
+    }
+}
+
+impl std::fmt::Display for StatedStrength {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Ww(strength) => strength.fmt(f),
+            Self::Wv(strength) => match f.precision() {
+                Some(digits) => write!(f, "{:.digits$} % w/v", strength.percent_wv()),
+                None => write!(f, "{} % w/v", strength.percent_wv()),
+            },
+            Self::OxygenVolumes(strength) => strength.fmt(f),
+            Self::TradeLabel(label) => label.fmt(f),
+        }
+    }
+}
+
+/// A text that states no strength.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ParseStrengthError {
+    /// No number at the front.
+    #[error(
+        "no strength in {text:?}: write a number with its unit, for example 6 % w/w, 6 % w/v, 19.8 volumes or 20 vol label"
+    )]
+    NoNumber {
+        /// The text that was given.
+        text: String,
+    },
+    /// A number alone.
+    #[error(
+        "the strength {number} has no unit: write {number} % w/w, {number} % w/v, {number} volumes or {number} vol label"
+    )]
+    NoUnit {
+        /// The number that was given.
+        number: f64,
+    },
+    /// A unit that is not one.
+    #[error(transparent)]
+    Unit(#[from] ParseUnitError),
+    /// A unit that a bottle does not state.
+    #[error(
+        "a bottle states its strength in % w/w, % w/v, g/L, volumes or as a vol label (got {unit}): convert it first"
+    )]
+    NotOnABottle {
+        /// The unit that was given.
+        unit: StrengthUnit,
+    },
+    /// A label that the trade does not use.
+    #[error(transparent)]
+    Label(#[from] UnknownLabel),
+    /// A number out of range.
+    #[error(transparent)]
+    Quantity(#[from] InvalidQuantity),
+}
+
+/// Splits `6 % w/w` into the number and the rest.
+fn split(text: &str) -> Result<(f64, &str), ParseStrengthError> {
+    let text = text.trim();
+    let end = text.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '-' | '+'))).unwrap_or(text.len());
+    let (number, unit) = text.split_at_checked(end).unwrap_or((text, ""));
+    match number.parse() {
+        Ok(number) if unit.trim().is_empty() => Err(ParseStrengthError::NoUnit { number }),
+        Ok(number) => Ok((number, unit.trim())),
+        Err(_) => Err(ParseStrengthError::NoNumber { text: text.to_owned() }),
+    }
+}
+
+impl std::str::FromStr for Strength {
+    type Err = ParseStrengthError;
+
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        let (number, unit) = split(text)?;
+        Ok(Self::of(number, unit.parse()?)?)
+    }
+}
+
+impl std::str::FromStr for StatedStrength {
+    type Err = ParseStrengthError;
+
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        let (number, unit) = split(text)?;
+        let words: Vec<&str> = unit.split_whitespace().collect();
+        if matches!(words.as_slice(), ["vol" | "vol."] | ["vol" | "vol.", "label"]) {
+            return Ok(Self::TradeLabel(TradeLabel::from_vol(number)?));
+        }
+        match unit.parse()? {
+            StrengthUnit::PercentWw => Ok(Self::Ww(MassFraction::from_percent_ww(number)?)),
+            StrengthUnit::PercentWv => Ok(Self::Wv(MassConcentration::from_percent_wv(number)?)),
+            StrengthUnit::GPerL => Ok(Self::Wv(MassConcentration::from_g_per_l(number)?)),
+            StrengthUnit::Volumes => Ok(Self::OxygenVolumes(OxygenVolumes::from_volumes(number)?)),
+            unit => Err(ParseStrengthError::NotOnABottle { unit }),
+        }
+    }
+}

@@ -1,0 +1,51 @@
+use super::{InvalidQuantity, newtype::quantity};
+
+quantity! {
+    /// Mass of solute over volume of solution, stored in grams per litre.
+    ///
+    /// Percent w/v is grams per 100 mL, so 1 % w/v is 10 g/L. Not interchangeable with percent w/w: that needs a
+    /// density.
+    MassConcentration: "mass concentration" in "g/L", from_g_per_l / g_per_l,
+    when |v| v >= 0.0 && v <= 2000.0, "from 0 to 2000 g/L"
+}
+
+impl MassConcentration {
+    /// Takes a strength in percent w/v, grams of solute in 100 mL of solution.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (in % w/v) outside 0 to 200 % w/v.
+    pub const fn from_percent_wv(value: f64) -> Result<Self, InvalidQuantity> {
+        if value >= 0.0 && value <= 200.0 {
+            Ok(Self(value * 10.0))
+        } else {
+            Err(InvalidQuantity { quantity: "strength", value, unit: "% w/v", allowed: "from 0 to 200 % w/v" })
+        }
+    }
+
+    /// The strength in percent w/v.
+    #[must_use]
+    pub const fn percent_wv(self) -> f64 {
+        self.0 / 10.0
+    }
+}
+
+quantity! {
+    /// Amount of solute over volume of solution, stored in moles per litre.
+    AmountConcentration: "amount concentration" in "mol/L", from_mol_per_l / mol_per_l,
+    when |v| v >= 0.0 && v <= 100.0, "from 0 to 100 mol/L"
+}
+
+quantity! {
+    /// Amount of solute over mass of **solvent** (the water, not the solution), stored in moles per kilogram.
+    Molality: "molality" in "mol/kg", from_mol_per_kg / mol_per_kg,
+    when |v| v >= 0.0 && v <= 1e5, "from 0 to 1e5 mol/kg of water"
+}
+
+quantity! {
+    /// Equivalents of solute over volume of solution, stored in equivalents per litre (N).
+    ///
+    /// How many equivalents one mole has depends on the reaction; whoever converts states it.
+    Normality: "normality" in "N", from_eq_per_l / eq_per_l,
+    when |v| v >= 0.0 && v <= 200.0, "from 0 to 200 N"
+}

@@ -1,0 +1,18 @@
+use super::newtype::quantity;
+
+quantity! {
+    /// Volume of oxygen gas set free by one volume of solution, the "volume strength" of peroxide.
+    ///
+    /// A measured figure, not the trade label that borrows its name ([`TradeLabel`](super::TradeLabel)). The gas has
+    /// to be counted at a stated temperature and pressure, which whoever converts names.
+    OxygenVolumes: "volume strength" in "volumes", from_volumes / volumes,
+    when |v| v >= 0.0 && v <= 500.0, "from 0 to 500 volumes"
+}
+
+quantity! {
+    /// Mass of releasable (active) oxygen over mass of solution, stored in percent w/w.
+    ///
+    /// One mole of peroxide holds one mole of active oxygen atoms; the pure substance is at 47 %.
+    ActiveOxygen: "active oxygen" in "% active oxygen", from_percent_ww / percent_ww,
+    when |v| v >= 0.0 && v <= 47.1, "from 0 to 47.1 % active oxygen (pure hydrogen peroxide holds 47.04 %)"
+}

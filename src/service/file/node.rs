@@ -1,0 +1,111 @@
+use serde_json::{Map, Number, Value};
+
+/// A place in the text, both counted from one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Position {
+    /// Line.
+    pub line: usize,
+    /// Column, in characters.
+    pub column: usize,
+}
+
+impl Position {
+    /// The place of a byte offset in a text; offsets past the end give the end.
+    pub(super) fn of(text: &str, offset: usize) -> Self {
+        let before = text.get(..offset).unwrap_or(text);
+        let line_start = before.rfind('\n').map_or(0, |at| at + 1);
+        Self {
+            line: before.matches('\n').count() + 1,
+            column: before.get(line_start..).unwrap_or_default().chars().count() + 1,
+        }
+    }
+}
+
+/// A value that remembers where it stands, whatever the file format was.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Node {
+    /// Where it begins.
+    pub at: Position,
+    /// What it is.
+    pub kind: Kind,
+}
+
+/// The kinds that TOML and JSON share. TOML dates arrive as text.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Kind {
+    /// JSON `null`.
+    Null,
+    /// `true` or `false`.
+    Flag(bool),
+    /// A number, with the text it was written as.
+    Number(f64, String),
+    /// Text.
+    Text(String),
+    /// A list.
+    List(Vec<Node>),
+    /// A table: the key, where the key stands, and the value.
+    Table(Vec<(String, Position, Node)>),
+}
+
+impl Node {
+    /// The value under a key of a table; `null` counts as left out.
+    pub fn get(&self, key: &str) -> Option<&Node> {
+        let Kind::Table(entries) = &self.kind else { return None };
+        let found = entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node);
+        found.filter(|node| node.kind != Kind::Null)
+    }
+
+    /// The elements of a list; nothing for any other kind.
+    pub fn items(&self) -> &[Node] {
+        match &self.kind {
+            Kind::List(items) => items,
+            _ => &[],
+        }
+    }
+
+    /// The text, if it is text.
+    pub fn text(&self) -> Option<&str> {
+        match &self.kind {
+            Kind::Text(text) => Some(text),
+            _ => None,
+        }
+    }
+
+    /// The number, if it is a number.
+    pub fn number(&self) -> Option<f64> {
+        match self.kind {
+            Kind::Number(value, _) => Some(value),
+            _ => None,
+        }
+    }
+
+    /// What a message calls this kind.
+    pub fn kind_name(&self) -> &'static str {
+        match self.kind {
+            Kind::Null => "nothing",
+            Kind::Flag(_) => "true/false",
+            Kind::Number(..) => "a number",
+            Kind::Text(_) => "text",
+            Kind::List(_) => "a list",
+            Kind::Table(_) => "a table",
+        }
+    }
+
+    /// The same value without its places, for `serde`; fields that are `null` are left out.
+    pub fn to_json(&self) -> Value {
+        match &self.kind {
+            Kind::Null => Value::Null,
+            Kind::Flag(flag) => Value::Bool(*flag),
+            Kind::Number(value, text) => match text.parse::<i64>() {
+                Ok(whole) => Value::from(whole),
+                Err(_) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
+            },
+            Kind::Text(text) => Value::String(text.clone()),
+            Kind::List(items) => items.iter().map(Node::to_json).collect(),
+            Kind::Table(entries) => {
+                let stated = entries.iter().filter(|(.., v)| v.kind != Kind::Null);
+                Value::Object(stated.map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
+            }
+        }
+    }
+}

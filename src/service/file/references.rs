@@ -1,0 +1,253 @@
+//! What a schema cannot say: names that must exist, names given twice, and either-or fields.
+//!
+//! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
+
+use super::{Node, Position, Problem, amounts};
+use crate::mix::Ratio;
+
+/// Everything wrong with the names and the choices of a file.
+pub(super) fn check(root: &Node) -> Vec<Problem> {
+    let mut found = Findings(Vec::new());
+    let shelf = |kind: &str| root.get("shelf").and_then(|shelf| shelf.get(kind)).map(Node::items).unwrap_or_default();
+    let names = |kind: &str, key: &str| -> Vec<String> {
+        shelf(kind).iter().filter_map(|item| item.get(key)?.text().map(str::to_owned)).collect()
+    };
+    let (developers, lighteners) = (names("developer", "name"), names("lightener", "name"));
+    let (shades, additives) = (names("shade", "code"), names("additive", "name"));
+
+    let semi: Vec<String> = shelf("shade")
+        .iter()
+        .filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"))
+        .filter_map(|shade| shade.get("code")?.text().map(str::to_owned))
+        .collect();
+    for (i, shade) in shelf("shade").iter().enumerate() {
+        let class = shade.get("class").and_then(Node::text);
+        if class.is_some_and(|class| class != "semi") && shade.get("ratio").is_none() {
+            let message = "missing: say how many parts colour to developer, for example 1:1.5".to_owned();
+            found.say(Some(shade.at), &format!("shelf.shade[{}].ratio", i + 1), message);
+        }
+    }
+
+    found.unique("shelf.developer", shelf("developer"), "name");
+    found.unique("shelf.lightener", shelf("lightener"), "name");
+    found.unique("shelf.shade", shelf("shade"), "code");
+    found.unique("shelf.additive", shelf("additive"), "name");
+    found.unique("shelf.diluent", shelf("diluent"), "name");
+    found.clash(&shelf);
+
+    let sections = root.get("section").map(Node::items).unwrap_or_default();
+    let toners = root.get("toner").map(Node::items).unwrap_or_default();
+    let section_names: Vec<String> = sections.iter().filter_map(|s| s.get("name")?.text().map(str::to_owned)).collect();
+    found.unique("section", sections, "name");
+    found.unique("toner", toners, "name");
+
+    let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
+    for (i, section) in sections.iter().enumerate() {
+        let field = format!("section[{}]", i + 1);
+        found.either(section, &field, "product", "mix");
+        found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
+        found.mix(section, &field, &shades);
+        found.ratio(section, &field, shelf("shade"));
+        found.developer(section, &field, &developers, &semi);
+        let named = section.get("additives").map(Node::items).unwrap_or_default();
+        for (j, name) in named.iter().enumerate() {
+            let at = format!("{field}.additives[{}]", j + 1);
+            found.exists(Some(name), &at, &additives, "additive");
+            if let Some(text) = name.text().filter(|text| named.iter().take(j).any(|other| other.text() == Some(text)))
+            {
+                found.say(
+                    Some(name.at),
+                    &at,
+                    format!("\"{text}\" is named twice and would be dosed twice: remove one"),
+                );
+            }
+        }
+        for (j, name) in section.get("after").map(Node::items).unwrap_or_default().iter().enumerate() {
+            let at = format!("{field}.after[{}]", j + 1);
+            if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
+                found.say(Some(name.at), &at, "a section cannot come after itself: remove it".to_owned());
+            } else {
+                found.exists(Some(name), &at, &section_names, "section");
+            }
+        }
+    }
+    found.circle(sections);
+    for (i, toner) in toners.iter().enumerate() {
+        let field = format!("toner[{}]", i + 1);
+        found.mix(toner, &field, &shades);
+        found.ratio(toner, &field, shelf("shade"));
+        let lightens = |section: &Node| {
+            section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
+        };
+        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(lightens) {
+            let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
+            found.say(Some(toner.at), &field, message);
+        }
+        found.developer(toner, &field, &developers, &semi);
+        for (j, name) in toner.get("sections").map(Node::items).unwrap_or_default().iter().enumerate() {
+            found.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &section_names, "section");
+        }
+    }
+    if let Some(shadow) = root.get("root_shadow") {
+        found.mix(shadow, "root_shadow", &shades);
+        found.ratio(shadow, "root_shadow", shelf("shade"));
+        found.developer(shadow, "root_shadow", &developers, &semi);
+    }
+    found.shares(sections);
+    amounts::check(root, &mut found);
+    found.0
+}
+
+pub(super) struct Findings(Vec<Problem>);
+
+impl Findings {
+    pub(super) fn say(&mut self, at: Option<Position>, field: &str, message: String) {
+        self.0.push(Problem { at, field: field.to_owned(), message });
+    }
+
+    fn unique(&mut self, field: &str, items: &[Node], key: &str) {
+        for (i, item) in items.iter().enumerate() {
+            let Some(name) = item.get(key).filter(|n| n.text().is_some()) else { continue };
+            if let Some(first) = items.iter().take(i).filter_map(|n| n.get(key)).find(|n| n.text() == name.text()) {
+                let message = format!(
+                    "\"{}\" is already taken in line {}: give each its own {key}",
+                    name.text().unwrap_or_default(),
+                    first.at.line
+                );
+                self.say(Some(name.at), &format!("{field}[{}].{key}", i + 1), message);
+            }
+        }
+    }
+
+    /// Whatever goes into a bowl is found by its name alone, so that no two kinds may share one.
+    fn clash<'n>(&mut self, shelf: &impl Fn(&str) -> &'n [Node]) {
+        let mut seen: Vec<(&str, &str)> = Vec::new();
+        for (kind, key) in [("lightener", "name"), ("shade", "code"), ("additive", "name"), ("diluent", "name")] {
+            for (i, item) in shelf(kind).iter().enumerate() {
+                let Some(node) = item.get(key) else { continue };
+                let Some(name) = node.text() else { continue };
+                if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
+                    let message = format!("\"{name}\" is already the name of a {other}: rename one of them");
+                    self.say(Some(node.at), &format!("shelf.{kind}[{}].{key}", i + 1), message);
+                }
+                seen.push((kind, name));
+            }
+        }
+    }
+
+    fn exists(&mut self, name: Option<&Node>, field: &str, known: &[String], what: &str) {
+        let Some((node, name)) = name.and_then(|node| node.text().map(|text| (node, text))) else { return };
+        if !known.iter().any(|k| k == name) {
+            let there = if known.is_empty() {
+                format!("there is no {what} in this file")
+            } else {
+                format!("the file has {}", known.join(", "))
+            };
+            self.say(Some(node.at), field, format!("no {what} is called \"{name}\": {there}"));
+        }
+    }
+
+    fn either(&mut self, table: &Node, field: &str, one: &str, other: &str) {
+        match (table.get(one), table.get(other)) {
+            (Some(_), Some(second)) => {
+                self.say(Some(second.at), field, format!("both `{one}` and `{other}` are given: keep one of them"));
+            }
+            (None, None) => {
+                self.say(Some(table.at), field, format!("neither `{one}` nor `{other}` is given: give one of them"));
+            }
+            _ => {}
+        }
+    }
+
+    fn mix(&mut self, table: &Node, field: &str, shades: &[String]) {
+        for (i, part) in table.get("mix").map(Node::items).unwrap_or_default().iter().enumerate() {
+            self.exists(part.get("shade"), &format!("{field}.mix[{}].shade", i + 1), shades, "shade");
+        }
+    }
+
+    /// Shades that are mixed with different ratios need a word on which one holds.
+    fn ratio(&mut self, table: &Node, field: &str, shades: &[Node]) {
+        if table.get("ratio").is_some() {
+            return;
+        }
+        let own = |part: &Node| {
+            let code = part.get("shade")?.text()?;
+            let shade = shades.iter().find(|shade| shade.get("code").and_then(Node::text) == Some(code))?;
+            shade.get("ratio")?.text()?.parse::<Ratio>().ok()
+        };
+        let mix = table.get("mix");
+        let ratios: Vec<Ratio> = mix.map(Node::items).unwrap_or_default().iter().filter_map(own).collect();
+        if let (Some(mix), [first, rest @ ..]) = (mix, ratios.as_slice())
+            && let Some(other) = rest.iter().find(|ratio| *ratio != first)
+        {
+            let message =
+                format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds");
+            self.say(Some(mix.at), &format!("{field}.mix"), message);
+        }
+    }
+
+    /// One way to name the peroxide; semi-permanent colour takes none.
+    fn developer(&mut self, table: &Node, field: &str, developers: &[String], semi: &[String]) {
+        let shades = table.get("mix").map(Node::items).unwrap_or_default().iter().map(|part| part.get("shade"));
+        let mut products = shades.chain([table.get("product")]).flatten().filter_map(Node::text).peekable();
+        let without = products.peek().is_some() && products.all(|name| semi.iter().any(|code| code == name));
+        let given = table.get("developer").or(table.get("strength"));
+        match given {
+            Some(given) if without => {
+                self.say(Some(given.at), field, "semi-permanent colour takes no developer: remove it".to_owned());
+            }
+            None if without => {}
+            _ => self.either(table, field, "developer", "strength"),
+        }
+        self.exists(table.get("developer"), &format!("{field}.developer"), developers, "developer");
+    }
+
+    /// `after` must not lead back to where it began.
+    fn circle(&mut self, sections: &[Node]) {
+        let name_of = |section: &Node| section.get("name").and_then(Node::text).map(str::to_owned);
+        let mut done: Vec<String> = Vec::new();
+        let mut waiting: Vec<&Node> = sections.iter().collect();
+        loop {
+            let before = waiting.len();
+            waiting.retain(|section| {
+                let free = section.get("after").map(Node::items).unwrap_or_default().iter().all(|name| {
+                    let known = sections.iter().any(|s| name_of(s).as_deref() == name.text());
+                    !known
+                        || name.text() == name_of(section).as_deref()
+                        || done.iter().any(|d| Some(d.as_str()) == name.text())
+                });
+                if free {
+                    done.extend(name_of(section));
+                }
+                !free
+            });
+            if waiting.len() == before {
+                break;
+            }
+        }
+        if let Some(first) = waiting.first() {
+            let names: Vec<String> = waiting.iter().filter_map(|s| name_of(s)).collect();
+            let message = format!("these sections wait for each other: {}: remove one `after`", names.join(", "));
+            self.say(Some(first.at), "section", message);
+        }
+    }
+
+    /// Sections of the same zone cannot treat more than all the hair.
+    fn shares(&mut self, sections: &[Node]) {
+        let mut zones: Vec<(&str, f64, Position)> = Vec::new();
+        for section in sections {
+            let zone = section.get("zone").and_then(Node::text);
+            // A share that is out of range by itself has been reported already.
+            let share = section.get("share_percent").and_then(Node::number).filter(|x| (0.0..=100.0).contains(x));
+            let (Some(zone), Some(share)) = (zone, share) else { continue };
+            match zones.iter_mut().find(|(known, ..)| *known == zone) {
+                Some((_, sum, at)) => (*sum, *at) = (*sum + share, section.at),
+                None => zones.push((zone, share, section.at)),
+            }
+        }
+        for (zone, sum, at) in zones.into_iter().filter(|(_, sum, _)| *sum > 100.0 + 1e-9) {
+            let message = format!("the shares of zone \"{zone}\" add up to {sum} %: lower them to 100 % or less");
+            self.say(Some(at), "section", message);
+        }
+    }
+}

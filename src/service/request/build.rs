@@ -1,0 +1,111 @@
+use super::{
+    Bottle, DefaultUsed, Item, Task,
+    defaults::{self, Defaults},
+    shelf,
+    task::{self, Shelf},
+};
+use crate::{
+    colour::Level,
+    limits::Jurisdiction,
+    money::Currency,
+    quantity::{Duration, Mass, Temperature},
+    service::{
+        file::{Moment, Problem, Problems},
+        shape::ServiceFile,
+    },
+};
+
+/// A service file with every number a quantity and every name resolved.
+#[derive(Debug, Clone)]
+pub(in crate::service) struct Request {
+    pub(in crate::service) file: ServiceFile,
+    pub(in crate::service) start: Moment,
+    pub(in crate::service) jurisdiction: Option<Jurisdiction>,
+    pub(in crate::service) natural: Level,
+    pub(in crate::service) currency: Option<Currency>,
+    pub(in crate::service) scale_division: Mass,
+    pub(in crate::service) bowl_capacity: Mass,
+    pub(in crate::service) room: Temperature,
+    pub(in crate::service) bottles: Vec<Bottle>,
+    pub(in crate::service) items: Vec<Item>,
+    pub(in crate::service) tasks: Vec<Task>,
+    pub(in crate::service) defaults: Vec<DefaultUsed>,
+}
+
+impl Request {
+    /// Resolves a file.
+    ///
+    /// A file that came from [`parse`](crate::service::parse) has been checked already; one that was put together in
+    /// code may fail here with the first problem.
+    pub(in crate::service) fn new(file: &ServiceFile) -> Result<Self, Problems> {
+        let mut used = Defaults::default();
+        let salon = &file.salon;
+        let natural = Level::new(file.analysis.natural_level).in_field("analysis.natural_level")?;
+        let jurisdiction = file.service.jurisdiction.as_deref().map(str::parse).transpose();
+        let currency = file.prices.as_ref().map(|prices| Currency::from_code(&prices.currency)).transpose();
+        let currency = currency.in_field("prices.currency")?;
+
+        let field = "salon.scale_division_g";
+        let stated = salon.scale_division_g.map(Mass::from_g).transpose().in_field(field)?;
+        let default = defaults::scale_division().in_field(field)?;
+        let scale_division = used.stated_or(stated, field, default, "a scale that shows whole grams").value;
+
+        let field = "salon.bowl_capacity_g";
+        let stated = salon.bowl_capacity_g.map(Mass::from_g).transpose().in_field(field)?;
+        let default = defaults::bowl_capacity().in_field(field)?;
+        let bowl_capacity = used.stated_or(stated, field, default, "an ordinary tint bowl").value;
+
+        let field = "salon.working_life_min";
+        let stated = salon.working_life_min.map(Duration::from_min).transpose().in_field(field)?;
+        let default = defaults::working_life().in_field(field)?;
+        let why = "between most active and spent; the product's leaflet wins";
+        let working_life = used.stated_or(stated, field, default, why).value;
+
+        let field = "salon.room_c";
+        let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
+        let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
+
+        let bottles = shelf::bottles(&file.shelf, room, currency, &mut used)?;
+        let items = shelf::items(&file.shelf, currency)?;
+        let look_up = Shelf { bottles: &bottles, items: &items, working_life };
+        let mut tasks = Vec::new();
+        for (i, section) in file.section.iter().enumerate() {
+            tasks.push(task::section(i, section, &file.section, &file.analysis, &look_up, &mut used)?);
+        }
+        let toners: Result<Vec<_>, _> = file
+            .toner
+            .iter()
+            .enumerate()
+            .map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used))
+            .collect();
+        tasks.extend(toners?);
+        if let Some(shadow) = &file.root_shadow {
+            tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);
+        }
+        Ok(Self {
+            start: file.service.start.parse().in_field("service.start")?,
+            jurisdiction: jurisdiction.in_field("service.jurisdiction")?,
+            natural,
+            currency,
+            scale_division,
+            bowl_capacity,
+            room,
+            bottles,
+            items,
+            tasks,
+            defaults: used.0,
+            file: file.clone(),
+        })
+    }
+}
+
+/// Puts the name of the field in front of any error.
+pub(in crate::service) trait InField<T> {
+    fn in_field(self, field: &str) -> Result<T, Problems>;
+}
+
+impl<T, E: std::fmt::Display> InField<T> for Result<T, E> {
+    fn in_field(self, field: &str) -> Result<T, Problems> {
+        self.map_err(|error| Problems(vec![Problem { at: None, field: field.to_owned(), message: error.to_string() }]))
+    }
+}

@@ -1,0 +1,13 @@
+//! The request: a service file with every number turned into a checked quantity and every name into the thing it names.
+
+mod build;
+mod defaults;
+mod shelf;
+mod task;
+
+pub use defaults::DefaultUsed;
+pub use task::Stage;
+
+pub(super) use build::{InField, Request};
+pub(super) use shelf::{Bottle, Item, ItemKind, Priced};
+pub(super) use task::{Oxidant, Task};

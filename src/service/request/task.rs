@@ -1,0 +1,355 @@
+use super::{Bottle, Item, ItemKind, build::InField, defaults, defaults::Defaults};
+use crate::{
+    colour::Level,
+    mix::Ratio,
+    peroxide::StatedStrength,
+    quantity::{Duration, Mass, Share},
+    service::{
+        file::Problems,
+        shape::{Analysis, MixPart, RootShadow, Section, Technique, Toner, Zone},
+    },
+    source::{Interval, Sourced},
+};
+use serde::Serialize;
+
+/// When in the service a mix is used.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Stage {
+    /// On a section, before the first rinse.
+    Section,
+    /// After rinsing, on lightened hair.
+    Toner,
+    /// After rinsing, at the roots.
+    RootShadow,
+}
+
+impl Stage {
+    /// The words of the sheet.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Section => "section",
+            Self::Toner => "toner",
+            Self::RootShadow => "root shadow",
+        }
+    }
+}
+
+/// Which peroxide is used.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(in crate::service) enum Oxidant {
+    /// A bottle of the shelf as it is.
+    Bottle(usize),
+    /// A strength to be blended from the shelf.
+    Strength(StatedStrength),
+    /// None: semi-permanent colour, used as it comes.
+    Nothing,
+}
+
+/// One mix and where it goes.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::service) struct Task {
+    pub(in crate::service) name: String,
+    /// The path of the table in the file, for messages.
+    pub(in crate::service) field: String,
+    pub(in crate::service) stage: Stage,
+    pub(in crate::service) lightens: bool,
+    pub(in crate::service) technique: Option<Technique>,
+    pub(in crate::service) zone: Zone,
+    pub(in crate::service) share: Option<Share>,
+    pub(in crate::service) on_scalp: bool,
+    pub(in crate::service) from: Level,
+    pub(in crate::service) target: Option<Level>,
+    pub(in crate::service) target_tone: Option<String>,
+    /// Products (places on the shelf) and their parts among each other.
+    pub(in crate::service) products: Vec<(usize, f64)>,
+    pub(in crate::service) oxidant: Oxidant,
+    /// Product to developer; nothing where there is no developer.
+    pub(in crate::service) ratio: Option<Ratio>,
+    pub(in crate::service) amount: Sourced<Interval<Mass>>,
+    pub(in crate::service) additives: Vec<usize>,
+    pub(in crate::service) working_life: Duration,
+    pub(in crate::service) foils: u32,
+    pub(in crate::service) apply: Duration,
+    pub(in crate::service) develop: Duration,
+    /// Tasks (places in the list) that must come first.
+    pub(in crate::service) after: Vec<usize>,
+}
+
+impl Task {
+    /// Whether the mix lies on the first centimetres.
+    pub(in crate::service) fn zone_is_at_root(&self) -> bool {
+        matches!(self.zone, Zone::Roots | Zone::Whole)
+    }
+}
+
+/// What the readers of tasks need to look things up.
+pub(super) struct Shelf<'a> {
+    pub(super) bottles: &'a [Bottle],
+    pub(super) items: &'a [Item],
+    pub(super) working_life: Duration,
+}
+
+impl Shelf<'_> {
+    fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
+        let found = self.items.iter().position(|item| item.name == name);
+        found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there")).in_field(field)
+    }
+
+    fn oxidant(
+        &self,
+        products: &[(usize, f64)],
+        developer: Option<&str>,
+        strength: Option<&str>,
+        field: &str,
+    ) -> Result<Oxidant, Problems> {
+        let semi = products.iter().all(|(i, _)| self.items.get(*i).is_some_and(Item::needs_no_developer));
+        match (developer, strength) {
+            (None, None) if semi => Ok(Oxidant::Nothing),
+            (Some(name), _) => {
+                let found = self.bottles.iter().position(|bottle| bottle.name == name);
+                let found = found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there"));
+                Ok(Oxidant::Bottle(found.in_field(&format!("{field}.developer"))?))
+            }
+            (None, Some(text)) => Ok(Oxidant::Strength(text.parse().in_field(&format!("{field}.strength"))?)),
+            (None, None) => Err("neither `developer` nor `strength` is given: give one").in_field(field),
+        }
+    }
+
+    fn mix(&self, parts: &[MixPart], field: &str) -> Result<Vec<(usize, f64)>, Problems> {
+        let part = |(i, part): (usize, &MixPart)| {
+            Ok((self.item(&part.shade, &format!("{field}.mix[{}].shade", i + 1))?, part.parts))
+        };
+        parts.iter().enumerate().map(part).collect()
+    }
+
+    /// The stated ratio, or that of the first product; none where there is no developer.
+    fn ratio(
+        &self,
+        stated: Option<&str>,
+        products: &[(usize, f64)],
+        oxidant: Oxidant,
+        field: &str,
+    ) -> Result<Option<Ratio>, Problems> {
+        if oxidant == Oxidant::Nothing {
+            return Ok(None);
+        }
+        if let Some(text) = stated {
+            return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
+        }
+        let mut own = products.iter().filter_map(|(i, _)| self.items.get(*i)?.ratio());
+        let first = own.next().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)?;
+        match own.find(|ratio| *ratio != first) {
+            None => Ok(Some(first.clone())),
+            Some(other) => {
+                Err(format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds"))
+                    .in_field(field)
+            }
+        }
+    }
+
+    /// The shortest working life among the products.
+    fn working_life(&self, products: &[(usize, f64)]) -> Duration {
+        let lives = products.iter().filter_map(|(i, _)| match self.items.get(*i).map(|item| &item.kind) {
+            Some(ItemKind::Lightener { working_life, .. }) => *working_life,
+            _ => None,
+        });
+        lives
+            .fold(None, |shortest: Option<Duration>, life| match shortest {
+                Some(known) if known <= life => Some(known),
+                _ => Some(life),
+            })
+            .unwrap_or(self.working_life)
+    }
+}
+
+/// A section of the file.
+pub(super) fn section(
+    i: usize,
+    section: &Section,
+    all: &[Section],
+    analysis: &Analysis,
+    shelf: &Shelf<'_>,
+    defaults: &mut Defaults,
+) -> Result<Task, Problems> {
+    let field = format!("section[{}]", i + 1);
+    let products = match &section.product {
+        Some(name) => vec![(shelf.item(name, &format!("{field}.product"))?, 1.0)],
+        None => shelf.mix(&section.mix, &field)?,
+    };
+    let lightens = products.iter().any(|(i, _)| shelf.items.get(*i).is_some_and(Item::lightens));
+    let regrowth = section.technique == Technique::Regrowth;
+    let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
+    let amount = match section.mix_g {
+        Some(g) => Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&format!("{field}.mix_g"))?)),
+        None => {
+            let amount = defaults::mix(share, lightens, regrowth).in_field(&format!("{field}.mix_g"))?;
+            let value = &amount.value;
+            let text = format!("{:.0} ({:.0} to {:.0})", value.best(), value.low(), value.high());
+            let why = "the trade's full-head amount times the share of the hair";
+            defaults.note(&format!("{field}.mix_g"), text, amount.basis, amount.citation, why);
+            amount
+        }
+    };
+    let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
+    let before = |(j, name): (usize, &String)| {
+        let found = all.iter().position(|other| other.name == *name);
+        let missing = || format!("no section is called \"{name}\"");
+        found.ok_or_else(missing).in_field(&format!("{field}.after[{}]", j + 1))
+    };
+    let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
+    let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
+    Ok(Task {
+        name: section.name.clone(),
+        stage: Stage::Section,
+        lightens,
+        technique: Some(section.technique),
+        zone: section.zone,
+        share: Some(share),
+        on_scalp: section.on_scalp.unwrap_or(touches_scalp(section.technique, section.zone)),
+        from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
+        target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
+        target_tone: section.target_tone.clone(),
+        oxidant,
+        ratio: shelf.ratio(section.ratio.as_deref(), &products, oxidant, &field)?,
+        working_life: shelf.working_life(&products),
+        products,
+        amount,
+        additives: section.additives.iter().enumerate().map(additive).collect::<Result<_, _>>()?,
+        foils: section.foils.unwrap_or(0),
+        apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
+        develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
+        after: section.after.iter().enumerate().map(before).collect::<Result<_, _>>()?,
+        field,
+    })
+}
+
+/// A toner of the file; it starts from the level that its sections were lifted to.
+pub(super) fn toner(
+    i: usize,
+    toner: &Toner,
+    sections: &[Task],
+    shelf: &Shelf<'_>,
+    defaults: &mut Defaults,
+) -> Result<Task, Problems> {
+    let field = format!("toner[{}]", i + 1);
+    let named = |task: &&Task| toner.sections.contains(&task.name) || (toner.sections.is_empty() && task.lightens);
+    // The darkest of its sections decides what the toner must still be visible on.
+    let from = darkest(sections.iter().filter(named).filter_map(|task| task.target));
+    let from = from.ok_or("goes on no lightened section: name its `sections`").in_field(&field)?;
+    let products = shelf.mix(&toner.mix, &field)?;
+    let after_rinse = AfterRinse {
+        name: toner.name.clone(),
+        stage: Stage::Toner,
+        zone: Zone::Lengths,
+        on_scalp: false,
+        from,
+        mix_g: toner.mix_g,
+        apply_min: toner.apply_min,
+        develop_min: toner.develop_min,
+    };
+    let oxidant = shelf.oxidant(&products, toner.developer.as_deref(), toner.strength.as_deref(), &field)?;
+    let ratio = shelf.ratio(toner.ratio.as_deref(), &products, oxidant, &field)?;
+    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
+}
+
+/// The root shadow of the file; it goes on the natural base.
+pub(super) fn root_shadow(
+    shadow: &RootShadow,
+    natural: Level,
+    shelf: &Shelf<'_>,
+    defaults: &mut Defaults,
+) -> Result<Task, Problems> {
+    let field = "root_shadow".to_owned();
+    let products = shelf.mix(&shadow.mix, &field)?;
+    let after_rinse = AfterRinse {
+        name: format!("root shadow, {} cm", shadow.length_cm),
+        stage: Stage::RootShadow,
+        zone: Zone::Roots,
+        on_scalp: true,
+        from: natural,
+        mix_g: shadow.mix_g,
+        apply_min: shadow.apply_min,
+        develop_min: shadow.develop_min,
+    };
+    let oxidant = shelf.oxidant(&products, shadow.developer.as_deref(), shadow.strength.as_deref(), &field)?;
+    let ratio = shelf.ratio(shadow.ratio.as_deref(), &products, oxidant, &field)?;
+    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
+}
+
+/// What toner and root shadow have in common.
+struct AfterRinse {
+    name: String,
+    stage: Stage,
+    zone: Zone,
+    on_scalp: bool,
+    from: Level,
+    mix_g: f64,
+    apply_min: Option<f64>,
+    develop_min: f64,
+}
+
+impl AfterRinse {
+    fn task(
+        self,
+        field: String,
+        products: Vec<(usize, f64)>,
+        oxidant: Oxidant,
+        ratio: Option<Ratio>,
+        shelf: &Shelf<'_>,
+        defaults: &mut Defaults,
+    ) -> Result<Task, Problems> {
+        let stated = self.apply_min.map(Duration::from_min).transpose().in_field(&format!("{field}.apply_min"))?;
+        let apply = defaults.stated_or(
+            stated,
+            &format!("{field}.apply_min"),
+            defaults::toner_application().in_field(&field)?,
+            "a toner is applied at the basin in a few minutes",
+        );
+        let amount = Mass::from_g(self.mix_g).in_field(&format!("{field}.mix_g"))?;
+        Ok(Task {
+            name: self.name,
+            stage: self.stage,
+            lightens: false,
+            technique: None,
+            zone: self.zone,
+            share: None,
+            on_scalp: self.on_scalp,
+            from: self.from,
+            target: None,
+            target_tone: None,
+            working_life: shelf.working_life(&products),
+            products,
+            oxidant,
+            ratio,
+            amount: Sourced::stated(Interval::exact(amount)),
+            additives: Vec::new(),
+            foils: 0,
+            apply: apply.value,
+            develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
+            after: Vec::new(),
+            field,
+        })
+    }
+}
+
+/// Regrowth and roots are worked at the scalp unless they lie in foil.
+fn touches_scalp(technique: Technique, zone: Zone) -> bool {
+    let in_foil =
+        matches!(technique, Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil);
+    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !in_foil)
+}
+
+/// The stated level, else that of the existing colour in the zone, else the natural one.
+fn level_now(section: &Section, analysis: &Analysis) -> Result<Level, crate::colour::InvalidLevel> {
+    let existing = analysis.existing.iter().find(|existing| existing.zone == section.zone).map(|e| e.level);
+    Level::new(section.starting_level.or(existing).unwrap_or(analysis.natural_level))
+}
+
+fn darkest(levels: impl Iterator<Item = Level>) -> Option<Level> {
+    levels.fold(None, |darkest: Option<Level>, level| match darkest {
+        Some(known) if known <= level => Some(known),
+        _ => Some(level),
+    })
+}

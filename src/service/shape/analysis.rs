@@ -1,0 +1,173 @@
+use super::Zone;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// What the hair is.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Analysis {
+    /// Natural level, decimals allowed, read at the roots.
+    #[schemars(range(min = 1.0, max = 10.0), extend("x-unit" = "levels"))]
+    pub natural_level: f64,
+    /// How far the reading may be off either way.
+    #[schemars(range(min = 0.0, max = 3.0), extend("x-unit" = "levels"))]
+    pub natural_level_plus_minus: Option<f64>,
+    /// Share of white hair, by area.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
+    pub white_percent: f64,
+    /// Diameter of a strand.
+    pub texture: Option<Texture>,
+    /// Hairs per area.
+    pub density: Option<Amount>,
+    /// How readily the hair takes up liquid.
+    pub porosity: Option<Porosity>,
+    /// Stretch and return of a damp strand.
+    pub elasticity: Option<Elasticity>,
+    /// Length of the lengths to be worked.
+    #[schemars(range(min = 0.5, max = 200.0), extend("x-unit" = "cm"))]
+    pub length_cm: Option<f64>,
+    /// State of the scalp.
+    pub scalp: Option<Scalp>,
+    /// What has been on this hair or has happened to this guest; an empty list says that nothing has.
+    pub history: Option<Vec<HistoryFlag>>,
+    /// Colour already there, zone by zone.
+    #[serde(default)]
+    pub existing: Vec<ExistingColour>,
+    /// Skin test with the products of this service.
+    pub skin_test: Option<Test>,
+    /// Strand test with the mixes of this service.
+    pub strand_test: Option<Test>,
+    /// Incompatibility test for metallic salts.
+    pub incompatibility_test: Option<Test>,
+}
+
+impl Analysis {
+    /// Whether the history says so; a history that is not stated says nothing.
+    #[must_use]
+    pub fn has(&self, flag: HistoryFlag) -> bool {
+        self.history.as_ref().is_some_and(|flags| flags.contains(&flag))
+    }
+}
+
+/// A test: when, and what came of it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Test {
+    /// When it was applied, local date or date and time.
+    #[schemars(extend("x-parse" = "moment"))]
+    pub applied: String,
+    /// What came of it.
+    pub result: TestResult,
+}
+
+/// What came of a test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum TestResult {
+    /// Nothing happened that should not.
+    Clear,
+    /// A reaction: itching, redness, heat, breaking.
+    Reaction,
+    /// Not read yet.
+    Pending,
+}
+
+/// Colour that is already in the hair.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ExistingColour {
+    /// Where along the strand.
+    pub zone: Zone,
+    /// Its level now.
+    #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
+    pub level: f64,
+    /// Its tone in words.
+    #[schemars(length(max = 100))]
+    pub tone: Option<String>,
+    /// Whether it is artificial colour (permanent colour does not lift it).
+    pub artificial: bool,
+}
+
+/// Diameter of a strand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Texture {
+    /// Thin strands.
+    Fine,
+    /// In between.
+    Medium,
+    /// Thick strands.
+    Coarse,
+}
+
+/// Little, middling or much.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Amount {
+    /// Little.
+    Low,
+    /// Middling.
+    Medium,
+    /// Much.
+    High,
+}
+
+/// How readily the hair takes up liquid.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Porosity {
+    /// Resists.
+    Low,
+    /// As usual.
+    Normal,
+    /// Takes up at once.
+    High,
+    /// Differs along the strand.
+    Uneven,
+}
+
+/// Stretch and return of a damp strand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Elasticity {
+    /// Stretches and returns.
+    Good,
+    /// Returns slowly.
+    Reduced,
+    /// Stays stretched or breaks.
+    Poor,
+}
+
+/// State of the scalp.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Scalp {
+    /// Nothing to see or feel.
+    Intact,
+    /// Sensitive or reddened.
+    Irritated,
+    /// Wounds, rash or disease.
+    Broken,
+}
+
+/// What has been on this hair or has happened to this guest.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum HistoryFlag {
+    /// Colour restorers or compound dyes with metal salts.
+    MetallicSalts,
+    /// Henna, pure or compound.
+    Henna,
+    /// A temporary black-henna tattoo, at any time.
+    BlackHennaTattoo,
+    /// Any reaction to hair colour, at any time.
+    ReactionToHairColour,
+    /// Lightened before.
+    Lightened,
+    /// Straightened or permed.
+    StraightenedOrPermed,
+    /// Younger than sixteen.
+    UnderSixteen,
+    /// Permanent colour on the lengths.
+    PermanentColour,
+}

@@ -1,0 +1,82 @@
+use super::{Analysis, Prices, RootShadow, Section, Shelf, Toner};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// A service file: what the guest has, what is on the shelf, and what is to be done.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ServiceFile {
+    /// Version of this file format; this release reads 1.
+    #[schemars(range(min = 1, max = 1))]
+    pub format: u32,
+    /// What the service is, and when.
+    pub service: Head,
+    /// What the hair is, read before anything is mixed.
+    pub analysis: Analysis,
+    /// The products at hand.
+    pub shelf: Shelf,
+    /// How the salon weighs and mixes; every field has a default.
+    #[serde(default)]
+    pub salon: Salon,
+    /// The sections of the head, each worked as one unit.
+    #[schemars(length(min = 1))]
+    pub section: Vec<Section>,
+    /// Toners applied after rinsing the lightener.
+    #[serde(default)]
+    pub toner: Vec<Toner>,
+    /// A darker toner on the first centimetres.
+    pub root_shadow: Option<RootShadow>,
+    /// What things cost and what to charge.
+    pub prices: Option<Prices>,
+}
+
+/// What the service is, and when.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Head {
+    /// What to call it on the sheet.
+    #[schemars(length(min = 1, max = 100))]
+    pub title: String,
+    /// When it starts, local time, for example `2026-11-25T10:00`; tests are judged against it.
+    #[schemars(extend("x-parse" = "moment"))]
+    pub start: String,
+    /// A code for the guest, not a name.
+    #[schemars(length(max = 100))]
+    pub guest: Option<String>,
+    /// Who works.
+    #[schemars(length(max = 100))]
+    pub colourist: Option<String>,
+    /// Whose law applies, for example `EU`; without it no legal limit is checked.
+    #[schemars(extend("x-parse" = "jurisdiction"))]
+    pub jurisdiction: Option<String>,
+    /// Anything to keep in mind.
+    #[schemars(length(max = 1000))]
+    pub notes: Option<String>,
+}
+
+/// How the salon weighs and mixes.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Salon {
+    /// The scale's division.
+    #[schemars(range(min = 0.01, max = 50.0), extend("x-unit" = "g"))]
+    pub scale_division_g: Option<f64>,
+    /// The most that is mixed in one bowl.
+    #[schemars(range(min = 5.0, max = 2000.0), extend("x-unit" = "g"))]
+    pub bowl_capacity_g: Option<f64>,
+    /// How long a mixed bowl is worked with, where the product does not say.
+    #[schemars(range(min = 5.0, max = 120.0), extend("x-unit" = "min"))]
+    pub working_life_min: Option<f64>,
+    /// Room temperature.
+    #[schemars(range(min = 5.0, max = 45.0), extend("x-unit" = "C"))]
+    pub room_c: Option<f64>,
+    /// How long before the service the skin test must have been applied, by the rule that binds you.
+    #[schemars(range(min = 0.0, max = 168.0), extend("x-unit" = "h"))]
+    pub skin_test_wait_h: Option<f64>,
+    /// After how many days a skin test no longer counts, by the rule that binds you.
+    #[schemars(range(min = 1.0, max = 3650.0), extend("x-unit" = "days"))]
+    pub skin_test_valid_days: Option<f64>,
+    /// Where those two figures come from.
+    #[schemars(length(max = 300))]
+    pub skin_test_source: Option<String>,
+}

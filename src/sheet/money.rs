@@ -1,0 +1,55 @@
+use super::layout::Sheet;
+use crate::service::{MoneyPlan, Plan};
+
+/// Cost and price.
+pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
+    sheet.heading("Cost and price");
+    let Some(money) = &plan.money else {
+        sheet.line("not computed: the file has no `prices`");
+        return;
+    };
+    cost(sheet, money);
+    price(sheet, money);
+    for left_out in &money.left_out {
+        sheet.paragraph(&format!("- not counted: {left_out}"), 2);
+    }
+    sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding), 0);
+}
+
+fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
+    let mut rows: Vec<Vec<String>> = money
+        .cost
+        .lines()
+        .iter()
+        .map(|line| {
+            vec![
+                line.part.to_string(),
+                line.what.clone(),
+                line.section.clone().unwrap_or_default(),
+                line.amount.to_string(),
+                line.share_percent.map(|share| format!("{share} %")).unwrap_or_default(),
+            ]
+        })
+        .collect();
+    let total = money.cost.total().to_string();
+    rows.push(vec!["cost".to_owned(), String::new(), String::new(), total, String::new()]);
+    sheet.table(&["", "what", "for", "amount", "share"], &[3, 4], rows);
+}
+
+fn price(sheet: &mut Sheet, money: &MoneyPlan) {
+    sheet.blank();
+    match &money.price {
+        Some(set) => {
+            sheet.paragraph(
+                &format!("net price {}: margin {}, which is mark-up {}", set.price, set.margin, set.markup),
+                2,
+            );
+        }
+        None => sheet.line("price not computed: enter `prices.margin_percent` or `prices.markup_percent`"),
+    }
+    match (&money.taxed, &money.price) {
+        (Some(taxed), _) => sheet.line(&format!("tax {}, THE GUEST PAYS {}", taxed.tax, taxed.gross)),
+        (None, Some(_)) => sheet.line("tax not counted: enter `prices.tax_percent` if there is one"),
+        (None, None) => {}
+    }
+}

@@ -1,1 +1,0 @@
-//! `colour`: see the room's own page in `src/colour`.

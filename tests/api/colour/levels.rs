@@ -1,0 +1,76 @@
+use foilwork::{
+    colour::{
+        Hue, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Temper, Tone, blended_level,
+        underlying_pigment,
+    },
+    quantity::{Mass, Share},
+    source::Basis,
+};
+
+#[test]
+fn levels_are_read_and_printed() -> Result<(), Box<dyn std::error::Error>> {
+    for text in ["7.5", "7,5", " level 7.5 "] {
+        assert_eq!(text.parse::<Level>()?.number(), 7.5);
+    }
+    assert_eq!(Level::new(7.5)?.to_string().parse::<Level>()?, Level::new(7.5)?);
+    assert_eq!(format!("{:.1}", Level::new(7.0)?), "level 7.0");
+    assert_eq!((-(Level::new(6.0)? - Level::new(8.5)?)).to_string(), "2.5 levels lighter");
+    assert_eq!(Level::new(6.0)?.plus(LevelChange::from_levels(2.0)?)?, Level::new(8.0)?);
+    Ok(())
+}
+
+#[test]
+fn a_decimal_level_lies_between_two_names() -> Result<(), Box<dyn std::error::Error>> {
+    let name = |number, naming| Level::new(number).map(|level| level.name(naming).map(|name| name.value.to_string()));
+    assert_eq!(name(6.5, Naming::European)?.as_deref(), Some("between dark blond and medium blond"));
+    assert_eq!(name(10.5, Naming::European)?, None);
+    Ok(())
+}
+
+#[test]
+fn a_reading_is_mapped_only_inside_its_anchors() -> Result<(), Box<dyn std::error::Error>> {
+    let mapping = ScaleMapping::japanese_by_underlying_pigment();
+    let mapped = mapping.level(ScaleReading::new(Scale::Japanese20, 9.5)?)?;
+    assert_eq!(
+        (mapped.level.low(), mapped.level.best(), mapped.level.high()),
+        (Level::new(6.0)?, Level::new(7.0)?, Level::new(8.0)?)
+    );
+    assert_eq!(mapped.basis, Basis::Assumed);
+    assert!(mapping.level(ScaleReading::new(Scale::Japanese20, 18.0)?).is_err());
+    assert!(mapping.level(ScaleReading::new(Scale::Us10, 5.0)?).is_err());
+    Ok(())
+}
+
+#[test]
+fn above_ten_the_underlying_pigment_is_assumed() -> Result<(), Box<dyn std::error::Error>> {
+    assert_eq!(underlying_pigment(Level::new(10.0)?).basis, Basis::CommonPractice);
+    assert_eq!(underlying_pigment(Level::new(11.0)?).basis, Basis::Assumed);
+    Ok(())
+}
+
+#[test]
+fn tones_add_up_and_repeat_hues_merge() -> Result<(), Box<dyn std::error::Error>> {
+    assert_eq!(Tone::from_hues([Hue::Violet, Hue::Violet]), Tone::of(Hue::Violet));
+    let ash = Tone::from_hues([Hue::Blue, Hue::Violet]);
+    assert_eq!(ash.complement().main_hue(), Some(Hue::Orange));
+    let half = Share::from_percent(50.0)?;
+    let blend = Tone::blend([(&Tone::of(Hue::Blue), half), (&Tone::of(Hue::Violet), half)]);
+    assert_eq!(blend.to_string(), "blue 50 %, violet 50 %");
+    assert!(Tone::blend([(&Tone::neutral(), half)]).is_neutral());
+    Ok(())
+}
+
+// Source: North Carolina cosmetology study guide, section 7.2: blue is the only cool primary.
+#[test]
+fn blue_is_the_only_cool_primary() {
+    let cool: Vec<_> =
+        [Hue::Red, Hue::Yellow, Hue::Blue].into_iter().filter(|hue| hue.temper() == Temper::Cool).collect();
+    assert_eq!(cool, [Hue::Blue]);
+}
+
+#[test]
+fn a_blend_of_shades_weighs_by_mass() -> Result<(), Box<dyn std::error::Error>> {
+    let blend = blended_level([(Level::new(7.0)?, Mass::from_g(30.0)?), (Level::new(9.0)?, Mass::from_g(10.0)?)])?;
+    assert_eq!(blend.value.number(), 7.5);
+    Ok(())
+}

@@ -1,1 +1,0 @@
-//! `peroxide`: see the room's own page in `src/peroxide`.

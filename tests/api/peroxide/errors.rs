@@ -1,0 +1,100 @@
+use foilwork::{
+    peroxide::{Amount, Conditions, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
+    quantity::{Mass, MassFraction, Temperature, TradeLabel},
+};
+use rstest::rstest;
+
+fn ww(percent: f64) -> MassFraction {
+    MassFraction::from_percent_ww(percent).unwrap()
+}
+
+fn g(grams: f64) -> Mass {
+    Mass::from_g(grams).unwrap()
+}
+
+#[rstest]
+#[case(
+    "",
+    "no strength in \"\": write a number with its unit, for example 6 % w/w, 6 % w/v, 19.8 volumes or 20 vol label"
+)]
+#[case("6", "the strength 6 has no unit: write 6 % w/w, 6 % w/v, 6 volumes or 6 vol label")]
+#[case("6 %", "the unit % hides its basis: write % w/w or % w/v")]
+#[case(
+    "25 vol",
+    "unknown trade label (got 25 vol): must be 10, 20, 30 or 40 vol (state any other strength in % w/w, % w/v or volumes)"
+)]
+#[case(
+    "20 volume",
+    "the unit vol is a trade label, not a measured strength: write volumes for oxygen volumes, or read the label as % w/w or % w/v first"
+)]
+#[case("1 N", "a bottle states its strength in % w/w, % w/v, g/L, volumes or as a vol label (got N): convert it first")]
+#[case("-1 % w/w", "invalid strength (got -1 % w/w): must be from 0 to 100 % w/w")]
+#[case("101 % w/w", "invalid strength (got 101 % w/w): must be from 0 to 100 % w/w")]
+#[case(
+    "6,5 % w/w",
+    "unknown unit of strength (got \",5 % w/w\"): must be one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes"
+)]
+fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
+    assert_eq!(text.parse::<StatedStrength>().unwrap_err().to_string(), want);
+}
+
+#[test]
+fn no_number_outside_its_range_becomes_a_strength() {
+    for unit in StrengthUnit::ALL {
+        for bad in [-1.0, -1e-300, f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e9] {
+            assert!(Strength::of(bad, unit).is_err(), "{bad} {unit}");
+        }
+    }
+    for bad in [0.0, 15.0, f64::NAN, f64::INFINITY] {
+        assert!(TradeLabel::from_vol(bad).is_err());
+    }
+}
+
+#[rstest]
+#[case(
+    3.0,
+    12.0,
+    60.0,
+    "cannot reach 12 % w/w: the strongest stock is 3 % w/w, so anything from 0 % w/w to 3 % w/w is reachable"
+)]
+#[case(12.0, 3.0, 0.0, "the total is zero: give a mass above 0 g")]
+fn dilutions_that_cannot_be(#[case] stock: f64, #[case] target: f64, #[case] total: f64, #[case] want: &str) {
+    assert_eq!(dilute(ww(stock), ww(target), g(total)).unwrap_err().to_string(), want);
+}
+
+#[test]
+fn blends_that_cannot_be() {
+    let below = blend_two(ww(6.0), ww(12.0), ww(3.0), Amount::Total(g(60.0))).unwrap_err();
+    assert_eq!(
+        below.to_string(),
+        "cannot reach 3 % w/w: the weakest stock is 6 % w/w, so anything from 6 % w/w to 12 % w/w is reachable (add a \
+         diluent to go lower)"
+    );
+    let unused = blend_two(ww(6.0), ww(12.0), ww(12.0), Amount::First(g(60.0))).unwrap_err();
+    assert_eq!(
+        unused.to_string(),
+        "a blend of 12 % w/w holds none of the 6 % w/w part: leave it out, or change the target"
+    );
+}
+
+#[test]
+fn no_density_where_none_is_known() {
+    let warm = Temperature::from_celsius(60.0).unwrap();
+    assert_eq!(
+        density(ww(6.0), warm).unwrap_err().to_string(),
+        "no density at 60 C: known from 0 to 50 C (measure the density and give it in g/mL)"
+    );
+    assert_eq!(
+        density(ww(80.0), Temperature::REFERENCE).unwrap_err().to_string(),
+        "no density for 80 % w/w: known from 0 to 70 % w/w (measure the density and give it in g/mL)"
+    );
+    let strong = Strength::of(100.0, StrengthUnit::PercentWv).unwrap();
+    assert_eq!(
+        convert(strong, StrengthUnit::PercentWw, &Conditions::default()).unwrap_err().to_string(),
+        "no density for 100 % w/v: stronger than 70 % w/w (measure the density and give it in g/mL)"
+    );
+    // Without a density nothing stands in the way.
+    assert!(convert(strong, StrengthUnit::Volumes, &Conditions::at(warm)).is_ok());
+    let pure = Strength::of(100.0, StrengthUnit::PercentWw).unwrap();
+    assert!(convert(pure, StrengthUnit::MolPerKg, &Conditions::default()).is_err(), "no water in it");
+}
