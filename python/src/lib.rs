@@ -34,6 +34,11 @@ mod _native {
     // --- limits ---
 
     // --- colour ---
+    #[pymodule_export]
+    use super::colour::{
+        Level, Shade, Swatch, TonerAnswer, ciede2000, complement, formula_level, lab_to_lch, lab_to_srgb, lab_to_xyz,
+        lch_to_lab, lift_needed, pre_pigmentation, read_shades, result_level, srgb_to_lab, swatch, toner, xyz_to_lab,
+    };
 
     // --- money ---
 
