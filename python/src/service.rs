@@ -105,7 +105,7 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
         "json" => Format::Json,
         other => return Err(PyValueError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
-    let planned = py.detach(|| service::parse(text, format).and_then(|file| service::plan(&file)));
+    let planned = py.detach(|| service::plan_text(text, format));
     planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
 }
 

@@ -5,4 +5,6 @@ mod mix;
 mod money;
 mod peroxide;
 mod service;
+mod service_broken;
+mod source;
 mod toner;

@@ -138,8 +138,15 @@ impl Shelf<'_> {
         if let Some(text) = stated {
             return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
         }
-        let first = products.first().and_then(|(i, _)| self.items.get(*i)).and_then(Item::ratio);
-        first.cloned().map(Some).ok_or("no product with a mixing ratio: give `ratio`").in_field(field)
+        let mut own = products.iter().filter_map(|(i, _)| self.items.get(*i)?.ratio());
+        let first = own.next().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)?;
+        match own.find(|ratio| *ratio != first) {
+            None => Ok(Some(first.clone())),
+            Some(other) => {
+                Err(format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds"))
+                    .in_field(field)
+            }
+        }
     }
 
     /// The shortest working life among the products.
