@@ -5,5 +5,4 @@ mod mix;
 mod money;
 mod peroxide;
 mod service;
-mod service_broken;
 mod toner;
