@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::service` and of the command line.
 
-use crate::error::ServiceFileError;
+use crate::error::{ServiceFileError, raise};
 use foilwork::{
     service::{self, Format, Problems},
     sheet,
@@ -54,6 +54,13 @@ impl Plan {
     /// The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         loads(py, &self.json()?)
+    }
+
+    /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
+    fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        let cards = service::mixing_cards(&self.0).map_err(raise)?;
+        let json = serde_json::to_string(&cards).map_err(|error| PyValueError::new_err(error.to_string()))?;
+        loads(py, &json)
     }
 
     fn __str__(&self) -> String {

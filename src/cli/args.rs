@@ -26,6 +26,12 @@ pub(super) enum Command {
     Dilute(DiluteArgs),
     /// Scale a recipe to a total, by a factor or by one part, and weigh it
     Scale(ScaleArgs),
+    /// List a jurisdiction's limits: what is checked and what is not
+    Limits(LimitsArgs),
+    /// Set a price from a cost, by margin or by mark-up
+    Price(PriceArgs),
+    /// Cost and price a list of services
+    Cost(CostArgs),
 }
 
 #[derive(Debug, Args)]
@@ -42,6 +48,9 @@ pub(super) struct PlanArgs {
     /// The plan as JSON instead of text
     #[arg(long)]
     pub(super) json: bool,
+    /// Only the mixing cards, one for each fresh bowl
+    #[arg(long)]
+    pub(super) cards: bool,
     #[command(flatten)]
     pub(super) output: OutputArgs,
 }
@@ -93,16 +102,64 @@ pub(super) struct DiluteArgs {
 pub(super) struct ScaleArgs {
     /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
     pub(super) recipe: String,
-    /// Scale to this total, in g
-    #[arg(long, value_name = "G", group = "how")]
+    /// Scale to this total, in the recipe's own unit
+    #[arg(long, value_name = "AMOUNT", group = "how")]
     pub(super) total: Option<String>,
     /// Multiply every part by this
     #[arg(long, value_name = "NUMBER", group = "how")]
     pub(super) factor: Option<String>,
-    /// Scale so that one part has this mass: `1=60` makes the first part 60 g
-    #[arg(long, value_name = "N=G", group = "how")]
+    /// Scale so that one part has this amount: `7.1=60`
+    #[arg(long, value_name = "PRODUCT=AMOUNT", group = "how")]
     pub(super) part: Option<String>,
     /// The scale's division in g
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
     pub(super) division: f64,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct PriceArgs {
+    /// What the service costs, for example 61.20
+    #[arg(long, value_name = "AMOUNT", allow_negative_numbers = true)]
+    pub(super) cost: String,
+    /// ISO 4217 code of the currency
+    #[arg(long, value_name = "CODE")]
+    pub(super) currency: String,
+    /// Profit as a share of the net price, in percent
+    #[arg(long, value_name = "PERCENT", conflicts_with = "markup", allow_negative_numbers = true)]
+    pub(super) margin: Option<String>,
+    /// Profit as a share of the cost, in percent
+    #[arg(long, value_name = "PERCENT", allow_negative_numbers = true)]
+    pub(super) markup: Option<String>,
+    /// Tax on the net price, in percent
+    #[arg(long, value_name = "PERCENT", allow_negative_numbers = true)]
+    pub(super) tax: Option<String>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct CostArgs {
+    /// The services: CSV with a header row, or (by its name) JSON
+    pub(super) list: PathBuf,
+    /// What the salon pays and how it prices: TOML, or (by its name) JSON
+    #[arg(long, value_name = "FILE")]
+    pub(super) terms: PathBuf,
+    /// The table as CSV
+    #[arg(long, conflicts_with = "json")]
+    pub(super) csv: bool,
+    /// The table as JSON
+    #[arg(long)]
+    pub(super) json: bool,
+    #[command(flatten)]
+    pub(super) output: OutputArgs,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct LimitsArgs {
+    /// Whose law: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
+    #[arg(long, short, value_name = "CODE")]
+    pub(super) jurisdiction: String,
+    /// The rows as JSON
+    #[arg(long)]
+    pub(super) json: bool,
+    #[command(flatten)]
+    pub(super) output: OutputArgs,
 }

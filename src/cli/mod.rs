@@ -1,15 +1,18 @@
 //! The command line: the only room that reads files and prints.
 //!
-//! Each command is a function from its arguments to an [`Answer`]; [`run`] alone touches the terminal. The Python
+//! Each command is a function from its arguments to an `Answer`; [`run`] alone touches the terminal. The Python
 //! console script calls [`run`] too, so both are the same program.
 //!
 //! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
 mod args;
 mod convert;
+mod cost;
 mod dilute;
+mod limits;
 mod output;
 mod plan;
+mod price;
 mod scale;
 mod schema;
 
@@ -65,6 +68,9 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Convert(args) => convert::run(args),
         Command::Dilute(args) => dilute::run(args),
         Command::Scale(args) => scale::run(args),
+        Command::Limits(args) => limits::run(args),
+        Command::Price(args) => price::run(args),
+        Command::Cost(args) => cost::run(args),
     };
     match outcome {
         Ok(answer) => print(&answer.text, answer.status),
@@ -83,6 +89,8 @@ fn complain(text: &str) -> u8 {
     REFUSED
 }
 
+/// Every problem is a line of its own; an indented line belongs to the one above it.
 fn prefixed(text: &str) -> String {
-    text.lines().map(|line| format!("error: {line}")).collect::<Vec<_>>().join("\n")
+    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
+    text.lines().map(prefix).collect::<Vec<_>>().join("\n")
 }

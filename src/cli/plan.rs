@@ -4,7 +4,7 @@ use crate::{
     sheet,
 };
 
-/// `foilwork plan`: the bench sheet, or the plan as JSON.
+/// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
@@ -13,6 +13,14 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         Refusal(lines.collect::<Vec<_>>().join("\n"))
     };
     let plan = service::plan_text(&text, Format::of_name(&name)).map_err(located)?;
-    let text = if args.json { serde_json::to_string_pretty(&plan)? + "\n" } else { sheet::bench_sheet(&plan) };
+    let text = match (args.cards, args.json) {
+        (false, false) => sheet::bench_sheet(&plan),
+        (false, true) => serde_json::to_string_pretty(&plan)? + "\n",
+        (true, false) => {
+            let cards = service::mixing_cards(&plan)?;
+            cards.iter().map(|card| format!("{card}\n\n")).collect()
+        }
+        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan)?)? + "\n",
+    };
     output::deliver(text, if plan.is_blocked() { BLOCKED } else { 0 }, &args.output)
 }

@@ -2,7 +2,7 @@ use super::{Money, MoneyError};
 use serde::{Deserialize, Serialize};
 
 /// Which neighbour a price moves to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Toward {
     /// The next price up, or the price itself: never gives margin away.

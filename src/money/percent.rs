@@ -76,6 +76,11 @@ percent! {
     when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the payment"
 }
 percent! {
+    /// Tax on profit, as a part of the profit before it.
+    ProfitTax: "tax on profit", "% of the profit",
+    when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the profit"
+}
+percent! {
     /// Commission as a part of the takings it is paid on.
     CommissionRate: "commission", "% of the takings",
     when |v| v >= Decimal::ZERO && v <= HUNDRED, "from 0 to 100 % of the takings"

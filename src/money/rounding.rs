@@ -5,7 +5,7 @@ use std::{fmt, str::FromStr};
 /// How an exact amount becomes a whole number of minor units. Nothing in this room rounds without one.
 ///
 /// The names are those of `rust_decimal`; the text form is the same words in lower case with underscores.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "snake_case")]
 #[non_exhaustive]
 pub enum Rounding {

@@ -134,6 +134,20 @@ fn colour(sheet: &mut Sheet, plan: &Plan) {
     };
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutralise", "wanted"], &[], rows);
+    for section in &plan.colour {
+        let Some(rule) = &section.level_rule else { continue };
+        sheet.blank();
+        let text = format!(
+            "{}: by the mean rule the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
+             the target the rule asks for: {}. A rule of thumb; the strand decides.",
+            section.section,
+            number(rule.shade_level, 1),
+            number(rule.white_level, 1),
+            number(rule.pigmented_level, 1),
+            rule.shade_for_target
+        );
+        sheet.paragraph(&text, 0);
+    }
     if plan.colour.iter().any(|section| section.exposed.is_some()) {
         sheet.blank();
         sheet.paragraph("Exposed pigment and its neutralising tone: common practice, hue by hue; read the strand.", 0);

@@ -4,5 +4,7 @@ mod bench;
 mod layout;
 mod mixes;
 mod money;
+mod services;
 
 pub use bench::bench_sheet;
+pub use services::service_table;

@@ -14,6 +14,7 @@ use std::str::FromStr;
 /// Reads a text field as its schema names it; the error says what was wrong and what to write.
 pub(super) fn check(reader: &str, text: &str) -> Result<(), String> {
     match reader {
+        "name" => name(text),
         "moment" => read::<Moment>(text),
         "jurisdiction" => read::<Jurisdiction>(text),
         "strength" => read::<StatedStrength>(text),
@@ -23,6 +24,17 @@ pub(super) fn check(reader: &str, text: &str) -> Result<(), String> {
         "amount" => amount(text).map(drop),
         other => Err(format!("the schema asks for an unknown reader `{other}`: this is a fault of foilwork")),
     }
+}
+
+/// A product's name stands in recipes, between plus signs.
+fn name(text: &str) -> Result<(), String> {
+    if text.contains(['+', '\n', '\r']) {
+        return Err(format!("{text:?} holds a plus sign or a line break: recipes use them, so leave them out"));
+    }
+    if text != text.trim() {
+        return Err(format!("{text:?} begins or ends with a blank: leave it out"));
+    }
+    Ok(())
 }
 
 fn read<T: FromStr<Err: std::fmt::Display>>(text: &str) -> Result<(), String> {

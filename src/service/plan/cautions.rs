@@ -2,62 +2,53 @@
 
 use super::Caution;
 use crate::{
-    service::request::{ItemKind, Request},
-    service::shape::ShadeClass,
+    mix::{Hazard, handling},
+    service::{
+        request::{ItemKind, Oxidant, Request},
+        shape::ShadeClass,
+    },
     source::{COMMON_PRACTICE, Citation, citations::trade},
 };
 
-/// The cautions of a request, the general ones first.
+/// What stands above every list of cautions.
+const ALWAYS: [(&str, Citation); 2] = [
+    (
+        "the product's own instructions and local law come first; this sheet replaces neither, nor a licence or training",
+        COMMON_PRACTICE,
+    ),
+    ("test a strand with the very mix before the head", trade::CONSULTATION),
+];
+
+/// The cautions of a request: the general ones, then those for what is used, in the order of the work.
 pub(super) fn cautions(request: &Request) -> Vec<Caution> {
-    let used = |wanted: fn(&ItemKind) -> bool| {
-        request
-            .tasks
-            .iter()
-            .flat_map(|task| &task.products)
-            .any(|(i, _)| request.items.get(*i).is_some_and(|item| wanted(&item.kind)))
-    };
-    let mut cautions = vec![
-        caution(
-            "The product's own instructions and local law come first; this sheet replaces neither, nor a licence \
-                 or training.",
-            &COMMON_PRACTICE,
-        ),
-        caution(
-            "Gloves for mixing, applying, rinsing and cutting afterwards; a new pair for each guest.",
-            &trade::HSE_HAIRDRESSING,
-        ),
-        caution("Work in moving air; do not lean over the bowl.", &trade::HSE_HAIRDRESSING),
-        caution(
-            "Never close or cap a mixed bowl, bottle or tube: it makes gas and can burst. Throw leftovers away \
-                 with plenty of water; nothing goes back into its pack.",
-            &trade::JP_STORAGE,
-        ),
-        caution(
-            "No metal in bowls, brushes or clips, and no peroxide on hair with metal salts: heat, bubbles or \
-                 breaking mean rinse at once.",
-            &trade::INCOMPATIBILITY,
-        ),
-        caution("Keep away from eyes; on contact rinse at once with plenty of water.", &trade::EU_PEROXIDE_LABEL),
-        caution("Burning, swelling, dizziness or trouble breathing: stop, rinse, get medical help.", &COMMON_PRACTICE),
-        caution("Test a strand with the very mix before the head.", &trade::CONSULTATION),
-    ];
-    if used(|kind| matches!(kind, ItemKind::Lightener { .. })) {
-        cautions.push(caution(
-            "Lightener powder can cause asthma, dust-free kinds too: pour slowly, mix at once, no added heat unless its \
-             instructions ask for it.",
-            &trade::PERSULFATE_DUST,
-        ));
-    }
-    if used(|kind| matches!(kind, ItemKind::Shade { class, .. } if *class != ShadeClass::Semi)) {
-        cautions.push(caution(
-            "Oxidative colour can cause severe allergy: skin test every time, never on lashes or brows, not on an \
-             irritated or damaged scalp, not after an earlier reaction, not under sixteen.",
-            &trade::EU_DYE_LABEL,
-        ));
-    }
-    cautions
+    let general = ALWAYS.iter().map(|(text, source)| Caution { text: (*text).to_owned(), source: source.to_string() });
+    let handling = handling(&hazards(request)).into_iter().map(|advice| {
+        let sources: Vec<String> = advice.citations().map(ToString::to_string).collect();
+        let source = if sources.is_empty() { COMMON_PRACTICE.to_string() } else { sources.join("; ") };
+        Caution { text: advice.text.to_owned(), source }
+    });
+    general.chain(handling).collect()
 }
 
-fn caution(text: &str, source: &Citation) -> Caution {
-    Caution { text: text.to_owned(), source: source.to_string() }
+/// What the mixes bring, read from the kinds of product: their compositions are not in a service file.
+///
+/// Colour may hold ammonia and resorcinol; that it does is taken for granted, since nobody said that it does not.
+fn hazards(request: &Request) -> Vec<Hazard> {
+    let mut hazards = Vec::new();
+    for task in &request.tasks {
+        if task.oxidant != Oxidant::Nothing {
+            hazards.push(Hazard::Peroxide);
+        }
+        for (i, _) in &task.products {
+            match request.items.get(*i).map(|item| &item.kind) {
+                Some(ItemKind::Lightener { .. }) => hazards.push(Hazard::Persulfate),
+                Some(ItemKind::Shade { class: ShadeClass::Semi, .. }) => hazards.push(Hazard::Unknown),
+                Some(ItemKind::Shade { .. }) => {
+                    hazards.extend([Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol]);
+                }
+                _ => {}
+            }
+        }
+    }
+    hazards
 }

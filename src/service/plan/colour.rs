@@ -1,6 +1,6 @@
 //! What each section needs of colour: levels to move, the pigment that will show, the tone that neutralises it.
 
-use super::SectionColour;
+use super::{SectionColour, level_rule};
 use crate::{
     colour::{Level, lift_needed, underlying_pigment},
     service::request::{Oxidant, Request, Stage, Task},
@@ -34,6 +34,7 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
         exposed: pigment.as_ref().map(|p| range(p.value.words)),
         neutralised_by: pigment.as_ref().and_then(|p| p.value.neutraliser).map(|(a, b)| range((a.words(), b.words()))),
         basis: pigment.map_or(Basis::Derived, |p| p.basis),
+        level_rule: level_rule::of(request, task, target),
     }
 }
 

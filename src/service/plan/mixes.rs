@@ -90,6 +90,7 @@ pub(super) fn mix(request: &Request, task: &Task, begin_min: f64) -> Result<Mixe
             exact_g: part.wanted.g(),
             weigh_g: part.weighed.g(),
             scale_shows_g: shows,
+            peroxide_ww_percent: Range::of(&ingredient.peroxide, MassFraction::percent_ww),
         }
     });
     let parts = parts.collect();

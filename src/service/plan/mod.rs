@@ -1,11 +1,13 @@
 //! The plan: what to weigh, in which order, what was checked, what it costs, and what nobody knows.
 
+mod cards;
 mod cautions;
 mod colour;
 mod costs;
 mod developer;
 mod finding;
 mod legal;
+mod level_rule;
 mod make;
 mod mixes;
 mod model;
@@ -14,7 +16,8 @@ mod tests_done;
 mod unknown;
 mod work_checks;
 
+pub use cards::{PlanCardError, mixing_cards};
 pub use finding::{Finding, Verdict};
 pub use make::{plan, plan_text};
-pub use model::{Bowl, Caution, Fact, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour};
+pub use model::{Bowl, Caution, Fact, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour};
 pub use order::Step;

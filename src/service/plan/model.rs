@@ -110,6 +110,23 @@ pub struct SectionColour {
     pub neutralised_by: Option<String>,
     /// Ground of the last two.
     pub basis: Basis,
+    /// What the level rules of permanent colour expect; absent for every other product.
+    pub level_rule: Option<LevelRule>,
+}
+
+/// Level rules of permanent colour on natural hair: rules of thumb, a strand test decides.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct LevelRule {
+    /// Level of the shades as mixed.
+    pub shade_level: f64,
+    /// Level that white hair takes.
+    pub white_level: f64,
+    /// Level that pigmented hair takes: the mean of natural and shade.
+    pub pigmented_level: f64,
+    /// Shade level that would bring pigmented hair to the target, or why there is none.
+    pub shade_for_target: String,
+    /// Where the rules are printed.
+    pub source: String,
 }
 
 /// What to mix for one section, toner or root shadow.
@@ -167,6 +184,8 @@ pub struct Part {
     pub weigh_g: f64,
     /// What the scale shows once it is in, the bowl tared.
     pub scale_shows_g: f64,
+    /// The peroxide it brings; 0 for everything but developers.
+    pub peroxide_ww_percent: Range,
 }
 
 /// What it costs and what to charge. Amounts are exact decimal text.

@@ -7,7 +7,8 @@ use super::{
 };
 use crate::{
     colour::{Level, lift_needed},
-    quantity::MassFraction,
+    mix::natural_share,
+    quantity::{MassFraction, Share},
     service::{
         request::{Item, ItemKind, Request, Stage, Task},
         shape::{HistoryFlag, ShadeClass},
@@ -195,13 +196,15 @@ fn shadow_level(request: &Request, task: &Task, findings: &mut Findings) {
     }
 }
 
-/// White hair takes a permanent shade as it is; a lighter one than 8 covers only in part.
+/// White hair takes a permanent shade as it is; a lighter one than 8 covers only in part, and the trade adds natural
+/// shade by the share of white.
 fn white(request: &Request, findings: &mut Findings) {
     let percent = request.file.analysis.white_percent;
     if percent <= 0.0 {
         return;
     }
     for task in request.tasks.iter().filter(|task| task.stage == Stage::Section && !task.lightens) {
+        natural_shade(request, task, findings);
         for item in products(request, task) {
             let ItemKind::Shade { level, class, .. } = &item.kind else { continue };
             if *class == ShadeClass::Permanent && level.number() > 8.0 && percent >= 30.0 {
@@ -210,6 +213,32 @@ fn white(request: &Request, findings: &mut Findings) {
             }
         }
     }
+}
+
+/// Whether the share of natural shade lies where the trade puts it for this share of white.
+fn natural_shade(request: &Request, task: &Task, findings: &mut Findings) {
+    let permanent = |item: &Item| matches!(item.kind, ItemKind::Shade { class: ShadeClass::Permanent, .. });
+    if !products(request, task).all(permanent) {
+        return;
+    }
+    let natural = |i: &usize| {
+        request
+            .items
+            .get(*i)
+            .is_some_and(|item| matches!(&item.kind, ItemKind::Shade { tone, .. } if tone.is_neutral()))
+    };
+    let all: f64 = task.products.iter().map(|(_, parts)| parts).sum();
+    let share: f64 = task.products.iter().filter(|(i, _)| natural(i)).map(|(_, parts)| parts).sum();
+    let Ok(white) = Share::from_percent(request.file.analysis.white_percent) else { return };
+    let usual = natural_share(white);
+    let (low, high) = (usual.share.low().percent(), usual.share.high().percent());
+    let percent = 100.0 * share / all;
+    let text = format!(
+        "{}: {percent:.0} % of the shades are natural; for {white} white the trade takes {low:.0} to {high:.0} %",
+        task.name
+    );
+    let verdict = if (low..=high).contains(&percent) { Passed } else { Warning };
+    findings.add(verdict, "white hair", text, format!("{}; {COMMON_PRACTICE}", usual.printed_point));
 }
 
 /// The bowl applied first must not overrun its product's time while the last is still put on.

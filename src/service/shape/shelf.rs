@@ -27,7 +27,7 @@ pub struct Shelf {
 #[serde(deny_unknown_fields)]
 pub struct Developer {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Its strength with the unit: `6 % w/w`, `6 % w/v`, `20 vol label` or `19.8 volumes`.
     #[schemars(extend("x-parse" = "strength"))]
@@ -64,7 +64,7 @@ pub enum StrengthBasis {
 #[serde(deny_unknown_fields)]
 pub struct Lightener {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Parts lightener to parts developer, by mass, for example `1:2`.
     #[schemars(extend("x-parse" = "ratio"))]
@@ -94,7 +94,7 @@ pub struct Lightener {
 #[serde(deny_unknown_fields)]
 pub struct Shade {
     /// Your code for it.
-    #[schemars(length(min = 1, max = 20))]
+    #[schemars(length(min = 1, max = 20), extend("x-parse" = "name"))]
     pub code: String,
     /// Its level.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
@@ -141,7 +141,7 @@ pub enum ShadeClass {
 #[serde(deny_unknown_fields)]
 pub struct Additive {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Dose as a share of the mixed bowl before it is added, from its own leaflet.
     #[schemars(range(min = 0.01, max = 50.0), extend("x-unit" = "%"))]
@@ -159,7 +159,7 @@ pub struct Additive {
 #[serde(deny_unknown_fields)]
 pub struct Diluent {
     /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
+    #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
     pub name: String,
     /// Mass of a full pack.
     #[schemars(range(min = 1.0, max = 100_000.0), extend("x-unit" = "g"))]

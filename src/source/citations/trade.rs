@@ -23,13 +23,6 @@ pub const EU_DYE_LABEL: Citation = Citation {
     consulted: Retrieved,
 };
 
-/// The label of peroxide hair products in the EU.
-pub const EU_PEROXIDE_LABEL: Citation = Citation {
-    id: "eu-peroxide-label",
-    text: "Regulation (EC) No 1223/2009, Annex III, entry 12(a): suitable gloves, rinse eyes at once",
-    consulted: Retrieved,
-};
-
 /// Skin test before each use, North America.
 pub const SKIN_TEST_US_CA: Citation = Citation {
     id: "skin-test-us-ca",
@@ -37,31 +30,10 @@ pub const SKIN_TEST_US_CA: Citation = Citation {
     consulted: Retrieved,
 };
 
-/// Advice to hairdressers on gloves and air.
-pub const HSE_HAIRDRESSING: Citation = Citation {
-    id: "hse-hairdressing",
-    text: "UK Health and Safety Executive, COSHH advice for hairdressers: gloves, ventilation, dusty products",
-    consulted: Retrieved,
-};
-
-/// Mixed product is not kept.
-pub const JP_STORAGE: Citation = Citation {
-    id: "jp-storage",
-    text: "Japanese consumer page on storing and discarding hair dye mixtures: use at once, never store or seal",
-    consulted: Retrieved,
-};
-
 /// Metal salts and peroxide.
 pub const INCOMPATIBILITY: Citation = Citation {
     id: "incompatibility",
     text: "three training pages on the incompatibility test: heat, bubbles, colour change or breaking mean stop",
-    consulted: Retrieved,
-};
-
-/// Advice on persulfate dust.
-pub const PERSULFATE_DUST: Citation = Citation {
-    id: "persulfate-dust",
-    text: "Nilsson et al., Ann Occup Hyg 60 (2016) 90; Macan et al., Int Arch Occup Environ Health (2022): persulfate dust",
     consulted: Retrieved,
 };
 
@@ -80,16 +52,5 @@ pub const DEVELOPER_LIFT: Citation = Citation {
 };
 
 /// In the order of the register.
-pub const CITATIONS: &[Citation] = &[
-    CHECK_INTERVAL,
-    LIGHTENER_ACTIVITY,
-    EU_DYE_LABEL,
-    EU_PEROXIDE_LABEL,
-    SKIN_TEST_US_CA,
-    HSE_HAIRDRESSING,
-    JP_STORAGE,
-    INCOMPATIBILITY,
-    PERSULFATE_DUST,
-    CONSULTATION,
-    DEVELOPER_LIFT,
-];
+pub const CITATIONS: &[Citation] =
+    &[CHECK_INTERVAL, LIGHTENER_ACTIVITY, EU_DYE_LABEL, SKIN_TEST_US_CA, INCOMPATIBILITY, CONSULTATION, DEVELOPER_LIFT];

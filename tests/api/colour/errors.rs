@@ -5,7 +5,7 @@ use foilwork::{
         Canvas, Hue, Level, LevelChange, Product, Scale, ScaleMapping, ScaleReading, Shade, Tone, blended_level,
         formula_level, result_level,
     },
-    quantity::{Mass, Share},
+    quantity::Mass,
     source::Basis,
 };
 
@@ -26,7 +26,6 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
     let reading = |number| ScaleReading::new(Scale::Japanese20, number);
     let map = ScaleMapping::japanese_by_underlying_pigment();
     let anchors = [(reading(9.0)?, level(6.0)), (reading(5.0)?, level(3.0))];
-    let shade = Shade::new("9/v", level(9.0), Tone::of(Hue::Violet))?;
     let cases = [
         (
             text(Level::new(13.0)),
@@ -90,10 +89,6 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
         (
             text(Shade::new(" ", level(9.0), Tone::neutral())),
             "invalid shade code: it is empty (give the code printed on the tube)",
-        ),
-        (
-            text(shade.with_strength(Share::NONE)),
-            "invalid strength of shade \"9/v\" (got 0 %): must be above 0 and at most 100 %; 100 % gives its own level on white hair",
         ),
     ];
     for (got, want) in cases {

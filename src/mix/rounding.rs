@@ -1,0 +1,74 @@
+use super::{AsAppliedError, Weighing, as_applied};
+use crate::{
+    quantity::{Mass, MassFraction},
+    source::Interval,
+};
+
+/// What rounding to the scale does to the strength of the bowl.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StrengthShift {
+    /// Strength of the bowl as the recipe has it.
+    pub wanted: Interval<MassFraction>,
+    /// Strength of the bowl as weighed.
+    pub weighed: Interval<MassFraction>,
+}
+
+impl StrengthShift {
+    /// Weighed minus wanted, best estimates, in percentage points w/w.
+    #[must_use]
+    pub fn percentage_points(&self) -> f64 {
+        self.weighed.best().percent_ww() - self.wanted.best().percent_ww()
+    }
+}
+
+/// One step on the scale: add this until it shows that.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TareStep {
+    /// Which part, counted from 0 in the order of the recipe.
+    pub part: usize,
+    /// How much to add.
+    pub add: Mass,
+    /// What the scale shows then, when only the empty bowl was tared.
+    pub reading: Mass,
+}
+
+impl Weighing {
+    /// The strength of the bowl wanted and weighed, from the strengths of its parts in the same order.
+    ///
+    /// Strengths that are missing count as 0 % w/w, as for an additive.
+    ///
+    /// # Errors
+    ///
+    /// [`AsAppliedError::Empty`] cannot happen for a weighing that was made; it is passed on all the same.
+    pub fn strength_shift(&self, strengths: &[Interval<MassFraction>]) -> Result<StrengthShift, AsAppliedError> {
+        let none = std::iter::repeat(Interval::exact(MassFraction::ZERO));
+        let strengths = || strengths.iter().copied().chain(none.clone());
+        let mixed = |mass: fn(&super::Weighed) -> Mass| {
+            let parts: Vec<_> = self.parts().iter().map(mass).zip(strengths()).collect();
+            as_applied(&parts)
+        };
+        Ok(StrengthShift { wanted: mixed(|p| p.wanted)?, weighed: mixed(|p| p.weighed)? })
+    }
+
+    /// The order in which to weigh: smallest part first, what starts the reaction last.
+    ///
+    /// A slip with a small part spoils its share most and is then cheapest to start over; `last` (usually the
+    /// developer) goes in when everything else is right, because it starts the clock. Ties keep the order of the recipe.
+    ///
+    /// # Source
+    ///
+    /// Common practice; the readings are sums.
+    #[must_use]
+    pub fn tare_order(&self, last: Option<usize>) -> Vec<TareStep> {
+        let mut order: Vec<(usize, Mass)> = self.parts().iter().map(|p| p.weighed).enumerate().collect();
+        order.sort_by(|(a, x), (b, y)| (last == Some(*a)).cmp(&(last == Some(*b))).then(x.g().total_cmp(&y.g())));
+        let mut units = 0.0;
+        let scale = super::weigh::Scale::new(self.division()).ok();
+        let step = |(part, add): (usize, Mass)| {
+            // Readings are whole divisions too: summed as such, they show no stray last digits.
+            units += scale.map_or(0.0, |s| s.nearest(add));
+            TareStep { part, add, reading: scale.map_or(add, |s| s.mass(units)) }
+        };
+        order.into_iter().map(step).collect()
+    }
+}

@@ -1,0 +1,128 @@
+use super::{Amount, Part, Ratio, Recipe, RecipeError};
+use rust_decimal::{Decimal, prelude::ToPrimitive};
+
+impl Recipe {
+    /// Every amount times a factor.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::Factor`] unless the factor is above 0.
+    pub fn times(&self, factor: Decimal) -> Result<Self, RecipeError> {
+        self.fraction(factor, Decimal::ONE)
+    }
+
+    /// The recipe with another total.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::MixedUnits`] unless the parts and the total are in one unit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Amount, Recipe, Unit};
+    ///
+    /// let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
+    /// let half = recipe.to_total(Amount { value: "56.25".parse()?, unit: Unit::Gram })?;
+    /// assert_eq!(half.to_string(), "15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn to_total(&self, total: Amount) -> Result<Self, RecipeError> {
+        let now = self.total()?;
+        same_unit(now, total)?;
+        self.fraction(total.value, now.value)
+    }
+
+    /// The recipe in which one product has a given amount.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when that part is in another unit.
+    pub fn to_part(&self, product: &str, amount: Amount) -> Result<Self, RecipeError> {
+        let now = self.part(product)?.amount;
+        same_unit(now, amount)?;
+        self.fraction(amount.value, now.value)
+    }
+
+    /// The recipe that uses up whole packs of one product.
+    ///
+    /// # Errors
+    ///
+    /// As [`to_part`](Self::to_part).
+    pub fn to_packs(&self, product: &str, pack: Amount, packs: u32) -> Result<Self, RecipeError> {
+        let value = pack.value.checked_mul(packs.into()).ok_or(RecipeError::OutOfRange)?;
+        self.to_part(product, Amount { value, unit: pack.unit })
+    }
+
+    /// Whole packs of one product that this recipe needs: always rounded up.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when the pack is in another unit.
+    pub fn packs_needed(&self, product: &str, pack: Amount) -> Result<u64, RecipeError> {
+        let needed = self.part(product)?.amount;
+        same_unit(needed, pack)?;
+        if pack.value <= Decimal::ZERO {
+            return Err(RecipeError::Factor(pack.value));
+        }
+        let packs = needed.value.checked_div(pack.value).map(|packs| packs.ceil());
+        packs.and_then(|packs| packs.to_u64()).ok_or(RecipeError::OutOfRange)
+    }
+
+    /// Both recipes in one bowl; a product of both is named once, with the sum of its amounts.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::MixedUnits`] when one product comes in two units.
+    pub fn combined(&self, other: &Self) -> Result<Self, RecipeError> {
+        let mut parts = self.parts.clone();
+        for part in &other.parts {
+            match parts.iter_mut().find(|p| p.product == part.product) {
+                Some(known) => {
+                    same_unit(known.amount, part.amount)?;
+                    let sum = known.amount.value.checked_add(part.amount.value);
+                    known.amount.value = sum.ok_or(RecipeError::OutOfRange)?;
+                }
+                None => parts.push(part.clone()),
+            }
+        }
+        Ok(Self { parts })
+    }
+
+    /// The recipe divided over bowls in a ratio: `1:1` for two equal bowls.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::OutOfRange`] beyond 28 digits.
+    pub fn split(&self, bowls: &Ratio) -> Result<Vec<Self>, RecipeError> {
+        bowls.parts().iter().map(|share| self.fraction(*share, bowls.sum())).collect()
+    }
+
+    /// The part of that name.
+    ///
+    /// # Errors
+    ///
+    /// [`RecipeError::NoSuchPart`].
+    pub fn part(&self, product: &str) -> Result<&Part, RecipeError> {
+        let missing = || RecipeError::NoSuchPart { asked: product.to_owned(), recipe: Box::new(self.clone()) };
+        self.parts.iter().find(|p| p.product == product).ok_or_else(missing)
+    }
+
+    /// Every amount times `by`, over `over`: one multiplication and one division, so that a third of 30 is 10.
+    fn fraction(&self, by: Decimal, over: Decimal) -> Result<Self, RecipeError> {
+        if by <= Decimal::ZERO {
+            return Err(RecipeError::Factor(by));
+        }
+        let scaled = |part: &Part| {
+            let value = part.amount.value.checked_mul(by)?.checked_div(over)?.normalize();
+            let amount = Amount { value, unit: part.amount.unit };
+            (value > Decimal::ZERO).then(|| Part { amount, product: part.product.clone() })
+        };
+        let parts = self.parts.iter().map(|part| scaled(part).ok_or(RecipeError::OutOfRange));
+        Ok(Self { parts: parts.collect::<Result<_, _>>()? })
+    }
+}
+
+fn same_unit(one: Amount, other: Amount) -> Result<(), RecipeError> {
+    if one.unit == other.unit { Ok(()) } else { Err(RecipeError::MixedUnits { one: one.unit, other: other.unit }) }
+}

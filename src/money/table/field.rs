@@ -1,0 +1,83 @@
+use super::{Place, TableProblem};
+use crate::money::{Currency, Money, MoneyError, parse_decimal};
+use crate::quantity::InvalidQuantity;
+use rust_decimal::{Decimal, prelude::ToPrimitive};
+
+/// Reads the fields of one row by name, and collects all that is wrong with them.
+pub(super) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
+    get: F,
+    place: Place,
+    pub(super) problems: Vec<TableProblem>,
+}
+
+impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
+    pub(super) const fn new(place: Place, get: F) -> Self {
+        Self { get, place, problems: Vec::new() }
+    }
+
+    /// The trimmed text of a field; `None` when it is absent or empty.
+    pub(super) fn text(&self, column: &str) -> Option<&'a str> {
+        (self.get)(column).map(str::trim).filter(|text| !text.is_empty())
+    }
+
+    pub(super) fn problem(&mut self, column: &str, problem: impl std::fmt::Display) {
+        self.problems.push(TableProblem::new(self.place, column, problem));
+    }
+
+    /// A field that must be there.
+    pub(super) fn required<T>(&mut self, column: &str, value: Option<T>) -> Option<T> {
+        if value.is_none() && self.text(column).is_none() {
+            self.problem(column, "is missing: give a value");
+        }
+        value
+    }
+
+    pub(super) fn money(&mut self, column: &'static str, currency: Currency) -> Option<Money> {
+        let amount = self.read(column, |text| Money::from_decimal_exact(parse_decimal("amount", text)?, currency))?;
+        if amount.is_negative() {
+            self.problem(column, format!("invalid amount (got {amount}): must be nothing or more"));
+            return None;
+        }
+        Some(amount)
+    }
+
+    /// A measured value through its checked constructor.
+    pub(super) fn quantity<Q>(
+        &mut self,
+        column: &'static str,
+        take: impl Fn(f64) -> Result<Q, InvalidQuantity>,
+    ) -> Option<Q> {
+        self.read(column, |text| {
+            let decimal = parse_decimal("number", text)?;
+            let value = decimal.to_f64().ok_or(MoneyError::TooLarge { field: "number" })?;
+            take(value).map_err(MoneyError::from)
+        })
+    }
+
+    pub(super) fn count(&mut self, column: &'static str) -> Option<u32> {
+        self.read(column, |text| {
+            let number = parse_decimal("count", text)?;
+            let allowed = "a whole number from 0 to 4294967295";
+            let whole = number.fract().is_zero().then(|| number.to_u32()).flatten();
+            whole.ok_or(MoneyError::OutOfRange { field: "count", value: number, unit: "services", allowed })
+        })
+    }
+
+    pub(super) fn decimal<T>(
+        &mut self,
+        column: &'static str,
+        take: impl Fn(Decimal) -> Result<T, MoneyError>,
+    ) -> Option<T> {
+        self.read(column, |text| take(parse_decimal("number", text)?))
+    }
+
+    fn read<T>(&mut self, column: &'static str, take: impl FnOnce(&'a str) -> Result<T, MoneyError>) -> Option<T> {
+        match take(self.text(column)?) {
+            Ok(value) => Some(value),
+            Err(problem) => {
+                self.problem(column, problem);
+                None
+            }
+        }
+    }
+}

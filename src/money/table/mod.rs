@@ -1,0 +1,22 @@
+//! The same sums over a list of services: read (CSV, JSON), cost, price, total.
+//!
+//! Every amount of a line is whole in minor units, and a total is the sum of its column times the number sold, so a
+//! table adds up down and across, to the minor unit.
+
+mod csv_text;
+mod field;
+mod json_text;
+mod line;
+mod priced;
+mod problem;
+mod terms;
+mod write;
+mod written;
+
+pub use csv_text::parse_csv;
+pub use json_text::parse_json;
+pub use line::{COLUMNS, PackUse, ServiceLine};
+pub use priced::{PricedLine, PricedTable, Totals, price_services};
+pub use problem::{Place, TableProblem};
+pub use terms::{Business, BusinessTerms};
+pub use written::Written;

@@ -1,0 +1,106 @@
+use super::{PricedLine, PricedTable};
+use crate::money::{Money, Rounding};
+use rust_decimal::Decimal;
+
+const HEADER: [&str; 19] = [
+    "service",
+    "class",
+    "sold",
+    "product",
+    "developer",
+    "consumables",
+    "laundry",
+    "labour",
+    "overhead",
+    "card_fee",
+    "cost",
+    "net",
+    "tax",
+    "gross",
+    "profit",
+    "margin_percent",
+    "markup_percent",
+    "target_net",
+    "contribution_per_chair_hour",
+];
+
+impl PricedTable {
+    /// The table as comma-separated text with a header row and a last line `total`.
+    ///
+    /// Amounts are units of the currency with all their decimals; percentages and hourly rates are shown to two
+    /// decimals, half up. A text that a spreadsheet would run as a formula gets an apostrophe in front.
+    #[must_use]
+    pub fn to_csv(&self) -> String {
+        let mut writer = csv::Writer::from_writer(Vec::new());
+        let total = self.total_row();
+        let rows = self.lines.iter().map(row).chain(std::iter::once(total));
+        // Writing to memory does not fail, and every row has as many fields as the header.
+        let written =
+            writer.write_record(HEADER).and_then(|()| rows.into_iter().try_for_each(|row| writer.write_record(row)));
+        match (written, writer.into_inner()) {
+            (Ok(()), Ok(bytes)) => String::from_utf8_lossy(&bytes).into_owned(),
+            _ => String::new(),
+        }
+    }
+
+    fn total_row(&self) -> [String; 19] {
+        let t = &self.totals;
+        let amounts = [
+            t.product,
+            t.developer,
+            t.consumables,
+            t.laundry,
+            t.labour,
+            t.overhead,
+            t.card_fee,
+            t.cost,
+            t.net,
+            t.tax,
+            t.gross,
+            t.profit,
+        ];
+        let percent = |whole: Money| t.profit.percent_of(whole).map(two_decimals).unwrap_or_default();
+        let tail = [percent(t.net), percent(t.cost), String::new(), String::new()];
+        assemble(["total".to_owned(), String::new(), t.sold.to_string()], amounts, tail)
+    }
+}
+
+fn row(line: &PricedLine) -> [String; 19] {
+    let head = [plain(&line.service), plain(line.class.as_deref().unwrap_or_default()), line.sold.to_string()];
+    let amounts = [
+        line.product,
+        line.developer,
+        line.consumables,
+        line.laundry,
+        line.labour,
+        line.overhead,
+        line.card_fee,
+        line.cost,
+        line.net,
+        line.tax,
+        line.gross,
+        line.profit,
+    ];
+    let tail = [
+        two_decimals(line.margin_percent.percent()),
+        two_decimals(line.markup_percent.percent()),
+        line.target_net.decimal().to_string(),
+        two_decimals(line.contribution_per_chair_hour.per_unit),
+    ];
+    assemble(head, amounts, tail)
+}
+
+fn assemble(head: [String; 3], amounts: [Money; 12], tail: [String; 4]) -> [String; 19] {
+    let mut fields = head.into_iter().chain(amounts.map(|amount| amount.decimal().to_string())).chain(tail);
+    std::array::from_fn(|_| fields.next().unwrap_or_default())
+}
+
+fn two_decimals(value: Decimal) -> String {
+    let mut shown = value.round_dp_with_strategy(2, Rounding::MidpointAwayFromZero.strategy());
+    shown.rescale(2);
+    shown.to_string()
+}
+
+fn plain(text: &str) -> String {
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{text}") } else { text.to_owned() }
+}
