@@ -37,6 +37,8 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
 
     let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
     let price = match (prices.margin_percent, prices.markup_percent) {
+        // A share of nothing is no price.
+        _ if cost.total().minor() == 0 => None,
         (Some(margin), _) => {
             let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
             let margin = margin.in_field("prices.margin_percent")?;

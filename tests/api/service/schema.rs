@@ -46,7 +46,7 @@ fn walk<'s>(schema: &'s Value, visit: &mut impl FnMut(&'s Map<String, Value>)) {
 #[test]
 fn the_schema_in_examples_is_current() {
     let written: Value = serde_json::from_str(&example("service.schema.json")).unwrap();
-    assert_eq!(written, schema(), "renew it: foilwork schema --output examples/service.schema.json");
+    assert!(written == schema(), "renew it: foilwork schema --output examples/service.schema.json");
 }
 
 #[test]

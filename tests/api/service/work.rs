@@ -4,7 +4,7 @@ use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
 use foilwork::service::{
     ServiceFile,
     Verdict::{self, NotJudged, Passed, Stop, Warning},
-    shape::{ExistingColour, HistoryFlag, Technique, Toner, Zone},
+    shape::{ExistingColour, HistoryFlag, MixPart, Shade, Technique, Toner, Zone},
 };
 use rstest::rstest;
 
@@ -230,5 +230,25 @@ fn white_hair(#[case] white_percent: f64, #[case] level: f64, #[case] shade: &st
         file.shelf.shade[1].level = level;
         file.section[0].product = Some(shade.to_owned());
     });
-    assert_eq!(verdicts(&plan, "white hair"), Vec::from_iter(want));
+    let partly = plan.findings.iter().filter(|finding| finding.text.contains("covers it only in part"));
+    assert_eq!(partly.map(|finding| finding.verdict).collect::<Vec<_>>(), Vec::from_iter(want));
+}
+
+// Common practice for half-white hair: a third to two thirds of the shades natural.
+#[rstest]
+#[case::half(1.0, 1.0, Passed)]
+#[case::all_natural(1.0, 0.0, Warning)]
+#[case::too_little(1.0, 3.0, Warning)]
+fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, #[case] want: Verdict) {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.white_percent = 50.0;
+        let amber =
+            Shade { code: "J6-amber".to_owned(), tones: vec!["orange".to_owned()], ..file.shelf.shade[1].clone() };
+        file.shelf.shade.push(amber);
+        let part = |shade: &str, parts: f64| MixPart { shade: shade.to_owned(), parts };
+        file.section[0].product = None;
+        file.section[0].mix = vec![part("J6", natural), part("J6-amber", fashion)];
+        file.section[0].mix.retain(|part| part.parts > 0.0);
+    });
+    assert_eq!(verdicts(&plan, "white hair"), [want], "{}", texts(&plan, "white hair"));
 }
