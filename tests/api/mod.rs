@@ -5,6 +5,5 @@ mod mix;
 mod money;
 mod peroxide;
 mod service;
-mod service_broken;
 mod source;
 mod toner;

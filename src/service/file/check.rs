@@ -183,11 +183,8 @@ fn type_name(schema: &Value) -> Option<&str> {
     }
 }
 
-/// The words of an enumeration, written with or without a description for each.
+/// The words of an enumeration, each of which has its description.
 fn choices(schema: &Value) -> Option<Vec<&str>> {
-    if let Some(words) = schema.get("enum").and_then(Value::as_array) {
-        return Some(words.iter().filter_map(Value::as_str).collect());
-    }
     let one_of = schema.get("oneOf").and_then(Value::as_array)?;
     Some(one_of.iter().filter_map(|choice| choice.get("const").and_then(Value::as_str)).collect())
 }

@@ -2,7 +2,7 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
-use super::{Node, Position, Problem, amounts};
+use super::{Kind, Node, Position, Problem, amounts};
 use crate::mix::Ratio;
 
 /// Everything wrong with the names and the choices of a file.
@@ -148,7 +148,9 @@ impl Findings {
     }
 
     fn either(&mut self, table: &Node, field: &str, one: &str, other: &str) {
-        match (table.get(one), table.get(other)) {
+        // An empty list names nothing.
+        let given = |key: &str| table.get(key).filter(|node| node.kind != Kind::List(Vec::new()));
+        match (given(one), given(other)) {
             (Some(_), Some(second)) => {
                 self.say(Some(second.at), field, format!("both `{one}` and `{other}` are given: keep one of them"));
             }

@@ -8,7 +8,7 @@ use crate::{
         file::Problems,
         shape::{Analysis, MixPart, RootShadow, Section, Technique, Toner, Zone},
     },
-    source::{Interval, Sourced},
+    source::{Basis, Interval, Sourced},
 };
 use serde::Serialize;
 
@@ -192,6 +192,12 @@ pub(super) fn section(
             amount
         }
     };
+    let on_scalp = section.on_scalp.unwrap_or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone);
+        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+        defaults.note(&format!("{field}.on_scalp"), touches.to_string(), Basis::Assumed, None, why);
+        touches
+    });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let before = |(j, name): (usize, &String)| {
         let found = all.iter().position(|other| other.name == *name);
@@ -207,7 +213,7 @@ pub(super) fn section(
         technique: Some(section.technique),
         zone: section.zone,
         share: Some(share),
-        on_scalp: section.on_scalp.unwrap_or(touches_scalp(section.technique, section.zone)),
+        on_scalp,
         from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
@@ -336,9 +342,7 @@ impl AfterRinse {
 
 /// Regrowth and roots are worked at the scalp unless they lie in foil.
 fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    let in_foil =
-        matches!(technique, Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil);
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !in_foil)
+    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
 }
 
 /// The stated level, else that of the existing colour in the zone, else the natural one.
