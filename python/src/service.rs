@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::service` and of the command line.
 
-use crate::error::ServiceFileError;
+use crate::error::{ServiceFileError, raise};
 use foilwork::{
     service::{self, Format, Problems},
     sheet,
@@ -56,6 +56,13 @@ impl Plan {
         loads(py, &self.json()?)
     }
 
+    /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
+    fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        let cards = service::mixing_cards(&self.0).map_err(raise)?;
+        let json = serde_json::to_string(&cards).map_err(|error| PyValueError::new_err(error.to_string()))?;
+        loads(py, &json)
+    }
+
     fn __str__(&self) -> String {
         self.text()
     }
@@ -98,7 +105,7 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
         "json" => Format::Json,
         other => return Err(PyValueError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
-    let planned = py.detach(|| service::parse(text, format).and_then(|file| service::plan(&file)));
+    let planned = py.detach(|| service::plan_text(text, format));
     planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
 }
 

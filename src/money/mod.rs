@@ -9,6 +9,7 @@ mod break_even;
 mod card_fee;
 mod chair_hour;
 mod chair_rent;
+mod columns;
 mod commission;
 mod cost_table;
 mod currency;
@@ -46,6 +47,7 @@ pub use break_even::{
 pub use card_fee::CardFee;
 pub use chair_hour::{ChairService, RankedService, contribution_per_chair_hour, rank_by_chair_hour};
 pub use chair_rent::{RentOrWage, RentOrWageAt};
+pub use columns::{ColumnError, ColumnTotals, CostColumns, ServiceColumns, cost_columns};
 pub use commission::{CommissionRule, CommissionTier, Pay, commission_pay, commission_rate};
 pub use cost_table::{CostLine, CostTable, Part};
 pub use currency::Currency;

@@ -4,17 +4,29 @@
 //! strengths meet only through a density, which is that of a clear solution, of an emulsion (with wide bounds), or the
 //! user's own measurement.
 
+mod ageing;
 mod blend;
+mod by_volume;
 mod conditions;
 mod convert;
 mod cubic;
 mod density;
 mod dilute;
+mod fill;
 mod formula;
+mod from_shelf;
+mod handling;
+mod handling_facts;
 mod label;
+mod mixing;
 mod molar;
+mod round;
+mod search;
+mod shelf;
 mod stated;
 mod strength;
+mod table;
+mod titration;
 mod unit;
 
 /// The arithmetic on plain numbers, for the columns.
@@ -25,13 +37,24 @@ pub(crate) mod kernel {
     };
 }
 
+pub use ageing::{AgeingError, loss_rate, strength_after, time_until};
 pub use blend::{Amount, BlendError, TwoPartBlend, blend_two};
+pub use by_volume::{
+    KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, made_up, make_up,
+};
 pub use conditions::{Conditions, SolutionDensity};
 pub use convert::{ConversionError, convert, convert_interval, convert_to};
 pub use density::{DensityError, density};
 pub use dilute::{Dilution, dilute, dilute_known};
+pub use from_shelf::{Objective, Portion, ShelfBlend, UnknownObjective, blend_shelf};
+pub use handling::{Bound, Handling, HandlingFact, handling};
 pub use label::{LabelReadings, read_label};
+pub use mixing::{Mixture, PourError, PouredMixture, mix, mix_volumes};
 pub use molar::{MolarVolume, UnknownMolarVolume};
+pub use round::{RoundedBlend, ScaleError, round_to_scale};
+pub use shelf::{Shelf, ShelfError, Stock};
 pub use stated::{ParseStrengthError, StatedStrength};
 pub use strength::{Strength, StrengthQuantity};
+pub use table::{DilutionRow, DilutionTable, WeighedDilution, dilution_table};
+pub use titration::{PreDilution, Titration, TitrationError, permanganate, read_glass};
 pub use unit::{ParseUnitError, StrengthUnit};

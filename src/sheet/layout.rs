@@ -11,7 +11,7 @@ pub(super) struct Sheet(String);
 
 impl Sheet {
     pub(super) fn title(&mut self, text: &str) {
-        self.line(text);
+        self.paragraph(text, 2);
         self.line(&"=".repeat(WIDTH));
     }
 

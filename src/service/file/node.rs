@@ -48,12 +48,11 @@ pub enum Kind {
 }
 
 impl Node {
-    /// The value under a key of a table.
+    /// The value under a key of a table; `null` counts as left out.
     pub fn get(&self, key: &str) -> Option<&Node> {
-        match &self.kind {
-            Kind::Table(entries) => entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node),
-            _ => None,
-        }
+        let Kind::Table(entries) = &self.kind else { return None };
+        let found = entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node);
+        found.filter(|node| node.kind != Kind::Null)
     }
 
     /// The elements of a list; nothing for any other kind.
@@ -92,7 +91,7 @@ impl Node {
         }
     }
 
-    /// The same value without its places, for `serde`.
+    /// The same value without its places, for `serde`; fields that are `null` are left out.
     pub fn to_json(&self) -> Value {
         match &self.kind {
             Kind::Null => Value::Null,
@@ -104,7 +103,8 @@ impl Node {
             Kind::Text(text) => Value::String(text.clone()),
             Kind::List(items) => items.iter().map(Node::to_json).collect(),
             Kind::Table(entries) => {
-                Value::Object(entries.iter().map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
+                let stated = entries.iter().filter(|(.., v)| v.kind != Kind::Null);
+                Value::Object(stated.map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
             }
         }
     }

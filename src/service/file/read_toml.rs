@@ -7,16 +7,35 @@ use toml::{
 /// Reads TOML as far as it can be read, with every syntax error on the way.
 pub(super) fn read(text: &str) -> (Node, Vec<Problem>) {
     let (table, errors) = DeTable::parse_recoverable(text);
-    let problems = errors
+    let mut problems: Vec<Problem> = errors
         .iter()
         .map(|error| Problem {
             at: error.span().map(|span| Position::of(text, span.start)),
             field: String::new(),
-            message: format!("not valid TOML: {}", error.message().replace('\n', ", ")),
+            message: format!(
+                "not valid TOML: {}",
+                words(error.message(), error.span().and_then(|span| text.get(span)))
+            ),
         })
         .collect();
+    // What follows a mistake on the same line is its echo.
+    problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
     let at = Position { line: 1, column: 1 };
     (Node { at, kind: table_kind(text, table.get_ref()) }, problems)
+}
+
+/// The parser's own words, except where they would mislead.
+fn words(message: &str, at: Option<&str>) -> String {
+    let message = message.replace('\n', ", ");
+    match (message.as_str(), at) {
+        ("duplicate key", Some(key)) => format!("`{key}` is given twice in one table: keep one"),
+        ("invalid basic string, expected `\"`", _) => "text without its closing quote: add it".to_owned(),
+        // The parser takes any bare word that begins like `true` or `false` for one of them.
+        (words, _) if words.starts_with("invalid boolean") || words.starts_with("string values must be quoted") => {
+            "a value without quotes is neither a number nor true nor false: write text in quotes".to_owned()
+        }
+        _ => message,
+    }
 }
 
 fn node(text: &str, value: &Spanned<DeValue<'_>>) -> Node {

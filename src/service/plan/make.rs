@@ -3,7 +3,7 @@ use super::{
 };
 use crate::{
     service::{
-        file::{Problem, Problems},
+        file::{self, Format, Problem, Problems},
         request::Request,
         shape::ServiceFile,
     },
@@ -74,6 +74,25 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     })
 }
 
+/// Reads a service file and makes its plan; every problem names its line, those that show only in planning too.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse`](crate::service::parse) and [`plan`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::service::{Format, plan_text};
+///
+/// let plan = plan_text(include_str!("../../../examples/lowlights.json"), Format::Json)?;
+/// assert!(!plan.is_blocked());
+/// # Ok::<(), foilwork::service::Problems>(())
+/// ```
+pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
+    plan(&file::parse(text, format)?).map_err(|problems| problems.located(text, format))
+}
+
 /// What the file says of the hair, in the order in which it is read.
 fn hair(request: &Request) -> Vec<Fact> {
     let analysis = &request.file.analysis;
@@ -106,8 +125,10 @@ fn hair(request: &Request) -> Vec<Fact> {
         let kind = if existing.artificial { "artificial colour" } else { "natural" };
         say(&words(existing.zone), format!("level {}{tone}, {kind}", existing.level));
     }
-    if !analysis.history.is_empty() {
-        say("history", analysis.history.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", "));
+    match analysis.history.as_deref() {
+        None => {}
+        Some([]) => say("history", "nothing to tell".to_owned()),
+        Some(flags) => say("history", flags.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", ")),
     }
     facts
 }

@@ -18,6 +18,6 @@ mod work_checks;
 
 pub use cards::{PlanCardError, mixing_cards};
 pub use finding::{Finding, Verdict};
-pub use make::plan;
+pub use make::{plan, plan_text};
 pub use model::{Bowl, Caution, Fact, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour};
 pub use order::Step;

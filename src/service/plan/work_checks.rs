@@ -11,7 +11,7 @@ use crate::{
     quantity::{MassFraction, Share},
     service::{
         request::{Item, ItemKind, Request, Stage, Task},
-        shape::ShadeClass,
+        shape::{HistoryFlag, ShadeClass},
     },
     source::{COMMON_PRACTICE, citations::trade},
 };
@@ -150,7 +150,7 @@ fn lift(request: &Request, task: &Task, mixed: &Mixed, findings: &mut Findings) 
     } else if levels > most {
         let text = format!("{words}, which lifts {most:.0} at most on natural hair");
         findings.add(Warning, "lift", text, trade::DEVELOPER_LIFT);
-    } else if levels < -2.0 && request.file.analysis.history.contains(&crate::service::shape::HistoryFlag::Lightened) {
+    } else if levels < -2.0 && request.file.analysis.has(HistoryFlag::Lightened) {
         let text = format!("{}: {:.1} levels darker on lightened hair: pre-pigment first", task.name, -levels);
         findings.add(Warning, "depth", text, COMMON_PRACTICE);
     }

@@ -8,7 +8,7 @@ use crate::{
         file::Problems,
         shape::{Analysis, MixPart, RootShadow, Section, Technique, Toner, Zone},
     },
-    source::{Interval, Sourced},
+    source::{Basis, Interval, Sourced},
 };
 use serde::Serialize;
 
@@ -138,8 +138,15 @@ impl Shelf<'_> {
         if let Some(text) = stated {
             return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
         }
-        let first = products.first().and_then(|(i, _)| self.items.get(*i)).and_then(Item::ratio);
-        first.cloned().map(Some).ok_or("no product with a mixing ratio: give `ratio`").in_field(field)
+        let mut own = products.iter().filter_map(|(i, _)| self.items.get(*i)?.ratio());
+        let first = own.next().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)?;
+        match own.find(|ratio| *ratio != first) {
+            None => Ok(Some(first.clone())),
+            Some(other) => {
+                Err(format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds"))
+                    .in_field(field)
+            }
+        }
     }
 
     /// The shortest working life among the products.
@@ -185,6 +192,12 @@ pub(super) fn section(
             amount
         }
     };
+    let on_scalp = section.on_scalp.unwrap_or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone);
+        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+        defaults.note(&format!("{field}.on_scalp"), touches.to_string(), Basis::Assumed, None, why);
+        touches
+    });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let before = |(j, name): (usize, &String)| {
         let found = all.iter().position(|other| other.name == *name);
@@ -200,7 +213,7 @@ pub(super) fn section(
         technique: Some(section.technique),
         zone: section.zone,
         share: Some(share),
-        on_scalp: section.on_scalp.unwrap_or(touches_scalp(section.technique, section.zone)),
+        on_scalp,
         from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
@@ -329,9 +342,7 @@ impl AfterRinse {
 
 /// Regrowth and roots are worked at the scalp unless they lie in foil.
 fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    let in_foil =
-        matches!(technique, Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil);
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !in_foil)
+    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
 }
 
 /// The stated level, else that of the existing colour in the zone, else the natural one.

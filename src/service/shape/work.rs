@@ -154,6 +154,14 @@ pub enum Technique {
     Regrowth,
 }
 
+impl Technique {
+    /// Whether the hair lies in foil.
+    #[must_use]
+    pub const fn is_in_foil(self) -> bool {
+        matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
+    }
+}
+
 /// A stretch of the strand.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]

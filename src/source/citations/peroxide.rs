@@ -3,7 +3,19 @@
 use crate::source::{Citation, Consulted};
 
 /// In the order of the register.
-pub const CITATIONS: &[Citation] = &[ATOMIC_WEIGHTS, CODATA, OXYGEN_GAS, WATER, MIXTURE_DENSITY, EASTON, BP_SIX];
+pub const CITATIONS: &[Citation] = &[
+    ATOMIC_WEIGHTS,
+    CODATA,
+    OXYGEN_GAS,
+    WATER,
+    MIXTURE_DENSITY,
+    EASTON,
+    BP_SIX,
+    CLP,
+    TRANSPORT,
+    PRECURSORS_EU,
+    PRECURSORS_UK,
+];
 
 /// Atomic weights of H and O.
 pub const ATOMIC_WEIGHTS: Citation = Citation {
@@ -54,5 +66,35 @@ pub const BP_SIX: Citation = Citation {
     id: "bp-peroxide-6",
     text: "British Pharmacopoeia, Hydrogen Peroxide Solution (6 per cent): 1 mL of 0.02 M potassium permanganate is \
            1.701 mg of peroxide or 0.56 mL of oxygen",
+    consulted: Consulted::Retrieved,
+};
+
+/// Harmonised classification in the European Union.
+pub const CLP: Citation = Citation {
+    id: "clp-annex-vi-atp20",
+    text: "ECHA, unofficial table of harmonised classifications up to the 20th adaptation, Delegated Regulation (EU) \
+           2023/1435",
+    consulted: Consulted::Retrieved,
+};
+
+/// Transport of dangerous goods.
+pub const TRANSPORT: Citation = Citation {
+    id: "adr-imdg-code-tables",
+    text: "two public code tables that cite ADR Table A and the IMDG code for UN 2984, 2014 and 2015",
+    consulted: Consulted::Retrieved,
+};
+
+/// Explosives precursors in the European Union.
+pub const PRECURSORS_EU: Citation = Citation {
+    id: "eu-2019-1148",
+    text: "Regulation (EU) 2019/1148 on the marketing and use of explosives precursors, consolidated text of 11 July 2019",
+    consulted: Consulted::Retrieved,
+};
+
+/// Explosives precursors in the United Kingdom.
+pub const PRECURSORS_UK: Citation = Citation {
+    id: "uk-poisons-act-guidance",
+    text: "Home Office, Supplying explosives precursors and poisons, updated 27 March 2024; notice of the Control of \
+           Explosives Precursors Regulations 2014",
     consulted: Consulted::Retrieved,
 };

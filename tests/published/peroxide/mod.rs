@@ -1,7 +1,10 @@
 //! Peroxide against published tables, monographs and worked examples; see `tests/data/peroxide/sources.csv`.
 
 mod density;
+mod handling;
+mod titration;
 mod volumes;
+mod worked;
 
 use std::collections::HashMap;
 

@@ -1,0 +1,236 @@
+use super::{
+    blend::BlendError,
+    fill::{Entry, Fill, Filled, cheapest},
+    search::{fewest, least_left},
+    shelf::{Shelf, ShelfError, Stock},
+};
+use crate::quantity::{Mass, MassFraction};
+
+/// What makes one blend better than another.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Objective {
+    /// Least cost, at the prices of the shelf.
+    #[default]
+    LeastCost,
+    /// Fewest bottles used; among those, least cost.
+    FewestBottles,
+    /// Least left over in the bottles used (a stock without an amount in hand leaves nothing); then fewest bottles, then
+    /// least cost.
+    LeastLeftover,
+}
+
+impl Objective {
+    /// The name used in text, on the command line and in Python.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::LeastCost => "least-cost",
+            Self::FewestBottles => "fewest-bottles",
+            Self::LeastLeftover => "least-leftover",
+        }
+    }
+}
+
+impl std::fmt::Display for Objective {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.pad(self.name())
+    }
+}
+
+/// A text that names no objective.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("unknown objective (got {text:?}): must be least-cost, fewest-bottles or least-leftover")]
+pub struct UnknownObjective {
+    /// The text that was given.
+    pub text: String,
+}
+
+impl std::str::FromStr for Objective {
+    type Err = UnknownObjective;
+
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        [Self::LeastCost, Self::FewestBottles, Self::LeastLeftover]
+            .into_iter()
+            .find(|objective| objective.name() == text.trim())
+            .ok_or_else(|| UnknownObjective { text: text.to_owned() })
+    }
+}
+
+/// What to take from one bottle.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Portion {
+    /// The bottle.
+    pub stock: Stock,
+    /// How much of it.
+    pub mass: Mass,
+}
+
+/// A blend from the shelf: only the bottles that are used, in the order of the shelf.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ShelfBlend {
+    /// The bottles used.
+    pub portions: Vec<Portion>,
+}
+
+impl ShelfBlend {
+    /// Everything together.
+    #[must_use]
+    pub fn total(&self) -> Mass {
+        self.portions.iter().map(|portion| portion.mass).sum()
+    }
+
+    /// What it costs, in the currency of the prices.
+    #[must_use]
+    pub fn cost(&self) -> f64 {
+        self.portions.iter().map(|p| p.mass.g() / 1000.0 * p.stock.price.map_or(0.0, |price| price.per_kg())).sum()
+    }
+
+    /// What stays in the bottles that were used and whose amount is known.
+    #[must_use]
+    pub fn leftover(&self) -> Mass {
+        let left = |portion: &Portion| Some(portion.stock.in_hand?.minus_or_zero(portion.mass));
+        self.portions.iter().filter_map(left).sum()
+    }
+}
+
+/// Blends any number of stocks to a strength and a total, by the objective asked for.
+///
+/// # Units
+///
+/// Strengths in % w/w, masses in g, prices per kg in any one currency. Nothing is rounded:
+/// see [`round_to_scale`](super::round_to_scale).
+///
+/// # Errors
+///
+/// [`ShelfError`] when the target or the total is out of reach (the text says what is reachable), nothing is asked for,
+/// or there are more than 16 bottles for an objective that needs a search.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf}, quantity::{Mass, MassFraction, PricePerKg}};
+///
+/// let ww = MassFraction::from_percent_ww;
+/// let shelf = Shelf::new(vec![
+///     Stock::new("12 %", ww(12.0)?).with_price(PricePerKg::from_per_kg(9.0)?).with_in_hand(Mass::from_g(30.0)?),
+///     Stock::new("9 %", ww(9.0)?).with_price(PricePerKg::from_per_kg(8.0)?),
+///     Stock::new("3 %", ww(3.0)?).with_price(PricePerKg::from_per_kg(5.0)?),
+/// ])?;
+/// let blend = blend_shelf(&shelf, ww(6.0)?, Mass::from_g(60.0)?, Objective::LeastCost)?;
+/// let taken: Vec<_> = blend.portions.iter().map(|p| (p.stock.name.as_str(), p.mass.g())).collect();
+/// assert_eq!(taken, [("12 %", 20.0), ("3 %", 40.0)]);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide. Least cost is a linear programme with two equations, solved exactly by its dual
+/// and compared with the HiGHS solver of SciPy in the tests; the other two search all combinations of bottles.
+pub fn blend_shelf(
+    shelf: &Shelf,
+    target: MassFraction,
+    total: Mass,
+    objective: Objective,
+) -> Result<ShelfBlend, ShelfError> {
+    let mut entries = entries(shelf, target, total)?;
+    let places = shelf.stocks().len();
+    let fill = match objective {
+        Objective::LeastCost => match cheapest(&mut entries, total.g(), places) {
+            Filled::Best(fill) => Some(fill),
+            Filled::OutOfReach { .. } => None,
+        },
+        Objective::FewestBottles => fewest(&entries, total.g(), places)?,
+        Objective::LeastLeftover => {
+            let bounded: Vec<bool> = shelf.stocks().iter().map(|stock| stock.in_hand.is_some()).collect();
+            least_left(&entries, &bounded, total.g(), places)?
+        }
+    };
+    match fill {
+        Some(fill) => portions(shelf, &fill, total),
+        None => Err(out_of_reach(shelf, &mut entries, target, total)),
+    }
+}
+
+/// The shelf as the solver sees it, after the checks that need no solver.
+fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry>, ShelfError> {
+    if total == Mass::ZERO {
+        return Err(BlendError::Nothing { what: "total" }.into());
+    }
+    let mut weakest = MassFraction::ZERO;
+    let mut strongest = MassFraction::ZERO;
+    for (place, stock) in shelf.stocks().iter().enumerate() {
+        weakest = if place == 0 || stock.strength < weakest { stock.strength } else { weakest };
+        strongest = if stock.strength > strongest { stock.strength } else { strongest };
+    }
+    if target > strongest {
+        return Err(BlendError::AboveStrongest { target, strongest, weakest }.into());
+    }
+    if target < weakest {
+        return Err(BlendError::BelowWeakest { target, weakest, strongest }.into());
+    }
+    let limit = |stock: &Stock| stock.in_hand.map_or(total.g(), |mass| mass.g());
+    if shelf.stocks().iter().map(limit).sum::<f64>() < total.g() * (1.0 - 1e-12) {
+        return Err(ShelfError::NotEnough {
+            wanted: total,
+            in_hand: shelf.stocks().iter().filter_map(|s| s.in_hand).sum(),
+        });
+    }
+    let entry = |(place, stock): (usize, &Stock)| Entry {
+        stock: place,
+        excess: stock.strength.percent_ww() - target.percent_ww(),
+        cost: stock.price.map_or(0.0, |price| price.per_kg() / 1000.0),
+        cap: limit(stock).min(total.g()),
+        in_hand: limit(stock),
+    };
+    Ok(shelf.stocks().iter().enumerate().map(entry).collect())
+}
+
+/// The bottles that the fill uses.
+fn portions(shelf: &Shelf, fill: &Fill, total: Mass) -> Result<ShelfBlend, ShelfError> {
+    // Less than this is a rounding of the solver, not a portion.
+    let crumb = 1e-12 * total.g();
+    let mut portions = Vec::new();
+    for (stock, &mass) in shelf.stocks().iter().zip(&fill.masses) {
+        if mass > crumb {
+            let mass = Mass::from_g(mass).map_err(BlendError::from)?;
+            portions.push(Portion { stock: stock.clone(), mass });
+        }
+    }
+    Ok(ShelfBlend { portions })
+}
+
+/// What can be had instead: the strengths of this total, and the most of this strength.
+fn out_of_reach(shelf: &Shelf, entries: &mut [Entry], target: MassFraction, total: Mass) -> ShelfError {
+    let ends = match cheapest(entries, total.g(), shelf.stocks().len()) {
+        Filled::OutOfReach { weakest, strongest } => [weakest, strongest],
+        Filled::Best(_) => [0.0, 0.0],
+    };
+    let at = |excess: f64| MassFraction::from_percent_ww((target.percent_ww() + excess).clamp(0.0, 100.0));
+    let [weakest, strongest] = ends.map(at);
+    let most = Mass::from_g(most(entries));
+    match (weakest, strongest, most) {
+        (Ok(weakest), Ok(strongest), Ok(most)) => ShelfError::AmountsInHand { target, total, weakest, strongest, most },
+        (Err(error), ..) | (_, Err(error), _) | (.., Err(error)) => ShelfError::Blend(error.into()),
+    }
+}
+
+/// The largest total on target, in grams: one side is used up, the other balances it with its mildest bottles first.
+fn most(entries: &mut [Entry]) -> f64 {
+    let pull = |strong: bool, entries: &[Entry]| -> f64 {
+        entries.iter().filter(|e| (e.excess > 0.0) == strong).map(|e| e.excess.abs() * e.cap).sum()
+    };
+    let balance = pull(true, entries).min(pull(false, entries));
+    entries.sort_unstable_by(|a, b| a.excess.abs().total_cmp(&b.excess.abs()));
+    let side = |strong: bool, entries: &[Entry]| -> f64 {
+        let mut left = balance;
+        let mut mass = 0.0;
+        for entry in entries.iter().filter(|e| e.excess != 0.0 && (e.excess > 0.0) == strong) {
+            let take = entry.cap.min(left / entry.excess.abs());
+            left -= take * entry.excess.abs();
+            mass += take;
+        }
+        mass
+    };
+    let exact: f64 = entries.iter().filter(|e| e.excess == 0.0).map(|e| e.cap).sum();
+    exact + side(true, entries) + side(false, entries)
+}

@@ -1,0 +1,47 @@
+use super::{Duration, InvalidQuantity, newtype::quantity};
+
+quantity! {
+    /// Share of what is left that is lost in a unit of time (first order), stored per day of 24 hours.
+    LossRate: "loss rate" in "per day", from_per_day / per_day,
+    when |v| v >= 0.0 && v <= 1e6, "from 0 to 1e6 per day"
+}
+
+impl LossRate {
+    /// Takes a rate constant per second.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (per day) when out of range.
+    pub fn from_per_s(value: f64) -> Result<Self, InvalidQuantity> {
+        Self::from_per_day(value * 86_400.0)
+    }
+
+    /// Takes the time in which half is lost.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] (per day) when the half-life is too short to be one, for example zero.
+    pub fn from_half_life(half_life: Duration) -> Result<Self, InvalidQuantity> {
+        Self::from_per_day(std::f64::consts::LN_2 / half_life.days())
+    }
+
+    /// The rate constant per second.
+    #[must_use]
+    pub fn per_s(self) -> f64 {
+        self.0 / 86_400.0
+    }
+
+    /// The time in which half is lost.
+    ///
+    /// # Errors
+    ///
+    /// [`InvalidQuantity`] when nothing is lost, or so little that the time is out of range.
+    pub fn half_life(self) -> Result<Duration, InvalidQuantity> {
+        Duration::from_days(std::f64::consts::LN_2 / self.0)
+    }
+}
+
+quantity! {
+    /// Price of one kilogram, in whatever one currency all prices of a shelf are in.
+    PricePerKg: "price" in "per kg", from_per_kg / per_kg, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 per kg"
+}

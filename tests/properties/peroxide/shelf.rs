@@ -1,0 +1,124 @@
+use foilwork::{
+    peroxide::{Amount, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale},
+    quantity::{Mass, MassFraction, PricePerKg},
+};
+use proptest::{collection::vec, prelude::*, sample::select};
+
+fn ww(percent: f64) -> MassFraction {
+    MassFraction::from_percent_ww(percent).unwrap()
+}
+
+fn g(grams: f64) -> Mass {
+    Mass::from_g(grams).unwrap()
+}
+
+const OBJECTIVES: &[Objective] = &[Objective::LeastCost, Objective::FewestBottles, Objective::LeastLeftover];
+
+/// Bottles of whole percents (so that ties occur), some with an amount in hand.
+fn shelf(most: usize) -> impl Strategy<Value = Shelf> {
+    vec((0_u8..=12, 0.0..20.0_f64, proptest::option::of(1.0..80.0_f64)), 1..=most).prop_map(|bottles| {
+        let stock = |(place, (percent, price, in_hand)): (usize, (u8, f64, Option<f64>))| {
+            let stock = Stock::new(format!("bottle {place}"), ww(f64::from(percent)))
+                .with_price(PricePerKg::from_per_kg(price).unwrap());
+            match in_hand {
+                Some(mass) => stock.with_in_hand(g(mass)),
+                None => stock,
+            }
+        };
+        Shelf::new(bottles.into_iter().enumerate().map(stock).collect()).unwrap()
+    })
+}
+
+fn strength(blend: &ShelfBlend) -> f64 {
+    let parts: Vec<_> = blend.portions.iter().map(|p| (p.stock.strength, p.mass)).collect();
+    mix(&parts).unwrap().strength.percent_ww()
+}
+
+proptest! {
+    #[test]
+    fn a_blend_keeps_mass_peroxide_and_stock(
+        shelf in shelf(8), target in 0.0..12.0_f64, total in 1.0..100.0_f64, objective in select(OBJECTIVES),
+    ) {
+        match blend_shelf(&shelf, ww(target), g(total), objective) {
+            Ok(blend) => {
+                prop_assert!((blend.total().g() / total - 1.0).abs() < 1e-9);
+                prop_assert!((strength(&blend) - target).abs() < 1e-9, "{}", strength(&blend));
+                for portion in &blend.portions {
+                    prop_assert!(portion.stock.in_hand.is_none_or(|mass| portion.mass.g() <= mass.g() * (1.0 + 1e-12)));
+                }
+            }
+            Err(ShelfError::AmountsInHand { weakest, strongest, most, .. }) => {
+                prop_assert!(ww(target) < weakest || ww(target) > strongest);
+                prop_assert!(most.g() < total);
+                // What the error offers can be had.
+                if most.g() > 1e-6 {
+                    let less = g(most.g() * (1.0 - 1e-9));
+                    prop_assert!(blend_shelf(&shelf, ww(target), less, objective).is_ok());
+                }
+                let inside = ww(0.5 * (weakest.percent_ww() + strongest.percent_ww()));
+                prop_assert!(blend_shelf(&shelf, inside, g(total), objective).is_ok());
+            }
+            Err(ShelfError::Blend(_) | ShelfError::NotEnough { .. }) => {}
+            Err(other) => prop_assert!(false, "{other}"),
+        }
+    }
+
+    #[test]
+    fn each_objective_is_best_at_what_it_is_for(shelf in shelf(7), target in 0.0..12.0_f64, total in 1.0..100.0_f64) {
+        let all: Vec<_> = OBJECTIVES.iter().map(|&o| blend_shelf(&shelf, ww(target), g(total), o)).collect();
+        let [Ok(cheap), Ok(few), Ok(left)] = all.as_slice() else {
+            prop_assert!(all.iter().all(Result::is_err), "reachable for one is reachable for all");
+            return Ok(());
+        };
+        for other in [cheap, few, left] {
+            prop_assert!(cheap.cost() <= other.cost() + 1e-9);
+            prop_assert!(few.portions.len() <= other.portions.len());
+            prop_assert!(left.leftover().g() <= other.leftover().g() + 1e-6);
+        }
+    }
+
+    #[test]
+    fn two_bottles_are_the_alligation(
+        a in 0.0..=100.0_f64, b in 0.0..=100.0_f64, share in 0.0..=1.0_f64, total in 1.0..1e4_f64,
+        prices in (0.0..50.0_f64, 0.0..50.0_f64),
+    ) {
+        prop_assume!((a - b).abs() > 1e-3);
+        let target = ww((a + share * (b - a)).clamp(a.min(b), a.max(b)));
+        let price = |p| PricePerKg::from_per_kg(p).unwrap();
+        let shelf = Shelf::new(vec![
+            Stock::new("a", ww(a)).with_price(price(prices.0)), Stock::new("b", ww(b)).with_price(price(prices.1)),
+        ]).unwrap();
+        let blend = blend_shelf(&shelf, target, g(total), Objective::LeastCost).unwrap();
+        let two = blend_two(ww(a), ww(b), target, Amount::Total(g(total))).unwrap();
+        let taken = |name: &str| blend.portions.iter().find(|p| p.stock.name == name).map_or(0.0, |p| p.mass.g());
+        prop_assert!((taken("a") - two.first.g()).abs() < 1e-9 * total);
+        prop_assert!((taken("b") - two.second.g()).abs() < 1e-9 * total);
+    }
+
+    #[test]
+    fn rounding_moves_no_part_by_a_division(
+        parts in vec((0.0..=12.0_f64, 0.0..200.0_f64), 1..6), division in select(&[0.01, 0.1, 0.5, 1.0, 2.0, 5.0][..]),
+    ) {
+        let parts: Vec<_> = parts.into_iter().map(|(percent, mass)| (ww(percent), g(mass))).collect();
+        let total: f64 = parts.iter().map(|(_, mass)| mass.g()).sum();
+        prop_assume!(total > division);
+        let rounded = round_to_scale(&parts, g(division)).unwrap();
+        prop_assert!((rounded.total.g() - total).abs() <= 0.5 * division + 1e-9);
+        for ((_, exact), shown) in parts.iter().zip(&rounded.masses) {
+            prop_assert!((shown.g() - exact.g()).abs() < division + 1e-9);
+            let counts = shown.g() / division;
+            prop_assert!((counts - counts.round()).abs() < 1e-9, "{shown} on a {division} g scale");
+        }
+        let peroxide: f64 = parts.iter().zip(&rounded.masses).map(|((w, _), m)| w.percent_ww() * m.g()).sum();
+        prop_assert!((peroxide / rounded.total.g() - rounded.strength.percent_ww()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn mixing_is_the_same_in_any_order_and_within_its_parts(parts in vec((0.0..=100.0_f64, 0.01..500.0_f64), 1..8)) {
+        let parts: Vec<_> = parts.into_iter().map(|(percent, mass)| (ww(percent), g(mass))).collect();
+        let forth = mix(&parts).unwrap();
+        let back = mix(&parts.iter().rev().copied().collect::<Vec<_>>()).unwrap();
+        prop_assert!((forth.strength.percent_ww() - back.strength.percent_ww()).abs() < 1e-11);
+        prop_assert!(parts.iter().any(|(w, _)| *w <= forth.strength) && parts.iter().any(|(w, _)| *w >= forth.strength));
+    }
+}
