@@ -144,7 +144,7 @@ fn errors_say_what_is_wrong_and_the_way_out() -> Outcome {
             "part 2 of the ratio is 0: every part must be above 0 and have at most 12 digits",
         ),
         (
-            ratio.from_part(2, g(1.0)).unwrap_err().to_string(),
+            ratio.given_part(2, g(1.0)).unwrap_err().to_string(),
             "there is no part 2 in a ratio of 2 (parts are counted from 0)",
         ),
         (

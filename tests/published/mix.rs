@@ -34,7 +34,7 @@ fn amount(value: &str, unit: Unit) -> Result<Amount, Box<dyn std::error::Error>>
 #[case::one_to_one("W031", "1:1", 2.0)]
 #[case::three_to_one("W033", "3:1", 1.5)]
 fn a_known_part_gives_the_other(#[case] id: &str, #[case] ratio: &str, #[case] grams: f64) -> Outcome {
-    let parts = ratio.parse::<Ratio>()?.from_part(0, Mass::from_g(grams)?)?;
+    let parts = ratio.parse::<Ratio>()?.given_part(0, Mass::from_g(grams)?)?;
     assert_eq!(parts.get(1).ok_or("no second part")?.g().to_string(), stated(id)?);
     Ok(())
 }
@@ -182,7 +182,7 @@ fn ratios_split_like_exact_fractions() -> Outcome {
             })
         };
         assert!(near(&ratio.split_decimal(total)?, field(2)?)?, "{row:?}");
-        assert!(near(&ratio.from_part_decimal(0, total)?, field(4)?)?, "{row:?}");
+        assert!(near(&ratio.given_part_decimal(0, total)?, field(4)?)?, "{row:?}");
         let terms: Vec<String> = ratio.lowest_terms().iter().map(u128::to_string).collect();
         assert_eq!(terms.join(":"), field(3)?);
         rows += 1;

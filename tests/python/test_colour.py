@@ -10,13 +10,9 @@ import warnings
 from html.parser import HTMLParser
 from pathlib import Path
 
+import foilwork
 import numpy as np
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
-from scipy.optimize import brute, differential_evolution
-
-import foilwork
 from foilwork.colour import (
     Level,
     Shade,
@@ -36,6 +32,9 @@ from foilwork.colour import (
     toner,
     xyz_to_lab,
 )
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import brute, differential_evolution
 
 with warnings.catch_warnings():
     # It warns that it has no plotting library.
@@ -159,7 +158,7 @@ def test_level_objects():
     assert Level(5).underlying_pigment()["hues"] == ["red-orange", "red-orange"]
     assert complement(complement("blue-green")) == "blue-green"
     assert pre_pigmentation(9, 8) is None
-    assert list(pre_pigmentation(9, 6)["tones"])[0] == "yellow-orange"
+    assert next(iter(pre_pigmentation(9, 6)["tones"])) == "yellow-orange"
 
 
 def test_shades_of_the_demo_chart():

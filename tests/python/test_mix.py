@@ -7,7 +7,7 @@ from math import gcd, lcm
 
 import pint
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 import foilwork
@@ -23,9 +23,10 @@ def test_split_is_that_of_fractions(parts: list[Decimal], total: Decimal) -> Non
     assert ratio.parts == parts
     exact = [Fraction(total) * Fraction(part) / sum(map(Fraction, parts)) for part in parts]
     for got, want in zip(ratio.split_decimal(total), exact, strict=True):
-        assert abs(Fraction(got) - want) <= want / 10**24
+        # 28 digits, of which at most 28 stand after the point.
+        assert abs(Fraction(got) - want) <= want / 10**24 + Fraction(1, 10**28)
     for got_g, want in zip(ratio.split_total(float(total)), exact, strict=True):
-        assert got_g == pytest.approx(float(want), rel=1e-14)
+        assert got_g == pytest.approx(float(want), rel=1e-14, abs=1e-27)
 
 
 @given(st.lists(amounts, min_size=2, max_size=7))
@@ -54,6 +55,7 @@ def test_mass_is_volume_times_density(value: Decimal, density: str) -> None:
 
 @given(st.lists(st.floats(0.2, 200), min_size=1, max_size=8), st.sampled_from([0.1, 0.5, 1, 2]))
 def test_weighed_parts_add_up(masses: list[float], division: float) -> None:
+    assume(sum(masses) > division)
     bowl = mix.weigh(masses, division)
     assert sum(bowl.masses_g) == pytest.approx(bowl.total_g)
     assert abs(bowl.total_g - sum(masses)) <= division / 2 + 1e-9

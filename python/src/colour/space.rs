@@ -20,13 +20,17 @@ impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
         if let Ok([a, b, c]) = obj.extract::<[f64; 3]>() {
             return Ok(Self { parts: [Column::Number(a), Column::Number(b), Column::Number(c)], single: true });
         }
-        let array = py.import("numpy")?.call_method1("asarray", (&*obj, "float64"))?;
+        let numpy = py.import("numpy")?;
+        let array = numpy.call_method1("asarray", (&*obj, "float64"))?;
         let shape: Vec<usize> = array.getattr("shape")?.extract()?;
         if shape.last() != Some(&3) {
             let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
             return Err(FoilworkError::new_err(text));
         }
-        let part = |place: usize| array.get_item((py.Ellipsis(), place))?.extract::<Column<'py>>();
+        // One contiguous column for each coordinate: the kernels read columns, and a strided one costs more to read.
+        let columns = numpy.call_method1("moveaxis", (array, -1, 0))?;
+        let columns = numpy.call_method1("ascontiguousarray", (columns,))?;
+        let part = |place: usize| columns.get_item(place)?.extract::<Column<'py>>();
         Ok(Self { parts: [part(0)?, part(1)?, part(2)?], single: false })
     }
 }
