@@ -150,6 +150,7 @@ __all__ = [
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | tuple[float, float, float]
 
+
 # --- errors ---------------------------------------------------------------------------------------------------------
 
 class FoilworkError(ValueError):
@@ -157,10 +158,12 @@ class FoilworkError(ValueError):
 
 class ServiceFileError(FoilworkError):
     """A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."""
+
     problems: list[tuple[int | None, str, str]]
 
 class OutOfRangeWarning(UserWarning):
     """Values out of range became NaN because ``errors="nan"`` was given; ``count`` says how many."""
+
     count: int
 
 # --- command line ---------------------------------------------------------------------------------------------------
@@ -1922,9 +1925,8 @@ def complement(hue: str) -> str:
         >>> complement("yellow")
         'violet'
     """
-def pre_pigmentation(
-    lightened_level: float | str | Level, target_level: float | str | Level
-) -> dict[str, Any] | None:
+
+def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> dict[str, Any] | None:
     """What to put back before lightened hair is taken darker; ``None`` for less than two levels.
 
     Args:
@@ -1945,6 +1947,7 @@ def pre_pigmentation(
         >>> pre_pigmentation(9, 6)["level"]
         7.0
     """
+
 def read_shades(text: str) -> list[Shade]:
     """Read the shades of a chart file.
 
@@ -1968,6 +1971,7 @@ def read_shades(text: str) -> list[Shade]:
         ... ''')
         [<Shade 9-7 (level 9, violet)>]
     """
+
 def swatch(
     level: float | str | Level | None = None,
     *,
@@ -2005,6 +2009,7 @@ def swatch(
         >>> hair.lab[0] > swatch(4).lab[0]
         True
     """
+
 def toner(
     shades: Sequence[Shade],
     *,
@@ -2057,6 +2062,7 @@ def toner(
         >>> answer.residual < answer.before
         True
     """
+
 def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
     r"""CIELAB to the nearest sRGB colour a screen can show.
 
@@ -2075,6 +2081,7 @@ def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -
         >>> lab_to_srgb((100, 0, 0))
         ('#ffffff', True)
     """
+
 def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
     r"""An sRGB colour to CIELAB for D65 and the 2 degree observer.
 
@@ -2092,6 +2099,7 @@ def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
         >>> [round(value, 1) + 0.0 for value in srgb_to_lab("#ffffff")]
         [100.0, 0.0, 0.0]
     """
+
 @overload
 def formula_level(
     natural_level: float,
@@ -2126,6 +2134,7 @@ def formula_level(
         >>> formula_level(6, 8)
         10.0
     """
+
 @overload
 def formula_level(
     natural_level: ArrayLike,
@@ -2162,6 +2171,7 @@ def result_level(
         >>> result_level(2, 6)
         4.0
     """
+
 @overload
 def result_level(
     natural_level: ArrayLike,
@@ -2190,6 +2200,7 @@ def lift_needed(from_level: float, target_level: float, *, errors: Literal["rais
         >>> lift_needed(5, 9)
         4.0
     """
+
 @overload
 def lift_needed(
     from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise"
@@ -2219,6 +2230,7 @@ def ciede2000(  # type: ignore[overload-overlap]
         >>> round(ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)), 4)
         2.0425
     """
+
 @overload
 def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 @overload
@@ -2246,6 +2258,7 @@ def lab_to_xyz(  # type: ignore[overload-overlap]
         >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
         (0.94811, 1.0, 1.07304)
     """
+
 @overload
 def lab_to_xyz(
     lab: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
@@ -2275,6 +2288,7 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
         >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
         [100.0, 0.0, 0.0]
     """
+
 @overload
 def xyz_to_lab(
     xyz: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
@@ -2300,6 +2314,7 @@ def lab_to_lch(  # type: ignore[overload-overlap]
         >>> lab_to_lch((50, 0, 20))
         (50.0, 20.0, 90.0)
     """
+
 @overload
 def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 @overload
@@ -2323,6 +2338,7 @@ def lch_to_lab(  # type: ignore[overload-overlap]
         >>> [round(value, 9) for value in lch_to_lab((50, 20, 90))]
         [50.0, 0.0, 20.0]
     """
+
 @overload
 def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 
@@ -3671,9 +3687,10 @@ def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan:
         >>> try:
         ...     foilwork.plan('format = 2')
         ... except foilwork.ServiceFileError as error:
-        ...     print(error.problems[-1])
-        (1, 'format', '2 is out of range: give 1')
+        ...     print([problem for problem in error.problems if problem[1] == "format"])
+        [(1, 'format', '2 is out of range: give 1')]
     """
+
 def service_schema() -> dict[str, Any]:
     """The JSON Schema of a service file (draft 2020-12), as plain Python data.
 
