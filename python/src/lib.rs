@@ -4,11 +4,14 @@ use pyo3::prelude::*;
 
 mod colour;
 mod columns;
+mod composition;
 mod error;
 mod limits;
 mod mix;
 mod money;
 mod peroxide;
+mod plain;
+mod recipe;
 mod service;
 
 /// Compiled functions and classes of foilwork; import them from `foilwork` and its submodules.
@@ -30,8 +33,16 @@ mod _native {
     };
 
     // --- mix ---
+    #[pymodule_export]
+    use super::composition::{Composition, DeclaredProduct, Ingredient, handling};
+    #[pymodule_export]
+    use super::mix::{Bowl, BowlPlan, Ratio, Weighing, as_applied, bowls, minimum_bowl, weigh};
+    #[pymodule_export]
+    use super::recipe::{Additive, Recipe, convert_amount, mixing_card, natural_share};
 
     // --- limits ---
+    #[pymodule_export]
+    use super::limits::{LimitReport, LimitTable, check_limits, check_peroxide, jurisdictions, salt_factor};
 
     // --- colour ---
     #[pymodule_export]

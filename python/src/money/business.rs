@@ -212,7 +212,8 @@ pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<M
 /// Examples:
 ///     >>> from foilwork.money import Money, mix_target
 ///     >>> eur = lambda text: Money(text, "EUR")
-///     >>> plan = mix_target(eur("4000"), eur("0"), [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)])
+///     >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
+///     >>> plan = mix_target(eur("4000"), eur("0"), mix)
 ///     >>> plan.count, [line.count for line in plan.services]
 ///     (83, [21, 62])
 #[pyfunction]
@@ -245,7 +246,7 @@ pub fn mix_target(
 /// Rank services by what they leave for an hour of the chair, the best first.
 ///
 /// Args:
-///     services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, time in the chair in min.
+///     services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, chair time in min.
 ///
 /// Raises:
 ///     FoilworkError: no time, two currencies.
@@ -295,7 +296,8 @@ pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyR
 ///     >>> from foilwork.money import Money, commission_pay
 ///     >>> commission_pay(Money("1300", "USD"), tiers=[(Money("800", "USD"), 8), (None, 14)]).commission
 ///     Money('134.00', 'USD')
-///     >>> commission_pay(Money("1540", "USD"), percent=5, threshold=Money("500", "USD"), base=Money("120", "USD")).total
+///     >>> week, base = Money("1540", "USD"), Money("120", "USD")
+///     >>> commission_pay(week, percent=5, threshold=Money("500", "USD"), base=base).total
 ///     Money('172.00', 'USD')
 #[pyfunction]
 #[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint_away_from_zero')")]
@@ -363,9 +365,8 @@ pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
 /// Examples:
 ///     >>> from foilwork.money import Money, rent_or_wage
 ///     >>> eur = lambda text: Money(text, "EUR")
-///     >>> choice = rent_or_wage(
-///     ...     eur("1500"), rent=eur("200"), own_costs=eur("50"), variable_percent=12, wage=eur("480"), commission_percent=15
-///     ... )
+///     >>> renting = {"rent": eur("200"), "own_costs": eur("50"), "variable_percent": 12}
+///     >>> choice = rent_or_wage(eur("1500"), **renting, wage=eur("480"), commission_percent=15)
 ///     >>> choice.break_even_takings, choice.difference
 ///     (Money('1000.00', 'EUR'), Money('365.00', 'EUR'))
 #[pyfunction]

@@ -255,7 +255,18 @@ impl PyCostTable {
         Ok(Self(CostTable::new(currency.parse().map_err(raise)?)))
     }
 
-    /// Add a line. ``part`` is one of ``product``, ``additive``, ``consumables``, ``laundry``, ``labour``, ``overhead``, ``card fee``, ``other``.
+    /// Add a line.
+    ///
+    /// Args:
+    ///     part: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+    ///         ``"card fee"``, ``"other"``.
+    ///     what: what it is, in your words.
+    ///     amount: what it costs, nothing or more.
+    ///     section: the section of the head it belongs to, where there is one.
+    ///     bowl: the bowl it belongs to, where there is one.
+    ///
+    /// Raises:
+    ///     FoilworkError: an unknown part, a negative amount, another currency.
     #[pyo3(signature = (part, what, amount, *, section = None, bowl = None))]
     fn add(
         &mut self,

@@ -138,11 +138,17 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its item and key.
 ///
 /// Examples:
+///     >>> from foilwork import FoilworkError
 ///     >>> from foilwork.money import price_services_json
-///     >>> price_services_json('[{"service": "toner", "hands_on_min": 15}]', {"currency": "euro"})
-///     Traceback (most recent call last):
-///         ...
-///     foilwork.FoilworkError: business terms, currency: unknown currency "euro": give the three-letter code of ISO 4217 in capitals, for example EUR
+///     >>> terms = {
+///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
+///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
+///     ... }
+///     >>> try:
+///     ...     price_services_json('[{"service": "toner", "hands_on_min": 15}]', terms)
+///     ... except FoilworkError as error:
+///     ...     print(error)
+///     item 1, chair_min: is missing: give a value
 #[pyfunction]
 pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
     let business = business(terms)?;
