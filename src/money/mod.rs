@@ -30,6 +30,7 @@ mod product;
 mod productivity;
 mod quote;
 mod rounding;
+mod row_costing;
 mod service_cost;
 mod service_mix;
 mod stock;
