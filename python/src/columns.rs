@@ -87,6 +87,14 @@ impl<'py> Column<'py> {
         }
     }
 
+    /// All values in row order; a number is a list of one.
+    pub fn to_vec(&self) -> Vec<f64> {
+        match self {
+            Self::Number(number) => vec![*number],
+            Self::Array(array) => array.as_array().iter().copied().collect(),
+        }
+    }
+
     fn shape(&self) -> &[usize] {
         match self {
             Self::Number(_) => &[],

@@ -32,11 +32,13 @@ pub struct FindingRecord {
     pub product: Option<String>,
     /// Lower bound, best estimate and upper bound, in the form the row counts.
     pub level_ww_percent: [f64; 3],
+    /// The most that products not declared in full could add.
+    pub undeclared_at_most_ww_percent: f64,
     /// `exceeded`, `within` or `cannot be judged`.
     pub verdict: &'static str,
     /// Why it cannot be judged, or that only the best estimate exceeds.
     pub reason: Option<String>,
-    /// Limit minus upper bound.
+    /// Limit minus upper bound and minus what is not declared.
     pub margin_percentage_points: Option<f64>,
     /// Key of the row.
     pub limit_id: Option<String>,
@@ -99,6 +101,7 @@ impl Finding<'_> {
             substance: self.substance.to_owned(),
             product: self.product.map(str::to_owned),
             level_ww_percent: bounds(self.level),
+            undeclared_at_most_ww_percent: self.undeclared_at_most.percent_ww(),
             verdict: self.verdict.word(),
             reason: self.verdict.reason(),
             margin_percentage_points: self.margin_percentage_points(),

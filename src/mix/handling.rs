@@ -21,6 +21,25 @@ pub enum Hazard {
     Unknown,
 }
 
+impl Hazard {
+    /// Every kind.
+    pub const ALL: [Self; 6] =
+        [Self::Peroxide, Self::Persulfate, Self::Ammonia, Self::OxidativeDye, Self::Resorcinol, Self::Unknown];
+
+    /// The code in data, for example `oxidative-dye`.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Peroxide => "peroxide",
+            Self::Persulfate => "persulfate",
+            Self::Ammonia => "ammonia",
+            Self::OxidativeDye => "oxidative-dye",
+            Self::Resorcinol => "resorcinol",
+            Self::Unknown => "unknown",
+        }
+    }
+}
+
 /// When a point matters.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "kebab-case")]

@@ -22,6 +22,10 @@ pub enum Denominator {
 }
 
 impl Denominator {
+    /// Every denominator there is.
+    pub const ALL: [Self; 5] =
+        [Self::RecordedTime, Self::PaidTime, Self::RosteredTime, Self::OpeningTime, Self::StandardTime];
+
     /// The words printed behind the percentage.
     #[must_use]
     pub const fn words(self) -> &'static str {

@@ -59,8 +59,7 @@ impl TonerAnswer {
     /// The answer in one sentence.
     #[must_use]
     pub fn summary(&self) -> String {
-        let mix: Vec<_> = self.best.parts.iter().map(|part| format!("{} of {}", part.mass, part.code)).collect();
-        let mix = mix.join(" + ");
+        let mix = self.best.recipe();
         match self.outcome {
             Outcome::Reached => format!("{mix}: predicted {} from the target", self.best.residual),
             Outcome::NearestOnly => {

@@ -7,6 +7,7 @@
 mod bench;
 mod dose;
 mod exposed;
+mod html;
 mod mix;
 
 mod request;

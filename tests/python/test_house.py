@@ -96,6 +96,12 @@ def test_changelog_has_a_place_for_the_next_change() -> None:
     assert headings[0] == "## [Unreleased]"
 
 
+@pytest.mark.parametrize("path", sorted((ROOT / "benches").glob("*.rs")), ids=lambda path: path.name)
+def test_bench_measures_something(path: Path) -> None:
+    # An empty group runs, and succeeds.
+    assert re.search(r"\.(?:iter|iter_batched\w*|iter_with_\w+)\(", text(path)), "no bench in this file"
+
+
 DEVELOPERS = text(ROOT / "DEVELOPERS.md")
 
 

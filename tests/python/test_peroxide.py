@@ -4,7 +4,6 @@ import math
 
 import numpy as np
 import pytest
-
 from foilwork import FoilworkError, OutOfRangeWarning
 from foilwork.peroxide import convert, dilute
 
@@ -35,7 +34,7 @@ def test_views_and_integers(view: slice) -> None:
 def test_missing_stays_missing() -> None:
     values = np.array([1.0, np.nan, 3.0])
     assert np.array_equal(np.isnan(convert(values, "% w/w", "volumes")), [False, True, False])
-    stock, diluent = dilute(12.0, values, 60.0)
+    stock, _ = dilute(12.0, values, 60.0)
     assert np.array_equal(np.isnan(stock), [False, True, False])
     masked = np.ma.array([1.0, 500.0], mask=[False, True])
     assert math.isnan(convert(masked, "% w/w", "volumes")[1])
@@ -54,6 +53,6 @@ def test_refused_rows_raise_or_are_counted() -> None:
 def test_what_is_no_number_is_a_type_error() -> None:
     for bad in ("6", None, True, ["a"], [None], [1j], np.array([True])):
         with pytest.raises(TypeError, match="number"):
-            convert(bad, "% w/w", "volumes")  # type: ignore[call-overload]
+            convert(bad, "% w/w", "volumes")  # type: ignore[arg-type]
     with pytest.raises(FoilworkError, match="do not broadcast"):
         dilute([12.0, 12.0], [1.0, 2.0, 3.0], 60.0)

@@ -50,11 +50,6 @@ pub const CITATIONS: &[Citation] = &[
         Retrieved,
     ),
     cited(
-        "CLP_ATP20",
-        "ECHA, unofficial table of harmonised classifications up to the 20th adaptation (Delegated Reg (EU) 2023/1435)",
-        Retrieved,
-    ),
-    cited(
         "INCOMP_C",
         "web page on the metallic-salt strand test: hydrogen peroxide with drops of ammonia on cut hair",
         Retrieved,

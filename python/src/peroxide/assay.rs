@@ -1,0 +1,333 @@
+//! Titration and ageing.
+
+use super::conditions::{Bounds, bounds, scale};
+use crate::{
+    columns::{Column, OnRefusal, apply},
+    error::{FoilworkError, raise},
+};
+use foilwork::{
+    peroxide::{self, AgeingError, PreDilution, Strength, StrengthQuantity, StrengthUnit, Titration},
+    quantity::{
+        ActiveOxygen, AmountConcentration, Duration, LossRate, MassConcentration, MassFraction, Molality, Normality,
+        OxygenVolumes, Volume,
+    },
+    source::Interval,
+};
+use pyo3::prelude::*;
+
+/// A reading and its tolerance, or a number taken as exact.
+#[derive(FromPyObject)]
+pub enum Reading {
+    Exact(f64),
+    Within(f64, f64),
+}
+
+impl Reading {
+    fn ml(&self) -> PyResult<Interval<Volume>> {
+        let (value, tolerance) = self.parts();
+        let [value, tolerance] = [value, tolerance].map(|ml| Volume::from_ml(ml).map_err(raise));
+        peroxide::read_glass(value?, tolerance?).map_err(raise)
+    }
+
+    fn mol_per_l(&self) -> PyResult<Interval<AmountConcentration>> {
+        let (value, tolerance) = self.parts();
+        let ends = [value - tolerance, value, value + tolerance]
+            .map(|c| AmountConcentration::from_mol_per_l(c).map_err(raise));
+        let [low, best, high] = ends;
+        Interval::new(low?, best?, high?).map_err(raise)
+    }
+
+    fn parts(&self) -> (f64, f64) {
+        match *self {
+            Self::Exact(value) => (value, 0.0),
+            Self::Within(value, tolerance) => (value, tolerance),
+        }
+    }
+}
+
+fn titration(
+    titrant: &Reading,
+    aliquot: &Reading,
+    taken: Option<Reading>,
+    made_up_to: Option<Reading>,
+) -> PyResult<Titration> {
+    let dilution = match (taken, made_up_to) {
+        (Some(taken), Some(mark)) => Some(PreDilution { taken: taken.ml()?, made_up_to: mark.ml()? }),
+        (None, None) => None,
+        _ => return Err(FoilworkError::new_err("a dilution needs both taken_ml and made_up_to_ml")),
+    };
+    Ok(Titration { titrant: titrant.mol_per_l()?, aliquot: aliquot.ml()?, dilution })
+}
+
+/// The strength of a bottle from a titration with permanganate in acid.
+///
+/// Every reading is a number, or ``(value, tolerance)`` with the tolerance printed on the glass. The bounds are what
+/// follows when all readings are off at once in the worst way; an end point overrun or an old titrant is not in them.
+///
+/// Args:
+///     titre_ml: Permanganate used, in mL.
+///     aliquot_ml: Sample in the flask, in mL.
+///     titrant_mol_per_l: Concentration of the permanganate in mol/L (0.1 N is 0.02 mol/L).
+///     taken_ml: Taken from the bottle for a dilution, in mL, if there was one.
+///     made_up_to_ml: The mark of that dilution, in mL.
+///
+/// Returns:
+///     ``(low, best, high)`` of the bottle in mol/L; ``convert`` puts them into other units.
+///
+/// Raises:
+///     FoilworkError: A volume that may be zero, or a dilution that is none.
+///
+/// Source:
+///     2 MnO4- + 5 H2O2 + 6 H+ -> 2 Mn2+ + 5 O2 + 8 H2O; British Pharmacopoeia, 1 mL of 0.02 mol/L is 1.701 mg.
+///
+/// >>> from foilwork.peroxide import permanganate_strength
+/// >>> found = permanganate_strength((12, 0.03), (10, 0.02), 0.02, taken_ml=(10, 0.02), made_up_to_ml=(100, 0.1))
+/// >>> [round(x, 3) for x in found]
+/// [0.596, 0.6, 0.605]
+#[pyfunction]
+#[pyo3(signature = (titre_ml, aliquot_ml, titrant_mol_per_l, *, taken_ml = None, made_up_to_ml = None))]
+pub fn permanganate_strength(
+    titre_ml: Reading,
+    aliquot_ml: Reading,
+    titrant_mol_per_l: Reading,
+    taken_ml: Option<Reading>,
+    made_up_to_ml: Option<Reading>,
+) -> PyResult<Bounds> {
+    let titration = titration(&titrant_mol_per_l, &aliquot_ml, taken_ml, made_up_to_ml)?;
+    Ok(bounds(titration.strength(titre_ml.ml()?).map_err(raise)?, AmountConcentration::mol_per_l))
+}
+
+/// The titre to expect when a bottle is titrated with permanganate in acid.
+///
+/// Every reading is a number, or ``(value, tolerance)``.
+///
+/// Args:
+///     strength_mol_per_l: Strength of the bottle in mol/L.
+///     aliquot_ml: Sample in the flask, in mL.
+///     titrant_mol_per_l: Concentration of the permanganate in mol/L (0.1 N is 0.02 mol/L).
+///     taken_ml: Taken from the bottle for a dilution, in mL, if there is one.
+///     made_up_to_ml: The mark of that dilution, in mL.
+///
+/// Returns:
+///     ``(low, best, high)`` in mL.
+///
+/// Raises:
+///     FoilworkError: A volume that may be zero, or a dilution that is none.
+///
+/// Source:
+///     As for ``permanganate_strength``.
+///
+/// >>> from foilwork.peroxide import permanganate_titre
+/// >>> [round(x, 2) for x in permanganate_titre(0.6, 10, 0.02, taken_ml=10, made_up_to_ml=100)]
+/// [12.0, 12.0, 12.0]
+#[pyfunction]
+#[pyo3(signature = (strength_mol_per_l, aliquot_ml, titrant_mol_per_l, *, taken_ml = None, made_up_to_ml = None))]
+pub fn permanganate_titre(
+    strength_mol_per_l: Reading,
+    aliquot_ml: Reading,
+    titrant_mol_per_l: Reading,
+    taken_ml: Option<Reading>,
+    made_up_to_ml: Option<Reading>,
+) -> PyResult<Bounds> {
+    let titration = titration(&titrant_mol_per_l, &aliquot_ml, taken_ml, made_up_to_ml)?;
+    Ok(bounds(titration.expected_titre(strength_mol_per_l.mol_per_l()?).map_err(raise)?, Volume::ml))
+}
+
+/// Picks the core function for the quantity type of a unit; % w/v and g/L are one type.
+macro_rules! in_unit {
+    ($unit:expr, $function:ident) => {
+        match $unit {
+            StrengthUnit::PercentWw => $function::<MassFraction>,
+            StrengthUnit::PercentWv | StrengthUnit::GPerL => $function::<MassConcentration>,
+            StrengthUnit::MolPerL => $function::<AmountConcentration>,
+            StrengthUnit::MolPerKg => $function::<Molality>,
+            StrengthUnit::EqPerL => $function::<Normality>,
+            StrengthUnit::PercentActiveOxygen => $function::<ActiveOxygen>,
+            StrengthUnit::Volumes => $function::<OxygenVolumes>,
+        }
+    };
+}
+
+/// The strength after storage, by first-order loss at a rate that you measured.
+///
+/// There is no default rate: it depends on the stabiliser, the bottle, light and warmth, and holds only for the storage it
+/// was measured in. ``loss_rate`` gets it from two assays.
+///
+/// Args:
+///     fresh: Strength at the start in ``unit``, a number or an array.
+///     unit: One of ``strength_units()``. By mass, the oxygen that leaves the bottle is allowed for; by volume, the volume
+///         is taken as unchanged.
+///     rate_per_day: Loss rate per day, a number or an array.
+///     days: Time in days, a number or an array.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///
+/// Returns:
+///     Strength in ``unit``: a float for numbers, else a float64 array.
+///
+/// Raises:
+///     FoilworkError: A value out of range.
+///
+/// Source:
+///     First-order decay; 2 H2O2 -> 2 H2O + O2.
+///
+/// >>> from foilwork.peroxide import loss_rate_from_half_life, strength_after
+/// >>> round(strength_after(1.0, "mol/L", loss_rate_from_half_life(0.25), 0.75), 3)
+/// 0.125
+#[pyfunction]
+#[pyo3(
+    signature = (fresh, unit, rate_per_day, days, *, errors = OnRefusal::Raise),
+    text_signature = "(fresh, unit, rate_per_day, days, *, errors='raise')"
+)]
+pub fn strength_after<'py>(
+    py: Python<'py>,
+    fresh: Column<'py>,
+    unit: &str,
+    rate_per_day: Column<'py>,
+    days: Column<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    fn after<Q: StrengthQuantity>(fresh: f64, rate: LossRate, elapsed: Duration) -> Result<f64, AgeingError> {
+        let (fresh, rate) = (Interval::exact(Q::checked(fresh)?), Interval::exact(rate));
+        Ok(peroxide::strength_after(fresh, rate, elapsed)?.best().number())
+    }
+    let unit: StrengthUnit = unit.parse().map_err(raise)?;
+    let (rule, scale) = (in_unit!(unit, after), scale(unit));
+    let [found] = apply(py, [&fresh, &rate_per_day, &days], errors, |[fresh, rate, days]| {
+        Ok::<_, AgeingError>([rule(fresh * scale, LossRate::from_per_day(rate)?, Duration::from_days(days)?)? / scale])
+    })?;
+    Ok(found)
+}
+
+/// The rate of loss between two assays of one bottle.
+///
+/// Args:
+///     first: First strength in ``unit``, a number or an array.
+///     later: Later strength in the same unit, a number or an array.
+///     unit: One of ``strength_units()``.
+///     days: Time between them in days, a number or an array.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///
+/// Returns:
+///     Loss rate per day: a float for numbers, else a float64 array.
+///
+/// Raises:
+///     FoilworkError: A strength that rose, a zero, or a value out of range.
+///
+/// Source:
+///     First-order decay.
+///
+/// >>> from foilwork.peroxide import loss_rate
+/// >>> round(loss_rate(6.0, 5.7, "% w/w", 90), 6)
+/// 0.000586
+#[pyfunction]
+#[pyo3(
+    signature = (first, later, unit, days, *, errors = OnRefusal::Raise),
+    text_signature = "(first, later, unit, days, *, errors='raise')"
+)]
+pub fn loss_rate<'py>(
+    py: Python<'py>,
+    first: Column<'py>,
+    later: Column<'py>,
+    unit: &str,
+    days: Column<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    fn rate<Q: StrengthQuantity + Into<Strength>>(
+        first: f64,
+        later: f64,
+        elapsed: Duration,
+    ) -> Result<f64, AgeingError> {
+        let [first, later] = [Q::checked(first)?, Q::checked(later)?].map(Interval::exact);
+        Ok(peroxide::loss_rate(first, later, elapsed)?.best().per_day())
+    }
+    let unit: StrengthUnit = unit.parse().map_err(raise)?;
+    let (rule, scale) = (in_unit!(unit, rate), scale(unit));
+    let [found] = apply(py, [&first, &later, &days], errors, |[first, later, days]| {
+        Ok::<_, AgeingError>([rule(first * scale, later * scale, Duration::from_days(days)?)?])
+    })?;
+    Ok(found)
+}
+
+/// How long until a bottle has fallen to a strength, in days.
+///
+/// Args:
+///     fresh: Strength now in ``unit``, a number or an array.
+///     wanted: Strength to wait for in the same unit, a number or an array.
+///     unit: One of ``strength_units()``.
+///     rate_per_day: Loss rate per day, a number or an array.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///
+/// Returns:
+///     Days: a float for numbers, else a float64 array.
+///
+/// Raises:
+///     FoilworkError: A bottle that is below already, a zero rate, or a value out of range.
+///
+/// Source:
+///     First-order decay.
+///
+/// >>> from foilwork.peroxide import time_until
+/// >>> round(time_until(1.0, 0.2, "mol/L", 0.1), 2)
+/// 16.09
+#[pyfunction]
+#[pyo3(
+    signature = (fresh, wanted, unit, rate_per_day, *, errors = OnRefusal::Raise),
+    text_signature = "(fresh, wanted, unit, rate_per_day, *, errors='raise')"
+)]
+pub fn time_until<'py>(
+    py: Python<'py>,
+    fresh: Column<'py>,
+    wanted: Column<'py>,
+    unit: &str,
+    rate_per_day: Column<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    fn time<Q: StrengthQuantity + Into<Strength>>(fresh: f64, wanted: f64, rate: LossRate) -> Result<f64, AgeingError> {
+        Ok(peroxide::time_until(Q::checked(fresh)?, Q::checked(wanted)?, rate)?.days())
+    }
+    let unit: StrengthUnit = unit.parse().map_err(raise)?;
+    let (rule, scale) = (in_unit!(unit, time), scale(unit));
+    let [found] = apply(py, [&fresh, &wanted, &rate_per_day], errors, |[fresh, wanted, rate]| {
+        Ok::<_, AgeingError>([rule(fresh * scale, wanted * scale, LossRate::from_per_day(rate)?)?])
+    })?;
+    Ok(found)
+}
+
+/// The loss rate of a half-life.
+///
+/// Args:
+///     half_life_days: Time in which half is lost, in days, above 0.
+///
+/// Returns:
+///     Loss rate per day.
+///
+/// Raises:
+///     FoilworkError: A half-life out of range.
+///
+/// >>> from foilwork.peroxide import loss_rate_from_half_life
+/// >>> round(loss_rate_from_half_life(0.25) / 86_400, 7)
+/// 3.21e-05
+#[pyfunction]
+pub fn loss_rate_from_half_life(half_life_days: f64) -> PyResult<f64> {
+    let half_life = Duration::from_days(half_life_days).map_err(raise)?;
+    Ok(LossRate::from_half_life(half_life).map_err(raise)?.per_day())
+}
+
+/// The half-life of a loss rate.
+///
+/// Args:
+///     rate_per_day: Loss rate per day, above 0.
+///
+/// Returns:
+///     Time in which half is lost, in days.
+///
+/// Raises:
+///     FoilworkError: A rate out of range.
+///
+/// >>> from foilwork.peroxide import half_life_days
+/// >>> round(half_life_days(0.1), 2)
+/// 6.93
+#[pyfunction]
+pub fn half_life_days(rate_per_day: f64) -> PyResult<f64> {
+    Ok(LossRate::from_per_day(rate_per_day).and_then(LossRate::half_life).map_err(raise)?.days())
+}

@@ -1,0 +1,218 @@
+//! Dilution by volume.
+
+use super::conditions::{Bounds, bounds, scale};
+use crate::{
+    columns::{Column, OnRefusal, apply},
+    error::{FoilworkError, raise},
+};
+use foilwork::{
+    peroxide::{self, KnownVolume, MakeUp, MakeUpError, PourError, StrengthUnit, VolumeStrength},
+    quantity::{
+        AmountConcentration, InvalidQuantity, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature,
+        Volume,
+    },
+};
+use pyo3::prelude::*;
+
+/// Make a solution up to the mark: ``c1 V1 = c2 V2``, exact whatever the contraction.
+///
+/// Give exactly one of ``total_ml`` and ``stock_ml``.
+///
+/// Args:
+///     stock: Strength of the stock in ``unit``, a number or an array.
+///     target: Strength wanted in the same unit, a number or an array.
+///     unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+///     total_ml: Volume wanted in mL, a number or an array.
+///     stock_ml: Or the volume of stock there is, in mL.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///
+/// Returns:
+///     ``(stock_ml, total_ml)``: take this much stock and add diluent up to that mark.
+///
+/// Raises:
+///     FoilworkError: A target above the stock, something zero, a unit by mass, or not exactly one volume.
+///
+/// Source:
+///     Conservation of the solute.
+///
+/// >>> from foilwork.peroxide import make_up
+/// >>> make_up(100, 20, "volumes", 500)
+/// (100.0, 500.0)
+#[pyfunction]
+#[pyo3(
+    signature = (stock, target, unit, total_ml = None, *, stock_ml = None, errors = OnRefusal::Raise),
+    text_signature = "(stock, target, unit, total_ml=None, *, stock_ml=None, errors='raise')"
+)]
+pub fn make_up<'py>(
+    py: Python<'py>,
+    stock: Column<'py>,
+    target: Column<'py>,
+    unit: &str,
+    total_ml: Option<Column<'py>>,
+    stock_ml: Option<Column<'py>>,
+    errors: OnRefusal,
+) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+    let (known, volume): (fn(Volume) -> KnownVolume, _) = match (total_ml, stock_ml) {
+        (Some(volume), None) => (KnownVolume::Total, volume),
+        (None, Some(volume)) => (KnownVolume::Stock, volume),
+        _ => return Err(FoilworkError::new_err("give exactly one of total_ml and stock_ml")),
+    };
+    fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<MakeUp, MakeUpError> {
+        peroxide::make_up(Q::checked(stock)?, Q::checked(target)?, known)
+    }
+    let unit = by_volume(unit)?;
+    let rule = match unit {
+        StrengthUnit::MolPerL => by::<AmountConcentration>,
+        StrengthUnit::EqPerL => by::<Normality>,
+        StrengthUnit::Volumes => by::<OxygenVolumes>,
+        _ => by::<MassConcentration>,
+    };
+    let scale = scale(unit);
+    let found = apply(py, [&stock, &target, &volume], errors, |[stock, target, volume]| {
+        let made = rule(stock * scale, target * scale, known(Volume::from_ml(volume)?))?;
+        Ok::<_, MakeUpError>([made.stock.ml(), made.total.ml()])
+    })?;
+    Ok(found.into())
+}
+
+/// The strength after a volume of stock is made up to the mark.
+///
+/// Args:
+///     stock: Strength of the stock in ``unit``, a number or an array.
+///     unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+///     taken_ml: Volume of stock in mL, a number or an array.
+///     total_ml: The mark in mL, a number or an array.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///
+/// Returns:
+///     Strength in ``unit``: a float for numbers, else a float64 array.
+///
+/// Raises:
+///     FoilworkError: A mark of zero or below the volume of stock, or a unit by mass.
+///
+/// Source:
+///     Conservation of the solute.
+///
+/// >>> from foilwork.peroxide import made_up
+/// >>> made_up(3, "% w/v", 417, 10_000)
+/// 0.1251
+#[pyfunction]
+#[pyo3(
+    signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise),
+    text_signature = "(stock, unit, taken_ml, total_ml, *, errors='raise')"
+)]
+pub fn made_up<'py>(
+    py: Python<'py>,
+    stock: Column<'py>,
+    unit: &str,
+    taken_ml: Column<'py>,
+    total_ml: Column<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    fn by<Q: VolumeStrength>(stock: f64, taken: Volume, total: Volume) -> Result<f64, MakeUpError> {
+        Ok(peroxide::made_up(Q::checked(stock)?, taken, total)?.number())
+    }
+    let unit = by_volume(unit)?;
+    let rule = match unit {
+        StrengthUnit::MolPerL => by::<AmountConcentration>,
+        StrengthUnit::EqPerL => by::<Normality>,
+        StrengthUnit::Volumes => by::<OxygenVolumes>,
+        _ => by::<MassConcentration>,
+    };
+    let scale = scale(unit);
+    let [found] = apply(py, [&stock, &taken_ml, &total_ml], errors, |[stock, taken, total]| {
+        Ok::<_, MakeUpError>([rule(stock * scale, Volume::from_ml(taken)?, Volume::from_ml(total)?)? / scale])
+    })?;
+    Ok(found)
+}
+
+fn by_volume(unit: &str) -> PyResult<StrengthUnit> {
+    let unit: StrengthUnit = unit.parse().map_err(raise)?;
+    if unit.is_by_mass() {
+        let text = format!("{unit} counts by mass: weigh it (dilute), or convert it to a unit that counts by volume");
+        return Err(FoilworkError::new_err(text));
+    }
+    Ok(unit)
+}
+
+/// Split a volume into volumes of stock and water, with the contraction allowed for.
+///
+/// Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
+///
+/// Args:
+///     stock_ww: Strength of the stock in % w/w.
+///     target_ww: Strength wanted in % w/w.
+///     total_ml: Volume wanted in mL.
+///     temperature_c: Temperature in C.
+///
+/// Returns:
+///     ``(stock_ml, water_ml, contraction_ml)``: the first two as ``(low, best, high)``; the third is by how much the sum
+///     of the two shrinks on mixing.
+///
+/// Raises:
+///     FoilworkError: A target above the stock, a zero volume, or no density.
+///
+/// Source:
+///     Conservation of mass and of peroxide; ``density_bounds``.
+///
+/// >>> from foilwork.peroxide import dilute_volume
+/// >>> stock, water, contraction = dilute_volume(35, 3, 1000)
+/// >>> round(stock[1], 1), round(water[1], 1), round(contraction, 1)
+/// (76.4, 924.0, 0.5)
+#[pyfunction]
+#[pyo3(signature = (stock_ww, target_ww, total_ml, *, temperature_c = 20.0))]
+pub fn dilute_volume(
+    stock_ww: f64,
+    target_ww: f64,
+    total_ml: f64,
+    temperature_c: f64,
+) -> PyResult<(Bounds, Bounds, f64)> {
+    let [stock, target] = [stock_ww, target_ww].map(|percent| MassFraction::from_percent_ww(percent).map_err(raise));
+    let total = Volume::from_ml(total_ml).map_err(raise)?;
+    let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
+    let made = peroxide::dilute_volume(stock?, target?, total, temperature).map_err(raise)?;
+    let ml = |interval| bounds(interval, Volume::ml);
+    Ok((ml(made.stock), ml(made.water), made.contraction().ml()))
+}
+
+/// Strength and volume of clear solutions that are measured by volume and poured together.
+///
+/// Args:
+///     strengths_ww: Strength of each part in % w/w.
+///     volumes_ml: Volume of each part in mL.
+///     temperature_c: Temperature in C.
+///
+/// Returns:
+///     ``(strength_ww, total_g, poured_ml, volume_ml)``: the sum of the volumes, and what it shrinks to.
+///
+/// Raises:
+///     FoilworkError: No volume at all, no density, or not one volume for each strength.
+///
+/// Source:
+///     Conservation of mass and of peroxide; ``density``.
+///
+/// >>> from foilwork.peroxide import mix_volumes
+/// >>> [round(x, 1) for x in mix_volumes([50, 0], [100, 100])]
+/// [27.2, 219.3, 200.0, 199.4]
+#[pyfunction]
+#[pyo3(
+    signature = (strengths_ww, volumes_ml, *, temperature_c = 20.0)
+)]
+pub fn mix_volumes(
+    strengths_ww: Column<'_>,
+    volumes_ml: Column<'_>,
+    temperature_c: f64,
+) -> PyResult<(f64, f64, f64, f64)> {
+    let (strengths, volumes) = (strengths_ww.to_vec(), volumes_ml.to_vec());
+    if strengths.len() != volumes.len() {
+        let text =
+            format!("{} strengths and {} volumes: give one volume for each strength", strengths.len(), volumes.len());
+        return Err(FoilworkError::new_err(text));
+    }
+    let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
+    let part = |(strength, volume)| Ok((MassFraction::from_percent_ww(strength)?, Volume::from_ml(volume)?));
+    let parts = strengths.into_iter().zip(volumes).map(part).collect::<Result<Vec<_>, InvalidQuantity>>();
+    let mixed =
+        parts.map_err(PourError::from).and_then(|parts| peroxide::mix_volumes(&parts, temperature)).map_err(raise)?;
+    Ok((mixed.strength.percent_ww(), mixed.total.g(), mixed.poured.ml(), mixed.volume.ml()))
+}
