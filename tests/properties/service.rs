@@ -280,7 +280,7 @@ proptest! {
         name in select(EXAMPLES.to_vec()),
         at in any::<Index>(),
         value in select(vec![
-            "-1", "0", "1e308", "-1e-308", "nan", "-inf", "99999999999999999999", "0x7fffffffffffffff", "true", "null",
+            "-1", "0", "8.0", "1e1", "-0.0", "1e308", "-1e-308", "nan", "-inf", "99999999999999999999", "0x7fffffffffffffff", "true", "null",
             "[]", "[[]]", "{}", "\"\"", "\"\\u0000\"", "\"1:0\"", "\"0 % w/w\"", "\"1e9 vol\"", "0000-00-00", "\"-\"",
         ]),
     ) {

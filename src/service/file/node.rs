@@ -106,10 +106,9 @@ impl Node {
         match &self.kind {
             Kind::Null => Value::Null,
             Kind::Flag(flag) => Value::Bool(*flag),
-            Kind::Number(value, text) => match text.parse::<i64>() {
-                Ok(whole) => Value::from(whole),
-                Err(_) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
-            },
+            // `8.0` is a whole number too; up to 2^53 nothing is lost.
+            Kind::Number(value, _) if value.fract() == 0.0 && value.abs() < 9e15 => Value::from(*value as i64),
+            Kind::Number(value, _) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
             Kind::Text(text) => Value::String(text.clone()),
             Kind::List(items) => items.iter().map(Node::to_json).collect(),
             Kind::Table(entries) => {
