@@ -95,8 +95,7 @@ prop_compose! {
             strength: strength.map(|percent| format!("{percent} % w/w")),
             ratio: Some(format!("{}:{}", ratio.0, ratio.1)),
             additives: if additives { vec!["bond".to_owned()] } else { Vec::new() },
-            // An estimate from a small share may be less than the scale can weigh: state the amount there.
-            mix_g: mix_g.or((share < 5.0).then_some(30.0)),
+            mix_g,
             foils,
             apply_min,
             develop_min,
@@ -199,7 +198,13 @@ proptest! {
 
     #[test]
     fn a_valid_file_gives_a_plan_that_keeps_the_laws(file in service_file()) {
-        let plan = plan(&file).map_err(|problems| TestCaseError::fail(problems.to_string()))?;
+        let planned = plan(&file);
+        // A small estimate in many bowls can ask for less than the scale shows, which is rightly refused.
+        let too_little = |message: &str| {
+            message.contains("is less than the scale can show") || message.contains("rounds to nothing on a scale")
+        };
+        prop_assume!(!planned.as_ref().is_err_and(|problems| problems.0.iter().all(|p| too_little(&p.message))));
+        let plan = planned.map_err(|problems| TestCaseError::fail(problems.to_string()))?;
         masses(&plan, file.salon.scale_division_g.unwrap())?;
 
         // Nothing is stronger than the strongest bottle, and mixing only weakens.

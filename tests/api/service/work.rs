@@ -252,3 +252,19 @@ fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, 
     });
     assert_eq!(verdicts(&plan, "white hair"), [want], "{}", texts(&plan, "white hair"));
 }
+
+/// Nothing lifts without peroxide: no pigment is exposed, and no developer can be too strong.
+#[rstest]
+#[case::with_developer("J6", Some("developer"), true)]
+#[case::without("J8-veil", None, false)]
+fn pigment_is_exposed_by_peroxide_only(#[case] product: &str, #[case] developer: Option<&str>, #[case] exposes: bool) {
+    let plan = changed(only_colour(), |file| {
+        let section = &mut file.section[0];
+        section.product = Some(product.to_owned());
+        section.developer = developer.map(str::to_owned);
+        section.target_level = 7.0;
+        file.shelf.shade[2].strongest_developer_ww = None;
+    });
+    assert_eq!(plan.colour[0].exposed.is_some(), exposes);
+    assert_eq!(verdicts(&plan, "developer").len(), usize::from(exposes));
+}
