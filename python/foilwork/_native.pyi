@@ -1,10 +1,10 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
-from _typeshed import SupportsKeysAndGetItem
 from collections.abc import Sequence
 from decimal import Decimal
 from typing import Any, Literal, TypeAlias, final, overload
 
+from _typeshed import SupportsKeysAndGetItem
 from numpy import float64, int64
 from numpy.typing import ArrayLike, NDArray
 
@@ -150,19 +150,40 @@ __all__ = [
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | tuple[float, float, float]
 
+
 # --- errors ---------------------------------------------------------------------------------------------------------
 
-class FoilworkError(ValueError): ...
+class FoilworkError(ValueError):
+    """Bad input: the text says which value, its unit, the allowed range and the way out."""
 
 class ServiceFileError(FoilworkError):
+    """A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."""
+
     problems: list[tuple[int | None, str, str]]
 
 class OutOfRangeWarning(UserWarning):
+    """Values out of range became NaN because ``errors="nan"`` was given; ``count`` says how many."""
+
     count: int
 
 # --- command line ---------------------------------------------------------------------------------------------------
 
-def main(args: Sequence[str]) -> int: ...
+def main(args: Sequence[str]) -> int:
+    """Run the command line with ``args`` (the first is the program's name) and return its exit status.
+
+    0 fine, 1 the plan has findings that say stop, 2 bad input. Prints to the process's own standard output.
+
+    Args:
+        args: the words of the command line.
+
+    Returns:
+        The exit status.
+
+    Examples:
+        >>> from foilwork._native import main
+        >>> main(["foilwork", "plan", "no-such-file.toml"])
+        2
+    """
 
 # --- peroxide -------------------------------------------------------------------------------------------------------
 
@@ -1150,10 +1171,14 @@ class Weighing:
     def strength_shift_percentage_points(self, strengths_ww: Sequence[_Percent]) -> float:
         """Change of the bowl's strength by rounding, in percentage points w/w.
 
-        ``strengths_ww`` gives the strength of each part in % w/w, as a number or (low, best, high); missing ones are 0.
+        ``strengths_ww`` gives the strength of each part in % w/w, as a number or (low, best, high);
+        missing ones are 0.
         """
     def tare_order(self, last: int | None = None) -> list[tuple[int, float, float]]:
-        """The order on the scale: smallest first, ``last`` (the developer) last; each as (part, mass to add, reading) in g."""
+        """The order on the scale: smallest first, ``last`` (the developer) last.
+
+        Each step is (part, mass to add in g, reading in g).
+        """
 
 def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
     """Round parts to a scale so that they add up to the rounded total and the worst error of ratio is the least possible.
@@ -1256,7 +1281,7 @@ class BowlPlan:
     def recipes(self, base: Recipe, additives: Sequence[Additive] = ()) -> list[Recipe]:
         """The recipe of each bowl: ``base`` scaled so that base and additives together fill it."""
     def leftovers(self, base: Recipe, additives: Sequence[Additive] = ()) -> list[tuple[str, float, float]]:
-        """For each product the mass put into bowls and the mass of it that is thrown away, as (product, used, wasted) in g."""
+        """What each product loses: (product, mass put into bowls, mass of that thrown away), in g."""
 
 def bowls(
     total_g: float,
@@ -1408,7 +1433,9 @@ class Recipe:
 def convert_amount(
     value: Decimal | int, from_unit: str, to_unit: str, *, density_g_per_ml: float | None = None
 ) -> Decimal:
-    """Turn an amount into another unit: ``g``, ``mL``, ``US fl oz``, ``UK fl oz``. Between mass and volume a density is needed.
+    """Turn an amount into another unit: ``g``, ``mL``, ``US fl oz``, ``UK fl oz``.
+
+    Between mass and volume a density is needed.
 
     Args:
         value: the amount, exact as a ``Decimal``.
@@ -1650,7 +1677,7 @@ class LimitReport:
         """Whether any limit or ratio sum is exceeded."""
     @property
     def within_everything_checked(self) -> bool:
-        """Whether everything in the bowl was judged and nothing found exceeded. No statement of safety: no table is complete."""
+        """Whether everything in the bowl was judged and nothing found exceeded. No table is complete, so this says no more."""
     def findings(self) -> list[dict[str, Any]]:
         """The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources."""
     def data(self) -> dict[str, Any]:
@@ -1732,11 +1759,44 @@ def salt_factor(cas: str, counted_as: str) -> float | None:
 
 @final
 class Level:
+    """How light hair is, on the European naming: 1 black to 10 lightest blond, up to 12 on scales that run so.
+
+    Args:
+        level: a number, a text such as ``"6.5"`` or ``"6,5"``, or a level.
+
+    Raises:
+        FoilworkError: outside 1 to 12, or not a number.
+
+    Examples:
+        >>> from foilwork.colour import Level
+        >>> level = Level("6,5")
+        >>> level.number, level.name()
+        (6.5, 'between dark blond and medium blond')
+        >>> Level(5).name("us")
+        'medium brown'
+        >>> Level(6).underlying_pigment()["neutralised_by"]
+        ['blue', 'blue']
+    """
     def __new__(cls, level: float | str | Level) -> Level: ...
     @property
-    def number(self) -> float: ...
-    def name(self, naming: Literal["european", "us"] = "european") -> str | None: ...
-    def underlying_pigment(self) -> dict[str, Any]: ...
+    def number(self) -> float:
+        """The number of the level."""
+    def name(self, naming: Literal["european", "us"] = "european") -> str | None:
+        """The name of the level, ``None`` above 10.
+
+        Args:
+            naming: ``"european"`` or ``"us"``; the two differ at levels 5 to 7.
+
+        Raises:
+            FoilworkError: another naming.
+        """
+    def underlying_pigment(self) -> dict[str, Any]:
+        """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
+
+        Returns:
+            ``exposed``, ``hues``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing shows) and
+            ``basis``.
+        """
     def __float__(self) -> float: ...
     def __hash__(self) -> int: ...
     def __eq__(self, value: object, /) -> bool: ...
@@ -1748,64 +1808,180 @@ class Level:
 
 @final
 class Shade:
+    """One shade of your own chart.
+
+    Args:
+        code: the code printed on the tube.
+        level: level it gives on white hair, a number, a text or a ``Level``.
+        tones: hue words, the main one first; each following one counts half as much. Empty is neutral.
+        strength_percent: how much it deposits of what its level says; 0 is a clear diluter.
+
+    Raises:
+        FoilworkError: no code, a level off the scale, a word that is not one of the twelve hues.
+
+    Examples:
+        >>> from foilwork.colour import Shade
+        >>> Shade("9-7", 9, ["violet"])
+        <Shade 9-7 (level 9, violet)>
+    """
     def __new__(
         cls, code: str, level: float | str | Level, tones: Sequence[str] = (), strength_percent: float = 100.0
     ) -> Shade: ...
     @property
-    def code(self) -> str: ...
+    def code(self) -> str:
+        """The code printed on the tube."""
     @property
-    def level(self) -> float: ...
+    def level(self) -> float:
+        """The level it gives on white hair."""
     @property
-    def tones(self) -> list[tuple[str, float]]: ...
+    def tones(self) -> list[tuple[str, float]]:
+        """The hues of its tone with their shares in percent, largest first."""
     @property
-    def strength_percent(self) -> float: ...
+    def strength_percent(self) -> float:
+        """How much it deposits of what its level says, in percent."""
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
 
 @final
 class Swatch:
+    """A modelled or measured colour of hair, with bounds; made by ``swatch``.
+
+    A notebook shows it as a patch of colour with the same facts in words beside it.
+    """
     @property
-    def lab(self) -> tuple[float, float, float]: ...
+    def lab(self) -> tuple[float, float, float]:
+        r"""L\*, a\*, b\* of the best estimate (D65, 2 degrees unless measured otherwise)."""
     @property
-    def bounds(self) -> dict[str, tuple[float, float]]: ...
+    def bounds(self) -> dict[str, tuple[float, float]]:
+        """Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model."""
     @property
-    def uncertainty(self) -> float: ...
+    def uncertainty(self) -> float:
+        """Largest CIEDE2000 from the best estimate to any set of assumptions."""
     @property
-    def srgb(self) -> str: ...
+    def srgb(self) -> str:
+        """The nearest colour a screen can show, such as ``"#9d8b6c"``."""
     @property
-    def hue(self) -> str | None: ...
+    def hue(self) -> str | None:
+        """The hue in the words of the wheel, ``None`` for a colour too grey to tell."""
     @property
-    def basis(self) -> str: ...
+    def basis(self) -> str:
+        """What the colour rests on: ``"assumed"`` or ``"measured by you"``."""
     @property
-    def notice(self) -> str: ...
-    def difference(self, other: Swatch) -> dict[str, float]: ...
-    def beside(self, other: Swatch, share_percent: float) -> Swatch: ...
+    def notice(self) -> str:
+        """The words to show beside the colour."""
+    def difference(self, other: Swatch) -> dict[str, float]:
+        """From this colour to another: ``ciede2000``, ``lighter``, ``redder``, ``yellower``, ``more_intense``.
+
+        Args:
+            other: the other swatch.
+        """
+    def beside(self, other: Swatch, share_percent: float) -> Swatch:
+        """Strands of this and another colour side by side, as a section with highlights looks.
+
+        Args:
+            other: the other swatch.
+            share_percent: share of the other, from 0 to 100 %.
+
+        Raises:
+            FoilworkError: a share outside 0 to 100 %.
+        """
     def _repr_html_(self) -> str: ...
 
 @final
 class TonerAnswer:
+    """The answer of a toner search; made by ``toner``.
+
+    A notebook shows target and prediction as swatches with their text, the mixes and the findings.
+    """
     @property
-    def reached(self) -> bool: ...
+    def reached(self) -> bool:
+        """Whether the nearest mix is predicted as close to the target as two readings of one tress."""
     @property
-    def mix_g(self) -> list[tuple[str, float]]: ...
+    def mix_g(self) -> list[tuple[str, float]]:
+        """The nearest mix: codes with masses in g, largest first."""
     @property
-    def predicted(self) -> Swatch: ...
+    def predicted(self) -> Swatch:
+        """The toned hair as predicted, with bounds."""
     @property
-    def target(self) -> Swatch: ...
+    def target(self) -> Swatch:
+        """The colour asked for."""
     @property
-    def residual(self) -> float: ...
+    def residual(self) -> float:
+        """CIEDE2000 from the prediction to the target."""
     @property
-    def before(self) -> float: ...
+    def before(self) -> float:
+        """CIEDE2000 from the untoned hair to the target."""
     @property
-    def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]: ...
-    def findings(self) -> list[dict[str, str]]: ...
+    def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]:
+        """Other mixes as (codes with masses in g, CIEDE2000 to the target), nearest first."""
+    def findings(self) -> list[dict[str, str]]:
+        """What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``."""
     def _repr_html_(self) -> str: ...
 
-def complement(hue: str) -> str: ...
-def pre_pigmentation(
-    lightened_level: float | str | Level, target_level: float | str | Level
-) -> dict[str, Any] | None: ...
-def read_shades(text: str) -> list[Shade]: ...
+def complement(hue: str) -> str:
+    """The hue opposite on the colour wheel.
+
+    Args:
+        hue: one of the twelve hues, such as ``"yellow-orange"``.
+
+    Raises:
+        FoilworkError: not one of the twelve.
+
+    Source:
+        Pairs of primaries and secondaries as printed in a cosmetology study guide; the pairs between, common practice.
+
+    Examples:
+        >>> from foilwork.colour import complement
+        >>> complement("yellow")
+        'violet'
+    """
+
+def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> dict[str, Any] | None:
+    """What to put back before lightened hair is taken darker; ``None`` for less than two levels.
+
+    Args:
+        lightened_level: level of the lightened hair.
+        target_level: darker level wanted.
+
+    Returns:
+        ``tones`` (hue to share in percent), ``level`` and ``text``, or ``None``.
+
+    Raises:
+        FoilworkError: a level outside 1 to 12.
+
+    Source:
+        Common practice.
+
+    Examples:
+        >>> from foilwork.colour import pre_pigmentation
+        >>> pre_pigmentation(9, 6)["level"]
+        7.0
+    """
+
+def read_shades(text: str) -> list[Shade]:
+    """Read the shades of a chart file.
+
+    Args:
+        text: the text of a TOML chart; see ``examples/juniper_and_tide_shades.toml``.
+
+    Returns:
+        The shades in the order of the file.
+
+    Raises:
+        FoilworkError: the first mistake, with its line, the shade and the way out.
+
+    Examples:
+        >>> from foilwork.colour import read_shades
+        >>> read_shades('''
+        ... name = "Juniper & Tide"
+        ... [[shade]]
+        ... code = "9-7"
+        ... level = 9
+        ... tones = ["violet"]
+        ... ''')
+        [<Shade 9-7 (level 9, violet)>]
+    """
+
 def swatch(
     level: float | str | Level | None = None,
     *,
@@ -1814,7 +1990,36 @@ def swatch(
     white_percent: float = 0.0,
     lab: tuple[float, float, float] | None = None,
     observer_degrees: int = 10,
-) -> Swatch: ...
+) -> Swatch:
+    r"""The colour of hair: a model with bounds, or a measurement.
+
+    Args:
+        level: level of the hair, a number, a text or a ``Level``; ``None`` for white hair or with ``lab``.
+        lightened_from: natural level it was lightened from; ``None`` for natural hair (or with ``tones``).
+        tones: hue words of a colour of this level, shown as on white hair.
+        white_percent: share of white hair mixed in, from 0 to 100 %.
+        lab: L\*, a\*, b\* measured on the hair, instead of a level.
+        observer_degrees: observer of ``lab``, 2 or 10.
+
+    Returns:
+        A ``Swatch``; everything but a measurement is a model, not a photograph.
+
+    Raises:
+        FoilworkError: a value out of range, or ``lab`` together with ``level``.
+
+    Source:
+        Melanin absorptions of pbrt version 3 (hair.cpp, 2016); how much melanin a level has is assumed. The misfits of
+        the model are listed in the documentation of the Rust module ``colour``.
+
+    Examples:
+        >>> from foilwork.colour import swatch
+        >>> hair = swatch(8, lightened_from=4)
+        >>> hair.notice
+        'model, not a photograph'
+        >>> hair.lab[0] > swatch(4).lab[0]
+        True
+    """
+
 def toner(
     shades: Sequence[Shade],
     *,
@@ -1829,9 +2034,82 @@ def toner(
     most_shades: int = 3,
     bowl_g: float = 30.0,
     division_g: float = 1.0,
-) -> TonerAnswer: ...
-def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]: ...
-def srgb_to_lab(srgb: str) -> tuple[float, float, float]: ...
+) -> TonerAnswer:
+    r"""Find the mix of shades that brings exposed pigment nearest to a target.
+
+    Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
+
+    Args:
+        shades: the shades at hand, at most 48.
+        lifted_level: level the hair was lifted to.
+        natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
+        exposed_lab: L\*, a\*, b\* measured on the lifted hair, instead of the model.
+        target_level: level wanted, with ``target_tones``.
+        target_tones: hue words wanted, the main one first; empty is neutral.
+        target_lab: L\*, a\*, b\* wanted, instead of level and tones.
+        observer_degrees: observer of the measured colours, 2 or 10.
+        porous: whether the hair is porous.
+        most_shades: most shades in a mix, from 1 to 4.
+        bowl_g: mass of all shades together, without developer, in g.
+        division_g: division of the scale, in g.
+
+    Returns:
+        A ``TonerAnswer`` with the mix, alternatives, what is left undone and findings.
+
+    Raises:
+        FoilworkError: no shades, a value out of range, a bowl the scale cannot weigh, or no single target.
+
+    Source:
+        The model of ``swatch``; how much of a shade hair takes up is assumed (half, from a quarter to all). A strand
+        test decides.
+
+    Examples:
+        >>> from foilwork.colour import Shade, toner
+        >>> shades = [Shade("10-0", 10), Shade("9-7", 9, ["violet"]), Shade("8-8", 8, ["blue-violet"])]
+        >>> answer = toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
+        >>> sum(mass for _, mass in answer.mix_g)
+        30.0
+        >>> answer.residual < answer.before
+        True
+    """
+
+def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
+    r"""CIELAB to the nearest sRGB colour a screen can show.
+
+    Args:
+        lab: L\*, a\*, b\* as three numbers.
+        observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
+
+    Returns:
+        The colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_srgb
+        >>> lab_to_srgb((100, 0, 0))
+        ('#ffffff', True)
+    """
+
+def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
+    r"""An sRGB colour to CIELAB for D65 and the 2 degree observer.
+
+    Args:
+        srgb: six hexadecimal digits after a ``#``.
+
+    Returns:
+        L\*, a\*, b\*.
+
+    Raises:
+        FoilworkError: not such a text.
+
+    Examples:
+        >>> from foilwork.colour import srgb_to_lab
+        >>> [round(value, 1) + 0.0 for value in srgb_to_lab("#ffffff")]
+        [100.0, 0.0, 0.0]
+    """
+
 @overload
 def formula_level(
     natural_level: float,
@@ -1841,7 +2119,32 @@ def formula_level(
     coloured: bool = False,
     top_level: int = 10,
     errors: Literal["raise", "nan"] = "raise",
-) -> float: ...
+) -> float:
+    """The level a permanent shade must have to bring natural hair to the target: ``2 * target - natural``.
+
+    Args:
+        natural_level: natural level, a number or an array of any shape.
+        target_level: level wanted, a number or an array of any shape.
+        product: ``"permanent"``; every other product is refused with the reason.
+        coloured: whether the hair carries artificial colour, which colour does not lighten.
+        top_level: top of the scale the shades are numbered on, 10 or 12.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        The level of the shade, a float or an array.
+
+    Raises:
+        FoilworkError: another product, coloured hair to be lifted, or a shade outside the scale.
+
+    Source:
+        CK-12 Foundation, Ratios: The Perfect Blond (worked example). A rule of thumb: a strand test decides.
+
+    Examples:
+        >>> from foilwork.colour import formula_level
+        >>> formula_level(6, 8)
+        10.0
+    """
+
 @overload
 def formula_level(
     natural_level: ArrayLike,
@@ -1855,7 +2158,30 @@ def formula_level(
 @overload
 def result_level(
     natural_level: float, applied_level: float, *, product: str = "permanent", errors: Literal["raise", "nan"] = "raise"
-) -> float: ...
+) -> float:
+    """The level natural hair reaches under a permanent shade: the mean of natural and applied level.
+
+    Args:
+        natural_level: natural level, a number or an array of any shape.
+        applied_level: level of the shade, a number or an array of any shape.
+        product: ``"permanent"``; every other product is refused with the reason.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        The resulting level, a float or an array. White hair takes the shade's own level instead.
+
+    Raises:
+        FoilworkError: another product, or a level outside 1 to 12.
+
+    Source:
+        A colour educator's teaching blog, 2022. A rule of thumb: a strand test decides.
+
+    Examples:
+        >>> from foilwork.colour import result_level
+        >>> result_level(2, 6)
+        4.0
+    """
+
 @overload
 def result_level(
     natural_level: ArrayLike,
@@ -1865,7 +2191,26 @@ def result_level(
     errors: Literal["raise", "nan"] = "raise",
 ) -> NDArray[float64]: ...
 @overload
-def lift_needed(from_level: float, target_level: float, *, errors: Literal["raise", "nan"] = "raise") -> float: ...
+def lift_needed(from_level: float, target_level: float, *, errors: Literal["raise", "nan"] = "raise") -> float:
+    """How far hair has to go, in levels: positive is lift, negative is deposit.
+
+    Args:
+        from_level: level now, a number or an array of any shape.
+        target_level: level wanted, a number or an array of any shape.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Signed levels, a float or an array.
+
+    Raises:
+        FoilworkError: a level outside 1 to 12.
+
+    Examples:
+        >>> from foilwork.colour import lift_needed
+        >>> lift_needed(5, 9)
+        4.0
+    """
+
 @overload
 def lift_needed(
     from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise"
@@ -1873,13 +2218,57 @@ def lift_needed(
 @overload
 def ciede2000(  # type: ignore[overload-overlap]
     lab_1: tuple[float, float, float], lab_2: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
-) -> float: ...
+) -> float:
+    r"""CIEDE2000 colour difference.
+
+    Args:
+        lab_1: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab_2: the same, with the same white; the shapes broadcast.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
+
+    Raises:
+        FoilworkError: L\* outside 0 to 100, a\* or b\* outside -200 to 200.
+
+    Source:
+        Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import ciede2000
+        >>> round(ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)), 4)
+        2.0425
+    """
+
 @overload
 def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 @overload
 def lab_to_xyz(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]: ...
+) -> tuple[float, float, float]:
+    r"""CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
+
+    Args:
+        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        observer_degrees: 2 or 10; the white is D65.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Source:
+        CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_xyz
+        >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
+        (0.94811, 1.0, 1.07304)
+    """
+
 @overload
 def lab_to_xyz(
     lab: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
@@ -1887,7 +2276,29 @@ def lab_to_xyz(
 @overload
 def xyz_to_lab(  # type: ignore[overload-overlap]
     xyz: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]: ...
+) -> tuple[float, float, float]:
+    """Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
+
+    Args:
+        xyz: X, Y, Z: three numbers or an array of shape (..., 3).
+        observer_degrees: 2 or 10; the white is D65.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: a value outside 0 to 2.
+
+    Source:
+        CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import xyz_to_lab
+        >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
+        [100.0, 0.0, 0.0]
+    """
+
 @overload
 def xyz_to_lab(
     xyz: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
@@ -1895,13 +2306,49 @@ def xyz_to_lab(
 @overload
 def lab_to_lch(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]: ...
+) -> tuple[float, float, float]:
+    r"""CIELAB to lightness, chroma and hue angle in degrees.
+
+    Args:
+        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        L\*, C\*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_lch
+        >>> lab_to_lch((50, 0, 20))
+        (50.0, 20.0, 90.0)
+    """
+
 @overload
 def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 @overload
 def lch_to_lab(  # type: ignore[overload-overlap]
     lch: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]: ...
+) -> tuple[float, float, float]:
+    r"""Lightness, chroma and hue angle to CIELAB.
+
+    Args:
+        lch: L\*, C\*, h in degrees: three numbers or an array of shape (..., 3).
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        L\*, a\*, b\*: three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: L\* outside 0 to 100, C\* outside 0 to 200, h outside -360 to 360 degrees.
+
+    Examples:
+        >>> from foilwork.colour import lch_to_lab
+        >>> [round(value, 9) for value in lch_to_lab((50, 20, 90))]
+        [50.0, 0.0, 20.0]
+    """
+
 @overload
 def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
 
@@ -3214,15 +3661,54 @@ def cost_columns(
 
 @final
 class Plan:
-    """A service plan: what to weigh, in which order, what was checked, what it costs."""
+    """A service plan: what to weigh, in which order, what was checked, what it costs.
+
+    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data.
+    """
 
     @property
-    def is_blocked(self) -> bool: ...
-    def text(self) -> str: ...
-    def json(self) -> str: ...
-    def data(self) -> dict[str, Any]: ...
-    def cards(self) -> list[dict[str, Any]]: ...
+    def is_blocked(self) -> bool:
+        """Whether any finding says stop; do not begin then."""
+    def text(self) -> str:
+        """The bench sheet as plain text, 80 columns wide."""
+    def json(self) -> str:
+        """The plan as JSON text."""
+    def data(self) -> dict[str, Any]:
+        """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
+    def cards(self) -> list[dict[str, Any]]:
+        """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
     def _repr_html_(self) -> str: ...
 
-def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan: ...
-def service_schema() -> dict[str, Any]: ...
+def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan:
+    """Plan a service from the text of a service file.
+
+    Args:
+        text: the file's text.
+        format: ``"toml"`` or ``"json"``; both have the same shape.
+
+    Returns:
+        The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
+
+    Raises:
+        ServiceFileError: everything that is wrong with the file, each with its line; ``.problems`` lists it.
+
+    Examples:
+        >>> import foilwork
+        >>> try:
+        ...     foilwork.plan('format = 2')
+        ... except foilwork.ServiceFileError as error:
+        ...     print(error.problems[-1])
+        (1, 'format', '2 is out of range: give 1')
+    """
+
+def service_schema() -> dict[str, Any]:
+    """The JSON Schema of a service file (draft 2020-12), as plain Python data.
+
+    Returns:
+        The schema.
+
+    Examples:
+        >>> from foilwork import service_schema
+        >>> service_schema()["title"]
+        'ServiceFile'
+    """

@@ -81,14 +81,10 @@ prop_compose! {
     ) -> Section {
         Section {
             name: place.to_string(),
-            area: None,
             technique,
             share_percent: share,
             zone,
-            on_scalp: None,
-            starting_level: None,
             target_level: target,
-            target_tone: None,
             product: shades.is_empty().then(|| "powder".to_owned()),
             mix: shades.iter().map(|(shade, parts)| MixPart { shade: (*shade).to_owned(), parts: *parts }).collect(),
             developer: strength.is_none().then(|| bottle.to_owned()),
@@ -100,6 +96,7 @@ prop_compose! {
             apply_min,
             develop_min,
             after: after.filter(|_| place > 1).map(|i| (i.index(place - 1) + 1).to_string()).into_iter().collect(),
+            ..bare().section.swap_remove(0)
         }
     }
 }

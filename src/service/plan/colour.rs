@@ -1,6 +1,6 @@
 //! What each section needs of colour: levels to move, the pigment that will show, the tone that neutralises it.
 
-use super::{SectionColour, level_rule};
+use super::{SectionColour, gradient, level_rule};
 use crate::{
     colour::{Level, lift_needed, underlying_pigment},
     service::request::{Oxidant, Request, Stage, Task},
@@ -36,6 +36,7 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
         neutralised_by: pigment.as_ref().and_then(|p| p.value.neutraliser).map(|(a, b)| range((a.words(), b.words()))),
         basis: pigment.map_or(Basis::Derived, |p| p.basis),
         level_rule: level_rule::of(request, task, target),
+        swatch: gradient::swatch(request, task),
     }
 }
 
