@@ -1,10 +1,10 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
+from _typeshed import SupportsKeysAndGetItem
 from collections.abc import Sequence
 from decimal import Decimal
 from typing import Any, Literal, TypeAlias, final, overload
 
-from _typeshed import SupportsKeysAndGetItem
 from numpy import float64, int64
 from numpy.typing import ArrayLike, NDArray
 
@@ -149,6 +149,8 @@ __all__ = [
 
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | tuple[float, float, float]
+
+
 
 
 # --- errors ---------------------------------------------------------------------------------------------------------

@@ -1,9 +1,12 @@
 use super::swatches::white;
 use crate::{
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply, apply_kernel_to},
     error::{FoilworkError, raise},
 };
-use foilwork::colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz};
+use foilwork::{
+    colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz},
+    column,
+};
 use pyo3::{prelude::*, types::PyTuple};
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
@@ -82,13 +85,18 @@ pub fn ciede2000<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts, &lab_2.parts);
-    let [found] = apply(py, [l1, a1, b1, l2, a2, b2], errors, |[l1, a1, b1, l2, a2, b2]| {
-        // The difference does not depend on which white both are counted from.
-        let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
-        let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
-        Ok::<_, InvalidColour>([Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000)])
-    })?;
-    Ok(found)
+    apply_kernel_to(
+        py,
+        [l1, a1, b1, l2, a2, b2],
+        errors,
+        |[l1, a1, b1, l2, a2, b2]| {
+            // The difference does not depend on which white both are counted from.
+            let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
+            let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
+            Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
+        },
+        |[l1, a1, b1, l2, a2, b2], out| column::ciede2000([l1, a1, b1], [l2, a2, b2], out),
+    )
 }
 
 /// CIELAB to tristimulus values X, Y, Z with Y = 1 for white.

@@ -146,7 +146,6 @@ pub fn white(observer_degrees: u8) -> PyResult<White> {
 ///     True
 #[pyfunction]
 #[pyo3(signature = (level = None, *, lightened_from = None, tones = None, white_percent = 0.0, lab = None, observer_degrees = 10))]
-#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn swatch(
     level: Option<AnyLevel>,
     lightened_from: Option<AnyLevel>,
