@@ -1,10 +1,10 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
+from _typeshed import SupportsKeysAndGetItem
 from collections.abc import Sequence
 from decimal import Decimal
 from typing import Any, Literal, TypeAlias, final, overload
 
-from _typeshed import SupportsKeysAndGetItem
 from numpy import float64, int64
 from numpy.typing import ArrayLike, NDArray
 
@@ -149,6 +149,8 @@ __all__ = [
 
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | tuple[float, float, float]
+
+
 
 
 # --- errors ---------------------------------------------------------------------------------------------------------
@@ -1145,7 +1147,7 @@ class Ratio:
         """The masses in g that make up ``total_g``; nothing is rounded."""
     def split_decimal(self, total: Decimal) -> list[Decimal]:
         """The shares of a total as decimals of 28 digits, in the unit of the total."""
-    def from_part(self, part: int, mass_g: float) -> list[float]:
+    def given_part(self, part: int, mass_g: float) -> list[float]:
         """All masses in g when part ``part`` (counted from 0) weighs ``mass_g``."""
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
@@ -1181,7 +1183,7 @@ class Weighing:
         """
 
 def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
-    """Round parts to a scale so that they add up to the rounded total and the worst error of ratio is the least possible.
+    """Round parts to a scale: they add up to the rounded total, and the worst error of ratio is the least possible.
 
     Args:
         masses_g: masses of the parts in g.
@@ -1198,7 +1200,6 @@ def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
     Source:
         Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
     """
-
 def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> tuple[float, float, float]:
     """Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.
 
@@ -1220,7 +1221,6 @@ def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> t
     Source:
         Conservation of solute mass.
     """
-
 def minimum_bowl(ratio: Ratio, division_g: float, tolerance_percent: float) -> tuple[float, float]:
     """The least that can be weighed in a ratio so that no part's share is off by more than a tolerance.
 
@@ -1240,7 +1240,6 @@ def minimum_bowl(ratio: Ratio, division_g: float, tolerance_percent: float) -> t
         >>> minimum_bowl(Ratio("1:1.5"), 1, 5)
         (5.0, 50.0)
     """
-
 @final
 class Bowl:
     """One fresh bowl of a :class:`BowlPlan`. Times count in min from the start of the first mixing."""
@@ -1311,7 +1310,6 @@ def bowls(
         >>> len(plan.bowls), round(plan.mixed_g)
         (3, 200)
     """
-
 @final
 class Additive:
     """An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
@@ -1455,7 +1453,6 @@ def convert_amount(
     Source:
         NIST Handbook 44, Appendix C; Weights and Measures Act 1985 (both from memory, checked against pint).
     """
-
 def natural_share(white_percent: float) -> tuple[float, float, float]:
     """How much natural shade the trade adds to cover a share of white hair: a convention, with its range.
 
@@ -1473,7 +1470,6 @@ def natural_share(white_percent: float) -> tuple[float, float, float]:
     Source:
         Common practice; half at half is printed in a trade article.
     """
-
 def mixing_card(
     who: str,
     what: str,
@@ -1509,7 +1505,6 @@ def mixing_card(
         >>> card["use_by"], card["strength_as_applied_ww_percent"][1]
         ('2026-11-25 10:45', 3.6)
     """
-
 @final
 class Ingredient:
     """One ingredient of a product as its maker or its user states it.
@@ -1616,7 +1611,6 @@ def jurisdictions() -> list[tuple[str, str]]:
         >>> jurisdictions()[0]
         ('EU', 'European Union')
     """
-
 @final
 class LimitTable:
     """A table of limits: a built-in one, or the user's own in the same shape.
@@ -1677,7 +1671,7 @@ class LimitReport:
         """Whether any limit or ratio sum is exceeded."""
     @property
     def within_everything_checked(self) -> bool:
-        """Whether everything in the bowl was judged and nothing found exceeded. No table is complete, so this says no more."""
+        """Whether everything in the bowl was judged and nothing found exceeded; no table is complete."""
     def findings(self) -> list[dict[str, Any]]:
         """The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources."""
     def data(self) -> dict[str, Any]:
@@ -1712,7 +1706,6 @@ def check_limits(
     Source:
         Each finding carries its own: act and entry, date of the list, how it was obtained.
     """
-
 def check_peroxide(
     jurisdiction: str, strength_ww: _Percent, purpose: str = "lightening", audience: str = "professional"
 ) -> LimitReport:
@@ -1732,7 +1725,6 @@ def check_peroxide(
         >>> check_peroxide("EU", 13).exceeded
         True
     """
-
 def salt_factor(cas: str, counted_as: str) -> float | None:
     """Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.
 

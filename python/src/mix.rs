@@ -73,8 +73,8 @@ impl Ratio {
     }
 
     /// All masses in g when part ``part`` (counted from 0) weighs ``mass_g``.
-    fn from_part(&self, part: usize, mass_g: f64) -> PyResult<Vec<f64>> {
-        let parts = self.0.from_part(part, mass(mass_g)?).map_err(raise)?;
+    fn given_part(&self, part: usize, mass_g: f64) -> PyResult<Vec<f64>> {
+        let parts = self.0.given_part(part, mass(mass_g)?).map_err(raise)?;
         Ok(parts.iter().map(|part| part.g()).collect())
     }
 
@@ -145,7 +145,7 @@ impl Weighing {
     }
 }
 
-/// Round parts to a scale so that they add up to the rounded total and the worst error of ratio is the least possible.
+/// Round parts to a scale: they add up to the rounded total, and the worst error of ratio is the least possible.
 ///
 /// Args:
 ///     masses_g: masses of the parts in g.

@@ -44,6 +44,8 @@ pub struct FindingRecord {
     pub limit_id: Option<String>,
     /// The figure as printed.
     pub figure: Option<String>,
+    /// How the unit of the figure was read: the EU entries say only "%".
+    pub unit_reading: Option<String>,
     /// The form the figure counts.
     pub expressed_as: Option<String>,
     /// In what the figure is meant.
@@ -107,6 +109,7 @@ impl Finding<'_> {
             margin_percentage_points: self.margin_percentage_points(),
             limit_id: row(|l| &l.id),
             figure: row(|l| &l.figure),
+            unit_reading: row(|l| &l.unit_reading),
             expressed_as: self.limit.and_then(|l| l.expressed_as).map(|form| form.to_string()),
             measured: self.limit.map(|l| l.measured.code()),
             legal_reference: row(|l| &l.legal_reference),

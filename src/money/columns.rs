@@ -1,5 +1,7 @@
-use super::{Currency, Labour, Money, MoneyError, Overhead, Rounding, exact, product_cost};
-use crate::quantity::{Duration, Mass};
+use super::{
+    Labour, Money, MoneyError, Overhead, Rounding,
+    row_costing::{Row, RowCosting},
+};
 use serde::Serialize;
 
 /// A long list of services as columns of equal length: amounts in whole minor units, masses in g, times in min.
@@ -82,7 +84,7 @@ pub enum ColumnError {
     Total(#[from] MoneyError),
 }
 
-/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`],
+/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`](super::product_cost),
 /// [`Labour::cost`], [`Overhead::cost`]), and nothing is allocated.
 ///
 /// # Units
@@ -130,7 +132,7 @@ pub fn cost_columns(
     let rows = check_lengths(services, &out)?;
     let currency = labour.currency();
     Money::zero(currency).same_currency(Money::zero(overhead.currency()))?;
-    let (labour_rate, overhead_rate) = (labour.rate(), overhead.rate());
+    let costing = RowCosting::new(labour, overhead, currency, rounding);
     let (mut bad_rows, mut first_bad) = (0, None);
     let mut sums = [0_i128; 5];
 
@@ -139,22 +141,16 @@ pub fn cost_columns(
     let rest = services.consumables_minor.iter().zip(services.hands_on_min).zip(services.chair_min);
     let written =
         out.product_minor.iter_mut().zip(out.labour_minor).zip(out.overhead_minor.iter_mut().zip(out.cost_minor));
-    for (row, ((pack, rest), written)) in packs.zip(rest).zip(written).enumerate() {
-        let ((pack_price, pack_g), (used_g, wasted_g)) = pack;
-        let ((consumables, hands_on), in_chair) = rest;
-        let costed = product(*pack_price, *pack_g, *used_g, *wasted_g, currency, rounding)
-            .and_then(|product| {
-                Ok((product, timed(*hands_on, labour_rate, rounding, |time| labour.cost(time, rounding))?))
+    for (place, ((pack, rest), written)) in packs.zip(rest).zip(written).enumerate() {
+        let ((&pack_price, &pack_g), (&used_g, &wasted_g)) = pack;
+        let ((&consumables, &hands_on_min), &chair_min) = rest;
+        let row = Row { pack_price, pack_g, used_g, wasted_g, consumables, hands_on_min, chair_min };
+        let costs = costing.quick(&row).unwrap_or_else(|| {
+            costing.careful(&row).unwrap_or_else(|problem| {
+                bad_rows += 1;
+                first_bad.get_or_insert((place, problem));
+                [0; 5]
             })
-            .and_then(|(product, labour)| {
-                let overhead = timed(*in_chair, overhead_rate, rounding, |time| overhead.cost(time, rounding))?;
-                let cost = total(product, *consumables, labour, overhead, currency)?;
-                Ok([product, *consumables, labour, overhead, cost])
-            });
-        let costs = costed.unwrap_or_else(|problem| {
-            bad_rows += 1;
-            first_bad.get_or_insert((row, problem));
-            [0; 5]
         });
         let ((product, labour), (overhead, cost)) = written;
         [*product, _, *labour, *overhead, *cost] = costs;
@@ -178,61 +174,6 @@ pub fn cost_columns(
         overhead: sum(overhead)?,
         cost: sum(cost)?,
     })
-}
-
-/// [`product_cost`] of used and wasted product; in whole milligrams where the masses allow.
-#[inline]
-fn product(
-    pack_price: i64,
-    pack_g: f64,
-    used_g: f64,
-    wasted_g: f64,
-    currency: Currency,
-    rounding: Rounding,
-) -> Result<i64, MoneyError> {
-    let thousandths = (exact::thousandths(pack_g), exact::thousandths(used_g), exact::thousandths(wasted_g));
-    if let (Some(pack), Some(used), Some(wasted)) = thousandths
-        && pack > 0
-        && used >= 0
-        && wasted >= 0
-        && used + wasted < 1_000_000_000_000
-        && pack_price >= 0
-        && let Some(minor) = exact::divide(i128::from(pack_price) * i128::from(used + wasted), pack.into(), rounding)
-    {
-        return Ok(minor);
-    }
-    let (used, wasted) = (Mass::from_g(used_g)?, Mass::from_g(wasted_g)?);
-    let price = Money::from_minor(pack_price, currency);
-    product_cost(price, Mass::from_g(pack_g)?, Mass::from_g(used.g() + wasted.g())?, rounding).map(Money::minor)
-}
-
-/// A time at a fixed rate; in whole thousandths of a minute where the time allows.
-#[inline]
-fn timed(
-    minutes: f64,
-    rate: Option<exact::Rate>,
-    rounding: Rounding,
-    slow: impl FnOnce(Duration) -> Result<Money, MoneyError>,
-) -> Result<i64, MoneyError> {
-    if let (Some(rate), Some(thousandths)) = (rate, exact::thousandths(minutes))
-        && thousandths >= 0
-        && let Some(minor) = rate.times(thousandths, rounding)
-    {
-        return Ok(minor);
-    }
-    slow(Duration::from_min(minutes)?).map(Money::minor)
-}
-
-#[inline]
-fn total(product: i64, consumables: i64, labour: i64, overhead: i64, currency: Currency) -> Result<i64, MoneyError> {
-    if consumables < 0 {
-        Money::from_minor(consumables, currency).not_negative("consumables")?;
-    }
-    product
-        .checked_add(consumables)
-        .and_then(|sum| sum.checked_add(labour))
-        .and_then(|sum| sum.checked_add(overhead))
-        .ok_or(MoneyError::TooLarge { field: "cost of a service" })
 }
 
 fn check_lengths(services: &ServiceColumns<'_>, out: &CostColumns<'_>) -> Result<usize, ColumnError> {

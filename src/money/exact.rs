@@ -43,14 +43,8 @@ fn narrow(over: &[Decimal], under: &[Decimal], shift: i64, rounding: Rounding) -
 /// One division of whole numbers, rounded as named; `None` for a zero denominator or a result beyond `i64`.
 #[inline]
 pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> Option<i64> {
-    // Nearly every amount fits, and a 64-bit division takes a fraction of the time.
     if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
-        let (quotient, rest) = (numerator.checked_div(denominator)?, numerator.checked_rem(denominator)?);
-        if rest == 0 {
-            return Some(quotient);
-        }
-        let half = rest.unsigned_abs().cmp(&(denominator.unsigned_abs() - rest.unsigned_abs()));
-        return step(quotient, (numerator < 0) != (denominator < 0), half, rounding);
+        return divide_64(numerator, denominator, rounding);
     }
     let quotient = i64::try_from(numerator.checked_div(denominator)?).ok()?;
     let rest = numerator.checked_rem(denominator)?;
@@ -60,6 +54,17 @@ pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> 
     // `|rest| < |denominator|`, so the difference cannot wrap.
     let to_next = denominator.unsigned_abs() - rest.unsigned_abs();
     let half = rest.unsigned_abs().cmp(&to_next);
+    step(quotient, (numerator < 0) != (denominator < 0), half, rounding)
+}
+
+/// The same division where everything fits into 64 bits, as nearly every amount does: it takes a fraction of the time.
+#[inline]
+pub(super) fn divide_64(numerator: i64, denominator: i64, rounding: Rounding) -> Option<i64> {
+    let (quotient, rest) = (numerator.checked_div(denominator)?, numerator.checked_rem(denominator)?);
+    if rest == 0 {
+        return Some(quotient);
+    }
+    let half = rest.unsigned_abs().cmp(&(denominator.unsigned_abs() - rest.unsigned_abs()));
     step(quotient, (numerator < 0) != (denominator < 0), half, rounding)
 }
 
@@ -132,27 +137,30 @@ pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyE
     read.map_err(|_| MoneyError::TooLarge { field })
 }
 
+/// A thousand million, in thousandths: where masses and times end.
+pub(super) const MOST_THOUSANDTHS: i64 = 1_000_000_000_000;
+
 /// A measured value as whole thousandths, when it has at most three decimals, as nearly every mass and time has.
 #[inline]
 pub(super) fn thousandths(value: f64) -> Option<i64> {
     let scaled = value * 1000.0;
     #[expect(clippy::cast_possible_truncation, reason = "a value beyond the range fails the comparison below")]
     let whole = (scaled + if scaled < 0.0 { -0.5 } else { 0.5 }) as i64;
-    #[expect(clippy::cast_precision_loss, reason = "whole numbers below 1e12 are exact")]
-    let exact = whole.unsigned_abs() < 1_000_000_000_000 && whole as f64 / 1000.0 == value;
+    #[expect(clippy::cast_precision_loss, reason = "whole numbers up to 1e12 are exact")]
+    let exact = whole.unsigned_abs() <= MOST_THOUSANDTHS.unsigned_abs() && whole as f64 / 1000.0 == value;
     exact.then_some(whole)
 }
 
 /// A fixed rate in lowest terms, for a long column of multiplications: minor units for one thousandth of something.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Rate {
-    over: i128,
-    under: i128,
+    over: i64,
+    under: i64,
 }
 
 impl Rate {
     /// The same product over product as [`quotient`], for one thousandth of the missing factor; `None` when it takes
-    /// more than 128 bits.
+    /// more than 64 bits.
     pub(super) fn new(over: &[Decimal], under: &[Decimal], exponent: u32) -> Option<Self> {
         let whole = |factors: &[Decimal]| {
             factors.iter().try_fold(1_i128, |product, d| product.checked_mul(d.normalize().mantissa()))
@@ -167,13 +175,13 @@ impl Rate {
             under = under.checked_mul(power)?;
         }
         let divisor = i128::try_from(greatest_common_divisor(over.unsigned_abs(), under.unsigned_abs())).ok()?;
-        Some(Self { over: over / divisor, under: under / divisor })
+        Some(Self { over: i64::try_from(over / divisor).ok()?, under: i64::try_from(under / divisor).ok()? })
     }
 
     /// So many thousandths at this rate, rounded once.
     #[inline]
     pub(super) fn times(self, thousandths: i64, rounding: Rounding) -> Option<i64> {
-        divide(self.over.checked_mul(thousandths.into())?, self.under, rounding)
+        divide_64(self.over.checked_mul(thousandths)?, self.under, rounding)
     }
 }
 

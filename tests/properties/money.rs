@@ -1,6 +1,6 @@
 //! The laws of money, on random amounts. The independent side is plain 128-bit integer arithmetic.
 
-use foilwork::money::table::{BusinessTerms, PackUse, ServiceLine, price_services};
+use foilwork::money::table::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services};
 use foilwork::money::{
     CommissionRate, CommissionRule, CommissionTier, CostTable, Currency, Discount, Margin, MixItem, Money, Part,
     PriceEnding, PriceRule, PriceTarget, Rounding, TaxRate, Toward, add_tax, allocate, apply_discount, break_even,
@@ -291,5 +291,44 @@ proptest! {
         }
         let down: i64 = table.lines.iter().map(|line| line.profit.minor() * i64::from(line.sold)).sum();
         prop_assert_eq!(table.totals.profit.minor(), down);
+    }
+
+    #[test]
+    fn no_text_makes_a_reader_panic(text in "(\\PC|[\"\n\r,;\t]){0,200}", cells in prop::collection::vec("[-+0-9.eE\",nNa ]{0,24}", 5)) {
+        let eur = Currency::from_code("EUR").unwrap();
+        let _ = parse_csv(&text, eur);
+        let _ = parse_json(&text, eur);
+        let _ = text.parse::<Currency>();
+        let _ = Money::parse(&text, eur);
+        let header = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min\nfoils,";
+        // Whatever the cells hold: either a service, or problems that name this line.
+        if let Err(problems) = parse_csv(&format!("{header}{}\n", cells.join(",")), eur) {
+            prop_assert!(!problems.is_empty());
+        }
+    }
+
+    #[test]
+    fn no_amounts_make_a_sum_panic(
+        a in any::<i64>(), b in any::<i64>(), c in any::<i64>(), mass in 0.0..1e9, pack in 0.0..1e9,
+        scale in 0_u32..28, rounding in any_rounding(),
+    ) {
+        let eur = |minor| Money::from_minor(minor, Currency::from_code("EUR").unwrap());
+        let (mass, pack) = (Mass::from_g(mass).unwrap(), Mass::from_g(pack).unwrap());
+        let percent = Decimal::from_i128_with_scale(i128::from(c), scale);
+        let _ = product_cost(eur(a), pack, mass, rounding);
+        let _ = eur(a).percent(percent, rounding);
+        let _ = break_even(eur(a), eur(b), eur(c), rounding);
+        let _ = allocate(eur(a), &[percent, Decimal::from(b.unsigned_abs()), Decimal::from(3)]);
+        if let Ok(margin) = Margin::from_percent(percent) {
+            let _ = margin.markup();
+            if let Ok(set) = price_from_margin(eur(b), margin, rounding) {
+                prop_assert_eq!(set.cost.plus(set.profit), Ok(set.price));
+            }
+        }
+        if let Ok(rate) = TaxRate::from_percent(percent)
+            && let Ok(price) = take_tax_out(eur(a), rate, rounding)
+        {
+            prop_assert_eq!(price.net.plus(price.tax), Ok(eur(a)));
+        }
     }
 }

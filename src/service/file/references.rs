@@ -62,12 +62,18 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
                 );
             }
         }
-        for (j, name) in section.get("after").map(Node::items).unwrap_or_default().iter().enumerate() {
-            let at = format!("{field}.after[{}]", j + 1);
-            if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
-                found.say(Some(name.at), &at, "a section cannot come after itself: remove it".to_owned());
-            } else {
-                found.exists(Some(name), &at, &section_names, "section");
+        for (key, itself) in [
+            ("after", "a section cannot come after itself: remove it"),
+            ("beside", "a section cannot lie beside itself: remove it"),
+            ("same_foil_as", "a section shares its own foils anyway: remove it"),
+        ] {
+            for (j, name) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
+                let at = format!("{field}.{key}[{}]", j + 1);
+                if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
+                    found.say(Some(name.at), &at, itself.to_owned());
+                } else {
+                    found.exists(Some(name), &at, &section_names, "section");
+                }
             }
         }
     }

@@ -1,5 +1,6 @@
 use super::{
-    Fact, Plan, cautions, colour, costs, finding::Findings, legal, mixes, order, tests_done, unknown, work_checks,
+    Fact, Plan, cautions, colour, costs, finding::Findings, gradient, legal, mixes, order, tests_done, unknown,
+    work_checks,
 };
 use crate::{
     service::{
@@ -51,6 +52,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     tests_done::check(&request, &mut findings);
     legal::check(&request, &pairs, &mut findings);
     work_checks::check(&request, &pairs, &mut findings);
+    gradient::check(&request, &mut findings);
     let mixed: Vec<_> = mixed.into_iter().map(|(_, mix)| mix).collect();
     let money = costs::money(&request, &steps, &mixed)?;
     let head = &request.file.service;
@@ -66,6 +68,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         findings: findings.sorted(),
         order: steps,
         colour: colour::sections(&request),
+        contrasts: gradient::contrasts(&request),
         mixes: mixed.into_iter().map(|mixed| mixed.mix).collect(),
         cautions: cautions::cautions(&request),
         not_computed: unknown::not_computed(&request, money.is_some()),

@@ -75,6 +75,12 @@ pub(in crate::service) struct Task {
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first.
     pub(in crate::service) after: Vec<usize>,
+    /// Whether it is the hairline.
+    pub(in crate::service) hairline: bool,
+    /// Tasks that lie beside it.
+    pub(in crate::service) beside: Vec<usize>,
+    /// Tasks that share a foil with it.
+    pub(in crate::service) same_foil_as: Vec<usize>,
 }
 
 impl Task {
@@ -199,10 +205,13 @@ pub(super) fn section(
         touches
     });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
-    let before = |(j, name): (usize, &String)| {
-        let found = all.iter().position(|other| other.name == *name);
-        let missing = || format!("no section is called \"{name}\"");
-        found.ok_or_else(missing).in_field(&format!("{field}.after[{}]", j + 1))
+    let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
+        let place = |(j, name): (usize, &String)| {
+            let found = all.iter().position(|other| other.name == *name);
+            let missing = || format!("no section is called \"{name}\"");
+            found.ok_or_else(missing).in_field(&format!("{field}.{key}[{}]", j + 1))
+        };
+        names.iter().enumerate().map(place).collect()
     };
     let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
     let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
@@ -226,7 +235,10 @@ pub(super) fn section(
         foils: section.foils.unwrap_or(0),
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
-        after: section.after.iter().enumerate().map(before).collect::<Result<_, _>>()?,
+        after: named(&section.after, "after")?,
+        hairline: section.hairline,
+        beside: named(&section.beside, "beside")?,
+        same_foil_as: named(&section.same_foil_as, "same_foil_as")?,
         field,
     })
 }
@@ -335,6 +347,9 @@ impl AfterRinse {
             apply: apply.value,
             develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
             after: Vec::new(),
+            hairline: false,
+            beside: Vec::new(),
+            same_foil_as: Vec::new(),
             field,
         })
     }

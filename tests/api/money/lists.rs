@@ -110,3 +110,32 @@ fn a_text_that_a_spreadsheet_would_run_is_written_as_text() {
     let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();
     assert!(table.to_csv().lines().nth(1).unwrap().starts_with("'=1+1,"));
 }
+
+/// By hand: foils leave 100 - 10 = 90, gloss 40 - 5 = 35; sold 1 to 3, four of them leave 195. 4000 needs 82.05 services,
+/// and 83 in that mix are 21 and 62: 1890 + 2170 = 4060.
+#[test]
+fn a_list_says_how_many_of_each_cover_the_month() {
+    let terms = BusinessTerms {
+        currency: "EUR".into(),
+        wage_per_h: "0".into(),
+        paid_h: "1".into(),
+        productive_h: "1".into(),
+        overhead: "0".into(),
+        chairs: "1".into(),
+        productive_h_per_chair: "1".into(),
+        margin_percent: Some("10".into()),
+        ..BusinessTerms::default()
+    };
+    let business = terms.check().unwrap();
+    let text = "service,class,consumables,hands_on_min,chair_min,price,sold\n\
+                foils,long,10,60,120,100,1\ngloss,,5,20,40,40,3\n";
+    let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();
+    let plan = table.sales_needed(euros("4000"), euros("0")).unwrap();
+    let counts: Vec<_> = plan.services.iter().map(|line| (line.what.as_str(), line.count)).collect();
+    assert_eq!(counts, [("foils, long", 21), ("gloss", 62)]);
+    assert_eq!((plan.count, plan.left_over), (83, euros("60.00")));
+    // 90 in two hours, 35 in forty minutes: the gloss earns more for the chair.
+    let ranked: Vec<_> =
+        table.by_chair_hour().iter().map(|line| line.contribution_per_chair_hour.to_string()).collect();
+    assert_eq!(ranked, ["52.5 EUR/h", "45 EUR/h"]);
+}
