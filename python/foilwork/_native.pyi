@@ -1805,8 +1805,8 @@ class Level:
         """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
 
         Returns:
-            ``exposed``, ``hues``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing shows) and
-            ``basis``.
+            ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+            shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
         """
     def __float__(self) -> float: ...
     def __hash__(self) -> int: ...
@@ -1861,7 +1861,7 @@ class Swatch:
     """
     @property
     def lab(self) -> tuple[float, float, float]:
-        r"""L\*, a\*, b\* of the best estimate (D65, 2 degrees unless measured otherwise)."""
+        """L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise)."""
     @property
     def bounds(self) -> dict[str, tuple[float, float]]:
         """Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model."""
@@ -1927,6 +1927,8 @@ class TonerAnswer:
         """Other mixes as (codes with masses in g, CIEDE2000 to the target), nearest first."""
     def findings(self) -> list[dict[str, str]]:
         """What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``."""
+    def data(self) -> dict[str, Any]:
+        """The whole answer as dicts, lists, strings and numbers; every key carries its unit."""
     def _repr_html_(self) -> str: ...
 
 def complement(hue: str) -> str:
@@ -2002,14 +2004,14 @@ def swatch(
     lab: tuple[float, float, float] | None = None,
     observer_degrees: int = 10,
 ) -> Swatch:
-    r"""The colour of hair: a model with bounds, or a measurement.
+    """The colour of hair: a model with bounds, or a measurement.
 
     Args:
         level: level of the hair, a number, a text or a ``Level``; ``None`` for white hair or with ``lab``.
         lightened_from: natural level it was lightened from; ``None`` for natural hair (or with ``tones``).
         tones: hue words of a colour of this level, shown as on white hair.
         white_percent: share of white hair mixed in, from 0 to 100 %.
-        lab: L\*, a\*, b\* measured on the hair, instead of a level.
+        lab: L*, a*, b* measured on the hair, instead of a level.
         observer_degrees: observer of ``lab``, 2 or 10.
 
     Returns:
@@ -2046,18 +2048,18 @@ def toner(
     bowl_g: float = 30.0,
     division_g: float = 1.0,
 ) -> TonerAnswer:
-    r"""Find the mix of shades that brings exposed pigment nearest to a target.
+    """Find the mix of shades that brings exposed pigment nearest to a target.
 
     Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
 
     Args:
-        shades: the shades at hand, at most 48.
+        shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
         lifted_level: level the hair was lifted to.
         natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
-        exposed_lab: L\*, a\*, b\* measured on the lifted hair, instead of the model.
+        exposed_lab: L*, a*, b* measured on the lifted hair, instead of the model.
         target_level: level wanted, with ``target_tones``.
         target_tones: hue words wanted, the main one first; empty is neutral.
-        target_lab: L\*, a\*, b\* wanted, instead of level and tones.
+        target_lab: L*, a*, b* wanted, instead of level and tones.
         observer_degrees: observer of the measured colours, 2 or 10.
         porous: whether the hair is porous.
         most_shades: most shades in a mix, from 1 to 4.
@@ -2085,10 +2087,10 @@ def toner(
     """
 
 def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
-    r"""CIELAB to the nearest sRGB colour a screen can show.
+    """CIELAB to the nearest sRGB colour a screen can show.
 
     Args:
-        lab: L\*, a\*, b\* as three numbers.
+        lab: L*, a*, b* as three numbers.
         observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
 
     Returns:
@@ -2104,13 +2106,13 @@ def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -
     """
 
 def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
-    r"""An sRGB colour to CIELAB for D65 and the 2 degree observer.
+    """An sRGB colour to CIELAB for D65 and the 2 degree observer.
 
     Args:
         srgb: six hexadecimal digits after a ``#``.
 
     Returns:
-        L\*, a\*, b\*.
+        L*, a*, b*.
 
     Raises:
         FoilworkError: not such a text.
@@ -2230,10 +2232,10 @@ def lift_needed(
 def ciede2000(  # type: ignore[overload-overlap]
     lab_1: tuple[float, float, float], lab_2: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> float:
-    r"""CIEDE2000 colour difference.
+    """CIEDE2000 colour difference.
 
     Args:
-        lab_1: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
         lab_2: the same, with the same white; the shapes broadcast.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
@@ -2241,7 +2243,7 @@ def ciede2000(  # type: ignore[overload-overlap]
         A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
 
     Raises:
-        FoilworkError: L\* outside 0 to 100, a\* or b\* outside -200 to 200.
+        FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
 
     Source:
         Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
@@ -2258,10 +2260,10 @@ def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "n
 def lab_to_xyz(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
+    """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 
     Args:
-        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         observer_degrees: 2 or 10; the white is D65.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
@@ -2318,14 +2320,14 @@ def xyz_to_lab(
 def lab_to_lch(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""CIELAB to lightness, chroma and hue angle in degrees.
+    """CIELAB to lightness, chroma and hue angle in degrees.
 
     Args:
-        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
     Returns:
-        L\*, C\*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+        L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
 
     Raises:
         FoilworkError: a coordinate out of range.
@@ -2342,17 +2344,17 @@ def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> 
 def lch_to_lab(  # type: ignore[overload-overlap]
     lch: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""Lightness, chroma and hue angle to CIELAB.
+    """Lightness, chroma and hue angle to CIELAB.
 
     Args:
-        lch: L\*, C\*, h in degrees: three numbers or an array of shape (..., 3).
+        lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
     Returns:
-        L\*, a\*, b\*: three numbers or an array of the same shape.
+        L*, a*, b*: three numbers or an array of the same shape.
 
     Raises:
-        FoilworkError: L\* outside 0 to 100, C\* outside 0 to 200, h outside -360 to 360 degrees.
+        FoilworkError: L* outside 0 to 100, C* outside 0 to 200, h outside -360 to 360 degrees.
 
     Examples:
         >>> from foilwork.colour import lch_to_lab

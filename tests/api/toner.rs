@@ -32,13 +32,18 @@ fn neutral(number: f64) -> Target {
 #[test]
 fn what_cannot_be_reached_is_said_with_the_nearest() -> Result<(), TonerError> {
     let shades = [shade("6-0", 6.0, Tone::neutral())];
-    let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(5.0)), neutral(9.0)))?;
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(8.0)), neutral(4.0)))?;
     assert_eq!(answer.outcome, Outcome::NearestOnly);
     let summary = answer.summary();
-    assert!(
-        summary.starts_with("cannot be reached from these shades, nearest is 30 g of 6-0: predicted "),
-        "{summary}"
-    );
+    let start = "cannot be reached from these shades, nearest is 30 g of 6-0: from the prediction the target is still ";
+    assert!(summary.starts_with(start) && summary.contains("darker"), "{summary}");
+    Ok(())
+}
+
+#[test]
+fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
+    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(6.0)), neutral(9.0)))?;
     let rules: Vec<_> = answer.findings.iter().map(|finding| (finding.rule, finding.weight)).collect();
     assert!(rules.contains(&(ColourRule::TonerLighterThanHair, Weight::Caution)), "{rules:?}");
     Ok(())
@@ -83,6 +88,15 @@ fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
 }
 
 #[test]
+fn hair_that_is_there_already_is_left_alone() -> Result<(), TonerError> {
+    let shades = [shade("9-0", 9.0, Tone::neutral())];
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), neutral(9.0)))?;
+    assert_eq!(answer.outcome, Outcome::AlreadyNearer);
+    assert!(answer.summary().starts_with("leave it: untoned hair is 0."), "{}", answer.summary());
+    Ok(())
+}
+
+#[test]
 fn fewer_shades_are_among_the_alternatives() -> Result<(), Box<dyn std::error::Error>> {
     let chart = Chart::from_toml(include_str!("../../examples/juniper_and_tide_shades.toml"))?;
     let shades: Vec<Shade> = chart.shades().cloned().collect();
@@ -109,7 +123,7 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
         ),
         (
             TonerRequest { shades: many.iter().collect(), ..good() },
-            "too many shades to search (got 49): give at most 48, for example those of the levels in question",
+            "too many shades to search (got 49): give at most 48 for mixes of up to 3, for example those of the levels in question",
         ),
         (TonerRequest { most_shades: 0, ..good() }, "invalid number of shades in a mix (got 0): must be from 1 to 4"),
         (

@@ -210,20 +210,3 @@ fn black_hair_keeps_the_reflection_of_its_surface() {
     let black = Swatch::natural(Level::DARKEST);
     assert!((17.0..=19.0).contains(&black.lab().l()), "{black}");
 }
-
-// Source: pbrt version 3, hair.cpp, SigmaAFromConcentration, and Physically Based Rendering, 4th ed., Fig. 9.47: the
-// printed absorptions are the concentration times the unit absorption.
-#[test]
-fn printed_examples_are_multiples_of_the_unit_absorption() {
-    let table = rows(include_str!("../../data/colour/optics.csv"));
-    let values = |start: &str| -> Vec<f64> {
-        let row = table.iter().find(|row| row[0].starts_with(start)).expect("the row");
-        row[2..5].iter().map(|cell| cell.parse().expect("a number")).collect()
-    };
-    let unit = values("eumelanin sigma_a");
-    for (example, concentration) in [("sigma_a black", 8.0), ("sigma_a brown", 2.0), ("sigma_a blond", 0.143)] {
-        for (printed, unit) in values(example).iter().zip(&unit) {
-            assert!((printed - unit * concentration).abs() < 0.0101, "{example}: {printed}");
-        }
-    }
-}
