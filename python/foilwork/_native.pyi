@@ -1,10 +1,10 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
-from _typeshed import SupportsKeysAndGetItem
 from collections.abc import Sequence
 from decimal import Decimal
 from typing import Any, Literal, TypeAlias, final, overload
 
+from _typeshed import SupportsKeysAndGetItem
 from numpy import float64, int64
 from numpy.typing import ArrayLike, NDArray
 
@@ -99,6 +99,7 @@ __all__ = [
     "margin_to_markup",
     "markup_to_margin",
     "minimum_bowl",
+    "minimum_mass",
     "mix_strengths",
     "mix_target",
     "mix_volumes",
@@ -1182,6 +1183,24 @@ class Weighing:
         Each step is (part, mass to add in g, reading in g).
         """
 
+def minimum_mass(division_g: float, tolerance_percent: float) -> float:
+    """The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
+
+    Args:
+        division_g: division of the scale in g.
+        tolerance_percent: largest error in percent of the mass.
+
+    Returns:
+        The mass in g: half a division over the tolerance.
+
+    Raises:
+        FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
+
+    Examples:
+        >>> from foilwork.mix import minimum_mass
+        >>> minimum_mass(1, 5)
+        10.0
+    """
 def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
     """Round parts to a scale: they add up to the rounded total, and the worst error of ratio is the least possible.
 

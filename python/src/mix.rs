@@ -221,6 +221,28 @@ pub fn minimum_bowl(ratio: &Ratio, division_g: f64, tolerance_percent: f64) -> P
     Ok((bowl.first.g(), bowl.always_from.g()))
 }
 
+/// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
+///
+/// Args:
+///     division_g: division of the scale in g.
+///     tolerance_percent: largest error in percent of the mass.
+///
+/// Returns:
+///     The mass in g: half a division over the tolerance.
+///
+/// Raises:
+///     FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
+///
+/// Examples:
+///     >>> from foilwork.mix import minimum_mass
+///     >>> minimum_mass(1, 5)
+///     10.0
+#[pyfunction]
+pub fn minimum_mass(division_g: f64, tolerance_percent: f64) -> PyResult<f64> {
+    let tolerance = Share::from_percent(tolerance_percent).map_err(raise)?;
+    Ok(mix::minimum_mass(mass(division_g)?, tolerance).map_err(raise)?.g())
+}
+
 /// One fresh bowl of a :class:`BowlPlan`. Times count in min from the start of the first mixing.
 #[pyclass(frozen, get_all, module = "foilwork.mix")]
 pub struct Bowl {

@@ -50,6 +50,8 @@ pub struct FindingRecord {
     pub expressed_as: Option<String>,
     /// In what the figure is meant.
     pub measured: Option<&'static str>,
+    /// Conditions, warnings and label duties of the entry, in short.
+    pub conditions: Option<String>,
     /// Act and entry.
     pub legal_reference: Option<String>,
     /// Date or edition of the list.
@@ -112,6 +114,7 @@ impl Finding<'_> {
             unit_reading: row(|l| &l.unit_reading),
             expressed_as: self.limit.and_then(|l| l.expressed_as).map(|form| form.to_string()),
             measured: self.limit.map(|l| l.measured.code()),
+            conditions: row(|l| &l.conditions),
             legal_reference: row(|l| &l.legal_reference),
             list_date: row(|l| &l.list_date),
             sources: self.limit.map(|l| l.citations.iter().map(|c| c.text).collect()).unwrap_or_default(),

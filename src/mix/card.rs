@@ -1,4 +1,4 @@
-use super::{BowlError, Recipe, RecipeError, WeighError, weigh};
+use super::{BowlError, Recipe, RecipeError, WeighError, record::bounds, weigh};
 use crate::{
     quantity::{Duration, Mass, MassFraction},
     source::Interval,
@@ -148,10 +148,6 @@ impl Card {
         self.remarks.push(remark.to_string());
         self
     }
-}
-
-fn bounds(strength: Interval<MassFraction>) -> [f64; 3] {
-    [strength.low(), strength.best(), strength.high()].map(MassFraction::percent_ww)
 }
 
 fn clock(at: DateTime) -> String {

@@ -90,6 +90,9 @@ fn a_report_is_plain_data_too() -> Outcome {
     );
     assert_eq!((finding["measured"].as_str(), finding["verified"].as_bool()), (Some("as-applied"), Some(true)));
     assert!(finding["sources"].as_array().is_some_and(|s| s.len() == 3));
+    // In law "40 volumes" stands beside 12 % as wording; nothing is converted by it.
+    assert!(finding["conditions"].as_str().is_some_and(|c| c.starts_with("law equates it with 40 volumes")));
+    assert!(finding["unit_reading"].as_str().is_some_and(|u| u.contains("convention")));
     assert_eq!(json["audience"], "professional");
     Ok(())
 }

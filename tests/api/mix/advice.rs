@@ -2,7 +2,7 @@
 
 use foilwork::mix::{Card, CardRequest, Hazard, Recipe, handling, natural_share};
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
-use foilwork::source::{Basis, Interval, register};
+use foilwork::source::{Basis, Interval};
 use rstest::rstest;
 
 type Outcome = Result<(), Box<dyn std::error::Error>>;
@@ -26,15 +26,6 @@ fn every_handling_point_has_its_sources() {
     assert!(handling(&all).len() > handling(&[Hazard::Peroxide]).len());
     assert!(handling(&[Hazard::Peroxide]).len() > handling(&[]).len());
     assert!(handling(&[]).len() > 5, "some points hold for every bowl");
-}
-
-#[test]
-fn the_register_names_no_source_twice() {
-    let mut ids: Vec<&str> = register().map(|c| c.id).collect();
-    let all = ids.len();
-    ids.sort_unstable();
-    ids.dedup();
-    assert_eq!(ids.len(), all);
 }
 
 // Source: the rows of the trade (common practice), and S61 for the half at half.

@@ -77,5 +77,8 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     assert!((resorcinol.level.best().percent_ww() - 0.15).abs() < 1e-12);
     assert_eq!(bowl.undeclared().map(|(_, p)| p.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
     assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Unknown]);
+    let json = serde_json::to_value(bowl.record())?;
+    assert_eq!(json["constituents"][0]["cas"], "7722-84-1");
+    assert_eq!(json["undeclared"], serde_json::json!(["7.1", "bond builder"]));
     Ok(())
 }
