@@ -1906,10 +1906,10 @@ class TonerAnswer:
     """
     @property
     def reached(self) -> bool:
-        """Whether the nearest mix is predicted as close to the target as two readings of one tress."""
+        """Whether the best mix is predicted as close to the target as two readings of one tress, and closer than the hair was."""
     @property
     def mix_g(self) -> list[tuple[str, float]]:
-        """The nearest mix: codes with masses in g, largest first."""
+        """The best mix: codes with masses in g, largest first; a further shade counts only where it is worth 0.25 CIEDE2000."""
     @property
     def predicted(self) -> Swatch:
         """The toned hair as predicted, with bounds."""
@@ -1924,7 +1924,7 @@ class TonerAnswer:
         """CIEDE2000 from the untoned hair to the target."""
     @property
     def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]:
-        """Other mixes as (codes with masses in g, CIEDE2000 to the target), nearest first."""
+        """Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them."""
     def findings(self) -> list[dict[str, str]]:
         """What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``."""
     def data(self) -> dict[str, Any]:
