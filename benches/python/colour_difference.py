@@ -11,8 +11,9 @@ from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
-from foilwork.colour import ciede2000, lab_to_xyz, read_shades, toner
 from scipy.optimize import minimize
+
+from foilwork.colour import ciede2000, lab_to_xyz, read_shades, toner
 
 with warnings.catch_warnings():
     warnings.simplefilter("ignore")

@@ -99,6 +99,7 @@ __all__ = [
     "margin_to_markup",
     "markup_to_margin",
     "minimum_bowl",
+    "minimum_mass",
     "mix_strengths",
     "mix_target",
     "mix_volumes",
@@ -149,6 +150,8 @@ __all__ = [
 
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | tuple[float, float, float]
+
+
 
 
 # --- errors ---------------------------------------------------------------------------------------------------------
@@ -1145,7 +1148,7 @@ class Ratio:
         """The masses in g that make up ``total_g``; nothing is rounded."""
     def split_decimal(self, total: Decimal) -> list[Decimal]:
         """The shares of a total as decimals of 28 digits, in the unit of the total."""
-    def from_part(self, part: int, mass_g: float) -> list[float]:
+    def given_part(self, part: int, mass_g: float) -> list[float]:
         """All masses in g when part ``part`` (counted from 0) weighs ``mass_g``."""
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
@@ -1180,8 +1183,26 @@ class Weighing:
         Each step is (part, mass to add in g, reading in g).
         """
 
+def minimum_mass(division_g: float, tolerance_percent: float) -> float:
+    """The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
+
+    Args:
+        division_g: division of the scale in g.
+        tolerance_percent: largest error in percent of the mass.
+
+    Returns:
+        The mass in g: half a division over the tolerance.
+
+    Raises:
+        FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
+
+    Examples:
+        >>> from foilwork.mix import minimum_mass
+        >>> minimum_mass(1, 5)
+        10.0
+    """
 def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
-    """Round parts to a scale so that they add up to the rounded total and the worst error of ratio is the least possible.
+    """Round parts to a scale: they add up to the rounded total, and the worst error of ratio is the least possible.
 
     Args:
         masses_g: masses of the parts in g.
@@ -1198,7 +1219,6 @@ def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
     Source:
         Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
     """
-
 def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> tuple[float, float, float]:
     """Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.
 
@@ -1220,7 +1240,6 @@ def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> t
     Source:
         Conservation of solute mass.
     """
-
 def minimum_bowl(ratio: Ratio, division_g: float, tolerance_percent: float) -> tuple[float, float]:
     """The least that can be weighed in a ratio so that no part's share is off by more than a tolerance.
 
@@ -1240,7 +1259,6 @@ def minimum_bowl(ratio: Ratio, division_g: float, tolerance_percent: float) -> t
         >>> minimum_bowl(Ratio("1:1.5"), 1, 5)
         (5.0, 50.0)
     """
-
 @final
 class Bowl:
     """One fresh bowl of a :class:`BowlPlan`. Times count in min from the start of the first mixing."""
@@ -1311,7 +1329,6 @@ def bowls(
         >>> len(plan.bowls), round(plan.mixed_g)
         (3, 200)
     """
-
 @final
 class Additive:
     """An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
@@ -1455,7 +1472,6 @@ def convert_amount(
     Source:
         NIST Handbook 44, Appendix C; Weights and Measures Act 1985 (both from memory, checked against pint).
     """
-
 def natural_share(white_percent: float) -> tuple[float, float, float]:
     """How much natural shade the trade adds to cover a share of white hair: a convention, with its range.
 
@@ -1473,7 +1489,6 @@ def natural_share(white_percent: float) -> tuple[float, float, float]:
     Source:
         Common practice; half at half is printed in a trade article.
     """
-
 def mixing_card(
     who: str,
     what: str,
@@ -1509,7 +1524,6 @@ def mixing_card(
         >>> card["use_by"], card["strength_as_applied_ww_percent"][1]
         ('2026-11-25 10:45', 3.6)
     """
-
 @final
 class Ingredient:
     """One ingredient of a product as its maker or its user states it.
@@ -1616,7 +1630,6 @@ def jurisdictions() -> list[tuple[str, str]]:
         >>> jurisdictions()[0]
         ('EU', 'European Union')
     """
-
 @final
 class LimitTable:
     """A table of limits: a built-in one, or the user's own in the same shape.
@@ -1677,7 +1690,7 @@ class LimitReport:
         """Whether any limit or ratio sum is exceeded."""
     @property
     def within_everything_checked(self) -> bool:
-        """Whether everything in the bowl was judged and nothing found exceeded. No table is complete, so this says no more."""
+        """Whether everything in the bowl was judged and nothing found exceeded; no table is complete."""
     def findings(self) -> list[dict[str, Any]]:
         """The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources."""
     def data(self) -> dict[str, Any]:
@@ -1712,7 +1725,6 @@ def check_limits(
     Source:
         Each finding carries its own: act and entry, date of the list, how it was obtained.
     """
-
 def check_peroxide(
     jurisdiction: str, strength_ww: _Percent, purpose: str = "lightening", audience: str = "professional"
 ) -> LimitReport:
@@ -1732,7 +1744,6 @@ def check_peroxide(
         >>> check_peroxide("EU", 13).exceeded
         True
     """
-
 def salt_factor(cas: str, counted_as: str) -> float | None:
     """Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.
 
@@ -1794,8 +1805,8 @@ class Level:
         """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
 
         Returns:
-            ``exposed``, ``hues``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing shows) and
-            ``basis``.
+            ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+            shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
         """
     def __float__(self) -> float: ...
     def __hash__(self) -> int: ...
@@ -1850,7 +1861,7 @@ class Swatch:
     """
     @property
     def lab(self) -> tuple[float, float, float]:
-        r"""L\*, a\*, b\* of the best estimate (D65, 2 degrees unless measured otherwise)."""
+        """L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise)."""
     @property
     def bounds(self) -> dict[str, tuple[float, float]]:
         """Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model."""
@@ -1895,10 +1906,10 @@ class TonerAnswer:
     """
     @property
     def reached(self) -> bool:
-        """Whether the nearest mix is predicted as close to the target as two readings of one tress."""
+        """Whether the best mix is predicted as close to the target as two readings of one tress, and closer than the hair was."""
     @property
     def mix_g(self) -> list[tuple[str, float]]:
-        """The nearest mix: codes with masses in g, largest first."""
+        """The best mix: codes with masses in g, largest first; a further shade counts only where it is worth 0.25 CIEDE2000."""
     @property
     def predicted(self) -> Swatch:
         """The toned hair as predicted, with bounds."""
@@ -1913,9 +1924,11 @@ class TonerAnswer:
         """CIEDE2000 from the untoned hair to the target."""
     @property
     def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]:
-        """Other mixes as (codes with masses in g, CIEDE2000 to the target), nearest first."""
+        """Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them."""
     def findings(self) -> list[dict[str, str]]:
         """What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``."""
+    def data(self) -> dict[str, Any]:
+        """The whole answer as dicts, lists, strings and numbers; every key carries its unit."""
     def _repr_html_(self) -> str: ...
 
 def complement(hue: str) -> str:
@@ -1991,14 +2004,14 @@ def swatch(
     lab: tuple[float, float, float] | None = None,
     observer_degrees: int = 10,
 ) -> Swatch:
-    r"""The colour of hair: a model with bounds, or a measurement.
+    """The colour of hair: a model with bounds, or a measurement.
 
     Args:
         level: level of the hair, a number, a text or a ``Level``; ``None`` for white hair or with ``lab``.
         lightened_from: natural level it was lightened from; ``None`` for natural hair (or with ``tones``).
         tones: hue words of a colour of this level, shown as on white hair.
         white_percent: share of white hair mixed in, from 0 to 100 %.
-        lab: L\*, a\*, b\* measured on the hair, instead of a level.
+        lab: L*, a*, b* measured on the hair, instead of a level.
         observer_degrees: observer of ``lab``, 2 or 10.
 
     Returns:
@@ -2035,18 +2048,18 @@ def toner(
     bowl_g: float = 30.0,
     division_g: float = 1.0,
 ) -> TonerAnswer:
-    r"""Find the mix of shades that brings exposed pigment nearest to a target.
+    """Find the mix of shades that brings exposed pigment nearest to a target.
 
     Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
 
     Args:
-        shades: the shades at hand, at most 48.
+        shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
         lifted_level: level the hair was lifted to.
         natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
-        exposed_lab: L\*, a\*, b\* measured on the lifted hair, instead of the model.
+        exposed_lab: L*, a*, b* measured on the lifted hair, instead of the model.
         target_level: level wanted, with ``target_tones``.
         target_tones: hue words wanted, the main one first; empty is neutral.
-        target_lab: L\*, a\*, b\* wanted, instead of level and tones.
+        target_lab: L*, a*, b* wanted, instead of level and tones.
         observer_degrees: observer of the measured colours, 2 or 10.
         porous: whether the hair is porous.
         most_shades: most shades in a mix, from 1 to 4.
@@ -2074,10 +2087,10 @@ def toner(
     """
 
 def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
-    r"""CIELAB to the nearest sRGB colour a screen can show.
+    """CIELAB to the nearest sRGB colour a screen can show.
 
     Args:
-        lab: L\*, a\*, b\* as three numbers.
+        lab: L*, a*, b* as three numbers.
         observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
 
     Returns:
@@ -2093,13 +2106,13 @@ def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -
     """
 
 def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
-    r"""An sRGB colour to CIELAB for D65 and the 2 degree observer.
+    """An sRGB colour to CIELAB for D65 and the 2 degree observer.
 
     Args:
         srgb: six hexadecimal digits after a ``#``.
 
     Returns:
-        L\*, a\*, b\*.
+        L*, a*, b*.
 
     Raises:
         FoilworkError: not such a text.
@@ -2219,10 +2232,10 @@ def lift_needed(
 def ciede2000(  # type: ignore[overload-overlap]
     lab_1: tuple[float, float, float], lab_2: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> float:
-    r"""CIEDE2000 colour difference.
+    """CIEDE2000 colour difference.
 
     Args:
-        lab_1: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
         lab_2: the same, with the same white; the shapes broadcast.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
@@ -2230,7 +2243,7 @@ def ciede2000(  # type: ignore[overload-overlap]
         A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
 
     Raises:
-        FoilworkError: L\* outside 0 to 100, a\* or b\* outside -200 to 200.
+        FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
 
     Source:
         Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
@@ -2247,10 +2260,10 @@ def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "n
 def lab_to_xyz(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
+    """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 
     Args:
-        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         observer_degrees: 2 or 10; the white is D65.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
@@ -2307,14 +2320,14 @@ def xyz_to_lab(
 def lab_to_lch(  # type: ignore[overload-overlap]
     lab: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""CIELAB to lightness, chroma and hue angle in degrees.
+    """CIELAB to lightness, chroma and hue angle in degrees.
 
     Args:
-        lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
     Returns:
-        L\*, C\*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+        L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
 
     Raises:
         FoilworkError: a coordinate out of range.
@@ -2331,17 +2344,17 @@ def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> 
 def lch_to_lab(  # type: ignore[overload-overlap]
     lch: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
-    r"""Lightness, chroma and hue angle to CIELAB.
+    """Lightness, chroma and hue angle to CIELAB.
 
     Args:
-        lch: L\*, C\*, h in degrees: three numbers or an array of shape (..., 3).
+        lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 
     Returns:
-        L\*, a\*, b\*: three numbers or an array of the same shape.
+        L*, a*, b*: three numbers or an array of the same shape.
 
     Raises:
-        FoilworkError: L\* outside 0 to 100, C\* outside 0 to 200, h outside -360 to 360 degrees.
+        FoilworkError: L* outside 0 to 100, C* outside 0 to 200, h outside -360 to 360 degrees.
 
     Examples:
         >>> from foilwork.colour import lch_to_lab
@@ -3697,8 +3710,8 @@ def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan:
         >>> try:
         ...     foilwork.plan('format = 2')
         ... except foilwork.ServiceFileError as error:
-        ...     print(error.problems[-1])
-        (1, 'format', '2 is out of range: give 1')
+        ...     print([problem for problem in error.problems if problem[1] == "format"])
+        [(1, 'format', '2 is out of range: give 1')]
     """
 
 def service_schema() -> dict[str, Any]:

@@ -6,7 +6,7 @@ use crate::{
     plain::{Bounds, percents, plain},
 };
 use foilwork::mix::{self, Hazard, handling as points};
-use pyo3::{prelude::*, types::PyDict};
+use pyo3::prelude::*;
 
 /// One ingredient of a product as its maker or its user states it.
 ///
@@ -112,18 +112,8 @@ impl Composition {
     }
 
     /// Every declared substance as a dict: name, cas, level and what undeclared products could add, in % w/w.
-    fn constituents<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        let constituent = |c: &mix::Constituent| {
-            let data = PyDict::new(py);
-            data.set_item("name", &c.name)?;
-            data.set_item("cas", c.cas.map(|cas| cas.to_string()))?;
-            data.set_item("stated_as", c.stated_as.map(|form| form.code()))?;
-            data.set_item("level_ww_percent", percents(c.level))?;
-            data.set_item("undeclared_in", &c.undeclared_in)?;
-            data.set_item("undeclared_at_most_ww_percent", c.undeclared_at_most.percent_ww())?;
-            Ok(data)
-        };
-        self.0.constituents().iter().map(constituent).collect()
+    fn constituents<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        plain(py, &self.0.record().constituents)
     }
 
     /// Products in the bowl whose contents are not declared in full.

@@ -36,7 +36,7 @@ mod _native {
     #[pymodule_export]
     use super::composition::{Composition, DeclaredProduct, Ingredient, handling};
     #[pymodule_export]
-    use super::mix::{Bowl, BowlPlan, Ratio, Weighing, as_applied, bowls, minimum_bowl, weigh};
+    use super::mix::{Bowl, BowlPlan, Ratio, Weighing, as_applied, bowls, minimum_bowl, minimum_mass, weigh};
     #[pymodule_export]
     use super::recipe::{Additive, Recipe, convert_amount, mixing_card, natural_share};
 

@@ -123,7 +123,7 @@ impl LimitReport {
         self.record.exceeded
     }
 
-    /// Whether everything in the bowl was judged and nothing found exceeded. No table is complete, so this says no more.
+    /// Whether everything in the bowl was judged and nothing found exceeded; no table is complete.
     #[getter]
     const fn within_everything_checked(&self) -> bool {
         self.complete

@@ -73,8 +73,8 @@ impl Ratio {
     }
 
     /// All masses in g when part ``part`` (counted from 0) weighs ``mass_g``.
-    fn from_part(&self, part: usize, mass_g: f64) -> PyResult<Vec<f64>> {
-        let parts = self.0.from_part(part, mass(mass_g)?).map_err(raise)?;
+    fn given_part(&self, part: usize, mass_g: f64) -> PyResult<Vec<f64>> {
+        let parts = self.0.given_part(part, mass(mass_g)?).map_err(raise)?;
         Ok(parts.iter().map(|part| part.g()).collect())
     }
 
@@ -145,7 +145,7 @@ impl Weighing {
     }
 }
 
-/// Round parts to a scale so that they add up to the rounded total and the worst error of ratio is the least possible.
+/// Round parts to a scale: they add up to the rounded total, and the worst error of ratio is the least possible.
 ///
 /// Args:
 ///     masses_g: masses of the parts in g.
@@ -219,6 +219,28 @@ pub fn minimum_bowl(ratio: &Ratio, division_g: f64, tolerance_percent: f64) -> P
     let tolerance = Share::from_percent(tolerance_percent).map_err(raise)?;
     let bowl = mix::minimum_bowl(&ratio.0, mass(division_g)?, tolerance).map_err(raise)?;
     Ok((bowl.first.g(), bowl.always_from.g()))
+}
+
+/// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
+///
+/// Args:
+///     division_g: division of the scale in g.
+///     tolerance_percent: largest error in percent of the mass.
+///
+/// Returns:
+///     The mass in g: half a division over the tolerance.
+///
+/// Raises:
+///     FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
+///
+/// Examples:
+///     >>> from foilwork.mix import minimum_mass
+///     >>> minimum_mass(1, 5)
+///     10.0
+#[pyfunction]
+pub fn minimum_mass(division_g: f64, tolerance_percent: f64) -> PyResult<f64> {
+    let tolerance = Share::from_percent(tolerance_percent).map_err(raise)?;
+    Ok(mix::minimum_mass(mass(division_g)?, tolerance).map_err(raise)?.g())
 }
 
 /// One fresh bowl of a :class:`BowlPlan`. Times count in min from the start of the first mixing.

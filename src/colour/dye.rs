@@ -3,7 +3,7 @@ use super::{
     absorption::Absorption,
     assumptions::{Assumptions, ENSEMBLE},
     pigment::Melanin,
-    srgb::linear_of_lab,
+    srgb::{lab_of_linear, linear_of_lab},
 };
 
 impl Hue {
@@ -70,15 +70,29 @@ impl Tone {
 /// Mean depth of a unit of dye over the twelve hues, so that a tone share is a share of depth on average.
 pub(crate) const MEAN_DYE_DEPTH: f64 = 0.435;
 
-/// What a colour of this level and tone adds to a fibre at full strength: as deep as natural hair of its level, the
-/// tone making up its share of that depth and neutral pigment the rest.
+/// What a colour of this level and tone adds to a fibre at full strength: on white hair as light as natural hair of its
+/// level, the tone making up its share of the depth and neutral pigment the rest.
 pub(crate) fn deposit(level: Level, tone: &Tone, with: &Assumptions) -> Absorption {
     let [best, ..] = &ENSEMBLE;
     // The label states the level: the uncertainty of reading a head by eye is not part of it.
     let neutral = Melanin::natural(level, best).absorption();
     let Some(dye) = tone.dye() else { return neutral };
     let dye = dye * (with.tone_share * neutral.depth() / MEAN_DYE_DEPTH);
-    neutral * (1.0 - dye.depth() / neutral.depth()).max(0.0) + dye
+    let mixed = neutral * (1.0 - dye.depth() / neutral.depth()).max(0.0) + dye;
+    as_light_as(neutral, mixed, with)
+}
+
+/// More or less of `mixed`, so that white hair looks as light under it as under `neutral`.
+fn as_light_as(neutral: Absorption, mixed: Absorption, with: &Assumptions) -> Absorption {
+    let lightness = |absorption: Absorption| lab_of_linear(absorption.reflectance(with)).l();
+    let wanted = lightness(neutral);
+    // Between an eighth and eight times as much; twenty halvings leave less than a thousandth of a unit of L*.
+    let (mut low, mut high) = (-3.0_f64, 3.0_f64);
+    for _ in 0..20 {
+        let middle = f64::midpoint(low, high);
+        if lightness(mixed * middle.exp2()) > wanted { low = middle } else { high = middle }
+    }
+    mixed * low.exp2()
 }
 
 impl Shade {

@@ -2,7 +2,7 @@
 //!
 //! A **level** says how light hair is, a **tone** which way its hue leans; the two are separate. Level arithmetic and
 //! the colour wheel are rules of the trade and carry that basis. Colour coordinates and differences are the standards
-//! of the CIE. A swatch is a model, not a photograph, and always says so.
+//! of the CIE. A swatch is a model, not a photograph, and always says so; where it does not fit is told in [`misfits`].
 
 mod absorption;
 mod arithmetic;
@@ -16,9 +16,12 @@ mod finding;
 mod gradient;
 mod html;
 mod hue;
+mod lanes;
 mod level;
 mod level_change;
 mod level_name;
+#[doc = include_str!("misfits.md")]
+pub mod misfits {}
 mod pigment;
 mod product;
 mod scale;
@@ -26,6 +29,7 @@ mod shade;
 mod space;
 mod srgb;
 mod swatch;
+mod swatch_data;
 mod tone;
 mod underlying;
 mod white;
@@ -52,6 +56,7 @@ pub use shade::{Shade, ShadeError};
 pub use space::{InvalidColour, Lab, Lch, Xyz};
 pub use srgb::{NotHex, Srgb};
 pub use swatch::{LabBounds, Swatch};
+pub use swatch_data::SwatchData;
 pub use tone::{Tone, TonePart};
 pub use underlying::{Strength, UnderlyingPigment, underlying_pigment};
 pub use white::White;
@@ -60,4 +65,5 @@ pub(crate) use absorption::Absorption;
 pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
 pub(crate) use difference::ciede2000;
 pub(crate) use html::escaped;
+pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
 pub(crate) use srgb::lab_of_linear;

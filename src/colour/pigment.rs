@@ -56,3 +56,42 @@ impl Melanin {
         lab_of_linear(self.absorption().reflectance(with)).l()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::colour::assumptions::ENSEMBLE;
+
+    // Source: Physically Based Rendering, 4th ed., Fig. 9.47: absorptions printed for black, brown and blond hair, to two
+    // decimals, as those of eumelanin at 8.0, 2.0 and 0.143.
+    #[test]
+    fn absorptions_are_those_printed_for_hair() {
+        let printed = [(8.0, [3.35, 5.58, 10.96]), (2.0, [0.84, 1.39, 2.74]), (0.143, [0.06, 0.10, 0.20])];
+        for (eumelanin, want) in printed {
+            let Absorption(got) = Melanin { eumelanin, pheomelanin: 0.0 }.absorption();
+            for (got, want) in got.into_iter().zip(want) {
+                assert!((got - want).abs() < 0.0051, "{eumelanin}: got {got}, want {want}");
+            }
+        }
+    }
+
+    // Source: the same; that they stand for levels 1, 4 and about 9.7 is assumed.
+    #[test]
+    fn black_brown_and_blond_have_the_printed_concentrations() -> Result<(), crate::colour::InvalidLevel> {
+        for (level, want) in [(1.0, 8.0), (4.0, 2.0), (9.7, 0.143)] {
+            let got = Melanin::natural(Level::new(level)?, &ENSEMBLE[0]);
+            let total = got.eumelanin + got.pheomelanin;
+            assert!((total / want - 1.0).abs() < 0.01, "level {level}: {total}, printed {want}");
+        }
+        Ok(())
+    }
+
+    // Source: Borges et al., Anal. Biochem. 290:116, 2001 (1 to 5 %) and Pigment Cell Melanoma Res., doi
+    // 10.1111/pcmr.12673 (11 to 17 %): the bounds are the ends of both.
+    #[test]
+    fn pheomelanin_shares_span_the_published_ones() {
+        let shares = ENSEMBLE.map(|with| with.pheomelanin);
+        assert_eq!(shares.iter().copied().fold(1.0, f64::min), 0.01);
+        assert_eq!(shares.iter().copied().fold(0.0, f64::max), 0.17);
+    }
+}

@@ -92,6 +92,11 @@ impl Content {
             if stated == counted || (peroxide.contains(&stated) && peroxide.contains(&counted)) {
                 return Self::SAME;
             }
+            // From one counted form to another by way of the substance that was added.
+            let known = |form| subject.cas.and_then(|cas| Conversion::of(cas, form)).map(Conversion::grams_per_gram);
+            if let (Some(from), Some(to)) = (known(stated), known(counted)) {
+                return Self { least: to / from, best: to / from, most: to / from };
+            }
         } else if let Some(cas) = subject.cas {
             if let Some(known) = Conversion::of(cas, counted) {
                 let factor = known.grams_per_gram();

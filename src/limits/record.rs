@@ -44,10 +44,14 @@ pub struct FindingRecord {
     pub limit_id: Option<String>,
     /// The figure as printed.
     pub figure: Option<String>,
+    /// How the unit of the figure was read: the EU entries say only "%".
+    pub unit_reading: Option<String>,
     /// The form the figure counts.
     pub expressed_as: Option<String>,
     /// In what the figure is meant.
     pub measured: Option<&'static str>,
+    /// Conditions, warnings and label duties of the entry, in short.
+    pub conditions: Option<String>,
     /// Act and entry.
     pub legal_reference: Option<String>,
     /// Date or edition of the list.
@@ -107,8 +111,10 @@ impl Finding<'_> {
             margin_percentage_points: self.margin_percentage_points(),
             limit_id: row(|l| &l.id),
             figure: row(|l| &l.figure),
+            unit_reading: row(|l| &l.unit_reading),
             expressed_as: self.limit.and_then(|l| l.expressed_as).map(|form| form.to_string()),
             measured: self.limit.map(|l| l.measured.code()),
+            conditions: row(|l| &l.conditions),
             legal_reference: row(|l| &l.legal_reference),
             list_date: row(|l| &l.list_date),
             sources: self.limit.map(|l| l.citations.iter().map(|c| c.text).collect()).unwrap_or_default(),

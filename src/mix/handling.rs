@@ -195,6 +195,15 @@ const POINTS: &[Advice] = &[
 
 /// The handling points for what is in the bowl, in the order of the work.
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::mix::{Hazard, Stage, handling};
+///
+/// let points = handling(&[Hazard::Persulfate]);
+/// assert!(points.iter().any(|p| p.stage == Stage::Mixing && p.text.contains("dust") && p.citations().count() == 2));
+/// ```
+///
 /// # Source
 ///
 /// Each point carries its own; without one it is common practice.

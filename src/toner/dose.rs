@@ -13,6 +13,8 @@ pub struct NeutralisingDose {
     pub balance: Interval<Share>,
     /// Chroma before toning, best estimate.
     pub chroma_before: f64,
+    /// Chroma under the carrier alone, best estimate.
+    pub chroma_without: f64,
     /// Chroma left at balance, best estimate; what is left cannot be removed with this shade.
     pub chroma_left: f64,
     /// The ground: assumed.
@@ -39,13 +41,15 @@ pub struct NeutralisingDose {
 /// ```
 #[must_use]
 pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade) -> NeutralisingDose {
-    let balances: Vec<_> = Bench::all(exposed, &[neutraliser, carrier]).iter().map(balance).collect();
+    let benches = Bench::all(exposed, &[neutraliser, carrier]);
+    let balances: Vec<_> = benches.iter().map(balance).collect();
     let (best, chroma_left) = balances.first().copied().unwrap_or((Share::NONE, 0.0));
     let low = balances.iter().fold(best, |low, (share, _)| if *share < low { *share } else { low });
     let high = balances.iter().fold(best, |high, (share, _)| if *share > high { *share } else { high });
     NeutralisingDose {
         balance: Interval::new(low, best, high).unwrap_or_else(|_| Interval::exact(best)),
         chroma_before: exposed.look().lab().chroma(),
+        chroma_without: benches.first().map_or(0.0, |bench| chroma(bench, Share::NONE)),
         chroma_left,
         basis: Basis::Assumed,
     }
@@ -53,10 +57,13 @@ pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade
 
 /// The share, to 1 %, that leaves the least chroma, and that chroma.
 fn balance(bench: &Bench) -> (Share, f64) {
-    let chroma =
-        |share: Share| lab_of_linear(bench.toned([(0, share.fraction()), (1, 1.0 - share.fraction())])).chroma();
     (0..=100)
         .filter_map(|percent| Share::from_percent(f64::from(percent)).ok())
-        .map(|share| (share, chroma(share)))
+        .map(|share| (share, chroma(bench, share)))
         .fold((Share::NONE, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best })
+}
+
+/// Chroma of the hair under a mix with this share of the first shade, the rest being the second.
+fn chroma(bench: &Bench, share: Share) -> f64 {
+    lab_of_linear(bench.toned([(0, share.fraction()), (1, 1.0 - share.fraction())])).chroma()
 }

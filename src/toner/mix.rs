@@ -25,7 +25,7 @@ pub struct TonerMix {
     pub tone: Tone,
     /// The toned hair: a model with bounds.
     pub predicted: Swatch,
-    /// From the prediction to the target: what is left undone.
+    /// From the prediction to the target: what is left undone, in the directions in which the target differs.
     pub residual: Difference,
 }
 
@@ -36,6 +36,8 @@ pub enum Outcome {
     Reached,
     /// The target cannot be reached from these shades on this hair; the answer holds the nearest.
     NearestOnly,
+    /// The hair is nearer to the target untoned than under any mix of these shades.
+    AlreadyNearer,
 }
 
 /// The answer of a toner search.
@@ -47,9 +49,9 @@ pub struct TonerAnswer {
     pub target: Swatch,
     /// From the untoned hair to the target.
     pub before: Difference,
-    /// The mix predicted nearest to the target.
+    /// The mix predicted nearest to the target, a further shade counting only where it is worth it.
     pub best: TonerMix,
-    /// Other choices of shades, nearest first; the best mix of fewer shades is always among them.
+    /// Other choices of shades; the nearest of all and the best of fewer shades are always among them.
     pub alternatives: Vec<TonerMix>,
     /// What the rules of the trade say about the best mix.
     pub findings: Vec<ColourFinding>,
@@ -59,15 +61,17 @@ impl TonerAnswer {
     /// The answer in one sentence.
     #[must_use]
     pub fn summary(&self) -> String {
-        let mix = self.best.recipe();
+        let (mix, left, before) = (self.best.recipe(), self.best.residual, self.before.ciede2000);
         match self.outcome {
-            Outcome::Reached => format!("{mix}: predicted {} from the target", self.best.residual),
-            Outcome::NearestOnly => {
-                format!(
-                    "cannot be reached from these shades, nearest is {mix}: predicted {} short of the target",
-                    self.best.residual
-                )
-            }
+            Outcome::Reached => format!("{mix}: predicted within {left} of the target"),
+            Outcome::NearestOnly => format!(
+                "cannot be reached from these shades, nearest is {mix}: from the prediction the target is still {left} away"
+            ),
+            Outcome::AlreadyNearer => format!(
+                "leave it: untoned hair is {before:.1} from the target, and {mix}, the nearest of these shades, would leave \
+                 it {:.1} away",
+                left.ciede2000
+            ),
         }
     }
 }

@@ -5,6 +5,7 @@
 //! with the nearest mix. Every prediction is a model with bounds; a strand test decides.
 
 mod bench;
+mod data;
 mod dose;
 mod exposed;
 mod html;
@@ -15,6 +16,7 @@ mod rules;
 mod search;
 mod target;
 
+pub use data::{MixData, PartData, TonerData};
 pub use dose::{NeutralisingDose, neutralising_dose};
 pub use exposed::{Exposed, Porosity};
 pub use mix::{MixPart, Outcome, TonerAnswer, TonerMix};

@@ -34,10 +34,17 @@ pub enum TonerError {
     #[error("no shades to choose from: give at least one shade of the chart")]
     NoShades,
     /// More than anybody has on the shelf; the search would take long.
-    #[error("too many shades to search (got {got}): give at most {most}, for example those of the levels in question", most = TonerRequest::LONGEST_SHELF)]
+    #[error(
+        "too many shades to search (got {got}): give at most {most} for mixes of up to {size}, for example those of \
+             the levels in question"
+    )]
     TooManyShades {
         /// How many there are.
         got: usize,
+        /// How many are searched.
+        most: usize,
+        /// The size of the mixes.
+        size: usize,
     },
     /// A mix has one to four shades.
     #[error("invalid number of shades in a mix (got {got}): must be from 1 to {most}", most = TonerRequest::MOST_SHADES)]
@@ -59,16 +66,23 @@ pub enum TonerError {
 }
 
 impl TonerRequest<'_> {
+    /// CIEDE2000 by which a further shade must bring a mix nearer (assumed: no eye tells less).
+    pub const WORTH_A_SHADE: f64 = 0.25;
     /// The most shades a mix may have.
     pub const MOST_SHADES: usize = 4;
-    /// The most shades that are searched.
-    pub const LONGEST_SHELF: usize = 48;
+
+    /// The most shades that are searched for mixes of up to `size` shades; it keeps a search well below a second.
+    #[must_use]
+    pub const fn longest_shelf(size: usize) -> usize {
+        if size < 4 { 48 } else { 24 }
+    }
 }
 
 /// Finds the mix of shades whose predicted result is nearest to the target.
 ///
 /// The mix is deposited on the exposed pigment: absorptions add up. All choices of up to `most_shades` shades are tried,
-/// in whole divisions of the scale. The developer is not part of it.
+/// in whole divisions of the scale. The developer is not part of it. A further shade must bring the prediction nearer by
+/// [`TonerRequest::WORTH_A_SHADE`], or the simpler mix is the best.
 ///
 /// # Errors
 ///
@@ -113,30 +127,33 @@ pub fn find_toner(request: &TonerRequest<'_>) -> Result<TonerAnswer, TonerError>
     let mix = |candidate: &Candidate| build(request, candidate, divisions, &benches, aim);
     let Some(first) = ranked.first() else { return Err(TonerError::NoShades) };
     let best = mix(first);
-    let alternatives = alternatives(&ranked).into_iter().map(mix).collect();
-    let outcome =
-        if best.residual.ciede2000 <= Difference::REPEAT_READINGS { Outcome::Reached } else { Outcome::NearestOnly };
+    let alternatives = alternatives(&ranked, divisions).into_iter().map(mix).collect();
+    let before = request.exposed.look().difference_to(&target);
+    let outcome = if before.ciede2000 <= best.residual.ciede2000 {
+        Outcome::AlreadyNearer
+    } else if best.residual.ciede2000 <= Difference::REPEAT_READINGS {
+        Outcome::Reached
+    } else {
+        Outcome::NearestOnly
+    };
     let findings = rules::check(request, &best, &target);
-    Ok(TonerAnswer {
-        outcome,
-        before: request.exposed.look().difference_to(&target),
-        target,
-        best,
-        alternatives,
-        findings,
-    })
+    Ok(TonerAnswer { outcome, before, target, best, alternatives, findings })
 }
 
-/// The next three choices, and the best of each smaller number of shades.
-fn alternatives(ranked: &[Candidate]) -> Vec<&Candidate> {
+/// The nearest of all where it is not the best, the best of each smaller number of shades, and up to three further
+/// choices in which every shade makes up at least a tenth.
+fn alternatives(ranked: &[Candidate], divisions: u32) -> Vec<&Candidate> {
     let Some((best, others)) = ranked.split_first() else { return Vec::new() };
-    let mut kept: Vec<&Candidate> = others.iter().take(3).collect();
-    for fewer in 1..best.parts.len() {
-        let simplest = others.iter().find(|candidate| candidate.parts.len() == fewer);
-        if let Some(simplest) = simplest.filter(|simplest| !kept.contains(simplest)) {
-            kept.push(simplest);
+    let nearest = others.iter().min_by(|a, b| a.miss.total_cmp(&b.miss)).filter(|other| other.miss < best.miss);
+    let simpler = (1..best.parts.len()).filter_map(|fewer| others.iter().find(|other| other.parts.len() == fewer));
+    let telling = |other: &&Candidate| other.parts.iter().all(|(_, mass)| mass * 10 >= divisions);
+    let mut kept: Vec<&Candidate> = Vec::new();
+    for candidate in nearest.into_iter().chain(simpler).chain(others.iter().filter(telling).take(3)) {
+        if !kept.contains(&candidate) {
+            kept.push(candidate);
         }
     }
+    kept.sort_by(|a, b| a.cost().total_cmp(&b.cost()));
     kept
 }
 
@@ -145,11 +162,12 @@ fn checked(request: &TonerRequest<'_>) -> Result<u32, TonerError> {
     if got == 0 {
         return Err(TonerError::NoShades);
     }
-    if got > TonerRequest::LONGEST_SHELF {
-        return Err(TonerError::TooManyShades { got });
-    }
     if size == 0 || size > TonerRequest::MOST_SHADES {
         return Err(TonerError::MixSize { got: size });
+    }
+    let most = TonerRequest::longest_shelf(size);
+    if got > most {
+        return Err(TonerError::TooManyShades { got, most, size });
     }
     let divisions = request.bowl.g() / request.division.g();
     let whole = divisions.round();

@@ -1,4 +1,4 @@
-use super::bench::Bench;
+use super::{TonerRequest, bench::Bench};
 use crate::colour::Lab;
 
 /// A mix on the scale: places in the list of shades with whole divisions of the scale, each at least one.
@@ -8,7 +8,14 @@ pub(super) struct Candidate {
     pub(super) miss: f64,
 }
 
-/// The best mix of every choice of up to `most` shades, nearest first.
+impl Candidate {
+    /// What candidates are ranked by: the miss, and what each further shade must be worth.
+    pub(super) fn cost(&self) -> f64 {
+        self.miss + TonerRequest::WORTH_A_SHADE * self.parts.len() as f64
+    }
+}
+
+/// The best mix of every choice of up to `most` shades, cheapest in [`Candidate::cost`] first.
 ///
 /// Exhaustive over the choices. Within one choice the masses are found by exchanging whole divisions between two shades
 /// at a time, in steps that halve down to one division: what it ends on cannot be improved by moving a single division.
@@ -21,7 +28,7 @@ pub(super) fn search(bench: &Bench, shades: usize, most: usize, divisions: u32, 
             found.push(settle(bench, chosen, divisions, target));
         }
     });
-    found.sort_by(|a, b| a.miss.total_cmp(&b.miss).then(a.parts.len().cmp(&b.parts.len())));
+    found.sort_by(|a, b| a.cost().total_cmp(&b.cost()));
     found
 }
 

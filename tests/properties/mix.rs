@@ -1,7 +1,8 @@
 //! What every bowl keeps: mass, ratio, strength between its parts, and the words of a recipe.
 
 use foilwork::mix::{
-    BowlRequest, Composition, Ingredient, Pace, Product, Ratio, Recipe, as_applied, bowls, minimum_bowl, weigh,
+    BowlRequest, Composition, Ingredient, Pace, Product, Ratio, Recipe, as_applied, bowls, minimum_bowl, minimum_mass,
+    weigh,
 };
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
 use foilwork::source::Interval;
@@ -61,6 +62,26 @@ proptest! {
             let divisions = part.weighed.g() / division;
             prop_assert!((divisions - divisions.round()).abs() < 1e-9, "{} is no whole division", part.weighed);
         }
+    }
+
+    /// What is a whole number of divisions already is left alone.
+    #[test]
+    fn weighing_twice_changes_nothing(grams in prop::collection::vec(0.5..90.0_f64, 1..9), division in division()) {
+        let parts: Vec<Mass> = grams.iter().map(|g| mass(*g)).collect();
+        prop_assume!(grams.iter().sum::<f64>() > division);
+        let once: Vec<Mass> = weigh(&parts, mass(division)).unwrap().parts().iter().map(|p| p.weighed).collect();
+        let twice = weigh(&once, mass(division)).unwrap();
+        prop_assert_eq!(&twice.parts().iter().map(|p| p.weighed).collect::<Vec<_>>(), &once);
+        prop_assert!(twice.worst_ratio_error_percent() < 1e-9);
+    }
+
+    /// From the minimum up, rounding one mass to the scale is off by no more than the tolerance.
+    #[test]
+    fn the_minimum_mass_keeps_its_tolerance(division in division(), percent in 0.5..50.0_f64, more in 1.0..40.0_f64) {
+        let least = minimum_mass(mass(division), Share::from_percent(percent).unwrap()).unwrap().g();
+        let g = least * more;
+        let off = ((g / division).round() * division / g - 1.0).abs() * 100.0;
+        prop_assert!(off <= percent + 1e-9, "{g} g on {division} g: {off} %");
     }
 
     /// No other set of whole divisions with the same total has a smaller worst error of ratio.

@@ -81,26 +81,22 @@ prop_compose! {
     ) -> Section {
         Section {
             name: place.to_string(),
-            area: None,
             technique,
             share_percent: share,
             zone,
-            on_scalp: None,
-            starting_level: None,
             target_level: target,
-            target_tone: None,
             product: shades.is_empty().then(|| "powder".to_owned()),
             mix: shades.iter().map(|(shade, parts)| MixPart { shade: (*shade).to_owned(), parts: *parts }).collect(),
             developer: strength.is_none().then(|| bottle.to_owned()),
             strength: strength.map(|percent| format!("{percent} % w/w")),
             ratio: Some(format!("{}:{}", ratio.0, ratio.1)),
             additives: if additives { vec!["bond".to_owned()] } else { Vec::new() },
-            // An estimate from a small share may be less than the scale can weigh: state the amount there.
-            mix_g: mix_g.or((share < 5.0).then_some(30.0)),
+            mix_g,
             foils,
             apply_min,
             develop_min,
             after: after.filter(|_| place > 1).map(|i| (i.index(place - 1) + 1).to_string()).into_iter().collect(),
+            ..bare().section.swap_remove(0)
         }
     }
 }
@@ -199,7 +195,13 @@ proptest! {
 
     #[test]
     fn a_valid_file_gives_a_plan_that_keeps_the_laws(file in service_file()) {
-        let plan = plan(&file).map_err(|problems| TestCaseError::fail(problems.to_string()))?;
+        let planned = plan(&file);
+        // A small estimate in many bowls can ask for less than the scale shows, which is rightly refused.
+        let too_little = |message: &str| {
+            message.contains("is less than the scale can show") || message.contains("rounds to nothing on a scale")
+        };
+        prop_assume!(!planned.as_ref().is_err_and(|problems| problems.0.iter().all(|p| too_little(&p.message))));
+        let plan = planned.map_err(|problems| TestCaseError::fail(problems.to_string()))?;
         masses(&plan, file.salon.scale_division_g.unwrap())?;
 
         // Nothing is stronger than the strongest bottle, and mixing only weakens.
@@ -280,7 +282,7 @@ proptest! {
         name in select(EXAMPLES.to_vec()),
         at in any::<Index>(),
         value in select(vec![
-            "-1", "0", "1e308", "-1e-308", "nan", "-inf", "99999999999999999999", "0x7fffffffffffffff", "true", "null",
+            "-1", "0", "8.0", "1e1", "-0.0", "1e308", "-1e-308", "nan", "-inf", "99999999999999999999", "0x7fffffffffffffff", "true", "null",
             "[]", "[[]]", "{}", "\"\"", "\"\\u0000\"", "\"1:0\"", "\"0 % w/w\"", "\"1e9 vol\"", "0000-00-00", "\"-\"",
         ]),
     ) {

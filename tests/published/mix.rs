@@ -34,7 +34,7 @@ fn amount(value: &str, unit: Unit) -> Result<Amount, Box<dyn std::error::Error>>
 #[case::one_to_one("W031", "1:1", 2.0)]
 #[case::three_to_one("W033", "3:1", 1.5)]
 fn a_known_part_gives_the_other(#[case] id: &str, #[case] ratio: &str, #[case] grams: f64) -> Outcome {
-    let parts = ratio.parse::<Ratio>()?.from_part(0, Mass::from_g(grams)?)?;
+    let parts = ratio.parse::<Ratio>()?.given_part(0, Mass::from_g(grams)?)?;
     assert_eq!(parts.get(1).ok_or("no second part")?.g().to_string(), stated(id)?);
     Ok(())
 }
@@ -125,6 +125,32 @@ fn thirty_millilitres_is_not_a_fluid_ounce() -> Outcome {
     Ok(())
 }
 
+/// Source: OX-CH, 355 mL of a 70 % v/v solution holds 195 g of a solute of 0.785 g/mL.
+#[test]
+fn a_share_of_a_volume_weighs_what_its_density_says() -> Outcome {
+    let density = Sourced::stated(Density::from_g_per_ml(0.785)?);
+    let mass = amount("248.5", Unit::Millilitre)?.mass(Some(density))?;
+    assert_eq!(mass.g().round().to_string(), stated("W028")?);
+    Ok(())
+}
+
+/// Source: OX-CM, 40 mg from a stock of 20 mg in 1 mL takes 2 mL: the pattern of an additive's dose.
+#[test]
+fn a_dose_from_stock_is_a_ratio() -> Outcome {
+    let parts = "20:1".parse::<Ratio>()?.given_part_decimal(0, Decimal::from(40))?;
+    assert_eq!(parts.get(1), Some(&number(&stated("W030")?)?));
+    Ok(())
+}
+
+/// Source: OX-PA, 2 lb at 2 and 8 lb at 6 make 10 lb at 5.20: a mean by mass, whatever is carried.
+#[test]
+fn a_cost_blends_like_a_strength() -> Outcome {
+    let exact = |p| MassFraction::from_percent_ww(p).map(Interval::exact);
+    let blend = as_applied(&[(Mass::from_g(2.0)?, exact(2.0)?), (Mass::from_g(8.0)?, exact(6.0)?)])?;
+    assert!((blend.best().percent_ww() - 5.2).abs() < 1e-12);
+    Ok(())
+}
+
 /// Source: OX-CH, 0.500 L of a 37.2 % w/w solution of density 1.19 g/mL holds 221 g of solute.
 #[test]
 fn a_volume_weighs_what_its_density_says() -> Outcome {
@@ -182,7 +208,7 @@ fn ratios_split_like_exact_fractions() -> Outcome {
             })
         };
         assert!(near(&ratio.split_decimal(total)?, field(2)?)?, "{row:?}");
-        assert!(near(&ratio.from_part_decimal(0, total)?, field(4)?)?, "{row:?}");
+        assert!(near(&ratio.given_part_decimal(0, total)?, field(4)?)?, "{row:?}");
         let terms: Vec<String> = ratio.lowest_terms().iter().map(u128::to_string).collect();
         assert_eq!(terms.join(":"), field(3)?);
         rows += 1;

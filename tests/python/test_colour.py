@@ -6,13 +6,19 @@ something that shares no code with the library.
 
 import importlib
 import itertools
+import subprocess
+import sys
 import warnings
 from html.parser import HTMLParser
 from pathlib import Path
 
-import foilwork
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import brentq, brute, differential_evolution
+
+import foilwork
 from foilwork.colour import (
     Level,
     Shade,
@@ -32,9 +38,6 @@ from foilwork.colour import (
     toner,
     xyz_to_lab,
 )
-from hypothesis import given, settings
-from hypothesis import strategies as st
-from scipy.optimize import brute, differential_evolution
 
 with warnings.catch_warnings():
     # It warns that it has no plotting library.
@@ -134,7 +137,7 @@ def test_refusals_name_the_reason():
         formula_level(6, 8, coloured=True)
     with pytest.raises(foilwork.FoilworkError, match="the shade would have to be level 11, outside 1 to 10"):
         formula_level(5, 8)
-    with pytest.raises(foilwork.FoilworkError, match="unknown product 'bleach'|unknown product \"bleach\""):
+    with pytest.raises(foilwork.FoilworkError, match='unknown product "bleach"'):
         formula_level(5, 8, product="bleach")
     with pytest.warns(foilwork.OutOfRangeWarning):
         assert np.isnan(formula_level([5.0], [8.0], errors="nan")).all()
@@ -144,7 +147,7 @@ def test_refusals_name_the_reason():
 @settings(max_examples=200)
 def test_formula_level_and_mean_are_inverse(natural, applied):
     target = result_level(natural, applied)
-    assert formula_level(natural, target) == pytest.approx(applied, abs=1e-12)
+    assert formula_level(natural, target) == pytest.approx(applied, abs=1e-9)
 
 
 def test_level_objects():
@@ -228,7 +231,9 @@ def deposit(level: float, tones: list[tuple[str, float]]) -> np.ndarray:
     if not tones:
         return neutral
     mixed = sum(dye(hue) * percent / 100 for hue, percent in tones) * 0.5 * depth(neutral) / MEAN_DEPTH
-    return neutral * (1 - depth(mixed) / depth(neutral)) + mixed
+    mixed = neutral * max(0, 1 - depth(mixed) / depth(neutral)) + mixed
+    wanted = lab_of(neutral)[0]
+    return mixed * brentq(lambda scale: lab_of(mixed * scale)[0] - wanted, 0.1, 10)
 
 
 @pytest.mark.parametrize("level", [1, 2, 3.5, 5, 6.5, 8, 10, 12])
@@ -315,8 +320,8 @@ def rest_of_model(exposed):
 
 @pytest.mark.parametrize(("exposed", "target"), CASES)
 def test_toner_optimum_against_scipy(exposed, target):
-    """No mix of up to three of six shades, of any masses, is nearer than the one found to 0.01 g in 30 g."""
-    shades = read_shades(CHART)[2:8]
+    """No mix of up to three of five shades, of any masses, is nearer than the one found to 0.01 g in 30 g."""
+    shades = read_shades(CHART)[2:7]
     deposits = [deposit(shade.level, shade.tones) for shade in shades]
     predict = rest_of_model(exposed)
 
@@ -334,7 +339,10 @@ def test_toner_optimum_against_scipy(exposed, target):
         found = differential_evolution(of_square, [(0, 1)] * 2, seed=7, tol=1e-6, maxiter=60, popsize=8)
         best = min(best, found.fun)
     answer = toner(shades, lifted_level=9, exposed_lab=exposed, target_lab=target, observer_degrees=2, division_g=0.01)
-    assert answer.residual == pytest.approx(best, abs=0.02)
+    nearest = min([answer.residual, *(left for _, left in answer.alternatives)])
+    assert nearest == pytest.approx(best, abs=0.02)
+    # A further shade must be worth a quarter of a unit.
+    assert answer.residual <= best + 0.25 * 2 + 0.02
 
 
 @pytest.mark.parametrize(("exposed", "target"), CASES[:2])
@@ -355,7 +363,8 @@ def test_toner_prediction_and_grid_optimum_of_pairs(exposed, target):
         for pair in itertools.combinations(range(6), 2)
     )
     answer = toner(shades, lifted_level=9, exposed_lab=exposed, target_lab=target, observer_degrees=2, most_shades=2)
-    assert answer.residual == pytest.approx(best, abs=0.02)
+    nearest = min([answer.residual, *(left for _, left in answer.alternatives)])
+    assert nearest == pytest.approx(best, abs=0.02)
     codes = [shade.code for shade in shades]
     shares = [mass / 30 for _, mass in answer.mix_g]
     again = predict(shares, [deposits[codes.index(code)] for code, _ in answer.mix_g])
@@ -368,9 +377,13 @@ def test_toner_answers_and_refusals():
     assert sum(mass for _, mass in answer.mix_g) == pytest.approx(30.0)
     assert all((mass * 2) == round(mass * 2) and mass > 0 for _, mass in answer.mix_g)
     assert len(answer.mix_g) <= 3 and len(answer.alternatives) >= 3
-    assert answer.residual <= min(miss for _, miss in answer.alternatives)
-    far = toner(shades, lifted_level=5, natural_level=3, target_level=10)
+    costs = [miss + 0.25 * len(mix) for mix, miss in answer.alternatives]
+    assert answer.residual + 0.25 * len(answer.mix_g) <= min(costs) and costs == sorted(costs)
+    there = toner(shades, lifted_level=9, natural_level=5, target_level=9)
+    assert not there.reached and there.before < there.residual and str(there).startswith("leave it: untoned hair is")
+    far = toner(shades, lifted_level=8, natural_level=3, target_level=3)
     assert not far.reached and "cannot be reached from these shades, nearest is" in str(far)
+    far = toner(shades, lifted_level=5, natural_level=3, target_level=10)
     assert any(finding["rule"] == "toner_lighter_than_hair" for finding in far.findings())
     for keywords, text in [
         ({"most_shades": 5}, "must be from 1 to 4"),
@@ -383,3 +396,10 @@ def test_toner_answers_and_refusals():
             toner(shades, lifted_level=9, **keywords)
     with pytest.raises(foilwork.FoilworkError, match="no shades to choose from"):
         toner([], lifted_level=9, natural_level=5, target_level=8)
+
+
+def test_the_comparison_bench_runs():
+    script = ROOT / "benches/python/colour_difference.py"
+    done = subprocess.run([sys.executable, script, "--quick"], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    assert "CIEDE2000, 10000 pairs" in done.stdout

@@ -94,7 +94,9 @@ def test_own_table() -> None:
     assert limits.check_limits(both, bowl("7722-84-1", 10)).exceeded
     assert not limits.check_limits(limits.LimitTable("EU"), bowl("7722-84-1", 10)).exceeded
     with pytest.raises(foilwork.FoilworkError, match="line 2: figure is"):
-        limits.LimitTable.from_csv("x", "id,rule,substance,applies_to,user,figure,unit,measured\na,maximum,b,hair,all,,%,as-applied\n")
+        limits.LimitTable.from_csv(
+            "x", "id,rule,substance,applies_to,user,figure,unit,measured\na,maximum,b,hair,all,,%,as-applied\n"
+        )
 
 
 @pytest.mark.parametrize(

@@ -82,14 +82,15 @@ impl Level {
     /// The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
     ///
     /// Returns:
-    ///     ``exposed``, ``hues``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing shows) and
-    ///     ``basis``.
+    ///     ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+    ///     shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
     fn underlying_pigment<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let Sourced { value, basis, .. } = underlying_pigment(self.0);
         let words = |(darker, lighter): (Hue, Hue)| [darker.words(), lighter.words()];
         let dict = PyDict::new(py);
         dict.set_item("exposed", [value.words.0, value.words.1])?;
         dict.set_item("hues", words(value.exposed))?;
+        dict.set_item("strength", [value.strength.0.to_string(), value.strength.1.to_string()])?;
         dict.set_item("neutralised_by", value.neutraliser.map(words))?;
         dict.set_item("basis", basis.words())?;
         Ok(dict)

@@ -1,9 +1,12 @@
 use super::swatches::white;
 use crate::{
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply, apply_kernel_to},
     error::{FoilworkError, raise},
 };
-use foilwork::colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz};
+use foilwork::{
+    colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz},
+    column,
+};
 use pyo3::{prelude::*, types::PyTuple};
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
@@ -55,7 +58,7 @@ impl<'py> Triples<'py> {
 /// CIEDE2000 colour difference.
 ///
 /// Args:
-///     lab_1: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+///     lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     lab_2: the same, with the same white; the shapes broadcast.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 ///
@@ -63,7 +66,7 @@ impl<'py> Triples<'py> {
 ///     A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
 ///
 /// Raises:
-///     FoilworkError: L\* outside 0 to 100, a\* or b\* outside -200 to 200.
+///     FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
 ///
 /// Source:
 ///     Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
@@ -82,19 +85,24 @@ pub fn ciede2000<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts, &lab_2.parts);
-    let [found] = apply(py, [l1, a1, b1, l2, a2, b2], errors, |[l1, a1, b1, l2, a2, b2]| {
-        // The difference does not depend on which white both are counted from.
-        let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
-        let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
-        Ok::<_, InvalidColour>([Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000)])
-    })?;
-    Ok(found)
+    apply_kernel_to(
+        py,
+        [l1, a1, b1, l2, a2, b2],
+        errors,
+        |[l1, a1, b1, l2, a2, b2]| {
+            // The difference does not depend on which white both are counted from.
+            let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
+            let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
+            Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
+        },
+        |[l1, a1, b1, l2, a2, b2], out| column::ciede2000([l1, a1, b1], [l2, a2, b2], out),
+    )
 }
 
 /// CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 ///
 /// Args:
-///     lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     observer_degrees: 2 or 10; the white is D65.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 ///
@@ -163,11 +171,11 @@ pub fn xyz_to_lab<'py>(
 /// CIELAB to lightness, chroma and hue angle in degrees.
 ///
 /// Args:
-///     lab: L\*, a\*, b\*: three numbers or an array of shape (..., 3).
+///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 ///
 /// Returns:
-///     L\*, C\*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+///     L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
 ///
 /// Raises:
 ///     FoilworkError: a coordinate out of range.
@@ -189,14 +197,14 @@ pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) ->
 /// Lightness, chroma and hue angle to CIELAB.
 ///
 /// Args:
-///     lch: L\*, C\*, h in degrees: three numbers or an array of shape (..., 3).
+///     lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
 ///
 /// Returns:
-///     L\*, a\*, b\*: three numbers or an array of the same shape.
+///     L*, a*, b*: three numbers or an array of the same shape.
 ///
 /// Raises:
-///     FoilworkError: L\* outside 0 to 100, C\* outside 0 to 200, h outside -360 to 360 degrees.
+///     FoilworkError: L* outside 0 to 100, C* outside 0 to 200, h outside -360 to 360 degrees.
 ///
 /// Examples:
 ///     >>> from foilwork.colour import lch_to_lab
@@ -215,7 +223,7 @@ pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) ->
 /// CIELAB to the nearest sRGB colour a screen can show.
 ///
 /// Args:
-///     lab: L\*, a\*, b\* as three numbers.
+///     lab: L*, a*, b* as three numbers.
 ///     observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
 ///
 /// Returns:
@@ -242,7 +250,7 @@ pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<(Stri
 ///     srgb: six hexadecimal digits after a ``#``.
 ///
 /// Returns:
-///     L\*, a\*, b\*.
+///     L*, a*, b*.
 ///
 /// Raises:
 ///     FoilworkError: not such a text.

@@ -18,7 +18,7 @@ pub struct Swatch {
 
 #[pymethods]
 impl Swatch {
-    /// L\*, a\*, b\* of the best estimate (D65, 2 degrees unless measured otherwise).
+    /// L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise).
     #[getter]
     fn lab(&self) -> (f64, f64, f64) {
         let lab = self.swatch.lab();
@@ -124,7 +124,7 @@ pub fn white(observer_degrees: u8) -> PyResult<White> {
 ///     lightened_from: natural level it was lightened from; ``None`` for natural hair (or with ``tones``).
 ///     tones: hue words of a colour of this level, shown as on white hair.
 ///     white_percent: share of white hair mixed in, from 0 to 100 %.
-///     lab: L\*, a\*, b\* measured on the hair, instead of a level.
+///     lab: L*, a*, b* measured on the hair, instead of a level.
 ///     observer_degrees: observer of ``lab``, 2 or 10.
 ///
 /// Returns:
@@ -146,7 +146,6 @@ pub fn white(observer_degrees: u8) -> PyResult<White> {
 ///     True
 #[pyfunction]
 #[pyo3(signature = (level = None, *, lightened_from = None, tones = None, white_percent = 0.0, lab = None, observer_degrees = 10))]
-#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn swatch(
     level: Option<AnyLevel>,
     lightened_from: Option<AnyLevel>,

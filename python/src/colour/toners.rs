@@ -9,7 +9,7 @@ use foilwork::{
     quantity::Mass,
     toner::{Exposed, Outcome, Porosity, Target, TonerAnswer as Answer, TonerMix, TonerRequest, find_toner},
 };
-use pyo3::{prelude::*, types::PyDict};
+use pyo3::prelude::*;
 
 /// The answer of a toner search; made by ``toner``.
 ///
@@ -22,15 +22,20 @@ fn parts(mix: &TonerMix) -> Vec<(String, f64)> {
     mix.parts.iter().map(|part| (part.code.clone(), part.mass.g())).collect()
 }
 
+fn loads<'py>(py: Python<'py>, value: &impl serde::Serialize) -> PyResult<Bound<'py, PyAny>> {
+    let json = serde_json::to_string(value).map_err(raise)?;
+    py.import("json")?.call_method1("loads", (json,))
+}
+
 #[pymethods]
 impl TonerAnswer {
-    /// Whether the nearest mix is predicted as close to the target as two readings of one tress.
+    /// Whether the best mix is predicted as close to the target as two readings of one tress, and closer than the hair was.
     #[getter]
     fn reached(&self) -> bool {
         self.0.outcome == Outcome::Reached
     }
 
-    /// The nearest mix: codes with masses in g, largest first.
+    /// The best mix: codes with masses in g, largest first; a further shade counts only where it is worth 0.25 CIEDE2000.
     #[getter]
     fn mix_g(&self) -> Vec<(String, f64)> {
         parts(&self.0.best)
@@ -60,16 +65,20 @@ impl TonerAnswer {
         self.0.before.ciede2000
     }
 
-    /// Other mixes as (codes with masses in g, CIEDE2000 to the target), nearest first.
+    /// Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them.
     #[getter]
     fn alternatives(&self) -> Vec<(Vec<(String, f64)>, f64)> {
         self.0.alternatives.iter().map(|mix| (parts(mix), mix.residual.ciede2000)).collect()
     }
 
     /// What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``.
-    fn findings<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        let json = serde_json::to_string(&self.0.findings).map_err(raise)?;
-        py.import("json")?.call_method1("loads", (json,))?.extract::<Vec<Bound<'py, PyDict>>>()
+    fn findings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        loads(py, &self.0.findings)
+    }
+
+    /// The whole answer as dicts, lists, strings and numbers; every key carries its unit.
+    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        loads(py, &self.0.data())
     }
 
     fn __str__(&self) -> String {
@@ -90,13 +99,13 @@ impl TonerAnswer {
 /// Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
 ///
 /// Args:
-///     shades: the shades at hand, at most 48.
+///     shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
 ///     lifted_level: level the hair was lifted to.
 ///     natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
-///     exposed_lab: L\*, a\*, b\* measured on the lifted hair, instead of the model.
+///     exposed_lab: L*, a*, b* measured on the lifted hair, instead of the model.
 ///     target_level: level wanted, with ``target_tones``.
 ///     target_tones: hue words wanted, the main one first; empty is neutral.
-///     target_lab: L\*, a\*, b\* wanted, instead of level and tones.
+///     target_lab: L*, a*, b* wanted, instead of level and tones.
 ///     observer_degrees: observer of the measured colours, 2 or 10.
 ///     porous: whether the hair is porous.
 ///     most_shades: most shades in a mix, from 1 to 4.

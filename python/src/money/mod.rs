@@ -11,6 +11,8 @@ mod cost;
 mod exact;
 mod price;
 mod quote;
+mod rule;
+mod staff;
 mod table;
 
 pub use amount::PyMoney;
@@ -19,6 +21,8 @@ pub use columns::{ServiceCosts, cost_columns};
 pub use cost::*;
 pub use price::*;
 pub use quote::*;
+pub use rule::*;
+pub use staff::*;
 pub use table::{PricedServices, price_services, price_services_csv, price_services_json};
 
 use crate::error::raise;

@@ -18,7 +18,7 @@ pub(in crate::service) use text_fields::Moment;
 
 use super::shape::ServiceFile;
 use check::Checker;
-use node::{Kind, Node};
+use node::{Kind, Lines, Node};
 
 /// How a service file is written; both have the same shape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -57,9 +57,9 @@ pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
     let (root, mut problems) = tree(text, format);
     // After a syntax error the rest of the tree is a guess: what it lacks may be there.
     if problems.is_empty() {
-        let schema = schema();
-        let mut checker = Checker { root: &schema, problems: Vec::new() };
-        checker.check(&root, &schema, "");
+        let schema = schema::derived();
+        let mut checker = Checker { root: schema, problems: Vec::new() };
+        checker.check(&root, schema, "");
         problems.append(&mut checker.problems);
         problems.extend(references::check(&root));
     }
@@ -75,9 +75,9 @@ pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
 /// The text as a tree with places, and what is wrong with its syntax.
 fn tree(text: &str, format: Format) -> (Node, Vec<Problem>) {
     // Spreadsheet programs like to put a byte order mark in front.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let lines = Lines::of(text.strip_prefix('\u{feff}').unwrap_or(text));
     match format {
-        Format::Toml => read_toml::read(text),
-        Format::Json => read_json::read(text),
+        Format::Toml => read_toml::read(&lines),
+        Format::Json => read_json::read(&lines),
     }
 }

@@ -17,8 +17,9 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
     let change = lift_needed(task.from, target);
     let names = task.products.iter().filter_map(|(i, _)| request.items.get(*i)).map(|item| item.name.as_str());
     let product = names.collect::<Vec<_>>().join(" + ");
-    // Only lifting exposes pigment; depositing covers what is there.
-    let pigment = change.is_lift().then(|| underlying_pigment(target));
+    // Only lifting exposes pigment, and nothing lifts without peroxide; depositing covers what is there.
+    let lifts = change.is_lift() && task.oxidant != Oxidant::Nothing;
+    let pigment = lifts.then(|| underlying_pigment(target));
     SectionColour {
         section: task.name.clone(),
         product,

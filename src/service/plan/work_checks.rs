@@ -10,7 +10,7 @@ use crate::{
     mix::natural_share,
     quantity::{MassFraction, Share},
     service::{
-        request::{Item, ItemKind, Request, Stage, Task},
+        request::{Item, ItemKind, Oxidant, Request, Stage, Task},
         shape::ShadeClass,
     },
     source::{COMMON_PRACTICE, citations::trade},
@@ -61,6 +61,7 @@ fn own_instructions(request: &Request, task: &Task, mixed: &Mixed, findings: &mu
         }
         let Some(limits) = item.own_limits() else { continue };
         match limits.strongest {
+            _ if task.oxidant == Oxidant::Nothing => {}
             Some(most) if mixed.developer.high() > most => {
                 let text = format!(
                     "{}: developer {:.2} with \"{}\", which takes {most} at most: use a weaker one",

@@ -84,6 +84,7 @@ fn semi_permanent_colour_is_not_oxidative() {
     assert_eq!(verdicts(&plan, "age"), []);
     assert_eq!(verdicts(&plan, "skin test"), [Warning]);
     assert_eq!(plan.mixes[0].on_hair_ww_percent.high, 0.0);
+    assert_eq!(verdicts(&plan, "law"), []);
 }
 
 #[rstest]

@@ -44,6 +44,9 @@ fn dates_to_text(value: &mut toml::Value) {
 #[case::date_in_quotes("start = 2026-11-25T10:00:00", "start = \"2026-11-25T10:00:00\"")]
 #[case::blank_in_a_date("applied = 2026-11-22T17:30:00", "applied = 2026-11-22 17:30:00")]
 #[case::other_base("foils = 12", "foils = 0xC")]
+#[case::whole_foils_with_a_point("foils = 12", "foils = 12.0")]
+#[case::whole_foils_with_an_exponent("foils = 12", "foils = 1.2e1")]
+#[case::version_with_a_point("format = 1", "format = 1.0")]
 fn another_hand_writes_the_same_file(#[case] old: &str, #[case] new: &str) {
     let text = example("soft-gradient.toml");
     assert!(text.contains(old));

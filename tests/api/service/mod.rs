@@ -9,4 +9,5 @@ mod examples;
 mod forms;
 mod law;
 mod schema;
+mod together;
 mod work;

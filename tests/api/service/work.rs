@@ -4,7 +4,7 @@ use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
 use foilwork::service::{
     ServiceFile,
     Verdict::{self, NotJudged, Passed, Stop, Warning},
-    shape::{ExistingColour, HistoryFlag, MixPart, Shade, Technique, Toner, Zone},
+    shape::{ExistingColour, MixPart, Shade, Technique, Toner, Zone},
 };
 use rstest::rstest;
 
@@ -161,32 +161,6 @@ fn colour_on_colour(#[case] artificial: bool, #[case] target: f64, #[case] want:
     assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want));
 }
 
-// Common practice: more than two levels darker on lightened hair needs pre-pigmentation.
-#[rstest]
-#[case::two_levels(true, 7.0, None)]
-#[case::more(true, 6.9, Some(Warning))]
-#[case::never_lightened(false, 6.9, None)]
-fn darker_on_lightened_hair(#[case] lightened: bool, #[case] target: f64, #[case] want: Option<Verdict>) {
-    let plan = changed(only_colour(), |file| {
-        file.analysis.history = Some(if lightened { vec![HistoryFlag::Lightened] } else { Vec::new() });
-        file.section[0].starting_level = Some(9.0);
-        file.section[0].target_level = target;
-    });
-    assert_eq!(verdicts(&plan, "depth"), Vec::from_iter(want));
-}
-
-#[rstest]
-#[case::as_natural(Zone::Roots, 6.0, None)]
-#[case::darker_root(Zone::Roots, 5.9, Some(Warning))]
-#[case::darker_lengths(Zone::Lengths, 5.9, None)]
-fn root_darker_than_the_natural_base(#[case] zone: Zone, #[case] target: f64, #[case] want: Option<Verdict>) {
-    let plan = changed(only_colour(), |file| {
-        file.section[0].zone = zone;
-        file.section[0].target_level = target;
-    });
-    assert_eq!(verdicts(&plan, "depth"), Vec::from_iter(want));
-}
-
 // Common practice: a toner deposits; a shade lighter than the hair does not show.
 #[rstest]
 #[case::same(9.0, Passed)]
@@ -208,14 +182,6 @@ fn the_darkest_section_decides_for_the_toner() {
         file.toner.push(named);
     });
     assert_eq!(verdicts(&plan, "toner level"), [Warning, Passed]);
-}
-
-#[rstest]
-#[case::natural(6.0, Passed)]
-#[case::darker_than_natural(6.1, Warning)]
-fn root_shadow_level(#[case] natural: f64, #[case] want: Verdict) {
-    let plan = changed(fine(), |file| file.analysis.natural_level = natural);
-    assert_eq!(verdicts(&plan, "root shadow"), [want]);
 }
 
 // Common practice: from about a third white, a permanent shade above level 8 covers only in part.
@@ -251,4 +217,31 @@ fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, 
         file.section[0].mix.retain(|part| part.parts > 0.0);
     });
     assert_eq!(verdicts(&plan, "white hair"), [want], "{}", texts(&plan, "white hair"));
+}
+
+/// Nothing lifts without peroxide: no pigment is exposed, and no developer can be too strong.
+#[rstest]
+#[case::with_developer("J6", Some("developer"), true)]
+#[case::without("J8-veil", None, false)]
+fn pigment_is_exposed_by_peroxide_only(#[case] product: &str, #[case] developer: Option<&str>, #[case] exposes: bool) {
+    let plan = changed(only_colour(), |file| {
+        let section = &mut file.section[0];
+        section.product = Some(product.to_owned());
+        section.developer = developer.map(str::to_owned);
+        section.target_level = 7.0;
+        file.shelf.shade[2].strongest_developer_ww = None;
+    });
+    assert_eq!(plan.colour[0].exposed.is_some(), exposes);
+    assert_eq!(verdicts(&plan, "developer").len(), usize::from(exposes));
+}
+
+/// 8.3 less 5.3 is 3.000000000000001 in binary; a limit is not exceeded by the last bit.
+#[test]
+fn levels_are_compared_as_they_are_written() {
+    let plan = changed(only_colour(), |file| {
+        file.shelf.developer[0].strength = "9 % w/w".to_owned();
+        file.analysis.natural_level = 5.3;
+        file.section[0].target_level = 8.3;
+    });
+    assert_eq!(verdicts(&plan, "lift"), [], "{}", texts(&plan, "lift"));
 }
