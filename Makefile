@@ -1,16 +1,42 @@
-# foilwork: `make demo` runs the main job, `make test` runs every check. Both set up what they need.
+# foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-PYTHON ?= python3.11
-VENV   := .venv
-BIN    := $(VENV)/bin
+.PHONY: demo test python stubs schema bench format
 
-.PHONY: demo test python stubs
+# The command line, built from this checkout, plans the first example.
+demo:
+	@.ci/need-cargo
+	@.ci/find-python >/dev/null
+	@cargo run --quiet --release --features cli -- plan examples/soft-gradient.toml
 
-$(BIN)/python:
-	$(PYTHON) -m venv $(VENV)
-	$(BIN)/python -m pip install --quiet --upgrade pip
+# Everything that continuous integration runs, in the same order.
+test:
+	@.ci/need-cargo
+	@.ci/find-python >/dev/null
+	@.ci/checks
 
-# The Python module, built from this checkout into .venv.
-python: $(BIN)/python
-	$(BIN)/python -m pip install --quiet 'maturin>=1.16,<2' --group test
-	. $(BIN)/activate; $(BIN)/maturin develop --quiet
+# The Python module, built from this checkout into .venv, for daily work.
+python:
+	@.ci/need-cargo
+	@.ci/environment .venv
+	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet
+
+# Copies the docstrings of the compiled module into its stub.
+stubs: python
+	@.venv/bin/python python/tools/sync_stubs.py
+
+# The JSON Schema of a service file, as the command line prints it.
+schema:
+	@.ci/need-cargo
+	@cargo run --quiet --features cli -- schema --output examples/service.schema.json
+
+# Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
+bench: python
+	cargo bench --all-features $(if $(ROOM),--bench $(ROOM),--benches)
+	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet --release
+	@set -e; for script in benches/python/$(or $(ROOM),*).py; do if [ -e "$$script" ]; then .venv/bin/python "$$script"; fi; done
+
+format:
+	@.ci/environment .venv
+	@cargo fmt --all
+	@.venv/bin/ruff check --quiet --fix-only .
+	@.venv/bin/ruff format --quiet .

@@ -1,8 +1,66 @@
-//! `colour`, one function each.
+//! `colour` and `toner`, one function each.
 
-use criterion::{Criterion, criterion_group, criterion_main};
+use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use foilwork::{
+    colour::{Chart, Difference, Hue, Lab, Level, Swatch, Tone, White},
+    quantity::Mass,
+    toner::{Exposed, Target, TonerRequest, find_toner},
+};
+use std::hint::black_box;
 
-fn benches(_c: &mut Criterion) {}
+const CHART: &str = include_str!("../examples/juniper_and_tide_shades.toml");
 
-criterion_group!(group, benches);
+fn level(number: f64) -> Level {
+    Level::new(number).expect("a level of the bench")
+}
+
+/// Spread over the solid without a random generator: multiples of irrational steps.
+fn colours(count: usize) -> Vec<(Lab, Lab)> {
+    let at = |i: usize, step: f64| (i as f64 * step).fract();
+    let lab = |i: usize| {
+        Lab::new(100.0 * at(i, 0.618), 120.0 * at(i, 0.414) - 60.0, 120.0 * at(i, 0.732) - 60.0, White::D65TwoDegree)
+    };
+    (0..count).map(|i| (lab(i).expect("in range"), lab(i + count).expect("in range"))).collect()
+}
+
+fn ciede2000(c: &mut Criterion) {
+    let pairs = colours(10_000);
+    let mut group = c.benchmark_group("colour/ciede2000");
+    group.throughput(Throughput::Elements(pairs.len() as u64));
+    group.bench_function("pairs", |b| {
+        b.iter(|| {
+            let apart =
+                |(first, second): &(Lab, Lab)| Difference::between(*first, *second).map_or(0.0, |d| d.ciede2000);
+            black_box(&pairs).iter().map(apart).sum::<f64>()
+        });
+    });
+    group.finish();
+}
+
+fn swatch(c: &mut Criterion) {
+    let (natural, lifted) = (level(3.0), level(8.0));
+    c.bench_function("colour/swatch/lightened", |b| {
+        b.iter(|| Swatch::lightened(black_box(natural), black_box(lifted)))
+    });
+}
+
+fn chart(c: &mut Criterion) {
+    c.bench_function("colour/chart/from_toml", |b| b.iter(|| Chart::from_toml(black_box(CHART))));
+}
+
+fn toner(c: &mut Criterion) {
+    let chart = Chart::from_toml(CHART).expect("the demo chart");
+    let request = TonerRequest {
+        exposed: Exposed::lightened(level(5.0), level(9.0)),
+        target: Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) },
+        shades: chart.shades().collect(),
+        most_shades: 3,
+        bowl: Mass::from_g(30.0).expect("a mass"),
+        division: Mass::from_g(0.1).expect("a mass"),
+    };
+    assert_eq!(request.shades.len(), 12);
+    c.bench_function("toner/find/12 shades, up to 3, 0.1 g in 30 g", |b| b.iter(|| find_toner(black_box(&request))));
+}
+
+criterion_group!(group, ciede2000, swatch, chart, toner);
 criterion_main!(group);

@@ -18,3 +18,8 @@ pub mod toner;
 
 #[cfg(feature = "cli")]
 pub mod cli;
+
+/// The examples of the README, run as doctests.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+pub struct Readme;

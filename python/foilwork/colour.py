@@ -1,3 +1,45 @@
-"""The colour room of foilwork."""
+"""Colour: levels, tones, shades, CIELAB and its differences, modelled swatches, toners."""
 
-__all__: list[str] = []
+from foilwork._native import (
+    Level,
+    Shade,
+    Swatch,
+    TonerAnswer,
+    ciede2000,
+    complement,
+    formula_level,
+    lab_to_lch,
+    lab_to_srgb,
+    lab_to_xyz,
+    lch_to_lab,
+    lift_needed,
+    pre_pigmentation,
+    read_shades,
+    result_level,
+    srgb_to_lab,
+    swatch,
+    toner,
+    xyz_to_lab,
+)
+
+__all__ = [
+    "Level",
+    "Shade",
+    "Swatch",
+    "TonerAnswer",
+    "ciede2000",
+    "complement",
+    "formula_level",
+    "lab_to_lch",
+    "lab_to_srgb",
+    "lab_to_xyz",
+    "lch_to_lab",
+    "lift_needed",
+    "pre_pigmentation",
+    "read_shades",
+    "result_level",
+    "srgb_to_lab",
+    "swatch",
+    "toner",
+    "xyz_to_lab",
+]

@@ -1,3 +1,43 @@
-"""The mix room of foilwork."""
+"""The bowl: ratios, recipes, weighing on a real scale, bowls over time, what is on the hair."""
 
-__all__: list[str] = []
+from foilwork._native import (
+    Additive,
+    Bowl,
+    BowlPlan,
+    Composition,
+    DeclaredProduct,
+    Ingredient,
+    Ratio,
+    Recipe,
+    Weighing,
+    as_applied,
+    bowls,
+    convert_amount,
+    handling,
+    minimum_bowl,
+    minimum_mass,
+    mixing_card,
+    natural_share,
+    weigh,
+)
+
+__all__ = [
+    "Additive",
+    "Bowl",
+    "BowlPlan",
+    "Composition",
+    "DeclaredProduct",
+    "Ingredient",
+    "Ratio",
+    "Recipe",
+    "Weighing",
+    "as_applied",
+    "bowls",
+    "convert_amount",
+    "handling",
+    "minimum_bowl",
+    "minimum_mass",
+    "mixing_card",
+    "natural_share",
+    "weigh",
+]

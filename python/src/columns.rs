@@ -225,6 +225,33 @@ pub fn apply_kernel<'py, E: Error>(
     Ok(result.into_any())
 }
 
+/// Applies a whole-column kernel of the core to several columns that broadcast together; `rule` is the scalar form, for
+/// numbers and for the text of an error.
+pub fn apply_kernel_to<'py, const N: usize, E: Error>(
+    py: Python<'py>,
+    columns: [&Column<'py>; N],
+    on_refusal: OnRefusal,
+    rule: impl Fn([f64; N]) -> Result<f64, E>,
+    kernel: impl FnOnce([Cells<'_>; N], &mut [f64]) -> Result<Outcome, ColumnError>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let Some(shape) = common_shape(&columns)? else {
+        let [result] = apply(py, columns, on_refusal, |numbers| rule(numbers).map(|found| [found]))?;
+        return Ok(result);
+    };
+    let mut spread = Vec::with_capacity(N);
+    for column in columns {
+        spread.push(column.values(&shape)?);
+    }
+    let cells: [Cells<'_>; N] = std::array::from_fn(|i| spread[i].cells());
+    let result = PyArray::<f64, _>::zeros(py, shape.as_slice(), false);
+    {
+        let mut writer = result.readwrite();
+        let outcome = kernel(cells, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
+        settle(py, outcome, &shape, on_refusal, |row| rule(cells.map(|column| column.get(row))).err())?;
+    }
+    Ok(result.into_any())
+}
+
 /// Raises for the first refused row, or warns how many there are.
 fn settle<E: Error>(
     py: Python<'_>,

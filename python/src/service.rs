@@ -95,8 +95,8 @@ impl Plan {
 ///     >>> try:
 ///     ...     foilwork.plan('format = 2')
 ///     ... except foilwork.ServiceFileError as error:
-///     ...     print(error.problems[-1])
-///     (1, 'format', '2 is out of range: give 1')
+///     ...     print([problem for problem in error.problems if problem[1] == "format"])
+///     [(1, 'format', '2 is out of range: give 1')]
 #[pyfunction]
 #[pyo3(signature = (text, format = "toml"))]
 pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
@@ -105,7 +105,7 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
         "json" => Format::Json,
         other => return Err(PyValueError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
-    let planned = py.detach(|| service::parse(text, format).and_then(|file| service::plan(&file)));
+    let planned = py.detach(|| service::plan_text(text, format));
     planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
 }
 

@@ -1,24 +1,13 @@
-use super::{Answer, Outcome, args::ConvertArgs};
+use super::{Answer, Outcome, args::ConvertArgs, read};
 use crate::{
-    peroxide::{
-        Conditions, MolarVolume, SolutionDensity, StatedStrength, Strength, StrengthUnit, convert_interval, read_label,
-    },
-    quantity::{Density, Temperature},
+    peroxide::{Conditions, StatedStrength, Strength, StrengthUnit, convert_interval, read_label},
     source::Interval,
 };
 use std::fmt::Write;
 
 /// `foilwork convert`: one strength in every unit, with the bounds that the density brings.
 pub(super) fn run(args: &ConvertArgs) -> Outcome {
-    let mut conditions = Conditions::at(Temperature::from_celsius(args.temperature)?);
-    if let Some(density) = args.density {
-        conditions = conditions.with_density(SolutionDensity::measured(Density::from_g_per_ml(density)?));
-    } else if args.cream {
-        conditions = conditions.with_density(SolutionDensity::Emulsion);
-    }
-    if let Some(which) = &args.molar_volume {
-        conditions = conditions.with_molar_volume(which.parse::<MolarVolume>()?);
-    }
+    let conditions = read::conditions(&args.conditions)?;
     let units = match &args.to {
         Some(unit) => vec![unit.parse::<StrengthUnit>()?],
         None => StrengthUnit::ALL.to_vec(),

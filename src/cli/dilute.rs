@@ -7,6 +7,10 @@ use crate::{
 };
 use std::fmt::Write;
 
+/// What goes with everything that is mixed by weight.
+pub(super) const CAUTION: &str = "Weigh it; volumes add up only nearly. Blend developers with developers or with a \
+                                  diluent that their maker allows. Never close the container.";
+
 /// `foilwork dilute`: two things to weigh, and the strength they then give.
 pub(super) fn run(args: &DiluteArgs) -> Outcome {
     let temperature = Temperature::from_celsius(args.temperature)?;
@@ -35,7 +39,8 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if off.abs() >= 0.005 {
         writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
     }
-    text += "Weigh it; volumes add up only nearly. Blend developers with developers or with a\n\
-             diluent that their maker allows. Never close the container.\n";
+    for line in textwrap::wrap(CAUTION, 80) {
+        writeln!(text, "{line}")?;
+    }
     Ok(Answer::fine(text))
 }

@@ -6,15 +6,24 @@
 //! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
 mod args;
+mod blend;
 mod convert;
 mod cost;
 mod dilute;
+mod level;
 mod limits;
 mod output;
 mod plan;
 mod price;
+mod read;
 mod scale;
 mod schema;
+mod shelf;
+mod sources;
+mod swatch;
+mod table;
+mod titrate;
+mod toner;
 
 use args::{Arguments, Command};
 use clap::Parser;
@@ -67,10 +76,17 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Schema(args) => schema::run(args),
         Command::Convert(args) => convert::run(args),
         Command::Dilute(args) => dilute::run(args),
+        Command::Table(args) => table::run(args),
+        Command::Blend(args) => blend::run(args),
+        Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
+        Command::Level(args) => level::run(args),
+        Command::Swatch(args) => swatch::run(args),
+        Command::Toner(args) => toner::run(args),
         Command::Limits(args) => limits::run(args),
         Command::Price(args) => price::run(args),
         Command::Cost(args) => cost::run(args),
+        Command::Sources(args) => sources::run(args),
     };
     match outcome {
         Ok(answer) => print(&answer.text, answer.status),

@@ -1,4 +1,8 @@
-use super::{Answer, Outcome, Refusal, args::OutputArgs};
+use super::{
+    Answer, Outcome, Refusal,
+    args::{OutputArgs, ReportArgs},
+};
+use serde::Serialize;
 use std::{
     fs,
     io::{Read, Write, stdin},
@@ -21,6 +25,12 @@ pub(super) fn deliver(text: String, status: u8, output: &OutputArgs) -> Outcome 
     let Some(path) = &output.output else { return Ok(Answer { text, status }) };
     replace(path, &text).map_err(|error| Refusal(format!("cannot write {}: {error}", path.display())))?;
     Ok(Answer { text: String::new(), status })
+}
+
+/// Prints or writes the data as JSON, or else the text made of it.
+pub(super) fn report(args: &ReportArgs, data: &impl Serialize, text: impl FnOnce() -> String) -> Outcome {
+    let text = if args.json { serde_json::to_string_pretty(data)? + "\n" } else { text() };
+    deliver(text, 0, &args.output)
 }
 
 /// Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one.

@@ -12,8 +12,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         let lines = problems.0.iter().map(|problem| format!("{name}: {problem}"));
         Refusal(lines.collect::<Vec<_>>().join("\n"))
     };
-    let file = service::parse(&text, Format::of_name(&name)).map_err(located)?;
-    let plan = service::plan(&file).map_err(located)?;
+    let plan = service::plan_text(&text, Format::of_name(&name)).map_err(located)?;
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet(&plan),
         (false, true) => serde_json::to_string_pretty(&plan)? + "\n",

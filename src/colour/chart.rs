@@ -132,7 +132,7 @@ impl RowReader<'_> {
         if let Some(percent) = &row.strength_percent {
             let strength = Share::from_percent(*percent.get_ref())
                 .map_err(|problem| (percent.span(), quantity("strength_percent", problem)))?;
-            shade = shade.with_strength(strength).map_err(|error| (percent.span(), error.into()))?;
+            shade = shade.with_strength(strength);
         }
         Ok((shade, self.shelf()?))
     }

@@ -30,8 +30,10 @@ impl LevelChange {
         }
     }
 
+    /// Levels are written in decimals: the last bits of their difference in binary mean nothing, and must not put a
+    /// change of 3 levels above a limit of 3.
     pub(crate) fn between(from: Level, to: Level) -> Self {
-        Self(to.number() - from.number())
+        Self(((to.number() - from.number()) * 1e9).round() / 1e9)
     }
 
     /// The signed number of levels; positive is lighter.

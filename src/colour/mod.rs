@@ -2,21 +2,37 @@
 //!
 //! A **level** says how light hair is, a **tone** which way its hue leans; the two are separate. Level arithmetic and
 //! the colour wheel are rules of the trade and carry that basis. Colour coordinates and differences are the standards
-//! of the CIE. A swatch is a model, not a photograph, and always says so.
+//! of the CIE. A swatch is a model, not a photograph, and always says so; where it does not fit is told in [`misfits`].
 
+mod absorption;
 mod arithmetic;
+mod assumptions;
 mod chart;
 mod chart_error;
 mod chart_row;
+mod difference;
+mod dye;
+mod finding;
+mod gradient;
+mod html;
 mod hue;
+mod lanes;
 mod level;
 mod level_change;
 mod level_name;
+#[doc = include_str!("misfits.md")]
+pub mod misfits {}
+mod pigment;
 mod product;
 mod scale;
 mod shade;
+mod space;
+mod srgb;
+mod swatch;
+mod swatch_data;
 mod tone;
 mod underlying;
+mod white;
 
 pub use arithmetic::{
     ArithmeticError, WhiteBlend, blended_level, formula_level, lift_needed, result_level, white_blend,
@@ -24,6 +40,12 @@ pub use arithmetic::{
 pub use chart::Chart;
 pub use chart_error::{ChartError, ChartProblem};
 pub use chart_row::ShelfFacts;
+pub use difference::{Difference, MixedWhites};
+pub use finding::{ColourFinding, ColourRule, Weight};
+pub use gradient::{
+    PRE_PIGMENTATION_LEVELS, PrePigmentation, TRANSITION_LEVELS, Transition, check_depth_at_root, check_hairline,
+    contrast_between, pre_pigmentation, transition_between,
+};
 pub use hue::{Hue, Temper, UnknownHue};
 pub use level::{InvalidLevel, Level};
 pub use level_change::LevelChange;
@@ -31,5 +53,17 @@ pub use level_name::{LevelName, Naming};
 pub use product::{Canvas, Product};
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
 pub use shade::{Shade, ShadeError};
+pub use space::{InvalidColour, Lab, Lch, Xyz};
+pub use srgb::{NotHex, Srgb};
+pub use swatch::{LabBounds, Swatch};
+pub use swatch_data::SwatchData;
 pub use tone::{Tone, TonePart};
 pub use underlying::{Strength, UnderlyingPigment, underlying_pigment};
+pub use white::White;
+
+pub(crate) use absorption::Absorption;
+pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
+pub(crate) use difference::ciede2000;
+pub(crate) use html::escaped;
+pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
+pub(crate) use srgb::lab_of_linear;

@@ -1,5 +1,5 @@
 use super::{Level, Tone};
-use crate::quantity::{InvalidQuantity, Share};
+use crate::quantity::Share;
 use std::fmt;
 
 /// One shade of the user's own chart: a code, a level and a tone.
@@ -15,31 +15,12 @@ pub struct Shade {
 }
 
 /// Why a shade cannot be built.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ShadeError {
     /// Nothing to write on the weighing sheet.
     #[error("invalid shade code: it is empty (give the code printed on the tube)")]
     EmptyCode,
-    /// A shade that deposits nothing.
-    #[error(
-        "invalid strength of shade {code:?} (got {got}): must be above 0 and at most 100 %; 100 % gives its own \
-             level on white hair"
-    )]
-    Strength {
-        /// The shade.
-        code: String,
-        /// What was given.
-        got: Share,
-    },
-    /// The strength is not a share.
-    #[error("shade {code:?}: {problem}")]
-    Quantity {
-        /// The shade.
-        code: String,
-        /// What is wrong.
-        problem: InvalidQuantity,
-    },
 }
 
 impl Shade {
@@ -64,17 +45,11 @@ impl Shade {
         Ok(Self { code, level, tone, strength: Share::ALL })
     }
 
-    /// The same shade, depositing only a part of what its level says (a sheer or diluted shade).
-    ///
-    /// # Errors
-    ///
-    /// [`ShadeError::Strength`] at 0 %.
-    pub fn with_strength(self, strength: Share) -> Result<Self, ShadeError> {
-        if strength > Share::NONE {
-            Ok(Self { strength, ..self })
-        } else {
-            Err(ShadeError::Strength { code: self.code, got: strength })
-        }
+    /// The same shade, depositing only a part of what its level says: a sheer shade, or at 0 % a clear one that only
+    /// dilutes.
+    #[must_use]
+    pub fn with_strength(self, strength: Share) -> Self {
+        Self { strength, ..self }
     }
 
     /// The code printed on the tube.

@@ -1,4 +1,4 @@
-use super::{Hue, Level};
+use super::{Hue, Level, Swatch};
 use crate::source::{Basis, COMMON_PRACTICE, Sourced};
 use serde::Serialize;
 
@@ -97,6 +97,27 @@ pub fn underlying_pigment(level: Level) -> Sourced<UnderlyingPigment> {
     };
     let basis = if level > Level::LIGHTEST_OF_TEN { Basis::Assumed } else { Basis::CommonPractice };
     Sourced { value, basis, citation: Some(&COMMON_PRACTICE) }
+}
+
+impl UnderlyingPigment {
+    /// How much shows, as a model with bounds: hair of a natural level lightened to this one. Its
+    /// [`chroma_bounds`](Swatch::chroma_bounds) are the strength of the warmth that a toner meets.
+    #[must_use]
+    pub fn modelled_from(&self, natural: Level) -> Swatch {
+        Swatch::lightened(natural, self.level)
+    }
+}
+
+impl std::fmt::Display for Strength {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.pad(match self {
+            Self::Hidden => "hidden",
+            Self::Dark => "dark",
+            Self::Strong => "strong",
+            Self::Pale => "pale",
+            Self::VeryPale => "very pale",
+        })
+    }
 }
 
 impl std::fmt::Display for UnderlyingPigment {

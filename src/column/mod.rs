@@ -3,10 +3,12 @@
 //! A column keeps the shape of its input whatever is in it: not-a-number stays not-a-number, and a value that the
 //! scalar rule refuses becomes not-a-number and is counted in the [`Outcome`]. Nothing is allocated.
 
+mod difference;
 mod outcome;
 mod rows;
 mod strength;
 
+pub use difference::ciede2000;
 pub use outcome::{ColumnError, Outcome};
 pub use rows::{Cells, rows};
 pub use strength::convert;

@@ -75,17 +75,15 @@ impl Use {
 #[must_use]
 pub fn check<'a>(table: &'a Table, bowl: &'a Composition, of: Use) -> Report<'a> {
     let mut report = bare(table, bowl.constituents().iter().map(Subject::from), of);
-    for (_, product) in bowl.parts().iter().filter(|(mass, _)| mass.g() > 0.0) {
-        let as_supplied = |row: &Limit| row.measured == Measured::AsSupplied && of.is_covered_by(row);
-        let subjects = || product.ingredients.iter().map(Subject::from);
-        let ceilings = level::collect(table, subjects(), |row| as_supplied(row) && row.is_ceiling(), |_, _| ());
-        report.findings.extend(ceilings.iter().filter_map(|level| {
-            judged(table, level).map(|finding| Finding { product: Some(&product.name), ..finding })
-        }));
-        let notices = level::collect(table, subjects(), |row| as_supplied(row) && row.is_notice(), |_, _| ());
-        report.notices.extend(notices.iter().filter_map(|level| {
-            notice::crossed(table, level).map(|notice| Notice { product: Some(&product.name), ..notice })
-        }));
+    let as_supplied = |row: &Limit| row.measured == Measured::AsSupplied && of.is_covered_by(row);
+    // Most tables say nothing about products as supplied, and then there is nothing to look up.
+    let supplied = table.rows().iter().any(as_supplied);
+    for (_, product) in bowl.parts().iter().filter(|(mass, _)| supplied && mass.g() > 0.0) {
+        let levels = level::collect(table, product.ingredients.iter().map(Subject::from), as_supplied, |_, _| ());
+        let product = Some(product.name.as_str());
+        let (notices, ceilings) = split(table, &levels);
+        report.findings.extend(ceilings.map(|finding| Finding { product, ..finding }));
+        report.notices.extend(notices.map(|notice| Notice { product, ..notice }));
     }
     report.undeclared.extend(bowl.undeclared().map(|(_, product)| product.name.as_str()));
     report
@@ -119,19 +117,19 @@ pub fn check_peroxide(jurisdiction: Jurisdiction, as_applied: Interval<MassFract
         stated_as: Some(Form::HydrogenPeroxideReleased),
         groups: &[],
         level: as_applied,
-        open: false,
+        open: MassFraction::ZERO,
     };
     bare(Table::of(jurisdiction), std::iter::once(subject), of)
 }
 
 /// Everything that concerns the mixture itself.
-fn bare<'a>(table: &'a Table, subjects: impl Iterator<Item = Subject<'a>> + Clone, of: Use) -> Report<'a> {
+fn bare<'a>(table: &'a Table, subjects: impl Iterator<Item = Subject<'a>>, of: Use) -> Report<'a> {
     let in_bowl = |row: &Limit| row.measured != Measured::AsSupplied && of.is_covered_by(row);
     let mut unjudged = Vec::new();
     let levels = level::collect(
         table,
-        subjects.clone(),
-        |row| in_bowl(row) && level::bears_on_strength(row),
+        subjects,
+        |row| in_bowl(row) && (level::bears_on_strength(row) || row.is_notice()),
         |subject, coverage| {
             let why = match coverage {
                 Coverage::Judged => return,
@@ -140,28 +138,37 @@ fn bare<'a>(table: &'a Table, subjects: impl Iterator<Item = Subject<'a>> + Clon
             };
             if subject.level.high().percent_ww() > 0.0 {
                 let verdict = Verdict::CannotBeJudged(why);
-                let (substance, level) = (subject.name, subject.level);
-                unjudged.push(Finding { substance, product: None, level, limit: None, verdict });
+                let (substance, level, undeclared_at_most) = (subject.name, subject.level, subject.open);
+                unjudged.push(Finding { substance, product: None, level, undeclared_at_most, limit: None, verdict });
             }
         },
     );
-    let notices = level::collect(table, subjects, |row| in_bowl(row) && row.is_notice(), |_, _| ());
+    let (notices, ceilings) = split(table, &levels);
     let mut findings: Vec<Finding<'a>> = Vec::with_capacity(levels.len() + unjudged.len());
-    findings.extend(levels.iter().filter_map(|level| judged(table, level)));
+    findings.extend(ceilings);
     findings.append(&mut unjudged);
-    Report {
-        table: table.title(),
-        of,
-        findings,
-        sums: sum::rules(table, &levels),
-        notices: notices.iter().filter_map(|level| notice::crossed(table, level)).collect(),
-        undeclared: Vec::new(),
-    }
+    let (notices, sums) = (notices.collect(), sum::rules(table, &levels));
+    Report { table: table.title(), of, findings, sums, notices, undeclared: Vec::new() }
+}
+
+/// Rows that are no ceilings, and the rest.
+fn split<'a, 'l>(
+    table: &'a Table,
+    levels: &'l [Level<'a>],
+) -> (impl Iterator<Item = Notice<'a>> + 'l, impl Iterator<Item = Finding<'a>> + 'l)
+where
+    'a: 'l,
+{
+    let rows = move || levels.iter().filter_map(|level| table.rows().get(level.row).map(|row| (level, row)));
+    let notices = rows().filter(|(_, row)| row.is_notice()).filter_map(|(level, _)| notice::crossed(table, level));
+    let findings = rows().filter(|(_, row)| !row.is_notice()).filter_map(|(level, _)| judged(table, level));
+    (notices, findings)
 }
 
 fn judged<'a>(table: &'a Table, level: &Level<'a>) -> Option<Finding<'a>> {
     let limit = table.rows().get(level.row)?;
     let substance = if level.also == 0 { level.name } else { &limit.substance };
     let verdict = finding::verdict(limit, level);
-    Some(Finding { substance, product: None, level: level.interval(), limit: Some(limit), verdict })
+    let (undeclared_at_most, level) = (level.undeclared(), level.interval());
+    Some(Finding { substance, product: None, level, undeclared_at_most, limit: Some(limit), verdict })
 }

@@ -31,7 +31,7 @@ pub enum Why {
     Unverified,
     /// The limit lies between the best estimate and the upper bound.
     Straddles,
-    /// The level is not above the limit as far as declared, and a part of the bowl is not declared in full.
+    /// The level is not above the limit as far as declared, but what is not declared in the bowl could take it there.
     Undeclared,
     /// How much of the species the law counts is in this form is not known.
     FormUnknown,
@@ -47,7 +47,9 @@ impl fmt::Display for Why {
             Self::NoFigure => "the source gives no figure",
             Self::Unverified => "not above the figure, but the figure is from memory and unverified",
             Self::Straddles => "the limit lies within the bounds of the level (a better known level would decide)",
-            Self::Undeclared => "not above the limit as far as declared, but part of the bowl is not declared in full",
+            Self::Undeclared => {
+                "not above the limit as far as declared, but what is not declared in the bowl could take it there"
+            }
             Self::FormUnknown => "the content of the form the law counts is not known (state the level in that form)",
             Self::BasisNotStated => "not above the figure as applied, but the source does not say in what it is meant",
         })
@@ -74,6 +76,8 @@ pub struct Finding<'a> {
     pub product: Option<&'a str>,
     /// The level in the form the row counts.
     pub level: Interval<MassFraction>,
+    /// The most that products not declared in full could add to it.
+    pub undeclared_at_most: MassFraction,
     /// The row, when the table has one.
     pub limit: Option<&'a Limit>,
     /// What follows.
@@ -81,11 +85,12 @@ pub struct Finding<'a> {
 }
 
 impl Finding<'_> {
-    /// Limit minus upper bound of the level, in percentage points w/w; negative when the bound is above the limit.
+    /// Limit minus upper bound of the level and of what is not declared, in percentage points w/w; negative when that
+    /// is above the limit.
     #[must_use]
     pub fn margin_percentage_points(&self) -> Option<f64> {
         let ceiling = self.limit.filter(|limit| limit.is_ceiling())?.concentration?;
-        Some(ceiling.percent_ww() - self.level.high().percent_ww())
+        Some(ceiling.percent_ww() - self.level.high().percent_ww() - self.undeclared_at_most.percent_ww())
     }
 
     /// Whether the row was read in its source, as opposed to remembered.
@@ -108,6 +113,9 @@ impl fmt::Display for Finding<'_> {
             write!(f, " in {product} as supplied")?;
         }
         write!(f, ": {}", Percent(self.level))?;
+        if self.limit.is_some() && self.undeclared_at_most > MassFraction::ZERO {
+            write!(f, " and at most {:.3} % undeclared", self.undeclared_at_most.percent_ww())?;
+        }
         if let Some(limit) = self.limit {
             match (limit.figure.as_str(), limit.expressed_as) {
                 ("", _) => {}
@@ -157,7 +165,7 @@ pub(super) fn verdict(limit: &Limit, level: &Level<'_>) -> Verdict {
             (false, true) => Verdict::Exceeded { certain: false },
             (false, false) => Verdict::CannotBeJudged(Why::Straddles),
         }
-    } else if level.open {
+    } else if level.high + level.open > ceiling {
         Verdict::CannotBeJudged(Why::Undeclared)
     } else if !limit.obtained.is_verified() {
         Verdict::CannotBeJudged(Why::Unverified)

@@ -13,20 +13,21 @@ pub(super) struct Subject<'a> {
     pub stated_as: Option<Form>,
     pub groups: &'a [String],
     pub level: Interval<MassFraction>,
-    /// Whether there may be more of it than is declared.
-    pub open: bool,
+    /// How much more of it there may be than is declared.
+    pub open: MassFraction,
 }
 
 impl<'a> From<&'a Constituent> for Subject<'a> {
     fn from(c: &'a Constituent) -> Self {
-        let open = !c.is_fully_declared();
+        let open = c.undeclared_at_most;
         Self { name: &c.name, cas: c.cas, stated_as: c.stated_as, groups: &c.groups, level: c.level, open }
     }
 }
 
 impl<'a> From<&'a Ingredient> for Subject<'a> {
     fn from(i: &'a Ingredient) -> Self {
-        Self { name: &i.name, cas: i.cas, stated_as: i.stated_as, groups: &i.groups, level: i.level, open: false }
+        let open = MassFraction::ZERO;
+        Self { name: &i.name, cas: i.cas, stated_as: i.stated_as, groups: &i.groups, level: i.level, open }
     }
 }
 
@@ -39,15 +40,20 @@ pub(super) struct Level<'a> {
     pub low: f64,
     pub best: f64,
     pub high: f64,
-    pub open: bool,
+    /// The most that undeclared products could add.
+    pub open: f64,
     /// A substance of the row is in a form whose content of the counted species is not known.
     pub form_unknown: bool,
 }
 
 impl Level<'_> {
+    /// The most that undeclared products could add, as a mass fraction.
+    pub fn undeclared(&self) -> MassFraction {
+        at(self.open)
+    }
+
     /// The level as a mass fraction; a sum beyond a whole bowl is cut there.
     pub fn interval(&self) -> Interval<MassFraction> {
-        let at = |percent: f64| MassFraction::from_percent_ww(percent.clamp(0.0, 100.0)).unwrap_or(MassFraction::ZERO);
         let best = at(self.best);
         Interval::new(at(self.low), best, at(self.high)).unwrap_or(Interval::exact(best))
     }
@@ -58,9 +64,14 @@ impl Level<'_> {
         self.low += level(subject.level.low()) * least;
         self.best += level(subject.level.best()) * best;
         self.high += level(subject.level.high()) * most;
-        self.open |= subject.open;
+        // More than the declared form: a base in place of its salt counts for more than its mass.
+        self.open += subject.open.percent_ww() * most.max(1.0);
         self.form_unknown |= least < most;
     }
+}
+
+fn at(percent: f64) -> MassFraction {
+    MassFraction::from_percent_ww(percent.clamp(0.0, 100.0)).unwrap_or(MassFraction::ZERO)
 }
 
 /// Grams of the counted species in a gram of the substance.
@@ -80,6 +91,11 @@ impl Content {
             let peroxide = [Form::HydrogenPeroxide, Form::HydrogenPeroxideReleased];
             if stated == counted || (peroxide.contains(&stated) && peroxide.contains(&counted)) {
                 return Self::SAME;
+            }
+            // From one counted form to another by way of the substance that was added.
+            let known = |form| subject.cas.and_then(|cas| Conversion::of(cas, form)).map(Conversion::grams_per_gram);
+            if let (Some(from), Some(to)) = (known(stated), known(counted)) {
+                return Self { least: to / from, best: to / from, most: to / from };
             }
         } else if let Some(cas) = subject.cas {
             if let Some(known) = Conversion::of(cas, counted) {
@@ -103,7 +119,7 @@ const fn is_salt(form: Form) -> bool {
     matches!(form, Form::Sulfate | Form::Hydrochloride | Form::Dihydrochloride | Form::Tetrahydrochloride)
 }
 
-/// Collects what each row selected by `wanted` has to judge, and says of each subject whether any row was.
+/// Collects what each row selected by `wanted` has to judge, and says of each subject whether any row bounds it.
 pub(super) fn collect<'a>(
     table: &Table,
     subjects: impl Iterator<Item = Subject<'a>>,
@@ -120,7 +136,9 @@ pub(super) fn collect<'a>(
             if !wanted(row) {
                 return;
             }
-            coverage = Coverage::Judged;
+            if bears_on_strength(row) {
+                coverage = Coverage::Judged;
+            }
             let content = Content::of(&subject, row);
             match levels.iter_mut().find(|l| l.row == at) {
                 Some(level) => {
@@ -129,16 +147,8 @@ pub(super) fn collect<'a>(
                 }
                 None => {
                     let (low, best, high) = (0.0, 0.0, 0.0);
-                    let mut level = Level {
-                        row: at,
-                        name: subject.name,
-                        also: 0,
-                        low,
-                        best,
-                        high,
-                        open: false,
-                        form_unknown: false,
-                    };
+                    let mut level =
+                        Level { row: at, name: subject.name, also: 0, low, best, high, open: 0.0, form_unknown: false };
                     level.add(&subject, content);
                     levels.push(level);
                 }

@@ -34,8 +34,10 @@ pub struct Limit {
     pub figure: String,
     /// How the unit was read.
     pub unit_reading: String,
-    /// Whether the figure is passed from below (`>`) instead of being a ceiling (`<=`).
+    /// Whether the row concerns levels above the figure (`>`) instead of up to it (`<=`).
     pub above: bool,
+    /// Below this the row does not apply, when it covers a band of strengths.
+    pub band_from: Option<MassFraction>,
     /// In what the concentration is meant.
     pub measured: Measured,
     /// The same in the words of the source.
@@ -66,7 +68,7 @@ impl Limit {
     /// Whether the rule bounds a concentration, so that a level can exceed it or lie within it.
     #[must_use]
     pub const fn is_ceiling(&self) -> bool {
-        matches!(self.rule, Rule::Maximum | Rule::Prohibited | Rule::SupplyLimit | Rule::LicenceCeiling)
+        matches!(self.rule, Rule::Maximum | Rule::Prohibited | Rule::SupplyLimit)
     }
 
     /// Whether the row says something other than a ceiling about the strength of a product or mixture.
@@ -74,7 +76,8 @@ impl Limit {
     pub const fn is_notice(&self) -> bool {
         matches!(
             self.rule,
-            Rule::LabelThreshold
+            Rule::LicenceCeiling
+                | Rule::LabelThreshold
                 | Rule::SchedulingThreshold
                 | Rule::SchedulingExemption
                 | Rule::Scheduled
@@ -86,7 +89,10 @@ impl Limit {
 
 impl std::fmt::Display for Limit {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} ({})", self.legal_reference, self.list_date)?;
+        f.write_str(&self.legal_reference)?;
+        if !self.list_date.is_empty() {
+            write!(f, "; list: {}", self.list_date)?;
+        }
         if self.obtained.is_verified() { Ok(()) } else { f.write_str(" [from memory, unverified]") }
     }
 }

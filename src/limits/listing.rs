@@ -82,8 +82,8 @@ fn listed(row: &Limit) -> ListedLimit {
     let figure = match row.rule {
         Rule::Prohibited => "prohibited".to_owned(),
         Rule::Maximum => format!("at most {}", row.figure),
-        rule if row.figure.is_empty() => rule.to_string(),
-        rule => format!("{} {}{}", rule, if row.above { "above " } else { "" }, row.figure),
+        rule if row.figure.is_empty() => words(rule),
+        rule => format!("{}, {} {}", words(rule), if row.above { "above" } else { "up to" }, row.figure),
     };
     let figure = row.expressed_as.map_or(figure.clone(), |form| format!("{figure} as {form}"));
     ListedLimit {
@@ -98,6 +98,10 @@ fn listed(row: &Limit) -> ListedLimit {
         list_date: row.list_date.clone(),
         how: row.obtained.code(),
     }
+}
+
+fn words(rule: Rule) -> String {
+    rule.code().replace('-', " ")
 }
 
 fn scopes(row: &Limit) -> String {

@@ -24,10 +24,12 @@ impl fmt::Display for Notice<'_> {
             write!(f, " in {product} as supplied")?;
         }
         let side = if self.limit.above { "above" } else { "up to" };
+        let band = self.limit.band_from.map(|from| format!("above {} % and ", from.percent_ww())).unwrap_or_default();
+        let range = format!("{band}{side} {}", self.limit.figure);
         match (self.applies, self.limit.concentration) {
-            (Some(true), Some(_)) => write!(f, ": {} is {side} {}", Percent(self.level), self.limit.figure)?,
-            (Some(false), Some(_)) => write!(f, ": {} is not {side} {}", Percent(self.level), self.limit.figure)?,
-            (None, Some(_)) => write!(f, ": {} may be {side} {}", Percent(self.level), self.limit.figure)?,
+            (Some(true), Some(_)) => write!(f, ": {} is {range}", Percent(self.level))?,
+            (Some(false), Some(_)) => write!(f, ": {} is not {range}", Percent(self.level))?,
+            (None, Some(_)) => write!(f, ": {} may be {range}", Percent(self.level))?,
             (_, None) => {}
         }
         write!(f, ": {}; {}", self.limit.conditions, self.limit)
@@ -37,15 +39,22 @@ impl fmt::Display for Notice<'_> {
 /// Compares a level with a threshold.
 pub(super) fn crossed<'a>(table: &'a Table, level: &Level<'a>) -> Option<Notice<'a>> {
     let limit = table.rows().get(level.row)?;
-    let applies = limit.concentration.and_then(|threshold| {
+    let above = |threshold: MassFraction| {
         let threshold = threshold.percent_ww() * (1.0 + 1e-9);
-        let (low_above, high_above) = (level.low > threshold, level.high > threshold || level.open);
-        match (low_above, high_above) {
-            (true, _) => Some(limit.above),
-            (false, false) => Some(!limit.above),
+        match (level.low > threshold, level.high + level.open > threshold) {
+            (true, _) => Some(true),
+            (false, false) => Some(false),
             (false, true) => None,
         }
-    });
+    };
+    let beyond = limit.concentration.map(above);
+    let within_figure = beyond.map(|is| if limit.above { is } else { is.map(|above| !above) });
+    let applies = match (within_figure, limit.band_from.map(above)) {
+        (Some(Some(false)), _) | (_, Some(Some(false))) => Some(false),
+        (Some(top), None) => top,
+        (Some(Some(true)), Some(Some(true))) => Some(true),
+        _ => None,
+    };
     let substance = if level.also == 0 { level.name } else { &limit.substance };
     (level.high > 0.0).then_some(Notice { substance, product: None, level: level.interval(), limit, applies })
 }

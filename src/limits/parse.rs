@@ -122,6 +122,7 @@ impl Row<'_> {
             figure: format!("{} {}", self.text("figure"), self.text("unit")).trim().to_owned(),
             unit_reading: owned("unit_reading"),
             above: self.text("comparison") == ">",
+            band_from: self.percent("band_from")?,
             measured: self.code("measured", Measured::from_code, Measured::CODES)?,
             basis_as_worded: owned("basis_as_worded"),
             expressed_as: expressed,
@@ -139,11 +140,15 @@ impl Row<'_> {
 
     fn concentration(&self) -> Result<Option<MassFraction>, TableError> {
         let percent = matches!(self.text("unit"), "%" | "% w/w");
-        if self.text("figure").is_empty() || !percent {
+        if percent { self.percent("figure") } else { Ok(None) }
+    }
+
+    fn percent(&self, column: &'static str) -> Result<Option<MassFraction>, TableError> {
+        if self.text(column).is_empty() {
             return Ok(None);
         }
-        let value = self.text("figure").parse().ok().and_then(|v| MassFraction::from_percent_ww(v).ok());
-        value.map(Some).ok_or_else(|| self.bad("figure", "a number from 0 to 100"))
+        let value = self.text(column).parse().ok().and_then(|v| MassFraction::from_percent_ww(v).ok());
+        value.map(Some).ok_or_else(|| self.bad(column, "a number from 0 to 100"))
     }
 }
 

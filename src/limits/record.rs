@@ -32,20 +32,26 @@ pub struct FindingRecord {
     pub product: Option<String>,
     /// Lower bound, best estimate and upper bound, in the form the row counts.
     pub level_ww_percent: [f64; 3],
+    /// The most that products not declared in full could add.
+    pub undeclared_at_most_ww_percent: f64,
     /// `exceeded`, `within` or `cannot be judged`.
     pub verdict: &'static str,
     /// Why it cannot be judged, or that only the best estimate exceeds.
     pub reason: Option<String>,
-    /// Limit minus upper bound.
+    /// Limit minus upper bound and minus what is not declared.
     pub margin_percentage_points: Option<f64>,
     /// Key of the row.
     pub limit_id: Option<String>,
     /// The figure as printed.
     pub figure: Option<String>,
+    /// How the unit of the figure was read: the EU entries say only "%".
+    pub unit_reading: Option<String>,
     /// The form the figure counts.
     pub expressed_as: Option<String>,
     /// In what the figure is meant.
     pub measured: Option<&'static str>,
+    /// Conditions, warnings and label duties of the entry, in short.
+    pub conditions: Option<String>,
     /// Act and entry.
     pub legal_reference: Option<String>,
     /// Date or edition of the list.
@@ -99,13 +105,16 @@ impl Finding<'_> {
             substance: self.substance.to_owned(),
             product: self.product.map(str::to_owned),
             level_ww_percent: bounds(self.level),
+            undeclared_at_most_ww_percent: self.undeclared_at_most.percent_ww(),
             verdict: self.verdict.word(),
             reason: self.verdict.reason(),
             margin_percentage_points: self.margin_percentage_points(),
             limit_id: row(|l| &l.id),
             figure: row(|l| &l.figure),
+            unit_reading: row(|l| &l.unit_reading),
             expressed_as: self.limit.and_then(|l| l.expressed_as).map(|form| form.to_string()),
             measured: self.limit.map(|l| l.measured.code()),
+            conditions: row(|l| &l.conditions),
             legal_reference: row(|l| &l.legal_reference),
             list_date: row(|l| &l.list_date),
             sources: self.limit.map(|l| l.citations.iter().map(|c| c.text).collect()).unwrap_or_default(),

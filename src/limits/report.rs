@@ -39,7 +39,7 @@ impl Report<'_> {
 
 impl fmt::Display for Report<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        writeln!(f, "{}, {}, {} use", self.table, self.of.purpose, self.of.audience)?;
+        writeln!(f, "{}, {}, {} use", self.table, words(self.of.purpose.code()), self.of.audience)?;
         for finding in &self.findings {
             writeln!(f, "  {finding}")?;
         }
@@ -54,4 +54,8 @@ impl fmt::Display for Report<'_> {
         }
         f.write_str("The table is not complete: what it does not name is not thereby allowed.")
     }
+}
+
+fn words(code: &str) -> String {
+    code.replace('-', " ")
 }

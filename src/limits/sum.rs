@@ -63,7 +63,8 @@ pub(super) fn rules<'a>(table: &'a Table, levels: &[Level<'a>]) -> Vec<SumFindin
 struct Entry<'a> {
     limit: &'a Limit,
     ratio: [f64; 3],
-    open: bool,
+    /// The most that undeclared products could add, over the entry's own maximum.
+    open: f64,
     form_unknown: bool,
 }
 
@@ -71,14 +72,14 @@ impl<'a> Entry<'a> {
     fn new(limit: &'a Limit, level: &Level<'_>) -> Option<Self> {
         let own = limit.concentration?.percent_ww();
         let ratio = [level.low / own, level.best / own, level.high / own];
-        (own > 0.0).then_some(Self { limit, ratio, open: level.open, form_unknown: level.form_unknown })
+        (own > 0.0).then_some(Self { limit, ratio, open: level.open / own, form_unknown: level.form_unknown })
     }
 
     fn widen(&mut self, other: Self) {
         for (mine, theirs) in self.ratio.iter_mut().zip(other.ratio) {
             *mine = mine.max(theirs);
         }
-        self.open |= other.open;
+        self.open = self.open.max(other.open);
         self.form_unknown |= other.form_unknown;
     }
 }
@@ -101,7 +102,7 @@ fn total<'a>(rule: &'a str, entries: &[Entry<'a>]) -> SumFinding<'a> {
         Verdict::Exceeded { certain: false }
     } else if high > most {
         Verdict::CannotBeJudged(Why::Straddles)
-    } else if any(|e| e.open) {
+    } else if high + entries.iter().map(|e| e.open).sum::<f64>() > most {
         Verdict::CannotBeJudged(Why::Undeclared)
     } else if any(|e| !e.limit.obtained.is_verified()) {
         Verdict::CannotBeJudged(Why::Unverified)

@@ -70,6 +70,20 @@ impl Table {
     }
 
     /// This table with the rows of another: a row with a known id replaces the old one, the others are added.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// let house = Table::from_csv("house", "\
+    /// id,rule,substance,cas,applies_to,user,figure,unit,measured
+    /// EU-III-22-ox,maximum,Resorcinol,108-46-3,oxidative,all,1,%,as-applied
+    /// ")?;
+    /// let eu = Table::of(Jurisdiction::EuropeanUnion);
+    /// assert_eq!(eu.overlaid(&house).rows().len(), eu.rows().len()); // one row replaced, none added
+    /// # Ok::<(), foilwork::limits::TableError>(())
+    /// ```
     #[must_use]
     pub fn overlaid(&self, other: &Self) -> Self {
         let replaced = |row: &&Limit| !other.rows.iter().any(|new| new.id == row.id);

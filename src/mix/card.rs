@@ -1,4 +1,4 @@
-use super::{BowlError, Recipe, RecipeError, WeighError, weigh};
+use super::{BowlError, Recipe, RecipeError, WeighError, record::bounds, weigh};
 use crate::{
     quantity::{Duration, Mass, MassFraction},
     source::Interval,
@@ -84,6 +84,26 @@ pub struct Card {
 impl Card {
     /// Writes the card of one bowl.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Card, CardRequest}, quantity::{Duration, Mass, MassFraction}, source::Interval};
+    ///
+    /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let card = Card::new(&CardRequest {
+    ///     who: "chair 2",
+    ///     what: "roots",
+    ///     recipe: &"30 g 7.1 + 45 g 6%".parse()?,
+    ///     strengths: &[Some(strength(0.0)?), Some(strength(6.0)?)],
+    ///     division: Mass::from_g(1.0)?,
+    ///     mixed_at: jiff::civil::date(2026, 11, 25).at(10, 5, 0, 0),
+    ///     working_life: Duration::from_min(40.0)?,
+    /// })?;
+    /// assert_eq!(card.use_by, "2026-11-25 10:45");
+    /// assert_eq!(card.strength_as_applied_ww_percent, Some([3.6, 3.6, 3.6]));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
     /// # Errors
     ///
     /// [`CardError`] when the recipe is not in grams, cannot be weighed on the scale, or has no working life.
@@ -130,10 +150,6 @@ impl Card {
     }
 }
 
-fn bounds(strength: Interval<MassFraction>) -> [f64; 3] {
-    [strength.low(), strength.best(), strength.high()].map(MassFraction::percent_ww)
-}
-
 fn clock(at: DateTime) -> String {
     at.strftime("%Y-%m-%d %H:%M").to_string()
 }
@@ -152,6 +168,14 @@ impl fmt::Display for Card {
             }
             (Some([_, best, _]), _) => writeln!(f, "peroxide on the hair {best:.2} % w/w")?,
             (None, unknown) => writeln!(f, "peroxide on the hair unknown (not stated: {})", unknown.join(", "))?,
+        }
+        let worst = self.lines.iter().map(|l| l.ratio_error_percent.abs()).fold(0.0, f64::max);
+        if worst >= 0.05 {
+            write!(f, "rounding to the scale moves a part by up to {worst:.1} %")?;
+            match self.strength_shift_percentage_points {
+                Some(shift) => writeln!(f, ", the strength by {shift:+.2} percentage points")?,
+                None => writeln!(f)?,
+            }
         }
         write!(f, "mixed {}, use by {}", self.mixed_at, self.use_by)?;
         self.remarks.iter().try_for_each(|remark| write!(f, "\n! {remark}"))

@@ -1,6 +1,20 @@
 use std::{fmt, str::FromStr};
 
 /// A CAS registry number whose check digit has been verified.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::mix::Cas;
+///
+/// assert_eq!("7722-84-1".parse::<Cas>()?, Cas::HYDROGEN_PEROXIDE);
+/// assert!("7722-48-1".parse::<Cas>().is_err()); // two digits swapped
+/// # Ok::<(), foilwork::mix::InvalidCas>(())
+/// ```
+///
+/// # Source
+///
+/// CAS, Check Digit Verification of CAS Registry Numbers: digits weighted by their place, modulo 10 (from memory).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Cas(u32);
 

@@ -19,6 +19,8 @@ pub struct Constituent {
     pub level: Interval<MassFraction>,
     /// Products of the bowl that may hold more of it, because their contents are not declared in full.
     pub undeclared_in: Vec<String>,
+    /// The most those products could add to the level, if all that is not declared in them were this substance.
+    pub undeclared_at_most: MassFraction,
 }
 
 impl Constituent {
@@ -86,6 +88,7 @@ impl Composition {
                     groups: ingredient.groups.clone(),
                     level: Interval::exact(MassFraction::ZERO),
                     undeclared_in: Vec::new(),
+                    undeclared_at_most: MassFraction::ZERO,
                 }),
             }
         }
@@ -94,12 +97,15 @@ impl Composition {
             let counted: Vec<_> =
                 levels.iter().map(|(mass, l)| (*mass, l.unwrap_or(Interval::exact(MassFraction::ZERO)))).collect();
             constituent.level = as_applied(&counted)?;
-            constituent.undeclared_in = parts
-                .iter()
-                .zip(&levels)
-                .filter(|((mass, product), (_, l))| mass.g() > 0.0 && l.is_none() && !product.fully_declared)
-                .map(|((_, product), _)| product.name.clone())
-                .collect();
+            let open = || {
+                let silent = parts.iter().zip(&levels).filter(|(_, (_, level))| level.is_none());
+                silent.map(|(part, _)| part).filter(|(mass, p)| mass.g() > 0.0 && !p.fully_declared)
+            };
+            constituent.undeclared_in = open().map(|(_, product)| product.name.clone()).collect();
+            let grams: f64 = open().map(|(mass, product)| mass.g() * undeclared_part(product)).sum();
+            let total: Mass = parts.iter().map(|(mass, _)| *mass).sum();
+            constituent.undeclared_at_most =
+                MassFraction::from_fraction((grams / total.g()).min(1.0)).map_err(|_| AsAppliedError::Empty)?;
         }
         if parts.iter().all(|(mass, _)| mass.g() <= 0.0) {
             return Err(AsAppliedError::Empty);
@@ -129,6 +135,12 @@ impl Composition {
     pub fn undeclared(&self) -> impl Iterator<Item = (Mass, &Product)> {
         self.parts.iter().filter(|(mass, p)| mass.g() > 0.0 && !p.fully_declared).map(|(mass, p)| (*mass, p))
     }
+}
+
+/// What is left of a product beside the least its declared ingredients can be, as a fraction.
+fn undeclared_part(product: &Product) -> f64 {
+    let declared: f64 = product.ingredients.iter().map(|i| i.level.low().fraction()).sum();
+    (1.0 - declared).max(0.0)
 }
 
 /// The level of a substance in one product: nothing when the product does not name it.

@@ -25,6 +25,18 @@ pub struct Additive {
 impl Recipe {
     /// The recipe with additives on top of it.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Additive, Dose, Recipe}, quantity::Share};
+    ///
+    /// let dose = Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?);
+    /// let recipe = "25 g lightener + 50 g 9%".parse::<Recipe>()?;
+    /// let recipe = recipe.with_additives(&[Additive { product: "thickener".into(), dose }])?;
+    /// assert_eq!(recipe.to_string(), "25 g lightener + 50 g 9% + 3 g thickener");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
     /// # Errors
     ///
     /// [`RecipeError::MixedUnits`] unless the recipe is in grams, [`RecipeError::NoSuchPart`] when an additive is dosed

@@ -21,6 +21,25 @@ pub enum Hazard {
     Unknown,
 }
 
+impl Hazard {
+    /// Every kind.
+    pub const ALL: [Self; 6] =
+        [Self::Peroxide, Self::Persulfate, Self::Ammonia, Self::OxidativeDye, Self::Resorcinol, Self::Unknown];
+
+    /// The code in data, for example `oxidative-dye`.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Peroxide => "peroxide",
+            Self::Persulfate => "persulfate",
+            Self::Ammonia => "ammonia",
+            Self::OxidativeDye => "oxidative-dye",
+            Self::Resorcinol => "resorcinol",
+            Self::Unknown => "unknown",
+        }
+    }
+}
+
 /// When a point matters.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -175,6 +194,15 @@ const POINTS: &[Advice] = &[
 ];
 
 /// The handling points for what is in the bowl, in the order of the work.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::mix::{Hazard, Stage, handling};
+///
+/// let points = handling(&[Hazard::Persulfate]);
+/// assert!(points.iter().any(|p| p.stage == Stage::Mixing && p.text.contains("dust") && p.citations().count() == 2));
+/// ```
 ///
 /// # Source
 ///

@@ -81,3 +81,36 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
     }
     Ok(MinimumBowl { first: scale.mass(units), always_from: scale.mass(bound) })
 }
+
+/// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance: half a division over
+/// the tolerance.
+///
+/// It says nothing of the scale's own accuracy; a worn or unlevel scale needs more.
+///
+/// # Units
+///
+/// Masses in g, tolerance in % of the mass.
+///
+/// # Errors
+///
+/// [`MinimumError::Tolerance`] below 0.01 %, [`MinimumError::Weigh`] for a division of 0 g.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{mix::minimum_mass, quantity::{Mass, Share}};
+///
+/// assert_eq!(minimum_mass(Mass::from_g(1.0)?, Share::from_percent(5.0)?)?.g(), 10.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Arithmetic of rounding; no tabulated value.
+pub fn minimum_mass(division: Mass, tolerance: Share) -> Result<Mass, MinimumError> {
+    Scale::new(division)?;
+    if tolerance.percent() < 0.01 {
+        return Err(MinimumError::Tolerance(tolerance));
+    }
+    division.times(0.5 / tolerance.fraction()).map_err(|error| MinimumError::Ratio(error.into()))
+}

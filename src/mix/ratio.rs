@@ -125,7 +125,7 @@ impl Ratio {
     /// # Errors
     ///
     /// [`RatioError::NoSuchPart`], or [`RatioError::OutOfRange`] when the products do not fit 28 digits.
-    pub fn from_part_decimal(&self, known: usize, amount: Decimal) -> Result<Vec<Decimal>, RatioError> {
+    pub fn given_part_decimal(&self, known: usize, amount: Decimal) -> Result<Vec<Decimal>, RatioError> {
         let part = self.parts.get(known).ok_or(RatioError::NoSuchPart { asked: known, parts: self.parts.len() })?;
         self.scaled(amount, *part)
     }
@@ -144,8 +144,8 @@ impl Ratio {
     /// # Errors
     ///
     /// [`RatioError::NoSuchPart`], or [`RatioError::OutOfRange`] when the products do not fit 28 digits.
-    pub fn from_part(&self, known: usize, mass: Mass) -> Result<Vec<Mass>, RatioError> {
-        masses(&self.from_part_decimal(known, exact(mass)?)?)
+    pub fn given_part(&self, known: usize, mass: Mass) -> Result<Vec<Mass>, RatioError> {
+        masses(&self.given_part_decimal(known, exact(mass)?)?)
     }
 
     fn scaled(&self, amount: Decimal, over: Decimal) -> Result<Vec<Decimal>, RatioError> {

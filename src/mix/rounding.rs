@@ -37,6 +37,18 @@ impl Weighing {
     ///
     /// Strengths that are missing count as 0 % w/w, as for an additive.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::weigh, quantity::{Mass, MassFraction}, source::Interval};
+    ///
+    /// let bowl = weigh(&[Mass::from_g(30.4)?, Mass::from_g(45.3)?], Mass::from_g(5.0)?)?;
+    /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let shift = bowl.strength_shift(&[strength(0.0)?, strength(6.0)?])?;
+    /// assert_eq!(format!("{:+.3}", shift.percentage_points()), "+0.010");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
     /// # Errors
     ///
     /// [`AsAppliedError::Empty`] cannot happen for a weighing that was made; it is passed on all the same.
@@ -54,6 +66,18 @@ impl Weighing {
     ///
     /// A slip with a small part spoils its share most and is then cheapest to start over; `last` (usually the
     /// developer) goes in when everything else is right, because it starts the clock. Ties keep the order of the recipe.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::weigh, quantity::Mass};
+    ///
+    /// // shade, developer, additive: additive first, developer last
+    /// let bowl = weigh(&[Mass::from_g(30.0)?, Mass::from_g(45.0)?, Mass::from_g(2.0)?], Mass::from_g(1.0)?)?;
+    /// let readings: Vec<(usize, f64)> = bowl.tare_order(Some(1)).iter().map(|s| (s.part, s.reading.g())).collect();
+    /// assert_eq!(readings, [(2, 2.0), (0, 32.0), (1, 77.0)]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     ///
     /// # Source
     ///

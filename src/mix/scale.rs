@@ -56,6 +56,16 @@ impl Recipe {
 
     /// Whole packs of one product that this recipe needs: always rounded up.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Amount, Recipe, Unit};
+    ///
+    /// let recipe: Recipe = "61 g 7.1 + 90 g 6%".parse()?;
+    /// assert_eq!(recipe.packs_needed("7.1", Amount { value: 60.into(), unit: Unit::Gram })?, 2);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
     /// # Errors
     ///
     /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when the pack is in another unit.
@@ -70,6 +80,16 @@ impl Recipe {
     }
 
     /// Both recipes in one bowl; a product of both is named once, with the sum of its amounts.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// let (one, two): (Recipe, Recipe) = ("30 g 7.1 + 45 g 6%".parse()?, "10 g 8.3 + 15 g 6%".parse()?);
+    /// assert_eq!(one.combined(&two)?.to_string(), "30 g 7.1 + 60 g 6% + 10 g 8.3");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     ///
     /// # Errors
     ///
@@ -90,6 +110,16 @@ impl Recipe {
     }
 
     /// The recipe divided over bowls in a ratio: `1:1` for two equal bowls.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// let bowls = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.split(&"2:1".parse()?)?;
+    /// assert_eq!(bowls[1].to_string(), "10 g 7.1 + 15 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     ///
     /// # Errors
     ///

@@ -3,7 +3,7 @@ use crate::{
     quantity::{Density, InvalidQuantity, Mass, Volume},
     source::Sourced,
 };
-use rust_decimal::Decimal;
+use rust_decimal::{Decimal, RoundingStrategy};
 use std::fmt;
 
 /// A unit on a scale, a beaker or a measuring cup.
@@ -173,10 +173,16 @@ impl Amount {
     }
 }
 
+fn rounded(value: Decimal, digits: usize) -> Decimal {
+    let digits = u32::try_from(digits).unwrap_or(u32::MAX);
+    value.round_dp_with_strategy(digits, RoundingStrategy::MidpointNearestEven)
+}
+
 impl fmt::Display for Amount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match f.precision() {
-            Some(digits) => write!(f, "{:.digits$} {}", self.value, self.unit),
+            // The decimal's own formatting cuts digits off instead of rounding them.
+            Some(digits) => write!(f, "{:.digits$} {}", rounded(self.value, digits), self.unit),
             None => write!(f, "{} {}", self.value, self.unit),
         }
     }

@@ -28,6 +28,18 @@ pub enum Part {
 }
 
 impl Part {
+    /// Every kind of cost, in the order of a cost table.
+    pub const ALL: [Self; 8] = [
+        Self::Product,
+        Self::Additive,
+        Self::Consumables,
+        Self::Laundry,
+        Self::Labour,
+        Self::Overhead,
+        Self::CardFee,
+        Self::Other,
+    ];
+
     /// The words printed on a cost table.
     #[must_use]
     pub const fn words(self) -> &'static str {

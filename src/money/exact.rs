@@ -1,8 +1,8 @@
 //! Exact products and quotients: one rounding, at the end, decided on the true value.
 //!
 //! Every cost in this room is a product of decimals over a product of decimals. Carrying an intermediate quotient in
-//! 28 digits would decide a tie wrongly: 11.00 an hour for 0.3 min is 0.055 exactly, but 11/60 cut at 28 digits and
-//! multiplied by 0.3 falls just below. So numerators and denominators are multiplied out as whole numbers (128 bits,
+//! 28 digits would decide a tie wrongly: 11.00 an hour for 300.3 min is 55.055 exactly, but 11/60 cut at 28 digits and
+//! multiplied by 300.3 falls just below. So numerators and denominators are multiplied out as whole numbers (128 bits,
 //! or as many as it takes) and divided once.
 
 use super::{MoneyError, Rounding};
@@ -41,7 +41,11 @@ fn narrow(over: &[Decimal], under: &[Decimal], shift: i64, rounding: Rounding) -
 }
 
 /// One division of whole numbers, rounded as named; `None` for a zero denominator or a result beyond `i64`.
+#[inline]
 pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> Option<i64> {
+    if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
+        return divide_64(numerator, denominator, rounding);
+    }
     let quotient = i64::try_from(numerator.checked_div(denominator)?).ok()?;
     let rest = numerator.checked_rem(denominator)?;
     if rest == 0 {
@@ -50,6 +54,17 @@ pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> 
     // `|rest| < |denominator|`, so the difference cannot wrap.
     let to_next = denominator.unsigned_abs() - rest.unsigned_abs();
     let half = rest.unsigned_abs().cmp(&to_next);
+    step(quotient, (numerator < 0) != (denominator < 0), half, rounding)
+}
+
+/// The same division where everything fits into 64 bits, as nearly every amount does: it takes a fraction of the time.
+#[inline]
+pub(super) fn divide_64(numerator: i64, denominator: i64, rounding: Rounding) -> Option<i64> {
+    let (quotient, rest) = (numerator.checked_div(denominator)?, numerator.checked_rem(denominator)?);
+    if rest == 0 {
+        return Some(quotient);
+    }
+    let half = rest.unsigned_abs().cmp(&(denominator.unsigned_abs() - rest.unsigned_abs()));
     step(quotient, (numerator < 0) != (denominator < 0), half, rounding)
 }
 
@@ -110,13 +125,72 @@ pub(super) fn ratio(over: &[Decimal], under: &[Decimal], field: &'static str) ->
 /// An `f64` holds 15 significant digits surely, so that many are kept: 0.1 is one tenth, and the dust of a float sum
 /// (0.1 + 0.2) disappears instead of deciding a tie.
 pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyError> {
-    // Nearly every mass and time has at most three decimals; the check makes sure that this one has.
-    let thousandths = (value * 1000.0).round();
-    if thousandths.abs() < 1e15 && thousandths / 1000.0 == value {
-        #[expect(clippy::cast_possible_truncation, reason = "a whole number below 1e15")]
-        return Ok(Decimal::new(thousandths as i64, 3));
+    if let Some(thousandths) = thousandths(value) {
+        return Ok(Decimal::new(thousandths, 3));
     }
-    Decimal::from_scientific(&format!("{value:.14e}")).map_err(|_| MoneyError::TooLarge { field })
+    // A decimal ends after 28 places, so a tiny value has fewer digits left.
+    let read = if value.abs() < 1e-12 {
+        format!("{value:.28}").parse()
+    } else {
+        Decimal::from_scientific(&format!("{value:.14e}"))
+    };
+    read.map_err(|_| MoneyError::TooLarge { field })
+}
+
+/// A thousand million, in thousandths: where masses and times end.
+pub(super) const MOST_THOUSANDTHS: i64 = 1_000_000_000_000;
+
+/// A measured value as whole thousandths, when it has at most three decimals, as nearly every mass and time has.
+#[inline]
+pub(super) fn thousandths(value: f64) -> Option<i64> {
+    let scaled = value * 1000.0;
+    #[expect(clippy::cast_possible_truncation, reason = "a value beyond the range fails the comparison below")]
+    let whole = (scaled + if scaled < 0.0 { -0.5 } else { 0.5 }) as i64;
+    #[expect(clippy::cast_precision_loss, reason = "whole numbers up to 1e12 are exact")]
+    let exact = whole.unsigned_abs() <= MOST_THOUSANDTHS.unsigned_abs() && whole as f64 / 1000.0 == value;
+    exact.then_some(whole)
+}
+
+/// A fixed rate in lowest terms, for a long column of multiplications: minor units for one thousandth of something.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Rate {
+    over: i64,
+    under: i64,
+}
+
+impl Rate {
+    /// The same product over product as [`quotient`], for one thousandth of the missing factor; `None` when it takes
+    /// more than 64 bits.
+    pub(super) fn new(over: &[Decimal], under: &[Decimal], exponent: u32) -> Option<Self> {
+        let whole = |factors: &[Decimal]| {
+            factors.iter().try_fold(1_i128, |product, d| product.checked_mul(d.normalize().mantissa()))
+        };
+        let scale = |factors: &[Decimal]| factors.iter().map(|d| i64::from(d.normalize().scale())).sum::<i64>();
+        let shift = i64::from(exponent) + scale(under) - scale(over) - 3;
+        let power = 10_i128.checked_pow(u32::try_from(shift.unsigned_abs()).ok()?)?;
+        let (mut over, mut under) = (whole(over)?, whole(under)?);
+        if shift >= 0 {
+            over = over.checked_mul(power)?;
+        } else {
+            under = under.checked_mul(power)?;
+        }
+        let divisor = i128::try_from(greatest_common_divisor(over.unsigned_abs(), under.unsigned_abs())).ok()?;
+        Some(Self { over: i64::try_from(over / divisor).ok()?, under: i64::try_from(under / divisor).ok()? })
+    }
+
+    /// So many thousandths at this rate, rounded once.
+    #[inline]
+    pub(super) fn times(self, thousandths: i64, rounding: Rounding) -> Option<i64> {
+        divide_64(self.over.checked_mul(thousandths)?, self.under, rounding)
+    }
+}
+
+/// At least 1, so that a division by it is always possible.
+pub(super) const fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    if a == 0 { 1 } else { a }
 }
 
 /// Percent as a factor: 20 gives the pair 20 over 100.

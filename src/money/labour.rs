@@ -44,10 +44,25 @@ impl Labour {
         self.cost_of_minutes(exact::decimal(hands_on.min(), "hands-on time")?, rounding)
     }
 
-    pub(super) fn cost_of_minutes(&self, minutes: Decimal, rounding: Rounding) -> Result<Money, MoneyError> {
+    fn cost_of_minutes(&self, minutes: Decimal, rounding: Rounding) -> Result<Money, MoneyError> {
         let over = [self.wage_per_h.decimal(), HUNDRED + self.on_costs.percent(), self.paid, minutes];
         let under = [HUNDRED, self.productive, SIXTY];
         Money::rounded(&over, &under, self.wage_per_h.currency(), rounding, "labour cost")
+    }
+
+    /// The productive part of the paid time, in percent, unrounded; see [`beside_trade`](super::beside_trade).
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::TooLarge`].
+    pub fn productive_percent(&self) -> Result<Decimal, MoneyError> {
+        exact::ratio(&[self.productive, HUNDRED], &[self.paid], "productive share")
+    }
+
+    /// The cost of one minute for a column of times; `None` when it takes more than 64 bits.
+    pub(super) fn rate(&self) -> Option<exact::Rate> {
+        let over = [self.wage_per_h.decimal(), HUNDRED + self.on_costs.percent(), self.paid];
+        exact::Rate::new(&over, &[HUNDRED, self.productive, SIXTY], self.wage_per_h.currency().exponent())
     }
 
     /// The currency of the wage.

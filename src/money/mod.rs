@@ -9,6 +9,7 @@ mod break_even;
 mod card_fee;
 mod chair_hour;
 mod chair_rent;
+mod columns;
 mod commission;
 mod cost_table;
 mod currency;
@@ -29,6 +30,7 @@ mod product;
 mod productivity;
 mod quote;
 mod rounding;
+mod row_costing;
 mod service_cost;
 mod service_mix;
 mod stock;
@@ -46,6 +48,7 @@ pub use break_even::{
 pub use card_fee::CardFee;
 pub use chair_hour::{ChairService, RankedService, contribution_per_chair_hour, rank_by_chair_hour};
 pub use chair_rent::{RentOrWage, RentOrWageAt};
+pub use columns::{ColumnError, ColumnTotals, CostColumns, ServiceColumns, cost_columns};
 pub use commission::{CommissionRule, CommissionTier, Pay, commission_pay, commission_rate};
 pub use cost_table::{CostLine, CostTable, Part};
 pub use currency::Currency;
@@ -62,7 +65,9 @@ pub use price::{SetPrice, cost_from_markup, price_from_margin, price_from_markup
 pub use price_list::{ClassCost, PriceListEntry, price_list};
 pub use price_rule::{PriceRule, PriceTarget, ServicePrice};
 pub use product::{packs_needed, product_cost, supply_cost, unit_price};
-pub use productivity::{Denominator, Productivity, average_bill, median_count, productivity, retail_share};
+pub use productivity::{
+    BesideTrade, Denominator, Productivity, average_bill, beside_trade, median_count, productivity, retail_share,
+};
 pub use quote::{Deposit, Quote, QuoteDriver, QuotePart, quote_range};
 pub use rounding::Rounding;
 pub use service_cost::{CostLineError, ServiceCost, SupplyUse, Variance, compare};

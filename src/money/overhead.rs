@@ -48,9 +48,15 @@ impl Overhead {
         self.cost_of_minutes(exact::decimal(in_chair.min(), "chair time")?, rounding)
     }
 
-    pub(super) fn cost_of_minutes(&self, minutes: Decimal, rounding: Rounding) -> Result<Money, MoneyError> {
+    fn cost_of_minutes(&self, minutes: Decimal, rounding: Rounding) -> Result<Money, MoneyError> {
         let (over, under) = ([self.period_cost.decimal(), minutes], [self.chairs.into(), self.productive_min]);
         Money::rounded(&over, &under, self.period_cost.currency(), rounding, "overhead")
+    }
+
+    /// The cost of one minute for a column of times; `None` when it takes more than 64 bits.
+    pub(super) fn rate(&self) -> Option<exact::Rate> {
+        let (over, under) = ([self.period_cost.decimal()], [self.chairs.into(), self.productive_min]);
+        exact::Rate::new(&over, &under, self.period_cost.currency().exponent())
     }
 
     /// The currency of the overhead.

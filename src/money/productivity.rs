@@ -1,5 +1,8 @@
 use super::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
-use crate::quantity::Duration;
+use crate::{
+    quantity::Duration,
+    source::{Sourced, citations::money::PRODUCTIVE_HOURS},
+};
 use rust_decimal::Decimal;
 use serde::Serialize;
 use std::fmt;
@@ -22,6 +25,10 @@ pub enum Denominator {
 }
 
 impl Denominator {
+    /// Every denominator there is.
+    pub const ALL: [Self; 5] =
+        [Self::RecordedTime, Self::PaidTime, Self::RosteredTime, Self::OpeningTime, Self::StandardTime];
+
     /// The words printed behind the percentage.
     #[must_use]
     pub const fn words(self) -> &'static str {
@@ -75,6 +82,43 @@ pub fn productivity(productive: Duration, of: Duration, denominator: Denominator
     }
     let percent = exact::ratio(&[over, HUNDRED], &[under], "productivity")?;
     Ok(Productivity { percent, of: denominator })
+}
+
+/// Where productive time lies beside what a guide to the trade gives for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BesideTrade {
+    /// Below 30 %: below the low end that the guide gives.
+    BelowAll,
+    /// From 30 to below 40 %.
+    Low,
+    /// From 40 to 55 %.
+    Typical,
+    /// Above 55, up to 70 %.
+    High,
+    /// Above 70 %: above the high end. Check that idle and unsold hours were counted; prices rest on this figure.
+    AboveAll,
+}
+
+/// Holds a share of productive hours against the trade: 40 to 55 % is typical, about 30 low, about 70 high.
+///
+/// A productive share that is too rosy is how a price comes out too low: every cost of an hour is divided by it.
+///
+/// # Source
+///
+/// [`PRODUCTIVE_HOURS`], which does not print its denominator; all paid hours are meant, as we read it.
+#[must_use]
+pub fn beside_trade(productive_percent: Decimal) -> Sourced<BesideTrade> {
+    let at_least = |percent: i64| productive_percent >= Decimal::from(percent);
+    let at_most = |percent: i64| productive_percent <= Decimal::from(percent);
+    let place = match () {
+        () if !at_least(30) => BesideTrade::BelowAll,
+        () if !at_least(40) => BesideTrade::Low,
+        () if at_most(55) => BesideTrade::Typical,
+        () if at_most(70) => BesideTrade::High,
+        () => BesideTrade::AboveAll,
+    };
+    Sourced::published(place, &PRODUCTIVE_HOURS)
 }
 
 /// Net takings for each client, rounded once.

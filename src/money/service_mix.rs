@@ -22,14 +22,14 @@ pub struct MixPlan {
     pub average_contribution: UnitPrice,
     /// How many services in all, unrounded.
     pub count_exact: Decimal,
-    /// How many whole services in all, so that the goal is met.
+    /// How many whole services in all: the sum of those below.
     pub count: i64,
-    /// Service, how many of it (they add up to `count`), and its net takings.
+    /// Each service, how many of it, and its net takings.
     pub services: Vec<MixLine>,
     /// Net takings of all of them.
     pub sales: Money,
-    /// What they leave beyond fixed costs and target profit. Below nothing only when some service of the mix leaves a
-    /// loss and whole services cannot keep the mix.
+    /// What they leave beyond fixed costs and target profit. Below nothing only when one more of some service makes a
+    /// loss.
     pub left_over: Money,
 }
 
@@ -48,7 +48,8 @@ pub struct MixLine {
 
 /// How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
 ///
-/// `count = (fixed + profit) · sum(weights) / sum(weight · contribution)`; the services are shared out by weight.
+/// `count = (fixed + profit) · weight / sum(weight · contribution)` for each service, rounded up: whole services do not
+/// keep the mix exactly, and rounding any of them down could miss the goal.
 ///
 /// # Errors
 ///
@@ -83,34 +84,25 @@ pub fn mix_target(fixed: Money, profit: Money, items: &[MixItem]) -> Result<MixP
         return Err(MoneyError::NeverReached { goal: "the target", left });
     }
     let (over, under) = ([goal.decimal(), weights], [weighted]);
-    let count = exact::quotient(&over, &under, 0, Rounding::ToPositiveInfinity, "number of services")?;
-    let average_contribution = UnitPrice { per_unit, currency, unit: "service" };
     let count_exact = exact::ratio(&over, &under, "number of services")?;
-    // Whole services do not keep the mix exactly, so the first whole number can fall short by less than one service
-    // of each kind; a few more make it good.
-    let mut extra = 0;
-    loop {
-        let count = count.checked_add(extra).ok_or_else(|| too_large.clone())?;
-        let services = share_by_weight(items, count, &shares)?;
-        let sales = Money::total(services.iter().map(|line| line.sales), currency)?;
-        let left_over = Money::total(services.iter().map(|line| line.contribution), currency)?.minus(goal)?;
-        extra += 1;
-        if !left_over.is_negative() || usize::try_from(extra).is_ok_and(|extra| extra > items.len()) {
-            return Ok(MixPlan { average_contribution, count_exact, count, services, sales, left_over });
-        }
-    }
-}
-
-fn share_by_weight(items: &[MixItem], count: i64, weights: &[Decimal]) -> Result<Vec<MixLine>, MoneyError> {
-    let counts = allocate::share_out(count, weights)?;
-    items
+    let services = items
         .iter()
-        .zip(counts)
-        .map(|(item, count)| {
+        .map(|item| {
+            let over = [goal.decimal(), item.weight];
+            let count = exact::quotient(&over, &under, 0, Rounding::ToPositiveInfinity, "number of services")?;
             let contribution = item.price.minus(item.variable)?.times(count)?;
             Ok(MixLine { what: item.what.clone(), count, sales: item.price.times(count)?, contribution })
         })
-        .collect()
+        .collect::<Result<Vec<_>, MoneyError>>()?;
+    let count = services.iter().try_fold(0_i64, |sum, line| sum.checked_add(line.count)).ok_or(too_large)?;
+    Ok(MixPlan {
+        average_contribution: UnitPrice { per_unit, currency, unit: "service" },
+        count_exact,
+        count,
+        sales: Money::total(services.iter().map(|line| line.sales), currency)?,
+        left_over: Money::total(services.iter().map(|line| line.contribution), currency)?.minus(goal)?,
+        services,
+    })
 }
 
 /// What a period leaves when so many of each service were sold; weights are counts here.

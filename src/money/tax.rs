@@ -65,9 +65,10 @@ pub fn tax_fraction(rate: TaxRate) -> Result<(i128, i128), MoneyError> {
     let whole = (HUNDRED + rate.percent()).normalize();
     let scale = whole.scale();
     let over = rate.percent().normalize();
-    let power = 10_i128.checked_pow(scale.saturating_sub(over.scale())).ok_or(too_large)?;
-    let (over, under) = (over.mantissa() * power, whole.mantissa());
-    let divisor = greatest_common_divisor(over, under);
+    let power = 10_i128.checked_pow(scale.saturating_sub(over.scale())).ok_or_else(|| too_large.clone())?;
+    let (over, under) = (over.mantissa().checked_mul(power).ok_or_else(|| too_large.clone())?, whole.mantissa());
+    let divisor = exact::greatest_common_divisor(over.unsigned_abs(), under.unsigned_abs());
+    let divisor = i128::try_from(divisor).map_err(|_| too_large)?;
     Ok((over / divisor, under / divisor))
 }
 
@@ -84,8 +85,4 @@ pub fn tax_rate(net: Money, gross: Money) -> Result<TaxRate, MoneyError> {
     let tax = gross.minus(net)?;
     net.positive("net price")?;
     TaxRate::from_percent(exact::ratio(&[tax.decimal(), HUNDRED], &[net.decimal()], "tax rate")?)
-}
-
-fn greatest_common_divisor(a: i128, b: i128) -> i128 {
-    if b == 0 { a.max(1) } else { greatest_common_divisor(b, a % b) }
 }

@@ -10,8 +10,8 @@ pub mod shape;
 
 pub use file::{Format, Position, Problem, Problems, parse, schema};
 pub use plan::{
-    Bowl, Caution, Fact, Finding, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, PlanCardError, Range,
-    SectionColour, Step, Verdict, mixing_cards, plan,
+    Bowl, Caution, Contrast, Fact, Finding, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, PlanCardError, Range,
+    SectionColour, Step, SwatchData, Verdict, mixing_cards, plan, plan_text,
 };
 pub use request::{DefaultUsed, Stage};
 pub use shape::ServiceFile;

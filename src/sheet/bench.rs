@@ -134,6 +134,17 @@ fn colour(sheet: &mut Sheet, plan: &Plan) {
     };
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutralise", "wanted"], &[], rows);
+    if !plan.contrasts.is_empty() {
+        let pair = |contrast: &crate::service::Contrast| {
+            format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1))
+        };
+        let pairs: Vec<_> = plan.contrasts.iter().map(pair).collect();
+        sheet.blank();
+        sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);
+        for remark in plan.contrasts.iter().filter_map(|contrast| contrast.remark.as_ref()) {
+            sheet.paragraph(&format!("- {remark}"), 2);
+        }
+    }
     for section in &plan.colour {
         let Some(rule) = &section.level_rule else { continue };
         sheet.blank();

@@ -3,38 +3,47 @@
 use comfy_table::{CellAlignment, ContentArrangement, Table, presets::NOTHING};
 
 /// The width of a sheet.
-pub(super) const WIDTH: usize = 80;
+pub(crate) const WIDTH: usize = 80;
 
 /// Text under construction.
 #[derive(Default)]
-pub(super) struct Sheet(String);
+pub(crate) struct Sheet(String);
 
 impl Sheet {
-    pub(super) fn title(&mut self, text: &str) {
-        self.line(text);
+    pub(crate) fn title(&mut self, text: &str) {
+        self.paragraph(text, 2);
         self.line(&"=".repeat(WIDTH));
     }
 
-    pub(super) fn heading(&mut self, text: &str) {
+    pub(crate) fn heading(&mut self, text: &str) {
         self.blank();
         self.line(&text.to_uppercase());
         self.line(&"-".repeat(WIDTH));
     }
 
-    pub(super) fn blank(&mut self) {
+    pub(crate) fn blank(&mut self) {
         self.0.push('\n');
     }
 
     /// A paragraph; lines after the first are indented by `hang` spaces.
-    pub(super) fn paragraph(&mut self, text: &str, hang: usize) {
+    pub(crate) fn paragraph(&mut self, text: &str, hang: usize) {
         let indent = " ".repeat(hang);
         for line in textwrap::wrap(text, textwrap::Options::new(WIDTH).subsequent_indent(&indent)) {
             self.line(&line);
         }
     }
 
+    /// A paragraph all of whose lines are indented.
+    pub(crate) fn indented(&mut self, text: &str, indent: usize) {
+        let indent = " ".repeat(indent);
+        let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);
+        for line in textwrap::wrap(text, options) {
+            self.line(&line);
+        }
+    }
+
     /// A table with a row of names; the columns listed in `numbers` are set to the right.
-    pub(super) fn table(&mut self, names: &[&str], numbers: &[usize], rows: Vec<Vec<String>>) {
+    pub(crate) fn table(&mut self, names: &[&str], numbers: &[usize], rows: Vec<Vec<String>>) {
         let mut table = Table::new();
         table.load_style(NOTHING).set_content_arrangement(ContentArrangement::Dynamic).set_width(WIDTH as u16);
         if names.iter().any(|name| !name.is_empty()) {
@@ -52,24 +61,24 @@ impl Sheet {
         }
     }
 
-    pub(super) fn line(&mut self, text: &str) {
+    pub(crate) fn line(&mut self, text: &str) {
         self.0.push_str(text.trim_end());
         self.0.push('\n');
     }
 
-    pub(super) fn finish(self) -> String {
+    pub(crate) fn finish(self) -> String {
         self.0
     }
 }
 
 /// A number with at most so many decimals and no trailing zeros.
-pub(super) fn number(value: f64, decimals: usize) -> String {
+pub(crate) fn number(value: f64, decimals: usize) -> String {
     let text = format!("{value:.decimals$}");
     if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
 }
 
 /// `6` if exact, `6 (5.7 to 6.1)` otherwise.
-pub(super) fn range(range: &crate::service::Range, decimals: usize) -> String {
+pub(crate) fn range(range: &crate::service::Range, decimals: usize) -> String {
     let best = number(range.best, decimals);
     if range.is_exact() {
         best

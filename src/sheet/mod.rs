@@ -1,7 +1,7 @@
 //! The plan as text for the bench. How it was computed is the business of [`service`](crate::service).
 
 mod bench;
-mod layout;
+pub(crate) mod layout;
 mod mixes;
 mod money;
 mod services;

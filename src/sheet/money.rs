@@ -45,6 +45,7 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
                 2,
             );
         }
+        None if money.cost.total().minor() == 0 => sheet.line("price not computed: nothing here has a cost"),
         None => sheet.line("price not computed: enter `prices.margin_percent` or `prices.markup_percent`"),
     }
     match (&money.taxed, &money.price) {

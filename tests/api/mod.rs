@@ -5,4 +5,5 @@ mod mix;
 mod money;
 mod peroxide;
 mod service;
+mod source;
 mod toner;

@@ -1,1 +1,144 @@
-//! `toner`: see the room's own page in `src/toner`.
+//! The toner room from outside: answers in words, rules of the trade, refusals and their exact texts.
+
+use foilwork::{
+    colour::{Chart, ColourRule, Hue, Lab, Level, Shade, Tone, Weight, White},
+    quantity::{Mass, Share},
+    toner::{Exposed, Outcome, Porosity, Target, TonerError, TonerRequest, find_toner},
+};
+
+fn level(number: f64) -> Level {
+    Level::new(number).expect("a level of the test")
+}
+
+fn shade(code: &str, number: f64, tone: Tone) -> Shade {
+    Shade::new(code, level(number), tone).expect("a shade of the test")
+}
+
+fn request<'a>(shades: &'a [Shade], exposed: Exposed, target: Target) -> TonerRequest<'a> {
+    TonerRequest {
+        exposed,
+        target,
+        shades: shades.iter().collect(),
+        most_shades: 3,
+        bowl: Mass::from_g(30.0).expect("a mass"),
+        division: Mass::from_g(1.0).expect("a mass"),
+    }
+}
+
+fn neutral(number: f64) -> Target {
+    Target::Look { level: level(number), tone: Tone::neutral() }
+}
+
+#[test]
+fn what_cannot_be_reached_is_said_with_the_nearest() -> Result<(), TonerError> {
+    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(8.0)), neutral(4.0)))?;
+    assert_eq!(answer.outcome, Outcome::NearestOnly);
+    let summary = answer.summary();
+    let start = "cannot be reached from these shades, nearest is 30 g of 6-0: from the prediction the target is still ";
+    assert!(summary.starts_with(start) && summary.contains("darker"), "{summary}");
+    Ok(())
+}
+
+#[test]
+fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
+    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(6.0)), neutral(9.0)))?;
+    let rules: Vec<_> = answer.findings.iter().map(|finding| (finding.rule, finding.weight)).collect();
+    assert!(rules.contains(&(ColourRule::TonerLighterThanHair, Weight::Caution)), "{rules:?}");
+    Ok(())
+}
+
+#[test]
+fn a_lighter_toner_is_a_caution_unless_the_hair_is_porous() -> Result<(), TonerError> {
+    let shades = [shade("10-0", 10.0, Tone::neutral())];
+    let hair = Exposed::lightened(level(5.0), level(8.5));
+    let weight_of = |hair: Exposed| {
+        let answer = find_toner(&request(&shades, hair, neutral(8.0)))?;
+        let found = answer.findings.into_iter().find(|finding| finding.rule == ColourRule::TonerLighterThanHair);
+        Ok::<_, TonerError>(found.map(|finding| finding.weight))
+    };
+    assert_eq!(weight_of(hair)?, Some(Weight::Caution));
+    assert_eq!(weight_of(hair.with_porosity(Porosity::Porous))?, Some(Weight::Note));
+    assert_eq!(weight_of(Exposed::lightened(level(5.0), level(10.0)))?, None);
+    Ok(())
+}
+
+#[test]
+fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error::Error>> {
+    // Hardly any warmth left, and only a strong blue at hand.
+    let hair = Exposed::measured(Lab::new(66.0, 0.3, 3.0, White::D65TwoDegree)?, level(10.0));
+    let shades = [shade("7-6", 7.0, Tone::of(Hue::Blue))];
+    let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
+    let found = |rule| answer.findings.iter().find(|finding| finding.rule == rule);
+    let over = found(ColourRule::OverNeutralising).ok_or("not called over-neutralising")?;
+    assert_eq!(over.weight, Weight::Caution, "{over}");
+    assert!(found(ColourRule::CoolDose).is_some());
+    Ok(())
+}
+
+#[test]
+fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
+    let shades = [shade("9-7", 9.0, Tone::of(Hue::Violet))];
+    let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(Porosity::Porous);
+    let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
+    let note = answer.findings.iter().find(|finding| finding.rule == ColourRule::Porosity).map(ToString::to_string);
+    assert!(note.is_some_and(|note| note.contains("expect the darker end") && note.contains("strand test")));
+    Ok(())
+}
+
+#[test]
+fn hair_that_is_there_already_is_left_alone() -> Result<(), TonerError> {
+    let shades = [shade("9-0", 9.0, Tone::neutral())];
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), neutral(9.0)))?;
+    assert_eq!(answer.outcome, Outcome::AlreadyNearer);
+    assert!(answer.summary().starts_with("leave it: untoned hair is 0."), "{}", answer.summary());
+    Ok(())
+}
+
+#[test]
+fn fewer_shades_are_among_the_alternatives() -> Result<(), Box<dyn std::error::Error>> {
+    let chart = Chart::from_toml(include_str!("../../examples/juniper_and_tide_shades.toml"))?;
+    let shades: Vec<Shade> = chart.shades().cloned().collect();
+    let target = Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) };
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), target))?;
+    let count = answer.best.parts.len();
+    for fewer in 1..count {
+        assert!(answer.alternatives.iter().any(|mix| mix.parts.len() == fewer), "none of {fewer} shades");
+    }
+    Ok(())
+}
+
+#[test]
+fn messages() -> Result<(), Box<dyn std::error::Error>> {
+    let one = [shade("9-0", 9.0, Tone::neutral())];
+    let many = vec![one[0].clone(); 49];
+    let hair = Exposed::lightened(level(5.0), level(9.0));
+    let good = || request(&one, hair, neutral(9.0));
+    let text = |request: &TonerRequest<'_>| find_toner(request).map(|_| ()).map_err(|error| error.to_string());
+    let cases = [
+        (
+            TonerRequest { shades: Vec::new(), ..good() },
+            "no shades to choose from: give at least one shade of the chart",
+        ),
+        (
+            TonerRequest { shades: many.iter().collect(), ..good() },
+            "too many shades to search (got 49): give at most 48 for mixes of up to 3, for example those of the levels in question",
+        ),
+        (TonerRequest { most_shades: 0, ..good() }, "invalid number of shades in a mix (got 0): must be from 1 to 4"),
+        (
+            TonerRequest { division: Mass::from_g(7.0)?, ..good() },
+            "cannot weigh a bowl of 30 g on a scale with a division of 7 g: the bowl must be from 1 to 10000 whole divisions",
+        ),
+        (
+            TonerRequest { division: Mass::ZERO, ..good() },
+            "cannot weigh a bowl of 30 g on a scale with a division of 0 g: the bowl must be from 1 to 10000 whole divisions",
+        ),
+    ];
+    for (request, want) in cases {
+        assert_eq!(text(&request), Err(want.to_owned()));
+    }
+    assert_eq!(text(&good()), Ok(()));
+    assert_eq!(Share::ALL, find_toner(&good())?.best.parts[0].share);
+    Ok(())
+}

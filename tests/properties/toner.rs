@@ -1,1 +1,119 @@
-//! `toner`: see the room's own page in `src/toner`.
+//! What must hold for every toner search.
+
+use foilwork::{
+    colour::{Chart, Hue, Lab, Level, Shade, Tone, White},
+    quantity::{Mass, Share},
+    toner::{Exposed, Outcome, Target, TonerAnswer, TonerMix, TonerRequest, find_toner, neutralising_dose},
+};
+use proptest::prelude::*;
+
+fn shelf() -> Vec<Shade> {
+    let chart = Chart::from_toml(include_str!("../../examples/juniper_and_tide_shades.toml")).expect("the demo chart");
+    chart.shades().cloned().collect()
+}
+
+fn exposed() -> impl Strategy<Value = Exposed> {
+    (40.0..=68.0, 0.0..=8.0, 8.0..=28.0, 6.0..=10.0).prop_map(|(l, a, b, level)| {
+        Exposed::measured(
+            Lab::new(l, a, b, White::D65TenDegree).expect("a colour"),
+            Level::new(level).expect("a level"),
+        )
+    })
+}
+
+fn target() -> impl Strategy<Value = Target> {
+    let tones = prop::collection::vec(prop::sample::select(&Hue::ALL[..]), 0..3).prop_map(Tone::from_hues);
+    (5.0..=10.0, tones).prop_map(|(level, tone)| Target::Look { level: Level::new(level).expect("a level"), tone })
+}
+
+fn find(shades: &[Shade], exposed: Exposed, target: &Target, most_shades: usize) -> TonerAnswer {
+    find_toner(&TonerRequest {
+        exposed,
+        target: target.clone(),
+        shades: shades.iter().collect(),
+        most_shades,
+        bowl: Mass::from_g(30.0).expect("a mass"),
+        division: Mass::from_g(0.5).expect("a mass"),
+    })
+    .expect("an answer")
+}
+
+/// What mixes are ranked by: a further shade must be worth a quarter of a unit.
+fn cost(mix: &TonerMix) -> f64 {
+    mix.residual.ciede2000 + 0.25 * mix.parts.len() as f64
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn masses_add_up_in_whole_divisions(exposed in exposed(), target in target()) {
+        let answer = find(&shelf(), exposed, &target, 3);
+        for mix in std::iter::once(&answer.best).chain(&answer.alternatives) {
+            let total: f64 = mix.parts.iter().map(|part| part.mass.g()).sum();
+            prop_assert!((total - 30.0).abs() < 1e-9);
+            prop_assert!((1..=3).contains(&mix.parts.len()));
+            for part in &mix.parts {
+                let divisions = part.mass.g() / 0.5;
+                prop_assert!(divisions > 0.5 && (divisions - divisions.round()).abs() < 1e-9);
+            }
+            prop_assert!(cost(mix) >= cost(&answer.best));
+        }
+        let left = answer.best.residual.ciede2000;
+        let want = match () {
+            () if answer.before.ciede2000 <= left => Outcome::AlreadyNearer,
+            () if left <= 2.0 => Outcome::Reached,
+            () => Outcome::NearestOnly,
+        };
+        prop_assert_eq!(answer.outcome, want);
+    }
+
+    #[test]
+    fn more_freedom_never_ends_further_away(exposed in exposed(), target in target()) {
+        let shelf = shelf();
+        let miss = |shades: &[Shade], most| cost(&find(shades, exposed, &target, most).best);
+        prop_assert!(miss(&shelf, 2) <= miss(&shelf, 1) + 1e-12);
+        prop_assert!(miss(&shelf, 3) <= miss(&shelf, 2) + 1e-12);
+        prop_assert!(miss(&shelf, 2) <= miss(&shelf[..7], 2) + 1e-12);
+    }
+
+    #[test]
+    fn the_order_of_the_shelf_does_not_matter(exposed in exposed(), target in target()) {
+        let mut shelf = shelf();
+        let forward = cost(&find(&shelf, exposed, &target, 2).best);
+        shelf.reverse();
+        let backward = cost(&find(&shelf, exposed, &target, 2).best);
+        // Within one choice the search ends where no single exchange helps; from the other side it may end one
+        // division away when two mixes are as good as equal.
+        prop_assert!((forward - backward).abs() < 0.02, "{forward} and {backward}");
+    }
+
+    #[test]
+    fn a_clear_shade_leaves_the_hair_as_it_was(exposed in exposed(), target in target()) {
+        let clear = Shade::new("clear", Level::new(10.0).expect("a level"), Tone::neutral()).expect("a shade");
+        let answer = find(&[clear.with_strength(Share::NONE)], exposed, &target, 1);
+        let change = exposed.look().difference_to(&answer.best.predicted).ciede2000;
+        prop_assert!(change < 1e-3, "{change}");
+    }
+
+    #[test]
+    fn toners_do_not_lighten(exposed in exposed(), target in target()) {
+        let answer = find(&shelf(), exposed, &target, 2);
+        let before = exposed.look().lab().l();
+        prop_assert!(answer.best.predicted.lab().l() < before);
+    }
+
+    #[test]
+    fn the_complement_of_the_exposed_hue_takes_chroma_away(hue in 0_usize..5, l in 40.0..=65.0, chroma in 12.0..=28.0, natural in 7.0..=10.0) {
+        let hue = Hue::ALL[hue];
+        let (sin, cos) = hue.lab_angle_degrees().to_radians().sin_cos();
+        let lab = Lab::new(l, chroma * cos, chroma * sin, White::D65TwoDegree).expect("a colour");
+        let level = Level::new(natural).expect("a level");
+        let shade = |code, tone| Shade::new(code, level, tone).expect("a shade");
+        let (cool, neutral) = (shade("cool", Tone::of(hue.complement())), shade("neutral", Tone::neutral()));
+        let dose = neutralising_dose(&Exposed::measured(lab, level), &cool, &neutral);
+        prop_assert!(dose.chroma_left < dose.chroma_without);
+        prop_assert!(dose.balance.best() > Share::NONE);
+        prop_assert!(dose.balance.low() <= dose.balance.best() && dose.balance.best() <= dose.balance.high());
+    }
+}

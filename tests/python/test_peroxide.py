@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 import pytest
+
 from foilwork import FoilworkError, OutOfRangeWarning
 from foilwork.peroxide import convert, dilute
 

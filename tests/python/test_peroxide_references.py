@@ -8,6 +8,8 @@ import periodictable
 import pint
 import pytest
 from chemicals.iapws import iapws95_rho
+from scipy import constants
+
 from foilwork.peroxide import (
     convert,
     density,
@@ -19,7 +21,6 @@ from foilwork.peroxide import (
     strength_after,
     strength_units,
 )
-from scipy import constants
 
 
 def test_molar_mass() -> None:

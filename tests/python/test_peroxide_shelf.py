@@ -5,11 +5,12 @@ from typing import NamedTuple
 
 import numpy as np
 import pytest
-from foilwork import FoilworkError
-from foilwork.peroxide import Stock, blend_shelf
 from numpy import float64
 from numpy.typing import NDArray
 from scipy.optimize import Bounds, LinearConstraint, linprog, milp
+
+from foilwork import FoilworkError
+from foilwork.peroxide import Stock, blend_shelf
 
 Array = NDArray[float64]
 

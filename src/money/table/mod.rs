@@ -3,6 +3,7 @@
 //! Every amount of a line is whole in minor units, and a total is the sum of its column times the number sold, so a
 //! table adds up down and across, to the minor unit.
 
+mod business_sums;
 mod csv_text;
 mod field;
 mod json_text;

@@ -77,7 +77,47 @@ pub struct Totals {
     pub profit: Money,
 }
 
+impl PricedLine {
+    /// Every amount with its name, in the order of a written table.
+    #[must_use]
+    pub const fn amounts(&self) -> [(&'static str, Money); 12] {
+        [
+            ("product", self.product),
+            ("developer", self.developer),
+            ("consumables", self.consumables),
+            ("laundry", self.laundry),
+            ("labour", self.labour),
+            ("overhead", self.overhead),
+            ("card_fee", self.card_fee),
+            ("cost", self.cost),
+            ("net", self.net),
+            ("tax", self.tax),
+            ("gross", self.gross),
+            ("profit", self.profit),
+        ]
+    }
+}
+
 impl Totals {
+    /// Every amount with its name, in the order of a written table.
+    #[must_use]
+    pub const fn amounts(&self) -> [(&'static str, Money); 12] {
+        [
+            ("product", self.product),
+            ("developer", self.developer),
+            ("consumables", self.consumables),
+            ("laundry", self.laundry),
+            ("labour", self.labour),
+            ("overhead", self.overhead),
+            ("card_fee", self.card_fee),
+            ("cost", self.cost),
+            ("net", self.net),
+            ("tax", self.tax),
+            ("gross", self.gross),
+            ("profit", self.profit),
+        ]
+    }
+
     /// Whether the sums agree across: parts make the cost, net and tax the gross, net less cost the profit.
     ///
     /// They always do; the check is there for whoever reads the table elsewhere.

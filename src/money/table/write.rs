@@ -45,53 +45,25 @@ impl PricedTable {
 
     fn total_row(&self) -> [String; 19] {
         let t = &self.totals;
-        let amounts = [
-            t.product,
-            t.developer,
-            t.consumables,
-            t.laundry,
-            t.labour,
-            t.overhead,
-            t.card_fee,
-            t.cost,
-            t.net,
-            t.tax,
-            t.gross,
-            t.profit,
-        ];
         let percent = |whole: Money| t.profit.percent_of(whole).map(two_decimals).unwrap_or_default();
         let tail = [percent(t.net), percent(t.cost), String::new(), String::new()];
-        assemble(["total".to_owned(), String::new(), t.sold.to_string()], amounts, tail)
+        assemble(["total".to_owned(), String::new(), t.sold.to_string()], t.amounts(), tail)
     }
 }
 
 fn row(line: &PricedLine) -> [String; 19] {
     let head = [plain(&line.service), plain(line.class.as_deref().unwrap_or_default()), line.sold.to_string()];
-    let amounts = [
-        line.product,
-        line.developer,
-        line.consumables,
-        line.laundry,
-        line.labour,
-        line.overhead,
-        line.card_fee,
-        line.cost,
-        line.net,
-        line.tax,
-        line.gross,
-        line.profit,
-    ];
     let tail = [
         two_decimals(line.margin_percent.percent()),
         two_decimals(line.markup_percent.percent()),
         line.target_net.decimal().to_string(),
         two_decimals(line.contribution_per_chair_hour.per_unit),
     ];
-    assemble(head, amounts, tail)
+    assemble(head, line.amounts(), tail)
 }
 
-fn assemble(head: [String; 3], amounts: [Money; 12], tail: [String; 4]) -> [String; 19] {
-    let mut fields = head.into_iter().chain(amounts.map(|amount| amount.decimal().to_string())).chain(tail);
+fn assemble(head: [String; 3], amounts: [(&str, Money); 12], tail: [String; 4]) -> [String; 19] {
+    let mut fields = head.into_iter().chain(amounts.map(|(_, amount)| amount.decimal().to_string())).chain(tail);
     std::array::from_fn(|_| fields.next().unwrap_or_default())
 }
 

@@ -28,7 +28,12 @@ impl<'s> Checker<'s> {
             }
             (Some("boolean"), Kind::Flag(_)) | (None, _) => {}
             (Some(wanted), _) => {
-                let message = format!("{} where {} belongs{}", shown(node), expected(wanted, schema), way_out(wanted));
+                let message = format!(
+                    "{} where {} belongs: {}",
+                    shown(node),
+                    expected(wanted, schema),
+                    way_out(node, wanted, schema)
+                );
                 self.report(node.at, field, message);
             }
         }
@@ -73,6 +78,7 @@ impl<'s> Checker<'s> {
     fn check_table(&mut self, at: Position, entries: &[(String, Position, Node)], schema: &'s Value, field: &str) {
         let known = schema.get("properties").and_then(Value::as_object);
         let names = || known.into_iter().flat_map(Map::keys).map(String::as_str);
+        let mut meant: Vec<&str> = Vec::new();
         for (key, key_at, value) in entries {
             let path = join(field, key);
             match known.and_then(|fields| fields.get(key)) {
@@ -81,7 +87,10 @@ impl<'s> Checker<'s> {
                 Some(inner) => self.check(value, inner, &path),
                 None => {
                     let hint = match nearest(key, names()) {
-                        Some(word) => format!("did you mean `{word}`?"),
+                        Some(word) => {
+                            meant.push(word);
+                            format!("did you mean `{word}`?")
+                        }
                         None => format!("the fields here are {}", list(&names().collect::<Vec<_>>())),
                     };
                     self.report(*key_at, &path, format!("unknown field: {hint}"));
@@ -89,7 +98,8 @@ impl<'s> Checker<'s> {
             }
         }
         for name in required(schema) {
-            if !entries.iter().any(|(key, ..)| key == name) {
+            // A misspelt field is one mistake, not an unknown field and a missing one.
+            if !entries.iter().any(|(key, ..)| key == name) && !meant.contains(&name) {
                 let what = known.and_then(|fields| fields.get(name)).and_then(|s| self.description(s));
                 let what = what.map(|text| format!(" ({text})")).unwrap_or_default();
                 self.report(at, &join(field, name), format!("missing: add it{what}"));
@@ -129,14 +139,7 @@ impl<'s> Checker<'s> {
 
     fn check_number(&mut self, at: Position, value: f64, text: &str, schema: &'s Value, field: &str) {
         let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
-        let (low, high) = (bound(schema, "minimum"), bound(schema, "maximum"));
-        let range = match (low, high) {
-            (Some(low), Some(high)) if low == high => format!("give {low}{unit}"),
-            (Some(low), Some(high)) => format!("give {low} to {high}{unit}"),
-            (Some(low), None) => format!("give {low}{unit} or more"),
-            (None, Some(high)) => format!("give {high}{unit} or less"),
-            (None, None) => "give a finite number".to_owned(),
-        };
+        let (low, high, range) = (bound(schema, "minimum"), bound(schema, "maximum"), range(schema));
         if !value.is_finite() {
             self.report(at, field, format!("{text}{unit} is not a finite number: {range}"));
         } else if type_name(schema) == Some("integer") && value.fract() != 0.0 {
@@ -156,6 +159,18 @@ fn bound(schema: &Value, key: &str) -> Option<f64> {
     schema.get(key).and_then(Value::as_f64)
 }
 
+/// What a number may be, as a request: `give 1 to 120 min`.
+fn range(schema: &Value) -> String {
+    let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
+    match (bound(schema, "minimum"), bound(schema, "maximum")) {
+        (Some(low), Some(high)) if low == high => format!("give {low}{unit}"),
+        (Some(low), Some(high)) => format!("give {low} to {high}{unit}"),
+        (Some(low), None) => format!("give {low}{unit} or more"),
+        (None, Some(high)) => format!("give {high}{unit} or less"),
+        (None, None) => "give a finite number".to_owned(),
+    }
+}
+
 fn required(schema: &Value) -> impl Iterator<Item = &str> {
     schema.get("required").and_then(Value::as_array).into_iter().flatten().filter_map(Value::as_str)
 }
@@ -168,11 +183,8 @@ fn type_name(schema: &Value) -> Option<&str> {
     }
 }
 
-/// The words of an enumeration, written with or without a description for each.
+/// The words of an enumeration, each of which has its description.
 fn choices(schema: &Value) -> Option<Vec<&str>> {
-    if let Some(words) = schema.get("enum").and_then(Value::as_array) {
-        return Some(words.iter().filter_map(Value::as_str).collect());
-    }
     let one_of = schema.get("oneOf").and_then(Value::as_array)?;
     Some(one_of.iter().filter_map(|choice| choice.get("const").and_then(Value::as_str)).collect())
 }
@@ -198,6 +210,7 @@ fn shown(node: &Node) -> String {
         Kind::Text(text) => format!("\"{text}\""),
         Kind::Number(_, text) => text.clone(),
         Kind::Flag(flag) => flag.to_string(),
+        Kind::Null => "null".to_owned(),
         _ => node.kind_name().to_owned(),
     }
 }
@@ -215,12 +228,18 @@ fn expected(wanted: &str, schema: &Value) -> String {
     }
 }
 
-fn way_out(wanted: &str) -> &'static str {
+fn way_out(node: &Node, wanted: &str, schema: &Value) -> String {
+    let one_word = !matches!(node.kind, Kind::Null | Kind::List(_) | Kind::Table(_));
     match wanted {
-        "string" => ": write it in quotes",
-        "number" | "integer" => ": write it without quotes",
-        "boolean" => ": write it without quotes",
-        "array" => ": write it in [ ], or as [[tables]]",
-        _ => "",
+        "string" if one_word => "write it in quotes".to_owned(),
+        "number" | "integer" if node.text().is_some_and(|text| text.trim().parse::<f64>().is_ok()) => {
+            "write it without quotes".to_owned()
+        }
+        "number" | "integer" => range(schema),
+        "boolean" => "write true or false, without quotes".to_owned(),
+        "array" if one_word => "write it in [ ]".to_owned(),
+        "array" => "write [[ ]] around its name, or in JSON a list of tables".to_owned(),
+        "object" => "write its fields, each with its name".to_owned(),
+        _ => "give that".to_owned(),
     }
 }

@@ -1,6 +1,8 @@
 //! Reading a service file: TOML or JSON in, the checked shape out, or everything that is wrong with it.
 
+mod amounts;
 mod check;
+mod locate;
 mod node;
 mod problem;
 mod read_json;
@@ -16,7 +18,7 @@ pub(in crate::service) use text_fields::Moment;
 
 use super::shape::ServiceFile;
 use check::Checker;
-use node::{Kind, Node};
+use node::{Kind, Lines, Node};
 
 /// How a service file is written; both have the same shape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -52,17 +54,12 @@ impl Format {
 /// assert!(problems.to_string().contains("line 3: service.title: empty text"));
 /// ```
 pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
-    // Spreadsheet programs like to put a byte order mark in front.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let (root, mut problems) = match format {
-        Format::Toml => read_toml::read(text),
-        Format::Json => read_json::read(text),
-    };
+    let (root, mut problems) = tree(text, format);
     // After a syntax error the rest of the tree is a guess: what it lacks may be there.
     if problems.is_empty() {
-        let schema = schema();
-        let mut checker = Checker { root: &schema, problems: Vec::new() };
-        checker.check(&root, &schema, "");
+        let schema = schema::derived();
+        let mut checker = Checker { root: schema, problems: Vec::new() };
+        checker.check(&root, schema, "");
         problems.append(&mut checker.problems);
         problems.extend(references::check(&root));
     }
@@ -73,4 +70,14 @@ pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
         // Unreachable while the schema is derived from the shape; said rather than panicked about.
         Problems(vec![Problem { at: None, field: String::new(), message: error.to_string() }])
     })
+}
+
+/// The text as a tree with places, and what is wrong with its syntax.
+fn tree(text: &str, format: Format) -> (Node, Vec<Problem>) {
+    // Spreadsheet programs like to put a byte order mark in front.
+    let lines = Lines::of(text.strip_prefix('\u{feff}').unwrap_or(text));
+    match format {
+        Format::Toml => read_toml::read(&lines),
+        Format::Json => read_json::read(&lines),
+    }
 }

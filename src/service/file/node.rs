@@ -9,15 +9,25 @@ pub struct Position {
     pub column: usize,
 }
 
-impl Position {
-    /// The place of a byte offset in a text; offsets past the end give the end.
-    pub(super) fn of(text: &str, offset: usize) -> Self {
-        let before = text.get(..offset).unwrap_or(text);
-        let line_start = before.rfind('\n').map_or(0, |at| at + 1);
-        Self {
-            line: before.matches('\n').count() + 1,
-            column: before.get(line_start..).unwrap_or_default().chars().count() + 1,
-        }
+/// A text that knows where its lines begin, so that every place in it is found quickly.
+pub(super) struct Lines<'t> {
+    pub(super) text: &'t str,
+    begins: Vec<usize>,
+}
+
+impl<'t> Lines<'t> {
+    pub(super) fn of(text: &'t str) -> Self {
+        let after_breaks = text.match_indices('\n').map(|(at, _)| at + 1);
+        Self { text, begins: std::iter::once(0).chain(after_breaks).collect() }
+    }
+
+    /// The place of a byte offset; offsets past the end give the end.
+    pub(super) fn position(&self, offset: usize) -> Position {
+        let offset = offset.min(self.text.len());
+        let line = self.begins.partition_point(|begin| *begin <= offset);
+        let begin = line.checked_sub(1).and_then(|before| self.begins.get(before)).copied().unwrap_or(0);
+        let column = self.text.get(begin..offset).unwrap_or_default().chars().count() + 1;
+        Position { line, column }
     }
 }
 
@@ -48,12 +58,11 @@ pub enum Kind {
 }
 
 impl Node {
-    /// The value under a key of a table.
+    /// The value under a key of a table; `null` counts as left out.
     pub fn get(&self, key: &str) -> Option<&Node> {
-        match &self.kind {
-            Kind::Table(entries) => entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node),
-            _ => None,
-        }
+        let Kind::Table(entries) = &self.kind else { return None };
+        let found = entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node);
+        found.filter(|node| node.kind != Kind::Null)
     }
 
     /// The elements of a list; nothing for any other kind.
@@ -92,19 +101,19 @@ impl Node {
         }
     }
 
-    /// The same value without its places, for `serde`.
+    /// The same value without its places, for `serde`; fields that are `null` are left out.
     pub fn to_json(&self) -> Value {
         match &self.kind {
             Kind::Null => Value::Null,
             Kind::Flag(flag) => Value::Bool(*flag),
-            Kind::Number(value, text) => match text.parse::<i64>() {
-                Ok(whole) => Value::from(whole),
-                Err(_) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
-            },
+            // `8.0` is a whole number too; up to 2^53 nothing is lost.
+            Kind::Number(value, _) if value.fract() == 0.0 && value.abs() < 9e15 => Value::from(*value as i64),
+            Kind::Number(value, _) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
             Kind::Text(text) => Value::String(text.clone()),
             Kind::List(items) => items.iter().map(Node::to_json).collect(),
             Kind::Table(entries) => {
-                Value::Object(entries.iter().map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
+                let stated = entries.iter().filter(|(.., v)| v.kind != Kind::Null);
+                Value::Object(stated.map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
             }
         }
     }

@@ -28,9 +28,9 @@ impl std::fmt::Display for Problem {
 pub struct Problems(pub Vec<Problem>);
 
 impl Problems {
-    /// Sorts by place; problems of the same place keep their order.
+    /// Sorts by line; problems of the same line keep their order: what is there first, then what is missing.
     pub(super) fn sorted(mut problems: Vec<Problem>) -> Self {
-        problems.sort_by_key(|p| p.at);
+        problems.sort_by_key(|p| p.at.map(|at| at.line));
         Self(problems)
     }
 }

@@ -1,4 +1,4 @@
-use super::{Kind, Node, Position, Problem};
+use super::{Kind, Lines, Node, Position, Problem};
 use jsonc_parser::{CollectOptions, ParseOptions, ast, common::Ranged, parse_to_ast};
 
 /// Plain JSON (RFC 8259): none of the extensions the parser offers.
@@ -16,15 +16,15 @@ const STRICT: ParseOptions = ParseOptions {
 };
 
 /// Reads JSON, with the syntax error and any key that is given twice.
-pub(super) fn read(text: &str) -> (Node, Vec<Problem>) {
+pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
     let mut problems = Vec::new();
     let start = Position { line: 1, column: 1 };
     let empty = Node { at: start, kind: Kind::Table(Vec::new()) };
-    let root = match parse_to_ast(text, &CollectOptions::default(), &STRICT) {
-        Ok(parsed) => parsed.value.map_or(empty, |value| node(text, &value, &mut problems)),
+    let root = match parse_to_ast(text.text, &CollectOptions::default(), &STRICT) {
+        Ok(parsed) => parsed.value.map_or(empty, |value| node(text, &value, "", &mut problems)),
         Err(error) => {
-            let at = Some(Position::of(text, error.range().start));
-            let message = format!("not valid JSON: {}", error.kind());
+            let at = Some(text.position(error.range().start));
+            let message = format!("not valid JSON: {}", lower_first(&error.kind().to_string()));
             problems.push(Problem { at, field: String::new(), message });
             empty
         }
@@ -32,24 +32,34 @@ pub(super) fn read(text: &str) -> (Node, Vec<Problem>) {
     (root, problems)
 }
 
-fn node(text: &str, value: &ast::Value<'_>, problems: &mut Vec<Problem>) -> Node {
-    let at = Position::of(text, value.range().start);
+/// The parser's own words, in the style of the other messages.
+fn lower_first(text: &str) -> String {
+    let mut rest = text.chars();
+    rest.next().map(|first| first.to_lowercase().chain(rest).collect()).unwrap_or_default()
+}
+
+fn node(text: &Lines<'_>, value: &ast::Value<'_>, field: &str, problems: &mut Vec<Problem>) -> Node {
+    let at = text.position(value.range().start);
     let kind = match value {
         ast::Value::NullKeyword(_) => Kind::Null,
         ast::Value::BooleanLit(lit) => Kind::Flag(lit.value),
         ast::Value::NumberLit(lit) => Kind::Number(lit.value.parse().unwrap_or(f64::NAN), lit.value.to_owned()),
         ast::Value::StringLit(lit) => Kind::Text(lit.value.to_string()),
-        ast::Value::Array(list) => Kind::List(list.elements.iter().map(|v| node(text, v, problems)).collect()),
+        ast::Value::Array(list) => {
+            let items = list.elements.iter().enumerate();
+            Kind::List(items.map(|(i, v)| node(text, v, &format!("{field}[{}]", i + 1), problems)).collect())
+        }
         ast::Value::Object(table) => {
             let mut entries: Vec<(String, Position, Node)> = Vec::new();
             for property in &table.properties {
                 let key = property.name.as_str().to_owned();
-                let key_at = Position::of(text, property.range.start);
+                let path = if field.is_empty() { key.clone() } else { format!("{field}.{key}") };
+                let key_at = text.position(property.range.start);
                 if entries.iter().any(|(k, ..)| *k == key) {
                     let message = "given twice in one table: keep one".to_owned();
-                    problems.push(Problem { at: Some(key_at), field: key.clone(), message });
+                    problems.push(Problem { at: Some(key_at), field: path.clone(), message });
                 }
-                entries.push((key, key_at, node(text, &property.value, problems)));
+                entries.push((key, key_at, node(text, &property.value, &path, problems)));
             }
             Kind::Table(entries)
         }

@@ -1,26 +1,45 @@
-use super::{Kind, Node, Position, Problem};
+use super::{Kind, Lines, Node, Position, Problem};
 use toml::{
     Spanned,
     de::{DeTable, DeValue},
 };
 
 /// Reads TOML as far as it can be read, with every syntax error on the way.
-pub(super) fn read(text: &str) -> (Node, Vec<Problem>) {
-    let (table, errors) = DeTable::parse_recoverable(text);
-    let problems = errors
+pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
+    let (table, errors) = DeTable::parse_recoverable(text.text);
+    let mut problems: Vec<Problem> = errors
         .iter()
         .map(|error| Problem {
-            at: error.span().map(|span| Position::of(text, span.start)),
+            at: error.span().map(|span| text.position(span.start)),
             field: String::new(),
-            message: format!("not valid TOML: {}", error.message().replace('\n', ", ")),
+            message: format!(
+                "not valid TOML: {}",
+                words(error.message(), error.span().and_then(|span| text.text.get(span)))
+            ),
         })
         .collect();
+    // What follows a mistake on the same line is its echo.
+    problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
     let at = Position { line: 1, column: 1 };
     (Node { at, kind: table_kind(text, table.get_ref()) }, problems)
 }
 
-fn node(text: &str, value: &Spanned<DeValue<'_>>) -> Node {
-    let at = Position::of(text, value.span().start);
+/// The parser's own words, except where they would mislead.
+fn words(message: &str, at: Option<&str>) -> String {
+    let message = message.replace('\n', ", ");
+    match (message.as_str(), at) {
+        ("duplicate key", Some(key)) => format!("`{key}` is given twice in one table: keep one"),
+        ("invalid basic string, expected `\"`", _) => "text without its closing quote: add it".to_owned(),
+        // The parser takes any bare word that begins like `true` or `false` for one of them.
+        (words, _) if words.starts_with("invalid boolean") || words.starts_with("string values must be quoted") => {
+            "a value without quotes is neither a number nor true nor false: write text in quotes".to_owned()
+        }
+        _ => message,
+    }
+}
+
+fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
+    let at = text.position(value.span().start);
     let kind = match value.get_ref() {
         DeValue::String(s) => Kind::Text(s.to_string()),
         // Underscores and radix prefixes are TOML's way of writing the same number.
@@ -37,10 +56,10 @@ fn node(text: &str, value: &Spanned<DeValue<'_>>) -> Node {
     Node { at, kind }
 }
 
-fn table_kind(text: &str, table: &DeTable<'_>) -> Kind {
+fn table_kind(text: &Lines<'_>, table: &DeTable<'_>) -> Kind {
     let mut entries: Vec<_> = table
         .iter()
-        .map(|(key, value)| (key.get_ref().to_string(), Position::of(text, key.span().start), node(text, value)))
+        .map(|(key, value)| (key.get_ref().to_string(), text.position(key.span().start), node(text, value)))
         .collect();
     entries.sort_by_key(|(_, at, _)| *at);
     Kind::Table(entries)

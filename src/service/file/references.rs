@@ -2,7 +2,8 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
-use super::{Node, Position, Problem};
+use super::{Kind, Node, Position, Problem, amounts};
+use crate::mix::Ratio;
 
 /// Everything wrong with the names and the choices of a file.
 pub(super) fn check(root: &Node) -> Vec<Problem> {
@@ -32,9 +33,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     found.unique("shelf.shade", shelf("shade"), "code");
     found.unique("shelf.additive", shelf("additive"), "name");
     found.unique("shelf.diluent", shelf("diluent"), "name");
-    for clash in shades.iter().filter(|code| lighteners.contains(code)) {
-        found.say(None, "shelf", format!("\"{clash}\" is both a lightener and a shade: rename one"));
-    }
+    found.clash(&shelf);
 
     let sections = root.get("section").map(Node::items).unwrap_or_default();
     let toners = root.get("toner").map(Node::items).unwrap_or_default();
@@ -45,19 +44,36 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
     for (i, section) in sections.iter().enumerate() {
         let field = format!("section[{}]", i + 1);
-        found.either(section, &field, "product", "mix", "what the section is coloured with");
+        found.either(section, &field, "product", "mix");
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
+        found.ratio(section, &field, shelf("shade"));
         found.developer(section, &field, &developers, &semi);
-        for (j, name) in section.get("additives").map(Node::items).unwrap_or_default().iter().enumerate() {
-            found.exists(Some(name), &format!("{field}.additives[{}]", j + 1), &additives, "additive");
+        let named = section.get("additives").map(Node::items).unwrap_or_default();
+        for (j, name) in named.iter().enumerate() {
+            let at = format!("{field}.additives[{}]", j + 1);
+            found.exists(Some(name), &at, &additives, "additive");
+            if let Some(text) = name.text().filter(|text| named.iter().take(j).any(|other| other.text() == Some(text)))
+            {
+                found.say(
+                    Some(name.at),
+                    &at,
+                    format!("\"{text}\" is named twice and would be dosed twice: remove one"),
+                );
+            }
         }
-        for (j, name) in section.get("after").map(Node::items).unwrap_or_default().iter().enumerate() {
-            let at = format!("{field}.after[{}]", j + 1);
-            if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
-                found.say(Some(name.at), &at, "a section cannot come after itself: remove it".to_owned());
-            } else {
-                found.exists(Some(name), &at, &section_names, "section");
+        for (key, itself) in [
+            ("after", "a section cannot come after itself: remove it"),
+            ("beside", "a section cannot lie beside itself: remove it"),
+            ("same_foil_as", "a section shares its own foils anyway: remove it"),
+        ] {
+            for (j, name) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
+                let at = format!("{field}.{key}[{}]", j + 1);
+                if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
+                    found.say(Some(name.at), &at, itself.to_owned());
+                } else {
+                    found.exists(Some(name), &at, &section_names, "section");
+                }
             }
         }
     }
@@ -65,6 +81,14 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     for (i, toner) in toners.iter().enumerate() {
         let field = format!("toner[{}]", i + 1);
         found.mix(toner, &field, &shades);
+        found.ratio(toner, &field, shelf("shade"));
+        let lightens = |section: &Node| {
+            section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
+        };
+        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(lightens) {
+            let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
+            found.say(Some(toner.at), &field, message);
+        }
         found.developer(toner, &field, &developers, &semi);
         for (j, name) in toner.get("sections").map(Node::items).unwrap_or_default().iter().enumerate() {
             found.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &section_names, "section");
@@ -72,17 +96,18 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
     }
     if let Some(shadow) = root.get("root_shadow") {
         found.mix(shadow, "root_shadow", &shades);
+        found.ratio(shadow, "root_shadow", shelf("shade"));
         found.developer(shadow, "root_shadow", &developers, &semi);
     }
     found.shares(sections);
-    found.prices(root, shelf);
+    amounts::check(root, &mut found);
     found.0
 }
 
-struct Findings(Vec<Problem>);
+pub(super) struct Findings(Vec<Problem>);
 
 impl Findings {
-    fn say(&mut self, at: Option<Position>, field: &str, message: String) {
+    pub(super) fn say(&mut self, at: Option<Position>, field: &str, message: String) {
         self.0.push(Problem { at, field: field.to_owned(), message });
     }
 
@@ -91,11 +116,27 @@ impl Findings {
             let Some(name) = item.get(key).filter(|n| n.text().is_some()) else { continue };
             if let Some(first) = items.iter().take(i).filter_map(|n| n.get(key)).find(|n| n.text() == name.text()) {
                 let message = format!(
-                    "\"{}\" is already the {key} of line {}: give each its own",
+                    "\"{}\" is already taken in line {}: give each its own {key}",
                     name.text().unwrap_or_default(),
                     first.at.line
                 );
                 self.say(Some(name.at), &format!("{field}[{}].{key}", i + 1), message);
+            }
+        }
+    }
+
+    /// Whatever goes into a bowl is found by its name alone, so that no two kinds may share one.
+    fn clash<'n>(&mut self, shelf: &impl Fn(&str) -> &'n [Node]) {
+        let mut seen: Vec<(&str, &str)> = Vec::new();
+        for (kind, key) in [("lightener", "name"), ("shade", "code"), ("additive", "name"), ("diluent", "name")] {
+            for (i, item) in shelf(kind).iter().enumerate() {
+                let Some(node) = item.get(key) else { continue };
+                let Some(name) = node.text() else { continue };
+                if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
+                    let message = format!("\"{name}\" is already the name of a {other}: rename one of them");
+                    self.say(Some(node.at), &format!("shelf.{kind}[{}].{key}", i + 1), message);
+                }
+                seen.push((kind, name));
             }
         }
     }
@@ -112,13 +153,15 @@ impl Findings {
         }
     }
 
-    fn either(&mut self, table: &Node, field: &str, one: &str, other: &str, what: &str) {
-        match (table.get(one), table.get(other)) {
+    fn either(&mut self, table: &Node, field: &str, one: &str, other: &str) {
+        // An empty list names nothing.
+        let given = |key: &str| table.get(key).filter(|node| node.kind != Kind::List(Vec::new()));
+        match (given(one), given(other)) {
             (Some(_), Some(second)) => {
                 self.say(Some(second.at), field, format!("both `{one}` and `{other}` are given: keep one of them"));
             }
             (None, None) => {
-                self.say(Some(table.at), field, format!("neither `{one}` nor `{other}` is given: say {what} with one"));
+                self.say(Some(table.at), field, format!("neither `{one}` nor `{other}` is given: give one of them"));
             }
             _ => {}
         }
@@ -127,6 +170,27 @@ impl Findings {
     fn mix(&mut self, table: &Node, field: &str, shades: &[String]) {
         for (i, part) in table.get("mix").map(Node::items).unwrap_or_default().iter().enumerate() {
             self.exists(part.get("shade"), &format!("{field}.mix[{}].shade", i + 1), shades, "shade");
+        }
+    }
+
+    /// Shades that are mixed with different ratios need a word on which one holds.
+    fn ratio(&mut self, table: &Node, field: &str, shades: &[Node]) {
+        if table.get("ratio").is_some() {
+            return;
+        }
+        let own = |part: &Node| {
+            let code = part.get("shade")?.text()?;
+            let shade = shades.iter().find(|shade| shade.get("code").and_then(Node::text) == Some(code))?;
+            shade.get("ratio")?.text()?.parse::<Ratio>().ok()
+        };
+        let mix = table.get("mix");
+        let ratios: Vec<Ratio> = mix.map(Node::items).unwrap_or_default().iter().filter_map(own).collect();
+        if let (Some(mix), [first, rest @ ..]) = (mix, ratios.as_slice())
+            && let Some(other) = rest.iter().find(|ratio| *ratio != first)
+        {
+            let message =
+                format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds");
+            self.say(Some(mix.at), &format!("{field}.mix"), message);
         }
     }
 
@@ -141,7 +205,7 @@ impl Findings {
                 self.say(Some(given.at), field, "semi-permanent colour takes no developer: remove it".to_owned());
             }
             None if without => {}
-            _ => self.either(table, field, "developer", "strength", "which peroxide is used"),
+            _ => self.either(table, field, "developer", "strength"),
         }
         self.exists(table.get("developer"), &format!("{field}.developer"), developers, "developer");
     }
@@ -181,7 +245,8 @@ impl Findings {
         let mut zones: Vec<(&str, f64, Position)> = Vec::new();
         for section in sections {
             let zone = section.get("zone").and_then(Node::text);
-            let share = section.get("share_percent").and_then(Node::number).filter(|x| x.is_finite());
+            // A share that is out of range by itself has been reported already.
+            let share = section.get("share_percent").and_then(Node::number).filter(|x| (0.0..=100.0).contains(x));
             let (Some(zone), Some(share)) = (zone, share) else { continue };
             match zones.iter_mut().find(|(known, ..)| *known == zone) {
                 Some((_, sum, at)) => (*sum, *at) = (*sum + share, section.at),
@@ -191,32 +256,6 @@ impl Findings {
         for (zone, sum, at) in zones.into_iter().filter(|(_, sum, _)| *sum > 100.0 + 1e-9) {
             let message = format!("the shares of zone \"{zone}\" add up to {sum} %: lower them to 100 % or less");
             self.say(Some(at), "section", message);
-        }
-    }
-
-    /// A price means nothing without the mass of the pack and a currency.
-    fn prices<'n>(&mut self, root: &Node, shelf: impl Fn(&str) -> &'n [Node]) {
-        let mut priced = None;
-        for kind in ["developer", "lightener", "shade", "additive", "diluent"] {
-            for (i, item) in shelf(kind).iter().enumerate() {
-                let Some(price) = item.get("price") else { continue };
-                priced = priced.or(Some(price.at));
-                if item.get("pack_g").is_none() {
-                    let field = format!("shelf.{kind}[{}].pack_g", i + 1);
-                    self.say(Some(item.at), &field, "missing: a price needs the mass of the pack it buys".to_owned());
-                }
-            }
-        }
-        let prices = root.get("prices");
-        if let (Some(at), None) = (priced, prices) {
-            let message = "missing: products have prices, so say in which currency".to_owned();
-            self.say(Some(at), "prices.currency", message);
-        }
-        if let Some(prices) = prices
-            && let (Some(_), Some(second)) = (prices.get("margin_percent"), prices.get("markup_percent"))
-        {
-            let message = "both `margin_percent` and `markup_percent` are given: keep one of them".to_owned();
-            self.say(Some(second.at), "prices", message);
         }
     }
 }

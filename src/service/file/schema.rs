@@ -1,6 +1,7 @@
 use crate::service::shape::ServiceFile;
 use schemars::generate::SchemaSettings;
 use serde_json::Value;
+use std::sync::LazyLock;
 
 /// The JSON Schema (draft 2020-12) of a service file, derived from its shape.
 ///
@@ -15,5 +16,13 @@ use serde_json::Value;
 /// ```
 #[must_use]
 pub fn schema() -> Value {
-    SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<ServiceFile>().to_value()
+    derived().clone()
+}
+
+/// Derived once: it takes longer than reading a file.
+pub(super) fn derived() -> &'static Value {
+    static SCHEMA: LazyLock<Value> = LazyLock::new(|| {
+        SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<ServiceFile>().to_value()
+    });
+    &SCHEMA
 }

@@ -1,6 +1,12 @@
 //! The readers behind `x-parse`: text fields whose content has a grammar of its own.
 
-use crate::{colour::Hue, limits::Jurisdiction, mix::Ratio, money::Currency, peroxide::StatedStrength};
+use crate::{
+    colour::Hue,
+    limits::Jurisdiction,
+    mix::Ratio,
+    money::{Currency, parse_decimal},
+    peroxide::StatedStrength,
+};
 use jiff::civil::{Date, DateTime};
 use rust_decimal::Decimal;
 use std::str::FromStr;
@@ -46,7 +52,7 @@ fn two_parts(text: &str) -> Result<(), String> {
 
 /// An exact amount of money that is not negative.
 pub(in crate::service) fn amount(text: &str) -> Result<Decimal, String> {
-    match Decimal::from_str_exact(text.trim()) {
+    match parse_decimal("amount", text) {
         Ok(amount) if !amount.is_sign_negative() => Ok(amount),
         Ok(_) => Err(format!("\"{text}\" is negative: give 0 or more, for example \"12.50\"")),
         Err(_) => Err(format!("\"{text}\" is not an amount: give digits with a point, for example \"12.50\"")),
@@ -72,7 +78,10 @@ impl FromStr for Moment {
                 "\"{text}\" is not a date: give year-month-day, with the local time if known, for example 2026-11-25T10:00"
             )
         };
-        // A `Z` or an offset would need a time zone; the salon's clock is meant.
+        // The salon's clock is meant; a reader of dates would drop an offset without a word.
+        if text.get(10..).is_some_and(|time| time.contains(['+', '-', 'Z', 'z', '['])) {
+            return Err(format!("\"{text}\" names a time zone: give the time on the salon's clock, without it"));
+        }
         if text.len() <= 10 {
             let date: Date = text.parse().map_err(|_| wrong())?;
             return Ok(Self { earliest: date.at(0, 0, 0, 0), latest: date.at(23, 59, 59, 0) });

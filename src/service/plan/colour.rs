@@ -1,6 +1,6 @@
 //! What each section needs of colour: levels to move, the pigment that will show, the tone that neutralises it.
 
-use super::{SectionColour, level_rule};
+use super::{SectionColour, gradient, level_rule};
 use crate::{
     colour::{Level, lift_needed, underlying_pigment},
     service::request::{Oxidant, Request, Stage, Task},
@@ -17,8 +17,9 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
     let change = lift_needed(task.from, target);
     let names = task.products.iter().filter_map(|(i, _)| request.items.get(*i)).map(|item| item.name.as_str());
     let product = names.collect::<Vec<_>>().join(" + ");
-    // Only lifting exposes pigment; depositing covers what is there.
-    let pigment = change.is_lift().then(|| underlying_pigment(target));
+    // Only lifting exposes pigment, and nothing lifts without peroxide; depositing covers what is there.
+    let lifts = change.is_lift() && task.oxidant != Oxidant::Nothing;
+    let pigment = lifts.then(|| underlying_pigment(target));
     SectionColour {
         section: task.name.clone(),
         product,
@@ -35,6 +36,7 @@ fn section(request: &Request, task: &Task, target: Level) -> SectionColour {
         neutralised_by: pigment.as_ref().and_then(|p| p.value.neutraliser).map(|(a, b)| range((a.words(), b.words()))),
         basis: pigment.map_or(Basis::Derived, |p| p.basis),
         level_rule: level_rule::of(request, task, target),
+        swatch: gradient::swatch(request, task),
     }
 }
 

@@ -29,7 +29,7 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
     service.supplies = products(request, mixed, &mut left_out);
-    service.supplies.extend(consumables(request, prices, currency)?);
+    service.supplies.extend(consumables(request, prices, currency, &mut left_out)?);
     service.labour = labour(request, prices, currency, &mut left_out)?;
     service.overhead = overhead(prices, steps, currency, &mut left_out)?;
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
@@ -37,6 +37,8 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
 
     let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
     let price = match (prices.margin_percent, prices.markup_percent) {
+        // A share of nothing is no price.
+        _ if cost.total().minor() == 0 => None,
         (Some(margin), _) => {
             let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
             let margin = margin.in_field("prices.margin_percent")?;
@@ -101,7 +103,17 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
     supplies
 }
 
-fn consumables(request: &Request, prices: &Prices, currency: Currency) -> Result<Vec<SupplyUse>, Problems> {
+fn consumables(
+    request: &Request,
+    prices: &Prices,
+    currency: Currency,
+    left_out: &mut Vec<String>,
+) -> Result<Vec<SupplyUse>, Problems> {
+    if prices.consumable.iter().any(|consumable| consumable.per == Per::Foil) {
+        let sections = request.file.section.iter();
+        let uncounted = sections.filter(|section| section.foils.is_none() && section.technique.is_in_foil());
+        left_out.extend(uncounted.map(|section| format!("foils of {}: enter `foils`", section.name)));
+    }
     let foils: u32 = request.tasks.iter().map(|task| task.foils).sum();
     let supply = |(i, consumable): (usize, &crate::service::shape::Consumable)| {
         let pieces = consumable.pieces.unwrap_or(1);

@@ -54,13 +54,12 @@ fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dy
     let ends = (stocks.iter().min_by(by_strength), stocks.iter().max_by(by_strength));
     let (Some(above), Some(below)) = (above, below) else {
         let (Some(weakest), Some(strongest)) = ends else { return Err("there is no developer on the shelf".into()) };
-        return Err(format!(
-            "cannot blend {target}: the shelf reaches from {:.2} to {:.2}; change the strength, or add a developer or a \
-             diluent",
-            best(&weakest),
-            best(&strongest)
-        )
-        .into());
+        let reach = match (best(&weakest), best(&strongest)) {
+            (low, high) if low == high => format!("has nothing but {low:.2}"),
+            (low, high) => format!("reaches from {low:.2} to {high:.2}"),
+        };
+        let way_out = "change the strength, or add a developer or a diluent";
+        return Err(format!("cannot blend {target}: the shelf {reach}; {way_out}").into());
     };
     if best(&above) == best(&below) {
         let (stocked, strength, basis) = *above;

@@ -1,9 +1,10 @@
 use super::{
-    Fact, Plan, cautions, colour, costs, finding::Findings, legal, mixes, order, tests_done, unknown, work_checks,
+    Fact, Plan, cautions, colour, costs, finding::Findings, gradient, legal, mixes, order, tests_done, unknown,
+    work_checks,
 };
 use crate::{
     service::{
-        file::{Problem, Problems},
+        file::{self, Format, Problem, Problems},
         request::Request,
         shape::ServiceFile,
     },
@@ -51,6 +52,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     tests_done::check(&request, &mut findings);
     legal::check(&request, &pairs, &mut findings);
     work_checks::check(&request, &pairs, &mut findings);
+    gradient::check(&request, &mut findings);
     let mixed: Vec<_> = mixed.into_iter().map(|(_, mix)| mix).collect();
     let money = costs::money(&request, &steps, &mixed)?;
     let head = &request.file.service;
@@ -66,12 +68,32 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         findings: findings.sorted(),
         order: steps,
         colour: colour::sections(&request),
+        contrasts: gradient::contrasts(&request),
         mixes: mixed.into_iter().map(|mixed| mixed.mix).collect(),
         cautions: cautions::cautions(&request),
         not_computed: unknown::not_computed(&request, money.is_some()),
         money,
         defaults: request.defaults,
     })
+}
+
+/// Reads a service file and makes its plan; every problem names its line, those that show only in planning too.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse`](crate::service::parse) and [`plan`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::service::{Format, plan_text};
+///
+/// let plan = plan_text(include_str!("../../../examples/lowlights.json"), Format::Json)?;
+/// assert!(!plan.is_blocked());
+/// # Ok::<(), foilwork::service::Problems>(())
+/// ```
+pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
+    plan(&file::parse(text, format)?).map_err(|problems| problems.located(text, format))
 }
 
 /// What the file says of the hair, in the order in which it is read.
@@ -106,8 +128,10 @@ fn hair(request: &Request) -> Vec<Fact> {
         let kind = if existing.artificial { "artificial colour" } else { "natural" };
         say(&words(existing.zone), format!("level {}{tone}, {kind}", existing.level));
     }
-    if !analysis.history.is_empty() {
-        say("history", analysis.history.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", "));
+    match analysis.history.as_deref() {
+        None => {}
+        Some([]) => say("history", "nothing to tell".to_owned()),
+        Some(flags) => say("history", flags.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", ")),
     }
     facts
 }

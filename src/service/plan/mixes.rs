@@ -9,7 +9,7 @@ use crate::{
     quantity::{Mass, MassFraction},
     service::{
         file::Problems,
-        request::{InField, ItemKind, Request, Task},
+        request::{InField, ItemKind, Oxidant, Request, Task},
     },
     source::{Basis, Interval},
 };
@@ -53,7 +53,9 @@ struct Ingredient {
 pub(super) fn mix(request: &Request, task: &Task, begin_min: f64) -> Result<Mixed, Problems> {
     let field = &task.field;
     let amount = &task.amount;
-    let developer = developer::resolve(request, task).in_field(field)?;
+    let oxidant =
+        if matches!(task.oxidant, Oxidant::Strength(_)) { format!("{field}.strength") } else { field.clone() };
+    let developer = developer::resolve(request, task).in_field(&oxidant)?;
     let pace = Pace::of(amount.value.best(), task.apply).in_field(&format!("{field}.apply_min"))?;
     let wanted = BowlRequest::new(amount.value.best(), request.bowl_capacity, task.working_life, pace);
     let fresh = bowls(&wanted).in_field(field)?;

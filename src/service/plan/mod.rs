@@ -6,6 +6,7 @@ mod colour;
 mod costs;
 mod developer;
 mod finding;
+mod gradient;
 mod legal;
 mod level_rule;
 mod make;
@@ -18,6 +19,8 @@ mod work_checks;
 
 pub use cards::{PlanCardError, mixing_cards};
 pub use finding::{Finding, Verdict};
-pub use make::plan;
-pub use model::{Bowl, Caution, Fact, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour};
+pub use make::{plan, plan_text};
+pub use model::{
+    Bowl, Caution, Contrast, Fact, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, Range, SectionColour, SwatchData,
+};
 pub use order::Step;

@@ -56,6 +56,8 @@ pub struct Plan {
     pub order: Vec<Step>,
     /// What each section needs of colour.
     pub colour: Vec<SectionColour>,
+    /// How far sections that lie beside each other are apart.
+    pub contrasts: Vec<Contrast>,
     /// What to mix.
     pub mixes: Vec<Mix>,
     /// What it costs and what to charge; absent without prices.
@@ -112,6 +114,38 @@ pub struct SectionColour {
     pub basis: Basis,
     /// What the level rules of permanent colour expect; absent for every other product.
     pub level_rule: Option<LevelRule>,
+    /// The hair at its target, modelled.
+    pub swatch: Option<SwatchData>,
+}
+
+/// A modelled colour: D65, 10 degree observer.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SwatchData {
+    /// Nearest screen colour, `#rrggbb`.
+    pub hex: String,
+    /// L*, a*, b*: best estimate.
+    pub lab: [f64; 3],
+    /// Lowest and highest L*.
+    pub l_bounds: (f64, f64),
+    /// Lowest and highest a*.
+    pub a_bounds: (f64, f64),
+    /// Lowest and highest b*.
+    pub b_bounds: (f64, f64),
+    /// What it is not.
+    pub remark: &'static str,
+}
+
+/// Two sections side by side, by the colour model.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Contrast {
+    /// One section.
+    pub first: String,
+    /// The other.
+    pub second: String,
+    /// Their colour difference.
+    pub ciede2000: f64,
+    /// What to say about it.
+    pub remark: Option<String>,
 }
 
 /// Level rules of permanent colour on natural hair: rules of thumb, a strand test decides.

@@ -5,6 +5,7 @@ use crate::{
     source::{Sourced, citations::trade},
 };
 use serde::Serialize;
+use std::{cmp::Reverse, collections::BinaryHeap};
 
 /// One line of the running order. Times are minutes after the first section is begun.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -34,18 +35,30 @@ const NEXT_LOOK: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
 
 /// The order of the tasks as indices: whatever must come first does, otherwise the order of the file.
 pub(super) fn order(tasks: &[Task]) -> Vec<usize> {
-    let mut order: Vec<usize> = Vec::with_capacity(tasks.len());
-    while order.len() < tasks.len() {
-        let next = (0..tasks.len()).find(|i| {
-            !order.contains(i)
-                && tasks.get(*i).is_some_and(|task| task.after.iter().all(|before| order.contains(before)))
-        });
-        // Circles were refused when the file was read; if one came by another way, keep the order of the file.
-        match next.or_else(|| (0..tasks.len()).find(|i| !order.contains(i))) {
-            Some(i) => order.push(i),
-            None => break,
+    let mut waiting: Vec<usize> = tasks.iter().map(|task| task.after.len()).collect();
+    let mut followers: Vec<Vec<usize>> = vec![Vec::new(); tasks.len()];
+    for (i, task) in tasks.iter().enumerate() {
+        for before in &task.after {
+            if let Some(list) = followers.get_mut(*before) {
+                list.push(i);
+            }
         }
     }
+    let free = waiting.iter().enumerate().filter(|(_, before)| **before == 0);
+    let mut ready: BinaryHeap<Reverse<usize>> = free.map(|(i, _)| Reverse(i)).collect();
+    let mut order = Vec::with_capacity(tasks.len());
+    while let Some(Reverse(i)) = ready.pop() {
+        order.push(i);
+        for follower in followers.get(i).into_iter().flatten() {
+            let Some(before) = waiting.get_mut(*follower) else { continue };
+            *before -= 1;
+            if *before == 0 {
+                ready.push(Reverse(*follower));
+            }
+        }
+    }
+    // Circles were refused when the file was read; if one came by another way, keep the order of the file.
+    order.extend(waiting.iter().enumerate().filter(|(_, before)| **before > 0).map(|(i, _)| i));
     order
 }
 

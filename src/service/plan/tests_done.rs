@@ -33,7 +33,7 @@ fn has_oxidative_colour(request: &Request) -> bool {
 
 fn history(request: &Request, findings: &mut Findings) {
     let analysis = &request.file.analysis;
-    let has = |flag| analysis.history.contains(&flag);
+    let has = |flag| analysis.has(flag);
     let colour = has_oxidative_colour(request);
     let incompatibility = analysis.incompatibility_test.as_ref().map(|test| test.result);
     match (has(HistoryFlag::MetallicSalts), incompatibility) {
@@ -61,7 +61,17 @@ fn history(request: &Request, findings: &mut Findings) {
             "henna in the history, which may hold metal salts: do the incompatibility test first",
             trade::INCOMPATIBILITY,
         ),
-        _ => findings.add(Passed, "metal salts", "none in the history", trade::INCOMPATIBILITY),
+        (false, Some(TestResult::Clear)) => {
+            findings.add(Passed, "metal salts", "incompatibility test clear", trade::INCOMPATIBILITY);
+        }
+        _ if analysis.history.is_some() => {
+            findings.add(Passed, "metal salts", "none in the history", trade::INCOMPATIBILITY);
+        }
+        _ => {}
+    }
+    if analysis.history.is_none() {
+        let text = "not stated: ask, then enter `analysis.history`, [] if there is nothing to tell";
+        findings.add(NotJudged, "history", text, trade::CONSULTATION);
     }
     if has(HistoryFlag::ReactionToHairColour) {
         findings.add(
@@ -165,7 +175,12 @@ fn skin_test(request: &Request, findings: &mut Findings) {
 }
 
 fn strand_test(request: &Request, findings: &mut Findings) {
-    match request.file.analysis.strand_test.as_ref().map(|test| test.result) {
+    let test = request.file.analysis.strand_test.as_ref();
+    match test.map(|test| test.result) {
+        Some(TestResult::Clear) if test.is_some_and(|test| age_in_hours(test, request.start).is_none()) => {
+            let text = "its date is after the start: correct `analysis.strand_test.applied`";
+            findings.add(Warning, "strand test", text, COMMON_PRACTICE);
+        }
         Some(TestResult::Clear) => findings.add(Passed, "strand test", "done, hair sound", trade::CONSULTATION),
         Some(TestResult::Reaction) => {
             findings.add(Stop, "strand test", "the strand did not stand it: do not go on", trade::CONSULTATION);

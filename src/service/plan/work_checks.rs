@@ -10,7 +10,7 @@ use crate::{
     mix::natural_share,
     quantity::{MassFraction, Share},
     service::{
-        request::{Item, ItemKind, Request, Stage, Task},
+        request::{Item, ItemKind, Oxidant, Request, Stage, Task},
         shape::ShadeClass,
     },
     source::{COMMON_PRACTICE, citations::trade},
@@ -26,7 +26,7 @@ pub(super) fn check(request: &Request, mixed: &[(&Task, &Mixed)], findings: &mut
         match task.stage {
             Stage::Section => lift(request, task, mixed, findings),
             Stage::Toner => toner_level(request, task, findings),
-            Stage::RootShadow => shadow_level(request, task, findings),
+            Stage::RootShadow => {}
         }
     }
     white(request, findings);
@@ -61,6 +61,7 @@ fn own_instructions(request: &Request, task: &Task, mixed: &Mixed, findings: &mu
         }
         let Some(limits) = item.own_limits() else { continue };
         match limits.strongest {
+            _ if task.oxidant == Oxidant::Nothing => {}
             Some(most) if mixed.developer.high() > most => {
                 let text = format!(
                     "{}: developer {:.2} with \"{}\", which takes {most} at most: use a weaker one",
@@ -150,13 +151,6 @@ fn lift(request: &Request, task: &Task, mixed: &Mixed, findings: &mut Findings) 
     } else if levels > most {
         let text = format!("{words}, which lifts {most:.0} at most on natural hair");
         findings.add(Warning, "lift", text, trade::DEVELOPER_LIFT);
-    } else if levels < -2.0 && request.file.analysis.history.contains(&crate::service::shape::HistoryFlag::Lightened) {
-        let text = format!("{}: {:.1} levels darker on lightened hair: pre-pigment first", task.name, -levels);
-        findings.add(Warning, "depth", text, COMMON_PRACTICE);
-    }
-    if levels < 0.0 && target < request.natural && task.zone_is_at_root() {
-        let text = format!("{}: {target} at the root is darker than the natural base {}", task.name, request.natural);
-        findings.add(Warning, "depth", text, COMMON_PRACTICE);
     }
 }
 
@@ -180,18 +174,6 @@ fn toner_level(request: &Request, task: &Task, findings: &mut Findings) {
         } else {
             let text = format!("{}: {code} ({level}) on {}", task.name, task.from);
             findings.add(Passed, "toner level", text, COMMON_PRACTICE);
-        }
-    }
-}
-
-fn shadow_level(request: &Request, task: &Task, findings: &mut Findings) {
-    for (code, level) in shade_levels(request, task) {
-        if level < request.natural {
-            let text = format!("shade {code} ({level}) is darker than the natural base {}", request.natural);
-            findings.add(Warning, "root shadow", text, COMMON_PRACTICE);
-        } else {
-            let text = format!("shade {code} ({level}) on the natural base {}", request.natural);
-            findings.add(Passed, "root shadow", text, COMMON_PRACTICE);
         }
     }
 }

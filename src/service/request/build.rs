@@ -11,8 +11,9 @@ use crate::{
     quantity::{Duration, Mass, Temperature},
     service::{
         file::{Moment, Problem, Problems},
-        shape::ServiceFile,
+        shape::{Per, ServiceFile},
     },
+    source::Basis,
 };
 
 /// A service file with every number a quantity and every name resolved.
@@ -81,6 +82,16 @@ impl Request {
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);
+        }
+        for (i, consumable) in file.prices.iter().flat_map(|prices| &prices.consumable).enumerate() {
+            if consumable.pieces.is_none() {
+                let why = match consumable.per {
+                    Per::Service => "one for the service",
+                    Per::Foil => "one for each foil",
+                };
+                let field = format!("prices.consumable[{}].pieces", i + 1);
+                used.note(&field, "1".to_owned(), Basis::Assumed, None, why);
+            }
         }
         Ok(Self {
             start: file.service.start.parse().in_field("service.start")?,

@@ -8,7 +8,7 @@ use crate::{
         file::Problems,
         shape::{Analysis, MixPart, RootShadow, Section, Technique, Toner, Zone},
     },
-    source::{Interval, Sourced},
+    source::{Basis, Interval, Sourced},
 };
 use serde::Serialize;
 
@@ -75,6 +75,12 @@ pub(in crate::service) struct Task {
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first.
     pub(in crate::service) after: Vec<usize>,
+    /// Whether it is the hairline.
+    pub(in crate::service) hairline: bool,
+    /// Tasks that lie beside it.
+    pub(in crate::service) beside: Vec<usize>,
+    /// Tasks that share a foil with it.
+    pub(in crate::service) same_foil_as: Vec<usize>,
 }
 
 impl Task {
@@ -138,8 +144,15 @@ impl Shelf<'_> {
         if let Some(text) = stated {
             return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
         }
-        let first = products.first().and_then(|(i, _)| self.items.get(*i)).and_then(Item::ratio);
-        first.cloned().map(Some).ok_or("no product with a mixing ratio: give `ratio`").in_field(field)
+        let mut own = products.iter().filter_map(|(i, _)| self.items.get(*i)?.ratio());
+        let first = own.next().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)?;
+        match own.find(|ratio| *ratio != first) {
+            None => Ok(Some(first.clone())),
+            Some(other) => {
+                Err(format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds"))
+                    .in_field(field)
+            }
+        }
     }
 
     /// The shortest working life among the products.
@@ -185,11 +198,20 @@ pub(super) fn section(
             amount
         }
     };
+    let on_scalp = section.on_scalp.unwrap_or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone);
+        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+        defaults.note(&format!("{field}.on_scalp"), touches.to_string(), Basis::Assumed, None, why);
+        touches
+    });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
-    let before = |(j, name): (usize, &String)| {
-        let found = all.iter().position(|other| other.name == *name);
-        let missing = || format!("no section is called \"{name}\"");
-        found.ok_or_else(missing).in_field(&format!("{field}.after[{}]", j + 1))
+    let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
+        let place = |(j, name): (usize, &String)| {
+            let found = all.iter().position(|other| other.name == *name);
+            let missing = || format!("no section is called \"{name}\"");
+            found.ok_or_else(missing).in_field(&format!("{field}.{key}[{}]", j + 1))
+        };
+        names.iter().enumerate().map(place).collect()
     };
     let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
     let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
@@ -200,7 +222,7 @@ pub(super) fn section(
         technique: Some(section.technique),
         zone: section.zone,
         share: Some(share),
-        on_scalp: section.on_scalp.unwrap_or(touches_scalp(section.technique, section.zone)),
+        on_scalp,
         from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
@@ -213,7 +235,10 @@ pub(super) fn section(
         foils: section.foils.unwrap_or(0),
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
-        after: section.after.iter().enumerate().map(before).collect::<Result<_, _>>()?,
+        after: named(&section.after, "after")?,
+        hairline: section.hairline,
+        beside: named(&section.beside, "beside")?,
+        same_foil_as: named(&section.same_foil_as, "same_foil_as")?,
         field,
     })
 }
@@ -322,6 +347,9 @@ impl AfterRinse {
             apply: apply.value,
             develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
             after: Vec::new(),
+            hairline: false,
+            beside: Vec::new(),
+            same_foil_as: Vec::new(),
             field,
         })
     }
@@ -329,9 +357,7 @@ impl AfterRinse {
 
 /// Regrowth and roots are worked at the scalp unless they lie in foil.
 fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    let in_foil =
-        matches!(technique, Technique::Weave | Technique::Slice | Technique::BackComb | Technique::FreehandInFoil);
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !in_foil)
+    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
 }
 
 /// The stated level, else that of the existing colour in the zone, else the natural one.

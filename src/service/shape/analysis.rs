@@ -28,9 +28,8 @@ pub struct Analysis {
     pub length_cm: Option<f64>,
     /// State of the scalp.
     pub scalp: Option<Scalp>,
-    /// What has been on this hair or has happened to this guest.
-    #[serde(default)]
-    pub history: Vec<HistoryFlag>,
+    /// What has been on this hair or has happened to this guest; an empty list says that nothing has.
+    pub history: Option<Vec<HistoryFlag>>,
     /// Colour already there, zone by zone.
     #[serde(default)]
     pub existing: Vec<ExistingColour>,
@@ -40,6 +39,14 @@ pub struct Analysis {
     pub strand_test: Option<Test>,
     /// Incompatibility test for metallic salts.
     pub incompatibility_test: Option<Test>,
+}
+
+impl Analysis {
+    /// Whether the history says so; a history that is not stated says nothing.
+    #[must_use]
+    pub fn has(&self, flag: HistoryFlag) -> bool {
+        self.history.as_ref().is_some_and(|flags| flags.contains(&flag))
+    }
 }
 
 /// A test: when, and what came of it.

@@ -60,6 +60,15 @@ pub struct Section {
     /// Sections that must be applied before this one.
     #[serde(default)]
     pub after: Vec<String>,
+    /// Whether this is the hairline, which should be at least as light as what lies beside it.
+    #[serde(default)]
+    pub hairline: bool,
+    /// Sections that lie beside this one; their contrast is worked out.
+    #[serde(default)]
+    pub beside: Vec<String>,
+    /// Sections that share a foil with this one; where their formulas meet, a tone between them may be needed.
+    #[serde(default)]
+    pub same_foil_as: Vec<String>,
 }
 
 /// A shade and its parts in a mix of shades.
@@ -152,6 +161,14 @@ pub enum Technique {
     FreehandInFoil,
     /// On the new growth, at the scalp.
     Regrowth,
+}
+
+impl Technique {
+    /// Whether the hair lies in foil.
+    #[must_use]
+    pub const fn is_in_foil(self) -> bool {
+        matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
+    }
 }
 
 /// A stretch of the strand.

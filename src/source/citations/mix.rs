@@ -27,6 +27,7 @@ pub const CITATIONS: &[Citation] = &[
         "NIST Handbook 44, Appendix C, General Tables of Units of Measurement (US fluid ounce)",
         FromMemory,
     ),
+    cited("CAS_CHECK_DIGIT", "CAS, Check Digit Verification of CAS Registry Numbers", FromMemory),
     cited("UK_WMA_1985", "Weights and Measures Act 1985 (United Kingdom), Schedule 1 (gallon)", FromMemory),
     cited("JP_STORAGE", "Japanese consumer page on storing and discarding hair dye mixtures", Retrieved),
     cited("HSE_COSHH", "Health and Safety Executive, COSHH and hairdressers: key messages", Retrieved),
@@ -47,11 +48,6 @@ pub const CITATIONS: &[Citation] = &[
         "HUEBER_2007",
         "Hueber-Becker F and others, Occupational exposure of hairdressers to [14C]-para-phenylenediamine-containing \
          oxidative hair dyes: a mass balance study, Food Chem Toxicol 2007;45(1):160-169 (abstract)",
-        Retrieved,
-    ),
-    cited(
-        "CLP_ATP20",
-        "ECHA, unofficial table of harmonised classifications up to the 20th adaptation (Delegated Reg (EU) 2023/1435)",
         Retrieved,
     ),
     cited(

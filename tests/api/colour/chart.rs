@@ -69,8 +69,8 @@ fn with(shade: &str) -> String {
     "line 9: shade \"a\": developer_ww_percent: invalid strength (got 120 % w/w): must be from 0 to 100 % w/w"
 )]
 #[case::strength(
-    "code = \"a\"\nlevel = 9\ntones = []\nstrength_percent = 0",
-    "line 9: shade \"a\": invalid strength of shade \"a\" (got 0 %): must be above 0 and at most 100 %; 100 % gives its own level on white hair"
+    "code = \"a\"\nlevel = 9\ntones = []\nstrength_percent = 120",
+    "line 9: shade \"a\": strength_percent: invalid share (got 120 %): must be from 0 to 100 %"
 )]
 #[case::code(
     "code = \" \"\nlevel = 9\ntones = []",

@@ -2,15 +2,19 @@
 
 use foilwork::{
     colour::{
-        Canvas, Hue, Level, LevelChange, Product, Scale, ScaleMapping, ScaleReading, Shade, Tone, blended_level,
-        formula_level, result_level,
+        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, Product, Scale, ScaleMapping, ScaleReading, Shade, Srgb,
+        Tone, White, Xyz, blended_level, formula_level, result_level,
     },
-    quantity::{Mass, Share},
+    quantity::Mass,
     source::Basis,
 };
 
 fn level(number: f64) -> Level {
     Level::new(number).expect("a level of the test")
+}
+
+fn grey(white: White) -> Lab {
+    Lab::new(50.0, 0.0, 0.0, white).expect("a grey")
 }
 
 fn text<T: std::fmt::Debug, E: std::fmt::Display>(result: Result<T, E>) -> String {
@@ -26,7 +30,6 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
     let reading = |number| ScaleReading::new(Scale::Japanese20, number);
     let map = ScaleMapping::japanese_by_underlying_pigment();
     let anchors = [(reading(9.0)?, level(6.0)), (reading(5.0)?, level(3.0))];
-    let shade = Shade::new("9/v", level(9.0), Tone::of(Hue::Violet))?;
     let cases = [
         (
             text(Level::new(13.0)),
@@ -92,8 +95,29 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
             "invalid shade code: it is empty (give the code printed on the tube)",
         ),
         (
-            text(shade.with_strength(Share::NONE)),
-            "invalid strength of shade \"9/v\" (got 0 %): must be above 0 and at most 100 %; 100 % gives its own level on white hair",
+            text(ScaleMapping::new(&[(reading(5.0)?, level(3.0)), (reading(9.0)?, level(6.0))], -1.0, Basis::Stated)),
+            "invalid uncertainty of a mapping (got -1 levels): must be from 0 to 11 levels",
+        ),
+        (
+            text(Lab::new(120.0, 0.0, 0.0, White::D65TwoDegree)),
+            "invalid L* (got 120): must be from 0 (black) to 100 (white)",
+        ),
+        (text(Lab::new(50.0, f64::NAN, 0.0, White::D65TwoDegree)), "invalid a* (got NaN): must be from -200 to 200"),
+        (
+            text(Lch::new(50.0, 10.0, 400.0, White::D65TwoDegree)),
+            "invalid hue angle (got 400): must be from -360 to 360 degrees",
+        ),
+        (
+            text(Xyz::new(-0.1, 0.0, 0.0, White::D65TwoDegree)),
+            "invalid X (got -0.1): must be from 0 to 2, with Y = 1 for white",
+        ),
+        (
+            text("#f2d16".parse::<Srgb>()),
+            "invalid sRGB colour \"#f2d16\": write six hexadecimal digits after a #, for example #f2d16b",
+        ),
+        (
+            text(Difference::between(grey(White::D65TwoDegree), grey(White::D65TenDegree))),
+            "cannot compare a colour measured for D65/2 degrees with one for D65/10 degrees: adapt one of them first",
         ),
     ];
     for (got, want) in cases {

@@ -2,4 +2,5 @@
 
 mod chart;
 mod errors;
+mod gradient;
 mod levels;

@@ -1,6 +1,8 @@
 //! Values of the colour room as others print them; the tables and their sources are in `tests/data/colour/`.
 
 mod arithmetic;
+mod misfits;
+mod space;
 mod wheel;
 
 /// The rows of a comma-separated table without quotes, header left out.

@@ -44,3 +44,16 @@ fn underlying_pigment_and_neutraliser_as_printed() -> Result<(), Box<dyn std::er
     }
     Ok(())
 }
+
+// Source: Munsell renotation, Newhall, Nickerson, Judd, J. Opt. Soc. Am. 33:385, 1943, by colour-science 0.4.7.
+#[test]
+fn hue_angles_are_those_of_the_munsell_chips() -> Result<(), Box<dyn std::error::Error>> {
+    let table = rows(include_str!("../../data/colour/munsell_angles.csv"));
+    assert_eq!(table.len(), 12);
+    for row in table {
+        let (hue, five, six) = (row[0].parse::<Hue>()?, row[2].parse::<f64>()?, row[3].parse::<f64>()?);
+        let (got, want) = (hue.lab_angle_degrees(), f64::midpoint(five, six));
+        assert!((got - want).abs() <= 0.051, "{hue}: got {got}, want {want}");
+    }
+    Ok(())
+}

@@ -226,3 +226,17 @@ fn the_middle_day_and_the_pay_of_an_hour() {
         check("W111", &[pay_per_hour(money(paid), hours(worked)).unwrap().per_unit]);
     }
 }
+
+/// Source: CCH, Hairdressing trade sector guide: 40 to 55 % typical, up to about 70, down to about 30.
+#[test]
+fn a_productive_share_is_held_against_the_trade() {
+    use foilwork::money::{BesideTrade, beside_trade};
+    let places =
+        ["29.9", "30", "39.9", "40", "55", "55.1", "70", "70.1"].map(|percent| beside_trade(number(percent)).value);
+    use BesideTrade::{AboveAll, BelowAll, High, Low, Typical};
+    assert_eq!(places, [BelowAll, Low, Low, Typical, Typical, High, High, AboveAll]);
+    assert_eq!(beside_trade(number("50")).citation.map(|citation| citation.id), Some("cch-productive-hours"));
+    let labour =
+        Labour::new(money("15.00"), OnCosts::from_percent(0.into()).unwrap(), hours(40.0), hours(20.0)).unwrap();
+    assert_eq!(beside_trade(labour.productive_percent().unwrap()).value, Typical);
+}

@@ -1,1 +1,0 @@
-//! Wrappers of `foilwork::colour`.

@@ -1,0 +1,314 @@
+use crate::{
+    columns::{Column, OnRefusal, apply},
+    error::{FoilworkError, raise},
+};
+use foilwork::{
+    colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, Product, Scale, underlying_pigment},
+    source::Sourced,
+};
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyFloat, PyString},
+};
+
+/// How light hair is, on the European naming: 1 black to 10 lightest blond, up to 12 on scales that run so.
+///
+/// Args:
+///     level: a number, a text such as ``"6.5"`` or ``"6,5"``, or a level.
+///
+/// Raises:
+///     FoilworkError: outside 1 to 12, or not a number.
+///
+/// Examples:
+///     >>> from foilwork.colour import Level
+///     >>> level = Level("6,5")
+///     >>> level.number, level.name()
+///     (6.5, 'between dark blond and medium blond')
+///     >>> Level(5).name("us")
+///     'medium brown'
+///     >>> Level(6).underlying_pigment()["neutralised_by"]
+///     ['blue', 'blue']
+#[pyclass(frozen, module = "foilwork.colour", eq, ord, from_py_object)]
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
+pub struct Level(pub colour::Level);
+
+/// A level given as a number, a text or a ``Level``.
+pub struct AnyLevel(pub colour::Level);
+
+impl FromPyObject<'_, '_> for AnyLevel {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, '_, PyAny>) -> PyResult<Self> {
+        if let Ok(level) = obj.extract::<Level>() {
+            Ok(Self(level.0))
+        } else if obj.is_instance_of::<PyString>() {
+            Ok(Self(obj.extract::<&str>()?.parse().map_err(raise)?))
+        } else {
+            Ok(Self(colour::Level::new(obj.extract()?).map_err(raise)?))
+        }
+    }
+}
+
+#[pymethods]
+impl Level {
+    #[new]
+    fn new(level: AnyLevel) -> Self {
+        Self(level.0)
+    }
+
+    /// The number of the level.
+    #[getter]
+    fn number(&self) -> f64 {
+        self.0.number()
+    }
+
+    /// The name of the level, ``None`` above 10.
+    ///
+    /// Args:
+    ///     naming: ``"european"`` or ``"us"``; the two differ at levels 5 to 7.
+    ///
+    /// Raises:
+    ///     FoilworkError: another naming.
+    #[pyo3(signature = (naming = "european"))]
+    fn name(&self, naming: &str) -> PyResult<Option<String>> {
+        let naming = match naming {
+            "european" => Naming::European,
+            "us" => Naming::Us,
+            other => return Err(FoilworkError::new_err(format!("unknown naming {other:?}: give 'european' or 'us'"))),
+        };
+        Ok(self.0.name(naming).map(|name| name.value.to_string()))
+    }
+
+    /// The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
+    ///
+    /// Returns:
+    ///     ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+    ///     shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
+    fn underlying_pigment<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let Sourced { value, basis, .. } = underlying_pigment(self.0);
+        let words = |(darker, lighter): (Hue, Hue)| [darker.words(), lighter.words()];
+        let dict = PyDict::new(py);
+        dict.set_item("exposed", [value.words.0, value.words.1])?;
+        dict.set_item("hues", words(value.exposed))?;
+        dict.set_item("strength", [value.strength.0.to_string(), value.strength.1.to_string()])?;
+        dict.set_item("neutralised_by", value.neutraliser.map(words))?;
+        dict.set_item("basis", basis.words())?;
+        Ok(dict)
+    }
+
+    fn __float__(&self) -> f64 {
+        self.0.number()
+    }
+
+    fn __hash__(&self) -> u64 {
+        self.0.number().to_bits()
+    }
+
+    fn __str__(&self) -> String {
+        self.0.to_string()
+    }
+
+    fn __repr__(&self) -> String {
+        format!("Level({})", self.0.number())
+    }
+}
+
+/// The hue opposite on the colour wheel.
+///
+/// Args:
+///     hue: one of the twelve hues, such as ``"yellow-orange"``.
+///
+/// Raises:
+///     FoilworkError: not one of the twelve.
+///
+/// Source:
+///     Pairs of primaries and secondaries as printed in a cosmetology study guide; the pairs between, common practice.
+///
+/// Examples:
+///     >>> from foilwork.colour import complement
+///     >>> complement("yellow")
+///     'violet'
+#[pyfunction]
+pub fn complement(hue: &str) -> PyResult<&'static str> {
+    Ok(hue.parse::<Hue>().map_err(raise)?.complement().words())
+}
+
+#[derive(Debug, thiserror::Error)]
+enum Refusal {
+    #[error(transparent)]
+    Level(#[from] InvalidLevel),
+    #[error(transparent)]
+    Arithmetic(#[from] ArithmeticError),
+}
+
+fn product_of(product: &str) -> PyResult<Product> {
+    Ok(match product {
+        "permanent" => Product::PermanentColour,
+        "high-lift" => Product::HighLiftTint,
+        "quasi-permanent" => Product::QuasiPermanentColour,
+        "semi-permanent" => Product::SemiPermanentColour,
+        "lightener" => Product::Lightener,
+        other => {
+            return Err(FoilworkError::new_err(format!(
+                "unknown product {other:?}: give 'permanent', 'high-lift', 'quasi-permanent', 'semi-permanent' or \
+                 'lightener'"
+            )));
+        }
+    })
+}
+
+/// The level a permanent shade must have to bring natural hair to the target: ``2 * target - natural``.
+///
+/// Args:
+///     natural_level: natural level, a number or an array of any shape.
+///     target_level: level wanted, a number or an array of any shape.
+///     product: ``"permanent"``; every other product is refused with the reason.
+///     coloured: whether the hair carries artificial colour, which colour does not lighten.
+///     top_level: top of the scale the shades are numbered on, 10 or 12.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     The level of the shade, a float or an array.
+///
+/// Raises:
+///     FoilworkError: another product, coloured hair to be lifted, or a shade outside the scale.
+///
+/// Source:
+///     CK-12 Foundation, Ratios: The Perfect Blond (worked example). A rule of thumb: a strand test decides.
+///
+/// Examples:
+///     >>> from foilwork.colour import formula_level
+///     >>> formula_level(6, 8)
+///     10.0
+#[pyfunction]
+#[pyo3(signature = (natural_level, target_level, *, product = "permanent", coloured = false, top_level = 10, errors = OnRefusal::Raise), text_signature = "(natural_level, target_level, *, product='permanent', coloured=False, top_level=10, errors='raise')")]
+pub fn formula_level<'py>(
+    py: Python<'py>,
+    natural_level: Column<'py>,
+    target_level: Column<'py>,
+    product: &str,
+    coloured: bool,
+    top_level: u8,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let product = product_of(product)?;
+    let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
+    let scale = match top_level {
+        10 => Scale::European10,
+        12 => Scale::Twelve,
+        other => return Err(FoilworkError::new_err(format!("unknown top_level {other}: give 10 or 12"))),
+    };
+    let [found] = apply(py, [&natural_level, &target_level], errors, |[natural, target]| {
+        let (natural, target) = (colour::Level::new(natural)?, colour::Level::new(target)?);
+        let shade = colour::formula_level(natural, target, product, canvas, scale)?;
+        Ok::<_, Refusal>([shade.value.number()])
+    })?;
+    Ok(found)
+}
+
+/// The level natural hair reaches under a permanent shade: the mean of natural and applied level.
+///
+/// Args:
+///     natural_level: natural level, a number or an array of any shape.
+///     applied_level: level of the shade, a number or an array of any shape.
+///     product: ``"permanent"``; every other product is refused with the reason.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     The resulting level, a float or an array. White hair takes the shade's own level instead.
+///
+/// Raises:
+///     FoilworkError: another product, or a level outside 1 to 12.
+///
+/// Source:
+///     A colour educator's teaching blog, 2022. A rule of thumb: a strand test decides.
+///
+/// Examples:
+///     >>> from foilwork.colour import result_level
+///     >>> result_level(2, 6)
+///     4.0
+#[pyfunction]
+#[pyo3(signature = (natural_level, applied_level, *, product = "permanent", errors = OnRefusal::Raise), text_signature = "(natural_level, applied_level, *, product='permanent', errors='raise')")]
+pub fn result_level<'py>(
+    py: Python<'py>,
+    natural_level: Column<'py>,
+    applied_level: Column<'py>,
+    product: &str,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let product = product_of(product)?;
+    let [found] = apply(py, [&natural_level, &applied_level], errors, |[natural, applied]| {
+        let (natural, applied) = (colour::Level::new(natural)?, colour::Level::new(applied)?);
+        Ok::<_, Refusal>([colour::result_level(natural, applied, product)?.value.number()])
+    })?;
+    Ok(found)
+}
+
+/// How far hair has to go, in levels: positive is lift, negative is deposit.
+///
+/// Args:
+///     from_level: level now, a number or an array of any shape.
+///     target_level: level wanted, a number or an array of any shape.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     Signed levels, a float or an array.
+///
+/// Raises:
+///     FoilworkError: a level outside 1 to 12.
+///
+/// Examples:
+///     >>> from foilwork.colour import lift_needed
+///     >>> lift_needed(5, 9)
+///     4.0
+#[pyfunction]
+#[pyo3(signature = (from_level, target_level, *, errors = OnRefusal::Raise), text_signature = "(from_level, target_level, *, errors='raise')")]
+pub fn lift_needed<'py>(
+    py: Python<'py>,
+    from_level: Column<'py>,
+    target_level: Column<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let [found] = apply(py, [&from_level, &target_level], errors, |[from, target]| {
+        let change = colour::lift_needed(colour::Level::new(from)?, colour::Level::new(target)?);
+        Ok::<_, InvalidLevel>([change.levels()])
+    })?;
+    Ok(found)
+}
+
+/// What to put back before lightened hair is taken darker; ``None`` for less than two levels.
+///
+/// Args:
+///     lightened_level: level of the lightened hair.
+///     target_level: darker level wanted.
+///
+/// Returns:
+///     ``tones`` (hue to share in percent), ``level`` and ``text``, or ``None``.
+///
+/// Raises:
+///     FoilworkError: a level outside 1 to 12.
+///
+/// Source:
+///     Common practice.
+///
+/// Examples:
+///     >>> from foilwork.colour import pre_pigmentation
+///     >>> pre_pigmentation(9, 6)["level"]
+///     7.0
+#[pyfunction]
+pub fn pre_pigmentation(
+    py: Python<'_>,
+    lightened_level: AnyLevel,
+    target_level: AnyLevel,
+) -> PyResult<Option<Bound<'_, PyDict>>> {
+    let Some(advice) = colour::pre_pigmentation(lightened_level.0, target_level.0) else { return Ok(None) };
+    let dict = PyDict::new(py);
+    let tones = PyDict::new(py);
+    for part in advice.tone.parts() {
+        tones.set_item(part.hue.words(), part.share_percent)?;
+    }
+    dict.set_item("tones", tones)?;
+    dict.set_item("level", PyFloat::new(py, advice.level.number()))?;
+    dict.set_item("text", advice.finding.text)?;
+    Ok(Some(dict))
+}

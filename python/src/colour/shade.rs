@@ -1,0 +1,101 @@
+use super::level::AnyLevel;
+use crate::error::raise;
+use foilwork::{
+    colour::{self, Chart, Hue, Tone},
+    quantity::Share,
+};
+use pyo3::prelude::*;
+
+/// One shade of your own chart.
+///
+/// Args:
+///     code: the code printed on the tube.
+///     level: level it gives on white hair, a number, a text or a ``Level``.
+///     tones: hue words, the main one first; each following one counts half as much. Empty is neutral.
+///     strength_percent: how much it deposits of what its level says; 0 is a clear diluter.
+///
+/// Raises:
+///     FoilworkError: no code, a level off the scale, a word that is not one of the twelve hues.
+///
+/// Examples:
+///     >>> from foilwork.colour import Shade
+///     >>> Shade("9-7", 9, ["violet"])
+///     <Shade 9-7 (level 9, violet)>
+#[pyclass(frozen, module = "foilwork.colour", eq)]
+#[derive(Clone, PartialEq)]
+pub struct Shade(pub colour::Shade);
+
+pub fn tone_of(words: &[String]) -> PyResult<Tone> {
+    let hues = words.iter().map(|word| word.parse::<Hue>()).collect::<Result<Vec<_>, _>>().map_err(raise)?;
+    Ok(Tone::from_hues(hues))
+}
+
+#[pymethods]
+impl Shade {
+    #[new]
+    #[pyo3(signature = (code, level, tones = Vec::new(), strength_percent = 100.0), text_signature = "(code, level, tones=(), strength_percent=100.0)")]
+    #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+    fn new(code: &str, level: AnyLevel, tones: Vec<String>, strength_percent: f64) -> PyResult<Self> {
+        let shade = colour::Shade::new(code, level.0, tone_of(&tones)?).map_err(raise)?;
+        Ok(Self(shade.with_strength(Share::from_percent(strength_percent).map_err(raise)?)))
+    }
+
+    /// The code printed on the tube.
+    #[getter]
+    fn code(&self) -> &str {
+        self.0.code()
+    }
+
+    /// The level it gives on white hair.
+    #[getter]
+    fn level(&self) -> f64 {
+        self.0.level().number()
+    }
+
+    /// The hues of its tone with their shares in percent, largest first.
+    #[getter]
+    fn tones(&self) -> Vec<(&'static str, f64)> {
+        self.0.tone().parts().iter().map(|part| (part.hue.words(), part.share_percent)).collect()
+    }
+
+    /// How much it deposits of what its level says, in percent.
+    #[getter]
+    fn strength_percent(&self) -> f64 {
+        self.0.strength().percent()
+    }
+
+    fn __str__(&self) -> String {
+        self.0.to_string()
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<Shade {}>", self.0)
+    }
+}
+
+/// Read the shades of a chart file.
+///
+/// Args:
+///     text: the text of a TOML chart; see ``examples/juniper_and_tide_shades.toml``.
+///
+/// Returns:
+///     The shades in the order of the file.
+///
+/// Raises:
+///     FoilworkError: the first mistake, with its line, the shade and the way out.
+///
+/// Examples:
+///     >>> from foilwork.colour import read_shades
+///     >>> read_shades('''
+///     ... name = "Juniper & Tide"
+///     ... [[shade]]
+///     ... code = "9-7"
+///     ... level = 9
+///     ... tones = ["violet"]
+///     ... ''')
+///     [<Shade 9-7 (level 9, violet)>]
+#[pyfunction]
+pub fn read_shades(text: &str) -> PyResult<Vec<Shade>> {
+    let chart = Chart::from_toml(text).map_err(raise)?;
+    Ok(chart.shades().cloned().map(Shade).collect())
+}

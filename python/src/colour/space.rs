@@ -1,0 +1,266 @@
+use super::swatches::white;
+use crate::{
+    columns::{Column, OnRefusal, apply, apply_kernel_to},
+    error::{FoilworkError, raise},
+};
+use foilwork::{
+    colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz},
+    column,
+};
+use pyo3::{prelude::*, types::PyTuple};
+
+/// Colour coordinates: three numbers, or an array whose last axis has length 3.
+pub struct Triples<'py> {
+    parts: [Column<'py>; 3],
+    single: bool,
+}
+
+impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        let py = obj.py();
+        if let Ok([a, b, c]) = obj.extract::<[f64; 3]>() {
+            return Ok(Self { parts: [Column::Number(a), Column::Number(b), Column::Number(c)], single: true });
+        }
+        let numpy = py.import("numpy")?;
+        let array = numpy.call_method1("asarray", (&*obj, "float64"))?;
+        let shape: Vec<usize> = array.getattr("shape")?.extract()?;
+        if shape.last() != Some(&3) {
+            let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
+            return Err(FoilworkError::new_err(text));
+        }
+        // One contiguous column for each coordinate: the kernels read columns, and a strided one costs more to read.
+        let columns = numpy.call_method1("moveaxis", (array, -1, 0))?;
+        let columns = numpy.call_method1("ascontiguousarray", (columns,))?;
+        let part = |place: usize| columns.get_item(place)?.extract::<Column<'py>>();
+        Ok(Self { parts: [part(0)?, part(1)?, part(2)?], single: false })
+    }
+}
+
+impl<'py> Triples<'py> {
+    fn map<E: std::error::Error>(
+        &self,
+        py: Python<'py>,
+        errors: OnRefusal,
+        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let [a, b, c] = &self.parts;
+        let found = apply(py, [a, b, c], errors, rule)?;
+        if self.single {
+            return Ok(PyTuple::new(py, found)?.into_any());
+        }
+        let [a, b, c] = found;
+        py.import("numpy")?.call_method1("stack", ((a, b, c), -1))
+    }
+}
+
+/// CIEDE2000 colour difference.
+///
+/// Args:
+///     lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
+///     lab_2: the same, with the same white; the shapes broadcast.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
+///
+/// Raises:
+///     FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
+///
+/// Source:
+///     Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
+///
+/// Examples:
+///     >>> from foilwork.colour import ciede2000
+///     >>> round(ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)), 4)
+///     2.0425
+#[pyfunction]
+#[pyo3(signature = (lab_1, lab_2, *, errors = OnRefusal::Raise), text_signature = "(lab_1, lab_2, *, errors='raise')")]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn ciede2000<'py>(
+    py: Python<'py>,
+    lab_1: Triples<'py>,
+    lab_2: Triples<'py>,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts, &lab_2.parts);
+    apply_kernel_to(
+        py,
+        [l1, a1, b1, l2, a2, b2],
+        errors,
+        |[l1, a1, b1, l2, a2, b2]| {
+            // The difference does not depend on which white both are counted from.
+            let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
+            let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
+            Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
+        },
+        |[l1, a1, b1, l2, a2, b2], out| column::ciede2000([l1, a1, b1], [l2, a2, b2], out),
+    )
+}
+
+/// CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
+///
+/// Args:
+///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
+///     observer_degrees: 2 or 10; the white is D65.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     Three numbers or an array of the same shape.
+///
+/// Raises:
+///     FoilworkError: a coordinate out of range.
+///
+/// Source:
+///     CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+///
+/// Examples:
+///     >>> from foilwork.colour import lab_to_xyz
+///     >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
+///     (0.94811, 1.0, 1.07304)
+#[pyfunction]
+#[pyo3(signature = (lab, *, observer_degrees = 2, errors = OnRefusal::Raise), text_signature = "(lab, *, observer_degrees=2, errors='raise')")]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn lab_to_xyz<'py>(
+    py: Python<'py>,
+    lab: Triples<'py>,
+    observer_degrees: u8,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let white = white(observer_degrees)?;
+    lab.map(py, errors, |[l, a, b]| Ok::<_, InvalidColour>(Lab::new(l, a, b, white)?.xyz().to_array()))
+}
+
+/// Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
+///
+/// Args:
+///     xyz: X, Y, Z: three numbers or an array of shape (..., 3).
+///     observer_degrees: 2 or 10; the white is D65.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     Three numbers or an array of the same shape.
+///
+/// Raises:
+///     FoilworkError: a value outside 0 to 2.
+///
+/// Source:
+///     CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+///
+/// Examples:
+///     >>> from foilwork.colour import xyz_to_lab
+///     >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
+///     [100.0, 0.0, 0.0]
+#[pyfunction]
+#[pyo3(signature = (xyz, *, observer_degrees = 2, errors = OnRefusal::Raise), text_signature = "(xyz, *, observer_degrees=2, errors='raise')")]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn xyz_to_lab<'py>(
+    py: Python<'py>,
+    xyz: Triples<'py>,
+    observer_degrees: u8,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let white = white(observer_degrees)?;
+    xyz.map(py, errors, |[x, y, z]| {
+        let lab = Xyz::new(x, y, z, white)?.lab();
+        Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
+    })
+}
+
+/// CIELAB to lightness, chroma and hue angle in degrees.
+///
+/// Args:
+///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+///
+/// Raises:
+///     FoilworkError: a coordinate out of range.
+///
+/// Examples:
+///     >>> from foilwork.colour import lab_to_lch
+///     >>> lab_to_lch((50, 0, 20))
+///     (50.0, 20.0, 90.0)
+#[pyfunction]
+#[pyo3(signature = (lab, *, errors = OnRefusal::Raise), text_signature = "(lab, *, errors='raise')")]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
+    lab.map(py, errors, |[l, a, b]| {
+        let lch = Lab::new(l, a, b, White::D65TwoDegree)?.lch();
+        Ok::<_, InvalidColour>([lch.l(), lch.chroma(), lch.hue_degrees()])
+    })
+}
+
+/// Lightness, chroma and hue angle to CIELAB.
+///
+/// Args:
+///     lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///
+/// Returns:
+///     L*, a*, b*: three numbers or an array of the same shape.
+///
+/// Raises:
+///     FoilworkError: L* outside 0 to 100, C* outside 0 to 200, h outside -360 to 360 degrees.
+///
+/// Examples:
+///     >>> from foilwork.colour import lch_to_lab
+///     >>> [round(value, 9) for value in lch_to_lab((50, 20, 90))]
+///     [50.0, 0.0, 20.0]
+#[pyfunction]
+#[pyo3(signature = (lch, *, errors = OnRefusal::Raise), text_signature = "(lch, *, errors='raise')")]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
+    lch.map(py, errors, |[l, c, h]| {
+        let lab = Lch::new(l, c, h, White::D65TwoDegree)?.lab();
+        Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
+    })
+}
+
+/// CIELAB to the nearest sRGB colour a screen can show.
+///
+/// Args:
+///     lab: L*, a*, b* as three numbers.
+///     observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
+///
+/// Returns:
+///     The colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB.
+///
+/// Raises:
+///     FoilworkError: a coordinate out of range.
+///
+/// Examples:
+///     >>> from foilwork.colour import lab_to_srgb
+///     >>> lab_to_srgb((100, 0, 0))
+///     ('#ffffff', True)
+#[pyfunction]
+#[pyo3(signature = (lab, *, observer_degrees = 2))]
+pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<(String, bool)> {
+    let lab = Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
+    let (colour, within) = Srgb::nearest(lab);
+    Ok((colour.to_string(), within))
+}
+
+/// An sRGB colour to CIELAB for D65 and the 2 degree observer.
+///
+/// Args:
+///     srgb: six hexadecimal digits after a ``#``.
+///
+/// Returns:
+///     L*, a*, b*.
+///
+/// Raises:
+///     FoilworkError: not such a text.
+///
+/// Examples:
+///     >>> from foilwork.colour import srgb_to_lab
+///     >>> [round(value, 1) + 0.0 for value in srgb_to_lab("#ffffff")]
+///     [100.0, 0.0, 0.0]
+#[pyfunction]
+pub fn srgb_to_lab(srgb: &str) -> PyResult<(f64, f64, f64)> {
+    let lab = srgb.parse::<colour::Srgb>().map_err(raise)?.lab();
+    Ok((lab.l(), lab.a(), lab.b()))
+}

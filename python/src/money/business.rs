@@ -1,0 +1,274 @@
+use super::{HALF_UP, PyMoney, answer::answer, exact::Number, minutes, rounding};
+use crate::error::raise;
+use foilwork::money::{self, ChairService, MixItem, Money, ProfitTax};
+use pyo3::prelude::*;
+use rust_decimal::Decimal;
+
+answer! {
+    /// How much must be sold to reach a goal.
+    SalesNeeded {
+        /// How many sales, unrounded.
+        count_exact: Decimal,
+        /// How many whole sales, rounded up.
+        count: i64,
+        /// The net takings of the whole sales.
+        sales: PyMoney,
+        /// The net takings at which the goal is met exactly.
+        sales_exact: PyMoney,
+    }
+}
+
+answer! {
+    /// How far sales can fall before there is a loss.
+    MarginOfSafety {
+        /// Sales less break-even sales.
+        amount: PyMoney,
+        /// The same in percent of the sales.
+        percent_of_sales: Decimal,
+    }
+}
+
+answer! {
+    /// One service of a mix that reaches a goal.
+    MixLine {
+        /// The service.
+        what: String,
+        /// How many.
+        count: i64,
+        /// Their net takings.
+        sales: PyMoney,
+        /// What they leave.
+        contribution: PyMoney,
+    }
+}
+
+answer! {
+    /// How many of each service reach a goal.
+    MixPlan {
+        /// What the average service leaves, unrounded.
+        average_contribution: Decimal,
+        /// How many services in all, unrounded.
+        count_exact: Decimal,
+        /// How many whole services in all, so that the goal is met.
+        count: i64,
+        /// Each service.
+        services: Vec<MixLine>,
+        /// Net takings of all of them.
+        sales: PyMoney,
+        /// What they leave beyond the goal.
+        left_over: PyMoney,
+    }
+}
+
+answer! {
+    /// A service with what it earns for an hour of the chair.
+    RankedService {
+        /// The service.
+        what: String,
+        /// Net price less variable cost.
+        contribution: PyMoney,
+        /// The contribution for one hour of the chair, unrounded.
+        per_chair_hour: Decimal,
+    }
+}
+
+answer! {
+    /// What someone is paid for a period.
+    Pay {
+        /// The wage or retainer.
+        base: PyMoney,
+        /// The commission.
+        commission: PyMoney,
+        /// Both.
+        total: PyMoney,
+    }
+}
+
+answer! {
+    /// Chair rent against wage.
+    RentOrWageAnswer {
+        /// Net takings above which renting leaves more.
+        break_even_takings: PyMoney,
+        /// What is left when renting, at the takings given.
+        renting: PyMoney,
+        /// What is earned when employed, at the takings given.
+        employed: PyMoney,
+        /// Renting less employed.
+        difference: PyMoney,
+    }
+}
+
+answer! {
+    /// When to order, and how much.
+    Reorder {
+        /// Order at this stock or below, in the unit of the stock.
+        reorder_point: Decimal,
+        /// Whether that is the case now.
+        due: bool,
+        /// How many whole packs to order; 0 while nothing is due.
+        packs: i64,
+        /// How many days the stock on hand lasts; ``None`` when nothing is used.
+        stock_days: Option<Decimal>,
+    }
+}
+
+impl From<money::SalesNeeded> for SalesNeeded {
+    fn from(needed: money::SalesNeeded) -> Self {
+        Self {
+            count_exact: needed.count_exact,
+            count: needed.count,
+            sales: PyMoney(needed.sales),
+            sales_exact: PyMoney(needed.sales_exact),
+        }
+    }
+}
+
+/// How many sales cover the fixed costs and leave a profit before tax: ``(fixed + profit) / (price - variable)``.
+///
+/// Args:
+///     fixed: fixed costs of a period. Wages by the hour belong here, not among the variable costs.
+///     price: net price of one sale.
+///     variable: what one more sale costs.
+///     profit: profit wanted before tax; nothing when left out.
+///     rounding: how ``sales_exact`` becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a sale that leaves nothing, a negative amount, two currencies.
+///
+/// Source:
+///     OpenStax, Principles of Accounting, Volume 2, module m68116.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, break_even
+///     >>> usd = lambda text: Money(text, "USD")
+///     >>> break_even(usd("3000"), usd("35"), usd("20")).count
+///     200
+#[pyfunction]
+#[pyo3(signature = (fixed, price, variable, *, profit = None, rounding = HALF_UP), text_signature = "(fixed, price, variable, *, profit=None, rounding='midpoint_away_from_zero')")]
+pub fn break_even(
+    fixed: PyMoney,
+    price: PyMoney,
+    variable: PyMoney,
+    profit: Option<PyMoney>,
+    rounding: &str,
+) -> PyResult<SalesNeeded> {
+    let profit = profit.map_or(Money::zero(fixed.0.currency()), |profit| profit.0);
+    money::target_profit(fixed.0, price.0, variable.0, profit, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// The profit before tax that leaves a profit after it.
+///
+/// Args:
+///     after_tax: profit wanted after tax.
+///     tax_percent: tax on the profit, in percent of the profit, below 100.
+///     rounding: how the profit becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a tax outside 0 to below 100.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, profit_before_tax
+///     >>> profit_before_tax(Money("24000", "USD"), 40)
+///     Money('40000.00', 'USD')
+#[pyfunction]
+#[pyo3(signature = (after_tax, tax_percent, *, rounding = HALF_UP), text_signature = "(after_tax, tax_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn profit_before_tax(after_tax: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<PyMoney> {
+    let tax = ProfitTax::from_percent(tax_percent.0).map_err(raise)?;
+    money::profit_before_tax(after_tax.0, tax, self::rounding(rounding)?).map(PyMoney).map_err(raise)
+}
+
+/// How far sales can fall before there is a loss.
+///
+/// Args:
+///     sales: net takings.
+///     break_even_sales: net takings at which there is neither profit nor loss.
+///
+/// Raises:
+///     FoilworkError: no sales, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, margin_of_safety
+///     >>> margin_of_safety(Money("225000", "USD"), Money("153000", "USD")).percent_of_sales
+///     Decimal('32')
+#[pyfunction]
+pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<MarginOfSafety> {
+    let safety = money::margin_of_safety(sales.0, break_even_sales.0).map_err(raise)?;
+    Ok(MarginOfSafety { amount: PyMoney(safety.amount), percent_of_sales: safety.percent_of_sales })
+}
+
+/// How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
+///
+/// Args:
+///     fixed: fixed costs of a period.
+///     profit: profit wanted before tax.
+///     items: ``(what, price, variable, weight)`` for each service; weights are proportions.
+///
+/// Raises:
+///     FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, mix_target
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
+///     >>> plan = mix_target(eur("4000"), eur("0"), mix)
+///     >>> plan.count, [line.count for line in plan.services]
+///     (83, [21, 62])
+#[pyfunction]
+pub fn mix_target(
+    fixed: PyMoney,
+    profit: PyMoney,
+    items: Vec<(String, PyMoney, PyMoney, Number)>,
+) -> PyResult<MixPlan> {
+    let items: Vec<_> = items
+        .into_iter()
+        .map(|(what, price, variable, weight)| MixItem { what, price: price.0, variable: variable.0, weight: weight.0 })
+        .collect();
+    let plan = money::mix_target(fixed.0, profit.0, &items).map_err(raise)?;
+    let line = |line: money::MixLine| MixLine {
+        what: line.what,
+        count: line.count,
+        sales: PyMoney(line.sales),
+        contribution: PyMoney(line.contribution),
+    };
+    Ok(MixPlan {
+        average_contribution: plan.average_contribution.per_unit,
+        count_exact: plan.count_exact,
+        count: plan.count,
+        services: plan.services.into_iter().map(line).collect(),
+        sales: PyMoney(plan.sales),
+        left_over: PyMoney(plan.left_over),
+    })
+}
+
+/// Rank services by what they leave for an hour of the chair, the best first.
+///
+/// Args:
+///     services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, chair time in min.
+///
+/// Raises:
+///     FoilworkError: no time, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, rank_by_chair_hour
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> foils, toner = ("foils", eur("140"), eur("20"), 180), ("toner", eur("35"), eur("5"), 40)
+///     >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
+///     [('toner', '45'), ('foils', '40')]
+#[pyfunction]
+pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyResult<Vec<RankedService>> {
+    let services = services
+        .into_iter()
+        .map(|(what, price, variable, chair_min)| {
+            Ok(ChairService { what, price: price.0, variable: variable.0, in_chair: minutes(chair_min)? })
+        })
+        .collect::<PyResult<Vec<_>>>()?;
+    let ranked = money::rank_by_chair_hour(&services).map_err(raise)?;
+    Ok(ranked
+        .into_iter()
+        .map(|service| RankedService {
+            what: service.what,
+            contribution: PyMoney(service.contribution),
+            per_chair_hour: service.per_chair_hour.per_unit,
+        })
+        .collect())
+}

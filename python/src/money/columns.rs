@@ -1,0 +1,154 @@
+use super::{HALF_UP, PyMoney, rounding, table::business};
+use crate::error::{FoilworkError, raise};
+use foilwork::money::{self, CostColumns, ServiceColumns};
+use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
+use pyo3::{exceptions::PyTypeError, prelude::*};
+
+/// The costs of a long list of services, and their sums.
+#[pyclass(frozen, get_all, module = "foilwork.money")]
+pub struct ServiceCosts {
+    /// Product, waste included: whole minor units.
+    product_minor: Py<PyArray1<i64>>,
+    /// Labour: whole minor units.
+    labour_minor: Py<PyArray1<i64>>,
+    /// Overhead: whole minor units.
+    overhead_minor: Py<PyArray1<i64>>,
+    /// The three and the consumables together: whole minor units.
+    cost_minor: Py<PyArray1<i64>>,
+    /// Sum of the product costs.
+    product: PyMoney,
+    /// Sum of the consumables.
+    consumables: PyMoney,
+    /// Sum of the labour costs.
+    labour: PyMoney,
+    /// Sum of the overheads.
+    overhead: PyMoney,
+    /// Sum of all costs.
+    cost: PyMoney,
+}
+
+/// Cost a long list of services, column by column; needs NumPy.
+///
+/// Each row is exactly what :func:`product_cost`, :func:`labour_cost` and :func:`overhead_cost` give.
+///
+/// Args:
+///     pack_price_minor: price of each pack, whole minor units (integers).
+///     pack_g: what each pack holds, in g.
+///     used_g: product on the head, in g.
+///     wasted_g: product thrown away, in g.
+///     consumables_minor: foils, gloves and the like, whole minor units (integers).
+///     hands_on_min: hands-on time, in min.
+///     chair_min: time in the chair, in min.
+///     terms: the salon's terms, as in :func:`price_services`.
+///     rounding: how each cost becomes whole minor units, once; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: columns of different lengths; rows that cannot be costed (the first one is named, all are
+///         counted); terms that are wrong; NumPy is missing.
+///     TypeError: amounts that are no integers.
+///
+/// Examples:
+///     >>> from foilwork.money import cost_columns
+///     >>> terms = {
+///     ...     "currency": "EUR", "wage_per_h": "15.00", "on_costs_percent": 20, "paid_h": 40, "productive_h": 30,
+///     ...     "overhead": "60000", "chairs": 4, "productive_h_per_chair": 1500, "margin_percent": 25,
+///     ... }
+///     >>> costs = cost_columns([2640, 980], [500, 60], [40, 30], [5, 0], [210, 35], [70, 15], [120, 40], terms)
+///     >>> costs.cost_minor.tolist(), costs.cost
+///     ([5248, 1792], Money('70.40', 'EUR'))
+#[pyfunction]
+#[pyo3(signature = (pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding = HALF_UP), text_signature = "(pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding='midpoint_away_from_zero')")]
+#[expect(clippy::too_many_arguments, reason = "columns of one Python function")]
+pub fn cost_columns(
+    py: Python<'_>,
+    pack_price_minor: &Bound<'_, PyAny>,
+    pack_g: &Bound<'_, PyAny>,
+    used_g: &Bound<'_, PyAny>,
+    wasted_g: &Bound<'_, PyAny>,
+    consumables_minor: &Bound<'_, PyAny>,
+    hands_on_min: &Bound<'_, PyAny>,
+    chair_min: &Bound<'_, PyAny>,
+    terms: &Bound<'_, PyAny>,
+    rounding: &str,
+) -> PyResult<ServiceCosts> {
+    let rounding = self::rounding(rounding)?;
+    let business = business(terms)?;
+    let (pack_price, consumables) = (whole(pack_price_minor)?, whole(consumables_minor)?);
+    let (pack, used, wasted) = (floats(pack_g)?, floats(used_g)?, floats(wasted_g)?);
+    let (hands_on, chair) = (floats(hands_on_min)?, floats(chair_min)?);
+    let services = ServiceColumns {
+        pack_price_minor: pack_price.as_slice()?,
+        pack_g: pack.as_slice()?,
+        used_g: used.as_slice()?,
+        wasted_g: wasted.as_slice()?,
+        consumables_minor: consumables.as_slice()?,
+        hands_on_min: hands_on.as_slice()?,
+        chair_min: chair.as_slice()?,
+    };
+    let rows = services.pack_price_minor.len();
+    let mut columns = [vec![0; rows], vec![0; rows], vec![0; rows], vec![0; rows]];
+    let totals = py
+        .detach(|| {
+            let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
+            let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
+            money::cost_columns(&services, &business.labour, &business.overhead, rounding, out)
+        })
+        .map_err(raise)?;
+    let [product, labour, overhead, cost] = columns.map(|column| PyArray1::from_vec(py, column).unbind());
+    Ok(ServiceCosts {
+        product_minor: product,
+        labour_minor: labour,
+        overhead_minor: overhead,
+        cost_minor: cost,
+        product: PyMoney(totals.product),
+        consumables: PyMoney(totals.consumables),
+        labour: PyMoney(totals.labour),
+        overhead: PyMoney(totals.overhead),
+        cost: PyMoney(totals.cost),
+    })
+}
+
+/// A contiguous float64 column from anything NumPy makes one of.
+fn floats<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, f64>> {
+    let array = as_array(column)?;
+    if !matches!(kind(&array)?, 'i' | 'u' | 'f') {
+        return Err(PyTypeError::new_err("expected a column of numbers"));
+    }
+    contiguous(&array, "float64")
+}
+
+/// A contiguous int64 column; floats are refused, since an amount is a whole number of minor units.
+fn whole<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, i64>> {
+    let array = as_array(column)?;
+    let empty = array.getattr("size")?.eq(0)?;
+    let fits: bool =
+        array.py().import("numpy")?.call_method1("can_cast", (array.getattr("dtype")?, "int64"))?.extract()?;
+    let integers = matches!(kind(&array)?, 'i' | 'u');
+    if !(empty || fits && integers) {
+        return Err(PyTypeError::new_err("amounts are whole minor units: give a column of integers, int64 or smaller"));
+    }
+    contiguous(&array, "int64")
+}
+
+fn kind(array: &Bound<'_, PyAny>) -> PyResult<char> {
+    array.getattr("dtype")?.getattr("kind")?.extract()
+}
+
+fn as_array<'py>(column: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    let py = column.py();
+    let numpy = py.import("numpy").map_err(|error| {
+        let told = FoilworkError::new_err("columns need numpy (pip install 'foilwork[numpy]')");
+        told.set_cause(py, Some(error));
+        told
+    })?;
+    numpy.call_method1("asarray", (column,))
+}
+
+fn contiguous<'py, T: numpy::Element>(array: &Bound<'py, PyAny>, dtype: &str) -> PyResult<PyReadonlyArray1<'py, T>> {
+    let numpy = array.py().import("numpy")?;
+    let array = numpy.call_method1("ascontiguousarray", (array, dtype))?;
+    Ok(array
+        .cast_into::<PyArray1<T>>()
+        .map_err(|_| PyTypeError::new_err("expected a column of one dimension"))?
+        .readonly())
+}

@@ -1,0 +1,348 @@
+use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
+use crate::error::{FoilworkError, raise};
+use foilwork::money::{self, CostTable, Labour, Measure, OnCosts, Overhead, Part};
+use foilwork::quantity::Volume;
+use foilwork::source::Basis;
+use pyo3::{prelude::*, types::PyDict};
+use rust_decimal::Decimal;
+
+/// Cost of the product that was used, waste included, at its unrounded pack price.
+///
+/// Args:
+///     pack_price: what a pack costs.
+///     pack_g: what it holds, in g.
+///     used_g: what was used and thrown away, in g.
+///     rounding: how the cost becomes whole minor units, once; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: an empty pack, a price below nothing, a mass out of range.
+///
+/// Source:
+///     Unit price from the price of a pack: OpenStax, Prealgebra 2e, module m81303.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, product_cost
+///     >>> product_cost(Money("18.90", "EUR"), pack_g=1000, used_g=42)
+///     Money('0.79', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (pack_price, pack_g, used_g, *, rounding = HALF_UP), text_signature = "(pack_price, pack_g, used_g, *, rounding='midpoint_away_from_zero')")]
+pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &str) -> PyResult<PyMoney> {
+    money::product_cost(pack_price.0, grams(pack_g)?, grams(used_g)?, self::rounding(rounding)?)
+        .map(PyMoney)
+        .map_err(raise)
+}
+
+/// :func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
+///
+/// Args:
+///     pack_price: what a pack costs.
+///     pack: what it holds, in ``unit``.
+///     used: what was used and thrown away, in ``unit``.
+///     unit: ``"g"``, ``"mL"`` or ``"piece"``.
+///     rounding: how the cost becomes whole minor units, once; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: an empty pack, a price below nothing, a value out of range, an unknown unit.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, supply_cost
+///     >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
+///     Money('2.02', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (pack_price, pack, used, *, unit, rounding = HALF_UP), text_signature = "(pack_price, pack, used, *, unit, rounding='midpoint_away_from_zero')")]
+pub fn supply_cost(pack_price: PyMoney, pack: f64, used: f64, unit: &str, rounding: &str) -> PyResult<PyMoney> {
+    money::supply_cost(pack_price.0, measure(pack, unit)?, measure(used, unit)?, self::rounding(rounding)?)
+        .map(PyMoney)
+        .map_err(raise)
+}
+
+/// Price of one gram, millilitre or piece, unrounded to 28 significant digits.
+///
+/// Args:
+///     pack_price: what a pack costs.
+///     pack: what it holds, in ``unit``.
+///     unit: ``"g"``, ``"mL"`` or ``"piece"``.
+///
+/// Raises:
+///     FoilworkError: as :func:`supply_cost`.
+///
+/// Source:
+///     OpenStax, Prealgebra 2e, module m81303.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, unit_price
+///     >>> unit_price(Money("3.99", "USD"), 24, unit="piece")
+///     Decimal('0.16625')
+#[pyfunction]
+#[pyo3(signature = (pack_price, pack, *, unit))]
+pub fn unit_price(pack_price: PyMoney, pack: f64, unit: &str) -> PyResult<Decimal> {
+    money::unit_price(pack_price.0, measure(pack, unit)?).map(|price| price.per_unit).map_err(raise)
+}
+
+/// How many whole packs cover the need: always rounded up.
+///
+/// Args:
+///     need: what is needed, in ``unit``.
+///     pack: what a pack holds, in ``unit``.
+///     unit: ``"g"``, ``"mL"`` or ``"piece"``.
+///
+/// Raises:
+///     FoilworkError: an empty pack, a value out of range, an unknown unit.
+///
+/// Examples:
+///     >>> from foilwork.money import packs_needed
+///     >>> packs_needed(17_500, 12, unit="g")
+///     1459
+#[pyfunction]
+#[pyo3(signature = (need, pack, *, unit))]
+pub fn packs_needed(need: f64, pack: f64, unit: &str) -> PyResult<i64> {
+    money::packs_needed(measure(need, unit)?, measure(pack, unit)?).map_err(raise)
+}
+
+/// Cost of labour for one productive minute, on-costs and idle hours included, unrounded.
+///
+/// Args:
+///     wage_per_h: wage for one paid hour.
+///     on_costs_percent: what the employer pays on top, in percent of the wage.
+///     paid_h: paid hours of a period.
+///     productive_h: hours of the same period with hands on a client.
+///
+/// Raises:
+///     FoilworkError: a negative wage, on-costs out of range, productive hours above paid ones.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, labour_per_minute
+///     >>> labour_per_minute(Money("15.00", "EUR"), 20, paid_h=40, productive_h=30)
+///     Decimal('0.4')
+#[pyfunction]
+pub fn labour_per_minute(
+    wage_per_h: PyMoney,
+    on_costs_percent: Number,
+    paid_h: f64,
+    productive_h: f64,
+) -> PyResult<Decimal> {
+    let labour = labour(wage_per_h, on_costs_percent, paid_h, productive_h)?;
+    money::labour_per_minute(&labour).map(|price| price.per_unit).map_err(raise)
+}
+
+/// Cost of so much hands-on time, rounded once from the exact value.
+///
+/// Args:
+///     hands_on_min: hands-on time, in min.
+///     wage_per_h: wage for one paid hour.
+///     on_costs_percent: what the employer pays on top, in percent of the wage.
+///     paid_h: paid hours of a period.
+///     productive_h: hours of the same period with hands on a client.
+///     rounding: how the cost becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: as :func:`labour_per_minute`.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, labour_cost
+///     >>> labour_cost(75, Money("16.00", "EUR"), 25, paid_h=38, productive_h=28.5)
+///     Money('33.33', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding = HALF_UP), text_signature = "(hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding='midpoint_away_from_zero')")]
+pub fn labour_cost(
+    hands_on_min: f64,
+    wage_per_h: PyMoney,
+    on_costs_percent: Number,
+    paid_h: f64,
+    productive_h: f64,
+    rounding: &str,
+) -> PyResult<PyMoney> {
+    let labour = labour(wage_per_h, on_costs_percent, paid_h, productive_h)?;
+    labour.cost(minutes(hands_on_min)?, self::rounding(rounding)?).map(PyMoney).map_err(raise)
+}
+
+/// Overhead for one productive hour of one chair, unrounded.
+///
+/// Args:
+///     overhead: overhead of a period.
+///     chairs: how many chairs carry it.
+///     productive_h_per_chair: hours of one chair in that period with a client in it. Opening hours understate it.
+///
+/// Raises:
+///     FoilworkError: a negative overhead, no chair, no productive hours.
+///
+/// Source:
+///     Overhead rate per hour of activity: OpenStax, Principles of Accounting, Volume 2, module m68135.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, overhead_per_chair_hour
+///     >>> overhead_per_chair_hour(Money("60000", "EUR"), chairs=4, productive_h_per_chair=1500)
+///     Decimal('10')
+#[pyfunction]
+pub fn overhead_per_chair_hour(overhead: PyMoney, chairs: u32, productive_h_per_chair: f64) -> PyResult<Decimal> {
+    let overhead = Overhead::new(overhead.0, chairs, hours(productive_h_per_chair)?).map_err(raise)?;
+    money::overhead_per_chair_hour(&overhead).map(|price| price.per_unit).map_err(raise)
+}
+
+/// Overhead of so much time in the chair, rounded once from the exact value.
+///
+/// Args:
+///     chair_min: time in the chair, in min.
+///     overhead: overhead of a period.
+///     chairs: how many chairs carry it.
+///     productive_h_per_chair: hours of one chair in that period with a client in it.
+///     rounding: how the cost becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: as :func:`overhead_per_chair_hour`.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, overhead_cost
+///     >>> overhead_cost(100, Money("60000", "EUR"), chairs=4, productive_h_per_chair=1500)
+///     Money('16.67', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (chair_min, overhead, chairs, productive_h_per_chair, *, rounding = HALF_UP), text_signature = "(chair_min, overhead, chairs, productive_h_per_chair, *, rounding='midpoint_away_from_zero')")]
+pub fn overhead_cost(
+    chair_min: f64,
+    overhead: PyMoney,
+    chairs: u32,
+    productive_h_per_chair: f64,
+    rounding: &str,
+) -> PyResult<PyMoney> {
+    let overhead = Overhead::new(overhead.0, chairs, hours(productive_h_per_chair)?).map_err(raise)?;
+    overhead.cost(minutes(chair_min)?, self::rounding(rounding)?).map(PyMoney).map_err(raise)
+}
+
+/// Share an amount out in proportion to weights; the shares always add up to the amount.
+///
+/// Args:
+///     amount: what is shared out.
+///     weights: one for each share, nothing or more.
+///
+/// Raises:
+///     FoilworkError: no weights, a negative one, or all of them nothing.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, allocate
+///     >>> allocate(Money("10.00", "EUR"), [1, 1, 1])
+///     [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
+#[pyfunction]
+pub fn allocate(amount: PyMoney, weights: Vec<Number>) -> PyResult<Vec<PyMoney>> {
+    let weights: Vec<_> = weights.into_iter().map(|weight| weight.0).collect();
+    let shares = money::allocate(amount.0, &weights).map_err(raise)?;
+    Ok(shares.into_iter().map(PyMoney).collect())
+}
+
+/// What a service costs, line by line; the total is the sum of the lines, however they are grouped.
+///
+/// Args:
+///     currency: three-letter code of every line.
+///
+/// Raises:
+///     FoilworkError: unknown currency.
+///
+/// Examples:
+///     >>> from foilwork.money import CostTable, Money
+///     >>> table = CostTable("EUR")
+///     >>> table.add("product", "Pale Drift lightener", Money("2.11", "EUR"), section="crown", bowl="A")
+///     >>> table.add("labour", "hands-on time", Money("33.33", "EUR"))
+///     >>> table.total
+///     Money('35.44', 'EUR')
+///     >>> [str(line["share_percent"]) for line in table.lines()]
+///     ['6.0', '94.0']
+#[pyclass(name = "CostTable", module = "foilwork.money")]
+pub struct PyCostTable(CostTable);
+
+#[pymethods]
+impl PyCostTable {
+    #[new]
+    fn new(currency: &str) -> PyResult<Self> {
+        Ok(Self(CostTable::new(currency.parse().map_err(raise)?)))
+    }
+
+    /// Add a line.
+    ///
+    /// Args:
+    ///     part: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+    ///         ``"card fee"``, ``"other"``.
+    ///     what: what it is, in your words.
+    ///     amount: what it costs, nothing or more.
+    ///     section: the section of the head it belongs to, where there is one.
+    ///     bowl: the bowl it belongs to, where there is one.
+    ///
+    /// Raises:
+    ///     FoilworkError: an unknown part, a negative amount, another currency.
+    #[pyo3(signature = (part, what, amount, *, section = None, bowl = None))]
+    fn add(
+        &mut self,
+        part: &str,
+        what: &str,
+        amount: PyMoney,
+        section: Option<&str>,
+        bowl: Option<&str>,
+    ) -> PyResult<()> {
+        let part = Part::ALL.into_iter().find(|known| known.words() == part).ok_or_else(|| {
+            let known = Part::ALL.map(Part::words).join(", ");
+            FoilworkError::new_err(format!("unknown part {part:?}: give one of {known}"))
+        })?;
+        self.0.push_for(part, what, section, bowl, Basis::Stated, amount.0).map_err(raise)
+    }
+
+    /// The sum of the lines.
+    #[getter]
+    fn total(&self) -> PyMoney {
+        PyMoney(self.0.total())
+    }
+
+    /// The lines as dicts: part, what, section, bowl, amount, share_percent. The shares add up to exactly 100.
+    fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        self.0
+            .lines()
+            .into_iter()
+            .map(|line| {
+                let dict = PyDict::new(py);
+                dict.set_item("part", line.part.words())?;
+                dict.set_item("what", line.what)?;
+                dict.set_item("section", line.section)?;
+                dict.set_item("bowl", line.bowl)?;
+                dict.set_item("amount", PyMoney(line.amount))?;
+                dict.set_item("share_percent", line.share_percent)?;
+                Ok(dict)
+            })
+            .collect()
+    }
+
+    /// The total of each kind of cost.
+    fn by_part(&self) -> Vec<(&'static str, PyMoney)> {
+        self.0.by_part().into_iter().map(|(part, total)| (part.words(), PyMoney(total))).collect()
+    }
+
+    /// The total of each section of the head, of the lines that belong to one.
+    fn by_section(&self) -> Vec<(String, PyMoney)> {
+        self.0.by_section().into_iter().map(|(section, total)| (section, PyMoney(total))).collect()
+    }
+
+    /// The total of each bowl, of the lines that belong to one.
+    fn by_bowl(&self) -> Vec<(String, PyMoney)> {
+        self.0.by_bowl().into_iter().map(|(bowl, total)| (bowl, PyMoney(total))).collect()
+    }
+}
+
+pub(super) fn labour(
+    wage_per_h: PyMoney,
+    on_costs_percent: Number,
+    paid_h: f64,
+    productive_h: f64,
+) -> PyResult<Labour> {
+    let on_costs = OnCosts::from_percent(on_costs_percent.0).map_err(raise)?;
+    Labour::new(wage_per_h.0, on_costs, hours(paid_h)?, hours(productive_h)?).map_err(raise)
+}
+
+pub(super) fn measure(value: f64, unit: &str) -> PyResult<Measure> {
+    match unit {
+        "g" => grams(value).map(Measure::Mass),
+        "mL" => Volume::from_ml(value).map(Measure::Volume).map_err(raise),
+        "piece" if value >= 0.0 && value <= f64::from(u32::MAX) && value.fract() == 0.0 =>
+        {
+            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a whole number in range")]
+            Ok(Measure::Count(value as u32))
+        }
+        "piece" => Err(FoilworkError::new_err(format!("invalid count (got {value} pieces): must be a whole number"))),
+        _ => Err(FoilworkError::new_err(format!("unknown unit {unit:?}: give \"g\", \"mL\" or \"piece\""))),
+    }
+}

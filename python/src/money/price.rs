@@ -1,0 +1,354 @@
+use super::rule::{direction, tax};
+use super::{HALF_UP, PyMoney, answer::answer, exact::Number, rounding};
+use crate::error::raise;
+use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
+use pyo3::prelude::*;
+use rust_decimal::Decimal;
+
+answer! {
+    /// A price with its tax: ``net + tax == gross``, always.
+    TaxedPrice {
+        /// Without the tax.
+        net: PyMoney,
+        /// The tax.
+        tax: PyMoney,
+        /// With the tax.
+        gross: PyMoney,
+    }
+}
+
+answer! {
+    /// A net price over a cost, with both percentages, so that neither is taken for the other.
+    SetPrice {
+        /// What the service costs.
+        cost: PyMoney,
+        /// The net price.
+        price: PyMoney,
+        /// Price less cost.
+        profit: PyMoney,
+        /// Profit in percent of the price.
+        margin_percent: Decimal,
+        /// Profit in percent of the cost.
+        markup_percent: Decimal,
+    }
+}
+
+answer! {
+    /// A price with a discount: ``before - off == after``, always.
+    DiscountedPrice {
+        /// The full price.
+        before: PyMoney,
+        /// What is taken off.
+        off: PyMoney,
+        /// What is left to pay.
+        after: PyMoney,
+    }
+}
+
+answer! {
+    /// What an offer must bring in to leave as much as before.
+    DiscountBreakEven {
+        /// What one service leaves at the full price.
+        contribution_before: PyMoney,
+        /// What it leaves at the reduced price.
+        contribution_after: PyMoney,
+        /// How many services the offer must sell, rounded up.
+        count_needed: i64,
+        /// By how much that is more, in percent, unrounded.
+        extra_percent: Decimal,
+    }
+}
+
+answer! {
+    /// A price, its tax, and what it really leaves after rounding, price ending and card fee.
+    ServicePrice {
+        /// Net, tax and gross.
+        taxed: TaxedPrice,
+        /// What the card terminal keeps.
+        card_fee: PyMoney,
+        /// Net price over full cost, card fee included.
+        set_price: SetPrice,
+        /// Net price at which the target is met exactly.
+        target_net: PyMoney,
+        /// What the price leaves for an hour of the chair, unrounded; ``None`` without a time.
+        per_chair_hour: Option<Decimal>,
+    }
+}
+
+impl From<money::TaxedPrice> for TaxedPrice {
+    fn from(price: money::TaxedPrice) -> Self {
+        Self { net: PyMoney(price.net), tax: PyMoney(price.tax), gross: PyMoney(price.gross) }
+    }
+}
+
+impl From<money::SetPrice> for SetPrice {
+    fn from(set: money::SetPrice) -> Self {
+        Self {
+            cost: PyMoney(set.cost),
+            price: PyMoney(set.price),
+            profit: PyMoney(set.profit),
+            margin_percent: set.margin.percent(),
+            markup_percent: set.markup.percent(),
+        }
+    }
+}
+
+impl From<money::DiscountedPrice> for DiscountedPrice {
+    fn from(price: money::DiscountedPrice) -> Self {
+        Self { before: PyMoney(price.before), off: PyMoney(price.off), after: PyMoney(price.after) }
+    }
+}
+
+impl From<money::ServicePrice> for ServicePrice {
+    fn from(price: money::ServicePrice) -> Self {
+        Self {
+            taxed: price.taxed.into(),
+            card_fee: PyMoney(price.card_fee),
+            set_price: price.set.into(),
+            target_net: PyMoney(price.target_net),
+            per_chair_hour: price.per_chair_hour.map(|hour| hour.per_unit),
+        }
+    }
+}
+
+/// Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
+///
+/// Args:
+///     cost: what the service costs.
+///     margin_percent: profit in percent of the net price, below 100.
+///     rounding: how the price becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a margin of 100 or more, a cost of nothing.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, price_from_margin
+///     >>> set_price = price_from_margin(Money("75.00", "EUR"), 25)
+///     >>> set_price.price, round(set_price.markup_percent, 2)
+///     (Money('100.00', 'EUR'), Decimal('33.33'))
+#[pyfunction]
+#[pyo3(signature = (cost, margin_percent, *, rounding = HALF_UP), text_signature = "(cost, margin_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn price_from_margin(cost: PyMoney, margin_percent: Number, rounding: &str) -> PyResult<SetPrice> {
+    let margin = Margin::from_percent(margin_percent.0).map_err(raise)?;
+    money::price_from_margin(cost.0, margin, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// Net price with the stated part of the cost on top: ``cost * (1 + mark-up)``.
+///
+/// Args:
+///     cost: what the service costs.
+///     markup_percent: profit in percent of the cost, above -100.
+///     rounding: how the price becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a mark-up of -100 or less, a cost of nothing.
+///
+/// Source:
+///     OpenStax, Contemporary Mathematics, module m00058.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, price_from_markup
+///     >>> price_from_markup(Money("750.00", "USD"), 45).price
+///     Money('1087.50', 'USD')
+#[pyfunction]
+#[pyo3(signature = (cost, markup_percent, *, rounding = HALF_UP), text_signature = "(cost, markup_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn price_from_markup(cost: PyMoney, markup_percent: Number, rounding: &str) -> PyResult<SetPrice> {
+    let markup = Markup::from_percent(markup_percent.0).map_err(raise)?;
+    money::price_from_markup(cost.0, markup, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// Margin and mark-up of a net price that is already there.
+///
+/// Args:
+///     cost: what the service costs.
+///     price: its net price.
+///
+/// Raises:
+///     FoilworkError: a cost or a price of nothing, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, margin_and_markup
+///     >>> both = margin_and_markup(Money("60.00", "EUR"), Money("80.00", "EUR"))
+///     >>> both.margin_percent, round(both.markup_percent, 2)
+///     (Decimal('25'), Decimal('33.33'))
+#[pyfunction]
+pub fn margin_and_markup(cost: PyMoney, price: PyMoney) -> PyResult<SetPrice> {
+    money::SetPrice::of(cost.0, price.0).map(Into::into).map_err(raise)
+}
+
+/// The mark-up that sets the same price as a margin: ``m / (100 - m)``, in percent.
+///
+/// Args:
+///     margin_percent: profit in percent of the price, below 100.
+///
+/// Raises:
+///     FoilworkError: a margin of 100 or more.
+///
+/// Examples:
+///     >>> from foilwork.money import margin_to_markup
+///     >>> margin_to_markup(20)
+///     Decimal('25')
+#[pyfunction]
+pub fn margin_to_markup(margin_percent: Number) -> PyResult<Decimal> {
+    Margin::from_percent(margin_percent.0).and_then(Margin::markup).map(Markup::percent).map_err(raise)
+}
+
+/// The margin that sets the same price as a mark-up: ``k / (100 + k)``, in percent.
+///
+/// Args:
+///     markup_percent: profit in percent of the cost, above -100.
+///
+/// Raises:
+///     FoilworkError: a mark-up of -100 or less.
+///
+/// Examples:
+///     >>> from foilwork.money import markup_to_margin
+///     >>> markup_to_margin(25)
+///     Decimal('20')
+#[pyfunction]
+pub fn markup_to_margin(markup_percent: Number) -> PyResult<Decimal> {
+    Markup::from_percent(markup_percent.0).and_then(Markup::margin).map(Margin::percent).map_err(raise)
+}
+
+/// Put tax on a net price. The tax is rounded; the gross price is the sum.
+///
+/// Args:
+///     net: the price without tax.
+///     tax_percent: tax in percent of the net price.
+///     rounding: how the tax becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a tax rate outside 0 to 1000.
+///
+/// Source:
+///     OpenStax, Contemporary Mathematics, module m00058; HM Revenue & Customs, Calculating VAT.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, add_tax
+///     >>> add_tax(Money("34.88", "USD"), "8.25")
+///     TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
+#[pyfunction]
+#[pyo3(signature = (net, tax_percent, *, rounding = HALF_UP), text_signature = "(net, tax_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn add_tax(net: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<TaxedPrice> {
+    money::add_tax(net.0, tax(tax_percent)?, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// Take the tax out of a gross price; net is what is left.
+///
+/// Undoes :func:`add_tax` to the minor unit when both round to the nearest.
+///
+/// Args:
+///     gross: the price with tax.
+///     tax_percent: tax in percent of the net price.
+///     rounding: how the tax becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a tax rate outside 0 to 1000.
+///
+/// Source:
+///     HM Revenue & Customs, Calculating VAT.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, take_tax_out
+///     >>> take_tax_out(Money("120.00", "GBP"), 20).tax
+///     Money('20.00', 'GBP')
+#[pyfunction]
+#[pyo3(signature = (gross, tax_percent, *, rounding = HALF_UP), text_signature = "(gross, tax_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn take_tax_out(gross: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<TaxedPrice> {
+    money::take_tax_out(gross.0, tax(tax_percent)?, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// Move a price to one that the price list allows: every ``step``, starting from ``ending``.
+///
+/// Args:
+///     price: the price.
+///     step: how far apart allowed prices are.
+///     ending: where they start, below ``step``.
+///     toward: ``"up"``, ``"down"`` or ``"nearest"``.
+///
+/// Raises:
+///     FoilworkError: an ending outside the step, an unknown direction, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, end_price
+///     >>> end_price(Money("48.13", "EUR"), Money("1.00", "EUR"), Money("0.90", "EUR"))
+///     Money('48.90', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (price, step, ending, toward = "up"))]
+pub fn end_price(price: PyMoney, step: PyMoney, ending: PyMoney, toward: &str) -> PyResult<PyMoney> {
+    let list = PriceEnding::new(step.0, ending.0).map_err(raise)?;
+    list.apply(price.0, direction(toward)?).map(PyMoney).map_err(raise)
+}
+
+/// Take a discount off a price.
+///
+/// Args:
+///     price: the full price.
+///     discount_percent: what is taken off, in percent of the full price, below 100.
+///     rounding: how the discount becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a discount outside 0 to below 100.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, apply_discount
+///     >>> apply_discount(Money("80.00", "USD"), 30).after
+///     Money('56.00', 'USD')
+#[pyfunction]
+#[pyo3(signature = (price, discount_percent, *, rounding = HALF_UP), text_signature = "(price, discount_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn apply_discount(price: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
+    let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
+    money::apply_discount(price.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// The full price under a discounted one.
+///
+/// Args:
+///     after: the price after the discount.
+///     discount_percent: what was taken off, in percent of the full price, below 100.
+///     rounding: how the full price becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: a discount outside 0 to below 100.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, price_before_discount
+///     >>> price_before_discount(Money("450.00", "USD"), 10).before
+///     Money('500.00', 'USD')
+#[pyfunction]
+#[pyo3(signature = (after, discount_percent, *, rounding = HALF_UP), text_signature = "(after, discount_percent, *, rounding='midpoint_away_from_zero')")]
+pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
+    let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
+    money::price_before_discount(after.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}
+
+/// How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
+///
+/// Args:
+///     before: the full net price.
+///     after: the reduced net price.
+///     variable: what one more service costs.
+///     count: how many are sold at the full price.
+///
+/// Raises:
+///     FoilworkError: a reduced price that leaves nothing, or one above the full price.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, discount_break_even
+///     >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
+///     50
+#[pyfunction]
+pub fn discount_break_even(
+    before: PyMoney,
+    after: PyMoney,
+    variable: PyMoney,
+    count: u32,
+) -> PyResult<DiscountBreakEven> {
+    let offer = money::discount_break_even(before.0, after.0, variable.0, count).map_err(raise)?;
+    Ok(DiscountBreakEven {
+        contribution_before: PyMoney(offer.contribution_before),
+        contribution_after: PyMoney(offer.contribution_after),
+        count_needed: offer.count_needed,
+        extra_percent: offer.extra_percent,
+    })
+}

@@ -1,0 +1,136 @@
+"""Copies the docstrings of the compiled module into its hand-written stub.
+
+The docstring is said once, above the Rust function. Signatures in the stub stay as they were written by hand;
+``mypy.stubtest`` holds them against the module. Run it with ``make stubs``; ``--check`` changes nothing and ends with
+status 1 when the stub says something else than the module.
+"""
+
+import argparse
+import ast
+import importlib
+import inspect
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+STUB = Path(__file__).resolve().parents[1] / "foilwork" / "_native.pyi"
+MODULE = "foilwork._native"
+
+Documented = ast.FunctionDef | ast.AsyncFunctionDef | ast.ClassDef
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One definition of the stub, with what the compiled module says of it."""
+
+    name: str
+    node: Documented
+    runtime: str | None
+
+    @property
+    def stub(self) -> str | None:
+        """The docstring in the stub."""
+        return ast.get_docstring(self.node)
+
+    @property
+    def is_current(self) -> bool:
+        """Whether stub and module say the same."""
+        return self.stub == self.runtime
+
+
+def entries(tree: ast.Module, module: object) -> list[Entry]:
+    """Every definition of the stub, classes with their members, in the order of the file.
+
+    Methods with two leading underscores are left out: the interpreter gives them its own words. Of several overloads
+    only the first is documented.
+    """
+    found: list[Entry] = []
+    collect(tree.body, module, "", found)
+    return found
+
+
+def collect(body: list[ast.stmt], owner: object, prefix: str, found: list[Entry]) -> None:
+    """Adds the definitions of one level, then those of the classes in it."""
+    seen: set[str] = set()
+    for node in body:
+        if not isinstance(node, Documented) or node.name.startswith("__") or node.name in seen:
+            continue
+        seen.add(node.name)
+        name = prefix + node.name
+        value = inspect.getattr_static(owner, node.name, None)
+        if value is None:
+            raise SystemExit(f"the stub has {name}, the compiled module has not (remove it, or export it in lib.rs)")
+        found.append(Entry(name, node, docstring(value)))
+        if isinstance(node, ast.ClassDef):
+            collect(node.body, value, name + ".", found)
+
+
+def docstring(value: object) -> str | None:
+    """The text of a compiled function, class, method or property, as ``ast.get_docstring`` would give it."""
+    text = getattr(value, "__doc__", None) or getattr(getattr(value, "__func__", None), "__doc__", None)
+    return inspect.cleandoc(text) if text else None
+
+
+def literal(text: str, indent: str) -> list[str]:
+    """The docstring as lines of source."""
+    if '"""' in text:
+        raise SystemExit('a docstring holds """ and cannot be written into the stub')
+    prefix = 'r"""' if "\\" in text else '"""'
+    lines = text.split("\n")
+    if len(lines) == 1:
+        return [f'{indent}{prefix}{text}"""']
+    return [indent + prefix + lines[0], *(indent + line if line else "" for line in lines[1:]), indent + '"""']
+
+
+def rewrite(source: str, found: list[Entry]) -> str:
+    """The stub with every docstring that differs replaced, from the last to the first so that line numbers hold."""
+    lines = source.split("\n")
+    for entry in sorted(found, key=lambda entry: entry.node.lineno, reverse=True):
+        if entry.is_current:
+            continue
+        indent = " " * (entry.node.col_offset + 4)
+        text = literal(entry.runtime, indent) if entry.runtime else []
+        first = entry.node.body[0]
+        if is_constant(first, str) or is_constant(first, type(...)):
+            start, end = first.lineno - 1, first.end_lineno or first.lineno
+            # `def name() -> None: ...` is one line: what stands before the body stays.
+            head = lines[start][: first.col_offset].rstrip()
+            left = len(entry.node.body) > 1 or text
+            lines[start:end] = [*([head] if head else []), *text, *([] if left else [indent + "..."])]
+        else:
+            decorators = first.decorator_list if isinstance(first, Documented) else []
+            start = min([first.lineno, *(decorator.lineno for decorator in decorators)]) - 1
+            lines[start:start] = text
+    return "\n".join(lines)
+
+
+def is_constant(node: ast.stmt, kind: type) -> bool:
+    """A statement that is nothing but a literal: a docstring, or ``...``."""
+    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, kind)
+
+
+def main() -> int:
+    """Rewrites the stub, or checks it."""
+    parser = argparse.ArgumentParser(description="Copy the docstrings of the compiled module into its stub.")
+    parser.add_argument("--check", action="store_true", help="change nothing; status 1 when the stub is not current")
+    parser.add_argument("stub", nargs="?", type=Path, default=STUB, help="the stub file")
+    arguments = parser.parse_args()
+
+    module = importlib.import_module(MODULE)
+    source = arguments.stub.read_text(encoding="utf-8")
+    found = entries(ast.parse(source), module)
+    stale = [entry.name for entry in found if not entry.is_current]
+    if stale and arguments.check:
+        print(f"the stub differs from the compiled module (run make stubs): {', '.join(stale)}", file=sys.stderr)
+        return 1
+    if stale:
+        written = rewrite(source, found)
+        if lost := [entry.name for entry in entries(ast.parse(written), module) if not entry.is_current]:
+            raise SystemExit(f"cannot write these docstrings into the stub: {', '.join(lost)}")
+        arguments.stub.write_text(written, encoding="utf-8")
+        print(f"copied {len(stale)} docstrings")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

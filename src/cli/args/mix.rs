@@ -1,0 +1,33 @@
+use super::ReportArgs;
+use clap::Args;
+
+#[derive(Debug, Args)]
+#[command(after_help = "Units: those of the recipe (g, oz, fl oz, mL or parts); the scale is in g.")]
+pub(crate) struct ScaleArgs {
+    /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
+    pub(crate) recipe: String,
+    /// Scale to this total, in the recipe's own unit
+    #[arg(long, value_name = "AMOUNT", group = "how")]
+    pub(crate) total: Option<String>,
+    /// Multiply every part by this
+    #[arg(long, value_name = "NUMBER", group = "how")]
+    pub(crate) factor: Option<String>,
+    /// Scale so that one part has this amount: `7.1=60`
+    #[arg(long, value_name = "PRODUCT=AMOUNT", group = "how")]
+    pub(crate) part: Option<String>,
+    /// The scale's division in g
+    #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
+    pub(crate) division: f64,
+}
+
+#[derive(Debug, Args)]
+#[command(
+    after_help = "Units: each limit is printed with its own, as its law words it (% w/w as applied, ratio, air)."
+)]
+pub(crate) struct LimitsArgs {
+    /// Whose law: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
+    #[arg(long, short, value_name = "CODE")]
+    pub(crate) jurisdiction: String,
+    #[command(flatten)]
+    pub(crate) report: ReportArgs,
+}

@@ -1,0 +1,20 @@
+use super::OutputArgs;
+use clap::Args;
+use std::path::PathBuf;
+
+#[derive(Debug, Args)]
+#[command(
+    after_help = "Units: fields of the file carry theirs in the name (`mix_g`, `develop_min`); strengths are text, `6 % w/w`."
+)]
+pub(crate) struct PlanArgs {
+    /// Service file, TOML or (by its name) JSON; `-` reads TOML from the standard input
+    pub(crate) file: PathBuf,
+    /// The plan as JSON instead of text
+    #[arg(long)]
+    pub(crate) json: bool,
+    /// Only the mixing cards, one for each fresh bowl
+    #[arg(long)]
+    pub(crate) cards: bool,
+    #[command(flatten)]
+    pub(crate) output: OutputArgs,
+}

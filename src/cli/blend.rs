@@ -1,0 +1,146 @@
+use super::{
+    Outcome, Refusal,
+    args::BlendArgs,
+    output, read,
+    shelf::{Bottle, Bottles, bottles},
+};
+use crate::{
+    mix::as_applied,
+    money::{Money, Rounding},
+    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
+    quantity::{Mass, MassFraction, Temperature},
+    service::Range,
+    sheet::layout::{Sheet, number, range},
+    source::Interval,
+};
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+/// A blend from the shelf, as data.
+#[derive(Serialize)]
+struct Report {
+    objective: &'static str,
+    target_ww_percent: f64,
+    total_g: f64,
+    division_g: f64,
+    portions: Vec<PortionReport>,
+    weighed_g: f64,
+    strength_ww_percent: Range,
+    /// Of what is weighed; missing when no bottle has a price.
+    cost: Option<Money>,
+    /// Bottles of the blend without a price, which counted as free.
+    no_price: Vec<String>,
+    leftover_g: f64,
+}
+
+#[derive(Serialize)]
+struct PortionReport {
+    name: String,
+    stock_ww_percent: Range,
+    exact_g: f64,
+    weigh_g: f64,
+    left_g: Option<f64>,
+}
+
+/// `foilwork blend`: what to take from which bottles.
+pub(super) fn run(args: &BlendArgs) -> Outcome {
+    let objective: Objective = read::option("--objective", &args.objective)?;
+    let temperature = Temperature::from_celsius(args.temperature)?;
+    let target = read::option::<StatedStrength>("--target", &args.target)?.mass_fraction(temperature)?.best();
+    let bottles = bottles(args)?;
+    if bottles.all.is_empty() {
+        let way_out = "name a shelf file, or give each bottle as --stock \"name=12 % w/w\"";
+        return Err(Refusal(format!("no bottles to blend: {way_out}")));
+    }
+    let shelf = Shelf::new(bottles.all.iter().map(|bottle| bottle.stock.clone()).collect())?;
+    let (total, division) = (Mass::from_g(args.total)?, Mass::from_g(args.division)?);
+    let blend = blend_shelf(&shelf, target, total, objective)?;
+    let mut report = weighed(&blend, &bottles, division)?;
+    (report.objective, report.target_ww_percent, report.total_g) = (objective.name(), target.percent_ww(), total.g());
+    output::report(&args.report, &report, || text(&report))
+}
+
+fn weighed(blend: &ShelfBlend, bottles: &Bottles, division: Mass) -> Result<Report, Refusal> {
+    let rounded = blend.round_to_scale(division)?;
+    let (mut portions, mut parts, mut no_price) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut cost, mut leftover_g) = (Decimal::ZERO, 0.0);
+    for (portion, &weigh) in blend.portions.iter().zip(&rounded.masses) {
+        let named = |bottle: &&Bottle| bottle.stock.name == portion.stock.name;
+        let Some(bottle) = bottles.all.iter().find(named) else { continue };
+        match bottle.price_per_kg {
+            Some(price) => {
+                let part = Decimal::try_from(weigh.g())?.checked_mul(price);
+                let sum = part.and_then(|part| cost.checked_add(part / Decimal::ONE_THOUSAND));
+                cost =
+                    sum.ok_or_else(|| Refusal(format!("the cost of {} is too large to count", bottle.stock.name)))?;
+            }
+            None => no_price.push(bottle.stock.name.clone()),
+        }
+        let left_g = bottle.stock.in_hand.map(|in_hand| in_hand.minus_or_zero(weigh).g());
+        leftover_g += left_g.unwrap_or(0.0);
+        parts.push((weigh, bottle.strength));
+        portions.push(PortionReport {
+            name: bottle.stock.name.clone(),
+            stock_ww_percent: percent(bottle.strength),
+            exact_g: portion.mass.g(),
+            weigh_g: weigh.g(),
+            left_g,
+        });
+    }
+    let money = |currency| Money::from_decimal(cost, currency, Rounding::MidpointAwayFromZero);
+    let currency = if no_price.len() == portions.len() { None } else { bottles.currency };
+    Ok(Report {
+        objective: "",
+        target_ww_percent: 0.0,
+        total_g: 0.0,
+        division_g: division.g(),
+        weighed_g: rounded.total.g(),
+        strength_ww_percent: percent(as_applied(&parts)?),
+        cost: currency.map(money).transpose()?,
+        no_price,
+        leftover_g,
+        portions,
+    })
+}
+
+fn percent(strength: Interval<MassFraction>) -> Range {
+    let [low, best, high] = [strength.low(), strength.best(), strength.high()].map(MassFraction::percent_ww);
+    Range { low, best, high }
+}
+
+fn text(report: &Report) -> String {
+    let mut sheet = Sheet::default();
+    sheet.line(&format!(
+        "{} g of {} % w/w, {}",
+        number(report.total_g, 3),
+        number(report.target_ww_percent, 2),
+        report.objective.replace('-', " ")
+    ));
+    let grams = |mass: f64| format!("{} g", number(mass, 4));
+    let row = |portion: &PortionReport| {
+        let strength = format!("{} % w/w", range(&portion.stock_ww_percent, 2));
+        let left = portion.left_g.map(grams).unwrap_or_default();
+        vec![portion.name.clone(), strength, grams(portion.weigh_g), left]
+    };
+    let names = ["bottle", "strength", "weigh", "then left"];
+    sheet.table(&names, &[1, 2, 3], report.portions.iter().map(row).collect());
+    let strength = range(&report.strength_ww_percent, 2);
+    sheet.line(&format!("gives {} at {strength} % w/w", grams(report.weighed_g)));
+    for portion in report.portions.iter().filter(|portion| portion.weigh_g == 0.0) {
+        let way_out = "less than the scale can show; use a finer scale or make more";
+        sheet.paragraph(&format!("{}: {way_out}", portion.name), 2);
+    }
+    let off = report.strength_ww_percent.best - report.target_ww_percent;
+    if off.abs() >= 0.005 {
+        let division = grams(report.division_g);
+        sheet.paragraph(&format!("weighing to {division} moves it by {off:+.2} % w/w"), 2);
+    }
+    if let Some(cost) = &report.cost {
+        sheet.line(&format!("cost {cost}"));
+    }
+    if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost.name()) {
+        sheet.paragraph(&format!("no price stated, counted as free: {}", report.no_price.join(", ")), 2);
+    }
+    sheet.paragraph(super::dilute::CAUTION, 0);
+    sheet.finish()
+}

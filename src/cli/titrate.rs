@@ -1,0 +1,179 @@
+use super::{Outcome, Refusal, args::TitrateArgs, output, read};
+use crate::{
+    peroxide::{
+        Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval, permanganate,
+        read_glass, read_label,
+    },
+    quantity::{AmountConcentration, Normality, Volume},
+    service::Range,
+    sheet::layout::{Sheet, range},
+    source::Interval,
+};
+use serde::Serialize;
+
+/// The units a strength found by titration is shown in; the first is what was measured.
+const SHOWN: [(StrengthUnit, usize); 4] = [
+    (StrengthUnit::MolPerL, 4),
+    (StrengthUnit::PercentWv, 3),
+    (StrengthUnit::PercentWw, 3),
+    (StrengthUnit::Volumes, 2),
+];
+
+/// What a titration came to, as data.
+#[derive(Serialize)]
+struct Report {
+    titre_ml: Range,
+    strength_mol_per_l: Range,
+    strength_wv_percent: Range,
+    strength_ww_percent: Range,
+    strength_volumes: Range,
+    temperature_c: f64,
+    no_tolerance_stated: Vec<&'static str>,
+}
+
+/// `foilwork titrate`: the strength from a titre, or the titre to expect from a strength.
+pub(super) fn run(args: &TitrateArgs) -> Outcome {
+    let conditions = read::conditions(&args.conditions)?;
+    let mut glass = Glass::default();
+    let titration = Titration {
+        titrant: glass.titrant(&args.titrant)?,
+        aliquot: glass.volume("--aliquot", &args.aliquot)?,
+        dilution: match (&args.taken, &args.made_up_to) {
+            (Some(taken), Some(mark)) => Some(PreDilution {
+                taken: glass.volume("--taken", taken)?,
+                made_up_to: glass.volume("--made-up-to", mark)?,
+            }),
+            _ => None,
+        },
+    };
+    let (titre, strength) = match (&args.titre, &args.expect) {
+        (Some(titre), _) => {
+            let titre = glass.volume("--titre", titre)?;
+            (titre, titration.strength(titre)?)
+        }
+        (None, Some(strength)) => {
+            let strength = by_volume(strength, &conditions)?;
+            (titration.expected_titre(strength)?, strength)
+        }
+        (None, None) => {
+            let way_out = "give --titre (what the burette showed) or --expect (a strength, for the titre to expect)";
+            return Err(Refusal(way_out.to_owned()));
+        }
+    };
+    let [mol_per_l, percent_wv, percent_ww, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
+    let report = Report {
+        titre_ml: range_of(titre, Volume::ml),
+        strength_mol_per_l: mol_per_l?,
+        strength_wv_percent: percent_wv?,
+        strength_ww_percent: percent_ww?,
+        strength_volumes: volumes?,
+        temperature_c: conditions.temperature.celsius(),
+        no_tolerance_stated: glass.no_tolerance,
+    };
+    output::report(&args.report, &report, || text(&report, args.expect.is_some(), &conditions))
+}
+
+/// Readings, and which of them came without a tolerance.
+#[derive(Default)]
+struct Glass {
+    no_tolerance: Vec<&'static str>,
+}
+
+impl Glass {
+    fn volume(&mut self, name: &'static str, text: &str) -> Result<Interval<Volume>, Refusal> {
+        let (value, tolerance) = match read::with_tolerance(name, text)? {
+            (value, tolerance, "" | "mL" | "ml") => (value, tolerance),
+            (.., unit) => return Err(Refusal(format!("{name} {text:?}: give the volume in mL, not in {unit}"))),
+        };
+        self.note(name, tolerance);
+        let checked = |ml| Volume::from_ml(ml).map_err(|error| read::about(name, error));
+        let (volume, tolerance) = (checked(value)?, checked(tolerance.unwrap_or(0.0))?);
+        read_glass(volume, tolerance).map_err(|error| read::about(name, error))
+    }
+
+    fn titrant(&mut self, text: &str) -> Result<Interval<AmountConcentration>, Refusal> {
+        const NAME: &str = "--titrant";
+        let (value, tolerance, unit) = read::with_tolerance(NAME, text)?;
+        if unit.is_empty() {
+            return Err(Refusal(format!("{NAME} {text:?} has no unit: write mol/L, or N for the normality")));
+        }
+        self.note(NAME, tolerance);
+        let at = |value: f64| -> Result<AmountConcentration, Refusal> {
+            let failed = |error: &dyn std::fmt::Display| read::about(NAME, error);
+            match unit.parse().map_err(|error: crate::peroxide::ParseUnitError| failed(&error))? {
+                StrengthUnit::MolPerL => AmountConcentration::from_mol_per_l(value).map_err(|error| failed(&error)),
+                StrengthUnit::EqPerL => {
+                    Normality::from_eq_per_l(value).and_then(permanganate).map_err(|error| failed(&error))
+                }
+                unit => Err(Refusal(format!("{NAME}: state the permanganate in mol/L or N, not in {unit}"))),
+            }
+        };
+        let tolerance = tolerance.unwrap_or(0.0);
+        Interval::new(at(value - tolerance)?, at(value)?, at(value + tolerance)?)
+            .map_err(|_| Refusal(format!("{NAME} {text:?}: the tolerance must not be negative")))
+    }
+
+    fn note(&mut self, name: &'static str, tolerance: Option<f64>) {
+        if tolerance.is_none() {
+            self.no_tolerance.push(name.trim_start_matches('-'));
+        }
+    }
+}
+
+/// A stated strength as the titration counts it; a label keeps all its readings as bounds.
+fn by_volume(text: &str, conditions: &Conditions) -> Result<Interval<AmountConcentration>, Refusal> {
+    let to_mol = |strength: Strength| convert_interval(strength, StrengthUnit::MolPerL, conditions);
+    let found = match read::option("--expect", text) {
+        Ok(StatedStrength::TradeLabel(label)) => {
+            let ww = read_label(label, conditions)?.spread()?;
+            let (low, best, high) = (to_mol(ww.low().into())?, to_mol(ww.best().into())?, to_mol(ww.high().into())?);
+            Interval::new(low.low(), best.best(), high.high())?
+        }
+        _ => to_mol(read::option("--expect", text)?)?,
+    };
+    let typed = |strength: Strength| AmountConcentration::from_mol_per_l(strength.number());
+    Ok(Interval::new(typed(found.low())?, typed(found.best())?, typed(found.high())?)?)
+}
+
+/// The bounds in another unit: those of the titration and those of the density together.
+fn shown(
+    strength: Interval<AmountConcentration>,
+    unit: StrengthUnit,
+    conditions: &Conditions,
+) -> Result<Range, Refusal> {
+    let to = |strength: AmountConcentration| convert_interval(strength.into(), unit, conditions);
+    let (low, best, high) = (to(strength.low())?.low(), to(strength.best())?.best(), to(strength.high())?.high());
+    Ok(Range { low: low.number(), best: best.number(), high: high.number() })
+}
+
+fn range_of<Q: Copy + PartialOrd>(interval: Interval<Q>, number: impl Fn(Q) -> f64) -> Range {
+    Range { low: number(interval.low()), best: number(interval.best()), high: number(interval.high()) }
+}
+
+fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
+    let mut sheet = Sheet::default();
+    let titre = range(&report.titre_ml, 3);
+    if expected {
+        sheet.line(&format!("expect a titre of {titre} mL from a bottle of"));
+    } else {
+        sheet.line(&format!("a titre of {titre} mL says that the bottle has"));
+    }
+    let found = [
+        &report.strength_mol_per_l,
+        &report.strength_wv_percent,
+        &report.strength_ww_percent,
+        &report.strength_volumes,
+    ];
+    for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
+        sheet.line(&format!("  {} {unit}", range(found, decimals)));
+    }
+    let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.name());
+    sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));
+    sheet.paragraph("Bounds: every stated tolerance off at once in the worst way, and the density.", 2);
+    if !report.no_tolerance_stated.is_empty() {
+        let names = report.no_tolerance_stated.join(", ").replace('-', " ");
+        sheet.paragraph(&format!("No tolerance stated, so none counted: {names} (write 12.0+-0.03)."), 2);
+    }
+    sheet.paragraph("Not in the bounds: a blank, an end point overrun, an old titrant.", 2);
+    sheet.finish()
+}

@@ -1,0 +1,197 @@
+use super::{
+    Labour, Money, MoneyError, Overhead, Rounding,
+    row_costing::{Row, RowCosting},
+};
+use serde::Serialize;
+
+/// A long list of services as columns of equal length: amounts in whole minor units, masses in g, times in min.
+#[derive(Debug, Clone, Copy)]
+pub struct ServiceColumns<'a> {
+    /// Price of the pack the product came from.
+    pub pack_price_minor: &'a [i64],
+    /// What that pack holds.
+    pub pack_g: &'a [f64],
+    /// Product on the head.
+    pub used_g: &'a [f64],
+    /// Product mixed and thrown away.
+    pub wasted_g: &'a [f64],
+    /// Foils, gloves, towels and the like.
+    pub consumables_minor: &'a [i64],
+    /// Time with hands on the client.
+    pub hands_on_min: &'a [f64],
+    /// Time the chair is taken.
+    pub chair_min: &'a [f64],
+}
+
+/// Where the costs go: columns of the same length, whole minor units.
+#[derive(Debug)]
+pub struct CostColumns<'a> {
+    /// Product, waste included.
+    pub product_minor: &'a mut [i64],
+    /// Labour.
+    pub labour_minor: &'a mut [i64],
+    /// Overhead.
+    pub overhead_minor: &'a mut [i64],
+    /// The three and the consumables together.
+    pub cost_minor: &'a mut [i64],
+}
+
+/// The sums of the columns: product, consumables, labour and overhead make the cost.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct ColumnTotals {
+    /// How many services.
+    pub rows: usize,
+    /// Product.
+    pub product: Money,
+    /// Consumables.
+    pub consumables: Money,
+    /// Labour.
+    pub labour: Money,
+    /// Overhead.
+    pub overhead: Money,
+    /// All of it.
+    pub cost: Money,
+}
+
+/// What is wrong with the columns.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ColumnError {
+    /// Columns of different lengths.
+    #[error("column {column} has {got} rows and pack_price_minor has {want}: give every column the same length")]
+    Length {
+        /// Which column.
+        column: &'static str,
+        /// Its length.
+        got: usize,
+        /// The length of the first column.
+        want: usize,
+    },
+    /// Rows that cannot be costed.
+    #[error("row {row}: {problem} ({bad_rows} of {rows} rows cannot be costed; rows count from 0)")]
+    Row {
+        /// The first of them, counted from 0.
+        row: usize,
+        /// What is wrong with it.
+        problem: MoneyError,
+        /// How many there are.
+        bad_rows: usize,
+        /// How many rows in all.
+        rows: usize,
+    },
+    /// The rows are fine, their sum is too large.
+    #[error(transparent)]
+    Total(#[from] MoneyError),
+}
+
+/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`](super::product_cost),
+/// [`Labour::cost`], [`Overhead::cost`]), and nothing is allocated.
+///
+/// # Units
+///
+/// As the fields say. Labour and overhead set the currency of the `_minor` columns.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] before anything is written. [`ColumnError::Row`] after every row was tried: bad rows hold 0
+/// in every column, and the error names the first and counts them. A value that is not a number makes a bad row.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{money::*, quantity::Duration};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let (paid, productive) = (Duration::from_h(40.0)?, Duration::from_h(30.0)?);
+/// let labour = Labour::new(euros("15.00")?, OnCosts::from_percent(20.into())?, paid, productive)?; // 0.40 a minute
+/// let overhead = Overhead::new(euros("60000.00")?, 4, Duration::from_h(1500.0)?)?; // 10.00 an hour
+/// let services = ServiceColumns {
+///     pack_price_minor: &[2640, 980],
+///     pack_g: &[500.0, 60.0],
+///     used_g: &[40.0, 30.0],
+///     wasted_g: &[5.0, 0.0],
+///     consumables_minor: &[210, 35],
+///     hands_on_min: &[70.0, 15.0],
+///     chair_min: &[120.0, 40.0],
+/// };
+/// let mut columns = [[0_i64; 2]; 4];
+/// let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
+/// let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
+/// let totals = cost_columns(&services, &labour, &overhead, Rounding::MidpointAwayFromZero, out)?;
+/// assert_eq!(columns, [[238, 490], [2800, 600], [2000, 667], [5248, 1792]]);
+/// assert_eq!(totals.cost.to_string(), "70.40 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn cost_columns(
+    services: &ServiceColumns<'_>,
+    labour: &Labour,
+    overhead: &Overhead,
+    rounding: Rounding,
+    out: CostColumns<'_>,
+) -> Result<ColumnTotals, ColumnError> {
+    let rows = check_lengths(services, &out)?;
+    let currency = labour.currency();
+    Money::zero(currency).same_currency(Money::zero(overhead.currency()))?;
+    let costing = RowCosting::new(labour, overhead, currency, rounding);
+    let (mut bad_rows, mut first_bad) = (0, None);
+    let mut sums = [0_i128; 5];
+
+    let packs =
+        services.pack_price_minor.iter().zip(services.pack_g).zip(services.used_g.iter().zip(services.wasted_g));
+    let rest = services.consumables_minor.iter().zip(services.hands_on_min).zip(services.chair_min);
+    let written =
+        out.product_minor.iter_mut().zip(out.labour_minor).zip(out.overhead_minor.iter_mut().zip(out.cost_minor));
+    for (place, ((pack, rest), written)) in packs.zip(rest).zip(written).enumerate() {
+        let ((&pack_price, &pack_g), (&used_g, &wasted_g)) = pack;
+        let ((&consumables, &hands_on_min), &chair_min) = rest;
+        let row = Row { pack_price, pack_g, used_g, wasted_g, consumables, hands_on_min, chair_min };
+        let costs = costing.quick(&row).unwrap_or_else(|| {
+            costing.careful(&row).unwrap_or_else(|problem| {
+                bad_rows += 1;
+                first_bad.get_or_insert((place, problem));
+                [0; 5]
+            })
+        });
+        let ((product, labour), (overhead, cost)) = written;
+        [*product, _, *labour, *overhead, *cost] = costs;
+        for (sum, cost) in sums.iter_mut().zip(costs) {
+            *sum += i128::from(cost);
+        }
+    }
+    if let Some((row, problem)) = first_bad {
+        return Err(ColumnError::Row { row, problem, bad_rows, rows });
+    }
+    let sum = |sum: i128| {
+        let too_large = MoneyError::TooLarge { field: "total" };
+        i64::try_from(sum).map(|minor| Money::from_minor(minor, currency)).map_err(|_| too_large)
+    };
+    let [product, consumables, labour, overhead, cost] = sums;
+    Ok(ColumnTotals {
+        rows,
+        product: sum(product)?,
+        consumables: sum(consumables)?,
+        labour: sum(labour)?,
+        overhead: sum(overhead)?,
+        cost: sum(cost)?,
+    })
+}
+
+fn check_lengths(services: &ServiceColumns<'_>, out: &CostColumns<'_>) -> Result<usize, ColumnError> {
+    let want = services.pack_price_minor.len();
+    let lengths = [
+        ("pack_g", services.pack_g.len()),
+        ("used_g", services.used_g.len()),
+        ("wasted_g", services.wasted_g.len()),
+        ("consumables_minor", services.consumables_minor.len()),
+        ("hands_on_min", services.hands_on_min.len()),
+        ("chair_min", services.chair_min.len()),
+        ("product_minor", out.product_minor.len()),
+        ("labour_minor", out.labour_minor.len()),
+        ("overhead_minor", out.overhead_minor.len()),
+        ("cost_minor", out.cost_minor.len()),
+    ];
+    match lengths.into_iter().find(|(_, got)| *got != want) {
+        Some((column, got)) => Err(ColumnError::Length { column, got, want }),
+        None => Ok(want),
+    }
+}

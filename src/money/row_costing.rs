@@ -1,0 +1,68 @@
+use super::{Currency, Labour, Money, MoneyError, Overhead, Rounding, exact, product_cost};
+use crate::quantity::{Duration, Mass};
+
+/// One row of the columns: amounts in minor units, masses in g, times in min.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Row {
+    pub(super) pack_price: i64,
+    pub(super) pack_g: f64,
+    pub(super) used_g: f64,
+    pub(super) wasted_g: f64,
+    pub(super) consumables: i64,
+    pub(super) hands_on_min: f64,
+    pub(super) chair_min: f64,
+}
+
+/// Product, consumables, labour, overhead, and all of it.
+pub(super) type Costs = [i64; 5];
+
+/// What is the same for every row.
+#[derive(Debug)]
+pub(super) struct RowCosting<'a> {
+    labour: &'a Labour,
+    overhead: &'a Overhead,
+    labour_rate: Option<exact::Rate>,
+    overhead_rate: Option<exact::Rate>,
+    currency: Currency,
+    rounding: Rounding,
+}
+
+impl<'a> RowCosting<'a> {
+    pub(super) fn new(labour: &'a Labour, overhead: &'a Overhead, currency: Currency, rounding: Rounding) -> Self {
+        let (labour_rate, overhead_rate) = (labour.rate(), overhead.rate());
+        Self { labour, overhead, labour_rate, overhead_rate, currency, rounding }
+    }
+
+    /// The same answer in 64-bit whole numbers, for a row whose masses and times have at most three decimals and
+    /// whose products fit; `None` for any other row, good or bad.
+    #[inline]
+    pub(super) fn quick(&self, row: &Row) -> Option<Costs> {
+        let pack = exact::thousandths(row.pack_g)?;
+        let (used, wasted) = (exact::thousandths(row.used_g)?, exact::thousandths(row.wasted_g)?);
+        let (hands_on, in_chair) = (exact::thousandths(row.hands_on_min)?, exact::thousandths(row.chair_min)?);
+        let smallest = row.pack_price.min(used).min(wasted).min(row.consumables).min(hands_on).min(in_chair);
+        let taken = used + wasted;
+        if smallest < 0 || taken > exact::MOST_THOUSANDTHS {
+            return None;
+        }
+        let product = exact::divide_64(row.pack_price.checked_mul(taken)?, pack, self.rounding)?;
+        let labour = self.labour_rate?.times(hands_on, self.rounding)?;
+        let overhead = self.overhead_rate?.times(in_chair, self.rounding)?;
+        let cost = product.checked_add(row.consumables)?.checked_add(labour)?.checked_add(overhead)?;
+        Some([product, row.consumables, labour, overhead, cost])
+    }
+
+    /// A row through the scalar functions.
+    #[cold]
+    pub(super) fn careful(&self, row: &Row) -> Result<Costs, MoneyError> {
+        let taken = Mass::from_g(Mass::from_g(row.used_g)?.g() + Mass::from_g(row.wasted_g)?.g())?;
+        let price = Money::from_minor(row.pack_price, self.currency);
+        let product = product_cost(price, Mass::from_g(row.pack_g)?, taken, self.rounding)?;
+        let consumables = Money::from_minor(row.consumables, self.currency).not_negative("consumables")?;
+        let labour = self.labour.cost(Duration::from_min(row.hands_on_min)?, self.rounding)?;
+        let overhead = self.overhead.cost(Duration::from_min(row.chair_min)?, self.rounding)?;
+        let parts = [product, consumables, labour, overhead];
+        let cost = Money::total(parts, self.currency)?;
+        Ok([product.minor(), consumables.minor(), labour.minor(), overhead.minor(), cost.minor()])
+    }
+}

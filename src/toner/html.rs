@@ -1,0 +1,45 @@
+use super::{TonerAnswer, TonerMix};
+use crate::colour::escaped;
+use std::fmt::Write;
+
+impl TonerMix {
+    /// The mix in one line, such as `20 g of 9-7 + 10 g of 9-0`.
+    #[must_use]
+    pub fn recipe(&self) -> String {
+        let parts: Vec<_> =
+            self.parts.iter().map(|part| format!("{} of {}", grams(part.mass.g()), part.code)).collect();
+        parts.join(" + ")
+    }
+}
+
+/// Grams without the digits that binary fractions leave behind.
+fn grams(mass: f64) -> String {
+    let text = format!("{mass:.3}");
+    format!("{} g", text.trim_end_matches('0').trim_end_matches('.'))
+}
+
+impl TonerAnswer {
+    /// The answer as a piece of HTML: target and prediction as swatches with their text, then mixes and findings.
+    #[must_use]
+    pub fn html(&self) -> String {
+        let mut html = format!("<div><p>{}</p>", escaped(&self.summary()));
+        html.push_str(&self.target.html("target"));
+        html.push_str(&self.best.predicted.html("predicted"));
+        html.push_str("<table><thead><tr><th>mix</th><th>predicted CIEDE2000 to the target</th></tr></thead><tbody>");
+        for mix in std::iter::once(&self.best).chain(&self.alternatives) {
+            // Writing to a String cannot fail.
+            let _ = write!(
+                html,
+                "<tr><td>{}</td><td>{}</td></tr>",
+                escaped(&mix.recipe()),
+                escaped(&mix.residual.to_string())
+            );
+        }
+        html.push_str("</tbody></table><ul>");
+        for finding in &self.findings {
+            let _ = write!(html, "<li>{}</li>", escaped(&finding.to_string()));
+        }
+        html.push_str("</ul></div>");
+        html
+    }
+}

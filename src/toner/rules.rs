@@ -1,0 +1,104 @@
+//! Rules of the trade, held against a mix.
+
+use super::{Exposed, Porosity, TonerMix, TonerRequest};
+use crate::{
+    colour::{ColourFinding, ColourRule, Hue, Lab, Swatch, Weight, White, lab_of_linear},
+    source::Basis,
+};
+
+pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<ColourFinding> {
+    let exposed = &request.exposed;
+    let lighter = lighter_than_hair(request, mix).or_else(|| target_lighter(exposed, target));
+    [lighter, porosity(exposed, mix), over_neutralised(exposed, mix), cool_dose(exposed, mix)]
+        .into_iter()
+        .flatten()
+        .collect()
+}
+
+/// A toner deposits: shades lighter than the hair add tone but no depth.
+fn lighter_than_hair(request: &TonerRequest<'_>, mix: &TonerMix) -> Option<ColourFinding> {
+    let (hair, above) = (request.exposed.level(), mix.level - request.exposed.level());
+    if !above.is_lift() {
+        return None;
+    }
+    // Porous or pre-lightened hair is toned with shades one, at most two levels lighter.
+    let usual = request.exposed.porosity() == Porosity::Porous && above.levels() <= 2.0;
+    let weight = if usual { Weight::Note } else { Weight::Caution };
+    let way_out = if usual { "usual on porous hair, which takes up more" } else { "a toner does not lighten" };
+    Some(ColourFinding {
+        rule: ColourRule::TonerLighterThanHair,
+        weight,
+        basis: Basis::CommonPractice,
+        text: format!("the mix is {:.1} and the hair {hair}: {above:.1} than what it is put on ({way_out})", mix.level),
+    })
+}
+
+fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<ColourFinding> {
+    let lighter = exposed.look().difference_to(target).lighter;
+    (lighter > 2.0).then(|| {
+        ColourFinding::caution(
+            ColourRule::TonerLighterThanHair,
+            Basis::Derived,
+            format!(
+                "the target is {lighter:.1} L* lighter than the hair: a toner does not lighten (lift further first)"
+            ),
+        )
+    })
+}
+
+fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+    (exposed.porosity() == Porosity::Porous).then(|| {
+        let darkest = mix.predicted.bounds().l.0;
+        ColourFinding::note(
+            ColourRule::Porosity,
+            Basis::CommonPractice,
+            format!(
+                "porous hair takes up more: expect the darker end of the prediction, down to L* {darkest:.0} (shorten \
+                 the time, or choose one to two levels lighter; a strand test decides)"
+            ),
+        )
+    })
+}
+
+/// Whether toning carries the colour through grey to the other side of the hue it started from.
+fn over_neutralised(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+    let crossed =
+        |before: Lab, after: Lab| after.chroma() > 1.0 && before.a() * after.a() + before.b() * after.b() < 0.0;
+    let samples = exposed.look().samples.into_iter().zip(mix.predicted.samples);
+    let crossings = samples.filter(|(before, after)| crossed(lab_of_linear(*before), lab_of_linear(*after))).count();
+    let before = exposed.look().lab().adapted_to(White::D65TwoDegree);
+    let after = mix.predicted.lab();
+    let certain = crossed(before, after);
+    (crossings > 0).then(|| {
+        let lean = Hue::nearest_to(after).map_or("grey", Hue::words);
+        let (weight, how) = if certain { (Weight::Caution, "is predicted to") } else { (Weight::Note, "may") };
+        ColourFinding {
+            rule: ColourRule::OverNeutralising,
+            weight,
+            basis: Basis::Assumed,
+            text: format!(
+                "the mix {how} carry the colour past neutral (best estimate {lean}, chroma {:.0}): reduce the \
+                 neutralising shade or the time, and watch it",
+                after.chroma()
+            ),
+        }
+    })
+}
+
+/// Very pale hair needs a very dilute violet.
+fn cool_dose(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+    let cool = [Hue::Blue, Hue::BlueViolet, Hue::Violet];
+    let share: f64 =
+        mix.tone.parts().iter().filter(|part| cool.contains(&part.hue)).map(|part| part.share_percent).sum();
+    (exposed.level().number() >= 10.0 && share > 50.0).then(|| {
+        ColourFinding::note(
+            ColourRule::CoolDose,
+            Basis::CommonPractice,
+            format!(
+                "{share:.0} % of the tone is blue or violet on {}: very pale hair takes a very dilute violet (test on a \
+                 strand, rinse as soon as the yellow is gone)",
+                exposed.level()
+            ),
+        )
+    })
+}

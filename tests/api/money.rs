@@ -1,1 +1,0 @@
-//! `money`: see the room's own page in `src/money`.

@@ -1,0 +1,115 @@
+//! Cost tables, price rules, quotes, stock.
+
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rule};
+use foilwork::money::{
+    CostTable, Deposit, Margin, Measure, Part, PriceTarget, ServiceCost, Stock, SupplyUse, compare, quote_range,
+};
+use foilwork::source::{Basis, Interval};
+use rust_decimal::Decimal;
+
+#[test]
+fn a_service_reports_every_line_that_cannot_be_costed() {
+    let mut service = ServiceCost::new(currency("EUR"), HALF_UP);
+    let supply = |what: &str, pack: Measure, used: Measure| SupplyUse {
+        part: Part::Product,
+        what: what.into(),
+        section: None,
+        bowl: None,
+        pack_price: euros("10.00"),
+        pack,
+        used,
+        wasted: None,
+        basis: Basis::Measured,
+    };
+    service.supplies.push(supply("lightener", Measure::Mass(grams(0.0)), Measure::Mass(grams(1.0))));
+    service.supplies.push(supply("developer", Measure::Mass(grams(1000.0)), Measure::Count(1)));
+    service.supplies.push(supply("toner", Measure::Mass(grams(60.0)), Measure::Mass(grams(30.0))));
+    let errors: Vec<_> = service.table().unwrap_err().iter().map(ToString::to_string).collect();
+    assert_eq!(
+        errors,
+        [
+            "lightener: invalid pack contents (got 0.000 g, mL or pieces): must be more than nothing",
+            "developer: cannot take 1 piece from a pack of 1000 g: give both by mass, both by volume or both as a count",
+        ]
+    );
+}
+
+#[test]
+fn planned_and_actual_cost_are_compared_by_kind() {
+    let table = |lines: &[(Part, &str)]| {
+        let mut table = CostTable::new(currency("EUR"));
+        for (part, amount) in lines {
+            table.push(*part, "line", Basis::Derived, euros(amount)).unwrap();
+        }
+        table
+    };
+    let planned = table(&[(Part::Product, "6.00"), (Part::Labour, "30.00")]);
+    let actual = table(&[(Part::Labour, "34.50"), (Part::Product, "5.10"), (Part::Laundry, "0.90")]);
+    let seen: Vec<_> =
+        compare(&planned, &actual).unwrap().iter().map(|row| (row.part, row.difference.to_string())).collect();
+    assert_eq!(
+        seen,
+        [
+            (Part::Product, "-0.90 EUR".to_string()),
+            (Part::Laundry, "0.90 EUR".to_string()),
+            (Part::Labour, "4.50 EUR".to_string()),
+        ]
+    );
+    assert_eq!(planned.rounding_bound(), number("0.01"), "two lines, half a cent each");
+    assert_eq!(planned.basis(), Some(Basis::Derived));
+    assert_eq!(actual.lines()[0].share_percent, Some(number("85.2")), "34.50 of 40.50");
+}
+
+/// By hand: 45 for an hour over 12.00 in 80 min is 72.00 and the fee; 0.02 of 1.19 N and 0.10 make N = 72.10 / 0.9762.
+#[test]
+fn an_hourly_target_pays_for_the_chair() {
+    let price = rule(PriceTarget::PerChairHour(euros("45.00"))).price(euros("12.00"), Some(minutes(80.0))).unwrap();
+    assert_eq!(price.target_net, euros("73.86"));
+    assert_eq!((price.taxed.tax, price.taxed.gross), (euros("14.03"), euros("87.89")));
+    assert_eq!(price.card_fee, euros("1.86"), "0.02 x 87.89 + 0.10");
+    assert_eq!(price.per_chair_hour.map(|hour| hour.to_string()), Some("45 EUR/h".into()), "60.00 in 80 min");
+}
+
+#[test]
+fn a_listed_price_is_judged_by_the_same_rule() {
+    let rule = rule(PriceTarget::Margin(Margin::from_percent(30.into()).unwrap()));
+    let listed = rule.check(euros("40.00"), euros("59.50"), None).unwrap();
+    assert_eq!((listed.taxed.net, listed.card_fee), (euros("50.00"), euros("1.29")));
+    assert_eq!(listed.set.profit, euros("8.71"));
+    assert!(listed.taxed.net < listed.target_net, "the list price misses the target");
+}
+
+#[test]
+fn a_deposit_never_exceeds_the_low_end() {
+    let hourly = rule(PriceTarget::PerChairHour(euros("45.00")));
+    let time = Interval::new(minutes(60.0), minutes(90.0), minutes(150.0)).unwrap();
+    let quote = quote_range(&parts(), &hourly, Some(time), Deposit::Fixed(euros("500.00"))).unwrap();
+    assert_eq!(quote.deposit, quote.low.taxed.gross);
+    assert_eq!(quote.drivers[0].what, "time in the chair");
+    let shares: Option<Decimal> = quote.drivers.iter().map(|driver| driver.share_percent).sum();
+    assert_eq!(shares, Some(Decimal::ONE_HUNDRED));
+    assert!(quote.low.taxed.gross < quote.best.taxed.gross && quote.best.taxed.gross < quote.high.taxed.gross);
+    let fixed = quote_range(
+        &parts()[1..],
+        &rule(PriceTarget::Margin(Margin::from_percent(30.into()).unwrap())),
+        None,
+        Deposit::Percent(0.into()),
+    )
+    .unwrap();
+    assert_eq!((fixed.low.taxed.gross, fixed.drivers[0].share_percent), (fixed.high.taxed.gross, None));
+}
+
+#[test]
+fn stock_is_ordered_when_it_is_due() {
+    let count = Measure::Count;
+    let foils =
+        |on_hand| Stock { on_hand: count(on_hand), on_order: count(0), daily_use: count(60), reserve: count(120) };
+    assert_eq!(foils(900).days().unwrap(), Some(15.into()));
+    let quiet = foils(421).reorder(5, 20, count(500)).unwrap();
+    assert_eq!((quiet.reorder_point, quiet.due, quiet.packs), (420.into(), false, 0));
+    let due = foils(420).reorder(5, 20, count(500)).unwrap();
+    // Up to 25 days at 60 and 120 = 1620: 1200 short, three packs of 500.
+    assert_eq!((due.due, due.packs, due.unit), (true, 3, "piece"));
+    let idle = Stock { daily_use: count(0), ..foils(10) };
+    assert_eq!(idle.days().unwrap(), None);
+}

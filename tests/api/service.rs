@@ -1,1 +1,0 @@
-//! `service`: see the room's own page in `src/service`.

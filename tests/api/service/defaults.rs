@@ -1,0 +1,120 @@
+//! Every default is printed with its ground, and goes away when the file says it.
+
+use super::base::{changed, fine};
+use foilwork::{
+    service::{
+        DefaultUsed, ServiceFile,
+        shape::{Consumable, Per, Prices, Salon},
+    },
+    sheet::bench_sheet,
+    source::Basis,
+};
+use rstest::rstest;
+
+/// Nothing is stated that has a default.
+fn silent() -> ServiceFile {
+    let mut file = fine();
+    file.salon = Salon::default();
+    file.shelf.developer[0].strength = "6 % w/v".to_owned();
+    file.section[0].mix_g = None;
+    file.section[0].on_scalp = None;
+    file.toner[0].apply_min = None;
+    if let Some(shadow) = &mut file.root_shadow {
+        shadow.apply_min = None;
+    }
+    file.prices = Some(Prices {
+        currency: "EUR".to_owned(),
+        wage_per_hour: None,
+        on_cost_percent: None,
+        productive_percent: None,
+        overhead_per_hour: None,
+        other_work_min: None,
+        consumable: vec![Consumable {
+            name: "foil".to_owned(),
+            price: "18.00".to_owned(),
+            pack_pieces: 500,
+            pieces: None,
+            per: Per::Foil,
+        }],
+        margin_percent: None,
+        markup_percent: None,
+        tax_percent: None,
+    });
+    file
+}
+
+fn fields(defaults: &[DefaultUsed]) -> Vec<&str> {
+    defaults.iter().map(|default| default.field.as_str()).collect()
+}
+
+const ALL: [&str; 10] = [
+    "salon.scale_division_g",
+    "salon.bowl_capacity_g",
+    "salon.working_life_min",
+    "salon.room_c",
+    "shelf.developer[1].cream",
+    "section[1].on_scalp",
+    "section[1].mix_g",
+    "toner[1].apply_min",
+    "root_shadow.apply_min",
+    "prices.consumable[1].pieces",
+];
+
+#[test]
+fn every_default_is_listed_with_its_ground_and_printed() {
+    let plan = changed(silent(), |_| {});
+    let (mut listed, mut all) = (fields(&plan.defaults), ALL.to_vec());
+    listed.sort_unstable();
+    all.sort_unstable();
+    assert_eq!(listed, all);
+    let sheet = bench_sheet(&plan);
+    for default in &plan.defaults {
+        assert!(!default.value.is_empty() && !default.source.is_empty(), "{default:?}");
+        assert!(!matches!(default.basis, Basis::Stated | Basis::Measured), "{default:?}");
+        assert!(sheet.contains(&format!("- {} = {}", default.field, default.value)), "{default:?}\n{sheet}");
+    }
+}
+
+#[rstest]
+#[case("salon.scale_division_g", |file: &mut ServiceFile| file.salon.scale_division_g = Some(1.0))]
+#[case("salon.bowl_capacity_g", |file: &mut ServiceFile| file.salon.bowl_capacity_g = Some(120.0))]
+#[case("salon.working_life_min", |file: &mut ServiceFile| file.salon.working_life_min = Some(30.0))]
+#[case("salon.room_c", |file: &mut ServiceFile| file.salon.room_c = Some(20.0))]
+#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].cream = Some(true))]
+#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].cream = Some(false))]
+#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].density_g_per_ml = Some(1.0))]
+#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].strength = "6 % w/w".into())]
+#[case("section[1].on_scalp", |file: &mut ServiceFile| file.section[0].on_scalp = Some(false))]
+#[case("section[1].mix_g", |file: &mut ServiceFile| file.section[0].mix_g = Some(36.0))]
+#[case("toner[1].apply_min", |file: &mut ServiceFile| file.toner[0].apply_min = Some(5.0))]
+#[case("root_shadow.apply_min", |file: &mut ServiceFile| file.root_shadow.as_mut().unwrap().apply_min = Some(5.0))]
+#[case("prices.consumable[1].pieces", |file: &mut ServiceFile| file.prices.as_mut().unwrap().consumable[0].pieces = Some(1))]
+fn a_default_goes_away_when_the_field_is_stated(#[case] field: &str, #[case] state: fn(&mut ServiceFile)) {
+    let plan = changed(silent(), state);
+    let left: Vec<&str> = ALL.into_iter().filter(|other| *other != field).collect();
+    let mut listed = fields(&plan.defaults);
+    listed.sort_by_key(|listed| ALL.iter().position(|other| other == listed));
+    assert_eq!(listed, left);
+}
+
+/// Common practice: 180 g of lightener (120 to 300 g) for a full head of fine weaves, of which the section is 20 %.
+#[test]
+fn an_amount_that_is_not_stated_is_an_estimate_with_bounds() {
+    let plan = changed(silent(), |_| {});
+    let needed = plan.mixes[0].needed_g;
+    assert!((needed.low - 24.0).abs() < 1e-9 && (needed.best - 36.0).abs() < 1e-9, "{needed:?}");
+    assert!((needed.high - 60.0).abs() < 1e-9, "{needed:?}");
+    assert_eq!(plan.mixes[0].needed_basis, Basis::CommonPractice);
+    assert!(bench_sheet(&plan).contains("36 (24 to 60) g needed [common practice]"));
+}
+
+/// A number of foils that nobody stated costs nothing on the sheet, which must be said.
+#[test]
+fn foils_that_are_not_counted_are_left_out_aloud() {
+    let left_out = |foils| {
+        let plan = changed(silent(), |file| file.section[0].foils = foils);
+        plan.money.unwrap().left_out.iter().any(|note| note == "foils of top: enter `foils`")
+    };
+    assert!(left_out(None));
+    assert!(!left_out(Some(0)) && !left_out(Some(12)));
+}

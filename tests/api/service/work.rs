@@ -1,0 +1,247 @@
+//! The products' own instructions and the rules of the trade, on both sides of each limit.
+
+use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
+use foilwork::service::{
+    ServiceFile,
+    Verdict::{self, NotJudged, Passed, Stop, Warning},
+    shape::{ExistingColour, MixPart, Shade, Technique, Toner, Zone},
+};
+use rstest::rstest;
+
+/// Only the lightener that its entry allows there may touch the scalp; foil keeps a section off it.
+#[rstest]
+#[case::foil_on_the_lengths(Technique::Weave, Zone::Lengths, None, false, None)]
+#[case::foil_at_the_roots(Technique::Slice, Zone::Roots, None, false, None)]
+#[case::freehand_on_the_lengths(Technique::Freehand, Zone::Lengths, None, false, None)]
+#[case::freehand_at_the_roots(Technique::Freehand, Zone::Roots, None, false, Some(Stop))]
+#[case::block_of_whole_strands(Technique::Block, Zone::Whole, None, false, Some(Stop))]
+#[case::regrowth(Technique::Regrowth, Zone::Roots, None, false, Some(Stop))]
+#[case::regrowth_allowed(Technique::Regrowth, Zone::Roots, None, true, None)]
+#[case::said_to_touch(Technique::Weave, Zone::Lengths, Some(true), false, Some(Stop))]
+#[case::said_not_to_touch(Technique::Freehand, Zone::Roots, Some(false), false, None)]
+fn on_scalp(
+    #[case] technique: Technique,
+    #[case] zone: Zone,
+    #[case] stated: Option<bool>,
+    #[case] allowed: bool,
+    #[case] want: Option<Verdict>,
+) {
+    let plan = changed(only_lightener(), |file| {
+        let section = &mut file.section[0];
+        (section.technique, section.zone, section.on_scalp) = (technique, zone, stated);
+        file.shelf.lightener[0].on_scalp = allowed;
+    });
+    assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
+}
+
+/// The developer is 6 % w/w.
+#[rstest]
+#[case::at_the_limit(Some(6.0), Passed)]
+#[case::above(Some(5.99), Stop)]
+#[case::not_on_the_shelf(None, NotJudged)]
+fn strongest_developer(#[case] strongest_ww: Option<f64>, #[case] want: Verdict) {
+    let plan = changed(only_lightener(), |file| file.shelf.lightener[0].strongest_developer_ww = strongest_ww);
+    assert_eq!(verdicts(&plan, "developer"), [want]);
+    let plan = changed(only_colour(), |file| file.shelf.shade[1].strongest_developer_ww = strongest_ww);
+    assert_eq!(verdicts(&plan, "developer"), [want]);
+}
+
+/// What counts of an estimate is its upper bound: a label of 20 vol may be 6.4 % w/w in a light cream.
+#[test]
+fn the_upper_bound_of_a_label_counts() {
+    let plan = changed(only_lightener(), |file| {
+        file.shelf.developer[0].strength = "20 vol label".to_owned();
+        file.shelf.developer[0].cream = Some(true);
+        file.shelf.lightener[0].strongest_developer_ww = Some(6.0);
+    });
+    assert_eq!(verdicts(&plan, "developer"), [Stop], "{}", texts(&plan, "developer"));
+}
+
+/// It develops 30 min.
+#[rstest]
+#[case::at_the_limit(Some(30.0), None)]
+#[case::above(Some(29.0), Some(Stop))]
+#[case::not_on_the_shelf(None, Some(NotJudged))]
+fn longest_development(#[case] longest_min: Option<f64>, #[case] want: Option<Verdict>) {
+    let plan = changed(only_colour(), |file| file.shelf.shade[1].longest_min = longest_min);
+    assert_eq!(verdicts(&plan, "time"), Vec::from_iter(want));
+}
+
+/// The first strand waits from the first brush to the rinse: 20 min to apply and 30 to develop, 50 allowed.
+#[rstest]
+#[case::at_the_limit(20.0, None)]
+#[case::above(21.0, Some(Warning))]
+fn first_strand(#[case] apply_min: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_lightener(), |file| file.section[0].apply_min = apply_min);
+    assert_eq!(verdicts(&plan, "time"), Vec::from_iter(want));
+}
+
+// Common practice: an hour of applying lightener is the most before the first foils are done.
+#[rstest]
+#[case::at_the_limit(40.0, None)]
+#[case::above(41.0, Some(Warning))]
+fn pace(#[case] second_apply_min: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_lightener(), |file| {
+        let mut second = file.section[0].clone();
+        second.name = "nape".to_owned();
+        second.apply_min = second_apply_min;
+        file.section.push(second);
+    });
+    assert_eq!(verdicts(&plan, "pace"), Vec::from_iter(want));
+}
+
+/// 15 g + 30 g + 3 % of 45 g = 46.35 g. On 0.5 g: 93 divisions for 92.7, of which the additive takes 3 for its share of
+/// 93 * 1.35 / 46.35 = 2.709, 10.7 % too many. On 0.1 g: 464 divisions, 14 for 13.515, 3.6 % too many.
+#[rstest]
+#[case::coarse(0.5, Some(Warning))]
+#[case::fine(0.1, None)]
+fn coarse_scale(#[case] division_g: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_lightener(), |file| {
+        file.section[0].additives = vec!["bond".to_owned()];
+        file.salon.scale_division_g = Some(division_g);
+    });
+    assert_eq!(verdicts(&plan, "scale"), Vec::from_iter(want), "{}", texts(&plan, "scale"));
+}
+
+// Common practice, give or take two levels: lightener reaches 3 levels at 10 vol, 5 at 20 vol, 6 at 30 vol, 7 at 40 vol
+// in one session; 3 % w/w for each 10 vol, boundaries half way.
+#[rstest]
+#[case::not_lighter(6.0, "6 % w/w", 6.0, Some(Warning))]
+#[case::darker(6.0, "6 % w/w", 5.0, Some(Warning))]
+#[case::a_little_lighter(6.0, "6 % w/w", 6.1, None)]
+#[case::vol_10(2.0, "3 % w/w", 5.0, None)]
+#[case::vol_10_over(2.0, "3 % w/w", 5.1, Some(Warning))]
+#[case::vol_20(2.0, "6 % w/w", 7.0, None)]
+#[case::vol_20_over(2.0, "6 % w/w", 7.1, Some(Warning))]
+#[case::vol_30(2.0, "9 % w/w", 8.0, None)]
+#[case::vol_30_over(2.0, "9 % w/w", 8.1, Some(Warning))]
+#[case::vol_40(2.0, "12 % w/w", 9.0, None)]
+#[case::vol_40_over(2.0, "12 % w/w", 9.1, Some(Warning))]
+#[case::just_below_20(2.0, "4.49 % w/w", 5.1, Some(Warning))]
+#[case::just_20(2.0, "4.5 % w/w", 5.1, None)]
+fn lightener_lift(#[case] natural: f64, #[case] strength: &str, #[case] target: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_lightener(), |file| {
+        file.analysis.natural_level = natural;
+        file.shelf.developer[0].strength = strength.to_owned();
+        file.section[0].target_level = target;
+    });
+    assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want), "{}", texts(&plan, "lift"));
+}
+
+// Source: North Carolina cosmetology examination study guide, section 7.2: 10 vol deposits, 20 vol lifts 1 to 2 levels,
+// 30 vol 2 to 3, 40 vol 3 to 4.
+#[rstest]
+#[case::vol_10("3 % w/w", 5.0, None)]
+#[case::vol_10_over("3 % w/w", 5.1, Some(Warning))]
+#[case::vol_20("6 % w/w", 7.0, None)]
+#[case::vol_20_over("6 % w/w", 7.1, Some(Warning))]
+#[case::vol_30("9 % w/w", 8.0, None)]
+#[case::vol_30_over("9 % w/w", 8.1, Some(Warning))]
+#[case::vol_40("12 % w/w", 9.0, None)]
+#[case::vol_40_over("12 % w/w", 9.1, Some(Warning))]
+fn colour_lift_from_level_5(#[case] strength: &str, #[case] target: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.natural_level = 5.0;
+        file.shelf.developer[0].strength = strength.to_owned();
+        file.section[0].target_level = target;
+    });
+    assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want), "{}", texts(&plan, "lift"));
+}
+
+// Common practice: permanent colour does not lift artificial colour.
+#[rstest]
+#[case::artificial(true, 6.5, Some(Warning))]
+#[case::natural(false, 6.5, None)]
+#[case::not_lifted(true, 6.0, None)]
+fn colour_on_colour(#[case] artificial: bool, #[case] target: f64, #[case] want: Option<Verdict>) {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.existing = vec![ExistingColour { zone: Zone::Lengths, level: 6.0, tone: None, artificial }];
+        file.section[0].target_level = target;
+    });
+    assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want));
+}
+
+// Common practice: a toner deposits; a shade lighter than the hair does not show.
+#[rstest]
+#[case::same(9.0, Passed)]
+#[case::lighter_than_the_hair(8.9, Warning)]
+fn toner_level(#[case] lifted_to: f64, #[case] want: Verdict) {
+    let plan = changed(fine(), |file| file.section[0].target_level = lifted_to);
+    assert_eq!(verdicts(&plan, "toner level"), [want]);
+}
+
+/// Without names a toner goes on what is lightened; the darkest of it decides.
+#[test]
+fn the_darkest_section_decides_for_the_toner() {
+    let plan = changed(fine(), |file| {
+        let mut second = file.section[0].clone();
+        second.name = "nape".to_owned();
+        second.target_level = 8.0;
+        file.section.push(second);
+        let named = Toner { name: "top alone".to_owned(), sections: vec!["top".to_owned()], ..file.toner[0].clone() };
+        file.toner.push(named);
+    });
+    assert_eq!(verdicts(&plan, "toner level"), [Warning, Passed]);
+}
+
+// Common practice: from about a third white, a permanent shade above level 8 covers only in part.
+#[rstest]
+#[case::a_third(30.0, 9.0, "J6", Some(Warning))]
+#[case::less(29.9, 9.0, "J6", None)]
+#[case::level_8(30.0, 8.0, "J6", None)]
+#[case::demi(30.0, 9.0, "J9", None)]
+fn white_hair(#[case] white_percent: f64, #[case] level: f64, #[case] shade: &str, #[case] want: Option<Verdict>) {
+    let plan = changed(only_colour(), |file: &mut ServiceFile| {
+        file.analysis.white_percent = white_percent;
+        file.shelf.shade[1].level = level;
+        file.section[0].product = Some(shade.to_owned());
+    });
+    let partly = plan.findings.iter().filter(|finding| finding.text.contains("covers it only in part"));
+    assert_eq!(partly.map(|finding| finding.verdict).collect::<Vec<_>>(), Vec::from_iter(want));
+}
+
+// Common practice for half-white hair: a third to two thirds of the shades natural.
+#[rstest]
+#[case::half(1.0, 1.0, Passed)]
+#[case::all_natural(1.0, 0.0, Warning)]
+#[case::too_little(1.0, 3.0, Warning)]
+fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, #[case] want: Verdict) {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.white_percent = 50.0;
+        let amber =
+            Shade { code: "J6-amber".to_owned(), tones: vec!["orange".to_owned()], ..file.shelf.shade[1].clone() };
+        file.shelf.shade.push(amber);
+        let part = |shade: &str, parts: f64| MixPart { shade: shade.to_owned(), parts };
+        file.section[0].product = None;
+        file.section[0].mix = vec![part("J6", natural), part("J6-amber", fashion)];
+        file.section[0].mix.retain(|part| part.parts > 0.0);
+    });
+    assert_eq!(verdicts(&plan, "white hair"), [want], "{}", texts(&plan, "white hair"));
+}
+
+/// Nothing lifts without peroxide: no pigment is exposed, and no developer can be too strong.
+#[rstest]
+#[case::with_developer("J6", Some("developer"), true)]
+#[case::without("J8-veil", None, false)]
+fn pigment_is_exposed_by_peroxide_only(#[case] product: &str, #[case] developer: Option<&str>, #[case] exposes: bool) {
+    let plan = changed(only_colour(), |file| {
+        let section = &mut file.section[0];
+        section.product = Some(product.to_owned());
+        section.developer = developer.map(str::to_owned);
+        section.target_level = 7.0;
+        file.shelf.shade[2].strongest_developer_ww = None;
+    });
+    assert_eq!(plan.colour[0].exposed.is_some(), exposes);
+    assert_eq!(verdicts(&plan, "developer").len(), usize::from(exposes));
+}
+
+/// 8.3 less 5.3 is 3.000000000000001 in binary; a limit is not exceeded by the last bit.
+#[test]
+fn levels_are_compared_as_they_are_written() {
+    let plan = changed(only_colour(), |file| {
+        file.shelf.developer[0].strength = "9 % w/w".to_owned();
+        file.analysis.natural_level = 5.3;
+        file.section[0].target_level = 8.3;
+    });
+    assert_eq!(verdicts(&plan, "lift"), [], "{}", texts(&plan, "lift"));
+}

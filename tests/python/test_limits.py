@@ -1,0 +1,113 @@
+"""Limits as they are used from Python, and molar masses against the libraries they came from."""
+
+import csv
+import json
+from pathlib import Path
+
+import chemicals
+import periodictable
+import pytest
+
+import foilwork
+from foilwork import limits, mix
+
+
+@pytest.fixture(scope="module")
+def forms(root: Path) -> list[dict[str, str]]:
+    """The table of salt forms in the crate."""
+    with (root / "src" / "limits" / "data" / "forms.csv").open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def test_salt_factors_are_those_of_two_libraries(forms: list[dict[str, str]]) -> None:
+    # Formula by CAS number from chemicals, atomic weights from periodictable.
+    for row in forms:
+        whole = periodictable.formula(chemicals.identifiers.search_chemical(row["form_cas"]).formula).mass
+        part = periodictable.formula(chemicals.identifiers.search_chemical(row["counted_cas"]).formula).mass
+        want = int(row["counted_per_form"]) * part / whole
+        assert limits.salt_factor(row["form_cas"], row["counted_as"]) == pytest.approx(want, rel=1e-4), row
+    assert limits.salt_factor("337906-37-3", "free-base") is None
+
+
+def bowl(cas: str, percent: float) -> mix.Composition:
+    return mix.Composition([(100, mix.DeclaredProduct("bowl", [mix.Ingredient(cas, percent, cas=cas)]))])
+
+
+# Source: Regulation (EC) No 1223/2009, Annex III, entries 12, 22 and 4; Annex II, entry 1339.
+@pytest.mark.parametrize(
+    ("cas", "percent", "verdict"),
+    [
+        ("7722-84-1", 12.0, "within"),
+        ("7722-84-1", 12.1, "exceeded"),
+        ("108-46-3", 1.25, "within"),
+        ("108-46-3", 1.26, "exceeded"),
+        ("7664-41-7", 6.0, "within"),
+        ("123-31-9", 0.001, "exceeded"),
+    ],
+)
+def test_union_limits(cas: str, percent: float, verdict: str) -> None:
+    report = limits.check_limits(limits.LimitTable("EU"), bowl(cas, percent))
+    assert report.findings()[0]["verdict"] == verdict
+    assert report.exceeded is (verdict == "exceeded")
+    assert report.within_everything_checked is (verdict == "within")
+
+
+def test_report_is_plain_data() -> None:
+    report = limits.check_peroxide("EU", (11.0, 12.5, 13.0))
+    data = report.data()
+    assert json.loads(json.dumps(data)) == data
+    (finding,) = data["findings"]
+    assert finding["verdict"] == "exceeded"
+    assert finding["reason"] == "by the best estimate, not by the lower bound"
+    assert finding["level_ww_percent"] == [11.0, 12.5, 13.0]
+    assert "EXCEEDED" in str(report)
+    assert "EXCEEDED" in repr(report)
+
+
+@pytest.mark.parametrize("code", [code for code, _ in limits.jurisdictions()])
+def test_memory_is_never_within(code: str) -> None:
+    table = limits.LimitTable(code)
+    unverified = {row["id"] for row in table.listing() if row["how"] == "from memory"}
+    assert len(unverified) == table.unverified
+    for cas in ("7722-84-1", "106-50-3", "95-70-5", "108-46-3", "7664-41-7"):
+        for finding in limits.check_limits(table, bowl(cas, 0.1)).findings():
+            if finding["limit_id"] in unverified:
+                assert finding["verdict"] == "cannot be judged"
+
+
+def test_listing_is_complete_and_says_it_is_not() -> None:
+    rows = {code: len(limits.LimitTable(code)) for code, _ in limits.jurisdictions()}
+    assert sum(rows.values()) == 209
+    table = limits.LimitTable("EU")
+    assert len(table.listing()) == rows["EU"] == 176
+    assert "not complete" in table.text()
+
+
+def test_own_table() -> None:
+    house = limits.LimitTable.from_csv(
+        "house rule",
+        "id,rule,substance,cas,applies_to,user,figure,unit,measured\n"
+        "house-1,maximum,hydrogen peroxide,7722-84-1,hair,all,9,%,as-applied\n",
+    )
+    both = limits.LimitTable("EU").overlaid(house)
+    assert (len(both), both.title) == (177, "European Union with house rule")
+    assert limits.check_limits(both, bowl("7722-84-1", 10)).exceeded
+    assert not limits.check_limits(limits.LimitTable("EU"), bowl("7722-84-1", 10)).exceeded
+    with pytest.raises(foilwork.FoilworkError, match="line 2: figure is"):
+        limits.LimitTable.from_csv(
+            "x", "id,rule,substance,applies_to,user,figure,unit,measured\na,maximum,b,hair,all,,%,as-applied\n"
+        )
+
+
+@pytest.mark.parametrize(
+    ("arguments", "message"),
+    [
+        (("Atlantis", 3), "no table for the jurisdiction"),
+        (("EU", 3, "perm"), "unknown purpose"),
+        (("EU", 3, "lightening", "pets"), "unknown audience"),
+        (("EU", 101), "invalid strength"),
+    ],
+)
+def test_bad_arguments_say_the_way_out(arguments: tuple[str, float], message: str) -> None:
+    with pytest.raises(foilwork.FoilworkError, match=message):
+        limits.check_peroxide(*arguments)

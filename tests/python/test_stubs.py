@@ -1,0 +1,56 @@
+"""The stub says what the compiled module is; a stub that does not is found out."""
+
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import foilwork
+
+PACKAGE = Path(str(foilwork.__file__)).parent
+
+
+def stubtest(*search_path: Path) -> subprocess.CompletedProcess[str]:
+    """Holds the stubs found first on ``search_path`` against the installed module."""
+    return subprocess.run(
+        [sys.executable, "-m", "mypy.stubtest", "foilwork"],
+        capture_output=True,
+        text=True,
+        check=False,
+        env={"MYPYPATH": ":".join(map(str, search_path)), "PATH": str(Path(sys.executable).parent)},
+    )
+
+
+@pytest.mark.parametrize("name", ["_native.pyi", "py.typed"])
+def test_types_are_installed(name: str) -> None:
+    # stubtest reports success when there is no stub at all.
+    assert (PACKAGE / name).is_file()
+
+
+def test_stub_agrees_with_the_module() -> None:
+    checked = stubtest()
+    assert checked.returncode == 0, checked.stdout
+
+
+@pytest.mark.parametrize(
+    ("right", "wrong", "finding"),
+    [
+        pytest.param(
+            "args: Sequence[str])", "args: Sequence[str], deep: bool = ...)", '"deep"', id="one argument more"
+        ),
+        pytest.param("def main(args:", "def absent() -> int: ...\ndef main(args:", "absent", id="absent at run time"),
+        pytest.param('    "FoilworkError",\n', "", "__all__", id="a name missing from __all__"),
+    ],
+)
+def test_a_wrong_stub_is_found(tmp_path: Path, right: str, wrong: str, finding: str) -> None:
+    copy = tmp_path / "foilwork"
+    shutil.copytree(PACKAGE, copy, ignore=shutil.ignore_patterns("*.so", "*.pyd", "__pycache__"))
+    stub = copy / "_native.pyi"
+    text = stub.read_text(encoding="utf-8")
+    assert right in text
+    stub.write_text(text.replace(right, wrong, 1), encoding="utf-8")
+    checked = stubtest(tmp_path)
+    assert checked.returncode == 1
+    assert finding in checked.stdout
