@@ -1,5 +1,8 @@
 use super::{ColumnError, Outcome};
 
+/// Rows worked on at a time: enough to forget the overhead, few enough for the first cache.
+const BLOCK: usize = 256;
+
 /// An input column: a value for each row, or one for all of them.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Cells<'a> {
@@ -17,6 +20,18 @@ impl Cells<'_> {
         match self {
             Self::Same(value) => *value,
             Self::Each(values) => values.get(row).copied().unwrap_or(f64::NAN),
+        }
+    }
+
+    /// The values of some rows, into the front of a block.
+    fn copy(&self, start: usize, rows: usize, block: &mut [f64; BLOCK]) {
+        match self {
+            Self::Same(value) => block.fill(*value),
+            Self::Each(values) => {
+                for (slot, value) in block.iter_mut().zip(values.iter().skip(start).take(rows)) {
+                    *slot = *value;
+                }
+            }
         }
     }
 
@@ -76,20 +91,33 @@ pub fn rows<const N: usize, const M: usize, E>(
     inputs.iter().try_for_each(|column| column.fits(count))?;
     outputs.iter().try_for_each(|column| Cells::Each(column).fits(count))?;
     let mut outcome = Outcome::default();
-    for row in 0..count {
-        let values = inputs.map(|column| column.get(row));
-        let answer = if values.iter().any(|value| value.is_nan()) {
-            [f64::NAN; M]
-        } else {
-            rule(values).unwrap_or_else(|_| {
-                outcome.refused += 1;
-                outcome.first.get_or_insert(row);
+    let mut blocks = [[0.0; BLOCK]; N];
+    let mut answers = [[0.0; BLOCK]; M];
+    for start in (0..count).step_by(BLOCK) {
+        let rows = BLOCK.min(count - start);
+        for (block, column) in blocks.iter_mut().zip(&inputs) {
+            column.copy(start, rows, block);
+        }
+        for row in 0..rows {
+            let values = blocks.each_ref().map(|block| block.get(row).copied().unwrap_or(f64::NAN));
+            let answer = if values.iter().any(|value| value.is_nan()) {
                 [f64::NAN; M]
-            })
-        };
-        for (column, value) in outputs.iter_mut().zip(answer) {
-            if let Some(slot) = column.get_mut(row) {
-                *slot = value;
+            } else {
+                rule(values).unwrap_or_else(|_| {
+                    outcome.refused += 1;
+                    outcome.first.get_or_insert(start + row);
+                    [f64::NAN; M]
+                })
+            };
+            for (block, value) in answers.iter_mut().zip(answer) {
+                if let Some(slot) = block.get_mut(row) {
+                    *slot = value;
+                }
+            }
+        }
+        for (column, block) in outputs.iter_mut().zip(&answers) {
+            for (slot, value) in column.iter_mut().skip(start).zip(block.iter().take(rows)) {
+                *slot = *value;
             }
         }
     }

@@ -1,7 +1,7 @@
 use super::{ColumnError, Outcome};
 use crate::peroxide::{
     Conditions, ConversionError, StrengthUnit,
-    kernel::{Cubic, from_percent_ww, g_per_l, g_per_l_each, percent_ww, to_percent_ww},
+    kernel::{Cubic, Ratio, from_percent_ww, g_per_l, g_per_l_each, max_g_per_l, percent_ww, to_percent_ww},
 };
 
 /// One unit, one loop: with the unit a constant, nothing is left to decide for each row.
@@ -60,12 +60,12 @@ pub fn convert(
     let vm = conditions.molar_volume;
     let limit = conditions.max_percent_ww();
     let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
-    let refused = match (from.is_by_mass(), to.is_by_mass()) {
+    let all_good = match (from.is_by_mass(), to.is_by_mass()) {
         _ if from == to => task.run(|x| (x, true)),
-        (false, false) => {
-            let (each, per) = (g_per_l_each(from, vm), g_per_l_each(to, vm));
-            task.run(|x| (x * each / per, true))
-        }
+        (false, false) => match Ratio::between(from, to, vm) {
+            Ratio::Times(factor) => task.run(|x| (x * factor, true)),
+            Ratio::Over(factor) => task.run(|x| (x / factor, true)),
+        },
         (true, true) => {
             by_mass!(from, to_percent_ww as decode => by_mass!(to, from_percent_ww as encode => task.run(|x| (encode(decode(x)), true))))
         }
@@ -78,15 +78,14 @@ pub fn convert(
         }
         (false, true) => {
             let (cubic, each) = (density()?, g_per_l_each(from, vm));
+            let most = max_g_per_l(limit, &cubic);
             by_mass!(to, from_percent_ww as encode => task.run(|x| {
-                let percent = percent_ww(x * each, &cubic);
-                (encode(percent.min(limit)), percent <= limit * (1.0 + 1e-12))
+                let concentration = x * each;
+                (encode(percent_ww(concentration, &cubic).min(limit)), concentration <= most)
             }))
         }
     };
-    let first =
-        if refused == 0 { None } else { values.iter().zip(out.iter()).position(|(x, y)| y.is_nan() && !x.is_nan()) };
-    Ok(Outcome { refused, first })
+    Ok(if all_good { Outcome::default() } else { count(values, out) })
 }
 
 /// Input and output with the ranges of their units.
@@ -98,16 +97,28 @@ struct Task<'a> {
 }
 
 impl Task<'_> {
-    /// Runs a rule without a branch for each row (so that the loop vectorises) and counts what it refuses.
+    /// Runs a rule without a branch for each row, so that the loop vectorises; says whether every value was good.
     #[inline]
-    fn run(self, rule: impl Fn(f64) -> (f64, bool)) -> usize {
-        let mut refused = 0_usize;
+    fn run(self, rule: impl Fn(f64) -> (f64, bool)) -> bool {
+        let mut all_good = true;
         for (&x, slot) in self.values.iter().zip(self.out.iter_mut()) {
             let (y, known) = rule(x);
             let good = known & (x >= 0.0) & (x <= self.max_in) & (y >= 0.0) & (y <= self.max_out);
             *slot = if good { y } else { f64::NAN };
-            refused += usize::from(!good & !x.is_nan());
+            all_good &= good;
         }
-        refused
+        all_good
     }
+}
+
+/// Tells refused values from missing ones, once there are any.
+fn count(values: &[f64], out: &[f64]) -> Outcome {
+    let mut outcome = Outcome::default();
+    for (row, (x, y)) in values.iter().zip(out).enumerate() {
+        if y.is_nan() && !x.is_nan() {
+            outcome.refused += 1;
+            outcome.first.get_or_insert(row);
+        }
+    }
+    outcome
 }

@@ -1,7 +1,7 @@
 use super::{
     conditions::Conditions,
     density::DensityError,
-    formula::{from_g_per_l, from_percent_ww, g_per_l, percent_ww, to_g_per_l, to_percent_ww},
+    formula::{Ratio, from_g_per_l, from_percent_ww, g_per_l, max_g_per_l, percent_ww, to_g_per_l, to_percent_ww},
     strength::{Strength, StrengthQuantity},
     unit::StrengthUnit,
 };
@@ -158,7 +158,7 @@ pub(crate) fn mass_fraction_interval(
 }
 
 /// The whole conversion on plain numbers. The input is taken as checked; the result still has to be.
-#[inline]
+#[inline(always)]
 fn number(x: f64, from: StrengthUnit, to: StrengthUnit, conditions: &Conditions) -> Result<f64, ConversionError> {
     if from as u8 == to as u8 {
         return Ok(x);
@@ -166,22 +166,36 @@ fn number(x: f64, from: StrengthUnit, to: StrengthUnit, conditions: &Conditions)
     let vm = conditions.molar_volume;
     match (from.is_by_mass(), to.is_by_mass()) {
         (true, true) => Ok(from_percent_ww(to_percent_ww(x, from), to)),
-        (false, false) => Ok(from_g_per_l(to_g_per_l(x, from, vm), to, vm)),
+        (false, false) => Ok(Ratio::between(from, to, vm).apply(x)),
         (true, false) => {
             let percent = to_percent_ww(x, from);
             let cubic = conditions.cubic()?;
             if percent > conditions.max_percent_ww() {
-                return Err(DensityError::Strength { strength: MassFraction::from_percent_ww(percent)? }.into());
+                return Err(too_strong(percent));
             }
             Ok(from_g_per_l(g_per_l(percent, &cubic), to, vm))
         }
         (false, true) => {
-            let percent = percent_ww(to_g_per_l(x, from, vm), &conditions.cubic()?);
-            // The inverse may land a rounding error above the limit that the forward direction accepts.
-            if percent > conditions.max_percent_ww() * (1.0 + 1e-12) {
-                return Err(ConversionError::BeyondDensity { strength: Strength::of(x, from)? });
+            let (cubic, limit) = (conditions.cubic()?, conditions.max_percent_ww());
+            let concentration = to_g_per_l(x, from, vm);
+            if concentration > max_g_per_l(limit, &cubic) {
+                return Err(beyond_density(x, from));
             }
-            Ok(from_percent_ww(percent.min(conditions.max_percent_ww()), to))
+            Ok(from_percent_ww(percent_ww(concentration, &cubic).min(limit), to))
         }
     }
+}
+
+/// The error for a strength by mass without a density; out of the way of the arithmetic.
+#[cold]
+fn too_strong(percent_ww: f64) -> ConversionError {
+    MassFraction::from_percent_ww(percent_ww)
+        .map_or_else(ConversionError::from, |strength| DensityError::Strength { strength }.into())
+}
+
+/// The same for a strength by volume.
+#[cold]
+fn beyond_density(number: f64, unit: StrengthUnit) -> ConversionError {
+    Strength::of(number, unit)
+        .map_or_else(ConversionError::from, |strength| ConversionError::BeyondDensity { strength })
 }

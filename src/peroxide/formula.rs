@@ -12,6 +12,12 @@ pub(crate) fn g_per_l(percent_ww: f64, cubic: &Cubic) -> f64 {
     1000.0 * cubic.concentration(percent_ww / 100.0)
 }
 
+/// The strongest g/L that the inverse is asked for; a rounding error above what the forward direction gives.
+#[inline]
+pub(crate) fn max_g_per_l(percent_ww: f64, cubic: &Cubic) -> f64 {
+    g_per_l(percent_ww, cubic) * (1.0 + 1e-12)
+}
+
 /// % w/w from g/L.
 #[inline]
 pub(crate) fn percent_ww(g_per_l: f64, cubic: &Cubic) -> f64 {
@@ -63,4 +69,28 @@ pub(crate) fn to_g_per_l(x: f64, unit: StrengthUnit, vm: MolarVolume) -> f64 {
 #[inline]
 pub(crate) fn from_g_per_l(x: f64, unit: StrengthUnit, vm: MolarVolume) -> f64 {
     x / g_per_l_each(unit, vm)
+}
+
+/// From one unit that counts by volume to another: one multiplication or one division, whichever has the factor above 1,
+/// so that round factors such as 10 stay exact both ways.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Ratio {
+    Times(f64),
+    Over(f64),
+}
+
+impl Ratio {
+    #[inline]
+    pub(crate) fn between(from: StrengthUnit, to: StrengthUnit, vm: MolarVolume) -> Self {
+        let (each, per) = (g_per_l_each(from, vm), g_per_l_each(to, vm));
+        if each >= per { Self::Times(each / per) } else { Self::Over(per / each) }
+    }
+
+    #[inline]
+    pub(crate) fn apply(self, x: f64) -> f64 {
+        match self {
+            Self::Times(factor) => x * factor,
+            Self::Over(factor) => x / factor,
+        }
+    }
 }

@@ -33,7 +33,7 @@ mod unit;
 pub(crate) mod kernel {
     pub(crate) use super::{
         cubic::Cubic,
-        formula::{from_percent_ww, g_per_l, g_per_l_each, percent_ww, to_percent_ww},
+        formula::{Ratio, from_percent_ww, g_per_l, g_per_l_each, max_g_per_l, percent_ww, to_percent_ww},
     };
 }
 

@@ -125,8 +125,10 @@ fn two_parts<'py>(
     errors: OnRefusal,
 ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
     let found = apply(py, columns, errors, |[first, second, target, amount]| {
-        let [first, second, target] = [first, second, target].map(MassFraction::from_percent_ww);
-        let blend = peroxide::blend_two(first?, second?, target?, known(Mass::from_g(amount)?))?;
+        let first = MassFraction::from_percent_ww(first)?;
+        let second = MassFraction::from_percent_ww(second)?;
+        let target = MassFraction::from_percent_ww(target)?;
+        let blend = peroxide::blend_two(first, second, target, known(Mass::from_g(amount)?))?;
         Ok::<_, BlendError>([blend.first.g(), blend.second.g()])
     })?;
     Ok(found.into())
