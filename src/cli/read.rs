@@ -46,7 +46,13 @@ pub(super) fn with_tolerance<'a>(name: &str, text: &'a str) -> Result<(f64, Opti
     };
     let (numbers, unit) = split(text.trim());
     match ["+-", "+/-", "±"].iter().find_map(|sign| numbers.split_once(sign)) {
-        Some((value, tolerance)) => Ok((number(value)?, Some(number(tolerance)?), unit)),
+        Some((value, tolerance)) => {
+            let (value, tolerance) = (number(value)?, number(tolerance)?);
+            if !(0.0..=value).contains(&tolerance) {
+                return Err(Refusal(format!("{name} {text:?}: the tolerance must be from 0 to the value itself")));
+            }
+            Ok((value, Some(tolerance), unit))
+        }
         None => Ok((number(numbers)?, None, unit)),
     }
 }

@@ -20,7 +20,7 @@ struct Report {
 
 /// `foilwork swatch`: the colour of a level, natural, lightened or toned.
 pub(super) fn run(args: &SwatchArgs) -> Outcome {
-    let level: Level = read::option("LEVEL", &args.level)?;
+    let level: Level = args.level.parse()?;
     let from: Option<Level> = args.from.as_ref().map(|from| read::option("--from", from)).transpose()?;
     let tone = args.tone.as_ref().map(|tone| read::tone("--tone", tone)).transpose()?;
     let swatch = match (from, &tone) {

@@ -109,8 +109,7 @@ impl Glass {
             }
         };
         let tolerance = tolerance.unwrap_or(0.0);
-        Interval::new(at(value - tolerance)?, at(value)?, at(value + tolerance)?)
-            .map_err(|_| Refusal(format!("{NAME} {text:?}: the tolerance must not be negative")))
+        Ok(Interval::new(at(value - tolerance)?, at(value)?, at(value + tolerance)?)?)
     }
 
     fn note(&mut self, name: &'static str, tolerance: Option<f64>) {

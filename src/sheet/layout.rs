@@ -35,6 +35,7 @@ impl Sheet {
 
     #[cfg(feature = "cli")]
     /// A paragraph all of whose lines are indented.
+    #[cfg(feature = "cli")]
     pub(crate) fn indented(&mut self, text: &str, indent: usize) {
         let indent = " ".repeat(indent);
         let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);

@@ -1,4 +1,5 @@
 //! api
+mod cli;
 mod colour;
 mod limits;
 mod mix;

@@ -1,0 +1,110 @@
+//! Levels, swatches and toners.
+
+use super::{assert_near, data, fine, number};
+use rstest::rstest;
+use serde_json::json;
+
+/// Source: CK-12 Foundation, Ratios: The Perfect Blond: natural 6, target 8, formula 10. Warmth: common practice.
+#[test]
+fn the_published_formula_level() {
+    let found = data(&["level", "--natural", "6", "--target", "8"]);
+    let target = &found["target"];
+    assert_eq!((number(&target["formula_level"]), number(&target["lift_levels"])), (10.0, 2.0));
+    assert_eq!(target["exposed"]["neutralising_hues"], json!(["violet", "violet"]));
+    let text = fine(&["level", "--natural", "6", "--target", "8"]);
+    assert!(text.contains("the way there  2 levels lighter\nformula level  10 (lightest blond)"), "{text}");
+}
+
+/// Source: a colour educator's teaching blog, 2022: result = (natural + applied) / 2 for permanent colour.
+#[rstest]
+#[case("3", "7", 5.0)]
+#[case("6", "10", 8.0)]
+fn the_published_mean(#[case] natural: &str, #[case] applied: &str, #[case] want: f64) {
+    let found = data(&["level", "--natural", natural, "--applied", applied]);
+    assert_eq!(number(&found["applied"]["result_level"]), want);
+    assert_eq!(found["target"], json!(null));
+}
+
+/// By hand: 2 x 8 - 5 = 11, which a scale to 12 has and a scale to 10 has not. Darker hair exposes no warmth.
+#[test]
+fn a_formula_level_off_the_scale_is_none_with_the_reason() {
+    let ten = data(&["level", "--natural", "5", "--target", "8"]);
+    assert_eq!(ten["target"]["formula_level"], json!(null));
+    assert!(ten["target"]["no_formula"].as_str().unwrap().contains("the shade would have to be level 11"));
+    assert_eq!(
+        number(&data(&["level", "--natural", "5", "--target", "8", "--twelve"])["target"]["formula_level"]),
+        11.0
+    );
+    let coloured = data(&["level", "--natural", "5", "--target", "8", "--coloured"]);
+    assert!(coloured["target"]["no_formula"].as_str().unwrap().contains("artificial pigment does not lighten"));
+    let darker = data(&["level", "--natural", "7", "--target", "5"]);
+    assert_eq!((&darker["target"]["exposed"], number(&darker["target"]["lift_levels"])), (&json!(null), -2.0));
+}
+
+/// L* of a screen colour. Source: IEC 61966-2-1 (sRGB, luminance of its primaries) and CIE 15 (L*), from memory.
+fn lightness(hex: &str) -> f64 {
+    let channel = |at: usize| {
+        let encoded = f64::from(u8::from_str_radix(&hex[at..at + 2], 16).unwrap()) / 255.0;
+        if encoded <= 0.04045 { encoded / 12.92 } else { ((encoded + 0.055) / 1.055).powf(2.4) }
+    };
+    let luminance = 0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5);
+    116.0 * luminance.cbrt() - 16.0
+}
+
+#[rstest]
+#[case::natural(&["swatch", "6"])]
+#[case::lightened(&["swatch", "8", "--from", "5"])]
+#[case::toned(&["swatch", "9", "--tone", "violet"])]
+fn a_swatch_agrees_with_its_screen_colour_and_says_what_it_is(#[case] args: &[&str]) {
+    let swatch = data(args);
+    assert_near(number(&swatch["lab_l"]), lightness(swatch["srgb"].as_str().unwrap()), 0.5);
+    for (best, bounds) in [("lab_l", "l"), ("lab_a", "a"), ("lab_b", "b")] {
+        let (best, bounds) = (number(&swatch[best]), &swatch["bounds"][bounds]);
+        assert!(number(&bounds[0]) <= best && best <= number(&bounds[1]), "{bounds} does not hold {best}");
+    }
+    assert_eq!((&swatch["notice"], &swatch["basis"]), (&json!("model, not a photograph"), &json!("assumed")));
+    assert!(fine(args).contains("model, not a photograph"));
+}
+
+/// Common practice: lightened hair is warmer than natural hair of that level, and lighter than it was.
+#[test]
+fn lightened_hair_is_warm() {
+    let (natural, lightened) = (data(&["swatch", "8"]), data(&["swatch", "8", "--from", "3"]));
+    let chroma = |swatch: &serde_json::Value| number(&swatch["lab_a"]).hypot(number(&swatch["lab_b"]));
+    assert!(chroma(&lightened) > chroma(&natural), "{lightened} {natural}");
+    assert!(number(&lightened["lab_l"]) > number(&data(&["swatch", "3"])["lab_l"]) + 5.0);
+}
+
+const HAIR: [&str; 6] = ["toner", "juniper_and_tide_shades.toml", "--natural", "5", "--lifted", "9"];
+
+/// Common practice: violet counteracts yellow; warm shades do not.
+#[test]
+fn violet_is_chosen_against_yellow() {
+    let asked = ["--target", "9", "--tone", "violet", "--shades", "9-7, 6-25", "--most-shades", "1"];
+    let answer = data(&[&HAIR[..], &asked].concat());
+    assert_eq!(answer["best"]["parts"][0]["code"], "9-7");
+    assert!(number(&answer["best"]["residual_ciede2000"]) < number(&answer["before_ciede2000"]));
+}
+
+#[test]
+fn a_toner_weighs_the_bowl_and_says_what_is_not_reached() {
+    let asked = ["--target", "8", "--tone", "violet", "--bowl", "24.5", "--division", "0.5", "--most-shades", "3"];
+    let args = [&HAIR[..], &asked].concat();
+    let answer = data(&args);
+    let parts = answer["best"]["parts"].as_array().unwrap();
+    let masses: Vec<f64> = parts.iter().map(|part| number(&part["mass_g"])).collect();
+    assert_near(masses.iter().sum(), 24.5, 1e-9);
+    assert!(masses.iter().all(|mass| (mass / 0.5).fract().abs() < 1e-9), "{masses:?}");
+    assert_eq!((&answer["notice"], &answer["reached"]), (&json!("model, not a photograph"), &json!(false)));
+    let text = fine(&args);
+    assert!(text.contains("*** CANNOT BE REACHED from these shades on this hair"), "{text}");
+    assert!(text.contains("model, not a photograph"), "{text}");
+}
+
+/// Common practice: what only deposits cannot lighten, so a dark shade never brings pale yellow hair nearer to yellow.
+#[test]
+fn hair_that_is_nearer_untoned_is_left() {
+    let text =
+        fine(&[&HAIR[..], &["--target", "9", "--tone", "yellow", "--shades", "6-25", "--most-shades", "1"]].concat());
+    assert!(text.contains("*** LEAVE IT: untoned it is nearer"), "{text}");
+}

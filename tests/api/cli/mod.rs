@@ -1,0 +1,91 @@
+//! The command line beside `plan`: each command as a program of its own, on numbers worked by hand or published.
+
+mod colour;
+mod doors;
+mod peroxide;
+mod refusals;
+mod sources;
+
+use serde_json::Value;
+use std::process::{Command, Output};
+
+/// Runs the built program in the folder of the examples.
+fn foilwork(args: &[&str]) -> Output {
+    let examples = concat!(env!("CARGO_MANIFEST_DIR"), "/examples");
+    Command::new(env!("CARGO_BIN_EXE_foilwork")).current_dir(examples).args(args).output().unwrap()
+}
+
+/// What it prints when all is fine.
+fn fine(args: &[&str]) -> String {
+    let output = foilwork(args);
+    let complaint = String::from_utf8(output.stderr).unwrap();
+    assert_eq!((output.status.code(), complaint.as_str()), (Some(0), ""), "{args:?}");
+    String::from_utf8(output.stdout).unwrap()
+}
+
+/// The same as data.
+fn data(args: &[&str]) -> Value {
+    serde_json::from_str(&fine(&[args, &["--json"]].concat())).unwrap()
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().unwrap_or_else(|| panic!("{value} is no number"))
+}
+
+fn assert_near(got: f64, want: f64, tolerance: f64) {
+    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
+}
+
+/// One run of every command that prints text, with the longest sensible texts.
+const EVERY: [&[&str]; 24] = [
+    &["convert", "6 % w/w"],
+    &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
+    &["convert", "40 vol label", "--cream"],
+    &["dilute", "--stock", "12 % w/w", "--target", "4.5 % w/w", "--total", "80"],
+    &["dilute", "--stock", "40 vol label", "--with", "10 vol label", "--target", "5 % w/w", "--total", "77"],
+    &["table", "--stocks", "12, 9, 6, 3 % w/w", "--targets", "7.25, 1.95, 0 % w/w", "--total", "12345.6"],
+    &["titrate", "--titrant", "0.02 mol/L", "--aliquot", "10+-0.02", "--titre", "12.0", "--cream"],
+    &["titrate", "--titrant", "0.1+-0.001 N", "--aliquot", "10", "--expect", "40 vol label"],
+    &[
+        "blend",
+        "--stock",
+        "12 % w/w",
+        "--stock",
+        "20 vol label",
+        "--stock",
+        "water=0 % w/w",
+        "--target",
+        "5 % w/w",
+        "--total",
+        "100",
+    ],
+    &["scale", "30 g 7.1 + 15 g 8.3 + 67.5 g 6%", "--part", "7.1=61.3"],
+    &["level", "--natural", "5.5", "--target", "11", "--applied", "7.5"],
+    &["level", "--natural", "6", "--target", "8", "--coloured", "--twelve"],
+    &["level", "--natural", "7", "--target", "5"],
+    &["swatch", "6.5"],
+    &["swatch", "12", "--from", "1"],
+    &["swatch", "7.5", "--tone", "yellow-orange, red-violet, blue-green"],
+    &[
+        "toner",
+        "juniper_and_tide_shades.toml",
+        "--natural",
+        "5",
+        "--lifted",
+        "9",
+        "--target",
+        "8",
+        "--tone",
+        "violet",
+        "--most-shades",
+        "3",
+        "--porous",
+    ],
+    &["toner", "juniper_and_tide_shades.toml", "--natural", "5.5", "--lifted", "9.5", "--target", "9"],
+    &["limits", "-j", "EU"],
+    &["limits", "-j", "US"],
+    &["price", "--cost", "61.20", "--currency", "EUR", "--margin", "40", "--tax", "21"],
+    &["price", "--cost", "9999999.99", "--currency", "EUR", "--markup", "99.5"],
+    &["cost", "juniper_and_tide_services.csv", "--terms", "juniper_and_tide_terms.json"],
+    &["sources"],
+];

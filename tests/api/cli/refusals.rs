@@ -1,0 +1,137 @@
+//! Bad input: status 2, nothing printed, and the exact text with the way out.
+
+use super::foilwork;
+use rstest::rstest;
+use std::{
+    io::Write,
+    process::{Command, Stdio},
+};
+
+#[track_caller]
+fn refused(args: &[&str], text: &str) {
+    let output = foilwork(args);
+    assert_eq!((output.status.code(), output.stdout), (Some(2), Vec::new()), "{args:?}");
+    assert_eq!(String::from_utf8(output.stderr).unwrap(), format!("error: {text}\n"));
+}
+
+#[rstest]
+#[case::a_label(
+    "40 vol label",
+    "3 % w/w",
+    "100",
+    "1",
+    "--stocks: 40 vol label can be anything from 11.54 % w/w to 12.00 % w/w: a chart needs it in % w/w (see `foilwork convert`)"
+)]
+#[case::no_unit(
+    "12, 9",
+    "3 % w/w",
+    "100",
+    "1",
+    "--stocks: the strength 12 has no unit: write 12 % w/w, 12 % w/v, 12 volumes or 12 vol label"
+)]
+#[case::target("12 % w/w", "3 %", "100", "1", "--targets: the unit % hides its basis: write % w/w or % w/v")]
+#[case::total("12 % w/w", "3 % w/w", "-1", "1", "invalid mass (got -1 g): must be from 0 to 1e9 g")]
+#[case::division(
+    "12 % w/w",
+    "3 % w/w",
+    "100",
+    "0",
+    "the scale division is zero: give what the last figure of the scale counts, for example 0.1 g"
+)]
+fn table(#[case] stocks: &str, #[case] targets: &str, #[case] total: &str, #[case] division: &str, #[case] text: &str) {
+    refused(&["table", "--stocks", stocks, "--targets", targets, "--total", total, "--division", division], text);
+}
+
+#[rstest]
+#[case::no_unit("0.02", "10", &["--titre", "12"], "--titrant \"0.02\" has no unit: write mol/L, or N for the normality")]
+#[case::other_unit("0.02 g/L", "10", &["--titre", "12"], "--titrant: state the permanganate in mol/L or N, not in g/L")]
+#[case::negative_tolerance("0.02+--0.01 N", "10", &["--titre", "12"], "--titrant \"0.02+--0.01 N\": the tolerance must be from 0 to the value itself")]
+#[case::no_number("0.1 N", "ten", &["--titre", "12"], "--aliquot \"ten\": write a number, if known with its tolerance, for example 12.0 or 12.0+-0.03")]
+#[case::litres("0.1 N", "10", &["--titre", "12 L"], "--titre \"12 L\": give the volume in mL, not in L")]
+#[case::wide("0.1 N", "10", &["--titre", "12+-13"], "--titre \"12+-13\": the tolerance must be from 0 to the value itself")]
+#[case::neither("0.1 N", "10", &[], "give --titre (what the burette showed) or --expect (a strength, for the titre to expect)")]
+#[case::nothing("0.1 N", "0", &["--titre", "1"], "the aliquot may be zero: give more than its tolerance")]
+#[case::thicker("0.1 N", "10", &["--titre", "1", "--taken", "100", "--made-up-to", "10"], "100 mL were taken and made up to 10 mL: the mark must not be below what was taken")]
+#[case::bare_percent("0.1 N", "10", &["--expect", "6 %"], "--expect: the unit % hides its basis: write % w/w or % w/v")]
+fn titrate(#[case] titrant: &str, #[case] aliquot: &str, #[case] others: &[&str], #[case] text: &str) {
+    refused(&[&["titrate", "--titrant", titrant, "--aliquot", aliquot], others].concat(), text);
+}
+
+#[rstest]
+#[case::none(&[], "no bottles to blend: name a shelf file, or give each bottle as --stock \"name=12 % w/w\"")]
+#[case::out_of_reach(&["--stock", "3 % w/w", "--stock", "5 % w/w"], "cannot reach 6 % w/w: the strongest stock is 5 % w/w, so anything from 3 % w/w to 5 % w/w is reachable")]
+#[case::too_little(&["--stock", "9 % w/w, 20 g", "--stock", "3 % w/w, 20 g"], "60 g are wanted and only 40 g are in hand: ask for less, or add a stock")]
+#[case::twice(&["--stock", "9 % w/w", "--stock", "9 % w/w"], "two stocks are called \"9 % w/w\": give each bottle its own name, or add their amounts")]
+#[case::kilograms(&["--stock", "a=9 % w/w, 3 kg"], "--stock \"a=9 % w/w, 3 kg\": \"3 kg\" is no amount: write for example 300 g")]
+#[case::words(&["--stock", "a=9 % w/w, many"], "--stock \"a=9 % w/w, many\": cannot read \"many\": after the strength write what is in hand, 300 g, or the price, 9.90/kg")]
+#[case::no_currency(&["--stock", "a=9 % w/w, 9.90/kg"], "there are prices but no currency: add --currency, or `currency = \"EUR\"` at the top of the shelf file")]
+#[case::price(&["--stock", "a=9 % w/w, 1 9/kg"], "--stock \"a=9 % w/w, 1 9/kg\": price \"1 9\" is not a decimal number: write digits with a point, for example 12.50")]
+#[case::no_name(&["--stock", "=9 % w/w"], "--stock \"=9 % w/w\": give the bottle a name of 1 to 40 characters")]
+#[case::objective(&["--stock", "9 % w/w", "--objective", "cheap"], "--objective: unknown objective (got \"cheap\"): must be least-cost, fewest-bottles or least-leftover")]
+#[case::currency(&["--stock", "9 % w/w", "--currency", "ZZZ"], "unknown currency \"ZZZ\": give the three-letter code of ISO 4217 in capitals, for example EUR")]
+fn blend(#[case] others: &[&str], #[case] text: &str) {
+    refused(&[&["blend", "--target", "6 % w/w", "--total", "60"], others].concat(), text);
+}
+
+#[rstest]
+#[case::field(
+    "[[stock]]\nname = \"a\"\nstrenght = \"6 % w/w\"",
+    "-: line 3: unknown field `strenght`, expected one of `name`, `strength`, `in_hand_g`, `price`, `pack_g`"
+)]
+#[case::strength(
+    "\n[[stock]]\nname = \"a\"\nstrength = \"6\"",
+    "-: line 3: stock \"a\": the strength 6 has no unit: write 6 % w/w, 6 % w/v, 6 volumes or 6 vol label"
+)]
+#[case::pack(
+    "currency = \"EUR\"\n[[stock]]\nname = \"a\"\nstrength = \"6 % w/w\"\nprice = \"3\"",
+    "-: line 3: stock \"a\": price needs pack_g: how many g does that price buy?"
+)]
+#[case::empty_pack(
+    "[[stock]]\nname = \"a\"\nstrength = \"6 % w/w\"\nprice = \"3\"\npack_g = 0",
+    "-: line 2: stock \"a\": pack_g must be above 0 g"
+)]
+#[case::currencies("currency = \"GBP\"", "- counts in GBP and --currency in EUR: all prices must be in one currency")]
+fn shelf_file(#[case] shelf: &str, #[case] text: &str) {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_foilwork"))
+        .args(["blend", "-", "--target", "6 % w/w", "--total", "60", "--currency", "EUR"])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    child.stdin.take().unwrap().write_all(shelf.as_bytes()).unwrap();
+    let output = child.wait_with_output().unwrap();
+    assert_eq!((output.status.code(), output.stdout), (Some(2), Vec::new()));
+    assert_eq!(String::from_utf8(output.stderr).unwrap(), format!("error: {text}\n"));
+}
+
+#[rstest]
+#[case::neither(&["level", "--natural", "6"], "give --target (the level wanted) or --applied (the level of a permanent shade)")]
+#[case::off_the_scale(&["level", "--natural", "13", "--target", "8"], "--natural: invalid level (got 13): must be from 1 (black) to 12 (the lightest of the scales that run beyond 10)")]
+#[case::no_number(&["level", "--natural", "6", "--target", "eight"], "--target: invalid level (got \"eight\"): write a decimal number such as 7 or 6.5")]
+#[case::coloured(&["level", "--natural", "6", "--applied", "8", "--coloured"], "--applied with --coloured: the mean of natural and applied level holds only for natural hair (leave one of them out)")]
+#[case::swatch(&["swatch", "0"], "invalid level (got 0): must be from 1 (black) to 12 (the lightest of the scales that run beyond 10)")]
+#[case::not_lightened(&["swatch", "8", "--from", "9"], "--from level 9 is not darker than level 8: nothing is lightened (leave --from out)")]
+#[case::hue(&["swatch", "8", "--tone", "mauve"], "--tone: unknown hue \"mauve\": use one of the twelve of the colour wheel (red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet)")]
+fn levels(#[case] args: &[&str], #[case] text: &str) {
+    refused(args, text);
+}
+
+#[rstest]
+#[case::darker("9", "5", &[], "--lifted level 5 is darker than --natural level 9: lifting makes it lighter (swap the two?)")]
+#[case::shade("5", "9", &["--shades", "9-9"], "--shades: the chart has no shade \"9-9\" (write codes as the chart does)")]
+#[case::count("5", "9", &["--most-shades", "0"], "invalid number of shades in a mix (got 0): must be from 1 to 4")]
+#[case::bowl("5", "9", &["--bowl", "0.5"], "cannot weigh a bowl of 0.5 g on a scale with a division of 1 g: the bowl must be from 1 to 10000 whole divisions")]
+fn toner(#[case] natural: &str, #[case] lifted: &str, #[case] others: &[&str], #[case] text: &str) {
+    let args = ["toner", "juniper_and_tide_shades.toml", "--natural", natural, "--lifted", lifted, "--target", "8"];
+    refused(&[&args[..], others].concat(), text);
+}
+
+#[test]
+fn a_file_that_is_no_chart() {
+    let args = ["toner", "soft-gradient.toml", "--natural", "5", "--lifted", "9", "--target", "8"];
+    refused(
+        &args,
+        "soft-gradient.toml: line 15: unknown field `analysis`, expected one of `name`, `currency`, `digits`, `shade`",
+    );
+}
