@@ -11,10 +11,11 @@ from typing import NamedTuple
 
 import numpy as np
 import pint
-from foilwork.peroxide import Stock, blend_shelf, convert, dilute
 from numpy import float64
 from numpy.typing import NDArray
 from scipy.optimize import linprog
+
+from foilwork.peroxide import Stock, blend_shelf, convert, dilute
 
 Array = NDArray[float64]
 

@@ -52,16 +52,23 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
         let way_out = "name a shelf file, or give each bottle as --stock \"name=12 % w/w\"";
         return Err(Refusal(format!("no bottles to blend: {way_out}")));
     }
+    let wanted = Wanted { target, total: Mass::from_g(args.total)?, division: Mass::from_g(args.division)?, objective };
     let shelf = Shelf::new(bottles.all.iter().map(|bottle| bottle.stock.clone()).collect())?;
-    let (total, division) = (Mass::from_g(args.total)?, Mass::from_g(args.division)?);
-    let blend = blend_shelf(&shelf, target, total, objective)?;
-    let mut report = weighed(&blend, &bottles, division)?;
-    (report.objective, report.target_ww_percent, report.total_g) = (objective.name(), target.percent_ww(), total.g());
+    let blend = blend_shelf(&shelf, target, wanted.total, objective)?;
+    let report = weighed(&blend, &bottles, &wanted)?;
     output::report(&args.report, &report, || text(&report))
 }
 
-fn weighed(blend: &ShelfBlend, bottles: &Bottles, division: Mass) -> Result<Report, Refusal> {
-    let rounded = blend.round_to_scale(division)?;
+/// What was asked for.
+struct Wanted {
+    target: MassFraction,
+    total: Mass,
+    division: Mass,
+    objective: Objective,
+}
+
+fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Report, Refusal> {
+    let rounded = blend.round_to_scale(wanted.division)?;
     let (mut portions, mut parts, mut no_price) = (Vec::new(), Vec::new(), Vec::new());
     let (mut cost, mut leftover_g) = (Decimal::ZERO, 0.0);
     for (portion, &weigh) in blend.portions.iter().zip(&rounded.masses) {
@@ -90,10 +97,10 @@ fn weighed(blend: &ShelfBlend, bottles: &Bottles, division: Mass) -> Result<Repo
     let money = |currency| Money::from_decimal(cost, currency, Rounding::MidpointAwayFromZero);
     let currency = if no_price.len() == portions.len() { None } else { bottles.currency };
     Ok(Report {
-        objective: "",
-        target_ww_percent: 0.0,
-        total_g: 0.0,
-        division_g: division.g(),
+        objective: wanted.objective.name(),
+        target_ww_percent: wanted.target.percent_ww(),
+        total_g: wanted.total.g(),
+        division_g: wanted.division.g(),
         weighed_g: rounded.total.g(),
         strength_ww_percent: percent(as_applied(&parts)?),
         cost: currency.map(money).transpose()?,

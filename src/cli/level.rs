@@ -90,16 +90,6 @@ fn applied_report(natural: Level, applied: &str, args: &LevelArgs) -> Result<App
     Ok(AppliedReport { applied_level: applied, result_level: result.value })
 }
 
-fn way(levels: f64) -> String {
-    let size = number(levels.abs(), 2);
-    let word = if size == "1" { "level" } else { "levels" };
-    match levels {
-        up if up > 0.0 => format!("{size} {word} lighter"),
-        down if down < 0.0 => format!("{size} {word} darker"),
-        _ => "no change".to_owned(),
-    }
-}
-
 fn text(report: &Report) -> String {
     let mut sheet = Sheet::default();
     let named = |level: Level| match level.name(Naming::European) {
@@ -109,7 +99,7 @@ fn text(report: &Report) -> String {
     sheet.line(&format!("natural level  {}", named(report.natural_level)));
     if let Some(target) = &report.target {
         sheet.line(&format!("wanted level   {}", named(target.target_level)));
-        sheet.line(&format!("the way there  {}", way(target.lift_levels)));
+        sheet.line(&format!("the way there  {}", lift_needed(report.natural_level, target.target_level)));
         match (&target.formula_level, &target.no_formula) {
             (Some(level), _) => sheet.line(&format!("formula level  {} of permanent colour", named(*level))),
             (None, why) => {

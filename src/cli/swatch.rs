@@ -1,34 +1,21 @@
 use super::{Outcome, Refusal, args::SwatchArgs, output, read};
 use crate::{
-    colour::{Hue, Level, Naming, Swatch, Tone},
+    colour::{Level, Naming, Swatch, SwatchData},
     service::Range,
     sheet::layout::{Sheet, range},
-    source::Basis,
 };
 use serde::Serialize;
 
 /// A modelled colour, as data.
 #[derive(Serialize)]
-pub(super) struct SwatchReport {
-    /// CIELAB for D65 and 2 degrees.
-    pub(super) lab_l: Range,
-    pub(super) lab_a: Range,
-    pub(super) lab_b: Range,
-    pub(super) srgb_hex: String,
-    pub(super) hue: Option<Hue>,
-    pub(super) uncertainty_ciede2000: f64,
-    pub(super) basis: Basis,
-    pub(super) notice: &'static str,
-}
-
-#[derive(Serialize)]
 struct Report {
     level: Level,
     name: Option<String>,
     from_level: Option<Level>,
-    tone: Option<Tone>,
+    tone: Option<String>,
     #[serde(flatten)]
-    swatch: SwatchReport,
+    swatch: SwatchData,
+    uncertainty_ciede2000: f64,
 }
 
 /// `foilwork swatch`: the colour of a level, natural, lightened or toned.
@@ -45,33 +32,15 @@ pub(super) fn run(args: &SwatchArgs) -> Outcome {
         (None, Some(tone)) => Swatch::of_look(level, tone),
         (None, None) => Swatch::natural(level),
     };
-    let name = level.name(Naming::European).map(|name| name.value.to_string());
-    let report = Report { level, name, from_level: from, tone, swatch: SwatchReport::of(&swatch) };
+    let report = Report {
+        level,
+        name: level.name(Naming::European).map(|name| name.value.to_string()),
+        from_level: from,
+        tone: tone.map(|tone| tone.to_string()),
+        swatch: swatch.data(),
+        uncertainty_ciede2000: swatch.uncertainty(),
+    };
     output::report(&args.report, &report, || text(&report))
-}
-
-impl SwatchReport {
-    pub(super) fn of(swatch: &Swatch) -> Self {
-        let (lab, bounds) = (swatch.lab(), swatch.bounds());
-        let range = |best: f64, (low, high): (f64, f64)| Range { low: low.min(best), best, high: high.max(best) };
-        Self {
-            lab_l: range(lab.l(), bounds.l),
-            lab_a: range(lab.a(), bounds.a),
-            lab_b: range(lab.b(), bounds.b),
-            srgb_hex: swatch.srgb().to_string(),
-            hue: swatch.hue(),
-            uncertainty_ciede2000: swatch.uncertainty(),
-            basis: swatch.basis(),
-            notice: swatch.notice(),
-        }
-    }
-
-    /// `#c09060, yellow-orange, L* 63 (57 to 70), a* 8 (5 to 12), b* 24 (17 to 30)`.
-    pub(super) fn line(&self) -> String {
-        let hue = self.hue.map_or("too grey to name a hue", Hue::words);
-        let [l, a, b] = [&self.lab_l, &self.lab_a, &self.lab_b].map(|value| range(value, 0));
-        format!("{}, {hue}, L* {l}, a* {a}, b* {b}", self.srgb_hex)
-    }
 }
 
 fn text(report: &Report) -> String {
@@ -84,17 +53,34 @@ fn text(report: &Report) -> String {
     let name = report.name.as_ref().map(|name| format!(" ({name})")).unwrap_or_default();
     sheet.paragraph(&format!("{}{name}: {what}", report.level), 2);
     let swatch = &report.swatch;
-    sheet.line(&format!("  screen  {}", swatch.srgb_hex));
-    sheet.line(&format!("  hue     {}", swatch.hue.map_or("too grey to name", Hue::words)));
-    for (name, value) in [("L*", &swatch.lab_l), ("a*", &swatch.lab_a), ("b*", &swatch.lab_b)] {
-        sheet.line(&format!("  {name}      {}", range(value, 1)));
+    sheet.line(&format!("  screen  {}", swatch.srgb));
+    sheet.line(&format!("  hue     {}", swatch.hue.unwrap_or(TOO_GREY)));
+    for (name, value) in ["L*", "a*", "b*"].into_iter().zip(coordinates(swatch)) {
+        sheet.line(&format!("  {name}      {}", range(&value, 1)));
     }
     sheet.paragraph(
         &format!(
-            "A {}. CIELAB for D65 and 2 degrees [{}]; the model may be off by CIEDE2000 {:.0}.",
-            swatch.notice, swatch.basis, swatch.uncertainty_ciede2000
+            "A {}. CIELAB for {} [{}]; the model may be off by CIEDE2000 {:.0}.",
+            swatch.notice, swatch.white, swatch.basis, report.uncertainty_ciede2000
         ),
         0,
     );
     sheet.finish()
+}
+
+const TOO_GREY: &str = "too grey to name";
+
+/// L\*, a\* and b\* with their bounds.
+fn coordinates(swatch: &SwatchData) -> [Range; 3] {
+    let best = [swatch.lab_l, swatch.lab_a, swatch.lab_b];
+    let [l, a, b] = best;
+    let bounds = swatch.bounds.map_or_else(|| best.map(|best| (best, best)), |bounds| [bounds.l, bounds.a, bounds.b]);
+    let [in_l, in_a, in_b] = bounds;
+    [(l, in_l), (a, in_a), (b, in_b)].map(|(best, (low, high))| Range { low, best, high })
+}
+
+/// `#8a7453, yellow-orange, L* 50 (44 to 57), a* 4 (3 to 5), b* 22 (18 to 23)`.
+pub(super) fn line(swatch: &SwatchData) -> String {
+    let [l, a, b] = coordinates(swatch).map(|value| range(&value, 0));
+    format!("{}, {}, L* {l}, a* {a}, b* {b}", swatch.srgb, swatch.hue.unwrap_or(TOO_GREY))
 }

@@ -120,7 +120,8 @@ pub fn formula_level(
         return Err(ArithmeticError::OtherScale(scale));
     }
     let (lowest, highest) = (scale.lowest(), scale.highest());
-    let needed = 2.0 * target.number() - natural.number();
+    // Levels are written in decimals: the last bits of a sum in binary must not put level 10 outside the scale.
+    let needed = ((2.0 * target.number() - natural.number()) * 1e9).round() / 1e9;
     if needed >= lowest && needed <= highest {
         Ok(Sourced::published(Level::clamped(needed), &FORMULA_LEVEL))
     } else {

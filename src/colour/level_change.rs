@@ -33,7 +33,7 @@ impl LevelChange {
     /// Levels are written in decimals: the last bits of their difference in binary mean nothing, and must not put a
     /// change of 3 levels above a limit of 3.
     pub(crate) fn between(from: Level, to: Level) -> Self {
-        Self(((to.number() - from.number()) * 1e9).round() / 1e9)
+        Self(((to.number() - from.number()) * 1e13).round() / 1e13)
     }
 
     /// The signed number of levels; positive is lighter.

@@ -33,6 +33,7 @@ impl Sheet {
         }
     }
 
+    #[cfg(feature = "cli")]
     /// A paragraph all of whose lines are indented.
     pub(crate) fn indented(&mut self, text: &str, indent: usize) {
         let indent = " ".repeat(indent);

@@ -72,14 +72,15 @@ proptest! {
     fn lift_is_antisymmetric_and_adds_up(a in level(), b in level(), c in level()) {
         prop_assert_eq!(lift_needed(a, b), -lift_needed(b, a));
         let sum = lift_needed(a, b).levels() + lift_needed(b, c).levels();
-        prop_assert!((sum - lift_needed(a, c).levels()).abs() < 1e-9);
+        // Differences are rounded to the ninth decimal.
+        prop_assert!((sum - lift_needed(a, c).levels()).abs() < 2e-9);
     }
 
     #[test]
     fn formula_level_undoes_the_mean(natural in level(), applied in level()) {
         let target = result_level(natural, applied, Product::PermanentColour).expect("permanent").value;
         let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::Twelve);
-        prop_assert!((formula.expect("in range").value.number() - applied.number()).abs() < 1e-12);
+        prop_assert!((formula.expect("in range").value.number() - applied.number()).abs() < 1e-9);
     }
 
     #[test]

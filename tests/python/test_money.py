@@ -12,7 +12,7 @@ from typing import Any
 
 import iso4217
 import numpy as np
-import pandas as pd  # type: ignore[import-untyped]
+import pandas as pd
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st

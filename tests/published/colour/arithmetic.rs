@@ -31,6 +31,16 @@ fn the_two_of_the_rule_is_a_constant() -> Result<(), Box<dyn std::error::Error>>
     Ok(())
 }
 
+// Natural 6.015... and shade 10 have the mean 8.007...; in binary twice that minus natural is 10.000000000000002.
+#[test]
+fn the_last_bits_do_not_leave_the_scale() -> Result<(), Box<dyn std::error::Error>> {
+    let (natural, top) = (Level::new(6.015_259_322_823_033)?, Level::LIGHTEST_OF_TEN);
+    let target = result_level(natural, top, Product::PermanentColour)?.value;
+    let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::European10)?;
+    assert_eq!(formula.value, top);
+    Ok(())
+}
+
 // Source: colour educator's blog (2022): half white, half level 3, shade 7 gives 7 and 5 side by side.
 #[test]
 fn white_hair_takes_the_shade_level() -> Result<(), Box<dyn std::error::Error>> {
