@@ -1,4 +1,6 @@
 //! What a caller of the peroxide room sees: text in, text out, and every error.
 
+mod assay_errors;
 mod errors;
+mod shelf_errors;
 mod text;
