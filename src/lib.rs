@@ -4,8 +4,10 @@
 #![warn(missing_docs)]
 #![cfg_attr(not(test), deny(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
+pub mod choice;
 pub mod colour;
 pub mod column;
+pub mod finding;
 pub mod limits;
 pub mod mix;
 pub mod money;

@@ -5,8 +5,8 @@ quantity! {
     ///
     /// Percent w/v is grams per 100 mL, so 1 % w/v is 10 g/L. Not interchangeable with percent w/w: that needs a
     /// density.
-    MassConcentration: "mass concentration" in "g/L", from_g_per_l / g_per_l,
-    when |v| v >= 0.0 && v <= 2000.0, "from 0 to 2000 g/L"
+    MassConcentration: "mass concentration" in "g/L", key "g_per_l", from_g_per_l / g_per_l,
+    0.0..=2000.0, "from 0 to 2000 g/L"
 }
 
 impl MassConcentration {
@@ -32,20 +32,20 @@ impl MassConcentration {
 
 quantity! {
     /// Amount of solute over volume of solution, stored in moles per litre.
-    AmountConcentration: "amount concentration" in "mol/L", from_mol_per_l / mol_per_l,
-    when |v| v >= 0.0 && v <= 100.0, "from 0 to 100 mol/L"
+    AmountConcentration: "amount concentration" in "mol/L", key "mol_per_l", from_mol_per_l / mol_per_l,
+    0.0..=100.0, "from 0 to 100 mol/L"
 }
 
 quantity! {
     /// Amount of solute over mass of **solvent** (the water, not the solution), stored in moles per kilogram.
-    Molality: "molality" in "mol/kg", from_mol_per_kg / mol_per_kg,
-    when |v| v >= 0.0 && v <= 1e5, "from 0 to 1e5 mol/kg of water"
+    Molality: "molality" in "mol/kg", key "mol_per_kg", from_mol_per_kg / mol_per_kg,
+    0.0..=1e5, "from 0 to 1e5 mol/kg of water"
 }
 
 quantity! {
     /// Equivalents of solute over volume of solution, stored in equivalents per litre (N).
     ///
     /// How many equivalents one mole has depends on the reaction; whoever converts states it.
-    Normality: "normality" in "N", from_eq_per_l / eq_per_l,
-    when |v| v >= 0.0 && v <= 200.0, "from 0 to 200 N"
+    Normality: "normality" in "N", key "eq_per_l", from_eq_per_l / eq_per_l,
+    0.0..=200.0, "from 0 to 200 N"
 }

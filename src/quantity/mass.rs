@@ -5,7 +5,8 @@ quantity! {
     /// Mass, stored in grams.
     ///
     /// The upper bound is far beyond any salon; it keeps sums finite.
-    Mass: "mass" in "g", from_g / g, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 g"
+    Mass: "mass" in "g", key "g", from_g / g,
+    0.0..=1e9, "from 0 to 1e9 g"
 }
 
 impl Mass {

@@ -4,8 +4,8 @@ quantity! {
     /// Mass of solute over mass of solution, stored in percent w/w.
     ///
     /// Not interchangeable with percent w/v: that needs a density.
-    MassFraction: "strength" in "% w/w", from_percent_ww / percent_ww,
-    when |v| v >= 0.0 && v <= 100.0, "from 0 to 100 % w/w"
+    MassFraction: "strength" in "% w/w", key "ww_percent", from_percent_ww / percent_ww,
+    0.0..=100.0, "from 0 to 100 % w/w"
 }
 
 impl MassFraction {

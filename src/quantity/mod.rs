@@ -1,7 +1,8 @@
 //! Checked quantities: a plain number never stands for a mass, a strength or a time.
 //!
 //! Each type has a private field, a checked constructor and a getter that are both named after the unit, and a
-//! `Display` that prints the unit. Nothing converts silently; what needs a density or a convention says so in its name.
+//! `Display` that prints the unit, which `FromStr` reads back. As plain data a quantity is a bare number in its own unit, so
+//! the field's name has to end with that unit ([`Quantity::KEY`]). Nothing converts silently; what needs a density or a convention says so in its name.
 
 mod concentration;
 mod invalid;
@@ -10,11 +11,13 @@ mod mass_fraction;
 mod newtype;
 mod oxygen;
 mod rate;
+mod read;
 mod share;
 mod space;
 mod temperature;
 mod time;
 mod trade_label;
+mod unit;
 
 pub use concentration::{AmountConcentration, MassConcentration, Molality, Normality};
 pub use invalid::InvalidQuantity;
@@ -22,8 +25,11 @@ pub use mass::Mass;
 pub use mass_fraction::MassFraction;
 pub use oxygen::{ActiveOxygen, OxygenVolumes};
 pub use rate::{LossRate, PricePerKg};
+pub use read::ParseQuantityError;
+pub(crate) use read::read;
 pub use share::Share;
 pub use space::{Area, Density, Length, Volume};
 pub use temperature::Temperature;
 pub use time::Duration;
 pub use trade_label::{TradeLabel, UnknownLabel};
+pub use unit::Quantity;

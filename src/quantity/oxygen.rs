@@ -5,14 +5,14 @@ quantity! {
     ///
     /// A measured figure, not the trade label that borrows its name ([`TradeLabel`](super::TradeLabel)). The gas has
     /// to be counted at a stated temperature and pressure, which whoever converts names.
-    OxygenVolumes: "volume strength" in "volumes", from_volumes / volumes,
-    when |v| v >= 0.0 && v <= 500.0, "from 0 to 500 volumes"
+    OxygenVolumes: "volume strength" in "volumes", key "volumes", from_volumes / volumes,
+    0.0..=500.0, "from 0 to 500 volumes"
 }
 
 quantity! {
     /// Mass of releasable (active) oxygen over mass of solution, stored in percent w/w.
     ///
     /// One mole of peroxide holds one mole of active oxygen atoms; the pure substance is at 47 %.
-    ActiveOxygen: "active oxygen" in "% active oxygen", from_percent_ww / percent_ww,
-    when |v| v >= 0.0 && v <= 47.1, "from 0 to 47.1 % active oxygen (pure hydrogen peroxide holds 47.04 %)"
+    ActiveOxygen: "active oxygen" in "% active oxygen", key "active_oxygen_percent", from_percent_ww / percent_ww,
+    0.0..=47.1, "from 0 to 47.1 % active oxygen (pure hydrogen peroxide holds 47.04 %)"
 }

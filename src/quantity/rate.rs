@@ -2,8 +2,8 @@ use super::{Duration, InvalidQuantity, newtype::quantity};
 
 quantity! {
     /// Share of what is left that is lost in a unit of time (first order), stored per day of 24 hours.
-    LossRate: "loss rate" in "per day", from_per_day / per_day,
-    when |v| v >= 0.0 && v <= 1e6, "from 0 to 1e6 per day"
+    LossRate: "loss rate" in "per day", key "per_day", from_per_day / per_day,
+    0.0..=1e6, "from 0 to 1e6 per day"
 }
 
 impl LossRate {
@@ -43,5 +43,6 @@ impl LossRate {
 
 quantity! {
     /// Price of one kilogram, in whatever one currency all prices of a shelf are in.
-    PricePerKg: "price" in "per kg", from_per_kg / per_kg, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 per kg"
+    PricePerKg: "price" in "per kg", key "per_kg", from_per_kg / per_kg,
+    0.0..=1e9, "from 0 to 1e9 per kg"
 }

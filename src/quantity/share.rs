@@ -2,7 +2,8 @@ use super::{InvalidQuantity, newtype::quantity};
 
 quantity! {
     /// A part of a whole, stored in percent: share of the hair, share of white, share of a recipe.
-    Share: "share" in "%", from_percent / percent, when |v| v >= 0.0 && v <= 100.0, "from 0 to 100 %"
+    Share: "share" in "%", key "percent", from_percent / percent,
+    0.0..=100.0, "from 0 to 100 %"
 }
 
 impl Share {

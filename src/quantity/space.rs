@@ -2,23 +2,26 @@ use super::{InvalidQuantity, newtype::quantity};
 
 quantity! {
     /// Volume, stored in millilitres.
-    Volume: "volume" in "mL", from_ml / ml, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 mL"
+    Volume: "volume" in "mL", key "ml", from_ml / ml,
+    0.0..=1e9, "from 0 to 1e9 mL"
 }
 
 quantity! {
     /// Density, stored in grams per millilitre.
-    Density: "density" in "g/mL", from_g_per_ml / g_per_ml,
-    when |v| v >= 0.1 && v <= 25.0, "from 0.1 to 25 g/mL"
+    Density: "density" in "g/mL", key "g_per_ml", from_g_per_ml / g_per_ml,
+    0.1..=25.0, "from 0.1 to 25 g/mL"
 }
 
 quantity! {
     /// Length, stored in centimetres.
-    Length: "length" in "cm", from_cm / cm, when |v| v >= 0.0 && v <= 1e5, "from 0 to 1e5 cm"
+    Length: "length" in "cm", key "cm", from_cm / cm,
+    0.0..=1e5, "from 0 to 1e5 cm"
 }
 
 quantity! {
     /// Area, stored in square centimetres.
-    Area: "area" in "cm2", from_cm2 / cm2, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 cm2"
+    Area: "area" in "cm2", key "cm2", from_cm2 / cm2,
+    0.0..=1e9, "from 0 to 1e9 cm2"
 }
 
 impl Length {

@@ -2,8 +2,8 @@ use super::newtype::quantity;
 
 quantity! {
     /// Temperature, stored in degrees Celsius.
-    Temperature: "temperature" in "C", from_celsius / celsius,
-    when |v| v >= -273.15 && v <= 1e4, "from -273.15 to 1e4 C"
+    Temperature: "temperature" in "C", key "c", from_celsius / celsius,
+    -273.15..=1e4, "from -273.15 to 1e4 C"
 }
 
 impl Temperature {

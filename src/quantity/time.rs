@@ -2,7 +2,8 @@ use super::{InvalidQuantity, newtype::quantity};
 
 quantity! {
     /// A stretch of time, stored in minutes, the unit of the salon clock.
-    Duration: "duration" in "min", from_min / min, when |v| v >= 0.0 && v <= 1e9, "from 0 to 1e9 min"
+    Duration: "duration" in "min", key "min", from_min / min,
+    0.0..=1e9, "from 0 to 1e9 min"
 }
 
 impl Duration {

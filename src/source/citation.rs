@@ -1,25 +1,26 @@
+use crate::choice::choice;
 use serde::Serialize;
 
-/// How the cited text was consulted. `FromMemory` is shown to the user as unverified.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Consulted {
-    /// The text itself was read.
-    Retrieved,
-    /// Read from a general-purpose scientific library's data.
-    Library,
-    /// Computed here from numbers that are cited.
-    Computed,
-    /// Not looked up: remembered. To be verified before anyone relies on it.
-    FromMemory,
-    /// A trade fact without a published source.
-    CommonPractice,
+choice! {
+    /// How the cited text was consulted. What is from memory is shown to the user as unverified.
+    Consulted: "way of consulting" {
+        /// The text itself was read.
+        Retrieved = "retrieved",
+        /// Read from a general-purpose scientific library's data.
+        Library = "library",
+        /// Computed here from numbers that are cited.
+        Computed = "computed",
+        /// Not looked up: remembered. To be verified before anyone relies on it.
+        FromMemory = "from-memory" => "from memory",
+        /// A trade fact without a published source.
+        CommonPractice = "common-practice" => "common practice",
+    }
 }
 
 /// One published source, or the plain words that there is none.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, schemars::JsonSchema)]
 pub struct Citation {
-    /// Short key, unique in the register, for example `codata-2022`.
+    /// Short key, unique in the register, for example `codata-2022`: lower case, words joined by hyphens, the year last.
     pub id: &'static str,
     /// Author, title, year, table or clause: enough to find it again.
     pub text: &'static str,
@@ -41,6 +42,32 @@ impl std::fmt::Display for Citation {
         if self.is_verified() { Ok(()) } else { f.write_str(" [from memory, unverified]") }
     }
 }
+
+/// Declares the citations of a room: a constant for each, and `CITATIONS`, the list of all of them.
+///
+/// ```text
+/// citations! {
+///     /// Atomic weights.
+///     ATOMIC_WEIGHTS = "iupac-atomic-weights-2021", Retrieved, "IUPAC, Standard atomic weights, 2021";
+/// }
+/// ```
+macro_rules! citations {
+    ($($(#[$doc:meta])* $name:ident = $id:literal, $consulted:ident, $text:literal;)+) => {
+        $(
+            $(#[$doc])*
+            pub const $name: $crate::source::Citation = $crate::source::Citation {
+                id: $id,
+                text: $text,
+                consulted: $crate::source::Consulted::$consulted,
+            };
+        )+
+
+        /// In the order of the register.
+        pub const CITATIONS: &[$crate::source::Citation] = &[$($name),+];
+    };
+}
+
+pub(crate) use citations;
 
 /// What the trade does, with no source to point to.
 pub const COMMON_PRACTICE: Citation = Citation {

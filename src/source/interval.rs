@@ -1,10 +1,21 @@
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 /// An estimate that is never shown without its bounds: `low <= best <= high`.
 ///
-/// `Q` is a checked quantity, so the bounds carry the unit. An exact value is an interval of no width.
-#[derive(Debug, Clone, Copy, PartialEq)]
+/// `Q` is a checked quantity, so the bounds carry the unit. An exact value is an interval of no width. As plain data it
+/// is `{low, best, high}`, and the unit stands in the field's name.
+///
+/// Formulas pass through [`map`](Self::map) and [`combine`](Self::combine), which keep the bounds and work out their
+/// order themselves: no step of a calculation can drop them or fail over them.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
 pub struct Interval<Q> {
+    /// Lower bound.
     low: Q,
+    /// Best estimate.
     best: Q,
+    /// Upper bound.
     high: Q,
 }
 
@@ -14,13 +25,21 @@ pub struct Interval<Q> {
 pub struct InvalidInterval;
 
 impl<Q: Copy + PartialOrd> Interval<Q> {
-    /// An estimate with its bounds.
+    /// An estimate with its bounds, as someone states them.
     ///
     /// # Errors
     ///
     /// [`InvalidInterval`] unless `low <= best <= high`.
     pub fn new(low: Q, best: Q, high: Q) -> Result<Self, InvalidInterval> {
         if low <= best && best <= high { Ok(Self { low, best, high }) } else { Err(InvalidInterval) }
+    }
+
+    /// An estimate and two results around it, in whatever order they came out.
+    ///
+    /// When the estimate lies outside both, the nearer bound moves out to it: the interval always encloses its estimate.
+    #[must_use]
+    pub fn ordered(one: Q, best: Q, other: Q) -> Self {
+        Self { low: lesser(lesser(one, other), best), best, high: greater(greater(one, other), best) }
     }
 
     /// A value without uncertainty: a definition, a count, a weighed mass taken as it is.
@@ -53,12 +72,69 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
         self.low <= value && value <= self.high
     }
 
-    /// Passes bounds and estimate through a function that keeps their order (an increasing one).
+    /// Passes estimate and bounds through a function that rises or falls all the way; the order is worked out here.
+    #[must_use]
+    pub fn map<R: Copy + PartialOrd>(self, f: impl Fn(Q) -> R) -> Interval<R> {
+        Interval::ordered(f(self.low), f(self.best), f(self.high))
+    }
+
+    /// [`map`](Self::map) with a function that may fail.
     ///
     /// # Errors
     ///
-    /// [`InvalidInterval`] when the function did not keep the order.
-    pub fn map_increasing<R: Copy + PartialOrd>(self, f: impl Fn(Q) -> R) -> Result<Interval<R>, InvalidInterval> {
-        Interval::new(f(self.low), f(self.best), f(self.high))
+    /// The first error of the function; the estimate is tried first, then the bounds.
+    pub fn try_map<R: Copy + PartialOrd, E>(self, f: impl Fn(Q) -> Result<R, E>) -> Result<Interval<R>, E> {
+        let best = f(self.best)?;
+        Ok(Interval::ordered(f(self.low)?, best, f(self.high)?))
     }
+
+    /// Combines two estimates by a function that rises or falls all the way in each: the bounds are the extremes of the
+    /// four corners, which is where such a function has them. The two are taken as independent, so the bounds are the
+    /// widest that can be.
+    #[must_use]
+    pub fn combine<B: Copy + PartialOrd, R: Copy + PartialOrd>(
+        self,
+        other: Interval<B>,
+        f: impl Fn(Q, B) -> R,
+    ) -> Interval<R> {
+        let one = self.map(|a| f(a, other.low));
+        let two = self.map(|a| f(a, other.high));
+        Interval::ordered(lesser(one.low, two.low), f(self.best, other.best), greater(one.high, two.high))
+    }
+
+    /// [`combine`](Self::combine) with a function that may fail.
+    ///
+    /// # Errors
+    ///
+    /// The first error of the function; the estimates are tried first, then the corners.
+    pub fn try_combine<B: Copy + PartialOrd, R: Copy + PartialOrd, E>(
+        self,
+        other: Interval<B>,
+        f: impl Fn(Q, B) -> Result<R, E>,
+    ) -> Result<Interval<R>, E> {
+        let best = f(self.best, other.best)?;
+        let one = Interval::ordered(f(self.low, other.low)?, best, f(self.high, other.low)?);
+        let two = Interval::ordered(f(self.low, other.high)?, best, f(self.high, other.high)?);
+        Ok(Interval::ordered(lesser(one.low, two.low), best, greater(one.high, two.high)))
+    }
+
+    /// The smallest interval around both; the estimate stays that of `self`.
+    #[must_use]
+    pub fn widened_to(self, other: Self) -> Self {
+        Self { low: lesser(self.low, other.low), best: self.best, high: greater(self.high, other.high) }
+    }
+
+    /// Lower bound, best estimate, upper bound.
+    #[must_use]
+    pub const fn to_array(self) -> [Q; 3] {
+        [self.low, self.best, self.high]
+    }
+}
+
+fn lesser<Q: PartialOrd>(a: Q, b: Q) -> Q {
+    if b < a { b } else { a }
+}
+
+fn greater<Q: PartialOrd>(a: Q, b: Q) -> Q {
+    if b > a { b } else { a }
 }

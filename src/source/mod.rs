@@ -1,4 +1,4 @@
-//! The ground under a number: its basis, its citation, and the bounds of an estimate.
+//! What a number rests on: its basis, its citation, and the bounds of an estimate.
 
 mod basis;
 mod citation;
@@ -7,6 +7,7 @@ mod interval;
 mod sourced;
 
 pub use basis::Basis;
+pub(crate) use citation::citations as cite;
 pub use citation::{COMMON_PRACTICE, Citation, Consulted};
 pub use citations::register;
 pub use interval::{Interval, InvalidInterval};

@@ -4,6 +4,7 @@
 //! that true.
 
 use super::{Kind, Node, Position, Problem, text_fields};
+use crate::choice::nearest;
 use serde_json::{Map, Value};
 
 /// The walk's state: the whole schema for `$ref`, and what was found so far.
@@ -195,14 +196,6 @@ fn join(field: &str, key: &str) -> String {
 
 fn list(words: &[&str]) -> String {
     words.join(", ")
-}
-
-fn nearest<'w>(word: &str, known: impl Iterator<Item = &'w str>) -> Option<&'w str> {
-    known
-        .map(|candidate| (strsim::jaro_winkler(word, candidate), candidate))
-        .filter(|(likeness, _)| *likeness > 0.8)
-        .max_by(|a, b| a.0.total_cmp(&b.0))
-        .map(|(_, candidate)| candidate)
 }
 
 fn shown(node: &Node) -> String {

@@ -1,0 +1,8 @@
+//! Words to choose from: one declaration gives an enum its code, words, list, parser, schema and error.
+
+mod choose;
+mod unknown;
+
+pub use choose::Choice;
+pub(crate) use choose::{choice, parse};
+pub use unknown::{UnknownChoice, nearest};

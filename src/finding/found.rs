@@ -1,0 +1,47 @@
+use super::{Reason, Rule, Verdict};
+use serde::Serialize;
+
+/// One thing that a check found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, schemars::JsonSchema)]
+pub struct Finding {
+    /// The rule that was checked.
+    pub rule: Rule,
+    /// What follows.
+    pub verdict: Verdict,
+    /// What was found, with the values, and the way out.
+    pub text: String,
+    /// What the rule rests on.
+    pub sources: Vec<Reason>,
+}
+
+impl Finding {
+    /// A finding that rests on one source.
+    pub fn new(rule: Rule, verdict: Verdict, text: impl Into<String>, source: impl Into<Reason>) -> Self {
+        Self { rule, verdict, text: text.into(), sources: vec![source.into()] }
+    }
+
+    /// The same finding, resting on one source more.
+    #[must_use]
+    pub fn and_source(mut self, source: impl Into<Reason>) -> Self {
+        self.sources.push(source.into());
+        self
+    }
+
+    /// The same finding about something with a name, which comes first in the text.
+    #[must_use]
+    pub fn about(mut self, name: &str) -> Self {
+        self.text = format!("{name}: {}", self.text);
+        self
+    }
+}
+
+impl std::fmt::Display for Finding {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} {}: {}", self.verdict, self.rule, self.text)
+    }
+}
+
+/// Sorts findings worst first; those of one verdict keep their order.
+pub fn worst_first(findings: &mut [Finding]) {
+    findings.sort_by_key(|finding| finding.verdict);
+}

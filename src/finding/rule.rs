@@ -1,0 +1,63 @@
+use crate::choice::choice;
+
+choice! {
+    /// The rules that a finding can come from, in the order of the job.
+    Rule: "rule" {
+        /// The history of the hair and of the guest is known.
+        History = "history",
+        /// A reaction to hair colour or lightener in the past.
+        EarlierReaction = "earlier-reaction" => "earlier reaction",
+        /// The age from which oxidative products are meant for use.
+        Age = "age",
+        /// A black-henna tattoo raises the risk of allergy.
+        BlackHenna = "black-henna" => "black henna",
+        /// Metallic salts and peroxide react.
+        MetalSalts = "metal-salts" => "metal salts",
+        /// The scalp is sound.
+        Scalp = "scalp",
+        /// The fibre stretches and returns.
+        Elasticity = "elasticity",
+        /// The skin test was done, waited for and read.
+        SkinTest = "skin-test" => "skin test",
+        /// The skin test is not too old.
+        SkinTestAge = "skin-test-age" => "skin test age",
+        /// A strand was tested with the mixes of the service.
+        StrandTest = "strand-test" => "strand test",
+        /// The law's ceiling for what is on the hair.
+        Law = "law",
+        /// The product's own limit for the developer.
+        Developer = "developer",
+        /// The product's own limit for the time.
+        Time = "time",
+        /// The product may touch the scalp.
+        OnScalp = "on-scalp" => "on scalp",
+        /// Fresh mix stays off hair that is lightened already.
+        Overlap = "overlap",
+        /// The levels asked for are within what the product does.
+        Lift = "lift",
+        /// White hair is covered.
+        WhiteHair = "white-hair" => "white hair",
+        /// The scale is fine enough for the bowl.
+        Scale = "scale",
+        /// The first strands are not done before the last are on.
+        Pace = "pace",
+        /// The root is not darker than the natural base.
+        DepthAtRoot = "depth-at-root" => "depth at the root",
+        /// The hairline is at least as light as what lies beside it.
+        Hairline = "hairline",
+        /// Two formulas in one foil need a tone between them.
+        Transition = "transition",
+        /// Two sections that should differ, or should not.
+        Contrast = "contrast",
+        /// Going darker on lightened hair needs warm pigment first.
+        PrePigmentation = "pre-pigmentation",
+        /// Colour that only deposits does not lighten.
+        TonerLevel = "toner-level" => "toner level",
+        /// The neutralising tone is stronger than the warmth it meets.
+        OverNeutralising = "over-neutralising",
+        /// Porous hair takes up more.
+        Porosity = "porosity",
+        /// Blue or violet is a large part of the mix for hair this light.
+        CoolDose = "cool-dose" => "cool dose",
+    }
+}
