@@ -2,7 +2,7 @@
 
 use super::{Finding, Step};
 use crate::{
-    money::{CostTable, SetPrice, TaxedPrice},
+    money::{CostTable, Rounding, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
 };
@@ -234,7 +234,7 @@ pub struct MoneyPlan {
     /// The same price with its tax, where a rate is given.
     pub taxed: Option<TaxedPrice>,
     /// How amounts are rounded.
-    pub rounding: &'static str,
+    pub rounding: Rounding,
 }
 
 /// A caution and where it comes from.
