@@ -13,6 +13,7 @@ pub mod mix;
 pub mod money;
 pub mod peroxide;
 pub mod quantity;
+pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;
