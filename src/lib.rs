@@ -4,6 +4,7 @@
 #![warn(missing_docs)]
 #![cfg_attr(not(test), deny(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
+pub mod business;
 pub mod choice;
 pub mod colour;
 pub mod column;
