@@ -15,6 +15,7 @@ pub mod money;
 pub mod peroxide;
 pub mod quantity;
 pub mod reader;
+pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;
