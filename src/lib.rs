@@ -14,6 +14,8 @@ pub mod mix;
 pub mod money;
 pub mod peroxide;
 pub mod quantity;
+pub mod reader;
+pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;
