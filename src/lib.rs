@@ -16,6 +16,7 @@ pub mod quantity;
 pub mod service;
 pub mod sheet;
 pub mod source;
+pub mod text;
 pub mod toner;
 
 #[cfg(feature = "cli")]

@@ -4,6 +4,7 @@ use crate::{
     peroxide::{Amount, StatedStrength, blend_two},
     quantity::{Mass, MassFraction, Temperature},
     source::Interval,
+    text::wrapped,
 };
 use std::fmt::Write;
 
@@ -39,7 +40,7 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if off.abs() >= 0.005 {
         writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
     }
-    for line in textwrap::wrap(CAUTION, 80) {
+    for line in wrapped(CAUTION) {
         writeln!(text, "{line}")?;
     }
     Ok(Answer::fine(text))

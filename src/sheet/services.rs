@@ -1,5 +1,7 @@
-use super::layout::Sheet;
-use crate::money::{Money, table::PricedTable};
+use crate::{
+    money::{Money, table::PricedTable},
+    text::Sheet,
+};
 
 /// A priced list of services as plain text: one line a service, then the totals.
 #[must_use]

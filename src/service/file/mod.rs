@@ -11,14 +11,14 @@ mod references;
 mod schema;
 mod text_fields;
 
-pub use node::Position;
 pub use problem::{Problem, Problems};
 pub use schema::schema;
 pub(in crate::service) use text_fields::Moment;
 
 use super::shape::ServiceFile;
+use crate::text::Lines;
 use check::Checker;
-use node::{Kind, Lines, Node};
+use node::{Kind, Node};
 
 /// How a service file is written; both have the same shape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

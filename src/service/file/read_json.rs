@@ -1,4 +1,5 @@
-use super::{Kind, Lines, Node, Position, Problem};
+use super::{Kind, Node, Problem};
+use crate::text::{Lines, Position};
 use jsonc_parser::{CollectOptions, ParseOptions, ast, common::Ranged, parse_to_ast};
 
 /// Plain JSON (RFC 8259): none of the extensions the parser offers.
@@ -18,9 +19,9 @@ const STRICT: ParseOptions = ParseOptions {
 /// Reads JSON, with the syntax error and any key that is given twice.
 pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
     let mut problems = Vec::new();
-    let start = Position { line: 1, column: 1 };
+    let start = Position::START;
     let empty = Node { at: start, kind: Kind::Table(Vec::new()) };
-    let root = match parse_to_ast(text.text, &CollectOptions::default(), &STRICT) {
+    let root = match parse_to_ast(text.text(), &CollectOptions::default(), &STRICT) {
         Ok(parsed) => parsed.value.map_or(empty, |value| node(text, &value, "", &mut problems)),
         Err(error) => {
             let at = Some(text.position(error.range().start));

@@ -2,8 +2,8 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
-use super::{Kind, Node, Position, Problem, amounts};
-use crate::mix::Ratio;
+use super::{Kind, Node, Problem, amounts};
+use crate::{mix::Ratio, text::Position};
 
 /// Everything wrong with the names and the choices of a file.
 pub(super) fn check(root: &Node) -> Vec<Problem> {
