@@ -1,7 +1,4 @@
-use crate::{
-    money::{Money, table::PricedTable},
-    text::Sheet,
-};
+use crate::{business::list::PricedTable, money::Money, text::Sheet};
 
 /// A priced list of services as plain text: one line a service, then the totals.
 #[must_use]

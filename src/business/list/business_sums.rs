@@ -1,5 +1,8 @@
 use super::PricedTable;
-use crate::money::{MixItem, MixPlan, Money, MoneyError, mix_target};
+use crate::{
+    business::{MixItem, MixPlan, mix_target},
+    money::{Money, MoneyError},
+};
 
 impl PricedTable {
     /// How many of each service, in the mix they are sold in, cover the fixed costs of a period and leave a profit.
@@ -14,7 +17,7 @@ impl PricedTable {
     /// # Example
     ///
     /// ```
-    /// use foilwork::money::{Money, table::{BusinessTerms, parse_csv, price_services}};
+    /// use foilwork::{business::list::{BusinessTerms, parse_csv, price_services}, money::Money};
     ///
     /// let terms: BusinessTerms = serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json"))?;
     /// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;

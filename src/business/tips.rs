@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, allocate, exact};
+use crate::money::{Money, MoneyError, allocate, exact};
 use crate::quantity::Duration;
 use rust_decimal::Decimal;
 
@@ -21,7 +21,7 @@ pub fn tip_percent(tip: Money, bill: Money) -> Result<Decimal, MoneyError> {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::{Currency, Money, share_tips}, quantity::Duration};
+/// use foilwork::{business::share_tips, money::{Currency, Money}, quantity::Duration};
 ///
 /// let tips = Money::parse("50.00", Currency::from_code("EUR")?)?;
 /// let worked = [Duration::from_h(8.0)?, Duration::from_h(8.0)?, Duration::from_h(5.0)?];

@@ -1,4 +1,4 @@
-use super::{Measure, MoneyError, Rounding, exact, packs_needed};
+use crate::money::{Measure, MoneyError, Rounding, exact, packs_needed};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -51,7 +51,7 @@ impl Stock {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{money::{Measure, Stock}, quantity::Mass};
+    /// use foilwork::{business::Stock, money::Measure, quantity::Mass};
     ///
     /// let grams = |g: f64| Mass::from_g(g).map(Measure::Mass);
     /// let lightener = Stock {

@@ -16,7 +16,7 @@ use serde_json::{Map, Value};
 /// # Example
 ///
 /// ```
-/// use foilwork::money::{Currency, table::parse_json};
+/// use foilwork::{business::list::parse_json, money::Currency};
 ///
 /// let text = r#"[{"service": "toner", "hands_on_min": 15, "chair_min": 40, "price": "35.00", "sold": 6}]"#;
 /// let list = parse_json(text, Currency::from_code("EUR")?).map_err(|problems| format!("{problems:?}"))?;

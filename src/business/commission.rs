@@ -1,4 +1,4 @@
-use super::{CommissionRate, Money, MoneyError, Rounding, exact, exact::HUNDRED};
+use crate::money::{CommissionRate, Money, MoneyError, Rounding, exact, exact::HUNDRED};
 use serde::Serialize;
 
 /// A slice of the takings with its own rate.
@@ -50,7 +50,7 @@ pub struct Pay {
 /// # Example
 ///
 /// ```
-/// use foilwork::money::{CommissionRate, CommissionRule, CommissionTier, Currency, Money, Rounding, commission_pay};
+/// use foilwork::{business::{CommissionRule, CommissionTier, commission_pay}, money::{CommissionRate, Currency, Money, Rounding}};
 ///
 /// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
 /// let rule = CommissionRule::Tiered(vec![

@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
+use crate::money::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
 use crate::{
     quantity::Duration,
     source::{Sourced, citations::money::PRODUCTIVE_HOURS},
@@ -67,7 +67,7 @@ impl fmt::Display for Productivity {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::{Denominator, productivity}, quantity::Duration};
+/// use foilwork::{business::{Denominator, productivity}, quantity::Duration};
 ///
 /// let week = productivity(Duration::from_h(30.0)?, Duration::from_h(40.0)?, Denominator::RecordedTime)?;
 /// assert_eq!(week.to_string(), "75 % of recorded time");

@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, UnitPrice, exact, exact::SIXTY};
+use crate::money::{Money, MoneyError, UnitPrice, exact, exact::SIXTY};
 use crate::quantity::Duration;
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -55,7 +55,7 @@ pub fn contribution_per_chair_hour(service: &ChairService) -> Result<RankedServi
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::{ChairService, Currency, Money, rank_by_chair_hour}, quantity::Duration};
+/// use foilwork::{business::{ChairService, rank_by_chair_hour}, money::{Currency, Money}, quantity::Duration};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let services = [

@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, ProfitTax, Rounding, exact, exact::HUNDRED};
+use crate::money::{Money, MoneyError, ProfitTax, Rounding, exact, exact::HUNDRED};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -14,7 +14,7 @@ pub struct Contribution {
 /// Net price less what one more sale costs.
 ///
 /// A wage by the hour is not a cost of one more sale; put it into the fixed costs, or turn it into the cost of the
-/// minutes with [`Labour`](super::Labour) first.
+/// minutes with [`Labour`](crate::money::Labour) first.
 ///
 /// # Errors
 ///
@@ -52,7 +52,7 @@ pub struct SalesNeeded {
 /// # Example
 ///
 /// ```
-/// use foilwork::money::{Currency, Money, Rounding, break_even};
+/// use foilwork::{business::break_even, money::{Currency, Money, Rounding}};
 ///
 /// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
 /// let cuts = break_even(usd("3000.00")?, usd("35.00")?, usd("20.00")?, Rounding::MidpointAwayFromZero)?;

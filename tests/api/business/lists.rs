@@ -1,7 +1,7 @@
 //! Lists of services: problems with their places, CSV and JSON alike.
 
-use super::helpers::{currency, euros, number};
-use foilwork::money::table::{BusinessTerms, Place, parse_csv, parse_json, price_services};
+use crate::api::money::helpers::{currency, euros, number};
+use foilwork::business::list::{BusinessTerms, Place, parse_csv, parse_json, price_services};
 use rust_decimal::Decimal;
 
 #[test]
@@ -11,7 +11,7 @@ fn lists_report_every_problem_with_its_place() {
                 ,26.4x,0,-3,70,0,12.505,2.5,\n\
                 toner,9.80,60,30,15,40\n";
     let problems: Vec<_> = parse_csv(text, currency("EUR")).unwrap_err().iter().map(ToString::to_string).collect();
-    let known = foilwork::money::table::COLUMNS.join(", ");
+    let known = foilwork::business::list::COLUMNS.join(", ");
     assert_eq!(problems, [
         format!("header, colour: unknown column: the columns are {known}"),
         "line 2, product_g: is missing: give a value".into(),

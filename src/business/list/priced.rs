@@ -1,6 +1,12 @@
 use super::{Business, Place, ServiceLine, TableProblem};
-use crate::money::{ChairService, Margin, Markup};
-use crate::money::{Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, contribution_per_chair_hour};
+use crate::{
+    business::ChairService,
+    money::{Margin, Markup},
+};
+use crate::{
+    business::contribution_per_chair_hour,
+    money::{Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice},
+};
 use serde::Serialize;
 
 /// One service, costed and priced. Amounts are for one service; `sold` counts in the totals only.
@@ -154,7 +160,7 @@ pub struct PricedTable {
 /// # Example
 ///
 /// ```
-/// use foilwork::money::table::{BusinessTerms, parse_csv, price_services};
+/// use foilwork::business::list::{BusinessTerms, parse_csv, price_services};
 ///
 /// let terms = BusinessTerms {
 ///     currency: "EUR".into(),

@@ -16,7 +16,7 @@ use crate::money::Currency;
 /// # Example
 ///
 /// ```
-/// use foilwork::money::{Currency, table::parse_csv};
+/// use foilwork::{business::list::parse_csv, money::Currency};
 ///
 /// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min\n\
 ///             half head of foils,26.40,500,35,70,120\n\

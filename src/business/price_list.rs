@@ -1,4 +1,5 @@
-use super::{Money, MoneyError, PriceRule, QuoteDriver, QuotePart, quote::Deposit, quote_range};
+use super::{QuoteDriver, QuotePart, quote::Deposit, quote_range};
+use crate::money::{Money, MoneyError, PriceRule};
 use crate::{quantity::Duration, source::Interval};
 use serde::Serialize;
 
@@ -41,7 +42,7 @@ pub struct PriceListEntry {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::*, source::{Basis, Interval}};
+/// use foilwork::{business::*, money::*, source::{Basis, Interval}};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let rule = PriceRule {

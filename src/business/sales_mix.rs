@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, Rounding, UnitPrice, allocate, exact};
+use crate::money::{Money, MoneyError, Rounding, UnitPrice, allocate, exact};
 use rust_decimal::Decimal;
 use serde::Serialize;
 

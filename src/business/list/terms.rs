@@ -27,7 +27,7 @@ pub struct Business {
 /// # Example
 ///
 /// ```
-/// use foilwork::money::table::BusinessTerms;
+/// use foilwork::business::list::BusinessTerms;
 ///
 /// let terms: BusinessTerms = serde_json::from_str(
 ///     r#"{

@@ -1,4 +1,4 @@
-use super::{CommissionRate, Money, MoneyError, Rounding, exact::HUNDRED};
+use crate::money::{CommissionRate, Money, MoneyError, Rounding, exact::HUNDRED};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -75,7 +75,7 @@ impl RentOrWage {
     /// # Example
     ///
     /// ```
-    /// use foilwork::money::{CommissionRate, Currency, Money, RentOrWage, Rounding};
+    /// use foilwork::{business::RentOrWage, money::{CommissionRate, Currency, Money, Rounding}};
     ///
     /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
     /// let choice = RentOrWage {

@@ -1,4 +1,4 @@
-use super::{Money, MoneyError};
+use crate::money::{Money, MoneyError};
 use serde::Serialize;
 
 /// What one more stylist brings.

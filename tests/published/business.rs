@@ -1,13 +1,18 @@
 //! Discounts, commission, break-even, rates by the hour, productivity.
 
-use super::rows::{HALF_UP, check, money, number, stated, to_decimals};
-use foilwork::money::{
-    CommissionRate, CommissionRule, CommissionTier, Denominator, Discount, Labour, MixItem, MixedCost, Money, OnCosts,
-    Overhead, ProfitTax, apply_discount, best_number_to_hire, break_even, commission_pay, commission_rate,
-    contribution, labour_per_minute, margin_of_safety, median_count, mix_profit, overhead_per_chair_hour, pay_per_hour,
-    price_before_discount, productivity, profit_at, profit_before_tax, split_costs, target_profit, tip_percent,
-};
+use crate::published::money::rows::{HALF_UP, check, money, number, stated, to_decimals};
 use foilwork::quantity::Duration;
+use foilwork::{
+    business::{
+        CommissionRule, CommissionTier, Denominator, MixItem, MixedCost, best_number_to_hire, break_even,
+        commission_pay, commission_rate, contribution, margin_of_safety, median_count, mix_profit, productivity,
+        profit_at, profit_before_tax, split_costs, target_profit, tip_percent,
+    },
+    money::{
+        CommissionRate, Discount, Labour, Money, OnCosts, Overhead, ProfitTax, apply_discount, labour_per_minute,
+        overhead_per_chair_hour, pay_per_hour, price_before_discount,
+    },
+};
 use rust_decimal::Decimal;
 
 fn hours(hours: f64) -> Duration {
@@ -46,7 +51,7 @@ fn commission_is_flat_over_a_threshold_or_tiered() {
     let over = CommissionRule::OverThreshold { threshold: money("500.00"), rate: rate("5") };
     let weeks = ["1540.00", "1235.00", "1040.00"];
     let pay = weeks.map(|week| commission_pay(money("120.00"), &over, money(week), HALF_UP).unwrap().total);
-    check("W077", &[Money::total(pay, super::rows::usd()).unwrap().decimal()]);
+    check("W077", &[Money::total(pay, crate::published::money::rows::usd()).unwrap().decimal()]);
 
     let tiered = CommissionRule::Tiered(vec![
         CommissionTier { up_to: Some(money("800.00")), rate: rate("8") },
@@ -230,7 +235,7 @@ fn the_middle_day_and_the_pay_of_an_hour() {
 /// Source: CCH, Hairdressing trade sector guide: 40 to 55 % typical, up to about 70, down to about 30.
 #[test]
 fn a_productive_share_is_held_against_the_trade() {
-    use foilwork::money::{BesideTrade, beside_trade};
+    use foilwork::business::{BesideTrade, beside_trade};
     let places =
         ["29.9", "30", "39.9", "40", "55", "55.1", "70", "70.1"].map(|percent| beside_trade(number(percent)).value);
     use BesideTrade::{AboveAll, BelowAll, High, Low, Typical};

@@ -1,4 +1,4 @@
-use super::{Money, MoneyError, PriceRule, Rounding, ServicePrice, exact, exact::HUNDRED};
+use crate::money::{Money, MoneyError, PriceRule, Rounding, ServicePrice, exact, exact::HUNDRED};
 use crate::{
     quantity::Duration,
     source::{Basis, Interval},
@@ -74,7 +74,7 @@ pub struct Quote {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::*, source::{Basis, Interval}};
+/// use foilwork::{business::*, money::*, source::{Basis, Interval}};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let rule = PriceRule {
@@ -144,12 +144,12 @@ fn drivers(
         let high = rule.target_net(others.plus(part.cost.high())?, best_time)?;
         drive(&part.what, part.basis, low, high)?;
     }
-    if let (Some(time), super::PriceTarget::PerChairHour(_)) = (in_chair, rule.target) {
+    if let (Some(time), crate::money::PriceTarget::PerChairHour(_)) = (in_chair, rule.target) {
         let low = rule.target_net(best_cost, Some(time.low()))?;
         drive("time in the chair", Basis::Stated, low, rule.target_net(best_cost, Some(time.high()))?)?;
     }
     let swings: Vec<_> = drivers.iter().map(|driver| driver.swing).collect();
-    if let Some(shares) = super::allocate::shares(&swings, 1) {
+    if let Some(shares) = crate::money::allocate::shares(&swings, 1) {
         for (driver, share) in drivers.iter_mut().zip(shares) {
             driver.share_percent = Some(share);
         }

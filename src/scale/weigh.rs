@@ -1,3 +1,4 @@
+use super::Division;
 use crate::quantity::Mass;
 
 /// One part on the scale.
@@ -46,7 +47,7 @@ impl Weighing {
         self.division
     }
 
-    /// The total wanted, rounded to the division; the weighed parts add up to it.
+    /// The total wanted, rounded to the division, less what is not in hand; the weighed parts add up to it.
     #[must_use]
     pub const fn total(&self) -> Mass {
         self.total
@@ -109,7 +110,7 @@ pub enum WeighError {
 /// # Example
 ///
 /// ```
-/// use foilwork::{mix::weigh, quantity::Mass};
+/// use foilwork::{quantity::Mass, scale::weigh};
 ///
 /// let parts = [Mass::from_g(33.34)?, Mass::from_g(33.33)?, Mass::from_g(33.33)?];
 /// let bowl = weigh(&parts, Mass::from_g(1.0)?)?;
@@ -124,11 +125,44 @@ pub enum WeighError {
 /// Greedy increments for separable convex resource allocation: T. Ibaraki and N. Katoh, Resource Allocation Problems,
 /// MIT Press, 1988 (from memory); checked by brute force in the tests.
 pub fn weigh(parts: &[Mass], division: Mass) -> Result<Weighing, WeighError> {
-    let total: Mass = parts.iter().copied().sum();
-    if total.g() <= 0.0 {
+    let parts: Vec<(Mass, Option<Mass>)> = parts.iter().map(|&part| (part, None)).collect();
+    weigh_in_hand(&parts, division)
+}
+
+/// The same when some parts come from a bottle that is nearly empty: each part with what is in hand of it, where that is
+/// limited.
+///
+/// No part is asked for more than is in hand; where the bottles cannot make up the rounded total, it is that much less.
+///
+/// # Units
+///
+/// Masses in g, errors in percent of a part's share.
+///
+/// # Errors
+///
+/// [`WeighError`] when there is nothing to weigh or the division does not suit the bowl.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, scale::weigh_in_hand};
+///
+/// let g = Mass::from_g;
+/// let bowl = weigh_in_hand(&[(g(9.7)?, Some(g(9.7)?)), (g(19.4)?, None)], g(1.0)?)?;
+/// let grams: Vec<f64> = bowl.parts().iter().map(|p| p.weighed.g()).collect();
+/// assert_eq!(grams, [9.0, 20.0]); // not 10 g: the bottle holds 9.7 g
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// As [`weigh`].
+pub fn weigh_in_hand(parts: &[(Mass, Option<Mass>)], division: Mass) -> Result<Weighing, WeighError> {
+    let scale = Division::new(division)?;
+    let total: Mass = parts.iter().map(|(mass, _)| *mass).sum();
+    if total == Mass::ZERO {
         return Err(WeighError::Nothing);
     }
-    let scale = Scale::new(division)?;
     let units = scale.nearest(total);
     if units > 9e15 {
         return Err(WeighError::Fine { total, division });
@@ -136,38 +170,43 @@ pub fn weigh(parts: &[Mass], division: Mass) -> Result<Weighing, WeighError> {
     if units < 1.0 {
         return Err(WeighError::Coarse { total, division });
     }
-    let mut shares: Vec<Allotment> =
-        parts.iter().map(|part| Allotment::nearest(units * part.g() / total.g())).collect();
+    let share = |&(part, in_hand): &(Mass, Option<Mass>)| {
+        let most = in_hand.map_or(f64::INFINITY, |mass| scale.within(mass));
+        Allotment::nearest(units * part.g() / total.g(), most)
+    };
+    let mut shares: Vec<Allotment> = parts.iter().map(share).collect();
     settle(&mut shares, units);
-    let weighed = |(part, share): (&Mass, &Allotment)| Weighed {
+    let weighed = |((part, _), share): (&(Mass, Option<Mass>), &Allotment)| Weighed {
         wanted: *part,
-        weighed: scale.mass(share.units),
+        weighed: scale.of(share.units),
         ratio_error_percent: share.error_percent(),
     };
+    let units = shares.iter().map(|share| share.units).sum();
     let parts = parts.iter().zip(&shares).map(weighed).collect();
-    Ok(Weighing { parts, division, total: scale.mass(units) })
+    Ok(Weighing { parts, division, total: scale.of(units) })
 }
 
-/// One part in whole divisions, and its unrounded share of the rounded total.
+/// One part in whole divisions, its unrounded share of the rounded total, and the most there is of it.
 #[derive(Debug, Clone, Copy)]
 struct Allotment {
     quota: f64,
     units: f64,
+    most: f64,
 }
 
 impl Allotment {
-    fn nearest(quota: f64) -> Self {
-        Self { quota, units: quota.round_ties_even() }
+    fn nearest(quota: f64, most: f64) -> Self {
+        Self { quota, units: quota.round_ties_even().min(most), most }
     }
 
     fn error_percent(self) -> f64 {
         if self.quota > 0.0 { 100.0 * (self.units - self.quota) / self.quota } else { 0.0 }
     }
 
-    /// The error after one step, or nothing when the step is impossible.
+    /// The error after one step; none when the step is impossible.
     fn after(self, step: f64) -> Option<f64> {
         let moved = Self { units: self.units + step, ..self };
-        (self.quota > 0.0 && moved.units >= 0.0).then(|| moved.error_percent().abs())
+        (self.quota > 0.0 && moved.units >= 0.0 && moved.units <= self.most).then(|| moved.error_percent().abs())
     }
 }
 
@@ -190,35 +229,5 @@ fn settle(shares: &mut [Allotment], units: f64) {
             Some((_, share)) => share.units += step,
             None => return,
         }
-    }
-}
-
-/// A division, with its reciprocal where that is a whole number: 675 tenths are 67.5, not 67.500 000 000 000 01.
-#[derive(Clone, Copy)]
-pub(super) struct Scale {
-    division: f64,
-    per_gram: Option<f64>,
-}
-
-impl Scale {
-    pub(super) fn new(division: Mass) -> Result<Self, WeighError> {
-        let value = division.g();
-        let per_gram = (1.0 / value).round();
-        if value > 0.0 && per_gram.is_finite() {
-            let whole = per_gram >= 1.0 && (per_gram * value - 1.0).abs() < 1e-12;
-            Ok(Self { division: value, per_gram: whole.then_some(per_gram) })
-        } else {
-            Err(WeighError::Division(division))
-        }
-    }
-
-    /// The nearest whole number of divisions; a tie goes to the even one.
-    pub(super) fn nearest(self, mass: Mass) -> f64 {
-        self.per_gram.map_or(mass.g() / self.division, |n| mass.g() * n).round_ties_even()
-    }
-
-    pub(super) fn mass(self, units: f64) -> Mass {
-        let grams = self.per_gram.map_or(units * self.division, |n| units / n);
-        Mass::from_g(grams).unwrap_or(Mass::ZERO)
     }
 }
