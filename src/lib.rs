@@ -14,6 +14,7 @@ pub mod mix;
 pub mod money;
 pub mod peroxide;
 pub mod quantity;
+pub mod reader;
 pub mod scale;
 pub mod service;
 pub mod sheet;

@@ -21,8 +21,7 @@ pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
         .collect();
     // What follows a mistake on the same line is its echo.
     problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
-    let at = Position::START;
-    (Node { at, kind: table_kind(text, table.get_ref()) }, problems)
+    (Node { at: Some(Position::START), kind: table_kind(text, table.get_ref()) }, problems)
 }
 
 /// The parser's own words, except where they would mislead.
@@ -40,7 +39,7 @@ fn words(message: &str, at: Option<&str>) -> String {
 }
 
 fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
-    let at = text.position(value.span().start);
+    let at = Some(text.position(value.span().start));
     let kind = match value.get_ref() {
         DeValue::String(s) => Kind::Text(s.to_string()),
         // Underscores and radix prefixes are TOML's way of writing the same number.
@@ -60,7 +59,7 @@ fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
 fn table_kind(text: &Lines<'_>, table: &DeTable<'_>) -> Kind {
     let mut entries: Vec<_> = table
         .iter()
-        .map(|(key, value)| (key.get_ref().to_string(), text.position(key.span().start), node(text, value)))
+        .map(|(key, value)| (key.get_ref().to_string(), Some(text.position(key.span().start)), node(text, value)))
         .collect();
     entries.sort_by_key(|(_, at, _)| *at);
     Kind::Table(entries)

@@ -4,8 +4,8 @@ use serde_json::{Map, Number, Value};
 /// A value that remembers where it stands, whatever the file format was.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Node {
-    /// Where it begins.
-    pub at: Position,
+    /// Where it begins; `None` for a value that comes from no text.
+    pub at: Option<Position>,
     /// What it is.
     pub kind: Kind,
 }
@@ -24,10 +24,41 @@ pub enum Kind {
     /// A list.
     List(Vec<Node>),
     /// A table: the key, where the key stands, and the value.
-    Table(Vec<(String, Position, Node)>),
+    Table(Vec<(String, Option<Position>, Node)>),
 }
 
 impl Node {
+    /// The tree of a JSON value, without places.
+    pub(super) fn of_json(value: &Value) -> Self {
+        let kind = match value {
+            Value::Null => Kind::Null,
+            Value::Bool(flag) => Kind::Flag(*flag),
+            Value::Number(number) => Kind::Number(number.as_f64().unwrap_or(f64::NAN), number.to_string()),
+            Value::String(text) => Kind::Text(text.clone()),
+            Value::Array(items) => Kind::List(items.iter().map(Self::of_json).collect()),
+            Value::Object(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_json(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
+    /// The tree of a TOML value, without places.
+    pub(super) fn of_toml(value: &toml::Value) -> Self {
+        let kind = match value {
+            toml::Value::Boolean(flag) => Kind::Flag(*flag),
+            toml::Value::Integer(whole) => Kind::Number(*whole as f64, whole.to_string()),
+            toml::Value::Float(number) => Kind::Number(*number, number.to_string()),
+            toml::Value::String(text) => Kind::Text(text.clone()),
+            toml::Value::Datetime(moment) => Kind::Text(moment.to_string()),
+            toml::Value::Array(items) => Kind::List(items.iter().map(Self::of_toml).collect()),
+            toml::Value::Table(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_toml(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
     /// The value under a key of a table; `null` counts as left out.
     pub fn get(&self, key: &str) -> Option<&Node> {
         let Kind::Table(entries) = &self.kind else { return None };
@@ -35,7 +66,7 @@ impl Node {
         found.filter(|node| node.kind != Kind::Null)
     }
 
-    /// The elements of a list; nothing for any other kind.
+    /// The elements of a list; empty for any other kind.
     pub fn items(&self) -> &[Node] {
         match &self.kind {
             Kind::List(items) => items,
