@@ -5,7 +5,7 @@ use crate::{
     mix::mass,
     plain::{Bounds, percents, plain},
 };
-use foilwork::mix::{self, Hazard, handling as points};
+use foilwork::mix::{self, Hazard, handling_advice as points};
 use pyo3::prelude::*;
 
 /// One ingredient of a product as its maker or its user states it.
@@ -146,7 +146,7 @@ impl Composition {
 ///     >>> handling(["persulfate"])[0]["stage"]
 ///     'before'
 #[pyfunction]
-pub fn handling(py: Python<'_>, hazards: Vec<String>) -> PyResult<Bound<'_, PyAny>> {
+pub fn handling_advice(py: Python<'_>, hazards: Vec<String>) -> PyResult<Bound<'_, PyAny>> {
     let read = |code: &String| {
         Hazard::ALL.into_iter().find(|h| h.code() == code).ok_or_else(|| {
             let known: Vec<_> = Hazard::ALL.into_iter().map(Hazard::code).collect();

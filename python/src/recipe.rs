@@ -6,7 +6,7 @@ use crate::{
     plain::{Bounds, plain},
 };
 use foilwork::{
-    mix::{self, Amount, CardRequest, Dose, Unit},
+    mix::{self, CardRequest, Dose, RecipeAmount, Unit},
     quantity::{Density, Duration, Share},
     source::Sourced,
 };
@@ -21,8 +21,8 @@ fn unit(symbol: &str) -> PyResult<Unit> {
         .ok_or_else(|| FoilworkError::new_err(format!("unknown unit {symbol:?}: give g, mL, US fl oz or UK fl oz")))
 }
 
-fn amount(value: Decimal, symbol: &str) -> PyResult<Amount> {
-    Ok(Amount { value, unit: unit(symbol)? })
+fn amount(value: Decimal, symbol: &str) -> PyResult<RecipeAmount> {
+    Ok(RecipeAmount { value, unit: unit(symbol)? })
 }
 
 fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
@@ -34,28 +34,28 @@ fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
 /// Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
 #[pyclass(frozen, from_py_object, module = "foilwork.mix")]
 #[derive(Clone)]
-pub struct Additive(pub mix::Additive);
+pub struct Additive(pub mix::Addition);
 
 #[pymethods]
 impl Additive {
     /// So many g in every bowl, whatever its size.
     #[staticmethod]
     fn per_bowl(product: String, mass_g: f64) -> PyResult<Self> {
-        Ok(Self(mix::Additive { product, dose: Dose::PerBowl(mass(mass_g)?) }))
+        Ok(Self(mix::Addition { product, dose: Dose::PerBowl(mass(mass_g)?) }))
     }
 
     /// A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
     #[staticmethod]
     fn of_bowl(product: String, share_percent: f64) -> PyResult<Self> {
         let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Additive { product, dose: Dose::OfBowl(share) }))
+        Ok(Self(mix::Addition { product, dose: Dose::OfBowl(share) }))
     }
 
     /// A share of one product in the bowl: 2 % is 2 g for every 100 g of ``other``.
     #[staticmethod]
     fn of_product(product: String, other: String, share_percent: f64) -> PyResult<Self> {
         let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Additive { product, dose: Dose::OfProduct(other, share) }))
+        Ok(Self(mix::Addition { product, dose: Dose::OfProduct(other, share) }))
     }
 }
 
@@ -154,7 +154,7 @@ impl Recipe {
 
     /// The recipe with additives on top of it.
     fn with_additives(&self, additives: Vec<Additive>) -> PyResult<Self> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         self.0.with_additives(&additives).map(Self).map_err(raise)
     }
 

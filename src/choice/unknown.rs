@@ -2,7 +2,7 @@ use super::Choice;
 
 /// Text that is none of the words to choose from.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("unknown {what} \"{got}\": give one of {}{}", .choices.join(", "), .nearest.map(|word| format!(" (did you mean {word}?)")).unwrap_or_default())]
+#[error("unknown {what} \"{got}\": give one of {}{}", .choices.join(", "), way_out(*.hint, *.nearest))]
 pub struct UnknownChoice {
     /// What was to be chosen.
     pub what: &'static str,
@@ -12,12 +12,28 @@ pub struct UnknownChoice {
     pub choices: &'static [&'static str],
     /// The code that is most like the text, when one is.
     pub nearest: Option<&'static str>,
+    /// The way out, where there is more to say than which choices there are.
+    pub hint: Option<&'static str>,
+}
+
+fn way_out(hint: Option<&str>, nearest: Option<&str>) -> String {
+    match (hint, nearest) {
+        (Some(hint), _) => format!(" ({hint})"),
+        (None, Some(word)) => format!(" (did you mean {word}?)"),
+        (None, None) => String::new(),
+    }
 }
 
 impl UnknownChoice {
     /// The error for a text that is no `C`.
     pub(crate) fn of<C: Choice>(got: &str) -> Self {
-        Self { what: C::WHAT, got: got.to_owned(), choices: C::CODES, nearest: nearest(got, C::CODES.iter().copied()) }
+        Self {
+            what: C::WHAT,
+            got: got.to_owned(),
+            choices: C::CODES,
+            nearest: nearest(got, C::CODES.iter().copied()),
+            hint: C::hint(got),
+        }
     }
 }
 

@@ -1,11 +1,14 @@
-use crate::quantity::Mass;
+use crate::quantity::{Mass, Quantity};
+use serde::Serialize;
 
 /// One part on the scale.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Weighed {
     /// The mass the recipe asks for.
+    #[serde(rename = "wanted_g")]
     pub wanted: Mass,
     /// The mass to put on the scale, a whole number of divisions.
+    #[serde(rename = "weighed_g")]
     pub weighed: Mass,
     /// How far this part's share of the bowl is from the recipe's, in percent of the share; negative is too little.
     ratio_error_percent: f64,
@@ -26,10 +29,12 @@ impl Weighed {
 }
 
 /// A bowl as the scale can weigh it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Weighing {
     parts: Vec<Weighed>,
+    #[serde(rename = "division_g")]
     division: Mass,
+    #[serde(rename = "total_g")]
     total: Mass,
 }
 
@@ -219,6 +224,6 @@ impl Scale {
 
     pub(super) fn mass(self, units: f64) -> Mass {
         let grams = self.per_gram.map_or(units * self.division, |n| units / n);
-        Mass::from_g(grams).unwrap_or(Mass::ZERO)
+        Mass::nearest(grams)
     }
 }

@@ -1,7 +1,7 @@
 //! The built-in tables against a second, independent encoding of the same sources, and against spot values.
 //! Sources: `tests/data/limits/sources.csv`.
 
-use foilwork::limits::{Conversion, Jurisdiction, Limit, Obtained, Rule, Table};
+use foilwork::limits::{Conversion, Jurisdiction, Limit, Obtained, LimitRule, Table};
 use foilwork::mix::Cas;
 use rstest::rstest;
 use std::collections::{BTreeMap, BTreeSet};
@@ -50,8 +50,8 @@ fn every_row_agrees_with_the_second_encoding() -> Outcome {
         assert_eq!(got.sources, want["source_id"].replace(';', ""), "{id}");
         assert_eq!(got.obtained.code(), want["how"], "{id}");
         assert_eq!(got.above, want["limit_comparison"] == ">", "{id}");
-        assert_eq!(got.rule == Rule::Prohibited, want["limit_comparison"] == "prohibited", "{id}");
-        assert_eq!(got.rule == Rule::Maximum, want["rule_type"] == "maximum", "{id}");
+        assert_eq!(got.rule == LimitRule::Prohibited, want["limit_comparison"] == "prohibited", "{id}");
+        assert_eq!(got.rule == LimitRule::Maximum, want["rule_type"] == "maximum", "{id}");
         let users = match want["user"].as_str() {
             "general and professional" => "all",
             other => other,
@@ -147,7 +147,7 @@ fn every_row_has_source_date_and_basis() {
         assert_eq!(row.citations.len(), row.sources.split_whitespace().count(), "{}: {}", row.id, row.sources);
         // Workplace figures come without a list date; their sources are named here so that no other row loses its date.
         let undated = row.list_date.is_empty();
-        let allowed = ["LIB_CHEMICALS", "ACGIH_TLV", "SDS_H2O2_OEL", "SOCKO_2013"];
+        let allowed = ["chemicals-ontario", "acgih-tlv", "sds-peroxide-air", "socko-2013"];
         assert!(!undated || allowed.contains(&row.sources.as_str()), "{}: no date", row.id);
         assert_ne!(row.obtained, Obtained::Stated, "{}: not the user's", row.id);
     }

@@ -40,7 +40,7 @@ fn a_table_of_ones_own_is_added_or_replaces() -> Outcome {
     assert!(!limits::check(eu, &mixed, of).is_exceeded());
     let report = limits::check(&both, &mixed, of);
     let exceeded: Vec<&str> =
-        report.findings.iter().filter(|f| f.is_exceeded()).filter_map(|f| f.limit).map(|l| l.id.as_str()).collect();
+        report.judgements.iter().filter(|f| f.is_exceeded()).filter_map(|f| f.limit).map(|l| l.id.as_str()).collect();
     assert_eq!(exceeded, ["house-1", "EU-III-22-ox"]);
     Ok(())
 }

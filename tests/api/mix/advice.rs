@@ -1,6 +1,6 @@
 //! Conventions, checklist and card.
 
-use foilwork::mix::{Card, CardRequest, Hazard, Recipe, handling, natural_share};
+use foilwork::mix::{Card, CardRequest, Hazard, Recipe, handling_advice, natural_share};
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
 use foilwork::source::{Basis, Interval};
 use rstest::rstest;
@@ -18,14 +18,14 @@ fn exact(percent: f64) -> Interval<MassFraction> {
 #[test]
 fn every_handling_point_has_its_sources() {
     let all = [Hazard::Peroxide, Hazard::Persulfate, Hazard::Ammonia, Hazard::OxidativeDye, Hazard::Resorcinol];
-    for point in handling(&all) {
+    for point in handling_advice(&all) {
         assert_eq!(point.citations().count(), point.sources.len(), "{}: {:?}", point.text, point.sources);
         assert_eq!(point.basis() == Basis::CommonPractice, point.sources.is_empty());
         assert!(!point.text.contains("safe"), "{}", point.text);
     }
-    assert!(handling(&all).len() > handling(&[Hazard::Peroxide]).len());
-    assert!(handling(&[Hazard::Peroxide]).len() > handling(&[]).len());
-    assert!(handling(&[]).len() > 5, "some points hold for every bowl");
+    assert!(handling_advice(&all).len() > handling_advice(&[Hazard::Peroxide]).len());
+    assert!(handling_advice(&[Hazard::Peroxide]).len() > handling_advice(&[]).len());
+    assert!(handling_advice(&[]).len() > 5, "some points hold for every bowl");
 }
 
 // Source: the rows of the trade (common practice), and S61 for the half at half.

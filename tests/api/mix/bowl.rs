@@ -1,7 +1,7 @@
 //! What is in the bowl, and how many bowls.
 
 use foilwork::mix::{
-    Additive, BowlRequest, Cas, Composition, Dose, Hazard, Ingredient, Pace, Product, Recipe, as_applied, bowls,
+    Addition, BowlRequest, Cas, Composition, Dose, Hazard, Ingredient, Pace, Product, Recipe, as_applied, bowls,
 };
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
 use foilwork::source::Interval;
@@ -44,9 +44,9 @@ fn additives_are_dosed_per_bowl_and_leftovers_are_masses() -> Outcome {
     let plan = bowls(&request)?;
     let base: Recipe = "1 g lightener + 2 g 9%".parse()?;
     let additives = [
-        Additive { product: "bond builder".into(), dose: Dose::PerBowl(g(2.0)) },
-        Additive { product: "thickener".into(), dose: Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?) },
-        Additive { product: "oil".into(), dose: Dose::OfBowl(Share::from_percent(0.0)?) },
+        Addition { product: "bond builder".into(), dose: Dose::PerBowl(g(2.0)) },
+        Addition { product: "thickener".into(), dose: Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?) },
+        Addition { product: "oil".into(), dose: Dose::OfBowl(Share::from_percent(0.0)?) },
     ];
     assert!(plan.recipes(&base, &additives).is_err(), "a dose of nothing is a slip");
     let recipes = plan.recipes(&base, &additives[..2])?;

@@ -1,6 +1,6 @@
 //! Scaling a recipe and putting it on the scale.
 
-use foilwork::mix::{Amount, Recipe, Unit, weigh};
+use foilwork::mix::{Recipe, RecipeAmount, Unit, weigh};
 use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
 
@@ -14,8 +14,8 @@ fn exact(percent: f64) -> Interval<MassFraction> {
     Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
 }
 
-fn grams(text: &str) -> Result<Amount, rust_decimal::Error> {
-    Ok(Amount { value: text.parse()?, unit: Unit::Gram })
+fn grams(text: &str) -> Result<RecipeAmount, rust_decimal::Error> {
+    Ok(RecipeAmount { value: text.parse()?, unit: Unit::Gram })
 }
 
 #[test]
@@ -74,8 +74,8 @@ fn volumes_become_grams_with_the_density_named() -> Outcome {
     let density = Density::from_g_per_ml(1.02)?;
     let weighed = recipe.in_grams(|product| (product == "6%").then_some(Sourced::measured(density)))?;
     assert_eq!(weighed.to_string(), "61.2 g 6% + 30 g 7.1");
-    let shown =
-        Amount { value: 60.into(), unit: Unit::Millilitre }.convert(Unit::Gram, Some(Sourced::measured(density)))?;
+    let shown = RecipeAmount { value: 60.into(), unit: Unit::Millilitre }
+        .convert(Unit::Gram, Some(Sourced::measured(density)))?;
     assert_eq!(shown.to_string(), "60 mL = 61.2 g at 1.02 g/mL (measured by you)");
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! Reading and printing, and what is said when it cannot be read.
 
 use foilwork::mix::{
-    Amount, BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, Unit, as_applied, bowls, minimum_bowl, weigh,
+    BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, RecipeAmount, Unit, as_applied, bowls, minimum_bowl, weigh,
 };
 use foilwork::quantity::{Duration, Mass, Share};
 use rstest::rstest;
@@ -13,8 +13,8 @@ fn g(value: f64) -> Mass {
     Mass::from_g(value).unwrap()
 }
 
-fn grams(text: &str) -> Result<Amount, rust_decimal::Error> {
-    Ok(Amount { value: text.parse()?, unit: Unit::Gram })
+fn grams(text: &str) -> Result<RecipeAmount, rust_decimal::Error> {
+    Ok(RecipeAmount { value: text.parse()?, unit: Unit::Gram })
 }
 
 #[rstest]
