@@ -1,7 +1,7 @@
 //! Wrappers of `foilwork::mix`: recipes, additives, units, grey, the mixing card.
 
 use crate::{
-    error::{FoilworkError, raise},
+    error::raise,
     mix::{Ratio, mass},
     plain::{Bounds, plain},
 };
@@ -15,10 +15,7 @@ use rust_decimal::Decimal;
 use std::collections::HashMap;
 
 fn unit(symbol: &str) -> PyResult<Unit> {
-    Unit::ALL
-        .into_iter()
-        .find(|unit| unit.symbol().eq_ignore_ascii_case(symbol))
-        .ok_or_else(|| FoilworkError::new_err(format!("unknown unit {symbol:?}: give g, mL, US fl oz or UK fl oz")))
+    symbol.parse().map_err(raise)
 }
 
 fn amount(value: Decimal, symbol: &str) -> PyResult<RecipeAmount> {
@@ -87,7 +84,7 @@ impl Recipe {
     /// The parts as (value, unit, product).
     #[getter]
     fn parts(&self) -> Vec<(Decimal, &'static str, String)> {
-        let part = |p: &mix::Part| (p.amount.value, p.amount.unit.symbol(), p.product.clone());
+        let part = |p: &mix::Part| (p.amount.value, p.amount.unit.words(), p.product.clone());
         self.0.parts().iter().map(part).collect()
     }
 
@@ -242,7 +239,7 @@ pub fn natural_share(white_percent: f64) -> PyResult<(f64, f64, f64)> {
 /// Examples:
 ///     >>> from foilwork.mix import Recipe, mixing_card
 ///     >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
-///     >>> card["use_by"], card["strength_as_applied_ww_percent"][1]
+///     >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]
 #[pyo3(signature = (who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks=())")]

@@ -1,5 +1,10 @@
 use super::{AppliesTo, Limit, LimitRule, Obtained};
-use crate::{choice::Choice, mix::Cas, quantity::MassFraction, source::Citation};
+use crate::{
+    choice::Choice,
+    mix::Cas,
+    quantity::MassFraction,
+    source::{self, Citation},
+};
 use csv::{ReaderBuilder, StringRecord};
 use std::str::FromStr;
 
@@ -156,5 +161,5 @@ impl Row<'_> {
 }
 
 fn citation(id: &str) -> Option<&'static Citation> {
-    crate::source::citations::limits::CITATIONS.iter().find(|c| c.id == id)
+    source::register().find(|citation| citation.id == id)
 }

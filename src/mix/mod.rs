@@ -23,7 +23,6 @@ mod recipe;
 mod rounding;
 mod scale;
 mod unit;
-mod weigh;
 
 pub use applied::{AsAppliedError, as_applied};
 pub use bowls::{BowlError, BowlPlan, BowlRequest, FreshBowl, bowls};
@@ -43,4 +42,3 @@ pub use ratio::{Ratio, RatioError};
 pub use recipe::{Part, Recipe, RecipeError};
 pub use rounding::{StrengthShift, TareStep};
 pub use unit::{ConvertAmountError, Converted, RecipeAmount, Unit};
-pub use weigh::{WeighError, Weighed, Weighing, weigh};

@@ -9,12 +9,12 @@ use crate::service::{Plan, SectionColour, Stage, Verdict};
 /// # Example
 ///
 /// ```
-/// use foilwork::{service::{Format, parse, plan}, sheet::bench_sheet};
+/// use foilwork::{reader::Format, service::{parse, plan}, sheet::bench_sheet};
 ///
 /// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let text = bench_sheet(&plan(&file)?);
 /// assert!(text.lines().all(|line| line.chars().count() <= 80));
-/// # Ok::<(), foilwork::service::Problems>(())
+/// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 #[must_use]
 pub fn bench_sheet(plan: &Plan) -> String {

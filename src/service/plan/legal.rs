@@ -39,7 +39,9 @@ pub(super) fn check(request: &Request, mixed: &[(&Task, &Mixed)], findings: &mut
             let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
             let text = match verdict {
                 Passed => format!("{} {:.2}{figure}", task.name, judgement.level.high()),
-                _ => format!("{}: {:.2}{figure} on the hair: {}", task.name, judgement.level.high(), judgement.standing),
+                _ => {
+                    format!("{}: {:.2}{figure} on the hair: {}", task.name, judgement.level.high(), judgement.standing)
+                }
             };
             findings.add(verdict, "law", text, judgement.limit.map_or_else(|| report.table.to_owned(), source));
         }

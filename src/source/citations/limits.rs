@@ -72,10 +72,6 @@ cite! {
     CIR_PERSULFATES_2016 = "cir-persulfates-2016", Retrieved,
         "Cosmetic Ingredient Review, Amended safety assessment of persulfates as used in cosmetics (draft 2016; \
          conclusion as summarised)";
-    /// Explosives precursors, EU.
-    EU_2019_1148 = "eu-2019-1148", Retrieved,
-        "Regulation (EU) 2019/1148 on the marketing and use of explosives precursors, consolidated text 11 July \
-         2019";
     /// The peroxide line of the precursors act, quoted.
     EU_2019_1148_QUOTED = "eu-2019-1148-quoted", Retrieved,
         "Public code file quoting Annex I of Regulation (EU) 2019/1148 for hydrogen peroxide (secondary)";

@@ -1,7 +1,7 @@
 //! Salts, sums and names: what an entry counts.
 
 use foilwork::limits;
-use foilwork::limits::{Jurisdiction, Purpose, Table, Use, Standing, Why};
+use foilwork::limits::{Jurisdiction, Purpose, Standing, Table, Use, Why};
 use foilwork::mix::{Composition, Form, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;

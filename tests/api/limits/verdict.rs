@@ -1,7 +1,9 @@
 //! One level against one row.
 
 use foilwork::limits;
-use foilwork::limits::{Audience, Jurisdiction, Measured, Purpose, LimitRule, Table, Use, Standing, Why, check_peroxide};
+use foilwork::limits::{
+    Audience, Jurisdiction, LimitRule, Measured, Purpose, Standing, Table, Use, Why, check_peroxide,
+};
 use foilwork::mix::{Cas, Composition, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;
@@ -139,5 +141,5 @@ fn twelve_percent_has_a_different_basis_each_time() {
     };
     assert_eq!(twelve(EU), [Measured::AsApplied, Measured::AsSupplied]);
     assert_eq!(twelve(Jurisdiction::Australia), [Measured::AsSupplied, Measured::AsSupplied]);
-    assert_eq!(Audience::from_code("professional"), Some(Audience::Professional));
+    assert_eq!("professional".parse(), Ok(Audience::Professional));
 }

@@ -75,10 +75,11 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     // The developer is declared in full, so it holds no resorcinol; shade and developer name their share of it.
     assert_eq!(resorcinol.undeclared_in, ["bond builder"]);
     assert!((resorcinol.level.best().percent_ww() - 0.15).abs() < 1e-12);
-    assert_eq!(bowl.undeclared().map(|(_, p)| p.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
+    assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
     assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Unknown]);
-    let json = serde_json::to_value(bowl.record())?;
+    let json = serde_json::to_value(&bowl)?;
     assert_eq!(json["constituents"][0]["cas"], "7722-84-1");
-    assert_eq!(json["undeclared"], serde_json::json!(["7.1", "bond builder"]));
+    assert_eq!(json["constituents"][0]["level_ww_percent"]["best"], 3.6);
+    assert_eq!((&json["portions"][0]["mass_g"], &json["total_g"]), (&60.0.into(), &100.0.into()));
     Ok(())
 }

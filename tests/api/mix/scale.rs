@@ -1,8 +1,11 @@
 //! Scaling a recipe and putting it on the scale.
 
-use foilwork::mix::{Recipe, RecipeAmount, Unit, weigh};
 use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
+use foilwork::{
+    mix::{Recipe, RecipeAmount, Unit},
+    scale::weigh,
+};
 
 type Outcome = Result<(), Box<dyn std::error::Error>>;
 
@@ -46,8 +49,8 @@ fn weighing_reports_what_it_costs() -> Outcome {
     assert_eq!((shown, bowl.total().g()), (vec![30.0, 15.0, 67.0], 112.0));
     assert!((bowl.worst_ratio_error_percent() - 100.0 * (112.5 / 112.0 - 1.0)).abs() < 1e-9);
     let shift = bowl.strength_shift(&[exact(0.0), exact(0.0), exact(6.0)])?;
-    let json = serde_json::to_value(bowl.record())?;
-    assert_eq!((json["weighed_g"][2].as_f64(), json["total_g"].as_f64()), (Some(67.0), Some(112.0)));
+    let json = serde_json::to_value(&bowl)?;
+    assert_eq!((json["parts"][2]["weighed_g"].as_f64(), json["total_g"].as_f64()), (Some(67.0), Some(112.0)));
     assert!((shift.percentage_points() - (6.0 * 67.0 / 112.0 - 6.0 * 67.5 / 112.5)).abs() < 1e-12);
     Ok(())
 }
