@@ -27,7 +27,9 @@ pub trait Choice: Copy + Eq + 'static {
 }
 
 /// Declares an enum of choices. A variant is `Name = "code"`, or `Name = "code" => "words"` where the words that a person
-/// reads differ from the code; `| "word"` adds a word that is understood too. Each variant needs a doc comment: it is the description in the JSON Schema.
+/// reads differ from the code; `| "word"` adds a word that is understood too. `hint path` after the variants names a
+/// function for the way out of a text that names no choice ([`Choice::hint`]). Each variant needs a doc comment: it is the
+/// description in the JSON Schema.
 ///
 /// ```text
 /// choice! {
@@ -45,7 +47,9 @@ macro_rules! choice {
     (@words $code:literal $words:literal) => { $words };
     (
         $(#[$doc:meta])*
-        $name:ident: $what:literal { $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)? $(| $also:literal)*,)+ }
+        $name:ident: $what:literal {
+            $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)? $(| $also:literal)*,)+
+        }
         $(hint $hint:path)?
     ) => {
         $(#[$doc])*
@@ -118,12 +122,12 @@ macro_rules! choice {
 
 pub(crate) use choice;
 
-/// Reads a code or its words, in any case and with spaces around it.
+/// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
 pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
     let word = text.trim();
-    let named = |choice: &&C| {
-        let known = [choice.code(), choice.words()];
-        known.iter().chain(choice.synonyms()).any(|known| word.eq_ignore_ascii_case(known))
-    };
+    let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
+    let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));
+    let named =
+        |choice: &&C| same(choice.code()) || same(choice.words()) || choice.synonyms().iter().any(|known| same(known));
     C::ALL.iter().find(named).copied().ok_or_else(|| UnknownChoice::of::<C>(text))
 }
