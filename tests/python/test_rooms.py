@@ -19,7 +19,7 @@ CYCLES_BEING_UNDONE: list[set[str]] = [
 ]
 NAMES_BEING_TOLD_APART = {
     *("Additive", "Amount", "Bowl", "ColumnError", "ConversionError", "Finding", "MixPart", "Outcome", "Part"),
-    *("Porosity", "Rule", "Shade", "Shelf", "Stage", "Verdict", "convert", "handling", "parse"),
+    *("Porosity", "Portion", "Rule", "Shade", "Shelf", "Stage", "Verdict", "convert", "handling", "parse"),
 }
 
 
