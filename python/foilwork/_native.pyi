@@ -79,7 +79,7 @@ __all__ = [
     "end_price",
     "formula_level",
     "half_life_days",
-    "handling",
+    "handling_advice",
     "handling_facts",
     "jurisdictions",
     "lab_to_lch",
@@ -1521,7 +1521,7 @@ def mixing_card(
     Examples:
         >>> from foilwork.mix import Recipe, mixing_card
         >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
-        >>> card["use_by"], card["strength_as_applied_ww_percent"][1]
+        >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
         ('2026-11-25 10:45', 3.6)
     """
 @final
@@ -1585,7 +1585,7 @@ class Composition:
         >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
         >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
         >>> bowl = Composition([(60, developer), (60, DeclaredProduct("7.1", [], fully_declared=False))])
-        >>> [(c["level_ww_percent"][1], c["undeclared_in"]) for c in bowl.constituents()]
+        >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
         [(3.0, ['7.1'])]
     """
     def __new__(cls, parts: Sequence[tuple[float, DeclaredProduct]]) -> Composition: ...
@@ -1599,9 +1599,9 @@ class Composition:
         """Products in the bowl whose contents are not declared in full."""
     @property
     def hazards(self) -> list[str]:
-        """What in this bowl calls for care, as codes for :func:`handling`."""
+        """What in this bowl calls for care, as codes for :func:`handling_advice`."""
 
-def handling(hazards: Sequence[str]) -> list[dict[str, Any]]:
+def handling_advice(hazards: Sequence[str]) -> list[dict[str, Any]]:
     """The handling checklist for what is in a bowl, in the order of the work. It informs; it decides nothing.
 
     Args:
@@ -1615,8 +1615,8 @@ def handling(hazards: Sequence[str]) -> list[dict[str, Any]]:
         FoilworkError: for an unknown code.
 
     Examples:
-        >>> from foilwork.mix import handling
-        >>> handling(["persulfate"])[0]["stage"]
+        >>> from foilwork.mix import handling_advice
+        >>> handling_advice(["persulfate"])[0]["stage"]
         'before'
     """
 
@@ -1691,8 +1691,8 @@ class LimitReport:
     @property
     def within_everything_checked(self) -> bool:
         """Whether everything in the bowl was judged and nothing found exceeded; no table is complete."""
-    def findings(self) -> list[dict[str, Any]]:
-        """The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources."""
+    def judgements(self) -> list[dict[str, Any]]:
+        """What was judged, as dicts: substance, level, where it stands, and the row of the table."""
     def data(self) -> dict[str, Any]:
         """The whole report as a dict, with ratio sums, notices and products that are not declared in full."""
 
@@ -1708,7 +1708,7 @@ def check_limits(
         audience: ``"professional"`` or ``"general"``.
 
     Returns:
-        Findings, each exceeded, within or not to be judged, with margin and source.
+        What was judged: each level exceeded, within or not to be judged, with its source.
 
     Raises:
         FoilworkError: for an unknown purpose or audience.
@@ -1719,8 +1719,8 @@ def check_limits(
         >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 9, cas="7722-84-1")])
         >>> bowl = Composition([(60, developer), (30, DeclaredProduct("lightener", []))])
         >>> report = check_limits(LimitTable("EU"), bowl, "lightening")
-        >>> [(f["verdict"], f["margin_percentage_points"]) for f in report.findings()]
-        [('within', 6.0)]
+        >>> [(j["standing"], j["limit"]["figure"]) for j in report.judgements()]
+        [('within', '12 %')]
 
     Source:
         Each finding carries its own: act and entry, date of the list, how it was obtained.

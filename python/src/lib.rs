@@ -34,7 +34,7 @@ mod _native {
 
     // --- mix ---
     #[pymodule_export]
-    use super::composition::{Composition, DeclaredProduct, Ingredient, handling};
+    use super::composition::{Composition, DeclaredProduct, Ingredient, handling_advice};
     #[pymodule_export]
     use super::mix::{Bowl, BowlPlan, Ratio, Weighing, as_applied, bowls, minimum_bowl, minimum_mass, weigh};
     #[pymodule_export]
