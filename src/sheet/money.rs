@@ -1,5 +1,7 @@
-use super::layout::Sheet;
-use crate::service::{MoneyPlan, Plan};
+use crate::{
+    service::{MoneyPlan, Plan},
+    text::Sheet,
+};
 
 /// Cost and price.
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {

@@ -1,7 +1,7 @@
 //! The exception for a service file that cannot be planned.
 
 use crate::error::FoilworkError;
-use foilwork::service::Problems;
+use foilwork::reader::Problems;
 use pyo3::{create_exception, prelude::*};
 
 create_exception!(

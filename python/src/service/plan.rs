@@ -5,10 +5,7 @@ use crate::{
     error::{FoilworkError, raise},
     plain::plain,
 };
-use foilwork::{
-    service::{self, Format},
-    sheet,
-};
+use foilwork::{reader::Format, service, sheet};
 use pyo3::{prelude::*, types::IntoPyDict};
 use std::path::PathBuf;
 
@@ -57,8 +54,7 @@ impl Plan {
     }
 
     fn _repr_html_(&self) -> String {
-        let text = self.text().replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-        format!("<pre>{text}</pre>")
+        format!("<pre>{}</pre>", foilwork::text::escaped(&self.text()))
     }
 }
 

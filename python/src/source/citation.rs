@@ -35,7 +35,7 @@ impl From<source::Citation> for Citation {
 ///     ['common-practice']
 #[pyfunction]
 pub fn register() -> Vec<Citation> {
-    source::register().into_iter().map(|cited| (*cited).into()).collect()
+    source::register().map(|cited| (*cited).into()).collect()
 }
 
 /// The citation of an id, as results name it.

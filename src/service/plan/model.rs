@@ -5,6 +5,7 @@ use crate::{
     money::{CostTable, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
+    text::{number, span},
 };
 use serde::Serialize;
 
@@ -28,6 +29,10 @@ impl Range {
     #[must_use]
     pub fn is_exact(&self) -> bool {
         self.low == self.high
+    }
+
+    pub(crate) fn words(&self, decimals: usize) -> String {
+        span(&Interval::ordered(self.low, self.best, self.high), |value| number(value, decimals))
     }
 }
 
