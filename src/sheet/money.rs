@@ -25,7 +25,7 @@ fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
         .iter()
         .map(|line| {
             vec![
-                line.part.to_string(),
+                line.kind.to_string(),
                 line.what.clone(),
                 line.section.clone().unwrap_or_default(),
                 line.amount.to_string(),

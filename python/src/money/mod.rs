@@ -16,7 +16,7 @@ mod staff;
 mod table;
 
 pub use amount::PyMoney;
-use business::MixLine;
+use business::SalesMixLine;
 use price::{ServicePrice, SetPrice, TaxedPrice};
 use quote::QuoteDriver;
 use rule::PyPriceRule;
@@ -27,7 +27,7 @@ use foilwork::quantity::{Duration, Mass};
 use pyo3::PyResult;
 
 /// What every rounding is unless the caller names another: a half goes away from zero.
-const HALF_UP: &str = "midpoint_away_from_zero";
+const HALF_UP: &str = "midpoint-away-from-zero";
 
 fn rounding(name: &str) -> PyResult<Rounding> {
     name.parse().map_err(raise)
@@ -50,8 +50,8 @@ crate::room::room! {
     money {
         amount { PyMoney }
         business {
-            MarginOfSafety, MixLine, MixPlan, Pay, RankedService, RentOrWageAnswer, Reorder, SalesNeeded, break_even,
-            margin_of_safety, mix_target, profit_before_tax, rank_by_chair_hour,
+            MarginOfSafety, SalesMixLine, SalesMixPlan, Pay, RankedService, RentOrWageAnswer, Reorder, SalesNeeded, break_even,
+            margin_of_safety, sales_mix_target, profit_before_tax, rank_by_chair_hour,
         }
         columns { ServiceCosts, cost_columns }
         cost {

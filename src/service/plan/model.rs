@@ -2,7 +2,7 @@
 
 use super::{Finding, Step};
 use crate::{
-    money::{CostTable, SetPrice, TaxedPrice},
+    money::{CostTable, Rounding, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
     text::{number, span},
@@ -239,7 +239,7 @@ pub struct MoneyPlan {
     /// The same price with its tax, where a rate is given.
     pub taxed: Option<TaxedPrice>,
     /// How amounts are rounded.
-    pub rounding: &'static str,
+    pub rounding: Rounding,
 }
 
 /// A caution and where it comes from.

@@ -49,7 +49,7 @@ class Level:
         """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
 
         Returns:
-            ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+            ``exposed``, ``hues``, ``visibility``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
             shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
         """
     def __float__(self) -> float: ...

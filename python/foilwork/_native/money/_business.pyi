@@ -7,18 +7,18 @@ from foilwork._native.money._amount import Money
 
 __all__ = [
     "MarginOfSafety",
-    "MixLine",
-    "MixPlan",
     "Pay",
     "RankedService",
     "RentOrWageAnswer",
     "Reorder",
+    "SalesMixLine",
+    "SalesMixPlan",
     "SalesNeeded",
     "break_even",
     "margin_of_safety",
-    "mix_target",
     "profit_before_tax",
     "rank_by_chair_hour",
+    "sales_mix_target",
 ]
 
 @final
@@ -51,47 +51,7 @@ class MarginOfSafety:
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
-@final
-class MixLine:
-    """One service of a mix that reaches a goal."""
-    @property
-    def what(self) -> str:
-        """The service."""
-    @property
-    def count(self) -> int:
-        """How many."""
-    @property
-    def sales(self) -> Money:
-        """Their net takings."""
-    @property
-    def contribution(self) -> Money:
-        """What they leave."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
-@final
-class MixPlan:
-    """How many of each service reach a goal."""
-    @property
-    def average_contribution(self) -> Decimal:
-        """What the average service leaves, unrounded."""
-    @property
-    def count_exact(self) -> Decimal:
-        """How many services in all, unrounded."""
-    @property
-    def count(self) -> int:
-        """How many whole services in all, so that the goal is met."""
-    @property
-    def services(self) -> list[MixLine]:
-        """Each service."""
-    @property
-    def sales(self) -> Money:
-        """Net takings of all of them."""
-    @property
-    def left_over(self) -> Money:
-        """What they leave beyond the goal."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
 class RankedService:
@@ -165,7 +125,7 @@ def break_even(
     variable: Money,
     *,
     profit: Money | None = None,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> SalesNeeded:
     """How many sales cover the fixed costs and leave a profit before tax: ``(fixed + profit) / (price - variable)``.
 
@@ -189,7 +149,7 @@ def break_even(
         200
     """
 
-def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> Money:
+def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> Money:
     """The profit before tax that leaves a profit after it.
 
     Args:
@@ -222,25 +182,6 @@ def margin_of_safety(sales: Money, break_even_sales: Money) -> MarginOfSafety:
         Decimal('32')
     """
 
-def mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Money, _Number]]) -> MixPlan:
-    """How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
-
-    Args:
-        fixed: fixed costs of a period.
-        profit: profit wanted before tax.
-        items: ``(what, price, variable, weight)`` for each service; weights are proportions.
-
-    Raises:
-        FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
-
-    Examples:
-        >>> from foilwork.money import Money, mix_target
-        >>> eur = lambda text: Money(text, "EUR")
-        >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
-        >>> plan = mix_target(eur("4000"), eur("0"), mix)
-        >>> plan.count, [line.count for line in plan.services]
-        (83, [21, 62])
-    """
 
 def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> list[RankedService]:
     """Rank services by what they leave for an hour of the chair, the best first.
@@ -258,3 +199,65 @@ def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> l
         >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
         [('toner', '45'), ('foils', '40')]
     """
+
+@final
+class SalesMixPlan:
+    """How many of each service reach a goal."""
+    @property
+    def average_contribution(self) -> Decimal:
+        """What the average service leaves, unrounded."""
+    @property
+    def count_exact(self) -> Decimal:
+        """How many services in all, unrounded."""
+    @property
+    def count(self) -> int:
+        """How many whole services in all, so that the goal is met."""
+    @property
+    def services(self) -> list[SalesMixLine]:
+        """Each service."""
+    @property
+    def sales(self) -> Money:
+        """Net takings of all of them."""
+    @property
+    def left_over(self) -> Money:
+        """What they leave beyond the goal."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+def sales_mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Money, _Number]]) -> SalesMixPlan:
+    """How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
+
+    Args:
+        fixed: fixed costs of a period.
+        profit: profit wanted before tax.
+        items: ``(what, price, variable, weight)`` for each service; weights are proportions.
+
+    Raises:
+        FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
+
+    Examples:
+        >>> from foilwork.money import Money, sales_mix_target
+        >>> eur = lambda text: Money(text, "EUR")
+        >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
+        >>> plan = sales_mix_target(eur("4000"), eur("0"), mix)
+        >>> plan.count, [line.count for line in plan.services]
+        (83, [21, 62])
+    """
+
+@final
+class SalesMixLine:
+    """One service of a mix that reaches a goal."""
+    @property
+    def what(self) -> str:
+        """The service."""
+    @property
+    def count(self) -> int:
+        """How many."""
+    @property
+    def sales(self) -> Money:
+        """Their net takings."""
+    @property
+    def contribution(self) -> Money:
+        """What they leave."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...

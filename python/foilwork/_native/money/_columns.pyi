@@ -52,7 +52,7 @@ def cost_columns(
     chair_min: ArrayLike,
     terms: _Mapping,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> ServiceCosts:
     """Cost a long list of services, column by column; needs NumPy.
 

@@ -39,26 +39,26 @@ class CostTable:
         ['6.0', '94.0']
     """
     def __new__(cls, currency: str) -> CostTable: ...
-    def add(self, part: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
+    def add(self, kind: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
         """Add a line.
 
         Args:
-            part: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
-                ``"card fee"``, ``"other"``.
+            kind: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+                ``"card-fee"``, ``"other"``.
             what: what it is, in your words.
             amount: what it costs, nothing or more.
             section: the section of the head it belongs to, where there is one.
             bowl: the bowl it belongs to, where there is one.
 
         Raises:
-            FoilworkError: an unknown part, a negative amount, another currency.
+            FoilworkError: an unknown kind, a negative amount, another currency.
         """
     @property
     def total(self) -> Money:
         """The sum of the lines."""
     def lines(self) -> list[dict[str, Any]]:
-        """The lines as dicts: part, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
-    def by_part(self) -> list[tuple[str, Money]]:
+        """The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
+    def by_kind(self) -> list[tuple[str, Money]]:
         """The total of each kind of cost."""
     def by_section(self) -> list[tuple[str, Money]]:
         """The total of each section of the head, of the lines that belong to one."""
@@ -66,7 +66,7 @@ class CostTable:
         """The total of each bowl, of the lines that belong to one."""
 
 def product_cost(
-    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint_away_from_zero"
+    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint-away-from-zero"
 ) -> Money:
     """Cost of the product that was used, waste included, at its unrounded pack price.
 
@@ -89,7 +89,7 @@ def product_cost(
     """
 
 def supply_cost(
-    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint_away_from_zero"
+    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
 ) -> Money:
     """:func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
 
@@ -171,7 +171,7 @@ def labour_cost(
     paid_h: float,
     productive_h: float,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Money:
     """Cost of so much hands-on time, rounded once from the exact value.
 
@@ -218,7 +218,7 @@ def overhead_cost(
     chairs: int,
     productive_h_per_chair: float,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Money:
     """Overhead of so much time in the chair, rounded once from the exact value.
 

@@ -113,7 +113,7 @@ class ServicePrice:
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
-def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> SetPrice:
+def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
 
     Args:
@@ -131,7 +131,7 @@ def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "
         (Money('100.00', 'EUR'), Decimal('33.33'))
     """
 
-def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> SetPrice:
+def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price with the stated part of the cost on top: ``cost * (1 + mark-up)``.
 
     Args:
@@ -198,7 +198,7 @@ def markup_to_margin(markup_percent: _Number) -> Decimal:
         Decimal('20')
     """
 
-def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> TaxedPrice:
+def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
     """Put tax on a net price. The tax is rounded; the gross price is the sum.
 
     Args:
@@ -218,7 +218,7 @@ def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_
         TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
     """
 
-def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> TaxedPrice:
+def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
     """Take the tax out of a gross price; net is what is left.
 
     Undoes :func:`add_tax` to the minor unit when both round to the nearest.
@@ -259,7 +259,7 @@ def end_price(price: Money, step: Money, ending: Money, toward: str = "up") -> M
     """
 
 def apply_discount(
-    price: Money, discount_percent: _Number, *, rounding: str = "midpoint_away_from_zero"
+    price: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """Take a discount off a price.
 
@@ -278,7 +278,7 @@ def apply_discount(
     """
 
 def price_before_discount(
-    after: Money, discount_percent: _Number, *, rounding: str = "midpoint_away_from_zero"
+    after: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """The full price under a discounted one.
 

@@ -46,7 +46,7 @@ class PriceRule:
         price_step: Money | None = None,
         price_ending: Money | None = None,
         price_toward: str = "up",
-        rounding: str = "midpoint_away_from_zero",
+        rounding: str = "midpoint-away-from-zero",
     ) -> PriceRule: ...
     def price(self, cost: Money, chair_min: float | None = None) -> ServicePrice:
         """The price for a cost; ``chair_min`` is needed for a target by the hour."""

@@ -20,7 +20,7 @@ def commission_pay(
     threshold: Money | None = None,
     tiers: Sequence[tuple[Money | None, _Number]] | None = None,
     base: Money | None = None,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Pay:
     """Commission on the net takings of one period, with the base pay beside it.
 
@@ -71,7 +71,7 @@ def rent_or_wage(
     variable_percent: _Number,
     wage: Money,
     commission_percent: _Number,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> RentOrWageAnswer:
     """Chair rent against wage for the same chair and period, seen by the one who works at it.
 
@@ -102,8 +102,8 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple
     Args:
         productive_h: hours with a client in the chair.
         of_h: the hours to compare with.
-        denominator: what these are: ``"recorded time"``, ``"paid time"``, ``"rostered time"``, ``"opening time"`` or
-            ``"standard time"``. The same week reads 75 or 125, so it must be said.
+        denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+            ``"standard-time"``. The same week reads 75 or 125, so it must be said.
 
     Returns:
         The percentage, unrounded, and the denominator again.
@@ -113,8 +113,8 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple
 
     Examples:
         >>> from foilwork.money import productivity
-        >>> productivity(30, 40, denominator="recorded time")
-        (Decimal('75'), 'recorded time')
+        >>> productivity(30, 40, denominator="recorded-time")
+        (Decimal('75'), 'recorded-time')
     """
 
 def reorder(

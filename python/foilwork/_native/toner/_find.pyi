@@ -36,7 +36,7 @@ class TonerAnswer:
     def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]:
         """Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them."""
     def findings(self) -> list[dict[str, str]]:
-        """What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``."""
+        """What the rules of the trade say: dicts with ``rule``, ``verdict``, ``text`` and ``sources``."""
     def data(self) -> dict[str, Any]:
         """The whole answer as dicts, lists, strings and numbers; every key carries its unit."""
     def _repr_html_(self) -> str: ...
