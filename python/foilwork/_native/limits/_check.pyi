@@ -82,8 +82,8 @@ class LimitReport:
     @property
     def within_everything_checked(self) -> bool:
         """Whether everything in the bowl was judged and nothing found exceeded; no table is complete."""
-    def findings(self) -> list[dict[str, Any]]:
-        """The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources."""
+    def judgements(self) -> list[dict[str, Any]]:
+        """What was judged, as dicts: substance, level, where it stands, and the row of the table."""
     def data(self) -> dict[str, Any]:
         """The whole report as a dict, with ratio sums, notices and products that are not declared in full."""
 
@@ -99,7 +99,7 @@ def check_limits(
         audience: ``"professional"`` or ``"general"``.
 
     Returns:
-        Findings, each exceeded, within or not to be judged, with margin and source.
+        What was judged: each level exceeded, within or not to be judged, with its source.
 
     Raises:
         FoilworkError: for an unknown purpose or audience.
@@ -110,8 +110,8 @@ def check_limits(
         >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 9, cas="7722-84-1")])
         >>> bowl = Composition([(60, developer), (30, DeclaredProduct("lightener", []))])
         >>> report = check_limits(LimitTable("EU"), bowl, "lightening")
-        >>> [(f["verdict"], f["margin_percentage_points"]) for f in report.findings()]
-        [('within', 6.0)]
+        >>> [(j["standing"], j["limit"]["figure"]) for j in report.judgements()]
+        [('within', '12 %')]
 
     Source:
         Each finding carries its own: act and entry, date of the list, how it was obtained.

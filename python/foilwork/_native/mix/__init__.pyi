@@ -15,7 +15,7 @@ __all__ = [
     "as_applied",
     "bowls",
     "convert_amount",
-    "handling",
+    "handling_advice",
     "minimum_bowl",
     "minimum_mass",
     "mixing_card",

@@ -7,7 +7,7 @@ __all__ = [
     "Composition",
     "DeclaredProduct",
     "Ingredient",
-    "handling",
+    "handling_advice",
 ]
 
 @final
@@ -71,7 +71,7 @@ class Composition:
         >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
         >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
         >>> bowl = Composition([(60, developer), (60, DeclaredProduct("7.1", [], fully_declared=False))])
-        >>> [(c["level_ww_percent"][1], c["undeclared_in"]) for c in bowl.constituents()]
+        >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
         [(3.0, ['7.1'])]
     """
     def __new__(cls, parts: Sequence[tuple[float, DeclaredProduct]]) -> Composition: ...
@@ -85,9 +85,9 @@ class Composition:
         """Products in the bowl whose contents are not declared in full."""
     @property
     def hazards(self) -> list[str]:
-        """What in this bowl calls for care, as codes for :func:`handling`."""
+        """What in this bowl calls for care, as codes for :func:`handling_advice`."""
 
-def handling(hazards: Sequence[str]) -> list[dict[str, Any]]:
+def handling_advice(hazards: Sequence[str]) -> list[dict[str, Any]]:
     """The handling checklist for what is in a bowl, in the order of the work. It informs; it decides nothing.
 
     Args:
@@ -101,7 +101,7 @@ def handling(hazards: Sequence[str]) -> list[dict[str, Any]]:
         FoilworkError: for an unknown code.
 
     Examples:
-        >>> from foilwork.mix import handling
-        >>> handling(["persulfate"])[0]["stage"]
+        >>> from foilwork.mix import handling_advice
+        >>> handling_advice(["persulfate"])[0]["stage"]
         'before'
     """
