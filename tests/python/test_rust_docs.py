@@ -1,4 +1,4 @@
-"""What the documentation of the Rust library promises: an example for every function, a source that is in the register."""
+"""What the Rust documentation promises: an example for every function, a source that is in the register."""
 
 import re
 import tomllib
@@ -98,3 +98,17 @@ def test_every_id_that_a_source_names_is_in_the_register() -> None:
         if name not in known and name not in libraries
     ]
     assert not loose, "cited under an id that no register holds"
+
+
+CRATE_PAGE = (ROOT / "src" / "lib.rs").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("room", [room for room in rust_sources.rooms() if room != "cli"])
+def test_room_is_on_the_crate_page(room: str) -> None:
+    rooms = CRATE_PAGE.split("# The rooms")[1]
+    assert re.search(rf"^//! \|.*\[`(?:mod@)?{room}`\]", rooms, re.MULTILINE)
+
+
+def test_the_prelude_stays_small() -> None:
+    prelude = rust_sources.modules()["prelude",]
+    assert 20 <= len(prelude.exported) <= 30, "most programs need few names; the others are one room away"
