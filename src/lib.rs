@@ -8,6 +8,7 @@ pub mod choice;
 pub mod colour;
 pub mod column;
 pub mod finding;
+pub mod lift;
 pub mod limits;
 pub mod mix;
 pub mod money;

@@ -1,6 +1,7 @@
 //! The register: every citation in use, one file for each room that cites.
 
 pub mod colour;
+pub mod lift;
 pub mod limits;
 pub mod mix;
 pub mod money;
@@ -14,6 +15,7 @@ pub fn register() -> impl Iterator<Item = &'static Citation> {
     [
         peroxide::CITATIONS,
         mix::CITATIONS,
+        lift::CITATIONS,
         limits::CITATIONS,
         colour::CITATIONS,
         money::CITATIONS,
