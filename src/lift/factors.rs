@@ -163,7 +163,12 @@ impl Situation {
         let (low, best, high) = (self.on_hair.low(), self.on_hair.best(), self.on_hair.high());
         let times = Interval::ordered(power(low, 0.75), power(best, 0.75), power(high, 0.75))
             .widened_to(Interval::ordered(power(best, 0.5), power(best, 0.75), power(best, 1.0)));
-        Factor { lever: "strength on the hair", times, basis: Basis::Assumed, citation: Some(&cited::PERHYDROXYL_ORDER) }
+        Factor {
+            lever: "strength on the hair",
+            times,
+            basis: Basis::Assumed,
+            citation: Some(&cited::PERHYDROXYL_ORDER),
+        }
     }
 
     /// Arrhenius; the activation energy shrinks where the cuticle is open, because transport no longer waits for heat.

@@ -48,8 +48,10 @@ pub struct FinishTogether {
     pub sections: Vec<TimedChoice>,
     /// When all are rinsed.
     pub rinse: Duration,
-    /// By how many minutes some section falls short of its target at the rinse; zero when all reach it.
-    pub short: Duration,
+    /// The window that was needed: the one asked for, or a wider one.
+    pub window: Duration,
+    /// By how many levels the section furthest behind falls short of its target at the rinse; zero when all reach it.
+    pub short: LevelChange,
 }
 
 /// Sections that cannot be made to finish together, not even short of their targets.
@@ -74,8 +76,9 @@ pub enum CannotFinish {
 /// rinse, no strand carries the mixture beyond its limit, and none overshoots by more than its tolerance. Among all such
 /// choices the sum of the strengths is the lowest; among equals the service is the shortest.
 ///
-/// One pair of hands applies the sections in the order given; between two it may wait. When no choice reaches all targets,
-/// the answer falls short of them by the fewest minutes, and says by how many. A limit of time is never given up.
+/// One pair of hands applies the sections in the order given; between two it may wait. When no choice fits
+/// the window, it is widened by the fewest minutes; when none reaches all targets, the answer falls short of them by the
+/// fewest levels; it says by how many. A limit of time and a tolerance are never given up.
 ///
 /// The choice is exact: with starts counted back from the rinse, an earlier start of one section only ever helps the next,
 /// so of all ways to apply the first few sections only those count that no other beats in both strength and time.
@@ -99,7 +102,7 @@ pub enum CannotFinish {
 ///         on_hair: vec![weak, strong],
 ///         start: Level::new(start)?,
 ///         target: Level::new(7.0)?,
-///         tolerance: LevelChange::new(1.0)?,
+///         tolerance: LevelChange::from_levels(1.0)?,
 ///         apply: Duration::from_min(10.0)?,
 ///         longest: Duration::from_min(50.0)?,
 ///     })
@@ -113,24 +116,48 @@ pub fn finish_together(sections: &[TimedSection], window: Duration) -> Result<Fi
     if sections.is_empty() {
         return Err(CannotFinish::NoSection);
     }
-    let options: Vec<Vec<Candidate>> = sections.iter().map(|section| options(section, window)).collect();
-    if let Some(i) = options.iter().position(Vec::is_empty) {
+    if let Some(i) = sections.iter().position(|section| section.on_hair.is_empty()) {
         return Err(CannotFinish::NoStrength(i + 1));
     }
-    if let Some(found) = search(sections, &options, 0.0).ok().and_then(|way| finished(sections, &options, &way, 0.0)) {
+    if let Ok(found) = answer(sections, Slack { window: window.min(), short: 0.0 }) {
         return Ok(found);
     }
-    // The fewest minutes by which some section must fall short; the question is monotone, so halving finds it.
-    let (mut too_few, mut enough) = (0.0, 1e4);
-    search(sections, &options, enough).map_err(|i| CannotFinish::TooLongToApply(i + 1))?;
-    while enough - too_few > 0.01 {
-        let middle = (too_few + enough) / 2.0;
-        if search(sections, &options, middle).is_ok() { enough = middle } else { too_few = middle }
+    // Both questions are monotone, so halving finds the least that has to be given up.
+    let wider = |window| Slack { window, short: 0.0 };
+    if answer(sections, wider(NO_LIMIT)).is_ok() {
+        let slack = wider(least((window.min(), NO_LIMIT), 0.01, |minutes| answer(sections, wider(minutes)).is_ok()));
+        return answer(sections, slack).map_err(|i| CannotFinish::TooLongToApply(i + 1));
     }
-    search(sections, &options, enough)
-        .ok()
-        .and_then(|way| finished(sections, &options, &way, enough))
-        .ok_or(CannotFinish::NoSection)
+    let fewer = |short| Slack { window: NO_LIMIT, short };
+    let short = least((0.0, ALL_LEVELS), 0.005, |levels| answer(sections, fewer(levels)).is_ok());
+    answer(sections, fewer(short)).map_err(|i| CannotFinish::TooLongToApply(i + 1))
+}
+
+/// Minutes that no service lasts.
+const NO_LIMIT: f64 = 1e4;
+/// More levels than the scale has.
+const ALL_LEVELS: f64 = 11.0;
+
+/// What is given up: how many minutes apart the sections may be done, and how many levels short.
+#[derive(Clone, Copy)]
+struct Slack {
+    window: f64,
+    short: f64,
+}
+
+/// The least that is enough, to within `step`; what lies at the upper end is taken as enough.
+fn least((mut too_little, mut enough): (f64, f64), step: f64, is_enough: impl Fn(f64) -> bool) -> f64 {
+    while enough - too_little > step {
+        let middle = f64::midpoint(too_little, enough);
+        if is_enough(middle) { enough = middle } else { too_little = middle }
+    }
+    enough
+}
+
+fn answer(sections: &[TimedSection], slack: Slack) -> Result<FinishTogether, usize> {
+    let options: Vec<Vec<Candidate>> = sections.iter().map(|section| options(section, slack.short)).collect();
+    let way = search(&options, slack)?;
+    finished(&options, &way, slack).ok_or(0)
 }
 
 /// One strength for one section; starts are minutes before the rinse, so negative.
@@ -138,16 +165,15 @@ struct Candidate {
     lightening: Lightening,
     /// Percent of peroxide on the hair: what is kept low.
     cost: f64,
-    /// Not before: the limit of time, the window, the tolerance.
+    /// Not before: the limit of time, and the tolerance.
     not_before: f64,
-    /// Not after: or the target is not reached by the rinse.
-    not_after: f64,
-    /// Never after: the section would not be on the hair at all.
+    /// How long its application takes.
     apply: f64,
+    /// From its first strand to the middle strand's target; infinite when the mixture is spent before.
     needed: f64,
 }
 
-fn options(section: &TimedSection, window: Duration) -> Vec<Candidate> {
+fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
     let apply = section.apply.min();
     let one = |on_hair: &Interval<MassFraction>| {
         let situation = Situation { on_hair: *on_hair, ..section.situation };
@@ -155,10 +181,11 @@ fn options(section: &TimedSection, window: Duration) -> Vec<Candidate> {
         let minutes = |level: Level| lightening.time_to(level).median.map_or(f64::INFINITY, Duration::min);
         let over = Level::clamped(section.target.number() + section.tolerance.levels().abs());
         // The middle strand stands for the section: the first has half an application more, the last half less.
-        let needed = apply / 2.0 + minutes(section.target);
+        let wanted = Level::clamped((section.target.number() - short).max(section.start.number()));
+        let needed = apply / 2.0 + minutes(wanted);
         let overdone = apply / 2.0 + minutes(over);
-        let not_before = [-section.longest.min(), -needed - window.min(), -overdone].into_iter().fold(f64::NEG_INFINITY, f64::max);
-        Candidate { lightening, cost: on_hair.best().percent_ww(), not_before, not_after: -needed, apply, needed }
+        let not_before = (-section.longest.min()).max(-overdone);
+        Candidate { lightening, cost: on_hair.best().percent_ww(), not_before, apply, needed }
     };
     section.on_hair.iter().map(one).collect()
 }
@@ -171,18 +198,17 @@ struct Way {
     starts: Vec<f64>,
 }
 
-/// The cheapest way, or the place of the section at which none is left. `short` is how many minutes a section may be late.
-fn search(sections: &[TimedSection], options: &[Vec<Candidate>], short: f64) -> Result<Way, usize> {
+/// The cheapest way, or the place of the section at which none is left.
+fn search(options: &[Vec<Candidate>], slack: Slack) -> Result<Way, usize> {
     let mut ways = vec![Way { cost: 0.0, strengths: Vec::new(), starts: Vec::new() }];
     let mut free = vec![f64::NEG_INFINITY];
-    for (i, (section, choices)) in sections.iter().zip(options).enumerate() {
+    for (i, choices) in options.iter().enumerate() {
         let mut next: Vec<(Way, f64)> = Vec::new();
         for (way, free) in ways.iter().zip(&free) {
             for (strength, option) in choices.iter().enumerate() {
-                let begin = option.not_before.max(*free);
-                // A section that never reaches its target may be late by anything but its own limit of time.
-                let latest = if option.not_after.is_finite() { option.not_after + short } else { short - 1e4 };
-                if begin > latest.min(-section.apply.min()) + 1e-9 || !begin.is_finite() {
+                let begin = option.not_before.max(-option.needed - slack.window).max(*free);
+                // Even a section that is done at once is on the hair before the rinse.
+                if option.needed.is_infinite() || begin > -option.needed.max(option.apply) + 1e-9 {
                     continue;
                 }
                 let mut longer = way.clone();
@@ -210,11 +236,11 @@ fn search(sections: &[TimedSection], options: &[Vec<Candidate>], short: f64) -> 
     ways.into_iter().next().ok_or(0)
 }
 
-fn finished(sections: &[TimedSection], options: &[Vec<Candidate>], way: &Way, short: f64) -> Option<FinishTogether> {
+fn finished(options: &[Vec<Candidate>], way: &Way, slack: Slack) -> Option<FinishTogether> {
     let first = way.starts.first().copied()?;
-    let chosen = sections.iter().zip(options).zip(way.strengths.iter().zip(&way.starts));
+    let chosen = options.iter().zip(way.strengths.iter().zip(&way.starts));
     let choices: Option<Vec<TimedChoice>> = chosen
-        .map(|((_, options), (strength, start))| {
+        .map(|(options, (strength, start))| {
             let option = options.get(*strength)?;
             let on_the_middle = (-start - option.apply / 2.0).max(0.0);
             Some(TimedChoice {
@@ -225,5 +251,10 @@ fn finished(sections: &[TimedSection], options: &[Vec<Candidate>], way: &Way, sh
             })
         })
         .collect();
-    Some(FinishTogether { sections: choices?, rinse: Quantity::nearest(-first), short: Quantity::nearest(short) })
+    Some(FinishTogether {
+        sections: choices?,
+        rinse: Quantity::nearest(-first),
+        window: Quantity::nearest(slack.window),
+        short: Level::clamped(1.0 + slack.short) - Level::DARKEST,
+    })
 }

@@ -79,7 +79,9 @@ impl Experience {
         let seen: Vec<Seen> = readings
             .iter()
             .zip(&counted)
-            .map(|(reading, (guest, product, _))| Seen::new(reading, vec![SHARED + guest, SHARED + guests.len() + product]))
+            .map(|(reading, (guest, product, _))| {
+                Seen::new(reading, vec![SHARED + guest, SHARED + guests.len() + product])
+            })
             .collect();
         let fit = Fit { centre, precision, seen };
         let (mean, covariance) = fit.solve();
@@ -232,7 +234,8 @@ impl Seen {
         let way = at(CEILING) - self.start;
         let gone = 1.0 - pigment::left(dose);
         let by_rate = -way * pigment::slope(dose) * dose / self.sd;
-        let mut slopes = vec![(RATE, by_rate), (LOSS, by_rate * rates.loss_sensitivity(self.time)), (CEILING, gone / self.sd)];
+        let mut slopes =
+            vec![(RATE, by_rate), (LOSS, by_rate * rates.loss_sensitivity(self.time)), (CEILING, gone / self.sd)];
         slopes.extend(self.places.iter().map(|i| (*i, by_rate)));
         ((self.start + way * gone - self.after) / self.sd, slopes)
     }

@@ -1,6 +1,7 @@
 //! api
 mod cli;
 mod colour;
+mod lift;
 mod limits;
 mod mix;
 mod money;

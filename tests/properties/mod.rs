@@ -1,5 +1,6 @@
 //! properties
 mod colour;
+mod lift;
 mod limits;
 mod mix;
 mod money;

@@ -1,5 +1,6 @@
 //! published
 mod colour;
+mod lift;
 mod limits;
 mod mix;
 mod money;
