@@ -8,6 +8,7 @@ use crate::{
 use foilwork::{
     mix::{self, BowlRequest, Pace},
     quantity::{Duration, InvalidQuantity, Mass, Share},
+    scale,
 };
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -89,7 +90,7 @@ impl Ratio {
 
 /// A bowl as the scale can weigh it; made by :func:`weigh`.
 #[pyclass(frozen, module = "foilwork.mix")]
-pub struct Weighing(mix::Weighing);
+pub struct Weighing(scale::Weighing);
 
 #[pymethods]
 impl Weighing {
@@ -108,7 +109,7 @@ impl Weighing {
     /// How far each part's share of the bowl is from the recipe, in percent of the share; negative is too little.
     #[getter]
     fn ratio_errors_percent(&self) -> Vec<f64> {
-        self.0.parts().iter().map(mix::Weighed::ratio_error_percent).collect()
+        self.0.parts().iter().map(scale::Weighed::ratio_error_percent).collect()
     }
 
     /// The largest of them without sign; no other weighing with this total has a smaller one.
@@ -163,7 +164,7 @@ impl Weighing {
 ///     Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
 #[pyfunction]
 pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
-    mix::weigh(&masses(&masses_g)?, mass(division_g)?).map(Weighing).map_err(raise)
+    scale::weigh(&masses(&masses_g)?, mass(division_g)?).map(Weighing).map_err(raise)
 }
 
 /// Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.
@@ -279,7 +280,7 @@ impl BowlPlan {
     /// The bowls, all of one size.
     #[getter]
     fn bowls(&self) -> Vec<Bowl> {
-        let bowl = |b: &mix::Bowl| Bowl {
+        let bowl = |b: &mix::FreshBowl| Bowl {
             mixed_g: b.mixed.g(),
             applied_g: b.applied.g(),
             mix_at_min: b.mix_at.min(),
@@ -311,7 +312,7 @@ impl BowlPlan {
     /// The recipe of each bowl: ``base`` scaled so that base and additives together fill it.
     #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
     fn recipes(&self, base: &Recipe, additives: Vec<Additive>) -> PyResult<Vec<Recipe>> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         let recipes = self.0.recipes(&base.0, &additives).map_err(raise)?;
         Ok(recipes.into_iter().map(Recipe).collect())
     }
@@ -319,7 +320,7 @@ impl BowlPlan {
     /// What each product loses: (product, mass put into bowls, mass of that thrown away), in g.
     #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
     fn leftovers(&self, base: &Recipe, additives: Vec<Additive>) -> PyResult<Vec<(String, f64, f64)>> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         let leftovers = self.0.leftovers(&base.0, &additives).map_err(raise)?;
         Ok(leftovers.into_iter().map(|l| (l.product, l.used.g(), l.wasted.g())).collect())
     }

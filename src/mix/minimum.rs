@@ -1,12 +1,18 @@
-use super::{Ratio, RatioError, WeighError, weigh, weigh::Scale};
-use crate::quantity::{Mass, Share};
+use super::{Ratio, RatioError};
+use crate::{
+    quantity::{Mass, Quantity, Share},
+    scale::{Division, WeighError, weigh},
+};
+use serde::Serialize;
 
 /// The smallest bowls a scale can weigh within a tolerance.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct MinimumBowl {
     /// The smallest bowl that happens to come out within the tolerance.
+    #[serde(rename = "first_g")]
     pub first: Mass,
     /// From here on every bowl does, whatever its size.
+    #[serde(rename = "always_from_g")]
     pub always_from: Mass,
 }
 
@@ -17,7 +23,7 @@ const MOST_DIVISIONS: f64 = 1e6;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MinimumError {
-    /// A tolerance of nothing asks for a perfect scale.
+    /// A tolerance of zero asks for a perfect scale.
     #[error("invalid tolerance (got {0}): must be from 0.01 to 100 %")]
     Tolerance(Share),
     /// The scale cannot be used.
@@ -62,8 +68,8 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
     if allowed < 0.01 {
         return Err(MinimumError::Tolerance(tolerance));
     }
-    let scale = Scale::new(division)?;
-    let one: Vec<Mass> = ratio.split_total(Mass::from_g(1.0).unwrap_or(Mass::ZERO))?;
+    let scale = Division::new(division)?;
+    let one: Vec<Mass> = ratio.split_total(Mass::nearest(1.0))?;
     let smallest = one.iter().map(|p| p.g()).fold(1.0, f64::min);
     let bound = (100.0 / (allowed * smallest)).ceil();
     if bound > MOST_DIVISIONS {
@@ -72,14 +78,14 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
     // Below this many divisions even one of the smallest part is too much of it.
     let mut units = (1.0 / ((1.0 + allowed / 100.0) * smallest)).floor().max(1.0);
     while units < bound {
-        let total = scale.mass(units).g();
+        let total = scale.of(units).g();
         let bowl = one.iter().map(|p| p.times(total)).collect::<Result<Vec<Mass>, _>>().map_err(RatioError::from)?;
         if weigh(&bowl, division)?.worst_ratio_error_percent() <= allowed {
             break;
         }
         units += 1.0;
     }
-    Ok(MinimumBowl { first: scale.mass(units), always_from: scale.mass(bound) })
+    Ok(MinimumBowl { first: scale.of(units), always_from: scale.of(bound) })
 }
 
 /// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance: half a division over
@@ -108,7 +114,7 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
 ///
 /// Arithmetic of rounding; no tabulated value.
 pub fn minimum_mass(division: Mass, tolerance: Share) -> Result<Mass, MinimumError> {
-    Scale::new(division)?;
+    Division::new(division)?;
     if tolerance.percent() < 0.01 {
         return Err(MinimumError::Tolerance(tolerance));
     }

@@ -84,8 +84,8 @@ pub enum ColumnError {
     Total(#[from] MoneyError),
 }
 
-/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`](super::product_cost),
-/// [`Labour::cost`], [`Overhead::cost`]), and nothing is allocated.
+/// Costs a long list of services; each row is exactly what the scalar functions give ([`cost_line`](super::cost_line())),
+/// and no memory is allocated.
 ///
 /// # Units
 ///
@@ -99,7 +99,7 @@ pub enum ColumnError {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::*, quantity::Duration};
+/// use foilwork::{business::*, money::*, quantity::Duration};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let (paid, productive) = (Duration::from_h(40.0)?, Duration::from_h(30.0)?);

@@ -1,13 +1,19 @@
 //! The laws of money, on random amounts. The independent side is plain 128-bit integer arithmetic.
 
-use foilwork::money::table::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services};
-use foilwork::money::{
-    CommissionRate, CommissionRule, CommissionTier, CostTable, Currency, Discount, Margin, MixItem, Money, Part,
-    PriceEnding, PriceRule, PriceTarget, Rounding, TaxRate, Toward, add_tax, allocate, apply_discount, break_even,
-    commission_pay, mix_target, price_from_margin, price_from_markup, product_cost, profit_at, take_tax_out,
+use foilwork::{
+    business::{
+        CommissionRule, CommissionTier, SalesMixItem, break_even, commission_pay,
+        list::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services},
+        profit_at, sales_mix_target,
+    },
+    money::{
+        CommissionRate, CostKind, CostLine, CostTable, Currency, Discount, Margin, Money, MoneyError, PackPrice,
+        PriceEnding, PriceRule, PriceTarget, Rounding, TaxRate, Toward, add_tax, allocate, apply_discount,
+        price_from_margin, price_from_markup, supply_cost, take_tax_out,
+    },
+    quantity::{Duration, Mass},
+    source::Basis,
 };
-use foilwork::quantity::{Duration, Mass};
-use foilwork::source::Basis;
 use proptest::prelude::*;
 use rust_decimal::Decimal;
 
@@ -34,6 +40,10 @@ fn any_rounding() -> impl Strategy<Value = Rounding> {
 /// Half up, by the school rule: add half the divisor and cut off. Both positive.
 fn school(over: i128, under: i128) -> i64 {
     i64::try_from((2 * over + under) / (2 * under)).unwrap()
+}
+
+fn product_cost(price: Money, pack: Mass, used: Mass, rounding: Rounding) -> Result<Money, MoneyError> {
+    supply_cost(PackPrice::new(price, pack)?, used, rounding)
 }
 
 proptest! {
@@ -135,7 +145,7 @@ proptest! {
         let (down, up) = (at(Rounding::ToNegativeInfinity), at(Rounding::ToPositiveInfinity));
         prop_assert_eq!(down, i64::from(minor_tenths).div_euclid(10));
         prop_assert_eq!(up, -(-i64::from(minor_tenths)).div_euclid(10));
-        for rounding in Rounding::ALL {
+        for &rounding in Rounding::ALL {
             // rust_decimal rounds on its own.
             let want = value.round_dp_with_strategy(2, rounding.strategy());
             prop_assert_eq!(Money::from_decimal_exact(want, eur).unwrap().minor(), at(rounding));
@@ -180,9 +190,9 @@ proptest! {
         let usd = |minor| Money::from_minor(minor, Currency::from_code("USD").unwrap());
         let items: Vec<_> = items
             .into_iter()
-            .map(|(price, weight)| MixItem { what: "service".into(), price: usd(price), variable: usd(0), weight: weight.into() })
+            .map(|(price, weight)| SalesMixItem { what: "service".into(), price: usd(price), variable: usd(0), weight: weight.into() })
             .collect();
-        let plan = mix_target(usd(goal), usd(0), &items).unwrap();
+        let plan = sales_mix_target(usd(goal), usd(0), &items).unwrap();
         prop_assert!(!plan.left_over.is_negative());
         prop_assert_eq!(plan.services.iter().map(|line| line.count).sum::<i64>(), plan.count);
         // Never more than one of each beyond the exact mix.
@@ -231,19 +241,20 @@ proptest! {
     ) {
         let eur = Currency::from_code("EUR").unwrap();
         let mut table = CostTable::new(eur);
-        let parts = [Part::Product, Part::Labour, Part::Overhead, Part::Consumables];
+        let parts = [CostKind::Product, CostKind::Labour, CostKind::Overhead, CostKind::Consumables];
         for (minor, part, section) in &lines {
             let section = ["crown", "nape", "sides"][*section];
-            table.push_for(parts[*part], "line", Some(section), Some(section), Basis::Derived, Money::from_minor(*minor, eur)).unwrap();
+            let line = CostLine::new(parts[*part], "line", Basis::Derived, Money::from_minor(*minor, eur));
+            table.push(CostLine { section: Some(section.into()), bowl: Some(section.into()), ..line }).unwrap();
         }
         let sum = lines.iter().map(|(minor, ..)| *minor).sum::<i64>();
         prop_assert_eq!(table.total().minor(), sum);
-        prop_assert_eq!(table.by_part().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
+        prop_assert_eq!(table.by_kind().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
         prop_assert_eq!(table.by_section().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
         prop_assert_eq!(table.by_bowl(), table.by_section());
         if sum > 0 {
-            let shares: Option<Decimal> = table.lines().iter().map(|line| line.share_percent).sum();
-            prop_assert_eq!(shares, Some(Decimal::ONE_HUNDRED));
+            let shares: Decimal = table.shares().iter().map(|line| line.share_percent).sum();
+            prop_assert_eq!(shares, Decimal::ONE_HUNDRED);
         }
     }
 
@@ -274,7 +285,7 @@ proptest! {
             .map(|(pack_price, pack, used, minutes, sold, price)| ServiceLine {
                 service: "service".into(),
                 class: None,
-                product: Some(PackUse { pack_price: eur(pack_price), pack: grams(pack), used: grams(used), wasted: grams(used / 9) }),
+                product: Some(PackUse { pack: PackPrice::new(eur(pack_price), grams(pack)).unwrap(), used: grams(used), wasted: grams(used / 9) }),
                 developer: None,
                 consumables: eur(120),
                 laundry: eur(45),

@@ -1,9 +1,10 @@
 //! published
+mod business;
 mod colour;
 mod lift;
 mod limits;
 mod mix;
-mod money;
+pub(crate) mod money;
 mod peroxide;
 mod service;
 mod toner;

@@ -3,7 +3,10 @@
 use super::business::{Pay, RentOrWageAnswer, Reorder};
 use super::{HALF_UP, PyMoney, cost::measure, exact::Number, hours, rounding};
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CommissionRate, CommissionRule, CommissionTier, Denominator, Money, RentOrWage, Stock};
+use foilwork::{
+    business::{self, CommissionRule, CommissionTier, Denominator, RentOrWage, StockLevel},
+    money::{CommissionRate, Money},
+};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -31,7 +34,7 @@ use rust_decimal::Decimal;
 ///     >>> commission_pay(week, percent=5, threshold=Money("500", "USD"), base=base).total
 ///     Money('172.00', 'USD')
 #[pyfunction]
-#[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint-away-from-zero')")]
 pub fn commission_pay(
     takings: PyMoney,
     percent: Option<Number>,
@@ -55,7 +58,7 @@ pub fn commission_pay(
         _ => return Err(FoilworkError::new_err("give percent, percent with threshold, or tiers")),
     };
     let base = base.map_or(Money::zero(takings.0.currency()), |base| base.0);
-    let pay = money::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
+    let pay = business::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
     Ok(Pay { base: PyMoney(pay.base), commission: PyMoney(pay.commission), total: PyMoney(pay.total) })
 }
 
@@ -75,7 +78,7 @@ pub fn commission_pay(
 #[pyfunction]
 pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
     let worked = worked_h.into_iter().map(hours).collect::<PyResult<Vec<_>>>()?;
-    let shares = money::share_tips(tips.0, &worked).map_err(raise)?;
+    let shares = business::share_tips(tips.0, &worked).map_err(raise)?;
     Ok(shares.into_iter().map(PyMoney).collect())
 }
 
@@ -101,7 +104,7 @@ pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
 ///     >>> choice.break_even_takings, choice.difference
 ///     (Money('1000.00', 'EUR'), Money('365.00', 'EUR'))
 #[pyfunction]
-#[pyo3(signature = (takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding = HALF_UP), text_signature = "(takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding = HALF_UP), text_signature = "(takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding='midpoint-away-from-zero')")]
 pub fn rent_or_wage(
     takings: PyMoney,
     rent: PyMoney,
@@ -133,8 +136,8 @@ pub fn rent_or_wage(
 /// Args:
 ///     productive_h: hours with a client in the chair.
 ///     of_h: the hours to compare with.
-///     denominator: what these are: ``"recorded time"``, ``"paid time"``, ``"rostered time"``, ``"opening time"`` or
-///         ``"standard time"``. The same week reads 75 or 125, so it must be said.
+///     denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+///         ``"standard-time"``. The same week reads 75 or 125, so it must be said.
 ///
 /// Returns:
 ///     The percentage, unrounded, and the denominator again.
@@ -144,17 +147,14 @@ pub fn rent_or_wage(
 ///
 /// Examples:
 ///     >>> from foilwork.money import productivity
-///     >>> productivity(30, 40, denominator="recorded time")
-///     (Decimal('75'), 'recorded time')
+///     >>> productivity(30, 40, denominator="recorded-time")
+///     (Decimal('75'), 'recorded-time')
 #[pyfunction]
 #[pyo3(signature = (productive_h, of_h, *, denominator))]
 pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<(Decimal, &'static str)> {
-    let of = Denominator::ALL.into_iter().find(|known| known.words() == denominator).ok_or_else(|| {
-        let known = Denominator::ALL.map(Denominator::words).join(", ");
-        FoilworkError::new_err(format!("unknown denominator {denominator:?}: give one of {known}"))
-    })?;
-    let found = money::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
-    Ok((found.percent, of.words()))
+    let of: Denominator = denominator.parse().map_err(raise)?;
+    let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
+    Ok((found.percent, of.code()))
 }
 
 /// When to order a product, how many packs, and how long the stock lasts.
@@ -189,7 +189,7 @@ pub fn reorder(
     reserve: f64,
     on_order: f64,
 ) -> PyResult<Reorder> {
-    let stock = Stock {
+    let stock = StockLevel {
         on_hand: measure(on_hand, unit)?,
         on_order: measure(on_order, unit)?,
         daily_use: measure(daily_use, unit)?,

@@ -5,8 +5,9 @@ use super::{
     developer::{self, Oxidising},
 };
 use crate::{
-    mix::{BowlRequest, Pace, Ratio, as_applied, bowls, weigh},
+    mix::{BowlRequest, Pace, Ratio, as_applied, bowls},
     quantity::{Mass, MassFraction},
+    scale::weigh,
     service::{
         file::Problems,
         request::{InField, ItemKind, Oxidant, Request, Task},

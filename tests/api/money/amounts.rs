@@ -1,13 +1,20 @@
 //! Amounts: what is read, how ties fall, what is written.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, mix_item, number, rent, rule, said};
-use foilwork::money::{
-    ChairService, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, Part, PriceEnding,
-    PriceTarget, ProfitTax, Rounding, Toward, apply_discount, break_even, contribution_per_chair_hour,
-    labour_per_minute, median_count, mix_target, packs_needed, price_from_margin, price_list, product_cost,
-    rank_by_chair_hour, share_tips, unit_price,
+use super::helpers::{
+    HALF_UP, currency, euros, grams, minutes, number, product_cost, rent, rule, said, sales_mix_item,
 };
 use foilwork::source::Basis;
+use foilwork::{
+    business::{
+        ChairService, break_even, contribution_per_chair_hour, median_count, price_list, rank_by_chair_hour,
+        sales_mix_target, share_tips,
+    },
+    money::{
+        CostKind, CostLine, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PackPrice,
+        PriceEnding, PriceTarget, ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed,
+        price_from_margin, unit_price,
+    },
+};
 
 /// A value of the wrong kind is refused, whatever it is: text, thousands, signs, exponents, other digits.
 #[test]
@@ -64,7 +71,7 @@ fn amounts_are_written_as_text() {
     let set = price_from_margin(euros("75.00"), Margin::from_percent(25.into()).unwrap(), HALF_UP).unwrap();
     let json = serde_json::to_value(set).unwrap();
     assert_eq!((&json["margin"], &json["markup"]), (&"25".into(), &"33.333333333333333333333333333".into()));
-    let each = unit_price(euros("26.40"), Measure::Mass(grams(500.0))).unwrap();
+    let each = unit_price(PackPrice::new(euros("26.40"), grams(500.0)).unwrap()).unwrap();
     assert_eq!((each.to_string(), format!("{each:.2}")), ("0.0528 EUR/g".into(), "0.05 EUR/g".into()));
 }
 
@@ -83,8 +90,8 @@ fn currencies_never_mix() {
     assert!(mixed(contribution_per_chair_hour(&service(euros("2.00"), dollars)).map(drop)));
     assert!(mixed(rank_by_chair_hour(&[service(euros("2.00"), euros("1.00")), service(dollars, dollars)]).map(drop)));
     assert!(mixed(break_even(dollars, euros("2.00"), euros("1.00"), HALF_UP).map(drop)));
-    assert!(mixed(mix_target(dollars, dollars, &[mix_item()]).map(drop)));
-    assert!(mixed(CostTable::new(currency("EUR")).push(Part::Other, "x", Basis::Stated, dollars)));
+    assert!(mixed(sales_mix_target(dollars, dollars, &[sales_mix_item()]).map(drop)));
+    assert!(mixed(CostTable::new(currency("EUR")).push(CostLine::new(CostKind::Other, "x", Basis::Stated, dollars))));
     assert!(mixed(Money::total([euros("1.00"), dollars], currency("EUR")).map(drop)));
     assert!(mixed(price_list(&[], &rule(PriceTarget::PerChairHour(dollars))).map(drop).and_then(|()| {
         rule(PriceTarget::PerChairHour(dollars)).price(euros("1.00"), Some(minutes(60.0))).map(drop)

@@ -1,8 +1,8 @@
 //! Columns: the scalar functions row by row, and bad rows.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, said};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, product_cost, said};
 use foilwork::money::{
-    ColumnError, CostColumns, Labour, Money, OnCosts, Overhead, Rounding, ServiceColumns, cost_columns, product_cost,
+    ColumnError, CostColumns, Labour, Money, OnCosts, Overhead, Rounding, ServiceColumns, cost_columns,
 };
 
 #[test]
@@ -27,7 +27,7 @@ fn a_column_is_the_scalar_functions_row_by_row() {
         hands_on_min: &hands_on_min,
         chair_min: &chair_min,
     };
-    for rounding in Rounding::ALL {
+    for &rounding in Rounding::ALL {
         let mut columns = [[0_i64; 6]; 4];
         let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
         let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };

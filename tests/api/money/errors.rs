@@ -1,14 +1,18 @@
 //! Every error with its exact text.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rent, rule, said};
-use foilwork::money::{
-    CommissionRate, CommissionRule, CommissionTier, Currency, Denominator, Deposit, Labour, Margin, Markup, Measure,
-    Money, OnCosts, Overhead, PriceEnding, PriceTarget, Rounding, SetPrice, TaxRate, allocate, average_bill,
-    break_even, commission_pay, discount_break_even, median_count, parse_decimal, product_cost, productivity,
-    quote_range, retail_share, supply_cost, tax_rate,
-};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, product_cost, rent, rule, said};
 use foilwork::quantity::Volume;
 use foilwork::source::Interval;
+use foilwork::{
+    business::{
+        CommissionRule, CommissionTier, Denominator, Deposit, average_bill, break_even, commission_pay,
+        discount_break_even, median_count, productivity, quote_range, retail_share,
+    },
+    money::{
+        CommissionRate, Currency, Labour, Margin, Markup, Money, OnCosts, Overhead, PackPrice, PriceEnding,
+        PriceTarget, Rounding, SetPrice, TaxRate, allocate, parse_decimal, supply_cost, tax_rate,
+    },
+};
 
 #[test]
 fn every_error_says_what_was_given_and_the_way_out() {
@@ -23,8 +27,8 @@ fn every_error_says_what_was_given_and_the_way_out() {
         ),
         (
             said("half_up".parse::<Rounding>()),
-            "unknown rounding \"half_up\": give midpoint_away_from_zero (half up), midpoint_nearest_even, \
-             midpoint_toward_zero, to_zero, away_from_zero, to_negative_infinity or to_positive_infinity",
+            "unknown rounding \"half_up\": give one of midpoint-away-from-zero, midpoint-nearest-even, \
+             midpoint-toward-zero, to-zero, away-from-zero, to-negative-infinity, to-positive-infinity",
         ),
         (
             said(euros("1.00").plus(Money::parse("1.00", currency("USD")).unwrap())),
@@ -64,9 +68,8 @@ fn every_error_says_what_was_given_and_the_way_out() {
         ),
         (
             said(supply_cost(
-                euros("1.00"),
-                Measure::Volume(Volume::from_ml(60.0).unwrap()),
-                Measure::Mass(grams(30.0)),
+                PackPrice::new(euros("1.00"), Volume::from_ml(60.0).unwrap()).unwrap(),
+                grams(30.0),
                 HALF_UP,
             )),
             "cannot take 30 g from a pack of 60 mL: give both by mass, both by volume or both as a count",

@@ -1,11 +1,14 @@
 //! What every check of this room needs.
 
-use foilwork::money::{
-    CardFee, CardRate, CommissionRate, Currency, Money, PriceRule, PriceTarget, QuotePart, RentOrWage, Rounding,
-    TaxRate,
-};
 use foilwork::quantity::{Duration, Mass};
 use foilwork::source::{Basis, Interval};
+use foilwork::{
+    business::{QuotePart, RentOrWage},
+    money::{
+        CardFee, CardRate, CommissionRate, Currency, Money, MoneyError, PackPrice, PriceRule, PriceTarget, Rounding,
+        TaxRate, supply_cost,
+    },
+};
 use rust_decimal::Decimal;
 
 pub const HALF_UP: Rounding = Rounding::MidpointAwayFromZero;
@@ -65,6 +68,16 @@ pub fn rent(variable_percent: i64) -> RentOrWage {
     }
 }
 
-pub fn mix_item() -> foilwork::money::MixItem {
-    foilwork::money::MixItem { what: "cut".into(), price: euros("2.00"), variable: euros("1.00"), weight: 1.into() }
+pub fn sales_mix_item() -> foilwork::business::SalesMixItem {
+    foilwork::business::SalesMixItem {
+        what: "cut".into(),
+        price: euros("2.00"),
+        variable: euros("1.00"),
+        weight: 1.into(),
+    }
+}
+
+/// What a mass from a pack costs.
+pub(crate) fn product_cost(price: Money, pack: Mass, used: Mass, rounding: Rounding) -> Result<Money, MoneyError> {
+    supply_cost(PackPrice::new(price, pack)?, used, rounding)
 }

@@ -1,63 +1,61 @@
 //! Cost tables, price rules, quotes, stock.
 
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rule};
-use foilwork::money::{
-    CostTable, Deposit, Margin, Measure, Part, PriceTarget, ServiceCost, Stock, SupplyUse, compare, quote_range,
-};
 use foilwork::source::{Basis, Interval};
+use foilwork::{
+    business::{Deposit, StockLevel, quote_range},
+    money::{
+        CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Measure, PackPrice, PriceTarget, ServiceCost,
+        compare,
+    },
+};
 use rust_decimal::Decimal;
 
 #[test]
 fn a_service_reports_every_line_that_cannot_be_costed() {
     let mut service = ServiceCost::new(currency("EUR"), HALF_UP);
-    let supply = |what: &str, pack: Measure, used: Measure| SupplyUse {
-        part: Part::Product,
-        what: what.into(),
-        section: None,
-        bowl: None,
-        pack_price: euros("10.00"),
-        pack,
-        used,
-        wasted: None,
-        basis: Basis::Measured,
+    let supply = |what: &str, pack: Measure, used: Measure| {
+        let source = CostSource::Supply { pack: PackPrice::new(euros("10.00"), pack).unwrap(), used, wasted: None };
+        CostEntry::new(CostKind::Product, what, Basis::Measured, source)
     };
-    service.supplies.push(supply("lightener", Measure::Mass(grams(0.0)), Measure::Mass(grams(1.0))));
-    service.supplies.push(supply("developer", Measure::Mass(grams(1000.0)), Measure::Count(1)));
-    service.supplies.push(supply("toner", Measure::Mass(grams(60.0)), Measure::Mass(grams(30.0))));
+    service.entries.push(supply("developer", Measure::Mass(grams(1000.0)), Measure::Count(1)));
+    service.entries.push(supply("toner", Measure::Mass(grams(60.0)), Measure::Mass(grams(30.0))));
+    let less = CostSource::Stated(euros("-1.00"));
+    service.entries.push(CostEntry::new(CostKind::Laundry, "towels", Basis::Stated, less));
     let errors: Vec<_> = service.table().unwrap_err().iter().map(ToString::to_string).collect();
     assert_eq!(
         errors,
         [
-            "lightener: invalid pack contents (got 0.000 g, mL or pieces): must be more than nothing",
             "developer: cannot take 1 piece from a pack of 1000 g: give both by mass, both by volume or both as a count",
+            "towels: invalid cost (got -1.00 EUR): must be nothing or more",
         ]
     );
 }
 
 #[test]
 fn planned_and_actual_cost_are_compared_by_kind() {
-    let table = |lines: &[(Part, &str)]| {
+    let table = |lines: &[(CostKind, &str)]| {
         let mut table = CostTable::new(currency("EUR"));
         for (part, amount) in lines {
-            table.push(*part, "line", Basis::Derived, euros(amount)).unwrap();
+            table.push(CostLine::new(*part, "line", Basis::Derived, euros(amount))).unwrap();
         }
         table
     };
-    let planned = table(&[(Part::Product, "6.00"), (Part::Labour, "30.00")]);
-    let actual = table(&[(Part::Labour, "34.50"), (Part::Product, "5.10"), (Part::Laundry, "0.90")]);
+    let planned = table(&[(CostKind::Product, "6.00"), (CostKind::Labour, "30.00")]);
+    let actual = table(&[(CostKind::Labour, "34.50"), (CostKind::Product, "5.10"), (CostKind::Laundry, "0.90")]);
     let seen: Vec<_> =
-        compare(&planned, &actual).unwrap().iter().map(|row| (row.part, row.difference.to_string())).collect();
+        compare(&planned, &actual).unwrap().iter().map(|row| (row.kind, row.difference.to_string())).collect();
     assert_eq!(
         seen,
         [
-            (Part::Product, "-0.90 EUR".to_string()),
-            (Part::Laundry, "0.90 EUR".to_string()),
-            (Part::Labour, "4.50 EUR".to_string()),
+            (CostKind::Product, "-0.90 EUR".to_string()),
+            (CostKind::Laundry, "0.90 EUR".to_string()),
+            (CostKind::Labour, "4.50 EUR".to_string()),
         ]
     );
     assert_eq!(planned.rounding_bound(), number("0.01"), "two lines, half a cent each");
     assert_eq!(planned.basis(), Some(Basis::Derived));
-    assert_eq!(actual.lines()[0].share_percent, Some(number("85.2")), "34.50 of 40.50");
+    assert_eq!(actual.shares()[0].share_percent, number("85.2"), "34.50 of 40.50");
 }
 
 /// By hand: 45 for an hour over 12.00 in 80 min is 72.00 and the fee; 0.02 of 1.19 N and 0.10 make N = 72.10 / 0.9762.
@@ -103,13 +101,13 @@ fn a_deposit_never_exceeds_the_low_end() {
 fn stock_is_ordered_when_it_is_due() {
     let count = Measure::Count;
     let foils =
-        |on_hand| Stock { on_hand: count(on_hand), on_order: count(0), daily_use: count(60), reserve: count(120) };
+        |on_hand| StockLevel { on_hand: count(on_hand), on_order: count(0), daily_use: count(60), reserve: count(120) };
     assert_eq!(foils(900).days().unwrap(), Some(15.into()));
     let quiet = foils(421).reorder(5, 20, count(500)).unwrap();
     assert_eq!((quiet.reorder_point, quiet.due, quiet.packs), (420.into(), false, 0));
     let due = foils(420).reorder(5, 20, count(500)).unwrap();
     // Up to 25 days at 60 and 120 = 1620: 1200 short, three packs of 500.
     assert_eq!((due.due, due.packs, due.unit), (true, 3, "piece"));
-    let idle = Stock { daily_use: count(0), ..foils(10) };
+    let idle = StockLevel { daily_use: count(0), ..foils(10) };
     assert_eq!(idle.days().unwrap(), None);
 }

@@ -1,0 +1,157 @@
+use super::{Place, TableProblem, field::Fields};
+use crate::{
+    money::{CostSource, Currency, Money, PackPrice},
+    quantity::{Duration, Mass},
+};
+
+/// What a service takes from one kind of pack.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PackUse {
+    /// The pack and its price.
+    pub pack: PackPrice,
+    /// What goes on the head.
+    pub used: Mass,
+    /// What is mixed and thrown away.
+    pub wasted: Mass,
+}
+
+impl PackUse {
+    /// The same as the source of a cost line.
+    #[must_use]
+    pub fn source(&self) -> CostSource {
+        CostSource::Supply { pack: self.pack, used: self.used.into(), wasted: Some(self.wasted.into()) }
+    }
+}
+
+/// One service of a list.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ServiceLine {
+    /// The service, in the salon's words.
+    pub service: String,
+    /// The class of client, where the list has classes.
+    pub class: Option<String>,
+    /// Colour, lightener or toner.
+    pub product: Option<PackUse>,
+    /// Developer.
+    pub developer: Option<PackUse>,
+    /// Foils, gloves, film for one service.
+    pub consumables: Money,
+    /// Towels and gowns for one service.
+    pub laundry: Money,
+    /// Time with hands on the client.
+    pub hands_on: Duration,
+    /// Time the chair is taken, developing included.
+    pub in_chair: Duration,
+    /// The gross price on the list today; `None` to have one set by the rule.
+    pub price: Option<Money>,
+    /// How many were sold, for the totals.
+    pub sold: u32,
+}
+
+/// The columns of a list, in any order. `service`, `hands_on_min` and `chair_min` must be there; a pack needs its
+/// price, its mass and what was used; everything else may be left out. Amounts are units of the currency, masses g,
+/// times min.
+pub const COLUMNS: &[&str] = &[
+    "service",
+    "class",
+    "product_pack_price",
+    "product_pack_g",
+    "product_g",
+    "product_waste_g",
+    "developer_pack_price",
+    "developer_pack_g",
+    "developer_g",
+    "developer_waste_g",
+    "consumables",
+    "laundry",
+    "hands_on_min",
+    "chair_min",
+    "price",
+    "sold",
+    "note",
+];
+
+/// Refuses column names that mean nothing here, so that a misspelt one is not silently left out.
+pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>) -> Vec<TableProblem> {
+    let mut seen: Vec<&str> = Vec::new();
+    let mut problems = Vec::new();
+    for name in names {
+        if !COLUMNS.contains(&name) {
+            let known = COLUMNS.join(", ");
+            problems.push(TableProblem::new(place, name, format!("unknown column: the columns are {known}")));
+        } else if seen.contains(&name) {
+            problems.push(TableProblem::new(place, name, "is there twice: keep one of them"));
+        }
+        seen.push(name);
+    }
+    problems
+}
+
+/// Reads one row, whatever text it came from.
+pub(super) fn read_line<'a>(
+    place: Place,
+    currency: Currency,
+    get: impl Fn(&str) -> Option<&'a str>,
+) -> Result<ServiceLine, Vec<TableProblem>> {
+    let mut fields = Fields::new(place, get);
+    let service = fields.text("service").map(str::to_owned);
+    let service = fields.required("service", service);
+    let class = fields.text("class").map(str::to_owned);
+    let product =
+        read_pack(&mut fields, currency, ["product_pack_price", "product_pack_g", "product_g", "product_waste_g"]);
+    let developer = read_pack(
+        &mut fields,
+        currency,
+        ["developer_pack_price", "developer_pack_g", "developer_g", "developer_waste_g"],
+    );
+    let nothing = Money::zero(currency);
+    let consumables = fields.money("consumables", currency).unwrap_or(nothing);
+    let laundry = fields.money("laundry", currency).unwrap_or(nothing);
+    let hands_on = fields.quantity("hands_on_min", Duration::from_min);
+    let hands_on = fields.required("hands_on_min", hands_on);
+    let in_chair = fields.quantity("chair_min", Duration::from_min);
+    let in_chair = fields.required("chair_min", in_chair);
+    let price = fields.money("price", currency);
+    let sold = fields.count("sold").unwrap_or(1);
+    if let Some(chair) = in_chair.filter(|chair| chair.min() <= 0.0) {
+        fields.problem("chair_min", format!("invalid chair time (got {chair}): must be more than nothing"));
+    }
+    match (service, hands_on, in_chair) {
+        (Some(service), Some(hands_on), Some(in_chair)) if fields.problems.is_empty() => Ok(ServiceLine {
+            service,
+            class,
+            product,
+            developer,
+            consumables,
+            laundry,
+            hands_on,
+            in_chair,
+            price,
+            sold,
+        }),
+        _ => Err(fields.problems),
+    }
+}
+
+fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(
+    fields: &mut Fields<'a, F>,
+    currency: Currency,
+    [pack_price, pack, used, wasted]: [&'static str; 4],
+) -> Option<PackUse> {
+    if [pack_price, pack, used, wasted].iter().all(|column| fields.text(column).is_none()) {
+        return None;
+    }
+    let price = fields.money(pack_price, currency);
+    let price = fields.required(pack_price, price);
+    let holds = fields.quantity(pack, Mass::from_g);
+    let holds = fields.required(pack, holds);
+    let taken = fields.quantity(used, Mass::from_g);
+    let taken = fields.required(used, taken);
+    let thrown_away = fields.quantity(wasted, Mass::from_g).unwrap_or(Mass::ZERO);
+    if let Some(holds) = holds.filter(|holds| holds.g() <= 0.0) {
+        fields.problem(pack, format!("invalid pack contents (got {holds}): must be more than nothing"));
+        return None;
+    }
+    let pack = PackPrice::new(price?, holds?).map_err(|problem| fields.problem(pack_price, problem)).ok()?;
+    Some(PackUse { pack, used: taken?, wasted: thrown_away })
+}
