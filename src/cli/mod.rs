@@ -11,6 +11,7 @@ mod convert;
 mod cost;
 mod dilute;
 mod level;
+mod lift;
 mod limits;
 mod output;
 mod plan;
@@ -19,7 +20,9 @@ mod read;
 mod scale;
 mod schema;
 mod shelf;
+mod situation;
 mod sources;
+mod strand_test;
 mod swatch;
 mod table;
 mod titrate;
@@ -81,6 +84,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
         Command::Level(args) => level::run(args),
+        Command::Lift(args) => lift::run(args),
+        Command::StrandTest(args) => strand_test::run(args),
         Command::Swatch(args) => swatch::run(args),
         Command::Toner(args) => toner::run(args),
         Command::Limits(args) => limits::run(args),

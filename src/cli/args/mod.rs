@@ -1,6 +1,7 @@
 //! The arguments of every command, one file for each family, as the help shows them.
 
 mod colour;
+mod lift;
 mod mix;
 mod money;
 mod peroxide;
@@ -8,6 +9,7 @@ mod service;
 
 use clap::{Args, Parser, Subcommand};
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
+pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
@@ -49,6 +51,10 @@ pub(crate) enum Command {
     Scale(ScaleArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
+    /// Forecast lift against time, with bounds; learns from strand tests
+    Lift(LiftArgs),
+    /// Write a strand test into a strand book
+    StrandTest(StrandTestArgs),
     /// Model the colour of a level or a tone, with bounds
     Swatch(SwatchArgs),
     /// Find the mix of your own shades that comes nearest to a target
