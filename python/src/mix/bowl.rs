@@ -1,9 +1,9 @@
 //! Wrappers of `foilwork::mix`: ratios, weighing, strength as applied, bowls.
 
+use super::recipe::{Additive, Recipe};
 use crate::{
     error::raise,
     plain::{Bounds, percents},
-    recipe::{Additive, Recipe},
 };
 use foilwork::{
     mix::{self, BowlRequest, Pace},

@@ -1,8 +1,8 @@
 //! Wrappers of `foilwork::mix`: recipes, additives, units, grey, the mixing card.
 
+use super::bowl::{Ratio, mass};
 use crate::{
     error::raise,
-    mix::{Ratio, mass},
     plain::{Bounds, plain},
 };
 use foilwork::{

@@ -1,8 +1,8 @@
 //! Wrappers of `foilwork::mix`: what is in a product and in the bowl, and how to handle it.
 
+use super::bowl::mass;
 use crate::{
     error::raise,
-    mix::mass,
     plain::{Bounds, percents, plain},
 };
 use foilwork::mix::{self, Hazard, handling_advice as points};

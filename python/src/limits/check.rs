@@ -1,8 +1,8 @@
 //! Wrappers of `foilwork::limits`: tables, checks, reports.
 
 use crate::{
-    composition::Composition,
     error::{FoilworkError, raise},
+    mix::Composition,
     plain::{Bounds, plain},
 };
 use foilwork::{
