@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     colour::Level,
-    quantity::{Duration, Share},
+    quantity::{Duration, Quantity, Share},
     source::Interval,
 };
 
@@ -128,7 +128,7 @@ impl Lightening {
         } else {
             normal::chance_below((dose.ln() - wanted.ln()) / self.target_spread(target, wanted, time))
         };
-        crate::quantity::Quantity::nearest(100.0 * chance)
+        Quantity::nearest(100.0 * chance)
     }
 
     /// The time at which the target is reached: median and 80 % interval; no upper bound, or no time at all, where the
@@ -141,12 +141,12 @@ impl Lightening {
             // The spread depends on the time through the oxidant's share of it; two rounds settle it to a second.
             let mut time = rates.time_to((wanted - self.before).max(0.0)).unwrap_or(f64::INFINITY);
             for _ in 0..3 {
-                let now = crate::quantity::Quantity::nearest(time.min(600.0));
+                let now = Quantity::nearest(time.min(600.0));
                 let spread = self.target_spread(target, wanted, now);
                 let dose = (wanted - self.before).max(0.0) * (z * spread).exp();
                 time = rates.time_to(dose).unwrap_or(f64::INFINITY);
             }
-            Some(time).filter(|t| t.is_finite()).map(|t| crate::quantity::Quantity::nearest(t))
+            Some(time).filter(|t| t.is_finite()).map(Quantity::nearest)
         };
         TimeTo { early: at(-Z80), median: at(0.0), late: at(Z80) }
     }
