@@ -22,7 +22,7 @@ pub use format::Format;
 pub use node::{Kind, Node, Position};
 pub use problem::{Problem, Problems};
 
-pub(crate) use document::derive;
+pub(crate) use document::{derive, field, parse_replacing};
 pub(crate) use problem::InField;
 
 use node::Lines;
