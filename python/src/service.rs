@@ -73,8 +73,7 @@ impl Plan {
     }
 
     fn _repr_html_(&self) -> String {
-        let text = self.text().replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-        format!("<pre>{text}</pre>")
+        format!("<pre>{}</pre>", foilwork::text::escaped(&self.text()))
     }
 }
 

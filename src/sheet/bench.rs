@@ -1,8 +1,8 @@
-use super::{
-    layout::{Sheet, number},
-    mixes, money,
+use super::{mixes, money};
+use crate::{
+    service::{Plan, SectionColour, Stage, Verdict},
+    text::{Sheet, count, number},
 };
-use crate::service::{Plan, SectionColour, Stage, Verdict};
 
 /// The plan as plain text for the bench: 80 columns, aligned, readable without colour.
 ///
@@ -46,7 +46,7 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
     }
     if plan.is_blocked() {
         let stops = plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).count();
-        let text = if stops == 1 { "1 finding says".to_owned() } else { format!("{stops} findings say") };
+        let text = count(stops, "finding says", "findings say");
         sheet.blank();
         sheet.paragraph(&format!("*** DO NOT BEGIN: {text} STOP. Resolve it first. ***"), 4);
     }

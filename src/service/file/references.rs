@@ -4,8 +4,9 @@
 
 use crate::{
     mix::Ratio,
-    reader::{Kind, Node, Position, Problems},
+    reader::{Kind, Node, Problems},
     shop,
+    text::Position,
 };
 
 /// Everything wrong with the names and the choices of a file.
