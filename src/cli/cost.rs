@@ -1,20 +1,13 @@
-use super::{Outcome, Refusal, args::CostArgs, output};
+use super::{Outcome, Refusal, args::CostArgs, output, shop::read_with};
 use crate::{
-    business::list::{BusinessTerms, TableProblem, parse_csv, parse_json, price_services},
+    business::list::{TableProblem, parse_csv, parse_json, price_services},
     sheet,
+    shop::Shop,
 };
 
 /// `foilwork cost`: a list of services, each costed and priced, with totals that add up to the minor unit.
 pub(super) fn run(args: &CostArgs) -> Outcome {
-    let terms_name = args.terms.to_string_lossy();
-    let terms_text = output::read(&args.terms)?;
-    let unreadable = |error: String| Refusal(format!("{terms_name}: {error}"));
-    let terms: BusinessTerms = if terms_name.to_ascii_lowercase().ends_with(".json") {
-        serde_json::from_str(&terms_text).map_err(|error| unreadable(error.to_string()))?
-    } else {
-        toml::from_str(&terms_text).map_err(|error| unreadable(error.to_string()))?
-    };
-    let business = terms.check().map_err(|problems| located(&terms_name, &problems))?;
+    let (_, business) = read_with(&args.shop, Shop::business)?;
 
     let name = args.list.to_string_lossy();
     let text = output::read(&args.list)?;

@@ -18,7 +18,7 @@ mod price;
 mod read;
 mod scale;
 mod schema;
-mod shelf;
+mod shop;
 mod sources;
 mod swatch;
 mod table;

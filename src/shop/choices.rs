@@ -12,6 +12,13 @@ choice! {
     }
 }
 
+impl Default for StrengthBasis {
+    /// The weakest of them.
+    fn default() -> Self {
+        Self::Label
+    }
+}
+
 choice! {
     /// What kind of colour a shade is.
     ShadeClass: "shade class" {
@@ -23,6 +30,13 @@ choice! {
         Demi = "demi" => "demi-permanent",
         /// No developer, washes out.
         Semi = "semi" => "semi-permanent",
+    }
+}
+
+impl Default for ShadeClass {
+    /// The one that asks for most care.
+    fn default() -> Self {
+        Self::Permanent
     }
 }
 

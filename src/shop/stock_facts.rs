@@ -8,7 +8,6 @@ use crate::{
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
-
 /// What a full pack holds and costs.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PackPrice {

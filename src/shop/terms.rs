@@ -51,7 +51,9 @@ impl Terms {
         let read = Read { entry, currency, field };
         let mut not_stated = Vec::new();
         let target = match (entry.margin_percent, entry.markup_percent) {
-            (Some(margin), _) => Some(PriceTarget::Margin(read.percent("margin_percent", margin, Margin::from_percent)?)),
+            (Some(margin), _) => {
+                Some(PriceTarget::Margin(read.percent("margin_percent", margin, Margin::from_percent)?))
+            }
             (None, Some(markup)) => {
                 Some(PriceTarget::Markup(read.percent("markup_percent", markup, Markup::from_percent)?))
             }

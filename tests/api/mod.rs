@@ -7,5 +7,6 @@ mod mix;
 pub(crate) mod money;
 mod peroxide;
 mod service;
+mod shop;
 mod source;
 mod toner;

@@ -7,56 +7,46 @@ use super::{
 };
 use crate::{
     money::{
-        CostKind, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Rounding, ServiceCost,
-        SupplyUse, TaxRate, add_tax, price_from_margin, price_from_markup,
+        CostKind, Labour, Measure, Overhead, PriceTarget, Rounding, ServiceCost, SupplyUse, add_tax, price_from_margin,
+        price_from_markup,
     },
     quantity::Duration,
     service::{
         file::Problems,
-        request::{InField, ItemKind, Priced, Request, Stage},
-        shape::{Per, Prices},
+        request::{InField, ItemKind, Request, Stage},
     },
+    shop::{Consumable, PackPrice, Per},
     source::Basis,
 };
-use rust_decimal::Decimal;
 
 /// Every line is rounded to the minor unit as cash is: a half goes up.
 const ROUNDING: Rounding = Rounding::MidpointAwayFromZero;
 
 /// The cost and the price; nothing without a table of prices.
 pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Result<Option<MoneyPlan>, Problems> {
-    let (Some(prices), Some(currency)) = (&request.file.prices, request.currency) else { return Ok(None) };
+    let Some(currency) = request.shop.currency else { return Ok(None) };
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
     service.supplies = products(request, mixed, &mut left_out);
-    service.supplies.extend(consumables(request, prices, currency, &mut left_out)?);
-    service.labour = labour(request, prices, currency, &mut left_out)?;
-    service.overhead = overhead(prices, steps, currency, &mut left_out)?;
+    service.supplies.extend(consumables(request, &mut left_out));
+    service.labour = labour(request, &mut left_out)?;
+    service.overhead = overhead(request, steps, &mut left_out)?;
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
-    let cost = cost.in_field("prices")?;
+    let cost = cost.in_field("shop.terms")?;
 
-    let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
-    let price = match (prices.margin_percent, prices.markup_percent) {
-        // A share of nothing is no price.
+    let price = match request.shop.terms.target {
+        // A share of zero is no price.
         _ if cost.total().minor() == 0 => None,
-        (Some(margin), _) => {
-            let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
-            let margin = margin.in_field("prices.margin_percent")?;
-            Some(price_from_margin(cost.total(), margin, ROUNDING).in_field("prices.margin_percent")?)
+        Some(PriceTarget::Margin(margin)) => {
+            Some(price_from_margin(cost.total(), margin, ROUNDING).in_field("shop.terms.margin_percent")?)
         }
-        (None, Some(markup)) => {
-            let markup = Markup::from_percent(percent(markup).in_field("prices.markup_percent")?);
-            let markup = markup.in_field("prices.markup_percent")?;
-            Some(price_from_markup(cost.total(), markup, ROUNDING).in_field("prices.markup_percent")?)
+        Some(PriceTarget::Markup(markup)) => {
+            Some(price_from_markup(cost.total(), markup, ROUNDING).in_field("shop.terms.markup_percent")?)
         }
-        (None, None) => None,
+        Some(PriceTarget::PerChairHour(_)) | None => None,
     };
-    let taxed = match (&price, prices.tax_percent) {
-        (Some(price), Some(rate)) => {
-            let rate = TaxRate::from_percent(percent(rate).in_field("prices.tax_percent")?);
-            let rate = rate.in_field("prices.tax_percent")?;
-            Some(add_tax(price.price, rate, ROUNDING).in_field("prices.tax_percent")?)
-        }
+    let taxed = match (&price, request.shop.terms.tax) {
+        (Some(price), Some(rate)) => Some(add_tax(price.price, rate, ROUNDING).in_field("shop.terms.tax_percent")?),
         _ => None,
     };
     Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
@@ -80,8 +70,8 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
                     None => continue,
                 },
             };
-            let Some(Priced { pack, price }) = priced else {
-                let note = format!("{name}: no price on the shelf");
+            let Some(PackPrice { pack, price }) = priced else {
+                let note = format!("{name}: no price in the shop");
                 if !left_out.contains(&note) {
                     left_out.push(note);
                 }
@@ -103,93 +93,69 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
     supplies
 }
 
-fn consumables(
-    request: &Request,
-    prices: &Prices,
-    currency: Currency,
-    left_out: &mut Vec<String>,
-) -> Result<Vec<SupplyUse>, Problems> {
-    if prices.consumable.iter().any(|consumable| consumable.per == Per::Foil) {
+fn consumables(request: &Request, left_out: &mut Vec<String>) -> Vec<SupplyUse> {
+    let consumables = &request.shop.consumables;
+    if consumables.iter().any(|consumable| consumable.per == Per::Foil) {
         let sections = request.file.section.iter();
         let uncounted = sections.filter(|section| section.foils.is_none() && section.technique.is_in_foil());
         left_out.extend(uncounted.map(|section| format!("foils of {}: enter `foils`", section.name)));
     }
     let foils: u32 = request.tasks.iter().map(|task| task.foils).sum();
-    let supply = |(i, consumable): (usize, &crate::service::shape::Consumable)| {
+    let supply = |consumable: &Consumable| {
         let pieces = consumable.pieces.unwrap_or(1);
-        let used = match consumable.per {
-            Per::Service => pieces,
-            Per::Foil => pieces.saturating_mul(foils),
-        };
-        let field = format!("prices.consumable[{}].price", i + 1);
-        Ok(SupplyUse {
+        let used = if consumable.per == Per::Foil { pieces.saturating_mul(foils) } else { pieces };
+        SupplyUse {
             kind: CostKind::Consumables,
             what: consumable.name.clone(),
             section: None,
             bowl: None,
-            pack_price: Money::parse(&consumable.price, currency).in_field(&field)?,
+            pack_price: consumable.price,
             pack: Measure::Count(consumable.pack_pieces),
             used: Measure::Count(used),
             wasted: None,
             basis: Basis::Stated,
-        })
+        }
     };
-    prices.consumable.iter().enumerate().map(supply).collect()
+    consumables.iter().map(supply).collect()
 }
 
 /// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
-fn labour(
-    request: &Request,
-    prices: &Prices,
-    currency: Currency,
-    left_out: &mut Vec<String>,
-) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
-    let Some(wage) = &prices.wage_per_hour else {
-        left_out.push("labour: enter `prices.wage_per_hour`".to_owned());
+fn labour(request: &Request, left_out: &mut Vec<String>) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
+    let terms = &request.shop.terms;
+    let Some(labour) = terms.labour else {
+        left_out.push("labour: enter `shop.terms.wage_per_h`".to_owned());
         return Ok(None);
     };
-    let field = "prices.wage_per_hour";
-    let wage = Money::parse(wage, currency).in_field(field)?;
-    let on_costs = Decimal::try_from(prices.on_cost_percent.unwrap_or(0.0)).in_field("prices.on_cost_percent")?;
-    let on_costs = OnCosts::from_percent(on_costs).in_field("prices.on_cost_percent")?;
-    if prices.on_cost_percent.is_none() {
-        left_out.push("on-costs of the wage: enter `prices.on_cost_percent`".to_owned());
+    for field in &terms.not_stated {
+        let what = match *field {
+            "on_costs_percent" => "on-costs of the wage",
+            _ => "paid hours without a guest",
+        };
+        left_out.push(format!("{what}: enter `shop.terms.{field}`"));
     }
-    if prices.productive_percent.is_none() {
-        left_out.push("paid hours without a guest: enter `prices.productive_percent`".to_owned());
-    }
-    // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
-    let paid = Duration::from_h(100.0).in_field(field)?;
-    let productive =
-        Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
-    let labour = Labour::new(wage, on_costs, paid, productive).in_field("prices.productive_percent")?;
     let applying: f64 = request.tasks.iter().map(|task| task.apply.min()).sum();
-    let hands_on = Duration::from_min(applying + other_work(prices)).in_field("prices.other_work_min")?;
-    if prices.other_work_min.is_none() {
-        left_out.push("consultation, rinsing, drying: enter `prices.other_work_min`".to_owned());
+    let hands_on = Duration::from_min(applying + other_work(request)).in_field("service.other_work_min")?;
+    if request.file.service.other_work_min.is_none() {
+        left_out.push("consultation, rinsing, drying: enter `service.other_work_min`".to_owned());
     }
     Ok(Some((labour, hands_on, Basis::Derived)))
 }
 
 /// Time in the chair: to the last rinse, then the toners, then the other work.
 fn overhead(
-    prices: &Prices,
+    request: &Request,
     steps: &[Step],
-    currency: Currency,
     left_out: &mut Vec<String>,
 ) -> Result<Option<(Overhead, Duration, Basis)>, Problems> {
-    let Some(overhead) = &prices.overhead_per_hour else {
-        left_out.push("overhead: enter `prices.overhead_per_hour`".to_owned());
+    let Some(overhead) = request.shop.terms.overhead else {
+        left_out.push("overhead: enter `shop.terms.overhead_per_h`".to_owned());
         return Ok(None);
     };
-    let field = "prices.overhead_per_hour";
-    let hour = Duration::from_h(1.0).in_field(field)?;
-    let overhead = Overhead::new(Money::parse(overhead, currency).in_field(field)?, 1, hour).in_field(field)?;
     let after = order::end_min(steps, |stage| stage != Stage::Section);
-    let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(prices);
-    Ok(Some((overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
+    let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(request);
+    Ok(Some((overhead, Duration::from_min(chair).in_field("service.other_work_min")?, Basis::Derived)))
 }
 
-fn other_work(prices: &Prices) -> f64 {
-    prices.other_work_min.unwrap_or(0.0)
+fn other_work(request: &Request) -> f64 {
+    request.file.service.other_work_min.unwrap_or(0.0)
 }

@@ -10,10 +10,9 @@ mod choices;
 mod head;
 mod work;
 
+pub(in crate::service) use crate::shop::ShadeClass;
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test};
-pub use choices::{
-    Amount, Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, Texture, Zone,
-};
+pub use choices::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, Texture, Zone};
 pub use head::{Head, Salon, ServiceFile};
 pub use work::Section;

@@ -46,7 +46,7 @@ pub struct ShopFile {
 }
 
 /// One substance that a product's maker declares.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SubstanceEntry {
     /// Its name, best the one on the label.
@@ -70,7 +70,7 @@ pub struct SubstanceEntry {
 }
 
 /// Something used up on a service.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ConsumableEntry {
     /// What it is.

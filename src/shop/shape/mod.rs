@@ -7,6 +7,6 @@ mod products;
 mod terms;
 
 pub use file::{ConsumableEntry, ShopFile, SubstanceEntry};
-pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};
 pub(in crate::shop) use products::EntryFacts;
+pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};
 pub use terms::TermsEntry;

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 macro_rules! product {
     ($(#[$doc:meta])* $name:ident { $($own:tt)* }) => {
         $(#[$doc])*
-        #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+        #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
         #[serde(deny_unknown_fields)]
         pub struct $name {
             $($own)*

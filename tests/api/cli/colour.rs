@@ -75,7 +75,7 @@ fn lightened_hair_is_warm() {
     assert!(number(&lightened["lab_l"]["best"]) > number(&data(&["swatch", "3"])["lab_l"]["best"]) + 5.0);
 }
 
-const HAIR: [&str; 6] = ["toner", "juniper_and_tide_shades.toml", "--natural", "5", "--lifted", "9"];
+const HAIR: [&str; 6] = ["toner", "juniper_and_tide.toml", "--natural", "5", "--lifted", "9"];
 
 /// Common practice: violet counteracts yellow; warm shades do not.
 #[test]
