@@ -61,10 +61,7 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
         }
         let none = Interval::exact(MassFraction::ZERO);
         for diluent in &shop.diluents {
-            let mut stock = Stock::new(diluent.name.as_str(), MassFraction::ZERO);
-            stock.in_hand = diluent.facts.in_hand;
-            stock.price = diluent.facts.pack_price.and_then(|price| price.per_kg());
-            all.push(of_shop(stock, none, &diluent.facts));
+            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), none, &diluent.facts));
         }
         match (shop.currency, currency) {
             (Some(one), Some(other)) if one != other => {
@@ -87,7 +84,7 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
 }
 
 fn of_shop(stock: Stock, strength: Interval<MassFraction>, facts: &StockFacts) -> Pourable {
-    Pourable { stock, strength, price_per_kg: facts.pack_price.and_then(|price| price.per_kg_decimal()) }
+    Pourable { stock, strength, price_per_kg: facts.price_per_kg() }
 }
 
 /// `name=12 % w/w, 300 g, 9.90/kg`: the strength comes first, the others are told by their units.

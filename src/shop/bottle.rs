@@ -99,9 +99,6 @@ impl Bottle {
     ///
     /// As [`Bottle::strength`].
     pub fn stock(&self, room: Temperature) -> Result<Stock, ConversionError> {
-        let mut stock = Stock::new(self.name.as_str(), self.strength(room)?.best());
-        stock.in_hand = self.facts.in_hand;
-        stock.price = self.facts.pack_price.and_then(|price| price.per_kg());
-        Ok(stock)
+        Ok(self.facts.stock(self.strength(room)?.best()))
     }
 }

@@ -25,7 +25,7 @@ pub use bottle::Bottle;
 pub use choices::{CountsFrom, Per, ShadeClass, StrengthBasis};
 pub use document::{parse, schema};
 pub use product::{Consumable, Diluent, Lightener, OwnLimits, StockedAdditive, StockedShade};
-pub use stock_facts::{PackPrice, StockFacts};
+pub use stock_facts::StockFacts;
 pub use terms::Terms;
 pub use whole::Shop;
 

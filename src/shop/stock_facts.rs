@@ -1,47 +1,13 @@
 use super::shape::{EntryFacts, SubstanceEntry};
 use crate::{
     mix::{Ingredient, Product},
-    money::{Currency, Money, MoneyError, parse_decimal},
+    money::{Currency, Money, MoneyError, PackPrice, parse_decimal, unit_price},
+    peroxide::Stock,
     quantity::{Mass, MassFraction, PricePerKg},
     reader::{InField, Problems},
     source::Interval,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
-
-/// What a full pack holds and costs.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct PackPrice {
-    /// Mass of a full pack.
-    pub pack: Mass,
-    /// Its price.
-    pub price: Money,
-}
-
-impl PackPrice {
-    /// What a kilogram costs, exactly as a decimal; `None` when no decimal holds it.
-    ///
-    /// # Example
-    ///
-    /// ```
-    /// use foilwork::{money::{Currency, Money}, quantity::Mass, shop::PackPrice};
-    ///
-    /// let price = Money::parse("7.90", Currency::from_code("EUR")?)?;
-    /// let pack = PackPrice { pack: Mass::from_g(500.0)?, price };
-    /// assert_eq!(pack.per_kg_decimal(), Some("15.8".parse()?));
-    /// # Ok::<(), Box<dyn std::error::Error>>(())
-    /// ```
-    #[must_use]
-    pub fn per_kg_decimal(&self) -> Option<Decimal> {
-        let pack = Decimal::try_from(self.pack.g()).ok()?;
-        self.price.decimal().checked_mul(Decimal::ONE_THOUSAND)?.checked_div(pack)
-    }
-
-    /// What a kilogram costs, for a search.
-    #[must_use]
-    pub fn per_kg(&self) -> Option<PricePerKg> {
-        PricePerKg::from_per_kg(self.per_kg_decimal()?.to_f64()?).ok()
-    }
-}
 
 /// What is known of every product of the shop.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,10 +30,11 @@ impl StockFacts {
     ) -> Result<Self, Problems> {
         let in_hand = entry.in_hand_g.map(Mass::from_g).transpose().in_field(&format!("{field}.in_hand_g"))?;
         let pack_price = match (entry.pack_g, entry.price, currency) {
-            (Some(pack_g), Some(price), Some(currency)) => Some(PackPrice {
-                pack: Mass::from_g(pack_g).in_field(&format!("{field}.pack_g"))?,
-                price: Money::parse(price, currency).in_field(&format!("{field}.price"))?,
-            }),
+            (Some(pack_g), Some(price), Some(currency)) => {
+                let pack = Mass::from_g(pack_g).in_field(&format!("{field}.pack_g"))?;
+                let price = Money::parse(price, currency).in_field(&format!("{field}.price"))?;
+                Some(PackPrice::new(price, pack).in_field(&format!("{field}.pack_g"))?)
+            }
             _ => None,
         };
         let ingredient = |(i, substance): (usize, &SubstanceEntry)| {
@@ -76,6 +43,33 @@ impl StockFacts {
         let ingredients = entry.composition.iter().enumerate().map(ingredient).collect::<Result<_, _>>()?;
         let declared = Product { name: name.to_owned(), ingredients, fully_declared: entry.declared_in_full };
         Ok(Self { in_hand, pack_price, declared })
+    }
+
+    /// What a kilogram costs, exactly; `None` without a price, or where no decimal holds it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    ///
+    /// let text = "currency = \"EUR\"\n[[diluent]]\nname = \"base\"\npack_g = 500\nprice = \"7.90\"";
+    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// assert_eq!(shop.diluents[0].facts.price_per_kg(), Some("15.8".parse()?));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn price_per_kg(&self) -> Option<Decimal> {
+        let per_g = unit_price(self.pack_price?).ok()?.per_unit;
+        per_g.checked_mul(Decimal::ONE_THOUSAND)
+    }
+
+    /// The product as one of the stocks of a blend.
+    #[must_use]
+    pub fn stock(&self, strength: MassFraction) -> Stock {
+        let mut stock = Stock::new(self.declared.name.as_str(), strength);
+        stock.in_hand = self.in_hand;
+        stock.price = self.price_per_kg().and_then(|price| PricePerKg::from_per_kg(price.to_f64()?).ok());
+        stock
     }
 }
 

@@ -3,7 +3,7 @@ use crate::{
     business::list::Business,
     money::{
         CardFee, CardRate, Currency, Labour, Margin, Markup, Money, MoneyError, OnCosts, Overhead, PriceEnding,
-        PriceRule, PriceTarget, Rounding, TaxRate, Toward,
+        PriceRule, PriceTarget, ProductiveShare, Rounding, TaxRate, Toward,
     },
     quantity::Duration,
     reader::{InField, Problems},
@@ -72,6 +72,14 @@ impl Terms {
         })
     }
 
+    /// How prices are set; `None` without a target. Without a stated tax there is none.
+    #[must_use]
+    pub fn rule(&self) -> Option<PriceRule> {
+        let tax = self.tax.or_else(|| TaxRate::from_percent(Decimal::ZERO).ok())?;
+        let (target, card, ending, rounding) = (self.target?, self.card, self.ending, self.rounding);
+        Some(PriceRule { target, tax, card, ending, rounding })
+    }
+
     /// The terms for costing a list of services: wage, overhead and a target must be stated.
     ///
     /// # Errors
@@ -103,11 +111,8 @@ impl Terms {
         if self.target.is_none() {
             lacks("terms.margin_percent", "give this, `markup_percent` or `per_chair_h`");
         }
-        let tax = self.tax.or_else(|| TaxRate::from_percent(Decimal::ZERO).ok());
-        match (currency, self.labour, self.overhead, self.target, tax) {
-            (Some(currency), Some(labour), Some(overhead), Some(target), Some(tax)) => {
-                let (card, ending, rounding) = (self.card, self.ending, self.rounding);
-                let rule = PriceRule { target, tax, card, ending, rounding };
+        match (currency, self.labour, self.overhead, self.rule()) {
+            (Some(currency), Some(labour), Some(overhead), Some(rule)) => {
                 Ok(Business { currency, labour, overhead, rule })
             }
             _ => Err(missing),
@@ -155,24 +160,22 @@ impl Read<'_> {
         }
         let on_costs = entry.on_costs_percent.unwrap_or(0.0);
         let on_costs = self.percent("on_costs_percent", on_costs, OnCosts::from_percent)?;
-        let (paid, productive, key) = match (entry.paid_h, entry.productive_h, entry.productive_percent) {
-            (Some(paid), Some(productive), _) => (paid, productive, "productive_h"),
-            // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
-            (_, _, Some(percent)) => (100.0, percent, "productive_percent"),
-            _ => {
-                not_stated.push("productive_percent");
-                (100.0, 100.0, "productive_percent")
-            }
-        };
-        let (paid, productive) = (self.hours("paid_h", paid)?, self.hours(key, productive)?);
-        Labour::new(wage, on_costs, paid, productive).map(Some).in_field(&self.path(key))
+        if let (Some(paid), Some(productive)) = (entry.paid_h, entry.productive_h) {
+            let (paid, productive) = (self.hours("paid_h", paid)?, self.hours("productive_h", productive)?);
+            return Labour::new(wage, on_costs, paid, productive).map(Some).in_field(&self.path("productive_h"));
+        }
+        if entry.productive_percent.is_none() {
+            not_stated.push("productive_percent");
+        }
+        let key = "productive_percent";
+        let share = self.percent(key, entry.productive_percent.unwrap_or(100.0), ProductiveShare::from_percent)?;
+        Labour::with_productive_share(wage, on_costs, share).map(Some).in_field(&self.path("wage_per_h"))
     }
 
     fn overhead(&self) -> Result<Option<Overhead>, Problems> {
         let entry = self.entry;
         if let Some(per_h) = self.money("overhead_per_h", entry.overhead_per_h.as_deref())? {
-            let hour = self.hours("overhead_per_h", 1.0)?;
-            return Overhead::new(per_h, 1, hour).map(Some).in_field(&self.path("overhead_per_h"));
+            return Overhead::per_hour(per_h).map(Some).in_field(&self.path("overhead_per_h"));
         }
         let overhead = self.money("overhead", entry.overhead.as_deref())?;
         let (Some(overhead), Some(chairs), Some(hours)) = (overhead, entry.chairs, entry.productive_h_per_chair) else {

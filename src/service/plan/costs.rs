@@ -6,16 +6,13 @@ use super::{
     order,
 };
 use crate::{
-    money::{
-        CostKind, Labour, Measure, Overhead, PriceTarget, Rounding, ServiceCost, SupplyUse, add_tax, price_from_margin,
-        price_from_markup,
-    },
+    money::{CostEntry, CostKind, CostSource, Measure, PackPrice, Rounding, ServiceCost},
     quantity::Duration,
     service::{
         file::Problems,
         request::{InField, ItemKind, Request, Stage},
     },
-    shop::{Consumable, PackPrice, Per},
+    shop::{Consumable, Per},
     source::Basis,
 };
 
@@ -27,33 +24,24 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
     let Some(currency) = request.shop.currency else { return Ok(None) };
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
-    service.supplies = products(request, mixed, &mut left_out);
-    service.supplies.extend(consumables(request, &mut left_out));
-    service.labour = labour(request, &mut left_out)?;
-    service.overhead = overhead(request, steps, &mut left_out)?;
+    service.entries = products(request, mixed, &mut left_out)?;
+    service.entries.extend(consumables(request, &mut left_out)?);
+    service.entries.extend(labour(request, &mut left_out)?);
+    service.entries.extend(overhead(request, steps, &mut left_out)?);
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
     let cost = cost.in_field("shop.terms")?;
 
-    let price = match request.shop.terms.target {
-        // A share of zero is no price.
-        _ if cost.total().minor() == 0 => None,
-        Some(PriceTarget::Margin(margin)) => {
-            Some(price_from_margin(cost.total(), margin, ROUNDING).in_field("shop.terms.margin_percent")?)
-        }
-        Some(PriceTarget::Markup(markup)) => {
-            Some(price_from_markup(cost.total(), markup, ROUNDING).in_field("shop.terms.markup_percent")?)
-        }
-        Some(PriceTarget::PerChairHour(_)) | None => None,
-    };
-    let taxed = match (&price, request.shop.terms.tax) {
-        (Some(price), Some(rate)) => Some(add_tax(price.price, rate, ROUNDING).in_field("shop.terms.tax_percent")?),
+    let priced = match request.shop.terms.rule() {
+        // A share of a cost of zero is no price.
+        Some(rule) if !cost.total().is_zero() => Some(rule.price(cost.total(), None).in_field("shop.terms")?),
         _ => None,
     };
-    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
+    let taxed = priced.filter(|_| request.shop.terms.tax.is_some()).map(|priced| priced.taxed);
+    Ok(Some(MoneyPlan { cost, left_out, price: priced.map(|priced| priced.set), taxed, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Vec<SupplyUse> {
+fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Result<Vec<CostEntry>, Problems> {
     let mut supplies = Vec::new();
     for Mixed { mix, used, .. } in mixed {
         for (stocked, mass) in used {
@@ -70,30 +58,22 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
                     None => continue,
                 },
             };
-            let Some(PackPrice { pack, price }) = priced else {
+            let Some(pack) = priced else {
                 let note = format!("{name}: no price in the shop");
                 if !left_out.contains(&note) {
                     left_out.push(note);
                 }
                 continue;
             };
-            supplies.push(SupplyUse {
-                kind: part,
-                what: name.clone(),
-                section: Some(mix.name.clone()),
-                bowl: None,
-                pack_price: price,
-                pack: Measure::Mass(pack),
-                used: Measure::Mass(*mass),
-                wasted: None,
-                basis: Basis::Derived,
-            });
+            let source = CostSource::Supply { pack, used: (*mass).into(), wasted: None };
+            let section = Some(mix.name.clone());
+            supplies.push(CostEntry { section, ..CostEntry::new(part, name, Basis::Derived, source) });
         }
     }
-    supplies
+    Ok(supplies)
 }
 
-fn consumables(request: &Request, left_out: &mut Vec<String>) -> Vec<SupplyUse> {
+fn consumables(request: &Request, left_out: &mut Vec<String>) -> Result<Vec<CostEntry>, Problems> {
     let consumables = &request.shop.consumables;
     if consumables.iter().any(|consumable| consumable.per == Per::Foil) {
         let sections = request.file.section.iter();
@@ -101,26 +81,22 @@ fn consumables(request: &Request, left_out: &mut Vec<String>) -> Vec<SupplyUse> 
         left_out.extend(uncounted.map(|section| format!("foils of {}: enter `foils`", section.name)));
     }
     let foils: u32 = request.tasks.iter().map(|task| task.foils).sum();
-    let supply = |consumable: &Consumable| {
+    let supply = |(i, consumable): (usize, &Consumable)| {
         let pieces = consumable.pieces.unwrap_or(1);
-        let used = if consumable.per == Per::Foil { pieces.saturating_mul(foils) } else { pieces };
-        SupplyUse {
-            kind: CostKind::Consumables,
-            what: consumable.name.clone(),
-            section: None,
-            bowl: None,
-            pack_price: consumable.price,
-            pack: Measure::Count(consumable.pack_pieces),
-            used: Measure::Count(used),
-            wasted: None,
-            basis: Basis::Stated,
-        }
+        let used = match consumable.per {
+            Per::Service => pieces,
+            Per::Foil => pieces.saturating_mul(foils),
+        };
+        let field = format!("shop.consumable[{}].price", i + 1);
+        let pack = PackPrice::new(consumable.price, Measure::Count(consumable.pack_pieces)).in_field(&field)?;
+        let source = CostSource::Supply { pack, used: Measure::Count(used), wasted: None };
+        Ok(CostEntry::new(CostKind::Consumables, &consumable.name, Basis::Stated, source))
     };
-    consumables.iter().map(supply).collect()
+    consumables.iter().enumerate().map(supply).collect()
 }
 
 /// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
-fn labour(request: &Request, left_out: &mut Vec<String>) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
+fn labour(request: &Request, left_out: &mut Vec<String>) -> Result<Option<CostEntry>, Problems> {
     let terms = &request.shop.terms;
     let Some(labour) = terms.labour else {
         left_out.push("labour: enter `shop.terms.wage_per_h`".to_owned());
@@ -138,22 +114,19 @@ fn labour(request: &Request, left_out: &mut Vec<String>) -> Result<Option<(Labou
     if request.file.service.other_work_min.is_none() {
         left_out.push("consultation, rinsing, drying: enter `service.other_work_min`".to_owned());
     }
-    Ok(Some((labour, hands_on, Basis::Derived)))
+    Ok(Some(CostEntry::labour(labour, hands_on, Basis::Derived)))
 }
 
 /// Time in the chair: to the last rinse, then the toners, then the other work.
-fn overhead(
-    request: &Request,
-    steps: &[Step],
-    left_out: &mut Vec<String>,
-) -> Result<Option<(Overhead, Duration, Basis)>, Problems> {
+fn overhead(request: &Request, steps: &[Step], left_out: &mut Vec<String>) -> Result<Option<CostEntry>, Problems> {
     let Some(overhead) = request.shop.terms.overhead else {
         left_out.push("overhead: enter `shop.terms.overhead_per_h`".to_owned());
         return Ok(None);
     };
     let after = order::end_min(steps, |stage| stage != Stage::Section);
     let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(request);
-    Ok(Some((overhead, Duration::from_min(chair).in_field("service.other_work_min")?, Basis::Derived)))
+    let chair = Duration::from_min(chair).in_field("service.other_work_min")?;
+    Ok(Some(CostEntry::overhead(overhead, chair, Basis::Derived)))
 }
 
 fn other_work(request: &Request) -> f64 {

@@ -4,10 +4,11 @@ use super::{InField, defaults::Defaults};
 use crate::{
     colour::{Level, Tone},
     mix::Ratio,
+    money::PackPrice,
     peroxide::StatedStrength,
     quantity::{Duration, MassFraction, Share, Temperature},
     reader::Problems,
-    shop::{OwnLimits, PackPrice, ShadeClass, Shop},
+    shop::{OwnLimits, ShadeClass, Shop},
     source::{Basis, Interval},
 };
 

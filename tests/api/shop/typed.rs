@@ -22,9 +22,9 @@ fn the_demo_shop_is_read() {
     assert_eq!((mist.shade.level().number(), mist.shade.tone().main_hue()), (9.0, Some(Hue::Violet)));
     assert_eq!(mist.limits.strongest, MassFraction::from_percent_ww(3.0).ok());
     let pack = mist.facts.pack_price.unwrap();
-    assert_eq!((pack.pack, pack.price.to_string()), (Mass::from_g(60.0).unwrap(), "8.40 EUR".to_owned()));
+    assert_eq!(pack.to_string(), "8.40 EUR for 60 g");
     // 8.40 for 60 g are 0.14 for a gram.
-    assert_eq!(pack.per_kg_decimal(), Some(Decimal::from(140)));
+    assert_eq!(mist.facts.price_per_kg(), Some(Decimal::from(140)));
     assert_eq!(shop.lighteners[0].limits.counts_from, Some(CountsFrom::FirstStrand));
     assert_eq!(shop.bottles[2].strength(Temperature::REFERENCE).unwrap().best().percent_ww(), 12.0);
     assert_eq!(shop.bottles[2].facts.in_hand, Mass::from_g(900.0).ok());
