@@ -50,7 +50,7 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
             );
         }
         None if money.cost.total().minor() == 0 => sheet.line("price not computed: nothing here has a cost"),
-        None => sheet.line("price not computed: enter `shop.terms.margin_percent` or `shop.terms.markup_percent`"),
+        None => sheet.line("price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`"),
     }
     match (&money.taxed, &money.price) {
         (Some(taxed), _) => sheet.line(&format!("tax {}, THE GUEST PAYS {}", taxed.tax, taxed.gross)),

@@ -44,12 +44,17 @@ fn clash<'n>(items: &impl Fn(&str) -> &'n [Node], prefix: &str, problems: &mut P
         for (i, item) in items(kind).iter().enumerate() {
             let Some((node, name)) = item.get(key).and_then(|node| Some((node, node.text()?))) else { continue };
             if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
-                let message = format!("\"{name}\" is already the name of a {other}: rename one of them");
+                let message =
+                    format!("\"{name}\" is already the name of {} {other}: rename one of them", article(other));
                 problems.say(node.at, &format!("{prefix}{kind}[{}].{key}", i + 1), message);
             }
             seen.push((kind, name));
         }
     }
+}
+
+const fn article(kind: &str) -> &'static str {
+    if matches!(kind.as_bytes().first(), Some(b'a')) { "an" } else { "a" }
 }
 
 /// A tone is given once, and every digit has a meaning.

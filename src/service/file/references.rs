@@ -29,6 +29,7 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         (Some(shop), None) => shop::check_table(shop, "shop.", found.0),
         (Some(_), Some(path)) => {
             found.say(path.at, "shop_file", "both `shop` and `shop_file` are given: keep one of them".to_owned());
+            return;
         }
         (None, Some(path)) => {
             let message = "names a file, and this reader was not given what it holds: put the shop under `shop`, or \
@@ -36,6 +37,8 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
             found.say(path.at, "shop_file", message.to_owned());
             return;
         }
+        // What is no table at all has been said already.
+        (None, None) if !matches!(root.kind, Kind::Table(_)) => return,
         (None, None) => {
             let message = "missing: add it (what the salon has and what it charges), or name its file in `shop_file`";
             found.say(root.at, "shop", message.to_owned());

@@ -130,8 +130,18 @@ fn toner(#[case] natural: &str, #[case] lifted: &str, #[case] others: &[&str], #
 #[test]
 fn a_file_that_is_no_shop() {
     let args = ["toner", "soft-gradient.toml", "--natural", "5", "--lifted", "9", "--target", "8"];
-    refused(
-        &args,
-        "soft-gradient.toml: line 15: unknown field `analysis`, expected one of `name`, `currency`, `digits`, `shade`",
-    );
+    let fields = "the fields here are additive, consumable, currency, developer, digits, diluent, format, lightener, \
+                  name, shade, terms";
+    let unknown = [
+        (7, "service"),
+        (16, "analysis"),
+        (42, "salon"),
+        (51, "shop"),
+        (136, "section"),
+        (186, "toner"),
+        (194, "root_shadow"),
+    ];
+    let lines =
+        unknown.map(|(line, field)| format!("soft-gradient.toml: line {line}: {field}: unknown field: {fields}"));
+    refused(&args, &lines.join("\nerror: "));
 }

@@ -65,7 +65,7 @@ fn another_hand_writes_the_same_file(#[case] old: &str, #[case] new: &str) {
 
 /// A file that was put together in code goes through the checks of a text, and all its problems are reported.
 #[rstest]
-#[case::product(|file: &mut ServiceFile| file.section[0].product = Some("nothing".into()), "section[1].product: no lightener or shade is called \"nothing\": the file has powder, J9, J6, J8-veil")]
+#[case::product(|file: &mut ServiceFile| file.section[0].product = Some("nothing".into()), "section[1].product: no lightener or shade is called \"nothing\": the file has powder, J9, J6, J8-veil\ntoner[1]: no section is lightened: say in `sections` which ones this toner goes on")]
 #[case::developer(|file: &mut ServiceFile| file.section[0].developer = Some("none".into()), "section[1].developer: no developer is called \"none\": the file has developer")]
 #[case::both_absent(|file: &mut ServiceFile| file.section[0].developer = None, "section[1]: neither `developer` nor `strength` is given: give one of them")]
 #[case::after(|file: &mut ServiceFile| file.section[0].after = vec!["none".into()], "section[1].after[1]: no section is called \"none\": the file has top")]

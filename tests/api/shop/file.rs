@@ -65,7 +65,7 @@ fn problems(text: &str) -> String {
 )]
 #[case::bounds(
     "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = 1, low_ww_percent = 2 }]",
-    "line 9: shade[1].composition[1]: invalid interval (got 2 % w/w, 1 % w/w, 1 % w/w): the bounds must be in order, low to high"
+    "line 9: shade[1].composition[1]: invalid interval: the bounds must enclose the best estimate (give low <= best <= high)"
 )]
 fn each_mistake_of_a_shade(#[case] shade: &str, #[case] want: &str) {
     assert_eq!(problems(&with(shade)), want);
@@ -91,7 +91,7 @@ fn each_mistake_of_a_shade(#[case] shade: &str, #[case] want: &str) {
 )]
 #[case::more_worked_than_paid(
     "currency = \"EUR\"\n[terms]\nwage_per_h = \"16.00\"\npaid_h = 30\nproductive_h = 38",
-    "line 5: terms.productive_h: invalid productive time (got 2280 min): must be more than nothing and at most the paid time of the same period"
+    "line 5: terms.productive_h: invalid productive time (got 2280.000 min): must be more than nothing and at most the paid time of the same period"
 )]
 #[case::ending(
     "currency = \"EUR\"\n[terms]\nprice_ending = \"0.90\"",
@@ -103,7 +103,7 @@ fn each_mistake_of_a_shade(#[case] shade: &str, #[case] want: &str) {
 )]
 #[case::clash(
     "[[additive]]\nname = \"base\"\ndose_percent = 3\n[[diluent]]\nname = \"base\"",
-    "line 5: diluent[1].name: \"base\" is already the name of a additive: rename one of them"
+    "line 5: diluent[1].name: \"base\" is already the name of an additive: rename one of them"
 )]
 fn mistakes_of_the_whole_file(#[case] text: &str, #[case] want: &str) {
     assert_eq!(problems(text), want);
