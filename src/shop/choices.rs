@@ -1,28 +1,25 @@
 use crate::choice::choice;
 
 choice! {
-    /// How a strength is known.
+    /// How a strength is known; by the label, the weakest, where a program does not say.
+    #[derive(Default)]
     StrengthBasis: "strength basis" {
         /// Titrated or otherwise measured.
         Measured = "measured",
         /// The supplier's data sheet.
         SupplierSheet = "supplier-sheet" => "supplier's data sheet",
         /// What the bottle says.
+        #[default]
         Label = "label",
     }
 }
 
-impl Default for StrengthBasis {
-    /// The weakest of them.
-    fn default() -> Self {
-        Self::Label
-    }
-}
-
 choice! {
-    /// What kind of colour a shade is.
+    /// What kind of colour a shade is; permanent, which asks for most care, where a program does not say.
+    #[derive(Default)]
     ShadeClass: "shade class" {
         /// Lifts and deposits, grows out.
+        #[default]
         Permanent = "permanent",
         /// Made to lift natural hair with strong developer.
         HighLift = "high-lift",
@@ -33,42 +30,26 @@ choice! {
     }
 }
 
-impl Default for ShadeClass {
-    /// The one that asks for most care.
-    fn default() -> Self {
-        Self::Permanent
-    }
-}
-
 choice! {
     /// What a number of consumables is for.
+    #[derive(Default)]
     Per: "use of a consumable" {
         /// The whole service.
+        #[default]
         Service = "service",
         /// Each foil of the sections.
         Foil = "foil",
     }
 }
 
-impl Default for Per {
-    fn default() -> Self {
-        Self::Service
-    }
-}
-
 choice! {
-    /// From when a product's longest time counts.
+    /// From when a product's longest time counts; the first strand, the stricter, where it is not said.
+    #[derive(Default)]
     CountsFrom: "start of a time limit" {
         /// From the first strand that carries the mix.
+        #[default]
         FirstStrand = "first-strand" => "the first strand",
         /// From the end of the application.
         EndOfApplication = "end-of-application" => "the end of the application",
-    }
-}
-
-impl Default for CountsFrom {
-    /// The stricter of the two.
-    fn default() -> Self {
-        Self::FirstStrand
     }
 }
