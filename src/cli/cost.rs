@@ -1,6 +1,11 @@
-use super::{Outcome, Refusal, args::CostArgs, output, shop::read_with};
+use super::{
+    Outcome,
+    args::CostArgs,
+    output,
+    shop::{located, read_with},
+};
 use crate::{
-    business::list::{TableProblem, parse_csv, parse_json, price_services},
+    business::list::{parse_csv, parse_json, price_services},
     sheet,
     shop::Shop,
 };
@@ -26,8 +31,4 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
         sheet::service_table(&table)
     };
     output::deliver(text, 0, &args.output)
-}
-
-fn located(name: &str, problems: &[TableProblem]) -> Refusal {
-    Refusal(problems.iter().map(|problem| format!("{name}: {problem}")).collect::<Vec<_>>().join("\n"))
 }
