@@ -19,6 +19,8 @@ pub trait Choice: Copy + Eq + 'static {
 /// Declares an enum of choices. A variant is `Name = "code"`, or `Name = "code" => "words"` where the words that a person
 /// reads differ from the code. Each variant needs a doc comment: it is the description in the JSON Schema.
 ///
+/// With `reading by hand;` in front there is no `FromStr`, for the few choices that people write in more ways than one.
+///
 /// ```text
 /// choice! {
 ///     /// How thick the fibre is.
@@ -34,6 +36,22 @@ macro_rules! choice {
     (@words $code:literal) => { $code };
     (@words $code:literal $words:literal) => { $words };
     (
+        $(#[$doc:meta])*
+        $name:ident: $what:literal { $($choices:tt)+ }
+    ) => {
+        $crate::choice::choice! { reading by hand; $(#[$doc])* $name: $what { $($choices)+ } }
+
+        impl std::str::FromStr for $name {
+            type Err = $crate::choice::UnknownChoice;
+
+            /// Reads a code or its words, in any case.
+            fn from_str(text: &str) -> Result<Self, Self::Err> {
+                $crate::choice::parse(text)
+            }
+        }
+    };
+    (
+        reading by hand;
         $(#[$doc:meta])*
         $name:ident: $what:literal { $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)?,)+ }
     ) => {
@@ -81,15 +99,6 @@ macro_rules! choice {
         impl std::fmt::Display for $name {
             fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
                 f.pad(self.words())
-            }
-        }
-
-        impl std::str::FromStr for $name {
-            type Err = $crate::choice::UnknownChoice;
-
-            /// Reads a code or its words, in any case.
-            fn from_str(text: &str) -> Result<Self, Self::Err> {
-                $crate::choice::parse(text)
             }
         }
     };

@@ -131,6 +131,13 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     }
 }
 
+/// A plain value is an estimate without uncertainty, so that a function which takes estimates takes both.
+impl<Q: Copy> From<Q> for Interval<Q> {
+    fn from(value: Q) -> Self {
+        Self { low: value, best: value, high: value }
+    }
+}
+
 fn lesser<Q: PartialOrd>(a: Q, b: Q) -> Q {
     if b < a { b } else { a }
 }

@@ -5,7 +5,7 @@ use crate::{
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    peroxide::{self, Amount, BlendError},
+    peroxide::{self, BlendError, KnownMass},
     quantity::{InvalidQuantity, Mass, MassFraction},
 };
 use pyo3::{prelude::*, types::PyDict};
@@ -102,11 +102,11 @@ pub fn blend_two<'py>(
 }
 
 /// Which amount is given.
-type Known = fn(Mass) -> Amount;
+type Known = fn(Mass) -> KnownMass;
 
 fn one_of<'py>(amounts: [(&str, Option<Column<'py>>); 3]) -> PyResult<(Known, Column<'py>)> {
     let names = amounts.each_ref().map(|(name, _)| *name).join(", ");
-    let kinds: [Known; 3] = [Amount::Total, Amount::First, Amount::Second];
+    let kinds: [Known; 3] = [KnownMass::Total, KnownMass::First, KnownMass::Second];
     let given = amounts.into_iter().zip(kinds).filter_map(|((_, amount), kind)| Some((kind, amount?)));
     let mut given: Vec<_> = given.collect();
     match (given.pop(), given.len()) {

@@ -19,4 +19,4 @@ pub use strength::{
     LabelReadings, convert, convert_bounds, density, density_bounds, molar_volumes, read_label, strength_units,
     strength_ww,
 };
-pub use volume::{dilute_volume, made_up, make_up, mix_volumes};
+pub use volume::{dilute_volume, make_up, mix_volumes, strength_after_make_up};

@@ -93,15 +93,15 @@ pub fn make_up<'py>(
 /// Source:
 ///     Conservation of the solute.
 ///
-/// >>> from foilwork.peroxide import made_up
-/// >>> made_up(3, "% w/v", 417, 10_000)
+/// >>> from foilwork.peroxide import strength_after_make_up
+/// >>> strength_after_make_up(3, "% w/v", 417, 10_000)
 /// 0.1251
 #[pyfunction]
 #[pyo3(
     signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise),
     text_signature = "(stock, unit, taken_ml, total_ml, *, errors='raise')"
 )]
-pub fn made_up<'py>(
+pub fn strength_after_make_up<'py>(
     py: Python<'py>,
     stock: Column<'py>,
     unit: &str,
@@ -110,7 +110,7 @@ pub fn made_up<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     fn by<Q: VolumeStrength>(stock: f64, taken: Volume, total: Volume) -> Result<f64, MakeUpError> {
-        Ok(peroxide::made_up(Q::checked(stock)?, taken, total)?.number())
+        Ok(peroxide::strength_after_make_up(Q::checked(stock)?, taken, total)?.number())
     }
     let unit = by_volume(unit)?;
     let rule = match unit {

@@ -1,5 +1,5 @@
 use foilwork::{
-    peroxide::{Amount, Conditions, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
+    peroxide::{Conditions, KnownMass, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
     quantity::{Mass, MassFraction, Temperature, TradeLabel},
 };
 use rstest::rstest;
@@ -64,13 +64,13 @@ fn dilutions_that_cannot_be(#[case] stock: f64, #[case] target: f64, #[case] tot
 
 #[test]
 fn blends_that_cannot_be() {
-    let below = blend_two(ww(6.0), ww(12.0), ww(3.0), Amount::Total(g(60.0))).unwrap_err();
+    let below = blend_two(ww(6.0), ww(12.0), ww(3.0), KnownMass::Total(g(60.0))).unwrap_err();
     assert_eq!(
         below.to_string(),
         "cannot reach 3 % w/w: the weakest stock is 6 % w/w, so anything from 6 % w/w to 12 % w/w is reachable (add a \
          diluent to go lower)"
     );
-    let unused = blend_two(ww(6.0), ww(12.0), ww(12.0), Amount::First(g(60.0))).unwrap_err();
+    let unused = blend_two(ww(6.0), ww(12.0), ww(12.0), KnownMass::First(g(60.0))).unwrap_err();
     assert_eq!(
         unused.to_string(),
         "a blend of 12 % w/w holds none of the 6 % w/w part: leave it out, or change the target"

@@ -1,7 +1,7 @@
 use foilwork::{
     peroxide::{
-        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, made_up, make_up, mix,
-        mix_volumes, round_to_scale,
+        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, make_up, mix, mix_volumes,
+        round_to_scale, strength_after_make_up,
     },
     quantity::{Mass, MassFraction, OxygenVolumes, PricePerKg, Temperature, Volume},
 };
@@ -107,7 +107,7 @@ fn volumes_that_cannot_be() {
         "cannot reach 20 volumes from a 10 volumes stock: anything from 0 to 10 volumes is reachable"
     );
     assert_eq!(
-        made_up(strong, ml(200.0), ml(100.0)).unwrap_err().to_string(),
+        strength_after_make_up(strong, ml(200.0), ml(100.0)).unwrap_err().to_string(),
         "200 mL of stock do not fit into 100 mL: take less, or make up to a higher mark"
     );
     assert_eq!(

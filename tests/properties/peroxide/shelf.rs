@@ -1,5 +1,7 @@
 use foilwork::{
-    peroxide::{Amount, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale},
+    peroxide::{
+        KnownMass, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale,
+    },
     quantity::{Mass, MassFraction, PricePerKg},
 };
 use proptest::{collection::vec, prelude::*, sample::select};
@@ -89,7 +91,7 @@ proptest! {
             Stock::new("a", ww(a)).with_price(price(prices.0)), Stock::new("b", ww(b)).with_price(price(prices.1)),
         ]).unwrap();
         let blend = blend_shelf(&shelf, target, g(total), Objective::LeastCost).unwrap();
-        let two = blend_two(ww(a), ww(b), target, Amount::Total(g(total))).unwrap();
+        let two = blend_two(ww(a), ww(b), target, KnownMass::Total(g(total))).unwrap();
         let taken = |name: &str| blend.portions.iter().find(|p| p.stock.name == name).map_or(0.0, |p| p.mass.g());
         prop_assert!((taken("a") - two.first.g()).abs() < 1e-9 * total);
         prop_assert!((taken("b") - two.second.g()).abs() < 1e-9 * total);
