@@ -14,10 +14,12 @@ pub mod mix;
 pub mod money;
 pub mod peroxide;
 pub mod quantity;
+pub mod reader;
 pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;
+pub mod text;
 pub mod toner;
 
 #[cfg(feature = "cli")]

@@ -2,8 +2,8 @@
 
 use crate::error::{ServiceFileError, raise};
 use foilwork::{
-    service::{self, Format, Problems},
-    sheet,
+    reader::{Format, Problems},
+    service, sheet,
 };
 use pyo3::{exceptions::PyValueError, prelude::*};
 use std::ffi::OsString;
@@ -73,8 +73,7 @@ impl Plan {
     }
 
     fn _repr_html_(&self) -> String {
-        let text = self.text().replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-        format!("<pre>{text}</pre>")
+        format!("<pre>{}</pre>", foilwork::text::escaped(&self.text()))
     }
 }
 

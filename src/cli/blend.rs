@@ -10,8 +10,8 @@ use crate::{
     peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
     quantity::{Mass, MassFraction, Temperature},
     service::Range,
-    sheet::layout::{Sheet, number, range},
     source::Interval,
+    text::{Sheet, number},
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -125,13 +125,13 @@ fn text(report: &Report) -> String {
     ));
     let grams = |mass: f64| format!("{} g", number(mass, 4));
     let row = |portion: &PortionReport| {
-        let strength = format!("{} % w/w", range(&portion.stock_ww_percent, 2));
+        let strength = format!("{} % w/w", portion.stock_ww_percent.words(2));
         let left = portion.left_g.map(grams).unwrap_or_default();
         vec![portion.name.clone(), strength, grams(portion.weigh_g), left]
     };
     let names = ["bottle", "strength", "weigh", "then left"];
     sheet.table(&names, &[1, 2, 3], report.portions.iter().map(row).collect());
-    let strength = range(&report.strength_ww_percent, 2);
+    let strength = report.strength_ww_percent.words(2);
     sheet.line(&format!("gives {} at {strength} % w/w", grams(report.weighed_g)));
     for portion in report.portions.iter().filter(|portion| portion.weigh_g == 0.0) {
         let way_out = "less than the scale can show; use a finer scale or make more";

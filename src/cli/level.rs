@@ -3,8 +3,8 @@ use crate::{
     colour::{
         Canvas, Hue, Level, Naming, Product, Scale, formula_level, lift_needed, result_level, underlying_pigment,
     },
-    sheet::layout::{Sheet, number},
     source::Basis,
+    text::{Sheet, number},
 };
 use serde::Serialize;
 

@@ -1,14 +1,14 @@
 use super::{BLOCKED, Outcome, Refusal, args::PlanArgs, output};
 use crate::{
-    service::{self, Format},
-    sheet,
+    reader::{Format, Problems},
+    service, sheet,
 };
 
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
-    let located = |problems: service::Problems| {
+    let located = |problems: Problems| {
         let lines = problems.0.iter().map(|problem| format!("{name}: {problem}"));
         Refusal(lines.collect::<Vec<_>>().join("\n"))
     };

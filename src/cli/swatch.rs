@@ -2,7 +2,7 @@ use super::{Outcome, Refusal, args::SwatchArgs, output, read};
 use crate::{
     colour::{Level, Naming, Swatch, SwatchData},
     service::Range,
-    sheet::layout::{Sheet, range},
+    text::Sheet,
 };
 use serde::Serialize;
 
@@ -56,7 +56,7 @@ fn text(report: &Report) -> String {
     sheet.line(&format!("  screen  {}", swatch.srgb));
     sheet.line(&format!("  hue     {}", swatch.hue.unwrap_or(TOO_GREY)));
     for (name, value) in ["L*", "a*", "b*"].into_iter().zip(coordinates(swatch)) {
-        sheet.line(&format!("  {name}      {}", range(&value, 1)));
+        sheet.line(&format!("  {name}      {}", value.words(1)));
     }
     sheet.paragraph(
         &format!(
@@ -81,6 +81,6 @@ fn coordinates(swatch: &SwatchData) -> [Range; 3] {
 
 /// `#8a7453, yellow-orange, L* 50 (44 to 57), a* 4 (3 to 5), b* 22 (18 to 23)`.
 pub(super) fn line(swatch: &SwatchData) -> String {
-    let [l, a, b] = coordinates(swatch).map(|value| range(&value, 0));
+    let [l, a, b] = coordinates(swatch).map(|value| value.words(0));
     format!("{}, {}, L* {l}, a* {a}, b* {b}", swatch.srgb, swatch.hue.unwrap_or(TOO_GREY))
 }

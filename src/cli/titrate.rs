@@ -6,8 +6,8 @@ use crate::{
     },
     quantity::{AmountConcentration, Normality, Volume},
     service::Range,
-    sheet::layout::{Sheet, range},
     source::Interval,
+    text::Sheet,
 };
 use serde::Serialize;
 
@@ -151,7 +151,7 @@ fn range_of<Q: Copy + PartialOrd>(interval: Interval<Q>, number: impl Fn(Q) -> f
 
 fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
     let mut sheet = Sheet::default();
-    let titre = range(&report.titre_ml, 3);
+    let titre = report.titre_ml.words(3);
     if expected {
         sheet.line(&format!("expect a titre of {titre} mL from a bottle of"));
     } else {
@@ -164,7 +164,7 @@ fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
         &report.strength_volumes,
     ];
     for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
-        sheet.line(&format!("  {} {unit}", range(found, decimals)));
+        sheet.line(&format!("  {} {unit}", found.words(decimals)));
     }
     let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.name());
     sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));

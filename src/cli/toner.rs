@@ -2,7 +2,7 @@ use super::{Outcome, Refusal, args::TonerArgs, output, read, swatch};
 use crate::{
     colour::{Chart, Level, Shade, Swatch, Tone},
     quantity::Mass,
-    sheet::layout::{Sheet, number},
+    text::{Sheet, number},
     toner::{Exposed, MixPart, Outcome as Reach, Porosity, Target, TonerAnswer, TonerData, TonerRequest, find_toner},
 };
 use serde::Serialize;

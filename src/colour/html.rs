@@ -1,20 +1,6 @@
 use super::{Swatch, difference::ciede2000};
+use crate::text::escaped;
 use std::fmt::Write;
-
-/// Text made harmless for HTML.
-pub(crate) fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for character in text.chars() {
-        match character {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            _ => out.push(character),
-        }
-    }
-    out
-}
 
 impl Swatch {
     /// The swatch as a piece of HTML: a patch of colour, and beside it everything the patch says, in words.

@@ -64,6 +64,5 @@ pub use white::White;
 pub(crate) use absorption::Absorption;
 pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
 pub(crate) use difference::ciede2000;
-pub(crate) use html::escaped;
 pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
 pub(crate) use srgb::lab_of_linear;

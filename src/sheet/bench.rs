@@ -1,20 +1,20 @@
-use super::{
-    layout::{Sheet, number},
-    mixes, money,
+use super::{mixes, money};
+use crate::{
+    service::{Plan, SectionColour, Stage, Verdict},
+    text::{Sheet, count, number},
 };
-use crate::service::{Plan, SectionColour, Stage, Verdict};
 
 /// The plan as plain text for the bench: 80 columns, aligned, readable without colour.
 ///
 /// # Example
 ///
 /// ```
-/// use foilwork::{service::{Format, parse, plan}, sheet::bench_sheet};
+/// use foilwork::{reader::Format, service::{parse, plan}, sheet::bench_sheet};
 ///
 /// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let text = bench_sheet(&plan(&file)?);
 /// assert!(text.lines().all(|line| line.chars().count() <= 80));
-/// # Ok::<(), foilwork::service::Problems>(())
+/// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 #[must_use]
 pub fn bench_sheet(plan: &Plan) -> String {
@@ -46,7 +46,7 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
     }
     if plan.is_blocked() {
         let stops = plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).count();
-        let text = if stops == 1 { "1 finding says".to_owned() } else { format!("{stops} findings say") };
+        let text = count(stops, "finding says", "findings say");
         sheet.blank();
         sheet.paragraph(&format!("*** DO NOT BEGIN: {text} STOP. Resolve it first. ***"), 4);
     }

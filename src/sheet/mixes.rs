@@ -1,5 +1,7 @@
-use super::layout::{Sheet, number, range};
-use crate::service::{Bowl, Mix, Plan, Stage};
+use crate::{
+    service::{Bowl, Mix, Plan, Stage},
+    text::{Sheet, number},
+};
 
 /// What to weigh, mix by mix.
 pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
@@ -15,15 +17,15 @@ pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
 fn one(sheet: &mut Sheet, place: usize, mix: &Mix) {
     let stage = if mix.stage == Stage::Section { "" } else { ", after rinsing" };
     let parts = mix.ratio.as_ref().map_or("no developer".to_owned(), |ratio| format!("{ratio} parts"));
-    let needed = range(&mix.needed_g, 0);
+    let needed = mix.needed_g.words(0);
     sheet.paragraph(&format!("{place}. {}{stage}: {parts}, {needed} g needed [{}]", mix.name, mix.needed_basis), 3);
     for bowl in &mix.bowls {
         weigh(sheet, bowl);
     }
     let strength = format!(
         "   developer {} % w/w before mixing; ON THE HAIR {} % w/w [{}]",
-        range(&mix.developer_ww_percent, 2),
-        range(&mix.on_hair_ww_percent, 2),
+        mix.developer_ww_percent.words(2),
+        mix.on_hair_ww_percent.words(2),
         mix.strength_basis
     );
     sheet.paragraph(&strength, 3);

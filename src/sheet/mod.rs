@@ -1,7 +1,6 @@
 //! The plan as text for the bench. How it was computed is the business of [`service`](crate::service).
 
 mod bench;
-pub(crate) mod layout;
 mod mixes;
 mod money;
 mod services;

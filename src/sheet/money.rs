@@ -1,5 +1,7 @@
-use super::layout::Sheet;
-use crate::service::{MoneyPlan, Plan};
+use crate::{
+    service::{MoneyPlan, Plan},
+    text::Sheet,
+};
 
 /// Cost and price.
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
@@ -23,7 +25,7 @@ fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
         .iter()
         .map(|line| {
             vec![
-                line.part.to_string(),
+                line.kind.to_string(),
                 line.what.clone(),
                 line.section.clone().unwrap_or_default(),
                 line.amount.to_string(),

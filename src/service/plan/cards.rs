@@ -42,7 +42,7 @@ pub enum PlanCardError {
 /// # Example
 ///
 /// ```
-/// use foilwork::service::{Format, mixing_cards, parse, plan};
+/// use foilwork::{reader::Format, service::{mixing_cards, parse, plan}};
 ///
 /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let cards = mixing_cards(&plan(&file)?)?;

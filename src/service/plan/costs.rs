@@ -7,8 +7,8 @@ use super::{
 };
 use crate::{
     money::{
-        Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Part, Rounding, ServiceCost, SupplyUse,
-        TaxRate, add_tax, price_from_margin, price_from_markup,
+        CostKind, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Rounding, ServiceCost,
+        SupplyUse, TaxRate, add_tax, price_from_margin, price_from_markup,
     },
     quantity::Duration,
     service::{
@@ -59,7 +59,7 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
         }
         _ => None,
     };
-    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING.name() }))
+    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
@@ -69,14 +69,14 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
         for (stocked, mass) in used {
             let (name, part, priced) = match stocked {
                 Stocked::Bottle(i) => match request.bottles.get(*i) {
-                    Some(bottle) => (&bottle.name, Part::Product, bottle.priced),
+                    Some(bottle) => (&bottle.name, CostKind::Product, bottle.priced),
                     None => continue,
                 },
                 Stocked::Item(i) => match request.items.get(*i) {
                     Some(item) if matches!(item.kind, ItemKind::Additive { .. }) => {
-                        (&item.name, Part::Additive, item.priced)
+                        (&item.name, CostKind::Additive, item.priced)
                     }
-                    Some(item) => (&item.name, Part::Product, item.priced),
+                    Some(item) => (&item.name, CostKind::Product, item.priced),
                     None => continue,
                 },
             };
@@ -88,7 +88,7 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
                 continue;
             };
             supplies.push(SupplyUse {
-                part,
+                kind: part,
                 what: name.clone(),
                 section: Some(mix.name.clone()),
                 bowl: None,
@@ -123,7 +123,7 @@ fn consumables(
         };
         let field = format!("prices.consumable[{}].price", i + 1);
         Ok(SupplyUse {
-            part: Part::Consumables,
+            kind: CostKind::Consumables,
             what: consumable.name.clone(),
             section: None,
             bowl: None,

@@ -2,9 +2,10 @@
 
 use super::{Finding, Step};
 use crate::{
-    money::{CostTable, SetPrice, TaxedPrice},
+    money::{CostTable, Rounding, SetPrice, TaxedPrice},
     service::request::{DefaultUsed, Stage},
     source::{Basis, Interval},
+    text::{number, span},
 };
 use serde::Serialize;
 
@@ -28,6 +29,10 @@ impl Range {
     #[must_use]
     pub fn is_exact(&self) -> bool {
         self.low == self.high
+    }
+
+    pub(crate) fn words(&self, decimals: usize) -> String {
+        span(&Interval::ordered(self.low, self.best, self.high), |value| number(value, decimals))
     }
 }
 
@@ -234,7 +239,7 @@ pub struct MoneyPlan {
     /// The same price with its tax, where a rate is given.
     pub taxed: Option<TaxedPrice>,
     /// How amounts are rounded.
-    pub rounding: &'static str,
+    pub rounding: Rounding,
 }
 
 /// A caution and where it comes from.

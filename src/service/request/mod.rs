@@ -8,6 +8,7 @@ mod task;
 pub use defaults::DefaultUsed;
 pub use task::Stage;
 
-pub(super) use build::{InField, Request};
+pub(super) use crate::reader::InField;
+pub(super) use build::Request;
 pub(super) use shelf::{Bottle, Item, ItemKind, Priced};
 pub(super) use task::{Oxidant, Task};

@@ -1,4 +1,4 @@
-use super::{build::InField, defaults::Defaults};
+use super::{InField, defaults::Defaults};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,

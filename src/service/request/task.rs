@@ -1,4 +1,4 @@
-use super::{Bottle, Item, ItemKind, build::InField, defaults, defaults::Defaults};
+use super::{Bottle, InField, Item, ItemKind, defaults, defaults::Defaults};
 use crate::{
     colour::Level,
     mix::Ratio,

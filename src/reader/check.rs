@@ -3,13 +3,15 @@
 //! Only the keywords that the derived schema uses are understood; `schema_uses_only_known_keywords` in the tests keeps
 //! that true.
 
-use super::{Kind, Node, Position, Problem, text_fields};
-use crate::choice::nearest;
+use super::{Kind, Node, Problem};
+use crate::{choice::nearest, text::Position};
 use serde_json::{Map, Value};
 
 /// The walk's state: the whole schema for `$ref`, and what was found so far.
 pub(super) struct Checker<'s> {
     pub(super) root: &'s Value,
+    /// Reads a text field as its `x-parse` names it.
+    pub(super) text_field: fn(&str, &str) -> Result<(), String>,
     pub(super) problems: Vec<Problem>,
 }
 
@@ -40,8 +42,8 @@ impl<'s> Checker<'s> {
         }
     }
 
-    fn report(&mut self, at: Position, field: &str, message: String) {
-        self.problems.push(Problem { at: Some(at), field: field.to_owned(), message });
+    fn report(&mut self, at: Option<Position>, field: &str, message: String) {
+        self.problems.push(Problem { at, field: field.to_owned(), message });
     }
 
     /// Follows `$ref` and looks through the `null` half of an optional field.
@@ -76,7 +78,13 @@ impl<'s> Checker<'s> {
         self.report(node.at, field, format!("{} is not one of the choices: {hint}give {}", shown(node), list(choices)));
     }
 
-    fn check_table(&mut self, at: Position, entries: &[(String, Position, Node)], schema: &'s Value, field: &str) {
+    fn check_table(
+        &mut self,
+        at: Option<Position>,
+        entries: &[(String, Option<Position>, Node)],
+        schema: &'s Value,
+        field: &str,
+    ) {
         let known = schema.get("properties").and_then(Value::as_object);
         let names = || known.into_iter().flat_map(Map::keys).map(String::as_str);
         let mut meant: Vec<&str> = Vec::new();
@@ -108,7 +116,7 @@ impl<'s> Checker<'s> {
         }
     }
 
-    fn check_list(&mut self, at: Position, items: &[Node], schema: &'s Value, field: &str) {
+    fn check_list(&mut self, at: Option<Position>, items: &[Node], schema: &'s Value, field: &str) {
         if let Some(least) = schema.get("minItems").and_then(Value::as_u64)
             && (items.len() as u64) < least
         {
@@ -121,7 +129,7 @@ impl<'s> Checker<'s> {
         }
     }
 
-    fn check_text(&mut self, at: Position, text: &str, schema: &'s Value, field: &str) {
+    fn check_text(&mut self, at: Option<Position>, text: &str, schema: &'s Value, field: &str) {
         let characters = text.chars().count() as u64;
         if schema.get("minLength").and_then(Value::as_u64).is_some_and(|least| characters < least) {
             self.report(at, field, "empty text: write something, or leave the field out if it is optional".to_owned());
@@ -132,13 +140,13 @@ impl<'s> Checker<'s> {
             self.report(at, field, format!("the text has {characters} characters: give at most {most}"));
         }
         if let Some(reader) = schema.get("x-parse").and_then(Value::as_str)
-            && let Err(message) = text_fields::check(reader, text)
+            && let Err(message) = (self.text_field)(reader, text)
         {
             self.report(at, field, message);
         }
     }
 
-    fn check_number(&mut self, at: Position, value: f64, text: &str, schema: &'s Value, field: &str) {
+    fn check_number(&mut self, at: Option<Position>, value: f64, text: &str, schema: &'s Value, field: &str) {
         let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
         let (low, high, range) = (bound(schema, "minimum"), bound(schema, "maximum"), range(schema));
         if !value.is_finite() {

@@ -1,4 +1,5 @@
-use super::{Kind, Lines, Node, Position, Problem};
+use super::{Kind, Node, Problem};
+use crate::text::{Lines, Position};
 use toml::{
     Spanned,
     de::{DeTable, DeValue},
@@ -6,7 +7,7 @@ use toml::{
 
 /// Reads TOML as far as it can be read, with every syntax error on the way.
 pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
-    let (table, errors) = DeTable::parse_recoverable(text.text);
+    let (table, errors) = DeTable::parse_recoverable(text.text());
     let mut problems: Vec<Problem> = errors
         .iter()
         .map(|error| Problem {
@@ -14,14 +15,13 @@ pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
             field: String::new(),
             message: format!(
                 "not valid TOML: {}",
-                words(error.message(), error.span().and_then(|span| text.text.get(span)))
+                words(error.message(), error.span().and_then(|span| text.text().get(span)))
             ),
         })
         .collect();
     // What follows a mistake on the same line is its echo.
     problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
-    let at = Position { line: 1, column: 1 };
-    (Node { at, kind: table_kind(text, table.get_ref()) }, problems)
+    (Node { at: Some(Position::START), kind: table_kind(text, table.get_ref()) }, problems)
 }
 
 /// The parser's own words, except where they would mislead.
@@ -39,7 +39,7 @@ fn words(message: &str, at: Option<&str>) -> String {
 }
 
 fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
-    let at = text.position(value.span().start);
+    let at = Some(text.position(value.span().start));
     let kind = match value.get_ref() {
         DeValue::String(s) => Kind::Text(s.to_string()),
         // Underscores and radix prefixes are TOML's way of writing the same number.
@@ -59,7 +59,7 @@ fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
 fn table_kind(text: &Lines<'_>, table: &DeTable<'_>) -> Kind {
     let mut entries: Vec<_> = table
         .iter()
-        .map(|(key, value)| (key.get_ref().to_string(), text.position(key.span().start), node(text, value)))
+        .map(|(key, value)| (key.get_ref().to_string(), Some(text.position(key.span().start)), node(text, value)))
         .collect();
     entries.sort_by_key(|(_, at, _)| *at);
     Kind::Table(entries)

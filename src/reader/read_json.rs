@@ -1,4 +1,5 @@
-use super::{Kind, Lines, Node, Position, Problem};
+use super::{Kind, Node, Problem};
+use crate::text::{Lines, Position};
 use jsonc_parser::{CollectOptions, ParseOptions, ast, common::Ranged, parse_to_ast};
 
 /// Plain JSON (RFC 8259): none of the extensions the parser offers.
@@ -18,9 +19,8 @@ const STRICT: ParseOptions = ParseOptions {
 /// Reads JSON, with the syntax error and any key that is given twice.
 pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
     let mut problems = Vec::new();
-    let start = Position { line: 1, column: 1 };
-    let empty = Node { at: start, kind: Kind::Table(Vec::new()) };
-    let root = match parse_to_ast(text.text, &CollectOptions::default(), &STRICT) {
+    let empty = Node { at: Some(Position::START), kind: Kind::Table(Vec::new()) };
+    let root = match parse_to_ast(text.text(), &CollectOptions::default(), &STRICT) {
         Ok(parsed) => parsed.value.map_or(empty, |value| node(text, &value, "", &mut problems)),
         Err(error) => {
             let at = Some(text.position(error.range().start));
@@ -39,7 +39,7 @@ fn lower_first(text: &str) -> String {
 }
 
 fn node(text: &Lines<'_>, value: &ast::Value<'_>, field: &str, problems: &mut Vec<Problem>) -> Node {
-    let at = text.position(value.range().start);
+    let at = Some(text.position(value.range().start));
     let kind = match value {
         ast::Value::NullKeyword(_) => Kind::Null,
         ast::Value::BooleanLit(lit) => Kind::Flag(lit.value),
@@ -50,14 +50,14 @@ fn node(text: &Lines<'_>, value: &ast::Value<'_>, field: &str, problems: &mut Ve
             Kind::List(items.map(|(i, v)| node(text, v, &format!("{field}[{}]", i + 1), problems)).collect())
         }
         ast::Value::Object(table) => {
-            let mut entries: Vec<(String, Position, Node)> = Vec::new();
+            let mut entries: Vec<(String, Option<Position>, Node)> = Vec::new();
             for property in &table.properties {
                 let key = property.name.as_str().to_owned();
                 let path = if field.is_empty() { key.clone() } else { format!("{field}.{key}") };
-                let key_at = text.position(property.range.start);
+                let key_at = Some(text.position(property.range.start));
                 if entries.iter().any(|(k, ..)| *k == key) {
                     let message = "given twice in one table: keep one".to_owned();
-                    problems.push(Problem { at: Some(key_at), field: path.clone(), message });
+                    problems.push(Problem { at: key_at, field: path.clone(), message });
                 }
                 entries.push((key, key_at, node(text, &property.value, &path, problems)));
             }

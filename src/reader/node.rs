@@ -1,41 +1,11 @@
+use crate::text::Position;
 use serde_json::{Map, Number, Value};
-
-/// A place in the text, both counted from one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Position {
-    /// Line.
-    pub line: usize,
-    /// Column, in characters.
-    pub column: usize,
-}
-
-/// A text that knows where its lines begin, so that every place in it is found quickly.
-pub(super) struct Lines<'t> {
-    pub(super) text: &'t str,
-    begins: Vec<usize>,
-}
-
-impl<'t> Lines<'t> {
-    pub(super) fn of(text: &'t str) -> Self {
-        let after_breaks = text.match_indices('\n').map(|(at, _)| at + 1);
-        Self { text, begins: std::iter::once(0).chain(after_breaks).collect() }
-    }
-
-    /// The place of a byte offset; offsets past the end give the end.
-    pub(super) fn position(&self, offset: usize) -> Position {
-        let offset = offset.min(self.text.len());
-        let line = self.begins.partition_point(|begin| *begin <= offset);
-        let begin = line.checked_sub(1).and_then(|before| self.begins.get(before)).copied().unwrap_or(0);
-        let column = self.text.get(begin..offset).unwrap_or_default().chars().count() + 1;
-        Position { line, column }
-    }
-}
 
 /// A value that remembers where it stands, whatever the file format was.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Node {
-    /// Where it begins.
-    pub at: Position,
+    /// Where it begins; `None` for a value that comes from no text.
+    pub at: Option<Position>,
     /// What it is.
     pub kind: Kind,
 }
@@ -54,10 +24,41 @@ pub enum Kind {
     /// A list.
     List(Vec<Node>),
     /// A table: the key, where the key stands, and the value.
-    Table(Vec<(String, Position, Node)>),
+    Table(Vec<(String, Option<Position>, Node)>),
 }
 
 impl Node {
+    /// The tree of a JSON value, without places.
+    pub(super) fn of_json(value: &Value) -> Self {
+        let kind = match value {
+            Value::Null => Kind::Null,
+            Value::Bool(flag) => Kind::Flag(*flag),
+            Value::Number(number) => Kind::Number(number.as_f64().unwrap_or(f64::NAN), number.to_string()),
+            Value::String(text) => Kind::Text(text.clone()),
+            Value::Array(items) => Kind::List(items.iter().map(Self::of_json).collect()),
+            Value::Object(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_json(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
+    /// The tree of a TOML value, without places.
+    pub(super) fn of_toml(value: &toml::Value) -> Self {
+        let kind = match value {
+            toml::Value::Boolean(flag) => Kind::Flag(*flag),
+            toml::Value::Integer(whole) => Kind::Number(*whole as f64, whole.to_string()),
+            toml::Value::Float(number) => Kind::Number(*number, number.to_string()),
+            toml::Value::String(text) => Kind::Text(text.clone()),
+            toml::Value::Datetime(moment) => Kind::Text(moment.to_string()),
+            toml::Value::Array(items) => Kind::List(items.iter().map(Self::of_toml).collect()),
+            toml::Value::Table(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_toml(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
     /// The value under a key of a table; `null` counts as left out.
     pub fn get(&self, key: &str) -> Option<&Node> {
         let Kind::Table(entries) = &self.kind else { return None };
@@ -65,7 +66,7 @@ impl Node {
         found.filter(|node| node.kind != Kind::Null)
     }
 
-    /// The elements of a list; nothing for any other kind.
+    /// The elements of a list; empty for any other kind.
     pub fn items(&self) -> &[Node] {
         match &self.kind {
             Kind::List(items) => items,
