@@ -91,7 +91,7 @@ __all__ = [
     "lift_needed",
     "loss_rate",
     "loss_rate_from_half_life",
-    "made_up",
+    "strength_after_make_up",
     "main",
     "make_up",
     "margin_and_markup",
@@ -788,7 +788,7 @@ def make_up(
     errors: _Errors = "raise",
 ) -> tuple[NDArray[float64], NDArray[float64]]: ...
 @overload
-def made_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
+def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
     """The strength after a volume of stock is made up to the mark.
 
     Args:
@@ -807,13 +807,13 @@ def made_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors
     Source:
         Conservation of the solute.
 
-    >>> from foilwork.peroxide import made_up
-    >>> made_up(3, "% w/v", 417, 10_000)
+    >>> from foilwork.peroxide import strength_after_make_up
+    >>> strength_after_make_up(3, "% w/v", 417, 10_000)
     0.1251
     """
 
 @overload
-def made_up(
+def strength_after_make_up(
     stock: ArrayLike, unit: str, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 def dilute_volume(

@@ -4,8 +4,7 @@ use super::{Refusal, args::BlendArgs, output, read};
 use crate::{
     money::{Currency, parse_decimal},
     peroxide::{StatedStrength, Stock},
-    quantity::{Mass, MassFraction, PricePerKg, Temperature},
-    source::Interval,
+    quantity::{Mass, PricePerKg, Temperature},
     text::Lines,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
@@ -15,8 +14,6 @@ use toml::Spanned;
 /// A bottle as the blend sees it, and beside it what the blend takes no account of.
 pub(super) struct Bottle {
     pub(super) stock: Stock,
-    /// With the bounds that a label or a strength by volume brings.
-    pub(super) strength: Interval<MassFraction>,
     pub(super) price_per_kg: Option<Decimal>,
 }
 
@@ -125,12 +122,12 @@ fn bottle(
     if name.is_empty() || name.chars().count() > 40 {
         return Err(Refusal("give the bottle a name of 1 to 40 characters".to_owned()));
     }
-    let mut stock = Stock::new(name, strength.best());
+    let mut stock = Stock::new(name, strength);
     if let Some(in_hand_g) = in_hand_g {
         stock = stock.with_in_hand(Mass::from_g(in_hand_g)?);
     }
     if let Some(price) = price_per_kg {
         stock = stock.with_price(PricePerKg::from_per_kg(price.to_f64().unwrap_or(f64::NAN))?);
     }
-    Ok(Bottle { stock, strength, price_per_kg })
+    Ok(Bottle { stock, price_per_kg })
 }

@@ -4,7 +4,7 @@ use super::{
     strength::{Strength, StrengthQuantity},
 };
 use crate::{
-    quantity::{Duration, InvalidQuantity, LossRate, Quantity},
+    quantity::{Duration, InvalidQuantity, LossRate},
     source::Interval,
 };
 
@@ -52,11 +52,11 @@ pub enum AgeingError {
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::strength_after, quantity::{AmountConcentration, Duration, LossRate}};
+/// use foilwork::{peroxide::strength_after, quantity::{AmountConcentration, Duration, LossRate}, source::Interval};
 ///
 /// // OpenStax: half is lost in 6.00 h at 40 C, a catalysed solution and no developer.
-/// let rate = LossRate::from_half_life(Duration::from_h(6.0)?)?;
-/// let fresh = AmountConcentration::from_mol_per_l(1.0)?;
+/// let rate = Interval::exact(LossRate::from_half_life(Duration::from_h(6.0)?)?);
+/// let fresh = Interval::exact(AmountConcentration::from_mol_per_l(1.0)?);
 /// let later = strength_after(fresh, rate, Duration::from_h(18.0)?);
 /// assert_eq!(format!("{:.3}", later.best()), "0.125 mol/L");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -66,11 +66,11 @@ pub enum AgeingError {
 ///
 /// First-order decay; `2 H2O2 -> 2 H2O + O2`.
 pub fn strength_after<Q: StrengthQuantity>(
-    fresh: impl Into<Interval<Q>>,
-    rate: impl Into<Interval<LossRate>>,
+    fresh: Interval<Q>,
+    rate: Interval<LossRate>,
     elapsed: Duration,
 ) -> Interval<Q> {
-    fresh.into().combine(rate.into(), |fresh, rate| aged(fresh, (-rate.per_day() * elapsed.days()).exp()))
+    fresh.combine(rate, |fresh, rate| aged(fresh, (-rate.per_day() * elapsed.days()).exp()))
 }
 
 /// The rate of loss between two assays of one bottle.
@@ -82,19 +82,18 @@ pub fn strength_after<Q: StrengthQuantity>(
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::loss_rate, quantity::{AmountConcentration, Duration}};
+/// use foilwork::{peroxide::loss_rate, quantity::{AmountConcentration, Duration}, source::Interval};
 ///
 /// let [first, later] = [0.24, 0.060].map(AmountConcentration::from_mol_per_l);
-/// let rate = loss_rate(first?, later?, Duration::from_min(282.0)?)?;
+/// let rate = loss_rate(Interval::exact(first?), Interval::exact(later?), Duration::from_min(282.0)?)?;
 /// assert_eq!(format!("{:.1} min", rate.best().half_life()?.h() * 60.0), "141.0 min");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
-    first: impl Into<Interval<Q>>,
-    later: impl Into<Interval<Q>>,
+    first: Interval<Q>,
+    later: Interval<Q>,
     elapsed: Duration,
 ) -> Result<Interval<LossRate>, AgeingError> {
-    let (first, later) = (first.into(), later.into());
     if elapsed.days() == 0.0 {
         return Err(AgeingError::Nothing { what: "time between the assays" });
     }
@@ -125,10 +124,11 @@ pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::time_until, quantity::{AmountConcentration, LossRate}};
+/// use foilwork::{peroxide::time_until, quantity::{AmountConcentration, LossRate}, source::Interval};
 ///
 /// let [fresh, wanted] = [1.0, 0.5].map(AmountConcentration::from_mol_per_l);
-/// let wait = time_until(fresh?, wanted?, LossRate::from_per_day(0.1)?)?;
+/// let rate = Interval::exact(LossRate::from_per_day(0.1)?);
+/// let wait = time_until(Interval::exact(fresh?), wanted?, rate)?;
 /// assert_eq!(format!("{:.2}", wait.best().days()), "6.93"); // ln 2 / 0.1
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -137,11 +137,10 @@ pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
 ///
 /// As [`strength_after`], solved for the time.
 pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
-    fresh: impl Into<Interval<Q>>,
+    fresh: Interval<Q>,
     wanted: Q,
-    rate: impl Into<Interval<LossRate>>,
+    rate: Interval<LossRate>,
 ) -> Result<Interval<Duration>, AgeingError> {
-    let (fresh, rate) = (fresh.into(), rate.into());
     if rate.low().per_day() == 0.0 {
         return Err(AgeingError::Nothing { what: "loss rate" });
     }

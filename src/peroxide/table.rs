@@ -45,7 +45,7 @@ pub struct WeighedDilution {
     #[serde(rename = "diluent_g")]
     pub diluent: Mass,
     /// Strength that these masses really give.
-    #[serde(rename = "true_strength_ww_percent")]
+    #[serde(rename = "strength_ww_percent")]
     pub strength: MassFraction,
     /// Parts of diluent to one part of stock, by mass and before rounding; missing when it is all diluent.
     pub diluent_parts: Option<f64>,

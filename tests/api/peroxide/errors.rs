@@ -32,7 +32,7 @@ fn g(grams: f64) -> Mass {
 #[case("101 % w/w", "invalid strength (got 101 % w/w): must be from 0 to 100 % w/w")]
 #[case(
     "6,5 % w/w",
-    "unknown unit of strength (got \",5 % w/w\"): must be one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes"
+    "unknown unit of strength \",5 % w/w\": give one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes (did you mean % w/w?)"
 )]
 fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
     assert_eq!(text.parse::<StatedStrength>().unwrap_err().to_string(), want);
@@ -40,7 +40,7 @@ fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
 
 #[test]
 fn no_number_outside_its_range_becomes_a_strength() {
-    for unit in StrengthUnit::ALL {
+    for &unit in StrengthUnit::ALL {
         for bad in [-1.0, -1e-300, f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e9] {
             assert!(Strength::of(bad, unit).is_err(), "{bad} {unit}");
         }

@@ -66,7 +66,7 @@ fn true_volumes_in_percent(#[case] volumes: f64, #[case] percent_wv: f64, #[case
 #[case(TradeLabel::Vol40, 41.18, 39.54)]
 fn a_label_has_two_readings(#[case] label: TradeLabel, #[case] if_ww: f64, #[case] if_wv: f64) {
     let readings = read_label(label, &Conditions::default()).unwrap();
-    assert!((readings.volumes_if_ww.best().number() - if_ww).abs() < 0.006);
+    assert!((readings.volumes_if_ww.best().volumes() - if_ww).abs() < 0.006);
     assert!((readings.volumes_if_wv.volumes() - if_wv).abs() < 0.006);
 }
 
