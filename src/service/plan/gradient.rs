@@ -7,9 +7,10 @@ use super::{
 };
 use crate::{
     colour::{
-        ColourFinding, Level, Swatch, Temper, Tone, check_depth_at_root, check_hairline, contrast_between,
-        pre_pigmentation, transition_between,
+        Level, Lightness, Redness, Swatch, Temper, Tone, Yellowness, check_depth_at_root, check_hairline,
+        contrast_between, pre_pigmentation, transition_between,
     },
+    finding::Finding,
     quantity::Share,
     service::{
         request::{ItemKind, Request, Stage, Task},
@@ -50,13 +51,14 @@ pub(super) fn contrasts(request: &Request) -> Vec<Contrast> {
 /// The modelled colour of a task's hair at its target.
 pub(super) fn swatch(request: &Request, task: &Task) -> Option<SwatchData> {
     let swatch = look(request, task)?;
-    let (lab, bounds) = (swatch.lab(), swatch.bounds());
+    let lab = swatch.lab();
+    let ends = |[low, _, high]: [f64; 3]| (low, high);
     Some(SwatchData {
         hex: swatch.srgb().to_string(),
         lab: [lab.l(), lab.a(), lab.b()],
-        l_bounds: bounds.l,
-        a_bounds: bounds.a,
-        b_bounds: bounds.b,
+        l_bounds: ends(swatch.lightness().to_array().map(Lightness::lab_l)),
+        a_bounds: ends(swatch.redness().to_array().map(Redness::lab_a)),
+        b_bounds: ends(swatch.yellowness().to_array().map(Yellowness::lab_b)),
         remark: "model, not a photograph",
     })
 }
@@ -140,6 +142,11 @@ fn meeting(request: &Request, task: &Task, other: &Task, findings: &mut Findings
     }
 }
 
-fn add(findings: &mut Findings, check: &str, name: &str, finding: &ColourFinding) {
-    findings.add(Warning, check, format!("{name}: {}", finding.text), finding.basis);
+fn add(findings: &mut Findings, check: &str, name: &str, finding: &Finding) {
+    findings.add(
+        Warning,
+        check,
+        format!("{name}: {}", finding.text),
+        finding.sources.first().map(ToString::to_string).unwrap_or_default(),
+    );
 }

@@ -1,6 +1,6 @@
 use super::LevelRule;
 use crate::{
-    colour::{Canvas, Level, Product, Scale, blended_level, formula_level, white_blend},
+    colour::{Canvas, Level, ProductKind, Scale, blended_level, formula_level, white_blend},
     quantity::{Mass, Share},
     service::{
         request::{ItemKind, Request, Task},
@@ -20,10 +20,10 @@ pub(super) fn of(request: &Request, task: &Task, target: Level) -> Option<LevelR
         .collect();
     let shade = blended_level(shades?).ok()?.value;
     let white = Share::from_percent(request.file.analysis.white_percent).ok()?;
-    let blend = white_blend(task.from, shade, white, Product::PermanentColour).ok()?;
+    let blend = white_blend(task.from, shade, white, ProductKind::PermanentColour).ok()?;
     let artificial = request.file.analysis.existing.iter().any(|e| e.artificial && e.zone == task.zone);
     let canvas = if artificial { Canvas::Coloured } else { Canvas::Natural };
-    let needed = formula_level(task.from, target, Product::PermanentColour, canvas, Scale::European10);
+    let needed = formula_level(task.from, target, ProductKind::PermanentColour, canvas, Scale::European10);
     Some(LevelRule {
         shade_level: shade.number(),
         white_level: blend.value.white_part.number(),
