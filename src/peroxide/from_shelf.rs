@@ -13,20 +13,16 @@ use crate::{
 
 choice! {
     /// What makes one blend better than another.
+    #[derive(Default)]
     Objective: "objective" {
         /// Least cost, at the prices of the shelf.
+        #[default]
         LeastCost = "least-cost" => "least cost",
         /// Fewest bottles used; among those, least cost.
         FewestBottles = "fewest-bottles" => "fewest bottles",
         /// Least left over in the bottles used (a stock without an amount in hand leaves none); then fewest bottles, then
         /// least cost.
         LeastLeftover = "least-leftover" => "least leftover",
-    }
-}
-
-impl Default for Objective {
-    fn default() -> Self {
-        Self::LeastCost
     }
 }
 

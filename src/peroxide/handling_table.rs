@@ -10,6 +10,7 @@ use crate::{
 };
 
 /// A limit of the table; the compiler refuses one that is no strength.
+#[expect(clippy::panic, reason = "only evaluated by the compiler, for the constant below")]
 const fn percent(percent_ww: f64) -> MassFraction {
     match MassFraction::from_percent_ww(percent_ww) {
         Ok(strength) => strength,

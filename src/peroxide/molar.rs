@@ -15,8 +15,10 @@ choice! {
     ///
     /// `R T / p` with the CODATA gas constant at 273.15 K; real oxygen by the Schmidt & Wagner equation of state. The
     /// default is the one the pharmacopoeia assay implies (0.56 mL of oxygen for 0.05 mmol of peroxide).
+    #[derive(Default)]
     MolarVolume: "molar volume" {
         /// Ideal gas at 0 C and 1 atm: 22.413 97 L/mol. The default.
+        #[default]
         IdealAtm = "ideal-1atm",
         /// Real oxygen at 0 C and 1 atm: 22.391 93 L/mol.
         RealAtm = "real-1atm",
@@ -26,12 +28,6 @@ choice! {
         RealBar = "real-1bar",
         /// The rounding in school books, 22.4 L/mol, for checking a worksheet; its factor is 11.2 volumes per mol/L.
         School = "school-22.4",
-    }
-}
-
-impl Default for MolarVolume {
-    fn default() -> Self {
-        Self::IdealAtm
     }
 }
 
