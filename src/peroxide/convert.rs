@@ -145,7 +145,7 @@ pub fn convert_interval(
 /// let titrated = [0.87, 0.88, 0.89].map(AmountConcentration::from_mol_per_l);
 /// let [low, best, high] = titrated;
 /// let bottle = convert_interval_to::<MassFraction>(Interval::new(low?, best?, high?)?, &Conditions::default())?;
-/// assert_eq!(format!("{:.2} to {:.2}", bottle.low(), bottle.high()), "2.93 % w/w to 3.01 % w/w");
+/// assert_eq!(format!("{:.2} to {:.2}", bottle.low(), bottle.high()), "2.93 % w/w to 3.00 % w/w");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn convert_interval_to<To: StrengthQuantity>(
