@@ -27,7 +27,7 @@ choice! {
         /// Real oxygen at 0 C and 1 bar: 22.688 91 L/mol.
         RealBar = "real-1bar",
         /// The rounding in school books, 22.4 L/mol, for checking a worksheet; its factor is 11.2 volumes per mol/L.
-        School = "school-22.4",
+        Textbook = "textbook",
     }
 }
 
@@ -50,7 +50,7 @@ impl MolarVolume {
             Self::RealAtm => 22.391_928,
             Self::IdealBar => R_T / 100.0,
             Self::RealBar => 22.688_908,
-            Self::School => 22.4,
+            Self::Textbook => 22.4,
         }
     }
 }

@@ -15,7 +15,7 @@ fn convert_at_20(value: f64, from: StrengthUnit, to: StrengthUnit) -> f64 {
 #[case(MolarVolume::IdealBar, 22.710_954_641_485_57)]
 #[case(MolarVolume::RealAtm, 22.391_928)]
 #[case(MolarVolume::RealBar, 22.688_908)]
-#[case(MolarVolume::School, 22.4)]
+#[case(MolarVolume::Textbook, 22.4)]
 fn molar_volumes(#[case] convention: MolarVolume, #[case] want: f64) {
     assert!((convention.l_per_mol() / want - 1.0).abs() < 1e-14, "{convention}");
     let one = Strength::of(1.0, StrengthUnit::MolPerL).unwrap();

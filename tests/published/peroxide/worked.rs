@@ -36,7 +36,7 @@ fn near(id: &str, got: f64, tolerance: f64) {
 }
 
 fn school(value: f64, from: StrengthUnit, to: StrengthUnit) -> f64 {
-    let conditions = Conditions::default().with_molar_volume(MolarVolume::School);
+    let conditions = Conditions::default().with_molar_volume(MolarVolume::Textbook);
     convert(Strength::of(value, from).unwrap(), to, &conditions).unwrap().number()
 }
 
@@ -81,7 +81,7 @@ fn an_error_carried_on_is_not_reproduced() {
 
 /// Rows that turn mol/L into volumes, under the convention each states.
 #[rstest]
-#[case::w15_1_atm("W15", 1.0, MolarVolume::School, 0.05)]
+#[case::w15_1_atm("W15", 1.0, MolarVolume::Textbook, 0.05)]
 #[case::w54_1_bar("W54", 1.0, MolarVolume::IdealBar, 0.006)]
 #[case::w57_273_k_1_atm("W57", 8.9, MolarVolume::IdealAtm, 0.5)]
 fn moles_to_volumes(#[case] id: &str, #[case] value: f64, #[case] molar_volume: MolarVolume, #[case] tolerance: f64) {
