@@ -1,5 +1,3 @@
-use super::UnknownChoice;
-
 /// An enum of words to choose from, declared with `choice!`.
 pub trait Choice: Copy + Eq + 'static {
     /// What is chosen, for example `texture`.
@@ -14,10 +12,22 @@ pub trait Choice: Copy + Eq + 'static {
 
     /// The words that a person reads.
     fn words(self) -> &'static str;
+
+    /// Words that are understood beside code and words.
+    fn synonyms(self) -> &'static [&'static str] {
+        &[]
+    }
+
+    /// The way out for a text that names no choice, where there is more to say than which choices there are.
+    fn hint(_text: &str) -> Option<&'static str> {
+        None
+    }
 }
 
 /// Declares an enum of choices. A variant is `Name = "code"`, or `Name = "code" => "words"` where the words that a person
-/// reads differ from the code. Each variant needs a doc comment: it is the description in the JSON Schema.
+/// reads differ from the code; `| "word"` adds a word that is understood too. `hint path` after the variants names a
+/// function for the way out of a text that names no choice ([`Choice::hint`]). Each variant needs a doc comment: it is the
+/// description in the JSON Schema.
 ///
 /// With `reading by hand;` in front there is no `FromStr`, for the few choices that people write in more ways than one.
 ///
@@ -38,8 +48,9 @@ macro_rules! choice {
     (
         $(#[$doc:meta])*
         $name:ident: $what:literal { $($choices:tt)+ }
+        $(hint $hint:path)?
     ) => {
-        $crate::choice::choice! { reading by hand; $(#[$doc])* $name: $what { $($choices)+ } }
+        $crate::choice::choice! { reading by hand; $(#[$doc])* $name: $what { $($choices)+ } $(hint $hint)? }
 
         impl std::str::FromStr for $name {
             type Err = $crate::choice::UnknownChoice;
@@ -60,7 +71,10 @@ macro_rules! choice {
     (
         reading by hand;
         $(#[$doc:meta])*
-        $name:ident: $what:literal { $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)?,)+ }
+        $name:ident: $what:literal {
+            $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)? $(| $also:literal)*,)+
+        }
+        $(hint $hint:path)?
     ) => {
         $(#[$doc])*
         #[derive(
@@ -101,6 +115,16 @@ macro_rules! choice {
             fn words(self) -> &'static str {
                 $name::words(self)
             }
+
+            fn synonyms(self) -> &'static [&'static str] {
+                match self { $(Self::$variant => &[$($also),*],)+ }
+            }
+
+            $(
+                fn hint(text: &str) -> Option<&'static str> {
+                    $hint(text)
+                }
+            )?
         }
 
         impl std::fmt::Display for $name {
@@ -112,12 +136,3 @@ macro_rules! choice {
 }
 
 pub(crate) use choice;
-
-/// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
-pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
-    let word = text.trim();
-    let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
-    let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));
-    let named = |choice: &&C| same(choice.code()) || same(choice.words());
-    C::ALL.iter().find(named).copied().ok_or_else(|| UnknownChoice::of::<C>(text))
-}
