@@ -7,9 +7,9 @@ from foilwork._native import _Bounds, _Errors
 
 __all__ = [
     "dilute_volume",
-    "strength_after_make_up",
     "make_up",
     "mix_volumes",
+    "strength_after_make_up",
 ]
 
 @overload
