@@ -21,13 +21,18 @@ EXAMPLES_TO_WRITE = {
     "colour::gradient::contrast_between",
     "colour::gradient::transition_between",
     "finding::found::worst_first",
+    "lift::advice::advice",
+    "lift::book::strand_line",
+    "lift::looks::after_look",
+    "lift::questions::gentlest",
+    "lift::questions::series",
     "peroxide::ageing::time_until",
     "peroxide::by_volume::made_up",
     "peroxide::by_volume::strength_after_make_up",
     "peroxide::titration::permanganate",
     "sheet::services::service_table",
 }
-ROOMS_STILL_TO_CITE = {"colour", "mix", "money", "peroxide"}
+ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money", "peroxide"}
 
 CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
 
