@@ -18,7 +18,7 @@ macro_rules! answer {
         }
     };
 }
-pub(super) use answer;
+pub(crate) use answer;
 
 /// Shows a field as Python would.
 pub struct Show<'a, T>(pub &'a T);
@@ -44,8 +44,8 @@ show! {
     super::TaxedPrice: |price| price.__repr__(),
     super::SetPrice: |price| price.__repr__(),
     super::ServicePrice: |price| price.__repr__(),
-    super::SalesMixLine: |line| line.__repr__(),
-    super::QuoteDriver: |driver| driver.__repr__(),
+    crate::business::SalesMixLine: |line| line.__repr__(),
+    crate::business::QuoteDriver: |driver| driver.__repr__(),
 }
 
 impl<T> std::fmt::Display for Show<'_, Option<T>>

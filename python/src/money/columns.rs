@@ -1,4 +1,5 @@
-use super::{HALF_UP, PyMoney, rounding, table::business};
+use super::{HALF_UP, PyMoney, rounding};
+use crate::business::list::business;
 use crate::error::{FoilworkError, raise};
 use foilwork::money::{self, CostColumns, ServiceColumns};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};

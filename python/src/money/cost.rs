@@ -331,7 +331,7 @@ pub(super) fn labour(
     Labour::new(wage_per_h.0, on_costs, hours(paid_h)?, hours(productive_h)?).map_err(raise)
 }
 
-pub(super) fn measure(value: f64, unit: &str) -> PyResult<Measure> {
+pub fn measure(value: f64, unit: &str) -> PyResult<Measure> {
     match unit {
         "g" => grams(value).map(Measure::Mass),
         "mL" => Volume::from_ml(value).map(Measure::Volume).map_err(raise),

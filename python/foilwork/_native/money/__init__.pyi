@@ -1,31 +1,14 @@
 from foilwork._native.money._amount import *
-from foilwork._native.money._business import *
 from foilwork._native.money._columns import *
 from foilwork._native.money._cost import *
 from foilwork._native.money._price import *
-from foilwork._native.money._quote import *
 from foilwork._native.money._rule import *
-from foilwork._native.money._staff import *
-from foilwork._native.money._table import *
 
 __all__ = [
     "CostTable",
-    "DiscountBreakEven",
     "DiscountedPrice",
-    "MarginOfSafety",
     "Money",
-    "Pay",
-    "PriceListEntry",
     "PriceRule",
-    "PricedServices",
-    "Quote",
-    "QuoteDriver",
-    "RankedService",
-    "RentOrWageAnswer",
-    "Reorder",
-    "SalesMixLine",
-    "SalesMixPlan",
-    "SalesNeeded",
     "ServiceCosts",
     "ServicePrice",
     "SetPrice",
@@ -33,15 +16,11 @@ __all__ = [
     "add_tax",
     "allocate",
     "apply_discount",
-    "break_even",
-    "commission_pay",
     "cost_columns",
-    "discount_break_even",
     "end_price",
     "labour_cost",
     "labour_per_minute",
     "margin_and_markup",
-    "margin_of_safety",
     "margin_to_markup",
     "markup_to_margin",
     "overhead_cost",
@@ -50,19 +29,7 @@ __all__ = [
     "price_before_discount",
     "price_from_margin",
     "price_from_markup",
-    "price_list",
-    "price_services",
-    "price_services_csv",
-    "price_services_json",
     "product_cost",
-    "productivity",
-    "profit_before_tax",
-    "quote_range",
-    "rank_by_chair_hour",
-    "rent_or_wage",
-    "reorder",
-    "sales_mix_target",
-    "share_tips",
     "supply_cost",
     "take_tax_out",
     "unit_price",

@@ -44,7 +44,7 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
         FoilworkError: everything that is wrong, one problem to a line of its text, each with its place.
 
     Examples:
-        >>> from foilwork.money import price_services
+        >>> from foilwork.business import price_services
         >>> terms = {
         ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
         ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -69,7 +69,7 @@ def price_services_csv(text: str, terms: _Mapping) -> PricedServices:
         FoilworkError: everything that is wrong, one problem to a line of its text, each with its line and column.
 
     Examples:
-        >>> from foilwork.money import price_services_csv
+        >>> from foilwork.business import price_services_csv
         >>> terms = {
         ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
         ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -90,7 +90,7 @@ def price_services_json(text: str, terms: _Mapping) -> PricedServices:
 
     Examples:
         >>> from foilwork import FoilworkError
-        >>> from foilwork.money import price_services_json
+        >>> from foilwork.business import price_services_json
         >>> terms = {
         ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
         ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,

@@ -1,5 +1,4 @@
-use super::PyMoney;
-use crate::error::FoilworkError;
+use crate::{error::FoilworkError, money::PyMoney};
 use foilwork::{
     business::list::{self, Business, BusinessTerms, PricedTable},
     money::Money,
@@ -13,7 +12,7 @@ use serde_json::{Map, Value};
 /// A list of services, costed and priced, with totals that add up to the minor unit.
 ///
 /// Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.
-#[pyclass(frozen, module = "foilwork.money")]
+#[pyclass(frozen, module = "foilwork.business")]
 pub struct PricedServices(PricedTable);
 
 #[pymethods]
@@ -83,7 +82,7 @@ impl PricedServices {
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its place.
 ///
 /// Examples:
-///     >>> from foilwork.money import price_services
+///     >>> from foilwork.business import price_services
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -114,7 +113,7 @@ pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> 
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its line and column.
 ///
 /// Examples:
-///     >>> from foilwork.money import price_services_csv
+///     >>> from foilwork.business import price_services_csv
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -139,7 +138,7 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///
 /// Examples:
 ///     >>> from foilwork import FoilworkError
-///     >>> from foilwork.money import price_services_json
+///     >>> from foilwork.business import price_services_json
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -160,7 +159,7 @@ fn set_amounts(dict: &Bound<'_, PyDict>, amounts: &[(&'static str, Money)]) -> P
     amounts.iter().try_for_each(|(name, amount)| dict.set_item(name, PyMoney(*amount)))
 }
 
-pub(super) fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
+pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
     let terms = Value::Object(object(terms)?);
     let terms: BusinessTerms =
         serde_json::from_value(terms).map_err(|error| FoilworkError::new_err(format!("business terms: {error}")))?;
