@@ -2,6 +2,8 @@
 
 use pyo3::prelude::*;
 
+mod answer;
+mod bounds;
 mod colour;
 mod columns;
 mod command;
@@ -24,6 +26,7 @@ mod _native {
 
     #[pymodule_export]
     use super::{
+        bounds::Bounds,
         command::main,
         error::{FoilworkError, OutOfRangeWarning},
     };
@@ -36,6 +39,7 @@ mod _native {
 
     #[pymodule_init]
     fn publish(module: &Bound<'_, PyModule>) -> PyResult<()> {
+        module.setattr("__version__", env!("CARGO_PKG_VERSION"))?;
         super::room::publish(module)
     }
 }

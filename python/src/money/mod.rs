@@ -16,9 +16,7 @@ mod staff;
 mod table;
 
 pub use amount::PyMoney;
-use business::SalesMixLine;
-use price::{ServicePrice, SetPrice, TaxedPrice};
-use quote::QuoteDriver;
+use price::ServicePrice;
 use rule::PyPriceRule;
 
 use crate::error::raise;
