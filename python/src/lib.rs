@@ -2,6 +2,8 @@
 
 use pyo3::prelude::*;
 
+mod answer;
+mod bounds;
 mod business;
 mod colour;
 mod columns;
@@ -25,6 +27,7 @@ mod _native {
 
     #[pymodule_export]
     use super::{
+        bounds::Bounds,
         command::main,
         error::{FoilworkError, OutOfRangeWarning},
     };
@@ -37,6 +40,7 @@ mod _native {
 
     #[pymodule_init]
     fn publish(module: &Bound<'_, PyModule>) -> PyResult<()> {
+        module.setattr("__version__", env!("CARGO_PKG_VERSION"))?;
         super::room::publish(module)
     }
 }

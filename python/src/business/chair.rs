@@ -1,8 +1,9 @@
 //! How well the chair is used.
 
 use crate::{
+    answer::answer,
     error::raise,
-    money::{PyMoney, answer::answer, hours, minutes},
+    money::{PyMoney, hours, minutes},
 };
 use foilwork::business::{self, ChairService, Denominator};
 use pyo3::prelude::*;
@@ -54,6 +55,16 @@ pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyR
         .collect())
 }
 
+answer! {
+    /// Productive time in percent of a stated other time.
+    Productivity {
+        /// The percentage, unrounded.
+        percent: Decimal,
+        /// Of what: one of the denominators of :func:`productivity`.
+        of: String,
+    }
+}
+
 /// Productive time in percent of a stated other time.
 ///
 /// Args:
@@ -71,11 +82,11 @@ pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyR
 /// Examples:
 ///     >>> from foilwork.business import productivity
 ///     >>> productivity(30, 40, denominator="recorded-time")
-///     (Decimal('75'), 'recorded-time')
+///     Productivity(percent=Decimal('75'), of='recorded-time')
 #[pyfunction]
 #[pyo3(signature = (productive_h, of_h, *, denominator))]
-pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<(Decimal, &'static str)> {
+pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<Productivity> {
     let of: Denominator = denominator.parse().map_err(raise)?;
     let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
-    Ok((found.percent, of.code()))
+    Ok(Productivity { percent: found.percent, of: of.code().to_owned() })
 }

@@ -7,20 +7,17 @@ mod sales;
 mod staff;
 mod stock;
 
-pub use quote::QuoteDriver;
-pub use sales::SalesMixLine;
-
 crate::room::room! {
     /// Business: whether the salon lives from its prices.
     business {
-        chair { RankedService, productivity, rank_by_chair_hour }
-        list { PricedServices, price_services, price_services_csv, price_services_json }
+        chair { Productivity, RankedService, productivity, rank_by_chair_hour }
+        list { PricedLine, PricedTable, Totals, price_services, price_services_csv, price_services_json }
         quote { PriceListEntry, Quote, QuoteDriver, price_list, quote_range }
         sales {
             DiscountBreakEven, MarginOfSafety, SalesMixLine, SalesMixPlan, SalesNeeded, break_even,
             discount_break_even, margin_of_safety, profit_before_tax, sales_mix_target,
         }
-        staff { Pay, RentOrWageAnswer, commission_pay, rent_or_wage, share_tips }
+        staff { Pay, RentOrWageAt, commission_pay, rent_or_wage, share_tips }
         stock { Reorder, reorder }
     }
 }

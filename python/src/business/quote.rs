@@ -1,6 +1,7 @@
 use crate::{
+    answer::answer,
     error::{FoilworkError, raise},
-    money::{PyMoney, answer::answer, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
+    money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;

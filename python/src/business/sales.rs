@@ -1,8 +1,9 @@
 //! How much must be sold.
 
 use crate::{
+    answer::answer,
     error::raise,
-    money::{HALF_UP, PyMoney, answer::answer, exact::Number, rounding},
+    money::{HALF_UP, PyMoney, exact::Number, rounding},
 };
 use foilwork::{
     business::{self, SalesMixItem},

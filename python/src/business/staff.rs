@@ -1,8 +1,9 @@
 //! Pay, tips and chair rent.
 
 use crate::{
+    answer::answer,
     error::{FoilworkError, raise},
-    money::{HALF_UP, PyMoney, answer::answer, exact::Number, hours, rounding},
+    money::{HALF_UP, PyMoney, exact::Number, hours, rounding},
 };
 use foilwork::{
     business::{self, CommissionRule, CommissionTier, RentOrWage},
@@ -24,7 +25,7 @@ answer! {
 
 answer! {
     /// Chair rent against wage.
-    RentOrWageAnswer {
+    RentOrWageAt {
         /// Net takings above which renting leaves more.
         break_even_takings: PyMoney,
         /// What is left when renting, at the takings given.
@@ -142,7 +143,7 @@ pub fn rent_or_wage(
     wage: PyMoney,
     commission_percent: Number,
     rounding: &str,
-) -> PyResult<RentOrWageAnswer> {
+) -> PyResult<RentOrWageAt> {
     let rounding = self::rounding(rounding)?;
     let choice = RentOrWage {
         rent: rent.0,
@@ -152,7 +153,7 @@ pub fn rent_or_wage(
         commission: CommissionRate::from_percent(commission_percent.0).map_err(raise)?,
     };
     let at = choice.at(takings.0, rounding).map_err(raise)?;
-    Ok(RentOrWageAnswer {
+    Ok(RentOrWageAt {
         break_even_takings: PyMoney(choice.break_even_takings(rounding).map_err(raise)?),
         renting: PyMoney(at.renting),
         employed: PyMoney(at.employed),

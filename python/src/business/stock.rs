@@ -1,9 +1,6 @@
 //! When to order.
 
-use crate::{
-    error::raise,
-    money::{answer::answer, cost::measure},
-};
+use crate::{answer::answer, error::raise, money::cost::measure};
 use foilwork::business::StockLevel;
 use pyo3::prelude::*;
 use rust_decimal::Decimal;

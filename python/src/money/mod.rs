@@ -4,7 +4,6 @@
 //! whose unit is in their name.
 
 mod amount;
-pub mod answer;
 mod columns;
 pub mod cost;
 pub mod exact;
@@ -12,7 +11,6 @@ pub mod price;
 pub mod rule;
 
 pub use amount::PyMoney;
-use price::{ServicePrice, SetPrice, TaxedPrice};
 
 use crate::error::raise;
 use foilwork::money::Rounding;
@@ -42,9 +40,9 @@ crate::room::room! {
     /// Money: what a service costs and what to charge for it.
     money {
         amount { PyMoney }
-        columns { ServiceCosts, cost_columns }
+        columns { CostColumns, cost_columns }
         cost {
-            PyCostTable, allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
+            CostLine, PyCostTable, allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
             packs_needed, product_cost, supply_cost, unit_price,
         }
         price {

@@ -1,5 +1,6 @@
 use super::rule::{direction, tax};
-use super::{HALF_UP, PyMoney, answer::answer, exact::Number, rounding};
+use super::{HALF_UP, PyMoney, exact::Number, rounding};
+use crate::answer::answer;
 use crate::error::raise;
 use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;

@@ -2,17 +2,21 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
+from foilwork._native import _Answer
 from foilwork._native.money._amount import Money
 
 __all__ = [
+    "Productivity",
     "RankedService",
     "productivity",
     "rank_by_chair_hour",
 ]
 
 @final
-class RankedService:
+class RankedService(_Answer):
     """A service with what it earns for an hour of the chair."""
+
+    __match_args__ = ("what", "contribution", "per_chair_hour")
     @property
     def what(self) -> str:
         """The service."""
@@ -22,10 +26,20 @@ class RankedService:
     @property
     def per_chair_hour(self) -> Decimal:
         """The contribution for one hour of the chair, unrounded."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
-def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple[Decimal, str]:
+@final
+class Productivity(_Answer):
+    """Productive time in percent of a stated other time."""
+
+    __match_args__ = ("percent", "of")
+    @property
+    def percent(self) -> Decimal:
+        """The percentage, unrounded."""
+    @property
+    def of(self) -> str:
+        """Of what: one of the denominators of :func:`productivity`."""
+
+def productivity(productive_h: float, of_h: float, *, denominator: str) -> Productivity:
     """Productive time in percent of a stated other time.
 
     Args:
@@ -43,7 +57,7 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple
     Examples:
         >>> from foilwork.business import productivity
         >>> productivity(30, 40, denominator="recorded-time")
-        (Decimal('75'), 'recorded-time')
+        Productivity(percent=Decimal('75'), of='recorded-time')
     """
 
 def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> list[RankedService]:

@@ -1,32 +1,149 @@
 from collections.abc import Sequence
-from typing import Any, final
+from decimal import Decimal
+from typing import final
 
-from foilwork._native import _Mapping
+from foilwork._native import _Answer, _Mapping
+from foilwork._native.money._amount import Money
 
 __all__ = [
-    "PricedServices",
+    "PricedLine",
+    "PricedTable",
+    "Totals",
     "price_services",
     "price_services_csv",
     "price_services_json",
 ]
 
 @final
-class PricedServices:
+class PricedLine(_Answer):
+    """One service, costed and priced. Amounts are for one service; ``sold`` counts in the totals only."""
+
+    __match_args__ = ("service", "class_", "sold", "product", "developer", "consumables", "laundry", "labour", "overhead", "card_fee", "cost", "net", "tax", "gross", "profit", "margin_percent", "markup_percent", "target_net", "contribution_per_chair_hour")
+    @property
+    def service(self) -> str:
+        """The service."""
+    @property
+    def class_(self) -> str | None:
+        """The class of guest."""
+    @property
+    def sold(self) -> int:
+        """How many were sold."""
+    @property
+    def product(self) -> Money:
+        """Colour, lightener or toner, waste included."""
+    @property
+    def developer(self) -> Money:
+        """Developer, waste included."""
+    @property
+    def consumables(self) -> Money:
+        """Foils, gloves, film."""
+    @property
+    def laundry(self) -> Money:
+        """Towels and gowns."""
+    @property
+    def labour(self) -> Money:
+        """Hands-on time."""
+    @property
+    def overhead(self) -> Money:
+        """Chair time."""
+    @property
+    def card_fee(self) -> Money:
+        """What the card terminal keeps."""
+    @property
+    def cost(self) -> Money:
+        """The seven together."""
+    @property
+    def net(self) -> Money:
+        """The price without tax."""
+    @property
+    def tax(self) -> Money:
+        """The tax."""
+    @property
+    def gross(self) -> Money:
+        """The price with tax."""
+    @property
+    def profit(self) -> Money:
+        """Net price less cost."""
+    @property
+    def margin_percent(self) -> Decimal:
+        """Profit in percent of the net price."""
+    @property
+    def markup_percent(self) -> Decimal:
+        """Profit in percent of the cost."""
+    @property
+    def target_net(self) -> Money:
+        """Net price at which the target of the rule is met exactly."""
+    @property
+    def contribution_per_chair_hour(self) -> Decimal:
+        """Net price less all costs but the overhead, for an hour of the chair, unrounded."""
+
+@final
+class Totals(_Answer):
+    """The sums over a list, each amount times the number sold."""
+
+    __match_args__ = ("sold", "product", "developer", "consumables", "laundry", "labour", "overhead", "card_fee", "cost", "net", "tax", "gross", "profit")
+    @property
+    def sold(self) -> int:
+        """Services sold."""
+    @property
+    def product(self) -> Money:
+        """Product."""
+    @property
+    def developer(self) -> Money:
+        """Developer."""
+    @property
+    def consumables(self) -> Money:
+        """Consumables."""
+    @property
+    def laundry(self) -> Money:
+        """Laundry."""
+    @property
+    def labour(self) -> Money:
+        """Labour."""
+    @property
+    def overhead(self) -> Money:
+        """Overhead."""
+    @property
+    def card_fee(self) -> Money:
+        """Card fees."""
+    @property
+    def cost(self) -> Money:
+        """All costs."""
+    @property
+    def net(self) -> Money:
+        """Takings without tax."""
+    @property
+    def tax(self) -> Money:
+        """Tax."""
+    @property
+    def gross(self) -> Money:
+        """Takings with tax."""
+    @property
+    def profit(self) -> Money:
+        """Net takings less all costs."""
+
+@final
+class PricedTable(_Answer):
     """A list of services, costed and priced, with totals that add up to the minor unit.
 
     Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.
     """
-    def lines(self) -> list[dict[str, Any]]:
-        """One dict for each service: its costs part by part, net, tax, gross, profit, margin, mark-up."""
-    def totals(self) -> dict[str, Any]:
-        """The sums over all services, each amount times the number sold."""
-    def reconcile(self) -> bool:
-        """Whether the totals agree across: parts make the cost, net and tax the gross, net less cost the profit."""
-    def to_csv(self) -> str:
-        """The table as comma-separated text with a header row and a last line ``total``."""
-    def __len__(self) -> int: ...
 
-def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> PricedServices:
+    __match_args__ = ("lines", "totals", "rounding", "csv")
+    @property
+    def lines(self) -> list[PricedLine]:
+        """One line for each service, in the order of the list."""
+    @property
+    def totals(self) -> Totals:
+        """The sums."""
+    @property
+    def rounding(self) -> str:
+        """How each amount became whole minor units."""
+    @property
+    def csv(self) -> str:
+        """The table as comma-separated text with a header row and a last line ``total``."""
+
+def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> PricedTable:
     """Cost and price a list of services.
 
     Args:
@@ -54,11 +171,11 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
         ...     "hands_on_min": 70, "chair_min": 120, "sold": 3,
         ... }
         >>> table = price_services([foils], terms)
-        >>> table.lines()[0]["cost"], table.totals()["profit"]
+        >>> table.lines[0].cost, table.totals.profit
         (Money('64.11', 'EUR'), Money('64.11', 'EUR'))
     """
 
-def price_services_csv(text: str, terms: _Mapping) -> PricedServices:
+def price_services_csv(text: str, terms: _Mapping) -> PricedTable:
     r""":func:`price_services` from comma-separated text with a header row.
 
     Args:
@@ -74,11 +191,11 @@ def price_services_csv(text: str, terms: _Mapping) -> PricedServices:
         ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
         ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
         ... }
-        >>> price_services_csv("service,hands_on_min,chair_min\ntoner,15,40\n", terms)
-        <foilwork.money.PricedServices of 1 services, profit 5.22 EUR>
+        >>> price_services_csv("service,hands_on_min,chair_min\ntoner,15,40\n", terms).totals.profit
+        Money('5.22', 'EUR')
     """
 
-def price_services_json(text: str, terms: _Mapping) -> PricedServices:
+def price_services_json(text: str, terms: _Mapping) -> PricedTable:
     """:func:`price_services` from JSON text: an array of objects.
 
     Args:
@@ -99,5 +216,5 @@ def price_services_json(text: str, terms: _Mapping) -> PricedServices:
         ...     price_services_json('[{"service": "toner", "hands_on_min": 15}]', terms)
         ... except FoilworkError as error:
         ...     print(error)
-        item 1, chair_min: is missing: give a value
+        service[1].chair_min: is missing: give a value
     """

@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
@@ -19,8 +19,10 @@ __all__ = [
 ]
 
 @final
-class SalesNeeded:
+class SalesNeeded(_Answer):
     """How much must be sold to reach a goal."""
+
+    __match_args__ = ("count_exact", "count", "sales", "sales_exact")
     @property
     def count_exact(self) -> Decimal:
         """How many sales, unrounded."""
@@ -33,26 +35,24 @@ class SalesNeeded:
     @property
     def sales_exact(self) -> Money:
         """The net takings at which the goal is met exactly."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class MarginOfSafety:
+class MarginOfSafety(_Answer):
     """How far sales can fall before there is a loss."""
+
+    __match_args__ = ("amount", "percent_of_sales")
     @property
     def amount(self) -> Money:
         """Sales less break-even sales."""
     @property
     def percent_of_sales(self) -> Decimal:
         """The same in percent of the sales."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
-
-
 
 @final
-class SalesMixLine:
+class SalesMixLine(_Answer):
     """One service of a mix that reaches a goal."""
+
+    __match_args__ = ("what", "count", "sales", "contribution")
     @property
     def what(self) -> str:
         """The service."""
@@ -65,12 +65,12 @@ class SalesMixLine:
     @property
     def contribution(self) -> Money:
         """What they leave."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class SalesMixPlan:
+class SalesMixPlan(_Answer):
     """How many of each service reach a goal."""
+
+    __match_args__ = ("average_contribution", "count_exact", "count", "services", "sales", "left_over")
     @property
     def average_contribution(self) -> Decimal:
         """What the average service leaves, unrounded."""
@@ -89,12 +89,12 @@ class SalesMixPlan:
     @property
     def left_over(self) -> Money:
         """What they leave beyond the goal."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class DiscountBreakEven:
+class DiscountBreakEven(_Answer):
     """What an offer must bring in to leave as much as before."""
+
+    __match_args__ = ("contribution_before", "contribution_after", "count_needed", "extra_percent")
     @property
     def contribution_before(self) -> Money:
         """What one service leaves at the full price."""
@@ -107,8 +107,6 @@ class DiscountBreakEven:
     @property
     def extra_percent(self) -> Decimal:
         """By how much that is more, in percent, unrounded."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def break_even(
     fixed: Money,

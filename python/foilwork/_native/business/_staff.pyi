@@ -1,20 +1,22 @@
 from collections.abc import Sequence
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
     "Pay",
-    "RentOrWageAnswer",
+    "RentOrWageAt",
     "commission_pay",
     "rent_or_wage",
     "share_tips",
 ]
 
 @final
-class Pay:
+class Pay(_Answer):
     """What someone is paid for a period."""
+
+    __match_args__ = ("base", "commission", "total")
     @property
     def base(self) -> Money:
         """The wage or retainer."""
@@ -24,12 +26,12 @@ class Pay:
     @property
     def total(self) -> Money:
         """Both."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class RentOrWageAnswer:
+class RentOrWageAt(_Answer):
     """Chair rent against wage."""
+
+    __match_args__ = ("break_even_takings", "renting", "employed", "difference")
     @property
     def break_even_takings(self) -> Money:
         """Net takings above which renting leaves more."""
@@ -42,8 +44,6 @@ class RentOrWageAnswer:
     @property
     def difference(self) -> Money:
         """Renting less employed."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def commission_pay(
     takings: Money,
@@ -89,7 +89,7 @@ def rent_or_wage(
     wage: Money,
     commission_percent: _Number,
     rounding: str = "midpoint-away-from-zero",
-) -> RentOrWageAnswer:
+) -> RentOrWageAt:
     """Chair rent against wage for the same chair and period, seen by the one who works at it.
 
     Args:

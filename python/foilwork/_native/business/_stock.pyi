@@ -1,14 +1,18 @@
 from decimal import Decimal
 from typing import final
 
+from foilwork._native import _Answer
+
 __all__ = [
     "Reorder",
     "reorder",
 ]
 
 @final
-class Reorder:
+class Reorder(_Answer):
     """When to order, and how much."""
+
+    __match_args__ = ("reorder_point", "due", "packs", "stock_days")
     @property
     def reorder_point(self) -> Decimal:
         """Order at this stock or below, in the unit of the stock."""
@@ -21,8 +25,6 @@ class Reorder:
     @property
     def stock_days(self) -> Decimal | None:
         """How many days the stock on hand lasts; ``None`` when nothing is used."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def reorder(
     on_hand: float,

@@ -5,11 +5,12 @@ from foilwork._native.money._price import *
 from foilwork._native.money._rule import *
 
 __all__ = [
+    "CostColumns",
+    "CostLine",
     "CostTable",
     "DiscountedPrice",
     "Money",
     "PriceRule",
-    "ServiceCosts",
     "ServicePrice",
     "SetPrice",
     "TaxedPrice",
