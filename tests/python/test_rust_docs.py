@@ -26,13 +26,9 @@ EXAMPLES_TO_WRITE = {
     "lift::looks::after_look",
     "lift::questions::gentlest",
     "lift::questions::series",
-    "peroxide::ageing::time_until",
-    "peroxide::by_volume::made_up",
-    "peroxide::by_volume::strength_after_make_up",
-    "peroxide::titration::permanganate",
     "sheet::services::service_table",
 }
-ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money", "peroxide"}
+ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money"}
 
 CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
 
