@@ -28,7 +28,7 @@ EXAMPLES_TO_WRITE = {
     "lift::questions::series",
     "sheet::services::service_table",
 }
-ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money"}
+ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money", "peroxide"}
 
 CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
 
