@@ -2,7 +2,7 @@ use super::{
     Place, ServiceLine, TableProblem,
     line::{check_names, read_line},
 };
-use crate::money::Currency;
+use crate::{money::Currency, text::Lines};
 
 /// Reads a list of services from comma-separated text with a header row.
 ///
@@ -31,6 +31,7 @@ use crate::money::Currency;
 /// ```
 pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Vec<TableProblem>> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let places = Lines::of(text);
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(delimiter(text))
         .flexible(true)
@@ -46,12 +47,12 @@ pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Vec
         let record = match record {
             Ok(record) => record,
             Err(error) => {
-                let line = error.position().map_or(0, csv::Position::line);
+                let line = places.of_record(error.position());
                 problems.push(TableProblem::new(Place::Line(line), "text", error));
                 continue;
             }
         };
-        let place = Place::Line(record.position().map_or(0, csv::Position::line));
+        let place = Place::Line(places.of_record(record.position()));
         if record.len() != header.len() {
             let (got, want) = (record.len(), header.len());
             let problem = format!("{got} fields under {want} column names: quote a field that holds the separator");
