@@ -26,7 +26,7 @@ pub enum TableError {
     #[error("invalid limit table, line {line}: {column} is \"{value}\", must be {allowed}")]
     Field {
         /// Line of the text, counted from 1.
-        line: u64,
+        line: usize,
         /// Column name.
         column: &'static str,
         /// What is there.
@@ -38,7 +38,7 @@ pub enum TableError {
     #[error("invalid limit table, line {line}: the id \"{id}\" is used twice")]
     Duplicate {
         /// Line of the second one.
-        line: u64,
+        line: usize,
         /// The key.
         id: String,
     },
@@ -76,7 +76,7 @@ pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
 }
 
 struct Row<'r> {
-    line: u64,
+    line: usize,
     header: &'r StringRecord,
     record: &'r StringRecord,
 }

@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod lift;
 mod peroxide;
 mod refusals;
 mod sources;
@@ -37,7 +38,7 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 24] = [
+const EVERY: [&[&str]; 25] = [
     &["convert", "6 % w/w"],
     &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
     &["convert", "40 vol label", "--cream"],
@@ -63,12 +64,27 @@ const EVERY: [&[&str]; 24] = [
     &["level", "--natural", "5.5", "--target", "11", "--applied", "7.5"],
     &["level", "--natural", "6", "--target", "8", "--coloured", "--twelve"],
     &["level", "--natural", "7", "--target", "5"],
+    &[
+        "lift",
+        "--from",
+        "4.5",
+        "--target",
+        "9",
+        "--on-hair",
+        "4 % w/w",
+        "--booster",
+        "mild",
+        "--uptake",
+        "high",
+        "--seen",
+        "20=5",
+    ],
     &["swatch", "6.5"],
     &["swatch", "12", "--from", "1"],
     &["swatch", "7.5", "--tone", "yellow-orange, red-violet, blue-green"],
     &[
         "toner",
-        "juniper_and_tide_shades.toml",
+        "juniper_and_tide.toml",
         "--natural",
         "5",
         "--lifted",
@@ -81,11 +97,11 @@ const EVERY: [&[&str]; 24] = [
         "3",
         "--porous",
     ],
-    &["toner", "juniper_and_tide_shades.toml", "--natural", "5.5", "--lifted", "9.5", "--target", "9"],
+    &["toner", "juniper_and_tide.toml", "--natural", "5.5", "--lifted", "9.5", "--target", "9"],
     &["limits", "-j", "EU"],
     &["limits", "-j", "US"],
     &["price", "--cost", "61.20", "--currency", "EUR", "--margin", "40", "--tax", "21"],
     &["price", "--cost", "9999999.99", "--currency", "EUR", "--markup", "99.5"],
-    &["cost", "juniper_and_tide_services.csv", "--terms", "juniper_and_tide_terms.json"],
+    &["cost", "juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"],
     &["sources"],
 ];
