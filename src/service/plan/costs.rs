@@ -1,43 +1,111 @@
-//! What the service costs and what to charge, from what is weighed and timed in the plan.
+//! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
-use super::{
-    MoneyPlan, Step,
-    mixes::{Mixed, Stocked},
-    order,
-};
+use super::{Mix, PartKind, sections::{Sections, Work}, timeline::Timeline};
 use crate::{
+    choice::choice,
     money::{
-        Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Part, Rounding, ServiceCost, SupplyUse,
-        TaxRate, add_tax, price_from_margin, price_from_markup,
+        CostTable, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Part, Rounding, ServiceCost,
+        SetPrice, SupplyUse, TaxRate, TaxedPrice, add_tax, price_from_margin, price_from_markup,
     },
-    quantity::Duration,
+    quantity::{Duration, Quantity},
     service::{
         file::Problems,
-        request::{InField, ItemKind, Priced, Request, Stage},
+        request::{InField, Priced, Request},
         shape::{Per, Prices},
     },
     source::Basis,
 };
 use rust_decimal::Decimal;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What it costs and what to charge. Amounts are exact decimal text.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct MoneyPlan {
+    /// The cost, line by line.
+    pub cost: CostTable,
+    /// What the cost leaves out because the file does not say.
+    pub left_out: Vec<LeftOut>,
+    /// The net price with margin and mark-up, where one of them is given.
+    pub price: Option<SetPrice>,
+    /// The same price with its tax, where a rate is given.
+    pub taxed: Option<TaxedPrice>,
+    /// How amounts are rounded.
+    pub rounding: Rounding,
+}
+
+/// Something that the cost leaves out.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct LeftOut {
+    /// What.
+    pub what: LeftOutCost,
+    /// The product or section, where it is one of several.
+    pub of: Option<String>,
+}
+
+choice! {
+    /// Costs that a plan may have to leave out.
+    LeftOutCost: "cost left out" {
+        /// A product whose pack has no price.
+        PackPrice = "pack-price" => "no price on the shelf",
+        /// Foils that nobody counted.
+        Foils = "foils" => "foils",
+        /// Pay.
+        Labour = "labour",
+        /// What comes on top of the pay.
+        OnCosts = "on-costs" => "on-costs of the wage",
+        /// Hours that are paid while no guest is there.
+        PaidHours = "paid-hours" => "paid hours without a guest",
+        /// Work besides applying.
+        OtherWork = "other-work" => "consultation, rinsing, drying",
+        /// The chair.
+        Overhead = "overhead",
+    }
+}
+
+impl LeftOut {
+    fn whole(what: LeftOutCost) -> Self {
+        Self { what, of: None }
+    }
+
+    /// The field that would bring it in; none for a pack, which has two.
+    #[must_use]
+    pub const fn field(&self) -> Option<&'static str> {
+        match self.what {
+            LeftOutCost::PackPrice => None,
+            LeftOutCost::Foils => Some("foils"),
+            LeftOutCost::Labour => Some("prices.wage_per_hour"),
+            LeftOutCost::OnCosts => Some("prices.on_cost_percent"),
+            LeftOutCost::PaidHours => Some("prices.productive_percent"),
+            LeftOutCost::OtherWork => Some("prices.other_work_min"),
+            LeftOutCost::Overhead => Some("prices.overhead_per_hour"),
+        }
+    }
+}
 
 /// Every line is rounded to the minor unit as cash is: a half goes up.
 const ROUNDING: Rounding = Rounding::MidpointAwayFromZero;
 
-/// The cost and the price; nothing without a table of prices.
-pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Result<Option<MoneyPlan>, Problems> {
+/// The cost and the price; none without a table of prices.
+pub(super) fn money(
+    request: &Request,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    timeline: &Timeline,
+) -> Result<Option<MoneyPlan>, Problems> {
     let (Some(prices), Some(currency)) = (&request.file.prices, request.currency) else { return Ok(None) };
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
-    service.supplies = products(request, mixed, &mut left_out);
-    service.supplies.extend(consumables(request, prices, currency, &mut left_out)?);
-    service.labour = labour(request, prices, currency, &mut left_out)?;
-    service.overhead = overhead(prices, steps, currency, &mut left_out)?;
+    service.supplies = products(request, mixes, &mut left_out);
+    service.supplies.extend(consumables(sections, prices, currency, &mut left_out)?);
+    service.labour = labour(sections, prices, currency, &mut left_out)?;
+    service.overhead = overhead(prices, timeline, currency, &mut left_out)?;
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
     let cost = cost.in_field("prices")?;
 
     let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
     let price = match (prices.margin_percent, prices.markup_percent) {
-        // A share of nothing is no price.
+        // A share of zero is no price.
         _ if cost.total().minor() == 0 => None,
         (Some(margin), _) => {
             let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
@@ -59,62 +127,59 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
         }
         _ => None,
     };
-    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING.name() }))
+    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Vec<SupplyUse> {
+fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Vec<SupplyUse> {
     let mut supplies = Vec::new();
-    for Mixed { mix, used, .. } in mixed {
-        for (stocked, mass) in used {
-            let (name, part, priced) = match stocked {
-                Stocked::Bottle(i) => match request.bottles.get(*i) {
-                    Some(bottle) => (&bottle.name, Part::Product, bottle.priced),
-                    None => continue,
-                },
-                Stocked::Item(i) => match request.items.get(*i) {
-                    Some(item) if matches!(item.kind, ItemKind::Additive { .. }) => {
-                        (&item.name, Part::Additive, item.priced)
+    for mix in mixes {
+        for bowl in &mix.bowls {
+            for part in &bowl.parts {
+                let Some(Priced { pack, price }) = priced(request, &part.product) else {
+                    let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
+                    if !left_out.contains(&note) {
+                        left_out.push(note);
                     }
-                    Some(item) => (&item.name, Part::Product, item.priced),
-                    None => continue,
-                },
-            };
-            let Some(Priced { pack, price }) = priced else {
-                let note = format!("{name}: no price on the shelf");
-                if !left_out.contains(&note) {
-                    left_out.push(note);
-                }
-                continue;
-            };
-            supplies.push(SupplyUse {
-                part,
-                what: name.clone(),
-                section: Some(mix.name.clone()),
-                bowl: None,
-                pack_price: price,
-                pack: Measure::Mass(pack),
-                used: Measure::Mass(*mass),
-                wasted: None,
-                basis: Basis::Derived,
-            });
+                    continue;
+                };
+                let additive = part.kind == PartKind::Additive;
+                supplies.push(SupplyUse {
+                    part: if additive { Part::Additive } else { Part::Product },
+                    what: part.product.clone(),
+                    section: Some(mix.name.clone()),
+                    bowl: None,
+                    pack_price: price,
+                    pack: Measure::Mass(pack),
+                    used: Measure::Mass(Quantity::nearest(part.weigh.g() * bowl.count as f64)),
+                    wasted: None,
+                    basis: Basis::Derived,
+                });
+            }
         }
     }
     supplies
 }
 
+/// The pack of a product; names are unique on the shelf.
+fn priced(request: &Request, name: &str) -> Option<Priced> {
+    let bottle = request.bottles.iter().find(|bottle| bottle.name == name).map(|bottle| bottle.priced);
+    let item = || request.items.iter().find(|item| item.name == name).map(|item| item.priced);
+    bottle.or_else(item).flatten()
+}
+
 fn consumables(
-    request: &Request,
+    sections: &Sections<'_>,
     prices: &Prices,
     currency: Currency,
-    left_out: &mut Vec<String>,
+    left_out: &mut Vec<LeftOut>,
 ) -> Result<Vec<SupplyUse>, Problems> {
     if prices.consumable.iter().any(|consumable| consumable.per == Per::Foil) {
-        let sections = request.file.section.iter();
-        let uncounted = sections.filter(|section| section.foils.is_none() && section.technique.is_in_foil());
-        left_out.extend(uncounted.map(|section| format!("foils of {}: enter `foils`", section.name)));
+        let uncounted = sections.iter().filter(|work| work.task.foils.is_none() && work.is_in_foil());
+        let of = |work: &Work| LeftOut { what: LeftOutCost::Foils, of: Some(work.name().to_owned()) };
+        left_out.extend(uncounted.map(of));
     }
-    let foils: u32 = request.tasks.iter().map(|task| task.foils).sum();
+    let foils: u32 = sections.iter().filter_map(|work| work.task.foils).sum();
     let supply = |(i, consumable): (usize, &crate::service::shape::Consumable)| {
         let pieces = consumable.pieces.unwrap_or(1);
         let used = match consumable.per {
@@ -139,13 +204,13 @@ fn consumables(
 
 /// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
 fn labour(
-    request: &Request,
+    sections: &Sections<'_>,
     prices: &Prices,
     currency: Currency,
-    left_out: &mut Vec<String>,
+    left_out: &mut Vec<LeftOut>,
 ) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
     let Some(wage) = &prices.wage_per_hour else {
-        left_out.push("labour: enter `prices.wage_per_hour`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::Labour));
         return Ok(None);
     };
     let field = "prices.wage_per_hour";
@@ -153,20 +218,20 @@ fn labour(
     let on_costs = Decimal::try_from(prices.on_cost_percent.unwrap_or(0.0)).in_field("prices.on_cost_percent")?;
     let on_costs = OnCosts::from_percent(on_costs).in_field("prices.on_cost_percent")?;
     if prices.on_cost_percent.is_none() {
-        left_out.push("on-costs of the wage: enter `prices.on_cost_percent`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::OnCosts));
     }
     if prices.productive_percent.is_none() {
-        left_out.push("paid hours without a guest: enter `prices.productive_percent`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::PaidHours));
     }
     // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
     let paid = Duration::from_h(100.0).in_field(field)?;
     let productive =
         Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
     let labour = Labour::new(wage, on_costs, paid, productive).in_field("prices.productive_percent")?;
-    let applying: f64 = request.tasks.iter().map(|task| task.apply.min()).sum();
+    let applying: f64 = sections.iter().map(|work| work.task.apply.min()).sum();
     let hands_on = Duration::from_min(applying + other_work(prices)).in_field("prices.other_work_min")?;
     if prices.other_work_min.is_none() {
-        left_out.push("consultation, rinsing, drying: enter `prices.other_work_min`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::OtherWork));
     }
     Ok(Some((labour, hands_on, Basis::Derived)))
 }
@@ -174,19 +239,18 @@ fn labour(
 /// Time in the chair: to the last rinse, then the toners, then the other work.
 fn overhead(
     prices: &Prices,
-    steps: &[Step],
+    timeline: &Timeline,
     currency: Currency,
-    left_out: &mut Vec<String>,
+    left_out: &mut Vec<LeftOut>,
 ) -> Result<Option<(Overhead, Duration, Basis)>, Problems> {
     let Some(overhead) = &prices.overhead_per_hour else {
-        left_out.push("overhead: enter `prices.overhead_per_hour`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::Overhead));
         return Ok(None);
     };
     let field = "prices.overhead_per_hour";
     let hour = Duration::from_h(1.0).in_field(field)?;
     let overhead = Overhead::new(Money::parse(overhead, currency).in_field(field)?, 1, hour).in_field(field)?;
-    let after = order::end_min(steps, |stage| stage != Stage::Section);
-    let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(prices);
+    let chair = timeline.last_rinse().min() + timeline.after_rinse().min() + other_work(prices);
     Ok(Some((overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
 }
 

@@ -1,53 +1,86 @@
 //! Which bottles give the strength that a task asks for.
 
-use super::mixes::Stocked;
+use super::PartKind;
 use crate::{
     mix::as_applied,
-    peroxide::{Amount, blend_two},
-    quantity::{Mass, MassFraction, Share},
-    service::request::{ItemKind, Oxidant, Request, Task},
+    peroxide::{Objective, Shelf, Stock, blend_shelf},
+    quantity::{Mass, MassFraction, PricePerKg, Share},
+    service::request::{ItemKind, Oxidant, Priced, Request, Task},
     source::{Basis, Interval},
 };
+use rust_decimal::prelude::ToPrimitive;
 
 /// A developer as it goes into the bowl: bottles and diluent by share.
-pub(super) struct Oxidising {
-    pub(super) parts: Vec<(Stocked, Share, Interval<MassFraction>)>,
+pub(super) struct Oxidising<'r> {
+    pub(super) parts: Vec<(&'r Candidate<'r>, Share)>,
     pub(super) strength: Interval<MassFraction>,
     pub(super) basis: Basis,
 }
 
-type Candidate = (Stocked, Interval<MassFraction>, Basis);
+/// A bottle or a diluent of the shelf.
+pub(super) struct Candidate<'r> {
+    pub(super) name: &'r str,
+    pub(super) kind: PartKind,
+    pub(super) strength: Interval<MassFraction>,
+    basis: Basis,
+    price: Option<PricePerKg>,
+    in_hand: Option<Mass>,
+}
 
-/// The bottle that was named, or a blend of the two stocks next above and below the strength asked for.
-///
-/// The nearest neighbours are taken because a weighing error then changes the strength least. A diluent counts as a
-/// stock without peroxide.
-pub(super) fn resolve(request: &Request, task: &Task) -> Result<Oxidising, Box<dyn std::error::Error>> {
-    let stocks = stocks(request);
+/// Developers first, in the order of the shelf, then diluents, which count as stocks without peroxide.
+pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
+    let bottles = request.bottles.iter().map(|bottle| Candidate {
+        name: &bottle.name,
+        kind: PartKind::Developer,
+        strength: bottle.strength,
+        basis: bottle.basis,
+        price: bottle.priced.and_then(per_kg),
+        in_hand: None,
+    });
+    let diluents = request.items.iter().filter(|item| item.kind == ItemKind::Diluent).map(|item| Candidate {
+        name: &item.name,
+        kind: PartKind::Diluent,
+        strength: Interval::exact(MassFraction::ZERO),
+        basis: Basis::Stated,
+        price: item.priced.and_then(per_kg),
+        in_hand: None,
+    });
+    bottles.chain(diluents).collect()
+}
+
+fn per_kg(priced: Priced) -> Option<PricePerKg> {
+    let price = priced.price.decimal().to_f64()?;
+    PricePerKg::from_per_kg(1000.0 * price / priced.pack.g()).ok()
+}
+
+/// The bottle that was named, or a blend that makes `total` of the strength asked for.
+pub(super) fn resolve<'r>(
+    request: &Request,
+    stocks: &'r [Candidate<'r>],
+    task: &Task,
+    total: Mass,
+) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     match task.oxidant {
         Oxidant::Bottle(i) => {
-            let (stocked, strength, basis) = stocks.get(i).copied().ok_or("the developer is not on the shelf")?;
-            Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis })
+            let stock = stocks.get(i).ok_or("the developer is not on the shelf")?;
+            Ok(Oxidising { parts: vec![(stock, Share::ALL)], strength: stock.strength, basis: stock.basis })
         }
         Oxidant::Nothing => {
             Ok(Oxidising { parts: Vec::new(), strength: Interval::exact(MassFraction::ZERO), basis: Basis::Stated })
         }
-        Oxidant::Strength(stated) => blend(&stocks, stated.mass_fraction(request.room)?.best()),
+        Oxidant::Strength(stated) => blend(stocks, stated.mass_fraction(request.room)?.best(), total),
     }
 }
 
-/// Developers first, in the order of the shelf, then diluents.
-fn stocks(request: &Request) -> Vec<Candidate> {
-    let bottles = request.bottles.iter().enumerate();
-    let diluents = request.items.iter().enumerate().filter(|(_, item)| item.kind == ItemKind::Diluent);
-    bottles
-        .map(|(i, bottle)| (Stocked::Bottle(i), bottle.strength, bottle.basis))
-        .chain(diluents.map(|(i, _)| (Stocked::Item(i), Interval::exact(MassFraction::ZERO), Basis::Stated)))
-        .collect()
-}
-
-fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dyn std::error::Error>> {
-    let best = |(_, strength, _): &&Candidate| strength.best();
+/// The least cost where every stock has a price. Without prices the two stocks next above and below the strength asked
+/// for are taken, because a weighing error then changes the strength least; if too little of them is in hand, the
+/// fewest bottles that do it.
+fn blend<'r>(
+    stocks: &'r [Candidate<'r>],
+    target: MassFraction,
+    total: Mass,
+) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
+    let best = |stock: &&Candidate| stock.strength.best();
     let by_strength = |a: &&Candidate, b: &&Candidate| best(a).percent_ww().total_cmp(&best(b).percent_ww());
     let above = stocks.iter().filter(|stock| best(stock) >= target).min_by(by_strength);
     let below = stocks.iter().filter(|stock| best(stock) <= target).max_by(by_strength);
@@ -61,19 +94,37 @@ fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dy
         let way_out = "change the strength, or add a developer or a diluent";
         return Err(format!("cannot blend {target}: the shelf {reach}; {way_out}").into());
     };
-    if best(&above) == best(&below) {
-        let (stocked, strength, basis) = *above;
-        return Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis });
+    let shelf = |chosen: &mut dyn Iterator<Item = &Candidate>| Shelf::new(chosen.map(stock).collect());
+    let everything = || shelf(&mut stocks.iter());
+    let blended = if stocks.iter().all(|stock| stock.price.is_some()) {
+        blend_shelf(&everything()?, target, total, Objective::LeastCost)
+    } else {
+        let nearest: &[&Candidate] = if best(&above) == best(&below) { &[above] } else { &[above, below] };
+        let nearest = shelf(&mut nearest.iter().copied())?;
+        match blend_shelf(&nearest, target, total, Objective::FewestBottles) {
+            Ok(blended) => Ok(blended),
+            Err(_) => blend_shelf(&everything()?, target, total, Objective::FewestBottles),
+        }
+    }?;
+
+    // The strongest goes into the bowl first.
+    let mut portions: Vec<_> = blended.portions.iter().collect();
+    portions.sort_by(|a, b| b.stock.strength.percent_ww().total_cmp(&a.stock.strength.percent_ww()));
+    let mut basis = Basis::Derived;
+    let (mut parts, mut weighed) = (Vec::new(), Vec::new());
+    for portion in portions {
+        let Some(stock) = stocks.iter().find(|stock| stock.name == portion.stock.name) else { continue };
+        basis = basis.weaker(stock.basis);
+        parts.push((stock, Share::from_fraction((portion.mass.g() / total.g()).min(1.0))?));
+        weighed.push((portion.mass, stock.strength));
     }
-    let hundred = Mass::from_g(100.0)?;
-    let blend = blend_two(best(&above), best(&below), target, Amount::Total(hundred))?;
-    let weighed = [(blend.first, above.1), (blend.second, below.1)];
-    Ok(Oxidising {
-        parts: vec![
-            (above.0, Share::from_percent(blend.first.g())?, above.1),
-            (below.0, Share::from_percent(blend.second.g())?, below.1),
-        ],
-        strength: as_applied(&weighed)?,
-        basis: above.2.weaker(below.2).weaker(Basis::Derived),
-    })
+    if let [(only, _)] = parts.as_slice() {
+        basis = only.basis;
+    }
+    Ok(Oxidising { parts, strength: as_applied(&weighed)?, basis })
+}
+
+fn stock(candidate: &Candidate) -> Stock {
+    let stock = Stock::new(candidate.name, candidate.strength.best());
+    Stock { price: candidate.price, in_hand: candidate.in_hand, ..stock }
 }

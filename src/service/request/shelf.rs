@@ -1,4 +1,4 @@
-use super::{build::InField, defaults::Defaults};
+use super::{build::InField, defaults::{DefaultValue, Defaults}};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,
@@ -131,7 +131,7 @@ fn density(
     }
     if developer.cream.is_none() && !matches!(stated, StatedStrength::Ww(_)) {
         let why = "density unknown: that of a clear solution, from 8 % below to 2 % above";
-        defaults.note(&format!("{field}.cream"), "true".to_owned(), Basis::Assumed, None, why);
+        defaults.note(&format!("{field}.cream"), DefaultValue::Yes(true), Basis::Assumed, None, why);
     }
     Ok(SolutionDensity::Emulsion)
 }
