@@ -1,8 +1,9 @@
 //! `mix`, one function each.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use foilwork::mix::{Recipe, as_applied, minimum_bowl, weigh};
+use foilwork::mix::{Recipe, as_applied, minimum_bowl};
 use foilwork::quantity::{Mass, MassFraction, Share};
+use foilwork::scale::weigh;
 use foilwork::source::Interval;
 use std::hint::black_box;
 

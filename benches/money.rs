@@ -1,9 +1,10 @@
 //! `money`: the scalar functions, and the column kernel from 10^4 to 10^7 service lines (it must stay linear).
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
+use foilwork::business::list;
 use foilwork::money::{
     CostColumns, Currency, Labour, Margin, Money, OnCosts, Overhead, Rounding, ServiceColumns, TaxRate, add_tax,
-    allocate, cost_columns, price_from_margin, product_cost, table,
+    allocate, cost_columns, price_from_margin, product_cost,
 };
 use foilwork::quantity::{Duration, Mass};
 use rust_decimal::Decimal;
@@ -107,7 +108,7 @@ fn text(c: &mut Criterion) {
         csv.push_str(&format!("half head of foils,26.40,500,{used},5,2.10,70,120,3\n"));
     }
     let eur = Currency::from_code("EUR").unwrap();
-    c.bench_function("money/parse_csv/1000 lines", |b| b.iter(|| table::parse_csv(black_box(&csv), eur).unwrap()));
+    c.bench_function("money/parse_csv/1000 lines", |b| b.iter(|| list::parse_csv(black_box(&csv), eur).unwrap()));
 }
 
 criterion_group!(group, scalar, column, text);

@@ -2,7 +2,8 @@
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::{
-    service::{Format, ServiceFile, parse, plan},
+    reader::Format,
+    service::{ServiceFile, parse, plan},
     sheet::bench_sheet,
 };
 use std::hint::black_box;

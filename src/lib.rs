@@ -4,6 +4,7 @@
 #![warn(missing_docs)]
 #![cfg_attr(not(test), deny(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
+pub mod business;
 pub mod choice;
 pub mod colour;
 pub mod column;
@@ -13,6 +14,8 @@ pub mod mix;
 pub mod money;
 pub mod peroxide;
 pub mod quantity;
+pub mod reader;
+pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;

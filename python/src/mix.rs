@@ -8,6 +8,7 @@ use crate::{
 use foilwork::{
     mix::{self, BowlRequest, Pace},
     quantity::{Duration, InvalidQuantity, Mass, Share},
+    scale,
 };
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -89,7 +90,7 @@ impl Ratio {
 
 /// A bowl as the scale can weigh it; made by :func:`weigh`.
 #[pyclass(frozen, module = "foilwork.mix")]
-pub struct Weighing(mix::Weighing);
+pub struct Weighing(scale::Weighing);
 
 #[pymethods]
 impl Weighing {
@@ -108,7 +109,7 @@ impl Weighing {
     /// How far each part's share of the bowl is from the recipe, in percent of the share; negative is too little.
     #[getter]
     fn ratio_errors_percent(&self) -> Vec<f64> {
-        self.0.parts().iter().map(mix::Weighed::ratio_error_percent).collect()
+        self.0.parts().iter().map(scale::Weighed::ratio_error_percent).collect()
     }
 
     /// The largest of them without sign; no other weighing with this total has a smaller one.
@@ -163,7 +164,7 @@ impl Weighing {
 ///     Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
 #[pyfunction]
 pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
-    mix::weigh(&masses(&masses_g)?, mass(division_g)?).map(Weighing).map_err(raise)
+    scale::weigh(&masses(&masses_g)?, mass(division_g)?).map(Weighing).map_err(raise)
 }
 
 /// Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.

@@ -2,8 +2,8 @@
 
 use crate::error::{ServiceFileError, raise};
 use foilwork::{
-    service::{self, Format, Problems},
-    sheet,
+    reader::{Format, Problems},
+    service, sheet,
 };
 use pyo3::{exceptions::PyValueError, prelude::*};
 use std::ffi::OsString;

@@ -1,6 +1,6 @@
 use super::{Outcome, Refusal, args::CostArgs, output};
 use crate::{
-    money::table::{BusinessTerms, TableProblem, parse_csv, parse_json, price_services},
+    business::list::{BusinessTerms, TableProblem, parse_csv, parse_json, price_services},
     sheet,
 };
 

@@ -1,8 +1,9 @@
 use super::{Answer, Outcome, args::DiluteArgs};
 use crate::{
-    mix::{as_applied, weigh},
+    mix::as_applied,
     peroxide::{Amount, StatedStrength, blend_two},
     quantity::{Mass, MassFraction, Temperature},
+    scale::weigh,
     source::Interval,
 };
 use std::fmt::Write;

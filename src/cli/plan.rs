@@ -1,14 +1,14 @@
 use super::{BLOCKED, Outcome, Refusal, args::PlanArgs, output};
 use crate::{
-    service::{self, Format},
-    sheet,
+    reader::{Format, Problems},
+    service, sheet,
 };
 
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
-    let located = |problems: service::Problems| {
+    let located = |problems: Problems| {
         let lines = problems.0.iter().map(|problem| format!("{name}: {problem}"));
         Refusal(lines.collect::<Vec<_>>().join("\n"))
     };
@@ -17,10 +17,9 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         (false, false) => sheet::bench_sheet(&plan),
         (false, true) => serde_json::to_string_pretty(&plan)? + "\n",
         (true, false) => {
-            let cards = service::mixing_cards(&plan)?;
-            cards.iter().map(|card| format!("{card}\n\n")).collect()
+            sheet::card_sheet(&service::mixing_cards(&plan))
         }
-        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan)?)? + "\n",
+        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan))? + "\n",
     };
-    output::deliver(text, if plan.is_blocked() { BLOCKED } else { 0 }, &args.output)
+    output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
 }

@@ -1,7 +1,8 @@
 use super::{Answer, Outcome, Refusal, args::ScaleArgs};
 use crate::{
-    mix::{Amount, Recipe, Unit, weigh},
+    mix::{Amount, Recipe, Unit},
     quantity::Mass,
+    scale::weigh,
 };
 use rust_decimal::Decimal;
 use std::fmt::Write;

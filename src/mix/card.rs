@@ -1,6 +1,7 @@
-use super::{BowlError, Recipe, RecipeError, WeighError, record::bounds, weigh};
+use super::{BowlError, Recipe, RecipeError, record::bounds};
 use crate::{
     quantity::{Duration, Mass, MassFraction},
+    scale::{WeighError, Weighed, weigh},
     source::Interval,
 };
 use jiff::{SignedDuration, civil::DateTime};
@@ -122,7 +123,7 @@ impl Card {
         let seconds = SignedDuration::try_from_secs_f64(working_life.min() * 60.0).ok();
         let use_by = seconds.filter(|s| s.is_positive()).and_then(|s| mixed_at.checked_add(s).ok());
         let use_by = use_by.ok_or(BowlError::WorkingLife(working_life))?;
-        let line = |(part, weighed): (&super::Part, &super::Weighed)| CardLine {
+        let line = |(part, weighed): (&super::Part, &Weighed)| CardLine {
             product: part.product.clone(),
             mass_g: weighed.weighed.g(),
             ratio_error_percent: weighed.ratio_error_percent(),

@@ -1,5 +1,8 @@
-use super::{Ratio, RatioError, WeighError, weigh, weigh::Scale};
-use crate::quantity::{Mass, Share};
+use super::{Ratio, RatioError};
+use crate::{
+    quantity::{Mass, Share},
+    scale::{Division, WeighError, weigh},
+};
 
 /// The smallest bowls a scale can weigh within a tolerance.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,7 +65,7 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
     if allowed < 0.01 {
         return Err(MinimumError::Tolerance(tolerance));
     }
-    let scale = Scale::new(division)?;
+    let scale = Division::new(division)?;
     let one: Vec<Mass> = ratio.split_total(Mass::from_g(1.0).unwrap_or(Mass::ZERO))?;
     let smallest = one.iter().map(|p| p.g()).fold(1.0, f64::min);
     let bound = (100.0 / (allowed * smallest)).ceil();
@@ -72,14 +75,14 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
     // Below this many divisions even one of the smallest part is too much of it.
     let mut units = (1.0 / ((1.0 + allowed / 100.0) * smallest)).floor().max(1.0);
     while units < bound {
-        let total = scale.mass(units).g();
+        let total = scale.of(units).g();
         let bowl = one.iter().map(|p| p.times(total)).collect::<Result<Vec<Mass>, _>>().map_err(RatioError::from)?;
         if weigh(&bowl, division)?.worst_ratio_error_percent() <= allowed {
             break;
         }
         units += 1.0;
     }
-    Ok(MinimumBowl { first: scale.mass(units), always_from: scale.mass(bound) })
+    Ok(MinimumBowl { first: scale.of(units), always_from: scale.of(bound) })
 }
 
 /// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance: half a division over
@@ -108,7 +111,7 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
 ///
 /// Arithmetic of rounding; no tabulated value.
 pub fn minimum_mass(division: Mass, tolerance: Share) -> Result<Mass, MinimumError> {
-    Scale::new(division)?;
+    Division::new(division)?;
     if tolerance.percent() < 0.01 {
         return Err(MinimumError::Tolerance(tolerance));
     }

@@ -23,7 +23,6 @@ mod record;
 mod rounding;
 mod scale;
 mod unit;
-mod weigh;
 
 pub use applied::{AsAppliedError, as_applied};
 pub use bowls::{Bowl, BowlError, BowlPlan, BowlRequest, bowls};
@@ -43,4 +42,3 @@ pub use recipe::{Part, Recipe, RecipeError};
 pub use record::{BowlRecord, CompositionRecord, ConstituentRecord, WeighingRecord};
 pub use rounding::{StrengthShift, TareStep};
 pub use unit::{Amount, ConversionError, Converted, Unit};
-pub use weigh::{WeighError, Weighed, Weighing, weigh};

@@ -1,4 +1,5 @@
-use super::{Bowl, BowlPlan, Composition, Constituent, Weighing};
+use super::{Bowl, BowlPlan, Composition, Constituent};
+use crate::scale::{Weighed, Weighing};
 use crate::{quantity::MassFraction, source::Interval};
 use serde::Serialize;
 
@@ -73,7 +74,7 @@ impl Weighing {
             wanted_g: self.parts().iter().map(|p| p.wanted.g()).collect(),
             weighed_g: self.parts().iter().map(|p| p.weighed.g()).collect(),
             total_g: self.total().g(),
-            ratio_errors_percent: self.parts().iter().map(super::Weighed::ratio_error_percent).collect(),
+            ratio_errors_percent: self.parts().iter().map(Weighed::ratio_error_percent).collect(),
             worst_ratio_error_percent: self.worst_ratio_error_percent(),
         }
     }

@@ -1,6 +1,7 @@
-use super::{AsAppliedError, Weighing, as_applied};
+use super::{AsAppliedError, as_applied};
 use crate::{
     quantity::{Mass, MassFraction},
+    scale::{Division, Weighed, Weighing},
     source::Interval,
 };
 
@@ -40,7 +41,7 @@ impl Weighing {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{mix::weigh, quantity::{Mass, MassFraction}, source::Interval};
+    /// use foilwork::{quantity::{Mass, MassFraction}, scale::weigh, source::Interval};
     ///
     /// let bowl = weigh(&[Mass::from_g(30.4)?, Mass::from_g(45.3)?], Mass::from_g(5.0)?)?;
     /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
@@ -55,7 +56,7 @@ impl Weighing {
     pub fn strength_shift(&self, strengths: &[Interval<MassFraction>]) -> Result<StrengthShift, AsAppliedError> {
         let none = std::iter::repeat(Interval::exact(MassFraction::ZERO));
         let strengths = || strengths.iter().copied().chain(none.clone());
-        let mixed = |mass: fn(&super::Weighed) -> Mass| {
+        let mixed = |mass: fn(&Weighed) -> Mass| {
             let parts: Vec<_> = self.parts().iter().map(mass).zip(strengths()).collect();
             as_applied(&parts)
         };
@@ -70,7 +71,7 @@ impl Weighing {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{mix::weigh, quantity::Mass};
+    /// use foilwork::{quantity::Mass, scale::weigh};
     ///
     /// // shade, developer, additive: additive first, developer last
     /// let bowl = weigh(&[Mass::from_g(30.0)?, Mass::from_g(45.0)?, Mass::from_g(2.0)?], Mass::from_g(1.0)?)?;
@@ -87,11 +88,11 @@ impl Weighing {
         let mut order: Vec<(usize, Mass)> = self.parts().iter().map(|p| p.weighed).enumerate().collect();
         order.sort_by(|(a, x), (b, y)| (last == Some(*a)).cmp(&(last == Some(*b))).then(x.g().total_cmp(&y.g())));
         let mut units = 0.0;
-        let scale = super::weigh::Scale::new(self.division()).ok();
+        let scale = Division::new(self.division()).ok();
         let step = |(part, add): (usize, Mass)| {
             // Readings are whole divisions too: summed as such, they show no stray last digits.
             units += scale.map_or(0.0, |s| s.nearest(add));
-            TareStep { part, add, reading: scale.map_or(add, |s| s.mass(units)) }
+            TareStep { part, add, reading: scale.map_or(add, |s| s.of(units)) }
         };
         order.into_iter().map(step).collect()
     }

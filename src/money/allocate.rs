@@ -31,7 +31,7 @@ pub fn allocate(amount: Money, weights: &[Decimal]) -> Result<Vec<Money>, MoneyE
 }
 
 /// [`allocate`] for a whole number of anything.
-pub(super) fn share_out(amount: i64, weights: &[Decimal]) -> Result<Vec<i64>, MoneyError> {
+pub(crate) fn share_out(amount: i64, weights: &[Decimal]) -> Result<Vec<i64>, MoneyError> {
     let weights = whole(weights)?;
     let total = weights.iter().try_fold(0_i128, |sum, w| sum.checked_add(*w)).ok_or(TOO_LONG)?;
     if weights.is_empty() {
@@ -84,7 +84,7 @@ fn bad_weight(value: Decimal) -> MoneyError {
 /// Percentages of a whole, to `digits` decimals, that add up to exactly 100.
 ///
 /// `None` when the whole is nothing or the parts have different signs: such parts are no shares.
-pub(super) fn shares(parts: &[Money], digits: u32) -> Option<Vec<Decimal>> {
+pub(crate) fn shares(parts: &[Money], digits: u32) -> Option<Vec<Decimal>> {
     let weights: Vec<_> = parts.iter().map(|part| part.decimal()).collect();
     let whole = 100_i64.checked_mul(10_i64.checked_pow(digits)?)?;
     let shares = share_out(whole, &weights).ok()?;

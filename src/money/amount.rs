@@ -71,7 +71,7 @@ impl Money {
     }
 
     /// The exact product over the exact product, rounded once.
-    pub(super) fn rounded(
+    pub(crate) fn rounded(
         over: &[Decimal],
         under: &[Decimal],
         currency: Currency,
@@ -174,7 +174,7 @@ impl Money {
     }
 
     /// Refuses two currencies in one sum.
-    pub(super) fn same_currency(self, other: Self) -> Result<(), MoneyError> {
+    pub(crate) fn same_currency(self, other: Self) -> Result<(), MoneyError> {
         if self.currency == other.currency {
             Ok(())
         } else {
@@ -183,7 +183,7 @@ impl Money {
     }
 
     /// Refuses less than nothing.
-    pub(super) fn not_negative(self, field: &'static str) -> Result<Self, MoneyError> {
+    pub(crate) fn not_negative(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.is_negative() {
             Err(MoneyError::AmountOutOfRange { field, value: self, allowed: "nothing or more" })
         } else {
@@ -192,7 +192,7 @@ impl Money {
     }
 
     /// Refuses nothing and less.
-    pub(super) fn positive(self, field: &'static str) -> Result<Self, MoneyError> {
+    pub(crate) fn positive(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.minor > 0 {
             Ok(self)
         } else {

@@ -99,7 +99,7 @@ pub enum ColumnError {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::*, quantity::Duration};
+/// use foilwork::{business::*, money::*, quantity::Duration};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let (paid, productive) = (Duration::from_h(40.0)?, Duration::from_h(30.0)?);

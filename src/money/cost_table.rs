@@ -129,7 +129,7 @@ impl CostTable {
     }
 
     /// Fills in the share of each line; call it once, after the last line.
-    pub(super) fn with_shares(mut self) -> Self {
+    pub(crate) fn with_shares(mut self) -> Self {
         let amounts: Vec<_> = self.lines.iter().map(|line| line.amount).collect();
         if let Some(shares) = allocate::shares(&amounts, 1) {
             for (line, share) in self.lines.iter_mut().zip(shares) {

@@ -13,7 +13,7 @@ use std::cmp::Ordering;
 /// `10^exponent · product(over) / product(under)` as a whole number, rounded once.
 ///
 /// A denominator of zero is the caller's mistake and gives `TooLarge`, like any result beyond `i64`.
-pub(super) fn quotient(
+pub(crate) fn quotient(
     over: &[Decimal],
     under: &[Decimal],
     exponent: u32,
@@ -42,7 +42,7 @@ fn narrow(over: &[Decimal], under: &[Decimal], shift: i64, rounding: Rounding) -
 
 /// One division of whole numbers, rounded as named; `None` for a zero denominator or a result beyond `i64`.
 #[inline]
-pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> Option<i64> {
+pub(crate) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> Option<i64> {
     if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
         return divide_64(numerator, denominator, rounding);
     }
@@ -59,7 +59,7 @@ pub(super) fn divide(numerator: i128, denominator: i128, rounding: Rounding) -> 
 
 /// The same division where everything fits into 64 bits, as nearly every amount does: it takes a fraction of the time.
 #[inline]
-pub(super) fn divide_64(numerator: i64, denominator: i64, rounding: Rounding) -> Option<i64> {
+pub(crate) fn divide_64(numerator: i64, denominator: i64, rounding: Rounding) -> Option<i64> {
     let (quotient, rest) = (numerator.checked_div(denominator)?, numerator.checked_rem(denominator)?);
     if rest == 0 {
         return Some(quotient);
@@ -110,7 +110,7 @@ fn step(cut: i64, negative: bool, half: Ordering, rounding: Rounding) -> Option<
 }
 
 /// `product(over) / product(under)` in 28 significant digits, for rates and percentages that are shown or passed on.
-pub(super) fn ratio(over: &[Decimal], under: &[Decimal], field: &'static str) -> Result<Decimal, MoneyError> {
+pub(crate) fn ratio(over: &[Decimal], under: &[Decimal], field: &'static str) -> Result<Decimal, MoneyError> {
     let product =
         |factors: &[Decimal]| factors.iter().try_fold(Decimal::ONE, |product, factor| product.checked_mul(*factor));
     product(over)
@@ -124,7 +124,7 @@ pub(super) fn ratio(over: &[Decimal], under: &[Decimal], field: &'static str) ->
 ///
 /// An `f64` holds 15 significant digits surely, so that many are kept: 0.1 is one tenth, and the dust of a float sum
 /// (0.1 + 0.2) disappears instead of deciding a tie.
-pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyError> {
+pub(crate) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyError> {
     if let Some(thousandths) = thousandths(value) {
         return Ok(Decimal::new(thousandths, 3));
     }
@@ -138,11 +138,11 @@ pub(super) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyE
 }
 
 /// A thousand million, in thousandths: where masses and times end.
-pub(super) const MOST_THOUSANDTHS: i64 = 1_000_000_000_000;
+pub(crate) const MOST_THOUSANDTHS: i64 = 1_000_000_000_000;
 
 /// A measured value as whole thousandths, when it has at most three decimals, as nearly every mass and time has.
 #[inline]
-pub(super) fn thousandths(value: f64) -> Option<i64> {
+pub(crate) fn thousandths(value: f64) -> Option<i64> {
     let scaled = value * 1000.0;
     #[expect(clippy::cast_possible_truncation, reason = "a value beyond the range fails the comparison below")]
     let whole = (scaled + if scaled < 0.0 { -0.5 } else { 0.5 }) as i64;
@@ -153,7 +153,7 @@ pub(super) fn thousandths(value: f64) -> Option<i64> {
 
 /// A fixed rate in lowest terms, for a long column of multiplications: minor units for one thousandth of something.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Rate {
+pub(crate) struct Rate {
     over: i64,
     under: i64,
 }
@@ -161,7 +161,7 @@ pub(super) struct Rate {
 impl Rate {
     /// The same product over product as [`quotient`], for one thousandth of the missing factor; `None` when it takes
     /// more than 64 bits.
-    pub(super) fn new(over: &[Decimal], under: &[Decimal], exponent: u32) -> Option<Self> {
+    pub(crate) fn new(over: &[Decimal], under: &[Decimal], exponent: u32) -> Option<Self> {
         let whole = |factors: &[Decimal]| {
             factors.iter().try_fold(1_i128, |product, d| product.checked_mul(d.normalize().mantissa()))
         };
@@ -180,13 +180,13 @@ impl Rate {
 
     /// So many thousandths at this rate, rounded once.
     #[inline]
-    pub(super) fn times(self, thousandths: i64, rounding: Rounding) -> Option<i64> {
+    pub(crate) fn times(self, thousandths: i64, rounding: Rounding) -> Option<i64> {
         divide_64(self.over.checked_mul(thousandths)?, self.under, rounding)
     }
 }
 
 /// At least 1, so that a division by it is always possible.
-pub(super) const fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
+pub(crate) const fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
     while b != 0 {
         (a, b) = (b, a % b);
     }
@@ -194,7 +194,7 @@ pub(super) const fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
 }
 
 /// Percent as a factor: 20 gives the pair 20 over 100.
-pub(super) const HUNDRED: Decimal = Decimal::ONE_HUNDRED;
+pub(crate) const HUNDRED: Decimal = Decimal::ONE_HUNDRED;
 
 /// Minutes in an hour.
-pub(super) const SIXTY: Decimal = Decimal::from_parts(60, 0, 0, false, 0);
+pub(crate) const SIXTY: Decimal = Decimal::from_parts(60, 0, 0, false, 0);

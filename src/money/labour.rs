@@ -60,7 +60,7 @@ impl Labour {
     }
 
     /// The cost of one minute for a column of times; `None` when it takes more than 64 bits.
-    pub(super) fn rate(&self) -> Option<exact::Rate> {
+    pub(crate) fn rate(&self) -> Option<exact::Rate> {
         let over = [self.wage_per_h.decimal(), HUNDRED + self.on_costs.percent(), self.paid];
         exact::Rate::new(&over, &[HUNDRED, self.productive, SIXTY], self.wage_per_h.currency().exponent())
     }

@@ -44,7 +44,7 @@ impl Measure {
     }
 
     /// Both in the same unit, as decimals: this one, then the other.
-    pub(super) fn beside(self, pack: Self) -> Result<(Decimal, Decimal), MoneyError> {
+    pub(crate) fn beside(self, pack: Self) -> Result<(Decimal, Decimal), MoneyError> {
         if std::mem::discriminant(&self) == std::mem::discriminant(&pack) {
             Ok((self.decimal()?, pack.decimal()?))
         } else {
@@ -53,7 +53,7 @@ impl Measure {
     }
 
     /// The number in its unit, as the decimal it was written as.
-    pub(super) fn decimal(self) -> Result<Decimal, MoneyError> {
+    pub(crate) fn decimal(self) -> Result<Decimal, MoneyError> {
         match self {
             Self::Mass(mass) => exact::decimal(mass.g(), "mass"),
             Self::Volume(volume) => exact::decimal(volume.ml(), "volume"),

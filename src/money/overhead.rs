@@ -54,7 +54,7 @@ impl Overhead {
     }
 
     /// The cost of one minute for a column of times; `None` when it takes more than 64 bits.
-    pub(super) fn rate(&self) -> Option<exact::Rate> {
+    pub(crate) fn rate(&self) -> Option<exact::Rate> {
         let (over, under) = ([self.period_cost.decimal()], [self.chairs.into(), self.productive_min]);
         exact::Rate::new(&over, &under, self.period_cost.currency().exponent())
     }

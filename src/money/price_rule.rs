@@ -26,7 +26,7 @@ pub enum PriceTarget {
 /// # Example
 ///
 /// ```
-/// use foilwork::money::*;
+/// use foilwork::{business::*, money::*};
 ///
 /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
 /// let rule = PriceRule {
@@ -87,7 +87,7 @@ impl PriceRule {
     }
 
     /// The price that meets the target over `base`, judged by what it leaves over `cost`.
-    pub(super) fn price_over(
+    pub(crate) fn price_over(
         &self,
         base: Money,
         cost: Money,
@@ -114,7 +114,7 @@ impl PriceRule {
     }
 
     /// [`check`](Self::check) with the target over `base` and the judgement over `cost`.
-    pub(super) fn check_over(
+    pub(crate) fn check_over(
         &self,
         base: Money,
         cost: Money,
@@ -149,7 +149,7 @@ impl PriceRule {
     }
 
     /// The net price that meets the target exactly, rounded once.
-    pub(super) fn target_net(&self, cost: Money, in_chair: Option<Duration>) -> Result<Money, MoneyError> {
+    pub(crate) fn target_net(&self, cost: Money, in_chair: Option<Duration>) -> Result<Money, MoneyError> {
         let too_large = || MoneyError::TooLarge { field: "price" };
         let (fee_percent, fee_fixed) = match self.card {
             Some(fee) => (fee.rate().percent(), fee.fixed()),

@@ -3,22 +3,22 @@ use crate::quantity::{Duration, Mass};
 
 /// One row of the columns: amounts in minor units, masses in g, times in min.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Row {
-    pub(super) pack_price: i64,
-    pub(super) pack_g: f64,
-    pub(super) used_g: f64,
-    pub(super) wasted_g: f64,
-    pub(super) consumables: i64,
-    pub(super) hands_on_min: f64,
-    pub(super) chair_min: f64,
+pub(crate) struct Row {
+    pub(crate) pack_price: i64,
+    pub(crate) pack_g: f64,
+    pub(crate) used_g: f64,
+    pub(crate) wasted_g: f64,
+    pub(crate) consumables: i64,
+    pub(crate) hands_on_min: f64,
+    pub(crate) chair_min: f64,
 }
 
 /// Product, consumables, labour, overhead, and all of it.
-pub(super) type Costs = [i64; 5];
+pub(crate) type Costs = [i64; 5];
 
 /// What is the same for every row.
 #[derive(Debug)]
-pub(super) struct RowCosting<'a> {
+pub(crate) struct RowCosting<'a> {
     labour: &'a Labour,
     overhead: &'a Overhead,
     labour_rate: Option<exact::Rate>,
@@ -28,7 +28,7 @@ pub(super) struct RowCosting<'a> {
 }
 
 impl<'a> RowCosting<'a> {
-    pub(super) fn new(labour: &'a Labour, overhead: &'a Overhead, currency: Currency, rounding: Rounding) -> Self {
+    pub(crate) fn new(labour: &'a Labour, overhead: &'a Overhead, currency: Currency, rounding: Rounding) -> Self {
         let (labour_rate, overhead_rate) = (labour.rate(), overhead.rate());
         Self { labour, overhead, labour_rate, overhead_rate, currency, rounding }
     }
@@ -36,7 +36,7 @@ impl<'a> RowCosting<'a> {
     /// The same answer in 64-bit whole numbers, for a row whose masses and times have at most three decimals and
     /// whose products fit; `None` for any other row, good or bad.
     #[inline]
-    pub(super) fn quick(&self, row: &Row) -> Option<Costs> {
+    pub(crate) fn quick(&self, row: &Row) -> Option<Costs> {
         let pack = exact::thousandths(row.pack_g)?;
         let (used, wasted) = (exact::thousandths(row.used_g)?, exact::thousandths(row.wasted_g)?);
         let (hands_on, in_chair) = (exact::thousandths(row.hands_on_min)?, exact::thousandths(row.chair_min)?);
@@ -54,7 +54,7 @@ impl<'a> RowCosting<'a> {
 
     /// A row through the scalar functions.
     #[cold]
-    pub(super) fn careful(&self, row: &Row) -> Result<Costs, MoneyError> {
+    pub(crate) fn careful(&self, row: &Row) -> Result<Costs, MoneyError> {
         let taken = Mass::from_g(Mass::from_g(row.used_g)?.g() + Mass::from_g(row.wasted_g)?.g())?;
         let price = Money::from_minor(row.pack_price, self.currency);
         let product = product_cost(price, Mass::from_g(row.pack_g)?, taken, self.rounding)?;

@@ -30,7 +30,7 @@ pub struct SupplyUse {
 /// # Example
 ///
 /// ```
-/// use foilwork::{money::*, quantity::{Duration, Mass}, source::Basis};
+/// use foilwork::{business::*, money::*, quantity::{Duration, Mass}, source::Basis};
 ///
 /// let eur = Currency::from_code("EUR")?;
 /// let euros = |text: &str| Money::parse(text, eur);

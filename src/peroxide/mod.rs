@@ -51,7 +51,7 @@ pub use handling::{Bound, Handling, HandlingFact, handling};
 pub use label::{LabelReadings, read_label};
 pub use mixing::{Mixture, PourError, PouredMixture, mix, mix_volumes};
 pub use molar::{MolarVolume, UnknownMolarVolume};
-pub use round::{RoundedBlend, ScaleError, round_to_scale};
+pub use round::{RoundedBlend, round_to_scale};
 pub use shelf::{Shelf, ShelfError, Stock};
 pub use stated::{ParseStrengthError, StatedStrength};
 pub use strength::{Strength, StrengthQuantity};

@@ -1,9 +1,8 @@
-use super::{
-    blend::BlendError,
-    dilute::dilute,
-    round::{ScaleError, round_to_scale},
+use super::{blend::BlendError, dilute::dilute, round::round_to_scale};
+use crate::{
+    quantity::{Mass, MassFraction},
+    scale::WeighError,
 };
-use crate::quantity::{Mass, MassFraction};
 use serde::Serialize;
 
 /// A dilution table: one row for each stock and target, ready for a wall chart.
@@ -55,7 +54,7 @@ pub struct WeighedDilution {
 ///
 /// # Errors
 ///
-/// [`ScaleError`] when the division is zero or coarser than the bowl.
+/// [`WeighError`] when the division is zero or coarser than the bowl.
 ///
 /// # Example
 ///
@@ -75,7 +74,7 @@ pub fn dilution_table(
     targets: &[MassFraction],
     total: Mass,
     division: Mass,
-) -> Result<DilutionTable, ScaleError> {
+) -> Result<DilutionTable, WeighError> {
     let mut rows = Vec::with_capacity(stocks.len() * targets.len());
     for &stock in stocks {
         for &target in targets {
@@ -100,7 +99,7 @@ fn weigh(
     target: MassFraction,
     total: Mass,
     division: Mass,
-) -> Result<Result<WeighedDilution, BlendError>, ScaleError> {
+) -> Result<Result<WeighedDilution, BlendError>, WeighError> {
     let blend = match dilute(stock, target, total) {
         Ok(blend) => blend,
         Err(refused) => return Ok(Err(refused)),

@@ -1,5 +1,6 @@
 //! Plain text in 80 columns: headings, paragraphs, tables. No colour, no box drawing, nothing a printer could lose.
 
+use crate::{quantity::Quantity, source::Interval};
 use comfy_table::{CellAlignment, ContentArrangement, Table, presets::NOTHING};
 
 /// The width of a sheet.
@@ -33,7 +34,6 @@ impl Sheet {
         }
     }
 
-    #[cfg(feature = "cli")]
     /// A paragraph all of whose lines are indented.
     #[cfg(feature = "cli")]
     pub(crate) fn indented(&mut self, text: &str, indent: usize) {
@@ -79,12 +79,18 @@ pub(crate) fn number(value: f64, decimals: usize) -> String {
     if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
 }
 
+/// A quantity without its unit, which the words around it say.
+pub(crate) fn amount<Q: Quantity>(quantity: Q, decimals: usize) -> String {
+    number(quantity.in_unit(), decimals)
+}
+
 /// `6` if exact, `6 (5.7 to 6.1)` otherwise.
-pub(crate) fn range(range: &crate::service::Range, decimals: usize) -> String {
-    let best = number(range.best, decimals);
-    if range.is_exact() {
-        best
-    } else {
-        format!("{best} ({} to {})", number(range.low, decimals), number(range.high, decimals))
-    }
+pub(crate) fn range<Q: Quantity>(range: &Interval<Q>, decimals: usize) -> String {
+    numbers(&range.to_array().map(Q::in_unit), decimals)
+}
+
+/// The same for three plain numbers: lower bound, best estimate, upper bound.
+pub(crate) fn numbers([low, best, high]: &[f64; 3], decimals: usize) -> String {
+    let [low, best, high] = [low, best, high].map(|value| number(*value, decimals));
+    if low == high { best } else { format!("{best} ({low} to {high})") }
 }

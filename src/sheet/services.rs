@@ -1,5 +1,5 @@
 use super::layout::Sheet;
-use crate::money::{Money, table::PricedTable};
+use crate::{business::list::PricedTable, money::Money};
 
 /// A priced list of services as plain text: one line a service, then the totals.
 #[must_use]

@@ -1,9 +1,10 @@
 //! api
+mod business;
 mod cli;
 mod colour;
 mod limits;
 mod mix;
-mod money;
+pub(crate) mod money;
 mod peroxide;
 mod service;
 mod source;

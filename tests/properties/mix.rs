@@ -2,9 +2,9 @@
 
 use foilwork::mix::{
     BowlRequest, Composition, Ingredient, Pace, Product, Ratio, Recipe, as_applied, bowls, minimum_bowl, minimum_mass,
-    weigh,
 };
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
+use foilwork::scale::weigh;
 use foilwork::source::Interval;
 use proptest::prelude::*;
 use rust_decimal::Decimal;

@@ -1,13 +1,16 @@
 //! The laws of money, on random amounts. The independent side is plain 128-bit integer arithmetic.
 
-use foilwork::money::table::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services};
-use foilwork::money::{
-    CommissionRate, CommissionRule, CommissionTier, CostTable, Currency, Discount, Margin, MixItem, Money, Part,
-    PriceEnding, PriceRule, PriceTarget, Rounding, TaxRate, Toward, add_tax, allocate, apply_discount, break_even,
-    commission_pay, mix_target, price_from_margin, price_from_markup, product_cost, profit_at, take_tax_out,
-};
+use foilwork::business::list::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services};
 use foilwork::quantity::{Duration, Mass};
 use foilwork::source::Basis;
+use foilwork::{
+    business::{CommissionRule, CommissionTier, MixItem, break_even, commission_pay, mix_target, profit_at},
+    money::{
+        CommissionRate, CostTable, Currency, Discount, Margin, Money, Part, PriceEnding, PriceRule, PriceTarget,
+        Rounding, TaxRate, Toward, add_tax, allocate, apply_discount, price_from_margin, price_from_markup,
+        product_cost, take_tax_out,
+    },
+};
 use proptest::prelude::*;
 use rust_decimal::Decimal;
 

@@ -2,8 +2,9 @@
 
 use foilwork::{
     money::Money,
+    reader::Format,
     service::{
-        Format, Plan, ServiceFile, Stage, parse, plan, plan_text,
+        Plan, ServiceFile, Stage, parse, plan, plan_text,
         shape::{Additive, Developer, MixPart, Prices, Section, Shade, ShadeClass, StrengthBasis, Technique, Zone},
     },
     sheet::bench_sheet,

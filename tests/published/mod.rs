@@ -1,8 +1,9 @@
 //! published
+mod business;
 mod colour;
 mod limits;
 mod mix;
-mod money;
+pub(crate) mod money;
 mod peroxide;
 mod service;
 mod toner;

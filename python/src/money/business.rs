@@ -1,6 +1,9 @@
 use super::{HALF_UP, PyMoney, answer::answer, exact::Number, minutes, rounding};
 use crate::error::raise;
-use foilwork::money::{self, ChairService, MixItem, Money, ProfitTax};
+use foilwork::{
+    business::{self, ChairService, MixItem},
+    money::{Money, ProfitTax},
+};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -112,8 +115,8 @@ answer! {
     }
 }
 
-impl From<money::SalesNeeded> for SalesNeeded {
-    fn from(needed: money::SalesNeeded) -> Self {
+impl From<business::SalesNeeded> for SalesNeeded {
+    fn from(needed: business::SalesNeeded) -> Self {
         Self {
             count_exact: needed.count_exact,
             count: needed.count,
@@ -153,7 +156,9 @@ pub fn break_even(
     rounding: &str,
 ) -> PyResult<SalesNeeded> {
     let profit = profit.map_or(Money::zero(fixed.0.currency()), |profit| profit.0);
-    money::target_profit(fixed.0, price.0, variable.0, profit, self::rounding(rounding)?).map(Into::into).map_err(raise)
+    business::target_profit(fixed.0, price.0, variable.0, profit, self::rounding(rounding)?)
+        .map(Into::into)
+        .map_err(raise)
 }
 
 /// The profit before tax that leaves a profit after it.
@@ -174,7 +179,7 @@ pub fn break_even(
 #[pyo3(signature = (after_tax, tax_percent, *, rounding = HALF_UP), text_signature = "(after_tax, tax_percent, *, rounding='midpoint_away_from_zero')")]
 pub fn profit_before_tax(after_tax: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<PyMoney> {
     let tax = ProfitTax::from_percent(tax_percent.0).map_err(raise)?;
-    money::profit_before_tax(after_tax.0, tax, self::rounding(rounding)?).map(PyMoney).map_err(raise)
+    business::profit_before_tax(after_tax.0, tax, self::rounding(rounding)?).map(PyMoney).map_err(raise)
 }
 
 /// How far sales can fall before there is a loss.
@@ -192,7 +197,7 @@ pub fn profit_before_tax(after_tax: PyMoney, tax_percent: Number, rounding: &str
 ///     Decimal('32')
 #[pyfunction]
 pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<MarginOfSafety> {
-    let safety = money::margin_of_safety(sales.0, break_even_sales.0).map_err(raise)?;
+    let safety = business::margin_of_safety(sales.0, break_even_sales.0).map_err(raise)?;
     Ok(MarginOfSafety { amount: PyMoney(safety.amount), percent_of_sales: safety.percent_of_sales })
 }
 
@@ -223,8 +228,8 @@ pub fn mix_target(
         .into_iter()
         .map(|(what, price, variable, weight)| MixItem { what, price: price.0, variable: variable.0, weight: weight.0 })
         .collect();
-    let plan = money::mix_target(fixed.0, profit.0, &items).map_err(raise)?;
-    let line = |line: money::MixLine| MixLine {
+    let plan = business::mix_target(fixed.0, profit.0, &items).map_err(raise)?;
+    let line = |line: business::MixLine| MixLine {
         what: line.what,
         count: line.count,
         sales: PyMoney(line.sales),
@@ -262,7 +267,7 @@ pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyR
             Ok(ChairService { what, price: price.0, variable: variable.0, in_chair: minutes(chair_min)? })
         })
         .collect::<PyResult<Vec<_>>>()?;
-    let ranked = money::rank_by_chair_hour(&services).map_err(raise)?;
+    let ranked = business::rank_by_chair_hour(&services).map_err(raise)?;
     Ok(ranked
         .into_iter()
         .map(|service| RankedService {

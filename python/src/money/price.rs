@@ -1,6 +1,7 @@
 use super::rule::{direction, tax};
 use super::{HALF_UP, PyMoney, answer::answer, exact::Number, rounding};
 use crate::error::raise;
+use foilwork::business;
 use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -344,7 +345,7 @@ pub fn discount_break_even(
     variable: PyMoney,
     count: u32,
 ) -> PyResult<DiscountBreakEven> {
-    let offer = money::discount_break_even(before.0, after.0, variable.0, count).map_err(raise)?;
+    let offer = business::discount_break_even(before.0, after.0, variable.0, count).map_err(raise)?;
     Ok(DiscountBreakEven {
         contribution_before: PyMoney(offer.contribution_before),
         contribution_after: PyMoney(offer.contribution_after),

@@ -1,6 +1,6 @@
 use super::{PyMoney, PyPriceRule, ServicePrice, answer::answer, exact::Number, minutes};
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, ClassCost, Deposit, QuotePart};
+use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
 use foilwork::source::{Basis, Interval};
 use pyo3::prelude::*;
@@ -58,8 +58,8 @@ answer! {
     }
 }
 
-impl From<money::QuoteDriver> for QuoteDriver {
-    fn from(driver: money::QuoteDriver) -> Self {
+impl From<business::QuoteDriver> for QuoteDriver {
+    fn from(driver: business::QuoteDriver) -> Self {
         Self {
             what: driver.what,
             low: PyMoney(driver.low),
@@ -112,7 +112,7 @@ pub fn quote_range(
         (None, Some(amount)) => Deposit::Fixed(amount.0),
         (Some(_), Some(_)) => return Err(FoilworkError::new_err("give deposit_percent or deposit, not both")),
     };
-    let quote = money::quote_range(&costs(parts)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
+    let quote = business::quote_range(&costs(parts)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
     Ok(Quote {
         low: quote.low.into(),
         best: quote.best.into(),
@@ -154,7 +154,7 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
         Ok::<_, PyErr>(ClassCost { service, class, parts: costs(parts)?, in_chair: time(chair)? })
     };
     let classes = classes.into_iter().map(read).collect::<PyResult<Vec<_>>>()?;
-    let list = money::price_list(&classes, &rule.0).map_err(raise)?;
+    let list = business::price_list(&classes, &rule.0).map_err(raise)?;
     Ok(list
         .into_iter()
         .map(|entry| PriceListEntry {

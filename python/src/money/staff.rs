@@ -3,7 +3,10 @@
 use super::business::{Pay, RentOrWageAnswer, Reorder};
 use super::{HALF_UP, PyMoney, cost::measure, exact::Number, hours, rounding};
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CommissionRate, CommissionRule, CommissionTier, Denominator, Money, RentOrWage, Stock};
+use foilwork::{
+    business::{self, CommissionRule, CommissionTier, Denominator, RentOrWage, Stock},
+    money::{CommissionRate, Money},
+};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -55,7 +58,7 @@ pub fn commission_pay(
         _ => return Err(FoilworkError::new_err("give percent, percent with threshold, or tiers")),
     };
     let base = base.map_or(Money::zero(takings.0.currency()), |base| base.0);
-    let pay = money::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
+    let pay = business::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
     Ok(Pay { base: PyMoney(pay.base), commission: PyMoney(pay.commission), total: PyMoney(pay.total) })
 }
 
@@ -75,7 +78,7 @@ pub fn commission_pay(
 #[pyfunction]
 pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
     let worked = worked_h.into_iter().map(hours).collect::<PyResult<Vec<_>>>()?;
-    let shares = money::share_tips(tips.0, &worked).map_err(raise)?;
+    let shares = business::share_tips(tips.0, &worked).map_err(raise)?;
     Ok(shares.into_iter().map(PyMoney).collect())
 }
 
@@ -153,7 +156,7 @@ pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult
         let known = Denominator::ALL.map(Denominator::words).join(", ");
         FoilworkError::new_err(format!("unknown denominator {denominator:?}: give one of {known}"))
     })?;
-    let found = money::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
+    let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
     Ok((found.percent, of.words()))
 }
 

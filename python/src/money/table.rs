@@ -1,8 +1,8 @@
 use super::PyMoney;
 use crate::error::FoilworkError;
-use foilwork::money::{
-    Money,
-    table::{self, Business, BusinessTerms, PricedTable, TableProblem},
+use foilwork::{
+    business::list::{self, Business, BusinessTerms, PricedTable, TableProblem},
+    money::Money,
 };
 use pyo3::{
     prelude::*,
@@ -100,8 +100,8 @@ pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> 
     let rows = if services.hasattr("keys")? { rows_of_columns(services)? } else { rows_of_items(services)? };
     let business = business(terms)?;
     let text = Value::Array(rows.into_iter().map(Value::Object).collect()).to_string();
-    let list = table::parse_json(&text, business.currency).map_err(raise_all)?;
-    table::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    let list = list::parse_json(&text, business.currency).map_err(raise_all)?;
+    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
 }
 
 /// :func:`price_services` from comma-separated text with a header row.
@@ -124,8 +124,8 @@ pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> 
 #[pyfunction]
 pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
     let business = business(terms)?;
-    let list = table::parse_csv(text, business.currency).map_err(raise_all)?;
-    table::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    let list = list::parse_csv(text, business.currency).map_err(raise_all)?;
+    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
 }
 
 /// :func:`price_services` from JSON text: an array of objects.
@@ -152,8 +152,8 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 #[pyfunction]
 pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
     let business = business(terms)?;
-    let list = table::parse_json(text, business.currency).map_err(raise_all)?;
-    table::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    let list = list::parse_json(text, business.currency).map_err(raise_all)?;
+    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
 }
 
 fn set_amounts(dict: &Bound<'_, PyDict>, amounts: &[(&'static str, Money)]) -> PyResult<()> {

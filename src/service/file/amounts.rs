@@ -1,10 +1,12 @@
 //! Prices: what they need beside them, and that they fit the currency.
 
-use super::{Node, references::Findings};
-use crate::money::{Currency, Money, MoneyError};
+use crate::{
+    money::{Currency, Money, MoneyError},
+    reader::{Node, Problems},
+};
 
 /// A price means nothing without the mass of the pack and a currency, and it has no more decimals than the currency.
-pub(super) fn check(root: &Node, found: &mut Findings) {
+pub(super) fn check(root: &Node, found: &mut Problems) {
     let prices = root.get("prices");
     let currency = prices.and_then(|prices| prices.get("currency")).and_then(Node::text);
     let currency = currency.and_then(|code| Currency::from_code(code).ok());
@@ -18,14 +20,14 @@ pub(super) fn check(root: &Node, found: &mut Findings) {
             fits(Some(price), currency, &format!("{field}.price"), found);
             if item.get("pack_g").is_none() {
                 let message = "missing: a price needs the mass of the pack it buys".to_owned();
-                found.say(Some(item.at), &format!("{field}.pack_g"), message);
+                found.say(item.at, &format!("{field}.pack_g"), message);
             }
         }
     }
     let Some(prices) = prices else {
         if let Some(at) = priced {
             let message = "missing: products have prices, so say in which currency".to_owned();
-            found.say(Some(at), "prices.currency", message);
+            found.say(at, "prices.currency", message);
         }
         return;
     };
@@ -37,11 +39,11 @@ pub(super) fn check(root: &Node, found: &mut Findings) {
     }
     if let (Some(_), Some(second)) = (prices.get("margin_percent"), prices.get("markup_percent")) {
         let message = "both `margin_percent` and `markup_percent` are given: keep one of them".to_owned();
-        found.say(Some(second.at), "prices", message);
+        found.say(second.at, "prices", message);
     }
 }
 
-fn fits(amount: Option<&Node>, currency: Option<Currency>, field: &str, found: &mut Findings) {
+fn fits(amount: Option<&Node>, currency: Option<Currency>, field: &str, found: &mut Problems) {
     let (Some(amount), Some(currency)) = (amount, currency) else { return };
     // What is no amount at all is reported by the reader of amounts.
     let Some(text) = amount.text().filter(|text| super::text_fields::amount(text).is_ok()) else { return };
@@ -55,5 +57,5 @@ fn fits(amount: Option<&Node>, currency: Option<Currency>, field: &str, found: &
         }
         (Err(error), _) => error.to_string(),
     };
-    found.say(Some(amount.at), field, message);
+    found.say(amount.at, field, message);
 }

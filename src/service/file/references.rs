@@ -2,12 +2,14 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
-use super::{Kind, Node, Position, Problem, amounts};
-use crate::mix::Ratio;
+use crate::{
+    mix::Ratio,
+    reader::{Kind, Node, Position, Problems},
+};
 
 /// Everything wrong with the names and the choices of a file.
-pub(super) fn check(root: &Node) -> Vec<Problem> {
-    let mut found = Findings(Vec::new());
+pub(super) fn check(root: &Node, problems: &mut Problems) {
+    let mut found = References(problems);
     let shelf = |kind: &str| root.get("shelf").and_then(|shelf| shelf.get(kind)).map(Node::items).unwrap_or_default();
     let names = |kind: &str, key: &str| -> Vec<String> {
         shelf(kind).iter().filter_map(|item| item.get(key)?.text().map(str::to_owned)).collect()
@@ -24,7 +26,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
         let class = shade.get("class").and_then(Node::text);
         if class.is_some_and(|class| class != "semi") && shade.get("ratio").is_none() {
             let message = "missing: say how many parts colour to developer, for example 1:1.5".to_owned();
-            found.say(Some(shade.at), &format!("shelf.shade[{}].ratio", i + 1), message);
+            found.say(shade.at, &format!("shelf.shade[{}].ratio", i + 1), message);
         }
     }
 
@@ -55,11 +57,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
             found.exists(Some(name), &at, &additives, "additive");
             if let Some(text) = name.text().filter(|text| named.iter().take(j).any(|other| other.text() == Some(text)))
             {
-                found.say(
-                    Some(name.at),
-                    &at,
-                    format!("\"{text}\" is named twice and would be dosed twice: remove one"),
-                );
+                found.say(name.at, &at, format!("\"{text}\" is named twice and would be dosed twice: remove one"));
             }
         }
         for (key, itself) in [
@@ -70,7 +68,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
             for (j, name) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
                 let at = format!("{field}.{key}[{}]", j + 1);
                 if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
-                    found.say(Some(name.at), &at, itself.to_owned());
+                    found.say(name.at, &at, itself.to_owned());
                 } else {
                     found.exists(Some(name), &at, &section_names, "section");
                 }
@@ -87,7 +85,7 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
         };
         if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(lightens) {
             let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
-            found.say(Some(toner.at), &field, message);
+            found.say(toner.at, &field, message);
         }
         found.developer(toner, &field, &developers, &semi);
         for (j, name) in toner.get("sections").map(Node::items).unwrap_or_default().iter().enumerate() {
@@ -100,27 +98,26 @@ pub(super) fn check(root: &Node) -> Vec<Problem> {
         found.developer(shadow, "root_shadow", &developers, &semi);
     }
     found.shares(sections);
-    amounts::check(root, &mut found);
-    found.0
 }
 
-pub(super) struct Findings(Vec<Problem>);
+struct References<'p>(&'p mut Problems);
 
-impl Findings {
-    pub(super) fn say(&mut self, at: Option<Position>, field: &str, message: String) {
-        self.0.push(Problem { at, field: field.to_owned(), message });
+impl References<'_> {
+    fn say(&mut self, at: Option<Position>, field: &str, message: String) {
+        self.0.say(at, field, message);
     }
 
     fn unique(&mut self, field: &str, items: &[Node], key: &str) {
         for (i, item) in items.iter().enumerate() {
             let Some(name) = item.get(key).filter(|n| n.text().is_some()) else { continue };
             if let Some(first) = items.iter().take(i).filter_map(|n| n.get(key)).find(|n| n.text() == name.text()) {
-                let message = format!(
-                    "\"{}\" is already taken in line {}: give each its own {key}",
-                    name.text().unwrap_or_default(),
-                    first.at.line
-                );
-                self.say(Some(name.at), &format!("{field}[{}].{key}", i + 1), message);
+                let taken = match first.at {
+                    Some(at) => format!("in line {}", at.line),
+                    None => "further up".to_owned(),
+                };
+                let name_text = name.text().unwrap_or_default();
+                let message = format!("\"{name_text}\" is already taken {taken}: give each its own {key}");
+                self.say(name.at, &format!("{field}[{}].{key}", i + 1), message);
             }
         }
     }
@@ -134,7 +131,7 @@ impl Findings {
                 let Some(name) = node.text() else { continue };
                 if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
                     let message = format!("\"{name}\" is already the name of a {other}: rename one of them");
-                    self.say(Some(node.at), &format!("shelf.{kind}[{}].{key}", i + 1), message);
+                    self.say(node.at, &format!("shelf.{kind}[{}].{key}", i + 1), message);
                 }
                 seen.push((kind, name));
             }
@@ -149,7 +146,7 @@ impl Findings {
             } else {
                 format!("the file has {}", known.join(", "))
             };
-            self.say(Some(node.at), field, format!("no {what} is called \"{name}\": {there}"));
+            self.say(node.at, field, format!("no {what} is called \"{name}\": {there}"));
         }
     }
 
@@ -158,10 +155,10 @@ impl Findings {
         let given = |key: &str| table.get(key).filter(|node| node.kind != Kind::List(Vec::new()));
         match (given(one), given(other)) {
             (Some(_), Some(second)) => {
-                self.say(Some(second.at), field, format!("both `{one}` and `{other}` are given: keep one of them"));
+                self.say(second.at, field, format!("both `{one}` and `{other}` are given: keep one of them"));
             }
             (None, None) => {
-                self.say(Some(table.at), field, format!("neither `{one}` nor `{other}` is given: give one of them"));
+                self.say(table.at, field, format!("neither `{one}` nor `{other}` is given: give one of them"));
             }
             _ => {}
         }
@@ -190,7 +187,7 @@ impl Findings {
         {
             let message =
                 format!("its shades have different ratios, {first} and {other}: say in `ratio` which one holds");
-            self.say(Some(mix.at), &format!("{field}.mix"), message);
+            self.say(mix.at, &format!("{field}.mix"), message);
         }
     }
 
@@ -202,7 +199,7 @@ impl Findings {
         let given = table.get("developer").or(table.get("strength"));
         match given {
             Some(given) if without => {
-                self.say(Some(given.at), field, "semi-permanent colour takes no developer: remove it".to_owned());
+                self.say(given.at, field, "semi-permanent colour takes no developer: remove it".to_owned());
             }
             None if without => {}
             _ => self.either(table, field, "developer", "strength"),
@@ -236,13 +233,13 @@ impl Findings {
         if let Some(first) = waiting.first() {
             let names: Vec<String> = waiting.iter().filter_map(|s| name_of(s)).collect();
             let message = format!("these sections wait for each other: {}: remove one `after`", names.join(", "));
-            self.say(Some(first.at), "section", message);
+            self.say(first.at, "section", message);
         }
     }
 
     /// Sections of the same zone cannot treat more than all the hair.
     fn shares(&mut self, sections: &[Node]) {
-        let mut zones: Vec<(&str, f64, Position)> = Vec::new();
+        let mut zones: Vec<(&str, f64, Option<Position>)> = Vec::new();
         for section in sections {
             let zone = section.get("zone").and_then(Node::text);
             // A share that is out of range by itself has been reported already.
@@ -255,7 +252,7 @@ impl Findings {
         }
         for (zone, sum, at) in zones.into_iter().filter(|(_, sum, _)| *sum > 100.0 + 1e-9) {
             let message = format!("the shares of zone \"{zone}\" add up to {sum} %: lower them to 100 % or less");
-            self.say(Some(at), "section", message);
+            self.say(at, "section", message);
         }
     }
 }

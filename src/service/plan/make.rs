@@ -9,8 +9,9 @@ use super::{
 };
 use crate::{
     finding::Verdict,
+    reader::Format,
     service::{
-        file::{self, Format, Problems},
+        file::{self, Problems},
         request::Request,
         shape::ServiceFile,
     },
@@ -28,13 +29,13 @@ use crate::{
 /// # Example
 ///
 /// ```
-/// use foilwork::service::{Format, parse, plan};
+/// use foilwork::{reader::Format, service::{parse, plan}};
 ///
 /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let plan = plan(&file)?;
 /// assert_eq!(plan.mixes[0].name, "nape");
 /// assert!(plan.mixes[0].on_hair.high().percent_ww() < 12.0);
-/// # Ok::<(), foilwork::service::Problems>(())
+/// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     let request = Request::new(file)?;
@@ -89,11 +90,11 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
 /// # Example
 ///
 /// ```
-/// use foilwork::service::{Format, plan_text};
+/// use foilwork::{reader::Format, service::plan_text};
 ///
 /// let plan = plan_text(include_str!("../../../examples/lowlights.json"), Format::Json)?;
 /// assert!(!plan.blocked);
-/// # Ok::<(), foilwork::service::Problems>(())
+/// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
     plan(&file::parse(text, format)?).map_err(|problems| problems.located(text, format))

@@ -6,8 +6,9 @@ use super::{
     sections::{Sections, Work},
 };
 use crate::{
-    mix::{BowlRequest, Pace, Ratio, as_applied, bowls, weigh},
+    mix::{BowlRequest, Pace, Ratio, as_applied, bowls},
     quantity::{Mass, MassFraction},
+    scale::weigh,
     service::{
         file::{Problem, Problems},
         request::{InField, ItemKind, Oxidant, Request},

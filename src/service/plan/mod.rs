@@ -23,7 +23,7 @@ mod start;
 mod timeline;
 mod unknown;
 
-pub use cards::{BowlCard, mixing_cards};
+pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
 pub use colours::{Contrast, SectionColour};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};

@@ -9,8 +9,9 @@ use crate::{
     limits::Jurisdiction,
     money::Currency,
     quantity::{Duration, Mass, Temperature},
+    reader::InField,
     service::{
-        file::{Moment, Problem, Problems},
+        file::{Moment, Problems},
         shape::{Per, ServiceFile},
     },
     source::Basis,
@@ -107,16 +108,5 @@ impl Request {
             defaults: used.0,
             file: file.clone(),
         })
-    }
-}
-
-/// Puts the name of the field in front of any error.
-pub(in crate::service) trait InField<T> {
-    fn in_field(self, field: &str) -> Result<T, Problems>;
-}
-
-impl<T, E: std::fmt::Display> InField<T> for Result<T, E> {
-    fn in_field(self, field: &str) -> Result<T, Problems> {
-        self.map_err(|error| Problems(vec![Problem { at: None, field: field.to_owned(), message: error.to_string() }]))
     }
 }

@@ -8,6 +8,7 @@ mod task;
 pub use defaults::{DefaultUsed, DefaultValue};
 pub use task::WorkStage;
 
-pub(super) use build::{InField, Request};
-pub(super) use shelf::{Bottle, Item, ItemKind, Priced};
+pub(super) use crate::reader::InField;
+pub(super) use build::Request;
+pub(super) use shelf::{Bottle, Item, ItemKind, OwnLimits, Priced};
 pub(super) use task::{Oxidant, Task};

@@ -1,4 +1,4 @@
-use super::{build::InField, defaults::{DefaultValue, Defaults}};
+use super::{InField, defaults::{DefaultValue, Defaults}};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,

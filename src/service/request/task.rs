@@ -1,4 +1,4 @@
-use super::{Bottle, Item, ItemKind, build::InField, defaults, defaults::{DefaultValue, Defaults}};
+use super::{Bottle, InField, Item, ItemKind, defaults, defaults::{DefaultValue, Defaults}};
 use crate::{
     choice::choice,
     colour::Level,

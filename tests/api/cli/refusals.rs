@@ -36,7 +36,7 @@ fn refused(args: &[&str], text: &str) {
     "3 % w/w",
     "100",
     "0",
-    "the scale division is zero: give what the last figure of the scale counts, for example 0.1 g"
+    "invalid division of the scale (got 0 g): must be above 0 g, for example 0.1 g or 1 g"
 )]
 fn table(#[case] stocks: &str, #[case] targets: &str, #[case] total: &str, #[case] division: &str, #[case] text: &str) {
     refused(&["table", "--stocks", stocks, "--targets", targets, "--total", total, "--division", division], text);

@@ -1,8 +1,11 @@
 //! Scaling a recipe and putting it on the scale.
 
-use foilwork::mix::{Amount, Recipe, Unit, weigh};
 use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
+use foilwork::{
+    mix::{Amount, Recipe, Unit},
+    scale::weigh,
+};
 
 type Outcome = Result<(), Box<dyn std::error::Error>>;
 

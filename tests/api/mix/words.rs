@@ -1,9 +1,8 @@
 //! Reading and printing, and what is said when it cannot be read.
 
-use foilwork::mix::{
-    Amount, BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, Unit, as_applied, bowls, minimum_bowl, weigh,
-};
+use foilwork::mix::{Amount, BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, Unit, as_applied, bowls, minimum_bowl};
 use foilwork::quantity::{Duration, Mass, Share};
+use foilwork::scale::weigh;
 use rstest::rstest;
 use rust_decimal::Decimal;
 

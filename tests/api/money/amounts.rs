@@ -1,13 +1,18 @@
 //! Amounts: what is read, how ties fall, what is written.
 
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, mix_item, number, rent, rule, said};
-use foilwork::money::{
-    ChairService, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, Part, PriceEnding,
-    PriceTarget, ProfitTax, Rounding, Toward, apply_discount, break_even, contribution_per_chair_hour,
-    labour_per_minute, median_count, mix_target, packs_needed, price_from_margin, price_list, product_cost,
-    rank_by_chair_hour, share_tips, unit_price,
-};
 use foilwork::source::Basis;
+use foilwork::{
+    business::{
+        ChairService, break_even, contribution_per_chair_hour, median_count, mix_target, price_list,
+        rank_by_chair_hour, share_tips,
+    },
+    money::{
+        CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, Part, PriceEnding, PriceTarget,
+        ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed, price_from_margin, product_cost,
+        unit_price,
+    },
+};
 
 /// A value of the wrong kind is refused, whatever it is: text, thousands, signs, exponents, other digits.
 #[test]

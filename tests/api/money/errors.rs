@@ -1,14 +1,18 @@
 //! Every error with its exact text.
 
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rent, rule, said};
-use foilwork::money::{
-    CommissionRate, CommissionRule, CommissionTier, Currency, Denominator, Deposit, Labour, Margin, Markup, Measure,
-    Money, OnCosts, Overhead, PriceEnding, PriceTarget, Rounding, SetPrice, TaxRate, allocate, average_bill,
-    break_even, commission_pay, discount_break_even, median_count, parse_decimal, product_cost, productivity,
-    quote_range, retail_share, supply_cost, tax_rate,
-};
 use foilwork::quantity::Volume;
 use foilwork::source::Interval;
+use foilwork::{
+    business::{
+        CommissionRule, CommissionTier, Denominator, Deposit, average_bill, break_even, commission_pay,
+        discount_break_even, median_count, productivity, quote_range, retail_share,
+    },
+    money::{
+        CommissionRate, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, PriceEnding, PriceTarget,
+        Rounding, SetPrice, TaxRate, allocate, parse_decimal, product_cost, supply_cost, tax_rate,
+    },
+};
 
 #[test]
 fn every_error_says_what_was_given_and_the_way_out() {

@@ -1,11 +1,11 @@
 //! What every check of this room needs.
 
-use foilwork::money::{
-    CardFee, CardRate, CommissionRate, Currency, Money, PriceRule, PriceTarget, QuotePart, RentOrWage, Rounding,
-    TaxRate,
-};
 use foilwork::quantity::{Duration, Mass};
 use foilwork::source::{Basis, Interval};
+use foilwork::{
+    business::{QuotePart, RentOrWage},
+    money::{CardFee, CardRate, CommissionRate, Currency, Money, PriceRule, PriceTarget, Rounding, TaxRate},
+};
 use rust_decimal::Decimal;
 
 pub const HALF_UP: Rounding = Rounding::MidpointAwayFromZero;
@@ -65,6 +65,6 @@ pub fn rent(variable_percent: i64) -> RentOrWage {
     }
 }
 
-pub fn mix_item() -> foilwork::money::MixItem {
-    foilwork::money::MixItem { what: "cut".into(), price: euros("2.00"), variable: euros("1.00"), weight: 1.into() }
+pub fn mix_item() -> foilwork::business::MixItem {
+    foilwork::business::MixItem { what: "cut".into(), price: euros("2.00"), variable: euros("1.00"), weight: 1.into() }
 }

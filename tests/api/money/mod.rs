@@ -3,6 +3,5 @@
 mod amounts;
 mod columns;
 mod errors;
-mod helpers;
-mod lists;
+pub(crate) mod helpers;
 mod services;

@@ -1,10 +1,11 @@
 //! Cost tables, price rules, quotes, stock.
 
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rule};
-use foilwork::money::{
-    CostTable, Deposit, Margin, Measure, Part, PriceTarget, ServiceCost, Stock, SupplyUse, compare, quote_range,
-};
 use foilwork::source::{Basis, Interval};
+use foilwork::{
+    business::{Deposit, Stock, quote_range},
+    money::{CostTable, Margin, Measure, Part, PriceTarget, ServiceCost, SupplyUse, compare},
+};
 use rust_decimal::Decimal;
 
 #[test]

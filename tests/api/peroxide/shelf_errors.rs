@@ -67,11 +67,11 @@ fn scales_that_weigh_nothing() {
     let parts = [(ww(12.0), g(5.0)), (ww(0.0), g(15.0))];
     assert_eq!(
         round_to_scale(&parts, g(0.0)).unwrap_err().to_string(),
-        "the scale division is zero: give what the last figure of the scale counts, for example 0.1 g"
+        "invalid division of the scale (got 0 g): must be above 0 g, for example 0.1 g or 1 g"
     );
     assert_eq!(
         round_to_scale(&parts, g(50.0)).unwrap_err().to_string(),
-        "the scale division 50 g is too coarse for 20 g: nothing would be weighed"
+        "the bowl of 20 g rounds to nothing on a scale of 50 g: use a finer scale or a bigger bowl"
     );
     assert!(dilution_table(&[ww(12.0)], &[ww(3.0)], g(100.0), g(0.0)).is_err());
     assert!(mix(&[]).is_err() && mix(&[(ww(3.0), g(0.0))]).is_err());

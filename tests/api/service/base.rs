@@ -1,6 +1,9 @@
 //! A small service in which nothing is wrong, to be changed in one place by each test.
 
-use foilwork::service::{Format, Plan, ServiceFile, Verdict, parse, plan};
+use foilwork::{
+    reader::Format,
+    service::{Plan, ServiceFile, Verdict, parse, plan},
+};
 use std::{fs, path::Path};
 
 /// One lightened section with everything stated, a toner and a root shadow. Invented, like all of "Juniper & Tide".

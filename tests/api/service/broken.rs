@@ -1,6 +1,6 @@
 //! Every file of `examples/broken`: the exact messages, the lines they name, and that nothing else happens.
 
-use foilwork::service::{Format, plan_text};
+use foilwork::{reader::Format, service::plan_text};
 use std::{
     collections::BTreeSet,
     fs,

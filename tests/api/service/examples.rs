@@ -1,7 +1,10 @@
 //! The plans of the example files against sums done by hand. What is rounded is what the scale or the coin rounds.
 
 use super::base::example;
-use foilwork::service::{Format, Mix, Plan, plan_text};
+use foilwork::{
+    reader::Format,
+    service::{Mix, Plan, plan_text},
+};
 
 fn planned(name: &str) -> Plan {
     plan_text(&example(name), Format::of_name(name)).unwrap()

@@ -1,7 +1,10 @@
 //! TOML and JSON are two ways to write one file, and a file in code is a third.
 
 use super::base::{example, fine};
-use foilwork::service::{Format, ServiceFile, parse, plan, plan_text};
+use foilwork::{
+    reader::Format,
+    service::{ServiceFile, parse, plan, plan_text},
+};
 use rstest::rstest;
 
 fn read(name: &str) -> ServiceFile {

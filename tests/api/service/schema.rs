@@ -1,6 +1,9 @@
 //! The JSON Schema of a service file: the copy in `examples` is current, and the checker understands all of it.
 
-use foilwork::service::{Format, parse, schema};
+use foilwork::{
+    reader::Format,
+    service::{parse, schema},
+};
 use serde_json::{Map, Value};
 use std::{collections::BTreeSet, fs, path::Path};
 

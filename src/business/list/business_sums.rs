@@ -1,0 +1,54 @@
+use super::PricedTable;
+use crate::{
+    business::{MixItem, MixPlan, mix_target},
+    money::{Money, MoneyError},
+};
+
+impl PricedTable {
+    /// How many of each service, in the mix they are sold in, cover the fixed costs of a period and leave a profit.
+    ///
+    /// Wages and rent are fixed for the period, so they belong into `fixed`; the variable cost of a service is its
+    /// product, developer, consumables, laundry and card fee.
+    ///
+    /// # Errors
+    ///
+    /// As [`mix_target`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{business::list::{BusinessTerms, parse_csv, price_services}, money::Money};
+    ///
+    /// let terms: BusinessTerms = serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json"))?;
+    /// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+    /// let text = include_str!("../../../examples/juniper_and_tide_services.csv");
+    /// let list = parse_csv(text, business.currency).map_err(|problems| format!("{problems:?}"))?;
+    /// let table = price_services(&list, &business).map_err(|problems| format!("{problems:?}"))?;
+    ///
+    /// let euros = |text: &str| Money::parse(text, business.currency);
+    /// let plan = table.sales_needed(euros("14500.00")?, euros("1000.00")?)?;
+    /// assert!(!plan.left_over.is_negative());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn sales_needed(&self, fixed: Money, profit: Money) -> Result<MixPlan, MoneyError> {
+        let item = |line: &super::PricedLine| {
+            let parts = [line.product, line.developer, line.consumables, line.laundry, line.card_fee];
+            let what = match &line.class {
+                Some(class) => format!("{}, {class}", line.service),
+                None => line.service.clone(),
+            };
+            let variable = Money::total(parts, line.cost.currency())?;
+            Ok(MixItem { what, price: line.net, variable, weight: line.sold.into() })
+        };
+        let items = self.lines.iter().map(item).collect::<Result<Vec<_>, MoneyError>>()?;
+        mix_target(fixed, profit, &items)
+    }
+
+    /// The lines by what they leave for an hour of the chair, the best first; equals keep their order.
+    #[must_use]
+    pub fn by_chair_hour(&self) -> Vec<&super::PricedLine> {
+        let mut lines: Vec<_> = self.lines.iter().collect();
+        lines.sort_by_key(|line| std::cmp::Reverse(line.contribution_per_chair_hour.per_unit));
+        lines
+    }
+}

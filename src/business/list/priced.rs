@@ -1,0 +1,267 @@
+use super::{Business, Place, ServiceLine, TableProblem};
+use crate::{
+    business::ChairService,
+    money::{Margin, Markup},
+};
+use crate::{
+    business::contribution_per_chair_hour,
+    money::{Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice},
+};
+use serde::Serialize;
+
+/// One service, costed and priced. Amounts are for one service; `sold` counts in the totals only.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct PricedLine {
+    /// The service.
+    pub service: String,
+    /// The class of client.
+    pub class: Option<String>,
+    /// How many were sold.
+    pub sold: u32,
+    /// Colour, lightener or toner, waste included.
+    pub product: Money,
+    /// Developer, waste included.
+    pub developer: Money,
+    /// Foils, gloves, film.
+    pub consumables: Money,
+    /// Towels and gowns.
+    pub laundry: Money,
+    /// Hands-on time.
+    pub labour: Money,
+    /// Chair time.
+    pub overhead: Money,
+    /// What the card terminal keeps.
+    pub card_fee: Money,
+    /// The seven together.
+    pub cost: Money,
+    /// The price without tax.
+    pub net: Money,
+    /// The tax.
+    pub tax: Money,
+    /// The price with tax: the one on the list, or the one set by the rule.
+    pub gross: Money,
+    /// Net price less cost.
+    pub profit: Money,
+    /// Profit as a part of the net price.
+    pub margin_percent: Margin,
+    /// Profit as a part of the cost.
+    pub markup_percent: Markup,
+    /// Net price at which the target of the rule is met exactly.
+    pub target_net: Money,
+    /// Net price less all costs but the overhead, for an hour of the chair.
+    pub contribution_per_chair_hour: UnitPrice,
+}
+
+/// The sums over a table, each amount times the number sold.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Totals {
+    /// Services sold.
+    pub sold: u64,
+    /// Product.
+    pub product: Money,
+    /// Developer.
+    pub developer: Money,
+    /// Consumables.
+    pub consumables: Money,
+    /// Laundry.
+    pub laundry: Money,
+    /// Labour.
+    pub labour: Money,
+    /// Overhead.
+    pub overhead: Money,
+    /// Card fees.
+    pub card_fee: Money,
+    /// All costs.
+    pub cost: Money,
+    /// Takings without tax.
+    pub net: Money,
+    /// Tax.
+    pub tax: Money,
+    /// Takings with tax.
+    pub gross: Money,
+    /// Net takings less all costs.
+    pub profit: Money,
+}
+
+impl PricedLine {
+    /// Every amount with its name, in the order of a written table.
+    #[must_use]
+    pub const fn amounts(&self) -> [(&'static str, Money); 12] {
+        [
+            ("product", self.product),
+            ("developer", self.developer),
+            ("consumables", self.consumables),
+            ("laundry", self.laundry),
+            ("labour", self.labour),
+            ("overhead", self.overhead),
+            ("card_fee", self.card_fee),
+            ("cost", self.cost),
+            ("net", self.net),
+            ("tax", self.tax),
+            ("gross", self.gross),
+            ("profit", self.profit),
+        ]
+    }
+}
+
+impl Totals {
+    /// Every amount with its name, in the order of a written table.
+    #[must_use]
+    pub const fn amounts(&self) -> [(&'static str, Money); 12] {
+        [
+            ("product", self.product),
+            ("developer", self.developer),
+            ("consumables", self.consumables),
+            ("laundry", self.laundry),
+            ("labour", self.labour),
+            ("overhead", self.overhead),
+            ("card_fee", self.card_fee),
+            ("cost", self.cost),
+            ("net", self.net),
+            ("tax", self.tax),
+            ("gross", self.gross),
+            ("profit", self.profit),
+        ]
+    }
+
+    /// Whether the sums agree across: parts make the cost, net and tax the gross, net less cost the profit.
+    ///
+    /// They always do; the check is there for whoever reads the table elsewhere.
+    #[must_use]
+    pub fn reconcile(&self) -> bool {
+        let parts =
+            [self.product, self.developer, self.consumables, self.laundry, self.labour, self.overhead, self.card_fee];
+        Money::total(parts, self.cost.currency()) == Ok(self.cost)
+            && self.net.plus(self.tax) == Ok(self.gross)
+            && self.net.minus(self.cost) == Ok(self.profit)
+    }
+}
+
+/// A list of services, costed and priced, with its sums.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct PricedTable {
+    /// One line for each service, in the order of the list.
+    pub lines: Vec<PricedLine>,
+    /// The sums.
+    pub totals: Totals,
+    /// How each amount became whole minor units.
+    pub rounding: Rounding,
+}
+
+/// Costs and prices every service of a list.
+///
+/// A service with a price on the list keeps it and is judged by it; one without gets a price by the rule. Under
+/// [`PriceTarget::PerChairHour`] the target is met over all costs but the overhead, which the hour has to earn.
+///
+/// # Errors
+///
+/// Every service that cannot be priced, together; sums that are too large.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::business::list::{BusinessTerms, parse_csv, price_services};
+///
+/// let terms = BusinessTerms {
+///     currency: "EUR".into(),
+///     wage_per_h: "18.00".into(),
+///     paid_h: "38".into(),
+///     productive_h: "19".into(),
+///     overhead: "48000".into(),
+///     chairs: "4".into(),
+///     productive_h_per_chair: "1200".into(),
+///     margin_percent: Some("25".into()),
+///     ..BusinessTerms::default()
+/// };
+/// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+/// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,sold\n\
+///             half head of foils,26.40,500,40,70,120,3\n";
+/// let list = parse_csv(text, business.currency).map_err(|problems| format!("{problems:?}"))?;
+/// let table = price_services(&list, &business).map_err(|problems| format!("{problems:?}"))?;
+/// // 26.40 x 40/500 + 18.00 x 38/19 x 70/60 + 10.00 x 2 = 2.11 + 42.00 + 20.00
+/// assert_eq!(table.lines[0].cost.to_string(), "64.11 EUR");
+/// assert_eq!(table.lines[0].net.to_string(), "85.48 EUR");
+/// assert_eq!(table.totals.profit.to_string(), "64.11 EUR"); // 3 x 21.37
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Vec<TableProblem>> {
+    let mut problems = Vec::new();
+    let mut lines = Vec::with_capacity(list.len());
+    for (place, line) in list.iter().enumerate() {
+        match price_line(line, business) {
+            Ok(line) => lines.push(line),
+            Err(problem) => problems.push(TableProblem::new(Place::Item(place + 1), &line.service, problem)),
+        }
+    }
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let totals = totals(&lines, Money::zero(business.currency))
+        .map_err(|problem| vec![TableProblem::new(Place::Header, "totals", problem)])?;
+    Ok(PricedTable { lines, totals, rounding: business.rule.rounding })
+}
+
+fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, MoneyError> {
+    let (rule, rounding) = (&business.rule, business.rule.rounding);
+    let nothing = Money::zero(business.currency);
+    let product = line.product.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
+    let developer = line.developer.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
+    let labour = business.labour.cost(line.hands_on, rounding)?;
+    let overhead = business.overhead.cost(line.in_chair, rounding)?;
+    let direct = Money::total([product, developer, line.consumables, line.laundry, labour], business.currency)?;
+    let before_fee = direct.plus(overhead)?;
+    let base = if matches!(rule.target, PriceTarget::PerChairHour(_)) { direct } else { before_fee };
+    let priced = match line.price {
+        Some(gross) => rule.check_over(base, before_fee, gross, Some(line.in_chair))?,
+        None => rule.price_over(base, before_fee, Some(line.in_chair))?,
+    };
+    let SetPrice { cost, price: net, profit, margin, markup } = priced.set;
+    let per_hour = contribution_per_chair_hour(&ChairService {
+        what: String::new(),
+        price: net,
+        variable: direct.plus(priced.card_fee)?,
+        in_chair: line.in_chair,
+    })?;
+    Ok(PricedLine {
+        service: line.service.clone(),
+        class: line.class.clone(),
+        sold: line.sold,
+        product,
+        developer,
+        consumables: line.consumables,
+        laundry: line.laundry,
+        labour,
+        overhead,
+        card_fee: priced.card_fee,
+        cost,
+        net,
+        tax: priced.taxed.tax,
+        gross: priced.taxed.gross,
+        profit,
+        margin_percent: margin,
+        markup_percent: markup,
+        target_net: priced.target_net,
+        contribution_per_chair_hour: per_hour.per_chair_hour,
+    })
+}
+
+fn totals(lines: &[PricedLine], nothing: Money) -> Result<Totals, MoneyError> {
+    let sum = |of: fn(&PricedLine) -> Money| {
+        lines.iter().try_fold(nothing, |sum, line| sum.plus(of(line).times(line.sold.into())?))
+    };
+    Ok(Totals {
+        sold: lines.iter().map(|line| u64::from(line.sold)).sum(),
+        product: sum(|line| line.product)?,
+        developer: sum(|line| line.developer)?,
+        consumables: sum(|line| line.consumables)?,
+        laundry: sum(|line| line.laundry)?,
+        labour: sum(|line| line.labour)?,
+        overhead: sum(|line| line.overhead)?,
+        card_fee: sum(|line| line.card_fee)?,
+        cost: sum(|line| line.cost)?,
+        net: sum(|line| line.net)?,
+        tax: sum(|line| line.tax)?,
+        gross: sum(|line| line.gross)?,
+        profit: sum(|line| line.profit)?,
+    })
+}

@@ -1,0 +1,176 @@
+use crate::money::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
+use crate::{
+    quantity::Duration,
+    source::{Sourced, citations::money::PRODUCTIVE_HOURS},
+};
+use rust_decimal::Decimal;
+use serde::Serialize;
+use std::fmt;
+
+/// What productive time is measured against. The same week reads 75 % or 125 %, so the answer always says which.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum Denominator {
+    /// Hours that were recorded, productive or not.
+    RecordedTime,
+    /// Hours that were paid, breaks and training included.
+    PaidTime,
+    /// Hours on the rota.
+    RosteredTime,
+    /// Hours that the door was open, times chairs.
+    OpeningTime,
+    /// A fixed standard such as a 40-hour week: overtime can take it above 100 %.
+    StandardTime,
+}
+
+impl Denominator {
+    /// Every denominator there is.
+    pub const ALL: [Self; 5] =
+        [Self::RecordedTime, Self::PaidTime, Self::RosteredTime, Self::OpeningTime, Self::StandardTime];
+
+    /// The words printed behind the percentage.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::RecordedTime => "recorded time",
+            Self::PaidTime => "paid time",
+            Self::RosteredTime => "rostered time",
+            Self::OpeningTime => "opening time",
+            Self::StandardTime => "standard time",
+        }
+    }
+}
+
+/// Productive time as a percentage of a stated other time.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Productivity {
+    /// The percentage, unrounded.
+    pub percent: Decimal,
+    /// Of what.
+    pub of: Denominator,
+}
+
+impl fmt::Display for Productivity {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let shown = self.percent.round_dp_with_strategy(1, Rounding::MidpointAwayFromZero.strategy());
+        write!(f, "{} % of {}", shown.normalize(), self.of.words())
+    }
+}
+
+/// Productive time, with a client in the chair, against a stated other time.
+///
+/// # Errors
+///
+/// [`MoneyError::OutOfRange`] when the other time is nothing.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::{Denominator, productivity}, quantity::Duration};
+///
+/// let week = productivity(Duration::from_h(30.0)?, Duration::from_h(40.0)?, Denominator::RecordedTime)?;
+/// assert_eq!(week.to_string(), "75 % of recorded time");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn productivity(productive: Duration, of: Duration, denominator: Denominator) -> Result<Productivity, MoneyError> {
+    let over = exact::decimal(productive.min(), "productive time")?;
+    let under = exact::decimal(of.min(), "time to compare with")?;
+    if under <= Decimal::ZERO {
+        let allowed = "more than nothing";
+        return Err(MoneyError::OutOfRange { field: denominator.words(), value: under, unit: "min", allowed });
+    }
+    let percent = exact::ratio(&[over, HUNDRED], &[under], "productivity")?;
+    Ok(Productivity { percent, of: denominator })
+}
+
+/// Where productive time lies beside what a guide to the trade gives for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BesideTrade {
+    /// Below 30 %: below the low end that the guide gives.
+    BelowAll,
+    /// From 30 to below 40 %.
+    Low,
+    /// From 40 to 55 %.
+    Typical,
+    /// Above 55, up to 70 %.
+    High,
+    /// Above 70 %: above the high end. Check that idle and unsold hours were counted; prices rest on this figure.
+    AboveAll,
+}
+
+/// Holds a share of productive hours against the trade: 40 to 55 % is typical, about 30 low, about 70 high.
+///
+/// A productive share that is too rosy is how a price comes out too low: every cost of an hour is divided by it.
+///
+/// # Source
+///
+/// [`PRODUCTIVE_HOURS`], which does not print its denominator; all paid hours are meant, as we read it.
+#[must_use]
+pub fn beside_trade(productive_percent: Decimal) -> Sourced<BesideTrade> {
+    let at_least = |percent: i64| productive_percent >= Decimal::from(percent);
+    let at_most = |percent: i64| productive_percent <= Decimal::from(percent);
+    let place = match () {
+        () if !at_least(30) => BesideTrade::BelowAll,
+        () if !at_least(40) => BesideTrade::Low,
+        () if at_most(55) => BesideTrade::Typical,
+        () if at_most(70) => BesideTrade::High,
+        () => BesideTrade::AboveAll,
+    };
+    Sourced::published(place, &PRODUCTIVE_HOURS)
+}
+
+/// Net takings for each client, rounded once.
+///
+/// # Errors
+///
+/// [`MoneyError::OutOfRange`] without clients.
+pub fn average_bill(takings: Money, clients: u32, rounding: Rounding) -> Result<Money, MoneyError> {
+    if clients == 0 {
+        let allowed = "at least 1";
+        return Err(MoneyError::OutOfRange {
+            field: "number of clients",
+            value: Decimal::ZERO,
+            unit: "clients",
+            allowed,
+        });
+    }
+    Money::rounded(&[takings.decimal()], &[clients.into()], takings.currency(), rounding, "average bill")
+}
+
+/// Retail sales in percent of all net takings, services and retail together, unrounded.
+///
+/// # Errors
+///
+/// [`MoneyError::AmountOutOfRange`] for retail below nothing or above the takings; [`MoneyError::MixedCurrencies`].
+pub fn retail_share(retail: Money, all_takings: Money) -> Result<Decimal, MoneyError> {
+    retail.not_negative("retail sales")?.same_currency(all_takings.positive("takings")?)?;
+    if retail > all_takings {
+        let allowed = "at most all takings, services and retail together";
+        return Err(MoneyError::AmountOutOfRange { field: "retail sales", value: retail, allowed });
+    }
+    retail.percent_of(all_takings)
+}
+
+/// The middle of a list of counts (clients a day, say): half the days had fewer, half had more.
+///
+/// One odd day moves it less than it moves the mean. Of two middle values it is the mean.
+///
+/// # Errors
+///
+/// [`MoneyError::Empty`].
+///
+/// # Source
+///
+/// OpenStax, Prealgebra 2e, module m81304.
+pub fn median_count(counts: &[u32]) -> Result<Decimal, MoneyError> {
+    let mut sorted = counts.to_vec();
+    sorted.sort_unstable();
+    let upper = sorted.get(sorted.len() / 2);
+    let lower = sorted.get(sorted.len().saturating_sub(1) / 2);
+    let (Some(lower), Some(upper)) = (lower, upper) else {
+        return Err(MoneyError::Empty { field: "list of counts" });
+    };
+    Ok(Decimal::new((i64::from(*lower) + i64::from(*upper)) * 5, 1).normalize())
+}

@@ -1,0 +1,121 @@
+use crate::money::{Money, MoneyError, Rounding, UnitPrice, allocate, exact};
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+/// One service of a mix.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MixItem {
+    /// The service, in the user's words.
+    pub what: String,
+    /// Its net price.
+    pub price: Money,
+    /// What one more of it costs.
+    pub variable: Money,
+    /// How many are sold, in proportion to the others: 3, 2 and 1, or 50, 33.3 and 16.7.
+    pub weight: Decimal,
+}
+
+/// How many of each service reach the goal.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct MixPlan {
+    /// What the average service leaves, unrounded.
+    pub average_contribution: UnitPrice,
+    /// How many services in all, unrounded.
+    pub count_exact: Decimal,
+    /// How many whole services in all: the sum of those below.
+    pub count: i64,
+    /// Each service, how many of it, and its net takings.
+    pub services: Vec<MixLine>,
+    /// Net takings of all of them.
+    pub sales: Money,
+    /// What they leave beyond fixed costs and target profit. Below nothing only when one more of some service makes a
+    /// loss.
+    pub left_over: Money,
+}
+
+/// One service of a plan.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct MixLine {
+    /// The service.
+    pub what: String,
+    /// How many.
+    pub count: i64,
+    /// Their net takings.
+    pub sales: Money,
+    /// What they leave.
+    pub contribution: Money,
+}
+
+/// How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
+///
+/// `count = (fixed + profit) · weight / sum(weight · contribution)` for each service, rounded up: whole services do not
+/// keep the mix exactly, and rounding any of them down could miss the goal.
+///
+/// # Errors
+///
+/// [`MoneyError::Empty`]; [`MoneyError::OutOfRange`] for a weight below nothing; [`MoneyError::NeverReached`] when the
+/// average service leaves nothing; [`MoneyError::MixedCurrencies`].
+///
+/// # Source
+///
+/// Weighted contribution of a sales mix: OpenStax, Principles of Accounting, Volume 2 (chapter on cost-volume-profit),
+/// module number from memory.
+pub fn mix_target(fixed: Money, profit: Money, items: &[MixItem]) -> Result<MixPlan, MoneyError> {
+    let currency = fixed.currency();
+    let goal = fixed.not_negative("fixed costs")?.plus(profit.not_negative("target profit")?)?;
+    let too_large = MoneyError::TooLarge { field: "sum over the mix" };
+    if items.is_empty() {
+        return Err(MoneyError::Empty { field: "service mix" });
+    }
+    let (mut weights, mut weighted) = (Decimal::ZERO, Decimal::ZERO);
+    for item in items {
+        let each = item.price.minus(item.variable)?;
+        each.same_currency(goal)?;
+        let part = each.decimal().checked_mul(item.weight).ok_or_else(|| too_large.clone())?;
+        weights = weights.checked_add(item.weight).ok_or_else(|| too_large.clone())?;
+        weighted = weighted.checked_add(part).ok_or_else(|| too_large.clone())?;
+    }
+    // Checks the weights too, before they divide anything.
+    let shares: Vec<_> = items.iter().map(|item| item.weight).collect();
+    allocate::share_out(1, &shares)?;
+    let per_unit = exact::ratio(&[weighted], &[weights], "average contribution")?;
+    if per_unit <= Decimal::ZERO {
+        let left = Money::from_decimal(per_unit, currency, Rounding::ToNegativeInfinity)?;
+        return Err(MoneyError::NeverReached { goal: "the target", left });
+    }
+    let (over, under) = ([goal.decimal(), weights], [weighted]);
+    let count_exact = exact::ratio(&over, &under, "number of services")?;
+    let services = items
+        .iter()
+        .map(|item| {
+            let over = [goal.decimal(), item.weight];
+            let count = exact::quotient(&over, &under, 0, Rounding::ToPositiveInfinity, "number of services")?;
+            let contribution = item.price.minus(item.variable)?.times(count)?;
+            Ok(MixLine { what: item.what.clone(), count, sales: item.price.times(count)?, contribution })
+        })
+        .collect::<Result<Vec<_>, MoneyError>>()?;
+    let count = services.iter().try_fold(0_i64, |sum, line| sum.checked_add(line.count)).ok_or(too_large)?;
+    Ok(MixPlan {
+        average_contribution: UnitPrice { per_unit, currency, unit: "service" },
+        count_exact,
+        count,
+        sales: Money::total(services.iter().map(|line| line.sales), currency)?,
+        left_over: Money::total(services.iter().map(|line| line.contribution), currency)?.minus(goal)?,
+        services,
+    })
+}
+
+/// What a period leaves when so many of each service were sold; weights are counts here.
+///
+/// # Errors
+///
+/// [`MoneyError::MixedCurrencies`]; [`MoneyError::BetweenMinorUnits`] for a count that is not whole.
+pub fn mix_profit(fixed: Money, sold: &[MixItem]) -> Result<Money, MoneyError> {
+    let mut profit = Money::zero(fixed.currency()).minus(fixed)?;
+    for item in sold {
+        let each = item.price.minus(item.variable)?.decimal();
+        let amount = each.checked_mul(item.weight).ok_or(MoneyError::TooLarge { field: "contribution" })?;
+        profit = profit.plus(Money::from_decimal_exact(amount, item.price.currency())?)?;
+    }
+    Ok(profit)
+}

@@ -1,0 +1,246 @@
+//! Checks a file against the schema of its shape and reports everything that is wrong, not the first thing only.
+//!
+//! Only the keywords that the derived schema uses are understood; `schema_uses_only_known_keywords` in the tests keeps
+//! that true.
+
+use super::{Kind, Node, Position, Problem};
+use crate::choice::nearest;
+use serde_json::{Map, Value};
+
+/// The walk's state: the whole schema for `$ref`, and what was found so far.
+pub(super) struct Checker<'s> {
+    pub(super) root: &'s Value,
+    /// Reads a text field as its `x-parse` names it.
+    pub(super) text_field: fn(&str, &str) -> Result<(), String>,
+    pub(super) problems: Vec<Problem>,
+}
+
+impl<'s> Checker<'s> {
+    /// Checks one value under one schema; `field` is the path so far.
+    pub(super) fn check(&mut self, node: &Node, schema: &'s Value, field: &str) {
+        let schema = self.resolve(schema);
+        if let Some(choices) = choices(schema) {
+            return self.check_choice(node, &choices, field);
+        }
+        match (type_name(schema), &node.kind) {
+            (Some("object"), Kind::Table(entries)) => self.check_table(node.at, entries, schema, field),
+            (Some("array"), Kind::List(items)) => self.check_list(node.at, items, schema, field),
+            (Some("string"), Kind::Text(text)) => self.check_text(node.at, text, schema, field),
+            (Some("number" | "integer"), Kind::Number(value, text)) => {
+                self.check_number(node.at, *value, text, schema, field);
+            }
+            (Some("boolean"), Kind::Flag(_)) | (None, _) => {}
+            (Some(wanted), _) => {
+                let message = format!(
+                    "{} where {} belongs: {}",
+                    shown(node),
+                    expected(wanted, schema),
+                    way_out(node, wanted, schema)
+                );
+                self.report(node.at, field, message);
+            }
+        }
+    }
+
+    fn report(&mut self, at: Option<Position>, field: &str, message: String) {
+        self.problems.push(Problem { at, field: field.to_owned(), message });
+    }
+
+    /// Follows `$ref` and looks through the `null` half of an optional field.
+    fn resolve(&self, schema: &'s Value) -> &'s Value {
+        // Two kinds of indirection can alternate; the derived schema never nests them deeply.
+        let mut current = schema;
+        for _ in 0..8 {
+            if let Some(target) = current.get("$ref").and_then(Value::as_str) {
+                match target.strip_prefix('#').and_then(|pointer| self.root.pointer(pointer)) {
+                    Some(found) => current = found,
+                    None => break,
+                }
+            } else if let Some(some) = current
+                .get("anyOf")
+                .and_then(Value::as_array)
+                .and_then(|any| any.iter().find(|s| s.get("type").and_then(Value::as_str) != Some("null")))
+            {
+                current = some;
+            } else {
+                break;
+            }
+        }
+        current
+    }
+
+    fn check_choice(&mut self, node: &Node, choices: &[&str], field: &str) {
+        if node.text().is_some_and(|text| choices.contains(&text)) {
+            return;
+        }
+        let near = node.text().and_then(|text| nearest(text, choices.iter().copied()));
+        let hint = near.map(|word| format!("did you mean \"{word}\"? ")).unwrap_or_default();
+        self.report(node.at, field, format!("{} is not one of the choices: {hint}give {}", shown(node), list(choices)));
+    }
+
+    fn check_table(
+        &mut self,
+        at: Option<Position>,
+        entries: &[(String, Option<Position>, Node)],
+        schema: &'s Value,
+        field: &str,
+    ) {
+        let known = schema.get("properties").and_then(Value::as_object);
+        let names = || known.into_iter().flat_map(Map::keys).map(String::as_str);
+        let mut meant: Vec<&str> = Vec::new();
+        for (key, key_at, value) in entries {
+            let path = join(field, key);
+            match known.and_then(|fields| fields.get(key)) {
+                // JSON may say `null` for a field that may be left out.
+                Some(_) if matches!(value.kind, Kind::Null) && !required(schema).any(|name| name == key) => {}
+                Some(inner) => self.check(value, inner, &path),
+                None => {
+                    let hint = match nearest(key, names()) {
+                        Some(word) => {
+                            meant.push(word);
+                            format!("did you mean `{word}`?")
+                        }
+                        None => format!("the fields here are {}", list(&names().collect::<Vec<_>>())),
+                    };
+                    self.report(*key_at, &path, format!("unknown field: {hint}"));
+                }
+            }
+        }
+        for name in required(schema) {
+            // A misspelt field is one mistake, not an unknown field and a missing one.
+            if !entries.iter().any(|(key, ..)| key == name) && !meant.contains(&name) {
+                let what = known.and_then(|fields| fields.get(name)).and_then(|s| self.description(s));
+                let what = what.map(|text| format!(" ({text})")).unwrap_or_default();
+                self.report(at, &join(field, name), format!("missing: add it{what}"));
+            }
+        }
+    }
+
+    fn check_list(&mut self, at: Option<Position>, items: &[Node], schema: &'s Value, field: &str) {
+        if let Some(least) = schema.get("minItems").and_then(Value::as_u64)
+            && (items.len() as u64) < least
+        {
+            self.report(at, field, format!("the list has {} entries: give at least {least}", items.len()));
+        }
+        if let Some(inner) = schema.get("items") {
+            for (i, item) in items.iter().enumerate() {
+                self.check(item, inner, &format!("{field}[{}]", i + 1));
+            }
+        }
+    }
+
+    fn check_text(&mut self, at: Option<Position>, text: &str, schema: &'s Value, field: &str) {
+        let characters = text.chars().count() as u64;
+        if schema.get("minLength").and_then(Value::as_u64).is_some_and(|least| characters < least) {
+            self.report(at, field, "empty text: write something, or leave the field out if it is optional".to_owned());
+        }
+        if let Some(most) = schema.get("maxLength").and_then(Value::as_u64)
+            && characters > most
+        {
+            self.report(at, field, format!("the text has {characters} characters: give at most {most}"));
+        }
+        if let Some(reader) = schema.get("x-parse").and_then(Value::as_str)
+            && let Err(message) = (self.text_field)(reader, text)
+        {
+            self.report(at, field, message);
+        }
+    }
+
+    fn check_number(&mut self, at: Option<Position>, value: f64, text: &str, schema: &'s Value, field: &str) {
+        let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
+        let (low, high, range) = (bound(schema, "minimum"), bound(schema, "maximum"), range(schema));
+        if !value.is_finite() {
+            self.report(at, field, format!("{text}{unit} is not a finite number: {range}"));
+        } else if type_name(schema) == Some("integer") && value.fract() != 0.0 {
+            self.report(at, field, format!("{text}{unit} is not a whole number: {range}"));
+        } else if low.is_some_and(|low| value < low) || high.is_some_and(|high| value > high) {
+            self.report(at, field, format!("{text}{unit} is out of range: {range}"));
+        }
+    }
+
+    fn description(&self, schema: &'s Value) -> Option<String> {
+        let text = schema.get("description").or_else(|| self.resolve(schema).get("description"))?.as_str()?;
+        Some(text.split('\n').next()?.trim_end_matches('.').to_owned())
+    }
+}
+
+fn bound(schema: &Value, key: &str) -> Option<f64> {
+    schema.get(key).and_then(Value::as_f64)
+}
+
+/// What a number may be, as a request: `give 1 to 120 min`.
+fn range(schema: &Value) -> String {
+    let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
+    match (bound(schema, "minimum"), bound(schema, "maximum")) {
+        (Some(low), Some(high)) if low == high => format!("give {low}{unit}"),
+        (Some(low), Some(high)) => format!("give {low} to {high}{unit}"),
+        (Some(low), None) => format!("give {low}{unit} or more"),
+        (None, Some(high)) => format!("give {high}{unit} or less"),
+        (None, None) => "give a finite number".to_owned(),
+    }
+}
+
+fn required(schema: &Value) -> impl Iterator<Item = &str> {
+    schema.get("required").and_then(Value::as_array).into_iter().flatten().filter_map(Value::as_str)
+}
+
+/// The type of a schema without the `null` of an optional field.
+fn type_name(schema: &Value) -> Option<&str> {
+    match schema.get("type")? {
+        Value::Array(names) => names.iter().filter_map(Value::as_str).find(|name| *name != "null"),
+        name => name.as_str(),
+    }
+}
+
+/// The words of an enumeration, each of which has its description.
+fn choices(schema: &Value) -> Option<Vec<&str>> {
+    let one_of = schema.get("oneOf").and_then(Value::as_array)?;
+    Some(one_of.iter().filter_map(|choice| choice.get("const").and_then(Value::as_str)).collect())
+}
+
+fn join(field: &str, key: &str) -> String {
+    if field.is_empty() { key.to_owned() } else { format!("{field}.{key}") }
+}
+
+fn list(words: &[&str]) -> String {
+    words.join(", ")
+}
+
+fn shown(node: &Node) -> String {
+    match &node.kind {
+        Kind::Text(text) => format!("\"{text}\""),
+        Kind::Number(_, text) => text.clone(),
+        Kind::Flag(flag) => flag.to_string(),
+        Kind::Null => "null".to_owned(),
+        _ => node.kind_name().to_owned(),
+    }
+}
+
+fn expected(wanted: &str, schema: &Value) -> String {
+    let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" in {u}")).unwrap_or_default();
+    match wanted {
+        "object" => "a table".to_owned(),
+        "array" => "a list".to_owned(),
+        "string" => "text".to_owned(),
+        "integer" => format!("a whole number{unit}"),
+        "number" => format!("a number{unit}"),
+        "boolean" => "true or false".to_owned(),
+        other => other.to_owned(),
+    }
+}
+
+fn way_out(node: &Node, wanted: &str, schema: &Value) -> String {
+    let one_word = !matches!(node.kind, Kind::Null | Kind::List(_) | Kind::Table(_));
+    match wanted {
+        "string" if one_word => "write it in quotes".to_owned(),
+        "number" | "integer" if node.text().is_some_and(|text| text.trim().parse::<f64>().is_ok()) => {
+            "write it without quotes".to_owned()
+        }
+        "number" | "integer" => range(schema),
+        "boolean" => "write true or false, without quotes".to_owned(),
+        "array" if one_word => "write it in [ ]".to_owned(),
+        "array" => "write [[ ]] around its name, or in JSON a list of tables".to_owned(),
+        "object" => "write its fields, each with its name".to_owned(),
+        _ => "give that".to_owned(),
+    }
+}

@@ -1,0 +1,123 @@
+use super::{Format, Lines, Node, Problem, Problems, check::Checker, read_json, read_toml};
+use schemars::{JsonSchema, generate::SchemaSettings};
+use serde::{Serialize, de::DeserializeOwned};
+use serde_json::Value;
+
+/// A file that foilwork reads: a shape of plain fields from which the schema is derived, and what a schema cannot say.
+pub trait Document: JsonSchema + Serialize + DeserializeOwned + 'static {
+    /// The JSON Schema of the file, derived once: [`derive`] makes it.
+    fn schema() -> &'static Value;
+
+    /// Reads a text field as the `x-parse` of its schema names it.
+    ///
+    /// # Errors
+    ///
+    /// What is wrong with the text, and what to write.
+    fn text_field(reader: &str, text: &str) -> Result<(), String>;
+
+    /// What a schema cannot say: names that must exist, names given twice, either-or fields.
+    ///
+    /// It works on whatever could be read, so that one broken table does not hide what is wrong with the next.
+    fn check_whole(root: &Node, problems: &mut Problems);
+}
+
+/// Derives the JSON Schema (draft 2020-12) of a shape.
+pub(crate) fn derive<T: JsonSchema>() -> Value {
+    SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<T>().to_value()
+}
+
+/// Reads a file.
+///
+/// # Errors
+///
+/// [`Problems`] holds everything that is wrong, in the order of the lines: each with its line, its field, the value,
+/// the allowed range and the way out.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::{Format, parse}, service::ServiceFile};
+///
+/// let problems = parse::<ServiceFile>("format = 2\n[service]\ntitle = \"\"", Format::Toml).unwrap_err();
+/// assert!(problems.to_string().contains("line 1: format: 2 is out of range: give 1"));
+/// assert!(problems.to_string().contains("line 3: service.title: empty text"));
+/// ```
+pub fn parse<T: Document>(text: &str, format: Format) -> Result<T, Problems> {
+    let (root, problems) = tree(text, format);
+    // After a syntax error the rest of the tree is a guess: what it lacks may be there.
+    if !problems.is_empty() {
+        return Err(Problems(problems).sorted());
+    }
+    read_tree(&root)
+}
+
+/// Reads a file that has been taken apart already, for example by another program; problems name no lines.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::from_value, service::ServiceFile};
+///
+/// let problems = from_value::<ServiceFile>(&serde_json::json!({ "format": 2 })).unwrap_err();
+/// assert!(problems.to_string().starts_with("format: 2 is out of range: give 1"));
+/// ```
+pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
+    read_tree(&Node::of_json(value))
+}
+
+/// Holds a file that was put together in code against the same rules as a text.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse`]; none names a line.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::{self, Format}, service::ServiceFile};
+///
+/// let text = include_str!("../../examples/soft-gradient.toml");
+/// let mut file: ServiceFile = reader::parse(text, Format::Toml)?;
+/// file.analysis.white_percent = 300.0;
+/// let problems = reader::validate(&file).unwrap_err();
+/// assert_eq!(problems.to_string(), "analysis.white_percent: 300 % is out of range: give 0 to 100 %");
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
+    // TOML knows every number that Rust has; JSON would turn one that is not finite into "left out".
+    let value = toml::Value::try_from(file).map_err(|error| whole(error.to_string()))?;
+    check_tree::<T>(&Node::of_toml(&value))
+}
+
+fn read_tree<T: Document>(root: &Node) -> Result<T, Problems> {
+    check_tree::<T>(root)?;
+    // Unreachable while the schema is derived from the shape; said rather than panicked about.
+    serde_json::from_value(root.to_json()).map_err(|error| whole(error.to_string()))
+}
+
+fn check_tree<T: Document>(root: &Node) -> Result<(), Problems> {
+    let schema = T::schema();
+    let mut checker = Checker { root: schema, text_field: T::text_field, problems: Vec::new() };
+    checker.check(root, schema, "");
+    let mut problems = Problems(checker.problems);
+    T::check_whole(root, &mut problems);
+    problems.or(())
+}
+
+fn whole(message: String) -> Problems {
+    Problems(vec![Problem { at: None, field: String::new(), message }])
+}
+
+/// The text as a tree with places, and what is wrong with its syntax.
+pub(super) fn tree(text: &str, format: Format) -> (Node, Vec<Problem>) {
+    // Spreadsheet programs like to put a byte order mark in front.
+    let lines = Lines::of(text.strip_prefix('\u{feff}').unwrap_or(text));
+    match format {
+        Format::Toml => read_toml::read(&lines),
+        Format::Json => read_json::read(&lines),
+    }
+}

@@ -1,0 +1,28 @@
+//! Reading: TOML or JSON in, a checked shape out, or everything that is wrong with it, each with its line and field.
+//!
+//! The shape of a file is said once, as a Rust struct; its JSON Schema is derived from it, and every file is checked
+//! against that schema. A file that was put together in code goes through the same checks ([`validate`]).
+//!
+//! - Read: [`parse`] a text, [`from_value`] plain data; [`Format`] says which of the two languages.
+//! - Check: [`validate`] what was put together in code.
+//! - Report: [`Problems`] holds all that is wrong, each a [`Problem`] with its [`Position`].
+//! - Describe a file of your own: [`Document`].
+
+mod check;
+mod document;
+mod format;
+mod locate;
+mod node;
+mod problem;
+mod read_json;
+mod read_toml;
+
+pub use document::{Document, from_value, parse, validate};
+pub use format::Format;
+pub use node::{Kind, Node, Position};
+pub use problem::{Problem, Problems};
+
+pub(crate) use document::derive;
+pub(crate) use problem::InField;
+
+use node::Lines;

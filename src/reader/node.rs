@@ -1,0 +1,156 @@
+use serde_json::{Map, Number, Value};
+
+/// A place in the text, both counted from one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Position {
+    /// Line.
+    pub line: usize,
+    /// Column, in characters.
+    pub column: usize,
+}
+
+impl Position {
+    /// Where a text begins.
+    pub(super) const START: Self = Self { line: 1, column: 1 };
+}
+
+/// A text that knows where its lines begin, so that every place in it is found quickly.
+pub(super) struct Lines<'t> {
+    pub(super) text: &'t str,
+    begins: Vec<usize>,
+}
+
+impl<'t> Lines<'t> {
+    pub(super) fn of(text: &'t str) -> Self {
+        let after_breaks = text.match_indices('\n').map(|(at, _)| at + 1);
+        Self { text, begins: std::iter::once(0).chain(after_breaks).collect() }
+    }
+
+    /// The place of a byte offset; offsets past the end give the end.
+    pub(super) fn position(&self, offset: usize) -> Position {
+        let offset = offset.min(self.text.len());
+        let line = self.begins.partition_point(|begin| *begin <= offset);
+        let begin = line.checked_sub(1).and_then(|before| self.begins.get(before)).copied().unwrap_or(0);
+        let column = self.text.get(begin..offset).unwrap_or_default().chars().count() + 1;
+        Position { line, column }
+    }
+}
+
+/// A value that remembers where it stands, whatever the file format was.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Node {
+    /// Where it begins; `None` for a value that comes from no text.
+    pub at: Option<Position>,
+    /// What it is.
+    pub kind: Kind,
+}
+
+/// The kinds that TOML and JSON share. TOML dates arrive as text.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Kind {
+    /// JSON `null`.
+    Null,
+    /// `true` or `false`.
+    Flag(bool),
+    /// A number, with the text it was written as.
+    Number(f64, String),
+    /// Text.
+    Text(String),
+    /// A list.
+    List(Vec<Node>),
+    /// A table: the key, where the key stands, and the value.
+    Table(Vec<(String, Option<Position>, Node)>),
+}
+
+impl Node {
+    /// The tree of a JSON value, without places.
+    pub(super) fn of_json(value: &Value) -> Self {
+        let kind = match value {
+            Value::Null => Kind::Null,
+            Value::Bool(flag) => Kind::Flag(*flag),
+            Value::Number(number) => Kind::Number(number.as_f64().unwrap_or(f64::NAN), number.to_string()),
+            Value::String(text) => Kind::Text(text.clone()),
+            Value::Array(items) => Kind::List(items.iter().map(Self::of_json).collect()),
+            Value::Object(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_json(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
+    /// The tree of a TOML value, without places.
+    pub(super) fn of_toml(value: &toml::Value) -> Self {
+        let kind = match value {
+            toml::Value::Boolean(flag) => Kind::Flag(*flag),
+            toml::Value::Integer(whole) => Kind::Number(*whole as f64, whole.to_string()),
+            toml::Value::Float(number) => Kind::Number(*number, number.to_string()),
+            toml::Value::String(text) => Kind::Text(text.clone()),
+            toml::Value::Datetime(moment) => Kind::Text(moment.to_string()),
+            toml::Value::Array(items) => Kind::List(items.iter().map(Self::of_toml).collect()),
+            toml::Value::Table(fields) => {
+                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_toml(inner))).collect())
+            }
+        };
+        Self { at: None, kind }
+    }
+
+    /// The value under a key of a table; `null` counts as left out.
+    pub fn get(&self, key: &str) -> Option<&Node> {
+        let Kind::Table(entries) = &self.kind else { return None };
+        let found = entries.iter().find(|(k, ..)| k == key).map(|(.., node)| node);
+        found.filter(|node| node.kind != Kind::Null)
+    }
+
+    /// The elements of a list; empty for any other kind.
+    pub fn items(&self) -> &[Node] {
+        match &self.kind {
+            Kind::List(items) => items,
+            _ => &[],
+        }
+    }
+
+    /// The text, if it is text.
+    pub fn text(&self) -> Option<&str> {
+        match &self.kind {
+            Kind::Text(text) => Some(text),
+            _ => None,
+        }
+    }
+
+    /// The number, if it is a number.
+    pub fn number(&self) -> Option<f64> {
+        match self.kind {
+            Kind::Number(value, _) => Some(value),
+            _ => None,
+        }
+    }
+
+    /// What a message calls this kind.
+    pub fn kind_name(&self) -> &'static str {
+        match self.kind {
+            Kind::Null => "nothing",
+            Kind::Flag(_) => "true/false",
+            Kind::Number(..) => "a number",
+            Kind::Text(_) => "text",
+            Kind::List(_) => "a list",
+            Kind::Table(_) => "a table",
+        }
+    }
+
+    /// The same value without its places, for `serde`; fields that are `null` are left out.
+    pub fn to_json(&self) -> Value {
+        match &self.kind {
+            Kind::Null => Value::Null,
+            Kind::Flag(flag) => Value::Bool(*flag),
+            // `8.0` is a whole number too; up to 2^53 nothing is lost.
+            Kind::Number(value, _) if value.fract() == 0.0 && value.abs() < 9e15 => Value::from(*value as i64),
+            Kind::Number(value, _) => Number::from_f64(*value).map_or(Value::Null, Value::Number),
+            Kind::Text(text) => Value::String(text.clone()),
+            Kind::List(items) => items.iter().map(Node::to_json).collect(),
+            Kind::Table(entries) => {
+                let stated = entries.iter().filter(|(.., v)| v.kind != Kind::Null);
+                Value::Object(stated.map(|(k, _, v)| (k.clone(), v.to_json())).collect::<Map<_, _>>())
+            }
+        }
+    }
+}

@@ -1,0 +1,65 @@
+use super::{Kind, Lines, Node, Position, Problem};
+use toml::{
+    Spanned,
+    de::{DeTable, DeValue},
+};
+
+/// Reads TOML as far as it can be read, with every syntax error on the way.
+pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
+    let (table, errors) = DeTable::parse_recoverable(text.text);
+    let mut problems: Vec<Problem> = errors
+        .iter()
+        .map(|error| Problem {
+            at: error.span().map(|span| text.position(span.start)),
+            field: String::new(),
+            message: format!(
+                "not valid TOML: {}",
+                words(error.message(), error.span().and_then(|span| text.text.get(span)))
+            ),
+        })
+        .collect();
+    // What follows a mistake on the same line is its echo.
+    problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
+    (Node { at: Some(Position::START), kind: table_kind(text, table.get_ref()) }, problems)
+}
+
+/// The parser's own words, except where they would mislead.
+fn words(message: &str, at: Option<&str>) -> String {
+    let message = message.replace('\n', ", ");
+    match (message.as_str(), at) {
+        ("duplicate key", Some(key)) => format!("`{key}` is given twice in one table: keep one"),
+        ("invalid basic string, expected `\"`", _) => "text without its closing quote: add it".to_owned(),
+        // The parser takes any bare word that begins like `true` or `false` for one of them.
+        (words, _) if words.starts_with("invalid boolean") || words.starts_with("string values must be quoted") => {
+            "a value without quotes is neither a number nor true nor false: write text in quotes".to_owned()
+        }
+        _ => message,
+    }
+}
+
+fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
+    let at = Some(text.position(value.span().start));
+    let kind = match value.get_ref() {
+        DeValue::String(s) => Kind::Text(s.to_string()),
+        // Underscores and radix prefixes are TOML's way of writing the same number.
+        DeValue::Integer(i) => match i128::from_str_radix(i.as_str(), i.radix()) {
+            Ok(whole) => Kind::Number(whole as f64, whole.to_string()),
+            Err(_) => Kind::Number(f64::NAN, i.to_string()),
+        },
+        DeValue::Float(x) => Kind::Number(x.as_str().parse().unwrap_or(f64::NAN), x.to_string()),
+        DeValue::Boolean(flag) => Kind::Flag(*flag),
+        DeValue::Datetime(moment) => Kind::Text(moment.to_string()),
+        DeValue::Array(items) => Kind::List(items.iter().map(|item| node(text, item)).collect()),
+        DeValue::Table(table) => table_kind(text, table),
+    };
+    Node { at, kind }
+}
+
+fn table_kind(text: &Lines<'_>, table: &DeTable<'_>) -> Kind {
+    let mut entries: Vec<_> = table
+        .iter()
+        .map(|(key, value)| (key.get_ref().to_string(), Some(text.position(key.span().start)), node(text, value)))
+        .collect();
+    entries.sort_by_key(|(_, at, _)| *at);
+    Kind::Table(entries)
+}

@@ -1,0 +1,141 @@
+//! Lists of services: problems with their places, CSV and JSON alike.
+
+use crate::api::money::helpers::{currency, euros, number};
+use foilwork::business::list::{BusinessTerms, Place, parse_csv, parse_json, price_services};
+use rust_decimal::Decimal;
+
+#[test]
+fn lists_report_every_problem_with_its_place() {
+    let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,price,sold,colour\n\
+                foils,26.40,500,,70,120,,2,x\n\
+                ,26.4x,0,-3,70,0,12.505,2.5,\n\
+                toner,9.80,60,30,15,40\n";
+    let problems: Vec<_> = parse_csv(text, currency("EUR")).unwrap_err().iter().map(ToString::to_string).collect();
+    let known = foilwork::business::list::COLUMNS.join(", ");
+    assert_eq!(problems, [
+        format!("header, colour: unknown column: the columns are {known}"),
+        "line 2, product_g: is missing: give a value".into(),
+        "line 3, service: is missing: give a value".into(),
+        "line 3, product_pack_price: amount \"26.4x\" is not a decimal number: write digits with a point, for example 12.50"
+            .into(),
+        "line 3, product_g: invalid mass (got -3 g): must be from 0 to 1e9 g".into(),
+        "line 3, product_pack_g: invalid pack contents (got 0 g): must be more than nothing".into(),
+        "line 3, price: 12.505 EUR has more than 2 decimals: round it first, and name the rounding".into(),
+        "line 3, sold: invalid count (got 2.5 services): must be a whole number from 0 to 4294967295".into(),
+        "line 3, chair_min: invalid chair time (got 0 min): must be more than nothing".into(),
+        "line 4, line: 6 fields under 9 column names: quote a field that holds the separator".into(),
+    ]);
+    let json = r#"[{"service": "toner", "hands_on_min": 15, "chair_min": [40]}, {"service": "gloss", "hands_on_min": "x", "chair_min": 30, "price": null}]"#;
+    let problems: Vec<_> = parse_json(json, currency("EUR")).unwrap_err().iter().map(ToString::to_string).collect();
+    assert_eq!(
+        problems,
+        [
+            "item 1, chair_min: must be a text or a number",
+            "item 1, chair_min: is missing: give a value",
+            "item 2, hands_on_min: number \"x\" is not a decimal number: write digits with a point, for example 12.50",
+        ]
+    );
+    assert_eq!(parse_csv("service,hands_on_min,chair_min\n", currency("EUR")).unwrap_err()[0].place, Place::Header);
+    assert_eq!(parse_json("[]", currency("EUR")).unwrap_err().len(), 1);
+    assert!(parse_json("{", currency("EUR")).is_err() && parse_csv("", currency("EUR")).is_err());
+}
+
+#[test]
+fn lists_may_use_other_separators_and_a_byte_order_mark() {
+    for separator in [";", "\t"] {
+        let text = "\u{feff}service,hands_on_min,chair_min,price\r\nfoils,70,120,140.00\r\n".replace(',', separator);
+        let list = parse_csv(&text, currency("EUR")).unwrap();
+        assert_eq!((list[0].service.as_str(), list[0].price), ("foils", Some(euros("140.00"))));
+    }
+    let quoted = parse_csv("service,hands_on_min,chair_min\n\"foils, half head\",70,120\n", currency("EUR")).unwrap();
+    assert_eq!(quoted[0].service, "foils, half head");
+}
+
+#[test]
+fn terms_report_every_problem_together() {
+    let terms = BusinessTerms {
+        currency: "EUR".into(),
+        wage_per_h: "16.005".into(),
+        paid_h: "38".into(),
+        overhead: "48600".into(),
+        chairs: "0".into(),
+        productive_h_per_chair: "1150".into(),
+        margin_percent: Some("30".into()),
+        markup_percent: Some("50".into()),
+        price_ending: Some("0.90".into()),
+        ..BusinessTerms::default()
+    };
+    let problems: Vec<_> = terms.check().unwrap_err().iter().map(ToString::to_string).collect();
+    assert_eq!(
+        problems,
+        [
+            "business terms, wage_per_h: 16.005 EUR has more than 2 decimals: round it first, and name the rounding",
+            "business terms, productive_h: is missing: give a value",
+            "business terms, margin_percent, markup_percent, per_chair_hour: give exactly one of these targets",
+            "business terms, overhead: invalid number of chairs (got 0 chairs): must be more than nothing",
+            "business terms, price_step: is missing: price_ending needs the step it repeats in",
+        ]
+    );
+}
+
+/// The invented price list of Juniper & Tide, read both ways: the same table, the same text.
+#[test]
+fn the_example_list_reads_alike_from_csv_and_json() {
+    let terms: BusinessTerms =
+        serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json")).unwrap();
+    let business = terms.check().unwrap();
+    let csv = parse_csv(include_str!("../../../examples/juniper_and_tide_services.csv"), business.currency).unwrap();
+    let json = parse_json(include_str!("../../../examples/juniper_and_tide_services.json"), business.currency).unwrap();
+    assert_eq!(csv, json);
+    let table = price_services(&csv, &business).unwrap();
+    assert!(table.totals.reconcile());
+    let text = table.to_csv();
+    assert_eq!(text.lines().count(), csv.len() + 2);
+    let mut reader = csv::Reader::from_reader(text.as_bytes());
+    let rows: Vec<_> = reader.records().map(Result::unwrap).collect();
+    let (total, lines) = rows.split_last().unwrap();
+    assert_eq!(&total[0], "total");
+    for column in 3..15 {
+        let down: Decimal = lines.iter().map(|line| number(&line[column]) * number(&line[2])).sum();
+        assert_eq!(down, number(&total[column]), "column {column} of the written text");
+    }
+}
+
+#[test]
+fn a_text_that_a_spreadsheet_would_run_is_written_as_text() {
+    let text = "service,hands_on_min,chair_min,consumables\n\"=1+1\",70,120,1.00\n";
+    let terms: BusinessTerms =
+        serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json")).unwrap();
+    let business = terms.check().unwrap();
+    let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();
+    assert!(table.to_csv().lines().nth(1).unwrap().starts_with("'=1+1,"));
+}
+
+/// By hand: foils leave 100 - 10 = 90, gloss 40 - 5 = 35; sold 1 to 3, four of them leave 195. 4000 needs 82.05 services,
+/// and 83 in that mix are 21 and 62: 1890 + 2170 = 4060.
+#[test]
+fn a_list_says_how_many_of_each_cover_the_month() {
+    let terms = BusinessTerms {
+        currency: "EUR".into(),
+        wage_per_h: "0".into(),
+        paid_h: "1".into(),
+        productive_h: "1".into(),
+        overhead: "0".into(),
+        chairs: "1".into(),
+        productive_h_per_chair: "1".into(),
+        margin_percent: Some("10".into()),
+        ..BusinessTerms::default()
+    };
+    let business = terms.check().unwrap();
+    let text = "service,class,consumables,hands_on_min,chair_min,price,sold\n\
+                foils,long,10,60,120,100,1\ngloss,,5,20,40,40,3\n";
+    let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();
+    let plan = table.sales_needed(euros("4000"), euros("0")).unwrap();
+    let counts: Vec<_> = plan.services.iter().map(|line| (line.what.as_str(), line.count)).collect();
+    assert_eq!(counts, [("foils, long", 21), ("gloss", 62)]);
+    assert_eq!((plan.count, plan.left_over), (83, euros("60.00")));
+    // 90 in two hours, 35 in forty minutes: the gloss earns more for the chair.
+    let ranked: Vec<_> =
+        table.by_chair_hour().iter().map(|line| line.contribution_per_chair_hour.to_string()).collect();
+    assert_eq!(ranked, ["52.5 EUR/h", "45 EUR/h"]);
+}

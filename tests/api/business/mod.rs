@@ -1,0 +1,3 @@
+//! The public interface of business.
+
+mod lists;
