@@ -19,6 +19,7 @@ pub mod scale;
 pub mod service;
 pub mod sheet;
 pub mod source;
+pub mod text;
 pub mod toner;
 
 #[cfg(feature = "cli")]

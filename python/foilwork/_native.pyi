@@ -25,8 +25,8 @@ __all__ = [
     "LimitReport",
     "LimitTable",
     "MarginOfSafety",
-    "MixLine",
-    "MixPlan",
+    "SalesMixLine",
+    "SalesMixPlan",
     "Money",
     "OutOfRangeWarning",
     "Pay",
@@ -101,7 +101,7 @@ __all__ = [
     "minimum_bowl",
     "minimum_mass",
     "mix_strengths",
-    "mix_target",
+    "sales_mix_target",
     "mix_volumes",
     "mixing_card",
     "molar_volumes",
@@ -2382,8 +2382,8 @@ class Money:
         amount: units of the currency as ``decimal.Decimal``, ``int`` or ``str``. A float is refused.
         currency: three-letter code in capitals.
         rounding: how an amount between two minor units is rounded; without it, such an amount is refused. One of
-            ``"midpoint_away_from_zero"`` (half up), ``"midpoint_nearest_even"``, ``"midpoint_toward_zero"``,
-            ``"to_zero"``, ``"away_from_zero"``, ``"to_negative_infinity"``, ``"to_positive_infinity"``.
+            ``"midpoint-away-from-zero"`` (half up), ``"midpoint-nearest-even"``, ``"midpoint-toward-zero"``,
+            ``"to-zero"``, ``"away-from-zero"``, ``"to-negative-infinity"``, ``"to-positive-infinity"``.
 
     Raises:
         FoilworkError: unknown currency, no decimal number, too many decimals, or beyond 64 bits of minor units.
@@ -2392,7 +2392,7 @@ class Money:
         >>> from foilwork.money import Money
         >>> Money("12.50", "EUR") + Money("0.75", "EUR")
         Money('13.25', 'EUR')
-        >>> Money("4.165", "EUR", "midpoint_nearest_even").minor
+        >>> Money("4.165", "EUR", "midpoint-nearest-even").minor
         416
         >>> Money("12.50", "EUR").amount
         Decimal('12.50')
@@ -2618,7 +2618,7 @@ class MarginOfSafety:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class MixLine:
+class SalesMixLine:
     """One service of a mix that reaches a goal."""
     @property
     def what(self) -> str:
@@ -2636,7 +2636,7 @@ class MixLine:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class MixPlan:
+class SalesMixPlan:
     """How many of each service reach a goal."""
     @property
     def average_contribution(self) -> Decimal:
@@ -2648,7 +2648,7 @@ class MixPlan:
     def count(self) -> int:
         """How many whole services in all, so that the goal is met."""
     @property
-    def services(self) -> list[MixLine]:
+    def services(self) -> list[SalesMixLine]:
         """Each service."""
     @property
     def sales(self) -> Money:
@@ -2777,26 +2777,26 @@ class CostTable:
         ['6.0', '94.0']
     """
     def __new__(cls, currency: str) -> CostTable: ...
-    def add(self, part: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
+    def add(self, kind: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
         """Add a line.
 
         Args:
-            part: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
-                ``"card fee"``, ``"other"``.
+            kind: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+                ``"card-fee"``, ``"other"``.
             what: what it is, in your words.
             amount: what it costs, nothing or more.
             section: the section of the head it belongs to, where there is one.
             bowl: the bowl it belongs to, where there is one.
 
         Raises:
-            FoilworkError: an unknown part, a negative amount, another currency.
+            FoilworkError: an unknown kind, a negative amount, another currency.
         """
     @property
     def total(self) -> Money:
         """The sum of the lines."""
     def lines(self) -> list[dict[str, Any]]:
-        """The lines as dicts: part, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
-    def by_part(self) -> list[tuple[str, Money]]:
+        """The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
+    def by_kind(self) -> list[tuple[str, Money]]:
         """The total of each kind of cost."""
     def by_section(self) -> list[tuple[str, Money]]:
         """The total of each section of the head, of the lines that belong to one."""
@@ -2841,7 +2841,7 @@ class PriceRule:
         price_step: Money | None = None,
         price_ending: Money | None = None,
         price_toward: str = "up",
-        rounding: str = "midpoint_away_from_zero",
+        rounding: str = "midpoint-away-from-zero",
     ) -> PriceRule: ...
     def price(self, cost: Money, chair_min: float | None = None) -> ServicePrice:
         """The price for a cost; ``chair_min`` is needed for a target by the hour."""
@@ -2865,7 +2865,7 @@ class PricedServices:
     def __len__(self) -> int: ...
 
 def product_cost(
-    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint_away_from_zero"
+    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint-away-from-zero"
 ) -> Money:
     """Cost of the product that was used, waste included, at its unrounded pack price.
 
@@ -2888,7 +2888,7 @@ def product_cost(
     """
 
 def supply_cost(
-    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint_away_from_zero"
+    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
 ) -> Money:
     """:func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
 
@@ -2970,7 +2970,7 @@ def labour_cost(
     paid_h: float,
     productive_h: float,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Money:
     """Cost of so much hands-on time, rounded once from the exact value.
 
@@ -3017,7 +3017,7 @@ def overhead_cost(
     chairs: int,
     productive_h_per_chair: float,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Money:
     """Overhead of so much time in the chair, rounded once from the exact value.
 
@@ -3053,7 +3053,7 @@ def allocate(amount: Money, weights: Sequence[_Number]) -> list[Money]:
         [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
     """
 
-def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> SetPrice:
+def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
 
     Args:
@@ -3071,7 +3071,7 @@ def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "
         (Money('100.00', 'EUR'), Decimal('33.33'))
     """
 
-def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> SetPrice:
+def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price with the stated part of the cost on top: ``cost * (1 + mark-up)``.
 
     Args:
@@ -3138,7 +3138,7 @@ def markup_to_margin(markup_percent: _Number) -> Decimal:
         Decimal('20')
     """
 
-def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> TaxedPrice:
+def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
     """Put tax on a net price. The tax is rounded; the gross price is the sum.
 
     Args:
@@ -3158,7 +3158,7 @@ def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_
         TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
     """
 
-def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> TaxedPrice:
+def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
     """Take the tax out of a gross price; net is what is left.
 
     Undoes :func:`add_tax` to the minor unit when both round to the nearest.
@@ -3199,7 +3199,7 @@ def end_price(price: Money, step: Money, ending: Money, toward: str = "up") -> M
     """
 
 def apply_discount(
-    price: Money, discount_percent: _Number, *, rounding: str = "midpoint_away_from_zero"
+    price: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """Take a discount off a price.
 
@@ -3218,7 +3218,7 @@ def apply_discount(
     """
 
 def price_before_discount(
-    after: Money, discount_percent: _Number, *, rounding: str = "midpoint_away_from_zero"
+    after: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """The full price under a discounted one.
 
@@ -3321,7 +3321,7 @@ def break_even(
     variable: Money,
     *,
     profit: Money | None = None,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> SalesNeeded:
     """How many sales cover the fixed costs and leave a profit before tax: ``(fixed + profit) / (price - variable)``.
 
@@ -3345,7 +3345,7 @@ def break_even(
         200
     """
 
-def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: str = "midpoint_away_from_zero") -> Money:
+def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> Money:
     """The profit before tax that leaves a profit after it.
 
     Args:
@@ -3378,7 +3378,7 @@ def margin_of_safety(sales: Money, break_even_sales: Money) -> MarginOfSafety:
         Decimal('32')
     """
 
-def mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Money, _Number]]) -> MixPlan:
+def sales_mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Money, _Number]]) -> SalesMixPlan:
     """How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
 
     Args:
@@ -3390,10 +3390,10 @@ def mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Mo
         FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
 
     Examples:
-        >>> from foilwork.money import Money, mix_target
+        >>> from foilwork.money import Money, sales_mix_target
         >>> eur = lambda text: Money(text, "EUR")
         >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
-        >>> plan = mix_target(eur("4000"), eur("0"), mix)
+        >>> plan = sales_mix_target(eur("4000"), eur("0"), mix)
         >>> plan.count, [line.count for line in plan.services]
         (83, [21, 62])
     """
@@ -3422,7 +3422,7 @@ def commission_pay(
     threshold: Money | None = None,
     tiers: Sequence[tuple[Money | None, _Number]] | None = None,
     base: Money | None = None,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> Pay:
     """Commission on the net takings of one period, with the base pay beside it.
 
@@ -3473,7 +3473,7 @@ def rent_or_wage(
     variable_percent: _Number,
     wage: Money,
     commission_percent: _Number,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> RentOrWageAnswer:
     """Chair rent against wage for the same chair and period, seen by the one who works at it.
 
@@ -3504,8 +3504,8 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple
     Args:
         productive_h: hours with a client in the chair.
         of_h: the hours to compare with.
-        denominator: what these are: ``"recorded time"``, ``"paid time"``, ``"rostered time"``, ``"opening time"`` or
-            ``"standard time"``. The same week reads 75 or 125, so it must be said.
+        denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+            ``"standard-time"``. The same week reads 75 or 125, so it must be said.
 
     Returns:
         The percentage, unrounded, and the denominator again.
@@ -3515,8 +3515,8 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple
 
     Examples:
         >>> from foilwork.money import productivity
-        >>> productivity(30, 40, denominator="recorded time")
-        (Decimal('75'), 'recorded time')
+        >>> productivity(30, 40, denominator="recorded-time")
+        (Decimal('75'), 'recorded-time')
     """
 
 def reorder(
@@ -3637,7 +3637,7 @@ def cost_columns(
     chair_min: ArrayLike,
     terms: _Mapping,
     *,
-    rounding: str = "midpoint_away_from_zero",
+    rounding: str = "midpoint-away-from-zero",
 ) -> ServiceCosts:
     """Cost a long list of services, column by column; needs NumPy.
 

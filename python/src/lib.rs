@@ -54,14 +54,15 @@ mod _native {
     // --- money ---
     #[pymodule_export]
     use super::money::{
-        DiscountBreakEven, DiscountedPrice, MarginOfSafety, MixLine, MixPlan, Pay, PriceListEntry, PricedServices,
-        PyCostTable, PyMoney, PyPriceRule, Quote, QuoteDriver, RankedService, RentOrWageAnswer, Reorder, SalesNeeded,
-        ServiceCosts, ServicePrice, SetPrice, TaxedPrice, add_tax, allocate, apply_discount, break_even,
+        DiscountBreakEven, DiscountedPrice, MarginOfSafety, Pay, PriceListEntry, PricedServices, PyCostTable, PyMoney,
+        PyPriceRule, Quote, QuoteDriver, RankedService, RentOrWageAnswer, Reorder, SalesMixLine, SalesMixPlan,
+        SalesNeeded, ServiceCosts, ServicePrice, SetPrice, TaxedPrice, add_tax, allocate, apply_discount, break_even,
         commission_pay, cost_columns, discount_break_even, end_price, labour_cost, labour_per_minute,
-        margin_and_markup, margin_of_safety, margin_to_markup, markup_to_margin, mix_target, overhead_cost,
+        margin_and_markup, margin_of_safety, margin_to_markup, markup_to_margin, overhead_cost,
         overhead_per_chair_hour, packs_needed, price_before_discount, price_from_margin, price_from_markup, price_list,
         price_services, price_services_csv, price_services_json, product_cost, productivity, profit_before_tax,
-        quote_range, rank_by_chair_hour, rent_or_wage, reorder, share_tips, supply_cost, take_tax_out, unit_price,
+        quote_range, rank_by_chair_hour, rent_or_wage, reorder, sales_mix_target, share_tips, supply_cost,
+        take_tax_out, unit_price,
     };
 
     // --- service ---

@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::service` and of the command line.
 
-use crate::error::{ServiceFileError, raise};
+use crate::error::ServiceFileError;
 use foilwork::{
     reader::{Format, Problems},
     service, sheet,
@@ -38,7 +38,7 @@ impl Plan {
     /// Whether any finding says stop; do not begin then.
     #[getter]
     fn is_blocked(&self) -> bool {
-        self.0.is_blocked()
+        self.0.blocked
     }
 
     /// The bench sheet as plain text, 80 columns wide.
@@ -58,7 +58,7 @@ impl Plan {
 
     /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
     fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let cards = service::mixing_cards(&self.0).map_err(raise)?;
+        let cards = service::mixing_cards(&self.0);
         let json = serde_json::to_string(&cards).map_err(|error| PyValueError::new_err(error.to_string()))?;
         loads(py, &json)
     }
@@ -68,13 +68,12 @@ impl Plan {
     }
 
     fn __repr__(&self) -> String {
-        let state = if self.0.is_blocked() { ", blocked" } else { "" };
+        let state = if self.0.blocked { ", blocked" } else { "" };
         format!("<foilwork.Plan {:?}, {} mixes{state}>", self.0.title, self.0.mixes.len())
     }
 
     fn _repr_html_(&self) -> String {
-        let text = self.text().replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-        format!("<pre>{text}</pre>")
+        format!("<pre>{}</pre>", foilwork::text::escaped(&self.text()))
     }
 }
 

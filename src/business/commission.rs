@@ -12,7 +12,7 @@ pub struct CommissionTier {
 
 /// How commission is worked out from the net takings of a period.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[serde(rename_all = "kebab-case")]
 pub enum CommissionRule {
     /// One rate on everything.
     Flat(CommissionRate),

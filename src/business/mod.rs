@@ -30,6 +30,6 @@ pub use productivity::{
     BesideTrade, Denominator, Productivity, average_bill, beside_trade, median_count, productivity, retail_share,
 };
 pub use quote::{Deposit, Quote, QuoteDriver, QuotePart, quote_range};
-pub use sales_mix::{MixItem, MixLine, MixPlan, mix_profit, mix_target};
-pub use stock::{Reorder, Stock};
+pub use sales_mix::{SalesMixItem, SalesMixLine, SalesMixPlan, sales_mix_profit, sales_mix_target};
+pub use stock::{Reorder, StockLevel};
 pub use tips::{share_tips, tip_percent};

@@ -1,5 +1,6 @@
 use crate::money::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
 use crate::{
+    choice::choice,
     quantity::Duration,
     source::{Sourced, citations::money::PRODUCTIVE_HOURS},
 };
@@ -7,38 +8,19 @@ use rust_decimal::Decimal;
 use serde::Serialize;
 use std::fmt;
 
-/// What productive time is measured against. The same week reads 75 % or 125 %, so the answer always says which.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-#[non_exhaustive]
-pub enum Denominator {
-    /// Hours that were recorded, productive or not.
-    RecordedTime,
-    /// Hours that were paid, breaks and training included.
-    PaidTime,
-    /// Hours on the rota.
-    RosteredTime,
-    /// Hours that the door was open, times chairs.
-    OpeningTime,
-    /// A fixed standard such as a 40-hour week: overtime can take it above 100 %.
-    StandardTime,
-}
-
-impl Denominator {
-    /// Every denominator there is.
-    pub const ALL: [Self; 5] =
-        [Self::RecordedTime, Self::PaidTime, Self::RosteredTime, Self::OpeningTime, Self::StandardTime];
-
-    /// The words printed behind the percentage.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::RecordedTime => "recorded time",
-            Self::PaidTime => "paid time",
-            Self::RosteredTime => "rostered time",
-            Self::OpeningTime => "opening time",
-            Self::StandardTime => "standard time",
-        }
+choice! {
+    /// What productive time is measured against. The same week reads 75 % or 125 %, so the answer always says which.
+    Denominator: "time to compare with" {
+        /// Hours that were recorded, productive or not.
+        RecordedTime = "recorded-time" => "recorded time",
+        /// Hours that were paid, breaks and training included.
+        PaidTime = "paid-time" => "paid time",
+        /// Hours on the rota.
+        RosteredTime = "rostered-time" => "rostered time",
+        /// Hours that the door was open, times chairs.
+        OpeningTime = "opening-time" => "opening time",
+        /// A fixed standard such as a 40-hour week: overtime can take it above 100 %.
+        StandardTime = "standard-time" => "standard time",
     }
 }
 
@@ -84,20 +66,20 @@ pub fn productivity(productive: Duration, of: Duration, denominator: Denominator
     Ok(Productivity { percent, of: denominator })
 }
 
-/// Where productive time lies beside what a guide to the trade gives for it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum BesideTrade {
-    /// Below 30 %: below the low end that the guide gives.
-    BelowAll,
-    /// From 30 to below 40 %.
-    Low,
-    /// From 40 to 55 %.
-    Typical,
-    /// Above 55, up to 70 %.
-    High,
-    /// Above 70 %: above the high end. Check that idle and unsold hours were counted; prices rest on this figure.
-    AboveAll,
+choice! {
+    /// Where productive time lies beside what a guide to the trade gives for it.
+    BesideTrade: "place beside the trade" {
+        /// Below 30 %: below the low end that the guide gives.
+        BelowAll = "below-all" => "below the low end of the trade",
+        /// From 30 to below 40 %.
+        Low = "low" => "low for the trade",
+        /// From 40 to 55 %.
+        Typical = "typical" => "typical of the trade",
+        /// Above 55, up to 70 %.
+        High = "high" => "high for the trade",
+        /// Above 70 %: above the high end. Check that idle and unsold hours were counted; prices rest on this figure.
+        AboveAll = "above-all" => "above the high end of the trade",
+    }
 }
 
 /// Holds a share of productive hours against the trade: 40 to 55 % is typical, about 30 low, about 70 high.

@@ -19,7 +19,7 @@ pub struct QuotePart {
 
 /// What is paid in advance.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[serde(rename_all = "kebab-case")]
 pub enum Deposit {
     /// A part of the expected gross price, in percent.
     Percent(Decimal),

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 /// One service of a mix.
 #[derive(Debug, Clone, PartialEq)]
-pub struct MixItem {
+pub struct SalesMixItem {
     /// The service, in the user's words.
     pub what: String,
     /// Its net price.
@@ -17,7 +17,7 @@ pub struct MixItem {
 
 /// How many of each service reach the goal.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct MixPlan {
+pub struct SalesMixPlan {
     /// What the average service leaves, unrounded.
     pub average_contribution: UnitPrice,
     /// How many services in all, unrounded.
@@ -25,7 +25,7 @@ pub struct MixPlan {
     /// How many whole services in all: the sum of those below.
     pub count: i64,
     /// Each service, how many of it, and its net takings.
-    pub services: Vec<MixLine>,
+    pub services: Vec<SalesMixLine>,
     /// Net takings of all of them.
     pub sales: Money,
     /// What they leave beyond fixed costs and target profit. Below nothing only when one more of some service makes a
@@ -35,7 +35,7 @@ pub struct MixPlan {
 
 /// One service of a plan.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct MixLine {
+pub struct SalesMixLine {
     /// The service.
     pub what: String,
     /// How many.
@@ -60,7 +60,7 @@ pub struct MixLine {
 ///
 /// Weighted contribution of a sales mix: OpenStax, Principles of Accounting, Volume 2 (chapter on cost-volume-profit),
 /// module number from memory.
-pub fn mix_target(fixed: Money, profit: Money, items: &[MixItem]) -> Result<MixPlan, MoneyError> {
+pub fn sales_mix_target(fixed: Money, profit: Money, items: &[SalesMixItem]) -> Result<SalesMixPlan, MoneyError> {
     let currency = fixed.currency();
     let goal = fixed.not_negative("fixed costs")?.plus(profit.not_negative("target profit")?)?;
     let too_large = MoneyError::TooLarge { field: "sum over the mix" };
@@ -91,11 +91,11 @@ pub fn mix_target(fixed: Money, profit: Money, items: &[MixItem]) -> Result<MixP
             let over = [goal.decimal(), item.weight];
             let count = exact::quotient(&over, &under, 0, Rounding::ToPositiveInfinity, "number of services")?;
             let contribution = item.price.minus(item.variable)?.times(count)?;
-            Ok(MixLine { what: item.what.clone(), count, sales: item.price.times(count)?, contribution })
+            Ok(SalesMixLine { what: item.what.clone(), count, sales: item.price.times(count)?, contribution })
         })
         .collect::<Result<Vec<_>, MoneyError>>()?;
     let count = services.iter().try_fold(0_i64, |sum, line| sum.checked_add(line.count)).ok_or(too_large)?;
-    Ok(MixPlan {
+    Ok(SalesMixPlan {
         average_contribution: UnitPrice { per_unit, currency, unit: "service" },
         count_exact,
         count,
@@ -110,7 +110,7 @@ pub fn mix_target(fixed: Money, profit: Money, items: &[MixItem]) -> Result<MixP
 /// # Errors
 ///
 /// [`MoneyError::MixedCurrencies`]; [`MoneyError::BetweenMinorUnits`] for a count that is not whole.
-pub fn mix_profit(fixed: Money, sold: &[MixItem]) -> Result<Money, MoneyError> {
+pub fn sales_mix_profit(fixed: Money, sold: &[SalesMixItem]) -> Result<Money, MoneyError> {
     let mut profit = Money::zero(fixed.currency()).minus(fixed)?;
     for item in sold {
         let each = item.price.minus(item.variable)?.decimal();

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 /// A product on the shelf. All four amounts are measured alike (all in g, all in mL, or all counted).
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Stock {
+pub struct StockLevel {
     /// On the shelf now.
     pub on_hand: Measure,
     /// Ordered and not yet delivered.
@@ -28,7 +28,7 @@ pub struct Reorder {
     pub unit: &'static str,
 }
 
-impl Stock {
+impl StockLevel {
     /// For how many days the stock on hand lasts, unrounded; `None` when nothing is used.
     ///
     /// # Errors
@@ -51,10 +51,10 @@ impl Stock {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{business::Stock, money::Measure, quantity::Mass};
+    /// use foilwork::{business::StockLevel, money::Measure, quantity::Mass};
     ///
     /// let grams = |g: f64| Mass::from_g(g).map(Measure::Mass);
-    /// let lightener = Stock {
+    /// let lightener = StockLevel {
     ///     on_hand: grams(900.0)?,
     ///     on_order: grams(0.0)?,
     ///     daily_use: grams(120.0)?,

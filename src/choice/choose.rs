@@ -97,9 +97,11 @@ macro_rules! choice {
 
 pub(crate) use choice;
 
-/// Reads a code or its words, in any case and with spaces around it.
+/// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
 pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
     let word = text.trim();
-    let named = |choice: &&C| word.eq_ignore_ascii_case(choice.code()) || word.eq_ignore_ascii_case(choice.words());
+    let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
+    let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));
+    let named = |choice: &&C| same(choice.code()) || same(choice.words());
     C::ALL.iter().find(named).copied().ok_or_else(|| UnknownChoice::of::<C>(text))
 }

@@ -9,9 +9,8 @@ use crate::{
     money::{Money, Rounding},
     peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
     quantity::{Mass, MassFraction, Temperature},
-    service::Range,
-    sheet::layout::{Sheet, number, range},
     source::Interval,
+    text::{Sheet, number, range},
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -25,7 +24,7 @@ struct Report {
     division_g: f64,
     portions: Vec<PortionReport>,
     weighed_g: f64,
-    strength_ww_percent: Range,
+    strength_ww_percent: Interval<MassFraction>,
     /// Of what is weighed; missing when no bottle has a price.
     cost: Option<Money>,
     /// Bottles of the blend without a price, which counted as free.
@@ -36,7 +35,7 @@ struct Report {
 #[derive(Serialize)]
 struct PortionReport {
     name: String,
-    stock_ww_percent: Range,
+    stock_ww_percent: Interval<MassFraction>,
     exact_g: f64,
     weigh_g: f64,
     left_g: Option<f64>,
@@ -88,7 +87,7 @@ fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Rep
         parts.push((weigh, bottle.strength));
         portions.push(PortionReport {
             name: bottle.stock.name.clone(),
-            stock_ww_percent: percent(bottle.strength),
+            stock_ww_percent: bottle.strength,
             exact_g: portion.mass.g(),
             weigh_g: weigh.g(),
             left_g,
@@ -102,17 +101,12 @@ fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Rep
         total_g: wanted.total.g(),
         division_g: wanted.division.g(),
         weighed_g: rounded.total.g(),
-        strength_ww_percent: percent(as_applied(&parts)?),
+        strength_ww_percent: as_applied(&parts)?,
         cost: currency.map(money).transpose()?,
         no_price,
         leftover_g,
         portions,
     })
-}
-
-fn percent(strength: Interval<MassFraction>) -> Range {
-    let [low, best, high] = [strength.low(), strength.best(), strength.high()].map(MassFraction::percent_ww);
-    Range { low, best, high }
 }
 
 fn text(report: &Report) -> String {
@@ -137,7 +131,7 @@ fn text(report: &Report) -> String {
         let way_out = "less than the scale can show; use a finer scale or make more";
         sheet.paragraph(&format!("{}: {way_out}", portion.name), 2);
     }
-    let off = report.strength_ww_percent.best - report.target_ww_percent;
+    let off = report.strength_ww_percent.best().percent_ww() - report.target_ww_percent;
     if off.abs() >= 0.005 {
         let division = grams(report.division_g);
         sheet.paragraph(&format!("weighing to {division} moves it by {off:+.2} % w/w"), 2);

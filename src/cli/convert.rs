@@ -1,7 +1,9 @@
 use super::{Answer, Outcome, args::ConvertArgs, read};
 use crate::{
     peroxide::{Conditions, StatedStrength, Strength, StrengthUnit, convert_interval, read_label},
+    quantity::{MassFraction, TradeLabel},
     source::Interval,
+    text::significant,
 };
 use std::fmt::Write;
 
@@ -32,7 +34,7 @@ pub(super) fn run(args: &ConvertArgs) -> Outcome {
 
 fn line(interval: &Interval<Strength>) -> String {
     let best = interval.best();
-    let number = |strength: Strength| significant(strength.number());
+    let number = |strength: Strength| short(strength.number());
     if interval.is_exact() {
         format!("{} {}", number(best), best.unit())
     } else {
@@ -40,43 +42,32 @@ fn line(interval: &Interval<Strength>) -> String {
     }
 }
 
-fn label_readings(label: crate::quantity::TradeLabel, conditions: &Conditions) -> Outcome {
+fn label_readings(label: TradeLabel, conditions: &Conditions) -> Outcome {
     let readings = read_label(label, conditions)?;
     let mut text = format!("{label} can mean three strengths; the label does not say which\n");
-    let ww = |x: f64| significant(x);
-    writeln!(
-        text,
-        "  read as w/w: {} % w/w, really {:.1}",
-        ww(readings.as_ww.percent_ww()),
-        readings.volumes_if_ww.best()
-    )?;
+    let ww = |strength: MassFraction| short(strength.percent_ww());
+    writeln!(text, "  read as w/w: {} % w/w, really {:.1}", ww(readings.as_ww), readings.volumes_if_ww.best())?;
     let wv = readings.as_wv;
     writeln!(
         text,
         "  read as w/v: {} % w/w ({} to {}), really {:.1}",
-        ww(wv.best().percent_ww()),
-        ww(wv.low().percent_ww()),
-        ww(wv.high().percent_ww()),
+        ww(wv.best()),
+        ww(wv.low()),
+        ww(wv.high()),
         readings.volumes_if_wv
     )?;
     let volumes = readings.as_volumes;
     writeln!(
         text,
         "  read as oxygen volumes: {} % w/w ({} to {})",
-        ww(volumes.best().percent_ww()),
-        ww(volumes.low().percent_ww()),
-        ww(volumes.high().percent_ww())
+        ww(volumes.best()),
+        ww(volumes.low()),
+        ww(volumes.high())
     )?;
     Ok(Answer::fine(text))
 }
 
-/// Five significant digits: more than any bottle is worth.
-fn significant(value: f64) -> String {
-    if value == 0.0 {
-        return "0".to_owned();
-    }
-    let before_point = value.abs().log10().floor() as i32 + 1;
-    let decimals = usize::try_from((5 - before_point).clamp(0, 12)).unwrap_or(0);
-    let text = format!("{value:.decimals$}");
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+/// Five digits: more than any bottle is worth.
+fn short(value: f64) -> String {
+    significant(value, 5)
 }

@@ -5,6 +5,7 @@ use crate::{
     quantity::{Mass, MassFraction, Temperature},
     scale::weigh,
     source::Interval,
+    text::wrapped,
 };
 use std::fmt::Write;
 
@@ -40,7 +41,7 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if off.abs() >= 0.005 {
         writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
     }
-    for line in textwrap::wrap(CAUTION, 80) {
+    for line in wrapped(CAUTION) {
         writeln!(text, "{line}")?;
     }
     Ok(Answer::fine(text))

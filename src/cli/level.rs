@@ -1,10 +1,10 @@
 use super::{Outcome, Refusal, args::LevelArgs, output, read};
 use crate::{
     colour::{
-        Canvas, Hue, Level, Naming, Product, Scale, formula_level, lift_needed, result_level, underlying_pigment,
+        Canvas, Hue, Level, Naming, ProductKind, Scale, formula_level, lift_needed, result_level, underlying_pigment,
     },
-    sheet::layout::{Sheet, number},
     source::Basis,
+    text::{Sheet, number},
 };
 use serde::Serialize;
 
@@ -62,7 +62,7 @@ fn target_report(natural: Level, target: Level, args: &LevelArgs) -> TargetRepor
     let canvas = if args.coloured { Canvas::Coloured } else { Canvas::Natural };
     let scale = if args.twelve { Scale::Twelve } else { Scale::European10 };
     let lift = lift_needed(natural, target);
-    let formula = formula_level(natural, target, Product::PermanentColour, canvas, scale);
+    let formula = formula_level(natural, target, ProductKind::PermanentColour, canvas, scale);
     let exposed = lift.is_lift().then(|| {
         let found = underlying_pigment(target);
         ExposedReport {
@@ -86,7 +86,7 @@ fn applied_report(natural: Level, applied: &str, args: &LevelArgs) -> Result<App
         return Err(Refusal(format!("--applied with --coloured: {way_out}")));
     }
     let applied = read::option("--applied", applied)?;
-    let result = result_level(natural, applied, Product::PermanentColour)?;
+    let result = result_level(natural, applied, ProductKind::PermanentColour)?;
     Ok(AppliedReport { applied_level: applied, result_level: result.value })
 }
 

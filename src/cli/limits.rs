@@ -1,7 +1,7 @@
 use super::{Outcome, args::LimitsArgs, output};
 use crate::{
     limits::{Jurisdiction, Table},
-    sheet::layout::Sheet,
+    text::Sheet,
 };
 
 /// `foilwork limits`: every row of a jurisdiction's table, what is checked and what is not.

@@ -24,6 +24,6 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
         let taxed = add_tax(set.price, TaxRate::from_percent(parse_decimal("tax", tax)?)?, rounding)?;
         text += &format!("tax {}\nthe guest pays {}\n", taxed.tax, taxed.gross);
     }
-    text += &format!("rounding: {}\n", rounding.name());
+    text += &format!("rounding: {}\n", rounding);
     Ok(Answer::fine(text))
 }

@@ -1,8 +1,8 @@
-use super::{Outcome, args::OutputArgs, output};
+use super::{Outcome, args::SchemaArgs, output};
 use crate::service;
 
-/// `foilwork schema`: the JSON Schema of a service file.
-pub(super) fn run(args: &OutputArgs) -> Outcome {
-    let text = serde_json::to_string_pretty(&service::schema())? + "\n";
-    output::deliver(text, 0, args)
+/// `foilwork schema`: the JSON Schema of a service file, or of a plan.
+pub(super) fn run(args: &SchemaArgs) -> Outcome {
+    let schema = if args.plan { service::plan_schema() } else { service::schema() };
+    output::deliver(serde_json::to_string_pretty(&schema)? + "\n", 0, &args.output)
 }

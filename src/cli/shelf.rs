@@ -6,6 +6,7 @@ use crate::{
     peroxide::{StatedStrength, Stock},
     quantity::{Mass, MassFraction, PricePerKg, Temperature},
     source::Interval,
+    text::Lines,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 use serde::Deserialize;
@@ -49,13 +50,13 @@ pub(super) fn bottles(args: &BlendArgs) -> Result<Bottles, Refusal> {
     let (mut all, mut code) = (Vec::new(), args.currency.clone());
     if let Some(path) = &args.shelf {
         let (name, text) = (path.to_string_lossy(), output::read(path)?);
-        let line = |start: usize| text.get(..start).map_or(1, |before| before.matches('\n').count() + 1);
+        let lines = Lines::of(&text);
         let file: ShelfFile = toml::from_str(&text).map_err(|error| {
-            let line = error.span().map(|span| format!("line {}: ", line(span.start))).unwrap_or_default();
+            let line = error.span().map(|span| format!("line {}: ", lines.line(span.start))).unwrap_or_default();
             Refusal(format!("{name}: {line}{}", error.message().trim_end().replace('\n', " ")))
         })?;
         for row in &file.stock {
-            let at = format!("{name}: line {}: stock {:?}", line(row.name.span().start), row.name.get_ref());
+            let at = format!("{name}: line {}: stock {:?}", lines.line(row.name.span().start), row.name.get_ref());
             all.push(from_row(row, temperature).map_err(|Refusal(problem)| read::about(&at, problem))?);
         }
         match (&file.currency, &code) {

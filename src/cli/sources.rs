@@ -1,7 +1,7 @@
 use super::{Outcome, args::SourcesArgs, output};
 use crate::{
-    sheet::layout::Sheet,
     source::{Citation, Consulted, register},
+    text::Sheet,
 };
 
 /// `foilwork sources`: every citation in use, and how it was consulted.

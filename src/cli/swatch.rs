@@ -1,8 +1,8 @@
 use super::{Outcome, Refusal, args::SwatchArgs, output, read};
 use crate::{
-    colour::{Level, Naming, Swatch, SwatchData},
-    service::Range,
-    sheet::layout::{Sheet, range},
+    colour::{Hue, Level, Lightness, Naming, Redness, Swatch, Yellowness},
+    source::Interval,
+    text::{Sheet, number, span},
 };
 use serde::Serialize;
 
@@ -14,8 +14,7 @@ struct Report {
     from_level: Option<Level>,
     tone: Option<String>,
     #[serde(flatten)]
-    swatch: SwatchData,
-    uncertainty_ciede2000: f64,
+    swatch: Swatch,
 }
 
 /// `foilwork swatch`: the colour of a level, natural, lightened or toned.
@@ -37,8 +36,7 @@ pub(super) fn run(args: &SwatchArgs) -> Outcome {
         name: level.name(Naming::European).map(|name| name.value.to_string()),
         from_level: from,
         tone: tone.map(|tone| tone.to_string()),
-        swatch: swatch.data(),
-        uncertainty_ciede2000: swatch.uncertainty(),
+        swatch,
     };
     output::report(&args.report, &report, || text(&report))
 }
@@ -53,15 +51,18 @@ fn text(report: &Report) -> String {
     let name = report.name.as_ref().map(|name| format!(" ({name})")).unwrap_or_default();
     sheet.paragraph(&format!("{}{name}: {what}", report.level), 2);
     let swatch = &report.swatch;
-    sheet.line(&format!("  screen  {}", swatch.srgb));
-    sheet.line(&format!("  hue     {}", swatch.hue.unwrap_or(TOO_GREY)));
+    sheet.line(&format!("  screen  {}", swatch.srgb()));
+    sheet.line(&format!("  hue     {}", hue(swatch)));
     for (name, value) in ["L*", "a*", "b*"].into_iter().zip(coordinates(swatch)) {
-        sheet.line(&format!("  {name}      {}", range(&value, 1)));
+        sheet.line(&format!("  {name}      {}", words(&value, 1)));
     }
     sheet.paragraph(
         &format!(
             "A {}. CIELAB for {} [{}]; the model may be off by CIEDE2000 {:.0}.",
-            swatch.notice, swatch.white, swatch.basis, report.uncertainty_ciede2000
+            swatch.notice(),
+            swatch.lab().white(),
+            swatch.basis(),
+            swatch.uncertainty()
         ),
         0,
     );
@@ -70,17 +71,25 @@ fn text(report: &Report) -> String {
 
 const TOO_GREY: &str = "too grey to name";
 
+fn hue(swatch: &Swatch) -> &'static str {
+    swatch.hue().map_or(TOO_GREY, Hue::words)
+}
+
 /// L\*, a\* and b\* with their bounds.
-fn coordinates(swatch: &SwatchData) -> [Range; 3] {
-    let best = [swatch.lab_l, swatch.lab_a, swatch.lab_b];
-    let [l, a, b] = best;
-    let bounds = swatch.bounds.map_or_else(|| best.map(|best| (best, best)), |bounds| [bounds.l, bounds.a, bounds.b]);
-    let [in_l, in_a, in_b] = bounds;
-    [(l, in_l), (a, in_a), (b, in_b)].map(|(best, (low, high))| Range { low, best, high })
+fn coordinates(swatch: &Swatch) -> [Interval<f64>; 3] {
+    [
+        swatch.lightness().map(Lightness::lab_l),
+        swatch.redness().map(Redness::lab_a),
+        swatch.yellowness().map(Yellowness::lab_b),
+    ]
 }
 
 /// `#8a7453, yellow-orange, L* 50 (44 to 57), a* 4 (3 to 5), b* 22 (18 to 23)`.
-pub(super) fn line(swatch: &SwatchData) -> String {
-    let [l, a, b] = coordinates(swatch).map(|value| range(&value, 0));
-    format!("{}, {}, L* {l}, a* {a}, b* {b}", swatch.srgb, swatch.hue.unwrap_or(TOO_GREY))
+pub(super) fn line(swatch: &Swatch) -> String {
+    let [l, a, b] = coordinates(swatch).map(|value| words(&value, 0));
+    format!("{}, {}, L* {l}, a* {a}, b* {b}", swatch.srgb(), hue(swatch))
+}
+
+fn words(found: &Interval<f64>, decimals: usize) -> String {
+    span(found, |value| number(value, decimals))
 }

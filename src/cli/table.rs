@@ -2,7 +2,7 @@ use super::{Outcome, Refusal, args::TableArgs, output, read};
 use crate::{
     peroxide::{DilutionRow, DilutionTable, StatedStrength, dilution_table},
     quantity::{Mass, MassFraction, Temperature},
-    sheet::layout::{Sheet, number},
+    text::{Sheet, number},
 };
 use serde::Serialize;
 

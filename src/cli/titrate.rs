@@ -5,9 +5,8 @@ use crate::{
         read_glass, read_label,
     },
     quantity::{AmountConcentration, Normality, Volume},
-    service::Range,
-    sheet::layout::{Sheet, range},
     source::Interval,
+    text::{Sheet, number, span},
 };
 use serde::Serialize;
 
@@ -22,11 +21,11 @@ const SHOWN: [(StrengthUnit, usize); 4] = [
 /// What a titration came to, as data.
 #[derive(Serialize)]
 struct Report {
-    titre_ml: Range,
-    strength_mol_per_l: Range,
-    strength_wv_percent: Range,
-    strength_ww_percent: Range,
-    strength_volumes: Range,
+    titre_ml: Interval<f64>,
+    strength_mol_per_l: Interval<f64>,
+    strength_wv_percent: Interval<f64>,
+    strength_ww_percent: Interval<f64>,
+    strength_volumes: Interval<f64>,
     temperature_c: f64,
     no_tolerance_stated: Vec<&'static str>,
 }
@@ -62,7 +61,7 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
     };
     let [mol_per_l, percent_wv, percent_ww, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
     let report = Report {
-        titre_ml: range_of(titre, Volume::ml),
+        titre_ml: titre.map(Volume::ml),
         strength_mol_per_l: mol_per_l?,
         strength_wv_percent: percent_wv?,
         strength_ww_percent: percent_ww?,
@@ -139,19 +138,19 @@ fn shown(
     strength: Interval<AmountConcentration>,
     unit: StrengthUnit,
     conditions: &Conditions,
-) -> Result<Range, Refusal> {
+) -> Result<Interval<f64>, Refusal> {
     let to = |strength: AmountConcentration| convert_interval(strength.into(), unit, conditions);
     let (low, best, high) = (to(strength.low())?.low(), to(strength.best())?.best(), to(strength.high())?.high());
-    Ok(Range { low: low.number(), best: best.number(), high: high.number() })
+    Ok(Interval::ordered(low.number(), best.number(), high.number()))
 }
 
-fn range_of<Q: Copy + PartialOrd>(interval: Interval<Q>, number: impl Fn(Q) -> f64) -> Range {
-    Range { low: number(interval.low()), best: number(interval.best()), high: number(interval.high()) }
+fn words(found: &Interval<f64>, decimals: usize) -> String {
+    span(found, |value| number(value, decimals))
 }
 
 fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
     let mut sheet = Sheet::default();
-    let titre = range(&report.titre_ml, 3);
+    let titre = words(&report.titre_ml, 3);
     if expected {
         sheet.line(&format!("expect a titre of {titre} mL from a bottle of"));
     } else {
@@ -164,7 +163,7 @@ fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
         &report.strength_volumes,
     ];
     for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
-        sheet.line(&format!("  {} {unit}", range(found, decimals)));
+        sheet.line(&format!("  {} {unit}", words(found, decimals)));
     }
     let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.name());
     sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));

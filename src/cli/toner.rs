@@ -2,8 +2,8 @@ use super::{Outcome, Refusal, args::TonerArgs, output, read, swatch};
 use crate::{
     colour::{Chart, Level, Shade, Swatch, Tone},
     quantity::Mass,
-    sheet::layout::{Sheet, number},
-    toner::{Exposed, MixPart, Outcome as Reach, Porosity, Target, TonerAnswer, TonerData, TonerRequest, find_toner},
+    text::{Sheet, number},
+    toner::{Exposed, MixPart, Outcome as Reach, Porosity, Target, TonerAnswer, TonerRequest, find_toner},
 };
 use serde::Serialize;
 
@@ -15,8 +15,9 @@ struct Report<'a> {
     lifted_level: Level,
     target_level: Level,
     target_tone: String,
+    summary: String,
     #[serde(flatten)]
-    answer: TonerData,
+    answer: &'a TonerAnswer,
     notice: &'static str,
 }
 
@@ -48,7 +49,8 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
         lifted_level: lifted,
         target_level: target,
         target_tone: tone.to_string(),
-        answer: answer.data(),
+        summary: answer.summary(),
+        answer: &answer,
         notice: Swatch::NOTICE,
     };
     output::report(&args.report, &report, || text(&report, &answer, &chart))
@@ -65,11 +67,11 @@ fn chosen<'a>(chart: &'a Chart, args: &TonerArgs) -> Result<Vec<&'a Shade>, Refu
 }
 
 fn text(report: &Report<'_>, answer: &TonerAnswer, chart: &Chart) -> String {
-    let (data, best) = (&report.answer, &answer.best);
+    let best = &answer.best;
     let mut sheet = Sheet::default();
     sheet.title(&format!("TONER  {}", report.chart));
     sheet.paragraph(&format!("natural {}, lifted to {}", report.natural_level, report.lifted_level), 2);
-    let wanted = format!("wanted {}, {}: {}", report.target_level, report.target_tone, swatch::line(&data.target));
+    let wanted = format!("wanted {}, {}: {}", report.target_level, report.target_tone, swatch::line(&answer.target));
     sheet.paragraph(&wanted, 2);
     sheet.blank();
     sheet.line(match answer.outcome {
@@ -79,7 +81,7 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, chart: &Chart) -> String {
     });
     let rows = best.parts.iter().map(|part| weigh(part, chart)).collect();
     sheet.table(&["  ", "shade", "weigh", "what the chart says"], &[2], rows);
-    sheet.paragraph(&format!("  predicted {}", swatch::line(&data.best.predicted)), 4);
+    sheet.paragraph(&format!("  predicted {}", swatch::line(&best.predicted)), 4);
     sheet.paragraph(&format!("  left to the target: CIEDE2000 {}", best.residual), 4);
     sheet.paragraph(&format!("  without toner: CIEDE2000 {}", answer.before), 4);
     sheet.paragraph(&format!("  the model may be off by CIEDE2000 {:.0}", best.predicted.uncertainty()), 4);

@@ -1,6 +1,6 @@
 //! Level arithmetic of permanent colour: rules of thumb of the trade, kept apart from what they do not hold for.
 
-use super::{Canvas, Level, LevelChange, Product, Scale};
+use super::{Canvas, Level, LevelChange, ProductKind, Scale};
 use crate::{
     quantity::{Mass, Share},
     source::{
@@ -20,7 +20,7 @@ pub enum ArithmeticError {
     )]
     Product {
         /// The product asked about.
-        product: Product,
+        product: ProductKind,
         /// What that product does instead.
         why: &'static str,
     },
@@ -94,10 +94,10 @@ pub fn lift_needed(from: Level, target: Level) -> LevelChange {
 /// # Example
 ///
 /// ```
-/// use foilwork::colour::{Canvas, Level, Product, Scale, formula_level};
+/// use foilwork::colour::{Canvas, Level, ProductKind, Scale, formula_level};
 ///
 /// let (natural, target) = (Level::new(6.0)?, Level::new(8.0)?);
-/// let shade = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::European10)?;
+/// let shade = formula_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::European10)?;
 /// assert_eq!(shade.value.number(), 10.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -108,7 +108,7 @@ pub fn lift_needed(from: Level, target: Level) -> LevelChange {
 pub fn formula_level(
     natural: Level,
     target: Level,
-    product: Product,
+    product: ProductKind,
     canvas: Canvas,
     scale: Scale,
 ) -> Result<Sourced<Level>, ArithmeticError> {
@@ -148,7 +148,7 @@ pub fn formula_level(
 /// # Source
 ///
 /// [`RESULT_LEVEL`].
-pub fn result_level(natural: Level, applied: Level, product: Product) -> Result<Sourced<Level>, ArithmeticError> {
+pub fn result_level(natural: Level, applied: Level, product: ProductKind) -> Result<Sourced<Level>, ArithmeticError> {
     mean_rule_holds(product)?;
     Ok(Sourced::published(Level::clamped(f64::midpoint(natural.number(), applied.number())), &RESULT_LEVEL))
 }
@@ -167,10 +167,10 @@ pub struct WhiteBlend {
 /// What one permanent shade does to hair that is partly white.
 ///
 /// ```
-/// use foilwork::{colour::{Level, Product, white_blend}, quantity::Share};
+/// use foilwork::{colour::{Level, ProductKind, white_blend}, quantity::Share};
 ///
 /// let half = Share::from_percent(50.0)?;
-/// let after = white_blend(Level::new(3.0)?, Level::new(7.0)?, half, Product::PermanentColour)?;
+/// let after = white_blend(Level::new(3.0)?, Level::new(7.0)?, half, ProductKind::PermanentColour)?;
 /// assert_eq!((after.value.white_part.number(), after.value.pigmented_part.number()), (7.0, 5.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -186,7 +186,7 @@ pub fn white_blend(
     natural: Level,
     applied: Level,
     white: Share,
-    product: Product,
+    product: ProductKind,
 ) -> Result<Sourced<WhiteBlend>, ArithmeticError> {
     let pigmented_part = result_level(natural, applied, product)?.value;
     Ok(Sourced::published(WhiteBlend { white, white_part: applied, pigmented_part }, &RESULT_LEVEL))
@@ -214,12 +214,12 @@ pub fn blended_level(parts: impl IntoIterator<Item = (Level, Mass)>) -> Result<S
     }
 }
 
-fn mean_rule_holds(product: Product) -> Result<(), ArithmeticError> {
+fn mean_rule_holds(product: ProductKind) -> Result<(), ArithmeticError> {
     let why = match product {
-        Product::PermanentColour => return Ok(()),
-        Product::HighLiftTint => "a high-lift tint lifts further than the mean",
-        Product::QuasiPermanentColour | Product::SemiPermanentColour => "it deposits and does not lift",
-        Product::Lightener => "it lifts with time and deposits nothing",
+        ProductKind::PermanentColour => return Ok(()),
+        ProductKind::HighLiftTint => "a high-lift tint lifts further than the mean",
+        ProductKind::QuasiPermanentColour | ProductKind::SemiPermanentColour => "it deposits and does not lift",
+        ProductKind::Lightener => "it lifts with time and deposits nothing",
     };
     Err(ArithmeticError::Product { product, why })
 }

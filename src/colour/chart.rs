@@ -2,7 +2,10 @@ use super::{
     ChartError, ChartProblem, Hue, Level, Shade, ShelfFacts, Tone,
     chart_row::{ChartFile, ShadeRow},
 };
-use crate::quantity::{InvalidQuantity, Mass, MassFraction, Share};
+use crate::{
+    quantity::{InvalidQuantity, Mass, MassFraction, Share},
+    text::Lines,
+};
 use rust_decimal::Decimal;
 use std::{collections::BTreeMap, ops::Range};
 
@@ -49,14 +52,15 @@ impl Chart {
     ///
     /// [`ChartError`] with the line, the shade and the way out; the first mistake found is reported.
     pub fn from_toml(text: &str) -> Result<Self, ChartError> {
-        let line_of = |span: Range<usize>| text.get(..span.start).map(|before| before.matches('\n').count() + 1);
+        let lines = Lines::of(text);
+        let line_of = |span: Range<usize>| lines.line(span.start);
         let file: ChartFile = toml::from_str(text).map_err(|error| ChartError {
-            line: error.span().and_then(line_of),
+            line: error.span().map(line_of),
             code: None,
             problem: ChartProblem::Syntax(error.message().trim_end().to_owned()),
         })?;
         let at = |span: Range<usize>, code: Option<&str>| {
-            let (line, code) = (line_of(span), code.map(str::to_owned));
+            let (line, code) = (Some(line_of(span)), code.map(str::to_owned));
             move |problem| ChartError { line, code, problem }
         };
         if file.shade.is_empty() {
@@ -75,7 +79,7 @@ impl Chart {
         let mut entries = Vec::with_capacity(file.shade.len());
         for row in &file.shade {
             let code = row.code.get_ref().trim();
-            let line = line_of(row.code.span()).unwrap_or_default();
+            let line = line_of(row.code.span());
             if let Some(first_line) = first_lines.insert(code, line) {
                 return Err(at(row.code.span(), Some(code))(ChartProblem::DuplicateCode { first_line }));
             }

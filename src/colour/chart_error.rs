@@ -1,5 +1,5 @@
-use super::{InvalidLevel, ShadeError, UnknownHue};
-use crate::quantity::InvalidQuantity;
+use super::{InvalidLevel, ShadeError};
+use crate::{choice::UnknownChoice, quantity::InvalidQuantity};
 use std::fmt;
 
 /// What is wrong with a chart file, and on which line.
@@ -34,7 +34,7 @@ pub enum ChartProblem {
     Level(#[from] InvalidLevel),
     /// A tone word is not on the wheel.
     #[error(transparent)]
-    Hue(#[from] UnknownHue),
+    Hue(#[from] UnknownChoice),
     /// A digit without a meaning.
     #[error(
         "tone digit {digit:?} has no meaning in this chart: add it under [digits], for example {digit} = [\"violet\"] \

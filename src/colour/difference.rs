@@ -1,10 +1,11 @@
 use super::{Lab, White};
 use palette::color_difference::Ciede2000;
+use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt;
 
 /// How far two colours are apart, as one number and as the directions a colourist names.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Difference {
     /// CIEDE2000 colour difference (kL = kC = kH = 1).
     pub ciede2000: f64,

@@ -46,7 +46,7 @@ impl Hue {
             let apart = (hue.lab_angle_degrees() - angle).abs();
             apart.min(360.0 - apart)
         };
-        Self::ALL.into_iter().min_by(|a, b| apart(a).total_cmp(&apart(b)))
+        Self::ALL.iter().copied().min_by(|a, b| apart(a).total_cmp(&apart(b)))
     }
 
     /// A unit of dye of this hue: it absorbs what a surface of lightness 60 and chroma 25 of the same hue angle absorbs,
@@ -107,7 +107,7 @@ mod tests {
 
     #[test]
     fn mean_dye_depth_is_the_mean() {
-        let mean = Hue::ALL.map(|hue| hue.dye().depth()).iter().sum::<f64>() / 12.0;
+        let mean = Hue::ALL.iter().map(|hue| hue.dye().depth()).sum::<f64>() / 12.0;
         assert!((mean - MEAN_DYE_DEPTH).abs() < 5e-4, "{mean}");
     }
 }

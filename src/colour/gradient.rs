@@ -1,7 +1,11 @@
 //! Checks of depth and gradient: colours along a strand and across a head, as data for a plan.
 
-use super::{ColourFinding, ColourRule, Difference, Level, Swatch, Tone, lift_needed, underlying_pigment};
-use crate::{quantity::Share, source::Basis};
+use super::{Difference, Level, Swatch, Tone, lift_needed, underlying_pigment};
+use crate::{
+    finding::{Finding, Reason, Rule, Verdict},
+    quantity::Share,
+    source::COMMON_PRACTICE,
+};
 
 /// Depth put at the root must not be darker than the natural base, or the regrowth comes in lighter than it.
 ///
@@ -13,16 +17,17 @@ use crate::{quantity::Share, source::Basis};
 /// # Ok::<(), foilwork::colour::InvalidLevel>(())
 /// ```
 #[must_use]
-pub fn check_depth_at_root(natural: Level, depth: Level) -> Option<ColourFinding> {
+pub fn check_depth_at_root(natural: Level, depth: Level) -> Option<Finding> {
     (depth < natural).then(|| {
-        ColourFinding::caution(
-            ColourRule::DepthAtRoot,
-            Basis::CommonPractice,
+        Finding::new(
+            Rule::DepthAtRoot,
+            Verdict::Warning,
             format!(
                 "depth of {depth} at the root is {} than the natural base, {natural}: new growth will show lighter \
                  than it (use {natural} or lighter)",
                 lift_needed(natural, depth)
             ),
+            COMMON_PRACTICE,
         )
     })
 }
@@ -31,19 +36,17 @@ pub fn check_depth_at_root(natural: Level, depth: Level) -> Option<ColourFinding
 ///
 /// Neighbours are named so that the finding can say which one is lighter.
 #[must_use]
-pub fn check_hairline<'a>(
-    hairline: Level,
-    neighbours: impl IntoIterator<Item = (&'a str, Level)>,
-) -> Option<ColourFinding> {
+pub fn check_hairline<'a>(hairline: Level, neighbours: impl IntoIterator<Item = (&'a str, Level)>) -> Option<Finding> {
     let (name, lightest) = neighbours.into_iter().reduce(|a, b| if b.1 > a.1 { b } else { a })?;
     (lightest > hairline).then(|| {
-        ColourFinding::caution(
-            ColourRule::Hairline,
-            Basis::CommonPractice,
+        Finding::new(
+            Rule::Hairline,
+            Verdict::Warning,
             format!(
                 "the hairline at {hairline} is darker than {name} beside it at {lightest}: the face will look framed \
                  dark (take the hairline to {lightest} or lighter)"
             ),
+            COMMON_PRACTICE,
         )
     })
 }
@@ -56,7 +59,7 @@ pub struct Transition {
     /// Both tones in equal parts.
     pub tone: Tone,
     /// What to say about it.
-    pub finding: ColourFinding,
+    pub finding: Finding,
 }
 
 /// Levels that two formulas in one foil may differ by before their meeting shows as a line (assumed).
@@ -77,27 +80,29 @@ pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Opti
     let tone = Tone::blend([(first.1, half), (second.1, half)]);
     let why =
         if step > TRANSITION_LEVELS { format!("differ by {step} levels") } else { "lean warm and cool".to_owned() };
-    let finding = ColourFinding::note(
-        ColourRule::Transition,
-        Basis::Assumed,
+    let finding = Finding::new(
+        Rule::Transition,
+        Verdict::Note,
         format!("two formulas in one foil {why}: blend them over a stretch at about {level}, {tone}"),
+        Reason::assumed(),
     );
     Some(Transition { level, tone, finding })
 }
 
 /// How far two sections are apart, and a finding when the difference is not one that repeated readings could tell.
 #[must_use]
-pub fn contrast_between(first: &Swatch, second: &Swatch) -> (Difference, Option<ColourFinding>) {
+pub fn contrast_between(first: &Swatch, second: &Swatch) -> (Difference, Option<Finding>) {
     let difference = first.difference_to(second);
     let finding = difference.is_within_repeat_readings().then(|| {
-        ColourFinding::note(
-            ColourRule::Contrast,
-            Basis::Assumed,
+        Finding::new(
+            Rule::Contrast,
+            Verdict::Note,
             format!(
                 "the two sections differ by {:.1} (CIEDE2000), no more than two readings of one tress: they will read \
                  as one colour",
                 difference.ciede2000
             ),
+            Reason::assumed(),
         )
     });
     (difference, finding)
@@ -111,7 +116,7 @@ pub struct PrePigmentation {
     /// The level to put it on at: one level lighter than the target.
     pub level: Level,
     /// What to say about it.
-    pub finding: ColourFinding,
+    pub finding: Finding,
 }
 
 /// Levels darker from which pre-pigmentation is advised (assumed; practice varies between two and three).
@@ -135,13 +140,14 @@ pub fn pre_pigmentation(lightened: Level, target: Level) -> Option<PrePigmentati
     let level = Level::clamped(target.number() + 1.0);
     let (at_target, above) = (underlying_pigment(target).value, underlying_pigment(level).value);
     let tone = Tone::from_hues([above.exposed.1, at_target.exposed.0]);
-    let finding = ColourFinding::caution(
-        ColourRule::PrePigmentation,
-        Basis::CommonPractice,
+    let finding = Finding::new(
+        Rule::PrePigmentation,
+        Verdict::Warning,
         format!(
             "{lightened} to {target} is {change} on lightened hair: without warm pigment it turns flat or green \
              (pre-pigment at {level} with {tone})"
         ),
+        COMMON_PRACTICE,
     );
     Some(PrePigmentation { tone, level, finding })
 }

@@ -1,20 +1,6 @@
 use super::{Swatch, difference::ciede2000};
+use crate::text::escaped;
 use std::fmt::Write;
-
-/// Text made harmless for HTML.
-pub(crate) fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for character in text.chars() {
-        match character {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            _ => out.push(character),
-        }
-    }
-    out
-}
 
 impl Swatch {
     /// The swatch as a piece of HTML: a patch of colour, and beside it everything the patch says, in words.
@@ -30,7 +16,7 @@ impl Swatch {
     /// ```
     #[must_use]
     pub fn html(&self, label: &str) -> String {
-        let (lab, bounds, srgb) = (self.lab(), self.bounds(), self.srgb());
+        let (lab, srgb) = (self.lab(), self.srgb());
         let hue = self.hue().map_or("no hue to speak of", super::Hue::words);
         let mut html = format!(
             "<div style=\"display:flex;align-items:center;gap:0.8em;margin:0.3em 0\">\
@@ -38,7 +24,9 @@ impl Swatch {
              border:1px solid currentColor;background:{srgb}\"></span><span><strong>{}</strong>: {srgb}, {hue}, {lab:.0}",
             escaped(label)
         );
-        let ((l0, l1), (a0, a1), (b0, b1)) = (bounds.l, bounds.a, bounds.b);
+        let [l0, _, l1] = self.lightness().to_array().map(super::Lightness::lab_l);
+        let [a0, _, a1] = self.redness().to_array().map(super::Redness::lab_a);
+        let [b0, _, b1] = self.yellowness().to_array().map(super::Yellowness::lab_b);
         // Writing to a String cannot fail.
         if self.basis() != crate::source::Basis::Measured {
             let _ = write!(html, "; between L* {l0:.0} and {l1:.0}, a* {a0:.0} and {a1:.0}, b* {b0:.0} and {b1:.0}");

@@ -1,69 +1,57 @@
-use crate::source::{Sourced, citations::colour::EXAM_GUIDE};
-use serde::{Deserialize, Serialize};
-use std::{fmt, str::FromStr};
+use crate::{
+    choice::choice,
+    source::{Sourced, citations::colour::EXAM_GUIDE},
+};
 
-/// One of the twelve hues of the colour wheel, named after the primaries it is mixed from.
-///
-/// ```
-/// use foilwork::colour::Hue;
-///
-/// assert_eq!(Hue::Orange.complement(), Hue::Blue);
-/// assert_eq!("blue violet".parse::<Hue>()?, Hue::YellowOrange.complement());
-/// # Ok::<(), foilwork::colour::UnknownHue>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-#[expect(missing_docs, reason = "the names say all there is")]
-pub enum Hue {
-    Red,
-    RedOrange,
-    Orange,
-    YellowOrange,
-    Yellow,
-    YellowGreen,
-    Green,
-    BlueGreen,
-    Blue,
-    BlueViolet,
-    Violet,
-    RedViolet,
+choice! {
+    /// One of the twelve hues of the colour wheel, named after the primaries it is mixed from.
+    ///
+    /// ```
+    /// use foilwork::colour::Hue;
+    ///
+    /// assert_eq!(Hue::Orange.complement(), Hue::Blue);
+    /// assert_eq!("blue violet".parse::<Hue>()?, Hue::YellowOrange.complement());
+    /// # Ok::<(), foilwork::choice::UnknownChoice>(())
+    /// ```
+    Hue: "hue" {
+        /// A primary.
+        Red = "red",
+        /// Between red and orange.
+        RedOrange = "red-orange",
+        /// Red and yellow.
+        Orange = "orange",
+        /// Between yellow and orange.
+        YellowOrange = "yellow-orange",
+        /// A primary, the lightest.
+        Yellow = "yellow",
+        /// Between yellow and green.
+        YellowGreen = "yellow-green",
+        /// Yellow and blue.
+        Green = "green",
+        /// Between blue and green.
+        BlueGreen = "blue-green",
+        /// A primary, the darkest and the only cool one.
+        Blue = "blue",
+        /// Between blue and violet.
+        BlueViolet = "blue-violet",
+        /// Blue and red.
+        Violet = "violet",
+        /// Between red and violet.
+        RedViolet = "red-violet",
+    }
 }
 
-/// Whether a hue is warm or cool.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Temper {
-    /// From red-violet through red and orange to yellow.
-    Warm,
-    /// From yellow-green through green and blue to violet.
-    Cool,
+choice! {
+    /// The two halves of the wheel.
+    Temper: "temper" {
+        /// From red through orange and yellow to yellow-green.
+        Warm = "warm",
+        /// From green through blue and violet to red-violet.
+        Cool = "cool",
+    }
 }
-
-/// A word that is not one of the twelve hues.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("unknown hue {0:?}: use one of the twelve of the colour wheel ({list})", list = HUE_LIST)]
-pub struct UnknownHue(pub String);
-
-const HUE_LIST: &str = "red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, \
-                        blue-violet, violet, red-violet";
 
 impl Hue {
-    /// The wheel in order, starting at red.
-    pub const ALL: [Self; 12] = [
-        Self::Red,
-        Self::RedOrange,
-        Self::Orange,
-        Self::YellowOrange,
-        Self::Yellow,
-        Self::YellowGreen,
-        Self::Green,
-        Self::BlueGreen,
-        Self::Blue,
-        Self::BlueViolet,
-        Self::Violet,
-        Self::RedViolet,
-    ];
-
     /// The place on the wheel, from 0 (red) to 11 (red-violet).
     #[must_use]
     pub const fn position(self) -> usize {
@@ -89,7 +77,7 @@ impl Hue {
         }
     }
 
-    /// The complement with the ground it stands on: the pairs of primaries and secondaries are published, the pairs
+    /// The complement with its basis: the pairs of primaries and secondaries are published, the pairs
     /// between them are common practice.
     #[must_use]
     pub const fn complement_sourced(self) -> Sourced<Self> {
@@ -101,49 +89,18 @@ impl Hue {
         }
     }
 
-    /// Warm or cool. Blue is the only cool primary; the hues mixed mostly from it are cool.
+    /// Warm or cool: the wheel is cut between yellow-green and green, and between red-violet and red.
+    ///
+    /// # Source
+    ///
+    /// [`COLOUR_TEXTBOOK`](crate::source::citations::colour::COLOUR_TEXTBOOK), which draws the halves so.
     #[must_use]
     pub const fn temper(self) -> Temper {
         match self {
-            Self::Red | Self::RedOrange | Self::Orange | Self::YellowOrange | Self::Yellow | Self::RedViolet => {
+            Self::Red | Self::RedOrange | Self::Orange | Self::YellowOrange | Self::Yellow | Self::YellowGreen => {
                 Temper::Warm
             }
             _ => Temper::Cool,
         }
-    }
-
-    /// The name in lower case, with a hyphen between two primaries.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Red => "red",
-            Self::RedOrange => "red-orange",
-            Self::Orange => "orange",
-            Self::YellowOrange => "yellow-orange",
-            Self::Yellow => "yellow",
-            Self::YellowGreen => "yellow-green",
-            Self::Green => "green",
-            Self::BlueGreen => "blue-green",
-            Self::Blue => "blue",
-            Self::BlueViolet => "blue-violet",
-            Self::Violet => "violet",
-            Self::RedViolet => "red-violet",
-        }
-    }
-}
-
-impl fmt::Display for Hue {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.words())
-    }
-}
-
-/// Reads the twelve names, in any case, with a hyphen or a space.
-impl FromStr for Hue {
-    type Err = UnknownHue;
-
-    fn from_str(text: &str) -> Result<Self, UnknownHue> {
-        let word = text.trim().to_ascii_lowercase().replace([' ', '_'], "-");
-        Self::ALL.into_iter().find(|hue| hue.words() == word).ok_or_else(|| UnknownHue(text.to_owned()))
     }
 }

@@ -1,4 +1,5 @@
 use super::LevelChange;
+use schemars::JsonSchema;
 use serde::Serialize;
 use std::{fmt, ops::Sub, str::FromStr};
 
@@ -15,7 +16,7 @@ use std::{fmt, ops::Sub, str::FromStr};
 /// assert_eq!(level.to_string(), "level 6.5");
 /// # Ok::<(), foilwork::colour::InvalidLevel>(())
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
 pub struct Level(f64);
 
@@ -74,7 +75,7 @@ impl Sub for Level {
     type Output = LevelChange;
 
     fn sub(self, from: Self) -> LevelChange {
-        LevelChange::between(from, self)
+        LevelChange::between(from.0, self.0)
     }
 }
 

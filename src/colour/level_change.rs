@@ -1,10 +1,10 @@
-use super::Level;
 use crate::quantity::InvalidQuantity;
+use schemars::JsonSchema;
 use serde::Serialize;
 use std::{fmt, ops::Neg};
 
 /// A way along the scale in levels: positive is lighter (lift), negative darker (deposit).
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
 pub struct LevelChange(f64);
 
@@ -30,10 +30,10 @@ impl LevelChange {
         }
     }
 
-    /// Levels are written in decimals: the last bits of their difference in binary mean nothing, and must not put a
-    /// change of 3 levels above a limit of 3.
-    pub(crate) fn between(from: Level, to: Level) -> Self {
-        Self(((to.number() - from.number()) * 1e13).round() / 1e13)
+    /// From one number of the scale to another. Levels are written in decimals: the last bits of their difference in
+    /// binary mean nothing, and must not put a change of 3 levels above a limit of 3.
+    pub(super) fn between(from: f64, to: f64) -> Self {
+        Self(((to - from) * 1e13).round() / 1e13)
     }
 
     /// The signed number of levels; positive is lighter.

@@ -1,17 +1,21 @@
 use super::Level;
-use crate::source::{Sourced, citations::colour::LEVEL_NAMES_US};
+use crate::{
+    choice::choice,
+    source::{Sourced, citations::colour::LEVEL_NAMES_US},
+};
 use std::fmt;
 
-/// Which words a scale uses for its numbers.
-///
-/// The two differ by one step at levels 5 to 7: "light brown" is 5 in one and 6 in the other. A name is therefore never
-/// turned into a number here, only a number into the name its own scale prints.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Naming {
-    /// European usage.
-    European,
-    /// US variant.
-    Us,
+choice! {
+    /// Which words a scale uses for its numbers.
+    ///
+    /// The two differ by one step at levels 5 to 7: "light brown" is 5 in one and 6 in the other. A name is therefore
+    /// never turned into a number here, only a number into the name its own scale prints.
+    Naming: "naming" {
+        /// European usage.
+        European = "european" => "European",
+        /// US variant.
+        Us = "us" => "US",
+    }
 }
 
 const EUROPEAN: [&str; 10] = [

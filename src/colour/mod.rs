@@ -10,9 +10,9 @@ mod assumptions;
 mod chart;
 mod chart_error;
 mod chart_row;
+mod coordinate;
 mod difference;
 mod dye;
-mod finding;
 mod gradient;
 mod html;
 mod hue;
@@ -29,7 +29,6 @@ mod shade;
 mod space;
 mod srgb;
 mod swatch;
-mod swatch_data;
 mod tone;
 mod underlying;
 mod white;
@@ -40,30 +39,28 @@ pub use arithmetic::{
 pub use chart::Chart;
 pub use chart_error::{ChartError, ChartProblem};
 pub use chart_row::ShelfFacts;
+pub use coordinate::{Chroma, Lightness, Redness, Yellowness};
 pub use difference::{Difference, MixedWhites};
-pub use finding::{ColourFinding, ColourRule, Weight};
 pub use gradient::{
     PRE_PIGMENTATION_LEVELS, PrePigmentation, TRANSITION_LEVELS, Transition, check_depth_at_root, check_hairline,
     contrast_between, pre_pigmentation, transition_between,
 };
-pub use hue::{Hue, Temper, UnknownHue};
+pub use hue::{Hue, Temper};
 pub use level::{InvalidLevel, Level};
 pub use level_change::LevelChange;
 pub use level_name::{LevelName, Naming};
-pub use product::{Canvas, Product};
+pub use product::{Canvas, ProductKind};
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
 pub use shade::{Shade, ShadeError};
 pub use space::{InvalidColour, Lab, Lch, Xyz};
 pub use srgb::{NotHex, Srgb};
-pub use swatch::{LabBounds, Swatch};
-pub use swatch_data::SwatchData;
+pub use swatch::Swatch;
 pub use tone::{Tone, TonePart};
-pub use underlying::{Strength, UnderlyingPigment, underlying_pigment};
+pub use underlying::{UnderlyingPigment, Visibility, underlying_pigment};
 pub use white::White;
 
 pub(crate) use absorption::Absorption;
 pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
 pub(crate) use difference::ciede2000;
-pub(crate) use html::escaped;
 pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
 pub(crate) use srgb::lab_of_linear;

@@ -1,18 +1,21 @@
 use super::Level;
-use crate::source::{Basis, Interval};
-use std::fmt;
+use crate::{
+    choice::choice,
+    source::{Basis, Interval},
+};
 
-/// A scale on which somebody read how light hair is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Scale {
-    /// 1 to 10 with European names: the scale of [`Level`].
-    European10,
-    /// 1 to 10 with US names, which run one step off at 5 to 7.
-    Us10,
-    /// 1 to 12, the European scale carried on above 10.
-    Twelve,
-    /// The Japanese scale, notionally 1 to 20; its reference swatches are 4 to 15.
-    Japanese20,
+choice! {
+    /// A scale on which somebody read how light hair is.
+    Scale: "scale" {
+        /// 1 to 10 with European names: the scale of [`Level`].
+        European10 = "european-10" => "European 1-10",
+        /// 1 to 10 with US names, which run one step off at 5 to 7.
+        Us10 = "us-10" => "US 1-10",
+        /// 1 to 12, the European scale carried on above 10.
+        Twelve = "twelve" => "1-12",
+        /// The Japanese scale, notionally 1 to 20; its reference swatches are 4 to 15.
+        Japanese20 = "japanese-20" => "Japanese 1-20",
+    }
 }
 
 impl Scale {
@@ -36,17 +39,6 @@ impl Scale {
     #[must_use]
     pub const fn counts_levels(self) -> bool {
         matches!(self, Self::European10 | Self::Twelve)
-    }
-}
-
-impl fmt::Display for Scale {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::European10 => "European 1-10",
-            Self::Us10 => "US 1-10",
-            Self::Twelve => "1-12",
-            Self::Japanese20 => "Japanese 1-20",
-        })
     }
 }
 
@@ -127,12 +119,12 @@ impl ScaleReading {
     }
 }
 
-/// A level mapped from another scale, with its bounds and the ground of the mapping.
+/// A level mapped from another scale, with its bounds and the basis of the mapping.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MappedLevel {
     /// The level with its bounds.
     pub level: Interval<Level>,
-    /// The ground of the mapping.
+    /// The basis of the mapping.
     pub basis: Basis,
 }
 
@@ -202,8 +194,7 @@ impl ScaleMapping {
         };
         let best = a.1 + (b.1 - a.1) * (number - a.0) / (b.0 - a.0);
         let at = |shift: f64| Level::clamped(best + shift);
-        let level = Interval::new(at(-self.half_width), at(0.0), at(self.half_width))
-            .unwrap_or_else(|_| Interval::exact(at(0.0)));
+        let level = Interval::ordered(at(-self.half_width), at(0.0), at(self.half_width));
         Ok(MappedLevel { level, basis: self.basis })
     }
 }

@@ -1,6 +1,5 @@
 use super::{Lab, White, white::TwoDegree};
 use palette::{LinSrgb, Srgb as Encoded, convert::FromColorUnclamped};
-use serde::Serialize;
 use std::{fmt, str::FromStr};
 
 /// A colour for a screen: sRGB with 8 bits for each channel.
@@ -13,7 +12,7 @@ use std::{fmt, str::FromStr};
 /// assert_eq!(Srgb::nearest(yellow.lab()), (yellow, true));
 /// # Ok::<(), foilwork::colour::NotHex>(())
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Srgb {
     /// Red.
     pub red: u8,
@@ -85,5 +84,26 @@ impl FromStr for Srgb {
             (Some(red), Some(green), Some(blue)) => Ok(Self { red, green, blue }),
             _ => Err(fail()),
         }
+    }
+}
+
+/// As its text, such as `#f2d16b`.
+impl serde::Serialize for Srgb {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl schemars::JsonSchema for Srgb {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Srgb".into()
+    }
+
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({ "type": "string", "pattern": "^#[0-9a-f]{6}$" })
     }
 }

@@ -1,12 +1,17 @@
 use super::{
-    Difference, Hue, Lab, Level, Shade, Srgb, Tone, White,
+    Chroma, Difference, Hue, Lab, Level, Lightness, Redness, Shade, Srgb, Tone, White, Yellowness,
     absorption::Absorption,
     assumptions::{Assumptions, ENSEMBLE, SETS},
     dye::deposit,
     pigment::Melanin,
     srgb::{lab_of_linear, linear_of_lab},
 };
-use crate::{quantity::Share, source::Basis};
+use crate::{
+    quantity::{Quantity, Share},
+    source::{Basis, Interval},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
 use std::fmt;
 
 /// A modelled (or measured) colour of hair: CIELAB with bounds, and a colour for the screen.
@@ -28,17 +33,6 @@ pub struct Swatch {
     /// Linear sRGB reflectance under each set of assumptions, the best first.
     pub(crate) samples: [[f64; 3]; SETS],
     measured: Option<Lab>,
-}
-
-/// The bounds of a modelled colour, coordinate by coordinate.
-#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
-pub struct LabBounds {
-    /// Lowest and highest L\*.
-    pub l: (f64, f64),
-    /// Lowest and highest a\*.
-    pub a: (f64, f64),
-    /// Lowest and highest b\*.
-    pub b: (f64, f64),
 }
 
 impl Swatch {
@@ -117,27 +111,36 @@ impl Swatch {
         self.measured.unwrap_or_else(|| lab_of_linear(best))
     }
 
-    /// The bounds of the estimate (D65, 2 degrees).
+    /// L\* with its bounds over the assumptions of the model.
     #[must_use]
-    pub fn bounds(&self) -> LabBounds {
-        let mut bounds = LabBounds { l: NOTHING, a: NOTHING, b: NOTHING };
-        for sample in self.samples {
-            let lab = lab_of_linear(sample);
-            widen(&mut bounds.l, lab.l());
-            widen(&mut bounds.a, lab.a());
-            widen(&mut bounds.b, lab.b());
-        }
-        bounds
+    pub fn lightness(&self) -> Interval<Lightness> {
+        self.bounded(|lab| Lightness::nearest(lab.l()))
     }
 
-    /// The lowest and highest chroma of the estimate.
+    /// a\* with its bounds.
     #[must_use]
-    pub fn chroma_bounds(&self) -> (f64, f64) {
-        let mut bounds = NOTHING;
-        for sample in self.samples {
-            widen(&mut bounds, lab_of_linear(sample).chroma());
-        }
-        bounds
+    pub fn redness(&self) -> Interval<Redness> {
+        self.bounded(|lab| Redness::nearest(lab.a()))
+    }
+
+    /// b\* with its bounds.
+    #[must_use]
+    pub fn yellowness(&self) -> Interval<Yellowness> {
+        self.bounded(|lab| Yellowness::nearest(lab.b()))
+    }
+
+    /// Chroma with its bounds.
+    #[must_use]
+    pub fn chroma(&self) -> Interval<Chroma> {
+        self.bounded(|lab| Chroma::nearest(lab.chroma()))
+    }
+
+    /// A coordinate of the best estimate, widened to that of every set of assumptions.
+    fn bounded<Q: Copy + PartialOrd>(&self, of: impl Fn(Lab) -> Q) -> Interval<Q> {
+        let white = self.lab().white();
+        let all = self.samples.iter().map(|sample| of(lab_of_linear(*sample).adapted_to(white)));
+        let best = Interval::exact(of(self.lab()));
+        if self.measured.is_some() { best } else { all.fold(best, |all, one| all.widened_to(Interval::exact(one))) }
     }
 
     /// The hue in the words of the wheel, or nothing when the colour is too grey to tell.
@@ -172,11 +175,50 @@ impl Swatch {
     }
 }
 
-const NOTHING: (f64, f64) = (f64::INFINITY, f64::NEG_INFINITY);
+/// What a swatch says as plain data.
+#[derive(Serialize, JsonSchema)]
+struct Shown {
+    lab_l: Interval<Lightness>,
+    lab_a: Interval<Redness>,
+    lab_b: Interval<Yellowness>,
+    /// The white the coordinates are counted from.
+    white: White,
+    /// The nearest colour a screen can show.
+    srgb: Srgb,
+    /// The hue in the words of the wheel, where there is one.
+    hue: Option<Hue>,
+    /// How far off the model may be, in CIEDE2000.
+    uncertainty_ciede2000: f64,
+    basis: Basis,
+    /// The words to show beside it.
+    notice: &'static str,
+}
 
-fn widen(bounds: &mut (f64, f64), value: f64) {
-    bounds.0 = bounds.0.min(value);
-    bounds.1 = bounds.1.max(value);
+impl Serialize for Swatch {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let shown = Shown {
+            lab_l: self.lightness(),
+            lab_a: self.redness(),
+            lab_b: self.yellowness(),
+            white: self.lab().white(),
+            srgb: self.srgb(),
+            hue: self.hue(),
+            uncertainty_ciede2000: self.uncertainty(),
+            basis: self.basis(),
+            notice: self.notice(),
+        };
+        shown.serialize(serializer)
+    }
+}
+
+impl JsonSchema for Swatch {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Swatch".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        Shown::json_schema(generator)
+    }
 }
 
 impl fmt::Display for Swatch {

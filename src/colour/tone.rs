@@ -1,5 +1,6 @@
 use super::Hue;
 use crate::quantity::Share;
+use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt;
 
@@ -7,14 +8,14 @@ use std::fmt;
 ///
 /// A neutral tone has no parts. The shares of a tone that has parts add up to 100 %; how deep the colour is belongs to
 /// the [`Level`](super::Level), not to the tone.
-#[derive(Debug, Clone, PartialEq, Default, Serialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, JsonSchema)]
 #[serde(transparent)]
 pub struct Tone {
     parts: Vec<TonePart>,
 }
 
 /// One hue of a tone.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct TonePart {
     /// The hue.
     pub hue: Hue,

@@ -1,25 +1,28 @@
 use super::{Hue, Level, Swatch};
-use crate::source::{Basis, COMMON_PRACTICE, Sourced};
+use crate::{
+    choice::choice,
+    source::{Basis, COMMON_PRACTICE, Sourced},
+};
 use serde::Serialize;
 
-/// How strongly the exposed pigment shows, in the words of the trade, weakest last.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Strength {
-    /// Hidden by the depth of the hair.
-    Hidden,
-    /// Dark and strong.
-    Dark,
-    /// Strong.
-    Strong,
-    /// Pale.
-    Pale,
-    /// Very pale: a very dilute neutralising tone is enough.
-    VeryPale,
+choice! {
+    /// How strongly the exposed pigment shows, in the words of the trade, weakest last.
+    Visibility: "visibility" {
+        /// Hidden by the depth of the hair.
+        Hidden = "hidden",
+        /// Dark and strong.
+        Dark = "dark",
+        /// Strong.
+        Strong = "strong",
+        /// Pale.
+        Pale = "pale",
+        /// Very pale: a very dilute neutralising tone is enough.
+        VeryPale = "very-pale" => "very pale",
+    }
 }
 
 /// The warm colour left when hair is lightened to a level, and the tone that counteracts it.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 #[non_exhaustive]
 pub struct UnderlyingPigment {
     /// The level asked about.
@@ -31,32 +34,32 @@ pub struct UnderlyingPigment {
     /// The neutralising hue as a range in the same order, or nothing where none is visible.
     pub neutraliser: Option<(Hue, Hue)>,
     /// How strongly it shows, from the darker row to the lighter one.
-    pub strength: (Strength, Strength),
+    pub visibility: (Visibility, Visibility),
 }
 
 struct Row {
     words: &'static str,
     exposed: Hue,
     neutralised: bool,
-    strength: Strength,
+    visibility: Visibility,
 }
 
-const fn row(words: &'static str, exposed: Hue, strength: Strength) -> Row {
-    Row { words, exposed, neutralised: !matches!(strength, Strength::Hidden), strength }
+const fn row(words: &'static str, exposed: Hue, visibility: Visibility) -> Row {
+    Row { words, exposed, neutralised: !matches!(visibility, Visibility::Hidden), visibility }
 }
 
 /// From level 1. Common practice; a printed trade booklet gives the same for levels 3 to 10.
 const ROWS: [Row; 10] = [
-    row("black (very dark red-brown)", Hue::Red, Strength::Hidden),
-    row("very dark red-brown", Hue::Red, Strength::Dark),
-    row("dark red (red-brown)", Hue::Red, Strength::Dark),
-    row("red", Hue::Red, Strength::Strong),
-    row("red-orange", Hue::RedOrange, Strength::Strong),
-    row("orange", Hue::Orange, Strength::Strong),
-    row("yellow-orange", Hue::YellowOrange, Strength::Strong),
-    row("yellow", Hue::Yellow, Strength::Strong),
-    row("pale yellow", Hue::Yellow, Strength::Pale),
-    row("very pale yellow", Hue::Yellow, Strength::VeryPale),
+    row("black (very dark red-brown)", Hue::Red, Visibility::Hidden),
+    row("very dark red-brown", Hue::Red, Visibility::Dark),
+    row("dark red (red-brown)", Hue::Red, Visibility::Dark),
+    row("red", Hue::Red, Visibility::Strong),
+    row("red-orange", Hue::RedOrange, Visibility::Strong),
+    row("orange", Hue::Orange, Visibility::Strong),
+    row("yellow-orange", Hue::YellowOrange, Visibility::Strong),
+    row("yellow", Hue::Yellow, Visibility::Strong),
+    row("pale yellow", Hue::Yellow, Visibility::Pale),
+    row("very pale yellow", Hue::Yellow, Visibility::VeryPale),
 ];
 
 /// The pigment exposed when natural hair is lightened to `level`, with the hue that neutralises it.
@@ -93,7 +96,7 @@ pub fn underlying_pigment(level: Level) -> Sourced<UnderlyingPigment> {
         words: (darker.words, lighter.words),
         exposed: (darker.exposed, lighter.exposed),
         neutraliser,
-        strength: (darker.strength, lighter.strength),
+        visibility: (darker.visibility, lighter.visibility),
     };
     let basis = if level > Level::LIGHTEST_OF_TEN { Basis::Assumed } else { Basis::CommonPractice };
     Sourced { value, basis, citation: Some(&COMMON_PRACTICE) }
@@ -105,18 +108,6 @@ impl UnderlyingPigment {
     #[must_use]
     pub fn modelled_from(&self, natural: Level) -> Swatch {
         Swatch::lightened(natural, self.level)
-    }
-}
-
-impl std::fmt::Display for Strength {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.pad(match self {
-            Self::Hidden => "hidden",
-            Self::Dark => "dark",
-            Self::Strong => "strong",
-            Self::Pale => "pale",
-            Self::VeryPale => "very pale",
-        })
     }
 }
 

@@ -1,30 +1,22 @@
+use crate::choice::choice;
 use palette::{
     Xyz,
     white_point::{Any, WhitePoint},
 };
-use serde::Serialize;
-use std::fmt;
 
-/// The white that colour coordinates are counted from: daylight D65, seen by one of the two standard observers.
-///
-/// Spectrophotometers for hair report 10 degrees, screens (sRGB) are defined for 2 degrees. On hair the two differ by
-/// less than moving the tress does, but coordinates of different whites are never compared without adapting them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum White {
-    /// D65, 2 degree observer of 1931: the white of sRGB.
-    #[default]
-    D65TwoDegree,
-    /// D65, 10 degree observer of 1964: the usual white of a spectrophotometer.
-    D65TenDegree,
-}
-
-impl fmt::Display for White {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::D65TwoDegree => "D65/2 degrees",
-            Self::D65TenDegree => "D65/10 degrees",
-        })
+choice! {
+    /// The white that colour coordinates are counted from: daylight D65, seen by one of the two standard observers.
+    ///
+    /// One observer is the default wherever hair is meant: 10 degrees, the one a spectrophotometer for hair reports.
+    /// Screens (sRGB) are defined for 2 degrees; the colours shown on them are adapted. On hair the two differ by less
+    /// than moving the tress does, but coordinates of different whites are never compared without adapting them.
+    #[derive(Default)]
+    White: "white" {
+        /// D65, 10 degree observer of 1964: the usual white of a spectrophotometer.
+        #[default]
+        D65TenDegree = "d65-10-degrees" => "D65/10 degrees",
+        /// D65, 2 degree observer of 1931: the white of sRGB.
+        D65TwoDegree = "d65-2-degrees" => "D65/2 degrees",
     }
 }
 

@@ -19,6 +19,12 @@ impl Reason {
     pub fn stated(text: impl Into<Cow<'static, str>>) -> Self {
         Self { id: None, text: text.into(), from_memory: false }
     }
+
+    /// What foilwork assumes until someone measures it.
+    #[must_use]
+    pub fn assumed() -> Self {
+        Self::stated("assumed by foilwork")
+    }
 }
 
 impl From<Citation> for Reason {

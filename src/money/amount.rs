@@ -1,4 +1,4 @@
-use super::{Currency, MoneyError, Rounding, exact, exact::HUNDRED};
+use super::Currency;
 use rust_decimal::Decimal;
 use serde::ser::SerializeStruct;
 use std::{cmp::Ordering, fmt};
@@ -40,47 +40,6 @@ impl Money {
         Self { minor: 0, currency }
     }
 
-    /// Takes an amount in units of the currency, rounded to the minor unit as named.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::TooLarge`] beyond `i64` minor units.
-    pub fn from_decimal(amount: Decimal, currency: Currency, rounding: Rounding) -> Result<Self, MoneyError> {
-        Self::rounded(&[amount], &[], currency, rounding, "amount")
-    }
-
-    /// Takes an amount that is already whole in minor units; nothing is rounded.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::BetweenMinorUnits`] when it is not whole; [`MoneyError::TooLarge`] beyond `i64` minor units.
-    pub fn from_decimal_exact(amount: Decimal, currency: Currency) -> Result<Self, MoneyError> {
-        if amount.normalize().scale() > currency.exponent() {
-            return Err(MoneyError::BetweenMinorUnits { amount, currency });
-        }
-        Self::from_decimal(amount, currency, Rounding::ToZero)
-    }
-
-    /// Reads digits with a point, for example `12.50`; nothing is rounded.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::NotADecimal`], [`MoneyError::BetweenMinorUnits`] or [`MoneyError::TooLarge`].
-    pub fn parse(text: &str, currency: Currency) -> Result<Self, MoneyError> {
-        Self::from_decimal_exact(super::parse_decimal("amount", text)?, currency)
-    }
-
-    /// The exact product over the exact product, rounded once.
-    pub(crate) fn rounded(
-        over: &[Decimal],
-        under: &[Decimal],
-        currency: Currency,
-        rounding: Rounding,
-        field: &'static str,
-    ) -> Result<Self, MoneyError> {
-        exact::quotient(over, under, currency.exponent(), rounding, field).map(|minor| Self { minor, currency })
-    }
-
     /// The whole number of minor units.
     #[must_use]
     pub const fn minor(self) -> i64 {
@@ -110,98 +69,6 @@ impl Money {
     #[must_use]
     pub const fn is_zero(self) -> bool {
         self.minor == 0
-    }
-
-    /// The sum.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::MixedCurrencies`] or [`MoneyError::TooLarge`].
-    pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
-        self.same_currency(other)?;
-        self.checked(self.minor.checked_add(other.minor), "sum")
-    }
-
-    /// The difference.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::MixedCurrencies`] or [`MoneyError::TooLarge`].
-    pub fn minus(self, other: Self) -> Result<Self, MoneyError> {
-        self.same_currency(other)?;
-        self.checked(self.minor.checked_sub(other.minor), "difference")
-    }
-
-    /// So many times the amount.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::TooLarge`].
-    pub fn times(self, count: i64) -> Result<Self, MoneyError> {
-        self.checked(self.minor.checked_mul(count), "product")
-    }
-
-    /// A percentage of the amount, rounded as named.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::TooLarge`].
-    pub fn percent(self, percent: Decimal, rounding: Rounding) -> Result<Self, MoneyError> {
-        Self::rounded(&[self.decimal(), percent], &[HUNDRED], self.currency, rounding, "percentage")
-    }
-
-    /// What percentage of `whole` this is, in 28 significant digits.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] when the whole is nothing.
-    pub fn percent_of(self, whole: Self) -> Result<Decimal, MoneyError> {
-        self.same_currency(whole)?;
-        if whole.is_zero() {
-            let allowed = "an amount other than nothing, to take a percentage of";
-            return Err(MoneyError::AmountOutOfRange { field: "whole", value: whole, allowed });
-        }
-        exact::ratio(&[self.decimal(), HUNDRED], &[whole.decimal()], "percentage")
-    }
-
-    /// The sum of a list, `currency` for an empty one.
-    ///
-    /// # Errors
-    ///
-    /// [`MoneyError::MixedCurrencies`] or [`MoneyError::TooLarge`].
-    pub fn total(amounts: impl IntoIterator<Item = Self>, currency: Currency) -> Result<Self, MoneyError> {
-        amounts.into_iter().try_fold(Self::zero(currency), Self::plus)
-    }
-
-    /// Refuses two currencies in one sum.
-    pub(crate) fn same_currency(self, other: Self) -> Result<(), MoneyError> {
-        if self.currency == other.currency {
-            Ok(())
-        } else {
-            Err(MoneyError::MixedCurrencies { left: self.currency, right: other.currency })
-        }
-    }
-
-    /// Refuses less than nothing.
-    pub(crate) fn not_negative(self, field: &'static str) -> Result<Self, MoneyError> {
-        if self.is_negative() {
-            Err(MoneyError::AmountOutOfRange { field, value: self, allowed: "nothing or more" })
-        } else {
-            Ok(self)
-        }
-    }
-
-    /// Refuses nothing and less.
-    pub(crate) fn positive(self, field: &'static str) -> Result<Self, MoneyError> {
-        if self.minor > 0 {
-            Ok(self)
-        } else {
-            Err(MoneyError::AmountOutOfRange { field, value: self, allowed: "more than nothing" })
-        }
-    }
-
-    fn checked(self, minor: Option<i64>, field: &'static str) -> Result<Self, MoneyError> {
-        minor.map(|minor| Self { minor, currency: self.currency }).ok_or(MoneyError::TooLarge { field })
     }
 }
 

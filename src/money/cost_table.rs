@@ -1,72 +1,13 @@
-use super::{Currency, Money, MoneyError, allocate};
+use super::{CostKind, Currency, Money, MoneyError, allocate};
 use crate::source::Basis;
 use rust_decimal::Decimal;
 use serde::Serialize;
-use std::fmt;
-
-/// What kind of cost a line is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "snake_case")]
-#[non_exhaustive]
-pub enum Part {
-    /// Colour, lightener, developer, toner.
-    Product,
-    /// Additives to a bowl.
-    Additive,
-    /// Foils, gloves, film, cotton.
-    Consumables,
-    /// Towels and gowns.
-    Laundry,
-    /// Hands-on time.
-    Labour,
-    /// Time in the chair.
-    Overhead,
-    /// What the card terminal keeps.
-    CardFee,
-    /// Anything else.
-    Other,
-}
-
-impl Part {
-    /// Every kind of cost, in the order of a cost table.
-    pub const ALL: [Self; 8] = [
-        Self::Product,
-        Self::Additive,
-        Self::Consumables,
-        Self::Laundry,
-        Self::Labour,
-        Self::Overhead,
-        Self::CardFee,
-        Self::Other,
-    ];
-
-    /// The words printed on a cost table.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Product => "product",
-            Self::Additive => "additive",
-            Self::Consumables => "consumables",
-            Self::Laundry => "laundry",
-            Self::Labour => "labour",
-            Self::Overhead => "overhead",
-            Self::CardFee => "card fee",
-            Self::Other => "other",
-        }
-    }
-}
-
-impl fmt::Display for Part {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.words())
-    }
-}
 
 /// One line of a cost table.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct CostLine {
     /// The kind of cost.
-    pub part: Part,
+    pub kind: CostKind,
     /// What it is, in the user's words.
     pub what: String,
     /// The section of the head it belongs to, where there is one.
@@ -104,8 +45,8 @@ impl CostTable {
     /// # Errors
     ///
     /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] for a negative cost.
-    pub fn push(&mut self, part: Part, what: &str, basis: Basis, amount: Money) -> Result<(), MoneyError> {
-        self.push_for(part, what, None, None, basis, amount)
+    pub fn push(&mut self, kind: CostKind, what: &str, basis: Basis, amount: Money) -> Result<(), MoneyError> {
+        self.push_for(kind, what, None, None, basis, amount)
     }
 
     /// Adds a line for a section of the head, a bowl, or both.
@@ -115,7 +56,7 @@ impl CostTable {
     /// As [`push`](Self::push).
     pub fn push_for(
         &mut self,
-        part: Part,
+        kind: CostKind,
         what: &str,
         section: Option<&str>,
         bowl: Option<&str>,
@@ -124,7 +65,7 @@ impl CostTable {
     ) -> Result<(), MoneyError> {
         self.total = self.total.plus(amount.not_negative("cost")?)?;
         let (section, bowl) = (section.map(str::to_owned), bowl.map(str::to_owned));
-        self.lines.push(CostLine { part, what: what.to_owned(), section, bowl, basis, amount, share_percent: None });
+        self.lines.push(CostLine { kind, what: what.to_owned(), section, bowl, basis, amount, share_percent: None });
         Ok(())
     }
 
@@ -164,11 +105,11 @@ impl CostTable {
         Decimal::from_i128_with_scale(lines * 5, self.total.currency().exponent() + 1).normalize()
     }
 
-    /// The total of each kind of cost, in the order of [`Part`].
+    /// The total of each kind of cost, in the order of [`CostKind`].
     #[must_use]
-    pub fn by_part(&self) -> Vec<(Part, Money)> {
-        let mut totals = self.grouped(|line| Some(line.part));
-        totals.sort_by_key(|(part, _)| *part);
+    pub fn by_kind(&self) -> Vec<(CostKind, Money)> {
+        let mut totals = self.grouped(|line| Some(line.kind));
+        totals.sort_by_key(|(kind, _)| *kind);
         totals
     }
 

@@ -1,4 +1,3 @@
-use super::MoneyError;
 use std::{fmt, str::FromStr};
 
 /// An ISO 4217 currency with its number of decimals, for example EUR (2), JPY (0) or KWD (3).
@@ -28,14 +27,14 @@ impl Currency {
     ///
     /// # Errors
     ///
-    /// [`MoneyError::UnknownCurrency`], or [`MoneyError::NoMinorUnit`] for a code that no price can be rounded to.
-    pub fn from_code(code: &str) -> Result<Self, MoneyError> {
+    /// [`InvalidCurrency::Unknown`], or [`InvalidCurrency::NoMinorUnit`] for a code that no price can be rounded to.
+    pub fn from_code(code: &str) -> Result<Self, InvalidCurrency> {
         let iso = iso_currency::Currency::from_code(code)
-            .ok_or_else(|| MoneyError::UnknownCurrency { code: code.chars().take(12).collect() })?;
+            .ok_or_else(|| InvalidCurrency::Unknown { code: code.chars().take(12).collect() })?;
         let exponent = iso.exponent().and_then(|digits| u8::try_from(digits).ok());
         match exponent {
             Some(exponent) => Ok(Self { iso, exponent }),
-            None => Err(MoneyError::NoMinorUnit { code: iso.code() }),
+            None => Err(InvalidCurrency::NoMinorUnit { code: iso.code() }),
         }
     }
 
@@ -65,7 +64,7 @@ impl Currency {
 }
 
 impl FromStr for Currency {
-    type Err = MoneyError;
+    type Err = InvalidCurrency;
 
     fn from_str(code: &str) -> Result<Self, Self::Err> {
         Self::from_code(code)
@@ -95,4 +94,22 @@ impl<'de> serde::Deserialize<'de> for Currency {
         let code = <std::borrow::Cow<'de, str>>::deserialize(deserializer)?;
         Self::from_code(&code).map_err(serde::de::Error::custom)
     }
+}
+
+/// A code that is no currency to write prices in.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum InvalidCurrency {
+    /// Not a code of ISO 4217.
+    #[error("unknown currency {code:?}: give the three-letter code of ISO 4217 in capitals, for example EUR")]
+    Unknown {
+        /// What was given.
+        code: String,
+    },
+    /// A metal, a fund or a test code.
+    #[error("{code} has no minor unit to round to: give a currency that prices are written in")]
+    NoMinorUnit {
+        /// The code.
+        code: &'static str,
+    },
 }

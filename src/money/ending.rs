@@ -1,16 +1,17 @@
 use super::{Money, MoneyError};
-use serde::{Deserialize, Serialize};
+use crate::choice::choice;
+use serde::Serialize;
 
-/// Which neighbour a price moves to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Toward {
-    /// The next price up, or the price itself: never gives margin away.
-    Up,
-    /// The next price down, or the price itself.
-    Down,
-    /// The nearer of the two, up when both are as near.
-    Nearest,
+choice! {
+    /// Which neighbour a price moves to.
+    Toward: "direction" {
+        /// The next price up, or the price itself: never gives margin away.
+        Up = "up",
+        /// The next price down, or the price itself.
+        Down = "down",
+        /// The nearer of the two, up when both are as near.
+        Nearest = "nearest",
+    }
 }
 
 /// The prices a price list allows: every `step`, starting from `ending`.

@@ -1,4 +1,4 @@
-use super::Currency;
+use super::{Currency, InvalidCurrency};
 use crate::quantity::InvalidQuantity;
 use rust_decimal::Decimal;
 
@@ -6,27 +6,6 @@ use rust_decimal::Decimal;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MoneyError {
-    /// Not a code of ISO 4217.
-    #[error("unknown currency {code:?}: give the three-letter code of ISO 4217 in capitals, for example EUR")]
-    UnknownCurrency {
-        /// What was given.
-        code: String,
-    },
-    /// A metal, a fund or a test code.
-    #[error("{code} has no minor unit to round to: give a currency that prices are written in")]
-    NoMinorUnit {
-        /// The code.
-        code: &'static str,
-    },
-    /// Not the name of a rounding.
-    #[error(
-        "unknown rounding {name:?}: give midpoint_away_from_zero (half up), midpoint_nearest_even, \
-         midpoint_toward_zero, to_zero, away_from_zero, to_negative_infinity or to_positive_infinity"
-    )]
-    UnknownRounding {
-        /// What was given.
-        name: String,
-    },
     /// Two currencies in one sum.
     #[error("cannot put {left} and {right} into one sum: convert one of them first, at a rate you state")]
     MixedCurrencies {
@@ -111,6 +90,9 @@ pub enum MoneyError {
         /// Which list.
         field: &'static str,
     },
+    /// A code that is no currency.
+    #[error(transparent)]
+    Currency(#[from] InvalidCurrency),
     /// A mass, a volume or a time that is no such thing.
     #[error(transparent)]
     Quantity(#[from] InvalidQuantity),

@@ -68,7 +68,8 @@ impl fmt::Display for SetPrice {
 ///
 /// # Source
 ///
-/// Arithmetic of `mod-margin` (cost 75, margin 25 % of the price, price 100), re-checked.
+/// The definition of a margin, solved for the price; mark-up beside it as in OpenStax, Contemporary Mathematics, module
+/// m00058.
 pub fn price_from_margin(cost: Money, margin: Margin, rounding: Rounding) -> Result<SetPrice, MoneyError> {
     let (over, under) = ([cost.decimal(), HUNDRED], [HUNDRED - margin.percent()]);
     SetPrice::of(cost, Money::rounded(&over, &under, cost.currency(), rounding, "price")?)

@@ -10,7 +10,7 @@ use serde::Serialize;
 
 /// What a price must achieve.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[serde(rename_all = "kebab-case")]
 pub enum PriceTarget {
     /// Profit as a part of the net price.
     Margin(Margin),

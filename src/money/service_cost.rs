@@ -1,4 +1,6 @@
-use super::{CardFee, CostTable, Currency, Labour, Measure, Money, MoneyError, Overhead, Part, Rounding, supply_cost};
+use super::{
+    CardFee, CostKind, CostTable, Currency, Labour, Measure, Money, MoneyError, Overhead, Rounding, supply_cost,
+};
 use crate::{quantity::Duration, source::Basis};
 use serde::Serialize;
 
@@ -6,7 +8,7 @@ use serde::Serialize;
 #[derive(Debug, Clone, PartialEq)]
 pub struct SupplyUse {
     /// The kind of cost.
-    pub part: Part,
+    pub kind: CostKind,
     /// What it is, in the user's words.
     pub what: String,
     /// The section of the head it is for, where there is one.
@@ -36,7 +38,7 @@ pub struct SupplyUse {
 /// let euros = |text: &str| Money::parse(text, eur);
 /// let mut service = ServiceCost::new(eur, Rounding::MidpointAwayFromZero);
 /// service.supplies.push(SupplyUse {
-///     part: Part::Product,
+///     kind: CostKind::Product,
 ///     what: "Pale Drift lightener".into(),
 ///     section: Some("crown".into()),
 ///     bowl: Some("A".into()),
@@ -104,23 +106,23 @@ impl ServiceCost {
         for supply in &self.supplies {
             let pushed = self.cost_of(supply).and_then(|amount| {
                 let (section, bowl) = (supply.section.as_deref(), supply.bowl.as_deref());
-                table.push_for(supply.part, &supply.what, section, bowl, supply.basis, amount)
+                table.push_for(supply.kind, &supply.what, section, bowl, supply.basis, amount)
             });
             note(&supply.what, pushed);
         }
         if let Some((labour, hands_on, basis)) = &self.labour {
             let amount = labour.cost(*hands_on, self.rounding);
-            note("labour", amount.and_then(|amount| table.push(Part::Labour, "hands-on time", *basis, amount)));
+            note("labour", amount.and_then(|amount| table.push(CostKind::Labour, "hands-on time", *basis, amount)));
         }
         if let Some((overhead, in_chair, basis)) = &self.overhead {
             let amount = overhead.cost(*in_chair, self.rounding);
-            note("overhead", amount.and_then(|amount| table.push(Part::Overhead, "chair time", *basis, amount)));
+            note("overhead", amount.and_then(|amount| table.push(CostKind::Overhead, "chair time", *basis, amount)));
         }
         if let Some((fee, payment)) = self.card {
             let amount = fee.of(payment, self.rounding);
             note(
                 "card fee",
-                amount.and_then(|amount| table.push(Part::CardFee, "card payment", Basis::Stated, amount)),
+                amount.and_then(|amount| table.push(CostKind::CardFee, "card payment", Basis::Stated, amount)),
             );
         }
         if errors.is_empty() { Ok(table) } else { Err(errors) }
@@ -139,7 +141,7 @@ impl ServiceCost {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Variance {
     /// The kind of cost.
-    pub part: Part,
+    pub kind: CostKind,
     /// From the plan.
     pub planned: Money,
     /// From what was weighed and timed.
@@ -155,18 +157,18 @@ pub struct Variance {
 /// [`MoneyError::MixedCurrencies`].
 pub fn compare(planned: &CostTable, actual: &CostTable) -> Result<Vec<Variance>, MoneyError> {
     planned.total().same_currency(actual.total())?;
-    let (planned_parts, actual_parts) = (planned.by_part(), actual.by_part());
-    let mut parts: Vec<_> = planned_parts.iter().chain(&actual_parts).map(|(part, _)| *part).collect();
+    let (planned_parts, actual_parts) = (planned.by_kind(), actual.by_kind());
+    let mut parts: Vec<_> = planned_parts.iter().chain(&actual_parts).map(|(kind, _)| *kind).collect();
     parts.sort_unstable();
     parts.dedup();
-    let of = |list: &[(Part, Money)], part| {
+    let of = |list: &[(CostKind, Money)], part| {
         list.iter().find(|(p, _)| *p == part).map_or(Money::zero(planned.total().currency()), |(_, money)| *money)
     };
     parts
         .into_iter()
         .map(|part| {
             let (planned, actual) = (of(&planned_parts, part), of(&actual_parts, part));
-            Ok(Variance { part, planned, actual, difference: actual.minus(planned)? })
+            Ok(Variance { kind: part, planned, actual, difference: actual.minus(planned)? })
         })
         .collect()
 }

@@ -23,6 +23,7 @@ pub use concentration::{AmountConcentration, MassConcentration, Molality, Normal
 pub use invalid::InvalidQuantity;
 pub use mass::Mass;
 pub use mass_fraction::MassFraction;
+pub(crate) use newtype::quantity;
 pub use oxygen::{ActiveOxygen, OxygenVolumes};
 pub use rate::{LossRate, PricePerKg};
 pub use read::ParseQuantityError;

@@ -3,8 +3,8 @@
 //! Only the keywords that the derived schema uses are understood; `schema_uses_only_known_keywords` in the tests keeps
 //! that true.
 
-use super::{Kind, Node, Position, Problem};
-use crate::choice::nearest;
+use super::{Kind, Node, Problem};
+use crate::{choice::nearest, text::Position};
 use serde_json::{Map, Value};
 
 /// The walk's state: the whole schema for `$ref`, and what was found so far.

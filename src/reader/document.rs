@@ -1,4 +1,5 @@
-use super::{Format, Lines, Node, Problem, Problems, check::Checker, read_json, read_toml};
+use super::{Format, Node, Problem, Problems, check::Checker, read_json, read_toml};
+use crate::text::Lines;
 use schemars::{JsonSchema, generate::SchemaSettings};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::Value;

@@ -1,6 +1,7 @@
 //! Where a field stands in a text: problems that show only later know their field, not their line.
 
-use super::{Format, Node, Position, Problems, document::tree};
+use super::{Format, Node, Problems, document::tree};
+use crate::text::Position;
 
 impl Problems {
     /// The same problems, each with the place of its field, or of the table the field is missing from.

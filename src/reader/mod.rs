@@ -5,7 +5,7 @@
 //!
 //! - Read: [`parse`] a text, [`from_value`] plain data; [`Format`] says which of the two languages.
 //! - Check: [`validate`] what was put together in code.
-//! - Report: [`Problems`] holds all that is wrong, each a [`Problem`] with its [`Position`].
+//! - Report: [`Problems`] holds all that is wrong, each a [`Problem`] with its [`Position`](crate::text::Position).
 //! - Describe a file of your own: [`Document`].
 
 mod check;
@@ -19,10 +19,8 @@ mod read_toml;
 
 pub use document::{Document, from_value, parse, validate};
 pub use format::Format;
-pub use node::{Kind, Node, Position};
+pub use node::{Kind, Node};
 pub use problem::{Problem, Problems};
 
 pub(crate) use document::derive;
 pub(crate) use problem::InField;
-
-use node::Lines;

@@ -1,40 +1,5 @@
+use crate::text::Position;
 use serde_json::{Map, Number, Value};
-
-/// A place in the text, both counted from one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Position {
-    /// Line.
-    pub line: usize,
-    /// Column, in characters.
-    pub column: usize,
-}
-
-impl Position {
-    /// Where a text begins.
-    pub(super) const START: Self = Self { line: 1, column: 1 };
-}
-
-/// A text that knows where its lines begin, so that every place in it is found quickly.
-pub(super) struct Lines<'t> {
-    pub(super) text: &'t str,
-    begins: Vec<usize>,
-}
-
-impl<'t> Lines<'t> {
-    pub(super) fn of(text: &'t str) -> Self {
-        let after_breaks = text.match_indices('\n').map(|(at, _)| at + 1);
-        Self { text, begins: std::iter::once(0).chain(after_breaks).collect() }
-    }
-
-    /// The place of a byte offset; offsets past the end give the end.
-    pub(super) fn position(&self, offset: usize) -> Position {
-        let offset = offset.min(self.text.len());
-        let line = self.begins.partition_point(|begin| *begin <= offset);
-        let begin = line.checked_sub(1).and_then(|before| self.begins.get(before)).copied().unwrap_or(0);
-        let column = self.text.get(begin..offset).unwrap_or_default().chars().count() + 1;
-        Position { line, column }
-    }
-}
 
 /// A value that remembers where it stands, whatever the file format was.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,4 +1,4 @@
-use super::Position;
+use crate::text::Position;
 
 /// One thing wrong with a file: where, what, and the way out.
 #[derive(Debug, Clone, PartialEq, Eq)]

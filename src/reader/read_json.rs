@@ -1,4 +1,5 @@
-use super::{Kind, Lines, Node, Position, Problem};
+use super::{Kind, Node, Problem};
+use crate::text::{Lines, Position};
 use jsonc_parser::{CollectOptions, ParseOptions, ast, common::Ranged, parse_to_ast};
 
 /// Plain JSON (RFC 8259): none of the extensions the parser offers.
@@ -19,7 +20,7 @@ const STRICT: ParseOptions = ParseOptions {
 pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
     let mut problems = Vec::new();
     let empty = Node { at: Some(Position::START), kind: Kind::Table(Vec::new()) };
-    let root = match parse_to_ast(text.text, &CollectOptions::default(), &STRICT) {
+    let root = match parse_to_ast(text.text(), &CollectOptions::default(), &STRICT) {
         Ok(parsed) => parsed.value.map_or(empty, |value| node(text, &value, "", &mut problems)),
         Err(error) => {
             let at = Some(text.position(error.range().start));

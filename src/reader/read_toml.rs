@@ -1,4 +1,5 @@
-use super::{Kind, Lines, Node, Position, Problem};
+use super::{Kind, Node, Problem};
+use crate::text::{Lines, Position};
 use toml::{
     Spanned,
     de::{DeTable, DeValue},
@@ -6,7 +7,7 @@ use toml::{
 
 /// Reads TOML as far as it can be read, with every syntax error on the way.
 pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
-    let (table, errors) = DeTable::parse_recoverable(text.text);
+    let (table, errors) = DeTable::parse_recoverable(text.text());
     let mut problems: Vec<Problem> = errors
         .iter()
         .map(|error| Problem {
@@ -14,7 +15,7 @@ pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
             field: String::new(),
             message: format!(
                 "not valid TOML: {}",
-                words(error.message(), error.span().and_then(|span| text.text.get(span)))
+                words(error.message(), error.span().and_then(|span| text.text().get(span)))
             ),
         })
         .collect();

@@ -1,14 +1,11 @@
-use super::{
-    hair,
-    layout::{Sheet, amount, number, numbers},
-    mixes, money,
-};
+use super::{hair, mixes, money};
 use crate::{
     colour::{Level, LevelChange, UnderlyingPigment},
     finding::{Reason, Rule, Verdict},
     quantity::Duration,
     service::{Contrast, Mix, PartKind, Plan, SectionColour, WorkStage},
     source::Interval,
+    text::{Sheet, amount, number, span},
 };
 
 /// The plan as plain text for the bench: 80 columns, aligned, readable without colour.
@@ -85,8 +82,11 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Order, in minutes from the first brush");
     let minutes = |list: &[Duration]| list.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
     for (stage, note) in [(WorkStage::Section, ""), (WorkStage::Toner, "After rinsing, counted anew:")] {
-        let steps: Vec<_> =
-            plan.order.iter().filter(|step| (step.stage == WorkStage::Section) == (stage == WorkStage::Section)).collect();
+        let steps: Vec<_> = plan
+            .order
+            .iter()
+            .filter(|step| (step.stage == WorkStage::Section) == (stage == WorkStage::Section))
+            .collect();
         if steps.is_empty() {
             continue;
         }
@@ -131,9 +131,8 @@ fn colour(sheet: &mut Sheet, plan: &Plan) {
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutralise", "wanted"], &[], rows);
     if !plan.contrasts.is_empty() {
-        let pair = |contrast: &Contrast| {
-            format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1))
-        };
+        let pair =
+            |contrast: &Contrast| format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1));
         let pairs: Vec<_> = plan.contrasts.iter().map(pair).collect();
         sheet.blank();
         sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);
@@ -174,28 +173,28 @@ fn with(mix: &Mix) -> String {
 }
 
 fn levels(levels: Interval<Level>) -> String {
-    numbers(&levels.to_array().map(Level::number), 1)
+    span(&levels, |level| number(level.number(), 1))
 }
 
 fn change(change: Interval<LevelChange>) -> String {
-    let [low, best, high] = change.to_array().map(LevelChange::levels);
-    if best >= 0.0 {
-        format!("lift {}", numbers(&[low, best, high], 1))
+    let words = |change: LevelChange| number(change.levels(), 1);
+    if change.best().is_deposit() {
+        format!("deposit {}", span(&change.map(|change| -change), words))
     } else {
-        format!("deposit {}", numbers(&[-high, -best, -low], 1))
+        format!("lift {}", span(&change, words))
     }
 }
 
 fn exposed(pigment: &UnderlyingPigment) -> String {
-    span(pigment.words)
+    from_to(pigment.words)
 }
 
 fn neutralised_by(pigment: &UnderlyingPigment) -> Option<String> {
-    pigment.neutraliser.map(|(a, b)| span((a.words(), b.words())))
+    pigment.neutraliser.map(|(a, b)| from_to((a.words(), b.words())))
 }
 
 /// `orange` for a whole level, `orange to yellow-orange` between two.
-fn span((darker, lighter): (&str, &str)) -> String {
+fn from_to((darker, lighter): (&str, &str)) -> String {
     if darker == lighter { darker.to_owned() } else { format!("{darker} to {lighter}") }
 }
 

@@ -1,7 +1,7 @@
-use super::layout::{Sheet, amount, number, range};
 use crate::{
-    quantity::Duration,
+    quantity::{Duration, Mass},
     service::{BowlCard, WorkStage},
+    text::{Sheet, amount, number, range},
 };
 use jiff::civil::DateTime;
 
@@ -36,7 +36,7 @@ fn one(sheet: &mut Sheet, card: &BowlCard) {
     }
     let which = if card.bowls > 1 { format!(", bowl {} of {}", card.bowl, card.bowls) } else { String::new() };
     sheet.paragraph(&format!("{}: {}{which}", card.guest.as_deref().unwrap_or("guest"), card.name), 2);
-    let grams = |mass| format!("{} g", amount::<crate::quantity::Mass>(mass, 2));
+    let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
     let mut rows: Vec<_> =
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);

@@ -1,5 +1,7 @@
-use super::layout::Sheet;
-use crate::service::{Hair, Plan};
+use crate::{
+    service::{Hair, Plan},
+    text::Sheet,
+};
 
 /// The hair as stated, fact by fact.
 pub(super) fn hair(sheet: &mut Sheet, plan: &Plan) {
@@ -12,10 +14,13 @@ fn facts(hair: &Hair) -> Vec<(String, String)> {
     let mut facts = Vec::new();
     let mut say = |name: &str, value: Option<String>| facts.extend(value.map(|value| (name.to_owned(), value)));
     let natural = hair.natural_level.best().number();
-    say("natural level", Some(match hair.natural_level_margin_levels {
-        Some(margin) => format!("{natural} +/- {}", margin.levels()),
-        None => format!("{natural} (no margin stated; a reading by eye is seldom better than half a level)"),
-    }));
+    say(
+        "natural level",
+        Some(match hair.natural_level_margin_levels {
+            Some(margin) => format!("{natural} +/- {}", margin.levels()),
+            None => format!("{natural} (no margin stated; a reading by eye is seldom better than half a level)"),
+        }),
+    );
     say("white", Some(hair.white.to_string()));
     say("texture", hair.texture.map(words));
     say("density", hair.density.map(words));
@@ -28,10 +33,13 @@ fn facts(hair: &Hair) -> Vec<(String, String)> {
         let kind = if existing.artificial { "artificial colour" } else { "natural" };
         say(&words(existing.zone), Some(format!("{}{tone}, {kind}", existing.level)));
     }
-    say("history", hair.history.as_ref().map(|flags| match flags.as_slice() {
-        [] => "nothing to tell".to_owned(),
-        flags => flags.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", "),
-    }));
+    say(
+        "history",
+        hair.history.as_ref().map(|flags| match flags.as_slice() {
+            [] => "nothing to tell".to_owned(),
+            flags => flags.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", "),
+        }),
+    );
     facts
 }
 

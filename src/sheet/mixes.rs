@@ -1,5 +1,8 @@
-use super::layout::{Sheet, amount, number, range};
-use crate::service::{Bowl, Mix, Plan, Step, WorkStage};
+use crate::{
+    quantity::Mass,
+    service::{Bowl, Mix, Plan, Step, WorkStage},
+    text::{Sheet, amount, number, range},
+};
 
 /// What to weigh, mix by mix.
 pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
@@ -34,7 +37,7 @@ fn one(sheet: &mut Sheet, step: &Step, mix: &Mix) {
 }
 
 fn weigh(sheet: &mut Sheet, bowl: &Bowl, step: &Step) {
-    let grams = |mass| format!("{} g", amount::<crate::quantity::Mass>(mass, 2));
+    let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
     let rows = bowl.parts.iter().map(|part| {
         vec![String::new(), part.product.clone(), grams(part.weigh), grams(part.scale_shows), grams(part.exact)]
     });

@@ -3,7 +3,6 @@
 mod bench;
 mod card;
 mod hair;
-pub(crate) mod layout;
 mod mixes;
 mod money;
 mod services;

@@ -1,5 +1,7 @@
-use super::layout::Sheet;
-use crate::service::{LeftOut, LeftOutCost, MoneyPlan, Plan};
+use crate::{
+    service::{LeftOut, LeftOutCost, MoneyPlan, Plan},
+    text::Sheet,
+};
 
 /// Cost and price.
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
@@ -13,7 +15,7 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     for left_out in &money.left_out {
         sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
     }
-    sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding.name()), 0);
+    sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding), 0);
 }
 
 fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
@@ -23,7 +25,7 @@ fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
         .iter()
         .map(|line| {
             vec![
-                line.part.to_string(),
+                line.kind.to_string(),
                 line.what.clone(),
                 line.section.clone().unwrap_or_default(),
                 line.amount.to_string(),

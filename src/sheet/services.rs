@@ -1,5 +1,4 @@
-use super::layout::Sheet;
-use crate::{business::list::PricedTable, money::Money};
+use crate::{business::list::PricedTable, money::Money, text::Sheet};
 
 /// A priced list of services as plain text: one line a service, then the totals.
 #[must_use]
@@ -41,7 +40,7 @@ pub fn service_table(table: &PricedTable) -> String {
     sheet.table(&names, &[1, 2, 3, 4, 5, 6, 7], rows);
     sheet.blank();
     sheet.paragraph(
-        &format!("Amounts in {currency}; profit over all {}; rounding {}.", totals.profit, table.rounding.name()),
+        &format!("Amounts in {currency}; profit over all {}; rounding {}.", totals.profit, table.rounding),
         0,
     );
     sheet.paragraph("Margin is profit over net price, mark-up is profit over cost: not the same number.", 0);

@@ -1,4 +1,4 @@
-use super::{Exposed, bench::Bench};
+use super::{Exposed, predictor::Predictor};
 use crate::{
     colour::{Shade, lab_of_linear},
     quantity::Share,
@@ -17,7 +17,7 @@ pub struct NeutralisingDose {
     pub chroma_without: f64,
     /// Chroma left at balance, best estimate; what is left cannot be removed with this shade.
     pub chroma_left: f64,
-    /// The ground: assumed.
+    /// The basis: assumed.
     pub basis: Basis,
 }
 
@@ -41,29 +41,29 @@ pub struct NeutralisingDose {
 /// ```
 #[must_use]
 pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade) -> NeutralisingDose {
-    let benches = Bench::all(exposed, &[neutraliser, carrier]);
-    let balances: Vec<_> = benches.iter().map(balance).collect();
+    let predictors = Predictor::all(exposed, &[neutraliser, carrier]);
+    let balances: Vec<_> = predictors.iter().map(balance).collect();
     let (best, chroma_left) = balances.first().copied().unwrap_or((Share::NONE, 0.0));
-    let low = balances.iter().fold(best, |low, (share, _)| if *share < low { *share } else { low });
-    let high = balances.iter().fold(best, |high, (share, _)| if *share > high { *share } else { high });
+    let widen = |all: Interval<Share>, (share, _): &(Share, f64)| all.widened_to(Interval::exact(*share));
+    let balance = balances.iter().fold(Interval::exact(best), widen);
     NeutralisingDose {
-        balance: Interval::new(low, best, high).unwrap_or_else(|_| Interval::exact(best)),
+        balance,
         chroma_before: exposed.look().lab().chroma(),
-        chroma_without: benches.first().map_or(0.0, |bench| chroma(bench, Share::NONE)),
+        chroma_without: predictors.first().map_or(0.0, |predictor| chroma(predictor, Share::NONE)),
         chroma_left,
         basis: Basis::Assumed,
     }
 }
 
 /// The share, to 1 %, that leaves the least chroma, and that chroma.
-fn balance(bench: &Bench) -> (Share, f64) {
+fn balance(predictor: &Predictor) -> (Share, f64) {
     (0..=100)
         .filter_map(|percent| Share::from_percent(f64::from(percent)).ok())
-        .map(|share| (share, chroma(bench, share)))
+        .map(|share| (share, chroma(predictor, share)))
         .fold((Share::NONE, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best })
 }
 
 /// Chroma of the hair under a mix with this share of the first shade, the rest being the second.
-fn chroma(bench: &Bench, share: Share) -> f64 {
-    lab_of_linear(bench.toned([(0, share.fraction()), (1, 1.0 - share.fraction())])).chroma()
+fn chroma(predictor: &Predictor, share: Share) -> f64 {
+    lab_of_linear(predictor.toned([(0, share.fraction()), (1, 1.0 - share.fraction())])).chroma()
 }

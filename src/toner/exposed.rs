@@ -1,5 +1,7 @@
-use crate::colour::{Lab, Level, Swatch};
-use serde::{Deserialize, Serialize};
+use crate::{
+    choice::choice,
+    colour::{Lab, Level, Swatch},
+};
 
 /// The hair a toner is put on: how it looks and how light it is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -9,15 +11,16 @@ pub struct Exposed {
     porosity: Porosity,
 }
 
-/// How readily hair takes up liquid.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Porosity {
-    /// Not known or not remarkable.
-    #[default]
-    Normal,
-    /// Takes up more and faster, as lightened hair usually does.
-    Porous,
+choice! {
+    /// How readily hair takes up liquid.
+    #[derive(Default)]
+    Porosity: "porosity" {
+        /// Not known or not remarkable.
+        #[default]
+        Normal = "normal",
+        /// Takes up more and faster, as lightened hair usually does.
+        Porous = "porous",
+    }
 }
 
 impl Exposed {

@@ -1,5 +1,5 @@
 use super::{TonerAnswer, TonerMix};
-use crate::colour::escaped;
+use crate::text::{escaped, number};
 use std::fmt::Write;
 
 impl TonerMix {
@@ -7,15 +7,9 @@ impl TonerMix {
     #[must_use]
     pub fn recipe(&self) -> String {
         let parts: Vec<_> =
-            self.parts.iter().map(|part| format!("{} of {}", grams(part.mass.g()), part.code)).collect();
+            self.parts.iter().map(|part| format!("{} g of {}", number(part.mass.g(), 3), part.code)).collect();
         parts.join(" + ")
     }
-}
-
-/// Grams without the digits that binary fractions leave behind.
-fn grams(mass: f64) -> String {
-    let text = format!("{mass:.3}");
-    format!("{} g", text.trim_end_matches('0').trim_end_matches('.'))
 }
 
 impl TonerAnswer {

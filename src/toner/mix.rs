@@ -1,21 +1,27 @@
 use crate::{
-    colour::{ColourFinding, Difference, Level, Swatch, Tone},
+    choice::choice,
+    colour::{Difference, Level, Swatch, Tone},
+    finding::Finding,
     quantity::{Mass, Share},
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// One shade of a mix, weighable.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct MixPart {
     /// The code on the tube.
     pub code: String,
     /// Mass to weigh.
+    #[serde(rename = "mass_g")]
     pub mass: Mass,
     /// Share of the mix.
+    #[serde(rename = "share_percent")]
     pub share: Share,
 }
 
 /// A mix of shades and what it is predicted to give.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct TonerMix {
     /// The shades, largest mass first.
     pub parts: Vec<MixPart>,
@@ -29,19 +35,20 @@ pub struct TonerMix {
     pub residual: Difference,
 }
 
-/// Whether the target is reached.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Outcome {
-    /// The nearest mix is predicted within [`Difference::REPEAT_READINGS`] of the target.
-    Reached,
-    /// The target cannot be reached from these shades on this hair; the answer holds the nearest.
-    NearestOnly,
-    /// The hair is nearer to the target untoned than under any mix of these shades.
-    AlreadyNearer,
+choice! {
+    /// Whether the target is reached.
+    Outcome: "outcome" {
+        /// The nearest mix is predicted within [`Difference::REPEAT_READINGS`] of the target.
+        Reached = "reached",
+        /// The target cannot be reached from these shades on this hair; the answer holds the nearest.
+        NearestOnly = "nearest-only" => "nearest only",
+        /// The hair is nearer to the target untoned than under any mix of these shades.
+        AlreadyNearer = "already-nearer" => "already nearer",
+    }
 }
 
 /// The answer of a toner search.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct TonerAnswer {
     /// Whether the target is reached.
     pub outcome: Outcome,
@@ -54,7 +61,7 @@ pub struct TonerAnswer {
     /// Other choices of shades; the nearest of all and the best of fewer shades are always among them.
     pub alternatives: Vec<TonerMix>,
     /// What the rules of the trade say about the best mix.
-    pub findings: Vec<ColourFinding>,
+    pub findings: Vec<Finding>,
 }
 
 impl TonerAnswer {

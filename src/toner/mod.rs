@@ -4,21 +4,20 @@
 //! choice of up to a few shades and every mass the scale can weigh, and ranks by CIEDE2000. What it cannot reach it says,
 //! with the nearest mix. Every prediction is a model with bounds; a strand test decides.
 
-mod bench;
-mod data;
 mod dose;
 mod exposed;
+mod find;
 mod html;
 mod mix;
-
+mod predictor;
 mod request;
 mod rules;
 mod search;
 mod target;
 
-pub use data::{MixData, PartData, TonerData};
 pub use dose::{NeutralisingDose, neutralising_dose};
 pub use exposed::{Exposed, Porosity};
+pub use find::find_toner;
 pub use mix::{MixPart, Outcome, TonerAnswer, TonerMix};
-pub use request::{TonerError, TonerRequest, find_toner};
+pub use request::{TonerError, TonerRequest};
 pub use target::Target;

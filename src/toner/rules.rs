@@ -2,11 +2,12 @@
 
 use super::{Exposed, Porosity, TonerMix, TonerRequest};
 use crate::{
-    colour::{ColourFinding, ColourRule, Hue, Lab, Swatch, Weight, White, lab_of_linear},
-    source::Basis,
+    colour::{Hue, Lab, Swatch, White, lab_of_linear},
+    finding::{Finding, Reason, Rule, Verdict},
+    source::COMMON_PRACTICE,
 };
 
-pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<ColourFinding> {
+pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<Finding> {
     let exposed = &request.exposed;
     let lighter = lighter_than_hair(request, mix).or_else(|| target_lighter(exposed, target));
     [lighter, porosity(exposed, mix), over_neutralised(exposed, mix), cool_dose(exposed, mix)]
@@ -16,52 +17,47 @@ pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch)
 }
 
 /// A toner deposits: shades lighter than the hair add tone but no depth.
-fn lighter_than_hair(request: &TonerRequest<'_>, mix: &TonerMix) -> Option<ColourFinding> {
+fn lighter_than_hair(request: &TonerRequest<'_>, mix: &TonerMix) -> Option<Finding> {
     let (hair, above) = (request.exposed.level(), mix.level - request.exposed.level());
     if !above.is_lift() {
         return None;
     }
     // Porous or pre-lightened hair is toned with shades one, at most two levels lighter.
     let usual = request.exposed.porosity() == Porosity::Porous && above.levels() <= 2.0;
-    let weight = if usual { Weight::Note } else { Weight::Caution };
+    let verdict = if usual { Verdict::Note } else { Verdict::Warning };
     let way_out = if usual { "usual on porous hair, which takes up more" } else { "a toner does not lighten" };
-    Some(ColourFinding {
-        rule: ColourRule::TonerLighterThanHair,
-        weight,
-        basis: Basis::CommonPractice,
-        text: format!("the mix is {:.1} and the hair {hair}: {above:.1} than what it is put on ({way_out})", mix.level),
-    })
+    let text =
+        format!("the mix is {:.1} and the hair {hair}: {above:.1} than what it is put on ({way_out})", mix.level);
+    Some(Finding::new(Rule::TonerLevel, verdict, text, COMMON_PRACTICE))
 }
 
-fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<ColourFinding> {
+fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
     let lighter = exposed.look().difference_to(target).lighter;
     (lighter > 2.0).then(|| {
-        ColourFinding::caution(
-            ColourRule::TonerLighterThanHair,
-            Basis::Derived,
-            format!(
-                "the target is {lighter:.1} L* lighter than the hair: a toner does not lighten (lift further first)"
-            ),
-        )
+        let text = format!(
+            "the target is {lighter:.1} L* lighter than the hair: a toner does not lighten (lift further first)"
+        );
+        Finding::new(Rule::TonerLevel, Verdict::Warning, text, COMMON_PRACTICE)
     })
 }
 
-fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     (exposed.porosity() == Porosity::Porous).then(|| {
-        let darkest = mix.predicted.bounds().l.0;
-        ColourFinding::note(
-            ColourRule::Porosity,
-            Basis::CommonPractice,
+        let darkest = mix.predicted.lightness().low().lab_l();
+        Finding::new(
+            Rule::Porosity,
+            Verdict::Note,
             format!(
                 "porous hair takes up more: expect the darker end of the prediction, down to L* {darkest:.0} (shorten \
                  the time, or choose one to two levels lighter; a strand test decides)"
             ),
+            COMMON_PRACTICE,
         )
     })
 }
 
 /// Whether toning carries the colour through grey to the other side of the hue it started from.
-fn over_neutralised(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+fn over_neutralised(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     let crossed =
         |before: Lab, after: Lab| after.chroma() > 1.0 && before.a() * after.a() + before.b() * after.b() < 0.0;
     let samples = exposed.look().samples.into_iter().zip(mix.predicted.samples);
@@ -71,34 +67,35 @@ fn over_neutralised(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> 
     let certain = crossed(before, after);
     (crossings > 0).then(|| {
         let lean = Hue::nearest_to(after).map_or("grey", Hue::words);
-        let (weight, how) = if certain { (Weight::Caution, "is predicted to") } else { (Weight::Note, "may") };
-        ColourFinding {
-            rule: ColourRule::OverNeutralising,
-            weight,
-            basis: Basis::Assumed,
-            text: format!(
+        let (verdict, how) = if certain { (Verdict::Warning, "is predicted to") } else { (Verdict::Note, "may") };
+        Finding::new(
+            Rule::OverNeutralising,
+            verdict,
+            format!(
                 "the mix {how} carry the colour past neutral (best estimate {lean}, chroma {:.0}): reduce the \
                  neutralising shade or the time, and watch it",
                 after.chroma()
             ),
-        }
+            Reason::assumed(),
+        )
     })
 }
 
 /// Very pale hair needs a very dilute violet.
-fn cool_dose(exposed: &Exposed, mix: &TonerMix) -> Option<ColourFinding> {
+fn cool_dose(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     let cool = [Hue::Blue, Hue::BlueViolet, Hue::Violet];
     let share: f64 =
         mix.tone.parts().iter().filter(|part| cool.contains(&part.hue)).map(|part| part.share_percent).sum();
     (exposed.level().number() >= 10.0 && share > 50.0).then(|| {
-        ColourFinding::note(
-            ColourRule::CoolDose,
-            Basis::CommonPractice,
+        Finding::new(
+            Rule::CoolDose,
+            Verdict::Note,
             format!(
                 "{share:.0} % of the tone is blue or violet on {}: very pale hair takes a very dilute violet (test on a \
                  strand, rinse as soon as the yellow is gone)",
                 exposed.level()
             ),
+            COMMON_PRACTICE,
         )
     })
 }

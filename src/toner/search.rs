@@ -1,5 +1,8 @@
-use super::{TonerRequest, bench::Bench};
+use super::predictor::Predictor;
 use crate::colour::Lab;
+
+/// CIEDE2000 by which a further shade must bring a mix nearer (assumed: no eye tells less).
+pub(super) const WORTH_A_SHADE: f64 = 0.25;
 
 /// A mix on the scale: places in the list of shades with whole divisions of the scale, each at least one.
 #[derive(Debug, Clone, PartialEq)]
@@ -11,7 +14,7 @@ pub(super) struct Candidate {
 impl Candidate {
     /// What candidates are ranked by: the miss, and what each further shade must be worth.
     pub(super) fn cost(&self) -> f64 {
-        self.miss + TonerRequest::WORTH_A_SHADE * self.parts.len() as f64
+        self.miss + WORTH_A_SHADE * self.parts.len() as f64
     }
 }
 
@@ -20,12 +23,12 @@ impl Candidate {
 /// Exhaustive over the choices. Within one choice the masses are found by exchanging whole divisions between two shades
 /// at a time, in steps that halve down to one division: what it ends on cannot be improved by moving a single division.
 /// For one or two shades the miss has a single minimum along the exchange in all but contrived cases.
-pub(super) fn search(bench: &Bench, shades: usize, most: usize, divisions: u32, target: Lab) -> Vec<Candidate> {
+pub(super) fn search(predictor: &Predictor, shades: usize, most: usize, divisions: u32, target: Lab) -> Vec<Candidate> {
     let mut found = Vec::new();
     let mut chosen = Vec::with_capacity(most);
     choose(0, shades, most, &mut chosen, &mut |chosen| {
         if chosen.len() <= divisions as usize {
-            found.push(settle(bench, chosen, divisions, target));
+            found.push(settle(predictor, chosen, divisions, target));
         }
     });
     found.sort_by(|a, b| a.cost().total_cmp(&b.cost()));
@@ -43,13 +46,13 @@ fn choose(from: usize, shades: usize, most: usize, chosen: &mut Vec<usize>, visi
     }
 }
 
-fn settle(bench: &Bench, chosen: &[usize], divisions: u32, target: Lab) -> Candidate {
+fn settle(predictor: &Predictor, chosen: &[usize], divisions: u32, target: Lab) -> Candidate {
     let count = chosen.len() as u32;
     let (each, rest) = (divisions / count, divisions % count);
     let mut parts: Vec<_> =
         chosen.iter().zip(0u32..).map(|(place, turn)| (*place, each + u32::from(turn < rest))).collect();
     let miss_of = |parts: &[(usize, u32)]| {
-        bench.miss(parts.iter().map(|(place, mass)| (*place, f64::from(*mass) / f64::from(divisions))), target)
+        predictor.miss(parts.iter().map(|(place, mass)| (*place, f64::from(*mass) / f64::from(divisions))), target)
     };
     let mut miss = miss_of(&parts);
     let mut step = (divisions / 4).max(1);

@@ -1,7 +1,8 @@
 //! The toner room from outside: answers in words, rules of the trade, refusals and their exact texts.
 
 use foilwork::{
-    colour::{Chart, ColourRule, Hue, Lab, Level, Shade, Tone, Weight, White},
+    colour::{Chart, Hue, Lab, Level, Shade, Tone, White},
+    finding::{Rule, Verdict},
     quantity::{Mass, Share},
     toner::{Exposed, Outcome, Porosity, Target, TonerError, TonerRequest, find_toner},
 };
@@ -44,8 +45,8 @@ fn what_cannot_be_reached_is_said_with_the_nearest() -> Result<(), TonerError> {
 fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
     let shades = [shade("6-0", 6.0, Tone::neutral())];
     let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(6.0)), neutral(9.0)))?;
-    let rules: Vec<_> = answer.findings.iter().map(|finding| (finding.rule, finding.weight)).collect();
-    assert!(rules.contains(&(ColourRule::TonerLighterThanHair, Weight::Caution)), "{rules:?}");
+    let rules: Vec<_> = answer.findings.iter().map(|finding| (finding.rule, finding.verdict)).collect();
+    assert!(rules.contains(&(Rule::TonerLevel, Verdict::Warning)), "{rules:?}");
     Ok(())
 }
 
@@ -53,14 +54,14 @@ fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
 fn a_lighter_toner_is_a_caution_unless_the_hair_is_porous() -> Result<(), TonerError> {
     let shades = [shade("10-0", 10.0, Tone::neutral())];
     let hair = Exposed::lightened(level(5.0), level(8.5));
-    let weight_of = |hair: Exposed| {
+    let verdict_of = |hair: Exposed| {
         let answer = find_toner(&request(&shades, hair, neutral(8.0)))?;
-        let found = answer.findings.into_iter().find(|finding| finding.rule == ColourRule::TonerLighterThanHair);
-        Ok::<_, TonerError>(found.map(|finding| finding.weight))
+        let found = answer.findings.into_iter().find(|finding| finding.rule == Rule::TonerLevel);
+        Ok::<_, TonerError>(found.map(|finding| finding.verdict))
     };
-    assert_eq!(weight_of(hair)?, Some(Weight::Caution));
-    assert_eq!(weight_of(hair.with_porosity(Porosity::Porous))?, Some(Weight::Note));
-    assert_eq!(weight_of(Exposed::lightened(level(5.0), level(10.0)))?, None);
+    assert_eq!(verdict_of(hair)?, Some(Verdict::Warning));
+    assert_eq!(verdict_of(hair.with_porosity(Porosity::Porous))?, Some(Verdict::Note));
+    assert_eq!(verdict_of(Exposed::lightened(level(5.0), level(10.0)))?, None);
     Ok(())
 }
 
@@ -71,9 +72,9 @@ fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error:
     let shades = [shade("7-6", 7.0, Tone::of(Hue::Blue))];
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
     let found = |rule| answer.findings.iter().find(|finding| finding.rule == rule);
-    let over = found(ColourRule::OverNeutralising).ok_or("not called over-neutralising")?;
-    assert_eq!(over.weight, Weight::Caution, "{over}");
-    assert!(found(ColourRule::CoolDose).is_some());
+    let over = found(Rule::OverNeutralising).ok_or("not called over-neutralising")?;
+    assert_eq!(over.verdict, Verdict::Warning, "{over}");
+    assert!(found(Rule::CoolDose).is_some());
     Ok(())
 }
 
@@ -82,7 +83,7 @@ fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
     let shades = [shade("9-7", 9.0, Tone::of(Hue::Violet))];
     let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(Porosity::Porous);
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
-    let note = answer.findings.iter().find(|finding| finding.rule == ColourRule::Porosity).map(ToString::to_string);
+    let note = answer.findings.iter().find(|finding| finding.rule == Rule::Porosity).map(ToString::to_string);
     assert!(note.is_some_and(|note| note.contains("expect the darker end") && note.contains("strand test")));
     Ok(())
 }

@@ -2,8 +2,9 @@
 
 use foilwork::{
     colour::{
-        Canvas, Difference, Hue, Lab, Level, Product, Scale, Shade, Srgb, Swatch, Tone, White, blended_level,
-        formula_level, lift_needed, pre_pigmentation, result_level, transition_between, underlying_pigment,
+        Canvas, Difference, Hue, Lab, Level, Lightness, ProductKind, Redness, Scale, Shade, Srgb, Swatch, Tone, White,
+        Yellowness, blended_level, formula_level, lift_needed, pre_pigmentation, result_level, transition_between,
+        underlying_pigment,
     },
     column::{self, Cells},
     quantity::{Mass, Share},
@@ -15,7 +16,7 @@ fn level() -> impl Strategy<Value = Level> {
 }
 
 fn hue() -> impl Strategy<Value = Hue> {
-    prop::sample::select(&Hue::ALL[..])
+    prop::sample::select(Hue::ALL)
 }
 
 fn tone() -> impl Strategy<Value = Tone> {
@@ -37,7 +38,7 @@ fn near(a: Lab, b: Lab, within: f64) -> bool {
 
 #[test]
 fn the_complement_is_half_way_round_and_comes_back() {
-    for hue in Hue::ALL {
+    for hue in Hue::ALL.iter().copied() {
         assert_eq!((hue.complement().position() + 12 - hue.position()) % 12, 6, "{hue}");
         assert_eq!(hue.complement().complement(), hue);
         assert_eq!(hue.words().parse(), Ok(hue));
@@ -78,8 +79,8 @@ proptest! {
 
     #[test]
     fn formula_level_undoes_the_mean(natural in level(), applied in level()) {
-        let target = result_level(natural, applied, Product::PermanentColour).expect("permanent").value;
-        let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::Twelve);
+        let target = result_level(natural, applied, ProductKind::PermanentColour).expect("permanent").value;
+        let formula = formula_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::Twelve);
         prop_assert!((formula.expect("in range").value.number() - applied.number()).abs() < 1e-9);
     }
 
@@ -191,9 +192,13 @@ proptest! {
     #[test]
     fn the_bounds_hold_the_best_estimate(level in level(), tone in tone()) {
         for swatch in [Swatch::natural(level), Swatch::of_look(level, &tone), Swatch::white()] {
-            let (lab, bounds) = (swatch.lab(), swatch.bounds());
-            for (value, (low, high)) in [(lab.l(), bounds.l), (lab.a(), bounds.a), (lab.b(), bounds.b)] {
-                prop_assert!(low <= value && value <= high && low < high);
+            let bounds = [
+                swatch.lightness().to_array().map(Lightness::lab_l),
+                swatch.redness().to_array().map(Redness::lab_a),
+                swatch.yellowness().to_array().map(Yellowness::lab_b),
+            ];
+            for [low, best, high] in bounds {
+                prop_assert!(low <= best && best <= high && low < high);
             }
         }
     }

@@ -4,9 +4,9 @@ use foilwork::business::list::{BusinessTerms, PackUse, ServiceLine, parse_csv, p
 use foilwork::quantity::{Duration, Mass};
 use foilwork::source::Basis;
 use foilwork::{
-    business::{CommissionRule, CommissionTier, MixItem, break_even, commission_pay, mix_target, profit_at},
+    business::{CommissionRule, CommissionTier, SalesMixItem, break_even, commission_pay, profit_at, sales_mix_target},
     money::{
-        CommissionRate, CostTable, Currency, Discount, Margin, Money, Part, PriceEnding, PriceRule, PriceTarget,
+        CommissionRate, CostKind, CostTable, Currency, Discount, Margin, Money, PriceEnding, PriceRule, PriceTarget,
         Rounding, TaxRate, Toward, add_tax, allocate, apply_discount, price_from_margin, price_from_markup,
         product_cost, take_tax_out,
     },
@@ -138,7 +138,7 @@ proptest! {
         let (down, up) = (at(Rounding::ToNegativeInfinity), at(Rounding::ToPositiveInfinity));
         prop_assert_eq!(down, i64::from(minor_tenths).div_euclid(10));
         prop_assert_eq!(up, -(-i64::from(minor_tenths)).div_euclid(10));
-        for rounding in Rounding::ALL {
+        for &rounding in Rounding::ALL {
             // rust_decimal rounds on its own.
             let want = value.round_dp_with_strategy(2, rounding.strategy());
             prop_assert_eq!(Money::from_decimal_exact(want, eur).unwrap().minor(), at(rounding));
@@ -183,9 +183,9 @@ proptest! {
         let usd = |minor| Money::from_minor(minor, Currency::from_code("USD").unwrap());
         let items: Vec<_> = items
             .into_iter()
-            .map(|(price, weight)| MixItem { what: "service".into(), price: usd(price), variable: usd(0), weight: weight.into() })
+            .map(|(price, weight)| SalesMixItem { what: "service".into(), price: usd(price), variable: usd(0), weight: weight.into() })
             .collect();
-        let plan = mix_target(usd(goal), usd(0), &items).unwrap();
+        let plan = sales_mix_target(usd(goal), usd(0), &items).unwrap();
         prop_assert!(!plan.left_over.is_negative());
         prop_assert_eq!(plan.services.iter().map(|line| line.count).sum::<i64>(), plan.count);
         // Never more than one of each beyond the exact mix.
@@ -234,14 +234,14 @@ proptest! {
     ) {
         let eur = Currency::from_code("EUR").unwrap();
         let mut table = CostTable::new(eur);
-        let parts = [Part::Product, Part::Labour, Part::Overhead, Part::Consumables];
+        let parts = [CostKind::Product, CostKind::Labour, CostKind::Overhead, CostKind::Consumables];
         for (minor, part, section) in &lines {
             let section = ["crown", "nape", "sides"][*section];
             table.push_for(parts[*part], "line", Some(section), Some(section), Basis::Derived, Money::from_minor(*minor, eur)).unwrap();
         }
         let sum = lines.iter().map(|(minor, ..)| *minor).sum::<i64>();
         prop_assert_eq!(table.total().minor(), sum);
-        prop_assert_eq!(table.by_part().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
+        prop_assert_eq!(table.by_kind().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
         prop_assert_eq!(table.by_section().iter().map(|(_, m)| m.minor()).sum::<i64>(), sum);
         prop_assert_eq!(table.by_bowl(), table.by_section());
         if sum > 0 {

@@ -22,7 +22,7 @@ fn exposed() -> impl Strategy<Value = Exposed> {
 }
 
 fn target() -> impl Strategy<Value = Target> {
-    let tones = prop::collection::vec(prop::sample::select(&Hue::ALL[..]), 0..3).prop_map(Tone::from_hues);
+    let tones = prop::collection::vec(prop::sample::select(Hue::ALL), 0..3).prop_map(Tone::from_hues);
     (5.0..=10.0, tones).prop_map(|(level, tone)| Target::Look { level: Level::new(level).expect("a level"), tone })
 }
 

@@ -4,9 +4,9 @@ use crate::published::money::rows::{HALF_UP, check, money, number, stated, to_de
 use foilwork::quantity::Duration;
 use foilwork::{
     business::{
-        CommissionRule, CommissionTier, Denominator, MixItem, MixedCost, best_number_to_hire, break_even,
-        commission_pay, commission_rate, contribution, margin_of_safety, median_count, mix_profit, productivity,
-        profit_at, profit_before_tax, split_costs, target_profit, tip_percent,
+        CommissionRule, CommissionTier, Denominator, MixedCost, SalesMixItem, best_number_to_hire, break_even,
+        commission_pay, commission_rate, contribution, margin_of_safety, median_count, productivity, profit_at,
+        profit_before_tax, sales_mix_profit, split_costs, target_profit, tip_percent,
     },
     money::{
         CommissionRate, Discount, Labour, Money, OnCosts, Overhead, ProfitTax, apply_discount, labour_per_minute,
@@ -177,14 +177,14 @@ fn an_hourly_wage_is_no_unit_cost() {
 
 #[test]
 fn a_mix_of_services_leaves_a_profit() {
-    let sold = |what: &str, count: u32, price: &str| MixItem {
+    let sold = |what: &str, count: u32, price: &str| SalesMixItem {
         what: what.to_owned(),
         price: money(price),
         variable: money("0"),
         weight: count.into(),
     };
     let services = [sold("cut", 68, "40.00"), sold("colour", 34, "65.00"), sold("styling", 22, "30.00")];
-    check("W095", &[mix_profit(money("2843.00"), &services).unwrap().decimal()]);
+    check("W095", &[sales_mix_profit(money("2843.00"), &services).unwrap().decimal()]);
 }
 
 #[test]

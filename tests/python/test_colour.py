@@ -384,7 +384,7 @@ def test_toner_answers_and_refusals():
     far = toner(shades, lifted_level=8, natural_level=3, target_level=3)
     assert not far.reached and "cannot be reached from these shades, nearest is" in str(far)
     far = toner(shades, lifted_level=5, natural_level=3, target_level=10)
-    assert any(finding["rule"] == "toner_lighter_than_hair" for finding in far.findings())
+    assert any(finding["rule"] == "toner-level" for finding in far.findings())
     for keywords, text in [
         ({"most_shades": 5}, "must be from 1 to 4"),
         ({"bowl_g": 30.0, "division_g": 7.0}, "whole divisions"),

@@ -47,13 +47,13 @@ from foilwork.money import (
 
 # The same seven roundings under the names of Python's decimal.
 ROUNDINGS = {
-    "midpoint_away_from_zero": decimal.ROUND_HALF_UP,
-    "midpoint_nearest_even": decimal.ROUND_HALF_EVEN,
-    "midpoint_toward_zero": decimal.ROUND_HALF_DOWN,
-    "to_zero": decimal.ROUND_DOWN,
-    "away_from_zero": decimal.ROUND_UP,
-    "to_negative_infinity": decimal.ROUND_FLOOR,
-    "to_positive_infinity": decimal.ROUND_CEILING,
+    "midpoint-away-from-zero": decimal.ROUND_HALF_UP,
+    "midpoint-nearest-even": decimal.ROUND_HALF_EVEN,
+    "midpoint-toward-zero": decimal.ROUND_HALF_DOWN,
+    "to-zero": decimal.ROUND_DOWN,
+    "away-from-zero": decimal.ROUND_UP,
+    "to-negative-infinity": decimal.ROUND_FLOOR,
+    "to-positive-infinity": decimal.ROUND_CEILING,
 }
 CURRENCIES = {"EUR": 2, "JPY": 0, "KWD": 3}
 TERMS = {
@@ -229,7 +229,7 @@ def test_a_cost_table_adds_up() -> None:
         table.add(part, "line", eur(amount), section=section)
     assert table.total == eur("36.51")
     assert table.by_section() == [("crown", eur("2.11")), ("nape", eur("1.07"))]
-    assert table.by_part() == [("product", eur("3.18")), ("labour", eur("33.33"))]
+    assert table.by_kind() == [("product", eur("3.18")), ("labour", eur("33.33"))]
     assert sum(line["share_percent"] for line in table.lines()) == 100
     with pytest.raises(FoilworkError, match='unknown part "rent": give one of'):
         table.add("rent", "line", eur(1))
@@ -242,7 +242,7 @@ def test_quotes_and_price_lists_keep_their_order() -> None:
     assert quote.low.taxed.gross < quote.best.taxed.gross < quote.high.taxed.gross
     assert quote.deposit + quote.balance == quote.best.taxed.gross
     # N (1 - 0.40 - 0.015 x 1.20) = 40 + 0.10, and 20 % tax on N.
-    assert quote.low.target_net == Money(Decimal("40.10") / Decimal("0.582"), "EUR", "midpoint_away_from_zero")
+    assert quote.low.target_net == Money(Decimal("40.10") / Decimal("0.582"), "EUR", "midpoint-away-from-zero")
     entry = price_list([("foils", "long", [part]), ("foils", "short", [part], (60, 70, 80))], rule)[0]
     assert (entry.low, entry.usual, entry.high) == tuple(q.taxed.gross for q in (quote.low, quote.best, quote.high))
     with pytest.raises(FoilworkError, match="bounds must enclose"):

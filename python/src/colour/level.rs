@@ -3,7 +3,7 @@ use crate::{
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, Product, Scale, underlying_pigment},
+    colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale, underlying_pigment},
     source::Sourced,
 };
 use pyo3::{
@@ -71,18 +71,14 @@ impl Level {
     ///     FoilworkError: another naming.
     #[pyo3(signature = (naming = "european"))]
     fn name(&self, naming: &str) -> PyResult<Option<String>> {
-        let naming = match naming {
-            "european" => Naming::European,
-            "us" => Naming::Us,
-            other => return Err(FoilworkError::new_err(format!("unknown naming {other:?}: give 'european' or 'us'"))),
-        };
+        let naming: Naming = naming.parse().map_err(raise)?;
         Ok(self.0.name(naming).map(|name| name.value.to_string()))
     }
 
     /// The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
     ///
     /// Returns:
-    ///     ``exposed``, ``hues``, ``strength``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+    ///     ``exposed``, ``hues``, ``visibility``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
     ///     shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
     fn underlying_pigment<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let Sourced { value, basis, .. } = underlying_pigment(self.0);
@@ -90,7 +86,7 @@ impl Level {
         let dict = PyDict::new(py);
         dict.set_item("exposed", [value.words.0, value.words.1])?;
         dict.set_item("hues", words(value.exposed))?;
-        dict.set_item("strength", [value.strength.0.to_string(), value.strength.1.to_string()])?;
+        dict.set_item("visibility", [value.visibility.0.to_string(), value.visibility.1.to_string()])?;
         dict.set_item("neutralised_by", value.neutraliser.map(words))?;
         dict.set_item("basis", basis.words())?;
         Ok(dict)
@@ -141,20 +137,8 @@ enum Refusal {
     Arithmetic(#[from] ArithmeticError),
 }
 
-fn product_of(product: &str) -> PyResult<Product> {
-    Ok(match product {
-        "permanent" => Product::PermanentColour,
-        "high-lift" => Product::HighLiftTint,
-        "quasi-permanent" => Product::QuasiPermanentColour,
-        "semi-permanent" => Product::SemiPermanentColour,
-        "lightener" => Product::Lightener,
-        other => {
-            return Err(FoilworkError::new_err(format!(
-                "unknown product {other:?}: give 'permanent', 'high-lift', 'quasi-permanent', 'semi-permanent' or \
-                 'lightener'"
-            )));
-        }
-    })
+fn product_of(product: &str) -> PyResult<ProductKind> {
+    product.parse().map_err(raise)
 }
 
 /// The level a permanent shade must have to bring natural hair to the target: ``2 * target - natural``.

@@ -1,7 +1,7 @@
 use super::{level::AnyLevel, shade::tone_of};
 use crate::error::{FoilworkError, raise};
 use foilwork::{
-    colour::{self, Hue, Lab, White},
+    colour::{self, Hue, Lab, Lightness, Redness, White, Yellowness},
     quantity::Share,
 };
 use pyo3::{prelude::*, types::PyDict};
@@ -28,11 +28,11 @@ impl Swatch {
     /// Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model.
     #[getter]
     fn bounds<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let bounds = self.swatch.bounds();
+        let ends = |[low, _, high]: [f64; 3]| (low, high);
         let dict = PyDict::new(py);
-        dict.set_item("l", bounds.l)?;
-        dict.set_item("a", bounds.a)?;
-        dict.set_item("b", bounds.b)?;
+        dict.set_item("l", ends(self.swatch.lightness().to_array().map(Lightness::lab_l)))?;
+        dict.set_item("a", ends(self.swatch.redness().to_array().map(Redness::lab_a)))?;
+        dict.set_item("b", ends(self.swatch.yellowness().to_array().map(Yellowness::lab_b)))?;
         Ok(dict)
     }
 

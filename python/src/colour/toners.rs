@@ -71,14 +71,14 @@ impl TonerAnswer {
         self.0.alternatives.iter().map(|mix| (parts(mix), mix.residual.ciede2000)).collect()
     }
 
-    /// What the rules of the trade say: dicts with ``rule``, ``weight``, ``text`` and ``basis``.
+    /// What the rules of the trade say: dicts with ``rule``, ``verdict``, ``text`` and ``sources``.
     fn findings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         loads(py, &self.0.findings)
     }
 
     /// The whole answer as dicts, lists, strings and numbers; every key carries its unit.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        loads(py, &self.0.data())
+        loads(py, &self.0)
     }
 
     fn __str__(&self) -> String {

@@ -18,8 +18,8 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 ///     amount: units of the currency as ``decimal.Decimal``, ``int`` or ``str``. A float is refused.
 ///     currency: three-letter code in capitals.
 ///     rounding: how an amount between two minor units is rounded; without it, such an amount is refused. One of
-///         ``"midpoint_away_from_zero"`` (half up), ``"midpoint_nearest_even"``, ``"midpoint_toward_zero"``,
-///         ``"to_zero"``, ``"away_from_zero"``, ``"to_negative_infinity"``, ``"to_positive_infinity"``.
+///         ``"midpoint-away-from-zero"`` (half up), ``"midpoint-nearest-even"``, ``"midpoint-toward-zero"``,
+///         ``"to-zero"``, ``"away-from-zero"``, ``"to-negative-infinity"``, ``"to-positive-infinity"``.
 ///
 /// Raises:
 ///     FoilworkError: unknown currency, no decimal number, too many decimals, or beyond 64 bits of minor units.
@@ -28,7 +28,7 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 ///     >>> from foilwork.money import Money
 ///     >>> Money("12.50", "EUR") + Money("0.75", "EUR")
 ///     Money('13.25', 'EUR')
-///     >>> Money("4.165", "EUR", "midpoint_nearest_even").minor
+///     >>> Money("4.165", "EUR", "midpoint-nearest-even").minor
 ///     416
 ///     >>> Money("12.50", "EUR").amount
 ///     Decimal('12.50')

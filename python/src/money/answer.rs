@@ -44,7 +44,7 @@ show! {
     super::TaxedPrice: |price| price.__repr__(),
     super::SetPrice: |price| price.__repr__(),
     super::ServicePrice: |price| price.__repr__(),
-    super::MixLine: |line| line.__repr__(),
+    super::SalesMixLine: |line| line.__repr__(),
     super::QuoteDriver: |driver| driver.__repr__(),
 }
 

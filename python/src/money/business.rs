@@ -1,7 +1,7 @@
 use super::{HALF_UP, PyMoney, answer::answer, exact::Number, minutes, rounding};
 use crate::error::raise;
 use foilwork::{
-    business::{self, ChairService, MixItem},
+    business::{self, ChairService, SalesMixItem},
     money::{Money, ProfitTax},
 };
 use pyo3::prelude::*;
@@ -33,7 +33,7 @@ answer! {
 
 answer! {
     /// One service of a mix that reaches a goal.
-    MixLine {
+    SalesMixLine {
         /// The service.
         what: String,
         /// How many.
@@ -47,7 +47,7 @@ answer! {
 
 answer! {
     /// How many of each service reach a goal.
-    MixPlan {
+    SalesMixPlan {
         /// What the average service leaves, unrounded.
         average_contribution: Decimal,
         /// How many services in all, unrounded.
@@ -55,7 +55,7 @@ answer! {
         /// How many whole services in all, so that the goal is met.
         count: i64,
         /// Each service.
-        services: Vec<MixLine>,
+        services: Vec<SalesMixLine>,
         /// Net takings of all of them.
         sales: PyMoney,
         /// What they leave beyond the goal.
@@ -147,7 +147,7 @@ impl From<business::SalesNeeded> for SalesNeeded {
 ///     >>> break_even(usd("3000"), usd("35"), usd("20")).count
 ///     200
 #[pyfunction]
-#[pyo3(signature = (fixed, price, variable, *, profit = None, rounding = HALF_UP), text_signature = "(fixed, price, variable, *, profit=None, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (fixed, price, variable, *, profit = None, rounding = HALF_UP), text_signature = "(fixed, price, variable, *, profit=None, rounding='midpoint-away-from-zero')")]
 pub fn break_even(
     fixed: PyMoney,
     price: PyMoney,
@@ -176,7 +176,7 @@ pub fn break_even(
 ///     >>> profit_before_tax(Money("24000", "USD"), 40)
 ///     Money('40000.00', 'USD')
 #[pyfunction]
-#[pyo3(signature = (after_tax, tax_percent, *, rounding = HALF_UP), text_signature = "(after_tax, tax_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (after_tax, tax_percent, *, rounding = HALF_UP), text_signature = "(after_tax, tax_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn profit_before_tax(after_tax: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<PyMoney> {
     let tax = ProfitTax::from_percent(tax_percent.0).map_err(raise)?;
     business::profit_before_tax(after_tax.0, tax, self::rounding(rounding)?).map(PyMoney).map_err(raise)
@@ -212,30 +212,35 @@ pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<M
 ///     FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, mix_target
+///     >>> from foilwork.money import Money, sales_mix_target
 ///     >>> eur = lambda text: Money(text, "EUR")
 ///     >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
-///     >>> plan = mix_target(eur("4000"), eur("0"), mix)
+///     >>> plan = sales_mix_target(eur("4000"), eur("0"), mix)
 ///     >>> plan.count, [line.count for line in plan.services]
 ///     (83, [21, 62])
 #[pyfunction]
-pub fn mix_target(
+pub fn sales_mix_target(
     fixed: PyMoney,
     profit: PyMoney,
     items: Vec<(String, PyMoney, PyMoney, Number)>,
-) -> PyResult<MixPlan> {
+) -> PyResult<SalesMixPlan> {
     let items: Vec<_> = items
         .into_iter()
-        .map(|(what, price, variable, weight)| MixItem { what, price: price.0, variable: variable.0, weight: weight.0 })
+        .map(|(what, price, variable, weight)| SalesMixItem {
+            what,
+            price: price.0,
+            variable: variable.0,
+            weight: weight.0,
+        })
         .collect();
-    let plan = business::mix_target(fixed.0, profit.0, &items).map_err(raise)?;
-    let line = |line: business::MixLine| MixLine {
+    let plan = business::sales_mix_target(fixed.0, profit.0, &items).map_err(raise)?;
+    let line = |line: business::SalesMixLine| SalesMixLine {
         what: line.what,
         count: line.count,
         sales: PyMoney(line.sales),
         contribution: PyMoney(line.contribution),
     };
-    Ok(MixPlan {
+    Ok(SalesMixPlan {
         average_contribution: plan.average_contribution.per_unit,
         count_exact: plan.count_exact,
         count: plan.count,

@@ -1,6 +1,6 @@
 use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CostTable, Labour, Measure, OnCosts, Overhead, Part};
+use foilwork::money::{self, CostKind, CostTable, Labour, Measure, OnCosts, Overhead};
 use foilwork::quantity::Volume;
 use foilwork::source::Basis;
 use pyo3::{prelude::*, types::PyDict};
@@ -25,7 +25,7 @@ use rust_decimal::Decimal;
 ///     >>> product_cost(Money("18.90", "EUR"), pack_g=1000, used_g=42)
 ///     Money('0.79', 'EUR')
 #[pyfunction]
-#[pyo3(signature = (pack_price, pack_g, used_g, *, rounding = HALF_UP), text_signature = "(pack_price, pack_g, used_g, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (pack_price, pack_g, used_g, *, rounding = HALF_UP), text_signature = "(pack_price, pack_g, used_g, *, rounding='midpoint-away-from-zero')")]
 pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &str) -> PyResult<PyMoney> {
     money::product_cost(pack_price.0, grams(pack_g)?, grams(used_g)?, self::rounding(rounding)?)
         .map(PyMoney)
@@ -49,7 +49,7 @@ pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &st
 ///     >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
 ///     Money('2.02', 'EUR')
 #[pyfunction]
-#[pyo3(signature = (pack_price, pack, used, *, unit, rounding = HALF_UP), text_signature = "(pack_price, pack, used, *, unit, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (pack_price, pack, used, *, unit, rounding = HALF_UP), text_signature = "(pack_price, pack, used, *, unit, rounding='midpoint-away-from-zero')")]
 pub fn supply_cost(pack_price: PyMoney, pack: f64, used: f64, unit: &str, rounding: &str) -> PyResult<PyMoney> {
     money::supply_cost(pack_price.0, measure(pack, unit)?, measure(used, unit)?, self::rounding(rounding)?)
         .map(PyMoney)
@@ -143,7 +143,7 @@ pub fn labour_per_minute(
 ///     >>> labour_cost(75, Money("16.00", "EUR"), 25, paid_h=38, productive_h=28.5)
 ///     Money('33.33', 'EUR')
 #[pyfunction]
-#[pyo3(signature = (hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding = HALF_UP), text_signature = "(hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding = HALF_UP), text_signature = "(hands_on_min, wage_per_h, on_costs_percent, paid_h, productive_h, *, rounding='midpoint-away-from-zero')")]
 pub fn labour_cost(
     hands_on_min: f64,
     wage_per_h: PyMoney,
@@ -196,7 +196,7 @@ pub fn overhead_per_chair_hour(overhead: PyMoney, chairs: u32, productive_h_per_
 ///     >>> overhead_cost(100, Money("60000", "EUR"), chairs=4, productive_h_per_chair=1500)
 ///     Money('16.67', 'EUR')
 #[pyfunction]
-#[pyo3(signature = (chair_min, overhead, chairs, productive_h_per_chair, *, rounding = HALF_UP), text_signature = "(chair_min, overhead, chairs, productive_h_per_chair, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (chair_min, overhead, chairs, productive_h_per_chair, *, rounding = HALF_UP), text_signature = "(chair_min, overhead, chairs, productive_h_per_chair, *, rounding='midpoint-away-from-zero')")]
 pub fn overhead_cost(
     chair_min: f64,
     overhead: PyMoney,
@@ -258,29 +258,26 @@ impl PyCostTable {
     /// Add a line.
     ///
     /// Args:
-    ///     part: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
-    ///         ``"card fee"``, ``"other"``.
+    ///     kind: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+    ///         ``"card-fee"``, ``"other"``.
     ///     what: what it is, in your words.
     ///     amount: what it costs, nothing or more.
     ///     section: the section of the head it belongs to, where there is one.
     ///     bowl: the bowl it belongs to, where there is one.
     ///
     /// Raises:
-    ///     FoilworkError: an unknown part, a negative amount, another currency.
-    #[pyo3(signature = (part, what, amount, *, section = None, bowl = None))]
+    ///     FoilworkError: an unknown kind, a negative amount, another currency.
+    #[pyo3(signature = (kind, what, amount, *, section = None, bowl = None))]
     fn add(
         &mut self,
-        part: &str,
+        kind: &str,
         what: &str,
         amount: PyMoney,
         section: Option<&str>,
         bowl: Option<&str>,
     ) -> PyResult<()> {
-        let part = Part::ALL.into_iter().find(|known| known.words() == part).ok_or_else(|| {
-            let known = Part::ALL.map(Part::words).join(", ");
-            FoilworkError::new_err(format!("unknown part {part:?}: give one of {known}"))
-        })?;
-        self.0.push_for(part, what, section, bowl, Basis::Stated, amount.0).map_err(raise)
+        let kind: CostKind = kind.parse().map_err(raise)?;
+        self.0.push_for(kind, what, section, bowl, Basis::Stated, amount.0).map_err(raise)
     }
 
     /// The sum of the lines.
@@ -289,14 +286,14 @@ impl PyCostTable {
         PyMoney(self.0.total())
     }
 
-    /// The lines as dicts: part, what, section, bowl, amount, share_percent. The shares add up to exactly 100.
+    /// The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100.
     fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
         self.0
             .lines()
             .into_iter()
             .map(|line| {
                 let dict = PyDict::new(py);
-                dict.set_item("part", line.part.words())?;
+                dict.set_item("kind", line.kind.code())?;
                 dict.set_item("what", line.what)?;
                 dict.set_item("section", line.section)?;
                 dict.set_item("bowl", line.bowl)?;
@@ -308,8 +305,8 @@ impl PyCostTable {
     }
 
     /// The total of each kind of cost.
-    fn by_part(&self) -> Vec<(&'static str, PyMoney)> {
-        self.0.by_part().into_iter().map(|(part, total)| (part.words(), PyMoney(total))).collect()
+    fn by_kind(&self) -> Vec<(&'static str, PyMoney)> {
+        self.0.by_kind().into_iter().map(|(part, total)| (part.code(), PyMoney(total))).collect()
     }
 
     /// The total of each section of the head, of the lines that belong to one.

@@ -31,7 +31,7 @@ use foilwork::quantity::{Duration, Mass};
 use pyo3::PyResult;
 
 /// What every rounding is unless the caller names another: a half goes away from zero.
-const HALF_UP: &str = "midpoint_away_from_zero";
+const HALF_UP: &str = "midpoint-away-from-zero";
 
 fn rounding(name: &str) -> PyResult<Rounding> {
     name.parse().map_err(raise)

@@ -128,7 +128,7 @@ impl From<money::ServicePrice> for ServicePrice {
 ///     >>> set_price.price, round(set_price.markup_percent, 2)
 ///     (Money('100.00', 'EUR'), Decimal('33.33'))
 #[pyfunction]
-#[pyo3(signature = (cost, margin_percent, *, rounding = HALF_UP), text_signature = "(cost, margin_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (cost, margin_percent, *, rounding = HALF_UP), text_signature = "(cost, margin_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn price_from_margin(cost: PyMoney, margin_percent: Number, rounding: &str) -> PyResult<SetPrice> {
     let margin = Margin::from_percent(margin_percent.0).map_err(raise)?;
     money::price_from_margin(cost.0, margin, self::rounding(rounding)?).map(Into::into).map_err(raise)
@@ -152,7 +152,7 @@ pub fn price_from_margin(cost: PyMoney, margin_percent: Number, rounding: &str) 
 ///     >>> price_from_markup(Money("750.00", "USD"), 45).price
 ///     Money('1087.50', 'USD')
 #[pyfunction]
-#[pyo3(signature = (cost, markup_percent, *, rounding = HALF_UP), text_signature = "(cost, markup_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (cost, markup_percent, *, rounding = HALF_UP), text_signature = "(cost, markup_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn price_from_markup(cost: PyMoney, markup_percent: Number, rounding: &str) -> PyResult<SetPrice> {
     let markup = Markup::from_percent(markup_percent.0).map_err(raise)?;
     money::price_from_markup(cost.0, markup, self::rounding(rounding)?).map(Into::into).map_err(raise)
@@ -229,7 +229,7 @@ pub fn markup_to_margin(markup_percent: Number) -> PyResult<Decimal> {
 ///     >>> add_tax(Money("34.88", "USD"), "8.25")
 ///     TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
 #[pyfunction]
-#[pyo3(signature = (net, tax_percent, *, rounding = HALF_UP), text_signature = "(net, tax_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (net, tax_percent, *, rounding = HALF_UP), text_signature = "(net, tax_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn add_tax(net: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<TaxedPrice> {
     money::add_tax(net.0, tax(tax_percent)?, self::rounding(rounding)?).map(Into::into).map_err(raise)
 }
@@ -254,7 +254,7 @@ pub fn add_tax(net: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<Ta
 ///     >>> take_tax_out(Money("120.00", "GBP"), 20).tax
 ///     Money('20.00', 'GBP')
 #[pyfunction]
-#[pyo3(signature = (gross, tax_percent, *, rounding = HALF_UP), text_signature = "(gross, tax_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (gross, tax_percent, *, rounding = HALF_UP), text_signature = "(gross, tax_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn take_tax_out(gross: PyMoney, tax_percent: Number, rounding: &str) -> PyResult<TaxedPrice> {
     money::take_tax_out(gross.0, tax(tax_percent)?, self::rounding(rounding)?).map(Into::into).map_err(raise)
 }
@@ -296,7 +296,7 @@ pub fn end_price(price: PyMoney, step: PyMoney, ending: PyMoney, toward: &str) -
 ///     >>> apply_discount(Money("80.00", "USD"), 30).after
 ///     Money('56.00', 'USD')
 #[pyfunction]
-#[pyo3(signature = (price, discount_percent, *, rounding = HALF_UP), text_signature = "(price, discount_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (price, discount_percent, *, rounding = HALF_UP), text_signature = "(price, discount_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn apply_discount(price: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
     let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
     money::apply_discount(price.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
@@ -317,7 +317,7 @@ pub fn apply_discount(price: PyMoney, discount_percent: Number, rounding: &str) 
 ///     >>> price_before_discount(Money("450.00", "USD"), 10).before
 ///     Money('500.00', 'USD')
 #[pyfunction]
-#[pyo3(signature = (after, discount_percent, *, rounding = HALF_UP), text_signature = "(after, discount_percent, *, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (after, discount_percent, *, rounding = HALF_UP), text_signature = "(after, discount_percent, *, rounding='midpoint-away-from-zero')")]
 pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
     let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
     money::price_before_discount(after.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)

@@ -4,7 +4,7 @@ use super::business::{Pay, RentOrWageAnswer, Reorder};
 use super::{HALF_UP, PyMoney, cost::measure, exact::Number, hours, rounding};
 use crate::error::{FoilworkError, raise};
 use foilwork::{
-    business::{self, CommissionRule, CommissionTier, Denominator, RentOrWage, Stock},
+    business::{self, CommissionRule, CommissionTier, Denominator, RentOrWage, StockLevel},
     money::{CommissionRate, Money},
 };
 use pyo3::prelude::*;
@@ -34,7 +34,7 @@ use rust_decimal::Decimal;
 ///     >>> commission_pay(week, percent=5, threshold=Money("500", "USD"), base=base).total
 ///     Money('172.00', 'USD')
 #[pyfunction]
-#[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint-away-from-zero')")]
 pub fn commission_pay(
     takings: PyMoney,
     percent: Option<Number>,
@@ -104,7 +104,7 @@ pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
 ///     >>> choice.break_even_takings, choice.difference
 ///     (Money('1000.00', 'EUR'), Money('365.00', 'EUR'))
 #[pyfunction]
-#[pyo3(signature = (takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding = HALF_UP), text_signature = "(takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding='midpoint_away_from_zero')")]
+#[pyo3(signature = (takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding = HALF_UP), text_signature = "(takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding='midpoint-away-from-zero')")]
 pub fn rent_or_wage(
     takings: PyMoney,
     rent: PyMoney,
@@ -136,8 +136,8 @@ pub fn rent_or_wage(
 /// Args:
 ///     productive_h: hours with a client in the chair.
 ///     of_h: the hours to compare with.
-///     denominator: what these are: ``"recorded time"``, ``"paid time"``, ``"rostered time"``, ``"opening time"`` or
-///         ``"standard time"``. The same week reads 75 or 125, so it must be said.
+///     denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+///         ``"standard-time"``. The same week reads 75 or 125, so it must be said.
 ///
 /// Returns:
 ///     The percentage, unrounded, and the denominator again.
@@ -147,17 +147,14 @@ pub fn rent_or_wage(
 ///
 /// Examples:
 ///     >>> from foilwork.money import productivity
-///     >>> productivity(30, 40, denominator="recorded time")
-///     (Decimal('75'), 'recorded time')
+///     >>> productivity(30, 40, denominator="recorded-time")
+///     (Decimal('75'), 'recorded-time')
 #[pyfunction]
 #[pyo3(signature = (productive_h, of_h, *, denominator))]
 pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<(Decimal, &'static str)> {
-    let of = Denominator::ALL.into_iter().find(|known| known.words() == denominator).ok_or_else(|| {
-        let known = Denominator::ALL.map(Denominator::words).join(", ");
-        FoilworkError::new_err(format!("unknown denominator {denominator:?}: give one of {known}"))
-    })?;
+    let of: Denominator = denominator.parse().map_err(raise)?;
     let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
-    Ok((found.percent, of.words()))
+    Ok((found.percent, of.code()))
 }
 
 /// When to order a product, how many packs, and how long the stock lasts.
@@ -192,7 +189,7 @@ pub fn reorder(
     reserve: f64,
     on_order: f64,
 ) -> PyResult<Reorder> {
-    let stock = Stock {
+    let stock = StockLevel {
         on_hand: measure(on_hand, unit)?,
         on_order: measure(on_order, unit)?,
         daily_use: measure(daily_use, unit)?,

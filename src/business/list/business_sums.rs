@@ -1,6 +1,6 @@
 use super::PricedTable;
 use crate::{
-    business::{MixItem, MixPlan, mix_target},
+    business::{SalesMixItem, SalesMixPlan, sales_mix_target},
     money::{Money, MoneyError},
 };
 
@@ -12,7 +12,7 @@ impl PricedTable {
     ///
     /// # Errors
     ///
-    /// As [`mix_target`].
+    /// As [`sales_mix_target`].
     ///
     /// # Example
     ///
@@ -30,7 +30,7 @@ impl PricedTable {
     /// assert!(!plan.left_over.is_negative());
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
-    pub fn sales_needed(&self, fixed: Money, profit: Money) -> Result<MixPlan, MoneyError> {
+    pub fn sales_needed(&self, fixed: Money, profit: Money) -> Result<SalesMixPlan, MoneyError> {
         let item = |line: &super::PricedLine| {
             let parts = [line.product, line.developer, line.consumables, line.laundry, line.card_fee];
             let what = match &line.class {
@@ -38,10 +38,10 @@ impl PricedTable {
                 None => line.service.clone(),
             };
             let variable = Money::total(parts, line.cost.currency())?;
-            Ok(MixItem { what, price: line.net, variable, weight: line.sold.into() })
+            Ok(SalesMixItem { what, price: line.net, variable, weight: line.sold.into() })
         };
         let items = self.lines.iter().map(item).collect::<Result<Vec<_>, MoneyError>>()?;
-        mix_target(fixed, profit, &items)
+        sales_mix_target(fixed, profit, &items)
     }
 
     /// The lines by what they leave for an hour of the chair, the best first; equals keep their order.

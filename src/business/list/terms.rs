@@ -77,7 +77,7 @@ pub struct BusinessTerms {
     pub price_ending: Option<Written>,
     /// Which neighbour is taken: `up` (when left out), `down`, `nearest`.
     pub price_toward: Option<Toward>,
-    /// How each line becomes whole minor units; `midpoint_away_from_zero` when left out.
+    /// How each line becomes whole minor units; `midpoint-away-from-zero` when left out.
     pub rounding: Option<Rounding>,
 }
 

@@ -11,7 +11,7 @@ pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
-pub(crate) use service::PlanArgs;
+pub(crate) use service::{PlanArgs, SchemaArgs};
 use std::path::PathBuf;
 
 /// Hair-colour chemistry: strengths, recipes, limits, and a checked plan for a lightening service.
@@ -32,9 +32,9 @@ pub(crate) struct Arguments {
 pub(crate) enum Command {
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
-    /// Print the JSON Schema of a service file
+    /// Print the JSON Schema of a service file, or of a plan
     #[command(after_help = "Units: every field of a service file carries its unit in its name, such as `mix_g`.")]
-    Schema(OutputArgs),
+    Schema(SchemaArgs),
     /// Put a peroxide strength into every unit
     Convert(ConvertArgs),
     /// Weaken a developer, or blend two, to a strength

@@ -18,3 +18,12 @@ pub(crate) struct PlanArgs {
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }
+
+#[derive(Debug, Args)]
+pub(crate) struct SchemaArgs {
+    /// The schema of what `plan --json` prints
+    #[arg(long)]
+    pub(crate) plan: bool,
+    #[command(flatten)]
+    pub(crate) output: OutputArgs,
+}

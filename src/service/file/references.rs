@@ -4,7 +4,8 @@
 
 use crate::{
     mix::Ratio,
-    reader::{Kind, Node, Position, Problems},
+    reader::{Kind, Node, Problems},
+    text::Position,
 };
 
 /// Everything wrong with the names and the choices of a file.

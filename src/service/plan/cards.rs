@@ -67,12 +67,16 @@ pub struct CardMinutes {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct CardClock {
     /// When it is mixed.
+    #[schemars(with = "String")]
     pub mixed_at: DateTime,
     /// When it must no longer be used.
+    #[schemars(with = "String")]
     pub use_by: DateTime,
     /// When to look at the hair.
+    #[schemars(with = "Vec<String>")]
     pub look_at: Vec<DateTime>,
     /// When to rinse at the latest.
+    #[schemars(with = "String")]
     pub rinse_by: DateTime,
 }
 

@@ -1,11 +1,15 @@
 //! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
-use super::{Mix, PartKind, sections::{Sections, Work}, timeline::Timeline};
+use super::{
+    Mix, PartKind,
+    sections::{Sections, Work},
+    timeline::Timeline,
+};
 use crate::{
     choice::choice,
     money::{
-        CostTable, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Part, Rounding, ServiceCost,
-        SetPrice, SupplyUse, TaxRate, TaxedPrice, add_tax, price_from_margin, price_from_markup,
+        CostKind, CostTable, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Rounding,
+        ServiceCost, SetPrice, SupplyUse, TaxRate, TaxedPrice, add_tax, price_from_margin, price_from_markup,
     },
     quantity::{Duration, Quantity},
     service::{
@@ -23,12 +27,15 @@ use serde::Serialize;
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct MoneyPlan {
     /// The cost, line by line.
+    #[schemars(with = "serde_json::Value")]
     pub cost: CostTable,
     /// What the cost leaves out because the file does not say.
     pub left_out: Vec<LeftOut>,
     /// The net price with margin and mark-up, where one of them is given.
+    #[schemars(with = "Option<serde_json::Value>")]
     pub price: Option<SetPrice>,
     /// The same price with its tax, where a rate is given.
+    #[schemars(with = "Option<serde_json::Value>")]
     pub taxed: Option<TaxedPrice>,
     /// How amounts are rounded.
     pub rounding: Rounding,
@@ -145,7 +152,7 @@ fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Ve
                 };
                 let additive = part.kind == PartKind::Additive;
                 supplies.push(SupplyUse {
-                    part: if additive { Part::Additive } else { Part::Product },
+                    kind: if additive { CostKind::Additive } else { CostKind::Product },
                     what: part.product.clone(),
                     section: Some(mix.name.clone()),
                     bowl: None,
@@ -188,7 +195,7 @@ fn consumables(
         };
         let field = format!("prices.consumable[{}].price", i + 1);
         Ok(SupplyUse {
-            part: Part::Consumables,
+            kind: CostKind::Consumables,
             what: consumable.name.clone(),
             section: None,
             bowl: None,

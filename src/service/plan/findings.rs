@@ -10,13 +10,7 @@ pub(super) struct Findings {
 
 impl Findings {
     /// Something about the service as a whole.
-    pub(super) fn add(
-        &mut self,
-        rule: Rule,
-        verdict: Verdict,
-        text: impl Into<String>,
-        source: impl Into<Reason>,
-    ) {
+    pub(super) fn add(&mut self, rule: Rule, verdict: Verdict, text: impl Into<String>, source: impl Into<Reason>) {
         self.push(&[], Finding::new(rule, verdict, text, source));
     }
 

@@ -1,6 +1,6 @@
 use super::sections::Work;
 use crate::{
-    colour::{Canvas, Level, Product, Scale, blended_level, formula_level, white_blend},
+    colour::{Canvas, Level, ProductKind, Scale, blended_level, formula_level, white_blend},
     finding::Reason,
     quantity::{Mass, Share},
     service::shape::ShadeClass,
@@ -39,9 +39,9 @@ pub(super) fn of(work: &Work<'_>, target: Level, white: Share) -> Option<LevelRu
         .collect();
     let shade = blended_level(shades?).ok()?.value;
     let from = work.from.best();
-    let blend = white_blend(from, shade, white, Product::PermanentColour).ok()?;
+    let blend = white_blend(from, shade, white, ProductKind::PermanentColour).ok()?;
     let canvas = if work.on_artificial { Canvas::Coloured } else { Canvas::Natural };
-    let needed = formula_level(from, target, Product::PermanentColour, canvas, Scale::European10);
+    let needed = formula_level(from, target, ProductKind::PermanentColour, canvas, Scale::European10);
     Some(LevelRule {
         shade_level: shade,
         white_hair_level: blend.value.white_part,

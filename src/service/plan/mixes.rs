@@ -8,7 +8,7 @@ use super::{
 use crate::{
     mix::{BowlRequest, Pace, Ratio, as_applied, bowls},
     quantity::{Mass, MassFraction},
-    scale::weigh,
+    scale::{Weighed, weigh},
     service::{
         file::{Problem, Problems},
         request::{InField, ItemKind, Oxidant, Request},
@@ -67,7 +67,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
     let weighed: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.peroxide)).collect();
     let on_hair = as_applied(&weighed).in_field(field)?;
     let mut shows = Mass::ZERO;
-    let part = |(part, ingredient): (&crate::mix::Weighed, &Ingredient)| {
+    let part = |(part, ingredient): (&Weighed, &Ingredient)| {
         shows = shows + part.weighed;
         WeighedPart {
             product: ingredient.product.to_owned(),

@@ -9,9 +9,9 @@ use std::fmt;
 #[serde(untagged)]
 pub enum Start {
     /// The time of day is stated.
-    At(DateTime),
+    At(#[schemars(with = "String")] DateTime),
     /// Only the day is stated.
-    Day(Date),
+    Day(#[schemars(with = "String")] Date),
 }
 
 impl Start {

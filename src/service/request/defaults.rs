@@ -96,7 +96,14 @@ impl Defaults {
     }
 
     /// Notes a default that is more than one value.
-    pub(super) fn note(&mut self, field: &str, value: DefaultValue, basis: Basis, citation: Option<&Citation>, why: &'static str) {
+    pub(super) fn note(
+        &mut self,
+        field: &str,
+        value: DefaultValue,
+        basis: Basis,
+        citation: Option<&Citation>,
+        why: &'static str,
+    ) {
         let sources = [Reason::stated(why)].into_iter().chain(citation.map(Reason::from)).collect();
         let used = DefaultUsed { field: field.to_owned(), value, basis, sources };
         // Several sections may fall back on the same default: say it once.

@@ -1,4 +1,7 @@
-use super::{InField, defaults::{DefaultValue, Defaults}};
+use super::{
+    InField,
+    defaults::{DefaultValue, Defaults},
+};
 use crate::{
     colour::{Hue, Level, Tone},
     mix::Ratio,

@@ -1,4 +1,7 @@
-use super::{Bottle, InField, Item, ItemKind, defaults, defaults::{DefaultValue, Defaults}};
+use super::{
+    Bottle, InField, Item, ItemKind, defaults,
+    defaults::{DefaultValue, Defaults},
+};
 use crate::{
     choice::choice,
     colour::Level,
@@ -72,13 +75,6 @@ pub(in crate::service) struct Task {
     pub(in crate::service) beside: Vec<usize>,
     /// Tasks that share a foil with it.
     pub(in crate::service) same_foil_as: Vec<usize>,
-}
-
-impl Task {
-    /// Whether the mix lies on the first centimetres.
-    pub(in crate::service) fn zone_is_at_root(&self) -> bool {
-        matches!(self.zone, Zone::Roots | Zone::Whole)
-    }
 }
 
 /// What the readers of tasks need to look things up.
@@ -265,11 +261,7 @@ pub(super) fn toner(
 }
 
 /// The root shadow of the file.
-pub(super) fn root_shadow(
-    shadow: &RootShadow,
-    shelf: &Shelf<'_>,
-    defaults: &mut Defaults,
-) -> Result<Task, Problems> {
+pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut Defaults) -> Result<Task, Problems> {
     let field = "root_shadow".to_owned();
     let products = shelf.mix(&shadow.mix, &field)?;
     let after_rinse = AfterRinse {

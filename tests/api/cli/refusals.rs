@@ -112,7 +112,7 @@ fn shelf_file(#[case] shelf: &str, #[case] text: &str) {
 #[case::coloured(&["level", "--natural", "6", "--applied", "8", "--coloured"], "--applied with --coloured: the mean of natural and applied level holds only for natural hair (leave one of them out)")]
 #[case::swatch(&["swatch", "0"], "invalid level (got 0): must be from 1 (black) to 12 (the lightest of the scales that run beyond 10)")]
 #[case::not_lightened(&["swatch", "8", "--from", "9"], "--from level 9 is not darker than level 8: nothing is lightened (leave --from out)")]
-#[case::hue(&["swatch", "8", "--tone", "mauve"], "--tone: unknown hue \"mauve\": use one of the twelve of the colour wheel (red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet)")]
+#[case::hue(&["swatch", "8", "--tone", "mauve"], "--tone: unknown hue \"mauve\": give one of red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet")]
 fn levels(#[case] args: &[&str], #[case] text: &str) {
     refused(args, text);
 }

@@ -34,7 +34,7 @@ fn with(shade: &str) -> String {
 )]
 #[case::hue(
     "code = \"a\"\nlevel = 9\ntones = [\"violett\"]",
-    "line 8: shade \"a\": unknown hue \"violett\": use one of the twelve of the colour wheel (red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet)"
+    "line 8: shade \"a\": unknown hue \"violett\": give one of red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet (did you mean violet?)"
 )]
 #[case::digit(
     "code = \"a\"\nlevel = 9\ntone_digits = \"8\"",

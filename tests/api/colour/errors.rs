@@ -2,8 +2,8 @@
 
 use foilwork::{
     colour::{
-        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, Product, Scale, ScaleMapping, ScaleReading, Shade, Srgb,
-        Tone, White, Xyz, blended_level, formula_level, result_level,
+        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, ProductKind, Scale, ScaleMapping, ScaleReading, Shade,
+        Srgb, Tone, White, Xyz, blended_level, formula_level, result_level,
     },
     quantity::Mass,
     source::Basis,
@@ -26,7 +26,7 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
     let formula = |natural, target, product, canvas, scale| {
         text(formula_level(level(natural), level(target), product, canvas, scale))
     };
-    let (permanent, natural) = (Product::PermanentColour, Canvas::Natural);
+    let (permanent, natural) = (ProductKind::PermanentColour, Canvas::Natural);
     let reading = |number| ScaleReading::new(Scale::Japanese20, number);
     let map = ScaleMapping::japanese_by_underlying_pigment();
     let anchors = [(reading(9.0)?, level(6.0)), (reading(5.0)?, level(3.0))];
@@ -47,10 +47,10 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
         ),
         (
             text("purple".parse::<Hue>()),
-            "unknown hue \"purple\": use one of the twelve of the colour wheel (red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet)",
+            "unknown hue \"purple\": give one of red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet",
         ),
         (
-            formula(6.0, 8.0, Product::Lightener, natural, Scale::European10),
+            formula(6.0, 8.0, ProductKind::Lightener, natural, Scale::European10),
             "no formula level for lightener: the result is the mean of natural and applied level only for permanent colour on natural hair (it lifts with time and deposits nothing)",
         ),
         (
@@ -66,7 +66,7 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
             "the US 1-10 scale does not number shades by level: state a mapping first",
         ),
         (
-            text(result_level(level(5.0), level(9.0), Product::HighLiftTint)),
+            text(result_level(level(5.0), level(9.0), ProductKind::HighLiftTint)),
             "no formula level for high-lift tint: the result is the mean of natural and applied level only for permanent colour on natural hair (a high-lift tint lifts further than the mean)",
         ),
         (

@@ -2,11 +2,12 @@
 
 use foilwork::{
     colour::{
-        ColourRule, Hue, Lab, Level, Swatch, Tone, Weight, White, check_depth_at_root, check_hairline,
-        contrast_between, pre_pigmentation, transition_between, underlying_pigment,
+        Chroma, Hue, Lab, Level, Swatch, Tone, White, check_depth_at_root, check_hairline, contrast_between,
+        pre_pigmentation, transition_between, underlying_pigment,
     },
+    finding::{Rule, Verdict},
     quantity::Share,
-    source::Basis,
+    source::{Basis, COMMON_PRACTICE},
 };
 
 fn level(number: f64) -> Level {
@@ -19,13 +20,13 @@ fn depth_darker_than_the_natural_base_is_a_caution() {
     assert_eq!(check_depth_at_root(level(6.0), level(7.0)), None);
     let finding = check_depth_at_root(level(6.0), level(4.5)).expect("a finding");
     assert_eq!(
-        (finding.rule, finding.weight, finding.basis),
-        (ColourRule::DepthAtRoot, Weight::Caution, Basis::CommonPractice)
+        (finding.rule, finding.verdict, finding.sources),
+        (Rule::DepthAtRoot, Verdict::Warning, vec![COMMON_PRACTICE.into()])
     );
     assert_eq!(
-        finding.to_string(),
-        "caution: depth of level 4.5 at the root is 1.5 levels darker than the natural base, level 6: new growth will \
-         show lighter than it (use level 6 or lighter) [common practice]"
+        finding.text,
+        "depth of level 4.5 at the root is 1.5 levels darker than the natural base, level 6: new growth will \
+         show lighter than it (use level 6 or lighter)"
     );
 }
 
@@ -54,7 +55,7 @@ fn two_formulas_in_a_foil_meet_over_a_tone_between() {
 fn sections_nearer_than_two_readings_read_as_one() {
     let (difference, finding) = contrast_between(&Swatch::natural(level(7.0)), &Swatch::natural(level(7.1)));
     assert!(difference.ciede2000 < 2.0);
-    assert_eq!(finding.map(|finding| finding.rule), Some(ColourRule::Contrast));
+    assert_eq!(finding.map(|finding| finding.rule), Some(Rule::Contrast));
     let (difference, finding) = contrast_between(&Swatch::natural(level(5.0)), &Swatch::natural(level(9.0)));
     assert!(difference.ciede2000 > 10.0 && difference.lighter > 15.0);
     assert_eq!(finding, None);
@@ -72,10 +73,10 @@ fn going_darker_on_lightened_hair_asks_for_warmth_first() {
 #[test]
 fn what_is_exposed_has_a_strength_in_words_and_in_numbers() {
     let pigment = underlying_pigment(level(9.0)).value;
-    assert_eq!(pigment.strength.0.to_string(), "pale");
+    assert_eq!(pigment.visibility.0.to_string(), "pale");
     let shown = pigment.modelled_from(level(4.0));
-    let ((low, high), best) = (shown.chroma_bounds(), shown.lab().chroma());
-    assert!(low < best && best < high);
+    let [low, best, high] = shown.chroma().to_array().map(Chroma::chroma);
+    assert!(low < best && best < high && (best - shown.lab().chroma()).abs() < 1e-12);
 }
 
 #[test]
@@ -90,14 +91,14 @@ fn html_hides_the_patch_and_tells_it_in_words() {
 
 #[test]
 fn data_carries_basis_notice_and_bounds() -> Result<(), Box<dyn std::error::Error>> {
-    let modelled = serde_json::to_value(Swatch::natural(level(7.0)).data())?;
+    let modelled = serde_json::to_value(Swatch::natural(level(7.0)))?;
     assert_eq!(modelled["notice"], "model, not a photograph");
     assert_eq!(modelled["basis"], "assumed");
-    assert!(modelled["bounds"]["l"][0].as_f64() < modelled["lab_l"].as_f64());
+    assert!(modelled["lab_l"]["low"].as_f64() < modelled["lab_l"]["best"].as_f64());
     let measured = Swatch::measured(Lab::new(55.0, 3.0, 18.0, White::D65TenDegree)?);
-    let data = serde_json::to_value(measured.data())?;
-    assert_eq!((data["lab_l"].as_f64(), data["bounds"].is_null()), (Some(55.0), true));
-    assert_eq!(data["white"], "D65/10 degrees");
+    let data = serde_json::to_value(measured)?;
+    assert_eq!(data["lab_l"], serde_json::json!({ "low": 55.0, "best": 55.0, "high": 55.0 }));
+    assert_eq!(data["white"], "d65-10-degrees");
     let half = measured.beside(&Swatch::white(), Share::from_percent(50.0)?);
     assert_eq!(half.basis(), Basis::Assumed);
     Ok(())

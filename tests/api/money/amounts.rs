@@ -1,14 +1,14 @@
 //! Amounts: what is read, how ties fall, what is written.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, mix_item, number, rent, rule, said};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, rent, rule, said, sales_mix_item};
 use foilwork::source::Basis;
 use foilwork::{
     business::{
-        ChairService, break_even, contribution_per_chair_hour, median_count, mix_target, price_list,
-        rank_by_chair_hour, share_tips,
+        ChairService, break_even, contribution_per_chair_hour, median_count, price_list, rank_by_chair_hour,
+        sales_mix_target, share_tips,
     },
     money::{
-        CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, Part, PriceEnding, PriceTarget,
+        CostKind, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PriceEnding, PriceTarget,
         ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed, price_from_margin, product_cost,
         unit_price,
     },
@@ -88,8 +88,8 @@ fn currencies_never_mix() {
     assert!(mixed(contribution_per_chair_hour(&service(euros("2.00"), dollars)).map(drop)));
     assert!(mixed(rank_by_chair_hour(&[service(euros("2.00"), euros("1.00")), service(dollars, dollars)]).map(drop)));
     assert!(mixed(break_even(dollars, euros("2.00"), euros("1.00"), HALF_UP).map(drop)));
-    assert!(mixed(mix_target(dollars, dollars, &[mix_item()]).map(drop)));
-    assert!(mixed(CostTable::new(currency("EUR")).push(Part::Other, "x", Basis::Stated, dollars)));
+    assert!(mixed(sales_mix_target(dollars, dollars, &[sales_mix_item()]).map(drop)));
+    assert!(mixed(CostTable::new(currency("EUR")).push(CostKind::Other, "x", Basis::Stated, dollars)));
     assert!(mixed(Money::total([euros("1.00"), dollars], currency("EUR")).map(drop)));
     assert!(mixed(price_list(&[], &rule(PriceTarget::PerChairHour(dollars))).map(drop).and_then(|()| {
         rule(PriceTarget::PerChairHour(dollars)).price(euros("1.00"), Some(minutes(60.0))).map(drop)

@@ -27,7 +27,7 @@ fn a_column_is_the_scalar_functions_row_by_row() {
         hands_on_min: &hands_on_min,
         chair_min: &chair_min,
     };
-    for rounding in Rounding::ALL {
+    for &rounding in Rounding::ALL {
         let mut columns = [[0_i64; 6]; 4];
         let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
         let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };

@@ -27,8 +27,8 @@ fn every_error_says_what_was_given_and_the_way_out() {
         ),
         (
             said("half_up".parse::<Rounding>()),
-            "unknown rounding \"half_up\": give midpoint_away_from_zero (half up), midpoint_nearest_even, \
-             midpoint_toward_zero, to_zero, away_from_zero, to_negative_infinity or to_positive_infinity",
+            "unknown rounding \"half_up\": give one of midpoint-away-from-zero, midpoint-nearest-even, \
+             midpoint-toward-zero, to-zero, away-from-zero, to-negative-infinity, to-positive-infinity",
         ),
         (
             said(euros("1.00").plus(Money::parse("1.00", currency("USD")).unwrap())),

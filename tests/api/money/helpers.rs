@@ -65,6 +65,11 @@ pub fn rent(variable_percent: i64) -> RentOrWage {
     }
 }
 
-pub fn mix_item() -> foilwork::business::MixItem {
-    foilwork::business::MixItem { what: "cut".into(), price: euros("2.00"), variable: euros("1.00"), weight: 1.into() }
+pub fn sales_mix_item() -> foilwork::business::SalesMixItem {
+    foilwork::business::SalesMixItem {
+        what: "cut".into(),
+        price: euros("2.00"),
+        variable: euros("1.00"),
+        weight: 1.into(),
+    }
 }

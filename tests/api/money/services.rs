@@ -3,8 +3,8 @@
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rule};
 use foilwork::source::{Basis, Interval};
 use foilwork::{
-    business::{Deposit, Stock, quote_range},
-    money::{CostTable, Margin, Measure, Part, PriceTarget, ServiceCost, SupplyUse, compare},
+    business::{Deposit, StockLevel, quote_range},
+    money::{CostKind, CostTable, Margin, Measure, PriceTarget, ServiceCost, SupplyUse, compare},
 };
 use rust_decimal::Decimal;
 
@@ -12,7 +12,7 @@ use rust_decimal::Decimal;
 fn a_service_reports_every_line_that_cannot_be_costed() {
     let mut service = ServiceCost::new(currency("EUR"), HALF_UP);
     let supply = |what: &str, pack: Measure, used: Measure| SupplyUse {
-        part: Part::Product,
+        kind: CostKind::Product,
         what: what.into(),
         section: None,
         bowl: None,
@@ -37,23 +37,23 @@ fn a_service_reports_every_line_that_cannot_be_costed() {
 
 #[test]
 fn planned_and_actual_cost_are_compared_by_kind() {
-    let table = |lines: &[(Part, &str)]| {
+    let table = |lines: &[(CostKind, &str)]| {
         let mut table = CostTable::new(currency("EUR"));
         for (part, amount) in lines {
             table.push(*part, "line", Basis::Derived, euros(amount)).unwrap();
         }
         table
     };
-    let planned = table(&[(Part::Product, "6.00"), (Part::Labour, "30.00")]);
-    let actual = table(&[(Part::Labour, "34.50"), (Part::Product, "5.10"), (Part::Laundry, "0.90")]);
+    let planned = table(&[(CostKind::Product, "6.00"), (CostKind::Labour, "30.00")]);
+    let actual = table(&[(CostKind::Labour, "34.50"), (CostKind::Product, "5.10"), (CostKind::Laundry, "0.90")]);
     let seen: Vec<_> =
-        compare(&planned, &actual).unwrap().iter().map(|row| (row.part, row.difference.to_string())).collect();
+        compare(&planned, &actual).unwrap().iter().map(|row| (row.kind, row.difference.to_string())).collect();
     assert_eq!(
         seen,
         [
-            (Part::Product, "-0.90 EUR".to_string()),
-            (Part::Laundry, "0.90 EUR".to_string()),
-            (Part::Labour, "4.50 EUR".to_string()),
+            (CostKind::Product, "-0.90 EUR".to_string()),
+            (CostKind::Laundry, "0.90 EUR".to_string()),
+            (CostKind::Labour, "4.50 EUR".to_string()),
         ]
     );
     assert_eq!(planned.rounding_bound(), number("0.01"), "two lines, half a cent each");
@@ -104,13 +104,13 @@ fn a_deposit_never_exceeds_the_low_end() {
 fn stock_is_ordered_when_it_is_due() {
     let count = Measure::Count;
     let foils =
-        |on_hand| Stock { on_hand: count(on_hand), on_order: count(0), daily_use: count(60), reserve: count(120) };
+        |on_hand| StockLevel { on_hand: count(on_hand), on_order: count(0), daily_use: count(60), reserve: count(120) };
     assert_eq!(foils(900).days().unwrap(), Some(15.into()));
     let quiet = foils(421).reorder(5, 20, count(500)).unwrap();
     assert_eq!((quiet.reorder_point, quiet.due, quiet.packs), (420.into(), false, 0));
     let due = foils(420).reorder(5, 20, count(500)).unwrap();
     // Up to 25 days at 60 and 120 = 1620: 1200 short, three packs of 500.
     assert_eq!((due.due, due.packs, due.unit), (true, 3, "piece"));
-    let idle = Stock { daily_use: count(0), ..foils(10) };
+    let idle = StockLevel { daily_use: count(0), ..foils(10) };
     assert_eq!(idle.days().unwrap(), None);
 }

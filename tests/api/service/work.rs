@@ -1,10 +1,12 @@
 //! The products' own instructions and the rules of the trade, on both sides of each limit.
 
 use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
-use foilwork::service::{
-    ServiceFile,
-    Verdict::{self, NotJudged, Passed, Stop, Warning},
-    shape::{ExistingColour, MixPart, Shade, Technique, Toner, Zone},
+use foilwork::{
+    finding::Verdict::{self, NotJudged, Passed, Stop, Warning},
+    service::{
+        ServiceFile,
+        shape::{ExistingColour, MixPart, Shade, Technique, Toner, Zone},
+    },
 };
 use rstest::rstest;
 

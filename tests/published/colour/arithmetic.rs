@@ -2,7 +2,7 @@
 
 use super::rows;
 use foilwork::{
-    colour::{Canvas, Level, Product, Scale, formula_level, result_level, white_blend},
+    colour::{Canvas, Level, ProductKind, Scale, formula_level, result_level, white_blend},
     quantity::Share,
 };
 
@@ -14,9 +14,9 @@ fn formula_level_and_mean_rule() -> Result<(), Box<dyn std::error::Error>> {
     for row in rows(TABLE).iter().filter(|row| !row[3].is_empty()) {
         let level = |text: &str| text.parse::<Level>();
         let (natural, applied, target) = (level(row[1])?, level(row[2])?, level(row[3])?);
-        let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::European10)?;
+        let formula = formula_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::European10)?;
         assert_eq!(formula.value, applied, "{}", row[0]);
-        assert_eq!(result_level(natural, applied, Product::PermanentColour)?.value, target, "{}", row[0]);
+        assert_eq!(result_level(natural, applied, ProductKind::PermanentColour)?.value, target, "{}", row[0]);
     }
     Ok(())
 }
@@ -26,7 +26,7 @@ fn formula_level_and_mean_rule() -> Result<(), Box<dyn std::error::Error>> {
 #[test]
 fn the_two_of_the_rule_is_a_constant() -> Result<(), Box<dyn std::error::Error>> {
     let (natural, target) = (Level::new(5.0)?, Level::new(6.0)?);
-    let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::European10)?;
+    let formula = formula_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::European10)?;
     assert_eq!(formula.value.number(), 7.0);
     Ok(())
 }
@@ -35,8 +35,8 @@ fn the_two_of_the_rule_is_a_constant() -> Result<(), Box<dyn std::error::Error>>
 #[test]
 fn the_last_bits_do_not_leave_the_scale() -> Result<(), Box<dyn std::error::Error>> {
     let (natural, top) = (Level::new(6.015_259_322_823_033)?, Level::LIGHTEST_OF_TEN);
-    let target = result_level(natural, top, Product::PermanentColour)?.value;
-    let formula = formula_level(natural, target, Product::PermanentColour, Canvas::Natural, Scale::European10)?;
+    let target = result_level(natural, top, ProductKind::PermanentColour)?.value;
+    let formula = formula_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::European10)?;
     assert_eq!(formula.value, top);
     Ok(())
 }
@@ -46,7 +46,7 @@ fn the_last_bits_do_not_leave_the_scale() -> Result<(), Box<dyn std::error::Erro
 fn white_hair_takes_the_shade_level() -> Result<(), Box<dyn std::error::Error>> {
     for row in rows(TABLE).iter().filter(|row| !row[4].is_empty()) {
         let white = Share::from_percent(row[4].parse()?)?;
-        let after = white_blend(row[1].parse()?, row[2].parse()?, white, Product::PermanentColour)?.value;
+        let after = white_blend(row[1].parse()?, row[2].parse()?, white, ProductKind::PermanentColour)?.value;
         assert_eq!((after.white_part, after.pigmented_part), (row[5].parse()?, row[6].parse()?), "{}", row[0]);
     }
     Ok(())

@@ -2,7 +2,10 @@
 //! documentation is generated here, so that it cannot drift from the model: `UPDATE_DOCS=1 cargo test misfits` writes it.
 
 use super::rows;
-use foilwork::colour::{Difference, Hue, Lab, Level, Swatch, White};
+use foilwork::{
+    colour::{Difference, Hue, Lab, Level, Lightness, Redness, Swatch, White, Yellowness},
+    quantity::Quantity,
+};
 use std::fmt::Write;
 
 const PAGE: &str = include_str!("../../../src/colour/misfits.md");
@@ -72,9 +75,12 @@ impl Tress {
 
     /// Whether the model's bounds hold the measurement, coordinate by coordinate.
     fn held(&self) -> [bool; 3] {
-        let (seen, bounds) = (self.seen(), self.swatch.bounds());
-        let within = |(low, high): (f64, f64), value: f64| (low..=high).contains(&value);
-        [within(bounds.l, seen.l()), within(bounds.a, seen.a()), within(bounds.b, seen.b())]
+        let (seen, swatch) = (self.seen(), &self.swatch);
+        [
+            swatch.lightness().contains(Lightness::nearest(seen.l())),
+            swatch.redness().contains(Redness::nearest(seen.a())),
+            swatch.yellowness().contains(Yellowness::nearest(seen.b())),
+        ]
     }
 }
 

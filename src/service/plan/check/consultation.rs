@@ -11,13 +11,13 @@ use crate::{
 };
 
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    metal_salts(hair, findings);
+    metal_salts(hair, sections.have_peroxide(), findings);
     history(hair, sections, findings);
     scalp(hair, findings);
     elasticity(hair, sections, findings);
 }
 
-fn metal_salts(hair: &Hair, findings: &mut Findings) {
+fn metal_salts(hair: &Hair, peroxide: bool, findings: &mut Findings) {
     let tested = hair.incompatibility_test.map(|test| test.result);
     let (verdict, text) = match (hair.has(HistoryFlag::MetallicSalts), tested) {
         (_, Some(TestResult::Reaction)) => (Stop, "the incompatibility test reacted: no peroxide on this hair"),
@@ -30,6 +30,11 @@ fn metal_salts(hair: &Hair, findings: &mut Findings) {
             (Stop, "henna in the history, which may hold metal salts: do the incompatibility test first")
         }
         (false, Some(TestResult::Clear)) => (Passed, "incompatibility test clear"),
+        // A test is done because something is suspected: until it is read, peroxide has to wait.
+        (false, Some(_)) => {
+            let text = "the incompatibility test is not read yet: no peroxide before it is clear";
+            (if peroxide { Stop } else { NotJudged }, text)
+        }
         _ if hair.history.is_some() => (Passed, "none in the history"),
         _ => return,
     };

@@ -69,7 +69,8 @@ fn hours(hours: f64) -> String {
 
 /// Hours between a test and the start: at least, and at most. None if the test comes after the start.
 fn age_in_hours(test: TestDone, start: Start) -> Option<(f64, f64)> {
-    let between = |from: jiff::civil::DateTime, to: jiff::civil::DateTime| to.duration_since(from).as_secs_f64() / 3600.0;
+    let between =
+        |from: jiff::civil::DateTime, to: jiff::civil::DateTime| to.duration_since(from).as_secs_f64() / 3600.0;
     let least = between(test.applied.latest(), start.earliest());
     let most = between(test.applied.earliest(), start.latest());
     (most >= 0.0).then_some((least.max(0.0), most))

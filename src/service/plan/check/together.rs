@@ -7,15 +7,12 @@ use super::super::{
     sections::{Sections, Work},
 };
 use crate::{
-    colour::{
-        ColourFinding, Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation,
-        transition_between,
+    colour::{Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
+    finding::{Finding, Rule, Verdict::Passed},
+    service::{
+        request::WorkStage,
+        shape::{HistoryFlag, Zone},
     },
-    finding::{
-        Finding, Reason, Rule,
-        Verdict::{Passed, Warning},
-    },
-    service::{request::WorkStage, shape::{HistoryFlag, Zone}},
     source::COMMON_PRACTICE,
 };
 
@@ -46,7 +43,7 @@ fn depth(natural: Level, work: &Work<'_>, findings: &mut Findings) {
         _ => None,
     };
     let Some(depth) = depth else { return };
-    let finding = check_depth_at_root(natural, depth).map(found).unwrap_or_else(|| {
+    let finding = check_depth_at_root(natural, depth).unwrap_or_else(|| {
         let text = format!("{depth} on the natural base {natural}");
         Finding::new(Rule::DepthAtRoot, Passed, text, COMMON_PRACTICE)
     });
@@ -60,7 +57,7 @@ fn pigment_first(hair: &Hair, work: &Work<'_>, colours: &Colours, findings: &mut
     let on_lightened = hair.has(HistoryFlag::Lightened) && !work.lightens() && !warm;
     let advice = pre_pigmentation(colour.from_level.best(), colour.target_level);
     if let (true, Some(advice)) = (on_lightened, advice) {
-        findings.push(&[work.place], found(advice.finding).about(work.name()));
+        findings.push(&[work.place], advice.finding.about(work.name()));
     }
 }
 
@@ -71,7 +68,7 @@ fn hairline(work: &Work<'_>, sections: &Sections<'_>, findings: &mut Findings) {
     let others = sections.iter().filter(|other| other.is_section() && other.place != work.place);
     let beside: Vec<&Work> = if named.is_empty() { others.collect() } else { named };
     let levels = beside.iter().filter_map(|other| Some((other.name(), other.task.target?)));
-    let finding = check_hairline(own, levels).map(found).unwrap_or_else(|| {
+    let finding = check_hairline(own, levels).unwrap_or_else(|| {
         let text = format!("{own}, at least as light as what lies beside it");
         Finding::new(Rule::Hairline, Passed, text, COMMON_PRACTICE)
     });
@@ -82,17 +79,8 @@ fn meeting(work: &Work<'_>, other: &Work<'_>, findings: &mut Findings) {
     let (Some(one), Some(two)) = (work.task.target, other.task.target) else { return };
     if let Some(between) = transition_between((one, &work.tone), (two, &other.tone)) {
         let names = format!("{} and {}", work.name(), other.name());
-        findings.push(&[work.place, other.place], found(between.finding).about(&names));
+        // A line where two formulas meet is seen by the guest, so the plan asks for thought.
+        let finding = Finding { verdict: Warning, ..between.finding };
+        findings.push(&[work.place, other.place], finding.about(&names));
     }
-}
-
-fn found(finding: ColourFinding) -> Finding {
-    let rule = match finding.rule {
-        crate::colour::ColourRule::DepthAtRoot => Rule::DepthAtRoot,
-        crate::colour::ColourRule::Hairline => Rule::Hairline,
-        crate::colour::ColourRule::Transition => Rule::Transition,
-        crate::colour::ColourRule::Contrast => Rule::Contrast,
-        _ => Rule::PrePigmentation,
-    };
-    Finding::new(rule, Warning, finding.text, COMMON_PRACTICE)
 }

@@ -3,26 +3,26 @@ use crate::colour::Lab;
 use crate::colour::{Absorption, Assumptions, ENSEMBLE, SETS, Shade, Swatch, White, ciede2000, lab_of_linear};
 
 /// The hair and the shades under one set of assumptions, ready to be mixed: absorptions only.
-pub(super) struct Bench {
+pub(super) struct Predictor {
     hair: Absorption,
     fibre: Assumptions,
     /// What a mix of nothing but this shade adds.
     full: Vec<Absorption>,
 }
 
-impl Bench {
+impl Predictor {
     fn new(seen: [f64; 3], shades: &[&Shade], with: &Assumptions) -> Self {
         let (hair, fibre) = Absorption::behind(seen, with);
         Self { hair, fibre, full: shades.iter().map(|shade| shade.deposit(with) * with.uptake).collect() }
     }
 
-    /// The bench under the best assumptions.
+    /// The predictor under the best assumptions.
     pub(super) fn best(exposed: &Exposed, shades: &[&Shade]) -> Self {
         let ([seen, ..], [with, ..]) = (exposed.look().samples, &ENSEMBLE);
         Self::new(seen, shades, with)
     }
 
-    /// One bench for each set of assumptions, the best first.
+    /// One predictor for each set of assumptions, the best first.
     pub(super) fn all(exposed: &Exposed, shades: &[&Shade]) -> Vec<Self> {
         exposed.look().samples.iter().zip(&ENSEMBLE).map(|(seen, with)| Self::new(*seen, shades, with)).collect()
     }
@@ -45,10 +45,10 @@ impl Bench {
 }
 
 /// The toned hair under every set of assumptions.
-pub(super) fn predict(benches: &[Bench], mix: &[(usize, f64)]) -> Swatch {
+pub(super) fn predict(predictors: &[Predictor], mix: &[(usize, f64)]) -> Swatch {
     let mut samples = [[0.0; 3]; SETS];
-    for (sample, bench) in samples.iter_mut().zip(benches) {
-        *sample = bench.toned(mix.iter().copied());
+    for (sample, predictor) in samples.iter_mut().zip(predictors) {
+        *sample = predictor.toned(mix.iter().copied());
     }
     Swatch::modelled(samples)
 }

@@ -1,0 +1,39 @@
+use super::{Measure, MoneyError, exact};
+use crate::quantity::{Mass, Volume};
+use rust_decimal::Decimal;
+
+impl Measure {
+    /// Both together.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::DifferentMeasures`], [`MoneyError::Quantity`] or [`MoneyError::TooLarge`].
+    pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
+        match (self, other) {
+            (Self::Mass(a), Self::Mass(b)) => Ok(Self::Mass(Mass::from_g(a.g() + b.g())?)),
+            (Self::Volume(a), Self::Volume(b)) => Ok(Self::Volume(Volume::from_ml(a.ml() + b.ml())?)),
+            (Self::Count(a), Self::Count(b)) => {
+                Ok(Self::Count(a.checked_add(b).ok_or(MoneyError::TooLarge { field: "count" })?))
+            }
+            (used, pack) => Err(MoneyError::DifferentMeasures { used, pack }),
+        }
+    }
+
+    /// Both in the same unit, as decimals: this one, then the other.
+    pub(crate) fn beside(self, pack: Self) -> Result<(Decimal, Decimal), MoneyError> {
+        if std::mem::discriminant(&self) == std::mem::discriminant(&pack) {
+            Ok((self.decimal()?, pack.decimal()?))
+        } else {
+            Err(MoneyError::DifferentMeasures { used: self, pack })
+        }
+    }
+
+    /// The number in its unit, as the decimal it was written as.
+    pub(crate) fn decimal(self) -> Result<Decimal, MoneyError> {
+        match self {
+            Self::Mass(mass) => exact::decimal(mass.g(), "mass"),
+            Self::Volume(volume) => exact::decimal(volume.ml(), "volume"),
+            Self::Count(count) => Ok(count.into()),
+        }
+    }
+}

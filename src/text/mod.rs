@@ -1,0 +1,21 @@
+//! Numbers, ranges, lists and places as text: the small things that every page, message and command says the same way.
+//!
+//! - numbers: [`number`] (at most so many decimals), [`significant`] (so many digits), [`range`] and [`span`] (an
+//!   estimate with its bounds);
+//! - words: [`count`] (one bowl, two bowls), [`list`] (a, b and c);
+//! - pages: [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns);
+//! - places: [`Lines`] and [`Position`] (line and column of a byte).
+
+mod html;
+mod number;
+mod place;
+mod range;
+mod sheet;
+mod words;
+
+pub use html::escaped;
+pub use number::{number, significant};
+pub use place::{Lines, Position};
+pub use range::{amount, range, span};
+pub use sheet::{Sheet, WIDTH, wrapped};
+pub use words::{count, list};

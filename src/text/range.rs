@@ -1,0 +1,52 @@
+use super::number;
+use crate::{quantity::Quantity, source::Interval};
+
+/// An estimate in words, without its unit: `6` when it is exact, otherwise `6 (5.7 to 6.1)`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, source::Interval, text::range};
+///
+/// let g = Mass::from_g;
+/// assert_eq!(range(&Interval::new(g(30.0)?, g(45.25)?, g(75.0)?)?, 1), "45.2 (30 to 75)");
+/// assert_eq!(range(&Interval::exact(g(45.0)?), 1), "45");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn range<Q: Quantity>(interval: &Interval<Q>, decimals: usize) -> String {
+    span(interval, |quantity| number(quantity.in_unit(), decimals))
+}
+
+/// An estimate in words, each of its values written by `write`: one value when it is exact, otherwise
+/// `best (low to high)`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{source::Interval, text::span};
+///
+/// let levels = Interval::new(6, 7, 9)?;
+/// assert_eq!(span(&levels, |level| format!("level {level}")), "level 7 (level 6 to level 9)");
+/// # Ok::<(), foilwork::source::InvalidInterval>(())
+/// ```
+#[must_use]
+pub fn span<Q: Copy + PartialOrd>(interval: &Interval<Q>, write: impl Fn(Q) -> String) -> String {
+    let best = write(interval.best());
+    if interval.is_exact() { best } else { format!("{best} ({} to {})", write(interval.low()), write(interval.high())) }
+}
+
+/// A quantity without its unit, which the words around it say.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, text::amount};
+///
+/// assert_eq!(amount(Mass::from_g(45.25)?, 1), "45.2");
+/// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+/// ```
+#[must_use]
+pub fn amount<Q: Quantity>(quantity: Q, decimals: usize) -> String {
+    number(quantity.in_unit(), decimals)
+}

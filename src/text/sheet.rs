@@ -1,0 +1,102 @@
+use comfy_table::{CellAlignment, ContentArrangement, Table, presets::NOTHING};
+
+/// The width of a sheet, in characters.
+pub const WIDTH: usize = 80;
+
+/// A paragraph in lines of at most 80 characters.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::text::{WIDTH, wrapped};
+///
+/// let text = wrapped("Weigh it; volumes add up only nearly. Blend developers with developers or with a diluent.");
+/// assert!(text.len() == 2 && text.iter().all(|line| line.chars().count() <= WIDTH));
+/// ```
+#[must_use]
+pub fn wrapped(text: &str) -> Vec<String> {
+    textwrap::wrap(text, WIDTH).into_iter().map(std::borrow::Cow::into_owned).collect()
+}
+
+/// Plain text in 80 columns: headings, paragraphs, tables. No colour, no box drawing, nothing that a printer could lose.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::text::Sheet;
+///
+/// let mut sheet = Sheet::default();
+/// sheet.heading("What to weigh");
+/// sheet.table(&["part", "g"], &[1], vec![vec!["powder".to_owned(), "15".to_owned()]]);
+/// assert!(sheet.finish().ends_with("part     g\npowder  15\n"));
+/// ```
+#[derive(Debug, Default)]
+pub struct Sheet(String);
+
+impl Sheet {
+    /// The name of the sheet, underlined twice.
+    pub fn title(&mut self, text: &str) {
+        self.paragraph(text, 2);
+        self.line(&"=".repeat(WIDTH));
+    }
+
+    /// A heading in capitals, underlined, after a blank line.
+    pub fn heading(&mut self, text: &str) {
+        self.blank();
+        self.line(&text.to_uppercase());
+        self.line(&"-".repeat(WIDTH));
+    }
+
+    /// A blank line.
+    pub fn blank(&mut self) {
+        self.0.push('\n');
+    }
+
+    /// A paragraph; lines after the first are indented by `hang` spaces.
+    pub fn paragraph(&mut self, text: &str, hang: usize) {
+        let indent = " ".repeat(hang);
+        for line in textwrap::wrap(text, textwrap::Options::new(WIDTH).subsequent_indent(&indent)) {
+            self.line(&line);
+        }
+    }
+
+    /// A paragraph all of whose lines are indented.
+    pub fn indented(&mut self, text: &str, indent: usize) {
+        let indent = " ".repeat(indent);
+        let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);
+        for line in textwrap::wrap(text, options) {
+            self.line(&line);
+        }
+    }
+
+    /// A table with a row of names; the columns listed in `numbers` are set to the right.
+    pub fn table(&mut self, names: &[&str], numbers: &[usize], rows: Vec<Vec<String>>) {
+        let mut table = Table::new();
+        table.load_style(NOTHING).set_content_arrangement(ContentArrangement::Dynamic).set_width(WIDTH as u16);
+        if names.iter().any(|name| !name.is_empty()) {
+            table.set_header(names.to_vec());
+        }
+        table.add_rows(rows);
+        for (i, column) in table.column_iter_mut().enumerate() {
+            column.set_padding((0, 2));
+            if numbers.contains(&i) {
+                column.set_cell_alignment(CellAlignment::Right);
+            }
+        }
+        for line in table.to_string().lines() {
+            self.line(line);
+        }
+    }
+
+    /// A line as it is, however long.
+    pub fn line(&mut self, text: &str) {
+        self.0.push_str(text.trim_end());
+        self.0.push('\n');
+    }
+
+    /// The whole text.
+    #[must_use]
+    pub fn finish(self) -> String {
+        self.0
+    }
+}
