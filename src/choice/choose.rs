@@ -92,6 +92,13 @@ macro_rules! choice {
                 $crate::choice::parse(text)
             }
         }
+
+        #[cfg(test)]
+        #[test]
+        #[allow(non_snake_case, reason = "a test beside each choice, under the name of the choice")]
+        fn $name() {
+            $crate::choice::agrees::agrees::<$name>();
+        }
     };
 }
 

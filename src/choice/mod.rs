@@ -1,5 +1,7 @@
 //! Words to choose from: one declaration gives an enum its code, words, list, parser, schema and error.
 
+#[cfg(test)]
+pub(crate) mod agrees;
 mod choose;
 mod unknown;
 

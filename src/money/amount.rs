@@ -94,3 +94,22 @@ impl serde::Serialize for Money {
         money.end()
     }
 }
+
+impl schemars::JsonSchema for Money {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Money".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        let currency = generator.subschema_for::<Currency>();
+        schemars::json_schema!({
+            "type": "object",
+            "description": "An amount of money.",
+            "properties": {
+                "amount": { "type": "string", "pattern": r"^-?\d+(\.\d+)?$", "description": "Units of the currency, as a decimal text." },
+                "currency": currency,
+            },
+            "required": ["amount", "currency"],
+        })
+    }
+}

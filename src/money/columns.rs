@@ -84,8 +84,8 @@ pub enum ColumnError {
     Total(#[from] MoneyError),
 }
 
-/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`](super::product_cost),
-/// [`Labour::cost`], [`Overhead::cost`]), and nothing is allocated.
+/// Costs a long list of services; each row is exactly what the scalar functions give ([`cost_line`](super::cost_line())),
+/// and no memory is allocated.
 ///
 /// # Units
 ///

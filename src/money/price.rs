@@ -5,7 +5,7 @@ use std::fmt;
 /// A net price set from a cost, with both percentages, so that neither is taken for the other.
 ///
 /// `margin` and `markup` are what the rounded price really gives; they differ a little from the percentage asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct SetPrice {
     /// What the service costs.
     pub cost: Money,

@@ -56,7 +56,7 @@ pub struct PriceRule {
 }
 
 /// A price, its tax, and what it really leaves after rounding, price ending and card fee.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct ServicePrice {
     /// Net, tax and gross.
     pub taxed: TaxedPrice,

@@ -2,7 +2,7 @@ use super::{Money, MoneyError, Rounding, TaxRate, exact, exact::HUNDRED};
 use serde::Serialize;
 
 /// A price with its tax: `net + tax = gross`, always.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct TaxedPrice {
     /// Without the tax.
     pub net: Money,

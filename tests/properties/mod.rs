@@ -1,8 +1,10 @@
 //! properties
 mod colour;
+mod interval;
 mod limits;
 mod mix;
 mod money;
 mod peroxide;
+mod quantity;
 mod service;
 mod toner;

@@ -243,5 +243,5 @@ fn a_productive_share_is_held_against_the_trade() {
     assert_eq!(beside_trade(number("50")).citation.map(|citation| citation.id), Some("cch-productive-hours"));
     let labour =
         Labour::new(money("15.00"), OnCosts::from_percent(0.into()).unwrap(), hours(40.0), hours(20.0)).unwrap();
-    assert_eq!(beside_trade(labour.productive_percent().unwrap()).value, Typical);
+    assert_eq!(beside_trade(labour.productive_share().unwrap().percent()).value, Typical);
 }

@@ -1,16 +1,14 @@
 use super::{Place, TableProblem, field::Fields};
 use crate::{
-    money::{Currency, Money, MoneyError, Rounding, product_cost},
+    money::{CostSource, Currency, Money, PackPrice},
     quantity::{Duration, Mass},
 };
 
 /// What a service takes from one kind of pack.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PackUse {
-    /// What a pack costs.
-    pub pack_price: Money,
-    /// What a pack holds.
-    pub pack: Mass,
+    /// The pack and its price.
+    pub pack: PackPrice,
     /// What goes on the head.
     pub used: Mass,
     /// What is mixed and thrown away.
@@ -18,13 +16,10 @@ pub struct PackUse {
 }
 
 impl PackUse {
-    /// Used and wasted product at the unrounded price of a gram, rounded once.
-    ///
-    /// # Errors
-    ///
-    /// As [`product_cost`].
-    pub fn cost(&self, rounding: Rounding) -> Result<Money, MoneyError> {
-        product_cost(self.pack_price, self.pack, Mass::from_g(self.used.g() + self.wasted.g())?, rounding)
+    /// The same as the source of a cost line.
+    #[must_use]
+    pub fn source(&self) -> CostSource {
+        CostSource::Supply { pack: self.pack, used: self.used.into(), wasted: Some(self.wasted.into()) }
     }
 }
 
@@ -155,6 +150,8 @@ fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(
     let thrown_away = fields.quantity(wasted, Mass::from_g).unwrap_or(Mass::ZERO);
     if let Some(holds) = holds.filter(|holds| holds.g() <= 0.0) {
         fields.problem(pack, format!("invalid pack contents (got {holds}): must be more than nothing"));
+        return None;
     }
-    Some(PackUse { pack_price: price?, pack: holds?, used: taken?, wasted: thrown_away })
+    let pack = PackPrice::new(price?, holds?).map_err(|problem| fields.problem(pack_price, problem)).ok()?;
+    Some(PackUse { pack, used: taken?, wasted: thrown_away })
 }

@@ -1,11 +1,7 @@
-use super::{Business, Place, ServiceLine, TableProblem};
+use super::{Business, PackUse, Place, ServiceLine, TableProblem};
 use crate::{
-    business::ChairService,
-    money::{Margin, Markup},
-};
-use crate::{
-    business::contribution_per_chair_hour,
-    money::{Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice},
+    business::{ChairService, contribution_per_chair_hour},
+    money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
 };
 use serde::Serialize;
 
@@ -203,11 +199,13 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
 
 fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, MoneyError> {
     let (rule, rounding) = (&business.rule, business.rule.rounding);
-    let nothing = Money::zero(business.currency);
-    let product = line.product.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
-    let developer = line.developer.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
-    let labour = business.labour.cost(line.hands_on, rounding)?;
-    let overhead = business.overhead.cost(line.in_chair, rounding)?;
+    let zero = Money::zero(business.currency);
+    let taken = |pack: Option<PackUse>| pack.map_or(CostSource::Stated(zero), |pack| pack.source());
+    let product = cost_line(&taken(line.product), rounding)?;
+    let developer = cost_line(&taken(line.developer), rounding)?;
+    let labour = cost_line(&CostSource::Labour { labour: business.labour, hands_on: line.hands_on }, rounding)?;
+    let overhead = CostSource::Overhead { overhead: business.overhead, in_chair: line.in_chair };
+    let overhead = cost_line(&overhead, rounding)?;
     let direct = Money::total([product, developer, line.consumables, line.laundry, labour], business.currency)?;
     let before_fee = direct.plus(overhead)?;
     let base = if matches!(rule.target, PriceTarget::PerChairHour(_)) { direct } else { before_fee };

@@ -8,10 +8,11 @@ use super::{
 use crate::{
     choice::choice,
     money::{
-        CostKind, CostTable, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Rounding,
-        ServiceCost, SetPrice, SupplyUse, TaxRate, TaxedPrice, add_tax, price_from_margin, price_from_markup,
+        CostEntry, CostKind, CostSource, CostTable, Currency, Labour, Margin, Markup, Measure, Money, OnCosts,
+        Overhead, PackPrice, PriceRule, PriceTarget, ProductiveShare, Rounding, ServiceCost, SetPrice, TaxRate,
+        TaxedPrice,
     },
-    quantity::{Duration, Quantity},
+    quantity::{Duration, Mass, Quantity},
     service::{
         file::Problems,
         request::{InField, Priced, Request},
@@ -27,15 +28,12 @@ use serde::Serialize;
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct MoneyPlan {
     /// The cost, line by line.
-    #[schemars(with = "serde_json::Value")]
     pub cost: CostTable,
     /// What the cost leaves out because the file does not say.
     pub left_out: Vec<LeftOut>,
     /// The net price with margin and mark-up, where one of them is given.
-    #[schemars(with = "Option<serde_json::Value>")]
     pub price: Option<SetPrice>,
     /// The same price with its tax, where a rate is given.
-    #[schemars(with = "Option<serde_json::Value>")]
     pub taxed: Option<TaxedPrice>,
     /// How amounts are rounded.
     pub rounding: Rounding,
@@ -103,69 +101,62 @@ pub(super) fn money(
     let (Some(prices), Some(currency)) = (&request.file.prices, request.currency) else { return Ok(None) };
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
-    service.supplies = products(request, mixes, &mut left_out);
-    service.supplies.extend(consumables(sections, prices, currency, &mut left_out)?);
-    service.labour = labour(sections, prices, currency, &mut left_out)?;
-    service.overhead = overhead(prices, timeline, currency, &mut left_out)?;
+    service.entries = products(request, mixes, &mut left_out)?;
+    service.entries.extend(consumables(sections, prices, currency, &mut left_out)?);
+    service.entries.extend(labour(sections, prices, currency, &mut left_out)?);
+    service.entries.extend(overhead(prices, timeline, currency, &mut left_out)?);
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
     let cost = cost.in_field("prices")?;
 
+    let priced = match rule(prices)? {
+        // A share of a cost of zero is no price.
+        Some(rule) if !cost.total().is_zero() => Some(rule.price(cost.total(), None).in_field("prices")?),
+        _ => None,
+    };
+    let taxed = priced.filter(|_| prices.tax_percent.is_some()).map(|priced| priced.taxed);
+    Ok(Some(MoneyPlan { cost, left_out, price: priced.map(|priced| priced.set), taxed, rounding: ROUNDING }))
+}
+
+/// How the price is set; `None` when the file does not say.
+fn rule(prices: &Prices) -> Result<Option<PriceRule>, Problems> {
     let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
-    let price = match (prices.margin_percent, prices.markup_percent) {
-        // A share of zero is no price.
-        _ if cost.total().minor() == 0 => None,
+    let target = match (prices.margin_percent, prices.markup_percent) {
         (Some(margin), _) => {
             let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
-            let margin = margin.in_field("prices.margin_percent")?;
-            Some(price_from_margin(cost.total(), margin, ROUNDING).in_field("prices.margin_percent")?)
+            PriceTarget::Margin(margin.in_field("prices.margin_percent")?)
         }
         (None, Some(markup)) => {
             let markup = Markup::from_percent(percent(markup).in_field("prices.markup_percent")?);
-            let markup = markup.in_field("prices.markup_percent")?;
-            Some(price_from_markup(cost.total(), markup, ROUNDING).in_field("prices.markup_percent")?)
+            PriceTarget::Markup(markup.in_field("prices.markup_percent")?)
         }
-        (None, None) => None,
+        (None, None) => return Ok(None),
     };
-    let taxed = match (&price, prices.tax_percent) {
-        (Some(price), Some(rate)) => {
-            let rate = TaxRate::from_percent(percent(rate).in_field("prices.tax_percent")?);
-            let rate = rate.in_field("prices.tax_percent")?;
-            Some(add_tax(price.price, rate, ROUNDING).in_field("prices.tax_percent")?)
-        }
-        _ => None,
-    };
-    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
+    let tax = TaxRate::from_percent(percent(prices.tax_percent.unwrap_or(0.0)).in_field("prices.tax_percent")?);
+    let tax = tax.in_field("prices.tax_percent")?;
+    Ok(Some(PriceRule { target, tax, card: None, ending: None, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Vec<SupplyUse> {
+fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Result<Vec<CostEntry>, Problems> {
     let mut supplies = Vec::new();
-    for mix in mixes {
-        for bowl in &mix.bowls {
-            for part in &bowl.parts {
-                let Some(Priced { pack, price }) = priced(request, &part.product) else {
-                    let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
-                    if !left_out.contains(&note) {
-                        left_out.push(note);
-                    }
-                    continue;
-                };
-                let additive = part.kind == PartKind::Additive;
-                supplies.push(SupplyUse {
-                    kind: if additive { CostKind::Additive } else { CostKind::Product },
-                    what: part.product.clone(),
-                    section: Some(mix.name.clone()),
-                    bowl: None,
-                    pack_price: price,
-                    pack: Measure::Mass(pack),
-                    used: Measure::Mass(Quantity::nearest(part.weigh.g() * bowl.count as f64)),
-                    wasted: None,
-                    basis: Basis::Derived,
-                });
-            }
+    for (mix, bowl) in mixes.iter().flat_map(|mix| mix.bowls.iter().map(move |bowl| (mix, bowl))) {
+        for part in &bowl.parts {
+            let Some(Priced { pack, price }) = priced(request, &part.product) else {
+                let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
+                if !left_out.contains(&note) {
+                    left_out.push(note);
+                }
+                continue;
+            };
+            let kind = if part.kind == PartKind::Additive { CostKind::Additive } else { CostKind::Product };
+            let pack = PackPrice::new(price, pack).in_field("shelf")?;
+            let used = Mass::nearest(part.weigh.g() * bowl.count as f64);
+            let source = CostSource::Supply { pack, used: used.into(), wasted: None };
+            let section = Some(mix.name.clone());
+            supplies.push(CostEntry { section, ..CostEntry::new(kind, &part.product, Basis::Derived, source) });
         }
     }
-    supplies
+    Ok(supplies)
 }
 
 /// The pack of a product; names are unique on the shelf.
@@ -180,7 +171,7 @@ fn consumables(
     prices: &Prices,
     currency: Currency,
     left_out: &mut Vec<LeftOut>,
-) -> Result<Vec<SupplyUse>, Problems> {
+) -> Result<Vec<CostEntry>, Problems> {
     if prices.consumable.iter().any(|consumable| consumable.per == Per::Foil) {
         let uncounted = sections.iter().filter(|work| work.task.foils.is_none() && work.is_in_foil());
         let of = |work: &Work| LeftOut { what: LeftOutCost::Foils, of: Some(work.name().to_owned()) };
@@ -194,17 +185,10 @@ fn consumables(
             Per::Foil => pieces.saturating_mul(foils),
         };
         let field = format!("prices.consumable[{}].price", i + 1);
-        Ok(SupplyUse {
-            kind: CostKind::Consumables,
-            what: consumable.name.clone(),
-            section: None,
-            bowl: None,
-            pack_price: Money::parse(&consumable.price, currency).in_field(&field)?,
-            pack: Measure::Count(consumable.pack_pieces),
-            used: Measure::Count(used),
-            wasted: None,
-            basis: Basis::Stated,
-        })
+        let price = Money::parse(&consumable.price, currency).in_field(&field)?;
+        let pack = PackPrice::new(price, Measure::Count(consumable.pack_pieces)).in_field(&field)?;
+        let source = CostSource::Supply { pack, used: Measure::Count(used), wasted: None };
+        Ok(CostEntry::new(CostKind::Consumables, &consumable.name, Basis::Stated, source))
     };
     prices.consumable.iter().enumerate().map(supply).collect()
 }
@@ -215,7 +199,7 @@ fn labour(
     prices: &Prices,
     currency: Currency,
     left_out: &mut Vec<LeftOut>,
-) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
+) -> Result<Option<CostEntry>, Problems> {
     let Some(wage) = &prices.wage_per_hour else {
         left_out.push(LeftOut::whole(LeftOutCost::Labour));
         return Ok(None);
@@ -230,17 +214,16 @@ fn labour(
     if prices.productive_percent.is_none() {
         left_out.push(LeftOut::whole(LeftOutCost::PaidHours));
     }
-    // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
-    let paid = Duration::from_h(100.0).in_field(field)?;
     let productive =
-        Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
-    let labour = Labour::new(wage, on_costs, paid, productive).in_field("prices.productive_percent")?;
+        Decimal::try_from(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
+    let productive = ProductiveShare::from_percent(productive).in_field("prices.productive_percent")?;
+    let labour = Labour::with_productive_share(wage, on_costs, productive).in_field(field)?;
     let applying: f64 = sections.iter().map(|work| work.task.apply.min()).sum();
     let hands_on = Duration::from_min(applying + other_work(prices)).in_field("prices.other_work_min")?;
     if prices.other_work_min.is_none() {
         left_out.push(LeftOut::whole(LeftOutCost::OtherWork));
     }
-    Ok(Some((labour, hands_on, Basis::Derived)))
+    Ok(Some(CostEntry::labour(labour, hands_on, Basis::Derived)))
 }
 
 /// Time in the chair: to the last rinse, then the toners, then the other work.
@@ -249,16 +232,15 @@ fn overhead(
     timeline: &Timeline,
     currency: Currency,
     left_out: &mut Vec<LeftOut>,
-) -> Result<Option<(Overhead, Duration, Basis)>, Problems> {
+) -> Result<Option<CostEntry>, Problems> {
     let Some(overhead) = &prices.overhead_per_hour else {
         left_out.push(LeftOut::whole(LeftOutCost::Overhead));
         return Ok(None);
     };
     let field = "prices.overhead_per_hour";
-    let hour = Duration::from_h(1.0).in_field(field)?;
-    let overhead = Overhead::new(Money::parse(overhead, currency).in_field(field)?, 1, hour).in_field(field)?;
+    let overhead = Overhead::per_hour(Money::parse(overhead, currency).in_field(field)?).in_field(field)?;
     let chair = timeline.last_rinse().min() + timeline.after_rinse().min() + other_work(prices);
-    Ok(Some((overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
+    Ok(Some(CostEntry::overhead(overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
 }
 
 fn other_work(prices: &Prices) -> f64 {

@@ -1,6 +1,6 @@
 //! Every error with its exact text.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rent, rule, said};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, product_cost, rent, rule, said};
 use foilwork::quantity::Volume;
 use foilwork::source::Interval;
 use foilwork::{
@@ -9,8 +9,8 @@ use foilwork::{
         discount_break_even, median_count, productivity, quote_range, retail_share,
     },
     money::{
-        CommissionRate, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, PriceEnding, PriceTarget,
-        Rounding, SetPrice, TaxRate, allocate, parse_decimal, product_cost, supply_cost, tax_rate,
+        CommissionRate, Currency, Labour, Margin, Markup, Money, OnCosts, Overhead, PackPrice, PriceEnding,
+        PriceTarget, Rounding, SetPrice, TaxRate, allocate, parse_decimal, supply_cost, tax_rate,
     },
 };
 
@@ -68,9 +68,8 @@ fn every_error_says_what_was_given_and_the_way_out() {
         ),
         (
             said(supply_cost(
-                euros("1.00"),
-                Measure::Volume(Volume::from_ml(60.0).unwrap()),
-                Measure::Mass(grams(30.0)),
+                PackPrice::new(euros("1.00"), Volume::from_ml(60.0).unwrap()).unwrap(),
+                grams(30.0),
                 HALF_UP,
             )),
             "cannot take 30 g from a pack of 60 mL: give both by mass, both by volume or both as a count",

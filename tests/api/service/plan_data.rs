@@ -28,6 +28,7 @@ fn key(unit: &str) -> &'static str {
         (Share::UNIT, Share::KEY),
         (Length::UNIT, Length::KEY),
         (Temperature::UNIT, Temperature::KEY),
+        ("level", "level"),
         ("levels", "level"),
     ];
     keys.iter().find(|(known, _)| *known == unit).map(|(_, key)| *key).unwrap_or_else(|| panic!("unknown unit {unit}"))

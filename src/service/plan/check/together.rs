@@ -8,7 +8,10 @@ use super::super::{
 };
 use crate::{
     colour::{Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
-    finding::{Finding, Rule, Verdict::Passed},
+    finding::{
+        Finding, Rule,
+        Verdict::{Passed, Warning},
+    },
     service::{
         request::WorkStage,
         shape::{HistoryFlag, Zone},
