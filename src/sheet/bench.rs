@@ -7,6 +7,7 @@ use crate::{
     source::Interval,
     text::{Sheet, amount, number, span},
 };
+use std::fmt;
 
 /// The plan as plain text for the bench: 80 columns, aligned, readable without colour.
 ///
@@ -33,6 +34,13 @@ pub fn bench_sheet(plan: &Plan) -> String {
     cautions(&mut sheet, plan);
     bases(&mut sheet, plan);
     sheet.finish()
+}
+
+/// The bench sheet.
+impl fmt::Display for Plan {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&bench_sheet(self))
+    }
 }
 
 fn head(sheet: &mut Sheet, plan: &Plan) {

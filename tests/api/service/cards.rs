@@ -74,5 +74,6 @@ fn each_fresh_bowl_has_a_card() {
     let of_top: Vec<_> = cards.iter().filter(|card| card.name == "top").map(|card| (card.bowl, card.bowls)).collect();
     assert_eq!(of_top, [(1, 2), (2, 2)]);
     let plan = plan_text(&example("soft-gradient.toml"), Format::Toml).unwrap();
-    assert_eq!(mixing_cards(&plan).len(), plan.mixes.iter().flat_map(|mix| &mix.bowls).map(|bowl| bowl.count).sum());
+    let bowls: usize = plan.mixes.iter().flat_map(|mix| &mix.bowls).map(|bowl| bowl.count).sum();
+    assert_eq!(mixing_cards(&plan).len(), bowls);
 }
