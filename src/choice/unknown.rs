@@ -2,7 +2,7 @@ use super::Choice;
 
 /// Text that is none of the words to choose from.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("unknown {what} \"{got}\": give one of {}{}", .choices.join(", "), .nearest.map(|word| format!(" (did you mean {word}?)")).unwrap_or_default())]
+#[error("unknown {what} \"{got}\": give one of {}{}", .choices.join(", "), self.way_out())]
 pub struct UnknownChoice {
     /// What was to be chosen.
     pub what: &'static str,
@@ -10,14 +10,36 @@ pub struct UnknownChoice {
     pub got: String,
     /// The codes to choose from.
     pub choices: &'static [&'static str],
-    /// The code that is most like the text, when one is.
-    pub nearest: Option<&'static str>,
+    /// The way out, where there is more to say than which choices there are.
+    pub hint: Option<&'static str>,
 }
 
 impl UnknownChoice {
     /// The error for a text that is no `C`.
     pub(crate) fn of<C: Choice>(got: &str) -> Self {
-        Self { what: C::WHAT, got: got.to_owned(), choices: C::CODES, nearest: nearest(got, C::CODES.iter().copied()) }
+        Self { what: C::WHAT, got: got.to_owned(), choices: C::CODES, hint: C::hint(got) }
+    }
+
+    /// The code that is most like the text, when one is.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::Purpose;
+    ///
+    /// assert_eq!("lightning".parse::<Purpose>().unwrap_err().nearest(), Some("lightening"));
+    /// ```
+    #[must_use]
+    pub fn nearest(&self) -> Option<&'static str> {
+        nearest(&self.got, self.choices.iter().copied())
+    }
+
+    fn way_out(&self) -> String {
+        match (self.hint, self.nearest()) {
+            (Some(hint), _) => format!(" ({hint})"),
+            (None, Some(word)) => format!(" (did you mean {word}?)"),
+            (None, None) => String::new(),
+        }
     }
 }
 

@@ -4,30 +4,30 @@
 //! the basis of the figure. It never says that a mixture is safe, and no table here is complete.
 
 mod check;
-mod codes;
-mod finding;
 mod forms;
+mod judgement;
 mod jurisdiction;
 mod level;
 mod limit;
 mod listing;
 mod notice;
 mod parse;
-mod record;
 mod report;
 mod sum;
 mod table;
+mod usage;
+mod words;
 
-pub use check::{Use, check, check_peroxide};
-pub use codes::{AppliesTo, Audience, Measured, Obtained, Purpose, Rule, Users};
-pub use finding::{Finding, Verdict, Why};
+pub use check::{check, check_peroxide};
 pub use forms::Conversion;
-pub use jurisdiction::{Jurisdiction, UnknownJurisdiction};
+pub use judgement::{Judgement, Standing, Why};
+pub use jurisdiction::Jurisdiction;
 pub use limit::Limit;
 pub use listing::{ListedLimit, Listing, Treatment};
 pub use notice::Notice;
 pub use parse::TableError;
-pub use record::{FindingRecord, ReportRecord, SumRecord};
 pub use report::Report;
-pub use sum::SumFinding;
+pub use sum::SumJudgement;
 pub use table::Table;
+pub use usage::Use;
+pub use words::{AppliesTo, Audience, LimitRule, Measured, Obtained, Purpose, Users};

@@ -11,9 +11,9 @@ static TABLES: LazyLock<Vec<Table>> = LazyLock::new(|| {
     let mut rows = parse::rows(BUILT_IN).unwrap_or_default();
     let table = |jurisdiction: Jurisdiction| {
         let own = rows.extract_if(.., |(code, _)| code == jurisdiction.code()).map(|(_, limit)| limit);
-        Table::new(jurisdiction.name().to_owned(), own.collect())
+        Table::new(jurisdiction.words().to_owned(), own.collect())
     };
-    Jurisdiction::ALL.into_iter().map(table).collect()
+    Jurisdiction::ALL.iter().copied().map(table).collect()
 });
 
 /// Limits of one jurisdiction, or the user's own.

@@ -1,10 +1,11 @@
 use super::{Cas, Form};
 use crate::{quantity::MassFraction, source::Interval};
+use serde::Serialize;
 
 /// One ingredient of a product as its maker or its user states it.
 ///
 /// An ingredient stated at exactly 0 % w/w says that the product is free of it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Ingredient {
     /// The name, best the one on the label (INCI).
     pub name: String,
@@ -15,6 +16,7 @@ pub struct Ingredient {
     /// Groups of the law it belongs to, by the table's group names, for entries without CAS numbers.
     pub groups: Vec<String>,
     /// Mass fraction in the product as supplied.
+    #[serde(rename = "level_ww_percent")]
     pub level: Interval<MassFraction>,
 }
 
@@ -46,7 +48,7 @@ impl Ingredient {
 }
 
 /// A product as supplied.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Product {
     /// What the user calls it.
     pub name: String,
@@ -58,7 +60,7 @@ pub struct Product {
 }
 
 impl Product {
-    /// A product of which nothing is known.
+    /// A product of unknown contents.
     #[must_use]
     pub fn unknown(name: impl Into<String>) -> Self {
         Self { name: name.into(), ingredients: Vec::new(), fully_declared: false }

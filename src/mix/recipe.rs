@@ -1,5 +1,5 @@
 use super::{
-    Amount, ConversionError, Ratio, RatioError, Unit, decimal,
+    ConvertAmountError, Ratio, RatioError, RecipeAmount, Unit, decimal,
     parse_error::{Cursor, ParseError},
 };
 use crate::quantity::{Density, Mass};
@@ -11,7 +11,7 @@ use std::{fmt, str::FromStr};
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Part {
     /// How much.
-    pub amount: Amount,
+    pub amount: RecipeAmount,
     /// What, by the user's own name for it.
     pub product: String,
 }
@@ -58,7 +58,7 @@ pub enum RecipeError {
         /// The product.
         product: String,
         /// The amount.
-        amount: Amount,
+        amount: RecipeAmount,
     },
     /// A name that would not read back.
     #[error("invalid product name (got \"{0}\"): must not be empty, and must hold no \"+\" and no line break")]
@@ -91,7 +91,7 @@ pub enum RecipeError {
         /// The product.
         product: String,
         /// Why not.
-        source: ConversionError,
+        source: ConvertAmountError,
     },
     /// A ratio that cannot be formed from the amounts.
     #[error(transparent)]
@@ -144,10 +144,10 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::MixedUnits`] when the parts are not in one unit, [`RecipeError::OutOfRange`] beyond 28 digits.
-    pub fn total(&self) -> Result<Amount, RecipeError> {
+    pub fn total(&self) -> Result<RecipeAmount, RecipeError> {
         let unit = self.unit()?;
         let sum = self.parts.iter().try_fold(Decimal::ZERO, |sum, part| sum.checked_add(part.amount.value));
-        Ok(Amount { value: sum.ok_or(RecipeError::OutOfRange)?, unit })
+        Ok(RecipeAmount { value: sum.ok_or(RecipeError::OutOfRange)?, unit })
     }
 
     /// The parts as a ratio.
@@ -186,7 +186,7 @@ impl Recipe {
 }
 
 impl Part {
-    fn cannot(&self, source: ConversionError) -> RecipeError {
+    fn cannot(&self, source: ConvertAmountError) -> RecipeError {
         RecipeError::Conversion { product: self.product.clone(), source }
     }
 }
@@ -211,7 +211,7 @@ impl FromStr for Recipe {
             if product.is_empty() {
                 return Err(cursor.expected_at(start, "a product name"));
             }
-            parts.push(Part { amount: Amount { value, unit }, product: product.to_owned() });
+            parts.push(Part { amount: RecipeAmount { value, unit }, product: product.to_owned() });
             match cursor.peek() {
                 None => return Ok(Self { parts }),
                 Some('+') if product.len() < written.len() => {
@@ -237,9 +237,9 @@ fn unit(cursor: &mut Cursor<'_>) -> Result<Unit, ParseError> {
         let ahead = rest.get(..symbol.len()).is_some_and(|head| head.eq_ignore_ascii_case(symbol));
         ahead && !rest.get(symbol.len()..).is_some_and(|tail| tail.starts_with(char::is_alphanumeric))
     };
-    match Unit::ALL.into_iter().find(|unit| written(unit.symbol())) {
+    match Unit::ALL.iter().copied().find(|unit| written(unit.words())) {
         Some(unit) => {
-            unit.symbol().chars().for_each(|_| cursor.bump());
+            unit.words().chars().for_each(|_| cursor.bump());
             Ok(unit)
         }
         None if written("fl oz") || written("oz") => {

@@ -34,7 +34,7 @@ impl Money {
         Self { minor, currency }
     }
 
-    /// Nothing, in a currency.
+    /// Zero, in a currency.
     #[must_use]
     pub const fn zero(currency: Currency) -> Self {
         Self { minor: 0, currency }
@@ -59,13 +59,13 @@ impl Money {
         Decimal::from_i128_with_scale(i128::from(self.minor), self.currency.exponent())
     }
 
-    /// Whether it is less than nothing.
+    /// Whether it is less than zero.
     #[must_use]
     pub const fn is_negative(self) -> bool {
         self.minor < 0
     }
 
-    /// Whether it is nothing.
+    /// Whether it is zero.
     #[must_use]
     pub const fn is_zero(self) -> bool {
         self.minor == 0

@@ -86,7 +86,7 @@ impl Money {
     ///
     /// # Errors
     ///
-    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] when the whole is nothing.
+    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] when the whole is zero.
     pub fn percent_of(self, whole: Self) -> Result<Decimal, MoneyError> {
         self.same_currency(whole)?;
         if whole.is_zero() {
@@ -114,7 +114,7 @@ impl Money {
         }
     }
 
-    /// Refuses less than nothing.
+    /// Refuses less than zero.
     pub(crate) fn not_negative(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.is_negative() {
             Err(MoneyError::AmountOutOfRange { field, value: self, allowed: "nothing or more" })
@@ -123,7 +123,7 @@ impl Money {
         }
     }
 
-    /// Refuses nothing and less.
+    /// Refuses zero and less.
     pub(crate) fn positive(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.minor() > 0 {
             Ok(self)

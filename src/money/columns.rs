@@ -17,7 +17,7 @@ pub struct ServiceColumns<'a> {
     pub wasted_g: &'a [f64],
     /// Foils, gloves, towels and the like.
     pub consumables_minor: &'a [i64],
-    /// Time with hands on the client.
+    /// Time with hands on the guest.
     pub hands_on_min: &'a [f64],
     /// Time the chair is taken.
     pub chair_min: &'a [f64],

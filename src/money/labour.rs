@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 
 /// What an hour of hands-on work really costs the employer.
 ///
-/// Wages are paid for every hour on the rota; only the productive ones, with a client in the chair, can carry them.
+/// Wages are paid for every hour on the rota; only the productive ones, with a guest in the chair, can carry them.
 /// `per productive hour = wage · (1 + on-costs) · paid / productive`.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Labour {
@@ -131,6 +131,16 @@ pub fn labour_per_minute(labour: &Labour) -> Result<UnitPrice, MoneyError> {
 /// # Errors
 ///
 /// [`MoneyError::OutOfRange`] for no time at all.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{money::{Currency, Money, pay_per_hour}, quantity::Duration};
+///
+/// let week = Money::parse("684.00", Currency::from_code("EUR")?)?;
+/// assert_eq!(pay_per_hour(week, Duration::from_h(38.0)?)?.to_string(), "18 EUR/h");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -1,7 +1,25 @@
 //! What a service costs and what to charge for it.
 //!
 //! Amounts are whole minor units of one currency; rates are decimals; every rounding is named and happens once.
-//! Chemistry is unknown here: quantities come in as masses, volumes, counts and times.
+//! Chemistry is unknown here: quantities come in as masses, volumes, counts and times. Whether the salon lives from
+//! it all is the next room, [`business`](crate::business).
+//!
+//! # Amounts
+//!
+//! [`Money`] with its [`Currency`], a named [`Rounding`], and [`allocate`](allocate()) to share an amount out without
+//! losing a minor unit. Percentages are types that say of what they are a part: [`Margin`] is no [`Markup`].
+//!
+//! # Cost a service
+//!
+//! [`PackPrice`] and [`supply_cost`] for what comes from a pack, [`Labour`] for hands-on time, [`Overhead`] for the
+//! chair, [`CardFee`] for the terminal. [`cost_line`](cost_line()) works one line out, [`ServiceCost`] a whole service
+//! as a [`CostTable`], [`cost_columns`] a column of services; [`compare`] holds what was planned against what happened.
+//!
+//! # Set a price
+//!
+//! [`PriceRule`] puts margin or mark-up, tax, card fee and price ending together; [`price_from_margin`],
+//! [`price_from_markup`] and [`add_tax`] are the single steps, and [`SetPrice::of`] judges a price that exists.
+//! [`apply_discount`] takes something off.
 
 pub(crate) mod allocate;
 mod amount;

@@ -48,7 +48,7 @@ macro_rules! percent {
 }
 
 percent! {
-    /// Profit as a part of the net price. Below 100 %: all of the price cannot be profit unless the cost is nothing.
+    /// Profit as a part of the net price. Below 100 %: all of the price cannot be profit unless the cost is zero.
     Margin: "margin", "% of the price", when |v| v < HUNDRED && v >= LEAST, "below 100 % of the price"
 }
 percent! {
@@ -71,7 +71,7 @@ percent! {
     when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the full price"
 }
 percent! {
-    /// What the card terminal keeps, as a part of what the client pays.
+    /// What the card terminal keeps, as a part of what the guest pays.
     CardRate: "card fee", "% of the payment",
     when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the payment"
 }

@@ -80,7 +80,7 @@ impl PriceRule {
     /// # Errors
     ///
     /// [`MoneyError::NothingLeft`] when margin and fee promise away the whole price; [`MoneyError::OutOfRange`] for a
-    /// target by the hour without time; [`MoneyError::AmountOutOfRange`] unless cost and price are more than nothing;
+    /// target by the hour without time; [`MoneyError::AmountOutOfRange`] unless cost and price are more than zero;
     /// [`MoneyError::MixedCurrencies`].
     pub fn price(&self, cost: Money, in_chair: Option<Duration>) -> Result<ServicePrice, MoneyError> {
         self.price_over(cost, cost, in_chair)

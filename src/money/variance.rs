@@ -10,7 +10,7 @@ pub struct Variance {
     pub planned: Money,
     /// From what was weighed and timed.
     pub actual: Money,
-    /// Actual less planned: above nothing, it cost more than planned.
+    /// Actual less planned: above zero, it cost more than planned.
     pub difference: Money,
 }
 
@@ -19,6 +19,19 @@ pub struct Variance {
 /// # Errors
 ///
 /// [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{money::{CostKind, CostLine, CostTable, Currency, Money, compare}, source::Basis};
+///
+/// let eur = Currency::from_code("EUR")?;
+/// let (mut planned, mut actual) = (CostTable::new(eur), CostTable::new(eur));
+/// planned.push(CostLine::new(CostKind::Product, "toner", Basis::Derived, Money::parse("4.90", eur)?))?;
+/// actual.push(CostLine::new(CostKind::Product, "toner", Basis::Measured, Money::parse("5.60", eur)?))?;
+/// assert_eq!(compare(&planned, &actual)?[0].difference.to_string(), "0.70 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn compare(planned: &CostTable, actual: &CostTable) -> Result<Vec<Variance>, MoneyError> {
     planned.total().same_currency(actual.total())?;
     let (planned_parts, actual_parts) = (planned.by_kind(), actual.by_kind());

@@ -43,7 +43,7 @@ fn the_error_holds_what_a_program_needs() {
     assert_eq!(error.what, "verdict");
     assert_eq!(error.got, "warnings");
     assert_eq!(error.choices, <Verdict as Choice>::CODES);
-    assert_eq!(error.nearest, Some("warning"));
+    assert_eq!(error.nearest(), Some("warning"));
 }
 
 #[rstest]

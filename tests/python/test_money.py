@@ -231,7 +231,7 @@ def test_a_cost_table_adds_up() -> None:
     assert table.by_section() == [("crown", eur("2.11")), ("nape", eur("1.07"))]
     assert table.by_kind() == [("product", eur("3.18")), ("labour", eur("33.33"))]
     assert sum(line["share_percent"] for line in table.lines()) == 100
-    with pytest.raises(FoilworkError, match='unknown part "rent": give one of'):
+    with pytest.raises(FoilworkError, match='unknown kind of cost "rent": give one of'):
         table.add("rent", "line", eur(1))
 
 

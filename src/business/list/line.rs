@@ -28,7 +28,7 @@ impl PackUse {
 pub struct ServiceLine {
     /// The service, in the salon's words.
     pub service: String,
-    /// The class of client, where the list has classes.
+    /// The class of guest, where the list has classes.
     pub class: Option<String>,
     /// Colour, lightener or toner.
     pub product: Option<PackUse>,
@@ -38,7 +38,7 @@ pub struct ServiceLine {
     pub consumables: Money,
     /// Towels and gowns for one service.
     pub laundry: Money,
-    /// Time with hands on the client.
+    /// Time with hands on the guest.
     pub hands_on: Duration,
     /// Time the chair is taken, developing included.
     pub in_chair: Duration,

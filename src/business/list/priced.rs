@@ -10,7 +10,7 @@ use serde::Serialize;
 pub struct PricedLine {
     /// The service.
     pub service: String,
-    /// The class of client.
+    /// The class of guest.
     pub class: Option<String>,
     /// How many were sold.
     pub sold: u32,
@@ -122,7 +122,7 @@ impl Totals {
 
     /// Whether the sums agree across: parts make the cost, net and tax the gross, net less cost the profit.
     ///
-    /// They always do; the check is there for whoever reads the table elsewhere.
+    /// They always do; the check is there for a reader of the table elsewhere.
     #[must_use]
     pub fn reconcile(&self) -> bool {
         let parts =

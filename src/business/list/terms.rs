@@ -51,7 +51,7 @@ pub struct BusinessTerms {
     pub on_costs_percent: Option<Written>,
     /// Paid hours of a period, for one person.
     pub paid_h: Written,
-    /// Productive hours of the same period: with hands on a client.
+    /// Productive hours of the same period: with hands on a guest.
     pub productive_h: Written,
     /// Overhead of a period: rent, energy, insurance, and the rest.
     pub overhead: Written,

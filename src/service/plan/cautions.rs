@@ -3,7 +3,7 @@
 use super::sections::Sections;
 use crate::{
     finding::Reason,
-    mix::{Hazard, handling},
+    mix::{Hazard, handling_advice},
     service::shape::ShadeClass,
     source::{COMMON_PRACTICE, Citation, citations::trade},
 };
@@ -31,7 +31,7 @@ const ALWAYS: [(&str, Citation); 2] = [
 /// The general cautions, then those for what is used, in the order of the work.
 pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
     let general = ALWAYS.iter().map(|(text, source)| Caution { text, sources: vec![source.into()] });
-    let handling = handling(&hazards(sections)).into_iter().map(|advice| {
+    let handling = handling_advice(&hazards(sections)).into_iter().map(|advice| {
         let sources: Vec<Reason> = advice.citations().map(Reason::from).collect();
         let sources = if sources.is_empty() { vec![COMMON_PRACTICE.into()] } else { sources };
         Caution { text: advice.text, sources }

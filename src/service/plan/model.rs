@@ -24,7 +24,6 @@ pub struct Plan {
     /// Who works.
     pub colourist: Option<String>,
     /// Whose law the limits are from.
-    #[schemars(with = "Option<String>")]
     pub jurisdiction: Option<Jurisdiction>,
     /// Notes of the file.
     pub notes: Option<String>,

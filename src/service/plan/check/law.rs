@@ -9,7 +9,7 @@ use crate::{
         Reason, Rule,
         Verdict::{NotJudged, Passed, Stop},
     },
-    limits::{self, Jurisdiction, Limit, Purpose, Table, Use, check_peroxide},
+    limits::{Jurisdiction, Limit, Purpose, Standing, Table, Use, check_peroxide},
 };
 
 /// Adds one finding for each limit and mix.
@@ -28,23 +28,23 @@ pub(super) fn check(
         let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
         let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
         let name = work.name();
-        if report.findings.is_empty() {
+        if report.judgements.is_empty() {
             let text =
                 format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
             findings.of(work.place, Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
         }
-        for finding in &report.findings {
-            let verdict = match finding.verdict {
-                limits::Verdict::Within => Passed,
-                limits::Verdict::Exceeded { .. } => Stop,
+        for judgement in &report.judgements {
+            let verdict = match judgement.standing {
+                Standing::Within => Passed,
+                Standing::Exceeded { .. } => Stop,
                 _ => NotJudged,
             };
-            let figure = finding.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
+            let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
             let text = match verdict {
-                Passed => format!("{name} {:.2}{figure}", finding.level.high()),
-                _ => format!("{name}: {:.2}{figure} on the hair: {}", finding.level.high(), finding.verdict),
+                Passed => format!("{name} {:.2}{figure}", judgement.level.high()),
+                _ => format!("{name}: {:.2}{figure} on the hair: {}", judgement.level.high(), judgement.standing),
             };
-            let source = finding.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
+            let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
             findings.of(work.place, Rule::Law, verdict, text, source);
         }
     }

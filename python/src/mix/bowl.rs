@@ -1,9 +1,9 @@
 //! Wrappers of `foilwork::mix`: ratios, weighing, strength as applied, bowls.
 
+use super::recipe::{Additive, Recipe};
 use crate::{
     error::raise,
     plain::{Bounds, percents},
-    recipe::{Additive, Recipe},
 };
 use foilwork::{
     mix::{self, BowlRequest, Pace},
@@ -280,7 +280,7 @@ impl BowlPlan {
     /// The bowls, all of one size.
     #[getter]
     fn bowls(&self) -> Vec<Bowl> {
-        let bowl = |b: &mix::Bowl| Bowl {
+        let bowl = |b: &mix::FreshBowl| Bowl {
             mixed_g: b.mixed.g(),
             applied_g: b.applied.g(),
             mix_at_min: b.mix_at.min(),
@@ -312,7 +312,7 @@ impl BowlPlan {
     /// The recipe of each bowl: ``base`` scaled so that base and additives together fill it.
     #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
     fn recipes(&self, base: &Recipe, additives: Vec<Additive>) -> PyResult<Vec<Recipe>> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         let recipes = self.0.recipes(&base.0, &additives).map_err(raise)?;
         Ok(recipes.into_iter().map(Recipe).collect())
     }
@@ -320,7 +320,7 @@ impl BowlPlan {
     /// What each product loses: (product, mass put into bowls, mass of that thrown away), in g.
     #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
     fn leftovers(&self, base: &Recipe, additives: Vec<Additive>) -> PyResult<Vec<(String, f64, f64)>> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         let leftovers = self.0.leftovers(&base.0, &additives).map_err(raise)?;
         Ok(leftovers.into_iter().map(|l| (l.product, l.used.g(), l.wasted.g())).collect())
     }

@@ -1,9 +1,9 @@
-use super::{
-    level::AnyLevel,
-    shade::{Shade, tone_of},
-    swatches::{Swatch, white},
+//! Wrapper of `foilwork::toner`: the search and its answer.
+
+use crate::{
+    colour::{AnyLevel, Shade, Swatch, tone_of, white},
+    error::{FoilworkError, raise},
 };
-use crate::error::{FoilworkError, raise};
 use foilwork::{
     colour::Lab,
     quantity::Mass,
@@ -14,7 +14,7 @@ use pyo3::prelude::*;
 /// The answer of a toner search; made by ``toner``.
 ///
 /// A notebook shows target and prediction as swatches with their text, the mixes and the findings.
-#[pyclass(frozen, module = "foilwork.colour")]
+#[pyclass(frozen, module = "foilwork.toner")]
 #[derive(Clone)]
 pub struct TonerAnswer(Answer);
 
@@ -123,7 +123,8 @@ impl TonerAnswer {
 ///     test decides.
 ///
 /// Examples:
-///     >>> from foilwork.colour import Shade, toner
+///     >>> from foilwork.colour import Shade
+///     >>> from foilwork.toner import toner
 ///     >>> shades = [Shade("10-0", 10), Shade("9-7", 9, ["violet"]), Shade("8-8", 8, ["blue-violet"])]
 ///     >>> answer = toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
 ///     >>> sum(mass for _, mass in answer.mix_g)

@@ -1,12 +1,12 @@
 //! Wrappers of `foilwork::mix`: recipes, additives, units, grey, the mixing card.
 
+use super::bowl::{Ratio, mass};
 use crate::{
-    error::{FoilworkError, raise},
-    mix::{Ratio, mass},
+    error::raise,
     plain::{Bounds, plain},
 };
 use foilwork::{
-    mix::{self, Amount, CardRequest, Dose, Unit},
+    mix::{self, CardRequest, Dose, RecipeAmount, Unit},
     quantity::{Density, Duration, Share},
     source::Sourced,
 };
@@ -15,14 +15,11 @@ use rust_decimal::Decimal;
 use std::collections::HashMap;
 
 fn unit(symbol: &str) -> PyResult<Unit> {
-    Unit::ALL
-        .into_iter()
-        .find(|unit| unit.symbol().eq_ignore_ascii_case(symbol))
-        .ok_or_else(|| FoilworkError::new_err(format!("unknown unit {symbol:?}: give g, mL, US fl oz or UK fl oz")))
+    symbol.parse().map_err(raise)
 }
 
-fn amount(value: Decimal, symbol: &str) -> PyResult<Amount> {
-    Ok(Amount { value, unit: unit(symbol)? })
+fn amount(value: Decimal, symbol: &str) -> PyResult<RecipeAmount> {
+    Ok(RecipeAmount { value, unit: unit(symbol)? })
 }
 
 fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
@@ -34,28 +31,28 @@ fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
 /// Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
 #[pyclass(frozen, from_py_object, module = "foilwork.mix")]
 #[derive(Clone)]
-pub struct Additive(pub mix::Additive);
+pub struct Additive(pub mix::Addition);
 
 #[pymethods]
 impl Additive {
     /// So many g in every bowl, whatever its size.
     #[staticmethod]
     fn per_bowl(product: String, mass_g: f64) -> PyResult<Self> {
-        Ok(Self(mix::Additive { product, dose: Dose::PerBowl(mass(mass_g)?) }))
+        Ok(Self(mix::Addition { product, dose: Dose::PerBowl(mass(mass_g)?) }))
     }
 
     /// A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
     #[staticmethod]
     fn of_bowl(product: String, share_percent: f64) -> PyResult<Self> {
         let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Additive { product, dose: Dose::OfBowl(share) }))
+        Ok(Self(mix::Addition { product, dose: Dose::OfBowl(share) }))
     }
 
     /// A share of one product in the bowl: 2 % is 2 g for every 100 g of ``other``.
     #[staticmethod]
     fn of_product(product: String, other: String, share_percent: f64) -> PyResult<Self> {
         let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Additive { product, dose: Dose::OfProduct(other, share) }))
+        Ok(Self(mix::Addition { product, dose: Dose::OfProduct(other, share) }))
     }
 }
 
@@ -87,7 +84,7 @@ impl Recipe {
     /// The parts as (value, unit, product).
     #[getter]
     fn parts(&self) -> Vec<(Decimal, &'static str, String)> {
-        let part = |p: &mix::Part| (p.amount.value, p.amount.unit.symbol(), p.product.clone());
+        let part = |p: &mix::Part| (p.amount.value, p.amount.unit.words(), p.product.clone());
         self.0.parts().iter().map(part).collect()
     }
 
@@ -154,7 +151,7 @@ impl Recipe {
 
     /// The recipe with additives on top of it.
     fn with_additives(&self, additives: Vec<Additive>) -> PyResult<Self> {
-        let additives: Vec<mix::Additive> = additives.into_iter().map(|a| a.0).collect();
+        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
         self.0.with_additives(&additives).map(Self).map_err(raise)
     }
 
@@ -242,7 +239,7 @@ pub fn natural_share(white_percent: f64) -> PyResult<(f64, f64, f64)> {
 /// Examples:
 ///     >>> from foilwork.mix import Recipe, mixing_card
 ///     >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
-///     >>> card["use_by"], card["strength_as_applied_ww_percent"][1]
+///     >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]
 #[pyo3(signature = (who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks=())")]

@@ -1,36 +1,15 @@
-//! Wrappers of `foilwork::service` and of the command line.
+//! Wrappers of `foilwork::service`: planning a service file.
 
-use crate::error::ServiceFileError;
-use foilwork::{
-    reader::{Format, Problems},
-    service, sheet,
-};
-use pyo3::{exceptions::PyValueError, prelude::*};
-use std::ffi::OsString;
-
-/// Run the command line with ``args`` (the first is the program's name) and return its exit status.
-///
-/// 0 fine, 1 the plan has findings that say stop, 2 bad input. Prints to the process's own standard output.
-///
-/// Args:
-///     args: the words of the command line.
-///
-/// Returns:
-///     The exit status.
-///
-/// Examples:
-///     >>> from foilwork._native import main
-///     >>> main(["foilwork", "plan", "no-such-file.toml"])
-///     2
-#[pyfunction]
-pub fn main(py: Python<'_>, args: Vec<OsString>) -> u8 {
-    py.detach(|| foilwork::cli::run(args))
-}
+use super::error::raise_problems;
+use crate::{error::FoilworkError, plain::plain};
+use foilwork::{reader::Format, service, sheet};
+use pyo3::{prelude::*, types::IntoPyDict};
+use std::path::PathBuf;
 
 /// A service plan: what to weigh, in which order, what was checked, what it costs.
 ///
 /// Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data.
-#[pyclass(frozen, module = "foilwork")]
+#[pyclass(frozen, module = "foilwork.service")]
 pub struct Plan(service::Plan);
 
 #[pymethods]
@@ -48,19 +27,18 @@ impl Plan {
 
     /// The plan as JSON text.
     fn json(&self) -> PyResult<String> {
-        serde_json::to_string(&self.0).map_err(|error| PyValueError::new_err(error.to_string()))
+        serde_json::to_string(&self.0).map_err(|error| FoilworkError::new_err(error.to_string()))
     }
 
     /// The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        loads(py, &self.json()?)
+        plain(py, &self.0)
     }
 
     /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
     fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let cards = service::mixing_cards(&self.0);
-        let json = serde_json::to_string(&cards).map_err(|error| PyValueError::new_err(error.to_string()))?;
-        loads(py, &json)
+        plain(py, &cards)
     }
 
     fn __str__(&self) -> String {
@@ -102,10 +80,37 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
     let format = match format {
         "toml" => Format::Toml,
         "json" => Format::Json,
-        other => return Err(PyValueError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
+        other => return Err(FoilworkError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
     let planned = py.detach(|| service::plan_text(text, format));
     planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
+}
+
+/// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML.
+///
+/// Args:
+///     path: the service file, UTF-8.
+///
+/// Returns:
+///     The plan; ``print(plan)`` shows the bench sheet.
+///
+/// Raises:
+///     ServiceFileError: everything that is wrong with the file, each with its line.
+///     OSError: the file cannot be read.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> plan_file("examples/soft-gradient.toml").is_blocked
+///     False
+#[pyfunction]
+pub fn plan_file(py: Python<'_>, path: PathBuf) -> PyResult<Plan> {
+    let is_json = path.extension().is_some_and(|suffix| suffix.eq_ignore_ascii_case("json"));
+    let encoding = [("encoding", "utf-8")].into_py_dict(py)?;
+    // Python's own reader: its exceptions name the file and the reason as a caller expects them.
+    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(&encoding))?;
+    let text = file.call_method0("read");
+    file.call_method0("close")?;
+    plan(py, text?.extract()?, if is_json { "json" } else { "toml" })
 }
 
 /// The JSON Schema of a service file (draft 2020-12), as plain Python data.
@@ -119,23 +124,5 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
 ///     'ServiceFile'
 #[pyfunction]
 pub fn service_schema(py: Python<'_>) -> PyResult<Bound<'_, PyAny>> {
-    loads(py, &service::schema().to_string())
-}
-
-fn loads<'py>(py: Python<'py>, json: &str) -> PyResult<Bound<'py, PyAny>> {
-    py.import("json")?.call_method1("loads", (json,))
-}
-
-/// The text of all problems, and the same as a list of (line, field, message).
-fn raise_problems(py: Python<'_>, problems: &Problems) -> PyErr {
-    let error = ServiceFileError::new_err(problems.to_string());
-    let list: Vec<(Option<usize>, &str, &str)> = problems
-        .0
-        .iter()
-        .map(|problem| (problem.at.map(|at| at.line), problem.field.as_str(), problem.message.as_str()))
-        .collect();
-    match error.value(py).setattr("problems", list) {
-        Ok(()) => error,
-        Err(other) => other,
-    }
+    plain(py, &service::schema())
 }

@@ -1,95 +1,60 @@
-use serde::Serialize;
+use crate::choice::choice;
 
-/// Declares an enum of table codes: one variant for each code, parsed and printed as that code.
-macro_rules! codes {
-    ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $code:literal,)+ }) => {
-        $(#[$doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-        #[non_exhaustive]
-        pub enum $name {
-            $($(#[$vdoc])* #[serde(rename = $code)] $variant,)+
-        }
-
-        impl $name {
-            /// Every code, in the order of the documentation.
-            pub const CODES: &'static [&'static str] = &[$($code),+];
-
-            /// The code used in tables.
-            #[must_use]
-            pub const fn code(self) -> &'static str {
-                match self { $(Self::$variant => $code,)+ }
-            }
-
-            /// The variant of a code.
-            #[must_use]
-            pub fn from_code(text: &str) -> Option<Self> {
-                match text { $($code => Some(Self::$variant),)+ _ => None }
-            }
-        }
-
-        impl std::fmt::Display for $name {
-            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-                f.pad(self.code())
-            }
-        }
-    };
-}
-
-codes! {
+choice! {
     /// What a row of a table says.
-    Rule {
+    LimitRule: "rule" {
         /// A ceiling for a concentration.
         Maximum = "maximum",
         /// Must not be an ingredient at all.
         Prohibited = "prohibited",
         /// A ceiling for what the general public may be sold.
-        SupplyLimit = "supply-limit",
+        SupplyLimit = "supply-limit" => "supply limit",
         /// A ceiling for what a licence may allow the general public.
-        LicenceCeiling = "licence-ceiling",
+        LicenceCeiling = "licence-ceiling" => "licence ceiling",
         /// A concentration above which the label must say something.
-        LabelThreshold = "label-threshold",
+        LabelThreshold = "label-threshold" => "label threshold",
         /// A concentration at which a poisons schedule changes.
-        SchedulingThreshold = "scheduling-threshold",
+        SchedulingThreshold = "scheduling-threshold" => "scheduling threshold",
         /// A concentration up to which a schedule does not apply.
-        SchedulingExemption = "scheduling-exemption",
+        SchedulingExemption = "scheduling-exemption" => "scheduling exemption",
         /// Scheduled at any strength, with conditions.
         Scheduled = "scheduled",
         /// A duty to warn or to test, without a concentration.
         Label = "label",
         /// A limit for the air of the workplace.
-        WorkplaceAir = "workplace-air",
+        WorkplaceAir = "workplace-air" => "workplace air",
         /// Looked for and not found in the law: no figure exists there.
-        NoEntry = "no-entry",
+        NoEntry = "no-entry" => "no entry",
         /// A figure may exist; it could not be established.
-        NotEstablished = "not-established",
+        NotEstablished = "not-established" => "not established",
         /// The conclusion of an expert panel, without a figure.
         Conclusion = "conclusion",
     }
 }
 
-codes! {
+choice! {
     /// In what the concentration is meant.
-    Measured {
+    Measured: "measured" {
         /// In the mixture on the hair.
-        AsApplied = "as-applied",
+        AsApplied = "as-applied" => "as applied",
         /// In the product as it is supplied or sold.
-        AsSupplied = "as-supplied",
+        AsSupplied = "as-supplied" => "as supplied",
         /// Wherever it is.
-        PresentAtAll = "present-at-all",
+        PresentAtAll = "present-at-all" => "present at all",
         /// In the air of the workplace.
         Air = "air",
         /// The source does not say.
-        NotStated = "not-stated",
+        NotStated = "not-stated" => "not stated",
     }
 }
 
-codes! {
+choice! {
     /// What a row applies to.
-    AppliesTo {
+    AppliesTo: "use of the table" {
         /// Hair colour mixed with an oxidant.
         Oxidative = "oxidative",
         /// Hair colour used without an oxidant.
-        NonOxidative = "non-oxidative",
+        NonOxidative = "non-oxidative" => "non oxidative",
         /// Hair colour of either kind.
         Dye = "dye",
         /// Lighteners.
@@ -109,15 +74,15 @@ codes! {
         /// Artificial nails.
         Nails = "nails",
         /// Anything sold to the general public.
-        PublicSale = "public-sale",
+        PublicSale = "public-sale" => "public sale",
         /// The air of the workplace.
         Air = "air",
     }
 }
 
-codes! {
+choice! {
     /// Whose use a row covers.
-    Users {
+    Users: "user" {
         /// Everyone.
         All = "all",
         /// Professionals only.
@@ -127,23 +92,23 @@ codes! {
     }
 }
 
-codes! {
+choice! {
     /// What the mixture is for.
-    Purpose {
+    Purpose: "purpose" {
         /// Hair colour mixed with an oxidant.
-        OxidativeColour = "oxidative-colour",
+        OxidativeColour = "oxidative-colour" => "oxidative colour",
         /// Hair colour used without an oxidant.
-        NonOxidativeColour = "non-oxidative-colour",
+        NonOxidativeColour = "non-oxidative-colour" => "non oxidative colour",
         /// Lightening with an oxidant.
         Lightening = "lightening",
         /// Colour for eyelashes or eyebrows.
-        LashColour = "lash-colour",
+        LashColour = "lash-colour" => "lash colour",
     }
 }
 
-codes! {
+choice! {
     /// Who uses it.
-    Audience {
+    Audience: "audience" {
         /// A professional, in a salon.
         Professional = "professional",
         /// Anyone, at home.
@@ -151,15 +116,15 @@ codes! {
     }
 }
 
-codes! {
+choice! {
     /// How the figure of a row was obtained.
-    Obtained {
+    Obtained: "way the figure was obtained" {
         /// The text, or a report of it, was read.
         Retrieved = "retrieved",
         /// Read from the data of a scientific library.
         Library = "library",
-        /// Not looked up: remembered. Never the ground of a finding that nothing is exceeded.
-        FromMemory = "from memory",
+        /// Not looked up: remembered. Never the basis of a finding that the level is within.
+        FromMemory = "from-memory" => "from memory",
         /// Supplied with the user's own table.
         Stated = "stated",
     }
@@ -167,6 +132,14 @@ codes! {
 
 impl Obtained {
     /// Whether a finding may rest on it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::Obtained;
+    ///
+    /// assert!(Obtained::Retrieved.is_verified() && !Obtained::FromMemory.is_verified());
+    /// ```
     #[must_use]
     pub const fn is_verified(self) -> bool {
         !matches!(self, Self::FromMemory)

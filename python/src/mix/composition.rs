@@ -1,11 +1,11 @@
 //! Wrappers of `foilwork::mix`: what is in a product and in the bowl, and how to handle it.
 
+use super::bowl::mass;
 use crate::{
-    error::{FoilworkError, raise},
-    mix::mass,
+    error::raise,
     plain::{Bounds, percents, plain},
 };
-use foilwork::mix::{self, Hazard, handling as points};
+use foilwork::mix::{self, Hazard, handling_advice as points};
 use pyo3::prelude::*;
 
 /// One ingredient of a product as its maker or its user states it.
@@ -91,7 +91,7 @@ impl DeclaredProduct {
 ///     >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
 ///     >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
 ///     >>> bowl = Composition([(60, developer), (60, DeclaredProduct("7.1", [], fully_declared=False))])
-///     >>> [(c["level_ww_percent"][1], c["undeclared_in"]) for c in bowl.constituents()]
+///     >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
 ///     [(3.0, ['7.1'])]
 #[pyclass(frozen, module = "foilwork.mix")]
 pub struct Composition(pub mix::Composition);
@@ -113,16 +113,16 @@ impl Composition {
 
     /// Every declared substance as a dict: name, cas, level and what undeclared products could add, in % w/w.
     fn constituents<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.0.record().constituents)
+        plain(py, &self.0.constituents())
     }
 
     /// Products in the bowl whose contents are not declared in full.
     #[getter]
     fn undeclared(&self) -> Vec<String> {
-        self.0.undeclared().map(|(_, product)| product.name.clone()).collect()
+        self.0.undeclared().map(|portion| portion.product.name.clone()).collect()
     }
 
-    /// What in this bowl calls for care, as codes for :func:`handling`.
+    /// What in this bowl calls for care, as codes for :func:`handling_advice`.
     #[getter]
     fn hazards(&self) -> Vec<&'static str> {
         self.0.hazards().into_iter().map(Hazard::code).collect()
@@ -142,17 +142,11 @@ impl Composition {
 ///     FoilworkError: for an unknown code.
 ///
 /// Examples:
-///     >>> from foilwork.mix import handling
-///     >>> handling(["persulfate"])[0]["stage"]
+///     >>> from foilwork.mix import handling_advice
+///     >>> handling_advice(["persulfate"])[0]["stage"]
 ///     'before'
 #[pyfunction]
-pub fn handling(py: Python<'_>, hazards: Vec<String>) -> PyResult<Bound<'_, PyAny>> {
-    let read = |code: &String| {
-        Hazard::ALL.into_iter().find(|h| h.code() == code).ok_or_else(|| {
-            let known: Vec<_> = Hazard::ALL.into_iter().map(Hazard::code).collect();
-            FoilworkError::new_err(format!("unknown hazard {code:?}: give any of {}", known.join(", ")))
-        })
-    };
-    let hazards = hazards.iter().map(read).collect::<PyResult<Vec<Hazard>>>()?;
+pub fn handling_advice(py: Python<'_>, hazards: Vec<String>) -> PyResult<Bound<'_, PyAny>> {
+    let hazards: Vec<Hazard> = hazards.iter().map(|code| code.parse()).collect::<Result<_, _>>().map_err(raise)?;
     plain(py, &points(&hazards))
 }

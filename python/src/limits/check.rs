@@ -1,24 +1,18 @@
 //! Wrappers of `foilwork::limits`: tables, checks, reports.
 
 use crate::{
-    composition::Composition,
     error::{FoilworkError, raise},
+    mix::Composition,
     plain::{Bounds, plain},
 };
 use foilwork::{
-    limits::{self, Audience, Conversion, Jurisdiction, Purpose, Table, Use},
+    limits::{self, Conversion, Jurisdiction, Table, Use},
     mix::{Cas, Form},
 };
 use pyo3::prelude::*;
 
 fn usage(purpose: &str, audience: &str) -> PyResult<Use> {
-    let unknown = |what: &str, got: &str, codes: &[&str]| {
-        FoilworkError::new_err(format!("unknown {what} {got:?}: give one of {}", codes.join(", ")))
-    };
-    Ok(Use {
-        purpose: Purpose::from_code(purpose).ok_or_else(|| unknown("purpose", purpose, Purpose::CODES))?,
-        audience: Audience::from_code(audience).ok_or_else(|| unknown("audience", audience, Audience::CODES))?,
-    })
+    Ok(Use { purpose: purpose.parse().map_err(raise)?, audience: audience.parse().map_err(raise)? })
 }
 
 /// The jurisdictions with a built-in table, as (code, name). A table is never complete.
@@ -29,7 +23,7 @@ fn usage(purpose: &str, audience: &str) -> PyResult<Use> {
 ///     ('EU', 'European Union')
 #[pyfunction]
 pub fn jurisdictions() -> Vec<(&'static str, &'static str)> {
-    Jurisdiction::ALL.iter().map(|j| (j.code(), j.name())).collect()
+    Jurisdiction::ALL.iter().map(|j| (j.code(), j.words())).collect()
 }
 
 /// A table of limits: a built-in one, or the user's own in the same shape.
@@ -103,15 +97,17 @@ impl LimitTable {
 /// What a table has to say about a mixture; made by :func:`check_limits` and :func:`check_peroxide`.
 #[pyclass(frozen, module = "foilwork.limits")]
 pub struct LimitReport {
-    record: limits::ReportRecord,
+    data: serde_json::Value,
     text: String,
+    exceeded: bool,
     complete: bool,
 }
 
 impl LimitReport {
-    fn of(report: &limits::Report<'_>) -> Self {
-        let (record, text) = (report.record(), report.to_string());
-        Self { record, text, complete: report.is_within_everything_checked() }
+    fn of(report: &limits::Report<'_>) -> PyResult<Self> {
+        let data = serde_json::to_value(report).map_err(|error| FoilworkError::new_err(error.to_string()))?;
+        let (text, exceeded) = (report.to_string(), report.is_exceeded());
+        Ok(Self { data, text, exceeded, complete: report.is_within_everything_checked() })
     }
 }
 
@@ -120,7 +116,7 @@ impl LimitReport {
     /// Whether any limit or ratio sum is exceeded.
     #[getter]
     const fn exceeded(&self) -> bool {
-        self.record.exceeded
+        self.exceeded
     }
 
     /// Whether everything in the bowl was judged and nothing found exceeded; no table is complete.
@@ -129,14 +125,14 @@ impl LimitReport {
         self.complete
     }
 
-    /// The findings as dicts: substance, level, verdict, reason, margin, figure, legal reference, date, sources.
-    fn findings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.record.findings)
+    /// What was judged, as dicts: substance, level, where it stands, and the row of the table.
+    fn judgements<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        plain(py, &self.data["judgements"])
     }
 
     /// The whole report as a dict, with ratio sums, notices and products that are not declared in full.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.record)
+        plain(py, &self.data)
     }
 
     fn __str__(&self) -> &str {
@@ -144,8 +140,8 @@ impl LimitReport {
     }
 
     fn __repr__(&self) -> String {
-        let state = if self.record.exceeded { "EXCEEDED" } else { "not exceeded as far as judged" };
-        format!("<foilwork.limits.LimitReport {}, {} findings, {state}>", self.record.table, self.record.findings.len())
+        let state = if self.exceeded { "EXCEEDED" } else { "not exceeded as far as judged" };
+        format!("<foilwork.limits.LimitReport, {state}>")
     }
 }
 
@@ -158,7 +154,7 @@ impl LimitReport {
 ///     audience: ``"professional"`` or ``"general"``.
 ///
 /// Returns:
-///     Findings, each exceeded, within or not to be judged, with margin and source.
+///     What was judged: each level exceeded, within or not to be judged, with its source.
 ///
 /// Raises:
 ///     FoilworkError: for an unknown purpose or audience.
@@ -169,15 +165,15 @@ impl LimitReport {
 ///     >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 9, cas="7722-84-1")])
 ///     >>> bowl = Composition([(60, developer), (30, DeclaredProduct("lightener", []))])
 ///     >>> report = check_limits(LimitTable("EU"), bowl, "lightening")
-///     >>> [(f["verdict"], f["margin_percentage_points"]) for f in report.findings()]
-///     [('within', 6.0)]
+///     >>> [(j["standing"], j["limit"]["figure"]) for j in report.judgements()]
+///     [('within', '12 %')]
 ///
 /// Source:
 ///     Each finding carries its own: act and entry, date of the list, how it was obtained.
 #[pyfunction]
 #[pyo3(signature = (table, bowl, purpose = "oxidative-colour", audience = "professional"))]
 pub fn check_limits(table: &LimitTable, bowl: &Composition, purpose: &str, audience: &str) -> PyResult<LimitReport> {
-    Ok(LimitReport::of(&limits::check(&table.0, &bowl.0, usage(purpose, audience)?)))
+    LimitReport::of(&limits::check(&table.0, &bowl.0, usage(purpose, audience)?))
 }
 
 /// Hold the hydrogen peroxide strength of a mixed bowl against a built-in table.
@@ -200,7 +196,7 @@ pub fn check_limits(table: &LimitTable, bowl: &Composition, purpose: &str, audie
 pub fn check_peroxide(jurisdiction: &str, strength_ww: Bounds, purpose: &str, audience: &str) -> PyResult<LimitReport> {
     let of = usage(purpose, audience)?;
     let jurisdiction = jurisdiction.parse().map_err(raise)?;
-    Ok(LimitReport::of(&limits::check_peroxide(jurisdiction, strength_ww.0, of)))
+    LimitReport::of(&limits::check_peroxide(jurisdiction, strength_ww.0, of))
 }
 
 /// Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.
