@@ -64,10 +64,10 @@ fn is_interval(schema: &Value) -> bool {
 fn tables<'s>(schema: &'s Value, visit: &mut impl FnMut(&'s Map<String, Value>)) {
     match schema {
         Value::Object(keywords) => {
-            if let Some(Value::Object(fields)) = keywords.get("properties") {
-                if !is_interval(schema) {
-                    visit(fields);
-                }
+            if let Some(Value::Object(fields)) = keywords.get("properties")
+                && !is_interval(schema)
+            {
+                visit(fields);
             }
             keywords.values().for_each(|inner| tables(inner, visit));
         }
