@@ -23,6 +23,9 @@ where
         for text in [*code, choice.words(), &format!("  {} ", code.to_uppercase()), &choice.words().to_uppercase()] {
             assert_eq!(text.parse::<C>(), Ok(*choice), "{what}: {text:?} is read back");
         }
+        for also in choice.synonyms() {
+            assert_eq!(also.parse::<C>(), Ok(*choice), "{what}: {also:?} is understood");
+        }
         let json = serde_json::to_value(choice).unwrap();
         assert_eq!(json, serde_json::json!(code), "{what}: plain data is the code");
         assert_eq!(serde_json::from_value::<C>(json).unwrap(), *choice, "{what}: plain data is read back");

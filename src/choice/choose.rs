@@ -1,5 +1,3 @@
-use super::UnknownChoice;
-
 /// An enum of words to choose from, declared with `choice!`.
 pub trait Choice: Copy + Eq + 'static {
     /// What is chosen, for example `texture`.
@@ -128,13 +126,3 @@ macro_rules! choice {
 }
 
 pub(crate) use choice;
-
-/// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
-pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
-    let word = text.trim();
-    let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
-    let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));
-    let named =
-        |choice: &&C| same(choice.code()) || same(choice.words()) || choice.synonyms().iter().any(|known| same(known));
-    C::ALL.iter().find(named).copied().ok_or_else(|| UnknownChoice::of::<C>(text))
-}

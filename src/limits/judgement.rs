@@ -131,6 +131,18 @@ impl Judgement<'_> {
 
     /// Limit minus upper bound of the level and of what is not declared, in percentage points w/w; negative when that
     /// is above the limit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
+    /// use foilwork::{quantity::MassFraction, source::Interval};
+    ///
+    /// let bowl = Interval::exact(MassFraction::from_percent_ww(8.0)?);
+    /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
+    /// assert_eq!(report.judgements[0].margin_percentage_points(), Some(4.0));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn margin_percentage_points(&self) -> Option<f64> {
         let ceiling = self.limit.filter(|limit| limit.is_ceiling())?.concentration?;

@@ -70,12 +70,30 @@ pub struct Limit {
 
 impl Limit {
     /// Whether the rule bounds a concentration, so that a level can exceed it or lie within it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// let rows = Table::of(Jurisdiction::Australia).rows();
+    /// assert!(rows.iter().all(|row| !(row.is_ceiling() && row.is_notice())));
+    /// ```
     #[must_use]
     pub const fn is_ceiling(&self) -> bool {
         matches!(self.rule, LimitRule::Maximum | LimitRule::Prohibited | LimitRule::SupplyLimit)
     }
 
     /// Whether the row says something other than a ceiling about the strength of a product or mixture.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// // Australian schedules say how a product is sold and labelled; they forbid no strength.
+    /// assert!(Table::of(Jurisdiction::Australia).rows().iter().any(|row| row.is_notice()));
+    /// ```
     #[must_use]
     pub const fn is_notice(&self) -> bool {
         matches!(

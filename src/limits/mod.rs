@@ -2,6 +2,25 @@
 //!
 //! A check reports what exceeds a limit, what is within it and what cannot be judged, each with the act, the date and
 //! the basis of the figure. It never says that a mixture is safe, and no table here is complete.
+//!
+//! # Choose a table
+//!
+//! [`Table::of`] a [`Jurisdiction`], or [`Table::from_csv`] for a table of one's own, laid over another by
+//! [`Table::overlaid`]. [`Table::listing`] says row by row what a check looks at and what it does not.
+//!
+//! # Check a bowl
+//!
+//! [`check`] holds a [`Composition`](crate::mix::Composition) against a table, [`check_peroxide`] a strength alone. Say what
+//! it is for and who uses it by [`Use`].
+//!
+//! # Read the answer
+//!
+//! A [`Report`] has a [`Judgement`] for each level, [`SumJudgement`]s and [`Notice`]s; [`Report::findings`] gives them as the
+//! one kind of finding that every check gives.
+//!
+//! # Salts and releasers
+//!
+//! [`Conversion::of`] says how much of the counted species a substance holds or sets free.
 
 mod check;
 mod forms;

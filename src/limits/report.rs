@@ -52,6 +52,17 @@ impl Report<'_> {
     }
 
     /// Whether any limit or ratio sum is exceeded.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
+    /// use foilwork::{quantity::MassFraction, source::Interval};
+    ///
+    /// let bowl = Interval::exact(MassFraction::from_percent_ww(12.5)?);
+    /// assert!(check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening)).is_exceeded());
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn is_exceeded(&self) -> bool {
         self.judgements.iter().any(Judgement::is_exceeded) || self.sums.iter().any(SumJudgement::is_exceeded)
@@ -59,6 +70,19 @@ impl Report<'_> {
 
     /// Whether everything in the bowl was judged, and no limit was found exceeded. Not a statement of safety: the table
     /// is not complete.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
+    /// use foilwork::{quantity::MassFraction, source::Interval};
+    ///
+    /// let bowl = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// // The United States have no figure, so there is no judgement to be within.
+    /// let report = check_peroxide(Jurisdiction::UnitedStates, bowl, Use::professional(Purpose::Lightening));
+    /// assert!(!report.is_exceeded() && !report.is_within_everything_checked());
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn is_within_everything_checked(&self) -> bool {
         let within = |standing: Standing| standing == Standing::Within;

@@ -36,6 +36,14 @@ impl Table {
     }
 
     /// The built-in table of a jurisdiction; it is read once, on first use.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// assert_eq!(Table::of(Jurisdiction::GreatBritain).title(), "Great Britain");
+    /// ```
     #[must_use]
     pub fn of(jurisdiction: Jurisdiction) -> &'static Self {
         static NONE: Table = Table { title: String::new(), rows: Vec::new(), by_cas: Vec::new() };
@@ -104,6 +112,15 @@ impl Table {
     }
 
     /// How many rows are from memory, and so never make a finding green.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// let japan = Table::of(Jurisdiction::Japan);
+    /// assert_eq!((japan.rows().len(), japan.unverified()), (1, 1));
+    /// ```
     #[must_use]
     pub fn unverified(&self) -> usize {
         self.rows.iter().filter(|row| row.obtained == Obtained::FromMemory).count()

@@ -24,6 +24,17 @@ pub struct BowlRequest {
 
 impl BowlRequest {
     /// A request without mixing time and without residue.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{BowlRequest, Pace}, quantity::{Duration, Mass}};
+    ///
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(40.0)?, Pace::from_g_per_min(3.0)?);
+    /// assert_eq!(request.residue(g(5.0)?).mixing(Duration::from_min(3.0)?).residue.g(), 5.0);
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub const fn new(total: Mass, capacity: Mass, working_life: Duration, pace: Pace) -> Self {
         let mixing = Duration::ZERO;
@@ -92,6 +103,17 @@ impl BowlPlan {
     }
 
     /// Mixed and thrown away.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{BowlRequest, Pace, bowls}, quantity::{Duration, Mass}};
+    ///
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(40.0)?, Pace::from_g_per_min(3.0)?);
+    /// assert_eq!(bowls(&request.residue(g(5.0)?))?.leftover().g(), 5.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn leftover(&self) -> Mass {
         self.mixed().minus_or_zero(self.applied())

@@ -46,7 +46,7 @@ impl Constituent {
 
 /// How much of one product is in the bowl.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Portion {
+pub struct BowlPortion {
     /// The mass of it.
     #[serde(rename = "mass_g")]
     pub mass: Mass,
@@ -54,7 +54,7 @@ pub struct Portion {
     pub product: Product,
 }
 
-impl Portion {
+impl BowlPortion {
     fn is_in_bowl(&self) -> bool {
         self.mass > Mass::ZERO
     }
@@ -67,7 +67,7 @@ impl Portion {
 pub struct Composition {
     #[serde(rename = "total_g")]
     total: Mass,
-    portions: Vec<Portion>,
+    portions: Vec<BowlPortion>,
     constituents: Vec<Constituent>,
 }
 
@@ -94,8 +94,8 @@ impl Composition {
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn mix(parts: Vec<(Mass, Product)>) -> Result<Self, AsAppliedError> {
-        let portions = parts.into_iter().map(|(mass, product)| Portion { mass, product });
-        let portions: Vec<Portion> = portions.filter(Portion::is_in_bowl).collect();
+        let portions = parts.into_iter().map(|(mass, product)| BowlPortion { mass, product });
+        let portions: Vec<BowlPortion> = portions.filter(BowlPortion::is_in_bowl).collect();
         let total: Mass = portions.iter().map(|portion| portion.mass).sum();
         if portions.is_empty() {
             return Err(AsAppliedError::Empty);
@@ -139,7 +139,7 @@ impl Composition {
 
     /// The products and their masses, in the order given; what weighs 0 g is not in the bowl.
     #[must_use]
-    pub fn portions(&self) -> &[Portion] {
+    pub fn portions(&self) -> &[BowlPortion] {
         &self.portions
     }
 
@@ -156,7 +156,7 @@ impl Composition {
     }
 
     /// What is in the bowl of products whose contents are not declared in full.
-    pub fn undeclared(&self) -> impl Iterator<Item = &Portion> {
+    pub fn undeclared(&self) -> impl Iterator<Item = &BowlPortion> {
         self.portions.iter().filter(|portion| !portion.product.fully_declared)
     }
 }

@@ -34,6 +34,15 @@ pub struct Advice {
 
 impl Advice {
     /// Published when a source is named, otherwise common practice.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::handling_advice, source::Basis};
+    ///
+    /// let points = handling_advice(&[]);
+    /// assert!(points.iter().all(|point| (point.basis() == Basis::CommonPractice) == point.sources.is_empty()));
+    /// ```
     #[must_use]
     pub const fn basis(&self) -> Basis {
         if self.sources.is_empty() { Basis::CommonPractice } else { Basis::Published }

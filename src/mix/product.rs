@@ -22,6 +22,17 @@ pub struct Ingredient {
 
 impl Ingredient {
     /// An ingredient known by name only.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Cas, Form, Ingredient}, quantity::MassFraction, source::Interval};
+    ///
+    /// let level = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let peroxide = Ingredient::named("hydrogen peroxide", level).with_cas(Cas::HYDROGEN_PEROXIDE);
+    /// assert_eq!(peroxide.stated_as(Form::HydrogenPeroxide).cas, Some(Cas::HYDROGEN_PEROXIDE));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn named(name: impl Into<String>, level: Interval<MassFraction>) -> Self {
         Self { name: name.into(), cas: None, stated_as: None, groups: Vec::new(), level }
@@ -67,6 +78,16 @@ impl Product {
     }
 
     /// A product whose list names everything the law may limit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Product;
+    ///
+    /// // Of a product that is not declared in full, what is not listed is unknown, not absent.
+    /// assert!(Product::declared("thickener", vec![]).fully_declared);
+    /// assert!(!Product::unknown("powder").fully_declared);
+    /// ```
     #[must_use]
     pub fn declared(name: impl Into<String>, ingredients: Vec<Ingredient>) -> Self {
         Self { name: name.into(), ingredients, fully_declared: true }

@@ -104,6 +104,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Empty`], [`RecipeError::Amount`] or [`RecipeError::Name`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Part, Recipe, RecipeAmount, Unit};
+    ///
+    /// let part = Part { amount: RecipeAmount { value: 30.into(), unit: Unit::Gram }, product: "7.1".into() };
+    /// assert_eq!(Recipe::new(vec![part])?.to_string(), "30 g 7.1");
+    /// # Ok::<(), foilwork::mix::RecipeError>(())
+    /// ```
     pub fn new(parts: Vec<Part>) -> Result<Self, RecipeError> {
         if parts.is_empty() {
             return Err(RecipeError::Empty);
@@ -144,6 +154,15 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::MixedUnits`] when the parts are not in one unit, [`RecipeError::OutOfRange`] beyond 28 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.total()?.to_string(), "75 g");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn total(&self) -> Result<RecipeAmount, RecipeError> {
         let unit = self.unit()?;
         let sum = self.parts.iter().try_fold(Decimal::ZERO, |sum, part| sum.checked_add(part.amount.value));
@@ -166,6 +185,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Conversion`] when a part is a volume; see [`in_grams`](Self::in_grams).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.masses()?[1].g(), 45.0);
+    /// assert!("2 US fl oz 6%".parse::<Recipe>()?.masses().is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn masses(&self) -> Result<Vec<Mass>, RecipeError> {
         let mass = |part: &Part| part.amount.mass(None).map_err(|e| part.cannot(e));
         self.parts.iter().map(mass).collect()
@@ -176,6 +205,17 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Conversion`] when the density of a volume is not known.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Recipe, quantity::Density, source::Sourced};
+    ///
+    /// let density = Density::from_g_per_ml(1.02).map(Sourced::stated)?;
+    /// let recipe = "50 mL 6%".parse::<Recipe>()?.in_grams(|_| Some(density))?;
+    /// assert_eq!(recipe.to_string(), "51 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn in_grams(&self, density: impl Fn(&str) -> Option<Sourced<Density>>) -> Result<Self, RecipeError> {
         let weigh = |part: &Part| {
             let converted = part.amount.convert(Unit::Gram, density(&part.product)).map_err(|e| part.cannot(e))?;

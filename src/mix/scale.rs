@@ -7,6 +7,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Factor`] unless the factor is above 0.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// let more = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.times("1.2".parse()?)?;
+    /// assert_eq!(more.to_string(), "36 g 7.1 + 54 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn times(&self, factor: Decimal) -> Result<Self, RecipeError> {
         self.fraction(factor, Decimal::ONE)
     }
@@ -38,6 +48,17 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when that part is in another unit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
+    ///
+    /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
+    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_part("7.1", tube)?;
+    /// assert_eq!(recipe.to_string(), "60 g 7.1 + 90 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn to_part(&self, product: &str, amount: RecipeAmount) -> Result<Self, RecipeError> {
         let now = self.part(product)?.amount;
         same_unit(now, amount)?;
@@ -49,6 +70,17 @@ impl Recipe {
     /// # Errors
     ///
     /// As [`to_part`](Self::to_part).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
+    ///
+    /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
+    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_packs("7.1", tube, 2)?;
+    /// assert_eq!(recipe.to_string(), "120 g 7.1 + 180 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn to_packs(&self, product: &str, pack: RecipeAmount, packs: u32) -> Result<Self, RecipeError> {
         let value = pack.value.checked_mul(packs.into()).ok_or(RecipeError::OutOfRange)?;
         self.to_part(product, RecipeAmount { value, unit: pack.unit })

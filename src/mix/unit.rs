@@ -103,6 +103,15 @@ impl fmt::Display for Converted {
 
 impl RecipeAmount {
     /// An amount in grams; nothing when the mass has more digits than a decimal holds.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::RecipeAmount, quantity::Mass};
+    ///
+    /// assert_eq!(RecipeAmount::of_mass(Mass::from_g(67.5)?).unwrap().to_string(), "67.5 g");
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn of_mass(mass: Mass) -> Option<Self> {
         decimal::from_f64(mass.g()).map(|value| Self { value, unit: Unit::Gram })
@@ -159,6 +168,18 @@ impl RecipeAmount {
     /// # Errors
     ///
     /// [`ConvertAmountError`] for a volume without a density, or a number that is no mass.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{RecipeAmount, Unit}, quantity::Density, source::Sourced};
+    ///
+    /// let amount = RecipeAmount { value: 100.into(), unit: Unit::Millilitre };
+    /// let density = Density::from_g_per_ml(1.02).map(Sourced::stated)?;
+    /// assert_eq!(amount.mass(Some(density))?.g(), 102.0);
+    /// assert!(amount.mass(None).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn mass(self, density: Option<Sourced<Density>>) -> Result<Mass, ConvertAmountError> {
         Ok(Mass::from_g(decimal::to_f64(self.convert(Unit::Gram, density)?.amount.value))?)
     }
