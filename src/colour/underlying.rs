@@ -104,7 +104,7 @@ pub fn underlying_pigment(level: Level) -> Sourced<UnderlyingPigment> {
 
 impl UnderlyingPigment {
     /// How much shows, as a model with bounds: hair of a natural level lightened to this one. Its
-    /// [`chroma_bounds`](Swatch::chroma_bounds) are the strength of the warmth that a toner meets.
+    /// [`chroma`](Swatch::chroma) is the strength of the warmth that a toner meets.
     #[must_use]
     pub fn modelled_from(&self, natural: Level) -> Swatch {
         Swatch::lightened(natural, self.level)

@@ -178,7 +178,7 @@ impl Ratio {
         self.scaled(amount, *part)
     }
 
-    /// Splits a total mass by this ratio. Nothing is rounded to a scale: see [`weigh`](super::weigh).
+    /// Splits a total mass by this ratio. Nothing is rounded to a scale: see [`weigh`](crate::scale::weigh).
     ///
     /// # Errors
     ///

@@ -163,7 +163,7 @@ def room_edges() -> dict[str, set[str]]:
     known = rooms()
     edges: dict[str, set[str]] = {room: set() for room in known}
     for module in modules().values():
-        if module.path:
+        if module.room in edges:
             paths = [path for path, _ in module.private] + [path for path, *_ in module.exported] + module.inline
             edges[module.room] |= {path[1] for path in paths if path[0] == "crate" and len(path) > 1}
     return {room: (used & set(known)) - {room} for room, used in edges.items()}

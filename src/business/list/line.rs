@@ -1,7 +1,8 @@
-use super::{Place, TableProblem, field::Fields};
+use super::{field::Fields, place::Place};
 use crate::{
     money::{CostSource, Currency, Money, PackPrice},
     quantity::{Duration, Mass},
+    reader::Problems,
 };
 
 /// What a service takes from one kind of pack.
@@ -72,19 +73,17 @@ pub const COLUMNS: &[&str] = &[
 ];
 
 /// Refuses column names that mean nothing here, so that a misspelt one is not silently left out.
-pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>) -> Vec<TableProblem> {
+pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>, problems: &mut Problems) {
     let mut seen: Vec<&str> = Vec::new();
-    let mut problems = Vec::new();
     for name in names {
         if !COLUMNS.contains(&name) {
             let known = COLUMNS.join(", ");
-            problems.push(TableProblem::new(place, name, format!("unknown column: the columns are {known}")));
+            place.say(problems, name, format!("unknown column: the columns are {known}"));
         } else if seen.contains(&name) {
-            problems.push(TableProblem::new(place, name, "is there twice: keep one of them"));
+            place.say(problems, name, "is there twice: keep one of them");
         }
         seen.push(name);
     }
-    problems
 }
 
 /// Reads one row, whatever text it came from.
@@ -92,7 +91,8 @@ pub(super) fn read_line<'a>(
     place: Place,
     currency: Currency,
     get: impl Fn(&str) -> Option<&'a str>,
-) -> Result<ServiceLine, Vec<TableProblem>> {
+    problems: &mut Problems,
+) -> Option<ServiceLine> {
     let mut fields = Fields::new(place, get);
     let service = fields.text("service").map(str::to_owned);
     let service = fields.required("service", service);
@@ -116,21 +116,9 @@ pub(super) fn read_line<'a>(
     if let Some(chair) = in_chair.filter(|chair| chair.min() <= 0.0) {
         fields.problem("chair_min", format!("invalid chair time (got {chair}): must be more than nothing"));
     }
-    match (service, hands_on, in_chair) {
-        (Some(service), Some(hands_on), Some(in_chair)) if fields.problems.is_empty() => Ok(ServiceLine {
-            service,
-            class,
-            product,
-            developer,
-            consumables,
-            laundry,
-            hands_on,
-            in_chair,
-            price,
-            sold,
-        }),
-        _ => Err(fields.problems),
-    }
+    problems.0.append(&mut fields.problems.0);
+    let (service, hands_on, in_chair) = (service?, hands_on?, in_chair?);
+    Some(ServiceLine { service, class, product, developer, consumables, laundry, hands_on, in_chair, price, sold })
 }
 
 fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(

@@ -1,7 +1,8 @@
-use super::{Business, PackUse, Place, ServiceLine, TableProblem};
+use super::{Business, PackUse, ServiceLine, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
     money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
+    reader::{InField, Problems},
 };
 use serde::Serialize;
 
@@ -169,31 +170,28 @@ pub struct PricedTable {
 ///     margin_percent: Some("25".into()),
 ///     ..BusinessTerms::default()
 /// };
-/// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+/// let business = terms.check()?;
 /// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,sold\n\
 ///             half head of foils,26.40,500,40,70,120,3\n";
-/// let list = parse_csv(text, business.currency).map_err(|problems| format!("{problems:?}"))?;
-/// let table = price_services(&list, &business).map_err(|problems| format!("{problems:?}"))?;
+/// let list = parse_csv(text, business.currency)?;
+/// let table = price_services(&list, &business)?;
 /// // 26.40 x 40/500 + 18.00 x 38/19 x 70/60 + 10.00 x 2 = 2.11 + 42.00 + 20.00
 /// assert_eq!(table.lines[0].cost.to_string(), "64.11 EUR");
 /// assert_eq!(table.lines[0].net.to_string(), "85.48 EUR");
 /// assert_eq!(table.totals.profit.to_string(), "64.11 EUR"); // 3 x 21.37
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Vec<TableProblem>> {
-    let mut problems = Vec::new();
+pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Problems> {
+    let mut problems = Problems::default();
     let mut lines = Vec::with_capacity(list.len());
     for (place, line) in list.iter().enumerate() {
         match price_line(line, business) {
             Ok(line) => lines.push(line),
-            Err(problem) => problems.push(TableProblem::new(Place::Item(place + 1), &line.service, problem)),
+            Err(problem) => Place::Item(place + 1).say(&mut problems, &line.service, problem),
         }
     }
-    if !problems.is_empty() {
-        return Err(problems);
-    }
-    let totals = totals(&lines, Money::zero(business.currency))
-        .map_err(|problem| vec![TableProblem::new(Place::Header, "totals", problem)])?;
+    let lines = problems.or(lines)?;
+    let totals = totals(&lines, Money::zero(business.currency)).in_field("totals")?;
     Ok(PricedTable { lines, totals, rounding: business.rule.rounding })
 }
 

@@ -102,7 +102,8 @@ fn currencies_never_mix() {
 fn small_things_hold() {
     let ending = PriceEnding::new(euros("5.00"), euros("0.00")).unwrap();
     assert_eq!(ending.apply(euros("52.50"), Toward::Nearest).unwrap(), euros("55.00"), "up when both are as near");
-    assert_eq!(ending.apply(euros("-1.00"), Toward::Up).unwrap(), euros("0.00"));
+    let ninety = PriceEnding::new(euros("1.00"), euros("0.90")).unwrap();
+    assert_eq!(ninety.apply(euros("0.20"), Toward::Nearest).unwrap(), euros("0.90"), "no price is below zero");
     let offer =
         apply_discount(euros("0.05"), Discount::from_percent(50.into()).unwrap(), Rounding::MidpointNearestEven)
             .unwrap();
