@@ -78,6 +78,7 @@ pub mod colour;
 pub mod column;
 pub mod docs;
 pub mod finding;
+pub mod lift;
 pub mod limits;
 pub mod mix;
 pub mod money;

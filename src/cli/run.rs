@@ -1,7 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, convert, cost, dilute, level, limits, plan, price, scale, schema, sources, swatch, table, titrate, toner,
+    blend, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, strand_test, swatch, table,
+    titrate, toner,
 };
 use clap::Parser;
 use std::{
@@ -33,6 +34,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
         Command::Level(args) => level::run(args),
+        Command::Lift(args) => lift::run(args),
+        Command::StrandTest(args) => strand_test::run(args),
         Command::Swatch(args) => swatch::run(args),
         Command::Toner(args) => toner::run(args),
         Command::Limits(args) => limits::run(args),

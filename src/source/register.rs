@@ -1,6 +1,6 @@
 use super::{
     COMMON_PRACTICE, Citation,
-    citations::{colour, limits, mix, money, peroxide, trade},
+    citations::{colour, lift, limits, mix, money, peroxide, trade},
 };
 
 /// Every citation in use, room by room.
@@ -15,6 +15,7 @@ pub fn register() -> impl Iterator<Item = &'static Citation> {
     [
         peroxide::CITATIONS,
         mix::CITATIONS,
+        lift::CITATIONS,
         limits::CITATIONS,
         colour::CITATIONS,
         money::CITATIONS,

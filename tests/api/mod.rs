@@ -4,6 +4,7 @@ mod choice;
 mod cli;
 mod colour;
 mod finding;
+mod lift;
 mod limits;
 mod mix;
 pub(crate) mod money;

@@ -1,6 +1,7 @@
 //! properties
 mod colour;
 mod interval;
+mod lift;
 mod limits;
 mod mix;
 mod money;

@@ -1,6 +1,6 @@
 use super::{
-    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs, SchemaArgs,
-    SourcesArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs,
+    SchemaArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -39,6 +39,10 @@ pub(crate) enum Command {
     Scale(ScaleArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
+    /// Forecast lift against time, with bounds; learns from strand tests
+    Lift(LiftArgs),
+    /// Write a strand test into a strand book
+    StrandTest(StrandTestArgs),
     /// Model the colour of a level or a tone, with bounds
     Swatch(SwatchArgs),
     /// Find the mix of your own shades that comes nearest to a target

@@ -2,6 +2,7 @@
 
 mod colour;
 mod command;
+mod lift;
 mod mix;
 mod money;
 mod output;
@@ -10,6 +11,7 @@ mod service;
 
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
+pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
