@@ -2,7 +2,7 @@ use super::{
     Outcome, Refusal,
     args::BlendArgs,
     output, read,
-    shelf::{Bottle, Bottles, bottles},
+    shop::{Pourable, Pourables, pourables},
 };
 use crate::{
     mix::as_applied,
@@ -46,9 +46,9 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
     let objective: Objective = read::option("--objective", &args.objective)?;
     let temperature = Temperature::from_celsius(args.temperature)?;
     let target = read::option::<StatedStrength>("--target", &args.target)?.mass_fraction(temperature)?.best();
-    let bottles = bottles(args)?;
+    let bottles = pourables(args)?;
     if bottles.all.is_empty() {
-        let way_out = "name a shelf file, or give each bottle as --stock \"name=12 % w/w\"";
+        let way_out = "name a shop file, or give each bottle as --stock \"name=12 % w/w\"";
         return Err(Refusal(format!("no bottles to blend: {way_out}")));
     }
     let wanted = Wanted { target, total: Mass::from_g(args.total)?, division: Mass::from_g(args.division)?, objective };
@@ -66,12 +66,12 @@ struct Wanted {
     objective: Objective,
 }
 
-fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Report, Refusal> {
+fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<Report, Refusal> {
     let rounded = blend.round_to_scale(wanted.division)?;
     let (mut portions, mut parts, mut no_price) = (Vec::new(), Vec::new(), Vec::new());
     let (mut cost, mut leftover_g) = (Decimal::ZERO, 0.0);
     for (portion, &weigh) in blend.portions.iter().zip(&rounded.masses) {
-        let named = |bottle: &&Bottle| bottle.stock.name == portion.stock.name;
+        let named = |bottle: &&Pourable| bottle.stock.name == portion.stock.name;
         let Some(bottle) = bottles.all.iter().find(named) else { continue };
         match bottle.price_per_kg {
             Some(price) => {

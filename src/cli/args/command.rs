@@ -22,8 +22,8 @@ pub(crate) struct Arguments {
 pub(crate) enum Command {
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
-    /// Print the JSON Schema of a service file, or of a plan
-    #[command(after_help = "Units: every field of a service file carries its unit in its name, such as `mix_g`.")]
+    /// Print the JSON Schema of a service file, a shop file or a plan
+    #[command(after_help = "Units: every field of a file carries its unit in its name, such as `mix_g`.")]
     Schema(SchemaArgs),
     /// Put a peroxide strength into every unit
     Convert(ConvertArgs),

@@ -21,8 +21,11 @@ pub(crate) struct PlanArgs {
 
 #[derive(Debug, Args)]
 pub(crate) struct SchemaArgs {
-    /// The schema of what `plan --json` prints
+    /// The schema of a shop file
     #[arg(long)]
+    pub(crate) shop: bool,
+    /// The schema of what `plan --json` prints
+    #[arg(long, conflicts_with = "shop")]
     pub(crate) plan: bool,
     #[command(flatten)]
     pub(crate) output: OutputArgs,

@@ -4,7 +4,7 @@ use super::sections::Sections;
 use crate::{
     finding::Reason,
     mix::{Hazard, handling_advice},
-    service::shape::ShadeClass,
+    shop::ShadeClass,
     source::{COMMON_PRACTICE, Citation, citations::trade},
 };
 use schemars::JsonSchema;

@@ -4,11 +4,10 @@ use super::PartKind;
 use crate::{
     mix::as_applied,
     peroxide::{Objective, Shelf, Stock, blend_shelf},
-    quantity::{Mass, MassFraction, PricePerKg, Share},
-    service::request::{ItemKind, Oxidant, Priced, Request, Task},
+    quantity::{Mass, MassFraction, Share},
+    service::request::{Oxidant, Request, Task},
     source::{Basis, Interval},
 };
-use rust_decimal::prelude::ToPrimitive;
 
 /// A developer as it goes into the bowl: bottles and diluent by share.
 pub(super) struct Oxidising<'r> {
@@ -17,40 +16,33 @@ pub(super) struct Oxidising<'r> {
     pub(super) basis: Basis,
 }
 
-/// A bottle or a diluent of the shelf.
+/// A bottle or a diluent of the shop.
 pub(super) struct Candidate<'r> {
     pub(super) name: &'r str,
     pub(super) kind: PartKind,
     pub(super) strength: Interval<MassFraction>,
     basis: Basis,
-    price: Option<PricePerKg>,
-    in_hand: Option<Mass>,
+    /// With the amount in hand and the price, as far as the shop states them.
+    stock: Stock,
 }
 
-/// Developers first, in the order of the shelf, then diluents, which count as stocks without peroxide.
+/// Developers first, in the order of the shop, then diluents, which count as stocks without peroxide.
 pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
-    let bottles = request.bottles.iter().map(|bottle| Candidate {
+    let bottles = request.bottles.iter().zip(&request.shop.bottles).map(|(bottle, stocked)| Candidate {
         name: &bottle.name,
         kind: PartKind::Developer,
         strength: bottle.strength,
         basis: bottle.basis,
-        price: bottle.priced.and_then(per_kg),
-        in_hand: None,
+        stock: stocked.facts.stock(bottle.strength.best()),
     });
-    let diluents = request.items.iter().filter(|item| item.kind == ItemKind::Diluent).map(|item| Candidate {
-        name: &item.name,
+    let diluents = request.shop.diluents.iter().map(|diluent| Candidate {
+        name: &diluent.name,
         kind: PartKind::Diluent,
         strength: Interval::exact(MassFraction::ZERO),
         basis: Basis::Stated,
-        price: item.priced.and_then(per_kg),
-        in_hand: None,
+        stock: diluent.facts.stock(MassFraction::ZERO),
     });
     bottles.chain(diluents).collect()
-}
-
-fn per_kg(priced: Priced) -> Option<PricePerKg> {
-    let price = priced.price.decimal().to_f64()?;
-    PricePerKg::from_per_kg(1000.0 * price / priced.pack.g()).ok()
 }
 
 /// The bottle that was named, or a blend that makes `total` of the strength asked for.
@@ -62,7 +54,7 @@ pub(super) fn resolve<'r>(
 ) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     match task.oxidant {
         Oxidant::Bottle(i) => {
-            let stock = stocks.get(i).ok_or("the developer is not on the shelf")?;
+            let stock = stocks.get(i).ok_or("the developer is not in the shop")?;
             Ok(Oxidising { parts: vec![(stock, Share::ALL)], strength: stock.strength, basis: stock.basis })
         }
         Oxidant::Nothing => {
@@ -94,9 +86,10 @@ fn blend<'r>(
         let way_out = "change the strength, or add a developer or a diluent";
         return Err(format!("cannot blend {target}: the shelf {reach}; {way_out}").into());
     };
-    let shelf = |chosen: &mut dyn Iterator<Item = &Candidate>| Shelf::new(chosen.map(stock).collect());
+    let shelf =
+        |chosen: &mut dyn Iterator<Item = &Candidate>| Shelf::new(chosen.map(|one| one.stock.clone()).collect());
     let everything = || shelf(&mut stocks.iter());
-    let blended = if stocks.iter().all(|stock| stock.price.is_some()) {
+    let blended = if stocks.iter().all(|stock| stock.stock.price.is_some()) {
         blend_shelf(&everything()?, target, total, Objective::LeastCost)
     } else {
         let nearest: &[&Candidate] = if best(&above) == best(&below) { &[above] } else { &[above, below] };
@@ -122,9 +115,4 @@ fn blend<'r>(
         basis = only.basis;
     }
     Ok(Oxidising { parts, strength: as_applied(&weighed)?, basis })
-}
-
-fn stock(candidate: &Candidate) -> Stock {
-    let stock = Stock::new(candidate.name, candidate.strength.best());
-    Stock { price: candidate.price, in_hand: candidate.in_hand, ..stock }
 }

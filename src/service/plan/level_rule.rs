@@ -3,7 +3,7 @@ use crate::{
     colour::{Canvas, Level, ProductKind, Scale, blended_level, formula_level, white_blend},
     finding::Reason,
     quantity::{Mass, Share},
-    service::shape::ShadeClass,
+    shop::ShadeClass,
 };
 use schemars::JsonSchema;
 use serde::Serialize;

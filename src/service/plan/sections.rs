@@ -6,8 +6,9 @@ use crate::{
     quantity::{Quantity, Share},
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
-        shape::{ShadeClass, Technique},
+        shape::Technique,
     },
+    shop::ShadeClass,
     source::Interval,
 };
 

@@ -47,7 +47,7 @@ impl Unknown {
                 "the products' compositions are not in a service file; the law is checked for the developers' peroxide"
             }
             Self::Alkalinity => "no data of the products; nothing is invented",
-            Self::Money => "the file has no `prices`",
+            Self::Money => "the shop states no `currency`",
             Self::Toner => "the file names none; choose it on the lifted hair",
         }
     }

@@ -10,5 +10,5 @@ pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
-pub(super) use shelf::{Bottle, Item, ItemKind, OwnLimits, Priced};
+pub(super) use shelf::{Bottle, Item, ItemKind};
 pub(super) use task::{Oxidant, Task};

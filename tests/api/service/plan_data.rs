@@ -1,6 +1,6 @@
 //! The plan as plain data: its schema is current, every number says its unit, every estimate keeps its bounds.
 
-use super::base::{changed, example, fine, only_colour};
+use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
     colour::{Lightness, Redness, Yellowness},
     finding::Rule,
@@ -135,8 +135,8 @@ fn a_stated_margin_reaches_the_lift() {
 #[test]
 fn a_strength_with_bounds_stays_one() {
     let plan = changed(only_colour(), |file| {
-        file.shelf.developer[0].strength = "20 vol label".to_owned();
-        file.shelf.developer[0].cream = Some(true);
+        shop(file).developer[0].strength = "20 vol label".to_owned();
+        shop(file).developer[0].cream = Some(true);
     });
     let mix = &plan.mixes[0];
     assert!(!mix.developer.is_exact() && !mix.on_hair.is_exact() && !mix.bowls[0].on_hair.is_exact());

@@ -10,7 +10,8 @@ use crate::{
         Reason, Rule,
         Verdict::{NotJudged, Passed, Stop, Warning},
     },
-    service::request::{Item, ItemKind, OwnLimits},
+    service::request::{Item, ItemKind},
+    shop::OwnLimits,
 };
 
 pub(super) const OWN_INSTRUCTIONS: &str = "the product's own instructions, as entered on the shelf";

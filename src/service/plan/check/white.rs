@@ -11,7 +11,7 @@ use crate::{
     },
     mix::natural_share,
     quantity::Share,
-    service::shape::ShadeClass,
+    shop::ShadeClass,
     source::COMMON_PRACTICE,
 };
 
