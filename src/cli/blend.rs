@@ -5,7 +5,6 @@ use super::{
     shop::{Pourable, Pourables, pourables},
 };
 use crate::{
-    mix::as_applied,
     money::{Money, Rounding},
     peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
     quantity::{Mass, MassFraction, Temperature},
@@ -18,7 +17,7 @@ use serde::Serialize;
 /// A blend from the shelf, as data.
 #[derive(Serialize)]
 struct Report {
-    objective: &'static str,
+    objective: Objective,
     target_ww_percent: f64,
     total_g: f64,
     division_g: f64,
@@ -68,7 +67,7 @@ struct Wanted {
 
 fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<Report, Refusal> {
     let rounded = blend.round_to_scale(wanted.division)?;
-    let (mut portions, mut parts, mut no_price) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut portions, mut no_price) = (Vec::new(), Vec::new());
     let (mut cost, mut leftover_g) = (Decimal::ZERO, 0.0);
     for (portion, &weigh) in blend.portions.iter().zip(&rounded.masses) {
         let named = |bottle: &&Pourable| bottle.stock.name == portion.stock.name;
@@ -84,10 +83,9 @@ fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<R
         }
         let left_g = bottle.stock.in_hand.map(|in_hand| in_hand.minus_or_zero(weigh).g());
         leftover_g += left_g.unwrap_or(0.0);
-        parts.push((weigh, bottle.strength));
         portions.push(PortionReport {
             name: bottle.stock.name.clone(),
-            stock_ww_percent: bottle.strength,
+            stock_ww_percent: bottle.stock.strength,
             exact_g: portion.mass.g(),
             weigh_g: weigh.g(),
             left_g,
@@ -96,12 +94,12 @@ fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<R
     let money = |currency| Money::from_decimal(cost, currency, Rounding::MidpointAwayFromZero);
     let currency = if no_price.len() == portions.len() { None } else { bottles.currency };
     Ok(Report {
-        objective: wanted.objective.name(),
+        objective: wanted.objective,
         target_ww_percent: wanted.target.percent_ww(),
         total_g: wanted.total.g(),
         division_g: wanted.division.g(),
         weighed_g: rounded.total.g(),
-        strength_ww_percent: as_applied(&parts)?,
+        strength_ww_percent: rounded.strength,
         cost: currency.map(money).transpose()?,
         no_price,
         leftover_g,
@@ -115,7 +113,7 @@ fn text(report: &Report) -> String {
         "{} g of {} % w/w, {}",
         number(report.total_g, 3),
         number(report.target_ww_percent, 2),
-        report.objective.replace('-', " ")
+        report.objective
     ));
     let grams = |mass: f64| format!("{} g", number(mass, 4));
     let row = |portion: &PortionReport| {
@@ -139,7 +137,7 @@ fn text(report: &Report) -> String {
     if let Some(cost) = &report.cost {
         sheet.line(&format!("cost {cost}"));
     }
-    if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost.name()) {
+    if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost) {
         sheet.paragraph(&format!("no price stated, counted as free: {}", report.no_price.join(", ")), 2);
     }
     sheet.paragraph(super::dilute::CAUTION, 0);

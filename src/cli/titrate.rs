@@ -1,8 +1,8 @@
 use super::{Outcome, Refusal, args::TitrateArgs, output, read};
 use crate::{
     peroxide::{
-        Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval, permanganate,
-        read_glass, read_label,
+        Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval,
+        convert_interval_to, permanganate, read_glass,
     },
     quantity::{AmountConcentration, Normality, Volume},
     source::Interval,
@@ -102,7 +102,7 @@ impl Glass {
             match unit.parse().map_err(|error: crate::peroxide::ParseUnitError| failed(&error))? {
                 StrengthUnit::MolPerL => AmountConcentration::from_mol_per_l(value).map_err(|error| failed(&error)),
                 StrengthUnit::EqPerL => {
-                    Normality::from_eq_per_l(value).and_then(permanganate).map_err(|error| failed(&error))
+                    Normality::from_eq_per_l(value).map(permanganate).map_err(|error| failed(&error))
                 }
                 unit => Err(Refusal(format!("{NAME}: state the permanganate in mol/L or N, not in {unit}"))),
             }
@@ -120,17 +120,11 @@ impl Glass {
 
 /// A stated strength as the titration counts it; a label keeps all its readings as bounds.
 fn by_volume(text: &str, conditions: &Conditions) -> Result<Interval<AmountConcentration>, Refusal> {
-    let to_mol = |strength: Strength| convert_interval(strength, StrengthUnit::MolPerL, conditions);
-    let found = match read::option("--expect", text) {
-        Ok(StatedStrength::TradeLabel(label)) => {
-            let ww = read_label(label, conditions)?.spread()?;
-            let (low, best, high) = (to_mol(ww.low().into())?, to_mol(ww.best().into())?, to_mol(ww.high().into())?);
-            Interval::new(low.low(), best.best(), high.high())?
-        }
-        _ => to_mol(read::option("--expect", text)?)?,
+    let strength: Interval<Strength> = match read::option("--expect", text) {
+        Ok(label @ StatedStrength::TradeLabel(_)) => label.mass_fraction_under(conditions)?.into(),
+        _ => read::option::<Strength>("--expect", text)?.into(),
     };
-    let typed = |strength: Strength| AmountConcentration::from_mol_per_l(strength.number());
-    Ok(Interval::new(typed(found.low())?, typed(found.best())?, typed(found.high())?)?)
+    Ok(convert_interval_to(strength, conditions)?)
 }
 
 /// The bounds in another unit: those of the titration and those of the density together.
@@ -139,9 +133,7 @@ fn shown(
     unit: StrengthUnit,
     conditions: &Conditions,
 ) -> Result<Interval<f64>, Refusal> {
-    let to = |strength: AmountConcentration| convert_interval(strength.into(), unit, conditions);
-    let (low, best, high) = (to(strength.low())?.low(), to(strength.best())?.best(), to(strength.high())?.high());
-    Ok(Interval::ordered(low.number(), best.number(), high.number()))
+    Ok(convert_interval(strength, unit, conditions)?.map(Strength::number))
 }
 
 fn words(found: &Interval<f64>, decimals: usize) -> String {
@@ -165,7 +157,7 @@ fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
     for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
         sheet.line(&format!("  {} {unit}", words(found, decimals)));
     }
-    let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.name());
+    let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.code());
     sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));
     sheet.paragraph("Bounds: every stated tolerance off at once in the worst way, and the density.", 2);
     if !report.no_tolerance_stated.is_empty() {

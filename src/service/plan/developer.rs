@@ -33,14 +33,14 @@ pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
         kind: PartKind::Developer,
         strength: bottle.strength,
         basis: bottle.basis,
-        stock: stocked.facts.stock(bottle.strength.best()),
+        stock: stocked.facts.stock(bottle.strength),
     });
     let diluents = request.shop.diluents.iter().map(|diluent| Candidate {
         name: &diluent.name,
         kind: PartKind::Diluent,
         strength: Interval::exact(MassFraction::ZERO),
         basis: Basis::Stated,
-        stock: diluent.facts.stock(MassFraction::ZERO),
+        stock: diluent.facts.stock(Interval::exact(MassFraction::ZERO)),
     });
     bottles.chain(diluents).collect()
 }
@@ -102,7 +102,7 @@ fn blend<'r>(
 
     // The strongest goes into the bowl first.
     let mut portions: Vec<_> = blended.portions.iter().collect();
-    portions.sort_by(|a, b| b.stock.strength.percent_ww().total_cmp(&a.stock.strength.percent_ww()));
+    portions.sort_by(|a, b| b.stock.strength.best().percent_ww().total_cmp(&a.stock.strength.best().percent_ww()));
     let mut basis = Basis::Derived;
     let (mut parts, mut weighed) = (Vec::new(), Vec::new());
     for portion in portions {
