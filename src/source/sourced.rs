@@ -2,12 +2,12 @@ use super::{Basis, Citation};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// A value with the ground it stands on.
+/// A value with its basis.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Sourced<T> {
     /// The value.
     pub value: T,
-    /// What kind of ground.
+    /// What it rests on.
     pub basis: Basis,
     /// The citation, where there is one.
     pub citation: Option<&'static Citation>,
