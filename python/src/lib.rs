@@ -13,6 +13,7 @@ mod peroxide;
 mod plain;
 mod room;
 mod service;
+mod shop;
 mod source;
 mod toner;
 
@@ -30,8 +31,8 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, source::source,
-        toner::toner,
+        colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, shop::shop,
+        source::source, toner::toner,
     };
 
     #[pymodule_init]
