@@ -7,7 +7,6 @@ use crate::{
     quantity::{Mass, MassFraction, PricePerKg, Temperature},
     reader::{Format, Problems},
     shop::{self, Shop, StockFacts, shape::ShopFile},
-    source::Interval,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 use std::path::Path;
@@ -15,8 +14,6 @@ use std::path::Path;
 /// A bottle as the blend sees it, and beside it what the blend takes no account of.
 pub(super) struct Pourable {
     pub(super) stock: Stock,
-    /// With the bounds that a label or a strength by volume brings.
-    pub(super) strength: Interval<MassFraction>,
     pub(super) price_per_kg: Option<Decimal>,
 }
 
@@ -56,12 +53,10 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
     if let Some(path) = &args.shop {
         let (shop, ()) = read_with(path, |_| Ok(()))?;
         for bottle in &shop.bottles {
-            let strength = bottle.strength(temperature)?;
-            all.push(of_shop(bottle.stock(temperature)?, strength, &bottle.facts));
+            all.push(of_shop(bottle.stock(temperature)?, &bottle.facts));
         }
-        let none = Interval::exact(MassFraction::ZERO);
         for diluent in &shop.diluents {
-            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), none, &diluent.facts));
+            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), &diluent.facts));
         }
         match (shop.currency, currency) {
             (Some(one), Some(other)) if one != other => {
@@ -83,8 +78,8 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
     Ok(Pourables { all, currency })
 }
 
-fn of_shop(stock: Stock, strength: Interval<MassFraction>, facts: &StockFacts) -> Pourable {
-    Pourable { stock, strength, price_per_kg: facts.price_per_kg() }
+fn of_shop(stock: Stock, facts: &StockFacts) -> Pourable {
+    Pourable { stock, price_per_kg: facts.price_per_kg() }
 }
 
 /// `name=12 % w/w, 300 g, 9.90/kg`: the strength comes first, the others are told by their units.
@@ -96,7 +91,7 @@ fn from_option(text: &str, temperature: Temperature) -> Result<Pourable, Refusal
     if name.is_empty() || name.chars().count() > 60 {
         return Err(Refusal("give the bottle a name of 1 to 60 characters".to_owned()));
     }
-    let (mut stock, mut price_per_kg) = (Stock::new(name, strength.best()), None);
+    let (mut stock, mut price_per_kg) = (Stock::new(name, strength), None);
     for fact in facts {
         if let Some(number) = fact.strip_suffix("/kg") {
             let price = parse_decimal("price", number.trim())?;
@@ -110,5 +105,5 @@ fn from_option(text: &str, temperature: Temperature) -> Result<Pourable, Refusal
             return Err(Refusal(format!("cannot read {fact:?}: {way_out}")));
         }
     }
-    Ok(Pourable { stock, strength, price_per_kg })
+    Ok(Pourable { stock, price_per_kg })
 }

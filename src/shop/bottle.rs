@@ -99,6 +99,6 @@ impl Bottle {
     ///
     /// As [`Bottle::strength`].
     pub fn stock(&self, room: Temperature) -> Result<Stock, ConversionError> {
-        Ok(self.facts.stock(self.strength(room)?.best()))
+        Ok(self.facts.stock(self.strength(room)?))
     }
 }

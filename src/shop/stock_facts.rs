@@ -65,7 +65,7 @@ impl StockFacts {
 
     /// The product as one of the stocks of a blend.
     #[must_use]
-    pub fn stock(&self, strength: MassFraction) -> Stock {
+    pub fn stock(&self, strength: impl Into<Interval<MassFraction>>) -> Stock {
         let mut stock = Stock::new(self.declared.name.as_str(), strength);
         stock.in_hand = self.in_hand;
         stock.price = self.price_per_kg().and_then(|price| PricePerKg::from_per_kg(price.to_f64()?).ok());

@@ -11,7 +11,7 @@ fn a_table_of_one_published_dilution() {
     let table = data(&["table", "--stocks", "35 % w/w", "--targets", "3 % w/w", "--total", "100", "--division", "0.1"]);
     let weigh = &table["rows"][0]["weigh"];
     assert_eq!((number(&weigh["stock_g"]), number(&weigh["diluent_g"])), (8.6, 91.4));
-    assert_near(number(&weigh["true_strength_ww_percent"]), 3.01, 1e-9);
+    assert_near(number(&weigh["strength_ww_percent"]), 3.01, 1e-9);
     assert_near(number(&weigh["diluent_parts"]), 32.0 / 3.0, 1e-9);
 }
 
@@ -31,7 +31,7 @@ fn a_table_is_text_or_csv() {
     }
     let csv = fine(&[&args[..], &["--csv"]].concat());
     let mut rows = csv.lines();
-    let names = "stock_ww_percent,target_ww_percent,stock_g,diluent_g,true_strength_ww_percent,diluent_parts,refused";
+    let names = "stock_ww_percent,target_ww_percent,stock_g,diluent_g,strength_ww_percent,diluent_parts,refused";
     assert_eq!(rows.next(), Some(names));
     assert_eq!(rows.next(), Some("12.0,10.0,83.0,17.0,9.96,0.2,"));
     assert_eq!(

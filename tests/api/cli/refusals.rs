@@ -67,7 +67,7 @@ fn titrate(#[case] titrant: &str, #[case] aliquot: &str, #[case] others: &[&str]
 #[case::no_currency(&["--stock", "a=9 % w/w, 9.90/kg"], "there are prices but no currency: add --currency, or `currency = \"EUR\"` at the top of the shop file")]
 #[case::price(&["--stock", "a=9 % w/w, 1 9/kg"], "--stock \"a=9 % w/w, 1 9/kg\": price \"1 9\" is not a decimal number: write digits with a point, for example 12.50")]
 #[case::no_name(&["--stock", "=9 % w/w"], "--stock \"=9 % w/w\": give the bottle a name of 1 to 60 characters")]
-#[case::objective(&["--stock", "9 % w/w", "--objective", "cheap"], "--objective: unknown objective (got \"cheap\"): must be least-cost, fewest-bottles or least-leftover")]
+#[case::objective(&["--stock", "9 % w/w", "--objective", "cheap"], "--objective: unknown objective \"cheap\": give one of least-cost, fewest-bottles, least-leftover")]
 #[case::currency(&["--stock", "9 % w/w", "--currency", "ZZZ"], "unknown currency \"ZZZ\": give the three-letter code of ISO 4217 in capitals, for example EUR")]
 fn blend(#[case] others: &[&str], #[case] text: &str) {
     refused(&[&["blend", "--target", "6 % w/w", "--total", "60"], others].concat(), text);
