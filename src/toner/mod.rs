@@ -7,6 +7,7 @@
 mod dose;
 mod exposed;
 mod find;
+mod known;
 mod html;
 mod mix;
 mod predictor;
@@ -16,8 +17,9 @@ mod search;
 mod target;
 
 pub use dose::{NeutralisingDose, neutralising_dose};
-pub use exposed::{Exposed, Porosity};
+pub use exposed::{Exposed, Porosity, Start};
 pub use find::find_toner;
+pub use known::{KnownStart, StartError};
 pub use mix::{MixPart, Outcome, TonerAnswer, TonerMix};
 pub use request::{TonerError, TonerRequest};
 pub use target::Target;

@@ -66,11 +66,11 @@ struct Tress {
 
 impl Tress {
     fn seen(&self) -> Lab {
-        self.measured.adapted_to(White::D65TwoDegree)
+        self.measured.adapted_to(White::D65TenDegree)
     }
 
     fn off(&self) -> Difference {
-        Difference::between(self.seen(), self.swatch.lab()).expect("both for 2 degrees")
+        Difference::between(self.seen(), self.swatch.lab()).expect("both for 10 degrees")
     }
 
     /// Whether the model's bounds hold the measurement, coordinate by coordinate.
