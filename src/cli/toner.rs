@@ -4,7 +4,8 @@ use crate::{
     quantity::Mass,
     text::{Sheet, number},
     toner::{
-        Exposed, KnownStart, MixPart, Outcome as Reach, Porosity, Start, StartError, Target, TonerAnswer, TonerRequest, find_toner,
+        Exposed, KnownStart, MixPart, Outcome as Reach, Porosity, Start, StartError, Target, TonerAnswer, TonerRequest,
+        find_toner,
     },
 };
 use serde::Serialize;

@@ -140,7 +140,8 @@ mod tests {
         for hue in Hue::ALL {
             let (one, other) = (hue.primaries(), hue.complement().primaries());
             // A secondary is two primaries, so it counts twice against the primary that it lacks.
-            let weighed = |share: f64| one.iter().zip(other).map(|(a, b)| a * share + b * (1.0 - share)).collect::<Vec<_>>();
+            let weighed =
+                |share: f64| one.iter().zip(other).map(|(a, b)| a * share + b * (1.0 - share)).collect::<Vec<_>>();
             let spread = |parts: &[f64]| parts.iter().map(|part| (part - 1.0 / 3.0).abs()).fold(0.0, f64::max);
             let best = (0..=300).map(|i| spread(&weighed(f64::from(i) / 300.0))).fold(1.0, f64::min);
             assert!(best < 0.12, "{hue}: {best}");

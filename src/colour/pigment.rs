@@ -50,8 +50,7 @@ impl Melanin {
         // Depth falls with every bit lost; the widest case, black to 12, needs less than 64.
         let dose = solve(guess, 0.0, 64.0, |dose| {
             let (left, change) = (start.after(dose, model), start.change(dose, model));
-            let (luminance, slope) =
-                model.fibre.luminance(&left.absorption(model), &change.absorption(model));
+            let (luminance, slope) = model.fibre.luminance(&left.absorption(model), &change.absorption(model));
             let (depth, steepness) = model.fibre.depth(luminance);
             (depth - target, steepness * slope)
         });

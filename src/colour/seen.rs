@@ -1,5 +1,5 @@
 use super::{
-    Hue, Lab, Level, SETS, Swatch, Visibility, White,
+    Hue, Lab, Level, SETS, Swatch, UnderlyingPigment, Visibility, White,
     bands::Bands,
     fibre::Fibre,
     pigment::EUMELANIN,
@@ -66,6 +66,30 @@ impl SeenPigment {
             // The angles of the wheel are for the 2 degree observer.
             xyz_of(Lab::raw(lab_of(sample).l(), chroma * angle.cos(), chroma * angle.sin(), White::D65TwoDegree))
         }))
+    }
+
+    /// The same as an entry of the list: the hue seen, and the complement that neutralises it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Level, SeenPigment};
+    ///
+    /// let orange: SeenPigment = "orange".parse()?;
+    /// assert_eq!(orange.listed(Level::new(7.0)?).neutraliser, Some((Hue::Blue, Hue::Blue)));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn listed(&self, level: Level) -> UnderlyingPigment {
+        let (_, expected) = underlying_pigment(level).value.visibility;
+        let (hue, visibility) = (self.hue, self.visibility.unwrap_or(expected));
+        UnderlyingPigment {
+            level,
+            words: (hue.words(), hue.words()),
+            exposed: (hue, hue),
+            neutraliser: Some((hue.complement(), hue.complement())),
+            visibility: (visibility, visibility),
+        }
     }
 
     /// How much stronger than the list expects at this level, as a factor.

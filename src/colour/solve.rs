@@ -6,7 +6,11 @@ pub(super) fn solve(guess: f64, low: f64, high: f64, f: impl Fn(f64) -> (f64, f6
     let mut x = guess.clamp(low, high);
     for _ in 0..40 {
         let (value, slope) = f(x);
-        if value > 0.0 { low = x } else { high = x }
+        if value > 0.0 {
+            low = x
+        } else {
+            high = x
+        }
         let newton = x - value / slope;
         let next = if newton > low && newton < high { newton } else { f64::midpoint(low, high) };
         let step = (next - x).abs();

@@ -1,6 +1,9 @@
 use crate::{
     choice::choice,
-    colour::{Bands, Fibre, Lab, Level, MODELS, Melanin, SeenPigment, Swatch, UnderlyingPigment, spectrum_of, underlying_pigment},
+    colour::{
+        Bands, Fibre, Lab, Level, MODELS, Melanin, SeenPigment, Swatch, UnderlyingPigment, spectrum_of,
+        underlying_pigment,
+    },
     quantity::Share,
     source::Interval,
 };
@@ -13,6 +16,7 @@ pub struct Exposed {
     porosity: Porosity,
     start: Start,
     natural: Option<Level>,
+    seen: Option<SeenPigment>,
 }
 
 choice! {
@@ -94,7 +98,14 @@ impl Exposed {
     #[must_use]
     pub fn lightened(natural: Level, lifted: Level) -> Self {
         let look = Swatch::lightened(natural, lifted);
-        Self { look, level: lifted, porosity: Porosity::Normal, start: Start::Modelled, natural: Some(natural) }
+        Self {
+            look,
+            level: lifted,
+            porosity: Porosity::Normal,
+            start: Start::Modelled,
+            natural: Some(natural),
+            seen: None,
+        }
     }
 
     /// Hair that was measured, and the level it was read as.
@@ -111,7 +122,7 @@ impl Exposed {
     #[must_use]
     pub fn measured(lab: Lab, level: Level) -> Self {
         let look = Swatch::measured(lab);
-        Self { look, level, porosity: Porosity::Normal, start: Start::Measured, natural: None }
+        Self { look, level, porosity: Porosity::Normal, start: Start::Measured, natural: None, seen: None }
     }
 
     /// Hair whose exposed pigment was named by eye, and the level it was read as.
@@ -127,7 +138,8 @@ impl Exposed {
     /// ```
     #[must_use]
     pub fn seen(pigment: SeenPigment, level: Level) -> Self {
-        Self { look: pigment.look(level), level, porosity: Porosity::Normal, start: Start::Seen, natural: None }
+        let look = pigment.look(level);
+        Self { look, level, porosity: Porosity::Normal, start: Start::Seen, natural: None, seen: Some(pigment) }
     }
 
     /// White hair: a shade gives its own level there.
@@ -142,7 +154,14 @@ impl Exposed {
     #[must_use]
     pub fn white() -> Self {
         let look = Swatch::white();
-        Self { look, level: Level::LIGHTEST, porosity: Porosity::Normal, start: Start::White, natural: None }
+        Self {
+            look,
+            level: Level::LIGHTEST,
+            porosity: Porosity::Normal,
+            start: Start::White,
+            natural: None,
+            seen: None,
+        }
     }
 
     /// The same hair, known to be porous or not.
@@ -183,7 +202,7 @@ impl Exposed {
         self.start
     }
 
-    /// The warmth that the trade's list names for this hair, when it was lightened and the list is what there is to go by.
+    /// The warmth that somebody saw in it, or that the trade's list names when nobody looked; none where it was measured.
     ///
     /// # Example
     ///
@@ -197,12 +216,13 @@ impl Exposed {
     /// ```
     #[must_use]
     pub fn listed_warmth(&self) -> Option<UnderlyingPigment> {
-        let lightened = match self.start {
-            Start::Modelled => self.natural.is_none_or(|natural| natural < self.level),
-            Start::Seen => true,
-            Start::Measured | Start::White => false,
-        };
-        lightened.then(|| underlying_pigment(self.level).value).filter(|pigment| pigment.neutraliser.is_some())
+        match (self.start, self.seen) {
+            (Start::Seen, Some(seen)) => Some(seen.listed(self.level)),
+            (Start::Modelled, _) if self.natural.is_none_or(|natural| natural < self.level) => {
+                Some(underlying_pigment(self.level).value).filter(|pigment| pigment.neutraliser.is_some())
+            }
+            _ => None,
+        }
     }
 
     /// The pigment in it and the fibre around it under a set of assumptions, and how much of a shade it takes up.

@@ -85,12 +85,13 @@ fn complement_asked(request: &TonerRequest<'_>, target: &Swatch) -> Option<Hue> 
     cooler.then_some(lighter)
 }
 
-/// Among the mixes that the model cannot tell from the nearest, the first that holds the complement, or a hue beside it.
+/// Among the mixes that the model cannot tell from the nearest, the first whose only hue is the complement, or a hue beside
+/// it: the complement alone or with neutral shades.
 fn chosen(ranked: &[Candidate], shades: &[&Shade], complement: Hue, error: f64) -> Option<usize> {
     let limit = ranked.first()?.cost() + error.max(Difference::REPEAT_READINGS);
     let steps = |candidate: &Candidate| {
         let hues = candidate.parts.iter().filter_map(|(place, _)| shades.get(*place)?.tone().main_hue());
-        hues.map(|hue| hue.steps_to(complement)).min().unwrap_or(usize::MAX)
+        hues.map(|hue| hue.steps_to(complement)).max().unwrap_or(usize::MAX)
     };
     let within = || ranked.iter().enumerate().take_while(|(_, candidate)| candidate.cost() <= limit);
     (0..=1).find_map(|far| within().find(|(_, candidate)| steps(candidate) == far)).map(|(place, _)| place)

@@ -7,8 +7,8 @@
 mod dose;
 mod exposed;
 mod find;
-mod known;
 mod html;
+mod known;
 mod mix;
 mod predictor;
 mod request;

@@ -1,5 +1,8 @@
 use super::{Exposed, Target, search};
-use crate::{colour::{Level, Shade}, quantity::{Mass, Share}};
+use crate::{
+    colour::{Level, Shade},
+    quantity::{Mass, Share},
+};
 
 /// What to look for, among what, and how finely it can be weighed.
 #[derive(Debug, Clone)]

@@ -9,10 +9,16 @@ use crate::{
 
 pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<Finding> {
     let exposed = &request.exposed;
-    [target_lighter(exposed, target), much_darker(exposed, mix), porosity(exposed, mix), over_neutralised(exposed, mix), cool_dose(exposed, mix)]
-        .into_iter()
-        .flatten()
-        .collect()
+    [
+        target_lighter(exposed, target),
+        much_darker(exposed, mix),
+        porosity(exposed, mix),
+        over_neutralised(exposed, mix),
+        cool_dose(exposed, mix),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 /// Levels that a toner may be darker than the hair before it is called colour rather than toner (common practice).
