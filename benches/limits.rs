@@ -40,7 +40,7 @@ fn benches(c: &mut Criterion) {
     let Ok(bowl) = Composition::mix(vec![(gram, Product::declared("bowl", ingredients))]) else { return };
     let of = Use::professional(Purpose::OxidativeColour);
     let eu = Table::of(Jurisdiction::EuropeanUnion);
-    assert!(check(eu, &bowl, of).findings.len() >= 20);
+    assert!(check(eu, &bowl, of).judgements.len() >= 20);
     c.bench_function("limits/check/twenty_ingredients", |b| b.iter(|| check(black_box(eu), black_box(&bowl), of)));
     c.bench_function("limits/check_peroxide", |b| {
         b.iter(|| check_peroxide(black_box(Jurisdiction::EuropeanUnion), black_box(level), of))

@@ -3,8 +3,8 @@
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::business::list;
 use foilwork::money::{
-    CostColumns, Currency, Labour, Margin, Money, OnCosts, Overhead, Rounding, ServiceColumns, TaxRate, add_tax,
-    allocate, cost_columns, price_from_margin, product_cost,
+    CostColumns, Currency, Labour, Margin, Money, OnCosts, Overhead, PackPrice, Rounding, ServiceColumns, TaxRate,
+    add_tax, allocate, cost_columns, price_from_margin, supply_cost,
 };
 use foilwork::quantity::{Duration, Mass};
 use rust_decimal::Decimal;
@@ -54,8 +54,11 @@ fn columns(rows: usize) -> Columns {
 
 fn scalar(c: &mut Criterion) {
     let (pack, used) = (Mass::from_g(500.0).unwrap(), Mass::from_g(42.5).unwrap());
-    c.bench_function("money/product_cost/scalar", |b| {
-        b.iter(|| product_cost(black_box(euros("26.40")), black_box(pack), black_box(used), HALF_UP))
+    c.bench_function("money/supply_cost/scalar", |b| {
+        b.iter(|| {
+            PackPrice::new(black_box(euros("26.40")), black_box(pack))
+                .and_then(|pack| supply_cost(pack, black_box(used), HALF_UP))
+        })
     });
     let margin = Margin::from_percent(30.into()).unwrap();
     c.bench_function("money/price_from_margin/scalar", |b| {

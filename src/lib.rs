@@ -1,4 +1,72 @@
-//! Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
+//! Hair-colour chemistry for lightening in foils and freehand: which strength, how much to mix in how many bowls, what is
+//! then on the hair and whether the law allows it, toned with what, at what cost and price. Facts about the hair, the
+//! products and the prices go in; a checked, explained, weighable plan comes out, in which every number has a basis and
+//! every estimate its bounds.
+//!
+//! ```
+//! use foilwork::prelude::*;
+//!
+//! // 80 g at 4.5 % from a 12 % developer, and what is on the hair after mixing with 40 g of lightener.
+//! let (stock, target) = ("12 % w/w".parse()?, "4.5 % w/w".parse()?);
+//! let blend = dilute(stock, target, "80 g".parse()?)?;
+//! let (developer, lightener) = (Interval::exact(target), Interval::exact(MassFraction::ZERO));
+//! let bowl = as_applied(&[(blend.total(), developer), ("40 g".parse()?, lightener)])?;
+//! assert_eq!(format!("{} of stock, {:.2} on the hair", blend.stock, bowl.best()), "30 g of stock, 3.00 % w/w on the hair");
+//!
+//! // A whole service: facts in, a checked plan out.
+//! let plan = plan(&parse(include_str!("../examples/soft-gradient.toml"), Format::Toml)?)?;
+//! assert!(!plan.is_blocked());
+//! println!("{}", bench_sheet(&plan));
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
+//!
+//! # Where things are
+//!
+//! | in the salon you say | here it is |
+//! | --- | --- |
+//! | 6 %, 20 vol: the strength on the bottle | [`peroxide::StatedStrength`], in every unit by [`peroxide::convert`] |
+//! | weaken a developer | [`peroxide::dilute`] |
+//! | use up the open bottles | [`peroxide::blend_shelf`] |
+//! | 1:2, the formula | [`mix::Ratio`], [`mix::Recipe`] |
+//! | the strength on the hair | [`mix::as_applied`] |
+//! | fresh bowls | [`mix::bowls`] |
+//! | is that allowed? | [`limits::check`] |
+//! | level or depth, tone or reflect | [`colour::Level`], [`colour::Tone`] |
+//! | the warmth underneath | [`colour::underlying_pigment`] |
+//! | which shade for that level | [`colour::formula_level`] |
+//! | how much natural shade for the white | [`mix::natural_share`] |
+//! | the toner | [`toner::find_toner`] |
+//! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
+//! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
+//! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
+//! | ten thousand bottles at once | [`mod@column`] |
+//! | says who? | [`source::register`] |
+//!
+//! # What it does not do
+//!
+//! - It does not say that anything is safe, and it does not replace the product's own instructions, a skin test, a strand
+//!   test, local law or training.
+//! - It knows no brand and no product: strengths, ratios, compositions and prices are yours to enter.
+//! - It forecasts no lift against time, chooses no strengths that make sections finish together, and works out no hair
+//!   mass and no foil layout yet; the sheet says "not computed" there.
+//! - A swatch is a model, not a photograph.
+//!
+//! # The rooms
+//!
+//! Data flows one way, from the top of this list to its end.
+//!
+//! | room | holds |
+//! | --- | --- |
+//! | [`quantity`], [`source`], [`choice`], [`finding`], [`text`] | what a number is, what it rests on, words to choose from, what a check found, how it is written |
+//! | [`reader`], [`scale`] | files of a derived shape; rounding to a real scale |
+//! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
+//! | [`colour`], [`toner`] | level, tone, shades, pigment; what to put on top |
+//! | [`money`], [`business`] | cost and price; whether the salon lives from them |
+//! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
+//! | [`mod@column`] | the same functions over slices |
+//!
+//! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
+//! [`docs::why`]. With the feature `cli` there is the command line too.
 
 #![forbid(unsafe_code)]
 #![warn(missing_docs)]
@@ -8,11 +76,14 @@ pub mod business;
 pub mod choice;
 pub mod colour;
 pub mod column;
+pub mod docs;
 pub mod finding;
+pub mod lift;
 pub mod limits;
 pub mod mix;
 pub mod money;
 pub mod peroxide;
+pub mod prelude;
 pub mod quantity;
 pub mod reader;
 pub mod scale;

@@ -13,7 +13,8 @@ from pathlib import Path
 import numpy as np
 from scipy.optimize import minimize
 
-from foilwork.colour import ciede2000, lab_to_xyz, read_shades, toner
+from foilwork.colour import ciede2000, lab_to_xyz, read_shades
+from foilwork.toner import toner
 
 with warnings.catch_warnings():
     warnings.simplefilter("ignore")

@@ -1,45 +1,4 @@
-"""Colour: levels, tones, shades, CIELAB and its differences, modelled swatches, toners."""
+"""Colour: levels, tones, shades, CIELAB and its differences, modelled swatches."""
 
-from foilwork._native import (
-    Level,
-    Shade,
-    Swatch,
-    TonerAnswer,
-    ciede2000,
-    complement,
-    formula_level,
-    lab_to_lch,
-    lab_to_srgb,
-    lab_to_xyz,
-    lch_to_lab,
-    lift_needed,
-    pre_pigmentation,
-    read_shades,
-    result_level,
-    srgb_to_lab,
-    swatch,
-    toner,
-    xyz_to_lab,
-)
-
-__all__ = [
-    "Level",
-    "Shade",
-    "Swatch",
-    "TonerAnswer",
-    "ciede2000",
-    "complement",
-    "formula_level",
-    "lab_to_lch",
-    "lab_to_srgb",
-    "lab_to_xyz",
-    "lch_to_lab",
-    "lift_needed",
-    "pre_pigmentation",
-    "read_shades",
-    "result_level",
-    "srgb_to_lab",
-    "swatch",
-    "toner",
-    "xyz_to_lab",
-]
+from foilwork._native.colour import *
+from foilwork._native.colour import __all__ as __all__

@@ -1,43 +1,4 @@
 """The bowl: ratios, recipes, weighing on a real scale, bowls over time, what is on the hair."""
 
-from foilwork._native import (
-    Additive,
-    Bowl,
-    BowlPlan,
-    Composition,
-    DeclaredProduct,
-    Ingredient,
-    Ratio,
-    Recipe,
-    Weighing,
-    as_applied,
-    bowls,
-    convert_amount,
-    handling,
-    minimum_bowl,
-    minimum_mass,
-    mixing_card,
-    natural_share,
-    weigh,
-)
-
-__all__ = [
-    "Additive",
-    "Bowl",
-    "BowlPlan",
-    "Composition",
-    "DeclaredProduct",
-    "Ingredient",
-    "Ratio",
-    "Recipe",
-    "Weighing",
-    "as_applied",
-    "bowls",
-    "convert_amount",
-    "handling",
-    "minimum_bowl",
-    "minimum_mass",
-    "mixing_card",
-    "natural_share",
-    "weigh",
-]
+from foilwork._native.mix import *
+from foilwork._native.mix import __all__ as __all__

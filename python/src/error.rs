@@ -12,13 +12,6 @@ create_exception!(
 
 create_exception!(
     foilwork,
-    ServiceFileError,
-    FoilworkError,
-    "A service file that cannot be planned. ``problems`` lists (line, field, message) for everything that is wrong."
-);
-
-create_exception!(
-    foilwork,
     OutOfRangeWarning,
     PyUserWarning,
     "Values out of range became NaN because ``errors=\"nan\"`` was given; ``count`` says how many."

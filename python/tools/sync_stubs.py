@@ -1,19 +1,22 @@
-"""Copies the docstrings of the compiled module into its hand-written stub.
+"""Copies what the compiled modules say of themselves into their hand-written stubs.
 
-The docstring is said once, above the Rust function. Signatures in the stub stay as they were written by hand;
-``mypy.stubtest`` holds them against the module. Run it with ``make stubs``; ``--check`` changes nothing and ends with
-status 1 when the stub says something else than the module.
+A docstring is said once, above the Rust function, and the names of a module once, in its ``room!``. Each compiled
+module has a stub at its place under ``_native/``: there the signatures stay as they were written by hand
+(``mypy.stubtest`` holds them against the module), the docstrings and ``__all__`` are copied. Run it with
+``make stubs``; ``--check`` changes nothing and ends with status 1 when a stub says something else than its module.
 """
 
 import argparse
 import ast
 import importlib
 import inspect
+import re
 import sys
 from dataclasses import dataclass
 from pathlib import Path
+from types import ModuleType
 
-STUB = Path(__file__).resolve().parents[1] / "foilwork" / "_native.pyi"
+STUBS = Path(__file__).resolve().parents[1] / "foilwork" / "_native"
 MODULE = "foilwork._native"
 
 Documented = ast.FunctionDef | ast.AsyncFunctionDef | ast.ClassDef
@@ -59,7 +62,7 @@ def collect(body: list[ast.stmt], owner: object, prefix: str, found: list[Entry]
         name = prefix + node.name
         value = inspect.getattr_static(owner, node.name, None)
         if value is None:
-            raise SystemExit(f"the stub has {name}, the compiled module has not (remove it, or export it in lib.rs)")
+            raise SystemExit(f"the stub has {name}, the compiled module has not (remove it, or export it in its room!)")
         found.append(Entry(name, node, docstring(value)))
         if isinstance(node, ast.ClassDef):
             collect(node.body, value, name + ".", found)
@@ -109,26 +112,64 @@ def is_constant(node: ast.stmt, kind: type) -> bool:
     return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, kind)
 
 
+def stubs(folder: Path) -> dict[ModuleType, Path]:
+    """Every compiled module and the place of its stub: a package for one that has modules of its own."""
+    importlib.import_module(MODULE)
+    names = sorted(name for name in sys.modules if name == MODULE or name.startswith(MODULE + "."))
+    found = {}
+    for name in names:
+        path = folder.joinpath(*name.split(".")[2:])
+        nested = any(other.startswith(name + ".") for other in names)
+        found[sys.modules[name]] = path / "__init__.pyi" if nested else path.with_suffix(".pyi")
+    return found
+
+
+def current(source: str, module: ModuleType) -> tuple[str, list[str]]:
+    """The stub as it should be, and what was different."""
+    stale = []
+    names = "__all__ = [\n" + "".join(f'    "{name}",\n' for name in sorted(module.__all__)) + "]\n"
+    listed = re.sub(r"^__all__ = \[.*?\]\n", lambda _: names, source, count=1, flags=re.MULTILINE | re.DOTALL)
+    if names not in listed:
+        raise SystemExit(f"the stub of {module.__name__} has no __all__")
+    if listed != source:
+        stale.append("__all__")
+    found = entries(ast.parse(listed), module)
+    if missing := unwritten(listed, module):
+        raise SystemExit(f"the stub of {module.__name__} has no signature of {', '.join(missing)}")
+    stale += [entry.name for entry in found if not entry.is_current]
+    written = rewrite(listed, found)
+    if lost := [entry.name for entry in entries(ast.parse(written), module) if not entry.is_current]:
+        raise SystemExit(f"cannot write these docstrings into the stub: {', '.join(lost)}")
+    return written, stale
+
+
+def unwritten(source: str, module: ModuleType) -> list[str]:
+    """The names of a module that its stub neither defines nor takes from the stub of a part."""
+    if re.search(r"^from \S+ import \*$", source, re.MULTILINE):
+        return []
+    defined = {node.name for node in ast.parse(source).body if isinstance(node, Documented)}
+    return sorted(set(module.__all__) - defined)
+
+
 def main() -> int:
-    """Rewrites the stub, or checks it."""
-    parser = argparse.ArgumentParser(description="Copy the docstrings of the compiled module into its stub.")
-    parser.add_argument("--check", action="store_true", help="change nothing; status 1 when the stub is not current")
-    parser.add_argument("stub", nargs="?", type=Path, default=STUB, help="the stub file")
+    """Rewrites the stubs, or checks them."""
+    parser = argparse.ArgumentParser(description="Copy names and docstrings of the compiled modules into their stubs.")
+    parser.add_argument("--check", action="store_true", help="change nothing; status 1 when a stub is not current")
+    parser.add_argument("stubs", nargs="?", type=Path, default=STUBS, help="the folder of the stubs")
     arguments = parser.parse_args()
 
-    module = importlib.import_module(MODULE)
-    source = arguments.stub.read_text(encoding="utf-8")
-    found = entries(ast.parse(source), module)
-    stale = [entry.name for entry in found if not entry.is_current]
+    stale = []
+    for module, path in stubs(arguments.stubs).items():
+        source = path.read_text(encoding="utf-8")
+        written, found = current(source, module)
+        stale += [f"{module.__name__}.{name}" for name in found]
+        if found and not arguments.check:
+            path.write_text(written, encoding="utf-8")
     if stale and arguments.check:
-        print(f"the stub differs from the compiled module (run make stubs): {', '.join(stale)}", file=sys.stderr)
+        print(f"the stubs differ from the compiled modules (run make stubs): {', '.join(stale)}", file=sys.stderr)
         return 1
     if stale:
-        written = rewrite(source, found)
-        if lost := [entry.name for entry in entries(ast.parse(written), module) if not entry.is_current]:
-            raise SystemExit(f"cannot write these docstrings into the stub: {', '.join(lost)}")
-        arguments.stub.write_text(written, encoding="utf-8")
-        print(f"copied {len(stale)} docstrings")
+        print(f"copied {len(stale)} names and docstrings")
     return 0
 
 

@@ -18,7 +18,18 @@ pub struct Contribution {
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] unless the price is more than nothing; [`MoneyError::MixedCurrencies`].
+/// [`MoneyError::AmountOutOfRange`] unless the price is more than zero; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::contribution, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// let cut = contribution(usd("35.00")?, usd("20.00")?)?;
+/// assert_eq!((cut.each.to_string(), cut.ratio_percent.round_dp(1).to_string()), ("15.00 USD".into(), "42.9".into()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///
@@ -73,6 +84,18 @@ pub fn break_even(fixed: Money, price: Money, variable: Money, rounding: Roundin
 ///
 /// As [`break_even`].
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::target_profit, money::{Currency, Money, Rounding}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// let half_up = Rounding::MidpointAwayFromZero;
+/// let cuts = target_profit(usd("3000.00")?, usd("35.00")?, usd("20.00")?, usd("1500.00")?, half_up)?;
+/// assert_eq!(cuts.count, 300); // 4500 / 15
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// OpenStax, Principles of Accounting, Volume 2, module m68116.
@@ -102,6 +125,17 @@ pub fn target_profit(
 ///
 /// [`MoneyError::TooLarge`].
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::profit_before_tax, money::{Currency, Money, ProfitTax, Rounding}};
+///
+/// let after = Money::parse("700.00", Currency::from_code("EUR")?)?;
+/// let before = profit_before_tax(after, ProfitTax::from_percent(30.into())?, Rounding::MidpointAwayFromZero)?;
+/// assert_eq!(before.to_string(), "1000.00 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// OpenStax, Principles of Accounting, Volume 2, module m68116.
@@ -110,11 +144,21 @@ pub fn profit_before_tax(after_tax: Money, tax: ProfitTax, rounding: Rounding) -
     Money::rounded(&[after_tax.decimal(), HUNDRED], &under, after_tax.currency(), rounding, "profit before tax")
 }
 
-/// What so many sales leave after the fixed costs; below nothing, a loss.
+/// What so many sales leave after the fixed costs; below zero, a loss.
 ///
 /// # Errors
 ///
 /// [`MoneyError::MixedCurrencies`]; [`MoneyError::TooLarge`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::profit_at, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// assert_eq!(profit_at(usd("3000.00")?, usd("35.00")?, usd("20.00")?, 150)?.to_string(), "-750.00 USD");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn profit_at(fixed: Money, price: Money, variable: Money, count: u32) -> Result<Money, MoneyError> {
     price.minus(variable)?.times(count.into())?.minus(fixed)
 }
@@ -122,7 +166,7 @@ pub fn profit_at(fixed: Money, price: Money, variable: Money, count: u32) -> Res
 /// How far sales can fall before there is a loss.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct MarginOfSafety {
-    /// Sales less break-even sales; below nothing, there is a loss already.
+    /// Sales less break-even sales; below zero, there is a loss already.
     pub amount: Money,
     /// The same in percent of the sales, unrounded.
     pub percent_of_sales: Decimal,
@@ -132,7 +176,18 @@ pub struct MarginOfSafety {
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] unless sales are more than nothing; [`MoneyError::MixedCurrencies`].
+/// [`MoneyError::AmountOutOfRange`] unless sales are more than zero; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::margin_of_safety, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// let safety = margin_of_safety(usd("225000.00")?, usd("153000.00")?)?;
+/// assert_eq!((safety.amount.to_string(), safety.percent_of_sales.to_string()), ("72000.00 USD".into(), "32".into()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///
@@ -158,6 +213,19 @@ pub struct MixedCost {
 /// # Errors
 ///
 /// [`MoneyError::Empty`], [`MoneyError::MixedCurrencies`] or [`MoneyError::TooLarge`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::{MixedCost, split_costs}, money::{Currency, Money}};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let cost = |what: &str, fixed, each| Ok::<_, Box<dyn std::error::Error>>(MixedCost { what: what.into(), fixed: euros(fixed)?, each: euros(each)? });
+/// let costs = [cost("water", "40.00", "0.60")?, cost("till", "25.00", "0.10")?];
+/// let (fixed, each) = split_costs(&costs)?;
+/// assert_eq!((fixed.to_string(), each.to_string()), ("65.00 EUR".into(), "0.70 EUR".into()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn split_costs(costs: &[MixedCost]) -> Result<(Money, Money), MoneyError> {
     let first = costs.first().ok_or(MoneyError::Empty { field: "list of costs" })?;
     let currency = first.fixed.currency();

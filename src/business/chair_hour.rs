@@ -32,6 +32,22 @@ pub struct RankedService {
 /// # Errors
 ///
 /// [`MoneyError::OutOfRange`] for no time at all; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::{ChairService, contribution_per_chair_hour}, money::{Currency, Money}, quantity::Duration};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let toner = ChairService {
+///     what: "toner".into(),
+///     price: euros("35.00")?,
+///     variable: euros("5.00")?,
+///     in_chair: Duration::from_min(40.0)?,
+/// };
+/// assert_eq!(contribution_per_chair_hour(&toner)?.per_chair_hour.to_string(), "45 EUR/h");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn contribution_per_chair_hour(service: &ChairService) -> Result<RankedService, MoneyError> {
     let contribution = service.price.minus(service.variable)?;
     let minutes = exact::decimal(service.in_chair.min(), "chair time")?;

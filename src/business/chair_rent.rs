@@ -30,7 +30,7 @@ pub struct RentOrWageAt {
     pub renting: Money,
     /// What is earned when employed.
     pub employed: Money,
-    /// Renting less employed: above nothing, renting leaves more.
+    /// Renting less employed: above zero, renting leaves more.
     pub difference: Money,
 }
 

@@ -44,7 +44,7 @@ pub struct Pay {
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] for takings or a threshold below nothing, or tiers that do not rise;
+/// [`MoneyError::AmountOutOfRange`] for takings or a threshold below zero, or tiers that do not rise;
 /// [`MoneyError::Empty`] without tiers; [`MoneyError::MixedCurrencies`]; [`MoneyError::TooLarge`].
 ///
 /// # Example
@@ -118,7 +118,18 @@ fn tiered(tiers: &[CommissionTier], takings: Money, rounding: Rounding) -> Resul
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] unless takings are more than nothing; [`MoneyError::OutOfRange`] outside 0 to 100 %.
+/// [`MoneyError::AmountOutOfRange`] unless takings are more than zero; [`MoneyError::OutOfRange`] outside 0 to 100 %.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::commission_rate, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// let rate = commission_rate(usd("120.00")?, usd("1600.00")?)?;
+/// assert_eq!(rate.to_string(), "7.5 % of the takings");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -18,7 +18,7 @@ pub struct DiscountBreakEven {
 /// How many services must be sold at a reduced net price to leave what `count` leave at the full one.
 ///
 /// `needed = count · (before - variable) / (after - variable)`. A discount comes wholly out of the contribution: 20 %
-/// off a service that leaves half its price takes 67 % more clients to earn back.
+/// off a service that leaves half its price takes 67 % more guests to earn back.
 ///
 /// # Errors
 ///

@@ -10,7 +10,7 @@ pub struct HiringStep {
     pub more_services: i64,
     /// What these leave, before the wage.
     pub more_contribution: Money,
-    /// The same less the wage: below nothing, the last one hired does not pay.
+    /// The same less the wage: below zero, the last one hired does not pay.
     pub left: Money,
 }
 
@@ -19,6 +19,18 @@ pub struct HiringStep {
 /// # Errors
 ///
 /// [`MoneyError::Empty`]; [`MoneyError::MixedCurrencies`]; [`MoneyError::TooLarge`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::hiring_steps, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// let steps = hiring_steps(&[8, 16, 23], usd("8.00")?, usd("60.00")?)?;
+/// let left: Vec<_> = steps.iter().map(|step| step.left.to_string()).collect();
+/// assert_eq!(left, ["4.00 USD", "4.00 USD", "-4.00 USD"]); // 8 x 8 - 60, then 7 x 8 - 60
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///
@@ -45,6 +57,16 @@ pub fn hiring_steps(services: &[u32], contribution: Money, wage: Money) -> Resul
 /// # Errors
 ///
 /// As [`hiring_steps`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::best_number_to_hire, money::{Currency, Money}};
+///
+/// let usd = |text: &str| Money::parse(text, Currency::from_code("USD")?);
+/// assert_eq!(best_number_to_hire(&[8, 16, 23, 29], usd("8.00")?, usd("60.00")?)?, 2);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn best_number_to_hire(services: &[u32], contribution: Money, wage: Money) -> Result<usize, MoneyError> {
     let mut best = (0, 0);
     let mut sum = 0_i128;

@@ -1,6 +1,26 @@
-//! Whether the salon pays: break-even, the mix of sales, pay, rent, hiring, productivity, stock, quotes and lists.
+//! Whether the salon lives from its prices: costs and prices come from [`money`](crate::money).
 //!
-//! Costs and prices come from [`money`](crate::money); chemistry is unknown here.
+//! Chemistry is unknown here. Takings are net of tax unless a name says gross.
+//!
+//! # Sell enough
+//!
+//! [`break_even`](break_even()) and [`target_profit`] for one service, [`sales_mix_target`] for a mix of services,
+//! [`margin_of_safety`] for how far sales may fall, [`discount_break_even`](discount_break_even()) for what an offer must
+//! bring in.
+//!
+//! # Use the chair
+//!
+//! [`rank_by_chair_hour`] finds what to promote on a full day, [`productivity`](productivity()) and [`beside_trade`] how
+//! much of the paid time is sold, [`RentOrWage`] whether a chair is better rented.
+//!
+//! # Pay people
+//!
+//! [`commission_pay`], [`share_tips`], [`hiring_steps`].
+//!
+//! # Quote and list
+//!
+//! [`quote_range`] gives a price from-to with what drives it, [`price_list`](price_list()) a list by class of service,
+//! and [`list`] reads, costs and prices the services of a whole salon. [`StockLevel`] says when to order.
 
 mod break_even;
 mod chair_hour;

@@ -3,7 +3,7 @@ use crate::money::{Money, MoneyError, PriceRule};
 use crate::{quantity::Duration, source::Interval};
 use serde::Serialize;
 
-/// One service for one class of client: a length, a hair mass, a number of stages.
+/// One service for one class of guest: a length, a hair mass, a number of stages.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ClassCost {
     /// The service.

@@ -1,4 +1,4 @@
-use crate::money::{Money, MoneyError, Rounding, exact, exact::HUNDRED};
+use crate::money::{Money, MoneyError, ProductiveShare, Rounding, exact, exact::HUNDRED};
 use crate::{
     choice::choice,
     quantity::Duration,
@@ -40,11 +40,11 @@ impl fmt::Display for Productivity {
     }
 }
 
-/// Productive time, with a client in the chair, against a stated other time.
+/// Productive time, with a guest in the chair, against a stated other time.
 ///
 /// # Errors
 ///
-/// [`MoneyError::OutOfRange`] when the other time is nothing.
+/// [`MoneyError::OutOfRange`] when the other time is zero.
 ///
 /// # Example
 ///
@@ -86,13 +86,24 @@ choice! {
 ///
 /// A productive share that is too rosy is how a price comes out too low: every cost of an hour is divided by it.
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::business::{BesideTrade, beside_trade};
+/// use foilwork::money::ProductiveShare;
+///
+/// let half = ProductiveShare::from_percent(50.into())?;
+/// assert_eq!(beside_trade(half).value, BesideTrade::Typical);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// [`PRODUCTIVE_HOURS`], which does not print its denominator; all paid hours are meant, as we read it.
 #[must_use]
-pub fn beside_trade(productive_percent: Decimal) -> Sourced<BesideTrade> {
-    let at_least = |percent: i64| productive_percent >= Decimal::from(percent);
-    let at_most = |percent: i64| productive_percent <= Decimal::from(percent);
+pub fn beside_trade(productive: ProductiveShare) -> Sourced<BesideTrade> {
+    let at_least = |percent: i64| productive.percent() >= Decimal::from(percent);
+    let at_most = |percent: i64| productive.percent() <= Decimal::from(percent);
     let place = match () {
         () if !at_least(30) => BesideTrade::BelowAll,
         () if !at_least(40) => BesideTrade::Low,
@@ -103,11 +114,21 @@ pub fn beside_trade(productive_percent: Decimal) -> Sourced<BesideTrade> {
     Sourced::published(place, &PRODUCTIVE_HOURS)
 }
 
-/// Net takings for each client, rounded once.
+/// Net takings for each guest, rounded once.
 ///
 /// # Errors
 ///
-/// [`MoneyError::OutOfRange`] without clients.
+/// [`MoneyError::OutOfRange`] without guests.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::average_bill, money::{Currency, Money, Rounding}};
+///
+/// let day = Money::parse("500.00", Currency::from_code("EUR")?)?;
+/// assert_eq!(average_bill(day, 6, Rounding::MidpointAwayFromZero)?.to_string(), "83.33 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn average_bill(takings: Money, clients: u32, rounding: Rounding) -> Result<Money, MoneyError> {
     if clients == 0 {
         let allowed = "at least 1";
@@ -125,7 +146,17 @@ pub fn average_bill(takings: Money, clients: u32, rounding: Rounding) -> Result<
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] for retail below nothing or above the takings; [`MoneyError::MixedCurrencies`].
+/// [`MoneyError::AmountOutOfRange`] for retail below zero or above the takings; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::retail_share, money::{Currency, Money}};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// assert_eq!(retail_share(euros("120.00")?, euros("1500.00")?)?.to_string(), "8");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn retail_share(retail: Money, all_takings: Money) -> Result<Decimal, MoneyError> {
     retail.not_negative("retail sales")?.same_currency(all_takings.positive("takings")?)?;
     if retail > all_takings {
@@ -135,13 +166,22 @@ pub fn retail_share(retail: Money, all_takings: Money) -> Result<Decimal, MoneyE
     retail.percent_of(all_takings)
 }
 
-/// The middle of a list of counts (clients a day, say): half the days had fewer, half had more.
+/// The middle of a list of counts (guests a day, say): half the days had fewer, half had more.
 ///
 /// One odd day moves it less than it moves the mean. Of two middle values it is the mean.
 ///
 /// # Errors
 ///
 /// [`MoneyError::Empty`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::business::median_count;
+///
+/// assert_eq!(median_count(&[9, 4, 11, 7])?.to_string(), "8");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

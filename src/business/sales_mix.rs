@@ -28,7 +28,7 @@ pub struct SalesMixPlan {
     pub services: Vec<SalesMixLine>,
     /// Net takings of all of them.
     pub sales: Money,
-    /// What they leave beyond fixed costs and target profit. Below nothing only when one more of some service makes a
+    /// What they leave beyond fixed costs and target profit. Below zero only when one more of some service makes a
     /// loss.
     pub left_over: Money,
 }
@@ -53,8 +53,25 @@ pub struct SalesMixLine {
 ///
 /// # Errors
 ///
-/// [`MoneyError::Empty`]; [`MoneyError::OutOfRange`] for a weight below nothing; [`MoneyError::NeverReached`] when the
+/// [`MoneyError::Empty`]; [`MoneyError::OutOfRange`] for a weight below zero; [`MoneyError::NeverReached`] when the
 /// average service leaves nothing; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::{SalesMixItem, sales_mix_target}, money::{Currency, Money}};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let item = |what: &str, price, variable, weight: i64| {
+///     let (price, variable) = (euros(price)?, euros(variable)?);
+///     Ok::<_, Box<dyn std::error::Error>>(SalesMixItem { what: what.into(), price, variable, weight: weight.into() })
+/// };
+/// let mix = [item("foils", "120.00", "20.00", 1)?, item("toner", "35.00", "5.00", 2)?];
+/// let plan = sales_mix_target(euros("3200.00")?, euros("0.00")?, &mix)?;
+/// // Three services leave 100 + 2 x 30 = 160, so 3200 takes 20 times the mix.
+/// assert_eq!(plan.services.iter().map(|line| line.count).collect::<Vec<_>>(), [20, 40]);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///
@@ -110,6 +127,18 @@ pub fn sales_mix_target(fixed: Money, profit: Money, items: &[SalesMixItem]) -> 
 /// # Errors
 ///
 /// [`MoneyError::MixedCurrencies`]; [`MoneyError::BetweenMinorUnits`] for a count that is not whole.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::{SalesMixItem, sales_mix_profit}, money::{Currency, Money}};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let toner =
+///     SalesMixItem { what: "toner".into(), price: euros("35.00")?, variable: euros("5.00")?, weight: 20.into() };
+/// assert_eq!(sales_mix_profit(euros("450.00")?, &[toner])?.to_string(), "150.00 EUR"); // 20 x 30 - 450
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn sales_mix_profit(fixed: Money, sold: &[SalesMixItem]) -> Result<Money, MoneyError> {
     let mut profit = Money::zero(fixed.currency()).minus(fixed)?;
     for item in sold {

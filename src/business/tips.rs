@@ -6,7 +6,17 @@ use rust_decimal::Decimal;
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] for a tip below nothing or a bill of nothing; [`MoneyError::MixedCurrencies`].
+/// [`MoneyError::AmountOutOfRange`] for a tip below zero or a bill of zero; [`MoneyError::MixedCurrencies`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::tip_percent, money::{Currency, Money}};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// assert_eq!(tip_percent(euros("12.00")?, euros("80.00")?)?.to_string(), "15");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn tip_percent(tip: Money, bill: Money) -> Result<Decimal, MoneyError> {
     tip.not_negative("tip")?.percent_of(bill.positive("bill")?)
 }
@@ -16,7 +26,7 @@ pub fn tip_percent(tip: Money, bill: Money) -> Result<Decimal, MoneyError> {
 /// # Errors
 ///
 /// [`MoneyError::Empty`] without anyone; [`MoneyError::OutOfRange`] when no one worked; [`MoneyError::AmountOutOfRange`]
-/// for tips below nothing.
+/// for tips below zero.
 ///
 /// # Example
 ///

@@ -1,5 +1,3 @@
-use super::UnknownChoice;
-
 /// An enum of words to choose from, declared with `choice!`.
 pub trait Choice: Copy + Eq + 'static {
     /// What is chosen, for example `texture`.
@@ -14,10 +12,22 @@ pub trait Choice: Copy + Eq + 'static {
 
     /// The words that a person reads.
     fn words(self) -> &'static str;
+
+    /// Words that are understood beside code and words.
+    fn synonyms(self) -> &'static [&'static str] {
+        &[]
+    }
+
+    /// The way out for a text that names no choice, where there is more to say than which choices there are.
+    fn hint(_text: &str) -> Option<&'static str> {
+        None
+    }
 }
 
 /// Declares an enum of choices. A variant is `Name = "code"`, or `Name = "code" => "words"` where the words that a person
-/// reads differ from the code. Each variant needs a doc comment: it is the description in the JSON Schema.
+/// reads differ from the code; `| "word"` adds a word that is understood too. `hint path` after the variants names a
+/// function for the way out of a text that names no choice ([`Choice::hint`]). Each variant needs a doc comment: it is the
+/// description in the JSON Schema.
 ///
 /// ```text
 /// choice! {
@@ -35,7 +45,10 @@ macro_rules! choice {
     (@words $code:literal $words:literal) => { $words };
     (
         $(#[$doc:meta])*
-        $name:ident: $what:literal { $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)?,)+ }
+        $name:ident: $what:literal {
+            $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)? $(| $also:literal)*,)+
+        }
+        $(hint $hint:path)?
     ) => {
         $(#[$doc])*
         #[derive(
@@ -76,6 +89,16 @@ macro_rules! choice {
             fn words(self) -> &'static str {
                 $name::words(self)
             }
+
+            fn synonyms(self) -> &'static [&'static str] {
+                match self { $(Self::$variant => &[$($also),*],)+ }
+            }
+
+            $(
+                fn hint(text: &str) -> Option<&'static str> {
+                    $hint(text)
+                }
+            )?
         }
 
         impl std::fmt::Display for $name {
@@ -92,16 +115,14 @@ macro_rules! choice {
                 $crate::choice::parse(text)
             }
         }
+
+        #[cfg(test)]
+        #[test]
+        #[allow(non_snake_case, reason = "a test beside each choice, under the name of the choice")]
+        fn $name() {
+            $crate::choice::agrees::agrees::<$name>();
+        }
     };
 }
 
 pub(crate) use choice;
-
-/// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
-pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
-    let word = text.trim();
-    let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
-    let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));
-    let named = |choice: &&C| same(choice.code()) || same(choice.words());
-    C::ALL.iter().find(named).copied().ok_or_else(|| UnknownChoice::of::<C>(text))
-}

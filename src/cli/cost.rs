@@ -1,6 +1,7 @@
 use super::{Outcome, Refusal, args::CostArgs, output};
 use crate::{
-    business::list::{BusinessTerms, TableProblem, parse_csv, parse_json, price_services},
+    business::list::{BusinessTerms, parse_csv, parse_json, price_services},
+    reader::Problems,
     sheet,
 };
 
@@ -35,6 +36,6 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
     output::deliver(text, 0, &args.output)
 }
 
-fn located(name: &str, problems: &[TableProblem]) -> Refusal {
-    Refusal(problems.iter().map(|problem| format!("{name}: {problem}")).collect::<Vec<_>>().join("\n"))
+fn located(name: &str, problems: &Problems) -> Refusal {
+    Refusal(problems.0.iter().map(|problem| format!("{name}: {problem}")).collect::<Vec<_>>().join("\n"))
 }

@@ -5,108 +5,31 @@
 //!
 //! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
+mod answer;
 mod args;
 mod blend;
 mod convert;
 mod cost;
 mod dilute;
 mod level;
+mod lift;
 mod limits;
 mod output;
 mod plan;
 mod price;
 mod read;
+mod run;
 mod scale;
 mod schema;
 mod shelf;
+mod situation;
 mod sources;
+mod strand_test;
 mod swatch;
 mod table;
 mod titrate;
 mod toner;
 
-use args::{Arguments, Command};
-use clap::Parser;
-use std::{
-    ffi::OsString,
-    io::{self, Write},
-};
+pub use run::run;
 
-/// What a command came to.
-struct Answer {
-    text: String,
-    status: u8,
-}
-
-impl Answer {
-    const fn fine(text: String) -> Self {
-        Self { text, status: 0 }
-    }
-}
-
-/// Bad input: the text for the user.
-struct Refusal(String);
-
-impl<E: std::error::Error> From<E> for Refusal {
-    fn from(error: E) -> Self {
-        Self(error.to_string())
-    }
-}
-
-type Outcome = Result<Answer, Refusal>;
-
-/// The plan has findings that say stop.
-const BLOCKED: u8 = 1;
-/// Bad input.
-const REFUSED: u8 = 2;
-
-/// Runs the command line with the given arguments (the first is the program's name) and returns the exit status.
-#[must_use]
-pub fn run(args: Vec<OsString>) -> u8 {
-    let arguments = match Arguments::try_parse_from(args) {
-        Ok(arguments) => arguments,
-        // Help and version come this way too, with status 0.
-        Err(error) => {
-            let text = error.render().to_string();
-            return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
-        }
-    };
-    let outcome = match &arguments.command {
-        Command::Plan(args) => plan::run(args),
-        Command::Schema(args) => schema::run(args),
-        Command::Convert(args) => convert::run(args),
-        Command::Dilute(args) => dilute::run(args),
-        Command::Table(args) => table::run(args),
-        Command::Blend(args) => blend::run(args),
-        Command::Titrate(args) => titrate::run(args),
-        Command::Scale(args) => scale::run(args),
-        Command::Level(args) => level::run(args),
-        Command::Swatch(args) => swatch::run(args),
-        Command::Toner(args) => toner::run(args),
-        Command::Limits(args) => limits::run(args),
-        Command::Price(args) => price::run(args),
-        Command::Cost(args) => cost::run(args),
-        Command::Sources(args) => sources::run(args),
-    };
-    match outcome {
-        Ok(answer) => print(&answer.text, answer.status),
-        Err(Refusal(text)) => complain(&format!("{}\n", prefixed(&text))),
-    }
-}
-
-/// A reader that went away (`foilwork ... | head`) is not an error of the plan.
-fn print(text: &str, status: u8) -> u8 {
-    let _ = io::stdout().lock().write_all(text.as_bytes());
-    status
-}
-
-fn complain(text: &str) -> u8 {
-    let _ = io::stderr().lock().write_all(text.as_bytes());
-    REFUSED
-}
-
-/// Every problem is a line of its own; an indented line belongs to the one above it.
-fn prefixed(text: &str) -> String {
-    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
-    text.lines().map(prefix).collect::<Vec<_>>().join("\n")
-}
+use answer::{Answer, BLOCKED, Outcome, Refusal};

@@ -1,6 +1,6 @@
 use super::{Answer, Outcome, Refusal, args::ScaleArgs};
 use crate::{
-    mix::{Amount, Recipe, Unit},
+    mix::{Recipe, RecipeAmount, Unit},
     quantity::Mass,
     scale::weigh,
 };
@@ -13,7 +13,7 @@ pub(super) fn run(args: &ScaleArgs) -> Outcome {
         Refusal(format!("{error}\n  {}", error.pointer().replace('\n', "\n  ")))
     })?;
     let unit = recipe.unit()?;
-    let amount = |value| Amount { value, unit };
+    let amount = |value| RecipeAmount { value, unit };
     let scaled = match (&args.total, &args.factor, &args.part) {
         (Some(total), ..) => recipe.to_total(amount(decimal("--total", total)?))?,
         (_, Some(factor), _) => recipe.times(decimal("--factor", factor)?)?,

@@ -1,5 +1,5 @@
 use super::{
-    Audience, Finding, Jurisdiction, Limit, Measured, Notice, Purpose, Report, Rule, Table, Verdict, Why, finding,
+    Judgement, Jurisdiction, Limit, Measured, Notice, Report, Standing, Table, Use, Why, judgement,
     level::{self, Coverage, Level, Subject},
     notice, sum,
 };
@@ -8,40 +8,6 @@ use crate::{
     quantity::MassFraction,
     source::Interval,
 };
-
-/// What a mixture is for and who uses it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Use {
-    /// What it is for.
-    pub purpose: Purpose,
-    /// Who uses it.
-    pub audience: Audience,
-}
-
-impl Use {
-    /// A use by a professional in a salon.
-    #[must_use]
-    pub const fn professional(purpose: Purpose) -> Self {
-        Self { purpose, audience: Audience::Professional }
-    }
-
-    /// A use by anyone at home.
-    #[must_use]
-    pub const fn general(purpose: Purpose) -> Self {
-        Self { purpose, audience: Audience::General }
-    }
-
-    /// Whether a row concerns this use, wherever its figure is measured.
-    pub(super) fn is_covered_by(self, row: &Limit) -> bool {
-        let sale = matches!(row.rule, Rule::SupplyLimit | Rule::LicenceCeiling);
-        row.users.include(self.audience)
-            && if sale {
-                self.audience == Audience::General
-            } else {
-                row.applies_to.iter().any(|scope| self.purpose.is_covered_by(*scope))
-            }
-    }
-}
 
 /// Holds a mixed bowl, and the products in it, against a table.
 ///
@@ -53,7 +19,7 @@ impl Use {
 /// # Example
 ///
 /// ```
-/// use foilwork::{limits::{self, Jurisdiction, Purpose, Table, Use, Verdict}, mix::{Cas, Composition, Ingredient, Product}};
+/// use foilwork::{limits::{self, Jurisdiction, Purpose, Standing, Table, Use}, mix::{Cas, Composition, Ingredient, Product}};
 /// use foilwork::{quantity::{Mass, MassFraction}, source::Interval};
 ///
 /// let strength = Interval::exact(MassFraction::from_percent_ww(9.0)?);
@@ -64,28 +30,29 @@ impl Use {
 /// ])?;
 /// let table = Table::of(Jurisdiction::EuropeanUnion);
 /// let report = limits::check(table, &bowl, Use::professional(Purpose::Lightening));
-/// assert_eq!(report.findings[0].verdict, Verdict::Within);
-/// assert_eq!(report.findings[0].margin_percentage_points(), Some(6.0));
+/// assert_eq!(report.judgements[0].standing, Standing::Within);
+/// assert_eq!(report.judgements[0].margin_percentage_points(), Some(6.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
 /// # Source
 ///
-/// Each finding carries its own: act and entry, date of the list, how it was obtained.
+/// Each judgement carries its own: act and entry, date of the list, how it was obtained.
 #[must_use]
 pub fn check<'a>(table: &'a Table, bowl: &'a Composition, of: Use) -> Report<'a> {
     let mut report = bare(table, bowl.constituents().iter().map(Subject::from), of);
     let as_supplied = |row: &Limit| row.measured == Measured::AsSupplied && of.is_covered_by(row);
     // Most tables say nothing about products as supplied, and then there is nothing to look up.
     let supplied = table.rows().iter().any(as_supplied);
-    for (_, product) in bowl.parts().iter().filter(|(mass, _)| supplied && mass.g() > 0.0) {
+    for portion in bowl.portions().iter().filter(|_| supplied) {
+        let product = &portion.product;
         let levels = level::collect(table, product.ingredients.iter().map(Subject::from), as_supplied, |_, _| ());
         let product = Some(product.name.as_str());
         let (notices, ceilings) = split(table, &levels);
-        report.findings.extend(ceilings.map(|finding| Finding { product, ..finding }));
+        report.judgements.extend(ceilings.map(|judgement| Judgement { product, ..judgement }));
         report.notices.extend(notices.map(|notice| Notice { product, ..notice }));
     }
-    report.undeclared.extend(bowl.undeclared().map(|(_, product)| product.name.as_str()));
+    report.undeclared.extend(bowl.undeclared().map(|portion| portion.product.name.as_str()));
     report
 }
 
@@ -106,7 +73,7 @@ pub fn check<'a>(table: &'a Table, bowl: &'a Composition, of: Use) -> Report<'a>
 ///
 /// let bowl = Interval::exact(MassFraction::from_percent_ww(13.0)?);
 /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
-/// assert!(report.findings[0].is_exceeded());
+/// assert!(report.judgements[0].is_exceeded());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -137,38 +104,38 @@ fn bare<'a>(table: &'a Table, subjects: impl Iterator<Item = Subject<'a>>, of: U
                 Coverage::OtherUse => Why::NoCeilingForThisUse,
             };
             if subject.level.high().percent_ww() > 0.0 {
-                let verdict = Verdict::CannotBeJudged(why);
+                let standing = Standing::open(why);
                 let (substance, level, undeclared_at_most) = (subject.name, subject.level, subject.open);
-                unjudged.push(Finding { substance, product: None, level, undeclared_at_most, limit: None, verdict });
+                unjudged.push(Judgement { substance, product: None, level, undeclared_at_most, limit: None, standing });
             }
         },
     );
     let (notices, ceilings) = split(table, &levels);
-    let mut findings: Vec<Finding<'a>> = Vec::with_capacity(levels.len() + unjudged.len());
-    findings.extend(ceilings);
-    findings.append(&mut unjudged);
+    let mut judgements: Vec<Judgement<'a>> = Vec::with_capacity(levels.len() + unjudged.len());
+    judgements.extend(ceilings);
+    judgements.append(&mut unjudged);
     let (notices, sums) = (notices.collect(), sum::rules(table, &levels));
-    Report { table: table.title(), of, findings, sums, notices, undeclared: Vec::new() }
+    Report { table: table.title(), of, judgements, sums, notices, undeclared: Vec::new() }
 }
 
 /// Rows that are no ceilings, and the rest.
 fn split<'a, 'l>(
     table: &'a Table,
     levels: &'l [Level<'a>],
-) -> (impl Iterator<Item = Notice<'a>> + 'l, impl Iterator<Item = Finding<'a>> + 'l)
+) -> (impl Iterator<Item = Notice<'a>> + 'l, impl Iterator<Item = Judgement<'a>> + 'l)
 where
     'a: 'l,
 {
     let rows = move || levels.iter().filter_map(|level| table.rows().get(level.row).map(|row| (level, row)));
     let notices = rows().filter(|(_, row)| row.is_notice()).filter_map(|(level, _)| notice::crossed(table, level));
-    let findings = rows().filter(|(_, row)| !row.is_notice()).filter_map(|(level, _)| judged(table, level));
-    (notices, findings)
+    let judgements = rows().filter(|(_, row)| !row.is_notice()).filter_map(|(level, _)| judged(table, level));
+    (notices, judgements)
 }
 
-fn judged<'a>(table: &'a Table, level: &Level<'a>) -> Option<Finding<'a>> {
+fn judged<'a>(table: &'a Table, level: &Level<'a>) -> Option<Judgement<'a>> {
     let limit = table.rows().get(level.row)?;
     let substance = if level.also == 0 { level.name } else { &limit.substance };
-    let verdict = finding::verdict(limit, level);
+    let standing = judgement::standing(limit, level);
     let (undeclared_at_most, level) = (level.undeclared(), level.interval());
-    Some(Finding { substance, product: None, level, undeclared_at_most, limit: Some(limit), verdict })
+    Some(Judgement { substance, product: None, level, undeclared_at_most, limit: Some(limit), standing })
 }

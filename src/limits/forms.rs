@@ -21,12 +21,32 @@ pub struct Conversion {
 
 impl Conversion {
     /// Grams of the counted species in one gram of the substance added. Above 1 from a base to its salt.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{limits::Conversion, mix::Form};
+    ///
+    /// // One gram of ammonia is counted as one gram of ammonia.
+    /// let ammonia = Conversion::of("7664-41-7".parse()?, Form::Ammonia).unwrap();
+    /// assert_eq!(ammonia.grams_per_gram(), 1.0);
+    /// # Ok::<(), foilwork::mix::InvalidCas>(())
+    /// ```
     #[must_use]
     pub const fn grams_per_gram(&self) -> f64 {
         self.factor
     }
 
     /// Every conversion foilwork knows.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{limits::Conversion, mix::Form};
+    ///
+    /// let releasers = Conversion::all().iter().filter(|c| c.to == Form::HydrogenPeroxideReleased);
+    /// assert!(releasers.count() > 3);
+    /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
         &FORMS

@@ -1,115 +1,72 @@
-use serde::{Serialize, Serializer};
-use std::{fmt, str::FromStr};
+use crate::choice::choice;
 
-/// Whose law or advice a table holds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[non_exhaustive]
-pub enum Jurisdiction {
-    /// European Union; Northern Ireland follows it.
-    EuropeanUnion,
-    /// Great Britain: the EU entries of 31 December 2020 and later British amendments.
-    GreatBritain,
-    /// United States of America.
-    UnitedStates,
-    /// Canada, with the workplace limits of Ontario.
-    Canada,
-    /// Australia.
-    Australia,
-    /// New Zealand.
-    NewZealand,
-    /// People's Republic of China.
-    China,
-    /// Japan.
-    Japan,
-    /// The ASEAN Cosmetic Directive.
-    Asean,
-    /// Poland: expert proposals for workplace air only.
-    Poland,
+choice! {
+    /// Whose law or advice a table holds. The codes are those of the country where there is one.
+    Jurisdiction: "jurisdiction" {
+        /// European Union; Northern Ireland follows it.
+        EuropeanUnion = "EU" => "European Union",
+        /// Great Britain: the EU entries of 31 December 2020 and later British amendments.
+        GreatBritain = "GB" => "Great Britain" | "UK",
+        /// United States of America.
+        UnitedStates = "US" => "United States" | "USA",
+        /// Canada, with the workplace limits of Ontario.
+        Canada = "CA" => "Canada",
+        /// Australia.
+        Australia = "AU" => "Australia",
+        /// New Zealand.
+        NewZealand = "NZ" => "New Zealand",
+        /// People's Republic of China.
+        China = "CN" => "China",
+        /// Japan.
+        Japan = "JP" => "Japan",
+        /// The ASEAN Cosmetic Directive.
+        Asean = "ASEAN",
+        /// Poland: expert proposals for workplace air only.
+        Poland = "PL" => "Poland",
+    }
+    hint hint
 }
 
-impl Jurisdiction {
-    /// Every jurisdiction with a table, however short.
-    pub const ALL: [Self; 10] = [
-        Self::EuropeanUnion,
-        Self::GreatBritain,
-        Self::UnitedStates,
-        Self::Canada,
-        Self::Australia,
-        Self::NewZealand,
-        Self::China,
-        Self::Japan,
-        Self::Asean,
-        Self::Poland,
-    ];
+/// The members of the European Union beside Poland, by code and name.
+const MEMBERS: [(&str, &str); 26] = [
+    ("AT", "Austria"),
+    ("BE", "Belgium"),
+    ("BG", "Bulgaria"),
+    ("HR", "Croatia"),
+    ("CY", "Cyprus"),
+    ("CZ", "Czechia"),
+    ("DK", "Denmark"),
+    ("EE", "Estonia"),
+    ("FI", "Finland"),
+    ("FR", "France"),
+    ("DE", "Germany"),
+    ("GR", "Greece"),
+    ("HU", "Hungary"),
+    ("IE", "Ireland"),
+    ("IT", "Italy"),
+    ("LV", "Latvia"),
+    ("LT", "Lithuania"),
+    ("LU", "Luxembourg"),
+    ("MT", "Malta"),
+    ("NL", "Netherlands"),
+    ("PT", "Portugal"),
+    ("RO", "Romania"),
+    ("SK", "Slovakia"),
+    ("SI", "Slovenia"),
+    ("ES", "Spain"),
+    ("SE", "Sweden"),
+];
 
-    /// The code used in tables and on the command line, for example `EU` or `GB`.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::EuropeanUnion => "EU",
-            Self::GreatBritain => "GB",
-            Self::UnitedStates => "US",
-            Self::Canada => "CA",
-            Self::Australia => "AU",
-            Self::NewZealand => "NZ",
-            Self::China => "CN",
-            Self::Japan => "JP",
-            Self::Asean => "ASEAN",
-            Self::Poland => "PL",
-        }
-    }
-
-    /// The name in words.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::EuropeanUnion => "European Union",
-            Self::GreatBritain => "Great Britain",
-            Self::UnitedStates => "United States",
-            Self::Canada => "Canada",
-            Self::Australia => "Australia",
-            Self::NewZealand => "New Zealand",
-            Self::China => "China",
-            Self::Japan => "Japan",
-            Self::Asean => "ASEAN",
-            Self::Poland => "Poland",
-        }
-    }
-}
-
-impl fmt::Display for Jurisdiction {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
-    }
-}
-
-impl Serialize for Jurisdiction {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.code())
-    }
-}
-
-/// Text that names no jurisdiction with a table.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "no table for the jurisdiction \"{0}\": must be one of EU, GB (or UK), US (or USA), CA, AU, NZ, CN, JP, ASEAN, PL \
-     (or bring your own table)"
-)]
-pub struct UnknownJurisdiction(String);
-
-impl FromStr for Jurisdiction {
-    type Err = UnknownJurisdiction;
-
-    /// Reads a code or a name, in any case; `UK` and `USA` are understood too.
-    fn from_str(text: &str) -> Result<Self, UnknownJurisdiction> {
-        let is = |word: &str| text.trim().eq_ignore_ascii_case(word);
-        if is("UK") {
-            return Ok(Self::GreatBritain);
-        }
-        if is("USA") {
-            return Ok(Self::UnitedStates);
-        }
-        let named = |j: &Self| is(j.code()) || is(j.name());
-        Self::ALL.into_iter().find(named).ok_or_else(|| UnknownJurisdiction(text.to_owned()))
+/// Places whose law stands in the table of another name.
+fn hint(text: &str) -> Option<&'static str> {
+    let is = |word: &str| text.trim().eq_ignore_ascii_case(word);
+    if MEMBERS.iter().any(|(code, name)| is(code) || is(name)) {
+        Some("a member of the European Union: write EU; the law of the member state may add to it")
+    } else if ["Northern Ireland", "NI", "XI", "GB-NIR"].into_iter().any(is) {
+        Some("Northern Ireland follows the law of the European Union: write EU")
+    } else if ["England", "Scotland", "Wales"].into_iter().any(is) {
+        Some("a part of Great Britain: write GB")
+    } else {
+        None
     }
 }

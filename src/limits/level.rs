@@ -1,7 +1,7 @@
-use super::{Conversion, Limit, Rule, Table};
+use super::{Conversion, Limit, LimitRule, Table};
 use crate::{
     mix::{Cas, Constituent, Form, Ingredient},
-    quantity::MassFraction,
+    quantity::{MassFraction, Quantity},
     source::Interval,
 };
 
@@ -37,10 +37,9 @@ pub(super) struct Level<'a> {
     /// First substance counted.
     pub name: &'a str,
     pub also: usize,
-    pub low: f64,
-    pub best: f64,
-    pub high: f64,
-    /// The most that undeclared products could add.
+    /// In percent of the bowl; a sum of substances can be more than a whole.
+    pub level: Interval<f64>,
+    /// The most that undeclared products could add, in percent.
     pub open: f64,
     /// A substance of the row is in a form whose content of the counted species is not known.
     pub form_unknown: bool,
@@ -49,29 +48,27 @@ pub(super) struct Level<'a> {
 impl Level<'_> {
     /// The most that undeclared products could add, as a mass fraction.
     pub fn undeclared(&self) -> MassFraction {
-        at(self.open)
+        MassFraction::nearest(self.open)
     }
 
     /// The level as a mass fraction; a sum beyond a whole bowl is cut there.
     pub fn interval(&self) -> Interval<MassFraction> {
-        let best = at(self.best);
-        Interval::new(at(self.low), best, at(self.high)).unwrap_or(Interval::exact(best))
+        self.level.map(MassFraction::nearest)
     }
 
     fn add(&mut self, subject: &Subject<'_>, content: Content) {
-        let level = |bound: MassFraction| bound.percent_ww();
         let Content { least, best, most } = content;
-        self.low += level(subject.level.low()) * least;
-        self.best += level(subject.level.best()) * best;
-        self.high += level(subject.level.high()) * most;
+        let [low, likely, high] = subject.level.to_array().map(MassFraction::percent_ww);
+        self.level = plus(self.level, Interval::ordered(low * least, likely * best, high * most));
         // More than the declared form: a base in place of its salt counts for more than its mass.
         self.open += subject.open.percent_ww() * most.max(1.0);
         self.form_unknown |= least < most;
     }
 }
 
-fn at(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent.clamp(0.0, 100.0)).unwrap_or(MassFraction::ZERO)
+/// Two levels that count together: low with low and high with high, the widest the sum can be.
+pub(super) fn plus(one: Interval<f64>, other: Interval<f64>) -> Interval<f64> {
+    Interval::ordered(one.low() + other.low(), one.best() + other.best(), one.high() + other.high())
 }
 
 /// Grams of the counted species in a gram of the substance.
@@ -112,7 +109,7 @@ impl Content {
     }
 }
 
-/// Stands for "any amount": finite, so that none of nothing stays nothing.
+/// Stands for "any amount": finite, so that any part of zero stays zero.
 const UNBOUNDED: f64 = 1e9;
 
 const fn is_salt(form: Form) -> bool {
@@ -146,9 +143,8 @@ pub(super) fn collect<'a>(
                     level.add(&subject, content);
                 }
                 None => {
-                    let (low, best, high) = (0.0, 0.0, 0.0);
-                    let mut level =
-                        Level { row: at, name: subject.name, also: 0, low, best, high, open: 0.0, form_unknown: false };
+                    let (name, none) = (subject.name, Interval::exact(0.0));
+                    let mut level = Level { row: at, name, also: 0, level: none, open: 0.0, form_unknown: false };
                     level.add(&subject, content);
                     levels.push(level);
                 }
@@ -201,5 +197,5 @@ fn covering<'t>(table: &'t Table, subject: &Subject<'_>, mut visit: impl FnMut(u
 
 /// Rows that say nothing about a strength, and so are never held against one.
 pub(super) const fn bears_on_strength(row: &Limit) -> bool {
-    row.is_ceiling() || matches!(row.rule, Rule::NoEntry | Rule::NotEstablished)
+    row.is_ceiling() || matches!(row.rule, LimitRule::NoEntry | LimitRule::NotEstablished)
 }

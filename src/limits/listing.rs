@@ -1,28 +1,21 @@
-use super::{Conversion, Limit, Measured, Obtained, Purpose, Rule, Table};
+use super::{Conversion, Limit, LimitRule, Measured, Obtained, Purpose, Table, Users};
+use crate::choice::choice;
 use serde::Serialize;
 use std::fmt;
 
-/// What a check does with one row of a table.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Treatment {
-    /// A level is held against its figure.
-    Checked,
-    /// A level is held against its figure, which is from memory: it can be exceeded, never be the ground for "within".
-    CheckedNeverGreen,
-    /// Reported beside the findings when the substance is in the bowl.
-    Noted,
-    /// Not looked at.
-    NotChecked,
-}
-
-impl Treatment {
-    const ALL: [(Self, &'static str); 4] = [
-        (Self::Checked, "checked"),
-        (Self::CheckedNeverGreen, "checked, but from memory and unverified: never a ground for \"within\""),
-        (Self::Noted, "noted beside the findings"),
-        (Self::NotChecked, "not checked"),
-    ];
+choice! {
+    /// What a check does with one row of a table.
+    Treatment: "treatment" {
+        /// A level is held against its figure.
+        Checked = "checked",
+        /// A level is held against its figure, which is from memory: it can be exceeded, never be the basis of "within".
+        CheckedNeverGreen = "checked-never-green" =>
+            "checked, but from memory and unverified: never a basis for \"within\"",
+        /// Reported beside the findings when the substance is in the bowl.
+        Noted = "noted" => "noted beside the findings",
+        /// Not looked at.
+        NotChecked = "not-checked" => "not checked",
+    }
 }
 
 /// One row as the listing shows it.
@@ -35,19 +28,19 @@ pub struct ListedLimit {
     /// What the row applies to, in the words of its source.
     pub used_in: String,
     /// Whose use.
-    pub user: &'static str,
+    pub user: Users,
     /// The figure with its unit, or the rule when there is none.
     pub figure: String,
     /// What a check does with it.
     pub treatment: Treatment,
-    /// What the check needs, or why there is none; empty when there is nothing to add.
+    /// What the check needs, or why there is none; empty when there is no more to say.
     pub remark: String,
     /// Act and entry.
     pub legal_reference: String,
     /// Date or edition of the list.
     pub list_date: String,
     /// How the figure was obtained.
-    pub how: &'static str,
+    pub how: Obtained,
 }
 
 /// Every row of a table, with what a check does with it and what it does not.
@@ -80,28 +73,24 @@ impl Table {
 fn listed(row: &Limit) -> ListedLimit {
     let (treatment, remark) = treatment(row);
     let figure = match row.rule {
-        Rule::Prohibited => "prohibited".to_owned(),
-        Rule::Maximum => format!("at most {}", row.figure),
-        rule if row.figure.is_empty() => words(rule),
-        rule => format!("{}, {} {}", words(rule), if row.above { "above" } else { "up to" }, row.figure),
+        LimitRule::Prohibited => "prohibited".to_owned(),
+        LimitRule::Maximum => format!("at most {}", row.figure),
+        rule if row.figure.is_empty() => rule.to_string(),
+        rule => format!("{rule}, {} {}", if row.above { "above" } else { "up to" }, row.figure),
     };
     let figure = row.expressed_as.map_or(figure.clone(), |form| format!("{figure} as {form}"));
     ListedLimit {
         id: row.id.clone(),
         substance: row.substance.clone(),
         used_in: if row.use_as_worded.is_empty() { scopes(row) } else { row.use_as_worded.clone() },
-        user: row.users.code(),
+        user: row.users,
         figure,
         treatment,
         remark,
         legal_reference: row.legal_reference.clone(),
         list_date: row.list_date.clone(),
-        how: row.obtained.code(),
+        how: row.obtained,
     }
-}
-
-fn words(rule: Rule) -> String {
-    rule.code().replace('-', " ")
 }
 
 fn scopes(row: &Limit) -> String {
@@ -110,13 +99,12 @@ fn scopes(row: &Limit) -> String {
 
 fn treatment(row: &Limit) -> (Treatment, String) {
     let none = |why: &str| (Treatment::NotChecked, why.to_owned());
-    let sale = matches!(row.rule, Rule::SupplyLimit | Rule::LicenceCeiling);
-    let purposes = [Purpose::OxidativeColour, Purpose::NonOxidativeColour, Purpose::Lightening, Purpose::LashColour];
-    let reached = purposes.iter().any(|p| row.applies_to.iter().any(|scope| p.is_covered_by(*scope)));
+    let sale = matches!(row.rule, LimitRule::SupplyLimit | LimitRule::LicenceCeiling);
+    let reached = Purpose::ALL.iter().any(|p| row.applies_to.iter().any(|scope| p.is_covered_by(*scope)));
     if row.measured == Measured::Air {
         return none("needs a measurement of the air");
     }
-    if matches!(row.rule, Rule::NoEntry | Rule::NotEstablished) {
+    if matches!(row.rule, LimitRule::NoEntry | LimitRule::NotEstablished) {
         return none("no figure could be established");
     }
     if !reached && !sale {
@@ -162,12 +150,12 @@ fn needs(row: &Limit, sale: bool) -> Vec<String> {
 impl fmt::Display for Listing {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         writeln!(f, "{}: {} entries", self.table, self.limits.len())?;
-        for (treatment, words) in Treatment::ALL {
-            let these: Vec<_> = self.limits.iter().filter(|l| l.treatment == treatment).collect();
+        for treatment in Treatment::ALL {
+            let these: Vec<_> = self.limits.iter().filter(|l| l.treatment == *treatment).collect();
             if these.is_empty() {
                 continue;
             }
-            writeln!(f, "\n{words} ({}):", these.len())?;
+            writeln!(f, "\n{treatment} ({}):", these.len())?;
             for limit in these {
                 write!(f, "  {} | {} | {} | {}", limit.id, limit.substance, limit.used_in, limit.figure)?;
                 if !limit.remark.is_empty() {

@@ -1,20 +1,34 @@
-use super::{Limit, Table, finding::Percent, level::Level};
-use crate::{quantity::MassFraction, source::Interval};
+use super::{Limit, Table, judgement::Percent, level::Level};
+use crate::{
+    finding::{Finding, Rule, Verdict},
+    quantity::MassFraction,
+    source::Interval,
+};
+use serde::Serialize;
 use std::fmt;
 
 /// A row that is no ceiling but bears on what is in the bowl: a warning duty, a schedule, a conclusion.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Notice<'a> {
     /// The substance.
     pub substance: &'a str,
-    /// The product whose level was compared as supplied; nothing when the mixed bowl was.
+    /// The product whose level was compared as supplied; none when the mixed bowl was.
     pub product: Option<&'a str>,
     /// The level in the form the row counts.
+    #[serde(rename = "level_ww_percent")]
     pub level: Interval<MassFraction>,
     /// The row.
     pub limit: &'a Limit,
-    /// Whether the level meets the row's condition; nothing when the bounds do not tell or the row has no figure.
+    /// Whether the level meets the row's condition; none when the bounds do not tell or the row has no figure.
     pub applies: Option<bool>,
+}
+
+impl Notice<'_> {
+    /// The same as a finding: worth knowing, never a judgement.
+    #[must_use]
+    pub(super) fn finding(&self) -> Finding {
+        Finding::new(Rule::Law, Verdict::Note, self.to_string(), self.limit)
+    }
 }
 
 impl fmt::Display for Notice<'_> {
@@ -41,7 +55,7 @@ pub(super) fn crossed<'a>(table: &'a Table, level: &Level<'a>) -> Option<Notice<
     let limit = table.rows().get(level.row)?;
     let above = |threshold: MassFraction| {
         let threshold = threshold.percent_ww() * (1.0 + 1e-9);
-        match (level.low > threshold, level.high + level.open > threshold) {
+        match (level.level.low() > threshold, level.level.high() + level.open > threshold) {
             (true, _) => Some(true),
             (false, false) => Some(false),
             (false, true) => None,
@@ -56,5 +70,5 @@ pub(super) fn crossed<'a>(table: &'a Table, level: &Level<'a>) -> Option<Notice<
         _ => None,
     };
     let substance = if level.also == 0 { level.name } else { &limit.substance };
-    (level.high > 0.0).then_some(Notice { substance, product: None, level: level.interval(), limit, applies })
+    (level.level.high() > 0.0).then_some(Notice { substance, product: None, level: level.interval(), limit, applies })
 }

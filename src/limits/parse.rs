@@ -1,6 +1,12 @@
-use super::{AppliesTo, Limit, Measured, Obtained, Rule, Users};
-use crate::{mix::Cas, quantity::MassFraction, source::Citation};
+use super::{AppliesTo, Limit, LimitRule, Obtained};
+use crate::{
+    choice::Choice,
+    mix::Cas,
+    quantity::MassFraction,
+    source::{self, Citation},
+};
 use csv::{ReaderBuilder, StringRecord};
+use std::str::FromStr;
 
 /// A table that cannot be read.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -77,8 +83,8 @@ impl Row<'_> {
         TableError::Field { line: self.line, column, value: self.text(column).to_owned(), allowed: allowed.into() }
     }
 
-    fn code<T>(&self, column: &'static str, read: fn(&str) -> Option<T>, codes: &[&str]) -> Result<T, TableError> {
-        read(self.text(column)).ok_or_else(|| self.bad(column, format!("one of {}", codes.join(", "))))
+    fn choice<C: Choice + FromStr>(&self, column: &'static str) -> Result<C, TableError> {
+        self.text(column).parse().map_err(|_| self.bad(column, format!("one of {}", C::CODES.join(", "))))
     }
 
     fn words(&self, column: &str) -> Vec<String> {
@@ -90,9 +96,9 @@ impl Row<'_> {
         if self.text("id").is_empty() || self.text("substance").is_empty() {
             return Err(self.bad("id", "a key, and substance a name"));
         }
-        let rule = self.code("rule", Rule::from_code, Rule::CODES)?;
+        let rule: LimitRule = self.choice("rule")?;
         let cas: Result<Vec<Cas>, _> = self.text("cas").split_whitespace().map(str::parse).collect();
-        let scopes = self.text("applies_to").split_whitespace().map(AppliesTo::from_code);
+        let scopes = self.text("applies_to").split_whitespace().map(|code| code.parse().ok());
         let applies_to: Option<Vec<AppliesTo>> = scopes.collect();
         let expressed = match self.text("expressed_as") {
             "" | "as-stated" => None,
@@ -100,10 +106,12 @@ impl Row<'_> {
         };
         let obtained = match self.text("how") {
             "" => Obtained::Stated,
-            _ => self.code("how", Obtained::from_code, Obtained::CODES)?,
+            _ => self.choice("how")?,
         };
         let concentration = self.concentration()?;
-        if matches!(rule, Rule::Maximum | Rule::SupplyLimit | Rule::LicenceCeiling) && concentration.is_none() {
+        if matches!(rule, LimitRule::Maximum | LimitRule::SupplyLimit | LimitRule::LicenceCeiling)
+            && concentration.is_none()
+        {
             return Err(self.bad("figure", "a number from 0 to 100 with the unit % or % w/w"));
         }
         Ok(Limit {
@@ -113,17 +121,17 @@ impl Row<'_> {
             substance: owned("substance"),
             cas: cas.map_err(|e| self.bad("cas", e.to_string()))?,
             groups: self.words("group"),
-            applies_to: applies_to
-                .filter(|a| !a.is_empty())
-                .ok_or_else(|| self.bad("applies_to", format!("one or more of {}", AppliesTo::CODES.join(", "))))?,
+            applies_to: applies_to.filter(|a| !a.is_empty()).ok_or_else(|| {
+                self.bad("applies_to", format!("one or more of {}", <AppliesTo as Choice>::CODES.join(", ")))
+            })?,
             use_as_worded: owned("use_as_worded"),
-            users: self.code("user", Users::from_code, Users::CODES)?,
-            concentration: if rule == Rule::Prohibited { Some(MassFraction::ZERO) } else { concentration },
+            users: self.choice("user")?,
+            concentration: if rule == LimitRule::Prohibited { Some(MassFraction::ZERO) } else { concentration },
             figure: format!("{} {}", self.text("figure"), self.text("unit")).trim().to_owned(),
             unit_reading: owned("unit_reading"),
             above: self.text("comparison") == ">",
             band_from: self.percent("band_from")?,
-            measured: self.code("measured", Measured::from_code, Measured::CODES)?,
+            measured: self.choice("measured")?,
             basis_as_worded: owned("basis_as_worded"),
             expressed_as: expressed,
             sum_group: Some(owned("sum_group")).filter(|g| !g.is_empty()),
@@ -153,5 +161,5 @@ impl Row<'_> {
 }
 
 fn citation(id: &str) -> Option<&'static Citation> {
-    crate::source::citations::limits::CITATIONS.iter().find(|c| c.id == id)
+    source::register().find(|citation| citation.id == id)
 }

@@ -1,48 +1,74 @@
-use super::{Limit, Table, Verdict, Why, level::Level};
+use super::{
+    Limit, Standing, Table, Why,
+    level::{self, Level},
+};
+use crate::{
+    finding::{Finding, Reason, Rule},
+    source::Interval,
+};
+use serde::Serialize;
 use std::fmt;
 
 /// The ratio sum of rows that may only be used together within one whole: the sum of level over own maximum.
-#[derive(Debug, Clone, PartialEq)]
-pub struct SumFinding<'a> {
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SumJudgement<'a> {
     /// The rule, by the name of its group in the table.
     pub rule: &'a str,
     /// The rows that take part.
     pub limits: Vec<&'a Limit>,
-    low: f64,
-    best: f64,
-    high: f64,
-    /// What follows.
-    pub verdict: Verdict,
+    /// The sum; 1 is the most the law allows.
+    pub sum: Interval<f64>,
+    /// Where the sum stands.
+    #[serde(flatten)]
+    pub standing: Standing,
 }
 
-impl SumFinding<'_> {
-    /// Lower bound, best estimate and upper bound of the sum; 1 is the most the law allows.
+impl SumJudgement<'_> {
+    /// The finding of the law that follows, resting on the entries that take part.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{finding::Verdict, limits::{self, Jurisdiction, Purpose, Table, Use}};
+    /// use foilwork::{mix::{Composition, Ingredient, Product}, quantity::{Mass, MassFraction}, source::Interval};
+    ///
+    /// // Each within its own maximum (2 % and 3 %), together more than one whole.
+    /// let level = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let diamine = Ingredient::named("toluene-2,5-diamine", level(1.4)?).with_cas("95-70-5".parse()?);
+    /// let other = Ingredient::named("a substituted diamine", level(1.8)?).in_group("n-substituted-p-phenylenediamines");
+    /// let bowl = Composition::mix(vec![(Mass::from_g(60.0)?, Product::declared("7.1", vec![diamine, other]))])?;
+    /// let eu = Table::of(Jurisdiction::EuropeanUnion);
+    /// let report = limits::check(eu, &bowl, Use::professional(Purpose::OxidativeColour));
+    /// assert_ne!(report.sums[0].finding().verdict, Verdict::Passed);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
-    pub const fn sum(&self) -> [f64; 3] {
-        [self.low, self.best, self.high]
+    pub fn finding(&self) -> Finding {
+        let sources = self.limits.iter().map(|limit| Reason::from(*limit)).collect();
+        Finding { rule: Rule::Law, verdict: self.standing.verdict(), text: self.to_string(), sources }
     }
 
     /// Whether the sum is above 1.
     #[must_use]
     pub const fn is_exceeded(&self) -> bool {
-        matches!(self.verdict, Verdict::Exceeded { .. })
+        matches!(self.standing, Standing::Exceeded { .. })
     }
 }
 
-impl fmt::Display for SumFinding<'_> {
+impl fmt::Display for SumJudgement<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: sum of level over own maximum {:.3}", self.rule, self.best)?;
-        if self.low < self.high {
-            write!(f, " (from {:.3} to {:.3})", self.low, self.high)?;
+        write!(f, "{}: sum of level over own maximum {:.3}", self.rule, self.sum.best())?;
+        if !self.sum.is_exact() {
+            write!(f, " (from {:.3} to {:.3})", self.sum.low(), self.sum.high())?;
         }
-        write!(f, " against 1: {}", self.verdict)
+        write!(f, " against 1: {}", self.standing)
     }
 }
 
-/// One finding for each sum rule that two or more entries of the bowl share.
+/// One judgement for each sum rule that two or more entries of the bowl share.
 ///
 /// A substance with a figure as base and another as salt takes part once, with the larger of its two ratios.
-pub(super) fn rules<'a>(table: &'a Table, levels: &[Level<'a>]) -> Vec<SumFinding<'a>> {
+pub(super) fn rules<'a>(table: &'a Table, levels: &[Level<'a>]) -> Vec<SumJudgement<'a>> {
     let mut sums: Vec<(&'a str, Vec<Entry<'a>>)> = Vec::new();
     for level in levels {
         let Some(limit) = table.rows().get(level.row) else { continue };
@@ -62,7 +88,7 @@ pub(super) fn rules<'a>(table: &'a Table, levels: &[Level<'a>]) -> Vec<SumFindin
 
 struct Entry<'a> {
     limit: &'a Limit,
-    ratio: [f64; 3],
+    ratio: Interval<f64>,
     /// The most that undeclared products could add, over the entry's own maximum.
     open: f64,
     form_unknown: bool,
@@ -71,43 +97,36 @@ struct Entry<'a> {
 impl<'a> Entry<'a> {
     fn new(limit: &'a Limit, level: &Level<'_>) -> Option<Self> {
         let own = limit.concentration?.percent_ww();
-        let ratio = [level.low / own, level.best / own, level.high / own];
+        let ratio = level.level.map(|percent| percent / own);
         (own > 0.0).then_some(Self { limit, ratio, open: level.open / own, form_unknown: level.form_unknown })
     }
 
     fn widen(&mut self, other: Self) {
-        for (mine, theirs) in self.ratio.iter_mut().zip(other.ratio) {
-            *mine = mine.max(theirs);
-        }
+        let larger = |bound: fn(&Interval<f64>) -> f64| bound(&self.ratio).max(bound(&other.ratio));
+        self.ratio = Interval::ordered(larger(Interval::low), larger(Interval::best), larger(Interval::high));
         self.open = self.open.max(other.open);
         self.form_unknown |= other.form_unknown;
     }
 }
 
-fn total<'a>(rule: &'a str, entries: &[Entry<'a>]) -> SumFinding<'a> {
-    let mut sum = [0.0; 3];
-    for entry in entries {
-        for (total, ratio) in sum.iter_mut().zip(entry.ratio) {
-            *total += ratio;
-        }
-    }
-    let [low, best, high] = sum;
+fn total<'a>(rule: &'a str, entries: &[Entry<'a>]) -> SumJudgement<'a> {
+    let sum = entries.iter().map(|entry| entry.ratio).fold(Interval::exact(0.0), level::plus);
     let any = |test: fn(&Entry<'a>) -> bool| entries.iter().any(test);
     let most = 1.0 + 1e-9;
-    let verdict = if low > most {
-        Verdict::Exceeded { certain: true }
-    } else if high > most && any(|e| e.form_unknown) {
-        Verdict::CannotBeJudged(Why::FormUnknown)
-    } else if best > most {
-        Verdict::Exceeded { certain: false }
-    } else if high > most {
-        Verdict::CannotBeJudged(Why::Straddles)
-    } else if high + entries.iter().map(|e| e.open).sum::<f64>() > most {
-        Verdict::CannotBeJudged(Why::Undeclared)
+    let standing = if sum.low() > most {
+        Standing::Exceeded { certain: true }
+    } else if sum.high() > most && any(|e| e.form_unknown) {
+        Standing::open(Why::FormUnknown)
+    } else if sum.best() > most {
+        Standing::Exceeded { certain: false }
+    } else if sum.high() > most {
+        Standing::open(Why::Straddles)
+    } else if sum.high() + entries.iter().map(|e| e.open).sum::<f64>() > most {
+        Standing::open(Why::Undeclared)
     } else if any(|e| !e.limit.obtained.is_verified()) {
-        Verdict::CannotBeJudged(Why::Unverified)
+        Standing::open(Why::Unverified)
     } else {
-        Verdict::Within
+        Standing::Within
     };
-    SumFinding { rule, limits: entries.iter().map(|e| e.limit).collect(), low, best, high, verdict }
+    SumJudgement { rule, limits: entries.iter().map(|e| e.limit).collect(), sum, standing }
 }

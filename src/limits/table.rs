@@ -11,9 +11,9 @@ static TABLES: LazyLock<Vec<Table>> = LazyLock::new(|| {
     let mut rows = parse::rows(BUILT_IN).unwrap_or_default();
     let table = |jurisdiction: Jurisdiction| {
         let own = rows.extract_if(.., |(code, _)| code == jurisdiction.code()).map(|(_, limit)| limit);
-        Table::new(jurisdiction.name().to_owned(), own.collect())
+        Table::new(jurisdiction.words().to_owned(), own.collect())
     };
-    Jurisdiction::ALL.into_iter().map(table).collect()
+    Jurisdiction::ALL.iter().copied().map(table).collect()
 });
 
 /// Limits of one jurisdiction, or the user's own.
@@ -36,6 +36,14 @@ impl Table {
     }
 
     /// The built-in table of a jurisdiction; it is read once, on first use.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// assert_eq!(Table::of(Jurisdiction::GreatBritain).title(), "Great Britain");
+    /// ```
     #[must_use]
     pub fn of(jurisdiction: Jurisdiction) -> &'static Self {
         static NONE: Table = Table { title: String::new(), rows: Vec::new(), by_cas: Vec::new() };
@@ -104,6 +112,15 @@ impl Table {
     }
 
     /// How many rows are from memory, and so never make a finding green.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Table};
+    ///
+    /// let japan = Table::of(Jurisdiction::Japan);
+    /// assert_eq!((japan.rows().len(), japan.unverified()), (1, 1));
+    /// ```
     #[must_use]
     pub fn unverified(&self) -> usize {
         self.rows.iter().filter(|row| row.obtained == Obtained::FromMemory).count()

@@ -1,5 +1,5 @@
 use crate::{
-    quantity::{Mass, MassFraction},
+    quantity::{Mass, MassFraction, Quantity},
     source::Interval,
 };
 
@@ -43,11 +43,7 @@ pub enum AsAppliedError {
 /// Conservation of solute mass; no tabulated value.
 pub fn as_applied(parts: &[(Mass, Interval<MassFraction>)]) -> Result<Interval<MassFraction>, AsAppliedError> {
     let mean = |bound: fn(&Interval<MassFraction>) -> MassFraction| weighted_mean(parts, bound);
-    let (low, best, high) = (mean(Interval::low)?, mean(Interval::best)?, mean(Interval::high)?);
-    // Rounding in the last bit must not turn an enclosing interval inside out.
-    let low = if low <= best { low } else { best };
-    let high = if high >= best { high } else { best };
-    Interval::new(low, best, high).map_err(|_| AsAppliedError::Empty)
+    Ok(Interval::ordered(mean(Interval::low)?, mean(Interval::best)?, mean(Interval::high)?))
 }
 
 /// Never outside the weakest and the strongest part, also not in the last bit.
@@ -65,7 +61,7 @@ fn weighted_mean(
         strongest = percent.max(strongest);
     }
     if total > 0.0 {
-        MassFraction::from_percent_ww((solute / total).max(weakest).min(strongest)).map_err(|_| AsAppliedError::Empty)
+        Ok(MassFraction::nearest((solute / total).max(weakest).min(strongest)))
     } else {
         Err(AsAppliedError::Empty)
     }

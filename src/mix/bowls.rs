@@ -1,5 +1,6 @@
 use super::Pace;
-use crate::quantity::{Duration, Mass};
+use crate::quantity::{Duration, Mass, Quantity};
+use serde::Serialize;
 
 /// More fresh bowls than anyone mixes in a day: a request beyond it is a slip.
 const MOST_BOWLS: f64 = 500.0;
@@ -23,6 +24,17 @@ pub struct BowlRequest {
 
 impl BowlRequest {
     /// A request without mixing time and without residue.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{BowlRequest, Pace}, quantity::{Duration, Mass}};
+    ///
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(40.0)?, Pace::from_g_per_min(3.0)?);
+    /// assert_eq!(request.residue(g(5.0)?).mixing(Duration::from_min(3.0)?).residue.g(), 5.0);
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub const fn new(total: Mass, capacity: Mass, working_life: Duration, pace: Pace) -> Self {
         let mixing = Duration::ZERO;
@@ -43,32 +55,38 @@ impl BowlRequest {
 }
 
 /// One fresh bowl. Times count from the start of the first mixing.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Bowl {
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct FreshBowl {
     /// Mass to mix, residue included.
+    #[serde(rename = "mixed_g")]
     pub mixed: Mass,
     /// Mass that goes onto the hair.
+    #[serde(rename = "applied_g")]
     pub applied: Mass,
     /// When to start mixing.
+    #[serde(rename = "mix_at_min")]
     pub mix_at: Duration,
     /// When it is mixed and application goes on.
+    #[serde(rename = "ready_at_min")]
     pub ready_at: Duration,
     /// When the last of it is on the hair.
+    #[serde(rename = "empty_at_min")]
     pub empty_at: Duration,
     /// When it must no longer be used.
+    #[serde(rename = "use_by_min")]
     pub use_by: Duration,
 }
 
 /// Fresh bowls in the order of mixing.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct BowlPlan {
-    bowls: Vec<Bowl>,
+    bowls: Vec<FreshBowl>,
 }
 
 impl BowlPlan {
     /// The bowls, all of one size.
     #[must_use]
-    pub fn bowls(&self) -> &[Bowl] {
+    pub fn bowls(&self) -> &[FreshBowl] {
         &self.bowls
     }
 
@@ -85,6 +103,17 @@ impl BowlPlan {
     }
 
     /// Mixed and thrown away.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{BowlRequest, Pace, bowls}, quantity::{Duration, Mass}};
+    ///
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(40.0)?, Pace::from_g_per_min(3.0)?);
+    /// assert_eq!(bowls(&request.residue(g(5.0)?))?.leftover().g(), 5.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn leftover(&self) -> Mass {
         self.mixed().minus_or_zero(self.applied())
@@ -95,7 +124,7 @@ impl BowlPlan {
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum BowlError {
-    /// Nothing to apply.
+    /// No mass to apply.
     #[error("there is nothing to apply (total 0 g): give a total above 0 g")]
     Nothing,
     /// The bowl holds no more than what stays behind in it.
@@ -167,31 +196,22 @@ pub fn bowls(request: &BowlRequest) -> Result<BowlPlan, BowlError> {
     // A last bit too much must not cost a whole bowl.
     let count = (total.g() / usable * (1.0 - 1e-12)).ceil().max(1.0);
     if count > MOST_BOWLS {
-        return Err(BowlError::TooMany { total, bowls: count, usable: mass(usable) });
+        return Err(BowlError::TooMany { total, bowls: count, usable: Mass::nearest(usable) });
     }
     let (applied, cycle) = (total.g() / count, mixing.min() + total.g() / count / pace.g_per_min());
     let mut plan = BowlPlan { bowls: Vec::new() };
     let mut at = 0.0;
     while (plan.bowls.len() as f64) < count {
         let ready = at + mixing.min();
-        plan.bowls.push(Bowl {
-            mixed: mass(applied + residue.g()),
-            applied: mass(applied),
-            mix_at: minutes(at),
-            ready_at: minutes(ready),
-            empty_at: minutes(at + cycle),
-            use_by: minutes(ready + working_life.min()),
+        plan.bowls.push(FreshBowl {
+            mixed: Mass::nearest(applied + residue.g()),
+            applied: Mass::nearest(applied),
+            mix_at: Duration::nearest(at),
+            ready_at: Duration::nearest(ready),
+            empty_at: Duration::nearest(at + cycle),
+            use_by: Duration::nearest(ready + working_life.min()),
         });
         at += cycle;
     }
     Ok(plan)
-}
-
-/// Sums and quotients of masses that are in range already.
-fn mass(grams: f64) -> Mass {
-    Mass::from_g(grams).unwrap_or(Mass::ZERO)
-}
-
-fn minutes(min: f64) -> Duration {
-    Duration::from_min(min).unwrap_or(Duration::ZERO)
 }

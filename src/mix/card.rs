@@ -1,4 +1,4 @@
-use super::{BowlError, Recipe, RecipeError, record::bounds};
+use super::{BowlError, Recipe, RecipeError};
 use crate::{
     quantity::{Duration, Mass, MassFraction},
     scale::{WeighError, Weighed, weigh},
@@ -17,7 +17,7 @@ pub struct CardRequest<'a> {
     pub what: &'a str,
     /// The recipe of this bowl, in grams.
     pub recipe: &'a Recipe,
-    /// Hydrogen peroxide in each part, in the order of the recipe; nothing where it is not known.
+    /// Hydrogen peroxide in each part, in the order of the recipe; none where it is not known.
     pub strengths: &'a [Option<Interval<MassFraction>>],
     /// Division of the scale.
     pub division: Mass,
@@ -47,15 +47,16 @@ pub enum CardError {
 pub struct CardLine {
     /// The product.
     pub product: String,
-    /// Grams to put on the scale.
-    pub mass_g: f64,
+    /// What to put on the scale.
+    #[serde(rename = "mass_g")]
+    pub mass: Mass,
     /// How far its share of the bowl is from the recipe, in percent of the share.
     pub ratio_error_percent: f64,
 }
 
 /// A card to lay beside the bowl: who, what, grams, strength as applied, time mixed, use-by.
 ///
-/// Plain data: print it, or serialise it with `serde`.
+/// Print it, or serialise it with `serde`.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Card {
     /// Guest or column.
@@ -64,20 +65,24 @@ pub struct Card {
     pub what: String,
     /// Recipe as written.
     pub recipe: String,
-    /// Grams on the scale.
+    /// What to put on the scale, in the order of the recipe.
     pub lines: Vec<CardLine>,
     /// Their sum.
-    pub total_g: f64,
-    /// Hydrogen peroxide on the hair in % w/w: lower bound, best, upper bound; nothing when a part is not known.
-    pub strength_as_applied_ww_percent: Option<[f64; 3]>,
+    #[serde(rename = "total_g")]
+    pub total: Mass,
+    /// Hydrogen peroxide on the hair; none when a part is not known.
+    #[serde(rename = "strength_as_applied_ww_percent")]
+    pub strength_as_applied: Option<Interval<MassFraction>>,
     /// Products whose strength is not known.
     pub strength_unknown_in: Vec<String>,
     /// Change of the strength by rounding to the scale, in percentage points.
     pub strength_shift_percentage_points: Option<f64>,
-    /// When it was mixed.
-    pub mixed_at: String,
+    /// When it was mixed, on the salon clock.
+    #[serde(serialize_with = "clock")]
+    pub mixed_at: DateTime,
     /// When it must no longer be used.
-    pub use_by: String,
+    #[serde(serialize_with = "clock")]
+    pub use_by: DateTime,
     /// Findings and warnings the user wants on the card, as text.
     pub remarks: Vec<String>,
 }
@@ -100,8 +105,8 @@ impl Card {
     ///     mixed_at: jiff::civil::date(2026, 11, 25).at(10, 5, 0, 0),
     ///     working_life: Duration::from_min(40.0)?,
     /// })?;
-    /// assert_eq!(card.use_by, "2026-11-25 10:45");
-    /// assert_eq!(card.strength_as_applied_ww_percent, Some([3.6, 3.6, 3.6]));
+    /// assert_eq!(card.use_by, jiff::civil::date(2026, 11, 25).at(10, 45, 0, 0));
+    /// assert_eq!(card.strength_as_applied, Some(strength(3.6)?));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///
@@ -125,7 +130,7 @@ impl Card {
         let use_by = use_by.ok_or(BowlError::WorkingLife(working_life))?;
         let line = |(part, weighed): (&super::Part, &Weighed)| CardLine {
             product: part.product.clone(),
-            mass_g: weighed.weighed.g(),
+            mass: weighed.weighed,
             ratio_error_percent: weighed.ratio_error_percent(),
         };
         Ok(Self {
@@ -133,12 +138,12 @@ impl Card {
             what: what.to_owned(),
             recipe: recipe.to_string(),
             lines: recipe.parts().iter().zip(weighing.parts()).map(line).collect(),
-            total_g: weighing.total().g(),
-            strength_as_applied_ww_percent: shift.map(|s| bounds(s.weighed)),
+            total: weighing.total(),
+            strength_as_applied: shift.map(|s| s.weighed),
             strength_unknown_in,
             strength_shift_percentage_points: shift.map(|s| s.percentage_points()),
-            mixed_at: clock(mixed_at),
-            use_by: clock(use_by),
+            mixed_at,
+            use_by,
             remarks: Vec::new(),
         })
     }
@@ -151,8 +156,11 @@ impl Card {
     }
 }
 
-fn clock(at: DateTime) -> String {
-    at.strftime("%Y-%m-%d %H:%M").to_string()
+/// Date, hours and minutes: what is written on a card.
+const CLOCK: &str = "%Y-%m-%d %H:%M";
+
+fn clock<S: serde::Serializer>(at: &DateTime, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_str(&at.strftime(CLOCK))
 }
 
 impl fmt::Display for Card {
@@ -160,14 +168,14 @@ impl fmt::Display for Card {
         let width = self.lines.iter().map(|l| l.product.chars().count()).max().unwrap_or(0).max(5);
         writeln!(f, "{}: {}", self.who, self.what)?;
         for line in &self.lines {
-            writeln!(f, "  {:width$} {:>8} g", line.product, line.mass_g)?;
+            writeln!(f, "  {:width$} {:>8} g", line.product, line.mass.g())?;
         }
-        writeln!(f, "  {:width$} {:>8} g", "total", self.total_g)?;
-        match (self.strength_as_applied_ww_percent, &self.strength_unknown_in) {
-            (Some([low, _, high]), _) if high - low > 0.005 => {
-                writeln!(f, "peroxide on the hair {low:.2} to {high:.2} % w/w")?;
+        writeln!(f, "  {:width$} {:>8} g", "total", self.total.g())?;
+        match (self.strength_as_applied, &self.strength_unknown_in) {
+            (Some(level), _) if level.high().percent_ww() - level.low().percent_ww() > 0.005 => {
+                writeln!(f, "peroxide on the hair {:.2} to {:.2}", level.low().percent_ww(), level.high())?;
             }
-            (Some([_, best, _]), _) => writeln!(f, "peroxide on the hair {best:.2} % w/w")?,
+            (Some(level), _) => writeln!(f, "peroxide on the hair {:.2}", level.best())?,
             (None, unknown) => writeln!(f, "peroxide on the hair unknown (not stated: {})", unknown.join(", "))?,
         }
         let worst = self.lines.iter().map(|l| l.ratio_error_percent.abs()).fold(0.0, f64::max);
@@ -178,7 +186,7 @@ impl fmt::Display for Card {
                 None => writeln!(f)?,
             }
         }
-        write!(f, "mixed {}, use by {}", self.mixed_at, self.use_by)?;
+        write!(f, "mixed {}, use by {}", self.mixed_at.strftime(CLOCK), self.use_by.strftime(CLOCK))?;
         self.remarks.iter().try_for_each(|remark| write!(f, "\n! {remark}"))
     }
 }

@@ -1,11 +1,12 @@
 use super::{AsAppliedError, Cas, Form, Ingredient, Product, as_applied};
 use crate::{
-    quantity::{Mass, MassFraction},
+    quantity::{Mass, MassFraction, Quantity},
     source::Interval,
 };
+use serde::Serialize;
 
 /// One substance in the mixed bowl.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Constituent {
     /// The name first used for it.
     pub name: String,
@@ -16,10 +17,12 @@ pub struct Constituent {
     /// Groups of the law it belongs to.
     pub groups: Vec<String>,
     /// Mass fraction in the bowl, counting only what is declared.
+    #[serde(rename = "level_ww_percent")]
     pub level: Interval<MassFraction>,
     /// Products of the bowl that may hold more of it, because their contents are not declared in full.
     pub undeclared_in: Vec<String>,
     /// The most those products could add to the level, if all that is not declared in them were this substance.
+    #[serde(rename = "undeclared_at_most_ww_percent")]
     pub undeclared_at_most: MassFraction,
 }
 
@@ -41,12 +44,30 @@ impl Constituent {
     }
 }
 
+/// How much of one product is in the bowl.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct BowlPortion {
+    /// The mass of it.
+    #[serde(rename = "mass_g")]
+    pub mass: Mass,
+    /// The product.
+    pub product: Product,
+}
+
+impl BowlPortion {
+    fn is_in_bowl(&self) -> bool {
+        self.mass > Mass::ZERO
+    }
+}
+
 /// What is in the mixed bowl, and so on the hair: every declared substance with its bounds, and what is not known.
 ///
 /// On damp hair the water in the hair dilutes the mixture further; add it as a part if it is to count.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Composition {
-    parts: Vec<(Mass, Product)>,
+    #[serde(rename = "total_g")]
+    total: Mass,
+    portions: Vec<BowlPortion>,
     constituents: Vec<Constituent>,
 }
 
@@ -73,8 +94,14 @@ impl Composition {
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn mix(parts: Vec<(Mass, Product)>) -> Result<Self, AsAppliedError> {
+        let portions = parts.into_iter().map(|(mass, product)| BowlPortion { mass, product });
+        let portions: Vec<BowlPortion> = portions.filter(BowlPortion::is_in_bowl).collect();
+        let total: Mass = portions.iter().map(|portion| portion.mass).sum();
+        if portions.is_empty() {
+            return Err(AsAppliedError::Empty);
+        }
         let mut constituents: Vec<Constituent> = Vec::new();
-        for ingredient in parts.iter().filter(|(mass, _)| mass.g() > 0.0).flat_map(|(_, p)| &p.ingredients) {
+        for ingredient in portions.iter().flat_map(|portion| &portion.product.ingredients) {
             match constituents.iter_mut().find(|c| c.is(ingredient)) {
                 Some(known) => {
                     let fresh = ingredient.groups.iter().filter(|g| !known.groups.contains(g)).cloned();
@@ -93,30 +120,27 @@ impl Composition {
             }
         }
         for constituent in &mut constituents {
-            let levels: Vec<_> = parts.iter().map(|(mass, p)| (*mass, level_in(p, constituent))).collect();
-            let counted: Vec<_> =
-                levels.iter().map(|(mass, l)| (*mass, l.unwrap_or(Interval::exact(MassFraction::ZERO)))).collect();
+            // What a product does not name is none of it when the product is declared in full, and open otherwise.
+            let mut counted = Vec::with_capacity(portions.len());
+            let mut open_g = 0.0;
+            for portion in &portions {
+                let named = level_in(&portion.product, constituent);
+                counted.push((portion.mass, named.unwrap_or(Interval::exact(MassFraction::ZERO))));
+                if named.is_none() && !portion.product.fully_declared {
+                    constituent.undeclared_in.push(portion.product.name.clone());
+                    open_g += portion.mass.g() * undeclared_part(&portion.product);
+                }
+            }
             constituent.level = as_applied(&counted)?;
-            let open = || {
-                let silent = parts.iter().zip(&levels).filter(|(_, (_, level))| level.is_none());
-                silent.map(|(part, _)| part).filter(|(mass, p)| mass.g() > 0.0 && !p.fully_declared)
-            };
-            constituent.undeclared_in = open().map(|(_, product)| product.name.clone()).collect();
-            let grams: f64 = open().map(|(mass, product)| mass.g() * undeclared_part(product)).sum();
-            let total: Mass = parts.iter().map(|(mass, _)| *mass).sum();
-            constituent.undeclared_at_most =
-                MassFraction::from_fraction((grams / total.g()).min(1.0)).map_err(|_| AsAppliedError::Empty)?;
+            constituent.undeclared_at_most = MassFraction::nearest(100.0 * open_g / total.g());
         }
-        if parts.iter().all(|(mass, _)| mass.g() <= 0.0) {
-            return Err(AsAppliedError::Empty);
-        }
-        Ok(Self { parts, constituents })
+        Ok(Self { total, portions, constituents })
     }
 
-    /// The products and their masses, as given.
+    /// The products and their masses, in the order given; what weighs 0 g is not in the bowl.
     #[must_use]
-    pub fn parts(&self) -> &[(Mass, Product)] {
-        &self.parts
+    pub fn portions(&self) -> &[BowlPortion] {
+        &self.portions
     }
 
     /// Every declared substance, in the order of first mention.
@@ -127,13 +151,13 @@ impl Composition {
 
     /// The mass of the bowl.
     #[must_use]
-    pub fn total(&self) -> Mass {
-        self.parts.iter().map(|(mass, _)| *mass).sum()
+    pub const fn total(&self) -> Mass {
+        self.total
     }
 
-    /// Products in the bowl whose contents are not declared in full, with their masses.
-    pub fn undeclared(&self) -> impl Iterator<Item = (Mass, &Product)> {
-        self.parts.iter().filter(|(mass, p)| mass.g() > 0.0 && !p.fully_declared).map(|(mass, p)| (*mass, p))
+    /// What is in the bowl of products whose contents are not declared in full.
+    pub fn undeclared(&self) -> impl Iterator<Item = &BowlPortion> {
+        self.portions.iter().filter(|portion| !portion.product.fully_declared)
     }
 }
 
@@ -143,17 +167,10 @@ fn undeclared_part(product: &Product) -> f64 {
     (1.0 - declared).max(0.0)
 }
 
-/// The level of a substance in one product: nothing when the product does not name it.
+/// The level of a substance in one product; none when the product does not name it.
 fn level_in(product: &Product, constituent: &Constituent) -> Option<Interval<MassFraction>> {
-    let mut named = product.ingredients.iter().filter(|i| constituent.is(i)).map(|i| i.level);
-    let first = named.next()?;
+    let named = product.ingredients.iter().filter(|i| constituent.is(i)).map(|i| i.level);
     // Named twice: the amounts add up, as far as a whole product can hold them.
-    Some(named.fold(first, |sum, more| plus(sum, more).unwrap_or(sum)))
-}
-
-fn plus(a: Interval<MassFraction>, b: Interval<MassFraction>) -> Option<Interval<MassFraction>> {
-    let add = |x: MassFraction, y: MassFraction| {
-        MassFraction::from_percent_ww((x.percent_ww() + y.percent_ww()).min(100.0)).ok()
-    };
-    Interval::new(add(a.low(), b.low())?, add(a.best(), b.best())?, add(a.high(), b.high())?).ok()
+    let plus = |a: MassFraction, b: MassFraction| MassFraction::nearest(a.percent_ww() + b.percent_ww());
+    named.reduce(|sum, more| sum.combine(more, plus))
 }

@@ -1,11 +1,12 @@
-use super::{Amount, BowlPlan, Part, Recipe, RecipeError, Unit, decimal};
+use super::{BowlPlan, Part, Recipe, RecipeAmount, RecipeError, Unit, decimal};
 use crate::quantity::{Mass, Share};
 use rust_decimal::Decimal;
+use serde::Serialize;
 
 /// How an additive is dosed; take it from the additive's own leaflet.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Dose {
-    /// So much in every bowl, whatever its size.
+    /// A fixed mass in every bowl, whatever its size.
     PerBowl(Mass),
     /// A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
     OfBowl(Share),
@@ -15,7 +16,7 @@ pub enum Dose {
 
 /// An additive (thickener, bond-building additive, oil) and its dose. It holds no peroxide, so it dilutes the bowl.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Additive {
+pub struct Addition {
     /// The user's own name for it.
     pub product: String,
     /// Its dose.
@@ -28,11 +29,11 @@ impl Recipe {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{mix::{Additive, Dose, Recipe}, quantity::Share};
+    /// use foilwork::{mix::{Addition, Dose, Recipe}, quantity::Share};
     ///
     /// let dose = Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?);
     /// let recipe = "25 g lightener + 50 g 9%".parse::<Recipe>()?;
-    /// let recipe = recipe.with_additives(&[Additive { product: "thickener".into(), dose }])?;
+    /// let recipe = recipe.with_additives(&[Addition { product: "thickener".into(), dose }])?;
     /// assert_eq!(recipe.to_string(), "25 g lightener + 50 g 9% + 3 g thickener");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
@@ -41,7 +42,7 @@ impl Recipe {
     ///
     /// [`RecipeError::MixedUnits`] unless the recipe is in grams, [`RecipeError::NoSuchPart`] when an additive is dosed
     /// by a product that is not in it, [`RecipeError::Amount`] for a dose of nothing.
-    pub fn with_additives(&self, additives: &[Additive]) -> Result<Self, RecipeError> {
+    pub fn with_additives(&self, additives: &[Addition]) -> Result<Self, RecipeError> {
         let rest = self.grams()?;
         let mut parts = self.parts.clone();
         for additive in additives {
@@ -50,7 +51,7 @@ impl Recipe {
                 Dose::OfBowl(share) => percent_of(*share, rest),
                 Dose::OfProduct(product, share) => percent_of(*share, self.part(product)?.amount.value),
             };
-            let amount = Amount { value: value.ok_or(RecipeError::OutOfRange)?, unit: Unit::Gram };
+            let amount = RecipeAmount { value: value.ok_or(RecipeError::OutOfRange)?, unit: Unit::Gram };
             parts.push(Part { amount, product: additive.product.clone() });
         }
         Self::new(parts)
@@ -71,13 +72,15 @@ fn percent_of(share: Share, whole: Decimal) -> Option<Decimal> {
 }
 
 /// What is thrown away of one product over all bowls.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Leftover {
     /// The product.
     pub product: String,
     /// How much of it was put into bowls.
+    #[serde(rename = "used_g")]
     pub used: Mass,
     /// How much of that never reaches the hair.
+    #[serde(rename = "wasted_g")]
     pub wasted: Mass,
 }
 
@@ -91,34 +94,34 @@ impl BowlPlan {
     /// # Example
     ///
     /// ```
-    /// use foilwork::mix::{Additive, BowlRequest, Dose, Pace, Recipe, bowls};
+    /// use foilwork::mix::{Addition, BowlRequest, Dose, Pace, Recipe, bowls};
     /// use foilwork::quantity::{Duration, Mass};
     ///
     /// let g = Mass::from_g;
     /// let request = BowlRequest::new(g(160.0)?, g(90.0)?, Duration::from_min(45.0)?, Pace::from_g_per_min(4.0)?);
     /// let plan = bowls(&request)?;
     /// let base: Recipe = "30 g lightener + 60 g 6%".parse()?;
-    /// let additive = Additive { product: "bond builder".into(), dose: Dose::PerBowl(g(5.0)?) };
+    /// let additive = Addition { product: "bond builder".into(), dose: Dose::PerBowl(g(5.0)?) };
     /// let recipes = plan.recipes(&base, &[additive])?;
     /// assert_eq!(recipes[0].to_string(), "25 g lightener + 50 g 6% + 5 g bond builder");
     /// assert_eq!(recipes.len(), 2);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
-    pub fn recipes(&self, base: &Recipe, additives: &[Additive]) -> Result<Vec<Recipe>, RecipeError> {
+    pub fn recipes(&self, base: &Recipe, additives: &[Addition]) -> Result<Vec<Recipe>, RecipeError> {
         let whole = base.grams()?;
-        let fixed = |additive: &&Additive| matches!(additive.dose, Dose::PerBowl(_));
-        let by_share: Vec<Additive> = additives.iter().filter(|a| !fixed(a)).cloned().collect();
+        let fixed = |additive: &&Addition| matches!(additive.dose, Dose::PerBowl(_));
+        let by_share: Vec<Addition> = additives.iter().filter(|a| !fixed(a)).cloned().collect();
         let dosed = base.with_additives(&by_share)?.grams()?;
         let per_bowl = additives.iter().filter_map(|a| match a.dose {
             Dose::PerBowl(mass) => Some(mass.g()),
             _ => None,
         });
         let per_bowl = decimal::from_f64(per_bowl.sum()).ok_or(RecipeError::OutOfRange)?;
-        let recipe = |bowl: &super::Bowl| {
+        let recipe = |bowl: &super::FreshBowl| {
             let room = decimal::from_f64(bowl.mixed.g()).and_then(|m| m.checked_sub(per_bowl));
             let room = room.ok_or(RecipeError::OutOfRange)?;
             let value = room.checked_mul(whole).and_then(|v| v.checked_div(dosed)).ok_or(RecipeError::OutOfRange)?;
-            base.to_total(Amount { value, unit: Unit::Gram })?.with_additives(additives)
+            base.to_total(RecipeAmount { value, unit: Unit::Gram })?.with_additives(additives)
         };
         self.bowls().iter().map(recipe).collect()
     }
@@ -128,7 +131,7 @@ impl BowlPlan {
     /// # Errors
     ///
     /// As [`recipes`](Self::recipes).
-    pub fn leftovers(&self, base: &Recipe, additives: &[Additive]) -> Result<Vec<Leftover>, RecipeError> {
+    pub fn leftovers(&self, base: &Recipe, additives: &[Addition]) -> Result<Vec<Leftover>, RecipeError> {
         let mut products: Vec<Leftover> = Vec::new();
         for (bowl, recipe) in self.bowls().iter().zip(self.recipes(base, additives)?) {
             let lost = 1.0 - bowl.applied.g() / bowl.mixed.g();

@@ -1,12 +1,14 @@
 use crate::{
-    quantity::Share,
+    quantity::{Quantity, Share},
     source::{Basis, Citation, Interval, citations},
 };
+use serde::Serialize;
 
 /// The share of a natural (neutral) shade in a formula that covers white hair.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct NaturalShare {
     /// Share of the natural shade among the shades of the formula, with the range the trade gives.
+    #[serde(rename = "share_percent")]
     pub share: Interval<Share>,
     /// Always a convention of the trade.
     pub basis: Basis,
@@ -40,7 +42,7 @@ const CORNERS: [(f64, f64); 6] = [(0.0, 0.0), (25.0, 25.0), (30.0, 33.0), (50.0,
 ///
 /// # Source
 ///
-/// Common practice; half natural at half white is printed in a trade article (S61 of the register).
+/// Common practice; half natural at half white is printed in a trade article (`grey-article` of the register).
 #[must_use]
 pub fn natural_share(white: Share) -> NaturalShare {
     let percent = white.percent();
@@ -54,9 +56,8 @@ pub fn natural_share(white: Share) -> NaturalShare {
         p if p <= 75.0 => (50.0, 100.0),
         _ => (67.0, 100.0),
     };
-    let share = |percent: f64| Share::from_percent(percent).unwrap_or(Share::NONE);
-    let best = share(between_corners(percent).clamp(low, high));
-    let share = Interval::new(share(low), best, share(high)).unwrap_or(Interval::exact(best));
+    let [low, best, high] = [low, between_corners(percent).clamp(low, high), high].map(Share::nearest);
+    let share = Interval::ordered(low, best, high);
     NaturalShare { share, basis: Basis::CommonPractice, printed_point: &citations::mix::GREY_ARTICLE }
 }
 

@@ -1,15 +1,18 @@
 use super::{Ratio, RatioError};
 use crate::{
-    quantity::{Mass, Share},
+    quantity::{Mass, Quantity, Share},
     scale::{Division, WeighError, weigh},
 };
+use serde::Serialize;
 
 /// The smallest bowls a scale can weigh within a tolerance.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct MinimumBowl {
     /// The smallest bowl that happens to come out within the tolerance.
+    #[serde(rename = "first_g")]
     pub first: Mass,
     /// From here on every bowl does, whatever its size.
+    #[serde(rename = "always_from_g")]
     pub always_from: Mass,
 }
 
@@ -20,7 +23,7 @@ const MOST_DIVISIONS: f64 = 1e6;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MinimumError {
-    /// A tolerance of nothing asks for a perfect scale.
+    /// A tolerance of zero asks for a perfect scale.
     #[error("invalid tolerance (got {0}): must be from 0.01 to 100 %")]
     Tolerance(Share),
     /// The scale cannot be used.
@@ -66,7 +69,7 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
         return Err(MinimumError::Tolerance(tolerance));
     }
     let scale = Division::new(division)?;
-    let one: Vec<Mass> = ratio.split_total(Mass::from_g(1.0).unwrap_or(Mass::ZERO))?;
+    let one: Vec<Mass> = ratio.split_total(Mass::nearest(1.0))?;
     let smallest = one.iter().map(|p| p.g()).fold(1.0, f64::min);
     let bound = (100.0 / (allowed * smallest)).ceil();
     if bound > MOST_DIVISIONS {

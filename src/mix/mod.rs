@@ -1,7 +1,31 @@
-//! The bowl: ratios, recipes, weighing on a real scale, bowls over time, what is on the hair.
+//! The bowl: ratios, recipes, bowls over time, what is on the hair.
 //!
-//! Ratios and recipes are exact decimals; masses that reach the scale are whole numbers of its division. Nothing here
-//! says that a mixture is safe: it says what is in the bowl.
+//! Ratios and recipes are exact decimals; masses that reach the scale are whole numbers of its division, by
+//! [`scale::weigh`](crate::scale::weigh). Nothing here says that a mixture is safe: it says what is in the bowl.
+//!
+//! # Write a recipe
+//!
+//! [`Ratio`] reads `1:1.5`, [`Recipe`] reads `30 g 7.1 + 45 g 6%`; a recipe is scaled by total ([`Recipe::to_total`]), part,
+//! packs or factor, combined, split over bowls and dosed with additives ([`Recipe::with_additives`]).
+//!
+//! # Weigh it
+//!
+//! [`minimum_bowl`] and [`minimum_mass`] say what a scale can weigh at all; a
+//! [`Weighing`](crate::scale::Weighing) has [`tare_order`](crate::scale::Weighing::tare_order) and
+//! [`strength_shift`](crate::scale::Weighing::strength_shift).
+//!
+//! # Plan the bowls
+//!
+//! [`bowls`] says how many fresh bowls, how big and when; [`Card`] is what lies beside one.
+//!
+//! # What is on the hair
+//!
+//! [`as_applied`] is the strength of the mixed bowl, [`Composition::mix`] everything in it, with what is not known kept as
+//! unknown.
+//!
+//! # Judge and handle it
+//!
+//! [`natural_share`] is the trade's convention for white hair, [`handling_advice`] the checklist for what is in the bowl.
 
 mod applied;
 mod bowls;
@@ -13,32 +37,32 @@ mod dose;
 mod form;
 mod grey;
 mod handling;
+mod hazard;
 mod minimum;
 mod pace;
 mod parse_error;
 mod product;
 mod ratio;
 mod recipe;
-mod record;
 mod rounding;
 mod scale;
 mod unit;
 
 pub use applied::{AsAppliedError, as_applied};
-pub use bowls::{Bowl, BowlError, BowlPlan, BowlRequest, bowls};
+pub use bowls::{BowlError, BowlPlan, BowlRequest, FreshBowl, bowls};
 pub use card::{Card, CardError, CardLine, CardRequest};
 pub use cas::{Cas, InvalidCas};
-pub use composition::{Composition, Constituent};
-pub use dose::{Additive, Dose, Leftover};
-pub use form::{Form, InvalidForm};
+pub use composition::{BowlPortion, Composition, Constituent};
+pub use dose::{Addition, Dose, Leftover};
+pub use form::Form;
 pub use grey::{NaturalShare, natural_share};
-pub use handling::{Advice, Hazard, Stage, handling};
+pub use handling::{Advice, Stage, handling_advice};
+pub use hazard::Hazard;
 pub use minimum::{MinimumBowl, MinimumError, minimum_bowl, minimum_mass};
 pub use pace::Pace;
 pub use parse_error::ParseError;
 pub use product::{Ingredient, Product};
 pub use ratio::{Ratio, RatioError};
 pub use recipe::{Part, Recipe, RecipeError};
-pub use record::{BowlRecord, CompositionRecord, ConstituentRecord, WeighingRecord};
 pub use rounding::{StrengthShift, TareStep};
-pub use unit::{Amount, ConversionError, Converted, Unit};
+pub use unit::{ConvertAmountError, Converted, RecipeAmount, Unit};

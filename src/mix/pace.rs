@@ -1,41 +1,27 @@
-use crate::quantity::{Duration, InvalidQuantity, Mass};
+use crate::quantity::{Duration, InvalidQuantity, Mass, quantity};
 
-/// How fast product goes onto the hair, in grams per minute.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Pace(f64);
+quantity! {
+    /// How fast product goes onto the hair, in grams per minute.
+    Pace: "pace" in "g/min", key "g_per_min", from_g_per_min / g_per_min,
+    5e-324..=1e4, "above 0 and at most 1e4 g/min"
+}
 
 impl Pace {
-    /// Takes a pace in grams per minute.
-    ///
-    /// # Errors
-    ///
-    /// [`InvalidQuantity`] unless the value is above 0 and at most 1e4 g/min.
-    pub fn from_g_per_min(value: f64) -> Result<Self, InvalidQuantity> {
-        if value > 0.0 && value <= 1e4 {
-            Ok(Self(value))
-        } else {
-            Err(InvalidQuantity { quantity: "pace", value, unit: "g/min", allowed: "above 0 and at most 1e4 g/min" })
-        }
-    }
-
     /// The pace that puts `mass` on in `time`.
     ///
     /// # Errors
     ///
     /// [`InvalidQuantity`] when the quotient is not a pace, as when the time is 0 min.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Pace, quantity::{Duration, Mass}};
+    ///
+    /// assert_eq!(Pace::of(Mass::from_g(60.0)?, Duration::from_min(20.0)?)?.to_string(), "3 g/min");
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     pub fn of(mass: Mass, time: Duration) -> Result<Self, InvalidQuantity> {
         Self::from_g_per_min(mass.g() / time.min())
-    }
-
-    /// The pace in grams per minute.
-    #[must_use]
-    pub const fn g_per_min(self) -> f64 {
-        self.0
-    }
-}
-
-impl std::fmt::Display for Pace {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} g/min", self.0)
     }
 }

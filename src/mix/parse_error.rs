@@ -35,6 +35,15 @@ impl ParseError {
     }
 
     /// The text with a caret under the offending character.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// let error = "1:x".parse::<Ratio>().unwrap_err();
+    /// assert_eq!((error.position(), error.pointer().as_str()), (3, "1:x\n  ^"));
+    /// ```
     #[must_use]
     pub fn pointer(&self) -> String {
         format!("{}\n{:>width$}", self.text, "^", width = self.position())

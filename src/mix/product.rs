@@ -1,10 +1,11 @@
 use super::{Cas, Form};
 use crate::{quantity::MassFraction, source::Interval};
+use serde::Serialize;
 
 /// One ingredient of a product as its maker or its user states it.
 ///
 /// An ingredient stated at exactly 0 % w/w says that the product is free of it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Ingredient {
     /// The name, best the one on the label (INCI).
     pub name: String,
@@ -15,11 +16,23 @@ pub struct Ingredient {
     /// Groups of the law it belongs to, by the table's group names, for entries without CAS numbers.
     pub groups: Vec<String>,
     /// Mass fraction in the product as supplied.
+    #[serde(rename = "level_ww_percent")]
     pub level: Interval<MassFraction>,
 }
 
 impl Ingredient {
     /// An ingredient known by name only.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Cas, Form, Ingredient}, quantity::MassFraction, source::Interval};
+    ///
+    /// let level = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let peroxide = Ingredient::named("hydrogen peroxide", level).with_cas(Cas::HYDROGEN_PEROXIDE);
+    /// assert_eq!(peroxide.stated_as(Form::HydrogenPeroxide).cas, Some(Cas::HYDROGEN_PEROXIDE));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn named(name: impl Into<String>, level: Interval<MassFraction>) -> Self {
         Self { name: name.into(), cas: None, stated_as: None, groups: Vec::new(), level }
@@ -46,7 +59,7 @@ impl Ingredient {
 }
 
 /// A product as supplied.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Product {
     /// What the user calls it.
     pub name: String,
@@ -58,13 +71,23 @@ pub struct Product {
 }
 
 impl Product {
-    /// A product of which nothing is known.
+    /// A product of unknown contents.
     #[must_use]
     pub fn unknown(name: impl Into<String>) -> Self {
         Self { name: name.into(), ingredients: Vec::new(), fully_declared: false }
     }
 
     /// A product whose list names everything the law may limit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Product;
+    ///
+    /// // Of a product that is not declared in full, what is not listed is unknown, not absent.
+    /// assert!(Product::declared("thickener", vec![]).fully_declared);
+    /// assert!(!Product::unknown("powder").fully_declared);
+    /// ```
     #[must_use]
     pub fn declared(name: impl Into<String>, ingredients: Vec<Ingredient>) -> Self {
         Self { name: name.into(), ingredients, fully_declared: true }

@@ -67,6 +67,16 @@ impl Ratio {
     ///
     /// [`RatioError::TooFewParts`] below two parts, [`RatioError::Part`] for a part that is not above 0 or has more
     /// than 12 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// assert_eq!(Ratio::new(vec![1.into(), 2.into()])?.to_string(), "1:2");
+    /// assert!(Ratio::new(vec![1.into()]).is_err());
+    /// # Ok::<(), foilwork::mix::RatioError>(())
+    /// ```
     pub fn new(parts: Vec<Decimal>) -> Result<Self, RatioError> {
         if parts.len() < 2 {
             return Err(RatioError::TooFewParts(parts.len()));
@@ -91,6 +101,15 @@ impl Ratio {
     }
 
     /// Whether both weigh out alike.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// assert!("1:1.5".parse::<Ratio>()?.same_mix(&"2:3".parse()?));
+    /// # Ok::<(), foilwork::mix::ParseError>(())
+    /// ```
     #[must_use]
     pub fn same_mix(&self, other: &Self) -> bool {
         // Twelve digits each, so the cross products stay within 28.
@@ -102,6 +121,15 @@ impl Ratio {
     }
 
     /// The same ratio in the smallest whole numbers: `1:1.5` is 2:3.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// assert_eq!("1:1.5".parse::<Ratio>()?.lowest_terms(), [2, 3]);
+    /// # Ok::<(), foilwork::mix::ParseError>(())
+    /// ```
     #[must_use]
     pub fn lowest_terms(&self) -> Vec<u128> {
         let scale = self.parts.iter().map(Decimal::scale).max().unwrap_or(0);
@@ -116,6 +144,16 @@ impl Ratio {
     /// # Errors
     ///
     /// [`RatioError::OutOfRange`] when the products do not fit 28 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// let shares = "1:1.5".parse::<Ratio>()?.split_decimal(75.into())?;
+    /// assert_eq!(shares, [30.into(), 45.into()]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn split_decimal(&self, total: Decimal) -> Result<Vec<Decimal>, RatioError> {
         self.scaled(total, self.sum())
     }
@@ -125,16 +163,36 @@ impl Ratio {
     /// # Errors
     ///
     /// [`RatioError::NoSuchPart`], or [`RatioError::OutOfRange`] when the products do not fit 28 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// let parts = "1:1.5".parse::<Ratio>()?.given_part_decimal(0, 40.into())?;
+    /// assert_eq!(parts, [40.into(), 60.into()]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn given_part_decimal(&self, known: usize, amount: Decimal) -> Result<Vec<Decimal>, RatioError> {
         let part = self.parts.get(known).ok_or(RatioError::NoSuchPart { asked: known, parts: self.parts.len() })?;
         self.scaled(amount, *part)
     }
 
-    /// Splits a total mass by this ratio. Nothing is rounded to a scale: see [`weigh`](super::weigh).
+    /// Splits a total mass by this ratio. Nothing is rounded to a scale: see [`weigh`](crate::scale::weigh).
     ///
     /// # Errors
     ///
     /// [`RatioError::OutOfRange`] when the products do not fit 28 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Ratio, quantity::Mass};
+    ///
+    /// let parts = "1:2".parse::<Ratio>()?.split_total(Mass::from_g(90.0)?)?;
+    /// assert_eq!((parts[0].g(), parts[1].g()), (30.0, 60.0));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn split_total(&self, total: Mass) -> Result<Vec<Mass>, RatioError> {
         masses(&self.split_decimal(exact(total)?)?)
     }
@@ -144,6 +202,17 @@ impl Ratio {
     /// # Errors
     ///
     /// [`RatioError::NoSuchPart`], or [`RatioError::OutOfRange`] when the products do not fit 28 digits.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Ratio, quantity::Mass};
+    ///
+    /// // 25 g of powder at 1:2 takes 50 g of developer.
+    /// let parts = "1:2".parse::<Ratio>()?.given_part(0, Mass::from_g(25.0)?)?;
+    /// assert_eq!(parts[1].g(), 50.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn given_part(&self, known: usize, mass: Mass) -> Result<Vec<Mass>, RatioError> {
         masses(&self.given_part_decimal(known, exact(mass)?)?)
     }

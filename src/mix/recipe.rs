@@ -1,5 +1,5 @@
 use super::{
-    Amount, ConversionError, Ratio, RatioError, Unit, decimal,
+    ConvertAmountError, Ratio, RatioError, RecipeAmount, Unit, decimal,
     parse_error::{Cursor, ParseError},
 };
 use crate::quantity::{Density, Mass};
@@ -11,7 +11,7 @@ use std::{fmt, str::FromStr};
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Part {
     /// How much.
-    pub amount: Amount,
+    pub amount: RecipeAmount,
     /// What, by the user's own name for it.
     pub product: String,
 }
@@ -58,7 +58,7 @@ pub enum RecipeError {
         /// The product.
         product: String,
         /// The amount.
-        amount: Amount,
+        amount: RecipeAmount,
     },
     /// A name that would not read back.
     #[error("invalid product name (got \"{0}\"): must not be empty, and must hold no \"+\" and no line break")]
@@ -91,7 +91,7 @@ pub enum RecipeError {
         /// The product.
         product: String,
         /// Why not.
-        source: ConversionError,
+        source: ConvertAmountError,
     },
     /// A ratio that cannot be formed from the amounts.
     #[error(transparent)]
@@ -104,6 +104,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Empty`], [`RecipeError::Amount`] or [`RecipeError::Name`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Part, Recipe, RecipeAmount, Unit};
+    ///
+    /// let part = Part { amount: RecipeAmount { value: 30.into(), unit: Unit::Gram }, product: "7.1".into() };
+    /// assert_eq!(Recipe::new(vec![part])?.to_string(), "30 g 7.1");
+    /// # Ok::<(), foilwork::mix::RecipeError>(())
+    /// ```
     pub fn new(parts: Vec<Part>) -> Result<Self, RecipeError> {
         if parts.is_empty() {
             return Err(RecipeError::Empty);
@@ -144,10 +154,19 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::MixedUnits`] when the parts are not in one unit, [`RecipeError::OutOfRange`] beyond 28 digits.
-    pub fn total(&self) -> Result<Amount, RecipeError> {
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.total()?.to_string(), "75 g");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn total(&self) -> Result<RecipeAmount, RecipeError> {
         let unit = self.unit()?;
         let sum = self.parts.iter().try_fold(Decimal::ZERO, |sum, part| sum.checked_add(part.amount.value));
-        Ok(Amount { value: sum.ok_or(RecipeError::OutOfRange)?, unit })
+        Ok(RecipeAmount { value: sum.ok_or(RecipeError::OutOfRange)?, unit })
     }
 
     /// The parts as a ratio.
@@ -166,6 +185,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Conversion`] when a part is a volume; see [`in_grams`](Self::in_grams).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.masses()?[1].g(), 45.0);
+    /// assert!("2 US fl oz 6%".parse::<Recipe>()?.masses().is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn masses(&self) -> Result<Vec<Mass>, RecipeError> {
         let mass = |part: &Part| part.amount.mass(None).map_err(|e| part.cannot(e));
         self.parts.iter().map(mass).collect()
@@ -176,6 +205,17 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Conversion`] when the density of a volume is not known.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Recipe, quantity::Density, source::Sourced};
+    ///
+    /// let density = Density::from_g_per_ml(1.02).map(Sourced::stated)?;
+    /// let recipe = "50 mL 6%".parse::<Recipe>()?.in_grams(|_| Some(density))?;
+    /// assert_eq!(recipe.to_string(), "51 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn in_grams(&self, density: impl Fn(&str) -> Option<Sourced<Density>>) -> Result<Self, RecipeError> {
         let weigh = |part: &Part| {
             let converted = part.amount.convert(Unit::Gram, density(&part.product)).map_err(|e| part.cannot(e))?;
@@ -186,7 +226,7 @@ impl Recipe {
 }
 
 impl Part {
-    fn cannot(&self, source: ConversionError) -> RecipeError {
+    fn cannot(&self, source: ConvertAmountError) -> RecipeError {
         RecipeError::Conversion { product: self.product.clone(), source }
     }
 }
@@ -211,7 +251,7 @@ impl FromStr for Recipe {
             if product.is_empty() {
                 return Err(cursor.expected_at(start, "a product name"));
             }
-            parts.push(Part { amount: Amount { value, unit }, product: product.to_owned() });
+            parts.push(Part { amount: RecipeAmount { value, unit }, product: product.to_owned() });
             match cursor.peek() {
                 None => return Ok(Self { parts }),
                 Some('+') if product.len() < written.len() => {
@@ -237,9 +277,9 @@ fn unit(cursor: &mut Cursor<'_>) -> Result<Unit, ParseError> {
         let ahead = rest.get(..symbol.len()).is_some_and(|head| head.eq_ignore_ascii_case(symbol));
         ahead && !rest.get(symbol.len()..).is_some_and(|tail| tail.starts_with(char::is_alphanumeric))
     };
-    match Unit::ALL.into_iter().find(|unit| written(unit.symbol())) {
+    match Unit::ALL.iter().copied().find(|unit| written(unit.words())) {
         Some(unit) => {
-            unit.symbol().chars().for_each(|_| cursor.bump());
+            unit.words().chars().for_each(|_| cursor.bump());
             Ok(unit)
         }
         None if written("fl oz") || written("oz") => {

@@ -4,13 +4,16 @@ use crate::{
     scale::{Division, Weighed, Weighing},
     source::Interval,
 };
+use serde::Serialize;
 
 /// What rounding to the scale does to the strength of the bowl.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct StrengthShift {
     /// Strength of the bowl as the recipe has it.
+    #[serde(rename = "wanted_ww_percent")]
     pub wanted: Interval<MassFraction>,
     /// Strength of the bowl as weighed.
+    #[serde(rename = "weighed_ww_percent")]
     pub weighed: Interval<MassFraction>,
 }
 
@@ -23,13 +26,15 @@ impl StrengthShift {
 }
 
 /// One step on the scale: add this until it shows that.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct TareStep {
     /// Which part, counted from 0 in the order of the recipe.
     pub part: usize,
     /// How much to add.
+    #[serde(rename = "add_g")]
     pub add: Mass,
     /// What the scale shows then, when only the empty bowl was tared.
+    #[serde(rename = "reading_g")]
     pub reading: Mass,
 }
 
@@ -52,7 +57,7 @@ impl Weighing {
     ///
     /// # Errors
     ///
-    /// [`AsAppliedError::Empty`] cannot happen for a weighing that was made; it is passed on all the same.
+    /// As [`as_applied`].
     pub fn strength_shift(&self, strengths: &[Interval<MassFraction>]) -> Result<StrengthShift, AsAppliedError> {
         let none = std::iter::repeat(Interval::exact(MassFraction::ZERO));
         let strengths = || strengths.iter().copied().chain(none.clone());

@@ -1,4 +1,4 @@
-use super::{Amount, Part, Ratio, Recipe, RecipeError};
+use super::{Part, Ratio, Recipe, RecipeAmount, RecipeError};
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 impl Recipe {
@@ -7,6 +7,16 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::Factor`] unless the factor is above 0.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// let more = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.times("1.2".parse()?)?;
+    /// assert_eq!(more.to_string(), "36 g 7.1 + 54 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn times(&self, factor: Decimal) -> Result<Self, RecipeError> {
         self.fraction(factor, Decimal::ONE)
     }
@@ -20,14 +30,14 @@ impl Recipe {
     /// # Example
     ///
     /// ```
-    /// use foilwork::mix::{Amount, Recipe, Unit};
+    /// use foilwork::mix::{RecipeAmount, Recipe, Unit};
     ///
     /// let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
-    /// let half = recipe.to_total(Amount { value: "56.25".parse()?, unit: Unit::Gram })?;
+    /// let half = recipe.to_total(RecipeAmount { value: "56.25".parse()?, unit: Unit::Gram })?;
     /// assert_eq!(half.to_string(), "15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
-    pub fn to_total(&self, total: Amount) -> Result<Self, RecipeError> {
+    pub fn to_total(&self, total: RecipeAmount) -> Result<Self, RecipeError> {
         let now = self.total()?;
         same_unit(now, total)?;
         self.fraction(total.value, now.value)
@@ -38,7 +48,18 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when that part is in another unit.
-    pub fn to_part(&self, product: &str, amount: Amount) -> Result<Self, RecipeError> {
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
+    ///
+    /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
+    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_part("7.1", tube)?;
+    /// assert_eq!(recipe.to_string(), "60 g 7.1 + 90 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn to_part(&self, product: &str, amount: RecipeAmount) -> Result<Self, RecipeError> {
         let now = self.part(product)?.amount;
         same_unit(now, amount)?;
         self.fraction(amount.value, now.value)
@@ -49,9 +70,20 @@ impl Recipe {
     /// # Errors
     ///
     /// As [`to_part`](Self::to_part).
-    pub fn to_packs(&self, product: &str, pack: Amount, packs: u32) -> Result<Self, RecipeError> {
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
+    ///
+    /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
+    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_packs("7.1", tube, 2)?;
+    /// assert_eq!(recipe.to_string(), "120 g 7.1 + 180 g 6%");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn to_packs(&self, product: &str, pack: RecipeAmount, packs: u32) -> Result<Self, RecipeError> {
         let value = pack.value.checked_mul(packs.into()).ok_or(RecipeError::OutOfRange)?;
-        self.to_part(product, Amount { value, unit: pack.unit })
+        self.to_part(product, RecipeAmount { value, unit: pack.unit })
     }
 
     /// Whole packs of one product that this recipe needs: always rounded up.
@@ -59,17 +91,17 @@ impl Recipe {
     /// # Example
     ///
     /// ```
-    /// use foilwork::mix::{Amount, Recipe, Unit};
+    /// use foilwork::mix::{RecipeAmount, Recipe, Unit};
     ///
     /// let recipe: Recipe = "61 g 7.1 + 90 g 6%".parse()?;
-    /// assert_eq!(recipe.packs_needed("7.1", Amount { value: 60.into(), unit: Unit::Gram })?, 2);
+    /// assert_eq!(recipe.packs_needed("7.1", RecipeAmount { value: 60.into(), unit: Unit::Gram })?, 2);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///
     /// # Errors
     ///
     /// [`RecipeError::NoSuchPart`], or [`RecipeError::MixedUnits`] when the pack is in another unit.
-    pub fn packs_needed(&self, product: &str, pack: Amount) -> Result<u64, RecipeError> {
+    pub fn packs_needed(&self, product: &str, pack: RecipeAmount) -> Result<u64, RecipeError> {
         let needed = self.part(product)?.amount;
         same_unit(needed, pack)?;
         if pack.value <= Decimal::ZERO {
@@ -145,7 +177,7 @@ impl Recipe {
         }
         let scaled = |part: &Part| {
             let value = part.amount.value.checked_mul(by)?.checked_div(over)?.normalize();
-            let amount = Amount { value, unit: part.amount.unit };
+            let amount = RecipeAmount { value, unit: part.amount.unit };
             (value > Decimal::ZERO).then(|| Part { amount, product: part.product.clone() })
         };
         let parts = self.parts.iter().map(|part| scaled(part).ok_or(RecipeError::OutOfRange));
@@ -153,6 +185,6 @@ impl Recipe {
     }
 }
 
-fn same_unit(one: Amount, other: Amount) -> Result<(), RecipeError> {
+fn same_unit(one: RecipeAmount, other: RecipeAmount) -> Result<(), RecipeError> {
     if one.unit == other.unit { Ok(()) } else { Err(RecipeError::MixedUnits { one: one.unit, other: other.unit }) }
 }

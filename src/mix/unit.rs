@@ -1,30 +1,37 @@
 use super::decimal;
 use crate::{
+    choice::choice,
     quantity::{Density, InvalidQuantity, Mass, Volume},
     source::Sourced,
 };
 use rust_decimal::{Decimal, RoundingStrategy};
 use std::fmt;
 
-/// A unit on a scale, a beaker or a measuring cup.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum Unit {
-    /// Gram.
-    Gram,
-    /// Millilitre.
-    Millilitre,
-    /// United States fluid ounce, 29.573 529 562 5 mL exactly: 1/128 of a gallon of 231 cubic inches.
-    UsFluidOunce,
-    /// United Kingdom fluid ounce, 28.413 062 5 mL exactly: 1/160 of a gallon of 4.546 09 L.
-    UkFluidOunce,
+choice! {
+    /// A unit on a scale, a beaker or a measuring cup.
+    Unit: "unit" {
+        /// Gram.
+        Gram = "g",
+        /// Millilitre.
+        Millilitre = "ml" => "mL",
+        /// United States fluid ounce, 29.573 529 562 5 mL exactly: 1/128 of a gallon of 231 cubic inches.
+        UsFluidOunce = "us-fl-oz" => "US fl oz",
+        /// United Kingdom fluid ounce, 28.413 062 5 mL exactly: 1/160 of a gallon of 4.546 09 L.
+        UkFluidOunce = "uk-fl-oz" => "UK fl oz",
+    }
 }
 
 impl Unit {
-    /// Every unit.
-    pub const ALL: [Self; 4] = [Self::Gram, Self::Millilitre, Self::UsFluidOunce, Self::UkFluidOunce];
-
-    /// Millilitres in one unit, exact; nothing for the gram.
+    /// Millilitres in one unit, exact; none for the gram.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Unit;
+    ///
+    /// assert_eq!(Unit::UkFluidOunce.ml().unwrap().to_string(), "28.4130625");
+    /// assert_eq!(Unit::Gram.ml(), None);
+    /// ```
     ///
     /// # Source
     ///
@@ -39,28 +46,11 @@ impl Unit {
             Self::UkFluidOunce => Some(Decimal::new(284_130_625, 7)),
         }
     }
-
-    /// The abbreviation that is read and printed.
-    #[must_use]
-    pub const fn symbol(self) -> &'static str {
-        match self {
-            Self::Gram => "g",
-            Self::Millilitre => "mL",
-            Self::UsFluidOunce => "US fl oz",
-            Self::UkFluidOunce => "UK fl oz",
-        }
-    }
-}
-
-impl fmt::Display for Unit {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.symbol())
-    }
 }
 
 /// An exact number of a unit: `67.5 g`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Amount {
+pub struct RecipeAmount {
     /// How many.
     pub value: Decimal,
     /// Of what.
@@ -70,12 +60,12 @@ pub struct Amount {
 /// An amount that cannot be turned into another unit.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]
-pub enum ConversionError {
+pub enum ConvertAmountError {
     /// Between mass and volume stands a density.
     #[error("cannot turn {from} into {to} without a density: state it in g/mL, or weigh instead")]
     NeedsDensity {
         /// The amount.
-        from: Amount,
+        from: RecipeAmount,
         /// The unit asked for.
         to: Unit,
     },
@@ -91,10 +81,10 @@ pub enum ConversionError {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Converted {
     /// What was converted.
-    pub from: Amount,
+    pub from: RecipeAmount,
     /// The amount in the unit asked for.
-    pub amount: Amount,
-    /// The density between mass and volume, with its ground; nothing when none was needed.
+    pub amount: RecipeAmount,
+    /// The density between mass and volume, with its basis; none when none was needed.
     pub density: Option<Sourced<Density>>,
 }
 
@@ -111,8 +101,17 @@ impl fmt::Display for Converted {
     }
 }
 
-impl Amount {
+impl RecipeAmount {
     /// An amount in grams; nothing when the mass has more digits than a decimal holds.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::RecipeAmount, quantity::Mass};
+    ///
+    /// assert_eq!(RecipeAmount::of_mass(Mass::from_g(67.5)?).unwrap().to_string(), "67.5 g");
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
     pub fn of_mass(mass: Mass) -> Option<Self> {
         decimal::from_f64(mass.g()).map(|value| Self { value, unit: Unit::Gram })
@@ -133,22 +132,23 @@ impl Amount {
     ///
     /// # Errors
     ///
-    /// [`ConversionError::NeedsDensity`] between mass and volume without one.
+    /// [`ConvertAmountError::NeedsDensity`] between mass and volume without one.
     ///
     /// # Example
     ///
     /// ```
-    /// use foilwork::mix::{Amount, Unit};
+    /// use foilwork::mix::{RecipeAmount, Unit};
     ///
-    /// let ounces = Amount { value: 2.into(), unit: Unit::UsFluidOunce };
+    /// let ounces = RecipeAmount { value: 2.into(), unit: Unit::UsFluidOunce };
     /// assert_eq!(ounces.convert(Unit::Millilitre, None)?.to_string(), "2 US fl oz = 59.147059125 mL");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
-    pub fn convert(self, to: Unit, density: Option<Sourced<Density>>) -> Result<Converted, ConversionError> {
+    pub fn convert(self, to: Unit, density: Option<Sourced<Density>>) -> Result<Converted, ConvertAmountError> {
         let needed = self.unit.ml().is_some() != to.ml().is_some();
-        let used = if needed { Some(density.ok_or(ConversionError::NeedsDensity { from: self, to })?) } else { None };
+        let used =
+            if needed { Some(density.ok_or(ConvertAmountError::NeedsDensity { from: self, to })?) } else { None };
         let per_ml = match used {
-            Some(density) => decimal::from_f64(density.value.g_per_ml()).ok_or(ConversionError::OutOfRange)?,
+            Some(density) => decimal::from_f64(density.value.g_per_ml()).ok_or(ConvertAmountError::OutOfRange)?,
             None => Decimal::ONE,
         };
         let (from_ml, to_ml) = (self.unit.ml(), to.ml());
@@ -159,7 +159,7 @@ impl Amount {
             (None, Some(to)) => self.value.checked_div(per_ml).and_then(|ml| ml.checked_div(to)),
             (None, None) => Some(self.value),
         };
-        let value = value.ok_or(ConversionError::OutOfRange)?.normalize();
+        let value = value.ok_or(ConvertAmountError::OutOfRange)?.normalize();
         Ok(Converted { from: self, amount: Self { value, unit: to }, density: used })
     }
 
@@ -167,8 +167,20 @@ impl Amount {
     ///
     /// # Errors
     ///
-    /// [`ConversionError`] for a volume without a density, or a number that is no mass.
-    pub fn mass(self, density: Option<Sourced<Density>>) -> Result<Mass, ConversionError> {
+    /// [`ConvertAmountError`] for a volume without a density, or a number that is no mass.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{RecipeAmount, Unit}, quantity::Density, source::Sourced};
+    ///
+    /// let amount = RecipeAmount { value: 100.into(), unit: Unit::Millilitre };
+    /// let density = Density::from_g_per_ml(1.02).map(Sourced::stated)?;
+    /// assert_eq!(amount.mass(Some(density))?.g(), 102.0);
+    /// assert!(amount.mass(None).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn mass(self, density: Option<Sourced<Density>>) -> Result<Mass, ConvertAmountError> {
         Ok(Mass::from_g(decimal::to_f64(self.convert(Unit::Gram, density)?.amount.value))?)
     }
 }
@@ -178,7 +190,7 @@ fn rounded(value: Decimal, digits: usize) -> Decimal {
     value.round_dp_with_strategy(digits, RoundingStrategy::MidpointNearestEven)
 }
 
-impl fmt::Display for Amount {
+impl fmt::Display for RecipeAmount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match f.precision() {
             // The decimal's own formatting cuts digits off instead of rounding them.

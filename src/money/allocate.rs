@@ -8,7 +8,7 @@ use rust_decimal::Decimal;
 ///
 /// # Errors
 ///
-/// [`MoneyError::Empty`] without weights; [`MoneyError::OutOfRange`] for a weight below nothing or when all are
+/// [`MoneyError::Empty`] without weights; [`MoneyError::OutOfRange`] for a weight below zero or when all are
 /// nothing; [`MoneyError::TooLarge`] when the weights have too many digits to be compared exactly.
 ///
 /// # Example
@@ -83,7 +83,7 @@ fn bad_weight(value: Decimal) -> MoneyError {
 
 /// Percentages of a whole, to `digits` decimals, that add up to exactly 100.
 ///
-/// `None` when the whole is nothing or the parts have different signs: such parts are no shares.
+/// `None` when the whole is zero or the parts have different signs: such parts are no shares.
 pub(crate) fn shares(parts: &[Money], digits: u32) -> Option<Vec<Decimal>> {
     let weights: Vec<_> = parts.iter().map(|part| part.decimal()).collect();
     let whole = 100_i64.checked_mul(10_i64.checked_pow(digits)?)?;

@@ -34,7 +34,7 @@ impl Money {
         Self { minor, currency }
     }
 
-    /// Nothing, in a currency.
+    /// Zero, in a currency.
     #[must_use]
     pub const fn zero(currency: Currency) -> Self {
         Self { minor: 0, currency }
@@ -59,13 +59,13 @@ impl Money {
         Decimal::from_i128_with_scale(i128::from(self.minor), self.currency.exponent())
     }
 
-    /// Whether it is less than nothing.
+    /// Whether it is less than zero.
     #[must_use]
     pub const fn is_negative(self) -> bool {
         self.minor < 0
     }
 
-    /// Whether it is nothing.
+    /// Whether it is zero.
     #[must_use]
     pub const fn is_zero(self) -> bool {
         self.minor == 0
@@ -92,5 +92,24 @@ impl serde::Serialize for Money {
         money.serialize_field("amount", &self.decimal().to_string())?;
         money.serialize_field("currency", &self.currency)?;
         money.end()
+    }
+}
+
+impl schemars::JsonSchema for Money {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Money".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        let currency = generator.subschema_for::<Currency>();
+        schemars::json_schema!({
+            "type": "object",
+            "description": "An amount of money.",
+            "properties": {
+                "amount": { "type": "string", "pattern": r"^-?\d+(\.\d+)?$", "description": "Units of the currency, as a decimal text." },
+                "currency": currency,
+            },
+            "required": ["amount", "currency"],
+        })
     }
 }

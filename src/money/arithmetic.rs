@@ -25,11 +25,42 @@ impl Money {
 
     /// Reads digits with a point, for example `12.50`; nothing is rounded.
     ///
+    /// More decimals than the currency has are refused, zeros included: where points group thousands, `60.000` is sixty
+    /// thousand, and reading it as sixty would be wrong in silence.
+    ///
     /// # Errors
     ///
-    /// [`MoneyError::NotADecimal`], [`MoneyError::BetweenMinorUnits`] or [`MoneyError::TooLarge`].
+    /// [`MoneyError::NotADecimal`], [`MoneyError::TooManyDecimals`], [`MoneyError::BetweenMinorUnits`] or
+    /// [`MoneyError::TooLarge`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// assert_eq!(Money::parse("1200", eur)?.to_string(), "1200.00 EUR");
+    /// assert_eq!(
+    ///     Money::parse("1.200", eur).unwrap_err().to_string(),
+    ///     "amount \"1.200\" has more decimals than EUR: write 1200 if the point groups thousands, else 1.20",
+    /// );
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn parse(text: &str, currency: Currency) -> Result<Self, MoneyError> {
-        Self::from_decimal_exact(super::parse_decimal("amount", text)?, currency)
+        let amount = super::parse_decimal("amount", text)?;
+        let whole = amount.normalize().scale() <= currency.exponent();
+        if whole && amount.scale() > currency.exponent() {
+            let mut cut = amount;
+            cut.rescale(currency.exponent());
+            let grouped = text.replace('.', "");
+            let way_out = if amount.scale() == 3 {
+                format!("write {grouped} if the point groups thousands, else {cut}")
+            } else {
+                format!("write {cut}")
+            };
+            return Err(MoneyError::TooManyDecimals { text: text.to_owned(), currency, way_out });
+        }
+        Self::from_decimal_exact(amount, currency)
     }
 
     /// The exact product over the exact product, rounded once.
@@ -86,7 +117,7 @@ impl Money {
     ///
     /// # Errors
     ///
-    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] when the whole is nothing.
+    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] when the whole is zero.
     pub fn percent_of(self, whole: Self) -> Result<Decimal, MoneyError> {
         self.same_currency(whole)?;
         if whole.is_zero() {
@@ -114,7 +145,7 @@ impl Money {
         }
     }
 
-    /// Refuses less than nothing.
+    /// Refuses less than zero.
     pub(crate) fn not_negative(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.is_negative() {
             Err(MoneyError::AmountOutOfRange { field, value: self, allowed: "nothing or more" })
@@ -123,7 +154,7 @@ impl Money {
         }
     }
 
-    /// Refuses nothing and less.
+    /// Refuses zero and less.
     pub(crate) fn positive(self, field: &'static str) -> Result<Self, MoneyError> {
         if self.minor() > 0 {
             Ok(self)

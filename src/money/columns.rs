@@ -17,7 +17,7 @@ pub struct ServiceColumns<'a> {
     pub wasted_g: &'a [f64],
     /// Foils, gloves, towels and the like.
     pub consumables_minor: &'a [i64],
-    /// Time with hands on the client.
+    /// Time with hands on the guest.
     pub hands_on_min: &'a [f64],
     /// Time the chair is taken.
     pub chair_min: &'a [f64],
@@ -84,8 +84,8 @@ pub enum ColumnError {
     Total(#[from] MoneyError),
 }
 
-/// Costs a long list of services; each row is exactly what the scalar functions give ([`product_cost`](super::product_cost),
-/// [`Labour::cost`], [`Overhead::cost`]), and nothing is allocated.
+/// Costs a long list of services; each row is exactly what the scalar functions give ([`cost_line`](super::cost_line())),
+/// and no memory is allocated.
 ///
 /// # Units
 ///

@@ -1,10 +1,11 @@
 use super::{CostKind, Currency, Money, MoneyError, allocate};
 use crate::source::Basis;
 use rust_decimal::Decimal;
-use serde::Serialize;
+use schemars::JsonSchema;
+use serde::{Serialize, ser::SerializeStruct};
 
 /// One line of a cost table.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct CostLine {
     /// The kind of cost.
     pub kind: CostKind,
@@ -18,16 +19,60 @@ pub struct CostLine {
     pub basis: Basis,
     /// The amount, whole in minor units.
     pub amount: Money,
+}
+
+impl CostLine {
+    /// A line that belongs to no section and no bowl.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{CostKind, CostLine, Currency, Money}, source::Basis};
+    ///
+    /// let amount = Money::parse("2.11", Currency::from_code("EUR")?)?;
+    /// let line = CostLine::new(CostKind::Product, "Pale Drift lightener", Basis::Stated, amount);
+    /// let crown = CostLine { section: Some("crown".into()), ..line };
+    /// assert_eq!(crown.section.as_deref(), Some("crown"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn new(kind: CostKind, what: &str, basis: Basis, amount: Money) -> Self {
+        Self { kind, what: what.to_owned(), section: None, bowl: None, basis, amount }
+    }
+}
+
+/// A line of a cost table with its share of the total.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct CostShare<'t> {
+    /// The line.
+    #[serde(flatten)]
+    pub line: &'t CostLine,
     /// Its share of the total in percent, to one decimal; the shares of a table add up to exactly 100.
-    pub share_percent: Option<Decimal>,
+    pub share_percent: Decimal,
 }
 
 /// What a service costs, line by line.
 ///
 /// Every line is rounded once, and the total is the sum of the lines: the table can be checked with a pencil, and any
-/// regrouping (by part, section, bowl, service) gives the same total. The price of that is a difference from the
+/// regrouping (by kind, section, bowl, service) gives the same total. The price of that is a difference from the
 /// unrounded total of at most [`rounding_bound`](Self::rounding_bound).
-#[derive(Debug, Clone, PartialEq, Serialize)]
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{money::{CostKind, CostLine, CostTable, Currency, Money}, source::Basis};
+///
+/// let eur = Currency::from_code("EUR")?;
+/// let mut table = CostTable::new(eur);
+/// table.push(CostLine::new(CostKind::Product, "lightener", Basis::Stated, Money::parse("2.11", eur)?))?;
+/// table.push(CostLine::new(CostKind::Labour, "hands-on time", Basis::Stated, Money::parse("33.33", eur)?))?;
+/// assert_eq!(table.total().to_string(), "35.44 EUR");
+/// let shares: Vec<_> = table.shares().iter().map(|share| share.share_percent.to_string()).collect();
+/// assert_eq!(shares, ["6.0", "94.0"]);
+/// assert_eq!(table.by_kind()[0], (CostKind::Product, Money::parse("2.11", eur)?));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
 pub struct CostTable {
     lines: Vec<CostLine>,
     total: Money,
@@ -40,50 +85,30 @@ impl CostTable {
         Self { lines: Vec::new(), total: Money::zero(currency) }
     }
 
-    /// Adds a line that belongs to no section and no bowl.
+    /// Adds a line.
     ///
     /// # Errors
     ///
-    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] for a negative cost.
-    pub fn push(&mut self, kind: CostKind, what: &str, basis: Basis, amount: Money) -> Result<(), MoneyError> {
-        self.push_for(kind, what, None, None, basis, amount)
-    }
-
-    /// Adds a line for a section of the head, a bowl, or both.
-    ///
-    /// # Errors
-    ///
-    /// As [`push`](Self::push).
-    pub fn push_for(
-        &mut self,
-        kind: CostKind,
-        what: &str,
-        section: Option<&str>,
-        bowl: Option<&str>,
-        basis: Basis,
-        amount: Money,
-    ) -> Result<(), MoneyError> {
-        self.total = self.total.plus(amount.not_negative("cost")?)?;
-        let (section, bowl) = (section.map(str::to_owned), bowl.map(str::to_owned));
-        self.lines.push(CostLine { kind, what: what.to_owned(), section, bowl, basis, amount, share_percent: None });
+    /// [`MoneyError::MixedCurrencies`]; [`MoneyError::AmountOutOfRange`] for a cost below zero.
+    pub fn push(&mut self, line: CostLine) -> Result<(), MoneyError> {
+        self.total = self.total.plus(line.amount.not_negative("cost")?)?;
+        self.lines.push(line);
         Ok(())
     }
 
-    /// Fills in the share of each line; call it once, after the last line.
-    pub(crate) fn with_shares(mut self) -> Self {
-        let amounts: Vec<_> = self.lines.iter().map(|line| line.amount).collect();
-        if let Some(shares) = allocate::shares(&amounts, 1) {
-            for (line, share) in self.lines.iter_mut().zip(shares) {
-                line.share_percent = Some(share);
-            }
-        }
-        self
+    /// The lines, in the order they came.
+    #[must_use]
+    pub fn lines(&self) -> &[CostLine] {
+        &self.lines
     }
 
-    /// The lines with their shares of the total, which add up to exactly 100.
+    /// The lines with their shares of the total, which add up to exactly 100; empty when the total is zero, of which
+    /// there are no shares.
     #[must_use]
-    pub fn lines(&self) -> Vec<CostLine> {
-        self.clone().with_shares().lines
+    pub fn shares(&self) -> Vec<CostShare<'_>> {
+        let amounts: Vec<_> = self.lines.iter().map(|line| line.amount).collect();
+        let shares = allocate::shares(&amounts, 1).unwrap_or_default();
+        self.lines.iter().zip(shares).map(|(line, share_percent)| CostShare { line, share_percent }).collect()
     }
 
     /// The sum of the lines.
@@ -136,5 +161,50 @@ impl CostTable {
             }
         }
         groups
+    }
+}
+
+/// Written as its lines, each with its share of the total, and the total.
+impl Serialize for CostTable {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let shares = self.shares();
+        let mut table = serializer.serialize_struct("CostTable", 2)?;
+        if shares.is_empty() {
+            table.serialize_field("lines", &self.lines)?;
+        } else {
+            table.serialize_field("lines", &shares)?;
+        }
+        table.serialize_field("total", &self.total)?;
+        table.end()
+    }
+}
+
+impl JsonSchema for CostTable {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "CostTable".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        /// What a service costs, line by line.
+        #[derive(JsonSchema)]
+        #[expect(dead_code, reason = "the shape of the plain data, from which the schema is derived")]
+        struct CostTable {
+            /// The lines.
+            lines: Vec<Line>,
+            /// The sum of the lines.
+            total: Money,
+        }
+
+        /// A line, with its share of the total.
+        #[derive(JsonSchema)]
+        #[schemars(rename = "CostLineWithShare")]
+        #[expect(dead_code, reason = "the shape of the plain data, from which the schema is derived")]
+        struct Line {
+            #[schemars(flatten)]
+            line: CostLine,
+            /// Share of the total in percent, to one decimal; left out when the total is zero.
+            share_percent: Option<String>,
+        }
+        CostTable::json_schema(generator)
     }
 }

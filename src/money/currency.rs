@@ -96,6 +96,16 @@ impl<'de> serde::Deserialize<'de> for Currency {
     }
 }
 
+impl schemars::JsonSchema for Currency {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Currency".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({ "type": "string", "pattern": "^[A-Z]{3}$", "description": "ISO 4217 code." })
+    }
+}
+
 /// A code that is no currency to write prices in.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]

@@ -18,6 +18,17 @@ pub struct DiscountedPrice {
 ///
 /// [`MoneyError::TooLarge`].
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Discount, Money, Rounding, apply_discount};
+///
+/// let full = Money::parse("85.00", Currency::from_code("EUR")?)?;
+/// let offer = apply_discount(full, Discount::from_percent(15.into())?, Rounding::MidpointAwayFromZero)?;
+/// assert_eq!((offer.off.to_string(), offer.after.to_string()), ("12.75 EUR".into(), "72.25 EUR".into()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// OpenStax, Contemporary Mathematics, module m00058.
@@ -31,6 +42,17 @@ pub fn apply_discount(before: Money, discount: Discount, rounding: Rounding) -> 
 /// # Errors
 ///
 /// [`MoneyError::TooLarge`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Discount, Money, Rounding, price_before_discount};
+///
+/// let paid = Money::parse("72.25", Currency::from_code("EUR")?)?;
+/// let offer = price_before_discount(paid, Discount::from_percent(15.into())?, Rounding::MidpointAwayFromZero)?;
+/// assert_eq!(offer.before.to_string(), "85.00 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -54,17 +54,27 @@ impl PriceEnding {
     ///
     /// # Errors
     ///
+    /// [`MoneyError::AmountOutOfRange`] for a price below zero, or one below which there is no allowed price;
     /// [`MoneyError::MixedCurrencies`]; [`MoneyError::TooLarge`].
     pub fn apply(self, price: Money, toward: Toward) -> Result<Money, MoneyError> {
         price.same_currency(self.step)?;
+        price.not_negative("price")?;
         let above = price.minus(self.ending)?.minor().rem_euclid(self.step.minor());
         let currency = price.currency();
         let down = price.minus(Money::from_minor(above, currency))?;
         let goes_up = match toward {
             Toward::Down => false,
             Toward::Up => above > 0,
-            Toward::Nearest => above > 0 && above >= self.step.minor() - above,
+            // Below the lowest allowed price there is only the one above.
+            Toward::Nearest => above > 0 && (down.is_negative() || above >= self.step.minor() - above),
         };
-        if goes_up { down.plus(self.step) } else { Ok(down) }
+        if goes_up {
+            return down.plus(self.step);
+        }
+        if down.is_negative() {
+            let allowed = "at least the price ending, the lowest price on the list: go up instead";
+            return Err(MoneyError::AmountOutOfRange { field: "price to move down", value: price, allowed });
+        }
+        Ok(down)
     }
 }

@@ -30,6 +30,16 @@ pub enum MoneyError {
         /// Its currency.
         currency: Currency,
     },
+    /// More decimals than the currency has, in an amount that someone typed: the point may group thousands.
+    #[error("amount {text:?} has more decimals than {currency}: {way_out}")]
+    TooManyDecimals {
+        /// What was given.
+        text: String,
+        /// Its currency.
+        currency: Currency,
+        /// What to write instead.
+        way_out: String,
+    },
     /// Beyond what whole minor units can hold.
     #[error("{field} is too large: amounts reach about 9.2e18 minor units of the currency")]
     TooLarge {

@@ -1,5 +1,5 @@
 use super::{
-    Money, MoneyError, OnCosts, Rounding, UnitPrice, exact,
+    Money, MoneyError, OnCosts, ProductiveShare, Rounding, UnitPrice, exact,
     exact::{HUNDRED, SIXTY},
 };
 use crate::quantity::Duration;
@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 
 /// What an hour of hands-on work really costs the employer.
 ///
-/// Wages are paid for every hour on the rota; only the productive ones, with a client in the chair, can carry them.
+/// Wages are paid for every hour on the rota; only the productive ones, with a guest in the chair, can carry them.
 /// `per productive hour = wage · (1 + on-costs) · paid / productive`.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Labour {
@@ -35,6 +35,33 @@ impl Labour {
         Ok(Self { wage_per_h, on_costs, paid, productive })
     }
 
+    /// The same where the productive share is known instead of the two times.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::AmountOutOfRange`] for a wage below zero.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::*, quantity::Duration};
+    ///
+    /// let wage = Money::parse("15.00", Currency::from_code("EUR")?)?;
+    /// let (on_costs, share) = (OnCosts::from_percent(20.into())?, ProductiveShare::from_percent(75.into())?);
+    /// let labour = Labour::with_productive_share(wage, on_costs, share)?;
+    /// let hour = labour.cost(Duration::from_h(1.0)?, Rounding::MidpointAwayFromZero)?;
+    /// assert_eq!(hour.to_string(), "24.00 EUR"); // 15.00 x 1.2 / 0.75
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn with_productive_share(
+        wage_per_h: Money,
+        on_costs: OnCosts,
+        productive: ProductiveShare,
+    ) -> Result<Self, MoneyError> {
+        wage_per_h.not_negative("wage for an hour")?;
+        Ok(Self { wage_per_h, on_costs, paid: HUNDRED, productive: productive.percent() })
+    }
+
     /// What so much hands-on time costs, rounded once.
     ///
     /// # Errors
@@ -50,13 +77,13 @@ impl Labour {
         Money::rounded(&over, &under, self.wage_per_h.currency(), rounding, "labour cost")
     }
 
-    /// The productive part of the paid time, in percent, unrounded; see [`beside_trade`](super::beside_trade).
+    /// The productive part of the paid time.
     ///
     /// # Errors
     ///
     /// [`MoneyError::TooLarge`].
-    pub fn productive_percent(&self) -> Result<Decimal, MoneyError> {
-        exact::ratio(&[self.productive, HUNDRED], &[self.paid], "productive share")
+    pub fn productive_share(&self) -> Result<ProductiveShare, MoneyError> {
+        ProductiveShare::from_percent(exact::ratio(&[self.productive, HUNDRED], &[self.paid], "productive share")?)
     }
 
     /// The cost of one minute for a column of times; `None` when it takes more than 64 bits.
@@ -104,6 +131,16 @@ pub fn labour_per_minute(labour: &Labour) -> Result<UnitPrice, MoneyError> {
 /// # Errors
 ///
 /// [`MoneyError::OutOfRange`] for no time at all.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{money::{Currency, Money, pay_per_hour}, quantity::Duration};
+///
+/// let week = Money::parse("684.00", Currency::from_code("EUR")?)?;
+/// assert_eq!(pay_per_hour(week, Duration::from_h(38.0)?)?.to_string(), "18 EUR/h");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -36,3 +36,15 @@ impl fmt::Display for Measure {
         }
     }
 }
+
+impl From<Mass> for Measure {
+    fn from(mass: Mass) -> Self {
+        Self::Mass(mass)
+    }
+}
+
+impl From<Volume> for Measure {
+    fn from(volume: Volume) -> Self {
+        Self::Volume(volume)
+    }
+}

@@ -39,6 +39,26 @@ impl Overhead {
         Ok(Self { period_cost, chairs, productive_min })
     }
 
+    /// The overhead of one hour in a chair, where that is known.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::AmountOutOfRange`] for a cost below zero.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{Currency, Money, Overhead, Rounding}, quantity::Duration};
+    ///
+    /// let overhead = Overhead::per_hour(Money::parse("10.00", Currency::from_code("EUR")?)?)?;
+    /// let cost = overhead.cost(Duration::from_min(90.0)?, Rounding::MidpointAwayFromZero)?;
+    /// assert_eq!(cost.to_string(), "15.00 EUR");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn per_hour(cost: Money) -> Result<Self, MoneyError> {
+        Ok(Self { period_cost: cost.not_negative("overhead")?, chairs: 1, productive_min: SIXTY })
+    }
+
     /// What so much time in the chair carries, rounded once.
     ///
     /// # Errors

@@ -12,9 +12,9 @@ macro_rules! percent {
         $name:ident: $what:literal, $of:literal, when |$v:ident| $valid:expr, $allowed:literal
     ) => {
         $(#[$doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, schemars::JsonSchema)]
         #[serde(transparent)]
-        pub struct $name(Decimal);
+        pub struct $name(#[schemars(with = "String")] Decimal);
 
         impl $name {
             #[doc = concat!("Takes the ", $what, " in ", $of, ".")]
@@ -48,7 +48,7 @@ macro_rules! percent {
 }
 
 percent! {
-    /// Profit as a part of the net price. Below 100 %: all of the price cannot be profit unless the cost is nothing.
+    /// Profit as a part of the net price. Below 100 %: all of the price cannot be profit unless the cost is zero.
     Margin: "margin", "% of the price", when |v| v < HUNDRED && v >= LEAST, "below 100 % of the price"
 }
 percent! {
@@ -71,7 +71,7 @@ percent! {
     when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the full price"
 }
 percent! {
-    /// What the card terminal keeps, as a part of what the client pays.
+    /// What the card terminal keeps, as a part of what the guest pays.
     CardRate: "card fee", "% of the payment",
     when |v| v >= Decimal::ZERO && v < HUNDRED, "from 0 to below 100 % of the payment"
 }
@@ -84,6 +84,12 @@ percent! {
     /// Commission as a part of the takings it is paid on.
     CommissionRate: "commission", "% of the takings",
     when |v| v >= Decimal::ZERO && v <= HUNDRED, "from 0 to 100 % of the takings"
+}
+
+percent! {
+    /// The paid time that a guest pays for.
+    ProductiveShare: "productive share", "% of the paid time",
+    when |v| v > Decimal::ZERO && v <= HUNDRED, "above 0 and up to 100 % of the paid time"
 }
 
 const THOUSAND: Decimal = Decimal::ONE_THOUSAND;

@@ -5,7 +5,7 @@ use std::fmt;
 /// A net price set from a cost, with both percentages, so that neither is taken for the other.
 ///
 /// `margin` and `markup` are what the rounded price really gives; they differ a little from the percentage asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct SetPrice {
     /// What the service costs.
     pub cost: Money,
@@ -24,7 +24,7 @@ impl SetPrice {
     ///
     /// # Errors
     ///
-    /// [`MoneyError::AmountOutOfRange`] unless price and cost are more than nothing;
+    /// [`MoneyError::AmountOutOfRange`] unless price and cost are more than zero;
     /// [`MoneyError::MixedCurrencies`].
     pub fn of(cost: Money, price: Money) -> Result<Self, MoneyError> {
         let profit = price.minus(cost)?;
@@ -50,7 +50,7 @@ impl fmt::Display for SetPrice {
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] unless the cost is more than nothing; [`MoneyError::TooLarge`].
+/// [`MoneyError::AmountOutOfRange`] unless the cost is more than zero; [`MoneyError::TooLarge`].
 ///
 /// # Example
 ///
@@ -105,6 +105,17 @@ pub fn price_from_markup(cost: Money, markup: Markup, rounding: Rounding) -> Res
 /// # Errors
 ///
 /// As [`price_from_margin`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Markup, Money, Rounding, cost_from_markup};
+///
+/// let price = Money::parse("150.00", Currency::from_code("EUR")?)?;
+/// let set = cost_from_markup(price, Markup::from_percent(50.into())?, Rounding::MidpointAwayFromZero)?;
+/// assert_eq!(set.cost.to_string(), "100.00 EUR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -56,7 +56,7 @@ pub struct PriceRule {
 }
 
 /// A price, its tax, and what it really leaves after rounding, price ending and card fee.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct ServicePrice {
     /// Net, tax and gross.
     pub taxed: TaxedPrice,
@@ -80,7 +80,7 @@ impl PriceRule {
     /// # Errors
     ///
     /// [`MoneyError::NothingLeft`] when margin and fee promise away the whole price; [`MoneyError::OutOfRange`] for a
-    /// target by the hour without time; [`MoneyError::AmountOutOfRange`] unless cost and price are more than nothing;
+    /// target by the hour without time; [`MoneyError::AmountOutOfRange`] unless cost and price are more than zero;
     /// [`MoneyError::MixedCurrencies`].
     pub fn price(&self, cost: Money, in_chair: Option<Duration>) -> Result<ServicePrice, MoneyError> {
         self.price_over(cost, cost, in_chair)

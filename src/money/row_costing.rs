@@ -1,4 +1,4 @@
-use super::{Currency, Labour, Money, MoneyError, Overhead, Rounding, exact, product_cost};
+use super::{CostSource, Currency, Labour, Money, MoneyError, Overhead, PackPrice, Rounding, cost_line, exact};
 use crate::quantity::{Duration, Mass};
 
 /// One row of the columns: amounts in minor units, masses in g, times in min.
@@ -52,17 +52,31 @@ impl<'a> RowCosting<'a> {
         Some([product, row.consumables, labour, overhead, cost])
     }
 
-    /// A row through the scalar functions.
+    /// A row line by line, as [`cost_line`] gives it.
     #[cold]
     pub(crate) fn careful(&self, row: &Row) -> Result<Costs, MoneyError> {
-        let taken = Mass::from_g(Mass::from_g(row.used_g)?.g() + Mass::from_g(row.wasted_g)?.g())?;
-        let price = Money::from_minor(row.pack_price, self.currency);
-        let product = product_cost(price, Mass::from_g(row.pack_g)?, taken, self.rounding)?;
+        let used = Mass::from_g(row.used_g)?;
+        let pack = PackPrice::new(Money::from_minor(row.pack_price, self.currency), Mass::from_g(row.pack_g)?)?;
+        let product = CostSource::Supply { pack, used: used.into(), wasted: Some(Mass::from_g(row.wasted_g)?.into()) };
         let consumables = Money::from_minor(row.consumables, self.currency).not_negative("consumables")?;
-        let labour = self.labour.cost(Duration::from_min(row.hands_on_min)?, self.rounding)?;
-        let overhead = self.overhead.cost(Duration::from_min(row.chair_min)?, self.rounding)?;
-        let parts = [product, consumables, labour, overhead];
-        let cost = Money::total(parts, self.currency)?;
-        Ok([product.minor(), consumables.minor(), labour.minor(), overhead.minor(), cost.minor()])
+        let hands_on = Duration::from_min(row.hands_on_min)?;
+        let in_chair = Duration::from_min(row.chair_min)?;
+        let sources = [
+            product,
+            CostSource::Stated(consumables),
+            CostSource::Labour { labour: *self.labour, hands_on },
+            CostSource::Overhead { overhead: *self.overhead, in_chair },
+        ];
+        let mut costs = [0; 5];
+        let mut total = Money::zero(self.currency);
+        for (cost, source) in costs.iter_mut().zip(&sources) {
+            let amount = cost_line(source, self.rounding)?;
+            *cost = amount.minor();
+            total = total.plus(amount)?;
+        }
+        if let Some(cost) = costs.last_mut() {
+            *cost = total.minor();
+        }
+        Ok(costs)
     }
 }

@@ -2,13 +2,13 @@ use super::{Money, MoneyError, Rounding, TaxRate, exact, exact::HUNDRED};
 use serde::Serialize;
 
 /// A price with its tax: `net + tax = gross`, always.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, schemars::JsonSchema)]
 pub struct TaxedPrice {
     /// Without the tax.
     pub net: Money,
     /// The tax.
     pub tax: Money,
-    /// With the tax: what the client pays.
+    /// With the tax: what the guest pays.
     pub gross: Money,
 }
 
@@ -46,6 +46,17 @@ pub fn add_tax(net: Money, rate: TaxRate, rounding: Rounding) -> Result<TaxedPri
 ///
 /// [`MoneyError::TooLarge`].
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Money, Rounding, TaxRate, take_tax_out};
+///
+/// let gross = Money::parse("120.00", Currency::from_code("GBP")?)?;
+/// let price = take_tax_out(gross, TaxRate::from_percent(20.into())?, Rounding::MidpointAwayFromZero)?;
+/// assert_eq!((price.net.to_string(), price.tax.to_string()), ("100.00 GBP".into(), "20.00 GBP".into()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// HM Revenue & Customs, Calculating VAT: the fraction of a gross price that is tax (1/6 at 20 %).
@@ -60,6 +71,15 @@ pub fn take_tax_out(gross: Money, rate: TaxRate, rounding: Rounding) -> Result<T
 /// # Errors
 ///
 /// [`MoneyError::TooLarge`] for a rate with more decimals than 128 bits hold.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{TaxRate, tax_fraction};
+///
+/// assert_eq!(tax_fraction(TaxRate::from_percent("17.5".parse()?)?)?, (7, 47));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn tax_fraction(rate: TaxRate) -> Result<(i128, i128), MoneyError> {
     let too_large = MoneyError::TooLarge { field: "tax fraction" };
     let whole = (HUNDRED + rate.percent()).normalize();
@@ -76,7 +96,17 @@ pub fn tax_fraction(rate: TaxRate) -> Result<(i128, i128), MoneyError> {
 ///
 /// # Errors
 ///
-/// [`MoneyError::AmountOutOfRange`] when the net price is nothing, [`MoneyError::OutOfRange`] when gross is below net.
+/// [`MoneyError::AmountOutOfRange`] when the net price is zero, [`MoneyError::OutOfRange`] when gross is below net.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Money, tax_rate};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// assert_eq!(tax_rate(euros("100.00")?, euros("119.00")?)?.to_string(), "19 % of the net price");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -6,9 +6,10 @@ use std::fmt;
 /// A price for one of something (a gram, a minute, an hour, a piece), unrounded to 28 significant digits.
 ///
 /// It is there to be read and compared. Costs are worked out from what it came from, so that they round once.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, schemars::JsonSchema)]
 pub struct UnitPrice {
     /// Units of the currency for one unit of the thing.
+    #[schemars(with = "String")]
     pub per_unit: Decimal,
     /// The currency.
     pub currency: Currency,

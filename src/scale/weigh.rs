@@ -1,12 +1,15 @@
 use super::Division;
 use crate::quantity::Mass;
+use serde::Serialize;
 
 /// One part on the scale.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Weighed {
     /// The mass the recipe asks for.
+    #[serde(rename = "wanted_g")]
     pub wanted: Mass,
     /// The mass to put on the scale, a whole number of divisions.
+    #[serde(rename = "weighed_g")]
     pub weighed: Mass,
     /// How far this part's share of the bowl is from the recipe's, in percent of the share; negative is too little.
     ratio_error_percent: f64,
@@ -27,10 +30,12 @@ impl Weighed {
 }
 
 /// A bowl as the scale can weigh it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Weighing {
     parts: Vec<Weighed>,
+    #[serde(rename = "division_g")]
     division: Mass,
+    #[serde(rename = "total_g")]
     total: Mass,
 }
 

@@ -19,17 +19,19 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
 }
 
 fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
+    let shares = money.cost.shares();
     let mut rows: Vec<Vec<String>> = money
         .cost
         .lines()
         .iter()
-        .map(|line| {
+        .enumerate()
+        .map(|(place, line)| {
             vec![
                 line.kind.to_string(),
                 line.what.clone(),
                 line.section.clone().unwrap_or_default(),
                 line.amount.to_string(),
-                line.share_percent.map(|share| format!("{share} %")).unwrap_or_default(),
+                shares.get(place).map(|share| format!("{} %", share.share_percent)).unwrap_or_default(),
             ]
         })
         .collect();

@@ -1,5 +1,5 @@
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize, de::Error};
 
 /// An estimate that is never shown without its bounds: `low <= best <= high`.
 ///
@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 ///
 /// Formulas pass through [`map`](Self::map) and [`combine`](Self::combine), which keep the bounds and work out their
 /// order themselves: no step of a calculation can drop them or fail over them.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Interval<Q> {
     /// Lower bound.
@@ -128,6 +128,21 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     #[must_use]
     pub const fn to_array(self) -> [Q; 3] {
         [self.low, self.best, self.high]
+    }
+}
+
+/// Plain data is checked as [`Interval::new`] checks.
+impl<'de, Q: Deserialize<'de> + Copy + PartialOrd> Deserialize<'de> for Interval<Q> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        #[derive(Deserialize)]
+        #[serde(deny_unknown_fields)]
+        struct Bounds<Q> {
+            low: Q,
+            best: Q,
+            high: Q,
+        }
+        let Bounds { low, best, high } = Bounds::deserialize(deserializer)?;
+        Self::new(low, best, high).map_err(D::Error::custom)
     }
 }
 

@@ -4,11 +4,12 @@ mod basis;
 mod citation;
 pub mod citations;
 mod interval;
+mod register;
 mod sourced;
 
 pub use basis::Basis;
 pub(crate) use citation::citations as cite;
 pub use citation::{COMMON_PRACTICE, Citation, Consulted};
-pub use citations::register;
 pub use interval::{Interval, InvalidInterval};
+pub use register::register;
 pub use sourced::Sourced;

@@ -1,11 +1,16 @@
 //! api
 mod business;
+mod choice;
 mod cli;
 mod colour;
+mod finding;
+mod lift;
 mod limits;
 mod mix;
 pub(crate) mod money;
 mod peroxide;
+mod quantity;
 mod service;
 mod source;
+mod text;
 mod toner;

@@ -1,6 +1,6 @@
 //! What every check keeps: the order of ingredients, the direction of more, and no green from memory.
 
-use foilwork::limits::{self, Audience, Jurisdiction, Obtained, Purpose, Table, Use, Verdict};
+use foilwork::limits::{self, Audience, Jurisdiction, Obtained, Purpose, Standing, Table, Use};
 use foilwork::mix::{Cas, Composition, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;
@@ -49,7 +49,7 @@ proptest! {
         let table = Table::of(Jurisdiction::EuropeanUnion);
         let of = Use::professional(Purpose::OxidativeColour);
         let (one, two) = (limits::check(table, &one, of), limits::check(table, &two, of));
-        let sum = |report: &limits::Report<'_>| report.sums[0].sum()[1];
+        let sum = |report: &limits::Report<'_>| report.sums[0].sum.best();
         prop_assert!((sum(&one) - sum(&two)).abs() < 1e-12);
         // 9a has a second figure as sulfate; its ratio is the same within the digits of the law (0.2 %).
         let want = a / 2.0 + b / 3.0 + c / 5.0;
@@ -64,7 +64,7 @@ proptest! {
         let ingredient = Ingredient::named("x", exact(percent)).with_cas(number.parse().unwrap());
         let mixed = bowl(vec![ingredient]);
         let report = limits::check(Table::of(j), &mixed, of);
-        for finding in report.findings.iter().filter(|f| f.verdict == Verdict::Within) {
+        for finding in report.judgements.iter().filter(|f| f.standing == Standing::Within) {
             let limit = finding.limit.expect("within what?");
             prop_assert!(limit.obtained != Obtained::FromMemory);
             prop_assert!(finding.margin_percentage_points().unwrap() >= -1e-6);
@@ -81,10 +81,10 @@ proptest! {
             (Mass::from_g(share).unwrap(), Product::declared("developer", vec![peroxide])),
             (Mass::from_g(100.0 - share).unwrap(), Product::unknown("something")),
         ]).unwrap();
-        for j in Jurisdiction::ALL {
+        for j in Jurisdiction::ALL.iter().copied() {
             let report = limits::check(Table::of(j), &mixed, of);
             prop_assert!(!report.is_within_everything_checked());
-            for finding in report.findings.iter().filter(|f| f.product.is_none() && f.verdict == Verdict::Within) {
+            for finding in report.judgements.iter().filter(|f| f.product.is_none() && f.standing == Standing::Within) {
                 let ceiling = finding.limit.expect("within what?").concentration.unwrap().percent_ww();
                 let worst = percent * share / 100.0 + (100.0 - share);
                 prop_assert!(worst <= ceiling + 1e-6, "{worst} % could be in there");

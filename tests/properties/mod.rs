@@ -1,8 +1,11 @@
 //! properties
 mod colour;
+mod interval;
+mod lift;
 mod limits;
 mod mix;
 mod money;
 mod peroxide;
+mod quantity;
 mod service;
 mod toner;

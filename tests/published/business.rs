@@ -236,12 +236,14 @@ fn the_middle_day_and_the_pay_of_an_hour() {
 #[test]
 fn a_productive_share_is_held_against_the_trade() {
     use foilwork::business::{BesideTrade, beside_trade};
+    use foilwork::money::ProductiveShare;
+    let share = |percent: &str| ProductiveShare::from_percent(number(percent)).unwrap();
     let places =
-        ["29.9", "30", "39.9", "40", "55", "55.1", "70", "70.1"].map(|percent| beside_trade(number(percent)).value);
+        ["29.9", "30", "39.9", "40", "55", "55.1", "70", "70.1"].map(|percent| beside_trade(share(percent)).value);
     use BesideTrade::{AboveAll, BelowAll, High, Low, Typical};
     assert_eq!(places, [BelowAll, Low, Low, Typical, Typical, High, High, AboveAll]);
-    assert_eq!(beside_trade(number("50")).citation.map(|citation| citation.id), Some("cch-productive-hours"));
+    assert_eq!(beside_trade(share("50")).citation.map(|citation| citation.id), Some("cch-productive-hours"));
     let labour =
         Labour::new(money("15.00"), OnCosts::from_percent(0.into()).unwrap(), hours(40.0), hours(20.0)).unwrap();
-    assert_eq!(beside_trade(labour.productive_percent().unwrap()).value, Typical);
+    assert_eq!(beside_trade(labour.productive_share().unwrap()).value, Typical);
 }

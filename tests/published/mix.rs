@@ -1,6 +1,6 @@
 //! Ratios, recipes, units and mixing against printed answers. Sources: `tests/data/mix/sources.csv`.
 
-use foilwork::mix::{Amount, Ratio, Recipe, Unit, as_applied};
+use foilwork::mix::{Ratio, Recipe, RecipeAmount, Unit, as_applied};
 use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
 use rstest::rstest;
@@ -25,8 +25,8 @@ fn number(text: &str) -> Result<Decimal, Box<dyn std::error::Error>> {
     Ok(digits.replace(',', "").parse()?)
 }
 
-fn amount(value: &str, unit: Unit) -> Result<Amount, Box<dyn std::error::Error>> {
-    Ok(Amount { value: value.parse()?, unit })
+fn amount(value: &str, unit: Unit) -> Result<RecipeAmount, Box<dyn std::error::Error>> {
+    Ok(RecipeAmount { value: value.parse()?, unit })
 }
 
 // Sources: HF-RATIO (1:1, 2 oz of colour), NOCTI-Q (3 parts A to 1 part B, 1.5 oz of A).
@@ -108,7 +108,7 @@ fn packs_are_rounded_up_where_the_book_rounds_down() -> Outcome {
 fn a_gallon_holds_its_fluid_ounces() -> Outcome {
     let inch: Decimal = "2.54".parse()?;
     let gallon = Decimal::from(231) * inch * inch * inch;
-    let ounces = Amount { value: gallon, unit: Unit::Millilitre }.convert(Unit::UsFluidOunce, None)?;
+    let ounces = RecipeAmount { value: gallon, unit: Unit::Millilitre }.convert(Unit::UsFluidOunce, None)?;
     assert_eq!(ounces.amount.value, number(&stated("W044")?)?);
     // Weights and Measures Act 1985 (from memory): 4.546 09 L to the UK gallon of 160 fluid ounces.
     let ounces = amount("4546.09", Unit::Millilitre)?.convert(Unit::UkFluidOunce, None)?;
@@ -176,7 +176,7 @@ fn metric_multiples(#[case] id: &str, #[case] each: &str, #[case] times: &str, #
 /// Source: pint 0.25.3, US and imperial fluid ounces, computed in Python's `decimal` with 28 digits.
 #[test]
 fn fluid_ounces_agree_with_pint() -> Outcome {
-    let unit = |symbol: &str| Unit::ALL.into_iter().find(|u| u.symbol() == symbol).ok_or("no such unit");
+    let unit = |symbol: &str| symbol.parse::<Unit>();
     let mut rows = 0;
     for row in csv::Reader::from_reader(include_str!("../data/mix/conversions.csv").as_bytes()).records() {
         let row = row?;

@@ -1,6 +1,7 @@
 //! published
 mod business;
 mod colour;
+mod lift;
 mod limits;
 mod mix;
 pub(crate) mod money;

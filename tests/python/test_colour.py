@@ -35,9 +35,9 @@ from foilwork.colour import (
     result_level,
     srgb_to_lab,
     swatch,
-    toner,
     xyz_to_lab,
 )
+from foilwork.toner import toner
 
 with warnings.catch_warnings():
     # It warns that it has no plotting library.

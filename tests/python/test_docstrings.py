@@ -5,6 +5,7 @@ import doctest
 import importlib
 import inspect
 import pkgutil
+import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -17,10 +18,10 @@ from foilwork import _native
 
 MODULES = [
     importlib.import_module(found.name)
-    for found in [*pkgutil.iter_modules(foilwork.__path__, "foilwork.")]
+    for found in pkgutil.iter_modules(foilwork.__path__, "foilwork.")
     if found.name != "foilwork._native"
 ]
-STUB = Path(str(_native.__file__)).with_name("_native.pyi")
+STUBS = Path(str(_native.__file__)).with_name("_native")
 
 
 def members(owner: type, name: str) -> Iterator[tuple[str, object]]:
@@ -47,7 +48,7 @@ def public_names() -> Iterator[tuple[str, object]]:
 
 PUBLIC = dict(public_names())
 # The command line prints; the README shows what.
-FUNCTIONS = [name for name in _native.__all__ if inspect.isbuiltin(getattr(_native, name)) and name != "main"]
+FUNCTIONS = [name for name, value in PUBLIC.items() if inspect.isbuiltin(value) and not name.endswith(".main")]
 
 
 def runtime_examples() -> Iterator[tuple[str, str]]:
@@ -61,10 +62,11 @@ def runtime_examples() -> Iterator[tuple[str, str]]:
 
 
 def stub_examples() -> Iterator[tuple[str, str]]:
-    """The docstrings of the stub that hold an example."""
-    for node in ast.walk(ast.parse(STUB.read_text(encoding="utf-8"))):
-        if isinstance(node, ast.FunctionDef | ast.ClassDef) and ">>>" in (text := ast.get_docstring(node) or ""):
-            yield f"{STUB.name}:{node.lineno}:{node.name}", text
+    """The docstrings of the stubs that hold an example."""
+    for stub in STUBS.rglob("*.pyi"):
+        for node in ast.walk(ast.parse(stub.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.FunctionDef | ast.ClassDef) and ">>>" in (text := ast.get_docstring(node) or ""):
+                yield f"{stub.relative_to(STUBS)}:{node.lineno}:{node.name}", text
 
 
 EXAMPLES = dict([*runtime_examples(), *stub_examples()])
@@ -79,7 +81,7 @@ def test_public_name_has_a_docstring(name: str) -> None:
 
 @pytest.mark.parametrize("name", FUNCTIONS)
 def test_compiled_function_has_an_example(name: str) -> None:
-    assert ">>>" in (inspect.getdoc(getattr(_native, name)) or ""), f"{name} has no example"
+    assert ">>>" in (inspect.getdoc(PUBLIC[name]) or ""), f"{name} has no example"
 
 
 @pytest.mark.parametrize("name", EXAMPLES)
@@ -102,16 +104,18 @@ def sync(*arguments: str | Path, root: Path) -> subprocess.CompletedProcess[str]
     return subprocess.run([sys.executable, tool, *arguments], capture_output=True, text=True, check=False)
 
 
-def test_stub_repeats_the_compiled_docstrings(root: Path) -> None:
+def test_stubs_repeat_the_compiled_modules(root: Path) -> None:
     checked = sync("--check", root=root)
     assert checked.returncode == 0, checked.stderr
 
 
-def test_a_changed_docstring_is_found_and_put_right(root: Path, tmp_path: Path) -> None:
-    good = (root / "python" / "foilwork" / "_native.pyi").read_text(encoding="utf-8")
-    stub = tmp_path / "_native.pyi"
-    stub.write_text(good.replace("Run the command line", "Walk the command line"), encoding="utf-8")
-    found = sync("--check", stub, root=root)
-    assert (found.returncode, "main" in found.stderr) == (1, True)
-    assert sync(stub, root=root).returncode == 0
+def test_a_changed_stub_is_found_and_put_right(root: Path, tmp_path: Path) -> None:
+    shutil.copytree(root / "python" / "foilwork" / "_native", tmp_path, dirs_exist_ok=True)
+    stub = tmp_path / "__init__.pyi"
+    good = stub.read_text(encoding="utf-8")
+    changed = good.replace("Run the command line", "Walk the command line").replace('    "FoilworkError",\n', "")
+    stub.write_text(changed, encoding="utf-8")
+    found = sync("--check", tmp_path, root=root)
+    assert (found.returncode, "main" in found.stderr, "__all__" in found.stderr) == (1, True, True)
+    assert sync(tmp_path, root=root).returncode == 0
     assert stub.read_text(encoding="utf-8") == good

@@ -27,8 +27,8 @@ def text(path: Path) -> str:
 
 
 FILES = tracked()
-SOURCES = [path for path in FILES if path.suffix in {".rs", ".py", ".pyi"} and path.is_relative_to(ROOT / "src")]
-SOURCES += [path for path in FILES if path.suffix in {".rs", ".py"} and path.is_relative_to(ROOT / "python")]
+SOURCES = [path for path in FILES if path.suffix == ".rs" and path.is_relative_to(ROOT / "src")]
+SOURCES += [path for path in FILES if path.suffix in {".rs", ".py", ".pyi"} and path.is_relative_to(ROOT / "python")]
 
 
 def lines_with(pattern: str, paths: list[Path]) -> list[str]:

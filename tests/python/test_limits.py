@@ -35,7 +35,7 @@ def bowl(cas: str, percent: float) -> mix.Composition:
 
 # Source: Regulation (EC) No 1223/2009, Annex III, entries 12, 22 and 4; Annex II, entry 1339.
 @pytest.mark.parametrize(
-    ("cas", "percent", "verdict"),
+    ("cas", "percent", "standing"),
     [
         ("7722-84-1", 12.0, "within"),
         ("7722-84-1", 12.1, "exceeded"),
@@ -45,21 +45,21 @@ def bowl(cas: str, percent: float) -> mix.Composition:
         ("123-31-9", 0.001, "exceeded"),
     ],
 )
-def test_union_limits(cas: str, percent: float, verdict: str) -> None:
+def test_union_limits(cas: str, percent: float, standing: str) -> None:
     report = limits.check_limits(limits.LimitTable("EU"), bowl(cas, percent))
-    assert report.findings()[0]["verdict"] == verdict
-    assert report.exceeded is (verdict == "exceeded")
-    assert report.within_everything_checked is (verdict == "within")
+    assert report.judgements()[0]["standing"] == standing
+    assert report.exceeded is (standing == "exceeded")
+    assert report.within_everything_checked is (standing == "within")
 
 
 def test_report_is_plain_data() -> None:
     report = limits.check_peroxide("EU", (11.0, 12.5, 13.0))
     data = report.data()
     assert json.loads(json.dumps(data)) == data
-    (finding,) = data["findings"]
-    assert finding["verdict"] == "exceeded"
-    assert finding["reason"] == "by the best estimate, not by the lower bound"
-    assert finding["level_ww_percent"] == [11.0, 12.5, 13.0]
+    (judgement,) = data["judgements"]
+    assert judgement["standing"] == "exceeded"
+    assert judgement["certain"] is False
+    assert judgement["level_ww_percent"] == {"low": 11.0, "best": 12.5, "high": 13.0}
     assert "EXCEEDED" in str(report)
     assert "EXCEEDED" in repr(report)
 
@@ -67,12 +67,12 @@ def test_report_is_plain_data() -> None:
 @pytest.mark.parametrize("code", [code for code, _ in limits.jurisdictions()])
 def test_memory_is_never_within(code: str) -> None:
     table = limits.LimitTable(code)
-    unverified = {row["id"] for row in table.listing() if row["how"] == "from memory"}
+    unverified = {row["id"] for row in table.listing() if row["how"] == "from-memory"}
     assert len(unverified) == table.unverified
     for cas in ("7722-84-1", "106-50-3", "95-70-5", "108-46-3", "7664-41-7"):
-        for finding in limits.check_limits(table, bowl(cas, 0.1)).findings():
-            if finding["limit_id"] in unverified:
-                assert finding["verdict"] == "cannot be judged"
+        for judgement in limits.check_limits(table, bowl(cas, 0.1)).judgements():
+            if judgement["limit"] and judgement["limit"]["id"] in unverified:
+                assert judgement["standing"] == "cannot-be-judged"
 
 
 def test_listing_is_complete_and_says_it_is_not() -> None:
@@ -102,7 +102,7 @@ def test_own_table() -> None:
 @pytest.mark.parametrize(
     ("arguments", "message"),
     [
-        (("Atlantis", 3), "no table for the jurisdiction"),
+        (("Atlantis", 3), "unknown jurisdiction"),
         (("EU", 3, "perm"), "unknown purpose"),
         (("EU", 3, "lightening", "pets"), "unknown audience"),
         (("EU", 101), "invalid strength"),

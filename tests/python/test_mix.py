@@ -137,18 +137,18 @@ def test_composition_names_what_it_does_not_know() -> None:
     assert bowl.undeclared == ["oil"]
     assert bowl.hazards == ["peroxide", "unknown"]
     (peroxide,) = bowl.constituents()
-    assert peroxide["level_ww_percent"] == pytest.approx((5.4, 5.4, 5.4))
+    assert peroxide["level_ww_percent"] == pytest.approx({"low": 5.4, "best": 5.4, "high": 5.4})
     assert peroxide["undeclared_at_most_ww_percent"] == pytest.approx(10)
     with pytest.raises(foilwork.FoilworkError, match="check digit should be 1"):
         mix.Ingredient("hydrogen peroxide", 6, cas="7722-84-2")
 
 
 def test_handling_never_says_safe() -> None:
-    points = mix.handling(["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"])
-    assert len(points) > len(mix.handling([]))
+    points = mix.handling_advice(["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"])
+    assert len(points) > len(mix.handling_advice([]))
     assert not any("safe" in point["text"] for point in points)
     with pytest.raises(foilwork.FoilworkError, match="unknown hazard"):
-        mix.handling(["dust"])
+        mix.handling_advice(["dust"])
 
 
 @settings(max_examples=60, deadline=None)

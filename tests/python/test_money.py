@@ -231,7 +231,7 @@ def test_a_cost_table_adds_up() -> None:
     assert table.by_section() == [("crown", eur("2.11")), ("nape", eur("1.07"))]
     assert table.by_kind() == [("product", eur("3.18")), ("labour", eur("33.33"))]
     assert sum(line["share_percent"] for line in table.lines()) == 100
-    with pytest.raises(FoilworkError, match='unknown part "rent": give one of'):
+    with pytest.raises(FoilworkError, match='unknown kind of cost "rent": give one of'):
         table.add("rent", "line", eur(1))
 
 
@@ -287,8 +287,8 @@ def test_a_list_reports_all_that_is_wrong() -> None:
     with pytest.raises(FoilworkError) as raised:
         price_services([{"service": "a", "hands_on_min": -1, "chair_min": 1}, {"service": "b", "prise": 3}], TERMS)
     lines = str(raised.value).split("\n")
-    assert lines[0] == "item 1, hands_on_min: invalid duration (got -1 min): must be from 0 to 1e9 min"
-    assert [line.split(":")[0] for line in lines[1:]] == ["item 2, prise", "item 2, hands_on_min", "item 2, chair_min"]
+    assert lines[0] == "service[1].hands_on_min: invalid duration (got -1 min): must be from 0 to 1e9 min"
+    assert [line.split(":")[0] for line in lines[1:]] == ["service[2].prise", "service[2].hands_on_min", "service[2].chair_min"]
     with pytest.raises(FoilworkError, match=r"business terms.*unknown field `wages`"):
         price_services(SERVICES, {**TERMS, "wages": 1})
     with pytest.raises(FoilworkError, match="column b has 1 rows and the first has 2"):

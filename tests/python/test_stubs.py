@@ -23,7 +23,7 @@ def stubtest(*search_path: Path) -> subprocess.CompletedProcess[str]:
     )
 
 
-@pytest.mark.parametrize("name", ["_native.pyi", "py.typed"])
+@pytest.mark.parametrize("name", ["_native/__init__.pyi", "_native/peroxide/_strength.pyi", "py.typed"])
 def test_types_are_installed(name: str) -> None:
     # stubtest reports success when there is no stub at all.
     assert (PACKAGE / name).is_file()
@@ -35,22 +35,39 @@ def test_stub_agrees_with_the_module() -> None:
 
 
 @pytest.mark.parametrize(
-    ("right", "wrong", "finding"),
+    ("stub", "right", "wrong", "finding"),
     [
         pytest.param(
-            "args: Sequence[str])", "args: Sequence[str], deep: bool = ...)", '"deep"', id="one argument more"
+            "__init__.pyi",
+            "args: Sequence[str])",
+            "args: Sequence[str], deep: bool = ...)",
+            '"deep"',
+            id="one argument more",
         ),
-        pytest.param("def main(args:", "def absent() -> int: ...\ndef main(args:", "absent", id="absent at run time"),
-        pytest.param('    "FoilworkError",\n', "", "__all__", id="a name missing from __all__"),
+        pytest.param(
+            "__init__.pyi",
+            "def main(args:",
+            "def absent() -> int: ...\ndef main(args:",
+            "absent",
+            id="absent at run time",
+        ),
+        pytest.param("__init__.pyi", '    "FoilworkError",\n', "", "__all__", id="a name missing from __all__"),
+        pytest.param(
+            "peroxide/_strength.pyi",
+            "def convert(\n    value:",
+            "def convert(\n    number:",
+            '"number"',
+            id="in a room",
+        ),
     ],
 )
-def test_a_wrong_stub_is_found(tmp_path: Path, right: str, wrong: str, finding: str) -> None:
+def test_a_wrong_stub_is_found(tmp_path: Path, stub: str, right: str, wrong: str, finding: str) -> None:
     copy = tmp_path / "foilwork"
     shutil.copytree(PACKAGE, copy, ignore=shutil.ignore_patterns("*.so", "*.pyd", "__pycache__"))
-    stub = copy / "_native.pyi"
-    text = stub.read_text(encoding="utf-8")
+    path = copy / "_native" / stub
+    text = path.read_text(encoding="utf-8")
     assert right in text
-    stub.write_text(text.replace(right, wrong, 1), encoding="utf-8")
+    path.write_text(text.replace(right, wrong, 1), encoding="utf-8")
     checked = stubtest(tmp_path)
     assert checked.returncode == 1
     assert finding in checked.stdout

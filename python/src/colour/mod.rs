@@ -1,13 +1,20 @@
-//! Wrappers of `foilwork::colour` and `foilwork::toner`.
+//! Wrappers of `foilwork::colour`.
 
 mod level;
 mod shade;
 mod space;
 mod swatches;
-mod toners;
 
-pub use level::{Level, complement, formula_level, lift_needed, pre_pigmentation, result_level};
-pub use shade::{Shade, read_shades};
-pub use space::{ciede2000, lab_to_lch, lab_to_srgb, lab_to_xyz, lch_to_lab, srgb_to_lab, xyz_to_lab};
-pub use swatches::{Swatch, swatch};
-pub use toners::{TonerAnswer, toner};
+pub use level::AnyLevel;
+pub use shade::{Shade, tone_of};
+pub use swatches::{Swatch, white};
+
+crate::room::room! {
+    /// Colour: levels, tones, shades, CIELAB and its differences, modelled swatches.
+    colour {
+        level { Level, complement, formula_level, lift_needed, pre_pigmentation, result_level }
+        shade { Shade, read_shades }
+        space { ciede2000, lab_to_lch, lab_to_srgb, lab_to_xyz, lch_to_lab, srgb_to_lab, xyz_to_lab }
+        swatches { Swatch, swatch }
+    }
+}

@@ -1,6 +1,6 @@
 use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CostKind, CostTable, Labour, Measure, OnCosts, Overhead};
+use foilwork::money::{self, CostKind, CostLine, CostTable, Labour, Measure, OnCosts, Overhead, PackPrice};
 use foilwork::quantity::Volume;
 use foilwork::source::Basis;
 use pyo3::{prelude::*, types::PyDict};
@@ -27,9 +27,8 @@ use rust_decimal::Decimal;
 #[pyfunction]
 #[pyo3(signature = (pack_price, pack_g, used_g, *, rounding = HALF_UP), text_signature = "(pack_price, pack_g, used_g, *, rounding='midpoint-away-from-zero')")]
 pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &str) -> PyResult<PyMoney> {
-    money::product_cost(pack_price.0, grams(pack_g)?, grams(used_g)?, self::rounding(rounding)?)
-        .map(PyMoney)
-        .map_err(raise)
+    let pack = PackPrice::new(pack_price.0, grams(pack_g)?).map_err(raise)?;
+    money::supply_cost(pack, grams(used_g)?, self::rounding(rounding)?).map(PyMoney).map_err(raise)
 }
 
 /// :func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
@@ -51,9 +50,8 @@ pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &st
 #[pyfunction]
 #[pyo3(signature = (pack_price, pack, used, *, unit, rounding = HALF_UP), text_signature = "(pack_price, pack, used, *, unit, rounding='midpoint-away-from-zero')")]
 pub fn supply_cost(pack_price: PyMoney, pack: f64, used: f64, unit: &str, rounding: &str) -> PyResult<PyMoney> {
-    money::supply_cost(pack_price.0, measure(pack, unit)?, measure(used, unit)?, self::rounding(rounding)?)
-        .map(PyMoney)
-        .map_err(raise)
+    let pack = PackPrice::new(pack_price.0, measure(pack, unit)?).map_err(raise)?;
+    money::supply_cost(pack, measure(used, unit)?, self::rounding(rounding)?).map(PyMoney).map_err(raise)
 }
 
 /// Price of one gram, millilitre or piece, unrounded to 28 significant digits.
@@ -76,7 +74,8 @@ pub fn supply_cost(pack_price: PyMoney, pack: f64, used: f64, unit: &str, roundi
 #[pyfunction]
 #[pyo3(signature = (pack_price, pack, *, unit))]
 pub fn unit_price(pack_price: PyMoney, pack: f64, unit: &str) -> PyResult<Decimal> {
-    money::unit_price(pack_price.0, measure(pack, unit)?).map(|price| price.per_unit).map_err(raise)
+    let pack = PackPrice::new(pack_price.0, measure(pack, unit)?).map_err(raise)?;
+    money::unit_price(pack).map(|price| price.per_unit).map_err(raise)
 }
 
 /// How many whole packs cover the need: always rounded up.
@@ -277,7 +276,9 @@ impl PyCostTable {
         bowl: Option<&str>,
     ) -> PyResult<()> {
         let kind: CostKind = kind.parse().map_err(raise)?;
-        self.0.push_for(kind, what, section, bowl, Basis::Stated, amount.0).map_err(raise)
+        let line = CostLine::new(kind, what, Basis::Stated, amount.0);
+        let (section, bowl) = (section.map(str::to_owned), bowl.map(str::to_owned));
+        self.0.push(CostLine { section, bowl, ..line }).map_err(raise)
     }
 
     /// The sum of the lines.
@@ -288,17 +289,17 @@ impl PyCostTable {
 
     /// The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100.
     fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.0
-            .lines()
-            .into_iter()
-            .map(|line| {
+        let shares = self.0.shares();
+        let lines = self.0.lines().iter().enumerate();
+        lines
+            .map(|(place, line)| {
                 let dict = PyDict::new(py);
                 dict.set_item("kind", line.kind.code())?;
-                dict.set_item("what", line.what)?;
-                dict.set_item("section", line.section)?;
-                dict.set_item("bowl", line.bowl)?;
+                dict.set_item("what", &line.what)?;
+                dict.set_item("section", &line.section)?;
+                dict.set_item("bowl", &line.bowl)?;
                 dict.set_item("amount", PyMoney(line.amount))?;
-                dict.set_item("share_percent", line.share_percent)?;
+                dict.set_item("share_percent", shares.get(place).map(|share| share.share_percent))?;
                 Ok(dict)
             })
             .collect()

@@ -1,7 +1,7 @@
 use super::PyMoney;
 use crate::error::FoilworkError;
 use foilwork::{
-    business::list::{self, Business, BusinessTerms, PricedTable, TableProblem},
+    business::list::{self, Business, BusinessTerms, PricedTable},
     money::Money,
 };
 use pyo3::{
@@ -215,7 +215,6 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<Value> {
     Ok(Value::String(value.str()?.to_string()))
 }
 
-fn raise_all(problems: Vec<TableProblem>) -> PyErr {
-    let lines: Vec<_> = problems.iter().map(ToString::to_string).collect();
-    FoilworkError::new_err(lines.join("\n"))
+fn raise_all(problems: foilwork::reader::Problems) -> PyErr {
+    FoilworkError::new_err(problems.to_string())
 }

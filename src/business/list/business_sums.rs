@@ -20,10 +20,10 @@ impl PricedTable {
     /// use foilwork::{business::list::{BusinessTerms, parse_csv, price_services}, money::Money};
     ///
     /// let terms: BusinessTerms = serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json"))?;
-    /// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+    /// let business = terms.check()?;
     /// let text = include_str!("../../../examples/juniper_and_tide_services.csv");
-    /// let list = parse_csv(text, business.currency).map_err(|problems| format!("{problems:?}"))?;
-    /// let table = price_services(&list, &business).map_err(|problems| format!("{problems:?}"))?;
+    /// let list = parse_csv(text, business.currency)?;
+    /// let table = price_services(&list, &business)?;
     ///
     /// let euros = |text: &str| Money::parse(text, business.currency);
     /// let plan = table.sales_needed(euros("14500.00")?, euros("1000.00")?)?;

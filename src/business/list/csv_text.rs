@@ -1,8 +1,9 @@
 use super::{
-    Place, ServiceLine, TableProblem,
+    ServiceLine,
     line::{check_names, read_line},
+    place::Place,
 };
-use crate::money::Currency;
+use crate::{money::Currency, reader::Problems, text::Lines};
 
 /// Reads a list of services from comma-separated text with a header row.
 ///
@@ -22,52 +23,83 @@ use crate::money::Currency;
 ///             half head of foils,26.40,500,35,70,120\n\
 ///             toner,9.80,60,thirty,15,\n";
 /// let problems = parse_csv(text, Currency::from_code("EUR")?).unwrap_err();
-/// let said: Vec<_> = problems.iter().map(ToString::to_string).collect();
+/// let said: Vec<_> = problems.0.iter().map(ToString::to_string).collect();
 /// assert_eq!(said, [
-///     r#"line 3, product_g: number "thirty" is not a decimal number: write digits with a point, for example 12.50"#,
-///     "line 3, chair_min: is missing: give a value",
+///     r#"line 3: product_g: number "thirty" is not a decimal number: write digits with a point, for example 12.50"#,
+///     "line 3: chair_min: is missing: give a value",
 /// ]);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Vec<TableProblem>> {
+pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Problems> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(delimiter(text))
         .flexible(true)
         .trim(csv::Trim::All)
         .from_reader(text.as_bytes());
+    let mut problems = Problems::default();
     let header = match reader.headers() {
         Ok(header) => header.clone(),
-        Err(error) => return Err(vec![TableProblem::new(Place::Header, "text", error)]),
+        Err(error) => {
+            Place::Line(1).say(&mut problems, "", error);
+            return Err(problems);
+        }
     };
-    let mut problems = check_names(Place::Header, header.iter());
+    check_names(Place::Line(1), header.iter(), &mut problems);
+    let places = Lines::of(text);
     let mut lines = Vec::new();
     for record in reader.records() {
         let record = match record {
             Ok(record) => record,
             Err(error) => {
-                let line = error.position().map_or(0, csv::Position::line);
-                problems.push(TableProblem::new(Place::Line(line), "text", error));
+                line_of(&places, error.position()).say(&mut problems, "", error);
                 continue;
             }
         };
-        let place = Place::Line(record.position().map_or(0, csv::Position::line));
+        let place = line_of(&places, record.position());
         if record.len() != header.len() {
             let (got, want) = (record.len(), header.len());
-            let problem = format!("{got} fields under {want} column names: quote a field that holds the separator");
-            problems.push(TableProblem::new(place, "line", problem));
+            let message = format!("{got} fields under {want} column names: quote a field that holds the separator");
+            place.say(&mut problems, "", message);
             continue;
         }
         let get = |column: &str| header.iter().position(|name| name == column).and_then(|place| record.get(place));
-        match read_line(place, currency, get) {
-            Ok(line) => lines.push(line),
-            Err(mut found) => problems.append(&mut found),
+        lines.extend(read_line(place, currency, get, &mut problems));
+    }
+    if lines.is_empty() && problems.0.is_empty() {
+        Place::Whole.say(&mut problems, "", "the list has no services: give at least one line");
+    }
+    one_for_commas(problems).or(lines)
+}
+
+/// The line where a record begins. A reader of records stops before the line feed of a CR LF, so breaks are skipped.
+fn line_of(lines: &Lines<'_>, position: Option<&csv::Position>) -> Place {
+    let begin = position.and_then(|position| usize::try_from(position.byte()).ok()).unwrap_or(0);
+    let rest = lines.text().get(begin..).unwrap_or_default();
+    Place::Line(lines.line(begin + rest.len() - rest.trim_start_matches(['\r', '\n']).len()))
+}
+
+/// Decimal commas are one habit, not one mistake a cell: they are told once, with the first as the example.
+fn one_for_commas(problems: Problems) -> Problems {
+    let with_comma = |message: &str| {
+        let quoted = message.split('"').nth(1).filter(|_| message.contains("is not a decimal number"))?;
+        let (whole, part) = quoted.split_once(',')?;
+        let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
+        (digits(whole.trim_start_matches('-')) && digits(part)).then(|| (quoted.to_owned(), format!("{whole}.{part}")))
+    };
+    let (commas, mut others): (Vec<_>, Vec<_>) =
+        problems.0.into_iter().partition(|problem| with_comma(&problem.message).is_some());
+    if let (Some(first), more @ 1..) = (commas.first(), commas.len().saturating_sub(1)) {
+        if let Some((comma, point)) = with_comma(&first.message) {
+            let message = format!(
+                "\"{comma}\" is written with a decimal comma, and so are {more} other numbers: write points, here {point}"
+            );
+            others.push(crate::reader::Problem { message, ..first.clone() });
         }
+    } else {
+        others.extend(commas);
     }
-    if lines.is_empty() && problems.is_empty() {
-        problems.push(TableProblem::new(Place::Header, "list", "has no services: give at least one line"));
-    }
-    if problems.is_empty() { Ok(lines) } else { Err(problems) }
+    Problems(others).sorted()
 }
 
 /// No column name holds a separator, so the first one in the header is it.

@@ -1,18 +1,21 @@
-use super::{Place, TableProblem};
-use crate::money::{Currency, Money, MoneyError, parse_decimal};
-use crate::quantity::InvalidQuantity;
+use super::place::Place;
+use crate::{
+    money::{Currency, Money, MoneyError, parse_decimal},
+    quantity::InvalidQuantity,
+    reader::Problems,
+};
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 /// Reads the fields of one row by name, and collects all that is wrong with them.
 pub(super) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
     get: F,
     place: Place,
-    pub(super) problems: Vec<TableProblem>,
+    pub(super) problems: Problems,
 }
 
 impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
-    pub(super) const fn new(place: Place, get: F) -> Self {
-        Self { get, place, problems: Vec::new() }
+    pub(super) fn new(place: Place, get: F) -> Self {
+        Self { get, place, problems: Problems::default() }
     }
 
     /// The trimmed text of a field; `None` when it is absent or empty.
@@ -21,7 +24,7 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
     }
 
     pub(super) fn problem(&mut self, column: &str, problem: impl std::fmt::Display) {
-        self.problems.push(TableProblem::new(self.place, column, problem));
+        self.place.say(&mut self.problems, column, problem);
     }
 
     /// A field that must be there.
@@ -33,7 +36,7 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
     }
 
     pub(super) fn money(&mut self, column: &'static str, currency: Currency) -> Option<Money> {
-        let amount = self.read(column, |text| Money::from_decimal_exact(parse_decimal("amount", text)?, currency))?;
+        let amount = self.read(column, |text| Money::parse(text, currency))?;
         if amount.is_negative() {
             self.problem(column, format!("invalid amount (got {amount}): must be nothing or more"));
             return None;

@@ -1,16 +1,15 @@
-use super::{Place, TableProblem, field::Fields};
+use super::{field::Fields, place::Place};
 use crate::{
-    money::{Currency, Money, MoneyError, Rounding, product_cost},
+    money::{CostSource, Currency, Money, PackPrice},
     quantity::{Duration, Mass},
+    reader::Problems,
 };
 
 /// What a service takes from one kind of pack.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PackUse {
-    /// What a pack costs.
-    pub pack_price: Money,
-    /// What a pack holds.
-    pub pack: Mass,
+    /// The pack and its price.
+    pub pack: PackPrice,
     /// What goes on the head.
     pub used: Mass,
     /// What is mixed and thrown away.
@@ -18,13 +17,10 @@ pub struct PackUse {
 }
 
 impl PackUse {
-    /// Used and wasted product at the unrounded price of a gram, rounded once.
-    ///
-    /// # Errors
-    ///
-    /// As [`product_cost`].
-    pub fn cost(&self, rounding: Rounding) -> Result<Money, MoneyError> {
-        product_cost(self.pack_price, self.pack, Mass::from_g(self.used.g() + self.wasted.g())?, rounding)
+    /// The same as the source of a cost line.
+    #[must_use]
+    pub fn source(&self) -> CostSource {
+        CostSource::Supply { pack: self.pack, used: self.used.into(), wasted: Some(self.wasted.into()) }
     }
 }
 
@@ -33,7 +29,7 @@ impl PackUse {
 pub struct ServiceLine {
     /// The service, in the salon's words.
     pub service: String,
-    /// The class of client, where the list has classes.
+    /// The class of guest, where the list has classes.
     pub class: Option<String>,
     /// Colour, lightener or toner.
     pub product: Option<PackUse>,
@@ -43,7 +39,7 @@ pub struct ServiceLine {
     pub consumables: Money,
     /// Towels and gowns for one service.
     pub laundry: Money,
-    /// Time with hands on the client.
+    /// Time with hands on the guest.
     pub hands_on: Duration,
     /// Time the chair is taken, developing included.
     pub in_chair: Duration,
@@ -77,19 +73,17 @@ pub const COLUMNS: &[&str] = &[
 ];
 
 /// Refuses column names that mean nothing here, so that a misspelt one is not silently left out.
-pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>) -> Vec<TableProblem> {
+pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>, problems: &mut Problems) {
     let mut seen: Vec<&str> = Vec::new();
-    let mut problems = Vec::new();
     for name in names {
         if !COLUMNS.contains(&name) {
             let known = COLUMNS.join(", ");
-            problems.push(TableProblem::new(place, name, format!("unknown column: the columns are {known}")));
+            place.say(problems, name, format!("unknown column: the columns are {known}"));
         } else if seen.contains(&name) {
-            problems.push(TableProblem::new(place, name, "is there twice: keep one of them"));
+            place.say(problems, name, "is there twice: keep one of them");
         }
         seen.push(name);
     }
-    problems
 }
 
 /// Reads one row, whatever text it came from.
@@ -97,7 +91,8 @@ pub(super) fn read_line<'a>(
     place: Place,
     currency: Currency,
     get: impl Fn(&str) -> Option<&'a str>,
-) -> Result<ServiceLine, Vec<TableProblem>> {
+    problems: &mut Problems,
+) -> Option<ServiceLine> {
     let mut fields = Fields::new(place, get);
     let service = fields.text("service").map(str::to_owned);
     let service = fields.required("service", service);
@@ -121,21 +116,9 @@ pub(super) fn read_line<'a>(
     if let Some(chair) = in_chair.filter(|chair| chair.min() <= 0.0) {
         fields.problem("chair_min", format!("invalid chair time (got {chair}): must be more than nothing"));
     }
-    match (service, hands_on, in_chair) {
-        (Some(service), Some(hands_on), Some(in_chair)) if fields.problems.is_empty() => Ok(ServiceLine {
-            service,
-            class,
-            product,
-            developer,
-            consumables,
-            laundry,
-            hands_on,
-            in_chair,
-            price,
-            sold,
-        }),
-        _ => Err(fields.problems),
-    }
+    problems.0.append(&mut fields.problems.0);
+    let (service, hands_on, in_chair) = (service?, hands_on?, in_chair?);
+    Some(ServiceLine { service, class, product, developer, consumables, laundry, hands_on, in_chair, price, sold })
 }
 
 fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(
@@ -155,6 +138,8 @@ fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(
     let thrown_away = fields.quantity(wasted, Mass::from_g).unwrap_or(Mass::ZERO);
     if let Some(holds) = holds.filter(|holds| holds.g() <= 0.0) {
         fields.problem(pack, format!("invalid pack contents (got {holds}): must be more than nothing"));
+        return None;
     }
-    Some(PackUse { pack_price: price?, pack: holds?, used: taken?, wasted: thrown_away })
+    let pack = PackPrice::new(price?, holds?).map_err(|problem| fields.problem(pack_price, problem)).ok()?;
+    Some(PackUse { pack, used: taken?, wasted: thrown_away })
 }

@@ -1,11 +1,8 @@
-use super::{Business, Place, ServiceLine, TableProblem};
+use super::{Business, PackUse, ServiceLine, place::Place};
 use crate::{
-    business::ChairService,
-    money::{Margin, Markup},
-};
-use crate::{
-    business::contribution_per_chair_hour,
-    money::{Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice},
+    business::{ChairService, contribution_per_chair_hour},
+    money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
+    reader::{InField, Problems},
 };
 use serde::Serialize;
 
@@ -14,7 +11,7 @@ use serde::Serialize;
 pub struct PricedLine {
     /// The service.
     pub service: String,
-    /// The class of client.
+    /// The class of guest.
     pub class: Option<String>,
     /// How many were sold.
     pub sold: u32,
@@ -126,7 +123,7 @@ impl Totals {
 
     /// Whether the sums agree across: parts make the cost, net and tax the gross, net less cost the profit.
     ///
-    /// They always do; the check is there for whoever reads the table elsewhere.
+    /// They always do; the check is there for a reader of the table elsewhere.
     #[must_use]
     pub fn reconcile(&self) -> bool {
         let parts =
@@ -173,41 +170,40 @@ pub struct PricedTable {
 ///     margin_percent: Some("25".into()),
 ///     ..BusinessTerms::default()
 /// };
-/// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+/// let business = terms.check()?;
 /// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,sold\n\
 ///             half head of foils,26.40,500,40,70,120,3\n";
-/// let list = parse_csv(text, business.currency).map_err(|problems| format!("{problems:?}"))?;
-/// let table = price_services(&list, &business).map_err(|problems| format!("{problems:?}"))?;
+/// let list = parse_csv(text, business.currency)?;
+/// let table = price_services(&list, &business)?;
 /// // 26.40 x 40/500 + 18.00 x 38/19 x 70/60 + 10.00 x 2 = 2.11 + 42.00 + 20.00
 /// assert_eq!(table.lines[0].cost.to_string(), "64.11 EUR");
 /// assert_eq!(table.lines[0].net.to_string(), "85.48 EUR");
 /// assert_eq!(table.totals.profit.to_string(), "64.11 EUR"); // 3 x 21.37
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Vec<TableProblem>> {
-    let mut problems = Vec::new();
+pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Problems> {
+    let mut problems = Problems::default();
     let mut lines = Vec::with_capacity(list.len());
     for (place, line) in list.iter().enumerate() {
         match price_line(line, business) {
             Ok(line) => lines.push(line),
-            Err(problem) => problems.push(TableProblem::new(Place::Item(place + 1), &line.service, problem)),
+            Err(problem) => Place::Item(place + 1).say(&mut problems, &line.service, problem),
         }
     }
-    if !problems.is_empty() {
-        return Err(problems);
-    }
-    let totals = totals(&lines, Money::zero(business.currency))
-        .map_err(|problem| vec![TableProblem::new(Place::Header, "totals", problem)])?;
+    let lines = problems.or(lines)?;
+    let totals = totals(&lines, Money::zero(business.currency)).in_field("totals")?;
     Ok(PricedTable { lines, totals, rounding: business.rule.rounding })
 }
 
 fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, MoneyError> {
     let (rule, rounding) = (&business.rule, business.rule.rounding);
-    let nothing = Money::zero(business.currency);
-    let product = line.product.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
-    let developer = line.developer.map_or(Ok(nothing), |pack| pack.cost(rounding))?;
-    let labour = business.labour.cost(line.hands_on, rounding)?;
-    let overhead = business.overhead.cost(line.in_chair, rounding)?;
+    let zero = Money::zero(business.currency);
+    let taken = |pack: Option<PackUse>| pack.map_or(CostSource::Stated(zero), |pack| pack.source());
+    let product = cost_line(&taken(line.product), rounding)?;
+    let developer = cost_line(&taken(line.developer), rounding)?;
+    let labour = cost_line(&CostSource::Labour { labour: business.labour, hands_on: line.hands_on }, rounding)?;
+    let overhead = CostSource::Overhead { overhead: business.overhead, in_chair: line.in_chair };
+    let overhead = cost_line(&overhead, rounding)?;
     let direct = Money::total([product, developer, line.consumables, line.laundry, labour], business.currency)?;
     let before_fee = direct.plus(overhead)?;
     let base = if matches!(rule.target, PriceTarget::PerChairHour(_)) { direct } else { before_fee };

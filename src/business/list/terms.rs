@@ -1,10 +1,11 @@
-use super::{Place, TableProblem, Written, field::Fields};
+use super::{Written, field::Fields, place::Place};
 use crate::{
     money::{
         CardFee, CardRate, Currency, Labour, Margin, Markup, Money, OnCosts, Overhead, PriceEnding, PriceRule,
         PriceTarget, Rounding, TaxRate, Toward,
     },
     quantity::Duration,
+    reader::{InField, Problems},
 };
 use rust_decimal::Decimal;
 use serde::Deserialize;
@@ -36,7 +37,7 @@ pub struct Business {
 ///         "margin_percent": 30, "tax_percent": 19
 ///     }"#,
 /// )?;
-/// let business = terms.check().map_err(|problems| format!("{problems:?}"))?;
+/// let business = terms.check()?;
 /// assert_eq!(business.currency.code(), "EUR");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -51,7 +52,7 @@ pub struct BusinessTerms {
     pub on_costs_percent: Option<Written>,
     /// Paid hours of a period, for one person.
     pub paid_h: Written,
-    /// Productive hours of the same period: with hands on a client.
+    /// Productive hours of the same period: with hands on a guest.
     pub productive_h: Written,
     /// Overhead of a period: rent, energy, insurance, and the rest.
     pub overhead: Written,
@@ -87,10 +88,9 @@ impl BusinessTerms {
     /// # Errors
     ///
     /// Everything that is wrong, together, each with its field.
-    pub fn check(&self) -> Result<Business, Vec<TableProblem>> {
-        let currency = Currency::from_code(self.currency.trim())
-            .map_err(|problem| vec![TableProblem::new(Place::Terms, "currency", problem)])?;
-        let mut fields = Fields::new(Place::Terms, |name: &str| self.text(name));
+    pub fn check(&self) -> Result<Business, Problems> {
+        let currency = Currency::from_code(self.currency.trim()).in_field("currency")?;
+        let mut fields = Fields::new(Place::Whole, |name: &str| self.text(name));
         let zero = Money::zero(currency);
 
         let wage = fields.money("wage_per_h", currency);
@@ -142,7 +142,7 @@ impl BusinessTerms {
         let target = margin.or(markup).or(hourly);
         let rounding = self.rounding.unwrap_or(Rounding::MidpointAwayFromZero);
         match (labour, overhead, target, tax) {
-            (Some(labour), Some(overhead), Some(target), Some(tax)) if fields.problems.is_empty() => {
+            (Some(labour), Some(overhead), Some(target), Some(tax)) if fields.problems.0.is_empty() => {
                 Ok(Business { currency, labour, overhead, rule: PriceRule { target, tax, card, ending, rounding } })
             }
             _ => Err(fields.problems),

@@ -1,87 +1,19 @@
 //! The arguments of every command, one file for each family, as the help shows them.
 
 mod colour;
+mod command;
+mod lift;
 mod mix;
 mod money;
+mod output;
 mod peroxide;
 mod service;
 
-use clap::{Args, Parser, Subcommand};
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
+pub(crate) use command::{Arguments, Command};
+pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
+pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
 pub(crate) use service::PlanArgs;
-use std::path::PathBuf;
-
-/// Hair-colour chemistry: strengths, recipes, limits, and a checked plan for a lightening service.
-#[derive(Debug, Parser)]
-#[command(
-    name = "foilwork",
-    version,
-    term_width = 80,
-    after_help = "Exit status: 0 fine, 1 the plan has findings that say stop, 2 bad input.\n\
-                  foilwork never says that anything is safe: the product's own instructions and local law come first."
-)]
-pub(crate) struct Arguments {
-    #[command(subcommand)]
-    pub(crate) command: Command,
-}
-
-#[derive(Debug, Subcommand)]
-pub(crate) enum Command {
-    /// Read a service file and print the bench sheet
-    Plan(PlanArgs),
-    /// Print the JSON Schema of a service file
-    #[command(after_help = "Units: every field of a service file carries its unit in its name, such as `mix_g`.")]
-    Schema(OutputArgs),
-    /// Put a peroxide strength into every unit
-    Convert(ConvertArgs),
-    /// Weaken a developer, or blend two, to a strength
-    Dilute(DiluteArgs),
-    /// Make a wall chart: every stock diluted to every target
-    Table(TableArgs),
-    /// Blend any number of bottles to a strength, at least cost or from the fewest
-    Blend(BlendArgs),
-    /// Find a strength by titration with permanganate, or the titre to expect
-    Titrate(TitrateArgs),
-    /// Scale a recipe to a total, by a factor or by one part, and weigh it
-    Scale(ScaleArgs),
-    /// Work out lift, formula level, result and the warmth that shows
-    Level(LevelArgs),
-    /// Model the colour of a level or a tone, with bounds
-    Swatch(SwatchArgs),
-    /// Find the mix of your own shades that comes nearest to a target
-    Toner(TonerArgs),
-    /// List a jurisdiction's limits: what is checked and what is not
-    Limits(LimitsArgs),
-    /// Set a price from a cost, by margin or by mark-up
-    Price(PriceArgs),
-    /// Cost and price a list of services
-    Cost(CostArgs),
-    /// List every source that a number can rest on
-    Sources(SourcesArgs),
-}
-
-#[derive(Debug, Args)]
-pub(crate) struct OutputArgs {
-    /// Write to this file instead of the terminal (replaced only once all is written)
-    #[arg(long, short, value_name = "PATH")]
-    pub(crate) output: Option<PathBuf>,
-}
-
-/// Text or data, to the terminal or to a file.
-#[derive(Debug, Args)]
-pub(crate) struct ReportArgs {
-    /// The numbers as JSON instead of text
-    #[arg(long)]
-    pub(crate) json: bool,
-    #[command(flatten)]
-    pub(crate) output: OutputArgs,
-}
-
-#[derive(Debug, Args)]
-pub(crate) struct SourcesArgs {
-    #[command(flatten)]
-    pub(crate) report: ReportArgs,
-}

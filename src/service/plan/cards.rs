@@ -1,6 +1,6 @@
 use super::{Part, Plan, order};
 use crate::{
-    mix::{self, Amount, Card, CardError, CardRequest, Recipe, RecipeError, Unit},
+    mix::{self, Card, CardError, CardRequest, Recipe, RecipeAmount, RecipeError, Unit},
     quantity::{Duration, InvalidQuantity, Mass, MassFraction},
     service::{file::Moment, request::Stage},
     source::{Interval, InvalidInterval},
@@ -46,8 +46,8 @@ pub enum PlanCardError {
 ///
 /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let cards = mixing_cards(&plan(&file)?)?;
-/// assert_eq!(cards[0].mixed_at, "2026-11-25 10:00");
-/// assert_eq!(cards[0].use_by, "2026-11-25 10:40");
+/// assert_eq!(cards[0].mixed_at, jiff::civil::date(2026, 11, 25).at(10, 0, 0, 0));
+/// assert_eq!(cards[0].use_by, jiff::civil::date(2026, 11, 25).at(10, 40, 0, 0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn mixing_cards(plan: &Plan) -> Result<Vec<Card>, PlanCardError> {
@@ -89,7 +89,7 @@ pub fn mixing_cards(plan: &Plan) -> Result<Vec<Card>, PlanCardError> {
 fn recipe(parts: &[Part]) -> Result<Recipe, RecipeError> {
     let part = |part: &Part| {
         let value = Decimal::try_from(part.weigh_g).map_err(|_| RecipeError::OutOfRange)?.round_dp(2).normalize();
-        Ok(mix::Part { amount: Amount { value, unit: Unit::Gram }, product: part.product.clone() })
+        Ok(mix::Part { amount: RecipeAmount { value, unit: Unit::Gram }, product: part.product.clone() })
     };
     Recipe::new(parts.iter().map(part).collect::<Result<_, RecipeError>>()?)
 }

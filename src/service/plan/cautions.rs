@@ -2,7 +2,7 @@
 
 use super::Caution;
 use crate::{
-    mix::{Hazard, handling},
+    mix::{Hazard, handling_advice},
     service::{
         request::{ItemKind, Oxidant, Request},
         shape::ShadeClass,
@@ -22,7 +22,7 @@ const ALWAYS: [(&str, Citation); 2] = [
 /// The cautions of a request: the general ones, then those for what is used, in the order of the work.
 pub(super) fn cautions(request: &Request) -> Vec<Caution> {
     let general = ALWAYS.iter().map(|(text, source)| Caution { text: (*text).to_owned(), source: source.to_string() });
-    let handling = handling(&hazards(request)).into_iter().map(|advice| {
+    let handling = handling_advice(&hazards(request)).into_iter().map(|advice| {
         let sources: Vec<String> = advice.citations().map(ToString::to_string).collect();
         let source = if sources.is_empty() { COMMON_PRACTICE.to_string() } else { sources.join("; ") };
         Caution { text: advice.text.to_owned(), source }

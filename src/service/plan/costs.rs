@@ -7,8 +7,8 @@ use super::{
 };
 use crate::{
     money::{
-        CostKind, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, Rounding, ServiceCost,
-        SupplyUse, TaxRate, add_tax, price_from_margin, price_from_markup,
+        CostEntry, CostKind, CostSource, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead,
+        PackPrice, PriceRule, PriceTarget, ProductiveShare, Rounding, ServiceCost, TaxRate,
     },
     quantity::Duration,
     service::{
@@ -28,42 +28,43 @@ pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Resul
     let (Some(prices), Some(currency)) = (&request.file.prices, request.currency) else { return Ok(None) };
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
-    service.supplies = products(request, mixed, &mut left_out);
-    service.supplies.extend(consumables(request, prices, currency, &mut left_out)?);
-    service.labour = labour(request, prices, currency, &mut left_out)?;
-    service.overhead = overhead(prices, steps, currency, &mut left_out)?;
+    service.entries = products(request, mixed, &mut left_out)?;
+    service.entries.extend(consumables(request, prices, currency, &mut left_out)?);
+    service.entries.extend(labour(request, prices, currency, &mut left_out)?);
+    service.entries.extend(overhead(prices, steps, currency, &mut left_out)?);
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
     let cost = cost.in_field("prices")?;
 
+    let priced = match rule(prices)? {
+        // A share of a cost of zero is no price.
+        Some(rule) if !cost.total().is_zero() => Some(rule.price(cost.total(), None).in_field("prices")?),
+        _ => None,
+    };
+    let taxed = priced.filter(|_| prices.tax_percent.is_some()).map(|priced| priced.taxed);
+    Ok(Some(MoneyPlan { cost, left_out, price: priced.map(|priced| priced.set), taxed, rounding: ROUNDING }))
+}
+
+/// How the price is set; `None` when the file does not say.
+fn rule(prices: &Prices) -> Result<Option<PriceRule>, Problems> {
     let percent = |value: f64| Decimal::try_from(value).map_err(|error| error.to_string());
-    let price = match (prices.margin_percent, prices.markup_percent) {
-        // A share of nothing is no price.
-        _ if cost.total().minor() == 0 => None,
+    let target = match (prices.margin_percent, prices.markup_percent) {
         (Some(margin), _) => {
             let margin = Margin::from_percent(percent(margin).in_field("prices.margin_percent")?);
-            let margin = margin.in_field("prices.margin_percent")?;
-            Some(price_from_margin(cost.total(), margin, ROUNDING).in_field("prices.margin_percent")?)
+            PriceTarget::Margin(margin.in_field("prices.margin_percent")?)
         }
         (None, Some(markup)) => {
             let markup = Markup::from_percent(percent(markup).in_field("prices.markup_percent")?);
-            let markup = markup.in_field("prices.markup_percent")?;
-            Some(price_from_markup(cost.total(), markup, ROUNDING).in_field("prices.markup_percent")?)
+            PriceTarget::Markup(markup.in_field("prices.markup_percent")?)
         }
-        (None, None) => None,
+        (None, None) => return Ok(None),
     };
-    let taxed = match (&price, prices.tax_percent) {
-        (Some(price), Some(rate)) => {
-            let rate = TaxRate::from_percent(percent(rate).in_field("prices.tax_percent")?);
-            let rate = rate.in_field("prices.tax_percent")?;
-            Some(add_tax(price.price, rate, ROUNDING).in_field("prices.tax_percent")?)
-        }
-        _ => None,
-    };
-    Ok(Some(MoneyPlan { cost, left_out, price, taxed, rounding: ROUNDING }))
+    let tax = TaxRate::from_percent(percent(prices.tax_percent.unwrap_or(0.0)).in_field("prices.tax_percent")?);
+    let tax = tax.in_field("prices.tax_percent")?;
+    Ok(Some(PriceRule { target, tax, card: None, ending: None, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Vec<SupplyUse> {
+fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Result<Vec<CostEntry>, Problems> {
     let mut supplies = Vec::new();
     for Mixed { mix, used, .. } in mixed {
         for (stocked, mass) in used {
@@ -87,20 +88,13 @@ fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> V
                 }
                 continue;
             };
-            supplies.push(SupplyUse {
-                kind: part,
-                what: name.clone(),
-                section: Some(mix.name.clone()),
-                bowl: None,
-                pack_price: price,
-                pack: Measure::Mass(pack),
-                used: Measure::Mass(*mass),
-                wasted: None,
-                basis: Basis::Derived,
-            });
+            let pack = PackPrice::new(price, pack).in_field("shelf")?;
+            let source = CostSource::Supply { pack, used: (*mass).into(), wasted: None };
+            let section = Some(mix.name.clone());
+            supplies.push(CostEntry { section, ..CostEntry::new(part, name, Basis::Derived, source) });
         }
     }
-    supplies
+    Ok(supplies)
 }
 
 fn consumables(
@@ -108,7 +102,7 @@ fn consumables(
     prices: &Prices,
     currency: Currency,
     left_out: &mut Vec<String>,
-) -> Result<Vec<SupplyUse>, Problems> {
+) -> Result<Vec<CostEntry>, Problems> {
     if prices.consumable.iter().any(|consumable| consumable.per == Per::Foil) {
         let sections = request.file.section.iter();
         let uncounted = sections.filter(|section| section.foils.is_none() && section.technique.is_in_foil());
@@ -122,17 +116,10 @@ fn consumables(
             Per::Foil => pieces.saturating_mul(foils),
         };
         let field = format!("prices.consumable[{}].price", i + 1);
-        Ok(SupplyUse {
-            kind: CostKind::Consumables,
-            what: consumable.name.clone(),
-            section: None,
-            bowl: None,
-            pack_price: Money::parse(&consumable.price, currency).in_field(&field)?,
-            pack: Measure::Count(consumable.pack_pieces),
-            used: Measure::Count(used),
-            wasted: None,
-            basis: Basis::Stated,
-        })
+        let price = Money::parse(&consumable.price, currency).in_field(&field)?;
+        let pack = PackPrice::new(price, Measure::Count(consumable.pack_pieces)).in_field(&field)?;
+        let source = CostSource::Supply { pack, used: Measure::Count(used), wasted: None };
+        Ok(CostEntry::new(CostKind::Consumables, &consumable.name, Basis::Stated, source))
     };
     prices.consumable.iter().enumerate().map(supply).collect()
 }
@@ -143,7 +130,7 @@ fn labour(
     prices: &Prices,
     currency: Currency,
     left_out: &mut Vec<String>,
-) -> Result<Option<(Labour, Duration, Basis)>, Problems> {
+) -> Result<Option<CostEntry>, Problems> {
     let Some(wage) = &prices.wage_per_hour else {
         left_out.push("labour: enter `prices.wage_per_hour`".to_owned());
         return Ok(None);
@@ -158,17 +145,16 @@ fn labour(
     if prices.productive_percent.is_none() {
         left_out.push("paid hours without a guest: enter `prices.productive_percent`".to_owned());
     }
-    // The ratio of the two times is all that counts; 100 h keeps a percentage exact.
-    let paid = Duration::from_h(100.0).in_field(field)?;
     let productive =
-        Duration::from_h(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
-    let labour = Labour::new(wage, on_costs, paid, productive).in_field("prices.productive_percent")?;
+        Decimal::try_from(prices.productive_percent.unwrap_or(100.0)).in_field("prices.productive_percent")?;
+    let productive = ProductiveShare::from_percent(productive).in_field("prices.productive_percent")?;
+    let labour = Labour::with_productive_share(wage, on_costs, productive).in_field(field)?;
     let applying: f64 = request.tasks.iter().map(|task| task.apply.min()).sum();
     let hands_on = Duration::from_min(applying + other_work(prices)).in_field("prices.other_work_min")?;
     if prices.other_work_min.is_none() {
         left_out.push("consultation, rinsing, drying: enter `prices.other_work_min`".to_owned());
     }
-    Ok(Some((labour, hands_on, Basis::Derived)))
+    Ok(Some(CostEntry::labour(labour, hands_on, Basis::Derived)))
 }
 
 /// Time in the chair: to the last rinse, then the toners, then the other work.
@@ -177,17 +163,16 @@ fn overhead(
     steps: &[Step],
     currency: Currency,
     left_out: &mut Vec<String>,
-) -> Result<Option<(Overhead, Duration, Basis)>, Problems> {
+) -> Result<Option<CostEntry>, Problems> {
     let Some(overhead) = &prices.overhead_per_hour else {
         left_out.push("overhead: enter `prices.overhead_per_hour`".to_owned());
         return Ok(None);
     };
     let field = "prices.overhead_per_hour";
-    let hour = Duration::from_h(1.0).in_field(field)?;
-    let overhead = Overhead::new(Money::parse(overhead, currency).in_field(field)?, 1, hour).in_field(field)?;
+    let overhead = Overhead::per_hour(Money::parse(overhead, currency).in_field(field)?).in_field(field)?;
     let after = order::end_min(steps, |stage| stage != Stage::Section);
     let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(prices);
-    Ok(Some((overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
+    Ok(Some(CostEntry::overhead(overhead, Duration::from_min(chair).in_field(field)?, Basis::Derived)))
 }
 
 fn other_work(prices: &Prices) -> f64 {

@@ -9,7 +9,7 @@ use super::{
     mixes::Mixed,
 };
 use crate::{
-    limits::{Limit, Purpose, Table, Use, Verdict, check_peroxide},
+    limits::{Limit, Purpose, Standing, Table, Use, check_peroxide},
     service::request::{Oxidant, Request, Task},
 };
 
@@ -23,25 +23,27 @@ pub(super) fn check(request: &Request, mixed: &[(&Task, &Mixed)], findings: &mut
     for (task, mixed) in mixed.iter().filter(|(task, _)| task.oxidant != Oxidant::Nothing) {
         let purpose = if task.lightens { Purpose::Lightening } else { Purpose::OxidativeColour };
         let report = check_peroxide(jurisdiction, mixed.on_hair, Use::professional(purpose));
-        if report.findings.is_empty() {
+        if report.judgements.is_empty() {
             let text = format!(
                 "{}: the table has no peroxide limit for this use, which does not mean there is none",
                 task.name
             );
             findings.add(NotJudged, "law", text, Table::of(jurisdiction).title());
         }
-        for finding in &report.findings {
-            let verdict = match finding.verdict {
-                Verdict::Within => Passed,
-                Verdict::Exceeded { .. } => Stop,
+        for judgement in &report.judgements {
+            let verdict = match judgement.standing {
+                Standing::Within => Passed,
+                Standing::Exceeded { .. } => Stop,
                 _ => NotJudged,
             };
-            let figure = finding.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
+            let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
             let text = match verdict {
-                Passed => format!("{} {:.2}{figure}", task.name, finding.level.high()),
-                _ => format!("{}: {:.2}{figure} on the hair: {}", task.name, finding.level.high(), finding.verdict),
+                Passed => format!("{} {:.2}{figure}", task.name, judgement.level.high()),
+                _ => {
+                    format!("{}: {:.2}{figure} on the hair: {}", task.name, judgement.level.high(), judgement.standing)
+                }
             };
-            findings.add(verdict, "law", text, finding.limit.map_or_else(|| report.table.to_owned(), source));
+            findings.add(verdict, "law", text, judgement.limit.map_or_else(|| report.table.to_owned(), source));
         }
     }
 }

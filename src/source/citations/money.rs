@@ -7,10 +7,10 @@ cite! {
     CONTEMPORARY_MATHEMATICS = "openstax-contemporary-mathematics", Retrieved,
         "Rice University / OpenStax, Contemporary Mathematics, modules m00058 (discounts, markups \
            and sales tax), m00072: mark-up, cost under a price, sales tax, discount, packs";
-    /// Unit price, mark-up, sales tax, commission, median, clients needed.
+    /// Unit price, mark-up, sales tax, commission, median, guests needed.
     PREALGEBRA = "openstax-prealgebra", Retrieved,
         "Rice University / OpenStax, Prealgebra 2e, modules m81303, m81304, m81307, m82478: unit \
-           price, mark-up, sales tax, commission, median, clients needed";
+           price, mark-up, sales tax, commission, median, guests needed";
     /// Contribution, break-even, target profit, margin of safety, overhead rate.
     MANAGERIAL_ACCOUNTING = "openstax-managerial-accounting", Retrieved,
         "Rice University / OpenStax, Principles of Accounting, Volume 2: Managerial Accounting, \

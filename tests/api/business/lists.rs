@@ -1,7 +1,7 @@
 //! Lists of services: problems with their places, CSV and JSON alike.
 
 use crate::api::money::helpers::{currency, euros, number};
-use foilwork::business::list::{BusinessTerms, Place, parse_csv, parse_json, price_services};
+use foilwork::business::list::{BusinessTerms, parse_csv, parse_json, price_services};
 use rust_decimal::Decimal;
 
 #[test]
@@ -10,33 +10,34 @@ fn lists_report_every_problem_with_its_place() {
                 foils,26.40,500,,70,120,,2,x\n\
                 ,26.4x,0,-3,70,0,12.505,2.5,\n\
                 toner,9.80,60,30,15,40\n";
-    let problems: Vec<_> = parse_csv(text, currency("EUR")).unwrap_err().iter().map(ToString::to_string).collect();
+    let problems: Vec<_> = parse_csv(text, currency("EUR")).unwrap_err().0.iter().map(ToString::to_string).collect();
     let known = foilwork::business::list::COLUMNS.join(", ");
     assert_eq!(problems, [
-        format!("header, colour: unknown column: the columns are {known}"),
-        "line 2, product_g: is missing: give a value".into(),
-        "line 3, service: is missing: give a value".into(),
-        "line 3, product_pack_price: amount \"26.4x\" is not a decimal number: write digits with a point, for example 12.50"
+        format!("line 1: colour: unknown column: the columns are {known}"),
+        "line 2: product_g: is missing: give a value".into(),
+        "line 3: service: is missing: give a value".into(),
+        "line 3: product_pack_price: amount \"26.4x\" is not a decimal number: write digits with a point, for example 12.50"
             .into(),
-        "line 3, product_g: invalid mass (got -3 g): must be from 0 to 1e9 g".into(),
-        "line 3, product_pack_g: invalid pack contents (got 0 g): must be more than nothing".into(),
-        "line 3, price: 12.505 EUR has more than 2 decimals: round it first, and name the rounding".into(),
-        "line 3, sold: invalid count (got 2.5 services): must be a whole number from 0 to 4294967295".into(),
-        "line 3, chair_min: invalid chair time (got 0 min): must be more than nothing".into(),
-        "line 4, line: 6 fields under 9 column names: quote a field that holds the separator".into(),
+        "line 3: product_g: invalid mass (got -3 g): must be from 0 to 1e9 g".into(),
+        "line 3: product_pack_g: invalid pack contents (got 0 g): must be more than nothing".into(),
+        "line 3: price: 12.505 EUR has more than 2 decimals: round it first, and name the rounding".into(),
+        "line 3: sold: invalid count (got 2.5 services): must be a whole number from 0 to 4294967295".into(),
+        "line 3: chair_min: invalid chair time (got 0 min): must be more than nothing".into(),
+        "line 4: 6 fields under 9 column names: quote a field that holds the separator".into(),
     ]);
     let json = r#"[{"service": "toner", "hands_on_min": 15, "chair_min": [40]}, {"service": "gloss", "hands_on_min": "x", "chair_min": 30, "price": null}]"#;
-    let problems: Vec<_> = parse_json(json, currency("EUR")).unwrap_err().iter().map(ToString::to_string).collect();
+    let problems: Vec<_> = parse_json(json, currency("EUR")).unwrap_err().0.iter().map(ToString::to_string).collect();
     assert_eq!(
         problems,
         [
-            "item 1, chair_min: must be a text or a number",
-            "item 1, chair_min: is missing: give a value",
-            "item 2, hands_on_min: number \"x\" is not a decimal number: write digits with a point, for example 12.50",
+            "service[1].chair_min: must be a text or a number",
+            "service[1].chair_min: is missing: give a value",
+            "service[2].hands_on_min: number \"x\" is not a decimal number: write digits with a point, for example 12.50",
         ]
     );
-    assert_eq!(parse_csv("service,hands_on_min,chair_min\n", currency("EUR")).unwrap_err()[0].place, Place::Header);
-    assert_eq!(parse_json("[]", currency("EUR")).unwrap_err().len(), 1);
+    let empty = parse_csv("service,hands_on_min,chair_min\n", currency("EUR")).unwrap_err();
+    assert_eq!(empty.to_string(), "the list has no services: give at least one line");
+    assert_eq!(parse_json("[]", currency("EUR")).unwrap_err().0.len(), 1);
     assert!(parse_json("{", currency("EUR")).is_err() && parse_csv("", currency("EUR")).is_err());
 }
 
@@ -49,6 +50,41 @@ fn lists_may_use_other_separators_and_a_byte_order_mark() {
     }
     let quoted = parse_csv("service,hands_on_min,chair_min\n\"foils, half head\",70,120\n", currency("EUR")).unwrap();
     assert_eq!(quoted[0].service, "foils, half head");
+}
+
+/// Line 3 of a file with CR LF is line 3 in an editor as well.
+#[test]
+fn lines_count_alike_whatever_ends_them() {
+    let text = "service,hands_on_min,chair_min\nfoils,70,120\ntoner,x,40\n";
+    for text in [text.to_owned(), text.replace('\n', "\r\n")] {
+        let said = parse_csv(&text, currency("EUR")).unwrap_err().to_string();
+        assert!(said.starts_with("line 3: hands_on_min: "), "{said}");
+    }
+}
+
+/// A list written with decimal commas has one habit, not as many mistakes as numbers.
+#[test]
+fn decimal_commas_are_told_once() {
+    let text = "service;product_pack_price;product_pack_g;product_g;hands_on_min;chair_min;price\n\
+                foils;26,40;500;42,5;70;120;140,00\n\
+                toner;9,80;60;30;15;x;35,00\n";
+    assert_eq!(
+        parse_csv(text, currency("EUR")).unwrap_err().to_string(),
+        "line 2: product_pack_price: \"26,40\" is written with a decimal comma, and so are 4 other numbers: write points, \
+         here 26.40\n\
+         line 3: chair_min: number \"x\" is not a decimal number: write digits with a point, for example 12.50"
+    );
+}
+
+/// Where points group thousands, `1.200` is twelve hundred.
+#[test]
+fn grouped_thousands_are_refused_with_the_way_out() {
+    let text = "service,hands_on_min,chair_min,price\nfoils,70,120,1.200\n";
+    assert_eq!(
+        parse_csv(text, currency("EUR")).unwrap_err().to_string(),
+        "line 2: price: amount \"1.200\" has more decimals than EUR: write 1200 if the point groups thousands, else 1.20"
+    );
+    assert!(parse_csv(text, currency("KWD")).is_ok(), "three decimals are what KWD has");
 }
 
 #[test]
@@ -65,15 +101,15 @@ fn terms_report_every_problem_together() {
         price_ending: Some("0.90".into()),
         ..BusinessTerms::default()
     };
-    let problems: Vec<_> = terms.check().unwrap_err().iter().map(ToString::to_string).collect();
+    let problems: Vec<_> = terms.check().unwrap_err().0.iter().map(ToString::to_string).collect();
     assert_eq!(
         problems,
         [
-            "business terms, wage_per_h: 16.005 EUR has more than 2 decimals: round it first, and name the rounding",
-            "business terms, productive_h: is missing: give a value",
-            "business terms, margin_percent, markup_percent, per_chair_hour: give exactly one of these targets",
-            "business terms, overhead: invalid number of chairs (got 0 chairs): must be more than nothing",
-            "business terms, price_step: is missing: price_ending needs the step it repeats in",
+            "wage_per_h: 16.005 EUR has more than 2 decimals: round it first, and name the rounding",
+            "productive_h: is missing: give a value",
+            "margin_percent, markup_percent, per_chair_hour: give exactly one of these targets",
+            "overhead: invalid number of chairs (got 0 chairs): must be more than nothing",
+            "price_step: is missing: price_ending needs the step it repeats in",
         ]
     );
 }

@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod lift;
 mod peroxide;
 mod refusals;
 mod sources;
@@ -37,7 +38,7 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 24] = [
+const EVERY: [&[&str]; 25] = [
     &["convert", "6 % w/w"],
     &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
     &["convert", "40 vol label", "--cream"],
@@ -63,6 +64,21 @@ const EVERY: [&[&str]; 24] = [
     &["level", "--natural", "5.5", "--target", "11", "--applied", "7.5"],
     &["level", "--natural", "6", "--target", "8", "--coloured", "--twelve"],
     &["level", "--natural", "7", "--target", "5"],
+    &[
+        "lift",
+        "--from",
+        "4.5",
+        "--target",
+        "9",
+        "--on-hair",
+        "4 % w/w",
+        "--booster",
+        "mild",
+        "--uptake",
+        "high",
+        "--seen",
+        "20=5",
+    ],
     &["swatch", "6.5"],
     &["swatch", "12", "--from", "1"],
     &["swatch", "7.5", "--tone", "yellow-orange, red-violet, blue-green"],

@@ -1,7 +1,7 @@
 //! Salts, sums and names: what an entry counts.
 
 use foilwork::limits;
-use foilwork::limits::{Jurisdiction, Purpose, Table, Use, Verdict, Why};
+use foilwork::limits::{Jurisdiction, Purpose, Standing, Table, Use, Why};
 use foilwork::mix::{Composition, Form, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;
@@ -41,10 +41,10 @@ fn salts_count_as_the_entry_counts_them(
 ) -> Outcome {
     let mixed = bowl(vec![substance(cas, percent)]);
     let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
-    let finding = report.findings.iter().find(|f| f.limit.is_some_and(|l| l.id == id)).ok_or("no such finding")?;
+    let finding = report.judgements.iter().find(|f| f.limit.is_some_and(|l| l.id == id)).ok_or("no such finding")?;
     assert_eq!(
-        finding.verdict,
-        if exceeded { Verdict::Exceeded { certain: true } } else { Verdict::Within },
+        finding.standing,
+        if exceeded { Standing::Exceeded { certain: true } } else { Standing::Within },
         "{finding}"
     );
     Ok(())
@@ -55,7 +55,7 @@ fn salts_count_as_the_entry_counts_them(
 fn one_entry_adds_up_what_it_covers() {
     let mixed = bowl(vec![substance("106-50-3", 1.5), substance("16245-77-5", 1.2)]);
     let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
-    let [ppd] = report.findings.as_slice() else { panic!("{report}") };
+    let [ppd] = report.judgements.as_slice() else { panic!("{report}") };
     // 1.5 + 1.2 x 108.14 / 206.22 = 2.129
     assert!((ppd.level.best().percent_ww() - 2.1293).abs() < 1e-3 && ppd.is_exceeded(), "{ppd}");
     assert!(ppd.substance.starts_with("P-PHENYLENEDIAMINE;"), "the entry is named when it covers more than one");
@@ -67,27 +67,27 @@ fn a_form_that_is_not_known_is_not_guessed() {
     let check = |ingredient: Ingredient| {
         let mixed = bowl(vec![ingredient]);
         let report = limits::check(Table::of(EU), &mixed, of);
-        let row = |f: &&limits::Finding<'_>| f.limit.is_some_and(|l| l.id == "EU-III-292-ox");
-        report.findings.iter().find(row).map(|f| f.verdict)
+        let row = |f: &&limits::Judgement<'_>| f.limit.is_some_and(|l| l.id == "EU-III-292-ox");
+        report.judgements.iter().find(row).map(|f| f.standing)
     };
     let salt = "337906-37-3";
     // Entry 292 counts the base at 1.8 %; even all of 1.5 % salt is within, 2.5 % may or may not be.
-    assert_eq!(check(substance(salt, 1.5)), Some(Verdict::Within));
-    assert_eq!(check(substance(salt, 2.5)), Some(Verdict::CannotBeJudged(Why::FormUnknown)));
+    assert_eq!(check(substance(salt, 1.5)), Some(Standing::Within));
+    assert_eq!(check(substance(salt, 2.5)), Some(Standing::CannotBeJudged { why: Why::FormUnknown }));
     // The salt of entry 9a stated as base is converted back for the figure that counts the salt: 1.9 x 220.25 / 122.17.
     let mixed = bowl(vec![substance("615-50-9", 1.9).stated_as(Form::FreeBase)]);
     let report = limits::check(Table::of(EU), &mixed, of);
-    let levels: Vec<f64> = report.findings.iter().map(|f| f.level.best().percent_ww()).collect();
+    let levels: Vec<f64> = report.judgements.iter().map(|f| f.level.best().percent_ww()).collect();
     assert!((levels[0] - 1.9).abs() < 1e-9 && (levels[1] - 3.4254).abs() < 1e-3, "{report}");
-    assert_eq!(check(substance(salt, 1.6).stated_as(Form::FreeBase)), Some(Verdict::Within));
-    assert_eq!(check(substance(salt, 1.9).stated_as(Form::FreeBase)), Some(Verdict::Exceeded { certain: true }));
+    assert_eq!(check(substance(salt, 1.6).stated_as(Form::FreeBase)), Some(Standing::Within));
+    assert_eq!(check(substance(salt, 1.9).stated_as(Form::FreeBase)), Some(Standing::Exceeded { certain: true }));
 }
 
 #[test]
 fn names_are_enough_where_there_is_no_number() {
     let mixed = bowl(vec![Ingredient::named("Resorcinol", exact(1.3))]);
     let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
-    assert_eq!(report.findings[0].limit.map(|l| l.id.as_str()), Some("EU-III-22-ox"));
+    assert_eq!(report.judgements[0].limit.map(|l| l.id.as_str()), Some("EU-III-22-ox"));
     assert!(report.is_exceeded());
 }
 
@@ -103,9 +103,9 @@ fn the_ratio_sum_catches_what_single_limits_miss() {
         group("a methyl diamine", "methylphenylenediamines", 1.0),
     ]);
     let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
-    assert!(report.findings.iter().all(|f| f.verdict == Verdict::Within), "{report}");
+    assert!(report.judgements.iter().all(|f| f.standing == Standing::Within), "{report}");
     // 1/2 + 1/3 + 1/5 = 1.0333
     let [sum] = report.sums.as_slice() else { panic!("{report}") };
-    assert!((sum.sum()[1] - 1.0333).abs() < 2e-3 && sum.is_exceeded(), "{sum}");
+    assert!((sum.sum.best() - 1.0333).abs() < 2e-3 && sum.is_exceeded(), "{sum}");
     assert!(report.is_exceeded());
 }

@@ -40,7 +40,7 @@ fn a_table_of_ones_own_is_added_or_replaces() -> Outcome {
     assert!(!limits::check(eu, &mixed, of).is_exceeded());
     let report = limits::check(&both, &mixed, of);
     let exceeded: Vec<&str> =
-        report.findings.iter().filter(|f| f.is_exceeded()).filter_map(|f| f.limit).map(|l| l.id.as_str()).collect();
+        report.judgements.iter().filter(|f| f.is_exceeded()).filter_map(|f| f.limit).map(|l| l.id.as_str()).collect();
     assert_eq!(exceeded, ["house-1", "EU-III-22-ox"]);
     Ok(())
 }
@@ -81,18 +81,17 @@ fn the_listing_says_what_is_checked_and_what_is_not() -> Outcome {
 #[test]
 fn a_report_is_plain_data_too() -> Outcome {
     let report = check_peroxide(EU, exact(13.0), Use::professional(Purpose::Lightening));
-    let json = serde_json::to_value(report.record())?;
-    assert_eq!(json["exceeded"], true);
-    let finding = &json["findings"][0];
-    assert_eq!(
-        (finding["verdict"].as_str(), finding["margin_percentage_points"].as_f64()),
-        (Some("exceeded"), Some(-1.0))
-    );
-    assert_eq!((finding["measured"].as_str(), finding["verified"].as_bool()), (Some("as-applied"), Some(true)));
-    assert!(finding["sources"].as_array().is_some_and(|s| s.len() == 3));
+    assert_eq!(report.judgements[0].margin_percentage_points(), Some(-1.0));
+    let json = serde_json::to_value(&report)?;
+    let judgement = &json["judgements"][0];
+    assert_eq!((judgement["standing"].as_str(), judgement["certain"].as_bool()), (Some("exceeded"), Some(true)));
+    assert_eq!(judgement["level_ww_percent"], serde_json::json!({"low": 13.0, "best": 13.0, "high": 13.0}));
+    let limit = &judgement["limit"];
+    assert_eq!((limit["measured"].as_str(), limit["obtained"].as_str()), (Some("as-applied"), Some("retrieved")));
+    assert!(limit["citations"].as_array().is_some_and(|s| s.len() == 3));
     // In law "40 volumes" stands beside 12 % as wording; nothing is converted by it.
-    assert!(finding["conditions"].as_str().is_some_and(|c| c.starts_with("law equates it with 40 volumes")));
-    assert!(finding["unit_reading"].as_str().is_some_and(|u| u.contains("convention")));
+    assert!(limit["conditions"].as_str().is_some_and(|c| c.starts_with("law equates it with 40 volumes")));
+    assert!(limit["unit_reading"].as_str().is_some_and(|u| u.contains("convention")));
     assert_eq!(json["audience"], "professional");
     Ok(())
 }

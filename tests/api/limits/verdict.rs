@@ -1,7 +1,9 @@
 //! One level against one row.
 
 use foilwork::limits;
-use foilwork::limits::{Audience, Jurisdiction, Measured, Purpose, Rule, Table, Use, Verdict, Why, check_peroxide};
+use foilwork::limits::{
+    Audience, Jurisdiction, LimitRule, Measured, Purpose, Standing, Table, Use, Why, check_peroxide,
+};
 use foilwork::mix::{Cas, Composition, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;
@@ -42,32 +44,32 @@ fn an_unknown_jurisdiction_lists_the_known_ones() {
     assert!(Jurisdiction::ALL.iter().all(|j| said.contains(j.code())), "{said}");
 }
 
-fn verdict(code: &str, low: f64, best: f64, high: f64) -> Result<Verdict, Box<dyn std::error::Error>> {
+fn verdict(code: &str, low: f64, best: f64, high: f64) -> Result<Standing, Box<dyn std::error::Error>> {
     let percent = MassFraction::from_percent_ww;
     let level = Interval::new(percent(low)?, percent(best)?, percent(high)?)?;
     let report = check_peroxide(code.parse()?, level, Use::professional(Purpose::Lightening));
-    Ok(report.findings.first().ok_or("no finding")?.verdict)
+    Ok(report.judgements.first().ok_or("no finding")?.standing)
 }
 
 #[rstest]
-#[case::at_the_limit("EU", 12.0, 12.0, 12.0, Verdict::Within)]
-#[case::above("EU", 12.1, 12.1, 12.1, Verdict::Exceeded { certain: true })]
-#[case::best_above("EU", 11.5, 12.2, 12.9, Verdict::Exceeded { certain: false })]
-#[case::straddles("EU", 11.0, 11.8, 12.5, Verdict::CannotBeJudged(Why::Straddles))]
-#[case::british("GB", 12.0, 12.0, 12.0, Verdict::Within)]
-#[case::chinese("CN", 12.5, 12.5, 12.5, Verdict::Exceeded { certain: true })]
-#[case::from_memory_is_never_green("JP", 3.0, 3.0, 3.0, Verdict::CannotBeJudged(Why::Unverified))]
-#[case::from_memory_can_be_exceeded("JP", 6.5, 6.5, 6.5, Verdict::Exceeded { certain: true })]
-#[case::asean("ASEAN", 3.0, 3.0, 3.0, Verdict::CannotBeJudged(Why::Unverified))]
-#[case::canada_has_no_figure("CA", 3.0, 3.0, 3.0, Verdict::CannotBeJudged(Why::NoFigure))]
-#[case::no_federal_figure("US", 3.0, 3.0, 3.0, Verdict::CannotBeJudged(Why::NoCeilingForThisUse))]
-#[case::new_zealand("NZ", 3.0, 3.0, 3.0, Verdict::CannotBeJudged(Why::NotInTable))]
+#[case::at_the_limit("EU", 12.0, 12.0, 12.0, Standing::Within)]
+#[case::above("EU", 12.1, 12.1, 12.1, Standing::Exceeded { certain: true })]
+#[case::best_above("EU", 11.5, 12.2, 12.9, Standing::Exceeded { certain: false })]
+#[case::straddles("EU", 11.0, 11.8, 12.5, Standing::CannotBeJudged { why: Why::Straddles })]
+#[case::british("GB", 12.0, 12.0, 12.0, Standing::Within)]
+#[case::chinese("CN", 12.5, 12.5, 12.5, Standing::Exceeded { certain: true })]
+#[case::from_memory_is_never_green("JP", 3.0, 3.0, 3.0, Standing::CannotBeJudged { why: Why::Unverified })]
+#[case::from_memory_can_be_exceeded("JP", 6.5, 6.5, 6.5, Standing::Exceeded { certain: true })]
+#[case::asean("ASEAN", 3.0, 3.0, 3.0, Standing::CannotBeJudged { why: Why::Unverified })]
+#[case::canada_has_no_figure("CA", 3.0, 3.0, 3.0, Standing::CannotBeJudged { why: Why::NoFigure })]
+#[case::no_federal_figure("US", 3.0, 3.0, 3.0, Standing::CannotBeJudged { why: Why::NoCeilingForThisUse })]
+#[case::new_zealand("NZ", 3.0, 3.0, 3.0, Standing::CannotBeJudged { why: Why::NotInTable })]
 fn peroxide_against_the_law(
     #[case] code: &str,
     #[case] low: f64,
     #[case] best: f64,
     #[case] high: f64,
-    #[case] want: Verdict,
+    #[case] want: Standing,
 ) -> Outcome {
     assert_eq!(verdict(code, low, best, high)?, want);
     Ok(())
@@ -78,7 +80,7 @@ fn peroxide_against_the_law(
 fn the_last_bit_is_not_a_breach() -> Outcome {
     let strength = foilwork::mix::as_applied(&[(Mass::from_g(0.1)?, exact(12.0)), (Mass::from_g(0.2)?, exact(12.0))])?;
     let report = check_peroxide(EU, strength, Use::professional(Purpose::Lightening));
-    assert_eq!(report.findings[0].verdict, Verdict::Within);
+    assert_eq!(report.judgements[0].standing, Standing::Within);
     Ok(())
 }
 
@@ -100,7 +102,7 @@ fn as_supplied_is_judged_on_the_product_and_not_on_the_bowl() {
     ])
     .unwrap();
     let at_home = limits::check(Table::of(EU), &mixed, Use::general(Purpose::Lightening));
-    let supply = at_home.findings.iter().find(|f| f.limit.is_some_and(|l| l.rule == Rule::SupplyLimit)).unwrap();
+    let supply = at_home.judgements.iter().find(|f| f.limit.is_some_and(|l| l.rule == LimitRule::SupplyLimit)).unwrap();
     assert_eq!((supply.product, supply.is_exceeded()), (Some("strong developer"), true));
     // 7.5 % on the hair is within; the supply limit does not bind a professional.
     let in_salon = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::Lightening));
@@ -127,7 +129,7 @@ fn lashes_have_their_own_ceiling_and_professionals_only() {
     let lash = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::LashColour));
     assert!(lash.is_exceeded(), "3 % against 2 % on lashes: {lash}");
     let at_home = limits::check(Table::of(EU), &mixed, Use::general(Purpose::LashColour));
-    assert!(at_home.findings.iter().all(|f| f.product.is_some() || f.verdict != Verdict::Within), "{at_home}");
+    assert!(at_home.judgements.iter().all(|f| f.product.is_some() || f.standing != Standing::Within), "{at_home}");
 }
 
 #[test]
@@ -139,5 +141,5 @@ fn twelve_percent_has_a_different_basis_each_time() {
     };
     assert_eq!(twelve(EU), [Measured::AsApplied, Measured::AsSupplied]);
     assert_eq!(twelve(Jurisdiction::Australia), [Measured::AsSupplied, Measured::AsSupplied]);
-    assert_eq!(Audience::from_code("professional"), Some(Audience::Professional));
+    assert_eq!("professional".parse(), Ok(Audience::Professional));
 }

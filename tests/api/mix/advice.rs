@@ -1,6 +1,6 @@
 //! Conventions, checklist and card.
 
-use foilwork::mix::{Card, CardRequest, Hazard, Recipe, handling, natural_share};
+use foilwork::mix::{Card, CardRequest, Hazard, Recipe, handling_advice, natural_share};
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
 use foilwork::source::{Basis, Interval};
 use rstest::rstest;
@@ -18,17 +18,17 @@ fn exact(percent: f64) -> Interval<MassFraction> {
 #[test]
 fn every_handling_point_has_its_sources() {
     let all = [Hazard::Peroxide, Hazard::Persulfate, Hazard::Ammonia, Hazard::OxidativeDye, Hazard::Resorcinol];
-    for point in handling(&all) {
+    for point in handling_advice(&all) {
         assert_eq!(point.citations().count(), point.sources.len(), "{}: {:?}", point.text, point.sources);
         assert_eq!(point.basis() == Basis::CommonPractice, point.sources.is_empty());
         assert!(!point.text.contains("safe"), "{}", point.text);
     }
-    assert!(handling(&all).len() > handling(&[Hazard::Peroxide]).len());
-    assert!(handling(&[Hazard::Peroxide]).len() > handling(&[]).len());
-    assert!(handling(&[]).len() > 5, "some points hold for every bowl");
+    assert!(handling_advice(&all).len() > handling_advice(&[Hazard::Peroxide]).len());
+    assert!(handling_advice(&[Hazard::Peroxide]).len() > handling_advice(&[]).len());
+    assert!(handling_advice(&[]).len() > 5, "some points hold for every bowl");
 }
 
-// Source: the rows of the trade (common practice), and S61 for the half at half.
+// Source: the rows of the trade (common practice), and a trade article for the half at half.
 #[rstest]
 #[case(10.0, 0.0, 25.0)]
 #[case(40.0, 33.0, 50.0)]
@@ -38,7 +38,7 @@ fn every_handling_point_has_its_sources() {
 fn grey_follows_the_convention(#[case] white: f64, #[case] low: f64, #[case] high: f64) -> Outcome {
     let natural = natural_share(Share::from_percent(white)?);
     assert_eq!((natural.share.low().percent(), natural.share.high().percent()), (low, high));
-    assert_eq!((natural.basis, natural.printed_point.id), (Basis::CommonPractice, "S61"));
+    assert_eq!((natural.basis, natural.printed_point.id), (Basis::CommonPractice, "grey-article"));
     Ok(())
 }
 
@@ -83,10 +83,7 @@ mixed 2026-11-25 23:40, use by 2026-11-26 00:20
     assert_eq!(json["use_by"], "2026-11-26 00:20");
     // A strength that is not stated is not a strength of nothing.
     let unknown = Card::new(&CardRequest { strengths: &[Some(exact(0.0)), None, Some(exact(6.0))], ..request })?;
-    assert_eq!(
-        (unknown.strength_as_applied_ww_percent, unknown.strength_unknown_in.as_slice()),
-        (None, &["8.3".to_owned()][..])
-    );
+    assert_eq!((unknown.strength_as_applied, unknown.strength_unknown_in.as_slice()), (None, &["8.3".to_owned()][..]));
     assert!(unknown.to_string().contains("unknown (not stated: 8.3)"));
     assert!(Card::new(&CardRequest { working_life: Duration::ZERO, ..request }).is_err());
     Ok(())

@@ -1,7 +1,7 @@
 //! What is in the bowl, and how many bowls.
 
 use foilwork::mix::{
-    Additive, BowlRequest, Cas, Composition, Dose, Hazard, Ingredient, Pace, Product, Recipe, as_applied, bowls,
+    Addition, BowlRequest, Cas, Composition, Dose, Hazard, Ingredient, Pace, Product, Recipe, as_applied, bowls,
 };
 use foilwork::quantity::{Duration, Mass, MassFraction, Share};
 use foilwork::source::Interval;
@@ -44,9 +44,9 @@ fn additives_are_dosed_per_bowl_and_leftovers_are_masses() -> Outcome {
     let plan = bowls(&request)?;
     let base: Recipe = "1 g lightener + 2 g 9%".parse()?;
     let additives = [
-        Additive { product: "bond builder".into(), dose: Dose::PerBowl(g(2.0)) },
-        Additive { product: "thickener".into(), dose: Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?) },
-        Additive { product: "oil".into(), dose: Dose::OfBowl(Share::from_percent(0.0)?) },
+        Addition { product: "bond builder".into(), dose: Dose::PerBowl(g(2.0)) },
+        Addition { product: "thickener".into(), dose: Dose::OfProduct("lightener".into(), Share::from_percent(12.0)?) },
+        Addition { product: "oil".into(), dose: Dose::OfBowl(Share::from_percent(0.0)?) },
     ];
     assert!(plan.recipes(&base, &additives).is_err(), "a dose of nothing is a slip");
     let recipes = plan.recipes(&base, &additives[..2])?;
@@ -75,10 +75,11 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     // The developer is declared in full, so it holds no resorcinol; shade and developer name their share of it.
     assert_eq!(resorcinol.undeclared_in, ["bond builder"]);
     assert!((resorcinol.level.best().percent_ww() - 0.15).abs() < 1e-12);
-    assert_eq!(bowl.undeclared().map(|(_, p)| p.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
+    assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
     assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Unknown]);
-    let json = serde_json::to_value(bowl.record())?;
+    let json = serde_json::to_value(&bowl)?;
     assert_eq!(json["constituents"][0]["cas"], "7722-84-1");
-    assert_eq!(json["undeclared"], serde_json::json!(["7.1", "bond builder"]));
+    assert_eq!(json["constituents"][0]["level_ww_percent"]["best"], 3.6);
+    assert_eq!((&json["portions"][0]["mass_g"], &json["total_g"]), (&60.0.into(), &100.0.into()));
     Ok(())
 }

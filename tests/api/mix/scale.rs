@@ -3,7 +3,7 @@
 use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
 use foilwork::{
-    mix::{Amount, Recipe, Unit},
+    mix::{Recipe, RecipeAmount, Unit},
     scale::weigh,
 };
 
@@ -17,8 +17,8 @@ fn exact(percent: f64) -> Interval<MassFraction> {
     Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
 }
 
-fn grams(text: &str) -> Result<Amount, rust_decimal::Error> {
-    Ok(Amount { value: text.parse()?, unit: Unit::Gram })
+fn grams(text: &str) -> Result<RecipeAmount, rust_decimal::Error> {
+    Ok(RecipeAmount { value: text.parse()?, unit: Unit::Gram })
 }
 
 #[test]
@@ -49,8 +49,8 @@ fn weighing_reports_what_it_costs() -> Outcome {
     assert_eq!((shown, bowl.total().g()), (vec![30.0, 15.0, 67.0], 112.0));
     assert!((bowl.worst_ratio_error_percent() - 100.0 * (112.5 / 112.0 - 1.0)).abs() < 1e-9);
     let shift = bowl.strength_shift(&[exact(0.0), exact(0.0), exact(6.0)])?;
-    let json = serde_json::to_value(bowl.record())?;
-    assert_eq!((json["weighed_g"][2].as_f64(), json["total_g"].as_f64()), (Some(67.0), Some(112.0)));
+    let json = serde_json::to_value(&bowl)?;
+    assert_eq!((json["parts"][2]["weighed_g"].as_f64(), json["total_g"].as_f64()), (Some(67.0), Some(112.0)));
     assert!((shift.percentage_points() - (6.0 * 67.0 / 112.0 - 6.0 * 67.5 / 112.5)).abs() < 1e-12);
     Ok(())
 }
@@ -77,8 +77,8 @@ fn volumes_become_grams_with_the_density_named() -> Outcome {
     let density = Density::from_g_per_ml(1.02)?;
     let weighed = recipe.in_grams(|product| (product == "6%").then_some(Sourced::measured(density)))?;
     assert_eq!(weighed.to_string(), "61.2 g 6% + 30 g 7.1");
-    let shown =
-        Amount { value: 60.into(), unit: Unit::Millilitre }.convert(Unit::Gram, Some(Sourced::measured(density)))?;
+    let shown = RecipeAmount { value: 60.into(), unit: Unit::Millilitre }
+        .convert(Unit::Gram, Some(Sourced::measured(density)))?;
     assert_eq!(shown.to_string(), "60 mL = 61.2 g at 1.02 g/mL (measured by you)");
     Ok(())
 }

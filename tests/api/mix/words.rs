@@ -1,6 +1,8 @@
 //! Reading and printing, and what is said when it cannot be read.
 
-use foilwork::mix::{Amount, BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, Unit, as_applied, bowls, minimum_bowl};
+use foilwork::mix::{
+    BowlRequest, Cas, Form, Pace, Part, Ratio, Recipe, RecipeAmount, Unit, as_applied, bowls, minimum_bowl,
+};
 use foilwork::quantity::{Duration, Mass, Share};
 use foilwork::scale::weigh;
 use rstest::rstest;
@@ -12,8 +14,8 @@ fn g(value: f64) -> Mass {
     Mass::from_g(value).unwrap()
 }
 
-fn grams(text: &str) -> Result<Amount, rust_decimal::Error> {
-    Ok(Amount { value: text.parse()?, unit: Unit::Gram })
+fn grams(text: &str) -> Result<RecipeAmount, rust_decimal::Error> {
+    Ok(RecipeAmount { value: text.parse()?, unit: Unit::Gram })
 }
 
 #[rstest]
@@ -171,7 +173,7 @@ fn errors_say_what_is_wrong_and_the_way_out() -> Outcome {
         ),
         (
             "salt".parse::<Form>().unwrap_err().to_string(),
-            "invalid form (got \"salt\"): must be one of free-base, sulfate, hydrochloride, dihydrochloride, tetrahydrochloride, h2o2, h2o2-released, nh3, so2, strontium, persulfate",
+            "unknown form \"salt\": give one of free-base, sulfate, hydrochloride, dihydrochloride, tetrahydrochloride, h2o2, h2o2-released, nh3, so2, strontium, persulfate",
         ),
     ];
     for (got, want) in said {

@@ -1,6 +1,8 @@
 //! Amounts: what is read, how ties fall, what is written.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, rent, rule, said, sales_mix_item};
+use super::helpers::{
+    HALF_UP, currency, euros, grams, minutes, number, product_cost, rent, rule, said, sales_mix_item,
+};
 use foilwork::source::Basis;
 use foilwork::{
     business::{
@@ -8,9 +10,9 @@ use foilwork::{
         sales_mix_target, share_tips,
     },
     money::{
-        CostKind, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PriceEnding, PriceTarget,
-        ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed, price_from_margin, product_cost,
-        unit_price,
+        CostKind, CostLine, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PackPrice,
+        PriceEnding, PriceTarget, ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed,
+        price_from_margin, unit_price,
     },
 };
 
@@ -69,7 +71,7 @@ fn amounts_are_written_as_text() {
     let set = price_from_margin(euros("75.00"), Margin::from_percent(25.into()).unwrap(), HALF_UP).unwrap();
     let json = serde_json::to_value(set).unwrap();
     assert_eq!((&json["margin"], &json["markup"]), (&"25".into(), &"33.333333333333333333333333333".into()));
-    let each = unit_price(euros("26.40"), Measure::Mass(grams(500.0))).unwrap();
+    let each = unit_price(PackPrice::new(euros("26.40"), grams(500.0)).unwrap()).unwrap();
     assert_eq!((each.to_string(), format!("{each:.2}")), ("0.0528 EUR/g".into(), "0.05 EUR/g".into()));
 }
 
@@ -89,7 +91,7 @@ fn currencies_never_mix() {
     assert!(mixed(rank_by_chair_hour(&[service(euros("2.00"), euros("1.00")), service(dollars, dollars)]).map(drop)));
     assert!(mixed(break_even(dollars, euros("2.00"), euros("1.00"), HALF_UP).map(drop)));
     assert!(mixed(sales_mix_target(dollars, dollars, &[sales_mix_item()]).map(drop)));
-    assert!(mixed(CostTable::new(currency("EUR")).push(CostKind::Other, "x", Basis::Stated, dollars)));
+    assert!(mixed(CostTable::new(currency("EUR")).push(CostLine::new(CostKind::Other, "x", Basis::Stated, dollars))));
     assert!(mixed(Money::total([euros("1.00"), dollars], currency("EUR")).map(drop)));
     assert!(mixed(price_list(&[], &rule(PriceTarget::PerChairHour(dollars))).map(drop).and_then(|()| {
         rule(PriceTarget::PerChairHour(dollars)).price(euros("1.00"), Some(minutes(60.0))).map(drop)
@@ -100,7 +102,8 @@ fn currencies_never_mix() {
 fn small_things_hold() {
     let ending = PriceEnding::new(euros("5.00"), euros("0.00")).unwrap();
     assert_eq!(ending.apply(euros("52.50"), Toward::Nearest).unwrap(), euros("55.00"), "up when both are as near");
-    assert_eq!(ending.apply(euros("-1.00"), Toward::Up).unwrap(), euros("0.00"));
+    let ninety = PriceEnding::new(euros("1.00"), euros("0.90")).unwrap();
+    assert_eq!(ninety.apply(euros("0.20"), Toward::Nearest).unwrap(), euros("0.90"), "no price is below zero");
     let offer =
         apply_discount(euros("0.05"), Discount::from_percent(50.into()).unwrap(), Rounding::MidpointNearestEven)
             .unwrap();

@@ -1,8 +1,8 @@
 //! Columns: the scalar functions row by row, and bad rows.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, said};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, product_cost, said};
 use foilwork::money::{
-    ColumnError, CostColumns, Labour, Money, OnCosts, Overhead, Rounding, ServiceColumns, cost_columns, product_cost,
+    ColumnError, CostColumns, Labour, Money, OnCosts, Overhead, Rounding, ServiceColumns, cost_columns,
 };
 
 #[test]

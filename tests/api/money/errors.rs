@@ -1,6 +1,6 @@
 //! Every error with its exact text.
 
-use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rent, rule, said};
+use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, product_cost, rent, rule, said};
 use foilwork::quantity::Volume;
 use foilwork::source::Interval;
 use foilwork::{
@@ -9,8 +9,8 @@ use foilwork::{
         discount_break_even, median_count, productivity, quote_range, retail_share,
     },
     money::{
-        CommissionRate, Currency, Labour, Margin, Markup, Measure, Money, OnCosts, Overhead, PriceEnding, PriceTarget,
-        Rounding, SetPrice, TaxRate, allocate, parse_decimal, product_cost, supply_cost, tax_rate,
+        CommissionRate, Currency, Labour, Margin, Markup, Money, OnCosts, Overhead, PackPrice, PriceEnding,
+        PriceTarget, Rounding, SetPrice, TaxRate, Toward, allocate, parse_decimal, supply_cost, tax_rate,
     },
 };
 
@@ -37,6 +37,24 @@ fn every_error_says_what_was_given_and_the_way_out() {
         (
             said(Money::parse("12.505", currency("EUR"))),
             "12.505 EUR has more than 2 decimals: round it first, and name the rounding",
+        ),
+        (
+            said(Money::parse("60.000", currency("EUR"))),
+            "amount \"60.000\" has more decimals than EUR: write 60000 if the point groups thousands, else 60.00",
+        ),
+        (
+            said(Money::parse("-1.200", currency("JPY"))),
+            "-1.200 JPY has more than 0 decimals: round it first, and name the rounding",
+        ),
+        (said(Money::parse("7.0", currency("JPY"))), "amount \"7.0\" has more decimals than JPY: write 7"),
+        (
+            said(PriceEnding::new(euros("1.00"), euros("0.90")).unwrap().apply(euros("0.50"), Toward::Down)),
+            "invalid price to move down (got 0.50 EUR): must be at least the price ending, the lowest price on the list: \
+             go up instead",
+        ),
+        (
+            said(PriceEnding::new(euros("1.00"), euros("0.90")).unwrap().apply(euros("-3.00"), Toward::Up)),
+            "invalid price (got -3.00 EUR): must be nothing or more",
         ),
         (
             said(Money::parse("12.5", currency("JPY"))),
@@ -68,9 +86,8 @@ fn every_error_says_what_was_given_and_the_way_out() {
         ),
         (
             said(supply_cost(
-                euros("1.00"),
-                Measure::Volume(Volume::from_ml(60.0).unwrap()),
-                Measure::Mass(grams(30.0)),
+                PackPrice::new(euros("1.00"), Volume::from_ml(60.0).unwrap()).unwrap(),
+                grams(30.0),
                 HALF_UP,
             )),
             "cannot take 30 g from a pack of 60 mL: give both by mass, both by volume or both as a count",

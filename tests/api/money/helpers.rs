@@ -4,7 +4,10 @@ use foilwork::quantity::{Duration, Mass};
 use foilwork::source::{Basis, Interval};
 use foilwork::{
     business::{QuotePart, RentOrWage},
-    money::{CardFee, CardRate, CommissionRate, Currency, Money, PriceRule, PriceTarget, Rounding, TaxRate},
+    money::{
+        CardFee, CardRate, CommissionRate, Currency, Money, MoneyError, PackPrice, PriceRule, PriceTarget, Rounding,
+        TaxRate, supply_cost,
+    },
 };
 use rust_decimal::Decimal;
 
@@ -72,4 +75,9 @@ pub fn sales_mix_item() -> foilwork::business::SalesMixItem {
         variable: euros("1.00"),
         weight: 1.into(),
     }
+}
+
+/// What a mass from a pack costs.
+pub(crate) fn product_cost(price: Money, pack: Mass, used: Mass, rounding: Rounding) -> Result<Money, MoneyError> {
+    supply_cost(PackPrice::new(price, pack)?, used, rounding)
 }

@@ -4,33 +4,30 @@ use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, ru
 use foilwork::source::{Basis, Interval};
 use foilwork::{
     business::{Deposit, StockLevel, quote_range},
-    money::{CostKind, CostTable, Margin, Measure, PriceTarget, ServiceCost, SupplyUse, compare},
+    money::{
+        CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Measure, PackPrice, PriceTarget, ServiceCost,
+        compare,
+    },
 };
 use rust_decimal::Decimal;
 
 #[test]
 fn a_service_reports_every_line_that_cannot_be_costed() {
     let mut service = ServiceCost::new(currency("EUR"), HALF_UP);
-    let supply = |what: &str, pack: Measure, used: Measure| SupplyUse {
-        kind: CostKind::Product,
-        what: what.into(),
-        section: None,
-        bowl: None,
-        pack_price: euros("10.00"),
-        pack,
-        used,
-        wasted: None,
-        basis: Basis::Measured,
+    let supply = |what: &str, pack: Measure, used: Measure| {
+        let source = CostSource::Supply { pack: PackPrice::new(euros("10.00"), pack).unwrap(), used, wasted: None };
+        CostEntry::new(CostKind::Product, what, Basis::Measured, source)
     };
-    service.supplies.push(supply("lightener", Measure::Mass(grams(0.0)), Measure::Mass(grams(1.0))));
-    service.supplies.push(supply("developer", Measure::Mass(grams(1000.0)), Measure::Count(1)));
-    service.supplies.push(supply("toner", Measure::Mass(grams(60.0)), Measure::Mass(grams(30.0))));
+    service.entries.push(supply("developer", Measure::Mass(grams(1000.0)), Measure::Count(1)));
+    service.entries.push(supply("toner", Measure::Mass(grams(60.0)), Measure::Mass(grams(30.0))));
+    let less = CostSource::Stated(euros("-1.00"));
+    service.entries.push(CostEntry::new(CostKind::Laundry, "towels", Basis::Stated, less));
     let errors: Vec<_> = service.table().unwrap_err().iter().map(ToString::to_string).collect();
     assert_eq!(
         errors,
         [
-            "lightener: invalid pack contents (got 0.000 g, mL or pieces): must be more than nothing",
             "developer: cannot take 1 piece from a pack of 1000 g: give both by mass, both by volume or both as a count",
+            "towels: invalid cost (got -1.00 EUR): must be nothing or more",
         ]
     );
 }
@@ -40,7 +37,7 @@ fn planned_and_actual_cost_are_compared_by_kind() {
     let table = |lines: &[(CostKind, &str)]| {
         let mut table = CostTable::new(currency("EUR"));
         for (part, amount) in lines {
-            table.push(*part, "line", Basis::Derived, euros(amount)).unwrap();
+            table.push(CostLine::new(*part, "line", Basis::Derived, euros(amount))).unwrap();
         }
         table
     };
@@ -58,7 +55,7 @@ fn planned_and_actual_cost_are_compared_by_kind() {
     );
     assert_eq!(planned.rounding_bound(), number("0.01"), "two lines, half a cent each");
     assert_eq!(planned.basis(), Some(Basis::Derived));
-    assert_eq!(actual.lines()[0].share_percent, Some(number("85.2")), "34.50 of 40.50");
+    assert_eq!(actual.shares()[0].share_percent, number("85.2"), "34.50 of 40.50");
 }
 
 /// By hand: 45 for an hour over 12.00 in 80 min is 72.00 and the fee; 0.02 of 1.19 N and 0.10 make N = 72.10 / 0.9762.

@@ -2,7 +2,7 @@
 
 use super::rows::{HALF_UP, check, money, number, stated, to_decimals, usd};
 use foilwork::money::{
-    Margin, Markup, Measure, Money, TaxRate, add_tax, cost_from_markup, packs_needed, price_from_margin,
+    Margin, Markup, Measure, Money, PackPrice, TaxRate, add_tax, cost_from_markup, packs_needed, price_from_margin,
     price_from_markup, take_tax_out, tax_fraction, tax_rate, unit_price,
 };
 use foilwork::quantity::Mass;
@@ -29,14 +29,16 @@ fn a_started_pack_is_a_whole_pack() {
     assert_ne!(vec![Decimal::from(boxes)], stated("W049"), "the printed answer is rounded down");
 }
 
+fn pack(price: &str, pieces: u32) -> PackPrice {
+    PackPrice::new(money(price), Measure::Count(pieces)).unwrap()
+}
+
 #[test]
 fn a_unit_price_keeps_its_digits() {
-    let each = unit_price(money("3.99"), Measure::Count(24)).unwrap().per_unit;
+    let each = unit_price(pack("3.99", 24)).unwrap().per_unit;
     check("W050", &[each, to_decimals(each, 2)]);
-    let (first, second) = (
-        unit_price(money("14.99"), Measure::Count(64)).unwrap().per_unit,
-        unit_price(money("15.99"), Measure::Count(80)).unwrap().per_unit,
-    );
+    let (first, second) =
+        (unit_price(pack("14.99", 64)).unwrap().per_unit, unit_price(pack("15.99", 80)).unwrap().per_unit);
     check("W051", &[to_decimals(first, 2), to_decimals(second, 2)]);
     assert!(second < first, "the second is the better buy");
 }

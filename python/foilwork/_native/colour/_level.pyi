@@ -1,0 +1,207 @@
+from typing import Any, Literal, final, overload
+
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
+
+__all__ = [
+    "Level",
+    "complement",
+    "formula_level",
+    "lift_needed",
+    "pre_pigmentation",
+    "result_level",
+]
+
+@final
+class Level:
+    """How light hair is, on the European naming: 1 black to 10 lightest blond, up to 12 on scales that run so.
+
+    Args:
+        level: a number, a text such as ``"6.5"`` or ``"6,5"``, or a level.
+
+    Raises:
+        FoilworkError: outside 1 to 12, or not a number.
+
+    Examples:
+        >>> from foilwork.colour import Level
+        >>> level = Level("6,5")
+        >>> level.number, level.name()
+        (6.5, 'between dark blond and medium blond')
+        >>> Level(5).name("us")
+        'medium brown'
+        >>> Level(6).underlying_pigment()["neutralised_by"]
+        ['blue', 'blue']
+    """
+    def __new__(cls, level: float | str | Level) -> Level: ...
+    @property
+    def number(self) -> float:
+        """The number of the level."""
+    def name(self, naming: Literal["european", "us"] = "european") -> str | None:
+        """The name of the level, ``None`` above 10.
+
+        Args:
+            naming: ``"european"`` or ``"us"``; the two differ at levels 5 to 7.
+
+        Raises:
+            FoilworkError: another naming.
+        """
+    def underlying_pigment(self) -> dict[str, Any]:
+        """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
+
+        Returns:
+            ``exposed``, ``hues``, ``visibility``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
+            shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
+        """
+    def __float__(self) -> float: ...
+    def __hash__(self) -> int: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __lt__(self, value: Level, /) -> bool: ...
+    def __le__(self, value: Level, /) -> bool: ...
+    def __gt__(self, value: Level, /) -> bool: ...
+    def __ge__(self, value: Level, /) -> bool: ...
+
+def complement(hue: str) -> str:
+    """The hue opposite on the colour wheel.
+
+    Args:
+        hue: one of the twelve hues, such as ``"yellow-orange"``.
+
+    Raises:
+        FoilworkError: not one of the twelve.
+
+    Source:
+        Pairs of primaries and secondaries as printed in a cosmetology study guide; the pairs between, common practice.
+
+    Examples:
+        >>> from foilwork.colour import complement
+        >>> complement("yellow")
+        'violet'
+    """
+
+def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> dict[str, Any] | None:
+    """What to put back before lightened hair is taken darker; ``None`` for less than two levels.
+
+    Args:
+        lightened_level: level of the lightened hair.
+        target_level: darker level wanted.
+
+    Returns:
+        ``tones`` (hue to share in percent), ``level`` and ``text``, or ``None``.
+
+    Raises:
+        FoilworkError: a level outside 1 to 12.
+
+    Source:
+        Common practice.
+
+    Examples:
+        >>> from foilwork.colour import pre_pigmentation
+        >>> pre_pigmentation(9, 6)["level"]
+        7.0
+    """
+
+@overload
+def formula_level(
+    natural_level: float,
+    target_level: float,
+    *,
+    product: str = "permanent",
+    coloured: bool = False,
+    top_level: int = 10,
+    errors: Literal["raise", "nan"] = "raise",
+) -> float:
+    """The level a permanent shade must have to bring natural hair to the target: ``2 * target - natural``.
+
+    Args:
+        natural_level: natural level, a number or an array of any shape.
+        target_level: level wanted, a number or an array of any shape.
+        product: ``"permanent"``; every other product is refused with the reason.
+        coloured: whether the hair carries artificial colour, which colour does not lighten.
+        top_level: top of the scale the shades are numbered on, 10 or 12.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        The level of the shade, a float or an array.
+
+    Raises:
+        FoilworkError: another product, coloured hair to be lifted, or a shade outside the scale.
+
+    Source:
+        CK-12 Foundation, Ratios: The Perfect Blond (worked example). A rule of thumb: a strand test decides.
+
+    Examples:
+        >>> from foilwork.colour import formula_level
+        >>> formula_level(6, 8)
+        10.0
+    """
+@overload
+def formula_level(
+    natural_level: ArrayLike,
+    target_level: ArrayLike,
+    *,
+    product: str = "permanent",
+    coloured: bool = False,
+    top_level: int = 10,
+    errors: Literal["raise", "nan"] = "raise",
+) -> NDArray[float64]: ...
+
+@overload
+def result_level(
+    natural_level: float, applied_level: float, *, product: str = "permanent", errors: Literal["raise", "nan"] = "raise"
+) -> float:
+    """The level natural hair reaches under a permanent shade: the mean of natural and applied level.
+
+    Args:
+        natural_level: natural level, a number or an array of any shape.
+        applied_level: level of the shade, a number or an array of any shape.
+        product: ``"permanent"``; every other product is refused with the reason.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        The resulting level, a float or an array. White hair takes the shade's own level instead.
+
+    Raises:
+        FoilworkError: another product, or a level outside 1 to 12.
+
+    Source:
+        A colour educator's teaching blog, 2022. A rule of thumb: a strand test decides.
+
+    Examples:
+        >>> from foilwork.colour import result_level
+        >>> result_level(2, 6)
+        4.0
+    """
+@overload
+def result_level(
+    natural_level: ArrayLike,
+    applied_level: ArrayLike,
+    *,
+    product: str = "permanent",
+    errors: Literal["raise", "nan"] = "raise",
+) -> NDArray[float64]: ...
+
+@overload
+def lift_needed(from_level: float, target_level: float, *, errors: Literal["raise", "nan"] = "raise") -> float:
+    """How far hair has to go, in levels: positive is lift, negative is deposit.
+
+    Args:
+        from_level: level now, a number or an array of any shape.
+        target_level: level wanted, a number or an array of any shape.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Signed levels, a float or an array.
+
+    Raises:
+        FoilworkError: a level outside 1 to 12.
+
+    Examples:
+        >>> from foilwork.colour import lift_needed
+        >>> lift_needed(5, 9)
+        4.0
+    """
+@overload
+def lift_needed(
+    from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise"
+) -> NDArray[float64]: ...

@@ -1,0 +1,187 @@
+from typing import Literal, overload
+
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
+
+__all__ = [
+    "ciede2000",
+    "lab_to_lch",
+    "lab_to_srgb",
+    "lab_to_xyz",
+    "lch_to_lab",
+    "srgb_to_lab",
+    "xyz_to_lab",
+]
+
+def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
+    """CIELAB to the nearest sRGB colour a screen can show.
+
+    Args:
+        lab: L*, a*, b* as three numbers.
+        observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
+
+    Returns:
+        The colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_srgb
+        >>> lab_to_srgb((100, 0, 0))
+        ('#ffffff', True)
+    """
+
+def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
+    """An sRGB colour to CIELAB for D65 and the 2 degree observer.
+
+    Args:
+        srgb: six hexadecimal digits after a ``#``.
+
+    Returns:
+        L*, a*, b*.
+
+    Raises:
+        FoilworkError: not such a text.
+
+    Examples:
+        >>> from foilwork.colour import srgb_to_lab
+        >>> [round(value, 1) + 0.0 for value in srgb_to_lab("#ffffff")]
+        [100.0, 0.0, 0.0]
+    """
+
+@overload
+def ciede2000(  # type: ignore[overload-overlap]
+    lab_1: tuple[float, float, float], lab_2: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
+) -> float:
+    """CIEDE2000 colour difference.
+
+    Args:
+        lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
+        lab_2: the same, with the same white; the shapes broadcast.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
+
+    Raises:
+        FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
+
+    Source:
+        Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import ciede2000
+        >>> round(ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)), 4)
+        2.0425
+    """
+@overload
+def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+
+@overload
+def lab_to_xyz(  # type: ignore[overload-overlap]
+    lab: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+) -> tuple[float, float, float]:
+    """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
+
+    Args:
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
+        observer_degrees: 2 or 10; the white is D65.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Source:
+        CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_xyz
+        >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
+        (0.94811, 1.0, 1.07304)
+    """
+@overload
+def lab_to_xyz(
+    lab: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+) -> NDArray[float64]: ...
+
+@overload
+def xyz_to_lab(  # type: ignore[overload-overlap]
+    xyz: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+) -> tuple[float, float, float]:
+    """Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
+
+    Args:
+        xyz: X, Y, Z: three numbers or an array of shape (..., 3).
+        observer_degrees: 2 or 10; the white is D65.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        Three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: a value outside 0 to 2.
+
+    Source:
+        CIE 1976; whites of ASTM E308, computed by the Rust crate palette.
+
+    Examples:
+        >>> from foilwork.colour import xyz_to_lab
+        >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
+        [100.0, 0.0, 0.0]
+    """
+@overload
+def xyz_to_lab(
+    xyz: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+) -> NDArray[float64]: ...
+
+@overload
+def lab_to_lch(  # type: ignore[overload-overlap]
+    lab: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
+) -> tuple[float, float, float]:
+    """CIELAB to lightness, chroma and hue angle in degrees.
+
+    Args:
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
+
+    Raises:
+        FoilworkError: a coordinate out of range.
+
+    Examples:
+        >>> from foilwork.colour import lab_to_lch
+        >>> lab_to_lch((50, 0, 20))
+        (50.0, 20.0, 90.0)
+    """
+@overload
+def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+
+@overload
+def lch_to_lab(  # type: ignore[overload-overlap]
+    lch: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
+) -> tuple[float, float, float]:
+    """Lightness, chroma and hue angle to CIELAB.
+
+    Args:
+        lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+
+    Returns:
+        L*, a*, b*: three numbers or an array of the same shape.
+
+    Raises:
+        FoilworkError: L* outside 0 to 100, C* outside 0 to 200, h outside -360 to 360 degrees.
+
+    Examples:
+        >>> from foilwork.colour import lch_to_lab
+        >>> [round(value, 9) for value in lch_to_lab((50, 20, 90))]
+        [50.0, 0.0, 20.0]
+    """
+@overload
+def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...

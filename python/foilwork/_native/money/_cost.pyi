@@ -1,0 +1,255 @@
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import Any, final
+
+from foilwork._native import _Number
+from foilwork._native.money._amount import Money
+
+__all__ = [
+    "CostTable",
+    "allocate",
+    "labour_cost",
+    "labour_per_minute",
+    "overhead_cost",
+    "overhead_per_chair_hour",
+    "packs_needed",
+    "product_cost",
+    "supply_cost",
+    "unit_price",
+]
+
+@final
+class CostTable:
+    """What a service costs, line by line; the total is the sum of the lines, however they are grouped.
+
+    Args:
+        currency: three-letter code of every line.
+
+    Raises:
+        FoilworkError: unknown currency.
+
+    Examples:
+        >>> from foilwork.money import CostTable, Money
+        >>> table = CostTable("EUR")
+        >>> table.add("product", "Pale Drift lightener", Money("2.11", "EUR"), section="crown", bowl="A")
+        >>> table.add("labour", "hands-on time", Money("33.33", "EUR"))
+        >>> table.total
+        Money('35.44', 'EUR')
+        >>> [str(line["share_percent"]) for line in table.lines()]
+        ['6.0', '94.0']
+    """
+    def __new__(cls, currency: str) -> CostTable: ...
+    def add(self, kind: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
+        """Add a line.
+
+        Args:
+            kind: one of ``"product"``, ``"additive"``, ``"consumables"``, ``"laundry"``, ``"labour"``, ``"overhead"``,
+                ``"card-fee"``, ``"other"``.
+            what: what it is, in your words.
+            amount: what it costs, nothing or more.
+            section: the section of the head it belongs to, where there is one.
+            bowl: the bowl it belongs to, where there is one.
+
+        Raises:
+            FoilworkError: an unknown kind, a negative amount, another currency.
+        """
+    @property
+    def total(self) -> Money:
+        """The sum of the lines."""
+    def lines(self) -> list[dict[str, Any]]:
+        """The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
+    def by_kind(self) -> list[tuple[str, Money]]:
+        """The total of each kind of cost."""
+    def by_section(self) -> list[tuple[str, Money]]:
+        """The total of each section of the head, of the lines that belong to one."""
+    def by_bowl(self) -> list[tuple[str, Money]]:
+        """The total of each bowl, of the lines that belong to one."""
+
+def product_cost(
+    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint-away-from-zero"
+) -> Money:
+    """Cost of the product that was used, waste included, at its unrounded pack price.
+
+    Args:
+        pack_price: what a pack costs.
+        pack_g: what it holds, in g.
+        used_g: what was used and thrown away, in g.
+        rounding: how the cost becomes whole minor units, once; see :class:`Money`.
+
+    Raises:
+        FoilworkError: an empty pack, a price below nothing, a mass out of range.
+
+    Source:
+        Unit price from the price of a pack: OpenStax, Prealgebra 2e, module m81303.
+
+    Examples:
+        >>> from foilwork.money import Money, product_cost
+        >>> product_cost(Money("18.90", "EUR"), pack_g=1000, used_g=42)
+        Money('0.79', 'EUR')
+    """
+
+def supply_cost(
+    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
+) -> Money:
+    """:func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
+
+    Args:
+        pack_price: what a pack costs.
+        pack: what it holds, in ``unit``.
+        used: what was used and thrown away, in ``unit``.
+        unit: ``"g"``, ``"mL"`` or ``"piece"``.
+        rounding: how the cost becomes whole minor units, once; see :class:`Money`.
+
+    Raises:
+        FoilworkError: an empty pack, a price below nothing, a value out of range, an unknown unit.
+
+    Examples:
+        >>> from foilwork.money import Money, supply_cost
+        >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
+        Money('2.02', 'EUR')
+    """
+
+def unit_price(pack_price: Money, pack: float, *, unit: str) -> Decimal:
+    """Price of one gram, millilitre or piece, unrounded to 28 significant digits.
+
+    Args:
+        pack_price: what a pack costs.
+        pack: what it holds, in ``unit``.
+        unit: ``"g"``, ``"mL"`` or ``"piece"``.
+
+    Raises:
+        FoilworkError: as :func:`supply_cost`.
+
+    Source:
+        OpenStax, Prealgebra 2e, module m81303.
+
+    Examples:
+        >>> from foilwork.money import Money, unit_price
+        >>> unit_price(Money("3.99", "USD"), 24, unit="piece")
+        Decimal('0.16625')
+    """
+
+def packs_needed(need: float, pack: float, *, unit: str) -> int:
+    """How many whole packs cover the need: always rounded up.
+
+    Args:
+        need: what is needed, in ``unit``.
+        pack: what a pack holds, in ``unit``.
+        unit: ``"g"``, ``"mL"`` or ``"piece"``.
+
+    Raises:
+        FoilworkError: an empty pack, a value out of range, an unknown unit.
+
+    Examples:
+        >>> from foilwork.money import packs_needed
+        >>> packs_needed(17_500, 12, unit="g")
+        1459
+    """
+
+def labour_per_minute(wage_per_h: Money, on_costs_percent: _Number, paid_h: float, productive_h: float) -> Decimal:
+    """Cost of labour for one productive minute, on-costs and idle hours included, unrounded.
+
+    Args:
+        wage_per_h: wage for one paid hour.
+        on_costs_percent: what the employer pays on top, in percent of the wage.
+        paid_h: paid hours of a period.
+        productive_h: hours of the same period with hands on a client.
+
+    Raises:
+        FoilworkError: a negative wage, on-costs out of range, productive hours above paid ones.
+
+    Examples:
+        >>> from foilwork.money import Money, labour_per_minute
+        >>> labour_per_minute(Money("15.00", "EUR"), 20, paid_h=40, productive_h=30)
+        Decimal('0.4')
+    """
+
+def labour_cost(
+    hands_on_min: float,
+    wage_per_h: Money,
+    on_costs_percent: _Number,
+    paid_h: float,
+    productive_h: float,
+    *,
+    rounding: str = "midpoint-away-from-zero",
+) -> Money:
+    """Cost of so much hands-on time, rounded once from the exact value.
+
+    Args:
+        hands_on_min: hands-on time, in min.
+        wage_per_h: wage for one paid hour.
+        on_costs_percent: what the employer pays on top, in percent of the wage.
+        paid_h: paid hours of a period.
+        productive_h: hours of the same period with hands on a client.
+        rounding: how the cost becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: as :func:`labour_per_minute`.
+
+    Examples:
+        >>> from foilwork.money import Money, labour_cost
+        >>> labour_cost(75, Money("16.00", "EUR"), 25, paid_h=38, productive_h=28.5)
+        Money('33.33', 'EUR')
+    """
+
+def overhead_per_chair_hour(overhead: Money, chairs: int, productive_h_per_chair: float) -> Decimal:
+    """Overhead for one productive hour of one chair, unrounded.
+
+    Args:
+        overhead: overhead of a period.
+        chairs: how many chairs carry it.
+        productive_h_per_chair: hours of one chair in that period with a client in it. Opening hours understate it.
+
+    Raises:
+        FoilworkError: a negative overhead, no chair, no productive hours.
+
+    Source:
+        Overhead rate per hour of activity: OpenStax, Principles of Accounting, Volume 2, module m68135.
+
+    Examples:
+        >>> from foilwork.money import Money, overhead_per_chair_hour
+        >>> overhead_per_chair_hour(Money("60000", "EUR"), chairs=4, productive_h_per_chair=1500)
+        Decimal('10')
+    """
+
+def overhead_cost(
+    chair_min: float,
+    overhead: Money,
+    chairs: int,
+    productive_h_per_chair: float,
+    *,
+    rounding: str = "midpoint-away-from-zero",
+) -> Money:
+    """Overhead of so much time in the chair, rounded once from the exact value.
+
+    Args:
+        chair_min: time in the chair, in min.
+        overhead: overhead of a period.
+        chairs: how many chairs carry it.
+        productive_h_per_chair: hours of one chair in that period with a client in it.
+        rounding: how the cost becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: as :func:`overhead_per_chair_hour`.
+
+    Examples:
+        >>> from foilwork.money import Money, overhead_cost
+        >>> overhead_cost(100, Money("60000", "EUR"), chairs=4, productive_h_per_chair=1500)
+        Money('16.67', 'EUR')
+    """
+
+def allocate(amount: Money, weights: Sequence[_Number]) -> list[Money]:
+    """Share an amount out in proportion to weights; the shares always add up to the amount.
+
+    Args:
+        amount: what is shared out.
+        weights: one for each share, nothing or more.
+
+    Raises:
+        FoilworkError: no weights, a negative one, or all of them nothing.
+
+    Examples:
+        >>> from foilwork.money import Money, allocate
+        >>> allocate(Money("10.00", "EUR"), [1, 1, 1])
+        [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
+    """

@@ -1,0 +1,315 @@
+from decimal import Decimal
+from typing import final
+
+from foilwork._native import _Number
+from foilwork._native.money._amount import Money
+
+__all__ = [
+    "DiscountBreakEven",
+    "DiscountedPrice",
+    "ServicePrice",
+    "SetPrice",
+    "TaxedPrice",
+    "add_tax",
+    "apply_discount",
+    "discount_break_even",
+    "end_price",
+    "margin_and_markup",
+    "margin_to_markup",
+    "markup_to_margin",
+    "price_before_discount",
+    "price_from_margin",
+    "price_from_markup",
+    "take_tax_out",
+]
+
+@final
+class TaxedPrice:
+    """A price with its tax: ``net + tax == gross``, always."""
+    @property
+    def net(self) -> Money:
+        """Without the tax."""
+    @property
+    def tax(self) -> Money:
+        """The tax."""
+    @property
+    def gross(self) -> Money:
+        """With the tax."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class SetPrice:
+    """A net price over a cost, with both percentages, so that neither is taken for the other."""
+    @property
+    def cost(self) -> Money:
+        """What the service costs."""
+    @property
+    def price(self) -> Money:
+        """The net price."""
+    @property
+    def profit(self) -> Money:
+        """Price less cost."""
+    @property
+    def margin_percent(self) -> Decimal:
+        """Profit in percent of the price."""
+    @property
+    def markup_percent(self) -> Decimal:
+        """Profit in percent of the cost."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class DiscountedPrice:
+    """A price with a discount: ``before - off == after``, always."""
+    @property
+    def before(self) -> Money:
+        """The full price."""
+    @property
+    def off(self) -> Money:
+        """What is taken off."""
+    @property
+    def after(self) -> Money:
+        """What is left to pay."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class DiscountBreakEven:
+    """What an offer must bring in to leave as much as before."""
+    @property
+    def contribution_before(self) -> Money:
+        """What one service leaves at the full price."""
+    @property
+    def contribution_after(self) -> Money:
+        """What it leaves at the reduced price."""
+    @property
+    def count_needed(self) -> int:
+        """How many services the offer must sell, rounded up."""
+    @property
+    def extra_percent(self) -> Decimal:
+        """By how much that is more, in percent, unrounded."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ServicePrice:
+    """A price, its tax, and what it really leaves after rounding, price ending and card fee."""
+    @property
+    def taxed(self) -> TaxedPrice:
+        """Net, tax and gross."""
+    @property
+    def card_fee(self) -> Money:
+        """What the card terminal keeps."""
+    @property
+    def set_price(self) -> SetPrice:
+        """Net price over full cost, card fee included."""
+    @property
+    def target_net(self) -> Money:
+        """Net price at which the target is met exactly."""
+    @property
+    def per_chair_hour(self) -> Decimal | None:
+        """What the price leaves for an hour of the chair, unrounded; ``None`` without a time."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+    """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
+
+    Args:
+        cost: what the service costs.
+        margin_percent: profit in percent of the net price, below 100.
+        rounding: how the price becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a margin of 100 or more, a cost of nothing.
+
+    Examples:
+        >>> from foilwork.money import Money, price_from_margin
+        >>> set_price = price_from_margin(Money("75.00", "EUR"), 25)
+        >>> set_price.price, round(set_price.markup_percent, 2)
+        (Money('100.00', 'EUR'), Decimal('33.33'))
+    """
+
+def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+    """Net price with the stated part of the cost on top: ``cost * (1 + mark-up)``.
+
+    Args:
+        cost: what the service costs.
+        markup_percent: profit in percent of the cost, above -100.
+        rounding: how the price becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a mark-up of -100 or less, a cost of nothing.
+
+    Source:
+        OpenStax, Contemporary Mathematics, module m00058.
+
+    Examples:
+        >>> from foilwork.money import Money, price_from_markup
+        >>> price_from_markup(Money("750.00", "USD"), 45).price
+        Money('1087.50', 'USD')
+    """
+
+def margin_and_markup(cost: Money, price: Money) -> SetPrice:
+    """Margin and mark-up of a net price that is already there.
+
+    Args:
+        cost: what the service costs.
+        price: its net price.
+
+    Raises:
+        FoilworkError: a cost or a price of nothing, two currencies.
+
+    Examples:
+        >>> from foilwork.money import Money, margin_and_markup
+        >>> both = margin_and_markup(Money("60.00", "EUR"), Money("80.00", "EUR"))
+        >>> both.margin_percent, round(both.markup_percent, 2)
+        (Decimal('25'), Decimal('33.33'))
+    """
+
+def margin_to_markup(margin_percent: _Number) -> Decimal:
+    """The mark-up that sets the same price as a margin: ``m / (100 - m)``, in percent.
+
+    Args:
+        margin_percent: profit in percent of the price, below 100.
+
+    Raises:
+        FoilworkError: a margin of 100 or more.
+
+    Examples:
+        >>> from foilwork.money import margin_to_markup
+        >>> margin_to_markup(20)
+        Decimal('25')
+    """
+
+def markup_to_margin(markup_percent: _Number) -> Decimal:
+    """The margin that sets the same price as a mark-up: ``k / (100 + k)``, in percent.
+
+    Args:
+        markup_percent: profit in percent of the cost, above -100.
+
+    Raises:
+        FoilworkError: a mark-up of -100 or less.
+
+    Examples:
+        >>> from foilwork.money import markup_to_margin
+        >>> markup_to_margin(25)
+        Decimal('20')
+    """
+
+def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
+    """Put tax on a net price. The tax is rounded; the gross price is the sum.
+
+    Args:
+        net: the price without tax.
+        tax_percent: tax in percent of the net price.
+        rounding: how the tax becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a tax rate outside 0 to 1000.
+
+    Source:
+        OpenStax, Contemporary Mathematics, module m00058; HM Revenue & Customs, Calculating VAT.
+
+    Examples:
+        >>> from foilwork.money import Money, add_tax
+        >>> add_tax(Money("34.88", "USD"), "8.25")
+        TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
+    """
+
+def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
+    """Take the tax out of a gross price; net is what is left.
+
+    Undoes :func:`add_tax` to the minor unit when both round to the nearest.
+
+    Args:
+        gross: the price with tax.
+        tax_percent: tax in percent of the net price.
+        rounding: how the tax becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a tax rate outside 0 to 1000.
+
+    Source:
+        HM Revenue & Customs, Calculating VAT.
+
+    Examples:
+        >>> from foilwork.money import Money, take_tax_out
+        >>> take_tax_out(Money("120.00", "GBP"), 20).tax
+        Money('20.00', 'GBP')
+    """
+
+def end_price(price: Money, step: Money, ending: Money, toward: str = "up") -> Money:
+    """Move a price to one that the price list allows: every ``step``, starting from ``ending``.
+
+    Args:
+        price: the price.
+        step: how far apart allowed prices are.
+        ending: where they start, below ``step``.
+        toward: ``"up"``, ``"down"`` or ``"nearest"``.
+
+    Raises:
+        FoilworkError: an ending outside the step, an unknown direction, two currencies.
+
+    Examples:
+        >>> from foilwork.money import Money, end_price
+        >>> end_price(Money("48.13", "EUR"), Money("1.00", "EUR"), Money("0.90", "EUR"))
+        Money('48.90', 'EUR')
+    """
+
+def apply_discount(
+    price: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
+) -> DiscountedPrice:
+    """Take a discount off a price.
+
+    Args:
+        price: the full price.
+        discount_percent: what is taken off, in percent of the full price, below 100.
+        rounding: how the discount becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a discount outside 0 to below 100.
+
+    Examples:
+        >>> from foilwork.money import Money, apply_discount
+        >>> apply_discount(Money("80.00", "USD"), 30).after
+        Money('56.00', 'USD')
+    """
+
+def price_before_discount(
+    after: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
+) -> DiscountedPrice:
+    """The full price under a discounted one.
+
+    Args:
+        after: the price after the discount.
+        discount_percent: what was taken off, in percent of the full price, below 100.
+        rounding: how the full price becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: a discount outside 0 to below 100.
+
+    Examples:
+        >>> from foilwork.money import Money, price_before_discount
+        >>> price_before_discount(Money("450.00", "USD"), 10).before
+        Money('500.00', 'USD')
+    """
+
+def discount_break_even(before: Money, after: Money, variable: Money, count: int) -> DiscountBreakEven:
+    """How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
+
+    Args:
+        before: the full net price.
+        after: the reduced net price.
+        variable: what one more service costs.
+        count: how many are sold at the full price.
+
+    Raises:
+        FoilworkError: a reduced price that leaves nothing, or one above the full price.
+
+    Examples:
+        >>> from foilwork.money import Money, discount_break_even
+        >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
+        50
+    """

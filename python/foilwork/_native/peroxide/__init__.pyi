@@ -1,0 +1,39 @@
+from foilwork._native.peroxide._assay import *
+from foilwork._native.peroxide._dilution import *
+from foilwork._native.peroxide._handling import *
+from foilwork._native.peroxide._shelf import *
+from foilwork._native.peroxide._strength import *
+from foilwork._native.peroxide._volume import *
+
+__all__ = [
+    "HandlingFact",
+    "LabelReadings",
+    "ShelfBlend",
+    "Stock",
+    "blend_shelf",
+    "blend_two",
+    "convert",
+    "convert_bounds",
+    "density",
+    "density_bounds",
+    "dilute",
+    "dilute_volume",
+    "dilution_table",
+    "half_life_days",
+    "handling_facts",
+    "loss_rate",
+    "loss_rate_from_half_life",
+    "made_up",
+    "make_up",
+    "mix_strengths",
+    "mix_volumes",
+    "molar_volumes",
+    "permanganate_strength",
+    "permanganate_titre",
+    "read_label",
+    "round_to_scale",
+    "strength_after",
+    "strength_units",
+    "strength_ww",
+    "time_until",
+]

@@ -1,0 +1,10 @@
+from foilwork._native.service._error import *
+from foilwork._native.service._plan import *
+
+__all__ = [
+    "Plan",
+    "ServiceFileError",
+    "plan",
+    "plan_file",
+    "service_schema",
+]

@@ -1,0 +1,81 @@
+import os
+from typing import Any, Literal, final
+
+__all__ = [
+    "Plan",
+    "plan",
+    "plan_file",
+    "service_schema",
+]
+
+@final
+class Plan:
+    """A service plan: what to weigh, in which order, what was checked, what it costs.
+
+    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data.
+    """
+
+    @property
+    def is_blocked(self) -> bool:
+        """Whether any finding says stop; do not begin then."""
+    def text(self) -> str:
+        """The bench sheet as plain text, 80 columns wide."""
+    def json(self) -> str:
+        """The plan as JSON text."""
+    def data(self) -> dict[str, Any]:
+        """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
+    def cards(self) -> list[dict[str, Any]]:
+        """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
+    def _repr_html_(self) -> str: ...
+
+def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan:
+    """Plan a service from the text of a service file.
+
+    Args:
+        text: the file's text.
+        format: ``"toml"`` or ``"json"``; both have the same shape.
+
+    Returns:
+        The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
+
+    Raises:
+        ServiceFileError: everything that is wrong with the file, each with its line; ``.problems`` lists it.
+
+    Examples:
+        >>> import foilwork
+        >>> try:
+        ...     foilwork.plan('format = 2')
+        ... except foilwork.ServiceFileError as error:
+        ...     print([problem for problem in error.problems if problem[1] == "format"])
+        [(1, 'format', '2 is out of range: give 1')]
+    """
+
+def plan_file(path: str | os.PathLike[str]) -> Plan:
+    """Plan a service from a file; ``.json`` is read as JSON, everything else as TOML.
+
+    Args:
+        path: the service file, UTF-8.
+
+    Returns:
+        The plan; ``print(plan)`` shows the bench sheet.
+
+    Raises:
+        ServiceFileError: everything that is wrong with the file, each with its line.
+        OSError: the file cannot be read.
+
+    Examples:
+        >>> from foilwork import plan_file
+        >>> plan_file("examples/soft-gradient.toml").is_blocked
+        False
+    """
+def service_schema() -> dict[str, Any]:
+    """The JSON Schema of a service file (draft 2020-12), as plain Python data.
+
+    Returns:
+        The schema.
+
+    Examples:
+        >>> from foilwork import service_schema
+        >>> service_schema()["title"]
+        'ServiceFile'
+    """

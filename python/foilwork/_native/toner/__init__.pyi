@@ -1,0 +1,6 @@
+from foilwork._native.toner._find import *
+
+__all__ = [
+    "TonerAnswer",
+    "toner",
+]

@@ -1,0 +1,4 @@
+"""What numbers rest on: the register of every citation in use."""
+
+from foilwork._native.source import *
+from foilwork._native.source import __all__ as __all__

@@ -1,0 +1,12 @@
+//! Wrappers of `foilwork::service`.
+
+mod error;
+mod plan;
+
+crate::room::room! {
+    /// The service: read a service file, plan it, print the bench sheet.
+    service {
+        error { ServiceFileError }
+        plan { Plan, plan, plan_file, service_schema }
+    }
+}

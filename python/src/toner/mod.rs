@@ -1,0 +1,10 @@
+//! Wrappers of `foilwork::toner`.
+
+mod find;
+
+crate::room::room! {
+    /// Toners: which deposit reaches a target from the exposed pigment.
+    toner {
+        find { TonerAnswer, toner }
+    }
+}

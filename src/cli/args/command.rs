@@ -1,0 +1,58 @@
+use super::{
+    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, OutputArgs, PlanArgs, PriceArgs,
+    ScaleArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+};
+use clap::{Parser, Subcommand};
+
+/// Hair-colour chemistry: strengths, recipes, limits, and a checked plan for a lightening service.
+#[derive(Debug, Parser)]
+#[command(
+    name = "foilwork",
+    version,
+    term_width = 80,
+    after_help = "Exit status: 0 fine, 1 the plan has findings that say stop, 2 bad input.\n\
+                  foilwork never says that anything is safe: the product's own instructions and local law come first."
+)]
+pub(crate) struct Arguments {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Read a service file and print the bench sheet
+    Plan(PlanArgs),
+    /// Print the JSON Schema of a service file
+    #[command(after_help = "Units: every field of a service file carries its unit in its name, such as `mix_g`.")]
+    Schema(OutputArgs),
+    /// Put a peroxide strength into every unit
+    Convert(ConvertArgs),
+    /// Weaken a developer, or blend two, to a strength
+    Dilute(DiluteArgs),
+    /// Make a wall chart: every stock diluted to every target
+    Table(TableArgs),
+    /// Blend any number of bottles to a strength, at least cost or from the fewest
+    Blend(BlendArgs),
+    /// Find a strength by titration with permanganate, or the titre to expect
+    Titrate(TitrateArgs),
+    /// Scale a recipe to a total, by a factor or by one part, and weigh it
+    Scale(ScaleArgs),
+    /// Work out lift, formula level, result and the warmth that shows
+    Level(LevelArgs),
+    /// Forecast lift against time, with bounds; learns from strand tests
+    Lift(LiftArgs),
+    /// Write a strand test into a strand book
+    StrandTest(StrandTestArgs),
+    /// Model the colour of a level or a tone, with bounds
+    Swatch(SwatchArgs),
+    /// Find the mix of your own shades that comes nearest to a target
+    Toner(TonerArgs),
+    /// List a jurisdiction's limits: what is checked and what is not
+    Limits(LimitsArgs),
+    /// Set a price from a cost, by margin or by mark-up
+    Price(PriceArgs),
+    /// Cost and price a list of services
+    Cost(CostArgs),
+    /// List every source that a number can rest on
+    Sources(SourcesArgs),
+}

@@ -1,0 +1,67 @@
+use super::{
+    Refusal,
+    args::{Arguments, Command},
+    blend, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, strand_test, swatch, table,
+    titrate, toner,
+};
+use clap::Parser;
+use std::{
+    ffi::OsString,
+    io::{self, Write},
+};
+
+/// Bad input.
+const REFUSED: u8 = 2;
+
+/// Runs the command line with the given arguments (the first is the program's name) and returns the exit status.
+#[must_use]
+pub fn run(args: Vec<OsString>) -> u8 {
+    let arguments = match Arguments::try_parse_from(args) {
+        Ok(arguments) => arguments,
+        // Help and version come this way too, with status 0.
+        Err(error) => {
+            let text = error.render().to_string();
+            return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
+        }
+    };
+    let outcome = match &arguments.command {
+        Command::Plan(args) => plan::run(args),
+        Command::Schema(args) => schema::run(args),
+        Command::Convert(args) => convert::run(args),
+        Command::Dilute(args) => dilute::run(args),
+        Command::Table(args) => table::run(args),
+        Command::Blend(args) => blend::run(args),
+        Command::Titrate(args) => titrate::run(args),
+        Command::Scale(args) => scale::run(args),
+        Command::Level(args) => level::run(args),
+        Command::Lift(args) => lift::run(args),
+        Command::StrandTest(args) => strand_test::run(args),
+        Command::Swatch(args) => swatch::run(args),
+        Command::Toner(args) => toner::run(args),
+        Command::Limits(args) => limits::run(args),
+        Command::Price(args) => price::run(args),
+        Command::Cost(args) => cost::run(args),
+        Command::Sources(args) => sources::run(args),
+    };
+    match outcome {
+        Ok(answer) => print(&answer.text, answer.status),
+        Err(Refusal(text)) => complain(&format!("{}\n", prefixed(&text))),
+    }
+}
+
+/// A reader that went away (`foilwork ... | head`) is not an error of the plan.
+fn print(text: &str, status: u8) -> u8 {
+    let _ = io::stdout().lock().write_all(text.as_bytes());
+    status
+}
+
+fn complain(text: &str) -> u8 {
+    let _ = io::stderr().lock().write_all(text.as_bytes());
+    REFUSED
+}
+
+/// Every problem is a line of its own; an indented line belongs to the one above it.
+fn prefixed(text: &str) -> String {
+    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
+    text.lines().map(prefix).collect::<Vec<_>>().join("\n")
+}

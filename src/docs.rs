@@ -1,0 +1,4 @@
+//! Pages to read: why foilwork is built this way, and the job it is for, row by row.
+
+#[doc = include_str!("../docs/why.md")]
+pub mod why {}

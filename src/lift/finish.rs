@@ -1,0 +1,260 @@
+//! Strengths and starts that make sections finish together, or the reason why none do.
+
+use super::{Belief, Lightening, Situation};
+use crate::{
+    colour::{Level, LevelChange},
+    quantity::{Duration, MassFraction, Quantity},
+    source::Interval,
+};
+
+/// A section that is to finish with the others, in the order in which the sections are applied.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TimedSection {
+    /// What is known of this hair with this product.
+    pub belief: Belief,
+    /// The mixture and the hair; its strength is replaced by each of those to choose from.
+    pub situation: Situation,
+    /// Strengths on the hair to choose from, in any order; a fixed one is a list of one.
+    pub on_hair: Vec<Interval<MassFraction>>,
+    /// Level now.
+    pub start: Level,
+    /// Level wanted.
+    pub target: Level,
+    /// How far the target may be overshot.
+    pub tolerance: LevelChange,
+    /// How long its application takes.
+    pub apply: Duration,
+    /// The longest that any strand may carry the mixture, from the first one.
+    pub longest: Duration,
+}
+
+/// What is chosen for one section. Times count from the start of the first application.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TimedChoice {
+    /// The place of the strength among those to choose from.
+    pub strength: usize,
+    /// When its application begins.
+    pub begin: Duration,
+    /// When its middle strand is expected to reach the target (median).
+    pub reaches: Duration,
+    /// Level expected at the common rinse: median and 80 % interval, for the middle strand.
+    pub level: Interval<Level>,
+}
+
+/// Sections that finish together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FinishTogether {
+    /// One choice for each section, in the order given.
+    pub sections: Vec<TimedChoice>,
+    /// When all are rinsed.
+    pub rinse: Duration,
+    /// The window that was needed: the one asked for, or a wider one.
+    pub window: Duration,
+    /// By how many levels the section furthest behind falls short of its target at the rinse; zero when all reach it.
+    pub short: LevelChange,
+}
+
+/// Sections that cannot be made to finish together, not even short of their targets.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum CannotFinish {
+    /// There is nothing to time.
+    #[error("no section to time: give at least one")]
+    NoSection,
+    /// A section has no strength to choose from.
+    #[error("section {0} has no strength to choose from: give at least one developer")]
+    NoStrength(usize),
+    /// Applying takes longer than the first strand may wait.
+    #[error(
+        "the sections cannot be applied within the longest time of section {0}: its first strand would carry the mixture \
+         too long (apply it later, split it, or work with a helper)"
+    )]
+    TooLongToApply(usize),
+}
+
+/// Chooses for each section the strength and the start so that all reach their targets within `window` before one common
+/// rinse, no strand carries the mixture beyond its limit, and none overshoots by more than its tolerance. Among all such
+/// choices the sum of the strengths is the lowest; among equals the service is the shortest.
+///
+/// One pair of hands applies the sections in the order given; between two it may wait. When no choice fits
+/// the window, it is widened by the fewest minutes; when none reaches all targets, the answer falls short of them by the
+/// fewest levels; it says by how many. A limit of time and a tolerance are never given up.
+///
+/// The choice is exact: with starts counted back from the rinse, an earlier start of one section only ever helps the next,
+/// so of all ways to apply the first few sections only those count that no other beats in both strength and time.
+///
+/// # Errors
+///
+/// [`CannotFinish`] names the section.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::{Level, LevelChange}, lift::{Belief, Situation, TimedSection, finish_together}};
+/// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+///
+/// let weak = Interval::exact(MassFraction::from_percent_ww(2.0)?);
+/// let strong = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+/// let section = |start| -> Result<TimedSection, Box<dyn std::error::Error>> {
+///     Ok(TimedSection {
+///         belief: Belief::untested(),
+///         situation: Situation::usual(weak),
+///         on_hair: vec![weak, strong],
+///         start: Level::new(start)?,
+///         target: Level::new(7.0)?,
+///         tolerance: LevelChange::from_levels(1.0)?,
+///         apply: Duration::from_min(10.0)?,
+///         longest: Duration::from_min(50.0)?,
+///     })
+/// };
+/// // The darker nape is applied first; it takes the stronger mixture.
+/// let plan = finish_together(&[section(4.0)?, section(6.0)?], Duration::from_min(10.0)?)?;
+/// assert_eq!(plan.sections.iter().map(|s| s.strength).collect::<Vec<_>>(), [1, 0]);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn finish_together(sections: &[TimedSection], window: Duration) -> Result<FinishTogether, CannotFinish> {
+    if sections.is_empty() {
+        return Err(CannotFinish::NoSection);
+    }
+    if let Some(i) = sections.iter().position(|section| section.on_hair.is_empty()) {
+        return Err(CannotFinish::NoStrength(i + 1));
+    }
+    if let Ok(found) = answer(sections, Slack { window: window.min(), short: 0.0 }) {
+        return Ok(found);
+    }
+    // Both questions are monotone, so halving finds the least that has to be given up.
+    let wider = |window| Slack { window, short: 0.0 };
+    if answer(sections, wider(NO_LIMIT)).is_ok() {
+        let slack = wider(least((window.min(), NO_LIMIT), 0.01, |minutes| answer(sections, wider(minutes)).is_ok()));
+        return answer(sections, slack).map_err(|i| CannotFinish::TooLongToApply(i + 1));
+    }
+    let fewer = |short| Slack { window: NO_LIMIT, short };
+    let short = least((0.0, ALL_LEVELS), 0.005, |levels| answer(sections, fewer(levels)).is_ok());
+    answer(sections, fewer(short)).map_err(|i| CannotFinish::TooLongToApply(i + 1))
+}
+
+/// Minutes that no service lasts.
+const NO_LIMIT: f64 = 1e4;
+/// More levels than the scale has.
+const ALL_LEVELS: f64 = 11.0;
+
+/// What is given up: how many minutes apart the sections may be done, and how many levels short.
+#[derive(Clone, Copy)]
+struct Slack {
+    window: f64,
+    short: f64,
+}
+
+/// The least that is enough, to within `step`; what lies at the upper end is taken as enough.
+fn least((mut too_little, mut enough): (f64, f64), step: f64, is_enough: impl Fn(f64) -> bool) -> f64 {
+    while enough - too_little > step {
+        let middle = f64::midpoint(too_little, enough);
+        if is_enough(middle) { enough = middle } else { too_little = middle }
+    }
+    enough
+}
+
+fn answer(sections: &[TimedSection], slack: Slack) -> Result<FinishTogether, usize> {
+    let options: Vec<Vec<Candidate>> = sections.iter().map(|section| options(section, slack.short)).collect();
+    let way = search(&options, slack)?;
+    finished(&options, &way, slack).ok_or(0)
+}
+
+/// One strength for one section; starts are minutes before the rinse, so negative.
+struct Candidate {
+    lightening: Lightening,
+    /// Percent of peroxide on the hair: what is kept low.
+    cost: f64,
+    /// Not before: the limit of time, and the tolerance.
+    not_before: f64,
+    /// How long its application takes.
+    apply: f64,
+    /// From its first strand to the middle strand's target; infinite when the mixture is spent before.
+    needed: f64,
+}
+
+fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
+    let apply = section.apply.min();
+    let one = |on_hair: &Interval<MassFraction>| {
+        let situation = Situation { on_hair: *on_hair, ..section.situation };
+        let lightening = Lightening::new(&section.belief, &situation, section.start);
+        let minutes = |level: Level| lightening.time_to(level).median.map_or(f64::INFINITY, Duration::min);
+        let over = Level::clamped(section.target.number() + section.tolerance.levels().abs());
+        // The middle strand stands for the section: the first has half an application more, the last half less.
+        let wanted = Level::clamped((section.target.number() - short).max(section.start.number()));
+        let needed = apply / 2.0 + minutes(wanted);
+        let overdone = apply / 2.0 + minutes(over);
+        let not_before = (-section.longest.min()).max(-overdone);
+        Candidate { lightening, cost: on_hair.best().percent_ww(), not_before, apply, needed }
+    };
+    section.on_hair.iter().map(one).collect()
+}
+
+/// A way to apply the first few sections: its strengths, their sum, and the starts.
+#[derive(Clone)]
+struct Way {
+    cost: f64,
+    strengths: Vec<usize>,
+    starts: Vec<f64>,
+}
+
+/// The cheapest way, or the place of the section at which none is left.
+fn search(options: &[Vec<Candidate>], slack: Slack) -> Result<Way, usize> {
+    let mut ways = vec![Way { cost: 0.0, strengths: Vec::new(), starts: Vec::new() }];
+    let mut free = vec![f64::NEG_INFINITY];
+    for (i, choices) in options.iter().enumerate() {
+        let mut next: Vec<(Way, f64)> = Vec::new();
+        for (way, free) in ways.iter().zip(&free) {
+            for (strength, option) in choices.iter().enumerate() {
+                let begin = option.not_before.max(-option.needed - slack.window).max(*free);
+                // Even a section that is done at once is on the hair before the rinse.
+                if option.needed.is_infinite() || begin > -option.needed.max(option.apply) + 1e-9 {
+                    continue;
+                }
+                let mut longer = way.clone();
+                longer.cost += option.cost;
+                longer.strengths.push(strength);
+                longer.starts.push(begin);
+                next.push((longer, begin + option.apply));
+            }
+        }
+        if next.is_empty() {
+            return Err(i);
+        }
+        // Cheapest first; a dearer way counts only if its hands are free earlier.
+        next.sort_by(|a, b| a.0.cost.total_cmp(&b.0.cost).then(a.1.total_cmp(&b.1)));
+        (ways, free) = (Vec::new(), Vec::new());
+        let mut earliest = f64::INFINITY;
+        for (way, end) in next {
+            if end < earliest - 1e-9 {
+                earliest = end;
+                ways.push(way);
+                free.push(end);
+            }
+        }
+    }
+    ways.into_iter().next().ok_or(0)
+}
+
+fn finished(options: &[Vec<Candidate>], way: &Way, slack: Slack) -> Option<FinishTogether> {
+    let first = way.starts.first().copied()?;
+    let chosen = options.iter().zip(way.strengths.iter().zip(&way.starts));
+    let choices: Option<Vec<TimedChoice>> = chosen
+        .map(|(options, (strength, start))| {
+            let option = options.get(*strength)?;
+            let on_the_middle = (-start - option.apply / 2.0).max(0.0);
+            Some(TimedChoice {
+                strength: *strength,
+                begin: Quantity::nearest(start - first),
+                reaches: Quantity::nearest((start - first + option.needed).min(1e6)),
+                level: option.lightening.level_after(Quantity::nearest(on_the_middle)),
+            })
+        })
+        .collect();
+    Some(FinishTogether {
+        sections: choices?,
+        rinse: Quantity::nearest(-first),
+        window: Quantity::nearest(slack.window),
+        short: Level::clamped(1.0 + slack.short) - Level::DARKEST,
+    })
+}

@@ -1,0 +1,145 @@
+//! When to look at a section, what to look for, and what a level seen in mid-service changes.
+
+use super::{Belief, Lightening, Reader, Situation, StrandReading, Thickness};
+use crate::{
+    choice::choice,
+    colour::{Level, LevelChange},
+    quantity::{Duration, Quantity, Share},
+    source::{Sourced, citations::trade},
+};
+
+/// First look and the look after that, in minutes from the first strand.
+///
+/// The earlier figure of each published range, since a late look cannot be made up for; on fine hair the first look comes
+/// at the time at which fine hair may be done.
+const FIRST_LOOK_MIN: Sourced<f64> = Sourced::published(15.0, &trade::CHECK_INTERVAL);
+const FIRST_LOOK_FINE_MIN: Sourced<f64> = Sourced::common_practice(10.0);
+const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
+/// A level read by eye to the half step counts as reached within this.
+const REACHED_WITHIN: f64 = 0.25;
+
+/// What to look for at every look, in the order of urgency.
+pub const LOOK_FOR: [&str; 4] = [
+    "comfort: burning, itching or pain means rinse now",
+    "heat: a foil that gets hot, swells or bubbles is opened and rinsed at once",
+    "swelling or gumminess of the strand: rinse",
+    "the level, on a strand wiped clean",
+];
+
+/// The looks at a section, in minutes from its first strand; the last is the limit itself.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{lift::{Thickness, looks}, quantity::Duration};
+///
+/// let minutes: Vec<f64> = looks(Thickness::Medium, Duration::from_min(28.0)?).iter().map(|at| at.min()).collect();
+/// assert_eq!(minutes, [15.0, 20.0, 25.0, 28.0]);
+/// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+/// ```
+///
+/// # Source
+///
+/// Citation `check-interval`: first after 15 to 20 min, then every 5 to 10; 10 min on fine hair is common practice.
+#[must_use]
+pub fn looks(thickness: Thickness, limit: Duration) -> Vec<Duration> {
+    let first = if thickness == Thickness::Fine { FIRST_LOOK_FINE_MIN } else { FIRST_LOOK_MIN };
+    // More looks than this nobody makes; it keeps a limit typed in the wrong unit from filling the sheet.
+    let mut looks: Vec<Duration> = (0..100u8)
+        .map(|i| first.value + NEXT_LOOK_MIN.value * f64::from(i))
+        .take_while(|at| *at < limit.min())
+        .map(Duration::nearest)
+        .collect();
+    looks.push(limit);
+    looks
+}
+
+choice! {
+    /// What to do after a look.
+    Next: "next step" {
+        /// The target is reached, or it is time: rinse.
+        Rinse = "rinse",
+        /// Go on, and look again.
+        GoOn = "go-on" => "go on",
+        /// This mixture will not get there within its limit; a fresh one probably would.
+        FreshMix = "fresh-mix" => "rinse, and consider a fresh mix",
+        /// Not today: rinse, and plan another visit.
+        NextVisit = "next-visit" => "rinse, and plan the rest for another visit",
+    }
+}
+
+/// What a level seen in mid-service says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AfterLook {
+    /// What to do.
+    pub next: Next,
+    /// Why, in words.
+    pub why: String,
+    /// What is believed of this hair now.
+    pub belief: Belief,
+    /// When the target is reached, from the first strand: median and 80 % interval.
+    pub reached: super::TimeTo,
+    /// The chance that it is reached by the limit.
+    pub chance_by_limit: Share,
+    /// When to look again.
+    pub look_again: Option<Duration>,
+}
+
+/// The section that is looked at.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Look {
+    /// The mixture and the hair.
+    pub situation: Situation,
+    /// Level at the start.
+    pub start: Level,
+    /// Level wanted.
+    pub target: Level,
+    /// Minutes since its first strand.
+    pub at: Duration,
+    /// Level seen now.
+    pub seen: Level,
+    /// How it was read.
+    pub reader: Reader,
+    /// The longest that a strand may carry the mixture.
+    pub limit: Duration,
+}
+
+/// Revises what is believed by what is seen, and says what follows: rinse, go on, a fresh mix, or another visit.
+///
+/// It knows level and time only. Comfort, heat, swelling and elasticity come first, and any of them means rinse whatever
+/// the level.
+#[must_use]
+pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
+    let Look { situation, start, target, at, seen, reader, limit } = *look;
+    let reading = StrandReading { situation, time: at, before: start, after: seen, reader, guest: None, product: None };
+    let belief = belief.after_readings(&[reading]);
+    let lightening = Lightening::new(&belief, &situation, start);
+    let reached = lightening.time_to(target);
+    let chance_by_limit = lightening.chance_by(target, limit);
+    let left = limit.min() - at.min();
+    let missing: LevelChange = target - seen;
+    let (next, why) = if missing.levels() <= REACHED_WITHIN {
+        (Next::Rinse, format!("{seen} is seen and {target} was wanted"))
+    } else if left <= 0.0 {
+        let fresh = lightening.after(limit).chance_by(target, limit).percent();
+        let gain = format!("the limit of {limit} is reached at {seen}");
+        if fresh >= 50.0 {
+            let why = format!("{gain}; a fresh mix of the same strength reaches {target} in {fresh:.0} of 100 cases");
+            (Next::FreshMix, why)
+        } else {
+            let why = format!("{gain}; even a fresh mix reaches {target} in {fresh:.0} of 100 cases only");
+            (Next::NextVisit, why)
+        }
+    } else {
+        let chance = chance_by_limit.percent();
+        let why = if chance >= 20.0 {
+            format!("{target} is reached by the limit in {chance:.0} of 100 cases")
+        } else {
+            format!("{target} will hardly be reached by the limit ({chance:.0} of 100 cases): decide there")
+        };
+        (Next::GoOn, why)
+    };
+    let again = at.min() + NEXT_LOOK_MIN.value.min(left);
+    let look_again = (next == Next::GoOn).then(|| Duration::nearest(again));
+    AfterLook { next, why, belief, reached, chance_by_limit, look_again }
+}

@@ -1,0 +1,43 @@
+//! Lightening against time: how light, how fast, how sure, and what a strand test teaches.
+//!
+//! Everything here is a model with an interval. Without a strand test of the guest's own hair it spans two levels either
+//! way, and a strand decides.
+//!
+//! **Describe** a mixture on a hair: [`Situation`], with its levers as stated [`Factor`]s.
+//!
+//! **Forecast**: [`Lightening`] gives the level after a time, the time to a level and the chance of reaching it.
+//!
+//! **Learn** from strands: [`StrandReading`], [`Experience`], [`Belief`]; [`advice`] says what is known now and which test
+//! teaches most.
+//!
+//! **Choose**: [`chances`] and [`gentlest`] strength, a [`series`] of visits, and [`finish_together`].
+//!
+//! **Watch**: [`looks`] and [`after_look`]; [`condition`] of the fibre.
+
+mod advice;
+mod belief;
+mod book;
+mod condition;
+mod dense;
+mod dose;
+mod factors;
+mod finish;
+mod forecast;
+mod learn;
+mod looks;
+mod normal;
+mod pigment;
+mod questions;
+mod strand;
+
+pub use advice::{Advice, advice};
+pub use belief::Belief;
+pub use book::{BookProblem, StrandBook, read_strand_book, strand_line};
+pub use condition::{Condition, Strain, condition};
+pub use factors::{Booster, Factor, InvalidPh, Ph, Situation, Thickness, Uptake};
+pub use finish::{CannotFinish, FinishTogether, TimedChoice, TimedSection, finish_together};
+pub use forecast::{Lightening, TimeTo};
+pub use learn::Experience;
+pub use looks::{AfterLook, LOOK_FOR, Look, Next, after_look, looks};
+pub use questions::{StrengthChance, Visit, chances, gentlest, series};
+pub use strand::{Reader, StrandReading};

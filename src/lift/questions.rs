@@ -1,0 +1,89 @@
+//! Asked the other way round: which strength, how many visits, what a fresh application gains.
+
+use super::{Belief, Lightening, Situation};
+use crate::{
+    colour::Level,
+    quantity::{Duration, MassFraction, Share},
+    source::Interval,
+};
+
+/// How sure a strength is to reach the target within its time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StrengthChance {
+    /// The strength on the hair.
+    pub on_hair: Interval<MassFraction>,
+    /// The chance that the target is reached within the limit.
+    pub chance: Share,
+    /// Level at the limit: median and 80 % interval.
+    pub level: Interval<Level>,
+}
+
+/// The chance that each strength reaches the target within the limit, weakest first.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{Belief, Situation, chances}};
+/// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+///
+/// let on_hair = [2.0, 4.0, 6.0].map(MassFraction::from_percent_ww);
+/// let on_hair = on_hair.into_iter().collect::<Result<Vec<_>, _>>()?.into_iter().map(Interval::exact).collect::<Vec<_>>();
+/// let mix = Situation::usual(on_hair[0]);
+/// let rows = chances(&Belief::untested(), &mix, &on_hair, (Level::new(5.0)?, Level::new(8.0)?), Duration::from_min(45.0)?);
+/// assert!(rows[0].chance < rows[2].chance);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn chances(
+    belief: &Belief,
+    situation: &Situation,
+    on_hair: &[Interval<MassFraction>],
+    (start, target): (Level, Level),
+    limit: Duration,
+) -> Vec<StrengthChance> {
+    let mut rows: Vec<StrengthChance> = on_hair
+        .iter()
+        .map(|on_hair| {
+            let lightening = Lightening::new(belief, &Situation { on_hair: *on_hair, ..*situation }, start);
+            let chance = lightening.chance_by(target, limit);
+            StrengthChance { on_hair: *on_hair, chance, level: lightening.level_after(limit) }
+        })
+        .collect();
+    rows.sort_by(|a, b| a.on_hair.best().percent_ww().total_cmp(&b.on_hair.best().percent_ww()));
+    rows
+}
+
+/// The gentlest strength that reaches the target within the limit with at least this chance; none when even the strongest
+/// does not.
+#[must_use]
+pub fn gentlest(rows: &[StrengthChance], wanted: Share) -> Option<&StrengthChance> {
+    rows.iter().find(|row| row.chance >= wanted)
+}
+
+/// What each of several equal applications brings, one visit after another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Visit {
+    /// Level after it: median and 80 % interval.
+    pub level: Interval<Level>,
+    /// The chance that the target is reached with it.
+    pub chance: Share,
+}
+
+/// A series of visits with the same mixture and time, until the target is reached with the wanted chance, at most `most`.
+///
+/// The gain shrinks from visit to visit, because each meets less pigment. How far apart they must lie is a matter of the
+/// hair's condition, not of this law.
+#[must_use]
+pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, most: u8) -> Vec<Visit> {
+    let mut visits = Vec::new();
+    let mut lightening = *start;
+    for _ in 0..most {
+        let visit = Visit { level: lightening.level_after(each), chance: lightening.chance_by(target, each) };
+        visits.push(visit);
+        if visit.chance >= wanted {
+            break;
+        }
+        lightening = lightening.after(each);
+    }
+    visits
+}

@@ -1,0 +1,114 @@
+"""What the Rust documentation promises: an example for every function, a source that is in the register."""
+
+import re
+import tomllib
+from pathlib import Path
+
+import pytest
+import rust_sources
+
+ROOT = Path(__file__).resolve().parents[2]
+_FUNCTION = re.compile(r"^(?P<docs>(?:///[^\n]*\n|#\[[^\n]*\]\n)*)pub (?:const )?fn (?P<name>\w+)", re.MULTILINE)
+_SOURCE = re.compile(r"^[ \t]*//[/!] # Source\n(?P<text>(?:[ \t]*//[/!][^\n]*\n)+)", re.MULTILINE)
+_CITED = re.compile(r"^    (?P<name>[A-Z][A-Z0-9_]*) = \"(?P<id>[^\"]+)\"", re.MULTILINE)
+
+# What is still to be written. Nothing may be added.
+EXAMPLES_TO_WRITE = {
+    "cli::run::run",
+    "colour::arithmetic::blended_level",
+    "colour::arithmetic::result_level",
+    "colour::gradient::check_hairline",
+    "colour::gradient::contrast_between",
+    "colour::gradient::transition_between",
+    "finding::found::worst_first",
+    "peroxide::ageing::time_until",
+    "peroxide::by_volume::made_up",
+    "peroxide::by_volume::strength_after_make_up",
+    "peroxide::titration::permanganate",
+    "sheet::services::service_table",
+}
+ROOMS_STILL_TO_CITE = {"colour", "mix", "money", "peroxide"}
+
+CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
+
+
+def sources() -> list[Path]:
+    return [module.file for module in rust_sources.modules().values()]
+
+
+def public_functions() -> list[tuple[str, str]]:
+    """Each free function that users of the crate can call, with its documentation."""
+    found = []
+    for room in rust_sources.rooms():
+        names = rust_sources.public_names(room)
+        for module in rust_sources.modules().values():
+            if module.room == room:
+                text = module.file.read_text(encoding="utf-8")
+                found += [
+                    ("::".join((*module.path, match["name"])), match["docs"])
+                    for match in _FUNCTION.finditer(text)
+                    if match["name"] in names
+                ]
+    return found
+
+
+def test_public_functions_are_found() -> None:
+    names = {name for name, _ in public_functions()}
+    assert {"peroxide::dilute::dilute", "mix::applied::as_applied"} <= names
+    assert len(names) > 80
+
+
+def test_every_public_function_has_an_example() -> None:
+    without = [name for name, docs in public_functions() if "```" not in docs and name not in EXAMPLES_TO_WRITE]
+    assert not without, "add an `# Example` that runs"
+
+
+def register(file: Path) -> dict[str, str]:
+    """The constant of each citation of a room, and its id."""
+    return {match["name"]: match["id"] for match in _CITED.finditer(file.read_text(encoding="utf-8"))}
+
+
+@pytest.mark.parametrize("file", CITATIONS, ids=lambda file: file.stem)
+def test_a_citation_is_declared_where_the_register_lists_it(file: Path) -> None:
+    if file.name != "mod.rs" and file.stem not in ROOMS_STILL_TO_CITE:
+        text = file.read_text(encoding="utf-8")
+        assert "cite! {" in text, "declare citations with `cite!`, which lists them"
+        assert "Citation {" not in text, "a citation beside the list would not be in the register"
+
+
+@pytest.mark.parametrize("file", CITATIONS, ids=lambda file: file.stem)
+def test_every_citation_of_the_register_is_used(file: Path) -> None:
+    code = "\n".join(source.read_text(encoding="utf-8") for source in sources() if source not in CITATIONS)
+    tables = "\n".join(table.read_text(encoding="utf-8") for table in (ROOT / "src").rglob("*.csv"))
+    cited = register(file)
+    unused = [name for name, key in cited.items() if not re.search(rf"\b{name}\b", code) and key not in tables]
+    assert not unused or file.stem in ROOMS_STILL_TO_CITE, (
+        "name the constant where its number is used, or link it in the `# Source` there"
+    )
+
+
+def test_every_id_that_a_source_names_is_in_the_register() -> None:
+    known = {key for file in CITATIONS for key in register(file).values()}
+    libraries = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["dependency-groups"]["test"]
+    loose = [
+        (str(file.relative_to(ROOT)), name)
+        for file in sources()
+        for source in _SOURCE.finditer(file.read_text(encoding="utf-8"))
+        for name in re.findall(r"(?<!\[)`([a-z][a-z0-9]*(?:-[a-z0-9]+)+)`", source["text"])
+        if name not in known and name not in libraries
+    ]
+    assert not loose, "cited under an id that no register holds"
+
+
+CRATE_PAGE = (ROOT / "src" / "lib.rs").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("room", [room for room in rust_sources.rooms() if room != "cli"])
+def test_room_is_on_the_crate_page(room: str) -> None:
+    rooms = CRATE_PAGE.split("# The rooms")[1]
+    assert re.search(rf"^//! \|.*\[`(?:mod@)?{room}`\]", rooms, re.MULTILINE)
+
+
+def test_the_prelude_stays_small() -> None:
+    prelude = rust_sources.modules()["prelude",]
+    assert 20 <= len(prelude.exported) <= 30, "most programs need few names; the others are one room away"
