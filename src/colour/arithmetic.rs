@@ -123,7 +123,7 @@ pub fn formula_level(
     // Levels are written in decimals: the last bits of a sum in binary must not put level 10 outside the scale.
     let needed = ((2.0 * target.number() - natural.number()) * 1e9).round() / 1e9;
     if needed >= lowest && needed <= highest {
-        Ok(Sourced::published(Level::nearest_to(needed), &FORMULA_LEVEL))
+        Ok(Sourced::published(Level::clamped(needed), &FORMULA_LEVEL))
     } else {
         let middle = |end: f64| (natural.number() + end) / 2.0;
         Err(ArithmeticError::OutsideScale {
@@ -150,7 +150,7 @@ pub fn formula_level(
 /// [`RESULT_LEVEL`].
 pub fn result_level(natural: Level, applied: Level, product: ProductKind) -> Result<Sourced<Level>, ArithmeticError> {
     mean_rule_holds(product)?;
-    Ok(Sourced::published(Level::nearest_to(f64::midpoint(natural.number(), applied.number())), &RESULT_LEVEL))
+    Ok(Sourced::published(Level::clamped(f64::midpoint(natural.number(), applied.number())), &RESULT_LEVEL))
 }
 
 /// White and pigmented hair after one permanent shade: two levels side by side, not one.
@@ -208,7 +208,7 @@ pub fn blended_level(parts: impl IntoIterator<Item = (Level, Mass)>) -> Result<S
         total += mass.g();
     }
     if total > 0.0 {
-        Ok(Sourced::common_practice(Level::nearest_to(weighted / total)))
+        Ok(Sourced::common_practice(Level::clamped(weighted / total)))
     } else {
         Err(ArithmeticError::NothingToBlend)
     }

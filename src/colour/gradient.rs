@@ -75,7 +75,7 @@ pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Opti
     if step <= TRANSITION_LEVELS && !clash {
         return None;
     }
-    let level = Level::nearest_to(f64::midpoint(first.0.number(), second.0.number()));
+    let level = Level::clamped(f64::midpoint(first.0.number(), second.0.number()));
     let half = Share::from_percent(50.0).unwrap_or(Share::ALL);
     let tone = Tone::blend([(first.1, half), (second.1, half)]);
     let why =
@@ -137,7 +137,7 @@ pub fn pre_pigmentation(lightened: Level, target: Level) -> Option<PrePigmentati
     if -change.levels() < PRE_PIGMENTATION_LEVELS {
         return None;
     }
-    let level = Level::nearest_to(target.number() + 1.0);
+    let level = Level::clamped(target.number() + 1.0);
     let (at_target, above) = (underlying_pigment(target).value, underlying_pigment(level).value);
     let tone = Tone::from_hues([above.exposed.1, at_target.exposed.0]);
     let finding = Finding::new(

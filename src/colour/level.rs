@@ -50,7 +50,7 @@ impl Level {
     }
 
     /// A level that is known to lie in range, moved to the nearest bound if rounding carried it outside.
-    pub(crate) const fn nearest_to(number: f64) -> Self {
+    pub(crate) const fn clamped(number: f64) -> Self {
         if number >= 1.0 { Self(if number <= 12.0 { number } else { 12.0 }) } else { Self(1.0) }
     }
 

@@ -90,12 +90,12 @@ pub(super) fn level_of(l: f64, set: usize) -> Level {
         let here = lightness(number, set);
         (l - here, -(lightness(number + step, set) - here) / step)
     });
-    Level::nearest_to(number)
+    Level::clamped(number)
 }
 
 fn lightness(number: f64, set: usize) -> f64 {
     MODELS.get(set).map_or(0.0, |model| {
-        let melanin = Melanin::natural(Level::nearest_to(number), model);
+        let melanin = Melanin::natural(Level::clamped(number), model);
         lab_of(model.fibre.xyz(&melanin.absorption(model))).l()
     })
 }

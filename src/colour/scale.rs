@@ -193,7 +193,7 @@ impl ScaleMapping {
             });
         };
         let best = a.1 + (b.1 - a.1) * (number - a.0) / (b.0 - a.0);
-        let at = |shift: f64| Level::nearest_to(best + shift);
+        let at = |shift: f64| Level::clamped(best + shift);
         let level = Interval::ordered(at(-self.half_width), at(0.0), at(self.half_width));
         Ok(MappedLevel { level, basis: self.basis })
     }

@@ -54,7 +54,7 @@ impl SeenPigment {
     /// ```
     #[must_use]
     pub fn look(&self, level: Level) -> Swatch {
-        let darker = Level::nearest_to(level.number() - 4.0);
+        let darker = Level::clamped(level.number() - 4.0);
         let expected = Swatch::lightened(darker, level);
         let chroma = lab_of(expected.best_sample()).chroma() * self.strength_at(level);
         let mut turn = 0;

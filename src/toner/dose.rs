@@ -111,7 +111,7 @@ fn bounded<Q: Copy + PartialOrd + Quantity>(each: &[Found], of: impl Fn(&Found) 
 fn natural_hair(set: usize) -> Vec<Lab> {
     let Some(model) = MODELS.get(set) else { return Vec::new() };
     let look = |quarter: i32| {
-        let level = Level::nearest_to(1.0 + f64::from(quarter) / 4.0);
+        let level = Level::clamped(1.0 + f64::from(quarter) / 4.0);
         lab_of(model.fibre.xyz(&Melanin::natural(level, model).absorption(model)))
     };
     (0..=44).map(look).collect()

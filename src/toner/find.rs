@@ -181,7 +181,7 @@ fn build(
     parts.sort_by(|a, b| b.mass.g().total_cmp(&a.mass.g()));
     TonerMix {
         parts,
-        level: Level::nearest_to(level),
+        level: Level::clamped(level),
         tone: Tone::blend(tones),
         residual: Difference::of(predicted.lab(), aim),
         predicted,

@@ -44,7 +44,7 @@ fn cost(mix: &TonerMix) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(8))]
 
     #[test]
     fn masses_add_up_in_whole_divisions(exposed in exposed(), target in target()) {

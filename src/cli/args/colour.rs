@@ -44,7 +44,8 @@ pub(crate) struct SwatchArgs {
 
 #[derive(Debug, Args)]
 #[command(
-    override_usage = "foilwork toner [OPTIONS] --lifted <LEVEL> --target <LEVEL>\n                      (--natural <LEVEL> | --seen <WORDS> | --measured <L,A,B>) <CHART>"
+    override_usage = "foilwork toner [OPTIONS] --lifted <LEVEL> --target <LEVEL> <CHART>\n       \
+    with one of --natural <LEVEL>, --seen <WORDS>, --measured <L,A,B>"
 )]
 #[command(
     after_help = "Units: levels from 1 to 12, masses in g, differences in CIEDE2000. A model, not a photograph.\n\
