@@ -89,6 +89,7 @@ pub mod reader;
 pub mod scale;
 pub mod service;
 pub mod sheet;
+pub mod shop;
 pub mod source;
 pub mod text;
 pub mod toner;

@@ -17,6 +17,7 @@ mod formula;
 mod from_shelf;
 mod handling;
 mod handling_facts;
+mod handling_table;
 mod label;
 mod mixing;
 mod molar;
@@ -38,19 +39,22 @@ pub(crate) mod kernel {
 }
 
 pub use ageing::{AgeingError, loss_rate, strength_after, time_until};
-pub use blend::{Amount, BlendError, TwoPartBlend, blend_two};
+pub use blend::{BlendError, KnownMass, TwoPartBlend, blend_two};
 pub use by_volume::{
-    KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, made_up, make_up,
+    KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, make_up, strength_after_make_up,
 };
 pub use conditions::{Conditions, SolutionDensity};
-pub use convert::{ConversionError, convert, convert_interval, convert_to};
+pub use convert::{ConversionError, convert, convert_interval, convert_interval_to, convert_to};
 pub use density::{DensityError, density};
 pub use dilute::{Dilution, dilute, dilute_known};
-pub use from_shelf::{Objective, Portion, ShelfBlend, UnknownObjective, blend_shelf};
-pub use handling::{Bound, Handling, HandlingFact, handling};
+pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf};
+pub use handling::{Bearing, HandlingFact, StrengthBound};
+pub use handling_facts::handling_facts;
+pub use handling_table::HANDLING_FACTS;
 pub use label::{LabelReadings, read_label};
+pub(crate) use mixing::mean_strength;
 pub use mixing::{Mixture, PourError, PouredMixture, mix, mix_volumes};
-pub use molar::{MolarVolume, UnknownMolarVolume};
+pub use molar::MolarVolume;
 pub use round::{RoundedBlend, round_to_scale};
 pub use shelf::{Shelf, ShelfError, Stock};
 pub use stated::{ParseStrengthError, StatedStrength};
