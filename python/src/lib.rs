@@ -2,6 +2,9 @@
 
 use pyo3::prelude::*;
 
+mod answer;
+mod bounds;
+mod business;
 mod colour;
 mod columns;
 mod command;
@@ -24,18 +27,20 @@ mod _native {
 
     #[pymodule_export]
     use super::{
+        bounds::Bounds,
         command::main,
         error::{FoilworkError, OutOfRangeWarning},
     };
 
     #[pymodule_export]
     use super::{
-        colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, source::source,
-        toner::toner,
+        business::business, colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide,
+        service::service, source::source, toner::toner,
     };
 
     #[pymodule_init]
     fn publish(module: &Bound<'_, PyModule>) -> PyResult<()> {
+        module.setattr("__version__", env!("CARGO_PKG_VERSION"))?;
         super::room::publish(module)
     }
 }

@@ -58,7 +58,7 @@ pub enum BlendError {
         /// Strongest part.
         strongest: MassFraction,
     },
-    /// Nothing is asked for.
+    /// An amount of zero is asked for.
     #[error("the {what} is zero: give a mass above 0 g")]
     Nothing {
         /// Which mass.
@@ -88,7 +88,7 @@ pub enum BlendError {
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target lies outside the two strengths, nothing is asked for, or the known part cannot be in
+/// [`BlendError`] when the target lies outside the two strengths, the amount asked for is zero, or the known part cannot be in
 /// the blend.
 ///
 /// # Example
@@ -128,7 +128,7 @@ pub fn blend_two(
         return Err(BlendError::BelowWeakest { target, weakest, strongest });
     }
     let (w1, w2, w) = (first.percent_ww(), second.percent_ww(), target.percent_ww());
-    // Shares of the first and of the second part, both of one sign; equal strengths leave nothing to share.
+    // Shares of the first and of the second part, both of one sign; equal strengths leave no difference to share.
     let (a, b) = if w1 == w2 { (1.0, 0.0) } else { ((w - w2).abs(), (w1 - w).abs()) };
     match known {
         KnownMass::Total(total) => {

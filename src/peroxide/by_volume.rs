@@ -50,7 +50,7 @@ pub enum MakeUpError {
         /// Strength asked for.
         target: Strength,
     },
-    /// Nothing is asked for.
+    /// An amount of zero is asked for.
     #[error("the {what} is zero: give more than 0")]
     Nothing {
         /// What.
@@ -172,7 +172,7 @@ impl VolumeDilution {
 ///
 /// # Errors
 ///
-/// [`PourError`] when the target is above the stock, nothing is asked for, or there is no density.
+/// [`PourError`] when the target is above the stock, the amount asked for is zero, or there is no density.
 ///
 /// # Example
 ///

@@ -34,7 +34,7 @@ impl From<TwoPartBlend> for Dilution {
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target is above the stock, or nothing is asked for.
+/// [`BlendError`] when the target is above the stock, or the amount asked for is zero.
 ///
 /// # Example
 ///
@@ -63,7 +63,7 @@ pub fn dilute(stock: MassFraction, target: MassFraction, total: Mass) -> Result<
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target is above the stock, nothing is asked for, or the known part cannot be in the blend.
+/// [`BlendError`] when the target is above the stock, the amount asked for is zero, or the known part cannot be in the blend.
 ///
 /// # Example
 ///

@@ -80,7 +80,7 @@ impl ShelfBlend {
 ///
 /// # Errors
 ///
-/// [`ShelfError`] when the target or the total is out of reach (the text says what is reachable), nothing is asked for,
+/// [`ShelfError`] when the target or the total is out of reach (the text says what is reachable), the amount asked for is zero,
 /// or there are more than 16 bottles for an objective that needs a search.
 ///
 /// # Example

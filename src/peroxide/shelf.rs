@@ -90,7 +90,7 @@ pub enum ShelfError {
         /// What was searched for.
         objective: &'static str,
     },
-    /// Beyond what any amount could reach, or nothing asked for.
+    /// Beyond what any amount could reach, or an amount of zero asked for.
     #[error(transparent)]
     Blend(#[from] BlendError),
 }

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Any, Literal, TypeAlias
+from typing import Any, Literal, TypeAlias, type_check_only
 
 from _typeshed import SupportsKeysAndGetItem
 
@@ -26,6 +26,16 @@ _Exact: TypeAlias = Decimal | int | str
 _Number: TypeAlias = Decimal | float | str
 
 _Mapping: TypeAlias = SupportsKeysAndGetItem[str, Any]
+
+@type_check_only
+class _Answer:
+    """What every result can do: it compares and hashes by its fields, copies, pickles and turns into plain data."""
+
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
 
 class FoilworkError(ValueError):
     """Bad input: the text says which value, its unit, the allowed range and the way out."""

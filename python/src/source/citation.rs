@@ -1,26 +1,31 @@
 //! The register of citations.
 
-use crate::error::FoilworkError;
+use crate::{answer::answer, error::FoilworkError};
 use foilwork::{choice, source};
 use pyo3::prelude::*;
 
-/// One published source, or the plain words that there is none.
-#[pyclass(frozen, eq, hash, get_all, module = "foilwork.source")]
-#[derive(Clone, PartialEq, Eq, Hash)]
-pub struct Citation {
-    /// Short key, unique in the register, as results name it.
-    id: &'static str,
-    /// Author, title, year, table or clause: enough to find it again.
-    text: &'static str,
-    /// How the cited text was seen, as a code: what is ``"from-memory"`` is unverified.
-    consulted: &'static str,
-    /// Whether the source has been seen, so that a finding may rest on it.
-    is_verified: bool,
+answer! {
+    /// One published source, or the plain words that there is none; made by :func:`register` and :func:`resolve`.
+    Citation {
+        /// Short key, unique in the register, as results name it.
+        id: String,
+        /// Author, title, year, table or clause: enough to find it again.
+        text: String,
+        /// How the cited text was seen: what is ``"from-memory"`` is unverified.
+        consulted: String,
+        /// Whether the source has been seen, so that a finding may rest on it.
+        is_verified: bool,
+    }
 }
 
 impl From<source::Citation> for Citation {
     fn from(cited: source::Citation) -> Self {
-        Self { id: cited.id, text: cited.text, consulted: cited.consulted.code(), is_verified: cited.is_verified() }
+        Self {
+            id: cited.id.to_owned(),
+            text: cited.text.to_owned(),
+            consulted: cited.consulted.code().to_owned(),
+            is_verified: cited.is_verified(),
+        }
     }
 }
 

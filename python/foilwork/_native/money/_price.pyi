@@ -1,18 +1,16 @@
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
-    "DiscountBreakEven",
     "DiscountedPrice",
     "ServicePrice",
     "SetPrice",
     "TaxedPrice",
     "add_tax",
     "apply_discount",
-    "discount_break_even",
     "end_price",
     "margin_and_markup",
     "margin_to_markup",
@@ -24,8 +22,10 @@ __all__ = [
 ]
 
 @final
-class TaxedPrice:
+class TaxedPrice(_Answer):
     """A price with its tax: ``net + tax == gross``, always."""
+
+    __match_args__ = ("net", "tax", "gross")
     @property
     def net(self) -> Money:
         """Without the tax."""
@@ -35,12 +35,12 @@ class TaxedPrice:
     @property
     def gross(self) -> Money:
         """With the tax."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class SetPrice:
+class SetPrice(_Answer):
     """A net price over a cost, with both percentages, so that neither is taken for the other."""
+
+    __match_args__ = ("cost", "price", "profit", "margin_percent", "markup_percent")
     @property
     def cost(self) -> Money:
         """What the service costs."""
@@ -56,12 +56,12 @@ class SetPrice:
     @property
     def markup_percent(self) -> Decimal:
         """Profit in percent of the cost."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class DiscountedPrice:
+class DiscountedPrice(_Answer):
     """A price with a discount: ``before - off == after``, always."""
+
+    __match_args__ = ("before", "off", "after")
     @property
     def before(self) -> Money:
         """The full price."""
@@ -71,30 +71,12 @@ class DiscountedPrice:
     @property
     def after(self) -> Money:
         """What is left to pay."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class DiscountBreakEven:
-    """What an offer must bring in to leave as much as before."""
-    @property
-    def contribution_before(self) -> Money:
-        """What one service leaves at the full price."""
-    @property
-    def contribution_after(self) -> Money:
-        """What it leaves at the reduced price."""
-    @property
-    def count_needed(self) -> int:
-        """How many services the offer must sell, rounded up."""
-    @property
-    def extra_percent(self) -> Decimal:
-        """By how much that is more, in percent, unrounded."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
-
-@final
-class ServicePrice:
+class ServicePrice(_Answer):
     """A price, its tax, and what it really leaves after rounding, price ending and card fee."""
+
+    __match_args__ = ("taxed", "card_fee", "set_price", "target_net", "per_chair_hour")
     @property
     def taxed(self) -> TaxedPrice:
         """Net, tax and gross."""
@@ -110,8 +92,6 @@ class ServicePrice:
     @property
     def per_chair_hour(self) -> Decimal | None:
         """What the price leaves for an hour of the chair, unrounded; ``None`` without a time."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
@@ -294,22 +274,4 @@ def price_before_discount(
         >>> from foilwork.money import Money, price_before_discount
         >>> price_before_discount(Money("450.00", "USD"), 10).before
         Money('500.00', 'USD')
-    """
-
-def discount_break_even(before: Money, after: Money, variable: Money, count: int) -> DiscountBreakEven:
-    """How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
-
-    Args:
-        before: the full net price.
-        after: the reduced net price.
-        variable: what one more service costs.
-        count: how many are sold at the full price.
-
-    Raises:
-        FoilworkError: a reduced price that leaves nothing, or one above the full price.
-
-    Examples:
-        >>> from foilwork.money import Money, discount_break_even
-        >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
-        50
     """
