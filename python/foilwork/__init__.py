@@ -11,14 +11,16 @@ tells what their numbers rest on. What a service file needs is here:
 """
 
 from foilwork import colour, limits, mix, money, peroxide, service, source, toner
-from foilwork._native import FoilworkError, OutOfRangeWarning
+from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
 __all__ = [
+    "Bounds",
     "FoilworkError",
     "OutOfRangeWarning",
     "Plan",
     "ServiceFileError",
+    "__version__",
     "colour",
     "limits",
     "mix",

@@ -288,7 +288,11 @@ def test_a_list_reports_all_that_is_wrong() -> None:
         price_services([{"service": "a", "hands_on_min": -1, "chair_min": 1}, {"service": "b", "prise": 3}], TERMS)
     lines = str(raised.value).split("\n")
     assert lines[0] == "service[1].hands_on_min: invalid duration (got -1 min): must be from 0 to 1e9 min"
-    assert [line.split(":")[0] for line in lines[1:]] == ["service[2].prise", "service[2].hands_on_min", "service[2].chair_min"]
+    assert [line.split(":")[0] for line in lines[1:]] == [
+        "service[2].prise",
+        "service[2].hands_on_min",
+        "service[2].chair_min",
+    ]
     with pytest.raises(FoilworkError, match=r"business terms.*unknown field `wages`"):
         price_services(SERVICES, {**TERMS, "wages": 1})
     with pytest.raises(FoilworkError, match="column b has 1 rows and the first has 2"):

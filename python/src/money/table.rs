@@ -148,7 +148,7 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///     ...     price_services_json('[{"service": "toner", "hands_on_min": 15}]', terms)
 ///     ... except FoilworkError as error:
 ///     ...     print(error)
-///     item 1, chair_min: is missing: give a value
+///     service[1].chair_min: is missing: give a value
 #[pyfunction]
 pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
     let business = business(terms)?;

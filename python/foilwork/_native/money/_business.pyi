@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
@@ -22,8 +22,10 @@ __all__ = [
 ]
 
 @final
-class SalesNeeded:
+class SalesNeeded(_Answer):
     """How much must be sold to reach a goal."""
+
+    __match_args__ = ("count_exact", "count", "sales", "sales_exact")
     @property
     def count_exact(self) -> Decimal:
         """How many sales, unrounded."""
@@ -36,26 +38,26 @@ class SalesNeeded:
     @property
     def sales_exact(self) -> Money:
         """The net takings at which the goal is met exactly."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class MarginOfSafety:
+class MarginOfSafety(_Answer):
     """How far sales can fall before there is a loss."""
+
+    __match_args__ = ("amount", "percent_of_sales")
     @property
     def amount(self) -> Money:
         """Sales less break-even sales."""
     @property
     def percent_of_sales(self) -> Decimal:
         """The same in percent of the sales."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 
 
 @final
-class RankedService:
+class RankedService(_Answer):
     """A service with what it earns for an hour of the chair."""
+
+    __match_args__ = ("what", "contribution", "per_chair_hour")
     @property
     def what(self) -> str:
         """The service."""
@@ -65,12 +67,12 @@ class RankedService:
     @property
     def per_chair_hour(self) -> Decimal:
         """The contribution for one hour of the chair, unrounded."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class Pay:
+class Pay(_Answer):
     """What someone is paid for a period."""
+
+    __match_args__ = ("base", "commission", "total")
     @property
     def base(self) -> Money:
         """The wage or retainer."""
@@ -80,12 +82,12 @@ class Pay:
     @property
     def total(self) -> Money:
         """Both."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class RentOrWageAnswer:
+class RentOrWageAnswer(_Answer):
     """Chair rent against wage."""
+
+    __match_args__ = ("break_even_takings", "renting", "employed", "difference")
     @property
     def break_even_takings(self) -> Money:
         """Net takings above which renting leaves more."""
@@ -98,12 +100,12 @@ class RentOrWageAnswer:
     @property
     def difference(self) -> Money:
         """Renting less employed."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class Reorder:
+class Reorder(_Answer):
     """When to order, and how much."""
+
+    __match_args__ = ("reorder_point", "due", "packs", "stock_days")
     @property
     def reorder_point(self) -> Decimal:
         """Order at this stock or below, in the unit of the stock."""
@@ -116,8 +118,6 @@ class Reorder:
     @property
     def stock_days(self) -> Decimal | None:
         """How many days the stock on hand lasts; ``None`` when nothing is used."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def break_even(
     fixed: Money,
@@ -201,8 +201,10 @@ def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> l
     """
 
 @final
-class SalesMixPlan:
+class SalesMixPlan(_Answer):
     """How many of each service reach a goal."""
+
+    __match_args__ = ("average_contribution", "count_exact", "count", "services", "sales", "left_over")
     @property
     def average_contribution(self) -> Decimal:
         """What the average service leaves, unrounded."""
@@ -221,8 +223,6 @@ class SalesMixPlan:
     @property
     def left_over(self) -> Money:
         """What they leave beyond the goal."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def sales_mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Money, Money, _Number]]) -> SalesMixPlan:
     """How many services, sold in a given mix, cover the fixed costs and leave a profit before tax.
@@ -245,8 +245,10 @@ def sales_mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Mon
     """
 
 @final
-class SalesMixLine:
+class SalesMixLine(_Answer):
     """One service of a mix that reaches a goal."""
+
+    __match_args__ = ("what", "count", "sales", "contribution")
     @property
     def what(self) -> str:
         """The service."""
@@ -259,5 +261,3 @@ class SalesMixLine:
     @property
     def contribution(self) -> Money:
         """What they leave."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...

@@ -1,7 +1,7 @@
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
@@ -24,8 +24,10 @@ __all__ = [
 ]
 
 @final
-class TaxedPrice:
+class TaxedPrice(_Answer):
     """A price with its tax: ``net + tax == gross``, always."""
+
+    __match_args__ = ("net", "tax", "gross")
     @property
     def net(self) -> Money:
         """Without the tax."""
@@ -35,12 +37,12 @@ class TaxedPrice:
     @property
     def gross(self) -> Money:
         """With the tax."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class SetPrice:
+class SetPrice(_Answer):
     """A net price over a cost, with both percentages, so that neither is taken for the other."""
+
+    __match_args__ = ("cost", "price", "profit", "margin_percent", "markup_percent")
     @property
     def cost(self) -> Money:
         """What the service costs."""
@@ -56,12 +58,12 @@ class SetPrice:
     @property
     def markup_percent(self) -> Decimal:
         """Profit in percent of the cost."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class DiscountedPrice:
+class DiscountedPrice(_Answer):
     """A price with a discount: ``before - off == after``, always."""
+
+    __match_args__ = ("before", "off", "after")
     @property
     def before(self) -> Money:
         """The full price."""
@@ -71,12 +73,12 @@ class DiscountedPrice:
     @property
     def after(self) -> Money:
         """What is left to pay."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class DiscountBreakEven:
+class DiscountBreakEven(_Answer):
     """What an offer must bring in to leave as much as before."""
+
+    __match_args__ = ("contribution_before", "contribution_after", "count_needed", "extra_percent")
     @property
     def contribution_before(self) -> Money:
         """What one service leaves at the full price."""
@@ -89,12 +91,12 @@ class DiscountBreakEven:
     @property
     def extra_percent(self) -> Decimal:
         """By how much that is more, in percent, unrounded."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class ServicePrice:
+class ServicePrice(_Answer):
     """A price, its tax, and what it really leaves after rounding, price ending and card fee."""
+
+    __match_args__ = ("taxed", "card_fee", "set_price", "target_net", "per_chair_hour")
     @property
     def taxed(self) -> TaxedPrice:
         """Net, tax and gross."""
@@ -110,8 +112,6 @@ class ServicePrice:
     @property
     def per_chair_hour(self) -> Decimal | None:
         """What the price leaves for an hour of the chair, unrounded; ``None`` without a time."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
     """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.

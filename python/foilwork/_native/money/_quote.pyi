@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 from foilwork._native.money._price import ServicePrice
 from foilwork._native.money._rule import PriceRule
@@ -16,8 +16,10 @@ __all__ = [
 ]
 
 @final
-class QuoteDriver:
+class QuoteDriver(_Answer):
     """How much one part of a quote moves the net price, alone."""
+
+    __match_args__ = ("what", "low", "high", "swing", "share_percent")
     @property
     def what(self) -> str:
         """The part."""
@@ -33,12 +35,12 @@ class QuoteDriver:
     @property
     def share_percent(self) -> Decimal | None:
         """The swing in percent of all swings; together they are exactly 100, ``None`` when nothing moves."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class Quote:
+class Quote(_Answer):
     """A price from-to, with what drives it."""
+
+    __match_args__ = ("low", "best", "high", "drivers", "deposit", "balance")
     @property
     def low(self) -> ServicePrice:
         """Every part at its least."""
@@ -57,12 +59,12 @@ class Quote:
     @property
     def balance(self) -> Money:
         """What is left to pay at the expected price."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 @final
-class PriceListEntry:
+class PriceListEntry(_Answer):
     """One entry of a price list, gross."""
+
+    __match_args__ = ("service", "client_class", "low", "usual", "high", "driver")
     @property
     def service(self) -> str:
         """The service."""
@@ -81,8 +83,6 @@ class PriceListEntry:
     @property
     def driver(self) -> QuoteDriver | None:
         """What moves the price most; ``None`` when nothing does."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
 
 def quote_range(
     parts: Sequence[tuple[str, Money, Money, Money]],
