@@ -2,13 +2,15 @@
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::{
-    colour::{Chart, Difference, Hue, Lab, Level, Swatch, Tone, White},
+    colour::{Difference, Hue, Lab, Level, Swatch, Tone, White},
     quantity::Mass,
+    reader::Format,
+    shop::{self, Shop},
     toner::{Exposed, Target, TonerRequest, find_toner},
 };
 use std::hint::black_box;
 
-const CHART: &str = include_str!("../examples/juniper_and_tide_shades.toml");
+const SHOP: &str = include_str!("../examples/juniper_and_tide.toml");
 
 fn level(number: f64) -> Level {
     Level::new(number).expect("a level of the bench")
@@ -44,16 +46,16 @@ fn swatch(c: &mut Criterion) {
     });
 }
 
-fn chart(c: &mut Criterion) {
-    c.bench_function("colour/chart/from_toml", |b| b.iter(|| Chart::from_toml(black_box(CHART))));
+fn shop(c: &mut Criterion) {
+    c.bench_function("shop/parse/example", |b| b.iter(|| shop::parse(black_box(SHOP), Format::Toml)));
 }
 
 fn toner(c: &mut Criterion) {
-    let chart = Chart::from_toml(CHART).expect("the demo chart");
+    let shop = shop::parse(SHOP, Format::Toml).and_then(|file| Shop::new(&file)).expect("the demo shop");
     let request = TonerRequest {
         exposed: Exposed::lightened(level(5.0), level(9.0)),
         target: Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) },
-        shades: chart.shades().collect(),
+        shades: shop.colours().collect(),
         most_shades: 3,
         bowl: Mass::from_g(30.0).expect("a mass"),
         division: Mass::from_g(0.1).expect("a mass"),
@@ -62,5 +64,5 @@ fn toner(c: &mut Criterion) {
     c.bench_function("toner/find/12 shades, up to 3, 0.1 g in 30 g", |b| b.iter(|| find_toner(black_box(&request))));
 }
 
-criterion_group!(group, ciede2000, swatch, chart, toner);
+criterion_group!(group, ciede2000, swatch, shop, toner);
 criterion_main!(group);

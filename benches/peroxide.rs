@@ -4,7 +4,7 @@ use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::{
     column,
     peroxide::{
-        Amount, Conditions, Objective, Shelf, Stock, Strength, StrengthUnit, blend_shelf, blend_two, convert,
+        Conditions, KnownMass, Objective, Shelf, Stock, Strength, StrengthUnit, blend_shelf, blend_two, convert,
         convert_to, density, dilute,
     },
     quantity::{AmountConcentration, Mass, MassConcentration, MassFraction, OxygenVolumes, PricePerKg, Temperature},
@@ -39,7 +39,7 @@ fn scalar(c: &mut Criterion) -> Fallible {
     group.bench_function("dilute", |b| b.iter(|| dilute(black_box(stock), black_box(ww), black_box(total))));
     let weak = MassFraction::from_percent_ww(3.0)?;
     group.bench_function("blend of two", |b| {
-        b.iter(|| blend_two(black_box(stock), black_box(weak), black_box(ww), Amount::Total(black_box(total))));
+        b.iter(|| blend_two(black_box(stock), black_box(weak), black_box(ww), KnownMass::Total(black_box(total))));
     });
     group.finish();
     Ok(())

@@ -2,3 +2,6 @@
 
 #[doc = include_str!("../docs/why.md")]
 pub mod why {}
+
+#[doc = include_str!("../docs/job.md")]
+pub mod job {}

@@ -36,6 +36,7 @@
 //! | which shade for that level | [`colour::formula_level`] |
 //! | how much natural shade for the white | [`mix::natural_share`] |
 //! | the toner | [`toner::find_toner`] |
+//! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
 //! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
 //! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
@@ -47,9 +48,9 @@
 //! - It does not say that anything is safe, and it does not replace the product's own instructions, a skin test, a strand
 //!   test, local law or training.
 //! - It knows no brand and no product: strengths, ratios, compositions and prices are yours to enter.
-//! - It forecasts no lift against time, chooses no strengths that make sections finish together, and works out no hair
-//!   mass and no foil layout yet; the sheet says "not computed" there.
-//! - A swatch is a model, not a photograph.
+//! - It works out no hair mass and no foil layout yet, and the plan of a service does not use the forecast of lift yet; the
+//!   sheet says "not computed" there.
+//! - A swatch and a forecast of lift are models: no photograph, no promise. A strand decides.
 //!
 //! # The rooms
 //!
@@ -60,7 +61,7 @@
 //! | [`quantity`], [`source`], [`choice`], [`finding`], [`text`] | what a number is, what it rests on, words to choose from, what a check found, how it is written |
 //! | [`reader`], [`scale`] | files of a derived shape; rounding to a real scale |
 //! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
-//! | [`colour`], [`toner`] | level, tone, shades, pigment; what to put on top |
+//! | [`colour`], [`toner`], [`lift`] | level, tone, shades, pigment; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
 //! | [`mod@column`] | the same functions over slices |
@@ -89,6 +90,7 @@ pub mod reader;
 pub mod scale;
 pub mod service;
 pub mod sheet;
+pub mod shop;
 pub mod source;
 pub mod text;
 pub mod toner;

@@ -20,7 +20,7 @@ with warnings.catch_warnings():
     warnings.simplefilter("ignore")
     import colour
 
-CHART = (Path(__file__).parents[2] / "examples/juniper_and_tide_shades.toml").read_text()
+CHART = (Path(__file__).parents[2] / "examples/juniper_and_tide.toml").read_text()
 
 
 def best_of(function: Callable[[], object], repeats: int) -> float:

@@ -1,8 +1,8 @@
 """Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
 
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
-:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money` and :mod:`foilwork.service`; :mod:`foilwork.source`
-tells what their numbers rest on. What a service file needs is here:
+:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money`, :mod:`foilwork.business` and
+:mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on. What a service file needs is here:
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
@@ -10,7 +10,7 @@ tells what their numbers rest on. What a service file needs is here:
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import colour, limits, mix, money, peroxide, service, source, toner
+from foilwork import business, colour, limits, mix, money, peroxide, service, source, toner
 from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
@@ -21,6 +21,7 @@ __all__ = [
     "Plan",
     "ServiceFileError",
     "__version__",
+    "business",
     "colour",
     "limits",
     "mix",

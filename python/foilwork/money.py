@@ -1,4 +1,4 @@
-"""Money: what a service costs, what to charge, and whether it pays.
+"""Money: what a service costs and what to charge for it.
 
 Amounts are :class:`Money` (whole minor units and a currency); percentages and rates are ``decimal.Decimal``; masses and
 times are floats with their unit in the name. Every rounding is named and happens once.

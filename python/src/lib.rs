@@ -4,6 +4,7 @@ use pyo3::prelude::*;
 
 mod answer;
 mod bounds;
+mod business;
 mod colour;
 mod columns;
 mod command;
@@ -33,8 +34,8 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, source::source,
-        toner::toner,
+        business::business, colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide,
+        service::service, source::source, toner::toner,
     };
 
     #[pymodule_init]

@@ -29,6 +29,8 @@ pub trait Choice: Copy + Eq + 'static {
 /// function for the way out of a text that names no choice ([`Choice::hint`]). Each variant needs a doc comment: it is the
 /// description in the JSON Schema.
 ///
+/// With `reading by hand;` in front there is no `FromStr`, for the few choices that people write in more ways than one.
+///
 /// ```text
 /// choice! {
 ///     /// How thick the fibre is.
@@ -44,6 +46,30 @@ macro_rules! choice {
     (@words $code:literal) => { $code };
     (@words $code:literal $words:literal) => { $words };
     (
+        $(#[$doc:meta])*
+        $name:ident: $what:literal { $($choices:tt)+ }
+        $(hint $hint:path)?
+    ) => {
+        $crate::choice::choice! { reading by hand; $(#[$doc])* $name: $what { $($choices)+ } $(hint $hint)? }
+
+        impl std::str::FromStr for $name {
+            type Err = $crate::choice::UnknownChoice;
+
+            /// Reads a code or its words, in any case.
+            fn from_str(text: &str) -> Result<Self, Self::Err> {
+                $crate::choice::parse(text)
+            }
+        }
+
+        #[cfg(test)]
+        #[test]
+        #[allow(non_snake_case, reason = "a test beside each choice, under the name of the choice")]
+        fn $name() {
+            $crate::choice::agrees::agrees::<$name>();
+        }
+    };
+    (
+        reading by hand;
         $(#[$doc:meta])*
         $name:ident: $what:literal {
             $($(#[$vdoc:meta])* $variant:ident = $code:literal $(=> $words:literal)? $(| $also:literal)*,)+
@@ -105,22 +131,6 @@ macro_rules! choice {
             fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
                 f.pad(self.words())
             }
-        }
-
-        impl std::str::FromStr for $name {
-            type Err = $crate::choice::UnknownChoice;
-
-            /// Reads a code or its words, in any case.
-            fn from_str(text: &str) -> Result<Self, Self::Err> {
-                $crate::choice::parse(text)
-            }
-        }
-
-        #[cfg(test)]
-        #[test]
-        #[allow(non_snake_case, reason = "a test beside each choice, under the name of the choice")]
-        fn $name() {
-            $crate::choice::agrees::agrees::<$name>();
         }
     };
 }

@@ -2,16 +2,14 @@ use super::{
     Outcome, Refusal,
     args::BlendArgs,
     output, read,
-    shelf::{Bottle, Bottles, bottles},
+    shop::{Pourable, Pourables, pourables},
 };
 use crate::{
-    mix::as_applied,
     money::{Money, Rounding},
     peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
     quantity::{Mass, MassFraction, Temperature},
-    service::Range,
     source::Interval,
-    text::{Sheet, number},
+    text::{Sheet, number, range},
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -19,13 +17,13 @@ use serde::Serialize;
 /// A blend from the shelf, as data.
 #[derive(Serialize)]
 struct Report {
-    objective: &'static str,
+    objective: Objective,
     target_ww_percent: f64,
     total_g: f64,
     division_g: f64,
     portions: Vec<PortionReport>,
     weighed_g: f64,
-    strength_ww_percent: Range,
+    strength_ww_percent: Interval<MassFraction>,
     /// Of what is weighed; missing when no bottle has a price.
     cost: Option<Money>,
     /// Bottles of the blend without a price, which counted as free.
@@ -36,7 +34,7 @@ struct Report {
 #[derive(Serialize)]
 struct PortionReport {
     name: String,
-    stock_ww_percent: Range,
+    stock_ww_percent: Interval<MassFraction>,
     exact_g: f64,
     weigh_g: f64,
     left_g: Option<f64>,
@@ -47,9 +45,9 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
     let objective: Objective = read::option("--objective", &args.objective)?;
     let temperature = Temperature::from_celsius(args.temperature)?;
     let target = read::option::<StatedStrength>("--target", &args.target)?.mass_fraction(temperature)?.best();
-    let bottles = bottles(args)?;
+    let bottles = pourables(args)?;
     if bottles.all.is_empty() {
-        let way_out = "name a shelf file, or give each bottle as --stock \"name=12 % w/w\"";
+        let way_out = "name a shop file, or give each bottle as --stock \"name=12 % w/w\"";
         return Err(Refusal(format!("no bottles to blend: {way_out}")));
     }
     let wanted = Wanted { target, total: Mass::from_g(args.total)?, division: Mass::from_g(args.division)?, objective };
@@ -67,12 +65,12 @@ struct Wanted {
     objective: Objective,
 }
 
-fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Report, Refusal> {
+fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<Report, Refusal> {
     let rounded = blend.round_to_scale(wanted.division)?;
-    let (mut portions, mut parts, mut no_price) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut portions, mut no_price) = (Vec::new(), Vec::new());
     let (mut cost, mut leftover_g) = (Decimal::ZERO, 0.0);
     for (portion, &weigh) in blend.portions.iter().zip(&rounded.masses) {
-        let named = |bottle: &&Bottle| bottle.stock.name == portion.stock.name;
+        let named = |bottle: &&Pourable| bottle.stock.name == portion.stock.name;
         let Some(bottle) = bottles.all.iter().find(named) else { continue };
         match bottle.price_per_kg {
             Some(price) => {
@@ -85,10 +83,9 @@ fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Rep
         }
         let left_g = bottle.stock.in_hand.map(|in_hand| in_hand.minus_or_zero(weigh).g());
         leftover_g += left_g.unwrap_or(0.0);
-        parts.push((weigh, bottle.strength));
         portions.push(PortionReport {
             name: bottle.stock.name.clone(),
-            stock_ww_percent: percent(bottle.strength),
+            stock_ww_percent: bottle.stock.strength,
             exact_g: portion.mass.g(),
             weigh_g: weigh.g(),
             left_g,
@@ -97,22 +94,17 @@ fn weighed(blend: &ShelfBlend, bottles: &Bottles, wanted: &Wanted) -> Result<Rep
     let money = |currency| Money::from_decimal(cost, currency, Rounding::MidpointAwayFromZero);
     let currency = if no_price.len() == portions.len() { None } else { bottles.currency };
     Ok(Report {
-        objective: wanted.objective.name(),
+        objective: wanted.objective,
         target_ww_percent: wanted.target.percent_ww(),
         total_g: wanted.total.g(),
         division_g: wanted.division.g(),
         weighed_g: rounded.total.g(),
-        strength_ww_percent: percent(as_applied(&parts)?),
+        strength_ww_percent: rounded.strength,
         cost: currency.map(money).transpose()?,
         no_price,
         leftover_g,
         portions,
     })
-}
-
-fn percent(strength: Interval<MassFraction>) -> Range {
-    let [low, best, high] = [strength.low(), strength.best(), strength.high()].map(MassFraction::percent_ww);
-    Range { low, best, high }
 }
 
 fn text(report: &Report) -> String {
@@ -121,23 +113,23 @@ fn text(report: &Report) -> String {
         "{} g of {} % w/w, {}",
         number(report.total_g, 3),
         number(report.target_ww_percent, 2),
-        report.objective.replace('-', " ")
+        report.objective
     ));
     let grams = |mass: f64| format!("{} g", number(mass, 4));
     let row = |portion: &PortionReport| {
-        let strength = format!("{} % w/w", portion.stock_ww_percent.words(2));
+        let strength = format!("{} % w/w", range(&portion.stock_ww_percent, 2));
         let left = portion.left_g.map(grams).unwrap_or_default();
         vec![portion.name.clone(), strength, grams(portion.weigh_g), left]
     };
     let names = ["bottle", "strength", "weigh", "then left"];
     sheet.table(&names, &[1, 2, 3], report.portions.iter().map(row).collect());
-    let strength = report.strength_ww_percent.words(2);
+    let strength = range(&report.strength_ww_percent, 2);
     sheet.line(&format!("gives {} at {strength} % w/w", grams(report.weighed_g)));
     for portion in report.portions.iter().filter(|portion| portion.weigh_g == 0.0) {
         let way_out = "less than the scale can show; use a finer scale or make more";
         sheet.paragraph(&format!("{}: {way_out}", portion.name), 2);
     }
-    let off = report.strength_ww_percent.best - report.target_ww_percent;
+    let off = report.strength_ww_percent.best().percent_ww() - report.target_ww_percent;
     if off.abs() >= 0.005 {
         let division = grams(report.division_g);
         sheet.paragraph(&format!("weighing to {division} moves it by {off:+.2} % w/w"), 2);
@@ -145,7 +137,7 @@ fn text(report: &Report) -> String {
     if let Some(cost) = &report.cost {
         sheet.line(&format!("cost {cost}"));
     }
-    if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost.name()) {
+    if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost) {
         sheet.paragraph(&format!("no price stated, counted as free: {}", report.no_price.join(", ")), 2);
     }
     sheet.paragraph(super::dilute::CAUTION, 0);

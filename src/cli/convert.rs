@@ -27,7 +27,7 @@ pub(super) fn run(args: &ConvertArgs) -> Outcome {
             Err(error) => writeln!(text, "  {unit}: not known ({error})")?,
         }
     }
-    let oxygen = conditions.molar_volume.name();
+    let oxygen = conditions.molar_volume.code();
     writeln!(text, "density: {}; oxygen in volumes: {oxygen}", conditions.density.basis())?;
     Ok(Answer::fine(text))
 }

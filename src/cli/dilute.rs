@@ -1,7 +1,7 @@
 use super::{Answer, Outcome, args::DiluteArgs};
 use crate::{
     mix::as_applied,
-    peroxide::{Amount, StatedStrength, blend_two},
+    peroxide::{KnownMass, StatedStrength, blend_two},
     quantity::{Mass, MassFraction, Temperature},
     scale::weigh,
     source::Interval,
@@ -25,7 +25,7 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
         None => (Interval::exact(MassFraction::ZERO), "diluent without peroxide"),
     };
     let total = Mass::from_g(args.total)?;
-    let blend = blend_two(stock.best(), second.best(), target.best(), Amount::Total(total))?;
+    let blend = blend_two(stock.best(), second.best(), target.best(), KnownMass::Total(total))?;
     let weighing = weigh(&[blend.first, blend.second], Mass::from_g(args.division)?)?;
     let [first, other] = weighing.parts() else { return Err(super::Refusal("nothing to weigh".to_owned())) };
     let strength = as_applied(&[(first.weighed, stock), (other.weighed, second)])?;

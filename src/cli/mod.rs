@@ -21,7 +21,7 @@ mod read;
 mod run;
 mod scale;
 mod schema;
-mod shelf;
+mod shop;
 mod situation;
 mod sources;
 mod strand_test;

@@ -1,18 +1,30 @@
-use super::{BLOCKED, Outcome, Refusal, args::PlanArgs, output};
+use super::{
+    BLOCKED, Outcome,
+    args::PlanArgs,
+    output,
+    shop::{located, read_shape},
+};
 use crate::{
     reader::{Format, Problems},
     service, sheet,
 };
+use std::path::Path;
 
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
-    let located = |problems: Problems| {
-        let lines = problems.0.iter().map(|problem| format!("{name}: {problem}"));
-        Refusal(lines.collect::<Vec<_>>().join("\n"))
+    let format = Format::of_name(&name);
+    let problems = |problems: Problems| located(&name, &problems.located(&text, format));
+    let file = match service::shop_file(&text, format) {
+        // The path is meant from the folder of the file that names it.
+        Some(path) => {
+            let shop = read_shape(&args.file.parent().unwrap_or(Path::new("")).join(path))?;
+            service::parse_with_shop(&text, format, &shop)
+        }
+        None => service::parse(&text, format),
     };
-    let plan = service::plan_text(&text, Format::of_name(&name)).map_err(located)?;
+    let plan = file.and_then(|file| service::plan(&file)).map_err(problems)?;
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet(&plan),
         (false, true) => serde_json::to_string_pretty(&plan)? + "\n",

@@ -1,8 +1,8 @@
-use super::{Outcome, args::OutputArgs, output};
-use crate::service;
+use super::{Outcome, args::SchemaArgs, output};
+use crate::{service, shop};
 
-/// `foilwork schema`: the JSON Schema of a service file.
-pub(super) fn run(args: &OutputArgs) -> Outcome {
-    let text = serde_json::to_string_pretty(&service::schema())? + "\n";
-    output::deliver(text, 0, args)
+/// `foilwork schema`: the JSON Schema of a service file or a shop file.
+pub(super) fn run(args: &SchemaArgs) -> Outcome {
+    let schema = if args.shop { shop::schema() } else { service::schema() };
+    output::deliver(serde_json::to_string_pretty(&schema)? + "\n", 0, &args.output)
 }

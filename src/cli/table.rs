@@ -36,8 +36,8 @@ fn text(table: &DilutionTable) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!(
         "DILUTION  {} g in all, on a scale of {} g",
-        number(table.total_g, 3),
-        number(table.division_g, 4)
+        number(table.total.g(), 3),
+        number(table.division.g(), 4)
     ));
     let names = ["bottle", "target", "weigh", "diluent", "parts", "really gives"];
     sheet.table(&names, &[0, 1, 2, 3, 4, 5], table.rows.iter().map(cells).collect());
@@ -52,13 +52,13 @@ fn text(table: &DilutionTable) -> String {
 
 fn cells(row: &DilutionRow) -> Vec<String> {
     let percent = |value: f64| format!("{} %", number(value, 2));
-    let mut cells = vec![percent(row.stock_ww_percent), percent(row.target_ww_percent)];
+    let mut cells = vec![percent(row.stock.percent_ww()), percent(row.target.percent_ww())];
     match &row.weigh {
         Some(weigh) => cells.extend([
-            format!("{} g", number(weigh.stock_g, 4)),
-            format!("{} g", number(weigh.diluent_g, 4)),
+            format!("{} g", number(weigh.stock.g(), 4)),
+            format!("{} g", number(weigh.diluent.g(), 4)),
             weigh.diluent_parts.map_or_else(|| "all".to_owned(), |parts| number(parts, 2)),
-            format!("{:.2} %", weigh.true_strength_ww_percent),
+            format!("{:.2} %", weigh.strength.percent_ww()),
         ]),
         None => cells.extend(["-"; 4].map(str::to_owned)),
     }
@@ -72,7 +72,7 @@ struct FlatRow<'a> {
     target_ww_percent: f64,
     stock_g: Option<f64>,
     diluent_g: Option<f64>,
-    true_strength_ww_percent: Option<f64>,
+    strength_ww_percent: Option<f64>,
     diluent_parts: Option<f64>,
     refused: Option<&'a str>,
 }
@@ -82,11 +82,11 @@ fn csv(table: &DilutionTable) -> Result<String, Refusal> {
     for row in &table.rows {
         let weigh = row.weigh.as_ref();
         writer.serialize(FlatRow {
-            stock_ww_percent: row.stock_ww_percent,
-            target_ww_percent: row.target_ww_percent,
-            stock_g: weigh.map(|weigh| weigh.stock_g),
-            diluent_g: weigh.map(|weigh| weigh.diluent_g),
-            true_strength_ww_percent: weigh.map(|weigh| weigh.true_strength_ww_percent),
+            stock_ww_percent: row.stock.percent_ww(),
+            target_ww_percent: row.target.percent_ww(),
+            stock_g: weigh.map(|weigh| weigh.stock.g()),
+            diluent_g: weigh.map(|weigh| weigh.diluent.g()),
+            strength_ww_percent: weigh.map(|weigh| weigh.strength.percent_ww()),
             diluent_parts: weigh.and_then(|weigh| weigh.diluent_parts),
             refused: row.refused.as_deref(),
         })?;

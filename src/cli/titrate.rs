@@ -1,13 +1,12 @@
 use super::{Outcome, Refusal, args::TitrateArgs, output, read};
 use crate::{
     peroxide::{
-        Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval, permanganate,
-        read_glass, read_label,
+        Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval,
+        convert_interval_to, permanganate, read_glass,
     },
     quantity::{AmountConcentration, Normality, Volume},
-    service::Range,
     source::Interval,
-    text::Sheet,
+    text::{Sheet, number, span},
 };
 use serde::Serialize;
 
@@ -22,11 +21,11 @@ const SHOWN: [(StrengthUnit, usize); 4] = [
 /// What a titration came to, as data.
 #[derive(Serialize)]
 struct Report {
-    titre_ml: Range,
-    strength_mol_per_l: Range,
-    strength_wv_percent: Range,
-    strength_ww_percent: Range,
-    strength_volumes: Range,
+    titre_ml: Interval<f64>,
+    strength_mol_per_l: Interval<f64>,
+    strength_wv_percent: Interval<f64>,
+    strength_ww_percent: Interval<f64>,
+    strength_volumes: Interval<f64>,
     temperature_c: f64,
     no_tolerance_stated: Vec<&'static str>,
 }
@@ -62,7 +61,7 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
     };
     let [mol_per_l, percent_wv, percent_ww, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
     let report = Report {
-        titre_ml: range_of(titre, Volume::ml),
+        titre_ml: titre.map(Volume::ml),
         strength_mol_per_l: mol_per_l?,
         strength_wv_percent: percent_wv?,
         strength_ww_percent: percent_ww?,
@@ -103,7 +102,7 @@ impl Glass {
             match unit.parse().map_err(|error: crate::peroxide::ParseUnitError| failed(&error))? {
                 StrengthUnit::MolPerL => AmountConcentration::from_mol_per_l(value).map_err(|error| failed(&error)),
                 StrengthUnit::EqPerL => {
-                    Normality::from_eq_per_l(value).and_then(permanganate).map_err(|error| failed(&error))
+                    Normality::from_eq_per_l(value).map(permanganate).map_err(|error| failed(&error))
                 }
                 unit => Err(Refusal(format!("{NAME}: state the permanganate in mol/L or N, not in {unit}"))),
             }
@@ -121,17 +120,11 @@ impl Glass {
 
 /// A stated strength as the titration counts it; a label keeps all its readings as bounds.
 fn by_volume(text: &str, conditions: &Conditions) -> Result<Interval<AmountConcentration>, Refusal> {
-    let to_mol = |strength: Strength| convert_interval(strength, StrengthUnit::MolPerL, conditions);
-    let found = match read::option("--expect", text) {
-        Ok(StatedStrength::TradeLabel(label)) => {
-            let ww = read_label(label, conditions)?.spread()?;
-            let (low, best, high) = (to_mol(ww.low().into())?, to_mol(ww.best().into())?, to_mol(ww.high().into())?);
-            Interval::new(low.low(), best.best(), high.high())?
-        }
-        _ => to_mol(read::option("--expect", text)?)?,
+    let strength: Interval<Strength> = match read::option("--expect", text) {
+        Ok(label @ StatedStrength::TradeLabel(_)) => label.mass_fraction_under(conditions)?.into(),
+        _ => read::option::<Strength>("--expect", text)?.into(),
     };
-    let typed = |strength: Strength| AmountConcentration::from_mol_per_l(strength.number());
-    Ok(Interval::new(typed(found.low())?, typed(found.best())?, typed(found.high())?)?)
+    Ok(convert_interval_to(strength, conditions)?)
 }
 
 /// The bounds in another unit: those of the titration and those of the density together.
@@ -139,19 +132,17 @@ fn shown(
     strength: Interval<AmountConcentration>,
     unit: StrengthUnit,
     conditions: &Conditions,
-) -> Result<Range, Refusal> {
-    let to = |strength: AmountConcentration| convert_interval(strength.into(), unit, conditions);
-    let (low, best, high) = (to(strength.low())?.low(), to(strength.best())?.best(), to(strength.high())?.high());
-    Ok(Range { low: low.number(), best: best.number(), high: high.number() })
+) -> Result<Interval<f64>, Refusal> {
+    Ok(convert_interval(strength, unit, conditions)?.map(Strength::number))
 }
 
-fn range_of<Q: Copy + PartialOrd>(interval: Interval<Q>, number: impl Fn(Q) -> f64) -> Range {
-    Range { low: number(interval.low()), best: number(interval.best()), high: number(interval.high()) }
+fn words(found: &Interval<f64>, decimals: usize) -> String {
+    span(found, |value| number(value, decimals))
 }
 
 fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
     let mut sheet = Sheet::default();
-    let titre = report.titre_ml.words(3);
+    let titre = words(&report.titre_ml, 3);
     if expected {
         sheet.line(&format!("expect a titre of {titre} mL from a bottle of"));
     } else {
@@ -164,9 +155,9 @@ fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
         &report.strength_volumes,
     ];
     for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
-        sheet.line(&format!("  {} {unit}", found.words(decimals)));
+        sheet.line(&format!("  {} {unit}", words(found, decimals)));
     }
-    let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.name());
+    let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.code());
     sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));
     sheet.paragraph("Bounds: every stated tolerance off at once in the worst way, and the density.", 2);
     if !report.no_tolerance_stated.is_empty() {

@@ -1,7 +1,8 @@
-use super::{Outcome, Refusal, args::TonerArgs, output, read, swatch};
+use super::{Outcome, Refusal, args::TonerArgs, output, read, shop::read_with, swatch};
 use crate::{
-    colour::{Chart, Level, Shade, Swatch, Tone},
+    colour::{Level, Shade, Swatch, Tone},
     quantity::Mass,
+    shop::Shop,
     text::{Sheet, number},
     toner::{Exposed, MixPart, Outcome as Reach, Porosity, Target, TonerAnswer, TonerRequest, find_toner},
 };
@@ -10,7 +11,7 @@ use serde::Serialize;
 /// A toner search, as data.
 #[derive(Serialize)]
 struct Report<'a> {
-    chart: &'a str,
+    shop: Option<&'a str>,
     natural_level: Level,
     lifted_level: Level,
     target_level: Level,
@@ -31,20 +32,18 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
         let way_out = "lifting makes it lighter (swap the two?)";
         return Err(Refusal(format!("--lifted {lifted} is darker than --natural {natural}: {way_out}")));
     }
-    let text_of_chart = output::read(&args.chart)?;
-    let name = args.chart.to_string_lossy();
-    let chart = Chart::from_toml(&text_of_chart).map_err(|error| Refusal(format!("{name}: {error}")))?;
+    let (shop, ()) = read_with(&args.shop, |_| Ok(()))?;
     let porosity = if args.porous { Porosity::Porous } else { Porosity::Normal };
     let answer = find_toner(&TonerRequest {
         exposed: Exposed::lightened(natural, lifted).with_porosity(porosity),
         target: Target::Look { level: target, tone: tone.clone() },
-        shades: chosen(&chart, args)?,
+        shades: chosen(&shop, args)?,
         most_shades: args.most_shades,
         bowl: Mass::from_g(args.bowl)?,
         division: Mass::from_g(args.division)?,
     })?;
     let report = Report {
-        chart: chart.name(),
+        shop: shop.name.as_deref(),
         natural_level: natural,
         lifted_level: lifted,
         target_level: target,
@@ -53,23 +52,23 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
         answer: &answer,
         notice: Swatch::NOTICE,
     };
-    output::report(&args.report, &report, || text(&report, &answer, &chart))
+    output::report(&args.report, &report, || text(&report, &answer, &shop))
 }
 
-/// The shades named, or all of the chart.
-fn chosen<'a>(chart: &'a Chart, args: &TonerArgs) -> Result<Vec<&'a Shade>, Refusal> {
-    let Some(codes) = &args.shades else { return Ok(chart.shades().collect()) };
+/// The shades named, or all of the shop.
+fn chosen<'a>(shop: &'a Shop, args: &TonerArgs) -> Result<Vec<&'a Shade>, Refusal> {
+    let Some(codes) = &args.shades else { return Ok(shop.colours().collect()) };
     let find = |code: &str| {
-        let unknown = || Refusal(format!("--shades: the chart has no shade {code:?} (write codes as the chart does)"));
-        chart.shade(code).ok_or_else(unknown)
+        let unknown = || Refusal(format!("--shades: the shop has no shade {code:?} (write codes as the shop does)"));
+        shop.shade(code).map(|one| &one.shade).ok_or_else(unknown)
     };
     codes.split(',').map(|code| find(code.trim())).collect()
 }
 
-fn text(report: &Report<'_>, answer: &TonerAnswer, chart: &Chart) -> String {
+fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     let best = &answer.best;
     let mut sheet = Sheet::default();
-    sheet.title(&format!("TONER  {}", report.chart));
+    sheet.title(format!("TONER  {}", report.shop.unwrap_or_default()).trim_end());
     sheet.paragraph(&format!("natural {}, lifted to {}", report.natural_level, report.lifted_level), 2);
     let wanted = format!("wanted {}, {}: {}", report.target_level, report.target_tone, swatch::line(&answer.target));
     sheet.paragraph(&wanted, 2);
@@ -79,8 +78,8 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, chart: &Chart) -> String {
         Reach::NearestOnly => "*** CANNOT BE REACHED from these shades on this hair; the nearest is ***",
         Reach::AlreadyNearer => "*** LEAVE IT: untoned it is nearer than under any mix; the nearest is ***",
     });
-    let rows = best.parts.iter().map(|part| weigh(part, chart)).collect();
-    sheet.table(&["  ", "shade", "weigh", "what the chart says"], &[2], rows);
+    let rows = best.parts.iter().map(|part| weigh(part, shop)).collect();
+    sheet.table(&["  ", "shade", "weigh", "what the shop says"], &[2], rows);
     sheet.paragraph(&format!("  predicted {}", swatch::line(&best.predicted)), 4);
     sheet.paragraph(&format!("  left to the target: CIEDE2000 {}", best.residual), 4);
     sheet.paragraph(&format!("  without toner: CIEDE2000 {}", answer.before), 4);
@@ -103,17 +102,13 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, chart: &Chart) -> String {
     sheet.finish()
 }
 
-/// What to weigh, with the developer that the chart allows.
-fn weigh(part: &MixPart, chart: &Chart) -> Vec<String> {
-    let entry = chart.entries().iter().find(|(shade, _)| shade.code() == part.code);
+/// What to weigh, with the developer that its own instructions allow.
+fn weigh(part: &MixPart, shop: &Shop) -> Vec<String> {
     let mut says = Vec::new();
-    if let Some((shade, facts)) = entry {
-        says.push(format!("{}, {}", shade.level(), shade.tone()));
-        says.extend(facts.developer_parts.map(|parts| format!("1:{}", parts.normalize())));
-        if !facts.developers.is_empty() {
-            let strengths: Vec<_> = facts.developers.iter().map(|one| number(one.percent_ww(), 2)).collect();
-            says.push(format!("developer {} % w/w", strengths.join(" or ")));
-        }
+    if let Some(one) = shop.shade(&part.code) {
+        says.push(format!("{}, {}", one.shade.level(), one.shade.tone()));
+        says.extend(one.ratio.as_ref().map(ToString::to_string));
+        says.extend(one.limits.strongest.map(|strongest| format!("developer up to {strongest}")));
     }
     vec![String::new(), part.code.clone(), format!("{} g", number(part.mass.g(), 3)), says.join("; ")]
 }

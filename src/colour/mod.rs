@@ -7,9 +7,6 @@
 mod absorption;
 mod arithmetic;
 mod assumptions;
-mod chart;
-mod chart_error;
-mod chart_row;
 mod coordinate;
 mod difference;
 mod dye;
@@ -36,9 +33,6 @@ mod white;
 pub use arithmetic::{
     ArithmeticError, WhiteBlend, blended_level, formula_level, lift_needed, result_level, white_blend,
 };
-pub use chart::Chart;
-pub use chart_error::{ChartError, ChartProblem};
-pub use chart_row::ShelfFacts;
 pub use coordinate::{Chroma, Lightness, Redness, Yellowness};
 pub use difference::{Difference, MixedWhites};
 pub use gradient::{

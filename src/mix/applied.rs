@@ -1,5 +1,6 @@
 use crate::{
-    quantity::{Mass, MassFraction, Quantity},
+    peroxide::mean_strength,
+    quantity::{Mass, MassFraction},
     source::Interval,
 };
 
@@ -42,27 +43,5 @@ pub enum AsAppliedError {
 ///
 /// Conservation of solute mass; no tabulated value.
 pub fn as_applied(parts: &[(Mass, Interval<MassFraction>)]) -> Result<Interval<MassFraction>, AsAppliedError> {
-    let mean = |bound: fn(&Interval<MassFraction>) -> MassFraction| weighted_mean(parts, bound);
-    Ok(Interval::ordered(mean(Interval::low)?, mean(Interval::best)?, mean(Interval::high)?))
-}
-
-/// Never outside the weakest and the strongest part, also not in the last bit.
-fn weighted_mean(
-    parts: &[(Mass, Interval<MassFraction>)],
-    bound: fn(&Interval<MassFraction>) -> MassFraction,
-) -> Result<MassFraction, AsAppliedError> {
-    let (mut total, mut solute) = (0.0, 0.0);
-    let (mut weakest, mut strongest) = (f64::INFINITY, f64::NEG_INFINITY);
-    for (mass, strength) in parts.iter().filter(|(mass, _)| mass.g() > 0.0) {
-        let percent = bound(strength).percent_ww();
-        total += mass.g();
-        solute += mass.g() * percent;
-        weakest = percent.min(weakest);
-        strongest = percent.max(strongest);
-    }
-    if total > 0.0 {
-        Ok(MassFraction::nearest((solute / total).max(weakest).min(strongest)))
-    } else {
-        Err(AsAppliedError::Empty)
-    }
+    mean_strength(parts.iter().map(|&(mass, strength)| (strength, mass))).ok_or(AsAppliedError::Empty)
 }

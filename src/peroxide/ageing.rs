@@ -5,7 +5,7 @@ use super::{
 };
 use crate::{
     quantity::{Duration, InvalidQuantity, LossRate},
-    source::{Interval, InvalidInterval},
+    source::Interval,
 };
 
 /// Why ageing cannot be worked out.
@@ -20,7 +20,7 @@ pub enum AgeingError {
         /// The lowest the later reading can be.
         later: Strength,
     },
-    /// Nothing to wait for.
+    /// No wait.
     #[error("{fresh} is below {wanted} already: ask for a strength below it")]
     AlreadyBelow {
         /// The strength now.
@@ -28,7 +28,7 @@ pub enum AgeingError {
         /// The strength waited for.
         wanted: Strength,
     },
-    /// Division by nothing.
+    /// A zero to divide by.
     #[error("the {what} is zero: give more than 0")]
     Nothing {
         /// What.
@@ -37,9 +37,6 @@ pub enum AgeingError {
     /// A result that cannot be.
     #[error(transparent)]
     Quantity(#[from] InvalidQuantity),
-    /// Bounds out of order; does not happen with bounds in order.
-    #[error(transparent)]
-    Interval(#[from] InvalidInterval),
 }
 
 /// The strength after storage, by first-order loss at a rate that the user measured.
@@ -48,9 +45,9 @@ pub enum AgeingError {
 /// it was measured in. [`loss_rate`] gets it from two assays. In a strength by mass the oxygen that leaves the bottle is
 /// allowed for; a strength by volume takes the volume as unchanged.
 ///
-/// # Errors
+/// # Units
 ///
-/// [`AgeingError`] never with quantities in range.
+/// Strength in its own unit, rate per day; the bounds of both are carried over.
 ///
 /// # Example
 ///
@@ -60,7 +57,7 @@ pub enum AgeingError {
 /// // OpenStax: half is lost in 6.00 h at 40 C, a catalysed solution and no developer.
 /// let rate = Interval::exact(LossRate::from_half_life(Duration::from_h(6.0)?)?);
 /// let fresh = Interval::exact(AmountConcentration::from_mol_per_l(1.0)?);
-/// let later = strength_after(fresh, rate, Duration::from_h(18.0)?)?;
+/// let later = strength_after(fresh, rate, Duration::from_h(18.0)?);
 /// assert_eq!(format!("{:.3}", later.best()), "0.125 mol/L");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -72,9 +69,8 @@ pub fn strength_after<Q: StrengthQuantity>(
     fresh: Interval<Q>,
     rate: Interval<LossRate>,
     elapsed: Duration,
-) -> Result<Interval<Q>, AgeingError> {
-    let at = |fresh: Q, rate: LossRate| aged(fresh, (-rate.per_day() * elapsed.days()).exp());
-    Ok(Interval::new(at(fresh.low(), rate.high())?, at(fresh.best(), rate.best())?, at(fresh.high(), rate.low())?)?)
+) -> Interval<Q> {
+    fresh.combine(rate, |fresh, rate| aged(fresh, (-rate.per_day() * elapsed.days()).exp()))
 }
 
 /// The rate of loss between two assays of one bottle.
@@ -101,61 +97,85 @@ pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
     if elapsed.days() == 0.0 {
         return Err(AgeingError::Nothing { what: "time between the assays" });
     }
-    if first.low().number() == 0.0 || later.low().number() == 0.0 {
+    if first.low().in_unit() == 0.0 || later.low().in_unit() == 0.0 {
         return Err(AgeingError::Nothing { what: "lower bound of a strength" });
     }
     if later.low() > first.high() {
         return Err(AgeingError::Rising { first: first.high().into(), later: later.low().into() });
     }
-    // Within the bounds nothing may have been lost, but nothing was gained.
-    let rate = |first: Q, later: Q| LossRate::from_per_day((-kept(first, later).ln() / elapsed.days()).max(0.0));
-    Ok(Interval::new(
-        rate(first.low(), later.high())?,
-        rate(first.best(), later.best())?,
-        rate(first.high(), later.low())?,
-    )?)
+    // Within the bounds it may be that none was lost, but none was gained.
+    Ok(first.try_combine(later, |first, later| {
+        LossRate::from_per_day((-kept(first, later).ln() / elapsed.days()).max(0.0))
+    })?)
 }
 
 /// How long until a bottle has fallen to a strength.
 ///
+/// A bottle that may be at that strength already, within its bounds, has a lower bound of no time at all.
+///
+/// # Units
+///
+/// Strengths in their own unit, rate per day.
+///
 /// # Errors
 ///
-/// [`AgeingError`] when it is already below, or nothing is lost.
+/// [`AgeingError`] when the best estimate is already below, or the rate or the strength to wait for may be zero.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::time_until, quantity::{AmountConcentration, LossRate}, source::Interval};
+///
+/// let [fresh, wanted] = [1.0, 0.5].map(AmountConcentration::from_mol_per_l);
+/// let rate = Interval::exact(LossRate::from_per_day(0.1)?);
+/// let wait = time_until(Interval::exact(fresh?), wanted?, rate)?;
+/// assert_eq!(format!("{:.2}", wait.best().days()), "6.93"); // ln 2 / 0.1
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// As [`strength_after`], solved for the time.
 pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
-    fresh: Q,
+    fresh: Interval<Q>,
     wanted: Q,
-    rate: LossRate,
-) -> Result<Duration, AgeingError> {
-    if rate.per_day() == 0.0 {
+    rate: Interval<LossRate>,
+) -> Result<Interval<Duration>, AgeingError> {
+    if rate.low().per_day() == 0.0 {
         return Err(AgeingError::Nothing { what: "loss rate" });
     }
-    if wanted.number() == 0.0 {
+    if wanted.in_unit() == 0.0 {
         return Err(AgeingError::Nothing { what: "strength to wait for" });
     }
-    if wanted > fresh {
-        return Err(AgeingError::AlreadyBelow { fresh: fresh.into(), wanted: wanted.into() });
+    if wanted > fresh.best() {
+        return Err(AgeingError::AlreadyBelow { fresh: fresh.best().into(), wanted: wanted.into() });
     }
-    Ok(Duration::from_days((-kept(fresh, wanted).ln() / rate.per_day()).max(0.0))?)
+    let time = |fresh: Q, rate: LossRate| {
+        // Where the lower bound is below already, the wait is over.
+        let kept = if fresh > wanted { kept(fresh, wanted) } else { 1.0 };
+        Duration::from_days((-kept.ln() / rate.per_day()).max(0.0))
+    };
+    Ok(fresh.try_combine(rate, time)?)
 }
 
 /// Oxygen lost for each gram of peroxide that decays.
 const OXYGEN_SHARE: f64 = OXYGEN_G_PER_MOL / PEROXIDE_G_PER_MOL;
 
 /// The strength once a share of the peroxide is left.
-fn aged<Q: StrengthQuantity>(fresh: Q, left: f64) -> Result<Q, InvalidQuantity> {
-    if !Q::UNIT.is_by_mass() {
-        return Q::checked(fresh.number() * left);
+fn aged<Q: StrengthQuantity>(fresh: Q, left: f64) -> Q {
+    if !Q::STRENGTH_UNIT.is_by_mass() {
+        return Q::nearest(fresh.in_unit() * left);
     }
-    let before = to_percent_ww(fresh.number(), Q::UNIT) / 100.0;
+    let before = to_percent_ww(fresh.in_unit(), Q::STRENGTH_UNIT) / 100.0;
     let after = before * left / (1.0 - before * (1.0 - left) * OXYGEN_SHARE);
-    Q::checked(from_percent_ww(100.0 * after, Q::UNIT))
+    Q::nearest(from_percent_ww(100.0 * after, Q::STRENGTH_UNIT))
 }
 
 /// The share of the peroxide left between two strengths: the inverse of [`aged`].
 fn kept<Q: StrengthQuantity>(first: Q, later: Q) -> f64 {
-    if !Q::UNIT.is_by_mass() {
-        return later.number() / first.number();
+    if !Q::STRENGTH_UNIT.is_by_mass() {
+        return later.in_unit() / first.in_unit();
     }
-    let [before, after] = [first, later].map(|strength| to_percent_ww(strength.number(), Q::UNIT) / 100.0);
+    let [before, after] = [first, later].map(|strength| to_percent_ww(strength.in_unit(), Q::STRENGTH_UNIT) / 100.0);
     after * (1.0 - before * OXYGEN_SHARE) / (before * (1.0 - after * OXYGEN_SHARE))
 }

@@ -2,7 +2,7 @@ use crate::quantity::{InvalidQuantity, Mass, MassFraction};
 
 /// The one amount that is known; the rest is worked out.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Amount {
+pub enum KnownMass {
     /// How much is wanted altogether.
     Total(Mass),
     /// How much of the first part there is.
@@ -58,7 +58,7 @@ pub enum BlendError {
         /// Strongest part.
         strongest: MassFraction,
     },
-    /// Nothing is asked for.
+    /// An amount of zero is asked for.
     #[error("the {what} is zero: give a mass above 0 g")]
     Nothing {
         /// Which mass.
@@ -88,16 +88,16 @@ pub enum BlendError {
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target lies outside the two strengths, nothing is asked for, or the known part cannot be in
+/// [`BlendError`] when the target lies outside the two strengths, the amount asked for is zero, or the known part cannot be in
 /// the blend.
 ///
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::{Amount, blend_two}, quantity::{Mass, MassFraction}};
+/// use foilwork::{peroxide::{KnownMass, blend_two}, quantity::{Mass, MassFraction}};
 ///
 /// let [six, twelve, nine] = [6.0, 12.0, 9.0].map(MassFraction::from_percent_ww);
-/// let blend = blend_two(six?, twelve?, nine?, Amount::Total(Mass::from_g(80.0)?))?;
+/// let blend = blend_two(six?, twelve?, nine?, KnownMass::Total(Mass::from_g(80.0)?))?;
 /// assert_eq!((blend.first.g(), blend.second.g()), (40.0, 40.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -110,12 +110,12 @@ pub fn blend_two(
     first: MassFraction,
     second: MassFraction,
     target: MassFraction,
-    known: Amount,
+    known: KnownMass,
 ) -> Result<TwoPartBlend, BlendError> {
     let (what, mass) = match known {
-        Amount::Total(mass) => ("total", mass),
-        Amount::First(mass) => ("amount of the first part", mass),
-        Amount::Second(mass) => ("amount of the second part", mass),
+        KnownMass::Total(mass) => ("total", mass),
+        KnownMass::First(mass) => ("amount of the first part", mass),
+        KnownMass::Second(mass) => ("amount of the second part", mass),
     };
     if mass == Mass::ZERO {
         return Err(BlendError::Nothing { what });
@@ -128,16 +128,16 @@ pub fn blend_two(
         return Err(BlendError::BelowWeakest { target, weakest, strongest });
     }
     let (w1, w2, w) = (first.percent_ww(), second.percent_ww(), target.percent_ww());
-    // Shares of the first and of the second part, both of one sign; equal strengths leave nothing to share.
+    // Shares of the first and of the second part, both of one sign; equal strengths leave no difference to share.
     let (a, b) = if w1 == w2 { (1.0, 0.0) } else { ((w - w2).abs(), (w1 - w).abs()) };
     match known {
-        Amount::Total(total) => {
+        KnownMass::Total(total) => {
             let first = total.times(a / (a + b))?;
             Ok(TwoPartBlend { first, second: total.minus_or_zero(first) })
         }
-        Amount::First(_) if a == 0.0 => Err(BlendError::PartUnused { target, strength: first }),
-        Amount::Second(_) if b == 0.0 => Err(BlendError::PartUnused { target, strength: second }),
-        Amount::First(first) => Ok(TwoPartBlend { first, second: first.times(b / a)? }),
-        Amount::Second(second) => Ok(TwoPartBlend { first: second.times(a / b)?, second }),
+        KnownMass::First(_) if a == 0.0 => Err(BlendError::PartUnused { target, strength: first }),
+        KnownMass::Second(_) if b == 0.0 => Err(BlendError::PartUnused { target, strength: second }),
+        KnownMass::First(first) => Ok(TwoPartBlend { first, second: first.times(b / a)? }),
+        KnownMass::Second(second) => Ok(TwoPartBlend { first: second.times(a / b)?, second }),
     }
 }

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::{
     quantity::{
-        AmountConcentration, Density, InvalidQuantity, MassConcentration, MassFraction, Normality, OxygenVolumes,
+        AmountConcentration, InvalidQuantity, MassConcentration, MassFraction, Normality, OxygenVolumes, Quantity,
         Temperature, Volume,
     },
     source::Interval,
@@ -50,7 +50,7 @@ pub enum MakeUpError {
         /// Strength asked for.
         target: Strength,
     },
-    /// Nothing is asked for.
+    /// An amount of zero is asked for.
     #[error("the {what} is zero: give more than 0")]
     Nothing {
         /// What.
@@ -97,7 +97,7 @@ pub fn make_up<Q: VolumeStrength>(stock: Q, target: Q, known: KnownVolume) -> Re
     if target > stock {
         return Err(MakeUpError::TargetAboveStock { stock: stock.into(), target: target.into() });
     }
-    let (from, to) = (stock.number(), target.number());
+    let (from, to) = (stock.in_unit(), target.in_unit());
     match known {
         KnownVolume::Total(v) if v.ml() == 0.0 => Err(MakeUpError::Nothing { what: "total volume" }),
         KnownVolume::Stock(v) if v.ml() == 0.0 => Err(MakeUpError::Nothing { what: "volume of stock" }),
@@ -110,17 +110,36 @@ pub fn make_up<Q: VolumeStrength>(stock: Q, target: Q, known: KnownVolume) -> Re
 
 /// The strength after a volume of stock is made up to the mark.
 ///
+/// # Units
+///
+/// Volumes in mL; the strength keeps its unit.
+///
 /// # Errors
 ///
 /// [`MakeUpError`] when the mark is zero or below the volume of stock.
-pub fn made_up<Q: VolumeStrength>(stock: Q, taken: Volume, total: Volume) -> Result<Q, MakeUpError> {
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::strength_after_make_up, quantity::{MassConcentration, Volume}};
+///
+/// let stock = MassConcentration::from_percent_wv(3.0)?;
+/// let weak = strength_after_make_up(stock, Volume::from_ml(417.0)?, Volume::from_ml(10_000.0)?)?;
+/// assert_eq!(format!("{:.4}", weak.percent_wv()), "0.1251");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Conservation of the solute.
+pub fn strength_after_make_up<Q: VolumeStrength>(stock: Q, taken: Volume, total: Volume) -> Result<Q, MakeUpError> {
     if total.ml() == 0.0 {
         return Err(MakeUpError::Nothing { what: "total volume" });
     }
     if taken > total {
         return Err(MakeUpError::AboveMark { taken, total });
     }
-    Ok(Q::checked(stock.number() * taken.ml() / total.ml())?)
+    Ok(Q::from_unit(stock.in_unit() * taken.ml() / total.ml())?)
 }
 
 /// A clear solution diluted with water by measuring cylinder.
@@ -135,11 +154,11 @@ pub struct VolumeDilution {
 }
 
 impl VolumeDilution {
-    /// How much the volume shrinks on mixing: stock and water less the total, by the best densities.
+    /// How much the volume shrinks on mixing: stock and water less the total. Below about 20 % w/w it is smaller than the
+    /// uncertainty of the densities, so the lower bound is 0 mL there.
     #[must_use]
-    pub fn contraction(&self) -> Volume {
-        let shrunk = self.stock.best().ml() + self.water.best().ml() - self.total.ml();
-        Volume::from_ml(shrunk.max(0.0)).unwrap_or(self.total)
+    pub fn contraction(&self) -> Interval<Volume> {
+        self.stock.combine(self.water, |stock, water| Volume::nearest(stock.ml() + water.ml() - self.total.ml()))
     }
 }
 
@@ -153,7 +172,7 @@ impl VolumeDilution {
 ///
 /// # Errors
 ///
-/// [`PourError`] when the target is above the stock, nothing is asked for, or there is no density.
+/// [`PourError`] when the target is above the stock, the amount asked for is zero, or there is no density.
 ///
 /// # Example
 ///
@@ -185,18 +204,10 @@ pub fn dilute_volume(
     let (of_stock, of_target) = (density(stock, temperature)?, density(target, temperature)?);
     let of_water = density(MassFraction::ZERO, temperature)?.best().g_per_ml();
     let share = if stock == MassFraction::ZERO { 0.0 } else { target.fraction() / stock.fraction() };
-    let ml = |target_density: f64, stock_density: f64, water_density: f64| {
-        let mass = total.ml() * target_density;
-        (Volume::from_ml(mass * share / stock_density), Volume::from_ml(mass * (1.0 - share) / water_density))
-    };
-    let rho = |interval: Interval<Density>| {
-        [interval.low().g_per_ml(), interval.best().g_per_ml(), interval.high().g_per_ml()]
-    };
-    let ([t_low, t_best, t_high], [s_low, s_best, s_high]) = (rho(of_target), rho(of_stock));
-    let (low, best, high) = (ml(t_low, s_high, of_water), ml(t_best, s_best, of_water), ml(t_high, s_low, of_water));
-    Ok(VolumeDilution {
-        stock: Interval::new(low.0?, best.0?, high.0?)?,
-        water: Interval::new(low.1?, best.1?, high.1?)?,
-        total,
-    })
+    let measured = of_target.try_combine(of_stock, |target, stock| {
+        Volume::from_ml(total.ml() * target.g_per_ml() * share / stock.g_per_ml())
+    })?;
+    let water =
+        of_target.try_map(|target| Volume::from_ml(total.ml() * target.g_per_ml() * (1.0 - share) / of_water))?;
+    Ok(VolumeDilution { stock: measured, water, total })
 }

@@ -29,7 +29,7 @@ impl SolutionDensity {
         Self::Measured(Interval::exact(density))
     }
 
-    /// What kind of ground the density stands on.
+    /// The basis of the density.
     #[must_use]
     pub const fn basis(self) -> Basis {
         match self {

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     quantity::{InvalidQuantity, MassFraction},
-    source::{Interval, InvalidInterval},
+    source::Interval,
 };
 
 /// Why a strength cannot be put into another unit.
@@ -26,9 +26,6 @@ pub enum ConversionError {
         /// The strength that was given.
         strength: Strength,
     },
-    /// Bounds out of order; does not happen with densities that are positive.
-    #[error(transparent)]
-    Interval(#[from] InvalidInterval),
 }
 
 /// Puts a strength into another unit, keeping both types visible.
@@ -64,11 +61,11 @@ pub fn convert_to<To: StrengthQuantity>(
     strength: impl StrengthQuantity + Into<Strength>,
     conditions: &Conditions,
 ) -> Result<To, ConversionError> {
-    Ok(To::checked(number(strength.number(), unit_of(&strength), To::UNIT, conditions)?)?)
+    Ok(To::from_unit(number(strength.in_unit(), unit_of(&strength), To::STRENGTH_UNIT, conditions)?)?)
 }
 
 const fn unit_of<Q: StrengthQuantity>(_: &Q) -> StrengthUnit {
-    Q::UNIT
+    Q::STRENGTH_UNIT
 }
 
 /// Puts a strength into another unit chosen while the program runs: the best value.
@@ -95,9 +92,9 @@ pub fn convert(strength: Strength, to: StrengthUnit, conditions: &Conditions) ->
     Ok(Strength::of(number(strength.number(), strength.unit(), to, conditions)?, to)?)
 }
 
-/// Puts a strength into another unit, with the bounds that come from the density.
+/// Puts a strength into another unit, with the bounds that come from the density and those that it has already.
 ///
-/// Exact (no width) when no density stands between the two units.
+/// Exact (no width) when the strength is and no density stands between the two units.
 ///
 /// # Errors
 ///
@@ -120,6 +117,47 @@ pub fn convert(strength: Strength, to: StrengthUnit, conditions: &Conditions) ->
 /// As for [`convert_to`]; the bounds are those of [`density`](super::density) or of the
 /// [`SolutionDensity`](super::SolutionDensity) in use.
 pub fn convert_interval(
+    strength: impl Into<Interval<Strength>>,
+    to: StrengthUnit,
+    conditions: &Conditions,
+) -> Result<Interval<Strength>, ConversionError> {
+    let strength = strength.into();
+    let best = with_bounds(strength.best(), to, conditions)?;
+    if strength.is_exact() {
+        return Ok(best);
+    }
+    let [low, high] = [strength.low(), strength.high()].map(|bound| with_bounds(bound, to, conditions));
+    Ok(best.widened_to(low?).widened_to(high?))
+}
+
+/// [`convert_interval`] to a unit that the type names, as [`convert_to`].
+///
+/// # Errors
+///
+/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::{Conditions, convert_interval_to}, quantity::{AmountConcentration, MassFraction}};
+/// use foilwork::source::Interval;
+///
+/// let titrated = [0.87, 0.88, 0.89].map(AmountConcentration::from_mol_per_l);
+/// let [low, best, high] = titrated;
+/// let bottle = convert_interval_to::<MassFraction>(Interval::new(low?, best?, high?)?, &Conditions::default())?;
+/// assert_eq!(format!("{:.2} to {:.2}", bottle.low(), bottle.high()), "2.93 % w/w to 3.00 % w/w");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn convert_interval_to<To: StrengthQuantity>(
+    strength: impl Into<Interval<Strength>>,
+    conditions: &Conditions,
+) -> Result<Interval<To>, ConversionError> {
+    let found = convert_interval(strength, To::STRENGTH_UNIT, conditions)?;
+    Ok(found.map(|strength| To::nearest(strength.number())))
+}
+
+/// One strength in another unit, with the bounds of the density.
+fn with_bounds(
     strength: Strength,
     to: StrengthUnit,
     conditions: &Conditions,
@@ -136,25 +174,9 @@ pub fn convert_interval(
         } else {
             best.number() * factor
         };
-        Strength::of(shifted, to)
+        Strength::nearest(shifted, to)
     };
-    let (low, high) = if to.is_by_mass() { (bound(high)?, bound(low)?) } else { (bound(low)?, bound(high)?) };
-    Ok(Interval::new(low, best, high)?)
-}
-
-/// The mass fraction of a strength with its bounds.
-///
-/// # Errors
-///
-/// [`ConversionError`] when a density is needed and unknown, or the result is out of range.
-pub(crate) fn mass_fraction_interval(
-    strength: Strength,
-    conditions: &Conditions,
-) -> Result<Interval<MassFraction>, ConversionError> {
-    let found = convert_interval(strength, StrengthUnit::PercentWw, conditions)?;
-    let [low, best, high] =
-        [found.low(), found.best(), found.high()].map(|s| MassFraction::from_percent_ww(s.number()));
-    Ok(Interval::new(low?, best?, high?)?)
+    Ok(Interval::ordered(bound(low), best, bound(high)))
 }
 
 /// The whole conversion on plain numbers. The input is taken as checked; the result still has to be.

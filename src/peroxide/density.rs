@@ -1,6 +1,6 @@
 use super::cubic::Cubic;
 use crate::{
-    quantity::{Density, MassFraction, Temperature},
+    quantity::{Density, MassFraction, Quantity, Temperature},
     source::Interval,
 };
 
@@ -64,12 +64,17 @@ pub fn density(strength: MassFraction, temperature: Temperature) -> Result<Inter
     if strength.percent_ww() > MAX_STRENGTH_WW {
         return Err(DensityError::Strength { strength });
     }
-    let best = cubic.at(strength.fraction());
-    let half = half_width(strength.percent_ww());
-    // Between 0.98 and 1.31 g/mL by construction, so the checks cannot fail.
-    let bounds = [best - half, best, best + half].map(Density::from_g_per_ml);
-    let [Ok(low), Ok(best), Ok(high)] = bounds else { return Err(DensityError::Strength { strength }) };
-    Interval::new(low, best, high).map_err(|_| DensityError::Strength { strength })
+    let (best, half) = (cubic.at(strength.fraction()), half_width(strength.percent_ww()));
+    Ok(Interval::ordered(best - half, best, best + half).map(Density::nearest))
+}
+
+/// The density of a solution whose strength has bounds.
+pub(crate) fn density_of(
+    strength: Interval<MassFraction>,
+    temperature: Temperature,
+) -> Result<Interval<Density>, DensityError> {
+    let [low, best, high] = strength.to_array().map(|strength| density(strength, temperature));
+    Ok(best?.widened_to(low?).widened_to(high?))
 }
 
 /// The cubic of aqueous peroxide where it is known.

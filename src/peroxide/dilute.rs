@@ -1,4 +1,4 @@
-use super::blend::{Amount, BlendError, TwoPartBlend, blend_two};
+use super::blend::{BlendError, KnownMass, TwoPartBlend, blend_two};
 use crate::quantity::{Mass, MassFraction};
 
 /// Stock and diluent, weighed.
@@ -34,7 +34,7 @@ impl From<TwoPartBlend> for Dilution {
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target is above the stock, or nothing is asked for.
+/// [`BlendError`] when the target is above the stock, or the amount asked for is zero.
 ///
 /// # Example
 ///
@@ -52,7 +52,7 @@ impl From<TwoPartBlend> for Dilution {
 /// Conservation of solute mass; no tabulated value.
 #[inline]
 pub fn dilute(stock: MassFraction, target: MassFraction, total: Mass) -> Result<Dilution, BlendError> {
-    dilute_known(stock, target, Amount::Total(total))
+    dilute_known(stock, target, KnownMass::Total(total))
 }
 
 /// The same with any one amount known: all of it, the stock that is left, or the diluent that is at hand.
@@ -63,20 +63,20 @@ pub fn dilute(stock: MassFraction, target: MassFraction, total: Mass) -> Result<
 ///
 /// # Errors
 ///
-/// [`BlendError`] when the target is above the stock, nothing is asked for, or the known part cannot be in the blend.
+/// [`BlendError`] when the target is above the stock, the amount asked for is zero, or the known part cannot be in the blend.
 ///
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::{Amount, dilute_known}, quantity::{Mass, MassFraction}};
+/// use foilwork::{peroxide::{KnownMass, dilute_known}, quantity::{Mass, MassFraction}};
 ///
 /// // 40 g of 12 % are left: how much water makes 3 % of them?
 /// let (stock, target) = (MassFraction::from_percent_ww(12.0)?, MassFraction::from_percent_ww(3.0)?);
-/// let blend = dilute_known(stock, target, Amount::First(Mass::from_g(40.0)?))?;
+/// let blend = dilute_known(stock, target, KnownMass::First(Mass::from_g(40.0)?))?;
 /// assert_eq!((blend.diluent.g(), blend.total().g()), (120.0, 160.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[inline]
-pub fn dilute_known(stock: MassFraction, target: MassFraction, known: Amount) -> Result<Dilution, BlendError> {
+pub fn dilute_known(stock: MassFraction, target: MassFraction, known: KnownMass) -> Result<Dilution, BlendError> {
     blend_two(stock, MassFraction::ZERO, target, known).map(Dilution::from)
 }

@@ -62,19 +62,19 @@ fn fill(entries: &[Entry], total: f64, places: usize) -> Fill {
 pub(crate) fn cheapest(entries: &mut [Entry], total: f64, places: usize) -> Filled {
     let size = entries.iter().fold(0.0_f64, |size, entry| size.max(entry.excess.abs()));
     // Rounding of the sums: a fill is on target when its mean strength is within a few last bits.
-    let nothing = 8.0 * f64::EPSILON * total * (size + f64::MIN_POSITIVE);
+    let zero = 8.0 * f64::EPSILON * total * (size + f64::MIN_POSITIVE);
 
     entries.sort_unstable_by(|a, b| a.excess.total_cmp(&b.excess).then(a.cost.total_cmp(&b.cost)));
     let mut weak = fill(entries, total, places);
     entries.sort_unstable_by(|a, b| b.excess.total_cmp(&a.excess).then(a.cost.total_cmp(&b.cost)));
     let mut strong = fill(entries, total, places);
-    if weak.excess > nothing || strong.excess < -nothing {
+    if weak.excess > zero || strong.excess < -zero {
         return Filled::OutOfReach { weakest: weak.excess / total, strongest: strong.excess / total };
     }
-    if strong.excess <= nothing {
+    if strong.excess <= zero {
         return Filled::Best(strong);
     }
-    while weak.excess < -nothing {
+    while weak.excess < -zero {
         let lambda = (strong.cost - weak.cost) / (strong.excess - weak.excess);
         let reduced = |entry: &Entry| entry.cost - lambda * entry.excess;
         entries.sort_unstable_by(|a, b| reduced(a).total_cmp(&reduced(b)));

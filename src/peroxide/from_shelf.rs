@@ -1,58 +1,28 @@
 use super::{
     blend::BlendError,
     fill::{Entry, Fill, Filled, cheapest},
+    mixing::mean_strength,
     search::{fewest, least_left},
     shelf::{Shelf, ShelfError, Stock},
 };
-use crate::quantity::{Mass, MassFraction};
+use crate::{
+    choice::choice,
+    quantity::{Mass, MassFraction, Quantity},
+    source::Interval,
+};
 
-/// What makes one blend better than another.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
-pub enum Objective {
-    /// Least cost, at the prices of the shelf.
-    #[default]
-    LeastCost,
-    /// Fewest bottles used; among those, least cost.
-    FewestBottles,
-    /// Least left over in the bottles used (a stock without an amount in hand leaves nothing); then fewest bottles, then
-    /// least cost.
-    LeastLeftover,
-}
-
-impl Objective {
-    /// The name used in text, on the command line and in Python.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::LeastCost => "least-cost",
-            Self::FewestBottles => "fewest-bottles",
-            Self::LeastLeftover => "least-leftover",
-        }
-    }
-}
-
-impl std::fmt::Display for Objective {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.pad(self.name())
-    }
-}
-
-/// A text that names no objective.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("unknown objective (got {text:?}): must be least-cost, fewest-bottles or least-leftover")]
-pub struct UnknownObjective {
-    /// The text that was given.
-    pub text: String,
-}
-
-impl std::str::FromStr for Objective {
-    type Err = UnknownObjective;
-
-    fn from_str(text: &str) -> Result<Self, Self::Err> {
-        [Self::LeastCost, Self::FewestBottles, Self::LeastLeftover]
-            .into_iter()
-            .find(|objective| objective.name() == text.trim())
-            .ok_or_else(|| UnknownObjective { text: text.to_owned() })
+choice! {
+    /// What makes one blend better than another.
+    #[derive(Default)]
+    Objective: "objective" {
+        /// Least cost, at the prices of the shelf.
+        #[default]
+        LeastCost = "least-cost" => "least cost",
+        /// Fewest bottles used; among those, least cost.
+        FewestBottles = "fewest-bottles" => "fewest bottles",
+        /// Least left over in the bottles used (a stock without an amount in hand leaves none); then fewest bottles, then
+        /// least cost.
+        LeastLeftover = "least-leftover" => "least leftover",
     }
 }
 
@@ -79,6 +49,12 @@ impl ShelfBlend {
         self.portions.iter().map(|portion| portion.mass).sum()
     }
 
+    /// The strength of the whole, with the bounds of the bottles; none when it weighs nothing.
+    #[must_use]
+    pub fn strength(&self) -> Option<Interval<MassFraction>> {
+        mean_strength(self.portions.iter().map(|portion| (portion.stock.strength, portion.mass)))
+    }
+
     /// What it costs, in the currency of the prices.
     #[must_use]
     pub fn cost(&self) -> f64 {
@@ -95,6 +71,8 @@ impl ShelfBlend {
 
 /// Blends any number of stocks to a strength and a total, by the objective asked for.
 ///
+/// The best estimate of each strength decides what is taken; [`ShelfBlend::strength`] has the bounds of the result.
+///
 /// # Units
 ///
 /// Strengths in % w/w, masses in g, prices per kg in any one currency. Nothing is rounded:
@@ -102,7 +80,7 @@ impl ShelfBlend {
 ///
 /// # Errors
 ///
-/// [`ShelfError`] when the target or the total is out of reach (the text says what is reachable), nothing is asked for,
+/// [`ShelfError`] when the target or the total is out of reach (the text says what is reachable), the amount asked for is zero,
 /// or there are more than 16 bottles for an objective that needs a search.
 ///
 /// # Example
@@ -159,8 +137,9 @@ fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry
     let mut weakest = MassFraction::ZERO;
     let mut strongest = MassFraction::ZERO;
     for (place, stock) in shelf.stocks().iter().enumerate() {
-        weakest = if place == 0 || stock.strength < weakest { stock.strength } else { weakest };
-        strongest = if stock.strength > strongest { stock.strength } else { strongest };
+        let strength = stock.strength.best();
+        weakest = if place == 0 || strength < weakest { strength } else { weakest };
+        strongest = if strength > strongest { strength } else { strongest };
     }
     if target > strongest {
         return Err(BlendError::AboveStrongest { target, strongest, weakest }.into());
@@ -177,7 +156,7 @@ fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry
     }
     let entry = |(place, stock): (usize, &Stock)| Entry {
         stock: place,
-        excess: stock.strength.percent_ww() - target.percent_ww(),
+        excess: stock.strength.best().percent_ww() - target.percent_ww(),
         cost: stock.price.map_or(0.0, |price| price.per_kg() / 1000.0),
         cap: limit(stock).min(total.g()),
         in_hand: limit(stock),
@@ -205,13 +184,8 @@ fn out_of_reach(shelf: &Shelf, entries: &mut [Entry], target: MassFraction, tota
         Filled::OutOfReach { weakest, strongest } => [weakest, strongest],
         Filled::Best(_) => [0.0, 0.0],
     };
-    let at = |excess: f64| MassFraction::from_percent_ww((target.percent_ww() + excess).clamp(0.0, 100.0));
-    let [weakest, strongest] = ends.map(at);
-    let most = Mass::from_g(most(entries));
-    match (weakest, strongest, most) {
-        (Ok(weakest), Ok(strongest), Ok(most)) => ShelfError::AmountsInHand { target, total, weakest, strongest, most },
-        (Err(error), ..) | (_, Err(error), _) | (.., Err(error)) => ShelfError::Blend(error.into()),
-    }
+    let [weakest, strongest] = ends.map(|excess| MassFraction::nearest(target.percent_ww() + excess));
+    ShelfError::AmountsInHand { target, total, weakest, strongest, most: Mass::nearest(most(entries)) }
 }
 
 /// The largest total on target, in grams: one side is used up, the other balances it with its mildest bottles first.

@@ -1,15 +1,16 @@
-use super::handling_facts::FACTS;
 use crate::{
+    choice::choice,
     quantity::MassFraction,
     source::{Citation, Interval},
 };
 use serde::Serialize;
 
-/// One end of a range of strengths, in % w/w.
+/// One end of a range of strengths.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Bound {
-    /// The strength, in % w/w.
-    pub percent_ww: f64,
+pub struct StrengthBound {
+    /// The strength.
+    #[serde(rename = "ww_percent")]
+    pub strength: MassFraction,
     /// Whether this very strength is in the range.
     pub included: bool,
 }
@@ -29,79 +30,59 @@ pub struct HandlingFact {
     /// Hazard statement or UN number; empty where there is none.
     pub code: &'static str,
     /// Lower end; with neither end, the fact is about the substance and not about a strength.
-    pub lower: Option<Bound>,
+    pub lower: Option<StrengthBound>,
     /// Upper end.
-    pub upper: Option<Bound>,
+    pub upper: Option<StrengthBound>,
     /// What to bear in mind.
     pub note: &'static str,
     /// The source.
     pub citation: &'static Citation,
 }
 
-/// How a fact bears on a strength that is known only within bounds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Handling {
-    /// The whole span is in the range.
-    Applies,
-    /// A part of the span is: treat it as if it applied.
-    MayApply,
-    /// The fact is about the substance, at no particular strength.
-    Substance,
-}
-
-/// Every fact that bears on a strength, in the order of the texts.
-///
-/// # Units
-///
-/// Strength in % w/w, with its bounds.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{peroxide::handling, quantity::MassFraction, source::Interval};
-///
-/// let twelve = Interval::exact(MassFraction::from_percent_ww(12.0)?);
-/// let codes: Vec<_> = handling(twelve).map(|(fact, _)| fact.code).filter(|code| !code.is_empty()).collect();
-/// assert_eq!(codes, ["H318", "H302; H332", "UN 2984"]);
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
-///
-/// # Source
-///
-/// Cited with each fact.
-pub fn handling(strength: Interval<MassFraction>) -> impl Iterator<Item = (&'static HandlingFact, Handling)> {
-    FACTS.iter().filter_map(move |fact| Some((fact, fact.bears_on(strength)?)))
+choice! {
+    /// How a fact bears on a strength that is known only within bounds.
+    Bearing: "bearing" {
+        /// The whole span is in the range.
+        Applies = "applies",
+        /// A part of the span is: treat it as if it applied.
+        MayApply = "may-apply" => "may apply",
+        /// The fact is about the substance, at no particular strength.
+        Substance = "substance",
+    }
 }
 
 impl HandlingFact {
-    /// Every fact there is.
-    #[must_use]
-    pub const fn all() -> &'static [Self] {
-        FACTS
-    }
-
     /// How the fact bears on a strength; `None` when it does not.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::{Bearing, HANDLING_FACTS}, quantity::MassFraction, source::Interval};
+    ///
+    /// let eye_damage = HANDLING_FACTS.iter().find(|fact| fact.code == "H318").ok_or("no such fact")?;
+    /// let [low, best, high] = [7.5, 8.0, 8.5].map(MassFraction::from_percent_ww);
+    /// assert_eq!(eye_damage.bears_on(Interval::new(low?, best?, high?)?), Some(Bearing::MayApply));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
-    pub fn bears_on(&self, strength: Interval<MassFraction>) -> Option<Handling> {
+    pub fn bears_on(&self, strength: Interval<MassFraction>) -> Option<Bearing> {
         if self.lower.is_none() && self.upper.is_none() {
-            return Some(Handling::Substance);
+            return Some(Bearing::Substance);
         }
-        let (low, high) = (strength.low().percent_ww(), strength.high().percent_ww());
+        let (low, high) = (strength.low(), strength.high());
         if self.holds(low) && self.holds(high) {
-            return Some(Handling::Applies);
+            return Some(Bearing::Applies);
         }
         // Not whole, so a part at most: the span reaches into the range from below, from above, or past both ends.
         let below =
-            self.lower.is_some_and(|bound| high < bound.percent_ww || (high == bound.percent_ww && !bound.included));
-        let above =
-            self.upper.is_some_and(|bound| low > bound.percent_ww || (low == bound.percent_ww && !bound.included));
-        if below || above { None } else { Some(Handling::MayApply) }
+            self.lower.is_some_and(|bound| high < bound.strength || (high == bound.strength && !bound.included));
+        let above = self.upper.is_some_and(|bound| low > bound.strength || (low == bound.strength && !bound.included));
+        if below || above { None } else { Some(Bearing::MayApply) }
     }
 
-    fn holds(&self, percent_ww: f64) -> bool {
-        let past = |bound: Bound, beyond: bool| beyond || (bound.included && percent_ww == bound.percent_ww);
-        self.lower.is_none_or(|bound| past(bound, percent_ww > bound.percent_ww))
-            && self.upper.is_none_or(|bound| past(bound, percent_ww < bound.percent_ww))
+    fn holds(&self, strength: MassFraction) -> bool {
+        let past = |bound: StrengthBound, beyond: bool| beyond || (bound.included && strength == bound.strength);
+        self.lower.is_none_or(|bound| past(bound, strength > bound.strength))
+            && self.upper.is_none_or(|bound| past(bound, strength < bound.strength))
     }
 }

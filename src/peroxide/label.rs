@@ -1,12 +1,10 @@
 use super::{
     conditions::Conditions,
-    convert::{ConversionError, convert_interval, convert_to, mass_fraction_interval},
-    strength::Strength,
-    unit::StrengthUnit,
+    convert::{ConversionError, convert_interval_to, convert_to},
 };
 use crate::{
     quantity::{MassConcentration, MassFraction, OxygenVolumes, TradeLabel},
-    source::{Interval, InvalidInterval},
+    source::Interval,
 };
 
 /// What a trade label can mean: three readings that do not agree.
@@ -24,7 +22,7 @@ pub struct LabelReadings {
     /// Its number read as true oxygen volumes, put into % w/w.
     pub as_volumes: Interval<MassFraction>,
     /// The oxygen volumes that the w/w reading really gives.
-    pub volumes_if_ww: Interval<Strength>,
+    pub volumes_if_ww: Interval<OxygenVolumes>,
     /// The oxygen volumes that the w/v reading really gives.
     pub volumes_if_wv: OxygenVolumes,
 }
@@ -56,24 +54,27 @@ pub fn read_label(label: TradeLabel, conditions: &Conditions) -> Result<LabelRea
     Ok(LabelReadings {
         label,
         as_ww,
-        as_wv: mass_fraction_interval(wv.into(), conditions)?,
-        as_volumes: mass_fraction_interval(volumes.into(), conditions)?,
-        volumes_if_ww: convert_interval(as_ww.into(), StrengthUnit::Volumes, conditions)?,
+        as_wv: convert_interval_to(wv, conditions)?,
+        as_volumes: convert_interval_to(volumes, conditions)?,
+        volumes_if_ww: convert_interval_to(as_ww, conditions)?,
         volumes_if_wv: convert_to(wv, conditions)?,
     })
 }
 
 impl LabelReadings {
-    /// The span from the w/v reading to the w/w reading, with the w/w reading as the estimate.
+    /// The span of all three readings, with the w/w reading as the estimate.
     ///
-    /// Under an assumed emulsion density the w/v reading can be the stronger one; the span then reaches that far.
+    /// # Example
     ///
-    /// # Errors
+    /// ```
+    /// use foilwork::{peroxide::{Conditions, read_label}, quantity::TradeLabel};
     ///
-    /// [`InvalidInterval`] never with readings made by [`read_label`].
-    pub fn spread(&self) -> Result<Interval<MassFraction>, InvalidInterval> {
-        let low = if self.as_wv.low() < self.as_ww { self.as_wv.low() } else { self.as_ww };
-        let high = if self.as_wv.high() > self.as_ww { self.as_wv.high() } else { self.as_ww };
-        Interval::new(low, self.as_ww, high)
+    /// let span = read_label(TradeLabel::Vol10, &Conditions::default())?.spread();
+    /// assert_eq!(format!("{:.2} to {:.2}", span.low(), span.high()), "2.97 % w/w to 3.01 % w/w");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn spread(&self) -> Interval<MassFraction> {
+        Interval::exact(self.as_ww).widened_to(self.as_wv).widened_to(self.as_volumes)
     }
 }

@@ -1,26 +1,29 @@
 use super::{
     blend::BlendError,
-    density::{DensityError, density},
+    density::{DensityError, density_of},
 };
 use crate::{
-    quantity::{InvalidQuantity, Mass, MassFraction, Temperature, Volume},
-    source::InvalidInterval,
+    quantity::{InvalidQuantity, Mass, MassFraction, Quantity, Temperature, Volume},
+    source::Interval,
 };
 
 /// What comes of stirring parts together.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Mixture {
     /// The strength of the whole.
-    pub strength: MassFraction,
+    pub strength: Interval<MassFraction>,
     /// The mass of the whole.
     pub total: Mass,
 }
 
 /// Strength and mass of parts stirred together, whatever their order.
 ///
+/// A part without peroxide takes part with a strength of 0 % w/w and so dilutes the rest. Bounds are carried over as if
+/// the parts were all low or all high at once, which is the widest the whole can be; exact strengths give an exact one.
+///
 /// # Units
 ///
-/// Strengths in % w/w, masses in g.
+/// Strengths in % w/w, masses in g. By volume the answer is another one: [`mix_volumes`].
 ///
 /// # Errors
 ///
@@ -33,42 +36,63 @@ pub struct Mixture {
 ///
 /// let part = |percent, g| Ok::<_, foilwork::quantity::InvalidQuantity>((MassFraction::from_percent_ww(percent)?, Mass::from_g(g)?));
 /// let mixed = mix(&[part(12.0, 30.0)?, part(6.0, 30.0)?])?;
-/// assert_eq!((mixed.strength.percent_ww(), mixed.total.g()), (9.0, 60.0));
+/// assert_eq!((mixed.strength.best().percent_ww(), mixed.total.g()), (9.0, 60.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn mix(parts: &[(MassFraction, Mass)]) -> Result<Mixture, BlendError> {
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide; no tabulated value.
+pub fn mix<S: Copy + Into<Interval<MassFraction>>>(parts: &[(S, Mass)]) -> Result<Mixture, BlendError> {
+    let strength = mean_strength(parts.iter().map(|&(strength, mass)| (strength.into(), mass)));
+    let strength = strength.ok_or(BlendError::Nothing { what: "total" })?;
     let total: Mass = parts.iter().map(|(_, mass)| *mass).sum();
-    if total == Mass::ZERO {
-        return Err(BlendError::Nothing { what: "total" });
-    }
-    let peroxide: f64 = parts.iter().map(|(strength, mass)| strength.percent_ww() * mass.g()).sum();
-    // A mean cannot leave the range of what it is the mean of; rounding can.
-    let (low, high) = parts
-        .iter()
-        .filter(|(_, mass)| *mass > Mass::ZERO)
-        .fold((100.0_f64, 0.0_f64), |(low, high), part| (low.min(part.0.percent_ww()), high.max(part.0.percent_ww())));
-    let mean = (peroxide / total.g()).max(low).min(high);
-    Ok(Mixture { strength: MassFraction::from_percent_ww(mean)?, total: Mass::from_g(total.g())? })
+    Ok(Mixture { strength, total: Mass::from_g(total.g())? })
 }
 
-/// What comes of pouring measured volumes of clear solutions together.
+/// The mean of strengths by mass, with their bounds; none when there is no mass.
+pub(crate) fn mean_strength(
+    parts: impl Iterator<Item = (Interval<MassFraction>, Mass)> + Clone,
+) -> Option<Interval<MassFraction>> {
+    let mean = |bound: fn(&Interval<MassFraction>) -> MassFraction| {
+        mean(parts.clone().map(|(strength, mass)| (bound(&strength), mass)))
+    };
+    Some(Interval::ordered(mean(Interval::low)?, mean(Interval::best)?, mean(Interval::high)?))
+}
+
+/// The mean of strengths by mass, never outside the weakest and the strongest part, also not in the last bit.
+fn mean(parts: impl Iterator<Item = (MassFraction, Mass)>) -> Option<MassFraction> {
+    let (mut total, mut peroxide) = (0.0, 0.0);
+    let (mut weakest, mut strongest) = (f64::INFINITY, f64::NEG_INFINITY);
+    for (strength, mass) in parts.filter(|(_, mass)| *mass > Mass::ZERO) {
+        let percent = strength.percent_ww();
+        total += mass.g();
+        peroxide += mass.g() * percent;
+        weakest = percent.min(weakest);
+        strongest = percent.max(strongest);
+    }
+    (total > 0.0).then(|| MassFraction::nearest((peroxide / total).max(weakest).min(strongest)))
+}
+
+/// What comes of pouring measured volumes of clear solutions together; the bounds are those of the densities and of the
+/// strengths.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PouredMixture {
     /// The strength of the whole.
-    pub strength: MassFraction,
+    pub strength: Interval<MassFraction>,
     /// The mass of the whole.
-    pub total: Mass,
+    pub total: Interval<Mass>,
     /// The volumes added up, before mixing.
     pub poured: Volume,
     /// The volume of the mixture: a little less, as peroxide and water draw together.
-    pub volume: Volume,
+    pub volume: Interval<Volume>,
 }
 
 /// Why volumes cannot be mixed on paper.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum PourError {
-    /// Nothing, or not a blend.
+    /// No volume at all, or not a blend.
     #[error(transparent)]
     Blend(#[from] BlendError),
     /// No density, no mass.
@@ -77,9 +101,6 @@ pub enum PourError {
     /// Not a volume.
     #[error(transparent)]
     Quantity(#[from] InvalidQuantity),
-    /// Bounds out of order; does not happen with densities that are positive.
-    #[error(transparent)]
-    Interval(#[from] InvalidInterval),
 }
 
 /// Strength and volume of clear solutions that are measured by volume, with their contraction.
@@ -101,18 +122,43 @@ pub enum PourError {
 ///
 /// let (stock, ml) = (MassFraction::from_percent_ww(50.0)?, Volume::from_ml(100.0)?);
 /// let mixed = mix_volumes(&[(stock, ml), (MassFraction::ZERO, ml)], Temperature::REFERENCE)?;
-/// assert_eq!(format!("{:.1}, {:.0}", mixed.strength, mixed.volume), "27.2 % w/w, 199 mL");
+/// assert_eq!(format!("{:.1}, {:.0}", mixed.strength.best(), mixed.volume.best()), "27.2 % w/w, 199 mL");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn mix_volumes(parts: &[(MassFraction, Volume)], temperature: Temperature) -> Result<PouredMixture, PourError> {
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide, with the densities of [`density`](super::density).
+pub fn mix_volumes<S: Copy + Into<Interval<MassFraction>>>(
+    parts: &[(S, Volume)],
+    temperature: Temperature,
+) -> Result<PouredMixture, PourError> {
     let mut weighed = Vec::with_capacity(parts.len());
     let mut poured = 0.0;
-    for (strength, volume) in parts {
-        let mass = volume.ml() * density(*strength, temperature)?.best().g_per_ml();
-        weighed.push((*strength, Mass::from_g(mass)?));
+    for &(strength, volume) in parts {
+        let strength = strength.into();
+        let density = density_of(strength, temperature)?;
+        weighed.push((strength, density.try_map(|density| Mass::from_g(volume.ml() * density.g_per_ml()))?));
         poured += volume.ml();
     }
-    let mixed = mix(&weighed)?;
-    let volume = Volume::from_ml(mixed.total.g() / density(mixed.strength, temperature)?.best().g_per_ml())?;
-    Ok(PouredMixture { strength: mixed.strength, total: mixed.total, poured: Volume::from_ml(poured)?, volume })
+    let strength = uncertain_mean(&weighed).ok_or(BlendError::Nothing { what: "total" })?;
+    let sum = |bound: fn(&Interval<Mass>) -> Mass| weighed.iter().map(|(_, mass)| bound(mass)).sum();
+    let total: Interval<Mass> = Interval::ordered(sum(Interval::low), sum(Interval::best), sum(Interval::high));
+    let density = density_of(strength, temperature)?;
+    let volume = total.try_combine(density, |total, density| Volume::from_ml(total.g() / density.g_per_ml()))?;
+    Ok(PouredMixture { strength, total, poured: Volume::from_ml(poured)?, volume })
+}
+
+/// The mean by masses that have bounds themselves: strongest when everything above some strength is heavy and the rest
+/// is light, weakest the other way round.
+fn uncertain_mean(parts: &[(Interval<MassFraction>, Interval<Mass>)]) -> Option<Interval<MassFraction>> {
+    let best = mean(parts.iter().map(|(strength, mass)| (strength.best(), mass.best())))?;
+    let mut bounds = Interval::exact(best);
+    for (pivot, _) in parts {
+        let weigh = |heavy: bool, mass: &Interval<Mass>| if heavy { mass.high() } else { mass.low() };
+        let strong = mean(parts.iter().map(|(s, mass)| (s.high(), weigh(s.high() >= pivot.high(), mass))))?;
+        let weak = mean(parts.iter().map(|(s, mass)| (s.low(), weigh(s.low() <= pivot.low(), mass))))?;
+        bounds = bounds.widened_to(Interval::ordered(weak, best, strong));
+    }
+    Some(bounds)
 }

@@ -3,6 +3,38 @@
 //! A strength always says which it is: % w/w, % w/v, oxygen volumes or a trade label. Mass-based and volume-based
 //! strengths meet only through a density, which is that of a clear solution, of an emulsion (with wide bounds), or the
 //! user's own measurement.
+//!
+//! # Read a strength
+//!
+//! - [`StatedStrength`]: what a bottle says, and [`StatedStrength::mass_fraction`], what that is in % w/w with its bounds.
+//! - [`read_label`]: the three strengths that a label such as 20 vol can mean.
+//! - [`Strength`], [`StrengthUnit`]: a number with a unit chosen while the program runs.
+//!
+//! # Convert
+//!
+//! - [`convert_to`] between two types, [`convert`] between units named at run time.
+//! - [`convert_interval`] and [`convert_interval_to`] with the bounds; [`Conditions`] says under which conditions.
+//! - [`density`]: aqueous peroxide from 0 to 70 % w/w; [`MolarVolume`]: how oxygen is counted.
+//!
+//! # Dilute
+//!
+//! - [`dilute`], [`dilute_known`]: by mass, from any one known amount; [`dilution_table`] for the wall.
+//! - [`make_up`], [`strength_after_make_up`]: to the mark of a flask; [`dilute_volume`]: by measuring cylinder.
+//! - [`round_to_scale`]: what a scale can weigh, and the strength that it really gives.
+//!
+//! # Blend
+//!
+//! - [`blend_two`]: two strengths to a third; [`mix`], [`mix_volumes`]: what parts come to.
+//! - [`blend_shelf`]: from all the bottles of a [`Shelf`], by an [`Objective`].
+//!
+//! # Assay
+//!
+//! - [`Titration`]: with permanganate, both ways; [`read_glass`]: a reading with the tolerance of its glass.
+//!
+//! # Store
+//!
+//! - [`loss_rate`] from two assays, [`strength_after`] and [`time_until`] with it.
+//! - [`handling_facts`]: what classification, transport and precursor law say about a strength.
 
 mod ageing;
 mod blend;
@@ -17,6 +49,7 @@ mod formula;
 mod from_shelf;
 mod handling;
 mod handling_facts;
+mod handling_table;
 mod label;
 mod mixing;
 mod molar;
@@ -38,19 +71,22 @@ pub(crate) mod kernel {
 }
 
 pub use ageing::{AgeingError, loss_rate, strength_after, time_until};
-pub use blend::{Amount, BlendError, TwoPartBlend, blend_two};
+pub use blend::{BlendError, KnownMass, TwoPartBlend, blend_two};
 pub use by_volume::{
-    KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, made_up, make_up,
+    KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, make_up, strength_after_make_up,
 };
 pub use conditions::{Conditions, SolutionDensity};
-pub use convert::{ConversionError, convert, convert_interval, convert_to};
+pub use convert::{ConversionError, convert, convert_interval, convert_interval_to, convert_to};
 pub use density::{DensityError, density};
 pub use dilute::{Dilution, dilute, dilute_known};
-pub use from_shelf::{Objective, Portion, ShelfBlend, UnknownObjective, blend_shelf};
-pub use handling::{Bound, Handling, HandlingFact, handling};
+pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf};
+pub use handling::{Bearing, HandlingFact, StrengthBound};
+pub use handling_facts::handling_facts;
+pub use handling_table::HANDLING_FACTS;
 pub use label::{LabelReadings, read_label};
+pub(crate) use mixing::mean_strength;
 pub use mixing::{Mixture, PourError, PouredMixture, mix, mix_volumes};
-pub use molar::{MolarVolume, UnknownMolarVolume};
+pub use molar::MolarVolume;
 pub use round::{RoundedBlend, round_to_scale};
 pub use shelf::{Shelf, ShelfError, Stock};
 pub use stated::{ParseStrengthError, StatedStrength};

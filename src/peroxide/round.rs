@@ -2,6 +2,7 @@ use super::{from_shelf::ShelfBlend, mixing::mix};
 use crate::{
     quantity::{Mass, MassFraction},
     scale::{WeighError, weigh_in_hand},
+    source::Interval,
 };
 
 /// A blend as a scale shows it.
@@ -12,7 +13,7 @@ pub struct RoundedBlend {
     /// All of them.
     pub total: Mass,
     /// The strength that these masses really give.
-    pub strength: MassFraction,
+    pub strength: Interval<MassFraction>,
 }
 
 /// Rounds the parts of a blend to the divisions of a scale, and says what strength that really is.
@@ -38,11 +39,14 @@ pub struct RoundedBlend {
 /// let parts = [(stock, blend.stock), (MassFraction::ZERO, blend.diluent)];
 /// let weighed = round_to_scale(&parts, Mass::from_g(1.0)?)?;
 /// assert_eq!(weighed.masses.iter().map(|m| m.g()).collect::<Vec<_>>(), [22.0, 28.0]);
-/// assert_eq!(weighed.strength.to_string(), "3.96 % w/w");
+/// assert_eq!(weighed.strength.best().to_string(), "3.96 % w/w");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn round_to_scale(parts: &[(MassFraction, Mass)], division: Mass) -> Result<RoundedBlend, WeighError> {
-    let parts: Vec<_> = parts.iter().map(|&(strength, mass)| (strength, mass, None)).collect();
+pub fn round_to_scale<S: Copy + Into<Interval<MassFraction>>>(
+    parts: &[(S, Mass)],
+    division: Mass,
+) -> Result<RoundedBlend, WeighError> {
+    let parts: Vec<_> = parts.iter().map(|&(strength, mass)| (strength.into(), mass, None)).collect();
     round(&parts, division)
 }
 
@@ -58,7 +62,7 @@ impl ShelfBlend {
     }
 }
 
-fn round(parts: &[(MassFraction, Mass, Option<Mass>)], division: Mass) -> Result<RoundedBlend, WeighError> {
+fn round(parts: &[(Interval<MassFraction>, Mass, Option<Mass>)], division: Mass) -> Result<RoundedBlend, WeighError> {
     let wanted: Vec<_> = parts.iter().map(|&(_, mass, in_hand)| (mass, in_hand)).collect();
     let weighing = weigh_in_hand(&wanted, division)?;
     let masses: Vec<Mass> = weighing.parts().iter().map(|part| part.weighed).collect();

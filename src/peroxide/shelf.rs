@@ -1,13 +1,16 @@
 use super::blend::BlendError;
-use crate::quantity::{Mass, MassFraction, PricePerKg};
+use crate::{
+    quantity::{Mass, MassFraction, PricePerKg},
+    source::Interval,
+};
 
 /// One bottle on the shelf.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Stock {
     /// What the user calls it; no two bottles share a name.
     pub name: String,
-    /// Its strength.
-    pub strength: MassFraction,
+    /// Its strength, with the bounds that its label leaves.
+    pub strength: Interval<MassFraction>,
     /// How much is in hand; `None` when there is always enough, as of tap water.
     pub in_hand: Option<Mass>,
     /// What a kilogram costs; `None` counts as free.
@@ -16,8 +19,8 @@ pub struct Stock {
 
 impl Stock {
     /// A bottle with enough in it and no price.
-    pub fn new(name: impl Into<String>, strength: MassFraction) -> Self {
-        Self { name: name.into(), strength, in_hand: None, price: None }
+    pub fn new(name: impl Into<String>, strength: impl Into<Interval<MassFraction>>) -> Self {
+        Self { name: name.into(), strength: strength.into(), in_hand: None, price: None }
     }
 
     /// The same with an amount in hand.
@@ -41,7 +44,7 @@ pub struct Shelf(Vec<Stock>);
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ShelfError {
-    /// Nothing to blend.
+    /// No bottle.
     #[error("the shelf is empty: list at least one stock")]
     Empty,
     /// Two bottles of one name.
@@ -87,7 +90,7 @@ pub enum ShelfError {
         /// What was searched for.
         objective: &'static str,
     },
-    /// Beyond what any amount could reach, or nothing asked for.
+    /// Beyond what any amount could reach, or an amount of zero asked for.
     #[error(transparent)]
     Blend(#[from] BlendError),
 }

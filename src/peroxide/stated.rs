@@ -1,6 +1,6 @@
 use super::{
     conditions::Conditions,
-    convert::{ConversionError, mass_fraction_interval},
+    convert::{ConversionError, convert_interval_to},
     label::read_label,
     strength::Strength,
     unit::{ParseUnitError, StrengthUnit},
@@ -33,7 +33,7 @@ pub enum StatedStrength {
 impl StatedStrength {
     /// The mass fraction of a clear solution at a temperature, with its bounds.
     ///
-    /// A w/w figure is taken as it is, without bounds; a trade label spans its w/w and w/v readings.
+    /// A w/w figure is taken as it is, without bounds; a trade label spans all its readings.
     ///
     /// # Errors
     ///
@@ -61,9 +61,9 @@ impl StatedStrength {
     pub fn mass_fraction_under(&self, conditions: &Conditions) -> Result<Interval<MassFraction>, ConversionError> {
         match *self {
             Self::Ww(strength) => Ok(Interval::exact(strength)),
-            Self::Wv(strength) => mass_fraction_interval(strength.into(), conditions),
-            Self::OxygenVolumes(strength) => mass_fraction_interval(strength.into(), conditions),
-            Self::TradeLabel(label) => Ok(read_label(label, conditions)?.spread()?),
+            Self::Wv(strength) => convert_interval_to(strength, conditions),
+            Self::OxygenVolumes(strength) => convert_interval_to(strength, conditions),
+            Self::TradeLabel(label) => Ok(read_label(label, conditions)?.spread()),
         }
     }
 }

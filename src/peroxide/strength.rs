@@ -1,23 +1,16 @@
 use super::unit::StrengthUnit;
-use crate::quantity::{
-    ActiveOxygen, AmountConcentration, InvalidQuantity, MassConcentration, MassFraction, Molality, Normality,
-    OxygenVolumes,
+use crate::{
+    quantity::{
+        ActiveOxygen, AmountConcentration, InvalidQuantity, MassConcentration, MassFraction, Molality, Normality,
+        OxygenVolumes, Quantity,
+    },
+    source::Interval,
 };
 
-/// A quantity that states a strength of peroxide in one unit. Implemented by the eight strength types, nothing else.
-pub trait StrengthQuantity: Copy + PartialOrd + sealed::Sealed {
+/// A quantity that states a strength of peroxide in one unit. Implemented by the seven strength types, no other.
+pub trait StrengthQuantity: Quantity + sealed::Sealed {
     /// The unit it is counted in.
-    const UNIT: StrengthUnit;
-
-    /// The number in that unit.
-    fn number(self) -> f64;
-
-    /// The checked quantity for a number in that unit.
-    ///
-    /// # Errors
-    ///
-    /// [`InvalidQuantity`] when the number is not in the quantity's range.
-    fn checked(number: f64) -> Result<Self, InvalidQuantity>;
+    const STRENGTH_UNIT: StrengthUnit;
 }
 
 mod sealed {
@@ -25,27 +18,29 @@ mod sealed {
 }
 
 macro_rules! strengths {
-    ($($type:ident: $unit:ident, $get:ident, $from:ident;)*) => {
+    ($($type:ident: $unit:ident;)*) => {
         $(
             impl sealed::Sealed for $type {}
 
             impl StrengthQuantity for $type {
-                const UNIT: StrengthUnit = StrengthUnit::$unit;
-
-                #[inline]
-                fn number(self) -> f64 {
-                    self.$get()
-                }
-
-                #[inline]
-                fn checked(number: f64) -> Result<Self, InvalidQuantity> {
-                    Self::$from(number)
-                }
+                const STRENGTH_UNIT: StrengthUnit = StrengthUnit::$unit;
             }
 
             impl From<$type> for Strength {
                 fn from(quantity: $type) -> Self {
-                    Self { number: quantity.$get(), unit: StrengthUnit::$unit }
+                    Self { number: quantity.in_unit(), unit: StrengthUnit::$unit }
+                }
+            }
+
+            impl From<$type> for Interval<Strength> {
+                fn from(quantity: $type) -> Self {
+                    Self::exact(quantity.into())
+                }
+            }
+
+            impl From<Interval<$type>> for Interval<Strength> {
+                fn from(interval: Interval<$type>) -> Self {
+                    interval.map(Strength::from)
                 }
             }
         )*
@@ -53,13 +48,13 @@ macro_rules! strengths {
 }
 
 strengths! {
-    MassFraction: PercentWw, percent_ww, from_percent_ww;
-    MassConcentration: GPerL, g_per_l, from_g_per_l;
-    AmountConcentration: MolPerL, mol_per_l, from_mol_per_l;
-    Molality: MolPerKg, mol_per_kg, from_mol_per_kg;
-    Normality: EqPerL, eq_per_l, from_eq_per_l;
-    ActiveOxygen: PercentActiveOxygen, percent_ww, from_percent_ww;
-    OxygenVolumes: Volumes, volumes, from_volumes;
+    MassFraction: PercentWw;
+    MassConcentration: GPerL;
+    AmountConcentration: MolPerL;
+    Molality: MolPerKg;
+    Normality: EqPerL;
+    ActiveOxygen: PercentActiveOxygen;
+    OxygenVolumes: Volumes;
 }
 
 /// A strength whose unit is chosen while the program runs: a number with its unit, checked like the typed quantities.
@@ -78,6 +73,16 @@ impl Strength {
     /// # Errors
     ///
     /// [`InvalidQuantity`] when the number is negative, not finite, or beyond what the unit allows.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::{Strength, StrengthUnit}, quantity::MassFraction};
+    ///
+    /// let bottle = Strength::of(6.0, StrengthUnit::PercentWw)?;
+    /// assert_eq!(bottle.typed(), Some(MassFraction::from_percent_ww(6.0)?));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     pub fn of(number: f64, unit: StrengthUnit) -> Result<Self, InvalidQuantity> {
         match unit {
             StrengthUnit::PercentWw => MassFraction::from_percent_ww(number).map(drop),
@@ -90,6 +95,11 @@ impl Strength {
             StrengthUnit::Volumes => OxygenVolumes::from_volumes(number).map(drop),
         }?;
         Ok(Self { number, unit })
+    }
+
+    /// The nearest strength there is in a unit, for the bounds of an estimate.
+    pub(crate) fn nearest(number: f64, unit: StrengthUnit) -> Self {
+        Self { number: number.max(0.0).min(unit.max()), unit }
     }
 
     /// The number, in [`unit`](Self::unit).
@@ -107,7 +117,7 @@ impl Strength {
     /// The quantity with its own type, if that is the unit this strength is in.
     #[must_use]
     pub fn typed<Q: StrengthQuantity>(self) -> Option<Q> {
-        if self.unit == Q::UNIT { Q::checked(self.number).ok() } else { None }
+        if self.unit == Q::STRENGTH_UNIT { Q::from_unit(self.number).ok() } else { None }
     }
 }
 

@@ -7,13 +7,15 @@ use serde::Serialize;
 
 /// A dilution table: one row for each stock and target, ready for a wall chart.
 ///
-/// Plain numbers whose names carry the unit, so that it serialises as it is.
+/// As plain data every name carries its unit.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct DilutionTable {
-    /// Total of every row before rounding, in g.
-    pub total_g: f64,
-    /// What the scale counts in, in g.
-    pub division_g: f64,
+    /// Total of every row before rounding.
+    #[serde(rename = "total_g")]
+    pub total: Mass,
+    /// What the scale counts in.
+    #[serde(rename = "division_g")]
+    pub division: Mass,
     /// Stocks in the order given, and for each of them the targets in the order given.
     pub rows: Vec<DilutionRow>,
 }
@@ -21,10 +23,12 @@ pub struct DilutionTable {
 /// One stock diluted to one target.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct DilutionRow {
-    /// Strength of the bottle, in % w/w.
-    pub stock_ww_percent: f64,
-    /// Strength wanted, in % w/w.
-    pub target_ww_percent: f64,
+    /// Strength of the bottle.
+    #[serde(rename = "stock_ww_percent")]
+    pub stock: MassFraction,
+    /// Strength wanted.
+    #[serde(rename = "target_ww_percent")]
+    pub target: MassFraction,
     /// What to weigh; missing when the target is above the stock.
     pub weigh: Option<WeighedDilution>,
     /// Why there is nothing to weigh.
@@ -34,12 +38,15 @@ pub struct DilutionRow {
 /// What a row says to weigh.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct WeighedDilution {
-    /// Stock on the scale, in g.
-    pub stock_g: f64,
-    /// Diluent on the scale, in g.
-    pub diluent_g: f64,
-    /// Strength that these masses really give, in % w/w.
-    pub true_strength_ww_percent: f64,
+    /// Stock on the scale.
+    #[serde(rename = "stock_g")]
+    pub stock: Mass,
+    /// Diluent on the scale.
+    #[serde(rename = "diluent_g")]
+    pub diluent: Mass,
+    /// Strength that these masses really give.
+    #[serde(rename = "strength_ww_percent")]
+    pub strength: MassFraction,
     /// Parts of diluent to one part of stock, by mass and before rounding; missing when it is all diluent.
     pub diluent_parts: Option<f64>,
 }
@@ -65,8 +72,8 @@ pub struct WeighedDilution {
 /// let table = dilution_table(&ww(&[12.0, 9.0])?, &ww(&[6.0, 3.0])?, Mass::from_g(100.0)?, Mass::from_g(1.0)?)?;
 /// assert_eq!(table.rows.len(), 4);
 /// let row = table.rows[3].weigh.as_ref().ok_or("9 % reaches 3 %")?;
-/// assert_eq!((row.stock_g, row.diluent_g, row.diluent_parts), (33.0, 67.0, Some(2.0)));
-/// assert_eq!(row.true_strength_ww_percent, 2.97);
+/// assert_eq!((row.stock.g(), row.diluent.g(), row.diluent_parts), (33.0, 67.0, Some(2.0)));
+/// assert_eq!(row.strength.percent_ww(), 2.97);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn dilution_table(
@@ -78,19 +85,14 @@ pub fn dilution_table(
     let mut rows = Vec::with_capacity(stocks.len() * targets.len());
     for &stock in stocks {
         for &target in targets {
-            let row = |weigh, refused| DilutionRow {
-                stock_ww_percent: stock.percent_ww(),
-                target_ww_percent: target.percent_ww(),
-                weigh,
-                refused,
-            };
+            let row = |weigh, refused| DilutionRow { stock, target, weigh, refused };
             rows.push(match weigh(stock, target, total, division)? {
                 Ok(weighed) => row(Some(weighed), None),
                 Err(refused) => row(None, Some(refused.to_string())),
             });
         }
     }
-    Ok(DilutionTable { total_g: total.g(), division_g: division.g(), rows })
+    Ok(DilutionTable { total, division, rows })
 }
 
 /// The row itself: outside, what is wrong with the whole table; inside, with this pair.
@@ -105,13 +107,13 @@ fn weigh(
         Err(refused) => return Ok(Err(refused)),
     };
     let weighed = round_to_scale(&[(stock, blend.stock), (MassFraction::ZERO, blend.diluent)], division)?;
-    let [stock_mass, diluent] = weighed.masses.as_slice() else {
+    let [stock_mass, diluent_mass] = weighed.masses.as_slice() else {
         return Ok(Err(BlendError::Nothing { what: "total" }));
     };
     Ok(Ok(WeighedDilution {
-        stock_g: stock_mass.g(),
-        diluent_g: diluent.g(),
-        true_strength_ww_percent: weighed.strength.percent_ww(),
+        stock: *stock_mass,
+        diluent: *diluent_mass,
+        strength: weighed.strength.best(),
         diluent_parts: (target > MassFraction::ZERO)
             .then(|| (stock.percent_ww() - target.percent_ww()) / target.percent_ww()),
     }))

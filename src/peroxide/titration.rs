@@ -1,6 +1,6 @@
 use crate::{
-    quantity::{AmountConcentration, InvalidQuantity, Normality, Volume},
-    source::{Interval, InvalidInterval},
+    quantity::{AmountConcentration, InvalidQuantity, Normality, Quantity, Volume},
+    source::Interval,
 };
 
 /// Equivalents of permanganate in a mole: Mn(VII) to Mn(II).
@@ -35,7 +35,7 @@ pub struct Titration {
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum TitrationError {
-    /// Division by nothing.
+    /// A zero to divide by.
     #[error("the {what} may be zero: give more than its tolerance")]
     Nothing {
         /// What.
@@ -52,9 +52,6 @@ pub enum TitrationError {
     /// A result that cannot be.
     #[error(transparent)]
     Quantity(#[from] InvalidQuantity),
-    /// Bounds out of order; does not happen with volumes above zero.
-    #[error(transparent)]
-    Interval(#[from] InvalidInterval),
 }
 
 /// A volume with the tolerance of the glass that measured it.
@@ -73,17 +70,27 @@ pub enum TitrationError {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn read_glass(volume: Volume, tolerance: Volume) -> Result<Interval<Volume>, TitrationError> {
-    let low = Volume::from_ml(volume.ml() - tolerance.ml())?;
-    Ok(Interval::new(low, volume, Volume::from_ml(volume.ml() + tolerance.ml())?)?)
+    let [low, high] = [volume.ml() - tolerance.ml(), volume.ml() + tolerance.ml()].map(Volume::from_ml);
+    Ok(Interval::ordered(low?, volume, high?))
 }
 
 /// The concentration of a permanganate solution whose strength is stated as normality: 0.1 N is 0.02 mol/L.
 ///
-/// # Errors
+/// # Example
 ///
-/// [`InvalidQuantity`] never for a normality in range.
-pub fn permanganate(normality: Normality) -> Result<AmountConcentration, InvalidQuantity> {
-    AmountConcentration::from_mol_per_l(normality.eq_per_l() / EQUIVALENTS)
+/// ```
+/// use foilwork::{peroxide::permanganate, quantity::Normality};
+///
+/// assert_eq!(permanganate(Normality::from_eq_per_l(0.1)?).mol_per_l(), 0.02);
+/// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+/// ```
+///
+/// # Source
+///
+/// Five equivalents in a mole: Mn(VII) to Mn(II).
+#[must_use]
+pub fn permanganate(normality: Normality) -> AmountConcentration {
+    AmountConcentration::nearest(normality.eq_per_l() / EQUIVALENTS)
 }
 
 impl Titration {
@@ -117,10 +124,8 @@ impl Titration {
     ///
     /// `c(H2O2) = 2.5 c(KMnO4) V(KMnO4) / V(sample)`; British Pharmacopoeia: 1 mL of 0.02 mol/L is 1.701 mg of peroxide.
     pub fn strength(&self, titre: Interval<Volume>) -> Result<Interval<AmountConcentration>, TitrationError> {
-        let factor = self.factor()?;
         let at = |factor: f64, titre: Volume| AmountConcentration::from_mol_per_l(factor * titre.ml());
-        let (low, best, high) = factor;
-        Ok(Interval::new(at(low, titre.low())?, at(best, titre.best())?, at(high, titre.high())?)?)
+        Ok(self.factor()?.try_combine(titre, at)?)
     }
 
     /// The titre to expect from a bottle of a given strength.
@@ -128,41 +133,46 @@ impl Titration {
     /// # Errors
     ///
     /// [`TitrationError`] when a volume may be zero or the dilution is none.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::Titration, quantity::{AmountConcentration, Volume}, source::Interval};
+    ///
+    /// let titration = Titration {
+    ///     titrant: Interval::exact(AmountConcentration::from_mol_per_l(0.02)?),
+    ///     aliquot: Interval::exact(Volume::from_ml(10.0)?),
+    ///     dilution: None,
+    /// };
+    /// let titre = titration.expected_titre(Interval::exact(AmountConcentration::from_mol_per_l(0.06)?))?;
+    /// assert_eq!(format!("{:.1}", titre.best()), "12.0 mL");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn expected_titre(&self, strength: Interval<AmountConcentration>) -> Result<Interval<Volume>, TitrationError> {
-        let (low, best, high) = self.factor()?;
-        if low == 0.0 {
+        let factor = self.factor()?;
+        if factor.low() == 0.0 {
             return Err(TitrationError::Nothing { what: "titrant" });
         }
-        let at = |factor: f64, strength: AmountConcentration| Volume::from_ml(strength.mol_per_l() / factor);
-        Ok(Interval::new(at(high, strength.low())?, at(best, strength.best())?, at(low, strength.high())?)?)
+        let at = |strength: AmountConcentration, factor: f64| Volume::from_ml(strength.mol_per_l() / factor);
+        Ok(strength.try_combine(factor, at)?)
     }
 
-    /// mol/L of the bottle for each mL of titre: lower bound, best, upper bound.
-    fn factor(&self) -> Result<(f64, f64, f64), TitrationError> {
+    /// mol/L of the bottle for each mL of titre.
+    fn factor(&self) -> Result<Interval<f64>, TitrationError> {
         if self.aliquot.low().ml() == 0.0 {
             return Err(TitrationError::Nothing { what: "aliquot" });
         }
-        let (thin, mean, thick) = match self.dilution {
-            None => (1.0, 1.0, 1.0),
+        let dilution = match self.dilution {
+            None => Interval::exact(1.0),
             Some(PreDilution { taken, .. }) if taken.low().ml() == 0.0 => {
                 return Err(TitrationError::Nothing { what: "volume taken" });
             }
             Some(PreDilution { taken, made_up_to }) if made_up_to.best() < taken.best() => {
                 return Err(TitrationError::NoDilution { taken: taken.best(), made_up_to: made_up_to.best() });
             }
-            Some(PreDilution { taken, made_up_to }) => (
-                made_up_to.low().ml() / taken.high().ml(),
-                made_up_to.best().ml() / taken.best().ml(),
-                made_up_to.high().ml() / taken.low().ml(),
-            ),
+            Some(PreDilution { taken, made_up_to }) => made_up_to.combine(taken, |mark, taken| mark.ml() / taken.ml()),
         };
-        let of = |titrant: AmountConcentration, dilution: f64, aliquot: Volume| {
-            PEROXIDE_PER_PERMANGANATE * titrant.mol_per_l() * dilution / aliquot.ml()
-        };
-        Ok((
-            of(self.titrant.low(), thin, self.aliquot.high()),
-            of(self.titrant.best(), mean, self.aliquot.best()),
-            of(self.titrant.high(), thick, self.aliquot.low()),
-        ))
+        let moles = self.titrant.combine(dilution, |c, times| PEROXIDE_PER_PERMANGANATE * c.mol_per_l() * times);
+        Ok(moles.combine(self.aliquot, |moles, aliquot| moles / aliquot.ml()))
     }
 }

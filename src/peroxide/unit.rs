@@ -1,25 +1,35 @@
-/// The units a strength of peroxide can be stated in.
-///
-/// `Display` prints the preferred spelling; `FromStr` reads that and a few common ones. A bare `%` and a bare `vol` are
-/// refused: the first hides its basis, the second is a trade label and not a measured strength.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum StrengthUnit {
-    /// Percent by mass, `% w/w`: g of peroxide in 100 g of solution.
-    PercentWw,
-    /// Percent mass by volume, `% w/v`: g of peroxide in 100 mL of solution.
-    PercentWv,
-    /// `g/L`.
-    GPerL,
-    /// `mol/L`.
-    MolPerL,
-    /// `mol/kg`: per kilogram of water.
-    MolPerKg,
-    /// `N`: equivalents per litre, two for each mole of peroxide.
-    EqPerL,
-    /// `% active oxygen`: g of active oxygen in 100 g of solution.
-    PercentActiveOxygen,
-    /// `volumes` of oxygen gas from one volume of solution.
-    Volumes,
+use crate::{
+    choice::{UnknownChoice, choice},
+    quantity::{
+        ActiveOxygen, AmountConcentration, MassConcentration, MassFraction, Molality, Normality, OxygenVolumes,
+        Quantity,
+    },
+};
+
+choice! {
+    reading by hand;
+    /// The units a strength of peroxide can be stated in.
+    ///
+    /// `Display` prints the preferred spelling; `FromStr` reads that and a few common ones. A bare `%` and a bare `vol` are
+    /// refused: the first hides its basis, the second is a trade label and not a measured strength.
+    StrengthUnit: "unit of strength" {
+        /// Percent by mass: g of peroxide in 100 g of solution.
+        PercentWw = "% w/w",
+        /// Percent mass by volume: g of peroxide in 100 mL of solution.
+        PercentWv = "% w/v",
+        /// Grams in a litre of solution.
+        GPerL = "g/L",
+        /// Moles in a litre of solution.
+        MolPerL = "mol/L",
+        /// Moles in a kilogram of water.
+        MolPerKg = "mol/kg",
+        /// Equivalents in a litre, two for each mole of peroxide.
+        EqPerL = "N",
+        /// Percent of active oxygen by mass: g in 100 g of solution.
+        PercentActiveOxygen = "% active oxygen",
+        /// Volumes of oxygen gas from one volume of solution.
+        Volumes = "volumes",
+    }
 }
 
 /// A text that is not a unit of strength.
@@ -36,53 +46,22 @@ pub enum ParseUnitError {
     )]
     BareVol,
     /// Something else.
-    #[error(
-        "unknown unit of strength (got {text:?}): must be one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, \
-         volumes"
-    )]
-    Unknown {
-        /// The text that was given.
-        text: String,
-    },
+    #[error(transparent)]
+    Unknown(#[from] UnknownChoice),
 }
 
 impl StrengthUnit {
-    /// Every unit.
-    pub const ALL: [Self; 8] = [
-        Self::PercentWw,
-        Self::PercentWv,
-        Self::GPerL,
-        Self::MolPerL,
-        Self::MolPerKg,
-        Self::EqPerL,
-        Self::PercentActiveOxygen,
-        Self::Volumes,
-    ];
-
-    /// The preferred spelling.
-    #[must_use]
-    pub const fn symbol(self) -> &'static str {
-        match self {
-            Self::PercentWw => "% w/w",
-            Self::PercentWv => "% w/v",
-            Self::GPerL => "g/L",
-            Self::MolPerL => "mol/L",
-            Self::MolPerKg => "mol/kg",
-            Self::EqPerL => "N",
-            Self::PercentActiveOxygen => "% active oxygen",
-            Self::Volumes => "volumes",
-        }
-    }
-
-    /// The largest number a strength in this unit can be, as the typed quantities check it.
+    /// The largest number a strength in this unit can be: that of its quantity.
     pub(crate) const fn max(self) -> f64 {
         match self {
-            Self::PercentWw | Self::MolPerL => 100.0,
-            Self::PercentWv | Self::EqPerL => 200.0,
-            Self::GPerL => 2000.0,
-            Self::MolPerKg => 1e5,
-            Self::PercentActiveOxygen => 47.1,
-            Self::Volumes => 500.0,
+            Self::PercentWw => MassFraction::MAX.percent_ww(),
+            Self::PercentWv => MassConcentration::MAX.percent_wv(),
+            Self::GPerL => MassConcentration::MAX.g_per_l(),
+            Self::MolPerL => AmountConcentration::MAX.mol_per_l(),
+            Self::MolPerKg => Molality::MAX.mol_per_kg(),
+            Self::EqPerL => Normality::MAX.eq_per_l(),
+            Self::PercentActiveOxygen => ActiveOxygen::MAX.percent_ww(),
+            Self::Volumes => OxygenVolumes::MAX.volumes(),
         }
     }
 
@@ -90,12 +69,6 @@ impl StrengthUnit {
     #[must_use]
     pub const fn is_by_mass(self) -> bool {
         matches!(self, Self::PercentWw | Self::MolPerKg | Self::PercentActiveOxygen)
-    }
-}
-
-impl std::fmt::Display for StrengthUnit {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.pad(self.symbol())
     }
 }
 
@@ -121,7 +94,7 @@ impl std::str::FromStr for StrengthUnit {
             "volumes" | "oxygenvolumes" => Self::Volumes,
             "%" | "percent" => return Err(ParseUnitError::BarePercent),
             "vol" | "vol." | "volume" => return Err(ParseUnitError::BareVol),
-            _ => return Err(ParseUnitError::Unknown { text: text.to_owned() }),
+            _ => return Err(UnknownChoice::of::<Self>(text).into()),
         })
     }
 }

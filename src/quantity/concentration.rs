@@ -45,7 +45,7 @@ quantity! {
 quantity! {
     /// Equivalents of solute over volume of solution, stored in equivalents per litre (N).
     ///
-    /// How many equivalents one mole has depends on the reaction; whoever converts states it.
+    /// How many equivalents one mole has depends on the reaction; the caller states it when converting.
     Normality: "normality" in "N", key "eq_per_l", from_eq_per_l / eq_per_l,
     0.0..=200.0, "from 0 to 200 N"
 }

@@ -10,7 +10,7 @@ quantity! {
 }
 
 impl Mass {
-    /// Nothing at all.
+    /// No mass.
     pub const ZERO: Self = Self(0.0);
 
     /// This mass times a plain factor.
@@ -22,7 +22,7 @@ impl Mass {
         Self::from_g(self.0 * factor)
     }
 
-    /// What is left after taking `other` away, never less than nothing.
+    /// What is left after taking `other` away, never less than zero.
     #[must_use]
     pub fn minus_or_zero(self, other: Self) -> Self {
         Self((self.0 - other.0).max(0.0))

@@ -2,7 +2,23 @@
 //!
 //! Each type has a private field, a checked constructor and a getter that are both named after the unit, and a
 //! `Display` that prints the unit, which `FromStr` reads back. As plain data a quantity is a bare number in its own unit, so
-//! the field's name has to end with that unit ([`Quantity::KEY`]). Nothing converts silently; what needs a density or a convention says so in its name.
+//! the field's name has to end with that unit ([`Quantity::KEY`]). Nothing converts silently; what needs a density or a
+//! convention says so in its name.
+//!
+//! # How much
+//!
+//! - [`Mass`], [`Volume`], [`Density`], [`Length`], [`Area`], [`Temperature`], [`Duration`], [`Share`], [`PricePerKg`].
+//!
+//! # How strong
+//!
+//! - By mass: [`MassFraction`], [`Molality`], [`ActiveOxygen`].
+//! - By volume: [`MassConcentration`], [`AmountConcentration`], [`Normality`], [`OxygenVolumes`].
+//! - On the bottle, not yet a strength: [`TradeLabel`].
+//! - How fast it goes: [`LossRate`].
+//!
+//! # Any of them
+//!
+//! - [`Quantity`]: bounds, unit and plain number; [`InvalidQuantity`] and [`ParseQuantityError`]: what is refused and why.
 
 mod concentration;
 mod invalid;

@@ -4,7 +4,7 @@ quantity! {
     /// Volume of oxygen gas set free by one volume of solution, the "volume strength" of peroxide.
     ///
     /// A measured figure, not the trade label that borrows its name ([`TradeLabel`](super::TradeLabel)). The gas has
-    /// to be counted at a stated temperature and pressure, which whoever converts names.
+    /// to be counted at a stated temperature and pressure, which the caller names when converting.
     OxygenVolumes: "volume strength" in "volumes", key "volumes", from_volumes / volumes,
     0.0..=500.0, "from 0 to 500 volumes"
 }

@@ -35,7 +35,7 @@ impl LossRate {
     ///
     /// # Errors
     ///
-    /// [`InvalidQuantity`] when nothing is lost, or so little that the time is out of range.
+    /// [`InvalidQuantity`] when none is lost, or so little that the time is out of range.
     pub fn half_life(self) -> Result<Duration, InvalidQuantity> {
         Duration::from_days(std::f64::consts::LN_2 / self.0)
     }

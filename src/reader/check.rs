@@ -87,6 +87,7 @@ impl<'s> Checker<'s> {
     ) {
         let known = schema.get("properties").and_then(Value::as_object);
         let names = || known.into_iter().flat_map(Map::keys).map(String::as_str);
+        let other = schema.get("additionalProperties").filter(|other| other.is_object());
         let mut meant: Vec<&str> = Vec::new();
         for (key, key_at, value) in entries {
             let path = join(field, key);
@@ -94,6 +95,12 @@ impl<'s> Checker<'s> {
                 // JSON may say `null` for a field that may be left out.
                 Some(_) if matches!(value.kind, Kind::Null) && !required(schema).any(|name| name == key) => {}
                 Some(inner) => self.check(value, inner, &path),
+                // A table whose keys are the user's own says what every value is.
+                None if other.is_some() => {
+                    if let Some(inner) = other {
+                        self.check(value, inner, &path);
+                    }
+                }
                 None => {
                     let hint = match nearest(key, names()) {
                         Some(word) => {

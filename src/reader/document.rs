@@ -1,4 +1,4 @@
-use super::{Format, Node, Problem, Problems, check::Checker, read_json, read_toml};
+use super::{Format, Kind, Node, Problem, Problems, check::Checker, read_json, read_toml};
 use crate::text::Lines;
 use schemars::{JsonSchema, generate::SchemaSettings};
 use serde::{Serialize, de::DeserializeOwned};
@@ -92,6 +92,32 @@ pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
     // TOML knows every number that Rust has; JSON would turn one that is not finite into "left out".
     let value = toml::Value::try_from(file).map_err(|error| whole(error.to_string()))?;
     check_tree::<T>(&Node::of_toml(&value))
+}
+
+/// The text under one key of the outermost table.
+pub(crate) fn field(text: &str, format: Format, key: &str) -> Option<String> {
+    tree(text, format).0.get(key)?.text().map(str::to_owned)
+}
+
+/// Reads a file in which `old`, when it is there, gives way to `new`, whose value is at hand already.
+pub(crate) fn parse_replacing<T: Document>(
+    text: &str,
+    format: Format,
+    old: &str,
+    new: &str,
+    value: &impl Serialize,
+) -> Result<T, Problems> {
+    let (mut root, problems) = tree(text, format);
+    if !problems.is_empty() {
+        return Err(Problems(problems).sorted());
+    }
+    if let Kind::Table(entries) = &mut root.kind
+        && let Some((key, _, node)) = entries.iter_mut().find(|(key, ..)| key == old)
+    {
+        *node = Node::of_toml(&toml::Value::try_from(value).map_err(|error| whole(error.to_string()))?);
+        new.clone_into(key);
+    }
+    read_tree(&root)
 }
 
 fn read_tree<T: Document>(root: &Node) -> Result<T, Problems> {

@@ -22,5 +22,5 @@ pub use format::Format;
 pub use node::{Kind, Node};
 pub use problem::{Problem, Problems};
 
-pub(crate) use document::derive;
+pub(crate) use document::{derive, field, parse_replacing};
 pub(crate) use problem::InField;

@@ -77,7 +77,7 @@ pub enum WeighError {
     /// Nothing on the scale.
     #[error("there is nothing to weigh (total 0 g): give at least one part above 0 g")]
     Nothing,
-    /// A scale divided into nothing.
+    /// A division of zero.
     #[error("invalid division of the scale (got {0}): must be above 0 g, for example 0.1 g or 1 g")]
     Division(Mass),
     /// The whole bowl disappears in one division.

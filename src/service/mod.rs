@@ -8,7 +8,7 @@ mod plan;
 mod request;
 pub mod shape;
 
-pub use file::{parse, schema};
+pub use file::{parse, parse_with_shop, schema, shop_file};
 pub use plan::{
     Bowl, Caution, Contrast, Fact, Finding, LevelRule, Mix, MoneyPlan, NotComputed, Part, Plan, PlanCardError, Range,
     SectionColour, Step, SwatchData, Verdict, mixing_cards, plan, plan_text,

@@ -7,7 +7,7 @@ use crate::{
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Cost and price");
     let Some(money) = &plan.money else {
-        sheet.line("not computed: the file has no `prices`");
+        sheet.line("not computed: the shop states no `currency`");
         return;
     };
     cost(sheet, money);
@@ -50,11 +50,11 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
             );
         }
         None if money.cost.total().minor() == 0 => sheet.line("price not computed: nothing here has a cost"),
-        None => sheet.line("price not computed: enter `prices.margin_percent` or `prices.markup_percent`"),
+        None => sheet.line("price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`"),
     }
     match (&money.taxed, &money.price) {
         (Some(taxed), _) => sheet.line(&format!("tax {}, THE GUEST PAYS {}", taxed.tax, taxed.gross)),
-        (None, Some(_)) => sheet.line("tax not counted: enter `prices.tax_percent` if there is one"),
+        (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
     }
 }

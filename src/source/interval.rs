@@ -131,6 +131,13 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     }
 }
 
+/// A plain value is an estimate without uncertainty, so that a function which takes estimates takes both.
+impl<Q: Copy> From<Q> for Interval<Q> {
+    fn from(value: Q) -> Self {
+        Self { low: value, best: value, high: value }
+    }
+}
+
 /// Plain data is checked as [`Interval::new`] checks.
 impl<'de, Q: Deserialize<'de> + Copy + PartialOrd> Deserialize<'de> for Interval<Q> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {

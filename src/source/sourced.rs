@@ -1,11 +1,11 @@
 use super::{Basis, Citation};
 
-/// A value with the ground it stands on.
+/// A value with its basis.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Sourced<T> {
     /// The value.
     pub value: T,
-    /// What kind of ground.
+    /// What it rests on.
     pub basis: Basis,
     /// The citation, where there is one.
     pub citation: Option<&'static Citation>,

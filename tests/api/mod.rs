@@ -11,6 +11,7 @@ pub(crate) mod money;
 mod peroxide;
 mod quantity;
 mod service;
+mod shop;
 mod source;
 mod text;
 mod toner;

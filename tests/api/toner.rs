@@ -1,9 +1,11 @@
 //! The toner room from outside: answers in words, rules of the trade, refusals and their exact texts.
 
 use foilwork::{
-    colour::{Chart, Hue, Lab, Level, Shade, Tone, White},
+    colour::{Hue, Lab, Level, Shade, Tone, White},
     finding::{Rule, Verdict},
     quantity::{Mass, Share},
+    reader::Format,
+    shop::{self, Shop},
     toner::{Exposed, Outcome, Porosity, Target, TonerError, TonerRequest, find_toner},
 };
 
@@ -99,8 +101,8 @@ fn hair_that_is_there_already_is_left_alone() -> Result<(), TonerError> {
 
 #[test]
 fn fewer_shades_are_among_the_alternatives() -> Result<(), Box<dyn std::error::Error>> {
-    let chart = Chart::from_toml(include_str!("../../examples/juniper_and_tide_shades.toml"))?;
-    let shades: Vec<Shade> = chart.shades().cloned().collect();
+    let shop = shop::parse(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    let shades: Vec<Shade> = Shop::new(&shop)?.colours().cloned().collect();
     let target = Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) };
     let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), target))?;
     let count = answer.best.parts.len();

@@ -1,5 +1,6 @@
 use foilwork::quantity::{
-    AmountConcentration, Density, Duration, Mass, MassConcentration, MassFraction, OxygenVolumes, Quantity, Temperature,
+    ActiveOxygen, AmountConcentration, Area, Density, Duration, Length, LossRate, Mass, MassConcentration,
+    MassFraction, Molality, Normality, OxygenVolumes, PricePerKg, Quantity, Share, Temperature, Volume,
 };
 use proptest::prelude::*;
 use std::{fmt::Debug, str::FromStr};
@@ -12,14 +13,23 @@ fn reads_what_it_prints<Q: Quantity + Debug + FromStr<Err: Debug>>(part: f64) {
 proptest! {
     #[test]
     fn a_quantity_reads_what_it_prints_to_the_last_bit(part in 0.0..=1.0_f64) {
+        reads_what_it_prints::<ActiveOxygen>(part);
         reads_what_it_prints::<AmountConcentration>(part);
+        reads_what_it_prints::<Area>(part);
         reads_what_it_prints::<Density>(part);
         reads_what_it_prints::<Duration>(part);
+        reads_what_it_prints::<Length>(part);
+        reads_what_it_prints::<LossRate>(part);
         reads_what_it_prints::<Mass>(part);
         reads_what_it_prints::<MassConcentration>(part);
         reads_what_it_prints::<MassFraction>(part);
+        reads_what_it_prints::<Molality>(part);
+        reads_what_it_prints::<Normality>(part);
         reads_what_it_prints::<OxygenVolumes>(part);
+        reads_what_it_prints::<PricePerKg>(part);
+        reads_what_it_prints::<Share>(part);
         reads_what_it_prints::<Temperature>(part);
+        reads_what_it_prints::<Volume>(part);
     }
 
     #[test]

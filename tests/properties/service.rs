@@ -5,9 +5,13 @@ use foilwork::{
     reader::Format,
     service::{
         Plan, ServiceFile, Stage, parse, plan, plan_text,
-        shape::{Additive, Developer, MixPart, Prices, Section, Shade, ShadeClass, StrengthBasis, Technique, Zone},
+        shape::{MixPart, Section, Technique, Zone},
     },
     sheet::bench_sheet,
+    shop::{
+        ShadeClass, StrengthBasis,
+        shape::{AdditiveEntry, DeveloperEntry, ShadeEntry, TermsEntry},
+    },
 };
 use proptest::{
     prelude::*,
@@ -25,7 +29,7 @@ fn example(name: &str) -> String {
 fn bare() -> ServiceFile {
     let text = r#"
 format = 1
-shelf.lightener = [{ name = "powder", ratio = "1:2", on_scalp = true }]
+shop.lightener = [{ name = "powder", ratio = "1:2", on_scalp = true }]
 section = [{ name = "1", technique = "weave", share_percent = 1, zone = "lengths", target_level = 9, product = "powder",
              developer = "weak", apply_min = 10, develop_min = 10 }]
 [service]
@@ -35,11 +39,11 @@ jurisdiction = "EU"
 [analysis]
 natural_level = 6
 white_percent = 0
-[[shelf.developer]]
+[[shop.developer]]
 name = "weak"
 strength = "3 % w/w"
 strength_basis = "measured"
-[[shelf.diluent]]
+[[shop.diluent]]
 name = "thinner"
 "#;
     parse(text, Format::Toml).unwrap()
@@ -102,40 +106,36 @@ prop_compose! {
     }
 }
 
-fn shade(code: &str, level: f64, price: Option<String>) -> Shade {
-    Shade {
+fn shade(code: &str, level: f64, price: Option<String>) -> ShadeEntry {
+    ShadeEntry {
         code: code.to_owned(),
         level,
-        tones: Vec::new(),
         class: ShadeClass::Permanent,
         ratio: Some("1:1".to_owned()),
-        strongest_developer_ww: Some(9.0),
-        longest_min: None,
+        strongest_developer_ww_percent: Some(9.0),
         pack_g: price.as_ref().map(|_| 60.0),
         price,
+        ..ShadeEntry::default()
     }
 }
 
 prop_compose! {
-    fn prices()(
+    fn terms()(
         wage in prop::option::of(amount()),
-        on_cost_percent in prop::option::of(hundredths(0, 10_000)),
+        on_costs_percent in prop::option::of(hundredths(0, 10_000)),
         productive_percent in prop::option::of(hundredths(1000, 10_000)),
         overhead in prop::option::of(amount()),
         margin_percent in prop::option::of(hundredths(0, 9000)),
         tax_percent in prop::option::of(hundredths(0, 3000)),
-    ) -> Prices {
-        Prices {
-            currency: "EUR".to_owned(),
-            wage_per_hour: wage,
-            on_cost_percent,
+    ) -> TermsEntry {
+        TermsEntry {
+            wage_per_h: wage,
+            on_costs_percent,
             productive_percent,
-            overhead_per_hour: overhead,
-            other_work_min: Some(30.0),
-            consumable: Vec::new(),
+            overhead_per_h: overhead,
             margin_percent,
-            markup_percent: None,
             tax_percent,
+            ..TermsEntry::default()
         }
     }
 }
@@ -146,31 +146,33 @@ prop_compose! {
         strong in hundredths(300, 1200),
         dose_percent in hundredths(200, 1000),
         price in prop::option::of(amount()),
-        prices in prices(),
+        terms in terms(),
         division in select(vec![0.01, 0.1]),
         capacity in hundredths(3000, 20_000),
         // The order of the file says nothing of the order of the work.
         turned in any::<bool>(),
     ) -> ServiceFile {
         let mut file = bare();
-        file.shelf.developer.push(Developer {
+        let shop = file.shop.as_mut().unwrap();
+        shop.currency = Some("EUR".to_owned());
+        shop.developer.push(DeveloperEntry {
             name: "strong".to_owned(),
             strength: format!("{strong} % w/w"),
             strength_basis: StrengthBasis::SupplierSheet,
-            density_g_per_ml: None,
-            cream: None,
             pack_g: price.as_ref().map(|_| 1000.0),
             price: price.clone(),
+            ..DeveloperEntry::default()
         });
-        file.shelf.shade = vec![shade("J8", 8.0, price), shade("J6", 6.0, None)];
-        file.shelf.additive = vec![Additive { name: "bond".to_owned(), dose_percent, pack_g: None, price: None }];
+        shop.shade = vec![shade("J8", 8.0, price), shade("J6", 6.0, None)];
+        shop.additive = vec![AdditiveEntry { name: "bond".to_owned(), dose_percent, ..AdditiveEntry::default() }];
+        shop.terms = Some(terms);
+        file.service.other_work_min = Some(30.0);
         file.salon.scale_division_g = Some(division);
         file.salon.bowl_capacity_g = Some(capacity);
         file.section = sections;
         if turned {
             file.section.reverse();
         }
-        file.prices = Some(prices);
         file
     }
 }
@@ -206,7 +208,7 @@ proptest! {
         masses(&plan, file.salon.scale_division_g.unwrap())?;
 
         // Nothing is stronger than the strongest bottle, and mixing only weakens.
-        let strongest = file.shelf.developer.iter().map(|d| d.strength.trim_end_matches(" % w/w").parse::<f64>().unwrap());
+        let strongest = file.shop.as_ref().unwrap().developer.iter().map(|d| d.strength.trim_end_matches(" % w/w").parse::<f64>().unwrap());
         let strongest = strongest.fold(0.0, f64::max);
         for mix in &plan.mixes {
             let (before, on_hair) = (mix.developer_ww_percent, mix.on_hair_ww_percent);
@@ -302,7 +304,7 @@ proptest! {
     #[test]
     fn any_tokens_never_panic(
         tokens in prop::collection::vec(select(vec![
-            "format", "=", "1", "\n", "[", "]", "[[", "]]", "section", "shelf", ".", "\"", "'", "{", "}", ",", ":", "#",
+            "format", "=", "1", "\n", "[", "]", "[[", "]]", "section", "shop", ".", "\"", "'", "{", "}", ",", ":", "#",
             "service", "name", "2026-11-25", "mix", "null", "\u{feff}", "\r\n", "\u{1f488}",
         ]), 0..40),
         json in any::<bool>(),

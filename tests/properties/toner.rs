@@ -1,15 +1,17 @@
 //! What must hold for every toner search.
 
 use foilwork::{
-    colour::{Chart, Hue, Lab, Level, Shade, Tone, White},
+    colour::{Hue, Lab, Level, Shade, Tone, White},
     quantity::{Mass, Share},
+    reader::Format,
+    shop::{self, Shop},
     toner::{Exposed, Outcome, Target, TonerAnswer, TonerMix, TonerRequest, find_toner, neutralising_dose},
 };
 use proptest::prelude::*;
 
 fn shelf() -> Vec<Shade> {
-    let chart = Chart::from_toml(include_str!("../../examples/juniper_and_tide_shades.toml")).expect("the demo chart");
-    chart.shades().cloned().collect()
+    let file = shop::parse(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml).expect("the demo shop");
+    Shop::new(&file).expect("the demo shop").colours().cloned().collect()
 }
 
 fn exposed() -> impl Strategy<Value = Exposed> {

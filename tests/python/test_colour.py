@@ -45,7 +45,7 @@ with warnings.catch_warnings():
     colour = importlib.import_module("colour")
 
 ROOT = Path(__file__).parents[2]
-CHART = (ROOT / "examples/juniper_and_tide_shades.toml").read_text()
+CHART = (ROOT / "examples/juniper_and_tide.toml").read_text()
 # ASTM E308, D65: 2 degree and 10 degree observer.
 WHITE = {2: np.array([0.95047, 1.0, 1.08883]), 10: np.array([0.94811, 1.0, 1.07304])}
 RNG = np.random.default_rng(1943)

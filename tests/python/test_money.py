@@ -1,5 +1,6 @@
 """Money from Python, against Python's own decimal and fractions, and the ISO 4217 table of another package."""
 
+import copy
 import decimal
 import pickle
 import random
@@ -18,6 +19,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from foilwork import FoilworkError
+from foilwork.business import (
+    commission_pay,
+    price_list,
+    price_services,
+    price_services_csv,
+    price_services_json,
+    quote_range,
+    reorder,
+)
 from foilwork.money import (
     CostTable,
     Money,
@@ -25,7 +35,6 @@ from foilwork.money import (
     add_tax,
     allocate,
     apply_discount,
-    commission_pay,
     cost_columns,
     labour_cost,
     margin_and_markup,
@@ -34,13 +43,7 @@ from foilwork.money import (
     overhead_cost,
     price_from_margin,
     price_from_markup,
-    price_list,
-    price_services,
-    price_services_csv,
-    price_services_json,
     product_cost,
-    quote_range,
-    reorder,
     supply_cost,
     take_tax_out,
 )
@@ -230,7 +233,7 @@ def test_a_cost_table_adds_up() -> None:
     assert table.total == eur("36.51")
     assert table.by_section() == [("crown", eur("2.11")), ("nape", eur("1.07"))]
     assert table.by_kind() == [("product", eur("3.18")), ("labour", eur("33.33"))]
-    assert sum(line["share_percent"] for line in table.lines()) == 100
+    assert sum(line.share_percent or 0 for line in table.lines) == 100
     with pytest.raises(FoilworkError, match='unknown kind of cost "rent": give one of'):
         table.add("rent", "line", eur(1))
 
@@ -270,17 +273,38 @@ def test_a_list_reads_alike_from_rows_columns_and_frames() -> None:
     arrays = {**columns, "hands_on_min": np.array([70, 20]), "chair_min": np.array([120.0, 40.0])}
     frame = pd.DataFrame(SERVICES)
     for other in (columns, arrays, frame, frame.to_dict("records")):
-        assert price_services(other, TERMS).lines() == rows.lines()
-    totals = rows.totals()
-    assert rows.reconcile() and len(rows) == 2
+        assert price_services(other, TERMS).lines == rows.lines
+    totals = rows.totals
+    assert len(rows.lines) == 2
     parts = ("product", "developer", "consumables", "laundry", "labour", "overhead", "card_fee")
-    assert sum((totals[part].amount for part in parts), Decimal(0)) == totals["cost"].amount
+    assert sum(getattr(totals, part) for part in parts) == totals.cost
     for name in ("cost", "net", "tax", "gross", "profit"):
-        assert totals[name].amount == sum(line[name].amount * line["sold"] for line in rows.lines())
+        assert getattr(totals, name) == sum(getattr(line, name) * line.sold for line in rows.lines)
     text = "service,hands_on_min,chair_min\ntoner,15,40\n"
     json = '[{"service": "toner", "hands_on_min": 15, "chair_min": 40}]'
-    assert price_services_csv(text, TERMS).lines() == price_services_json(json, TERMS).lines()
-    assert rows.to_csv().splitlines()[-1].startswith("total,,79,")
+    assert price_services_csv(text, TERMS).lines == price_services_json(json, TERMS).lines
+    assert rows.csv.splitlines()[-1].startswith("total,,79,")
+
+
+def test_results_copy_pickle_and_become_plain_data() -> None:
+    rows = price_services(SERVICES, TERMS)
+    for result in (rows, rows.totals, rows.lines[0], reorder(420, 60, 500, unit="piece", lead_days=5, cover_days=20)):
+        assert pickle.loads(pickle.dumps(result)) == result == copy.deepcopy(result)
+    frame = pd.DataFrame([line.to_dict() for line in rows.lines])
+    assert list(frame["sold"]) == [line.sold for line in rows.lines]
+    assert rows.to_dict()["totals"] == rows.totals.to_dict()
+    with pytest.raises(AttributeError):
+        rows.totals.cost = eur(0)  # type: ignore[misc]
+
+
+def test_money_adds_up_with_sum() -> None:
+    assert sum([eur("1.10"), eur("2.20")]) == eur("3.30")
+    assert copy.copy(eur("1.10")) == copy.deepcopy(eur("1.10")) == eur("1.10")
+    for start in (1, 0.0, "0"):
+        with pytest.raises(TypeError):
+            sum([eur("1.10")], start)
+    with pytest.raises(FoilworkError, match="cannot put EUR and USD into one sum"):
+        sum([eur("1.10"), Money("1", "USD")])
 
 
 def test_a_list_reports_all_that_is_wrong() -> None:

@@ -21,13 +21,9 @@ EXAMPLES_TO_WRITE = {
     "colour::gradient::contrast_between",
     "colour::gradient::transition_between",
     "finding::found::worst_first",
-    "peroxide::ageing::time_until",
-    "peroxide::by_volume::made_up",
-    "peroxide::by_volume::strength_after_make_up",
-    "peroxide::titration::permanganate",
     "sheet::services::service_table",
 }
-ROOMS_STILL_TO_CITE = {"colour", "mix", "money", "peroxide"}
+ROOMS_STILL_TO_CITE = {"colour", "mix", "money"}
 
 CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
 

@@ -1,8 +1,10 @@
 use super::level::AnyLevel;
 use crate::error::raise;
 use foilwork::{
-    colour::{self, Chart, Hue, Tone},
+    colour::{self, Hue, Tone},
     quantity::Share,
+    reader::Format,
+    shop::{self, Shop},
 };
 use pyo3::prelude::*;
 
@@ -73,16 +75,16 @@ impl Shade {
     }
 }
 
-/// Read the shades of a chart file.
+/// Read the shades of a shop file.
 ///
 /// Args:
-///     text: the text of a TOML chart; see ``examples/juniper_and_tide_shades.toml``.
+///     text: the text of a TOML shop file; see ``examples/juniper_and_tide.toml``.
 ///
 /// Returns:
 ///     The shades in the order of the file.
 ///
 /// Raises:
-///     FoilworkError: the first mistake, with its line, the shade and the way out.
+///     FoilworkError: everything that is wrong with the file, each with its line and the way out.
 ///
 /// Examples:
 ///     >>> from foilwork.colour import read_shades
@@ -92,10 +94,12 @@ impl Shade {
 ///     ... code = "9-7"
 ///     ... level = 9
 ///     ... tones = ["violet"]
+///     ... class = "demi"
+///     ... ratio = "1:2"
 ///     ... ''')
 ///     [<Shade 9-7 (level 9, violet)>]
 #[pyfunction]
 pub fn read_shades(text: &str) -> PyResult<Vec<Shade>> {
-    let chart = Chart::from_toml(text).map_err(raise)?;
-    Ok(chart.shades().cloned().map(Shade).collect())
+    let shop = shop::parse(text, Format::Toml).and_then(|file| Shop::new(&file)).map_err(raise)?;
+    Ok(shop.colours().cloned().map(Shade).collect())
 }

@@ -3,8 +3,9 @@ use crate::error::raise;
 use foilwork::money::{Currency, Money};
 use pyo3::{
     basic::CompareOp,
+    exceptions::PyTypeError,
     prelude::*,
-    types::{PyString, PyType},
+    types::{PyInt, PyString, PyType},
 };
 use rust_decimal::Decimal;
 use std::hash::{DefaultHasher, Hash, Hasher};
@@ -75,6 +76,15 @@ impl PyMoney {
 
     fn __add__(&self, other: &Self) -> PyResult<Self> {
         self.0.plus(other.0).map(Self).map_err(raise)
+    }
+
+    /// ``sum()`` starts at 0.
+    fn __radd__(&self, start: &Bound<'_, PyAny>) -> PyResult<Self> {
+        if start.is_instance_of::<PyInt>() && start.extract::<i64>().is_ok_and(|start| start == 0) {
+            Ok(*self)
+        } else {
+            Err(PyTypeError::new_err("only money adds to money"))
+        }
     }
 
     fn __sub__(&self, other: &Self) -> PyResult<Self> {

@@ -1,12 +1,13 @@
-use super::{HALF_UP, PyMoney, rounding, table::business};
+use super::{HALF_UP, PyMoney, rounding};
+use crate::business::list::business;
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CostColumns, ServiceColumns};
+use foilwork::money::{self, ServiceColumns};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
 use pyo3::{exceptions::PyTypeError, prelude::*};
 
 /// The costs of a long list of services, and their sums.
 #[pyclass(frozen, get_all, module = "foilwork.money")]
-pub struct ServiceCosts {
+pub struct CostColumns {
     /// Product, waste included: whole minor units.
     product_minor: Py<PyArray1<i64>>,
     /// Labour: whole minor units.
@@ -70,7 +71,7 @@ pub fn cost_columns(
     chair_min: &Bound<'_, PyAny>,
     terms: &Bound<'_, PyAny>,
     rounding: &str,
-) -> PyResult<ServiceCosts> {
+) -> PyResult<CostColumns> {
     let rounding = self::rounding(rounding)?;
     let business = business(terms)?;
     let (pack_price, consumables) = (whole(pack_price_minor)?, whole(consumables_minor)?);
@@ -90,12 +91,12 @@ pub fn cost_columns(
     let totals = py
         .detach(|| {
             let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
-            let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
+            let out = money::CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
             money::cost_columns(&services, &business.labour, &business.overhead, rounding, out)
         })
         .map_err(raise)?;
     let [product, labour, overhead, cost] = columns.map(|column| PyArray1::from_vec(py, column).unbind());
-    Ok(ServiceCosts {
+    Ok(CostColumns {
         product_minor: product,
         labour_minor: labour,
         overhead_minor: overhead,

@@ -1,9 +1,10 @@
 use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
+use crate::answer::answer;
 use crate::error::{FoilworkError, raise};
-use foilwork::money::{self, CostKind, CostLine, CostTable, Labour, Measure, OnCosts, Overhead, PackPrice};
+use foilwork::money::{self, CostKind, CostTable, Labour, Measure, OnCosts, Overhead, PackPrice};
 use foilwork::quantity::Volume;
 use foilwork::source::Basis;
-use pyo3::{prelude::*, types::PyDict};
+use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 /// Cost of the product that was used, waste included, at its unrounded pack price.
@@ -227,6 +228,24 @@ pub fn allocate(amount: PyMoney, weights: Vec<Number>) -> PyResult<Vec<PyMoney>>
     Ok(shares.into_iter().map(PyMoney).collect())
 }
 
+answer! {
+    /// One line of a cost table.
+    CostLine {
+        /// The kind of cost.
+        kind: String,
+        /// What it is.
+        what: String,
+        /// The section of the head it belongs to, where there is one.
+        section: Option<String>,
+        /// The bowl it belongs to, where there is one.
+        bowl: Option<String>,
+        /// The amount.
+        amount: PyMoney,
+        /// Its share of the total in percent, to one decimal.
+        share_percent: Option<Decimal>,
+    }
+}
+
 /// What a service costs, line by line; the total is the sum of the lines, however they are grouped.
 ///
 /// Args:
@@ -242,7 +261,7 @@ pub fn allocate(amount: PyMoney, weights: Vec<Number>) -> PyResult<Vec<PyMoney>>
 ///     >>> table.add("labour", "hands-on time", Money("33.33", "EUR"))
 ///     >>> table.total
 ///     Money('35.44', 'EUR')
-///     >>> [str(line["share_percent"]) for line in table.lines()]
+///     >>> [str(line.share_percent) for line in table.lines]
 ///     ['6.0', '94.0']
 #[pyclass(name = "CostTable", module = "foilwork.money")]
 pub struct PyCostTable(CostTable);
@@ -276,9 +295,9 @@ impl PyCostTable {
         bowl: Option<&str>,
     ) -> PyResult<()> {
         let kind: CostKind = kind.parse().map_err(raise)?;
-        let line = CostLine::new(kind, what, Basis::Stated, amount.0);
+        let line = money::CostLine::new(kind, what, Basis::Stated, amount.0);
         let (section, bowl) = (section.map(str::to_owned), bowl.map(str::to_owned));
-        self.0.push(CostLine { section, bowl, ..line }).map_err(raise)
+        self.0.push(money::CostLine { section, bowl, ..line }).map_err(raise)
     }
 
     /// The sum of the lines.
@@ -287,20 +306,19 @@ impl PyCostTable {
         PyMoney(self.0.total())
     }
 
-    /// The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100.
-    fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+    /// The lines. Their shares add up to exactly 100; they are ``None`` when the total is zero.
+    #[getter]
+    fn lines(&self) -> Vec<CostLine> {
         let shares = self.0.shares();
         let lines = self.0.lines().iter().enumerate();
         lines
-            .map(|(place, line)| {
-                let dict = PyDict::new(py);
-                dict.set_item("kind", line.kind.code())?;
-                dict.set_item("what", &line.what)?;
-                dict.set_item("section", &line.section)?;
-                dict.set_item("bowl", &line.bowl)?;
-                dict.set_item("amount", PyMoney(line.amount))?;
-                dict.set_item("share_percent", shares.get(place).map(|share| share.share_percent))?;
-                Ok(dict)
+            .map(|(place, line)| CostLine {
+                kind: line.kind.code().to_owned(),
+                what: line.what.clone(),
+                section: line.section.clone(),
+                bowl: line.bowl.clone(),
+                amount: PyMoney(line.amount),
+                share_percent: shares.get(place).map(|share| share.share_percent),
             })
             .collect()
     }
@@ -331,7 +349,7 @@ pub(super) fn labour(
     Labour::new(wage_per_h.0, on_costs, hours(paid_h)?, hours(productive_h)?).map_err(raise)
 }
 
-pub(super) fn measure(value: f64, unit: &str) -> PyResult<Measure> {
+pub fn measure(value: f64, unit: &str) -> PyResult<Measure> {
     match unit {
         "g" => grams(value).map(Measure::Mass),
         "mL" => Volume::from_ml(value).map(Measure::Volume).map_err(raise),

@@ -1,7 +1,7 @@
 use super::rule::{direction, tax};
-use super::{HALF_UP, PyMoney, answer::answer, exact::Number, rounding};
+use super::{HALF_UP, PyMoney, exact::Number, rounding};
+use crate::answer::answer;
 use crate::error::raise;
-use foilwork::business;
 use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -43,20 +43,6 @@ answer! {
         off: PyMoney,
         /// What is left to pay.
         after: PyMoney,
-    }
-}
-
-answer! {
-    /// What an offer must bring in to leave as much as before.
-    DiscountBreakEven {
-        /// What one service leaves at the full price.
-        contribution_before: PyMoney,
-        /// What it leaves at the reduced price.
-        contribution_after: PyMoney,
-        /// How many services the offer must sell, rounded up.
-        count_needed: i64,
-        /// By how much that is more, in percent, unrounded.
-        extra_percent: Decimal,
     }
 }
 
@@ -321,35 +307,4 @@ pub fn apply_discount(price: PyMoney, discount_percent: Number, rounding: &str) 
 pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
     let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
     money::price_before_discount(after.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
-}
-
-/// How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
-///
-/// Args:
-///     before: the full net price.
-///     after: the reduced net price.
-///     variable: what one more service costs.
-///     count: how many are sold at the full price.
-///
-/// Raises:
-///     FoilworkError: a reduced price that leaves nothing, or one above the full price.
-///
-/// Examples:
-///     >>> from foilwork.money import Money, discount_break_even
-///     >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
-///     50
-#[pyfunction]
-pub fn discount_break_even(
-    before: PyMoney,
-    after: PyMoney,
-    variable: PyMoney,
-    count: u32,
-) -> PyResult<DiscountBreakEven> {
-    let offer = business::discount_break_even(before.0, after.0, variable.0, count).map_err(raise)?;
-    Ok(DiscountBreakEven {
-        contribution_before: PyMoney(offer.contribution_before),
-        contribution_after: PyMoney(offer.contribution_after),
-        count_needed: offer.count_needed,
-        extra_percent: offer.extra_percent,
-    })
 }

@@ -31,10 +31,9 @@ impl Reading {
 
     fn mol_per_l(&self) -> PyResult<Interval<AmountConcentration>> {
         let (value, tolerance) = self.parts();
-        let ends = [value - tolerance, value, value + tolerance]
-            .map(|c| AmountConcentration::from_mol_per_l(c).map_err(raise));
-        let [low, best, high] = ends;
-        Interval::new(low?, best?, high?).map_err(raise)
+        let ends = [value - tolerance, value, value + tolerance];
+        let [low, best, high] = ends.map(|c| AmountConcentration::from_mol_per_l(c).map_err(raise));
+        Ok(Interval::ordered(low?, best?, high?))
     }
 
     fn parts(&self) -> (f64, f64) {
@@ -143,7 +142,8 @@ macro_rules! in_unit {
             StrengthUnit::MolPerKg => $function::<Molality>,
             StrengthUnit::EqPerL => $function::<Normality>,
             StrengthUnit::PercentActiveOxygen => $function::<ActiveOxygen>,
-            StrengthUnit::Volumes => $function::<OxygenVolumes>,
+            // Volumes: the one that is left.
+            _ => $function::<OxygenVolumes>,
         }
     };
 }
@@ -187,8 +187,8 @@ pub fn strength_after<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     fn after<Q: StrengthQuantity>(fresh: f64, rate: LossRate, elapsed: Duration) -> Result<f64, AgeingError> {
-        let (fresh, rate) = (Interval::exact(Q::checked(fresh)?), Interval::exact(rate));
-        Ok(peroxide::strength_after(fresh, rate, elapsed)?.best().number())
+        let (fresh, rate) = (Interval::exact(Q::from_unit(fresh)?), Interval::exact(rate));
+        Ok(peroxide::strength_after(fresh, rate, elapsed).best().in_unit())
     }
     let unit: StrengthUnit = unit.parse().map_err(raise)?;
     let (rule, scale) = (in_unit!(unit, after), scale(unit));
@@ -237,7 +237,7 @@ pub fn loss_rate<'py>(
         later: f64,
         elapsed: Duration,
     ) -> Result<f64, AgeingError> {
-        let [first, later] = [Q::checked(first)?, Q::checked(later)?].map(Interval::exact);
+        let [first, later] = [Q::from_unit(first)?, Q::from_unit(later)?].map(Interval::exact);
         Ok(peroxide::loss_rate(first, later, elapsed)?.best().per_day())
     }
     let unit: StrengthUnit = unit.parse().map_err(raise)?;
@@ -283,7 +283,9 @@ pub fn time_until<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     fn time<Q: StrengthQuantity + Into<Strength>>(fresh: f64, wanted: f64, rate: LossRate) -> Result<f64, AgeingError> {
-        Ok(peroxide::time_until(Q::checked(fresh)?, Q::checked(wanted)?, rate)?.days())
+        Ok(peroxide::time_until(Interval::exact(Q::from_unit(fresh)?), Q::from_unit(wanted)?, Interval::exact(rate))?
+            .best()
+            .days())
     }
     let unit: StrengthUnit = unit.parse().map_err(raise)?;
     let (rule, scale) = (in_unit!(unit, time), scale(unit));

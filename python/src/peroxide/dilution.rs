@@ -5,7 +5,7 @@ use crate::{
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    peroxide::{self, Amount, BlendError},
+    peroxide::{self, BlendError, KnownMass},
     quantity::{InvalidQuantity, Mass, MassFraction},
 };
 use pyo3::{prelude::*, types::PyDict};
@@ -102,11 +102,11 @@ pub fn blend_two<'py>(
 }
 
 /// Which amount is given.
-type Known = fn(Mass) -> Amount;
+type Known = fn(Mass) -> KnownMass;
 
 fn one_of<'py>(amounts: [(&str, Option<Column<'py>>); 3]) -> PyResult<(Known, Column<'py>)> {
     let names = amounts.each_ref().map(|(name, _)| *name).join(", ");
-    let kinds: [Known; 3] = [Amount::Total, Amount::First, Amount::Second];
+    let kinds: [Known; 3] = [KnownMass::Total, KnownMass::First, KnownMass::Second];
     let given = amounts.into_iter().zip(kinds).filter_map(|((_, amount), kind)| Some((kind, amount?)));
     let mut given: Vec<_> = given.collect();
     match (given.pop(), given.len()) {
@@ -167,7 +167,7 @@ fn parts(strengths_ww: &Column<'_>, masses_g: &Column<'_>) -> PyResult<Vec<(Mass
 #[pyfunction]
 pub fn mix_strengths(strengths_ww: Column<'_>, masses_g: Column<'_>) -> PyResult<(f64, f64)> {
     let mixed = peroxide::mix(&parts(&strengths_ww, &masses_g)?).map_err(raise)?;
-    Ok((mixed.strength.percent_ww(), mixed.total.g()))
+    Ok((mixed.strength.best().percent_ww(), mixed.total.g()))
 }
 
 /// Round the parts of a blend to the divisions of a scale, and say what strength that really is.
@@ -200,7 +200,7 @@ pub fn round_to_scale(
     let division = Mass::from_g(division_g).map_err(raise)?;
     let rounded = peroxide::round_to_scale(&parts(&strengths_ww, &masses_g)?, division).map_err(raise)?;
     let masses = rounded.masses.iter().map(|mass| mass.g()).collect();
-    Ok((masses, rounded.total.g(), rounded.strength.percent_ww()))
+    Ok((masses, rounded.total.g(), rounded.strength.best().percent_ww()))
 }
 
 /// Build a dilution table, one row for each stock and target: the rows of a wall chart.
@@ -242,11 +242,11 @@ pub fn dilution_table<'py>(
     let row = |row: &peroxide::DilutionRow| {
         let dict = PyDict::new(py);
         let weigh = row.weigh.as_ref();
-        dict.set_item("stock_ww", row.stock_ww_percent)?;
-        dict.set_item("target_ww", row.target_ww_percent)?;
-        dict.set_item("stock_g", weigh.map(|w| w.stock_g))?;
-        dict.set_item("diluent_g", weigh.map(|w| w.diluent_g))?;
-        dict.set_item("true_strength_ww", weigh.map(|w| w.true_strength_ww_percent))?;
+        dict.set_item("stock_ww", row.stock.percent_ww())?;
+        dict.set_item("target_ww", row.target.percent_ww())?;
+        dict.set_item("stock_g", weigh.map(|w| w.stock.g()))?;
+        dict.set_item("diluent_g", weigh.map(|w| w.diluent.g()))?;
+        dict.set_item("true_strength_ww", weigh.map(|w| w.strength.percent_ww()))?;
         dict.set_item("diluent_parts", weigh.and_then(|w| w.diluent_parts))?;
         dict.set_item("refused", row.refused.as_deref())?;
         Ok(dict)

@@ -2,7 +2,7 @@
 
 use crate::error::raise;
 use foilwork::{
-    peroxide::{Bound, Handling, handling},
+    peroxide::{self, StrengthBound},
     quantity::MassFraction,
     source::Interval,
 };
@@ -66,21 +66,18 @@ pub fn handling_facts(strength_ww: f64, high_ww: Option<f64>) -> PyResult<Vec<Ha
     let [low, high] =
         [strength_ww, high_ww.unwrap_or(strength_ww)].map(|w| MassFraction::from_percent_ww(w).map_err(raise));
     let low = low?;
-    let ends = |bound: Option<Bound>| bound.map(|bound| (bound.percent_ww, bound.included));
-    let found = handling(Interval::new(low, low, high?).map_err(raise)?).map(|(fact, bearing)| HandlingFact {
-        jurisdiction: fact.jurisdiction,
-        scheme: fact.scheme,
-        class_name: fact.class,
-        code: fact.code,
-        lower: ends(fact.lower),
-        upper: ends(fact.upper),
-        note: fact.note,
-        source: fact.citation.to_string(),
-        bearing: match bearing {
-            Handling::Applies => "applies",
-            Handling::MayApply => "may apply",
-            Handling::Substance => "substance",
-        },
-    });
+    let ends = |bound: Option<StrengthBound>| bound.map(|bound| (bound.strength.percent_ww(), bound.included));
+    let found =
+        peroxide::handling_facts(Interval::new(low, low, high?).map_err(raise)?).map(|(fact, bearing)| HandlingFact {
+            jurisdiction: fact.jurisdiction,
+            scheme: fact.scheme,
+            class_name: fact.class,
+            code: fact.code,
+            lower: ends(fact.lower),
+            upper: ends(fact.upper),
+            note: fact.note,
+            source: fact.citation.to_string(),
+            bearing: bearing.words(),
+        });
     Ok(found.collect())
 }

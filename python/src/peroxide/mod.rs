@@ -22,6 +22,6 @@ crate::room::room! {
             LabelReadings, convert, convert_bounds, density, density_bounds, molar_volumes, read_label, strength_units,
             strength_ww,
         }
-        volume { dilute_volume, made_up, make_up, mix_volumes }
+        volume { dilute_volume, strength_after_make_up, make_up, mix_volumes }
     }
 }

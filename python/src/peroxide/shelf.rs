@@ -45,7 +45,7 @@ impl Stock {
     /// Its strength in % w/w.
     #[getter]
     fn strength_ww(&self) -> f64 {
-        self.0.strength.percent_ww()
+        self.0.strength.best().percent_ww()
     }
 
     /// How much is in it, in g, or None.
@@ -118,7 +118,7 @@ impl ShelfBlend {
         let rounded = self.0.round_to_scale(Mass::from_g(division_g).map_err(raise)?).map_err(raise)?;
         let names = self.0.portions.iter().map(|portion| portion.stock.name.clone());
         let portions = names.zip(rounded.masses.iter().map(|mass| mass.g())).collect();
-        Ok((portions, rounded.total.g(), rounded.strength.percent_ww()))
+        Ok((portions, rounded.total.g(), rounded.strength.best().percent_ww()))
     }
 
     fn __repr__(&self) -> String {

@@ -8,7 +8,7 @@ use crate::{
 use foilwork::{
     column,
     peroxide::{self, Conditions, ConversionError, MolarVolume, StatedStrength, Strength, StrengthUnit},
-    quantity::{MassFraction, Temperature, TradeLabel},
+    quantity::{MassFraction, OxygenVolumes, Temperature, TradeLabel},
 };
 use pyo3::prelude::*;
 
@@ -273,9 +273,9 @@ pub fn read_label(
         as_ww: found.as_ww.percent_ww(),
         as_wv: bounds(found.as_wv, MassFraction::percent_ww),
         as_volumes: bounds(found.as_volumes, MassFraction::percent_ww),
-        volumes_if_ww: bounds(found.volumes_if_ww, Strength::number),
+        volumes_if_ww: bounds(found.volumes_if_ww, OxygenVolumes::volumes),
         volumes_if_wv: found.volumes_if_wv.volumes(),
-        span_ww: bounds(found.spread().map_err(raise)?, MassFraction::percent_ww),
+        span_ww: bounds(found.spread(), MassFraction::percent_ww),
     })
 }
 
@@ -326,7 +326,7 @@ pub fn strength_ww(
 /// ['% w/w', '% w/v', 'g/L']
 #[pyfunction]
 pub fn strength_units() -> Vec<&'static str> {
-    StrengthUnit::ALL.iter().map(|unit| unit.symbol()).collect()
+    StrengthUnit::ALL.iter().map(|unit| unit.code()).collect()
 }
 
 /// The ways to count a volume of oxygen, all at 0 C.
@@ -342,7 +342,7 @@ pub fn strength_units() -> Vec<&'static str> {
 /// 22.711
 #[pyfunction]
 pub fn molar_volumes() -> std::collections::BTreeMap<&'static str, f64> {
-    MolarVolume::ALL.iter().map(|convention| (convention.name(), convention.l_per_mol())).collect()
+    MolarVolume::ALL.iter().map(|convention| (convention.code(), convention.l_per_mol())).collect()
 }
 
 fn units(from: &str, to: &str) -> PyResult<(StrengthUnit, StrengthUnit)> {

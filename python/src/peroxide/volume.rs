@@ -58,7 +58,7 @@ pub fn make_up<'py>(
         _ => return Err(FoilworkError::new_err("give exactly one of total_ml and stock_ml")),
     };
     fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<MakeUp, MakeUpError> {
-        peroxide::make_up(Q::checked(stock)?, Q::checked(target)?, known)
+        peroxide::make_up(Q::from_unit(stock)?, Q::from_unit(target)?, known)
     }
     let unit = by_volume(unit)?;
     let rule = match unit {
@@ -93,15 +93,15 @@ pub fn make_up<'py>(
 /// Source:
 ///     Conservation of the solute.
 ///
-/// >>> from foilwork.peroxide import made_up
-/// >>> made_up(3, "% w/v", 417, 10_000)
+/// >>> from foilwork.peroxide import strength_after_make_up
+/// >>> strength_after_make_up(3, "% w/v", 417, 10_000)
 /// 0.1251
 #[pyfunction]
 #[pyo3(
     signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise),
     text_signature = "(stock, unit, taken_ml, total_ml, *, errors='raise')"
 )]
-pub fn made_up<'py>(
+pub fn strength_after_make_up<'py>(
     py: Python<'py>,
     stock: Column<'py>,
     unit: &str,
@@ -110,7 +110,7 @@ pub fn made_up<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     fn by<Q: VolumeStrength>(stock: f64, taken: Volume, total: Volume) -> Result<f64, MakeUpError> {
-        Ok(peroxide::made_up(Q::checked(stock)?, taken, total)?.number())
+        Ok(peroxide::strength_after_make_up(Q::from_unit(stock)?, taken, total)?.in_unit())
     }
     let unit = by_volume(unit)?;
     let rule = match unit {
@@ -172,7 +172,7 @@ pub fn dilute_volume(
     let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
     let made = peroxide::dilute_volume(stock?, target?, total, temperature).map_err(raise)?;
     let ml = |interval| bounds(interval, Volume::ml);
-    Ok((ml(made.stock), ml(made.water), made.contraction().ml()))
+    Ok((ml(made.stock), ml(made.water), made.contraction().best().ml()))
 }
 
 /// Strength and volume of clear solutions that are measured by volume and poured together.
@@ -214,5 +214,5 @@ pub fn mix_volumes(
     let parts = strengths.into_iter().zip(volumes).map(part).collect::<Result<Vec<_>, InvalidQuantity>>();
     let mixed =
         parts.map_err(PourError::from).and_then(|parts| peroxide::mix_volumes(&parts, temperature)).map_err(raise)?;
-    Ok((mixed.strength.percent_ww(), mixed.total.g(), mixed.poured.ml(), mixed.volume.ml()))
+    Ok((mixed.strength.best().percent_ww(), mixed.total.best().g(), mixed.poured.ml(), mixed.volume.best().ml()))
 }

@@ -44,16 +44,16 @@ pub(crate) struct SwatchArgs {
 
 #[derive(Debug, Args)]
 #[command(
-    override_usage = "foilwork toner [OPTIONS] --natural <LEVEL> --lifted <LEVEL>\n                      --target <LEVEL> <CHART>"
+    override_usage = "foilwork toner [OPTIONS] --natural <LEVEL> --lifted <LEVEL>\n                      --target <LEVEL> <SHOP>"
 )]
 #[command(
     after_help = "Units: levels from 1 to 12, masses in g, differences in CIEDE2000. A model, not a photograph.\n\
-    Example: foilwork toner examples/juniper_and_tide_shades.toml --natural 5 \\\n         \
+    Example: foilwork toner examples/juniper_and_tide.toml --natural 5 \\\n         \
     --lifted 9 --target 8 --tone violet"
 )]
 pub(crate) struct TonerArgs {
-    /// Your shade chart (TOML), as in examples/juniper_and_tide_shades.toml; `-` reads the standard input
-    pub(crate) chart: PathBuf,
+    /// Your shop file, as examples/juniper_and_tide.toml; `-` reads the standard input
+    pub(crate) shop: PathBuf,
     /// Natural level of the hair
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
     pub(crate) natural: String,
@@ -66,7 +66,7 @@ pub(crate) struct TonerArgs {
     /// Tone wanted: `neutral`, `violet`, or `yellow, violet` with the main hue first
     #[arg(long, default_value = "neutral", value_name = "HUES")]
     pub(crate) tone: String,
-    /// Choose only among these codes of the chart, separated by commas
+    /// Choose only among these codes of the shop, separated by commas
     #[arg(long, value_name = "CODES")]
     pub(crate) shades: Option<String>,
     /// The hair takes up liquid readily

@@ -1,6 +1,6 @@
 use super::{
-    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, OutputArgs, PlanArgs, PriceArgs,
-    ScaleArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs,
+    SchemaArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -22,9 +22,9 @@ pub(crate) struct Arguments {
 pub(crate) enum Command {
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
-    /// Print the JSON Schema of a service file
-    #[command(after_help = "Units: every field of a service file carries its unit in its name, such as `mix_g`.")]
-    Schema(OutputArgs),
+    /// Print the JSON Schema of a service file or a shop file
+    #[command(after_help = "Units: every field of a file carries its unit in its name, such as `mix_g`.")]
+    Schema(SchemaArgs),
     /// Put a peroxide strength into every unit
     Convert(ConvertArgs),
     /// Weaken a developer, or blend two, to a strength

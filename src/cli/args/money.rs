@@ -23,13 +23,13 @@ pub(crate) struct PriceArgs {
 }
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: amounts in the currency of the terms, times in min, shares in percent, masses in g.")]
+#[command(after_help = "Units: amounts in the currency of the shop, times in min, shares in percent, masses in g.")]
 pub(crate) struct CostArgs {
     /// The services: CSV with a header row, or (by its name) JSON
     pub(crate) list: PathBuf,
-    /// What the salon pays and how it prices: TOML, or (by its name) JSON
+    /// Shop file whose `terms` say what the salon pays and how it prices
     #[arg(long, value_name = "FILE")]
-    pub(crate) terms: PathBuf,
+    pub(crate) shop: PathBuf,
     /// The table as CSV
     #[arg(long, conflicts_with = "json")]
     pub(crate) csv: bool,

@@ -114,13 +114,12 @@ pub(crate) struct TitrateArgs {
 
 #[derive(Debug, Args)]
 #[command(after_help = "Units: strengths say theirs, masses in g, prices per kg or by the pack.\n\
-    A shelf file is TOML: `currency` at the top, and for each bottle a [[stock]]\n\
-    with `name`, `strength`, and where known `in_hand_g`, and `price` with `pack_g`.\n\
+    Of a shop file the developers and diluents are used, with what is in hand.\n\
     Example: foilwork blend --stock \"deep=12 % w/w, 300 g, 9.90/kg\" \\\n         \
     --stock \"pale=3 % w/w\" --target \"6 % w/w\" --total 60")]
 pub(crate) struct BlendArgs {
-    /// Shelf file; `-` reads the standard input
-    pub(crate) shelf: Option<PathBuf>,
+    /// Shop file, as examples/juniper_and_tide.toml; `-` reads the standard input
+    pub(crate) shop: Option<PathBuf>,
     /// A bottle, after those of the file: `name=12 % w/w, 300 g, 9.90/kg`; only the strength is needed
     #[arg(long, value_name = "STOCK")]
     pub(crate) stock: Vec<String>,
@@ -133,7 +132,7 @@ pub(crate) struct BlendArgs {
     /// What is best: `least-cost`, `fewest-bottles` or `least-leftover`
     #[arg(long, default_value = "least-cost", value_name = "WHAT")]
     pub(crate) objective: String,
-    /// ISO 4217 code of the prices, where no shelf file says it
+    /// ISO 4217 code of the prices, where no shop file says it
     #[arg(long, value_name = "CODE")]
     pub(crate) currency: Option<String>,
     /// The scale's division in g

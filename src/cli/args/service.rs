@@ -18,3 +18,12 @@ pub(crate) struct PlanArgs {
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }
+
+#[derive(Debug, Args)]
+pub(crate) struct SchemaArgs {
+    /// The schema of a shop file
+    #[arg(long)]
+    pub(crate) shop: bool,
+    #[command(flatten)]
+    pub(crate) output: OutputArgs,
+}

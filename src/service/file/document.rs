@@ -1,7 +1,8 @@
-use super::{amounts, references, text_fields};
+use super::{references, text_fields};
 use crate::{
     reader::{self, Document, Format, Node, Problems},
     service::shape::ServiceFile,
+    shop::shape::ShopFile,
 };
 use serde_json::Value;
 use std::sync::LazyLock;
@@ -18,7 +19,6 @@ impl Document for ServiceFile {
 
     fn check_whole(root: &Node, problems: &mut Problems) {
         references::check(root, problems);
-        amounts::check(root, problems);
     }
 }
 
@@ -40,6 +40,44 @@ impl Document for ServiceFile {
 /// ```
 pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
     reader::parse(text, format)
+}
+
+/// The path of the shop file that a service file names, as it is written there.
+///
+/// foilwork's core reads no files: the caller does, and hands the shop to [`parse_with_shop`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::shop_file};
+///
+/// let text = "format = 1\nshop_file = \"juniper_and_tide.toml\"";
+/// assert_eq!(shop_file(text, Format::Toml).as_deref(), Some("juniper_and_tide.toml"));
+/// assert_eq!(shop_file("format = 1", Format::Toml), None);
+/// ```
+#[must_use]
+pub fn shop_file(text: &str, format: Format) -> Option<String> {
+    reader::field(text, format, "shop_file")
+}
+
+/// Reads a service file that names its shop by a path; the shop takes the place of the path.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse`]; a service file that has a shop of its own as well is one of them.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::parse_with_shop, shop};
+///
+/// let shop = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
+/// let file = parse_with_shop(include_str!("../../../examples/soft-gradient.toml"), Format::Toml, &shop)?;
+/// assert_eq!(file.shop, Some(shop));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+pub fn parse_with_shop(text: &str, format: Format, shop: &ShopFile) -> Result<ServiceFile, Problems> {
+    reader::parse_replacing(text, format, "shop_file", "shop", shop)
 }
 
 /// The JSON Schema (draft 2020-12) of a service file, derived from its shape.

@@ -1,10 +1,9 @@
 //! The rules of a service file that its schema cannot say.
 
-mod amounts;
 mod document;
 mod references;
 mod text_fields;
 
 pub(in crate::service) use crate::reader::{Problem, Problems};
-pub use document::{parse, schema};
+pub use document::{parse, parse_with_shop, schema, shop_file};
 pub(in crate::service) use text_fields::Moment;

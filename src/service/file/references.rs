@@ -5,52 +5,60 @@
 use crate::{
     mix::Ratio,
     reader::{Kind, Node, Problems},
+    shop,
     text::Position,
 };
 
 /// Everything wrong with the names and the choices of a file.
 pub(super) fn check(root: &Node, problems: &mut Problems) {
-    let mut found = References(problems);
-    let shelf = |kind: &str| root.get("shelf").and_then(|shelf| shelf.get(kind)).map(Node::items).unwrap_or_default();
+    let found = &mut References(problems);
+    let shop = root.get("shop");
+    let of_shop = |kind: &str| shop.and_then(|shop| shop.get(kind)).map(Node::items).unwrap_or_default();
     let names = |kind: &str, key: &str| -> Vec<String> {
-        shelf(kind).iter().filter_map(|item| item.get(key)?.text().map(str::to_owned)).collect()
+        of_shop(kind).iter().filter_map(|item| item.get(key)?.text().map(str::to_owned)).collect()
     };
     let (developers, lighteners) = (names("developer", "name"), names("lightener", "name"));
     let (shades, additives) = (names("shade", "code"), names("additive", "name"));
 
-    let semi: Vec<String> = shelf("shade")
+    let semi: Vec<String> = of_shop("shade")
         .iter()
         .filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"))
         .filter_map(|shade| shade.get("code")?.text().map(str::to_owned))
         .collect();
-    for (i, shade) in shelf("shade").iter().enumerate() {
-        let class = shade.get("class").and_then(Node::text);
-        if class.is_some_and(|class| class != "semi") && shade.get("ratio").is_none() {
-            let message = "missing: say how many parts colour to developer, for example 1:1.5".to_owned();
-            found.say(shade.at, &format!("shelf.shade[{}].ratio", i + 1), message);
+    match (shop, root.get("shop_file")) {
+        (Some(shop), None) => shop::check_table(shop, "shop.", found.0),
+        (Some(_), Some(path)) => {
+            found.say(path.at, "shop_file", "both `shop` and `shop_file` are given: keep one of them".to_owned());
+            return;
+        }
+        (None, Some(path)) => {
+            let message = "names a file, and this reader was not given what it holds: put the shop under `shop`, or \
+                           hand it over beside this file";
+            found.say(path.at, "shop_file", message.to_owned());
+            return;
+        }
+        // What is no table at all has been said already.
+        (None, None) if !matches!(root.kind, Kind::Table(_)) => return,
+        (None, None) => {
+            let message = "missing: add it (what the salon has and what it charges), or name its file in `shop_file`";
+            found.say(root.at, "shop", message.to_owned());
+            return;
         }
     }
-
-    found.unique("shelf.developer", shelf("developer"), "name");
-    found.unique("shelf.lightener", shelf("lightener"), "name");
-    found.unique("shelf.shade", shelf("shade"), "code");
-    found.unique("shelf.additive", shelf("additive"), "name");
-    found.unique("shelf.diluent", shelf("diluent"), "name");
-    found.clash(&shelf);
 
     let sections = root.get("section").map(Node::items).unwrap_or_default();
     let toners = root.get("toner").map(Node::items).unwrap_or_default();
     let section_names: Vec<String> = sections.iter().filter_map(|s| s.get("name")?.text().map(str::to_owned)).collect();
-    found.unique("section", sections, "name");
-    found.unique("toner", toners, "name");
+    shop::unique("section", sections, "name", found.0);
+    shop::unique("toner", toners, "name", found.0);
 
     let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
     for (i, section) in sections.iter().enumerate() {
         let field = format!("section[{}]", i + 1);
-        found.either(section, &field, "product", "mix");
+        found.work(section, &field);
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
-        found.ratio(section, &field, shelf("shade"));
+        found.ratio(section, &field, of_shop("shade"));
         found.developer(section, &field, &developers, &semi);
         let named = section.get("additives").map(Node::items).unwrap_or_default();
         for (j, name) in named.iter().enumerate() {
@@ -79,8 +87,9 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
     found.circle(sections);
     for (i, toner) in toners.iter().enumerate() {
         let field = format!("toner[{}]", i + 1);
+        found.either(toner, &field, "mix", "target");
         found.mix(toner, &field, &shades);
-        found.ratio(toner, &field, shelf("shade"));
+        found.ratio(toner, &field, of_shop("shade"));
         let lightens = |section: &Node| {
             section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
         };
@@ -94,8 +103,9 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         }
     }
     if let Some(shadow) = root.get("root_shadow") {
+        found.either(shadow, "root_shadow", "mix", "target");
         found.mix(shadow, "root_shadow", &shades);
-        found.ratio(shadow, "root_shadow", shelf("shade"));
+        found.ratio(shadow, "root_shadow", of_shop("shade"));
         found.developer(shadow, "root_shadow", &developers, &semi);
     }
     found.shares(sections);
@@ -106,37 +116,6 @@ struct References<'p>(&'p mut Problems);
 impl References<'_> {
     fn say(&mut self, at: Option<Position>, field: &str, message: String) {
         self.0.say(at, field, message);
-    }
-
-    fn unique(&mut self, field: &str, items: &[Node], key: &str) {
-        for (i, item) in items.iter().enumerate() {
-            let Some(name) = item.get(key).filter(|n| n.text().is_some()) else { continue };
-            if let Some(first) = items.iter().take(i).filter_map(|n| n.get(key)).find(|n| n.text() == name.text()) {
-                let taken = match first.at {
-                    Some(at) => format!("in line {}", at.line),
-                    None => "further up".to_owned(),
-                };
-                let name_text = name.text().unwrap_or_default();
-                let message = format!("\"{name_text}\" is already taken {taken}: give each its own {key}");
-                self.say(name.at, &format!("{field}[{}].{key}", i + 1), message);
-            }
-        }
-    }
-
-    /// Whatever goes into a bowl is found by its name alone, so that no two kinds may share one.
-    fn clash<'n>(&mut self, shelf: &impl Fn(&str) -> &'n [Node]) {
-        let mut seen: Vec<(&str, &str)> = Vec::new();
-        for (kind, key) in [("lightener", "name"), ("shade", "code"), ("additive", "name"), ("diluent", "name")] {
-            for (i, item) in shelf(kind).iter().enumerate() {
-                let Some(node) = item.get(key) else { continue };
-                let Some(name) = node.text() else { continue };
-                if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
-                    let message = format!("\"{name}\" is already the name of a {other}: rename one of them");
-                    self.say(node.at, &format!("shelf.{kind}[{}].{key}", i + 1), message);
-                }
-                seen.push((kind, name));
-            }
-        }
     }
 
     fn exists(&mut self, name: Option<&Node>, field: &str, known: &[String], what: &str) {
@@ -162,6 +141,17 @@ impl References<'_> {
                 self.say(table.at, field, format!("neither `{one}` nor `{other}` is given: give one of them"));
             }
             _ => {}
+        }
+    }
+
+    /// A section names a product, a mix of shades, or the look that is wanted.
+    fn work(&mut self, section: &Node, field: &str) {
+        let Some(target) = section.get("target") else { return self.either(section, field, "product", "mix") };
+        let product = section.get("product").map(|_| "product");
+        let mix = section.get("mix").filter(|mix| !mix.items().is_empty()).map(|_| "mix");
+        if let Some(other) = product.or(mix) {
+            let message = format!("both `{other}` and `target` are given: keep one of them");
+            self.say(target.at, field, message);
         }
     }
 

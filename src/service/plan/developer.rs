@@ -3,7 +3,7 @@
 use super::mixes::Stocked;
 use crate::{
     mix::as_applied,
-    peroxide::{Amount, blend_two},
+    peroxide::{KnownMass, blend_two},
     quantity::{Mass, MassFraction, Share},
     service::request::{ItemKind, Oxidant, Request, Task},
     source::{Basis, Interval},
@@ -66,7 +66,7 @@ fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dy
         return Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis });
     }
     let hundred = Mass::from_g(100.0)?;
-    let blend = blend_two(best(&above), best(&below), target, Amount::Total(hundred))?;
+    let blend = blend_two(best(&above), best(&below), target, KnownMass::Total(hundred))?;
     let weighed = [(blend.first, above.1), (blend.second, below.1)];
     Ok(Oxidising {
         parts: vec![

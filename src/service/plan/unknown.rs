@@ -17,7 +17,7 @@ pub(super) fn not_computed(request: &Request, has_money: bool) -> Vec<NotCompute
         missing("pH of the mixes", "no data of the products; nothing is invented"),
     ];
     if !has_money {
-        list.push(missing("cost and price", "the file has no `prices`"));
+        list.push(missing("cost and price", "the shop states no `currency`"));
     }
     if request.file.toner.is_empty() && request.tasks.iter().any(|task| task.lightens) {
         list.push(missing("toner", "the file names none; choose it on the lifted hair"));

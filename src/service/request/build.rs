@@ -7,13 +7,13 @@ use super::{
 use crate::{
     colour::Level,
     limits::Jurisdiction,
-    money::Currency,
     quantity::{Duration, Mass, Temperature},
-    reader::InField,
+    reader::{self, InField},
     service::{
         file::{Moment, Problems},
-        shape::{Per, ServiceFile},
+        shape::ServiceFile,
     },
+    shop::{Per, Shop},
     source::Basis,
 };
 
@@ -24,7 +24,7 @@ pub(in crate::service) struct Request {
     pub(in crate::service) start: Moment,
     pub(in crate::service) jurisdiction: Option<Jurisdiction>,
     pub(in crate::service) natural: Level,
-    pub(in crate::service) currency: Option<Currency>,
+    pub(in crate::service) shop: Shop,
     pub(in crate::service) scale_division: Mass,
     pub(in crate::service) bowl_capacity: Mass,
     pub(in crate::service) room: Temperature,
@@ -35,17 +35,16 @@ pub(in crate::service) struct Request {
 }
 
 impl Request {
-    /// Resolves a file.
-    ///
-    /// A file that came from [`parse`](crate::service::parse) has been checked already; one that was put together in
-    /// code may fail here with the first problem.
+    /// Resolves a file, after the same checks that a text goes through.
     pub(in crate::service) fn new(file: &ServiceFile) -> Result<Self, Problems> {
+        reader::validate(file)?;
         let mut used = Defaults::default();
         let salon = &file.salon;
         let natural = Level::new(file.analysis.natural_level).in_field("analysis.natural_level")?;
         let jurisdiction = file.service.jurisdiction.as_deref().map(str::parse).transpose();
-        let currency = file.prices.as_ref().map(|prices| Currency::from_code(&prices.currency)).transpose();
-        let currency = currency.in_field("prices.currency")?;
+        let own =
+            file.shop.as_ref().ok_or("missing: a plan needs the shop, not the name of its file").in_field("shop")?;
+        let shop = Shop::of_checked(own, "shop.")?;
 
         let field = "salon.scale_division_g";
         let stated = salon.scale_division_g.map(Mass::from_g).transpose().in_field(field)?;
@@ -67,8 +66,8 @@ impl Request {
         let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
         let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
 
-        let bottles = shelf::bottles(&file.shelf, room, currency, &mut used)?;
-        let items = shelf::items(&file.shelf, currency)?;
+        let bottles = shelf::bottles(&shop, room, &mut used)?;
+        let items = shelf::items(&shop);
         let look_up = Shelf { bottles: &bottles, items: &items, working_life };
         let mut tasks = Vec::new();
         for (i, section) in file.section.iter().enumerate() {
@@ -84,13 +83,13 @@ impl Request {
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);
         }
-        for (i, consumable) in file.prices.iter().flat_map(|prices| &prices.consumable).enumerate() {
+        for (i, consumable) in shop.consumables.iter().enumerate() {
             if consumable.pieces.is_none() {
                 let why = match consumable.per {
                     Per::Service => "one for the service",
                     Per::Foil => "one for each foil",
                 };
-                let field = format!("prices.consumable[{}].pieces", i + 1);
+                let field = format!("shop.consumable[{}].pieces", i + 1);
                 used.note(&field, "1".to_owned(), Basis::Assumed, None, why);
             }
         }
@@ -98,7 +97,7 @@ impl Request {
             start: file.service.start.parse().in_field("service.start")?,
             jurisdiction: jurisdiction.in_field("service.jurisdiction")?,
             natural,
-            currency,
+            shop,
             scale_division,
             bowl_capacity,
             room,

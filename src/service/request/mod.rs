@@ -10,5 +10,5 @@ pub use task::Stage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
-pub(super) use shelf::{Bottle, Item, ItemKind, Priced};
+pub(super) use shelf::{Bottle, Item, ItemKind};
 pub(super) use task::{Oxidant, Task};

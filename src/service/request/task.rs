@@ -100,7 +100,7 @@ pub(super) struct Shelf<'a> {
 impl Shelf<'_> {
     fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
         let found = self.items.iter().position(|item| item.name == name);
-        found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there")).in_field(field)
+        found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there")).in_field(field)
     }
 
     fn oxidant(
@@ -115,7 +115,7 @@ impl Shelf<'_> {
             (None, None) if semi => Ok(Oxidant::Nothing),
             (Some(name), _) => {
                 let found = self.bottles.iter().position(|bottle| bottle.name == name);
-                let found = found.ok_or_else(|| format!("\"{name}\" is not on the shelf: add it there"));
+                let found = found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there"));
                 Ok(Oxidant::Bottle(found.in_field(&format!("{field}.developer"))?))
             }
             (None, Some(text)) => Ok(Oxidant::Strength(text.parse().in_field(&format!("{field}.strength"))?)),

@@ -1,4 +1,4 @@
-use super::Zone;
+use super::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Texture, Zone};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -60,18 +60,6 @@ pub struct Test {
     pub result: TestResult,
 }
 
-/// What came of a test.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum TestResult {
-    /// Nothing happened that should not.
-    Clear,
-    /// A reaction: itching, redness, heat, breaking.
-    Reaction,
-    /// Not read yet.
-    Pending,
-}
-
 /// Colour that is already in the hair.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -86,88 +74,4 @@ pub struct ExistingColour {
     pub tone: Option<String>,
     /// Whether it is artificial colour (permanent colour does not lift it).
     pub artificial: bool,
-}
-
-/// Diameter of a strand.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Texture {
-    /// Thin strands.
-    Fine,
-    /// In between.
-    Medium,
-    /// Thick strands.
-    Coarse,
-}
-
-/// Little, middling or much.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Amount {
-    /// Little.
-    Low,
-    /// Middling.
-    Medium,
-    /// Much.
-    High,
-}
-
-/// How readily the hair takes up liquid.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Porosity {
-    /// Resists.
-    Low,
-    /// As usual.
-    Normal,
-    /// Takes up at once.
-    High,
-    /// Differs along the strand.
-    Uneven,
-}
-
-/// Stretch and return of a damp strand.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Elasticity {
-    /// Stretches and returns.
-    Good,
-    /// Returns slowly.
-    Reduced,
-    /// Stays stretched or breaks.
-    Poor,
-}
-
-/// State of the scalp.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Scalp {
-    /// Nothing to see or feel.
-    Intact,
-    /// Sensitive or reddened.
-    Irritated,
-    /// Wounds, rash or disease.
-    Broken,
-}
-
-/// What has been on this hair or has happened to this guest.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum HistoryFlag {
-    /// Colour restorers or compound dyes with metal salts.
-    MetallicSalts,
-    /// Henna, pure or compound.
-    Henna,
-    /// A temporary black-henna tattoo, at any time.
-    BlackHennaTattoo,
-    /// Any reaction to hair colour, at any time.
-    ReactionToHairColour,
-    /// Lightened before.
-    Lightened,
-    /// Straightened or permed.
-    StraightenedOrPermed,
-    /// Younger than sixteen.
-    UnderSixteen,
-    /// Permanent colour on the lengths.
-    PermanentColour,
 }

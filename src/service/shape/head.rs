@@ -1,8 +1,9 @@
-use super::{Analysis, Prices, RootShadow, Section, Shelf, Toner};
+use super::{Analysis, RootShadow, Section, Toner};
+use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A service file: what the guest has, what is on the shelf, and what is to be done.
+/// A service file: what the guest has, what the salon has, and what is to be done.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ServiceFile {
@@ -13,8 +14,11 @@ pub struct ServiceFile {
     pub service: Head,
     /// What the hair is, read before anything is mixed.
     pub analysis: Analysis,
-    /// The products at hand.
-    pub shelf: Shelf,
+    /// What the salon has and what it charges. Give this or `shop_file`.
+    pub shop: Option<ShopFile>,
+    /// The path of a shop file, from the folder of this one; the command line and Python read it.
+    #[schemars(length(min = 1, max = 1000))]
+    pub shop_file: Option<String>,
     /// How the salon weighs and mixes; every field has a default.
     #[serde(default)]
     pub salon: Salon,
@@ -26,8 +30,6 @@ pub struct ServiceFile {
     pub toner: Vec<Toner>,
     /// A darker toner on the first centimetres.
     pub root_shadow: Option<RootShadow>,
-    /// What things cost and what to charge.
-    pub prices: Option<Prices>,
 }
 
 /// What the service is, and when.
@@ -49,6 +51,9 @@ pub struct Head {
     /// Whose law applies, for example `EU`; without it no legal limit is checked.
     #[schemars(extend("x-parse" = "jurisdiction"))]
     pub jurisdiction: Option<String>,
+    /// Minutes of work besides applying and developing: consultation, rinsing, drying.
+    #[schemars(range(min = 0.0, max = 600.0), extend("x-unit" = "min"))]
+    pub other_work_min: Option<f64>,
     /// Anything to keep in mind.
     #[schemars(length(max = 1000))]
     pub notes: Option<String>,

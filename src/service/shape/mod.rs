@@ -4,16 +4,15 @@
 //! editors can use the same schema while the file is written. `x-unit` names the unit in messages, `x-parse` the reader
 //! of a text field.
 
+mod after_rinse;
 mod analysis;
+mod choices;
 mod head;
-mod prices;
-mod shelf;
 mod work;
 
-pub use analysis::{
-    Amount, Analysis, Elasticity, ExistingColour, HistoryFlag, Porosity, Scalp, Test, TestResult, Texture,
-};
+pub(in crate::service) use crate::shop::ShadeClass;
+pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
+pub use analysis::{Analysis, ExistingColour, Test};
+pub use choices::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, Texture, Zone};
 pub use head::{Head, Salon, ServiceFile};
-pub use prices::{Consumable, Per, Prices};
-pub use shelf::{Additive, Developer, Diluent, Lightener, Shade, ShadeClass, Shelf, StrengthBasis};
-pub use work::{MixPart, RootShadow, Section, Technique, Toner, Zone};
+pub use work::Section;

@@ -1,3 +1,4 @@
+use super::{MixPart, Technique, ToneTarget, Zone};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -29,20 +30,22 @@ pub struct Section {
     /// The tone wanted here, in words.
     #[schemars(length(max = 100))]
     pub target_tone: Option<String>,
-    /// One product of the shelf: a lightener's name or a shade's code. Give this or `mix`.
+    /// One product of the shop: a lightener's name or a shade's code. Give this or `mix`.
     pub product: Option<String>,
     /// Several shades in parts. Give this or `product`.
     #[serde(default)]
     pub mix: Vec<MixPart>,
-    /// A developer of the shelf, used as it is. Give this or `strength`.
+    /// The look wanted, for which shades of the shop are found and weighed. Give this instead of `product` or `mix`.
+    pub target: Option<ToneTarget>,
+    /// A developer of the shop, used as it is. Give this or `strength`.
     pub developer: Option<String>,
-    /// The strength wanted before mixing, blended from the shelf: `4.5 % w/w`. Give this or `developer`.
+    /// The strength wanted before mixing, blended from the shop: `4.5 % w/w`. Give this or `developer`.
     #[schemars(extend("x-parse" = "strength"))]
     pub strength: Option<String>,
     /// Parts product to parts developer, where it differs from the product's own ratio.
     #[schemars(extend("x-parse" = "ratio"))]
     pub ratio: Option<String>,
-    /// Additives of the shelf, by name.
+    /// Additives of the shop, by name.
     #[serde(default)]
     pub additives: Vec<String>,
     /// How much mix to make; without it an estimate from the share of the hair.
@@ -69,120 +72,4 @@ pub struct Section {
     /// Sections that share a foil with this one; where their formulas meet, a tone between them may be needed.
     #[serde(default)]
     pub same_foil_as: Vec<String>,
-}
-
-/// A shade and its parts in a mix of shades.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct MixPart {
-    /// A shade's code.
-    pub shade: String,
-    /// Its parts.
-    #[schemars(range(min = 0.01, max = 1000.0), extend("x-unit" = "parts"))]
-    pub parts: f64,
-}
-
-/// A toner applied after rinsing.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct Toner {
-    /// Your name for it.
-    #[schemars(length(min = 1, max = 60))]
-    pub name: String,
-    /// The sections it goes on; none named means all lightened ones.
-    #[serde(default)]
-    pub sections: Vec<String>,
-    /// The shades and their parts.
-    #[schemars(length(min = 1))]
-    pub mix: Vec<MixPart>,
-    /// A developer of the shelf. Give this or `strength`.
-    pub developer: Option<String>,
-    /// The strength wanted before mixing, blended from the shelf.
-    #[schemars(extend("x-parse" = "strength"))]
-    pub strength: Option<String>,
-    /// Parts colour to parts developer, where it differs from the shades' own ratio.
-    #[schemars(extend("x-parse" = "ratio"))]
-    pub ratio: Option<String>,
-    /// How much mix to make.
-    #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
-    pub mix_g: f64,
-    /// How long the application takes.
-    #[schemars(range(min = 1.0, max = 240.0), extend("x-unit" = "min"))]
-    pub apply_min: Option<f64>,
-    /// How long it develops.
-    #[schemars(range(min = 1.0, max = 120.0), extend("x-unit" = "min"))]
-    pub develop_min: f64,
-}
-
-/// A darker toner on the first centimetres, to soften where the light starts.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct RootShadow {
-    /// The shades and their parts.
-    #[schemars(length(min = 1))]
-    pub mix: Vec<MixPart>,
-    /// A developer of the shelf. Give this or `strength`.
-    pub developer: Option<String>,
-    /// The strength wanted before mixing, blended from the shelf.
-    #[schemars(extend("x-parse" = "strength"))]
-    pub strength: Option<String>,
-    /// Parts colour to parts developer, where it differs from the shades' own ratio.
-    #[schemars(extend("x-parse" = "ratio"))]
-    pub ratio: Option<String>,
-    /// How much mix to make.
-    #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
-    pub mix_g: f64,
-    /// How far down it is taken.
-    #[schemars(range(min = 0.5, max = 30.0), extend("x-unit" = "cm"))]
-    pub length_cm: f64,
-    /// How long the application takes.
-    #[schemars(range(min = 1.0, max = 240.0), extend("x-unit" = "min"))]
-    pub apply_min: Option<f64>,
-    /// How long it develops.
-    #[schemars(range(min = 1.0, max = 120.0), extend("x-unit" = "min"))]
-    pub develop_min: f64,
-}
-
-/// How the hair of a section is taken.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Technique {
-    /// Fine strands picked out, in foil.
-    Weave,
-    /// A thin whole section, in foil.
-    Slice,
-    /// Shorter hair pushed to the root first, in foil.
-    BackComb,
-    /// A whole panel in one shade.
-    Block,
-    /// Painted on the surface, open air.
-    Freehand,
-    /// Painted, then wrapped.
-    FreehandInFoil,
-    /// On the new growth, at the scalp.
-    Regrowth,
-}
-
-impl Technique {
-    /// Whether the hair lies in foil.
-    #[must_use]
-    pub const fn is_in_foil(self) -> bool {
-        matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
-    }
-}
-
-/// A stretch of the strand.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum Zone {
-    /// At the scalp.
-    Roots,
-    /// Between roots and ends.
-    MidLengths,
-    /// The ends.
-    Ends,
-    /// Mid-lengths and ends together.
-    Lengths,
-    /// Roots to ends.
-    Whole,
 }

@@ -75,14 +75,14 @@ fn lightened_hair_is_warm() {
     assert!(number(&lightened["lab_l"]["best"]) > number(&data(&["swatch", "3"])["lab_l"]["best"]) + 5.0);
 }
 
-const HAIR: [&str; 6] = ["toner", "juniper_and_tide_shades.toml", "--natural", "5", "--lifted", "9"];
+const HAIR: [&str; 6] = ["toner", "juniper_and_tide.toml", "--natural", "5", "--lifted", "9"];
 
 /// Common practice: violet counteracts yellow; warm shades do not.
 #[test]
 fn violet_is_chosen_against_yellow() {
-    let asked = ["--target", "9", "--tone", "violet", "--shades", "9-7, 6-25", "--most-shades", "1"];
+    let asked = ["--target", "9", "--tone", "violet", "--shades", "J9-mist, J6-moss", "--most-shades", "1"];
     let answer = data(&[&HAIR[..], &asked].concat());
-    assert_eq!(answer["best"]["parts"][0]["code"], "9-7");
+    assert_eq!(answer["best"]["parts"][0]["code"], "J9-mist");
     assert!(number(&answer["best"]["residual"]["ciede2000"]) < number(&answer["before"]["ciede2000"]));
 }
 
@@ -104,7 +104,8 @@ fn a_toner_weighs_the_bowl_and_says_what_is_not_reached() {
 /// Common practice: what only deposits cannot lighten, so a dark shade never brings pale yellow hair nearer to yellow.
 #[test]
 fn hair_that_is_nearer_untoned_is_left() {
-    let text =
-        fine(&[&HAIR[..], &["--target", "9", "--tone", "yellow", "--shades", "6-25", "--most-shades", "1"]].concat());
+    let text = fine(
+        &[&HAIR[..], &["--target", "9", "--tone", "yellow", "--shades", "J6-moss", "--most-shades", "1"]].concat(),
+    );
     assert!(text.contains("*** LEAVE IT: untoned it is nearer"), "{text}");
 }

@@ -105,8 +105,8 @@ fn files_that_are_no_text_are_bad_input() {
     for args in [
         [&["toner", photo][..], &lifted].concat(),
         vec!["blend", photo, "--target", "6 % w/w", "--total", "60"],
-        vec!["cost", photo, "--terms", "juniper_and_tide_terms.json"],
-        vec!["cost", "juniper_and_tide_services.csv", "--terms", photo],
+        vec!["cost", photo, "--shop", "juniper_and_tide.toml"],
+        vec!["cost", "juniper_and_tide_services.csv", "--shop", photo],
     ] {
         let output = foilwork(&args);
         assert_eq!((output.status.code(), output.stdout), (Some(2), Vec::new()), "{args:?}");
@@ -144,7 +144,7 @@ fn word() -> impl Strategy<Value = String> {
         "--shades",
         "--cost",
         "--margin",
-        "--terms",
+        "--shop",
         "-j",
         "--temperature",
         "--density",
@@ -175,7 +175,7 @@ fn word() -> impl Strategy<Value = String> {
         ",",
         "=",
         "",
-        "juniper_and_tide_shades.toml",
+        "juniper_and_tide.toml",
         "juniper_and_tide_services.csv",
         "30 g 7.1 + 60 g 6%",
         "±",
@@ -226,8 +226,8 @@ proptest! {
                 option("total", &c), option("division", &d)],
             vec!["level".into(), option("natural", &a), option("target", &b)],
             vec!["swatch".into(), values[0].clone(), option("tone", &b)],
-            vec!["toner".into(), "juniper_and_tide_shades.toml".into(), option("natural", "=5"), option("lifted", "=9"),
-                option("target", "=8"), "--shades=9-7,8-0".into(), option("tone", &a), option("bowl", &b),
+            vec!["toner".into(), "juniper_and_tide.toml".into(), option("natural", "=5"), option("lifted", "=9"),
+                option("target", "=8"), "--shades=J9-mist,J8".into(), option("tone", &a), option("bowl", &b),
                 option("division", &c)],
         ] {
             let words: Vec<&str> = args.iter().map(String::as_str).collect();

@@ -84,7 +84,7 @@ const EVERY: [&[&str]; 25] = [
     &["swatch", "7.5", "--tone", "yellow-orange, red-violet, blue-green"],
     &[
         "toner",
-        "juniper_and_tide_shades.toml",
+        "juniper_and_tide.toml",
         "--natural",
         "5",
         "--lifted",
@@ -97,11 +97,11 @@ const EVERY: [&[&str]; 25] = [
         "3",
         "--porous",
     ],
-    &["toner", "juniper_and_tide_shades.toml", "--natural", "5.5", "--lifted", "9.5", "--target", "9"],
+    &["toner", "juniper_and_tide.toml", "--natural", "5.5", "--lifted", "9.5", "--target", "9"],
     &["limits", "-j", "EU"],
     &["limits", "-j", "US"],
     &["price", "--cost", "61.20", "--currency", "EUR", "--margin", "40", "--tax", "21"],
     &["price", "--cost", "9999999.99", "--currency", "EUR", "--markup", "99.5"],
-    &["cost", "juniper_and_tide_services.csv", "--terms", "juniper_and_tide_terms.json"],
+    &["cost", "juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"],
     &["sources"],
 ];

@@ -11,7 +11,7 @@ fn a_table_of_one_published_dilution() {
     let table = data(&["table", "--stocks", "35 % w/w", "--targets", "3 % w/w", "--total", "100", "--division", "0.1"]);
     let weigh = &table["rows"][0]["weigh"];
     assert_eq!((number(&weigh["stock_g"]), number(&weigh["diluent_g"])), (8.6, 91.4));
-    assert_near(number(&weigh["true_strength_ww_percent"]), 3.01, 1e-9);
+    assert_near(number(&weigh["strength_ww_percent"]), 3.01, 1e-9);
     assert_near(number(&weigh["diluent_parts"]), 32.0 / 3.0, 1e-9);
 }
 
@@ -31,7 +31,7 @@ fn a_table_is_text_or_csv() {
     }
     let csv = fine(&[&args[..], &["--csv"]].concat());
     let mut rows = csv.lines();
-    let names = "stock_ww_percent,target_ww_percent,stock_g,diluent_g,true_strength_ww_percent,diluent_parts,refused";
+    let names = "stock_ww_percent,target_ww_percent,stock_g,diluent_g,strength_ww_percent,diluent_parts,refused";
     assert_eq!(rows.next(), Some(names));
     assert_eq!(rows.next(), Some("12.0,10.0,83.0,17.0,9.96,0.2,"));
     assert_eq!(
@@ -114,33 +114,37 @@ fn a_blend_of_two() {
     assert_eq!((&blend["cost"], number(&blend["strength_ww_percent"]["best"])), (&json!(null), 15.0));
 }
 
-/// A shelf where every objective chooses otherwise.
-const SHELF: &str = r#"
+/// A shop where every objective chooses otherwise.
+const SHOP: &str = r#"
 currency = "EUR"
 
-[[stock]]
+[[developer]]
 name = "twelve"
 strength = "12 % w/w"
+strength_basis = "supplier-sheet"
 in_hand_g = 300
 price = "9.00"
 pack_g = 1000
 
-[[stock]]
+[[developer]]
 name = "last of the twelve"
 strength = "12 % w/w"
+strength_basis = "supplier-sheet"
 in_hand_g = 20
 price = "12.00"
 pack_g = 1000
 
-[[stock]]
+[[developer]]
 name = "three"
 strength = "3 % w/w"
+strength_basis = "supplier-sheet"
 price = "2.50"
 pack_g = 500
 
-[[stock]]
+[[developer]]
 name = "ready"
 strength = "6 % w/w"
+strength_basis = "supplier-sheet"
 in_hand_g = 1000
 price = "30.00"
 pack_g = 1000
@@ -152,10 +156,10 @@ pack_g = 1000
 #[case("least-cost", &["twelve", "three"], "0.38", 280.0)]
 #[case("fewest-bottles", &["ready"], "1.80", 940.0)]
 #[case("least-leftover", &["last of the twelve", "three"], "0.44", 0.0)]
-fn a_blend_from_a_shelf_file(#[case] objective: &str, #[case] names: &[&str], #[case] cost: &str, #[case] left: f64) {
+fn a_blend_from_a_shop_file(#[case] objective: &str, #[case] names: &[&str], #[case] cost: &str, #[case] left: f64) {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("shelf.toml");
-    std::fs::write(&path, SHELF).unwrap();
+    let path = folder.path().join("shop.toml");
+    std::fs::write(&path, SHOP).unwrap();
     let args = ["blend", path.to_str().unwrap(), "--target", "6 % w/w", "--total", "60", "--objective", objective];
     let blend = data(&args);
     let taken: Vec<_> = blend["portions"].as_array().unwrap().iter().map(|p| p["name"].as_str().unwrap()).collect();

@@ -58,16 +58,16 @@ fn titrate(#[case] titrant: &str, #[case] aliquot: &str, #[case] others: &[&str]
 }
 
 #[rstest]
-#[case::none(&[], "no bottles to blend: name a shelf file, or give each bottle as --stock \"name=12 % w/w\"")]
+#[case::none(&[], "no bottles to blend: name a shop file, or give each bottle as --stock \"name=12 % w/w\"")]
 #[case::out_of_reach(&["--stock", "3 % w/w", "--stock", "5 % w/w"], "cannot reach 6 % w/w: the strongest stock is 5 % w/w, so anything from 3 % w/w to 5 % w/w is reachable")]
 #[case::too_little(&["--stock", "9 % w/w, 20 g", "--stock", "3 % w/w, 20 g"], "60 g are wanted and only 40 g are in hand: ask for less, or add a stock")]
 #[case::twice(&["--stock", "9 % w/w", "--stock", "9 % w/w"], "two stocks are called \"9 % w/w\": give each bottle its own name, or add their amounts")]
 #[case::kilograms(&["--stock", "a=9 % w/w, 3 kg"], "--stock \"a=9 % w/w, 3 kg\": \"3 kg\" is no amount: write for example 300 g")]
 #[case::words(&["--stock", "a=9 % w/w, many"], "--stock \"a=9 % w/w, many\": cannot read \"many\": after the strength write what is in hand, 300 g, or the price, 9.90/kg")]
-#[case::no_currency(&["--stock", "a=9 % w/w, 9.90/kg"], "there are prices but no currency: add --currency, or `currency = \"EUR\"` at the top of the shelf file")]
+#[case::no_currency(&["--stock", "a=9 % w/w, 9.90/kg"], "there are prices but no currency: add --currency, or `currency = \"EUR\"` at the top of the shop file")]
 #[case::price(&["--stock", "a=9 % w/w, 1 9/kg"], "--stock \"a=9 % w/w, 1 9/kg\": price \"1 9\" is not a decimal number: write digits with a point, for example 12.50")]
-#[case::no_name(&["--stock", "=9 % w/w"], "--stock \"=9 % w/w\": give the bottle a name of 1 to 40 characters")]
-#[case::objective(&["--stock", "9 % w/w", "--objective", "cheap"], "--objective: unknown objective (got \"cheap\"): must be least-cost, fewest-bottles or least-leftover")]
+#[case::no_name(&["--stock", "=9 % w/w"], "--stock \"=9 % w/w\": give the bottle a name of 1 to 60 characters")]
+#[case::objective(&["--stock", "9 % w/w", "--objective", "cheap"], "--objective: unknown objective \"cheap\": give one of least-cost, fewest-bottles, least-leftover")]
 #[case::currency(&["--stock", "9 % w/w", "--currency", "ZZZ"], "unknown currency \"ZZZ\": give the three-letter code of ISO 4217 in capitals, for example EUR")]
 fn blend(#[case] others: &[&str], #[case] text: &str) {
     refused(&[&["blend", "--target", "6 % w/w", "--total", "60"], others].concat(), text);
@@ -75,23 +75,23 @@ fn blend(#[case] others: &[&str], #[case] text: &str) {
 
 #[rstest]
 #[case::field(
-    "[[stock]]\nname = \"a\"\nstrenght = \"6 % w/w\"",
-    "-: line 3: unknown field `strenght`, expected one of `name`, `strength`, `in_hand_g`, `price`, `pack_g`"
+    "[[developer]]\nname = \"a\"\nstrenght = \"6 % w/w\"\nstrength_basis = \"label\"",
+    "-: line 3: developer[1].strenght: unknown field: did you mean `strength`?"
 )]
 #[case::strength(
-    "\n[[stock]]\nname = \"a\"\nstrength = \"6\"",
-    "-: line 3: stock \"a\": the strength 6 has no unit: write 6 % w/w, 6 % w/v, 6 volumes or 6 vol label"
+    "\n[[developer]]\nname = \"a\"\nstrength = \"6\"\nstrength_basis = \"label\"",
+    "-: line 4: developer[1].strength: the strength 6 has no unit: write 6 % w/w, 6 % w/v, 6 volumes or 6 vol label"
 )]
 #[case::pack(
-    "currency = \"EUR\"\n[[stock]]\nname = \"a\"\nstrength = \"6 % w/w\"\nprice = \"3\"",
-    "-: line 3: stock \"a\": price needs pack_g: how many g does that price buy?"
+    "currency = \"EUR\"\n[[diluent]]\nname = \"a\"\nprice = \"3\"",
+    "-: line 2: diluent[1].pack_g: missing: a price needs the mass of the pack it buys"
 )]
 #[case::empty_pack(
-    "[[stock]]\nname = \"a\"\nstrength = \"6 % w/w\"\nprice = \"3\"\npack_g = 0",
-    "-: line 2: stock \"a\": pack_g must be above 0 g"
+    "currency = \"EUR\"\n[[diluent]]\nname = \"a\"\nprice = \"3\"\npack_g = 0",
+    "-: line 5: diluent[1].pack_g: 0 g is out of range: give 1 to 100000 g"
 )]
 #[case::currencies("currency = \"GBP\"", "- counts in GBP and --currency in EUR: all prices must be in one currency")]
-fn shelf_file(#[case] shelf: &str, #[case] text: &str) {
+fn shop_file(#[case] shelf: &str, #[case] text: &str) {
     let mut child = Command::new(env!("CARGO_BIN_EXE_foilwork"))
         .args(["blend", "-", "--target", "6 % w/w", "--total", "60", "--currency", "EUR"])
         .stdin(Stdio::piped())
@@ -119,19 +119,29 @@ fn levels(#[case] args: &[&str], #[case] text: &str) {
 
 #[rstest]
 #[case::darker("9", "5", &[], "--lifted level 5 is darker than --natural level 9: lifting makes it lighter (swap the two?)")]
-#[case::shade("5", "9", &["--shades", "9-9"], "--shades: the chart has no shade \"9-9\" (write codes as the chart does)")]
+#[case::shade("5", "9", &["--shades", "9-9"], "--shades: the shop has no shade \"9-9\" (write codes as the shop does)")]
 #[case::count("5", "9", &["--most-shades", "0"], "invalid number of shades in a mix (got 0): must be from 1 to 4")]
 #[case::bowl("5", "9", &["--bowl", "0.5"], "cannot weigh a bowl of 0.5 g on a scale with a division of 1 g: the bowl must be from 1 to 10000 whole divisions")]
 fn toner(#[case] natural: &str, #[case] lifted: &str, #[case] others: &[&str], #[case] text: &str) {
-    let args = ["toner", "juniper_and_tide_shades.toml", "--natural", natural, "--lifted", lifted, "--target", "8"];
+    let args = ["toner", "juniper_and_tide.toml", "--natural", natural, "--lifted", lifted, "--target", "8"];
     refused(&[&args[..], others].concat(), text);
 }
 
 #[test]
-fn a_file_that_is_no_chart() {
+fn a_file_that_is_no_shop() {
     let args = ["toner", "soft-gradient.toml", "--natural", "5", "--lifted", "9", "--target", "8"];
-    refused(
-        &args,
-        "soft-gradient.toml: line 15: unknown field `analysis`, expected one of `name`, `currency`, `digits`, `shade`",
-    );
+    let fields = "the fields here are additive, consumable, currency, developer, digits, diluent, format, lightener, \
+                  name, shade, terms";
+    let unknown = [
+        (7, "service"),
+        (16, "analysis"),
+        (42, "salon"),
+        (51, "shop"),
+        (136, "section"),
+        (186, "toner"),
+        (194, "root_shadow"),
+    ];
+    let lines =
+        unknown.map(|(line, field)| format!("soft-gradient.toml: line {line}: {field}: unknown field: {fields}"));
+    refused(&args, &lines.join("\nerror: "));
 }

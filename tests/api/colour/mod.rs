@@ -1,6 +1,5 @@
 //! The colour room from outside: constructors, refusals and their exact texts.
 
-mod chart;
 mod errors;
 mod gradient;
 mod levels;

@@ -1,5 +1,5 @@
 use foilwork::{
-    peroxide::{Amount, Conditions, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
+    peroxide::{Conditions, KnownMass, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
     quantity::{Mass, MassFraction, Temperature, TradeLabel},
 };
 use rstest::rstest;
@@ -32,7 +32,7 @@ fn g(grams: f64) -> Mass {
 #[case("101 % w/w", "invalid strength (got 101 % w/w): must be from 0 to 100 % w/w")]
 #[case(
     "6,5 % w/w",
-    "unknown unit of strength (got \",5 % w/w\"): must be one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes"
+    "unknown unit of strength \",5 % w/w\": give one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes (did you mean % w/w?)"
 )]
 fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
     assert_eq!(text.parse::<StatedStrength>().unwrap_err().to_string(), want);
@@ -40,7 +40,7 @@ fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
 
 #[test]
 fn no_number_outside_its_range_becomes_a_strength() {
-    for unit in StrengthUnit::ALL {
+    for &unit in StrengthUnit::ALL {
         for bad in [-1.0, -1e-300, f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e9] {
             assert!(Strength::of(bad, unit).is_err(), "{bad} {unit}");
         }
@@ -64,13 +64,13 @@ fn dilutions_that_cannot_be(#[case] stock: f64, #[case] target: f64, #[case] tot
 
 #[test]
 fn blends_that_cannot_be() {
-    let below = blend_two(ww(6.0), ww(12.0), ww(3.0), Amount::Total(g(60.0))).unwrap_err();
+    let below = blend_two(ww(6.0), ww(12.0), ww(3.0), KnownMass::Total(g(60.0))).unwrap_err();
     assert_eq!(
         below.to_string(),
         "cannot reach 3 % w/w: the weakest stock is 6 % w/w, so anything from 6 % w/w to 12 % w/w is reachable (add a \
          diluent to go lower)"
     );
-    let unused = blend_two(ww(6.0), ww(12.0), ww(12.0), Amount::First(g(60.0))).unwrap_err();
+    let unused = blend_two(ww(6.0), ww(12.0), ww(12.0), KnownMass::First(g(60.0))).unwrap_err();
     assert_eq!(
         unused.to_string(),
         "a blend of 12 % w/w holds none of the 6 % w/w part: leave it out, or change the target"

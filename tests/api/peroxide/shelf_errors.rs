@@ -1,7 +1,7 @@
 use foilwork::{
     peroxide::{
-        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, made_up, make_up, mix,
-        mix_volumes, round_to_scale,
+        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, make_up, mix, mix_volumes,
+        round_to_scale, strength_after_make_up,
     },
     quantity::{Mass, MassFraction, OxygenVolumes, PricePerKg, Temperature, Volume},
 };
@@ -57,7 +57,7 @@ fn every_shelf_error_says_what_is_reachable() {
     }
     assert_eq!(
         "best".parse::<Objective>().unwrap_err().to_string(),
-        "unknown objective (got \"best\"): must be least-cost, fewest-bottles or least-leftover"
+        "unknown objective \"best\": give one of least-cost, fewest-bottles, least-leftover"
     );
     assert!(PricePerKg::from_per_kg(-1.0).is_err() && PricePerKg::from_per_kg(f64::NAN).is_err());
 }
@@ -74,8 +74,8 @@ fn scales_that_weigh_nothing() {
         "the bowl of 20 g rounds to nothing on a scale of 50 g: use a finer scale or a bigger bowl"
     );
     assert!(dilution_table(&[ww(12.0)], &[ww(3.0)], g(100.0), g(0.0)).is_err());
-    assert!(mix(&[]).is_err() && mix(&[(ww(3.0), g(0.0))]).is_err());
-    assert!(mix_volumes(&[], Temperature::REFERENCE).is_err());
+    assert!(mix::<MassFraction>(&[]).is_err() && mix(&[(ww(3.0), g(0.0))]).is_err());
+    assert!(mix_volumes::<MassFraction>(&[], Temperature::REFERENCE).is_err());
 }
 
 #[test]
@@ -85,7 +85,7 @@ fn a_stock_in_hand_is_never_rounded_up_beyond_what_there_is() {
     let blend = blend_shelf(&shelf, ww(6.0), g(29.1), Objective::LeastCost).unwrap();
     let rounded = blend.round_to_scale(g(1.0)).unwrap();
     assert_eq!(rounded.masses, [g(9.0), g(20.0)]);
-    assert!((rounded.strength.percent_ww() - (9.0 * 12.0 + 20.0 * 3.0) / 29.0).abs() < 1e-12);
+    assert!((rounded.strength.best().percent_ww() - (9.0 * 12.0 + 20.0 * 3.0) / 29.0).abs() < 1e-12);
 }
 
 #[test]
@@ -95,7 +95,7 @@ fn the_chart_says_what_cannot_be_had_and_serialises() {
     assert!(json["rows"][0]["refused"].as_str().unwrap().starts_with("cannot reach 9 % w/w"));
     assert!(json["rows"][0]["weigh"].is_null());
     assert_eq!(json["rows"][1]["weigh"]["stock_g"], 30.0);
-    assert_eq!(json["rows"][1]["weigh"]["true_strength_ww_percent"], 3.0);
+    assert_eq!(json["rows"][1]["weigh"]["strength_ww_percent"], 3.0);
     assert!(json["rows"][2]["weigh"]["diluent_parts"].is_null(), "all diluent");
 }
 
@@ -107,7 +107,7 @@ fn volumes_that_cannot_be() {
         "cannot reach 20 volumes from a 10 volumes stock: anything from 0 to 10 volumes is reachable"
     );
     assert_eq!(
-        made_up(strong, ml(200.0), ml(100.0)).unwrap_err().to_string(),
+        strength_after_make_up(strong, ml(200.0), ml(100.0)).unwrap_err().to_string(),
         "200 mL of stock do not fit into 100 mL: take less, or make up to a higher mark"
     );
     assert_eq!(

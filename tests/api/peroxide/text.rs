@@ -34,12 +34,12 @@ fn a_stated_strength_as_mass_fraction(#[case] text: &str, #[case] low: f64, #[ca
 
 #[test]
 fn units_and_molar_volumes_round_trip_as_text() {
-    for unit in StrengthUnit::ALL {
+    for &unit in StrengthUnit::ALL {
         assert_eq!(unit.to_string().parse::<StrengthUnit>().unwrap(), unit);
         let strength = Strength::of(1.5, unit).unwrap();
         assert_eq!(strength.to_string().parse::<Strength>().unwrap(), strength);
     }
-    for convention in MolarVolume::ALL {
+    for &convention in MolarVolume::ALL {
         assert_eq!(convention.to_string().parse::<MolarVolume>().unwrap(), convention);
     }
 }

@@ -3,6 +3,7 @@
 use foilwork::{
     reader::Format,
     service::{Plan, ServiceFile, Verdict, parse, plan},
+    shop::shape::ShopFile,
 };
 use std::{fs, path::Path};
 
@@ -39,41 +40,41 @@ skin_test_wait_h = 48
 skin_test_valid_days = 7
 skin_test_source = "house rule"
 
-[[shelf.developer]]
+[[shop.developer]]
 name = "developer"
 strength = "6 % w/w"
 strength_basis = "measured"
 
-[[shelf.lightener]]
+[[shop.lightener]]
 name = "powder"
 ratio = "1:2"
-strongest_developer_ww = 12
+strongest_developer_ww_percent = 12
 longest_min = 50
 
-[[shelf.shade]]
+[[shop.shade]]
 code = "J9"
 level = 9
 class = "demi"
 ratio = "1:2"
-strongest_developer_ww = 9
+strongest_developer_ww_percent = 9
 longest_min = 20
 
-[[shelf.shade]]
+[[shop.shade]]
 code = "J6"
 level = 6
 class = "permanent"
 ratio = "1:1"
-strongest_developer_ww = 12
+strongest_developer_ww_percent = 12
 longest_min = 45
 
-[[shelf.shade]]
+[[shop.shade]]
 code = "J8-veil"
 level = 8
 class = "semi"
-strongest_developer_ww = 0
+strongest_developer_ww_percent = 0
 longest_min = 20
 
-[[shelf.additive]]
+[[shop.additive]]
 name = "bond"
 dose_percent = 3
 
@@ -107,6 +108,11 @@ length_cm = 3
 apply_min = 5
 develop_min = 10
 "#;
+
+/// The shop of a file that has one.
+pub(super) fn shop(file: &mut ServiceFile) -> &mut ShopFile {
+    file.shop.as_mut().unwrap()
+}
 
 pub(super) fn fine() -> ServiceFile {
     parse(FINE, Format::Toml).unwrap()

@@ -1,12 +1,10 @@
 //! Every default is printed with its ground, and goes away when the file says it.
 
-use super::base::{changed, fine};
+use super::base::{changed, fine, shop};
 use foilwork::{
-    service::{
-        DefaultUsed, ServiceFile,
-        shape::{Consumable, Per, Prices, Salon},
-    },
+    service::{DefaultUsed, ServiceFile, shape::Salon},
     sheet::bench_sheet,
+    shop::{Per, shape::ConsumableEntry},
     source::Basis,
 };
 use rstest::rstest;
@@ -15,31 +13,21 @@ use rstest::rstest;
 fn silent() -> ServiceFile {
     let mut file = fine();
     file.salon = Salon::default();
-    file.shelf.developer[0].strength = "6 % w/v".to_owned();
+    shop(&mut file).developer[0].strength = "6 % w/v".to_owned();
     file.section[0].mix_g = None;
     file.section[0].on_scalp = None;
     file.toner[0].apply_min = None;
     if let Some(shadow) = &mut file.root_shadow {
         shadow.apply_min = None;
     }
-    file.prices = Some(Prices {
-        currency: "EUR".to_owned(),
-        wage_per_hour: None,
-        on_cost_percent: None,
-        productive_percent: None,
-        overhead_per_hour: None,
-        other_work_min: None,
-        consumable: vec![Consumable {
-            name: "foil".to_owned(),
-            price: "18.00".to_owned(),
-            pack_pieces: 500,
-            pieces: None,
-            per: Per::Foil,
-        }],
-        margin_percent: None,
-        markup_percent: None,
-        tax_percent: None,
-    });
+    shop(&mut file).currency = Some("EUR".to_owned());
+    shop(&mut file).consumable = vec![ConsumableEntry {
+        name: "foil".to_owned(),
+        price: "18.00".to_owned(),
+        pack_pieces: 500,
+        pieces: None,
+        per: Per::Foil,
+    }];
     file
 }
 
@@ -52,12 +40,12 @@ const ALL: [&str; 10] = [
     "salon.bowl_capacity_g",
     "salon.working_life_min",
     "salon.room_c",
-    "shelf.developer[1].cream",
+    "shop.developer[1].cream",
     "section[1].on_scalp",
     "section[1].mix_g",
     "toner[1].apply_min",
     "root_shadow.apply_min",
-    "prices.consumable[1].pieces",
+    "shop.consumable[1].pieces",
 ];
 
 #[test]
@@ -80,15 +68,15 @@ fn every_default_is_listed_with_its_ground_and_printed() {
 #[case("salon.bowl_capacity_g", |file: &mut ServiceFile| file.salon.bowl_capacity_g = Some(120.0))]
 #[case("salon.working_life_min", |file: &mut ServiceFile| file.salon.working_life_min = Some(30.0))]
 #[case("salon.room_c", |file: &mut ServiceFile| file.salon.room_c = Some(20.0))]
-#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].cream = Some(true))]
-#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].cream = Some(false))]
-#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].density_g_per_ml = Some(1.0))]
-#[case("shelf.developer[1].cream", |file: &mut ServiceFile| file.shelf.developer[0].strength = "6 % w/w".into())]
+#[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].cream = Some(true))]
+#[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].cream = Some(false))]
+#[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].density_g_per_ml = Some(1.0))]
+#[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].strength = "6 % w/w".into())]
 #[case("section[1].on_scalp", |file: &mut ServiceFile| file.section[0].on_scalp = Some(false))]
 #[case("section[1].mix_g", |file: &mut ServiceFile| file.section[0].mix_g = Some(36.0))]
 #[case("toner[1].apply_min", |file: &mut ServiceFile| file.toner[0].apply_min = Some(5.0))]
 #[case("root_shadow.apply_min", |file: &mut ServiceFile| file.root_shadow.as_mut().unwrap().apply_min = Some(5.0))]
-#[case("prices.consumable[1].pieces", |file: &mut ServiceFile| file.prices.as_mut().unwrap().consumable[0].pieces = Some(1))]
+#[case("shop.consumable[1].pieces", |file: &mut ServiceFile| shop(file).consumable[0].pieces = Some(1))]
 fn a_default_goes_away_when_the_field_is_stated(#[case] field: &str, #[case] state: fn(&mut ServiceFile)) {
     let plan = changed(silent(), state);
     let left: Vec<&str> = ALL.into_iter().filter(|other| *other != field).collect();

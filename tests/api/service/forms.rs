@@ -3,7 +3,8 @@
 use super::base::{example, fine};
 use foilwork::{
     reader::Format,
-    service::{ServiceFile, parse, plan, plan_text},
+    service::{ServiceFile, parse, parse_with_shop, plan, plan_text, shop_file},
+    shop,
 };
 use rstest::rstest;
 
@@ -62,16 +63,53 @@ fn another_hand_writes_the_same_file(#[case] old: &str, #[case] new: &str) {
     assert_eq!(same(&other), same(&one));
 }
 
-/// A file that was put together in code has not been checked: it may fail in planning, with its field and no panic.
+/// A file that was put together in code goes through the checks of a text, and all its problems are reported.
 #[rstest]
-#[case::product(|file: &mut ServiceFile| file.section[0].product = Some("nothing".into()), "section[1].product: \"nothing\" is not on the shelf: add it there")]
-#[case::developer(|file: &mut ServiceFile| file.section[0].developer = Some("none".into()), "section[1].developer: \"none\" is not on the shelf: add it there")]
-#[case::both_absent(|file: &mut ServiceFile| file.section[0].developer = None, "section[1]: neither `developer` nor `strength` is given: give one")]
-#[case::after(|file: &mut ServiceFile| file.section[0].after = vec!["none".into()], "section[1].after[1]: no section is called \"none\"")]
+#[case::product(|file: &mut ServiceFile| file.section[0].product = Some("nothing".into()), "section[1].product: no lightener or shade is called \"nothing\": the file has powder, J9, J6, J8-veil\ntoner[1]: no section is lightened: say in `sections` which ones this toner goes on")]
+#[case::developer(|file: &mut ServiceFile| file.section[0].developer = Some("none".into()), "section[1].developer: no developer is called \"none\": the file has developer")]
+#[case::both_absent(|file: &mut ServiceFile| file.section[0].developer = None, "section[1]: neither `developer` nor `strength` is given: give one of them")]
+#[case::after(|file: &mut ServiceFile| file.section[0].after = vec!["none".into()], "section[1].after[1]: no section is called \"none\": the file has top")]
 #[case::date(|file: &mut ServiceFile| file.service.start = "soon".into(), "service.start: \"soon\" is not a date: give year-month-day, with the local time if known, for example 2026-11-25T10:00")]
-#[case::additive(|file: &mut ServiceFile| file.section[0].additives = vec!["none".into()], "section[1].additives[1]: \"none\" is not on the shelf: add it there")]
-fn a_file_in_code_fails_with_its_field(#[case] change: fn(&mut ServiceFile), #[case] want: &str) {
+#[case::additive(|file: &mut ServiceFile| file.section[0].additives = vec!["none".into()], "section[1].additives[1]: no additive is called \"none\": the file has bond")]
+#[case::not_a_number(|file: &mut ServiceFile| file.analysis.length_cm = Some(f64::NAN), "analysis.length_cm: NaN cm is not a finite number: give 0.5 to 200 cm")]
+#[case::several(
+    |file: &mut ServiceFile| {
+        file.format = 9;
+        file.analysis.white_percent = 300.0;
+        file.section[0].target_level = 13.0;
+    },
+    "analysis.white_percent: 300 % is out of range: give 0 to 100 %\nformat: 9 is out of range: give 1\n\
+     section[1].target_level: 13 levels is out of range: give 1 to 12 levels"
+)]
+#[case::no_shop(|file: &mut ServiceFile| file.shop = None, "shop: missing: add it (what the salon has and what it charges), or name its file in `shop_file`")]
+#[case::a_path_only(
+    |file: &mut ServiceFile| (file.shop, file.shop_file) = (None, Some("shop.toml".into())),
+    "shop_file: names a file, and this reader was not given what it holds: put the shop under `shop`, or hand it over beside this file"
+)]
+fn a_file_in_code_fails_with_its_fields(#[case] change: fn(&mut ServiceFile), #[case] want: &str) {
     let mut file = fine();
     change(&mut file);
     assert_eq!(plan(&file).unwrap_err().to_string(), want);
+}
+
+/// The shop in a file of its own gives the same plan as the same shop inside the service file.
+#[test]
+fn a_shop_by_its_path_is_the_shop_inside() {
+    let text = example("gloss-refresh.toml");
+    assert_eq!(shop_file(&text, Format::Toml).as_deref(), Some("juniper_and_tide.toml"));
+    let shop = shop::parse(&example("juniper_and_tide.toml"), Format::Toml).unwrap();
+    let by_path = parse_with_shop(&text, Format::Toml, &shop).unwrap();
+    let inside = text.replace("shop_file = \"juniper_and_tide.toml\"\n", "");
+    let mut value: toml::Value = toml::from_str(&inside).unwrap();
+    dates_to_text(&mut value);
+    value.as_table_mut().unwrap().insert("shop".into(), toml::Value::try_from(&shop).unwrap());
+    let inside = parse(&serde_json::to_string(&value).unwrap(), Format::Json).unwrap();
+    assert_eq!(by_path.shop, inside.shop);
+    assert_eq!(plan(&by_path).unwrap().mixes, plan(&inside).unwrap().mixes);
+
+    let both = parse(&format!("{text}\n[shop]\n"), Format::Toml).unwrap_err();
+    assert_eq!(both.to_string(), "line 6: shop_file: both `shop` and `shop_file` are given: keep one of them");
+    let alone = parse(&text, Format::Toml).unwrap_err();
+    assert!(alone.to_string().starts_with("line 6: shop_file: names a file"), "{alone}");
+    assert_eq!(alone.0.len(), 1);
 }

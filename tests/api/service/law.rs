@@ -1,6 +1,6 @@
 //! Peroxide on the hair against the law: exceeded, within, straddling, from memory, and no law at all.
 
-use super::base::{changed, only_lightener, texts, verdicts};
+use super::base::{changed, only_lightener, shop, texts, verdicts};
 use foilwork::service::{
     Plan,
     Verdict::{self, NotJudged, Passed, Stop},
@@ -11,8 +11,8 @@ use rstest::rstest;
 fn nearly_neat(jurisdiction: Option<&str>, strength: &str) -> Plan {
     changed(only_lightener(), |file| {
         file.service.jurisdiction = jurisdiction.map(str::to_owned);
-        file.shelf.developer[0].strength = strength.to_owned();
-        file.shelf.lightener[0].strongest_developer_ww = Some(15.0);
+        shop(file).developer[0].strength = strength.to_owned();
+        shop(file).lightener[0].strongest_developer_ww_percent = Some(15.0);
         file.section[0].ratio = Some("1:99".to_owned());
         file.section[0].mix_g = Some(100.0);
     })

@@ -1,6 +1,6 @@
 //! The sections seen together: depth at the root, the hairline, warm pigment first, two formulas in one foil.
 
-use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
+use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::service::{
     ServiceFile,
     Verdict::{self, Passed, Warning},
@@ -30,7 +30,7 @@ fn darker_on_lightened_hair(
 ) {
     let plan = changed(only_colour(), |file| {
         file.analysis.history = Some(if lightened { vec![HistoryFlag::Lightened] } else { Vec::new() });
-        file.shelf.shade[1].tones = tones.iter().map(|tone| (*tone).to_owned()).collect();
+        shop(file).shade[1].tones = tones.iter().map(|tone| (*tone).to_owned()).collect();
         file.section[0].starting_level = Some(9.0);
         file.section[0].target_level = target;
     });

@@ -1,10 +1,13 @@
 //! The products' own instructions and the rules of the trade, on both sides of each limit.
 
-use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
-use foilwork::service::{
-    ServiceFile,
-    Verdict::{self, NotJudged, Passed, Stop, Warning},
-    shape::{ExistingColour, MixPart, Shade, Technique, Toner, Zone},
+use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
+use foilwork::{
+    service::{
+        ServiceFile,
+        Verdict::{self, NotJudged, Passed, Stop, Warning},
+        shape::{ExistingColour, MixPart, Technique, Toner, Zone},
+    },
+    shop::shape::ShadeEntry,
 };
 use rstest::rstest;
 
@@ -29,7 +32,7 @@ fn on_scalp(
     let plan = changed(only_lightener(), |file| {
         let section = &mut file.section[0];
         (section.technique, section.zone, section.on_scalp) = (technique, zone, stated);
-        file.shelf.lightener[0].on_scalp = allowed;
+        shop(file).lightener[0].on_scalp = allowed;
     });
     assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
 }
@@ -40,9 +43,9 @@ fn on_scalp(
 #[case::above(Some(5.99), Stop)]
 #[case::not_on_the_shelf(None, NotJudged)]
 fn strongest_developer(#[case] strongest_ww: Option<f64>, #[case] want: Verdict) {
-    let plan = changed(only_lightener(), |file| file.shelf.lightener[0].strongest_developer_ww = strongest_ww);
+    let plan = changed(only_lightener(), |file| shop(file).lightener[0].strongest_developer_ww_percent = strongest_ww);
     assert_eq!(verdicts(&plan, "developer"), [want]);
-    let plan = changed(only_colour(), |file| file.shelf.shade[1].strongest_developer_ww = strongest_ww);
+    let plan = changed(only_colour(), |file| shop(file).shade[1].strongest_developer_ww_percent = strongest_ww);
     assert_eq!(verdicts(&plan, "developer"), [want]);
 }
 
@@ -50,9 +53,9 @@ fn strongest_developer(#[case] strongest_ww: Option<f64>, #[case] want: Verdict)
 #[test]
 fn the_upper_bound_of_a_label_counts() {
     let plan = changed(only_lightener(), |file| {
-        file.shelf.developer[0].strength = "20 vol label".to_owned();
-        file.shelf.developer[0].cream = Some(true);
-        file.shelf.lightener[0].strongest_developer_ww = Some(6.0);
+        shop(file).developer[0].strength = "20 vol label".to_owned();
+        shop(file).developer[0].cream = Some(true);
+        shop(file).lightener[0].strongest_developer_ww_percent = Some(6.0);
     });
     assert_eq!(verdicts(&plan, "developer"), [Stop], "{}", texts(&plan, "developer"));
 }
@@ -63,7 +66,7 @@ fn the_upper_bound_of_a_label_counts() {
 #[case::above(Some(29.0), Some(Stop))]
 #[case::not_on_the_shelf(None, Some(NotJudged))]
 fn longest_development(#[case] longest_min: Option<f64>, #[case] want: Option<Verdict>) {
-    let plan = changed(only_colour(), |file| file.shelf.shade[1].longest_min = longest_min);
+    let plan = changed(only_colour(), |file| shop(file).shade[1].longest_min = longest_min);
     assert_eq!(verdicts(&plan, "time"), Vec::from_iter(want));
 }
 
@@ -122,7 +125,7 @@ fn coarse_scale(#[case] division_g: f64, #[case] want: Option<Verdict>) {
 fn lightener_lift(#[case] natural: f64, #[case] strength: &str, #[case] target: f64, #[case] want: Option<Verdict>) {
     let plan = changed(only_lightener(), |file| {
         file.analysis.natural_level = natural;
-        file.shelf.developer[0].strength = strength.to_owned();
+        shop(file).developer[0].strength = strength.to_owned();
         file.section[0].target_level = target;
     });
     assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want), "{}", texts(&plan, "lift"));
@@ -142,7 +145,7 @@ fn lightener_lift(#[case] natural: f64, #[case] strength: &str, #[case] target: 
 fn colour_lift_from_level_5(#[case] strength: &str, #[case] target: f64, #[case] want: Option<Verdict>) {
     let plan = changed(only_colour(), |file| {
         file.analysis.natural_level = 5.0;
-        file.shelf.developer[0].strength = strength.to_owned();
+        shop(file).developer[0].strength = strength.to_owned();
         file.section[0].target_level = target;
     });
     assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want), "{}", texts(&plan, "lift"));
@@ -193,7 +196,7 @@ fn the_darkest_section_decides_for_the_toner() {
 fn white_hair(#[case] white_percent: f64, #[case] level: f64, #[case] shade: &str, #[case] want: Option<Verdict>) {
     let plan = changed(only_colour(), |file: &mut ServiceFile| {
         file.analysis.white_percent = white_percent;
-        file.shelf.shade[1].level = level;
+        shop(file).shade[1].level = level;
         file.section[0].product = Some(shade.to_owned());
     });
     let partly = plan.findings.iter().filter(|finding| finding.text.contains("covers it only in part"));
@@ -209,8 +212,8 @@ fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, 
     let plan = changed(only_colour(), |file| {
         file.analysis.white_percent = 50.0;
         let amber =
-            Shade { code: "J6-amber".to_owned(), tones: vec!["orange".to_owned()], ..file.shelf.shade[1].clone() };
-        file.shelf.shade.push(amber);
+            ShadeEntry { code: "J6-amber".to_owned(), tones: vec!["orange".to_owned()], ..shop(file).shade[1].clone() };
+        shop(file).shade.push(amber);
         let part = |shade: &str, parts: f64| MixPart { shade: shade.to_owned(), parts };
         file.section[0].product = None;
         file.section[0].mix = vec![part("J6", natural), part("J6-amber", fashion)];
@@ -229,7 +232,7 @@ fn pigment_is_exposed_by_peroxide_only(#[case] product: &str, #[case] developer:
         section.product = Some(product.to_owned());
         section.developer = developer.map(str::to_owned);
         section.target_level = 7.0;
-        file.shelf.shade[2].strongest_developer_ww = None;
+        shop(file).shade[2].strongest_developer_ww_percent = None;
     });
     assert_eq!(plan.colour[0].exposed.is_some(), exposes);
     assert_eq!(verdicts(&plan, "developer").len(), usize::from(exposes));
@@ -239,7 +242,7 @@ fn pigment_is_exposed_by_peroxide_only(#[case] product: &str, #[case] developer:
 #[test]
 fn levels_are_compared_as_they_are_written() {
     let plan = changed(only_colour(), |file| {
-        file.shelf.developer[0].strength = "9 % w/w".to_owned();
+        shop(file).developer[0].strength = "9 % w/w".to_owned();
         file.analysis.natural_level = 5.3;
         file.section[0].target_level = 8.3;
     });

@@ -34,8 +34,8 @@ proptest! {
         let fresh = Interval::exact(MassFraction::from_percent_ww(percent).unwrap());
         let rate = Interval::exact(LossRate::from_per_day(per_day).unwrap());
         let days = |d: f64| Duration::from_days(d).unwrap();
-        let once = strength_after(fresh, rate, days(first + second)).unwrap().best();
-        let twice = strength_after(strength_after(fresh, rate, days(first)).unwrap(), rate, days(second)).unwrap().best();
+        let once = strength_after(fresh, rate, days(first + second)).best();
+        let twice = strength_after(strength_after(fresh, rate, days(first)), rate, days(second)).best();
         prop_assert!((once.percent_ww() / twice.percent_ww() - 1.0).abs() < 1e-10);
         prop_assert!(once <= fresh.best());
         let found = loss_rate(fresh, Interval::exact(once), days(first + second)).unwrap().best();
@@ -48,7 +48,7 @@ proptest! {
         let rate = LossRate::from_per_day(-f64::ln(left)).unwrap();
         let fresh = MassFraction::from_percent_ww(percent).unwrap();
         let day = Duration::from_days(1.0).unwrap();
-        let aged = strength_after(Interval::exact(fresh), Interval::exact(rate), day).unwrap().best();
+        let aged = strength_after(Interval::exact(fresh), Interval::exact(rate), day).best();
         let peroxide = percent * left;
         let water = 100.0 - percent + (percent - peroxide) * 18.015 / 34.014;
         prop_assert!((aged.percent_ww() - 100.0 * peroxide / (peroxide + water)).abs() < 1e-9);

@@ -20,10 +20,10 @@ proptest! {
     #[test]
     fn a_column_is_the_scalar_rule_bit_by_bit(
         values in vec(value(), 0..40),
-        from in select(&StrengthUnit::ALL),
-        to in select(&StrengthUnit::ALL),
+        from in select(StrengthUnit::ALL),
+        to in select(StrengthUnit::ALL),
         celsius in 0.0..=50.0_f64,
-        molar_volume in select(&MolarVolume::ALL),
+        molar_volume in select(MolarVolume::ALL),
         measured in proptest::option::of(0.9..1.4_f64),
     ) {
         let mut at = Conditions::at(Temperature::from_celsius(celsius).unwrap()).with_molar_volume(molar_volume);

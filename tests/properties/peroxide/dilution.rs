@@ -1,5 +1,5 @@
 use foilwork::{
-    peroxide::{Amount, blend_two, dilute},
+    peroxide::{KnownMass, blend_two, dilute},
     quantity::{Mass, MassFraction},
 };
 use proptest::prelude::*;
@@ -27,8 +27,8 @@ proptest! {
     ) {
         prop_assume!((a - b).abs() > 1e-6);
         let target = (a + share * (b - a)).clamp(a.min(b), a.max(b));
-        let one = blend_two(ww(a), ww(b), ww(target), Amount::Total(g(total))).unwrap();
-        let two = blend_two(ww(b), ww(a), ww(target), Amount::Total(g(total))).unwrap();
+        let one = blend_two(ww(a), ww(b), ww(target), KnownMass::Total(g(total))).unwrap();
+        let two = blend_two(ww(b), ww(a), ww(target), KnownMass::Total(g(total))).unwrap();
         prop_assert!((one.first.g() - two.second.g()).abs() <= 1e-12 * total);
         let peroxide = one.first.g() * a + one.second.g() * b;
         prop_assert!((peroxide - total * target).abs() <= 1e-9 * total);
@@ -40,8 +40,8 @@ proptest! {
     ) {
         prop_assume!((a - b).abs() > 1e-3);
         let target = ww(a + share * (b - a));
-        let whole = blend_two(ww(a), ww(b), target, Amount::Total(g(total))).unwrap();
-        for known in [Amount::First(whole.first), Amount::Second(whole.second)] {
+        let whole = blend_two(ww(a), ww(b), target, KnownMass::Total(g(total))).unwrap();
+        for known in [KnownMass::First(whole.first), KnownMass::Second(whole.second)] {
             let again = blend_two(ww(a), ww(b), target, known).unwrap();
             prop_assert!((again.first.g() / whole.first.g() - 1.0).abs() < 1e-9);
             prop_assert!((again.second.g() / whole.second.g() - 1.0).abs() < 1e-9);

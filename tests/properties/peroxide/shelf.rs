@@ -1,5 +1,7 @@
 use foilwork::{
-    peroxide::{Amount, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale},
+    peroxide::{
+        KnownMass, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale,
+    },
     quantity::{Mass, MassFraction, PricePerKg},
 };
 use proptest::{collection::vec, prelude::*, sample::select};
@@ -31,7 +33,7 @@ fn shelf(most: usize) -> impl Strategy<Value = Shelf> {
 
 fn strength(blend: &ShelfBlend) -> f64 {
     let parts: Vec<_> = blend.portions.iter().map(|p| (p.stock.strength, p.mass)).collect();
-    mix(&parts).unwrap().strength.percent_ww()
+    mix(&parts).unwrap().strength.best().percent_ww()
 }
 
 proptest! {
@@ -89,7 +91,7 @@ proptest! {
             Stock::new("a", ww(a)).with_price(price(prices.0)), Stock::new("b", ww(b)).with_price(price(prices.1)),
         ]).unwrap();
         let blend = blend_shelf(&shelf, target, g(total), Objective::LeastCost).unwrap();
-        let two = blend_two(ww(a), ww(b), target, Amount::Total(g(total))).unwrap();
+        let two = blend_two(ww(a), ww(b), target, KnownMass::Total(g(total))).unwrap();
         let taken = |name: &str| blend.portions.iter().find(|p| p.stock.name == name).map_or(0.0, |p| p.mass.g());
         prop_assert!((taken("a") - two.first.g()).abs() < 1e-9 * total);
         prop_assert!((taken("b") - two.second.g()).abs() < 1e-9 * total);
@@ -112,7 +114,7 @@ proptest! {
             prop_assert!((counts - counts.round()).abs() < 1e-9, "{shown} on a {division} g scale");
         }
         let peroxide: f64 = parts.iter().zip(&rounded.masses).map(|((w, _), m)| w.percent_ww() * m.g()).sum();
-        prop_assert!((peroxide / rounded.total.g() - rounded.strength.percent_ww()).abs() < 1e-9);
+        prop_assert!((peroxide / rounded.total.g() - rounded.strength.best().percent_ww()).abs() < 1e-9);
     }
 
     #[test]
@@ -120,7 +122,7 @@ proptest! {
         let parts: Vec<_> = parts.into_iter().map(|(percent, mass)| (ww(percent), g(mass))).collect();
         let forth = mix(&parts).unwrap();
         let back = mix(&parts.iter().rev().copied().collect::<Vec<_>>()).unwrap();
-        prop_assert!((forth.strength.percent_ww() - back.strength.percent_ww()).abs() < 1e-11);
-        prop_assert!(parts.iter().any(|(w, _)| *w <= forth.strength) && parts.iter().any(|(w, _)| *w >= forth.strength));
+        prop_assert!((forth.strength.best().percent_ww() - back.strength.best().percent_ww()).abs() < 1e-11);
+        prop_assert!(parts.iter().any(|(w, _)| *w <= forth.strength.best()) && parts.iter().any(|(w, _)| *w >= forth.strength.best()));
     }
 }

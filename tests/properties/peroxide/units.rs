@@ -17,9 +17,9 @@ proptest! {
     fn every_pair_of_units_is_a_round_trip(
         percent_ww in 1e-9..=70.0_f64,
         celsius in 0.0..=50.0_f64,
-        from in select(&StrengthUnit::ALL),
-        to in select(&StrengthUnit::ALL),
-        molar_volume in select(&MolarVolume::ALL),
+        from in select(StrengthUnit::ALL),
+        to in select(StrengthUnit::ALL),
+        molar_volume in select(MolarVolume::ALL),
     ) {
         let at = conditions(celsius, molar_volume);
         let start = in_unit(percent_ww, from, &at);
@@ -33,7 +33,7 @@ proptest! {
         weaker in 0.0..69.0_f64,
         step in 1e-6..=1.0_f64,
         celsius in 0.0..=50.0_f64,
-        unit in select(&StrengthUnit::ALL),
+        unit in select(StrengthUnit::ALL),
     ) {
         let at = conditions(celsius, MolarVolume::IdealAtm);
         prop_assert!(in_unit(weaker, unit, &at) < in_unit(weaker + step, unit, &at));

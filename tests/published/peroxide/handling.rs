@@ -1,6 +1,6 @@
 use super::rows;
 use foilwork::{
-    peroxide::{Bound, Handling, HandlingFact, handling},
+    peroxide::{Bearing, HANDLING_FACTS, StrengthBound, handling_facts},
     quantity::MassFraction,
     source::{Interval, register},
 };
@@ -14,11 +14,11 @@ fn ww(percent: f64) -> MassFraction {
 #[test]
 fn every_fact_is_a_row_of_the_file() {
     let file = rows(include_str!("../../data/peroxide/oxidising_classification.csv"));
-    assert_eq!(file.len(), HandlingFact::all().len());
-    for (row, fact) in file.iter().zip(HandlingFact::all()) {
-        let bound = |end: &str| -> Option<Bound> {
-            let percent_ww = row[end].parse().ok()?;
-            Some(Bound { percent_ww, included: row[&format!("{end}_included")] == "yes" })
+    assert_eq!(file.len(), HANDLING_FACTS.len());
+    for (row, fact) in file.iter().zip(HANDLING_FACTS) {
+        let bound = |end: &str| -> Option<StrengthBound> {
+            let strength = ww(row[end].parse().ok()?);
+            Some(StrengthBound { strength, included: row[&format!("{end}_included")] == "yes" })
         };
         assert_eq!((fact.lower, fact.upper), (bound("lower"), bound("upper")), "{}", fact.class);
         assert_eq!(fact.class, row["class_or_status"]);
@@ -42,7 +42,7 @@ fn every_fact_is_a_row_of_the_file() {
 #[case(70.0, &["H271", "H314", "H335", "H302; H332", "UN 2015"])]
 fn codes_at_a_strength(#[case] percent: f64, #[case] want: &[&str]) {
     let found: Vec<_> =
-        handling(Interval::exact(ww(percent))).map(|(fact, _)| fact.code).filter(|c| !c.is_empty()).collect();
+        handling_facts(Interval::exact(ww(percent))).map(|(fact, _)| fact.code).filter(|c| !c.is_empty()).collect();
     assert_eq!(found, want, "{percent} %");
 }
 
@@ -53,7 +53,8 @@ fn codes_at_a_strength(#[case] percent: f64, #[case] want: &[&str]) {
 #[case(35.0, 3)]
 #[case(35.01, 2)]
 fn explosives_precursors(#[case] percent: f64, #[case] count: usize) {
-    let found = handling(Interval::exact(ww(percent))).filter(|(fact, _)| fact.scheme.contains("precursors")).count();
+    let found =
+        handling_facts(Interval::exact(ww(percent))).filter(|(fact, _)| fact.scheme.contains("precursors")).count();
     assert_eq!(found, count, "{percent} %");
 }
 
@@ -61,9 +62,9 @@ fn explosives_precursors(#[case] percent: f64, #[case] count: usize) {
 #[test]
 fn a_span_across_a_limit_may_be_above_it() {
     let span = Interval::new(ww(7.5), ww(7.9), ww(8.1)).unwrap();
-    let of = |code: &str| handling(span).find(|(fact, _)| fact.code == code).map(|(_, how)| how);
-    assert_eq!(of("H319"), Some(Handling::MayApply));
-    assert_eq!(of("H318"), Some(Handling::MayApply));
-    assert_eq!(of("H302; H332"), Some(Handling::Substance));
+    let of = |code: &str| handling_facts(span).find(|(fact, _)| fact.code == code).map(|(_, how)| how);
+    assert_eq!(of("H319"), Some(Bearing::MayApply));
+    assert_eq!(of("H318"), Some(Bearing::MayApply));
+    assert_eq!(of("H302; H332"), Some(Bearing::Substance));
     assert_eq!(of("H271"), None);
 }

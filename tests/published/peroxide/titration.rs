@@ -25,7 +25,7 @@ fn a_millilitre_of_permanganate_in_milligrams() {
     let found: MassConcentration = convert_to(one_ml(titrant(0.02)), &Conditions::default()).unwrap();
     assert!((found.g_per_l() - 1.701).abs() < 0.0005, "{found}"); // mg in a mL is g in a L
     // One retrieved reagent text prints 0.01700 g for a mL of 0.1 N: ten times too much, a misprint.
-    let by_normality = permanganate(Normality::from_eq_per_l(0.1).unwrap()).unwrap();
+    let by_normality = permanganate(Normality::from_eq_per_l(0.1).unwrap());
     assert_eq!(by_normality.mol_per_l(), 0.02);
     assert!((found.g_per_l() - 17.00).abs() > 15.0);
 }
@@ -46,7 +46,7 @@ fn a_millilitre_of_permanganate_in_millilitres_of_oxygen() {
 /// sample is one volume (the end of the sentence is inferred).
 #[test]
 fn an_industrial_titrant_that_reads_in_volumes() {
-    let titrant = Interval::exact(permanganate(Normality::from_eq_per_l(0.1786).unwrap()).unwrap());
+    let titrant = Interval::exact(permanganate(Normality::from_eq_per_l(0.1786).unwrap()));
     let found: OxygenVolumes = convert_to(one_ml(titrant), &Conditions::default()).unwrap();
     assert!((found.volumes() - 1.0).abs() < 0.001, "{found}");
 }
@@ -70,7 +70,7 @@ fn a_baccalaureate_titration() {
 /// Source: W42, an instrument manual: 11.8 mL of 0.1 N on 20 mL is 1003 mg/L, with 17 g per equivalent.
 #[test]
 fn an_instrument_manual() {
-    let titrant = Interval::exact(permanganate(Normality::from_eq_per_l(0.1).unwrap()).unwrap());
+    let titrant = Interval::exact(permanganate(Normality::from_eq_per_l(0.1).unwrap()));
     let found = Titration { titrant, aliquot: ml(20.0), dilution: None }.strength(ml(11.8)).unwrap().best();
     let found: MassConcentration = convert_to(found, &Conditions::default()).unwrap();
     assert!((1000.0 * found.g_per_l() - 1003.0).abs() < 1.0, "{found}");

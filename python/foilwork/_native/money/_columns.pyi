@@ -7,12 +7,12 @@ from foilwork._native import _Mapping
 from foilwork._native.money._amount import Money
 
 __all__ = [
-    "ServiceCosts",
+    "CostColumns",
     "cost_columns",
 ]
 
 @final
-class ServiceCosts:
+class CostColumns:
     """The costs of a long list of services, and their sums."""
     @property
     def product_minor(self) -> NDArray[int64]:
@@ -53,7 +53,7 @@ def cost_columns(
     terms: _Mapping,
     *,
     rounding: str = "midpoint-away-from-zero",
-) -> ServiceCosts:
+) -> CostColumns:
     """Cost a long list of services, column by column; needs NumPy.
 
     Each row is exactly what :func:`product_cost`, :func:`labour_cost` and :func:`overhead_cost` give.

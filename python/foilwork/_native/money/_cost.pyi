@@ -1,11 +1,12 @@
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Any, final
+from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
+    "CostLine",
     "CostTable",
     "allocate",
     "labour_cost",
@@ -17,6 +18,30 @@ __all__ = [
     "supply_cost",
     "unit_price",
 ]
+
+@final
+class CostLine(_Answer):
+    """One line of a cost table."""
+
+    __match_args__ = ("kind", "what", "section", "bowl", "amount", "share_percent")
+    @property
+    def kind(self) -> str:
+        """The kind of cost."""
+    @property
+    def what(self) -> str:
+        """What it is."""
+    @property
+    def section(self) -> str | None:
+        """The section of the head it belongs to, where there is one."""
+    @property
+    def bowl(self) -> str | None:
+        """The bowl it belongs to, where there is one."""
+    @property
+    def amount(self) -> Money:
+        """The amount."""
+    @property
+    def share_percent(self) -> Decimal | None:
+        """Its share of the total in percent, to one decimal."""
 
 @final
 class CostTable:
@@ -35,7 +60,7 @@ class CostTable:
         >>> table.add("labour", "hands-on time", Money("33.33", "EUR"))
         >>> table.total
         Money('35.44', 'EUR')
-        >>> [str(line["share_percent"]) for line in table.lines()]
+        >>> [str(line.share_percent) for line in table.lines]
         ['6.0', '94.0']
     """
     def __new__(cls, currency: str) -> CostTable: ...
@@ -56,8 +81,9 @@ class CostTable:
     @property
     def total(self) -> Money:
         """The sum of the lines."""
-    def lines(self) -> list[dict[str, Any]]:
-        """The lines as dicts: kind, what, section, bowl, amount, share_percent. The shares add up to exactly 100."""
+    @property
+    def lines(self) -> list[CostLine]:
+        """The lines. Their shares add up to exactly 100; they are ``None`` when the total is zero."""
     def by_kind(self) -> list[tuple[str, Money]]:
         """The total of each kind of cost."""
     def by_section(self) -> list[tuple[str, Money]]:

@@ -5,14 +5,12 @@ from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
-    "DiscountBreakEven",
     "DiscountedPrice",
     "ServicePrice",
     "SetPrice",
     "TaxedPrice",
     "add_tax",
     "apply_discount",
-    "discount_break_even",
     "end_price",
     "margin_and_markup",
     "margin_to_markup",
@@ -73,24 +71,6 @@ class DiscountedPrice(_Answer):
     @property
     def after(self) -> Money:
         """What is left to pay."""
-
-@final
-class DiscountBreakEven(_Answer):
-    """What an offer must bring in to leave as much as before."""
-
-    __match_args__ = ("contribution_before", "contribution_after", "count_needed", "extra_percent")
-    @property
-    def contribution_before(self) -> Money:
-        """What one service leaves at the full price."""
-    @property
-    def contribution_after(self) -> Money:
-        """What it leaves at the reduced price."""
-    @property
-    def count_needed(self) -> int:
-        """How many services the offer must sell, rounded up."""
-    @property
-    def extra_percent(self) -> Decimal:
-        """By how much that is more, in percent, unrounded."""
 
 @final
 class ServicePrice(_Answer):
@@ -294,22 +274,4 @@ def price_before_discount(
         >>> from foilwork.money import Money, price_before_discount
         >>> price_before_discount(Money("450.00", "USD"), 10).before
         Money('500.00', 'USD')
-    """
-
-def discount_break_even(before: Money, after: Money, variable: Money, count: int) -> DiscountBreakEven:
-    """How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
-
-    Args:
-        before: the full net price.
-        after: the reduced net price.
-        variable: what one more service costs.
-        count: how many are sold at the full price.
-
-    Raises:
-        FoilworkError: a reduced price that leaves nothing, or one above the full price.
-
-    Examples:
-        >>> from foilwork.money import Money, discount_break_even
-        >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
-        50
     """

@@ -7,9 +7,9 @@ from foilwork._native import _Bounds, _Errors
 
 __all__ = [
     "dilute_volume",
-    "made_up",
     "make_up",
     "mix_volumes",
+    "strength_after_make_up",
 ]
 
 @overload
@@ -59,7 +59,7 @@ def make_up(
 ) -> tuple[NDArray[float64], NDArray[float64]]: ...
 
 @overload
-def made_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
+def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
     """The strength after a volume of stock is made up to the mark.
 
     Args:
@@ -78,12 +78,12 @@ def made_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors
     Source:
         Conservation of the solute.
 
-    >>> from foilwork.peroxide import made_up
-    >>> made_up(3, "% w/v", 417, 10_000)
+    >>> from foilwork.peroxide import strength_after_make_up
+    >>> strength_after_make_up(3, "% w/v", 417, 10_000)
     0.1251
     """
 @overload
-def made_up(
+def strength_after_make_up(
     stock: ArrayLike, unit: str, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 

@@ -105,7 +105,8 @@ def quote_range(
         FoilworkError: no parts, bounds that do not enclose the expected cost, a deposit out of range, no price.
 
     Examples:
-        >>> from foilwork.money import Money, PriceRule, quote_range
+        >>> from foilwork.business import quote_range
+        >>> from foilwork.money import Money, PriceRule
         >>> euros = lambda text: Money(text, "EUR")
         >>> parts = [
         ...     ("lightener", euros("4.00"), euros("6.00"), euros("10.00")),
@@ -136,7 +137,8 @@ def price_list(
         FoilworkError: as :func:`quote_range`.
 
     Examples:
-        >>> from foilwork.money import Money, PriceRule, price_list
+        >>> from foilwork.business import price_list
+        >>> from foilwork.money import Money, PriceRule
         >>> euros = lambda text: Money(text, "EUR")
         >>> cost = ("product and time", euros("40.00"), euros("46.00"), euros("55.00"))
         >>> rule = PriceRule(margin_percent=40, tax_percent=20, price_step=euros("5.00"))

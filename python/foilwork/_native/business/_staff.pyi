@@ -1,17 +1,49 @@
 from collections.abc import Sequence
-from decimal import Decimal
+from typing import final
 
-from foilwork._native import _Number
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
-from foilwork._native.money._business import Pay, RentOrWageAnswer, Reorder
 
 __all__ = [
+    "Pay",
+    "RentOrWageAt",
     "commission_pay",
-    "productivity",
     "rent_or_wage",
-    "reorder",
     "share_tips",
 ]
+
+@final
+class Pay(_Answer):
+    """What someone is paid for a period."""
+
+    __match_args__ = ("base", "commission", "total")
+    @property
+    def base(self) -> Money:
+        """The wage or retainer."""
+    @property
+    def commission(self) -> Money:
+        """The commission."""
+    @property
+    def total(self) -> Money:
+        """Both."""
+
+@final
+class RentOrWageAt(_Answer):
+    """Chair rent against wage."""
+
+    __match_args__ = ("break_even_takings", "renting", "employed", "difference")
+    @property
+    def break_even_takings(self) -> Money:
+        """Net takings above which renting leaves more."""
+    @property
+    def renting(self) -> Money:
+        """What is left when renting, at the takings given."""
+    @property
+    def employed(self) -> Money:
+        """What is earned when employed, at the takings given."""
+    @property
+    def difference(self) -> Money:
+        """Renting less employed."""
 
 def commission_pay(
     takings: Money,
@@ -39,28 +71,13 @@ def commission_pay(
         Yale-New Haven Teachers Institute, unit 80.07.07, 1980, examples 1-3.
 
     Examples:
-        >>> from foilwork.money import Money, commission_pay
+        >>> from foilwork.business import commission_pay
+        >>> from foilwork.money import Money
         >>> commission_pay(Money("1300", "USD"), tiers=[(Money("800", "USD"), 8), (None, 14)]).commission
         Money('134.00', 'USD')
         >>> week, base = Money("1540", "USD"), Money("120", "USD")
         >>> commission_pay(week, percent=5, threshold=Money("500", "USD"), base=base).total
         Money('172.00', 'USD')
-    """
-
-def share_tips(tips: Money, worked_h: Sequence[float]) -> list[Money]:
-    """Share pooled tips by time worked, and lose no minor unit.
-
-    Args:
-        tips: all tips.
-        worked_h: hours of each person.
-
-    Raises:
-        FoilworkError: nobody, or nobody worked; tips below nothing.
-
-    Examples:
-        >>> from foilwork.money import Money, share_tips
-        >>> [str(share) for share in share_tips(Money("50.00", "EUR"), [8, 8, 5])]
-        ['19.05 EUR', '19.05 EUR', '11.90 EUR']
     """
 
 def rent_or_wage(
@@ -72,7 +89,7 @@ def rent_or_wage(
     wage: Money,
     commission_percent: _Number,
     rounding: str = "midpoint-away-from-zero",
-) -> RentOrWageAnswer:
+) -> RentOrWageAt:
     """Chair rent against wage for the same chair and period, seen by the one who works at it.
 
     Args:
@@ -88,7 +105,8 @@ def rent_or_wage(
         FoilworkError: shares that take all of the takings, a value out of range, two currencies.
 
     Examples:
-        >>> from foilwork.money import Money, rent_or_wage
+        >>> from foilwork.business import rent_or_wage
+        >>> from foilwork.money import Money
         >>> eur = lambda text: Money(text, "EUR")
         >>> renting = {"rent": eur("200"), "own_costs": eur("50"), "variable_percent": 12}
         >>> choice = rent_or_wage(eur("1500"), **renting, wage=eur("480"), commission_percent=15)
@@ -96,55 +114,19 @@ def rent_or_wage(
         (Money('1000.00', 'EUR'), Money('365.00', 'EUR'))
     """
 
-def productivity(productive_h: float, of_h: float, *, denominator: str) -> tuple[Decimal, str]:
-    """Productive time in percent of a stated other time.
+def share_tips(tips: Money, worked_h: Sequence[float]) -> list[Money]:
+    """Share pooled tips by time worked, and lose no minor unit.
 
     Args:
-        productive_h: hours with a client in the chair.
-        of_h: the hours to compare with.
-        denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
-            ``"standard-time"``. The same week reads 75 or 125, so it must be said.
-
-    Returns:
-        The percentage, unrounded, and the denominator again.
+        tips: all tips.
+        worked_h: hours of each person.
 
     Raises:
-        FoilworkError: no hours to compare with, an unknown denominator.
+        FoilworkError: nobody, or nobody worked; tips below nothing.
 
     Examples:
-        >>> from foilwork.money import productivity
-        >>> productivity(30, 40, denominator="recorded-time")
-        (Decimal('75'), 'recorded-time')
-    """
-
-def reorder(
-    on_hand: float,
-    daily_use: float,
-    pack: float,
-    *,
-    unit: str,
-    lead_days: int,
-    cover_days: int,
-    reserve: float = 0.0,
-    on_order: float = 0.0,
-) -> Reorder:
-    """When to order a product, how many packs, and how long the stock lasts.
-
-    Args:
-        on_hand: on the shelf now, in ``unit``.
-        daily_use: used on an average day.
-        pack: what a pack holds.
-        unit: ``"g"``, ``"mL"`` or ``"piece"`` for all of them.
-        lead_days: days from order to delivery.
-        cover_days: days the delivery should last.
-        reserve: kept for bad days.
-        on_order: ordered and not yet delivered.
-
-    Raises:
-        FoilworkError: a value out of range, an empty pack, an unknown unit.
-
-    Examples:
-        >>> from foilwork.money import reorder
-        >>> reorder(900, 120, 500, unit="g", lead_days=5, cover_days=14, reserve=300)
-        Reorder(reorder_point=Decimal('900'), due=True, packs=4, stock_days=Decimal('7.5'))
+        >>> from foilwork.business import share_tips
+        >>> from foilwork.money import Money
+        >>> [str(share) for share in share_tips(Money("50.00", "EUR"), [8, 8, 5])]
+        ['19.05 EUR', '19.05 EUR', '11.90 EUR']
     """

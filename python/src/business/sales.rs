@@ -1,7 +1,12 @@
-use super::{HALF_UP, PyMoney, answer::answer, exact::Number, minutes, rounding};
-use crate::error::raise;
+//! How much must be sold.
+
+use crate::{
+    answer::answer,
+    error::raise,
+    money::{HALF_UP, PyMoney, exact::Number, rounding},
+};
 use foilwork::{
-    business::{self, ChairService, SalesMixItem},
+    business::{self, SalesMixItem},
     money::{Money, ProfitTax},
 };
 use pyo3::prelude::*;
@@ -64,54 +69,16 @@ answer! {
 }
 
 answer! {
-    /// A service with what it earns for an hour of the chair.
-    RankedService {
-        /// The service.
-        what: String,
-        /// Net price less variable cost.
-        contribution: PyMoney,
-        /// The contribution for one hour of the chair, unrounded.
-        per_chair_hour: Decimal,
-    }
-}
-
-answer! {
-    /// What someone is paid for a period.
-    Pay {
-        /// The wage or retainer.
-        base: PyMoney,
-        /// The commission.
-        commission: PyMoney,
-        /// Both.
-        total: PyMoney,
-    }
-}
-
-answer! {
-    /// Chair rent against wage.
-    RentOrWageAnswer {
-        /// Net takings above which renting leaves more.
-        break_even_takings: PyMoney,
-        /// What is left when renting, at the takings given.
-        renting: PyMoney,
-        /// What is earned when employed, at the takings given.
-        employed: PyMoney,
-        /// Renting less employed.
-        difference: PyMoney,
-    }
-}
-
-answer! {
-    /// When to order, and how much.
-    Reorder {
-        /// Order at this stock or below, in the unit of the stock.
-        reorder_point: Decimal,
-        /// Whether that is the case now.
-        due: bool,
-        /// How many whole packs to order; 0 while nothing is due.
-        packs: i64,
-        /// How many days the stock on hand lasts; ``None`` when nothing is used.
-        stock_days: Option<Decimal>,
+    /// What an offer must bring in to leave as much as before.
+    DiscountBreakEven {
+        /// What one service leaves at the full price.
+        contribution_before: PyMoney,
+        /// What it leaves at the reduced price.
+        contribution_after: PyMoney,
+        /// How many services the offer must sell, rounded up.
+        count_needed: i64,
+        /// By how much that is more, in percent, unrounded.
+        extra_percent: Decimal,
     }
 }
 
@@ -142,7 +109,8 @@ impl From<business::SalesNeeded> for SalesNeeded {
 ///     OpenStax, Principles of Accounting, Volume 2, module m68116.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, break_even
+///     >>> from foilwork.business import break_even
+///     >>> from foilwork.money import Money
 ///     >>> usd = lambda text: Money(text, "USD")
 ///     >>> break_even(usd("3000"), usd("35"), usd("20")).count
 ///     200
@@ -172,7 +140,8 @@ pub fn break_even(
 ///     FoilworkError: a tax outside 0 to below 100.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, profit_before_tax
+///     >>> from foilwork.business import profit_before_tax
+///     >>> from foilwork.money import Money
 ///     >>> profit_before_tax(Money("24000", "USD"), 40)
 ///     Money('40000.00', 'USD')
 #[pyfunction]
@@ -192,7 +161,8 @@ pub fn profit_before_tax(after_tax: PyMoney, tax_percent: Number, rounding: &str
 ///     FoilworkError: no sales, two currencies.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, margin_of_safety
+///     >>> from foilwork.business import margin_of_safety
+///     >>> from foilwork.money import Money
 ///     >>> margin_of_safety(Money("225000", "USD"), Money("153000", "USD")).percent_of_sales
 ///     Decimal('32')
 #[pyfunction]
@@ -212,7 +182,8 @@ pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<M
 ///     FoilworkError: no services, a mix that leaves nothing, a negative weight, two currencies.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, sales_mix_target
+///     >>> from foilwork.business import sales_mix_target
+///     >>> from foilwork.money import Money
 ///     >>> eur = lambda text: Money(text, "EUR")
 ///     >>> mix = [("foils", eur("120"), eur("30"), 1), ("gloss", eur("45"), eur("10"), 3)]
 ///     >>> plan = sales_mix_target(eur("4000"), eur("0"), mix)
@@ -250,35 +221,34 @@ pub fn sales_mix_target(
     })
 }
 
-/// Rank services by what they leave for an hour of the chair, the best first.
+/// How many services must be sold at a reduced net price to leave what ``count`` leave at the full one.
 ///
 /// Args:
-///     services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, chair time in min.
+///     before: the full net price.
+///     after: the reduced net price.
+///     variable: what one more service costs.
+///     count: how many are sold at the full price.
 ///
 /// Raises:
-///     FoilworkError: no time, two currencies.
+///     FoilworkError: a reduced price that leaves nothing, or one above the full price.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, rank_by_chair_hour
-///     >>> eur = lambda text: Money(text, "EUR")
-///     >>> foils, toner = ("foils", eur("140"), eur("20"), 180), ("toner", eur("35"), eur("5"), 40)
-///     >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
-///     [('toner', '45'), ('foils', '40')]
+///     >>> from foilwork.business import discount_break_even
+///     >>> from foilwork.money import Money
+///     >>> discount_break_even(Money("100", "EUR"), Money("80", "EUR"), Money("50", "EUR"), 30).count_needed
+///     50
 #[pyfunction]
-pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyResult<Vec<RankedService>> {
-    let services = services
-        .into_iter()
-        .map(|(what, price, variable, chair_min)| {
-            Ok(ChairService { what, price: price.0, variable: variable.0, in_chair: minutes(chair_min)? })
-        })
-        .collect::<PyResult<Vec<_>>>()?;
-    let ranked = business::rank_by_chair_hour(&services).map_err(raise)?;
-    Ok(ranked
-        .into_iter()
-        .map(|service| RankedService {
-            what: service.what,
-            contribution: PyMoney(service.contribution),
-            per_chair_hour: service.per_chair_hour.per_unit,
-        })
-        .collect())
+pub fn discount_break_even(
+    before: PyMoney,
+    after: PyMoney,
+    variable: PyMoney,
+    count: u32,
+) -> PyResult<DiscountBreakEven> {
+    let offer = business::discount_break_even(before.0, after.0, variable.0, count).map_err(raise)?;
+    Ok(DiscountBreakEven {
+        contribution_before: PyMoney(offer.contribution_before),
+        contribution_after: PyMoney(offer.contribution_after),
+        count_needed: offer.count_needed,
+        extra_percent: offer.extra_percent,
+    })
 }

@@ -1,14 +1,41 @@
-//! Pay, tips, chair rent, productivity and stock.
+//! Pay, tips and chair rent.
 
-use super::business::{Pay, RentOrWageAnswer, Reorder};
-use super::{HALF_UP, PyMoney, cost::measure, exact::Number, hours, rounding};
-use crate::error::{FoilworkError, raise};
+use crate::{
+    answer::answer,
+    error::{FoilworkError, raise},
+    money::{HALF_UP, PyMoney, exact::Number, hours, rounding},
+};
 use foilwork::{
-    business::{self, CommissionRule, CommissionTier, Denominator, RentOrWage, StockLevel},
+    business::{self, CommissionRule, CommissionTier, RentOrWage},
     money::{CommissionRate, Money},
 };
 use pyo3::prelude::*;
-use rust_decimal::Decimal;
+
+answer! {
+    /// What someone is paid for a period.
+    Pay {
+        /// The wage or retainer.
+        base: PyMoney,
+        /// The commission.
+        commission: PyMoney,
+        /// Both.
+        total: PyMoney,
+    }
+}
+
+answer! {
+    /// Chair rent against wage.
+    RentOrWageAt {
+        /// Net takings above which renting leaves more.
+        break_even_takings: PyMoney,
+        /// What is left when renting, at the takings given.
+        renting: PyMoney,
+        /// What is earned when employed, at the takings given.
+        employed: PyMoney,
+        /// Renting less employed.
+        difference: PyMoney,
+    }
+}
 
 /// Commission on the net takings of one period, with the base pay beside it.
 ///
@@ -27,7 +54,8 @@ use rust_decimal::Decimal;
 ///     Yale-New Haven Teachers Institute, unit 80.07.07, 1980, examples 1-3.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, commission_pay
+///     >>> from foilwork.business import commission_pay
+///     >>> from foilwork.money import Money
 ///     >>> commission_pay(Money("1300", "USD"), tiers=[(Money("800", "USD"), 8), (None, 14)]).commission
 ///     Money('134.00', 'USD')
 ///     >>> week, base = Money("1540", "USD"), Money("120", "USD")
@@ -72,7 +100,8 @@ pub fn commission_pay(
 ///     FoilworkError: nobody, or nobody worked; tips below nothing.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, share_tips
+///     >>> from foilwork.business import share_tips
+///     >>> from foilwork.money import Money
 ///     >>> [str(share) for share in share_tips(Money("50.00", "EUR"), [8, 8, 5])]
 ///     ['19.05 EUR', '19.05 EUR', '11.90 EUR']
 #[pyfunction]
@@ -97,7 +126,8 @@ pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
 ///     FoilworkError: shares that take all of the takings, a value out of range, two currencies.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, rent_or_wage
+///     >>> from foilwork.business import rent_or_wage
+///     >>> from foilwork.money import Money
 ///     >>> eur = lambda text: Money(text, "EUR")
 ///     >>> renting = {"rent": eur("200"), "own_costs": eur("50"), "variable_percent": 12}
 ///     >>> choice = rent_or_wage(eur("1500"), **renting, wage=eur("480"), commission_percent=15)
@@ -113,7 +143,7 @@ pub fn rent_or_wage(
     wage: PyMoney,
     commission_percent: Number,
     rounding: &str,
-) -> PyResult<RentOrWageAnswer> {
+) -> PyResult<RentOrWageAt> {
     let rounding = self::rounding(rounding)?;
     let choice = RentOrWage {
         rent: rent.0,
@@ -123,83 +153,10 @@ pub fn rent_or_wage(
         commission: CommissionRate::from_percent(commission_percent.0).map_err(raise)?,
     };
     let at = choice.at(takings.0, rounding).map_err(raise)?;
-    Ok(RentOrWageAnswer {
+    Ok(RentOrWageAt {
         break_even_takings: PyMoney(choice.break_even_takings(rounding).map_err(raise)?),
         renting: PyMoney(at.renting),
         employed: PyMoney(at.employed),
         difference: PyMoney(at.difference),
-    })
-}
-
-/// Productive time in percent of a stated other time.
-///
-/// Args:
-///     productive_h: hours with a client in the chair.
-///     of_h: the hours to compare with.
-///     denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
-///         ``"standard-time"``. The same week reads 75 or 125, so it must be said.
-///
-/// Returns:
-///     The percentage, unrounded, and the denominator again.
-///
-/// Raises:
-///     FoilworkError: no hours to compare with, an unknown denominator.
-///
-/// Examples:
-///     >>> from foilwork.money import productivity
-///     >>> productivity(30, 40, denominator="recorded-time")
-///     (Decimal('75'), 'recorded-time')
-#[pyfunction]
-#[pyo3(signature = (productive_h, of_h, *, denominator))]
-pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<(Decimal, &'static str)> {
-    let of: Denominator = denominator.parse().map_err(raise)?;
-    let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
-    Ok((found.percent, of.code()))
-}
-
-/// When to order a product, how many packs, and how long the stock lasts.
-///
-/// Args:
-///     on_hand: on the shelf now, in ``unit``.
-///     daily_use: used on an average day.
-///     pack: what a pack holds.
-///     unit: ``"g"``, ``"mL"`` or ``"piece"`` for all of them.
-///     lead_days: days from order to delivery.
-///     cover_days: days the delivery should last.
-///     reserve: kept for bad days.
-///     on_order: ordered and not yet delivered.
-///
-/// Raises:
-///     FoilworkError: a value out of range, an empty pack, an unknown unit.
-///
-/// Examples:
-///     >>> from foilwork.money import reorder
-///     >>> reorder(900, 120, 500, unit="g", lead_days=5, cover_days=14, reserve=300)
-///     Reorder(reorder_point=Decimal('900'), due=True, packs=4, stock_days=Decimal('7.5'))
-#[pyfunction]
-#[pyo3(signature = (on_hand, daily_use, pack, *, unit, lead_days, cover_days, reserve = 0.0, on_order = 0.0))]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
-pub fn reorder(
-    on_hand: f64,
-    daily_use: f64,
-    pack: f64,
-    unit: &str,
-    lead_days: u32,
-    cover_days: u32,
-    reserve: f64,
-    on_order: f64,
-) -> PyResult<Reorder> {
-    let stock = StockLevel {
-        on_hand: measure(on_hand, unit)?,
-        on_order: measure(on_order, unit)?,
-        daily_use: measure(daily_use, unit)?,
-        reserve: measure(reserve, unit)?,
-    };
-    let reorder = stock.reorder(lead_days, cover_days, measure(pack, unit)?).map_err(raise)?;
-    Ok(Reorder {
-        reorder_point: reorder.reorder_point,
-        due: reorder.due,
-        packs: reorder.packs,
-        stock_days: stock.days().map_err(raise)?,
     })
 }

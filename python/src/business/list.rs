@@ -1,68 +1,159 @@
-use super::PyMoney;
-use crate::error::FoilworkError;
-use foilwork::{
-    business::list::{self, Business, BusinessTerms, PricedTable},
-    money::Money,
-};
+use crate::{answer::answer, error::FoilworkError, money::PyMoney};
+use foilwork::business::list::{self, Business, BusinessTerms};
 use pyo3::{
     prelude::*,
     types::{PyDict, PyFloat, PyList},
 };
+use rust_decimal::Decimal;
 use serde_json::{Map, Value};
 
-/// A list of services, costed and priced, with totals that add up to the minor unit.
-///
-/// Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.
-#[pyclass(frozen, module = "foilwork.money")]
-pub struct PricedServices(PricedTable);
-
-#[pymethods]
-impl PricedServices {
-    /// One dict for each service: its costs part by part, net, tax, gross, profit, margin, mark-up.
-    fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.0
-            .lines
-            .iter()
-            .map(|line| {
-                let dict = PyDict::new(py);
-                dict.set_item("service", &line.service)?;
-                dict.set_item("class", &line.class)?;
-                dict.set_item("sold", line.sold)?;
-                set_amounts(&dict, &line.amounts())?;
-                dict.set_item("margin_percent", line.margin_percent.percent())?;
-                dict.set_item("markup_percent", line.markup_percent.percent())?;
-                dict.set_item("target_net", PyMoney(line.target_net))?;
-                dict.set_item("contribution_per_chair_hour", line.contribution_per_chair_hour.per_unit)?;
-                Ok(dict)
-            })
-            .collect()
+answer! {
+    /// One service, costed and priced. Amounts are for one service; ``sold`` counts in the totals only.
+    PricedLine {
+        /// The service.
+        service: String,
+        /// The class of guest.
+        class_: Option<String>,
+        /// How many were sold.
+        sold: u32,
+        /// Colour, lightener or toner, waste included.
+        product: PyMoney,
+        /// Developer, waste included.
+        developer: PyMoney,
+        /// Foils, gloves, film.
+        consumables: PyMoney,
+        /// Towels and gowns.
+        laundry: PyMoney,
+        /// Hands-on time.
+        labour: PyMoney,
+        /// Chair time.
+        overhead: PyMoney,
+        /// What the card terminal keeps.
+        card_fee: PyMoney,
+        /// The seven together.
+        cost: PyMoney,
+        /// The price without tax.
+        net: PyMoney,
+        /// The tax.
+        tax: PyMoney,
+        /// The price with tax.
+        gross: PyMoney,
+        /// Net price less cost.
+        profit: PyMoney,
+        /// Profit in percent of the net price.
+        margin_percent: Decimal,
+        /// Profit in percent of the cost.
+        markup_percent: Decimal,
+        /// Net price at which the target of the rule is met exactly.
+        target_net: PyMoney,
+        /// Net price less all costs but the overhead, for an hour of the chair, unrounded.
+        contribution_per_chair_hour: Decimal,
     }
+}
 
-    /// The sums over all services, each amount times the number sold.
-    fn totals<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let dict = PyDict::new(py);
-        dict.set_item("sold", self.0.totals.sold)?;
-        set_amounts(&dict, &self.0.totals.amounts())?;
-        Ok(dict)
+answer! {
+    /// The sums over a list, each amount times the number sold.
+    Totals {
+        /// Services sold.
+        sold: u64,
+        /// Product.
+        product: PyMoney,
+        /// Developer.
+        developer: PyMoney,
+        /// Consumables.
+        consumables: PyMoney,
+        /// Laundry.
+        laundry: PyMoney,
+        /// Labour.
+        labour: PyMoney,
+        /// Overhead.
+        overhead: PyMoney,
+        /// Card fees.
+        card_fee: PyMoney,
+        /// All costs.
+        cost: PyMoney,
+        /// Takings without tax.
+        net: PyMoney,
+        /// Tax.
+        tax: PyMoney,
+        /// Takings with tax.
+        gross: PyMoney,
+        /// Net takings less all costs.
+        profit: PyMoney,
     }
+}
 
-    /// Whether the totals agree across: parts make the cost, net and tax the gross, net less cost the profit.
-    fn reconcile(&self) -> bool {
-        self.0.totals.reconcile()
+answer! {
+    /// A list of services, costed and priced, with totals that add up to the minor unit.
+    ///
+    /// Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.
+    PricedTable {
+        /// One line for each service, in the order of the list.
+        lines: Vec<PricedLine>,
+        /// The sums.
+        totals: Totals,
+        /// How each amount became whole minor units.
+        rounding: String,
+        /// The table as comma-separated text with a header row and a last line ``total``.
+        csv: String,
     }
+}
 
-    /// The table as comma-separated text with a header row and a last line ``total``.
-    fn to_csv(&self) -> String {
-        self.0.to_csv()
+impl From<list::PricedTable> for PricedTable {
+    fn from(table: list::PricedTable) -> Self {
+        let csv = table.to_csv();
+        Self {
+            lines: table.lines.into_iter().map(Into::into).collect(),
+            totals: table.totals.into(),
+            rounding: table.rounding.code().to_owned(),
+            csv,
+        }
     }
+}
 
-    fn __len__(&self) -> usize {
-        self.0.lines.len()
+impl From<list::PricedLine> for PricedLine {
+    fn from(line: list::PricedLine) -> Self {
+        Self {
+            service: line.service,
+            class_: line.class,
+            sold: line.sold,
+            product: PyMoney(line.product),
+            developer: PyMoney(line.developer),
+            consumables: PyMoney(line.consumables),
+            laundry: PyMoney(line.laundry),
+            labour: PyMoney(line.labour),
+            overhead: PyMoney(line.overhead),
+            card_fee: PyMoney(line.card_fee),
+            cost: PyMoney(line.cost),
+            net: PyMoney(line.net),
+            tax: PyMoney(line.tax),
+            gross: PyMoney(line.gross),
+            profit: PyMoney(line.profit),
+            margin_percent: line.margin_percent.percent(),
+            markup_percent: line.markup_percent.percent(),
+            target_net: PyMoney(line.target_net),
+            contribution_per_chair_hour: line.contribution_per_chair_hour.per_unit,
+        }
     }
+}
 
-    fn __repr__(&self) -> String {
-        let totals = &self.0.totals;
-        format!("<foilwork.money.PricedServices of {} services, profit {}>", self.0.lines.len(), totals.profit)
+impl From<list::Totals> for Totals {
+    fn from(totals: list::Totals) -> Self {
+        Self {
+            sold: totals.sold,
+            product: PyMoney(totals.product),
+            developer: PyMoney(totals.developer),
+            consumables: PyMoney(totals.consumables),
+            laundry: PyMoney(totals.laundry),
+            labour: PyMoney(totals.labour),
+            overhead: PyMoney(totals.overhead),
+            card_fee: PyMoney(totals.card_fee),
+            cost: PyMoney(totals.cost),
+            net: PyMoney(totals.net),
+            tax: PyMoney(totals.tax),
+            gross: PyMoney(totals.gross),
+            profit: PyMoney(totals.profit),
+        }
     }
 }
 
@@ -83,7 +174,7 @@ impl PricedServices {
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its place.
 ///
 /// Examples:
-///     >>> from foilwork.money import price_services
+///     >>> from foilwork.business import price_services
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -93,15 +184,15 @@ impl PricedServices {
 ///     ...     "hands_on_min": 70, "chair_min": 120, "sold": 3,
 ///     ... }
 ///     >>> table = price_services([foils], terms)
-///     >>> table.lines()[0]["cost"], table.totals()["profit"]
+///     >>> table.lines[0].cost, table.totals.profit
 ///     (Money('64.11', 'EUR'), Money('64.11', 'EUR'))
 #[pyfunction]
-pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
+pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
     let rows = if services.hasattr("keys")? { rows_of_columns(services)? } else { rows_of_items(services)? };
     let business = business(terms)?;
     let text = Value::Array(rows.into_iter().map(Value::Object).collect()).to_string();
     let list = list::parse_json(&text, business.currency).map_err(raise_all)?;
-    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
 /// :func:`price_services` from comma-separated text with a header row.
@@ -114,18 +205,18 @@ pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> 
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its line and column.
 ///
 /// Examples:
-///     >>> from foilwork.money import price_services_csv
+///     >>> from foilwork.business import price_services_csv
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
 ///     ... }
-///     >>> price_services_csv("service,hands_on_min,chair_min\ntoner,15,40\n", terms)
-///     <foilwork.money.PricedServices of 1 services, profit 5.22 EUR>
+///     >>> price_services_csv("service,hands_on_min,chair_min\ntoner,15,40\n", terms).totals.profit
+///     Money('5.22', 'EUR')
 #[pyfunction]
-pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
+pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
     let business = business(terms)?;
     let list = list::parse_csv(text, business.currency).map_err(raise_all)?;
-    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
 /// :func:`price_services` from JSON text: an array of objects.
@@ -139,7 +230,7 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///
 /// Examples:
 ///     >>> from foilwork import FoilworkError
-///     >>> from foilwork.money import price_services_json
+///     >>> from foilwork.business import price_services_json
 ///     >>> terms = {
 ///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
@@ -150,17 +241,13 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///     ...     print(error)
 ///     service[1].chair_min: is missing: give a value
 #[pyfunction]
-pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedServices> {
+pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
     let business = business(terms)?;
     let list = list::parse_json(text, business.currency).map_err(raise_all)?;
-    list::price_services(&list, &business).map(PricedServices).map_err(raise_all)
+    list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
-fn set_amounts(dict: &Bound<'_, PyDict>, amounts: &[(&'static str, Money)]) -> PyResult<()> {
-    amounts.iter().try_for_each(|(name, amount)| dict.set_item(name, PyMoney(*amount)))
-}
-
-pub(super) fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
+pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
     let terms = Value::Object(object(terms)?);
     let terms: BusinessTerms =
         serde_json::from_value(terms).map_err(|error| FoilworkError::new_err(format!("business terms: {error}")))?;

@@ -1,5 +1,8 @@
-use super::{PyMoney, PyPriceRule, ServicePrice, answer::answer, exact::Number, minutes};
-use crate::error::{FoilworkError, raise};
+use crate::{
+    answer::answer,
+    error::{FoilworkError, raise},
+    money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
+};
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
 use foilwork::source::{Basis, Interval};
@@ -86,7 +89,8 @@ type Part = (String, PyMoney, PyMoney, PyMoney);
 ///     FoilworkError: no parts, bounds that do not enclose the expected cost, a deposit out of range, no price.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, PriceRule, quote_range
+///     >>> from foilwork.business import quote_range
+///     >>> from foilwork.money import Money, PriceRule
 ///     >>> euros = lambda text: Money(text, "EUR")
 ///     >>> parts = [
 ///     ...     ("lightener", euros("4.00"), euros("6.00"), euros("10.00")),
@@ -134,7 +138,8 @@ pub fn quote_range(
 ///     FoilworkError: as :func:`quote_range`.
 ///
 /// Examples:
-///     >>> from foilwork.money import Money, PriceRule, price_list
+///     >>> from foilwork.business import price_list
+///     >>> from foilwork.money import Money, PriceRule
 ///     >>> euros = lambda text: Money(text, "EUR")
 ///     >>> cost = ("product and time", euros("40.00"), euros("46.00"), euros("55.00"))
 ///     >>> rule = PriceRule(margin_percent=40, tax_percent=20, price_step=euros("5.00"))

@@ -1,0 +1,79 @@
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import final
+
+from foilwork._native import _Answer
+from foilwork._native.money._amount import Money
+
+__all__ = [
+    "Productivity",
+    "RankedService",
+    "productivity",
+    "rank_by_chair_hour",
+]
+
+@final
+class RankedService(_Answer):
+    """A service with what it earns for an hour of the chair."""
+
+    __match_args__ = ("what", "contribution", "per_chair_hour")
+    @property
+    def what(self) -> str:
+        """The service."""
+    @property
+    def contribution(self) -> Money:
+        """Net price less variable cost."""
+    @property
+    def per_chair_hour(self) -> Decimal:
+        """The contribution for one hour of the chair, unrounded."""
+
+@final
+class Productivity(_Answer):
+    """Productive time in percent of a stated other time."""
+
+    __match_args__ = ("percent", "of")
+    @property
+    def percent(self) -> Decimal:
+        """The percentage, unrounded."""
+    @property
+    def of(self) -> str:
+        """Of what: one of the denominators of :func:`productivity`."""
+
+def productivity(productive_h: float, of_h: float, *, denominator: str) -> Productivity:
+    """Productive time in percent of a stated other time.
+
+    Args:
+        productive_h: hours with a client in the chair.
+        of_h: the hours to compare with.
+        denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+            ``"standard-time"``. The same week reads 75 or 125, so it must be said.
+
+    Returns:
+        The percentage, unrounded, and the denominator again.
+
+    Raises:
+        FoilworkError: no hours to compare with, an unknown denominator.
+
+    Examples:
+        >>> from foilwork.business import productivity
+        >>> productivity(30, 40, denominator="recorded-time")
+        Productivity(percent=Decimal('75'), of='recorded-time')
+    """
+
+def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> list[RankedService]:
+    """Rank services by what they leave for an hour of the chair, the best first.
+
+    Args:
+        services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, chair time in min.
+
+    Raises:
+        FoilworkError: no time, two currencies.
+
+    Examples:
+        >>> from foilwork.business import rank_by_chair_hour
+        >>> from foilwork.money import Money
+        >>> eur = lambda text: Money(text, "EUR")
+        >>> foils, toner = ("foils", eur("140"), eur("20"), 180), ("toner", eur("35"), eur("5"), 40)
+        >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
+        [('toner', '45'), ('foils', '40')]
+    """

@@ -1,0 +1,92 @@
+//! How well the chair is used.
+
+use crate::{
+    answer::answer,
+    error::raise,
+    money::{PyMoney, hours, minutes},
+};
+use foilwork::business::{self, ChairService, Denominator};
+use pyo3::prelude::*;
+use rust_decimal::Decimal;
+
+answer! {
+    /// A service with what it earns for an hour of the chair.
+    RankedService {
+        /// The service.
+        what: String,
+        /// Net price less variable cost.
+        contribution: PyMoney,
+        /// The contribution for one hour of the chair, unrounded.
+        per_chair_hour: Decimal,
+    }
+}
+
+/// Rank services by what they leave for an hour of the chair, the best first.
+///
+/// Args:
+///     services: ``(what, price, variable, chair_min)`` for each: net price, cost of one more, chair time in min.
+///
+/// Raises:
+///     FoilworkError: no time, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import rank_by_chair_hour
+///     >>> from foilwork.money import Money
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> foils, toner = ("foils", eur("140"), eur("20"), 180), ("toner", eur("35"), eur("5"), 40)
+///     >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
+///     [('toner', '45'), ('foils', '40')]
+#[pyfunction]
+pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyResult<Vec<RankedService>> {
+    let services = services
+        .into_iter()
+        .map(|(what, price, variable, chair_min)| {
+            Ok(ChairService { what, price: price.0, variable: variable.0, in_chair: minutes(chair_min)? })
+        })
+        .collect::<PyResult<Vec<_>>>()?;
+    let ranked = business::rank_by_chair_hour(&services).map_err(raise)?;
+    Ok(ranked
+        .into_iter()
+        .map(|service| RankedService {
+            what: service.what,
+            contribution: PyMoney(service.contribution),
+            per_chair_hour: service.per_chair_hour.per_unit,
+        })
+        .collect())
+}
+
+answer! {
+    /// Productive time in percent of a stated other time.
+    Productivity {
+        /// The percentage, unrounded.
+        percent: Decimal,
+        /// Of what: one of the denominators of :func:`productivity`.
+        of: String,
+    }
+}
+
+/// Productive time in percent of a stated other time.
+///
+/// Args:
+///     productive_h: hours with a client in the chair.
+///     of_h: the hours to compare with.
+///     denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
+///         ``"standard-time"``. The same week reads 75 or 125, so it must be said.
+///
+/// Returns:
+///     The percentage, unrounded, and the denominator again.
+///
+/// Raises:
+///     FoilworkError: no hours to compare with, an unknown denominator.
+///
+/// Examples:
+///     >>> from foilwork.business import productivity
+///     >>> productivity(30, 40, denominator="recorded-time")
+///     Productivity(percent=Decimal('75'), of='recorded-time')
+#[pyfunction]
+#[pyo3(signature = (productive_h, of_h, *, denominator))]
+pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<Productivity> {
+    let of: Denominator = denominator.parse().map_err(raise)?;
+    let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
+    Ok(Productivity { percent: found.percent, of: of.code().to_owned() })
+}

@@ -1,3 +1,0 @@
-//! Results of the money room.
-
-pub(super) use crate::answer::answer;

@@ -1,0 +1,109 @@
+//! Shop files, and the bottles of the command line.
+
+use super::{Refusal, args::BlendArgs, output, read};
+use crate::{
+    money::{Currency, parse_decimal},
+    peroxide::{StatedStrength, Stock},
+    quantity::{Mass, MassFraction, PricePerKg, Temperature},
+    reader::{Format, Problems},
+    shop::{self, Shop, StockFacts, shape::ShopFile},
+};
+use rust_decimal::{Decimal, prelude::ToPrimitive};
+use std::path::Path;
+
+/// A bottle as the blend sees it, and beside it what the blend takes no account of.
+pub(super) struct Pourable {
+    pub(super) stock: Stock,
+    pub(super) price_per_kg: Option<Decimal>,
+}
+
+/// All bottles, and the currency of their prices.
+pub(super) struct Pourables {
+    pub(super) all: Vec<Pourable>,
+    pub(super) currency: Option<Currency>,
+}
+
+/// Everything that is wrong with a file, a line for each.
+pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
+    Refusal(problems.0.iter().map(|problem| format!("{name}: {problem}")).collect::<Vec<_>>().join("\n"))
+}
+
+/// Reads a shop file as it is written.
+pub(super) fn read_shape(path: &Path) -> Result<ShopFile, Refusal> {
+    let (name, text) = (path.to_string_lossy(), output::read(path)?);
+    shop::parse(&text, Format::of_name(&name)).map_err(|problems| located(&name, &problems))
+}
+
+/// Reads a shop file; what `take` misses in it is located too.
+pub(super) fn read_with<T>(path: &Path, take: impl Fn(&Shop) -> Result<T, Problems>) -> Result<(Shop, T), Refusal> {
+    let (name, text) = (path.to_string_lossy(), output::read(path)?);
+    let format = Format::of_name(&name);
+    let all = || {
+        let shop = Shop::new(&shop::parse(&text, format)?)?;
+        let taken = take(&shop)?;
+        Ok((shop, taken))
+    };
+    all().map_err(|problems: Problems| located(&name, &problems.located(&text, format)))
+}
+
+/// Reads the file, then the options.
+pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
+    let temperature = Temperature::from_celsius(args.temperature)?;
+    let (mut all, mut currency) = (Vec::new(), args.currency.as_deref().map(Currency::from_code).transpose()?);
+    if let Some(path) = &args.shop {
+        let (shop, ()) = read_with(path, |_| Ok(()))?;
+        for bottle in &shop.bottles {
+            all.push(of_shop(bottle.stock(temperature)?, &bottle.facts));
+        }
+        for diluent in &shop.diluents {
+            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), &diluent.facts));
+        }
+        match (shop.currency, currency) {
+            (Some(one), Some(other)) if one != other => {
+                let (name, way_out) = (path.to_string_lossy(), "all prices must be in one currency");
+                return Err(Refusal(format!("{name} counts in {one} and --currency in {other}: {way_out}")));
+            }
+            (Some(one), _) => currency = Some(one),
+            (None, _) => {}
+        }
+    }
+    for text in &args.stock {
+        let at = format!("--stock {text:?}");
+        all.push(from_option(text, temperature).map_err(|Refusal(problem)| read::about(&at, problem))?);
+    }
+    if currency.is_none() && all.iter().any(|bottle| bottle.price_per_kg.is_some()) {
+        let way_out = "add --currency, or `currency = \"EUR\"` at the top of the shop file";
+        return Err(Refusal(format!("there are prices but no currency: {way_out}")));
+    }
+    Ok(Pourables { all, currency })
+}
+
+fn of_shop(stock: Stock, facts: &StockFacts) -> Pourable {
+    Pourable { stock, price_per_kg: facts.price_per_kg() }
+}
+
+/// `name=12 % w/w, 300 g, 9.90/kg`: the strength comes first, the others are told by their units.
+fn from_option(text: &str, temperature: Temperature) -> Result<Pourable, Refusal> {
+    let (name, facts) = text.split_once('=').unwrap_or((text.split(',').next().unwrap_or(text), text));
+    let mut facts = facts.split(',').map(str::trim);
+    let strength = facts.next().unwrap_or_default().parse::<StatedStrength>()?.mass_fraction(temperature)?;
+    let name = name.trim();
+    if name.is_empty() || name.chars().count() > 60 {
+        return Err(Refusal("give the bottle a name of 1 to 60 characters".to_owned()));
+    }
+    let (mut stock, mut price_per_kg) = (Stock::new(name, strength), None);
+    for fact in facts {
+        if let Some(number) = fact.strip_suffix("/kg") {
+            let price = parse_decimal("price", number.trim())?;
+            stock = stock.with_price(PricePerKg::from_per_kg(price.to_f64().unwrap_or(f64::NAN))?);
+            price_per_kg = Some(price);
+        } else if let Some(number) = fact.strip_suffix('g') {
+            let wrong = |_| Refusal(format!("{fact:?} is no amount: write for example 300 g"));
+            stock = stock.with_in_hand(Mass::from_g(number.trim().parse().map_err(wrong)?)?);
+        } else {
+            let way_out = "after the strength write what is in hand, 300 g, or the price, 9.90/kg";
+            return Err(Refusal(format!("cannot read {fact:?}: {way_out}")));
+        }
+    }
+    Ok(Pourable { stock, price_per_kg })
+}

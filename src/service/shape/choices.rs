@@ -1,0 +1,141 @@
+use crate::choice::choice;
+
+choice! {
+    /// What came of a test.
+    TestResult: "test result" {
+        /// Nothing happened that should not.
+        Clear = "clear",
+        /// A reaction: itching, redness, heat, breaking.
+        Reaction = "reaction",
+        /// Not read yet.
+        Pending = "pending",
+    }
+}
+
+choice! {
+    /// Diameter of a strand.
+    Texture: "texture" {
+        /// Thin strands.
+        Fine = "fine",
+        /// In between.
+        Medium = "medium",
+        /// Thick strands.
+        Coarse = "coarse",
+    }
+}
+
+choice! {
+    /// Little, middling or much.
+    Amount: "amount" {
+        /// Little.
+        Low = "low",
+        /// Middling.
+        Medium = "medium",
+        /// Much.
+        High = "high",
+    }
+}
+
+choice! {
+    /// How readily the hair takes up liquid.
+    Porosity: "porosity" {
+        /// Resists.
+        Low = "low",
+        /// As usual.
+        Normal = "normal",
+        /// Takes up at once.
+        High = "high",
+        /// Differs along the strand.
+        Uneven = "uneven",
+    }
+}
+
+choice! {
+    /// Stretch and return of a damp strand.
+    Elasticity: "elasticity" {
+        /// Stretches and returns.
+        Good = "good",
+        /// Returns slowly.
+        Reduced = "reduced",
+        /// Stays stretched or breaks.
+        Poor = "poor",
+    }
+}
+
+choice! {
+    /// State of the scalp.
+    Scalp: "state of the scalp" {
+        /// Nothing to see or feel.
+        Intact = "intact",
+        /// Sensitive or reddened.
+        Irritated = "irritated",
+        /// Wounds, rash or disease.
+        Broken = "broken",
+    }
+}
+
+choice! {
+    /// What has been on this hair or has happened to this guest.
+    HistoryFlag: "history" {
+        /// Colour restorers or compound dyes with metal salts.
+        MetallicSalts = "metallic-salts" => "metallic salts",
+        /// Henna, pure or compound.
+        Henna = "henna",
+        /// A temporary black-henna tattoo, at any time.
+        BlackHennaTattoo = "black-henna-tattoo" => "black henna tattoo",
+        /// Any reaction to hair colour, at any time.
+        ReactionToHairColour = "reaction-to-hair-colour" => "reaction to hair colour",
+        /// Lightened before.
+        Lightened = "lightened",
+        /// Straightened or permed.
+        StraightenedOrPermed = "straightened-or-permed" => "straightened or permed",
+        /// Younger than sixteen.
+        UnderSixteen = "under-sixteen" => "under sixteen",
+        /// Permanent colour on the lengths.
+        PermanentColour = "permanent-colour" => "permanent colour",
+    }
+}
+
+choice! {
+    /// How the hair of a section is taken.
+    Technique: "technique" {
+        /// Fine strands picked out, in foil.
+        Weave = "weave",
+        /// A thin whole section, in foil.
+        Slice = "slice",
+        /// Shorter hair pushed to the root first, in foil.
+        BackComb = "back-comb" => "back comb",
+        /// A whole panel in one shade.
+        Block = "block",
+        /// Painted on the surface, open air.
+        Freehand = "freehand",
+        /// Painted, then wrapped.
+        FreehandInFoil = "freehand-in-foil" => "freehand in foil",
+        /// On the new growth, at the scalp.
+        Regrowth = "regrowth",
+    }
+}
+
+choice! {
+    /// A stretch of the strand.
+    Zone: "zone" {
+        /// At the scalp.
+        Roots = "roots",
+        /// Between roots and ends.
+        MidLengths = "mid-lengths" => "mid lengths",
+        /// The ends.
+        Ends = "ends",
+        /// Mid-lengths and ends together.
+        Lengths = "lengths",
+        /// Roots to ends.
+        Whole = "whole",
+    }
+}
+
+impl Technique {
+    /// Whether the hair lies in foil.
+    #[must_use]
+    pub const fn is_in_foil(self) -> bool {
+        matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
+    }
+}

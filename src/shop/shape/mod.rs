@@ -1,0 +1,12 @@
+//! The shape of a shop file: plain fields whose names carry the unit, exactly as TOML and JSON write them.
+//!
+//! `x-unit` names the unit in messages, `x-parse` the reader of a text field.
+
+mod file;
+mod products;
+mod terms;
+
+pub use file::{ConsumableEntry, ShopFile, SubstanceEntry};
+pub(in crate::shop) use products::EntryFacts;
+pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};
+pub use terms::TermsEntry;
