@@ -33,7 +33,7 @@ CLASSES = {
 }
 
 # Rooms whose results are still to be made values; a room leaves the list when its tests pass.
-PENDING = {"business", "colour", "limits", "mix", "money", "peroxide", "service", "toner"}
+PENDING = {"business", "colour", "limits", "mix", "money", "peroxide", "service", "shop", "toner"}
 # A table that grows is no value.
 MUTABLE = {"money.CostTable"}
 
