@@ -2,7 +2,6 @@
 
 use crate::error::FoilworkError;
 use pyo3::{
-    exceptions::PyTypeError,
     prelude::*,
     types::{IntoPyDict, PyBool, PyFloat, PyInt, PyString},
 };
