@@ -8,7 +8,7 @@ use foilwork::prelude::*;
 use std::{collections::BTreeMap, error::Error, fs};
 
 /// The list for the service files of a day.
-fn trolley(files: &[String]) -> Result<String, Box<dyn Error>> {
+pub(crate) fn trolley(files: &[String]) -> Result<String, Box<dyn Error>> {
     let mut grams: BTreeMap<String, f64> = BTreeMap::new();
     let mut open = Vec::new();
     for file in files {
