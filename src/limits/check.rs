@@ -1,10 +1,10 @@
 use super::{
     Judgement, Jurisdiction, Limit, Measured, Notice, Report, Standing, Table, Use, Why, judgement,
-    level::{self, Coverage, Level, Subject},
+    level::{self, Coverage, Fit, Level, Subject},
     notice, sum,
 };
 use crate::{
-    mix::{Cas, Composition, Form},
+    mix::{Cas, Composition, Form, Product},
     quantity::MassFraction,
     source::Interval,
 };
@@ -40,13 +40,14 @@ use crate::{
 /// Each judgement carries its own: act and entry, date of the list, how it was obtained.
 #[must_use]
 pub fn check<'a>(table: &'a Table, bowl: &'a Composition, of: Use) -> Report<'a> {
-    let mut report = bare(table, bowl.constituents().iter().map(Subject::from), of);
-    let as_supplied = |row: &Limit| row.measured == Measured::AsSupplied && of.is_covered_by(row);
+    let undeclared = bowl.undeclared_at_most();
+    let mut report = bare(table, bowl.constituents().iter().map(Subject::from), of, undeclared);
+    let as_supplied = |row: &Limit| if row.measured == Measured::AsSupplied { of.fit(row) } else { Fit::OtherUse };
     // Most tables say nothing about products as supplied, and then there is nothing to look up.
-    let supplied = table.rows().iter().any(as_supplied);
-    for portion in bowl.portions().iter().filter(|_| supplied) {
+    let any = table.rows().iter().any(|row| as_supplied(row) == Fit::Applies);
+    for portion in bowl.portions().iter().filter(|_| any) {
         let product = &portion.product;
-        let levels = level::collect(table, product.ingredients.iter().map(Subject::from), as_supplied, |_, _| ());
+        let levels = supplied(table, product, as_supplied);
         let product = Some(product.name.as_str());
         let (notices, ceilings) = split(table, &levels);
         report.judgements.extend(ceilings.map(|judgement| Judgement { product, ..judgement }));
@@ -86,36 +87,58 @@ pub fn check_peroxide(jurisdiction: Jurisdiction, as_applied: Interval<MassFract
         level: as_applied,
         open: MassFraction::ZERO,
     };
-    bare(Table::of(jurisdiction), std::iter::once(subject), of)
+    bare(Table::of(jurisdiction), std::iter::once(subject), of, MassFraction::ZERO)
 }
 
 /// Everything that concerns the mixture itself.
-fn bare<'a>(table: &'a Table, subjects: impl Iterator<Item = Subject<'a>>, of: Use) -> Report<'a> {
-    let in_bowl = |row: &Limit| row.measured != Measured::AsSupplied && of.is_covered_by(row);
-    let mut unjudged = Vec::new();
-    let levels = level::collect(
-        table,
-        subjects,
-        |row| in_bowl(row) && (level::bears_on_strength(row) || row.is_notice()),
-        |subject, coverage| {
-            let why = match coverage {
-                Coverage::Judged => return,
-                Coverage::NotInTable => Why::NotInTable,
-                Coverage::OtherUse => Why::NoCeilingForThisUse,
-            };
-            if subject.level.high().percent_ww() > 0.0 {
-                let standing = Standing::open(why);
-                let (substance, level, undeclared_at_most) = (subject.name, subject.level, subject.open);
-                unjudged.push(Judgement { substance, product: None, level, undeclared_at_most, limit: None, standing });
-            }
-        },
-    );
+fn bare<'a>(
+    table: &'a Table,
+    subjects: impl Iterator<Item = Subject<'a>>,
+    of: Use,
+    undeclared: MassFraction,
+) -> Report<'a> {
+    let in_bowl = |row: &Limit| match of.fit(row) {
+        _ if row.measured == Measured::AsSupplied => Fit::OtherUse,
+        Fit::Applies if !(level::bears_on_strength(row) || row.is_notice()) => Fit::OtherUse,
+        fit => fit,
+    };
+    let (mut unjudged, mut unidentified) = (Vec::new(), 0.0);
+    let mut levels = level::collect(table, subjects, in_bowl, |subject, coverage| {
+        if subject.is_unidentified(coverage) {
+            unidentified += subject.level.high().percent_ww();
+        }
+        let (limit, standing) = match coverage {
+            Coverage::Judged => return,
+            Coverage::NotInTable => (None, Standing::open(Why::NotInTable)),
+            Coverage::OtherUse { prohibited: false } => (None, Standing::open(Why::NoCeilingForThisUse)),
+            Coverage::OtherUse { prohibited: true } => (None, Standing::open(Why::ProhibitedInOtherUse)),
+            Coverage::ProfessionalsOnly { row } => (table.rows().get(row), Standing::ProfessionalsOnly),
+        };
+        if subject.level.high() > MassFraction::ZERO {
+            let (substance, level, undeclared_at_most) = (subject.name, subject.level, subject.open);
+            unjudged.push(Judgement { substance, product: None, level, undeclared_at_most, limit, standing });
+        }
+    });
+    level::open_to_peroxide(table, &mut levels, undeclared, unidentified);
     let (notices, ceilings) = split(table, &levels);
     let mut judgements: Vec<Judgement<'a>> = Vec::with_capacity(levels.len() + unjudged.len());
     judgements.extend(ceilings);
     judgements.append(&mut unjudged);
     let (notices, sums) = (notices.collect(), sum::rules(table, &levels));
     Report { table: table.title(), of, judgements, sums, notices, undeclared: Vec::new() }
+}
+
+/// What concerns one product as it is supplied.
+fn supplied<'a>(table: &'a Table, product: &'a Product, fit: impl Fn(&Limit) -> Fit) -> Vec<Level<'a>> {
+    let mut unidentified = 0.0;
+    let subjects = product.ingredients.iter().map(Subject::from);
+    let mut levels = level::collect(table, subjects, fit, |subject, coverage| {
+        if subject.is_unidentified(coverage) {
+            unidentified += subject.level.high().percent_ww();
+        }
+    });
+    level::open_to_peroxide(table, &mut levels, product.undeclared_at_most(), unidentified);
+    levels
 }
 
 /// Rows that are no ceilings, and the rest.

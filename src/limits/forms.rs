@@ -15,12 +15,13 @@ pub struct Conversion {
     pub to: Form,
     /// The species the law counts.
     pub counted: Cas,
-    /// Grams of the counted species in one gram of the substance added.
-    factor: f64,
+    /// Grams of the counted species in one gram of the substance added, where that is fixed.
+    factor: Option<f64>,
 }
 
 impl Conversion {
-    /// Grams of the counted species in one gram of the substance added. Above 1 from a base to its salt.
+    /// Grams of the counted species in one gram of the substance added. Above 1 from a base to its salt; none when the
+    /// substance holds a varying amount, as the complex of peroxide with a polymer does.
     ///
     /// # Example
     ///
@@ -29,11 +30,11 @@ impl Conversion {
     ///
     /// // One gram of ammonia is counted as one gram of ammonia.
     /// let ammonia = Conversion::of("7664-41-7".parse()?, Form::Ammonia).unwrap();
-    /// assert_eq!(ammonia.grams_per_gram(), 1.0);
+    /// assert_eq!(ammonia.grams_per_gram(), Some(1.0));
     /// # Ok::<(), foilwork::mix::InvalidCas>(())
     /// ```
     #[must_use]
-    pub const fn grams_per_gram(&self) -> f64 {
+    pub const fn grams_per_gram(&self) -> Option<f64> {
         self.factor
     }
 
@@ -61,14 +62,15 @@ impl Conversion {
     ///
     /// // Carbamide peroxide sets free a little more than a third of its mass as hydrogen peroxide.
     /// let released = Conversion::of("124-43-6".parse()?, Form::HydrogenPeroxideReleased).unwrap();
-    /// assert_eq!(format!("{:.4}", released.grams_per_gram()), "0.3616");
+    /// assert_eq!(format!("{:.4}", released.grams_per_gram().unwrap()), "0.3616");
     /// # Ok::<(), foilwork::mix::InvalidCas>(())
     /// ```
     ///
     /// # Source
     ///
     /// Molecular formula by CAS number from `chemicals` 1.5.2, molar mass from the atomic weights of `periodictable`
-    /// 2.1.0: counted molar mass times count, over the molar mass of the form.
+    /// 2.1.0: counted molar mass times count, over the molar mass of the form. Releasers that the library lacks are from
+    /// memory, and say so in their rows.
     #[must_use]
     pub fn of(from: Cas, to: Form) -> Option<&'static Self> {
         FORMS.iter().find(|c| c.from == from && c.to == to)
@@ -87,7 +89,7 @@ fn read(text: &str) -> Option<Vec<Conversion>> {
             from: record.get(from)?.parse().ok()?,
             to: record.get(to)?.parse().ok()?,
             counted: record.get(counted)?.parse().ok()?,
-            factor: number(part)? * number(count)? / number(whole)?,
+            factor: number(whole).zip(number(count)).and_then(|(whole, count)| Some(number(part)? * count / whole)),
         })
     };
     reader.into_records().map(|record| row(record.ok()?)).collect()

@@ -18,6 +18,8 @@ pub enum Standing {
         /// Whether the lower bound is above the limit too.
         certain: bool,
     },
+    /// The law opens this use to professionals only, and the user is none. Whatever the level, it is not permitted.
+    ProfessionalsOnly,
     /// The whole interval is at or below a verified limit.
     Within,
     /// Neither can be said.
@@ -44,7 +46,7 @@ impl Standing {
     #[must_use]
     pub const fn verdict(self) -> Verdict {
         match self {
-            Self::Exceeded { .. } => Verdict::Stop,
+            Self::Exceeded { .. } | Self::ProfessionalsOnly => Verdict::Stop,
             Self::Within => Verdict::Passed,
             Self::CannotBeJudged { .. } => Verdict::NotJudged,
         }
@@ -58,6 +60,9 @@ choice! {
         NotInTable = "not-in-table" => "the table does not name it, which does not mean that there is no limit",
         /// The table names it, with no ceiling for this use.
         NoCeilingForThisUse = "no-ceiling-for-this-use" => "the table names it, with no ceiling for this use",
+        /// The table names it with no ceiling for this use, and prohibits it in another.
+        ProhibitedInOtherUse = "prohibited-in-other-use" =>
+            "the table prohibits it in another use and says no word of this one",
         /// The row holds no figure.
         NoFigure = "no-figure" => "the source gives no figure",
         /// The level is not above the figure, and the figure is from memory.
@@ -67,6 +72,10 @@ choice! {
         /// The level is not above the limit as far as declared, but what is not declared in the bowl could take it there.
         Undeclared = "undeclared" =>
             "not above the limit as far as declared, but what is not declared in the bowl could take it there",
+        /// Not above the limit, but an ingredient that foilwork cannot identify might set peroxide free.
+        Unidentified = "unidentified" =>
+            "not above the limit as far as known, but an ingredient that foilwork does not know could release peroxide \
+             enough to cross it (give its CAS number or the name on the label)",
         /// How much of the species the law counts is in this form is not known.
         FormUnknown = "form-unknown" =>
             "the content of the form the law counts is not known (state the level in that form)",
@@ -81,6 +90,7 @@ impl fmt::Display for Standing {
         match self {
             Self::Exceeded { certain: true } => f.write_str("EXCEEDED"),
             Self::Exceeded { certain: false } => f.write_str("EXCEEDED by the best estimate"),
+            Self::ProfessionalsOnly => f.write_str("NOT PERMITTED: the law opens this use to professionals only"),
             Self::Within => f.write_str("within"),
             Self::CannotBeJudged { why } => write!(f, "cannot be judged: {why}"),
         }
@@ -97,7 +107,8 @@ pub struct Judgement<'a> {
     /// The level in the form the row counts.
     #[serde(rename = "level_ww_percent")]
     pub level: Interval<MassFraction>,
-    /// The most that products not declared in full could add to it.
+    /// The most that products not declared in full, and for peroxide also ingredients that foilwork does not know, could
+    /// add to it.
     #[serde(rename = "undeclared_at_most_ww_percent")]
     pub undeclared_at_most: MassFraction,
     /// The row, when the table has one.
@@ -155,10 +166,10 @@ impl Judgement<'_> {
         self.limit.is_some_and(|limit| limit.obtained.is_verified())
     }
 
-    /// Whether the limit is exceeded.
+    /// Whether the limit is exceeded, or the use is not open to the user at all.
     #[must_use]
     pub const fn is_exceeded(&self) -> bool {
-        matches!(self.standing, Standing::Exceeded { .. })
+        matches!(self.standing, Standing::Exceeded { .. } | Standing::ProfessionalsOnly)
     }
 }
 
@@ -245,6 +256,8 @@ pub(super) fn standing(limit: &Limit, level: &Level<'_>) -> Standing {
         }
     } else if level.level.high() + level.open > ceiling {
         Standing::open(Why::Undeclared)
+    } else if level.level.high() + level.open + level.unidentified > ceiling {
+        Standing::open(Why::Unidentified)
     } else if !limit.obtained.is_verified() {
         Standing::open(Why::Unverified)
     } else if limit.measured == Measured::NotStated {

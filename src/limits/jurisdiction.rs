@@ -21,7 +21,7 @@ choice! {
         Japan = "JP" => "Japan",
         /// The ASEAN Cosmetic Directive.
         Asean = "ASEAN",
-        /// Poland: expert proposals for workplace air only.
+        /// Poland: the entries of the European Union, and proposals for workplace air.
         Poland = "PL" => "Poland",
     }
     hint hint

@@ -1,4 +1,4 @@
-use super::{Conversion, Limit, LimitRule, Table};
+use super::{Conversion, Limit, LimitRule, Table, content::Content};
 use crate::{
     mix::{Cas, Constituent, Form, Ingredient},
     quantity::{MassFraction, Quantity},
@@ -15,6 +15,17 @@ pub(super) struct Subject<'a> {
     pub level: Interval<MassFraction>,
     /// How much more of it there may be than is declared.
     pub open: MassFraction,
+}
+
+impl Subject<'_> {
+    fn is_stated_as_peroxide(&self) -> bool {
+        matches!(self.stated_as, Some(Form::HydrogenPeroxide | Form::HydrogenPeroxideReleased))
+    }
+
+    /// Whether it is not known what the substance is, and so not what it sets free.
+    pub fn is_unidentified(&self, coverage: Coverage) -> bool {
+        coverage == Coverage::NotInTable && !self.cas.is_some_and(Cas::is_known)
+    }
 }
 
 impl<'a> From<&'a Constituent> for Subject<'a> {
@@ -41,14 +52,16 @@ pub(super) struct Level<'a> {
     pub level: Interval<f64>,
     /// The most that undeclared products could add, in percent.
     pub open: f64,
+    /// The most that ingredients nobody can identify could add, in percent: each of them might set peroxide free.
+    pub unidentified: f64,
     /// A substance of the row is in a form whose content of the counted species is not known.
     pub form_unknown: bool,
 }
 
 impl Level<'_> {
-    /// The most that undeclared products could add, as a mass fraction.
+    /// The most that undeclared products and unidentified ingredients could add, as a mass fraction.
     pub fn undeclared(&self) -> MassFraction {
-        MassFraction::nearest(self.open)
+        MassFraction::nearest(self.open + self.unidentified)
     }
 
     /// The level as a mass fraction; a sum beyond a whole bowl is cut there.
@@ -71,96 +84,96 @@ pub(super) fn plus(one: Interval<f64>, other: Interval<f64>) -> Interval<f64> {
     Interval::ordered(one.low() + other.low(), one.best() + other.best(), one.high() + other.high())
 }
 
-/// Grams of the counted species in a gram of the substance.
-#[derive(Clone, Copy)]
-struct Content {
-    least: f64,
-    best: f64,
-    most: f64,
-}
-
-impl Content {
-    const SAME: Self = Self { least: 1.0, best: 1.0, most: 1.0 };
-
-    fn of(subject: &Subject<'_>, row: &Limit) -> Self {
-        let Some(counted) = row.expressed_as else { return Self::SAME };
-        if let Some(stated) = subject.stated_as {
-            let peroxide = [Form::HydrogenPeroxide, Form::HydrogenPeroxideReleased];
-            if stated == counted || (peroxide.contains(&stated) && peroxide.contains(&counted)) {
-                return Self::SAME;
-            }
-            // From one counted form to another by way of the substance that was added.
-            let known = |form| subject.cas.and_then(|cas| Conversion::of(cas, form)).map(Conversion::grams_per_gram);
-            if let (Some(from), Some(to)) = (known(stated), known(counted)) {
-                return Self { least: to / from, best: to / from, most: to / from };
-            }
-        } else if let Some(cas) = subject.cas {
-            if let Some(known) = Conversion::of(cas, counted) {
-                let factor = known.grams_per_gram();
-                return Self { least: factor, best: factor, most: factor };
-            }
-            // An entry that names one salt and counts that salt counts the substance as it is.
-            if is_salt(counted) && row.cas == [cas] {
-                return Self::SAME;
-            }
-        }
-        // The counted species is part of the substance, so there cannot be more of it; a salt has no such bound.
-        Self { least: 0.0, best: 1.0, most: if is_salt(counted) { UNBOUNDED } else { 1.0 } }
-    }
-}
-
-/// Stands for "any amount": finite, so that any part of zero stays zero.
-const UNBOUNDED: f64 = 1e9;
-
-const fn is_salt(form: Form) -> bool {
-    matches!(form, Form::Sulfate | Form::Hydrochloride | Form::Dihydrochloride | Form::Tetrahydrochloride)
-}
-
-/// Collects what each row selected by `wanted` has to judge, and says of each subject whether any row bounds it.
-pub(super) fn collect<'a>(
-    table: &Table,
-    subjects: impl Iterator<Item = Subject<'a>>,
-    wanted: impl Fn(&Limit) -> bool,
-    mut seen: impl FnMut(Subject<'a>, Coverage),
-) -> Vec<Level<'a>> {
-    let mut levels: Vec<Level<'a>> = Vec::with_capacity(32);
-    for subject in subjects {
-        let mut coverage = Coverage::NotInTable;
-        covering(table, &subject, |at, row| {
-            if coverage == Coverage::NotInTable {
-                coverage = Coverage::OtherUse;
-            }
-            if !wanted(row) {
-                return;
-            }
-            if bears_on_strength(row) {
-                coverage = Coverage::Judged;
-            }
-            let content = Content::of(&subject, row);
-            match levels.iter_mut().find(|l| l.row == at) {
-                Some(level) => {
-                    level.also += 1;
-                    level.add(&subject, content);
-                }
-                None => {
-                    let (name, none) = (subject.name, Interval::exact(0.0));
-                    let mut level = Level { row: at, name, also: 0, level: none, open: 0.0, form_unknown: false };
-                    level.add(&subject, content);
-                    levels.push(level);
-                }
-            }
-        });
-        seen(subject, coverage);
-    }
-    levels
+/// What a row has to do with a use.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Fit {
+    /// It is held against the level.
+    Applies,
+    /// It opens the use to professionals, and the user is none.
+    ProfessionalsOnly,
+    /// It is about something else.
+    OtherUse,
 }
 
 /// What a table has to say about a subject.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum Coverage {
     NotInTable,
-    OtherUse,
+    /// It is named for other uses; in one of them it may be prohibited.
+    OtherUse {
+        prohibited: bool,
+    },
+    /// The row opens the use to professionals only, and no row of that entry opens it to everyone.
+    ProfessionalsOnly {
+        row: usize,
+    },
     Judged,
+}
+
+/// Collects what each row that applies has to judge, and says of each subject whether any row bounds it.
+pub(super) fn collect<'a>(
+    table: &Table,
+    subjects: impl Iterator<Item = Subject<'a>>,
+    fit: impl Fn(&Limit) -> Fit,
+    mut seen: impl FnMut(Subject<'a>, Coverage),
+) -> Vec<Level<'a>> {
+    let mut levels: Vec<Level<'a>> = Vec::with_capacity(32);
+    for subject in subjects {
+        let mut coverage = Coverage::NotInTable;
+        let (mut closed, mut opened): (Option<(usize, &str)>, Vec<&str>) = (None, Vec::new());
+        covering(table, &subject, |at, row| match fit(row) {
+            Fit::Applies => {
+                if bears_on_strength(row) {
+                    coverage = Coverage::Judged;
+                    opened.push(&row.substance);
+                } else if coverage == Coverage::NotInTable {
+                    coverage = Coverage::OtherUse { prohibited: false };
+                }
+                hold(&mut levels, at, &subject, Content::of(&subject, row));
+            }
+            Fit::ProfessionalsOnly if bears_on_strength(row) => closed = closed.or(Some((at, &row.substance))),
+            _ => {
+                let prohibited = row.rule == LimitRule::Prohibited;
+                coverage = match coverage {
+                    Coverage::NotInTable => Coverage::OtherUse { prohibited },
+                    Coverage::OtherUse { prohibited: before } => {
+                        Coverage::OtherUse { prohibited: before || prohibited }
+                    }
+                    known => known,
+                };
+            }
+        });
+        if let Some((row, _)) = closed.filter(|(_, substance)| !opened.contains(substance)) {
+            coverage = Coverage::ProfessionalsOnly { row };
+        }
+        seen(subject, coverage);
+    }
+    levels
+}
+
+/// Opens every row on hydrogen peroxide to what may release it: what is not declared, and what cannot be identified.
+///
+/// No known releaser sets free as much as its own mass (lithium peroxide, the richest, three quarters), so the mass of
+/// what is not known is the most it can add.
+pub(super) fn open_to_peroxide(table: &Table, levels: &mut [Level<'_>], undeclared: MassFraction, unidentified: f64) {
+    let on_peroxide = |row: &Limit| row.cas.contains(&Cas::HYDROGEN_PEROXIDE);
+    for level in levels.iter_mut().filter(|level| table.rows().get(level.row).is_some_and(on_peroxide)) {
+        level.open = level.open.max(undeclared.percent_ww());
+        level.unidentified = unidentified;
+    }
+}
+
+/// Adds a subject to what its row has to judge.
+fn hold<'a>(levels: &mut Vec<Level<'a>>, row: usize, subject: &Subject<'a>, content: Content) {
+    if let Some(level) = levels.iter_mut().find(|l| l.row == row) {
+        level.also += 1;
+        level.add(subject, content);
+    } else {
+        let (name, none) = (subject.name, Interval::exact(0.0));
+        let mut level = Level { row, name, also: 0, level: none, open: 0.0, unidentified: 0.0, form_unknown: false };
+        level.add(subject, content);
+        levels.push(level);
+    }
 }
 
 /// Calls `visit` for every row that covers the subject: by CAS number, by a form it counts, by group, by name.
@@ -180,6 +193,12 @@ fn covering<'t>(table: &'t Table, subject: &Subject<'_>, mut visit: impl FnMut(u
             }
         }
     }
+    // Stated as the peroxide it sets free: the law on peroxide counts it, whatever it is.
+    if subject.is_stated_as_peroxide() && subject.cas.is_none_or(|cas| Conversion::of(cas, RELEASED).is_none()) {
+        for at in table.naming(Cas::HYDROGEN_PEROXIDE) {
+            by_row(at, &|row| row.expressed_as == Some(RELEASED));
+        }
+    }
     let by_name = subject.cas.is_none();
     if subject.groups.is_empty() && !by_name {
         return;
@@ -195,7 +214,9 @@ fn covering<'t>(table: &'t Table, subject: &Subject<'_>, mut visit: impl FnMut(u
     }
 }
 
-/// Rows that say nothing about a strength, and so are never held against one.
+const RELEASED: Form = Form::HydrogenPeroxideReleased;
+
+/// Whether the row bears on a strength; other rows are never held against one.
 pub(super) const fn bears_on_strength(row: &Limit) -> bool {
     row.is_ceiling() || matches!(row.rule, LimitRule::NoEntry | LimitRule::NotEstablished)
 }

@@ -100,7 +100,7 @@ fn scopes(row: &Limit) -> String {
 fn treatment(row: &Limit) -> (Treatment, String) {
     let none = |why: &str| (Treatment::NotChecked, why.to_owned());
     let sale = matches!(row.rule, LimitRule::SupplyLimit | LimitRule::LicenceCeiling);
-    let reached = Purpose::ALL.iter().any(|p| row.applies_to.iter().any(|scope| p.is_covered_by(*scope)));
+    let reached = Purpose::ALL.iter().any(|p| row.applies_to.iter().any(|scope| p.is_covered_by(*scope, row.rule)));
     if row.measured == Measured::Air {
         return none("needs a measurement of the air");
     }

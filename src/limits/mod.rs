@@ -23,6 +23,7 @@
 //! [`Conversion::of`] says how much of the counted species a substance holds or sets free.
 
 mod check;
+mod content;
 mod forms;
 mod judgement;
 mod jurisdiction;

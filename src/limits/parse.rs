@@ -4,6 +4,7 @@ use crate::{
     mix::Cas,
     quantity::MassFraction,
     source::{self, Citation},
+    text::Lines,
 };
 use csv::{ReaderBuilder, StringRecord};
 use std::str::FromStr;
@@ -25,7 +26,7 @@ pub enum TableError {
     #[error("invalid limit table, line {line}: {column} is \"{value}\", must be {allowed}")]
     Field {
         /// Line of the text, counted from 1.
-        line: u64,
+        line: usize,
         /// Column name.
         column: &'static str,
         /// What is there.
@@ -37,7 +38,7 @@ pub enum TableError {
     #[error("invalid limit table, line {line}: the id \"{id}\" is used twice")]
     Duplicate {
         /// Line of the second one.
-        line: u64,
+        line: usize,
         /// The key.
         id: String,
     },
@@ -47,7 +48,14 @@ const NEEDED: [&str; 8] = ["id", "rule", "substance", "applies_to", "user", "fig
 
 /// Reads the rows of a table; each comes with the text of its `jurisdiction` column.
 pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
-    let broken = |e: csv::Error| TableError::Csv(e.to_string());
+    let lines = Lines::of(text);
+    let broken = |error: csv::Error| match error.kind() {
+        csv::ErrorKind::UnequalLengths { pos, expected_len, len } => TableError::Csv(format!(
+            "line {}: {len} fields under {expected_len} column names (quote a field that holds a comma)",
+            lines.of_record(pos.as_ref())
+        )),
+        _ => TableError::Csv(error.to_string()),
+    };
     let mut reader = ReaderBuilder::new().trim(csv::Trim::All).from_reader(text.as_bytes());
     let header = reader.headers().map_err(broken)?.clone();
     if let Some(missing) = NEEDED.into_iter().find(|name| !header.iter().any(|h| h == *name)) {
@@ -57,7 +65,7 @@ pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
     let mut ids = std::collections::HashSet::new();
     for record in reader.records() {
         let record = record.map_err(broken)?;
-        let row = Row { line: record.position().map_or(0, csv::Position::line), header: &header, record: &record };
+        let row = Row { line: lines.of_record(record.position()), header: &header, record: &record };
         let limit = row.limit()?;
         if !ids.insert(limit.id.clone()) {
             return Err(TableError::Duplicate { line: row.line, id: limit.id });
@@ -68,7 +76,7 @@ pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
 }
 
 struct Row<'r> {
-    line: u64,
+    line: usize,
     header: &'r StringRecord,
     record: &'r StringRecord,
 }
@@ -97,7 +105,6 @@ impl Row<'_> {
             return Err(self.bad("id", "a key, and substance a name"));
         }
         let rule: LimitRule = self.choice("rule")?;
-        let cas: Result<Vec<Cas>, _> = self.text("cas").split_whitespace().map(str::parse).collect();
         let scopes = self.text("applies_to").split_whitespace().map(|code| code.parse().ok());
         let applies_to: Option<Vec<AppliesTo>> = scopes.collect();
         let expressed = match self.text("expressed_as") {
@@ -119,7 +126,7 @@ impl Row<'_> {
             issued_by: owned("issued_by"),
             rule,
             substance: owned("substance"),
-            cas: cas.map_err(|e| self.bad("cas", e.to_string()))?,
+            cas: self.cas()?,
             groups: self.words("group"),
             applies_to: applies_to.filter(|a| !a.is_empty()).ok_or_else(|| {
                 self.bad("applies_to", format!("one or more of {}", <AppliesTo as Choice>::CODES.join(", ")))
@@ -144,6 +151,16 @@ impl Row<'_> {
             cross_check: owned("cross_check"),
             names: self.text("substance").split(';').map(|name| name.trim().to_lowercase()).collect(),
         })
+    }
+
+    /// The numbers of the row; without any, those of its names.
+    fn cas(&self) -> Result<Vec<Cas>, TableError> {
+        let numbers = self.text("cas");
+        if numbers.is_empty() {
+            return Ok(self.text("substance").split(';').filter_map(Cas::of_name).collect());
+        }
+        let read: Result<Vec<Cas>, _> = numbers.split_whitespace().map(str::parse).collect();
+        read.map_err(|error| self.bad("cas", error.to_string()))
     }
 
     fn concentration(&self) -> Result<Option<MassFraction>, TableError> {

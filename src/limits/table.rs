@@ -9,9 +9,18 @@ static TABLES: LazyLock<Vec<Table>> = LazyLock::new(|| {
     // The text is part of the program and every row of it is read by the tests. If it could not be read, an empty
     // table would leave every substance unjudged, never within.
     let mut rows = parse::rows(BUILT_IN).unwrap_or_default();
+    let mut rows_of = |jurisdiction: Jurisdiction| -> Vec<Limit> {
+        rows.extract_if(.., |(code, _)| code == jurisdiction.code()).map(|(_, limit)| limit).collect()
+    };
+    let union = rows_of(Jurisdiction::EuropeanUnion);
     let table = |jurisdiction: Jurisdiction| {
-        let own = rows.extract_if(.., |(code, _)| code == jurisdiction.code()).map(|(_, limit)| limit);
-        Table::new(jurisdiction.words().to_owned(), own.collect())
+        let rows = match jurisdiction {
+            Jurisdiction::EuropeanUnion => union.clone(),
+            // A member of the union: its law holds, and the country may add to it.
+            Jurisdiction::Poland => union.iter().cloned().chain(rows_of(jurisdiction)).collect(),
+            other => rows_of(other),
+        };
+        Table::new(jurisdiction.words().to_owned(), rows)
     };
     Jurisdiction::ALL.iter().copied().map(table).collect()
 });

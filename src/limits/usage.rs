@@ -1,4 +1,4 @@
-use super::{Audience, Limit, LimitRule, Purpose};
+use super::{Audience, Limit, LimitRule, Purpose, Users, level::Fit};
 use serde::Serialize;
 use std::fmt;
 
@@ -40,15 +40,19 @@ impl Use {
         Self { purpose, audience: Audience::General }
     }
 
-    /// Whether a row concerns this use, wherever its figure is measured.
-    pub(super) fn is_covered_by(self, row: &Limit) -> bool {
+    /// What a row has to do with this use, wherever its figure is measured.
+    pub(super) fn fit(self, row: &Limit) -> Fit {
         let sale = matches!(row.rule, LimitRule::SupplyLimit | LimitRule::LicenceCeiling);
-        row.users.include(self.audience)
-            && if sale {
-                self.audience == Audience::General
-            } else {
-                row.applies_to.iter().any(|scope| self.purpose.is_covered_by(*scope))
-            }
+        let covered = if sale {
+            self.audience == Audience::General
+        } else {
+            row.applies_to.iter().any(|scope| self.purpose.is_covered_by(*scope, row.rule))
+        };
+        match (covered, row.users.include(self.audience)) {
+            (true, true) => Fit::Applies,
+            (true, false) if row.users == Users::Professional => Fit::ProfessionalsOnly,
+            _ => Fit::OtherUse,
+        }
     }
 }
 

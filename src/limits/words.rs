@@ -149,9 +149,13 @@ impl Obtained {
 impl Purpose {
     /// Whether a row for `scope` concerns this purpose.
     #[must_use]
-    pub(super) const fn is_covered_by(self, scope: AppliesTo) -> bool {
+    pub(super) const fn is_covered_by(self, scope: AppliesTo, rule: LimitRule) -> bool {
         use AppliesTo::{Any, Bleach, Dye, Hair, Lash, NonOxidative, Oxidative};
         match self {
+            // A dye in a lightener is used as a hair dye: what must not be one must not be there.
+            Self::Lightening if matches!(rule, LimitRule::Prohibited) => {
+                matches!(scope, Bleach | Oxidative | NonOxidative | Dye | Hair | Any)
+            }
             Self::OxidativeColour => matches!(scope, Oxidative | Dye | Hair | Any),
             Self::NonOxidativeColour => matches!(scope, NonOxidative | Dye | Hair | Any),
             // A dye in a lightener is used under oxidative conditions like any other.

@@ -10,7 +10,7 @@ use serde::Serialize;
 pub struct Constituent {
     /// The name first used for it.
     pub name: String,
-    /// The CAS registry number, where stated.
+    /// The CAS registry number, as stated or as the name tells.
     pub cas: Option<Cas>,
     /// The form the level is stated in, where stated.
     pub stated_as: Option<Form>,
@@ -95,10 +95,14 @@ impl Composition {
     /// ```
     pub fn mix(parts: Vec<(Mass, Product)>) -> Result<Self, AsAppliedError> {
         let portions = parts.into_iter().map(|(mass, product)| BowlPortion { mass, product });
-        let portions: Vec<BowlPortion> = portions.filter(BowlPortion::is_in_bowl).collect();
+        let mut portions: Vec<BowlPortion> = portions.filter(BowlPortion::is_in_bowl).collect();
         let total: Mass = portions.iter().map(|portion| portion.mass).sum();
         if portions.is_empty() {
             return Err(AsAppliedError::Empty);
+        }
+        // A substance named here by its number and there by its name is one substance.
+        for ingredient in portions.iter_mut().flat_map(|portion| &mut portion.product.ingredients) {
+            ingredient.cas = ingredient.identity();
         }
         let mut constituents: Vec<Constituent> = Vec::new();
         for ingredient in portions.iter().flat_map(|portion| &portion.product.ingredients) {
@@ -128,7 +132,7 @@ impl Composition {
                 counted.push((portion.mass, named.unwrap_or(Interval::exact(MassFraction::ZERO))));
                 if named.is_none() && !portion.product.fully_declared {
                     constituent.undeclared_in.push(portion.product.name.clone());
-                    open_g += portion.mass.g() * undeclared_part(&portion.product);
+                    open_g += portion.mass.g() * portion.product.undeclared_at_most().fraction();
                 }
             }
             constituent.level = as_applied(&counted)?;
@@ -155,16 +159,30 @@ impl Composition {
         self.total
     }
 
+    /// The most of any one substance that no product names: what products not declared in full hold beside the least that
+    /// their declared ingredients can be.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Composition, Product}, quantity::Mass};
+    ///
+    /// let cream = (Mass::from_g(60.0)?, Product::declared("cream", vec![]));
+    /// let bowl = Composition::mix(vec![cream, (Mass::from_g(20.0)?, Product::unknown("powder"))])?;
+    /// assert_eq!(bowl.undeclared_at_most().percent_ww(), 25.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn undeclared_at_most(&self) -> MassFraction {
+        let open_g: f64 =
+            self.undeclared().map(|portion| portion.mass.g() * portion.product.undeclared_at_most().fraction()).sum();
+        MassFraction::nearest(100.0 * open_g / self.total.g())
+    }
+
     /// What is in the bowl of products whose contents are not declared in full.
     pub fn undeclared(&self) -> impl Iterator<Item = &BowlPortion> {
         self.portions.iter().filter(|portion| !portion.product.fully_declared)
     }
-}
-
-/// What is left of a product beside the least its declared ingredients can be, as a fraction.
-fn undeclared_part(product: &Product) -> f64 {
-    let declared: f64 = product.ingredients.iter().map(|i| i.level.low().fraction()).sum();
-    (1.0 - declared).max(0.0)
 }
 
 /// The level of a substance in one product; none when the product does not name it.

@@ -39,6 +39,7 @@ mod grey;
 mod handling;
 mod hazard;
 mod minimum;
+mod names;
 mod pace;
 mod parse_error;
 mod product;

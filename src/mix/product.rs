@@ -1,5 +1,8 @@
 use super::{Cas, Form};
-use crate::{quantity::MassFraction, source::Interval};
+use crate::{
+    quantity::{MassFraction, Quantity},
+    source::Interval,
+};
 use serde::Serialize;
 
 /// One ingredient of a product as its maker or its user states it.
@@ -9,7 +12,7 @@ use serde::Serialize;
 pub struct Ingredient {
     /// The name, best the one on the label (INCI).
     pub name: String,
-    /// The CAS registry number; without it a table is searched by name.
+    /// The CAS registry number; without it the name tells, when foilwork knows it.
     pub cas: Option<Cas>,
     /// The form the level is stated in, when that is not the substance of the CAS number itself.
     pub stated_as: Option<Form>,
@@ -36,6 +39,22 @@ impl Ingredient {
     #[must_use]
     pub fn named(name: impl Into<String>, level: Interval<MassFraction>) -> Self {
         Self { name: name.into(), cas: None, stated_as: None, groups: Vec::new(), level }
+    }
+
+    /// What it is: the CAS number stated, or that of the name when foilwork knows the name.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Cas, Ingredient}, quantity::MassFraction, source::Interval};
+    ///
+    /// let level = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// assert_eq!(Ingredient::named("hydrogen peroxide", level).identity(), Some(Cas::HYDROGEN_PEROXIDE));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
+    #[must_use]
+    pub fn identity(&self) -> Option<Cas> {
+        self.cas.or_else(|| Cas::of_name(&self.name))
     }
 
     /// The same with its CAS number.
@@ -97,5 +116,27 @@ impl Product {
     #[must_use]
     pub fn declared_in_part(name: impl Into<String>, ingredients: Vec<Ingredient>) -> Self {
         Self { name: name.into(), ingredients, fully_declared: false }
+    }
+
+    /// The most of any one substance that the list does not name: zero when the product is declared in full, otherwise
+    /// what is left beside the least that its declared ingredients can be.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Ingredient, Product}, quantity::MassFraction, source::Interval};
+    ///
+    /// let level = Interval::exact(MassFraction::from_percent_ww(40.0)?);
+    /// let powder = Product::declared_in_part("powder", vec![Ingredient::named("potassium persulfate", level)]);
+    /// assert_eq!(powder.undeclared_at_most().percent_ww(), 60.0);
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
+    #[must_use]
+    pub fn undeclared_at_most(&self) -> MassFraction {
+        if self.fully_declared {
+            return MassFraction::ZERO;
+        }
+        let declared: f64 = self.ingredients.iter().map(|i| i.level.low().percent_ww()).sum();
+        MassFraction::nearest(100.0 - declared)
     }
 }

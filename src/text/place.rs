@@ -57,4 +57,15 @@ impl<'t> Lines<'t> {
     pub fn line(&self, offset: usize) -> usize {
         self.begins.partition_point(|begin| *begin <= offset)
     }
+
+    /// The line on which a record of a separated list begins; zero when the reader does not know the record's place.
+    ///
+    /// The reader's own count is one too small behind a line that ends in CR LF: it stops after the CR, so that the LF is
+    /// still to come. Empty lines are skipped in the same way.
+    pub(crate) fn of_record(&self, place: Option<&csv::Position>) -> usize {
+        let Some(from) = place.and_then(|place| usize::try_from(place.byte()).ok()) else { return 0 };
+        let rest = self.text.as_bytes().get(from..).unwrap_or_default();
+        let ends = rest.iter().take_while(|byte| matches!(byte, b'\r' | b'\n')).count();
+        self.line(from + ends)
+    }
 }

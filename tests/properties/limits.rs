@@ -107,4 +107,37 @@ proptest! {
     fn reading_a_table_never_panics(text in "(id,rule,substance,applies_to,user,figure,unit,measured\n)?\\PC{0,80}") {
         let _ = Table::from_csv("any", &text);
     }
+
+    /// While an ingredient that nobody can identify could release enough peroxide to cross the limit, no bowl is within.
+    /// At most its own mass: the richest peroxide of all would be peroxide itself.
+    #[test]
+    fn no_bowl_with_a_possible_releaser_is_within(
+        powder_g in 5.0..60.0_f64,
+        developer_g in 5.0..120.0_f64,
+        strength in 0.0..14.0_f64,
+        unknown in 0.01..100.0_f64,
+        place in jurisdiction(),
+        of in any_use(),
+        stated in prop::bool::ANY,
+    ) {
+        let g = |mass| Mass::from_g(mass).unwrap();
+        let secret = Ingredient::named("a secret of the maker", exact(unknown));
+        // A number that no table knows identifies nothing either.
+        let secret = if stated { secret.with_cas("50-00-0".parse().unwrap()) } else { secret };
+        let developer = Ingredient::named("hydrogen peroxide", exact(strength));
+        let mixed = Composition::mix(vec![
+            (g(powder_g), Product::declared("powder", vec![secret])),
+            (g(developer_g), Product::declared("developer", vec![developer])),
+        ]).unwrap();
+        let report = limits::check(Table::of(place), &mixed, of);
+        prop_assert!(!report.is_within_everything_checked());
+        let most = (developer_g * strength + powder_g * unknown) / (powder_g + developer_g);
+        for judgement in report.judgements.iter().filter(|judgement| judgement.product.is_none()) {
+            let on_peroxide = judgement.limit.filter(|limit| limit.cas.contains(&Cas::HYDROGEN_PEROXIDE));
+            if let Some(ceiling) = on_peroxide.and_then(|limit| limit.concentration) {
+                let could_cross = most > ceiling.percent_ww() * (1.0 + 1e-6);
+                prop_assert!(!(could_cross && judgement.standing == Standing::Within), "{judgement}");
+            }
+        }
+    }
 }

@@ -61,7 +61,7 @@ fn every_row_agrees_with_the_second_encoding() -> Outcome {
         let none = matches!(want["expressed_as"].as_str(), "as stated" | "" | "time");
         assert_eq!(got.expressed_as.is_none(), none, "{id}");
     }
-    assert_eq!(second.len(), 209);
+    assert_eq!(second.len(), 210);
     Ok(())
 }
 
@@ -90,7 +90,7 @@ fn registry_numbers_pass_their_check_digits() -> Outcome {
 // Source: counted in the reference table by jurisdiction (Ontario under Canada, expert panels under their country).
 #[rstest]
 #[case("EU", 176, 0)]
-#[case("GB", 6, 4)]
+#[case("GB", 7, 5)]
 #[case("US", 5, 1)]
 #[case("CA", 9, 0)]
 #[case("AU", 6, 3)]
@@ -98,7 +98,7 @@ fn registry_numbers_pass_their_check_digits() -> Outcome {
 #[case("CN", 2, 0)]
 #[case("JP", 1, 1)]
 #[case("ASEAN", 1, 1)]
-#[case("PL", 2, 0)]
+#[case("PL", 178, 0)] // a member of the union: its 176 rows and two of its own
 fn rows_of_a_jurisdiction(#[case] code: &str, #[case] rows: usize, #[case] from_memory: usize) -> Outcome {
     let table = Table::of(code.parse()?);
     assert_eq!((table.rows().len(), table.unverified()), (rows, from_memory));
@@ -156,7 +156,7 @@ fn every_row_has_source_date_and_basis() {
 #[test]
 fn the_data_file_has_no_row_twice() -> Outcome {
     let ids: BTreeSet<String> = records(CRATE_ROWS)?.into_iter().map(|r| r["id"].clone()).collect();
-    assert_eq!(ids.len(), 209);
+    assert_eq!(ids.len(), 210);
     Ok(())
 }
 
@@ -166,11 +166,12 @@ fn salt_factors_agree_with_a_second_library() -> Outcome {
     let rows = records(include_str!("../data/limits/factors.csv"))?;
     for want in &rows {
         let (cas, form) = (want["form_cas"].parse()?, want["counted_as"].parse()?);
-        let got = Conversion::of(cas, form).ok_or("no conversion")?.grams_per_gram();
+        let got = Conversion::of(cas, form).and_then(Conversion::grams_per_gram).ok_or("no conversion")?;
         let factor: f64 = want["grams_per_gram"].parse()?;
         assert!((got / factor - 1.0).abs() < 2e-4, "{cas} as {form}: got {got}, want {factor}");
     }
-    assert_eq!(rows.len(), Conversion::all().len());
+    let fixed = Conversion::all().iter().filter(|known| known.grams_per_gram().is_some());
+    assert_eq!(rows.len(), fixed.count());
     Ok(())
 }
 
@@ -178,7 +179,8 @@ fn salt_factors_agree_with_a_second_library() -> Outcome {
 /// notes on the table work out 2.0 x 220.25 / 122.17 = 3.61.
 #[test]
 fn the_two_figures_of_entry_9a_agree_within_their_digits() -> Outcome {
-    let to_sulfate = Conversion::of("95-70-5".parse()?, foilwork::mix::Form::Sulfate).ok_or("no conversion")?;
-    assert!((2.0 * to_sulfate.grams_per_gram() - 3.61).abs() < 0.005);
+    let to_sulfate = Conversion::of("95-70-5".parse()?, foilwork::mix::Form::Sulfate);
+    let to_sulfate = to_sulfate.and_then(Conversion::grams_per_gram).ok_or("no conversion")?;
+    assert!((2.0 * to_sulfate - 3.61).abs() < 0.005);
     Ok(())
 }

@@ -77,7 +77,7 @@ def test_memory_is_never_within(code: str) -> None:
 
 def test_listing_is_complete_and_says_it_is_not() -> None:
     rows = {code: len(limits.LimitTable(code)) for code, _ in limits.jurisdictions()}
-    assert sum(rows.values()) == 209
+    assert sum(rows.values()) - rows["EU"] == 210  # Poland has the rows of the union too
     table = limits.LimitTable("EU")
     assert len(table.listing()) == rows["EU"] == 176
     assert "not complete" in table.text()

@@ -206,7 +206,7 @@ pub fn check_peroxide(jurisdiction: &str, strength_ww: Bounds, purpose: &str, au
 ///     counted_as: the form, for example ``"free-base"``, ``"h2o2-released"`` or ``"so2"``.
 ///
 /// Returns:
-///     The factor, or None where it is not known.
+///     The factor, or None where it is not known or not fixed.
 ///
 /// Raises:
 ///     FoilworkError: for a mistyped CAS number or an unknown form.
@@ -221,5 +221,5 @@ pub fn check_peroxide(jurisdiction: &str, strength_ww: Bounds, purpose: &str, au
 #[pyfunction]
 pub fn salt_factor(cas: &str, counted_as: &str) -> PyResult<Option<f64>> {
     let (cas, form): (Cas, Form) = (cas.parse().map_err(raise)?, counted_as.parse().map_err(raise)?);
-    Ok(Conversion::of(cas, form).map(Conversion::grams_per_gram))
+    Ok(Conversion::of(cas, form).and_then(Conversion::grams_per_gram))
 }

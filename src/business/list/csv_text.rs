@@ -52,11 +52,11 @@ pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Pro
         let record = match record {
             Ok(record) => record,
             Err(error) => {
-                line_of(&places, error.position()).say(&mut problems, "", error);
+                Place::Line(places.of_record(error.position())).say(&mut problems, "", error);
                 continue;
             }
         };
-        let place = line_of(&places, record.position());
+        let place = Place::Line(places.of_record(record.position()));
         if record.len() != header.len() {
             let (got, want) = (record.len(), header.len());
             let message = format!("{got} fields under {want} column names: quote a field that holds the separator");
@@ -70,13 +70,6 @@ pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Pro
         Place::Whole.say(&mut problems, "", "the list has no services: give at least one line");
     }
     one_for_commas(problems).or(lines)
-}
-
-/// The line where a record begins. A reader of records stops before the line feed of a CR LF, so breaks are skipped.
-fn line_of(lines: &Lines<'_>, position: Option<&csv::Position>) -> Place {
-    let begin = position.and_then(|position| usize::try_from(position.byte()).ok()).unwrap_or(0);
-    let rest = lines.text().get(begin..).unwrap_or_default();
-    Place::Line(lines.line(begin + rest.len() - rest.trim_start_matches(['\r', '\n']).len()))
 }
 
 /// Decimal commas are one habit, not one mistake a cell: they are told once, with the first as the example.

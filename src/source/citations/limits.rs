@@ -97,7 +97,10 @@ cite! {
         "Socko R, Hydrogen peroxide. Documentation, Podstawy i Metody Oceny Srodowiska Pracy 2013;29(1) (abstract)";
     /// Molecular formulas by CAS number.
     CHEMICALS_FORMULAS = "chemicals-formulas", Library,
-        "chemicals 1.5.2 (Python package), identifier table: CAS number and molecular formula";
+        "chemicals 1.5.2 (Python package), identifier table: CAS number, molecular formula and names";
+    /// Compounds that set hydrogen peroxide free, where no library has them.
+    PEROXIDE_RELEASERS = "peroxide-releasers", FromMemory,
+        "the formula of the compound (hydrate, or complex without a fixed content) as general chemistry has it";
     /// Atomic weights used for molar masses.
     PERIODICTABLE_WEIGHTS = "periodictable-weights", Library,
         "periodictable 2.1.0 (Python package), standard atomic weights; molar masses calculated from the formula";

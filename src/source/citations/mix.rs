@@ -43,6 +43,9 @@ cite! {
         "Hueber-Becker F and others, Occupational exposure of hairdressers to \
          [14C]-para-phenylenediamine-containing oxidative hair dyes: a mass balance study, Food Chem Toxicol \
          2007;45(1):160-169 (abstract)";
+    /// Ingredients that set no peroxide free, as labels name them.
+    LABEL_NAMES = "label-names", FromMemory,
+        "common ingredients of hair colour, lightener and developer as labels name them; none sets peroxide free";
     /// Metal salts in the hair.
     METAL_SALT_STRAND_TEST = "metal-salt-strand-test", Retrieved,
         "web page on the metallic-salt strand test: hydrogen peroxide with drops of ammonia on cut hair";

@@ -59,6 +59,18 @@ fn a_bad_table_names_line_and_column(#[case] text: &str, #[case] want: &str) {
     assert!(said.contains(want), "{said}");
 }
 
+/// A table that a spreadsheet wrote: its lines end in CR LF, and the line named is still the one with the mistake.
+#[rstest]
+#[case::figure(&HOUSE.replace("EU-III-22-ox,maximum,Resorcinol,108-46-3,oxidative,all,1,%", "x,maximum,Resorcinol,108-46-3,oxidative,all,1,g/L"), "line 3: figure is")]
+#[case::ragged(&format!("{HOUSE}a,b\n"), "line 4: 2 fields under 11 column names")]
+#[case::twice(&HOUSE.replace("EU-III-22-ox", "house-1"), "line 3: the id")]
+fn line_ends_of_any_kind_count_alike(#[case] text: &str, #[case] want: &str) {
+    for text in [text.to_owned(), text.replace('\n', "\r\n")] {
+        let said = Table::from_csv("t", &text).unwrap_err().to_string();
+        assert!(said.contains(want), "{said}");
+    }
+}
+
 #[test]
 fn the_listing_says_what_is_checked_and_what_is_not() -> Outcome {
     let listing: Listing = Table::of(EU).listing();

@@ -76,7 +76,7 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     assert_eq!(resorcinol.undeclared_in, ["bond builder"]);
     assert!((resorcinol.level.best().percent_ww() - 0.15).abs() < 1e-12);
     assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
-    assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Unknown]);
+    assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Resorcinol, Hazard::Unknown]);
     let json = serde_json::to_value(&bowl)?;
     assert_eq!(json["constituents"][0]["cas"], "7722-84-1");
     assert_eq!(json["constituents"][0]["level_ww_percent"]["best"], 3.6);
