@@ -75,7 +75,7 @@ pub fn convert<'py>(
         return Ok(found);
     };
     let at = product.at_celsius(celsius)?;
-    let kernel = |values: &[f64], out: &mut [f64]| column::convert(values, from, to, &at, out);
+    let kernel = |values: &[f64], out: &mut [f64]| column::convert_strengths(values, from, to, &at, out);
     apply_kernel(py, &value, errors, |number| scalar(number, &at), kernel)
 }
 

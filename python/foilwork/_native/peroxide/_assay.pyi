@@ -1,9 +1,9 @@
-from typing import overload
+from typing import TypeAlias, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Bounds, _Errors, _Reading
+from foilwork._native import Bounds, _Errors
 
 __all__ = [
     "half_life_days",
@@ -15,6 +15,8 @@ __all__ = [
     "time_until",
 ]
 
+_Reading: TypeAlias = float | tuple[float, float] | Bounds[float] | tuple[float, float, float]
+
 def permanganate_strength(
     titre_ml: _Reading,
     aliquot_ml: _Reading,
@@ -22,7 +24,7 @@ def permanganate_strength(
     *,
     taken_ml: _Reading | None = None,
     made_up_to_ml: _Reading | None = None,
-) -> _Bounds:
+) -> Bounds[float]:
     """The strength of a bottle from a titration with permanganate in acid.
 
     Every reading is a number, or ``(value, tolerance)`` with the tolerance printed on the glass. The bounds are what
@@ -57,7 +59,7 @@ def permanganate_titre(
     *,
     taken_ml: _Reading | None = None,
     made_up_to_ml: _Reading | None = None,
-) -> _Bounds:
+) -> Bounds[float]:
     """The titre to expect when a bottle is titrated with permanganate in acid.
 
     Every reading is a number, or ``(value, tolerance)``.

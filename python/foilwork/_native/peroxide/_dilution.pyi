@@ -1,9 +1,10 @@
-from typing import Any, overload
+from collections.abc import Iterable
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Errors
+from foilwork._native import Bounds, _Answer, _Errors, _Percent
 
 __all__ = [
     "blend_two",
@@ -15,8 +16,8 @@ __all__ = [
 
 @overload
 def dilute(
-    stock_ww: float,
-    target_ww: float,
+    stock_ww_percent: float,
+    target_ww_percent: float,
     total_g: float | None = None,
     *,
     stock_g: float | None = None,
@@ -29,8 +30,8 @@ def dilute(
     wrong by the density.
 
     Args:
-        stock_ww: Strength of the bottle in % w/w, a number or an array.
-        target_ww: Strength wanted in % w/w, a number or an array.
+        stock_ww_percent: Strength of the bottle in % w/w, a number or an array.
+        target_ww_percent: Strength wanted in % w/w, a number or an array.
         total_g: How much is wanted altogether, in g, a number or an array.
         stock_g: Or how much stock there is, in g.
         diluent_g: Or how much diluent there is, in g.
@@ -53,8 +54,8 @@ def dilute(
     """
 @overload
 def dilute(
-    stock_ww: ArrayLike,
-    target_ww: ArrayLike,
+    stock_ww_percent: ArrayLike,
+    target_ww_percent: ArrayLike,
     total_g: ArrayLike | None = None,
     *,
     stock_g: ArrayLike | None = None,
@@ -64,9 +65,9 @@ def dilute(
 
 @overload
 def blend_two(
-    first_ww: float,
-    second_ww: float,
-    target_ww: float,
+    first_ww_percent: float,
+    second_ww_percent: float,
+    target_ww_percent: float,
     total_g: float | None = None,
     *,
     first_g: float | None = None,
@@ -79,9 +80,9 @@ def blend_two(
     matter.
 
     Args:
-        first_ww: Strength of the first part in % w/w, a number or an array.
-        second_ww: Strength of the second part in % w/w, a number or an array.
-        target_ww: Strength wanted in % w/w, a number or an array.
+        first_ww_percent: Strength of the first part in % w/w, a number or an array.
+        second_ww_percent: Strength of the second part in % w/w, a number or an array.
+        target_ww_percent: Strength wanted in % w/w, a number or an array.
         total_g: How much is wanted altogether, in g, a number or an array.
         first_g: Or how much of the first part there is, in g.
         second_g: Or how much of the second part there is, in g.
@@ -102,9 +103,9 @@ def blend_two(
     """
 @overload
 def blend_two(
-    first_ww: ArrayLike,
-    second_ww: ArrayLike,
-    target_ww: ArrayLike,
+    first_ww_percent: ArrayLike,
+    second_ww_percent: ArrayLike,
+    target_ww_percent: ArrayLike,
     total_g: ArrayLike | None = None,
     *,
     first_g: ArrayLike | None = None,
@@ -112,75 +113,69 @@ def blend_two(
     errors: _Errors = "raise",
 ) -> tuple[NDArray[float64], NDArray[float64]]: ...
 
-def mix_strengths(strengths_ww: ArrayLike, masses_g: ArrayLike) -> tuple[float, float]:
-    """Strength and mass of weighed parts stirred together.
+@final
+class Mixture(_Answer):
+    """x"""
 
-    Args:
-        strengths_ww: Strength of each part in % w/w.
-        masses_g: Mass of each part in g.
+    __match_args__ = ("strength_ww_percent", "total_g")
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """x"""
+    @property
+    def total_g(self) -> float:
+        """x"""
 
-    Returns:
-        ``(strength_ww, total_g)``.
+def mix_strengths(strengths_ww_percent: Iterable[_Percent], masses_g: ArrayLike) -> Mixture:
+    """x"""
 
-    Raises:
-        FoilworkError: No mass at all, or not one mass for each strength.
+@final
+class RoundedBlend(_Answer):
+    """x"""
 
-    Source:
-        Conservation of mass and of peroxide.
+    __match_args__ = ("masses_g", "total_g", "strength_ww_percent")
+    @property
+    def masses_g(self) -> list[float]:
+        """x"""
+    @property
+    def total_g(self) -> float:
+        """x"""
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """x"""
 
-    >>> from foilwork.peroxide import mix_strengths
-    >>> mix_strengths([12, 6], [30, 30])
-    (9.0, 60.0)
-    """
+def round_to_scale(
+    strengths_ww_percent: Iterable[_Percent], masses_g: ArrayLike, division_g: float
+) -> RoundedBlend:
+    """x"""
 
-def round_to_scale(strengths_ww: ArrayLike, masses_g: ArrayLike, division_g: float) -> tuple[list[float], float, float]:
-    """Round the parts of a blend to the divisions of a scale, and say what strength that really is.
+@final
+class DilutionRow(_Answer):
+    """x"""
 
-    The total is rounded to the nearest division and the parts share it; no part moves by a whole division.
-
-    Args:
-        strengths_ww: Strength of each part in % w/w.
-        masses_g: Mass of each part in g.
-        division_g: What the last figure of the scale counts, in g.
-
-    Returns:
-        ``(masses_g, total_g, strength_ww)``: the masses to weigh, their sum, and their true strength.
-
-    Raises:
-        FoilworkError: A division of zero or coarser than the blend, or not one mass for each strength.
-
-    Source:
-        Conservation of mass and of peroxide.
-
-    >>> from foilwork.peroxide import round_to_scale
-    >>> round_to_scale([9, 0], [22.22, 27.78], 1)
-    ([22.0, 28.0], 50.0, 3.96)
-    """
+    __match_args__ = ("stock_ww_percent", "target_ww_percent", "stock_g", "diluent_g", "strength_ww_percent", "diluent_parts", "refused")
+    @property
+    def stock_ww_percent(self) -> float:
+        """x"""
+    @property
+    def target_ww_percent(self) -> float:
+        """x"""
+    @property
+    def stock_g(self) -> float | None:
+        """x"""
+    @property
+    def diluent_g(self) -> float | None:
+        """x"""
+    @property
+    def strength_ww_percent(self) -> float | None:
+        """x"""
+    @property
+    def diluent_parts(self) -> float | None:
+        """x"""
+    @property
+    def refused(self) -> str | None:
+        """x"""
 
 def dilution_table(
-    stocks_ww: ArrayLike, targets_ww: ArrayLike, total_g: float, division_g: float
-) -> list[dict[str, Any]]:
-    """Build a dilution table, one row for each stock and target: the rows of a wall chart.
-
-    Args:
-        stocks_ww: Strengths of the bottles in % w/w.
-        targets_ww: Strengths wanted in % w/w.
-        total_g: Total of every row in g.
-        division_g: What the last figure of the scale counts, in g.
-
-    Returns:
-        A list of dictionaries with ``stock_ww``, ``target_ww``, ``stock_g``, ``diluent_g``, ``true_strength_ww`` (what the
-        rounded masses give), ``diluent_parts`` (parts to one part of stock) and ``refused``: why a target cannot be had,
-        with None in the masses. A list of such rows is what a data frame is made from.
-
-    Raises:
-        FoilworkError: A strength out of range, or a division of zero or coarser than the total.
-
-    Source:
-        Conservation of mass and of peroxide.
-
-    >>> from foilwork.peroxide import dilution_table
-    >>> row = dilution_table([9], [3, 12], 100, 1)[0]
-    >>> row["stock_g"], row["diluent_g"], row["true_strength_ww"], row["diluent_parts"]
-    (33.0, 67.0, 2.97, 2.0)
-    """
+    stocks_ww_percent: ArrayLike, targets_ww_percent: ArrayLike, total_g: float, division_g: float
+) -> list[DilutionRow]:
+    """x"""

@@ -1,61 +1,57 @@
 from typing import final
 
+from foilwork._native import _Answer, _Percent
+
 __all__ = [
     "HandlingFact",
+    "StrengthBound",
     "handling_facts",
 ]
 
 @final
-class HandlingFact:
-    """What a law or a transport list says about a range of strengths; made by ``handling_facts``.
+class StrengthBound(_Answer):
+    """x"""
 
-    A fact about the text, not advice. Nothing here says that a strength is harmless.
-    """
+    __match_args__ = ("ww_percent", "included")
+    @property
+    def ww_percent(self) -> float:
+        """x"""
+    @property
+    def included(self) -> bool:
+        """x"""
+
+@final
+class HandlingFact(_Answer):
+    """x"""
+
+    __match_args__ = ("jurisdiction", "scheme", "class_name", "code", "lower", "upper", "note", "source", "bearing")
     @property
     def jurisdiction(self) -> str:
-        """Where it holds: ``"EU"``, ``"UK"``, or ``"UN"`` for transport."""
+        """x"""
     @property
     def scheme(self) -> str:
-        """The text."""
+        """x"""
     @property
     def class_name(self) -> str:
-        """Class or status."""
+        """x"""
     @property
     def code(self) -> str:
-        """Hazard statement or UN number; empty where there is none."""
+        """x"""
     @property
-    def lower(self) -> tuple[float, bool] | None:
-        """Lower end in % w/w and whether it is in the range, or None."""
+    def lower(self) -> StrengthBound | None:
+        """x"""
     @property
-    def upper(self) -> tuple[float, bool] | None:
-        """Upper end in % w/w and whether it is in the range, or None."""
+    def upper(self) -> StrengthBound | None:
+        """x"""
     @property
     def note(self) -> str:
-        """What to bear in mind."""
+        """x"""
     @property
     def source(self) -> str:
-        """The source."""
+        """x"""
     @property
     def bearing(self) -> str:
-        """``"applies"``, ``"may apply"`` (part of the span is in the range: treat it as if it applied) or ``"substance"``."""
+        """x"""
 
-def handling_facts(strength_ww: float, high_ww: float | None = None) -> list[HandlingFact]:
-    """What classification, transport and precursor law say about a strength of hydrogen peroxide.
-
-    Args:
-        strength_ww: Strength in % w/w, or its lower bound.
-        high_ww: Its upper bound in % w/w, when the strength is known only within bounds.
-
-    Returns:
-        A list of ``HandlingFact``, in the order of the texts. Other components, the pack and local law can add to it.
-
-    Raises:
-        FoilworkError: A strength out of range, or bounds out of order.
-
-    Source:
-        Cited with each fact.
-
-    >>> from foilwork.peroxide import handling_facts
-    >>> [fact.code for fact in handling_facts(12) if fact.bearing == "applies" and fact.code]
-    ['H318', 'UN 2984']
-    """
+def handling_facts(strength_ww_percent: _Percent) -> list[HandlingFact]:
+    """x"""

@@ -3,18 +3,18 @@ from typing import Literal, final, overload
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Bounds, _Errors
+from foilwork._native import Bounds, _Answer, _Errors
 
 __all__ = [
     "LabelReadings",
     "convert",
-    "convert_bounds",
+    "convert_interval",
     "density",
-    "density_bounds",
+    "density_interval",
     "molar_volumes",
     "read_label",
     "strength_units",
-    "strength_ww",
+    "strength_ww_percent",
 ]
 
 @overload
@@ -30,7 +30,7 @@ def convert(
 ) -> float:
     """Convert a strength of hydrogen peroxide from one unit to another.
 
-    The best value only: where a density stands between the units, ``convert_bounds`` also gives the bounds it brings. A
+    The best value only: where a density stands between the units, ``convert_interval`` also gives the bounds it brings. A
     trade label is no strength and has no unit here; see ``read_label``.
 
     Args:
@@ -72,7 +72,7 @@ def convert(
 ) -> NDArray[float64]: ...
 
 @overload
-def convert_bounds(
+def convert_interval(
     value: float,
     from_unit: str,
     to_unit: str,
@@ -82,7 +82,7 @@ def convert_bounds(
     density_g_per_ml: float | None = None,
     medium: Literal["aqueous", "emulsion"] = "aqueous",
     errors: _Errors = "raise",
-) -> tuple[float, float, float]:
+) -> Bounds[float]:
     """Convert a strength of hydrogen peroxide, with the bounds that the density brings.
 
     Args:
@@ -106,12 +106,12 @@ def convert_bounds(
     Source:
         As for ``convert``; the bounds cover the differences between independent density tables.
 
-    >>> from foilwork.peroxide import convert_bounds
-    >>> [round(x, 1) for x in convert_bounds(6, "% w/w", "volumes", medium="emulsion")]
+    >>> from foilwork.peroxide import convert_interval
+    >>> [round(x, 1) for x in convert_interval(6, "% w/w", "volumes", medium="emulsion")]
     [18.5, 20.2, 20.6]
     """
 @overload
-def convert_bounds(
+def convert_interval(
     value: ArrayLike,
     from_unit: str,
     to_unit: str,
@@ -121,20 +121,20 @@ def convert_bounds(
     density_g_per_ml: float | None = None,
     medium: Literal["aqueous", "emulsion"] = "aqueous",
     errors: _Errors = "raise",
-) -> tuple[NDArray[float64], NDArray[float64], NDArray[float64]]: ...
+) -> Bounds[NDArray[float64]]: ...
 
 @overload
-def density(strength_ww: float, temperature_c: float = 20.0, *, errors: _Errors = "raise") -> float:
+def density(strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise") -> float:
     """Density of aqueous hydrogen peroxide.
 
     Args:
-        strength_ww: Strength in % w/w, from 0 to 70, a number or an array.
+        strength_ww_percent: Strength in % w/w, from 0 to 70, a number or an array.
         temperature_c: Temperature in C, from 0 to 50, a number or an array that broadcasts with it.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 
     Returns:
         Density in g/mL: a float for numbers, else a float64 array. Good to 0.0005 g/mL up to 50 % w/w, then less:
-        ``density_bounds`` says how much.
+        ``density_interval`` says how much.
 
     Raises:
         FoilworkError: A strength or temperature out of range.
@@ -148,17 +148,17 @@ def density(strength_ww: float, temperature_c: float = 20.0, *, errors: _Errors 
     """
 @overload
 def density(
-    strength_ww: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
+    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
-def density_bounds(
-    strength_ww: float, temperature_c: float = 20.0, *, errors: _Errors = "raise"
-) -> tuple[float, float, float]:
+def density_interval(
+    strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise"
+) -> Bounds[float]:
     """Density of aqueous hydrogen peroxide, with the bounds within which independent tables agree.
 
     Args:
-        strength_ww: Strength in % w/w, from 0 to 70, a number or an array.
+        strength_ww_percent: Strength in % w/w, from 0 to 70, a number or an array.
         temperature_c: Temperature in C, from 0 to 50, a number or an array that broadcasts with it.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 
@@ -171,39 +171,41 @@ def density_bounds(
     Source:
         As for ``density``.
 
-    >>> from foilwork.peroxide import density_bounds
-    >>> [round(x, 4) for x in density_bounds(12)]
+    >>> from foilwork.peroxide import density_interval
+    >>> [round(x, 4) for x in density_interval(12)]
     [1.041, 1.0415, 1.042]
     """
 @overload
-def density_bounds(
-    strength_ww: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
-) -> tuple[NDArray[float64], NDArray[float64], NDArray[float64]]: ...
+def density_interval(
+    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
+) -> Bounds[NDArray[float64]]: ...
 
 @final
-class LabelReadings:
-    """What a trade label can mean; made by ``read_label``."""
+class LabelReadings(_Answer):
+    """x"""
+
+    __match_args__ = ("vol", "as_ww", "as_wv", "as_volumes", "volumes_if_ww", "volumes_if_wv", "spread_ww_percent")
     @property
-    def vol(self) -> int:
-        """Number on the label."""
+    def vol(self) -> float:
+        """x"""
     @property
     def as_ww(self) -> float:
-        """Percent that the trade pairs with it, read as % w/w."""
+        """x"""
     @property
-    def as_wv(self) -> _Bounds:
-        """The percent read as % w/v, in % w/w: low, best, high."""
+    def as_wv(self) -> Bounds[float]:
+        """x"""
     @property
-    def as_volumes(self) -> _Bounds:
-        """The number read as true oxygen volumes, in % w/w: low, best, high."""
+    def as_volumes(self) -> Bounds[float]:
+        """x"""
     @property
-    def volumes_if_ww(self) -> _Bounds:
-        """Oxygen volumes that the w/w reading really gives: low, best, high."""
+    def volumes_if_ww(self) -> Bounds[float]:
+        """x"""
     @property
     def volumes_if_wv(self) -> float:
-        """Oxygen volumes that the w/v reading really gives."""
+        """x"""
     @property
-    def span_ww(self) -> _Bounds:
-        """Span of the w/w and w/v readings in % w/w: low, best, high."""
+    def spread_ww_percent(self) -> Bounds[float]:
+        """x"""
 
 def read_label(
     vol: float,
@@ -223,7 +225,7 @@ def read_label(
         temperature_c: Temperature in C.
         molar_volume: One of ``molar_volumes()``.
         density_g_per_ml: Density of the product in g/mL if you measured it.
-        medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_bounds``.
+        medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_interval``.
 
     Returns:
         ``LabelReadings``.
@@ -239,14 +241,14 @@ def read_label(
     <40 vol label: 12 % w/w (41.18 volumes) or 12 % w/v (11.54 % w/w, 39.54 volumes)>
     """
 
-def strength_ww(
+def strength_ww_percent(
     text: str,
     *,
     temperature_c: float = 20.0,
     molar_volume: str = "ideal-1atm",
     density_g_per_ml: float | None = None,
     medium: Literal["aqueous", "emulsion"] = "aqueous",
-) -> _Bounds:
+) -> Bounds[float]:
     """The strength in % w/w of a bottle as it is labelled.
 
     Args:
@@ -254,7 +256,7 @@ def strength_ww(
         temperature_c: Temperature in C.
         molar_volume: One of ``molar_volumes()``.
         density_g_per_ml: Density of the product in g/mL if you measured it.
-        medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_bounds``.
+        medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_interval``.
 
     Returns:
         ``(low, best, high)`` in % w/w. A w/w figure is exact; a trade label spans its w/w and w/v readings.
@@ -265,10 +267,10 @@ def strength_ww(
     Source:
         As for ``convert`` and ``read_label``.
 
-    >>> from foilwork.peroxide import strength_ww
-    >>> strength_ww("6 % w/w")
+    >>> from foilwork.peroxide import strength_ww_percent
+    >>> strength_ww_percent("6 % w/w")
     (6.0, 6.0, 6.0)
-    >>> [round(x, 2) for x in strength_ww("20 vol label")]
+    >>> [round(x, 2) for x in strength_ww_percent("20 vol label")]
     [5.88, 6.0, 6.0]
     """
 

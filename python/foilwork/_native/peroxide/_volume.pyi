@@ -1,9 +1,10 @@
-from typing import overload
+from collections.abc import Iterable
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Bounds, _Errors
+from foilwork._native import Bounds, _Answer, _Errors, _Percent
 
 __all__ = [
     "dilute_volume",
@@ -87,55 +88,48 @@ def strength_after_make_up(
     stock: ArrayLike, unit: str, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
+@final
+class VolumeDilution(_Answer):
+    """x"""
+
+    __match_args__ = ("stock_ml", "water_ml", "total_ml", "contraction_ml")
+    @property
+    def stock_ml(self) -> Bounds[float]:
+        """x"""
+    @property
+    def water_ml(self) -> Bounds[float]:
+        """x"""
+    @property
+    def total_ml(self) -> float:
+        """x"""
+    @property
+    def contraction_ml(self) -> Bounds[float]:
+        """x"""
+
 def dilute_volume(
-    stock_ww: float, target_ww: float, total_ml: float, *, temperature_c: float = 20.0
-) -> tuple[_Bounds, _Bounds, float]:
-    """Split a volume into volumes of stock and water, with the contraction allowed for.
+    stock_ww_percent: float, target_ww_percent: float, total_ml: float, *, temperature_c: float = 20.0
+) -> VolumeDilution:
+    """x"""
 
-    Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
+@final
+class PouredMixture(_Answer):
+    """x"""
 
-    Args:
-        stock_ww: Strength of the stock in % w/w.
-        target_ww: Strength wanted in % w/w.
-        total_ml: Volume wanted in mL.
-        temperature_c: Temperature in C.
-
-    Returns:
-        ``(stock_ml, water_ml, contraction_ml)``: the first two as ``(low, best, high)``; the third is by how much the sum
-        of the two shrinks on mixing.
-
-    Raises:
-        FoilworkError: A target above the stock, a zero volume, or no density.
-
-    Source:
-        Conservation of mass and of peroxide; ``density_bounds``.
-
-    >>> from foilwork.peroxide import dilute_volume
-    >>> stock, water, contraction = dilute_volume(35, 3, 1000)
-    >>> round(stock[1], 1), round(water[1], 1), round(contraction, 1)
-    (76.4, 924.0, 0.5)
-    """
+    __match_args__ = ("strength_ww_percent", "total_g", "poured_ml", "volume_ml")
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """x"""
+    @property
+    def total_g(self) -> Bounds[float]:
+        """x"""
+    @property
+    def poured_ml(self) -> float:
+        """x"""
+    @property
+    def volume_ml(self) -> Bounds[float]:
+        """x"""
 
 def mix_volumes(
-    strengths_ww: ArrayLike, volumes_ml: ArrayLike, *, temperature_c: float = 20.0
-) -> tuple[float, float, float, float]:
-    """Strength and volume of clear solutions that are measured by volume and poured together.
-
-    Args:
-        strengths_ww: Strength of each part in % w/w.
-        volumes_ml: Volume of each part in mL.
-        temperature_c: Temperature in C.
-
-    Returns:
-        ``(strength_ww, total_g, poured_ml, volume_ml)``: the sum of the volumes, and what it shrinks to.
-
-    Raises:
-        FoilworkError: No volume at all, no density, or not one volume for each strength.
-
-    Source:
-        Conservation of mass and of peroxide; ``density``.
-
-    >>> from foilwork.peroxide import mix_volumes
-    >>> [round(x, 1) for x in mix_volumes([50, 0], [100, 100])]
-    [27.2, 219.3, 200.0, 199.4]
-    """
+    strengths_ww_percent: Iterable[_Percent], volumes_ml: ArrayLike, *, temperature_c: float = 20.0
+) -> PouredMixture:
+    """x"""
