@@ -10,48 +10,69 @@ __all__ = [
 
 @final
 class StrengthBound(_Answer):
-    """x"""
+    """One end of a range of strengths."""
 
     __match_args__ = ("ww_percent", "included")
     @property
     def ww_percent(self) -> float:
-        """x"""
+        """The strength in % w/w."""
     @property
     def included(self) -> bool:
-        """x"""
+        """Whether this very strength is in the range."""
 
 @final
 class HandlingFact(_Answer):
-    """x"""
+    """What a law or a transport list says about a range of strengths; made by ``handling_facts``.
+
+    A fact about the text, not advice. Nothing here says that a strength is harmless.
+    """
 
     __match_args__ = ("jurisdiction", "scheme", "class_name", "code", "lower", "upper", "note", "source", "bearing")
     @property
     def jurisdiction(self) -> str:
-        """x"""
+        """Where it holds: ``"EU"``, ``"UK"``, or ``"UN"`` for transport."""
     @property
     def scheme(self) -> str:
-        """x"""
+        """The text."""
     @property
     def class_name(self) -> str:
-        """x"""
+        """Class or status."""
     @property
     def code(self) -> str:
-        """x"""
+        """Hazard statement or UN number; empty where there is none."""
     @property
     def lower(self) -> StrengthBound | None:
-        """x"""
+        """Lower end, or None."""
     @property
     def upper(self) -> StrengthBound | None:
-        """x"""
+        """Upper end, or None."""
     @property
     def note(self) -> str:
-        """x"""
+        """What to bear in mind."""
     @property
     def source(self) -> str:
-        """x"""
+        """The id of the source, as ``foilwork.source.resolve`` takes it."""
     @property
     def bearing(self) -> str:
-        """x"""
+        """``"applies"``, ``"may-apply"`` (part of the span is in the range: treat it as if it applied) or ``"substance"``."""
 
 def handling_facts(strength_ww_percent: _Percent) -> list[HandlingFact]:
-    """x"""
+    """What classification, transport and precursor law say about a strength of hydrogen peroxide.
+
+    Args:
+        strength_ww_percent: strength in % w/w, a number, or ``Bounds`` when it is known only within them.
+
+    Returns:
+        The facts in the order of the texts. Other components, the pack and local law can add to them.
+
+    Raises:
+        FoilworkError: a strength out of range, or bounds out of order.
+
+    Source:
+        Cited with each fact.
+
+    Examples:
+        >>> from foilwork.peroxide import handling_facts
+        >>> [fact.code for fact in handling_facts(12) if fact.bearing == "applies" and fact.code]
+        ['H318', 'UN 2984']
+    """
