@@ -83,6 +83,7 @@ impl Request {
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
         }
+        shelf::note_counts_from(&shop, &tasks, &items, &mut used);
         for (i, consumable) in shop.consumables.iter().enumerate() {
             if consumable.pieces.is_none() {
                 let why = match consumable.per {
