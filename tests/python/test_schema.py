@@ -73,6 +73,13 @@ def read(path: Path) -> Any:
     return json.loads(text) if path.suffix == ".json" else plain(tomllib.loads(text))
 
 
+def places(error: jsonschema.ValidationError) -> set[str]:
+    """Where a file is wrong; of a table that may be left out, inside the table and not that it is no ``null``."""
+    if error.validator == "anyOf":
+        return {place for inner in error.context or [] if inner.relative_schema_path[0] == 0 for place in places(inner)}
+    return {".".join(str(step) for step in error.absolute_path)}
+
+
 def broken() -> list[str]:
     names = sorted(path.name for path in (EXAMPLES / "broken").iterdir() if path.suffix in {".toml", ".json"})
     assert len(names) >= 36
@@ -100,7 +107,7 @@ def test_examples_are_valid(name: str) -> None:
 @pytest.mark.parametrize("name", sorted(SEEN))
 def test_the_schema_refuses_what_it_can_know(name: str) -> None:
     errors = list(VALIDATOR.iter_errors(read(EXAMPLES / "broken" / name)))
-    assert {".".join(str(step) for step in error.absolute_path) for error in errors} == {SEEN[name]}
+    assert {place for error in errors for place in places(error)} == {SEEN[name]}
 
 
 def test_the_schema_refuses_some_of_many_mistakes() -> None:
