@@ -9,7 +9,7 @@ use std::sync::LazyLock;
 
 impl Document for ServiceFile {
     fn schema() -> &'static Value {
-        static SCHEMA: LazyLock<Value> = LazyLock::new(reader::derive::<ServiceFile>);
+        static SCHEMA: LazyLock<Value> = LazyLock::new(|| reader::derive::<ServiceFile>(text_fields::form));
         &SCHEMA
     }
 
