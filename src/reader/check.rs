@@ -268,7 +268,7 @@ fn way_out(node: &Node, wanted: &str, schema: &Value, field: &str) -> String {
         "boolean" => "write true or false, without quotes".to_owned(),
         "array" if one_word => "write it in [ ]".to_owned(),
         "array" => "write [[ ]] around its name, or in JSON a list of tables".to_owned(),
-        "object" if !node.items().is_empty() => {
+        "object" if !field.is_empty() && !node.items().is_empty() => {
             "there is only one: write [ ] around its name, or in JSON { }".to_owned()
         }
         "object" => match example(node, schema) {
