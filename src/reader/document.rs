@@ -133,9 +133,10 @@ pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
     check_tree::<T>(&Node::of_toml(&value))
 }
 
-/// The text under one key of the outermost table.
-pub(crate) fn field(text: &str, format: Format, key: &str) -> Option<String> {
-    tree(text, format).0.get(key)?.text().map(str::to_owned)
+/// The text under one key of the outermost table, where that has not the other one too.
+pub(crate) fn field(text: &str, format: Format, key: &str, unless: &str) -> Option<String> {
+    let (root, _) = tree(text, format);
+    root.get(key).filter(|_| root.get(unless).is_none())?.text().map(str::to_owned)
 }
 
 /// Reads a file in which `old`, when it is there, gives way to `new`, whose value is at hand already.
