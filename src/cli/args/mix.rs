@@ -2,11 +2,14 @@ use super::ReportArgs;
 use clap::Args;
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: those of the recipe (g, oz, fl oz, mL or parts); the scale is in g.")]
+#[command(
+    after_help = "Units: g, mL, US fl oz or UK fl oz, one for the whole recipe; the scale is in g. Bare oz and fl oz are refused, for \
+                  ounces of weight and of volume, US and UK, differ."
+)]
 pub(crate) struct ScaleArgs {
     /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
     pub(crate) recipe: String,
-    /// Scale to this total, in the recipe's own unit
+    /// Scale to this total: `90`, in the recipe's own unit, or `"90 g"`
     #[arg(long, value_name = "AMOUNT", group = "how")]
     pub(crate) total: Option<String>,
     /// Multiply every part by this
@@ -28,6 +31,15 @@ pub(crate) struct LimitsArgs {
     /// Whose law: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
     #[arg(long, short, value_name = "CODE")]
     pub(crate) jurisdiction: String,
+    /// Only what concerns this substance: a CAS number, a name, or part of a name
+    #[arg(long, value_name = "NAME")]
+    pub(crate) substance: Option<String>,
+    /// Only what concerns this product: oxidative-colour, non-oxidative-colour, lightening or lash-colour
+    #[arg(long, value_name = "KIND")]
+    pub(crate) product: Option<String>,
+    /// Only what concerns this use: professional or general
+    #[arg(long = "use", value_name = "WHO")]
+    pub(crate) audience: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
 }

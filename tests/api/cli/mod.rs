@@ -3,6 +3,7 @@
 mod colour;
 mod doors;
 mod lift;
+mod mix;
 mod peroxide;
 mod refusals;
 mod sources;
