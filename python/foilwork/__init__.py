@@ -1,8 +1,9 @@
 """Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
 
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
-:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money`, :mod:`foilwork.business` and
-:mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on. What a service file needs is here:
+:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money`, :mod:`foilwork.business`,
+:mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on. What a
+service file needs is here:
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
@@ -10,7 +11,7 @@ The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`f
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import business, colour, limits, mix, money, peroxide, service, source, toner
+from foilwork import business, colour, limits, mix, money, peroxide, service, shop, source, toner
 from foilwork._native import FoilworkError, OutOfRangeWarning
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
@@ -29,6 +30,7 @@ __all__ = [
     "plan_file",
     "service",
     "service_schema",
+    "shop",
     "source",
     "toner",
 ]

@@ -16,6 +16,7 @@ mod peroxide;
 mod plain;
 mod room;
 mod service;
+mod shop;
 mod source;
 mod toner;
 
@@ -35,7 +36,7 @@ mod _native {
     #[pymodule_export]
     use super::{
         business::business, colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide,
-        service::service, source::source, toner::toner,
+        service::service, shop::shop, source::source, toner::toner,
     };
 
     #[pymodule_init]

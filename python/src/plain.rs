@@ -2,8 +2,14 @@
 
 use crate::error::{FoilworkError, raise};
 use foilwork::{quantity::MassFraction, source::Interval};
-use pyo3::{exceptions::PyTypeError, prelude::*};
+use pyo3::{
+    exceptions::PyTypeError,
+    prelude::*,
+    types::{IntoPyDict, PyBool, PyFloat, PyInt, PyString},
+};
 use serde::Serialize;
+use serde_json::{Map, Value};
+use std::path::Path;
 
 /// A strength in % w/w as an argument: a number, or a tuple of lower bound, best estimate and upper bound.
 #[derive(Clone, Copy)]
@@ -35,4 +41,53 @@ pub fn percents(level: Interval<MassFraction>) -> (f64, f64, f64) {
 pub fn plain<'py>(py: Python<'py>, data: &impl Serialize) -> PyResult<Bound<'py, PyAny>> {
     let json = serde_json::to_string(data).map_err(|error| FoilworkError::new_err(error.to_string()))?;
     py.import("json")?.call_method1("loads", (json,))
+}
+
+/// A mapping as the data of a file: dates as text, exact decimals too; a number that no JSON holds is refused by name.
+pub fn data_of(value: &Bound<'_, PyAny>) -> PyResult<Value> {
+    if value.is_none() {
+        return Ok(Value::Null);
+    }
+    if let Ok(flag) = value.cast::<PyBool>() {
+        return Ok(Value::Bool(flag.is_true()));
+    }
+    if let Ok(text) = value.cast::<PyString>() {
+        return Ok(Value::String(text.to_string()));
+    }
+    if value.is_instance_of::<PyInt>()
+        && let Ok(whole) = value.extract::<i64>()
+    {
+        return Ok(Value::from(whole));
+    }
+    if value.is_instance_of::<PyFloat>() || value.is_instance_of::<PyInt>() {
+        let number = value.extract::<f64>()?;
+        let number = serde_json::Number::from_f64(number);
+        return number
+            .map(Value::Number)
+            .ok_or_else(|| FoilworkError::new_err(format!("{value} is not a finite number")));
+    }
+    if value.hasattr("keys")? {
+        let mut entries = Map::new();
+        for key in value.call_method0("keys")?.try_iter()? {
+            let key = key?;
+            entries.insert(key.str()?.to_string(), data_of(&value.get_item(&key)?)?);
+        }
+        return Ok(Value::Object(entries));
+    }
+    if value.hasattr("isoformat")? {
+        return Ok(Value::String(value.call_method0("isoformat")?.str()?.to_string()));
+    }
+    if let Ok(items) = value.try_iter() {
+        return items.map(|item| data_of(&item?)).collect::<PyResult<Vec<_>>>().map(Value::Array);
+    }
+    Ok(Value::String(value.str()?.to_string()))
+}
+
+/// The text of a file, by Python's own reader: its exceptions name the file and the reason as a caller expects them.
+pub fn read_text(py: Python<'_>, path: &Path) -> PyResult<String> {
+    let encoding = [("encoding", "utf-8")].into_py_dict(py)?;
+    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(&encoding))?;
+    let text = file.call_method0("read");
+    file.call_method0("close")?;
+    text?.extract()
 }

@@ -4,7 +4,10 @@ use crate::{
     quantity::Mass,
     shop::Shop,
     text::{Sheet, number},
-    toner::{Exposed, MixPart, Outcome as Reach, Porosity, Target, TonerAnswer, TonerRequest, find_toner},
+    toner::{
+        Exposed, KnownStart, MixPart, Outcome as Reach, Porosity, Start, StartError, Target, TonerAnswer, TonerRequest,
+        find_toner,
+    },
 };
 use serde::Serialize;
 
@@ -12,8 +15,9 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct Report<'a> {
     shop: Option<&'a str>,
-    natural_level: Level,
+    start: Start,
     lifted_level: Level,
+    exposed: &'a Swatch,
     target_level: Level,
     target_tone: String,
     summary: String,
@@ -24,18 +28,13 @@ struct Report<'a> {
 
 /// `foilwork toner`: which of your own shades, how much of each, and what that cannot do.
 pub(super) fn run(args: &TonerArgs) -> Outcome {
-    let natural: Level = read::option("--natural", &args.natural)?;
-    let lifted: Level = read::option("--lifted", &args.lifted)?;
+    let exposed = exposed(args)?;
     let target: Level = read::option("--target", &args.target)?;
     let tone: Tone = read::tone("--tone", &args.tone)?;
-    if lifted < natural {
-        let way_out = "lifting makes it lighter (swap the two?)";
-        return Err(Refusal(format!("--lifted {lifted} is darker than --natural {natural}: {way_out}")));
-    }
     let (shop, ()) = read_with(&args.shop, |_| Ok(()))?;
     let porosity = if args.porous { Porosity::Porous } else { Porosity::Normal };
     let answer = find_toner(&TonerRequest {
-        exposed: Exposed::lightened(natural, lifted).with_porosity(porosity),
+        exposed: exposed.with_porosity(porosity),
         target: Target::Look { level: target, tone: tone.clone() },
         shades: chosen(&shop, args)?,
         most_shades: args.most_shades,
@@ -44,8 +43,9 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
     })?;
     let report = Report {
         shop: shop.name.as_deref(),
-        natural_level: natural,
-        lifted_level: lifted,
+        start: exposed.start(),
+        lifted_level: exposed.level(),
+        exposed: exposed.look(),
         target_level: target,
         target_tone: tone.to_string(),
         summary: answer.summary(),
@@ -53,6 +53,27 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
         notice: Swatch::NOTICE,
     };
     output::report(&args.report, &report, || text(&report, &answer, &shop))
+}
+
+/// The hair, from what is known best.
+fn exposed(args: &TonerArgs) -> Result<Exposed, Refusal> {
+    if args.white {
+        return Ok(Exposed::white());
+    }
+    let Some(lifted) = &args.lifted else {
+        return Err(Refusal("give --lifted (the level it was lifted to), or --white for white hair".to_owned()));
+    };
+    let lifted = read::option("--lifted", lifted)?;
+    let natural = args.natural.as_ref().map(|level| read::option("--natural", level)).transpose()?;
+    let seen = args.seen.as_ref().map(|words| read::option("--seen", words)).transpose()?;
+    let measured = args.measured.as_ref().map(|lab| read::option("--measured", lab)).transpose()?;
+    KnownStart { measured, seen }.exposed(natural, lifted).map_err(|error| match error {
+        StartError::Darker { natural, lifted } => {
+            let way_out = "lifting makes it lighter (swap the two?)";
+            Refusal(format!("--lifted {lifted} is darker than --natural {natural}: {way_out}"))
+        }
+        other => other.into(),
+    })
 }
 
 /// The shades named, or all of the shop.
@@ -69,14 +90,21 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     let best = &answer.best;
     let mut sheet = Sheet::default();
     sheet.title(format!("TONER  {}", report.shop.unwrap_or_default()).trim_end());
-    sheet.paragraph(&format!("natural {}, lifted to {}", report.natural_level, report.lifted_level), 2);
+    let level = match report.start {
+        Start::White => String::new(),
+        _ => format!(" at {}", report.lifted_level),
+    };
+    sheet.paragraph(&format!("hair{level}, {}: {}", report.start, swatch::line(report.exposed)), 2);
     let wanted = format!("wanted {}, {}: {}", report.target_level, report.target_tone, swatch::line(&answer.target));
     sheet.paragraph(&wanted, 2);
+    sheet.blank();
+    sheet.paragraph(&report.summary, 0);
     sheet.blank();
     sheet.line(match answer.outcome {
         Reach::Reached => "best mix",
         Reach::NearestOnly => "*** CANNOT BE REACHED from these shades on this hair; the nearest is ***",
         Reach::AlreadyNearer => "*** LEAVE IT: untoned it is nearer than under any mix; the nearest is ***",
+        Reach::TooCloseToTell => "mix to try on a strand: the model cannot tell it from untoned hair",
     });
     let rows = best.parts.iter().map(|part| weigh(part, shop)).collect();
     sheet.table(&["  ", "shade", "weigh", "what the shop says"], &[2], rows);

@@ -1,10 +1,28 @@
 use super::{
     Hue, Lab, Level, Shade, Tone, White,
-    absorption::Absorption,
-    assumptions::{Assumptions, ENSEMBLE},
-    pigment::Melanin,
-    srgb::{lab_of_linear, linear_of_lab},
+    bands::Bands,
+    fibre::Model,
+    pigment::{EUMELANIN, Melanin},
+    solve::solve,
 };
+use std::sync::LazyLock;
+
+/// The dyes of the three primaries, yellow, red and blue, as absorptions.
+///
+/// Together, in equal parts, they absorb as eumelanin does: in the words of the trade, the three primaries make neutral
+/// brown. So does every pair of complements. Yellow takes the short wavelengths, red the middle, blue the long ones; where
+/// they are cut, and how softly, is chosen so that the neutralising tone that the trade names for a level is the one that
+/// brings the modelled exposed pigment nearest to natural hair.
+static PRIMARIES: LazyLock<[Bands; 3]> = LazyLock::new(|| {
+    const YELLOW_TO_RED_NM: f64 = 505.0;
+    const RED_TO_BLUE_NM: f64 = 580.0;
+    const SOFTNESS_NM: f64 = 15.0;
+    let below = |nm: f64, edge: f64| 1.0 / (1.0 + ((nm - edge) / SOFTNESS_NM).exp());
+    let yellow = Bands::at(|nm| below(nm, YELLOW_TO_RED_NM));
+    let blue = Bands::at(|nm| 1.0 - below(nm, RED_TO_BLUE_NM));
+    let red = Bands::at(|nm| (below(nm, RED_TO_BLUE_NM) - below(nm, YELLOW_TO_RED_NM)).max(0.0));
+    [yellow, red, blue].map(|part| part.with(&EUMELANIN, |part, all| part * all * 3.0))
+});
 
 impl Hue {
     /// The CIELAB hue angle that stands for this hue, in degrees (D65, 2 degree observer).
@@ -49,55 +67,66 @@ impl Hue {
         Self::ALL.iter().copied().min_by(|a, b| apart(a).total_cmp(&apart(b)))
     }
 
-    /// A unit of dye of this hue: it absorbs what a surface of lightness 60 and chroma 25 of the same hue angle absorbs,
-    /// less the part that is common to all light. Equal amounts change chroma equally, whatever the hue.
-    pub(crate) fn dye(self) -> Absorption {
-        let (sin, cos) = self.lab_angle_degrees().to_radians().sin_cos();
-        let seen = linear_of_lab(Lab::raw(60.0, 25.0 * cos, 25.0 * sin, White::D65TwoDegree));
-        let brightest = seen.into_iter().fold(f64::MIN_POSITIVE, f64::max);
-        Absorption(seen.map(|channel| (brightest / channel.max(1e-6)).ln()))
+    /// Parts of yellow, red and blue that it is mixed from, adding up to 1: a hue is the mean of its neighbours.
+    pub(crate) const fn primaries(self) -> [f64; 3] {
+        match self {
+            Self::Red => [0.0, 1.0, 0.0],
+            Self::RedOrange => [0.25, 0.75, 0.0],
+            Self::Orange => [0.5, 0.5, 0.0],
+            Self::YellowOrange => [0.75, 0.25, 0.0],
+            Self::Yellow => [1.0, 0.0, 0.0],
+            Self::YellowGreen => [0.75, 0.0, 0.25],
+            Self::Green => [0.5, 0.0, 0.5],
+            Self::BlueGreen => [0.25, 0.0, 0.75],
+            Self::Blue => [0.0, 0.0, 1.0],
+            Self::BlueViolet => [0.0, 0.25, 0.75],
+            Self::Violet => [0.0, 0.5, 0.5],
+            Self::RedViolet => [0.0, 0.75, 0.25],
+        }
     }
 }
 
 impl Tone {
     /// A unit of dye in the proportions of the tone; `None` when it is neutral.
-    fn dye(&self) -> Option<Absorption> {
-        let mixed = self.parts().iter().map(|part| part.hue.dye() * (part.share_percent / 100.0));
+    fn dye(&self) -> Option<Bands> {
+        let mixed = self.parts().iter().map(|part| {
+            let parts = part.hue.primaries().into_iter().zip(&*PRIMARIES);
+            let dye = parts.fold(Bands::ZERO, |all, (share, primary)| all + *primary * share);
+            dye * (part.share_percent / 100.0)
+        });
         mixed.reduce(|all, one| all + one)
     }
 }
 
-/// Mean depth of a unit of dye over the twelve hues, so that a tone share is a share of depth on average.
-pub(crate) const MEAN_DYE_DEPTH: f64 = 0.435;
-
 /// What a colour of this level and tone adds to a fibre at full strength: on white hair as light as natural hair of its
 /// level, the tone making up its share of the depth and neutral pigment the rest.
-pub(crate) fn deposit(level: Level, tone: &Tone, with: &Assumptions) -> Absorption {
-    let [best, ..] = &ENSEMBLE;
+pub(crate) fn deposit(level: Level, tone: &Tone, model: &Model) -> Bands {
     // The label states the level: the uncertainty of reading a head by eye is not part of it.
-    let neutral = Melanin::natural(level, best).absorption();
+    let melanin = Melanin::of_label(level, model);
+    let neutral = melanin.absorption(model);
     let Some(dye) = tone.dye() else { return neutral };
-    let dye = dye * (with.tone_share * neutral.depth() / MEAN_DYE_DEPTH);
-    let mixed = neutral * (1.0 - dye.depth() / neutral.depth()).max(0.0) + dye;
-    as_light_as(neutral, mixed, with)
+    let share = model.with.tone_share;
+    let mixed = neutral * (1.0 - share) + dye * (share * (melanin.eumelanin + melanin.pheomelanin));
+    as_light_as(&neutral, &mixed, model)
 }
 
 /// More or less of `mixed`, so that white hair looks as light under it as under `neutral`.
-fn as_light_as(neutral: Absorption, mixed: Absorption, with: &Assumptions) -> Absorption {
-    let lightness = |absorption: Absorption| lab_of_linear(absorption.reflectance(with)).l();
-    let wanted = lightness(neutral);
-    // Between an eighth and eight times as much; twenty halvings leave less than a thousandth of a unit of L*.
-    let (mut low, mut high) = (-3.0_f64, 3.0_f64);
-    for _ in 0..20 {
-        let middle = f64::midpoint(low, high);
-        if lightness(mixed * middle.exp2()) > wanted { low = middle } else { high = middle }
-    }
-    mixed * low.exp2()
+fn as_light_as(neutral: &Bands, mixed: &Bands, model: &Model) -> Bands {
+    let (wanted, _) = model.fibre.luminance(neutral, &Bands::ZERO);
+    let (target, _) = model.fibre.depth(wanted);
+    // In powers of e, from a twentieth to twenty times as much; less of it, less depth.
+    let less = solve(0.0, -3.0, 3.0, |less| {
+        let scaled = *mixed * (-less).exp();
+        let (luminance, slope) = model.fibre.luminance(&scaled, &(scaled * -1.0));
+        let (depth, steepness) = model.fibre.depth(luminance);
+        (depth - target, steepness * slope)
+    });
+    *mixed * (-less).exp()
 }
 
 impl Shade {
-    pub(crate) fn deposit(&self, with: &Assumptions) -> Absorption {
-        deposit(self.level(), self.tone(), with) * self.strength().fraction()
+    pub(crate) fn deposit(&self, model: &Model) -> Bands {
+        deposit(self.level(), self.tone(), model) * self.strength().fraction()
     }
 }
 
@@ -105,9 +134,17 @@ impl Shade {
 mod tests {
     use super::*;
 
+    // Common practice: complements mix to neutral. Their parts of the three primaries add up to equal parts.
     #[test]
-    fn mean_dye_depth_is_the_mean() {
-        let mean = Hue::ALL.iter().map(|hue| hue.dye().depth()).sum::<f64>() / 12.0;
-        assert!((mean - MEAN_DYE_DEPTH).abs() < 5e-4, "{mean}");
+    fn complements_are_equal_parts_of_the_primaries() {
+        for hue in Hue::ALL {
+            let (one, other) = (hue.primaries(), hue.complement().primaries());
+            // A secondary is two primaries, so it counts twice against the primary that it lacks.
+            let weighed =
+                |share: f64| one.iter().zip(other).map(|(a, b)| a * share + b * (1.0 - share)).collect::<Vec<_>>();
+            let spread = |parts: &[f64]| parts.iter().map(|part| (part - 1.0 / 3.0).abs()).fold(0.0, f64::max);
+            let best = (0..=300).map(|i| spread(&weighed(f64::from(i) / 300.0))).fold(1.0, f64::min);
+            assert!(best < 0.12, "{hue}: {best}");
+        }
     }
 }

@@ -38,7 +38,7 @@ impl Swatch {
     /// How far off the model may be: the largest CIEDE2000 from the best estimate to any set of assumptions.
     #[must_use]
     pub fn uncertainty(&self) -> f64 {
-        let [best, ..] = self.samples.map(super::lab_of_linear);
-        self.samples.iter().map(|sample| ciede2000(best, super::lab_of_linear(*sample))).fold(0.0, f64::max)
+        let [best, ..] = self.samples.map(super::lab_of);
+        self.samples.iter().map(|sample| ciede2000(best, super::lab_of(*sample))).fold(0.0, f64::max)
     }
 }

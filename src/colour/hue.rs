@@ -58,6 +58,21 @@ impl Hue {
         self as usize
     }
 
+    /// How many steps of the wheel lie between two hues, from 0 to 6.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::Hue;
+    ///
+    /// assert_eq!(Hue::Red.steps_to(Hue::Violet), 2);
+    /// ```
+    #[must_use]
+    pub const fn steps_to(self, other: Self) -> usize {
+        let apart = self.position().abs_diff(other.position());
+        if apart > 6 { 12 - apart } else { apart }
+    }
+
     /// The hue opposite on the wheel, which mixes with this one to neutral.
     #[must_use]
     pub const fn complement(self) -> Self {

@@ -4,25 +4,32 @@
 //! the colour wheel are rules of the trade and carry that basis. Colour coordinates and differences are the standards
 //! of the CIE. A swatch is a model, not a photograph, and always says so; where it does not fit is told in [`misfits`].
 
-mod absorption;
 mod arithmetic;
 mod assumptions;
+mod bands;
 mod coordinate;
 mod difference;
 mod dye;
+mod fibre;
 mod gradient;
 mod html;
 mod hue;
+mod lab_text;
 mod lanes;
 mod level;
 mod level_change;
 mod level_name;
+mod observer;
 #[doc = include_str!("misfits.md")]
 pub mod misfits {}
 mod pigment;
 mod product;
+mod reading;
+mod reflectance;
 mod scale;
+mod seen;
 mod shade;
+mod solve;
 mod space;
 mod srgb;
 mod swatch;
@@ -40,11 +47,15 @@ pub use gradient::{
     contrast_between, pre_pigmentation, transition_between,
 };
 pub use hue::{Hue, Temper};
+pub use lab_text::ParseLabError;
 pub use level::{InvalidLevel, Level};
 pub use level_change::LevelChange;
 pub use level_name::{LevelName, Naming};
 pub use product::{Canvas, ProductKind};
+pub use reading::{Instrument, ReadingError, level_from_reading};
+pub use reflectance::Reflectance;
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
+pub use seen::SeenPigment;
 pub use shade::{Shade, ShadeError};
 pub use space::{InvalidColour, Lab, Lch, Xyz};
 pub use srgb::{NotHex, Srgb};
@@ -53,8 +64,11 @@ pub use tone::{Tone, TonePart};
 pub use underlying::{UnderlyingPigment, Visibility, underlying_pigment};
 pub use white::White;
 
-pub(crate) use absorption::Absorption;
-pub(crate) use assumptions::{Assumptions, ENSEMBLE, SETS};
+pub(crate) use assumptions::SETS;
+pub(crate) use bands::Bands;
 pub(crate) use difference::ciede2000;
+pub(crate) use fibre::{Fibre, MODELS};
 pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
-pub(crate) use srgb::lab_of_linear;
+pub(crate) use pigment::Melanin;
+pub(crate) use seen::spectrum_of;
+pub(crate) use space::lab_of;

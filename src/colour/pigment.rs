@@ -1,59 +1,87 @@
-use super::{Level, absorption::Absorption, assumptions::Assumptions, srgb::lab_of_linear};
+use super::{Level, bands::Bands, fibre::Model, solve::solve};
+use std::{f64::consts::LN_2, sync::LazyLock};
 
-/// Melanin in a fibre, in the relative concentrations of the renderer whose absorptions the model uses.
+/// Pigment in a fibre: the two melanins as absorption at 550 nm, oxidised melanin as absorption at 400 nm.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Melanin {
-    pub eumelanin: f64,
-    pub pheomelanin: f64,
+    pub(crate) eumelanin: f64,
+    pub(crate) pheomelanin: f64,
+    pub(crate) oxidised: f64,
 }
 
-// Source: `MELANIN_ABSORPTION` in the register; red, green, blue, per fibre radius at unit concentration.
-const EUMELANIN: Absorption = Absorption([0.419, 0.697, 1.37]);
-const PHEOMELANIN: Absorption = Absorption([0.187, 0.4, 1.05]);
-
-// Source of the concentrations: `MELANIN_EXAMPLES`: black 8, brown 2, blond 0.143. That black is level 1, brown level 4
-// and that the steps between are even is assumed; blond then falls on level 9.7.
-const BLACK: f64 = 8.0;
-const LEVELS_PER_HALVING: f64 = 1.5;
+/// Absorption of eumelanin, 1 at 550 nm. Source: `MELANIN_SPECTRUM` in the register.
+pub(super) static EUMELANIN: LazyLock<Bands> = LazyLock::new(|| Bands::at(|nm| (nm / 550.0).powf(-3.48)));
+/// Absorption of pheomelanin, 1 at 550 nm. Source: `PHEOMELANIN_SPECTRUM` in the register (from memory).
+static PHEOMELANIN: LazyLock<Bands> = LazyLock::new(|| Bands::at(|nm| (nm / 550.0).powf(-4.75)));
 
 impl Melanin {
     /// No pigment: white hair.
-    pub const NONE: Self = Self { eumelanin: 0.0, pheomelanin: 0.0 };
+    pub(crate) const NONE: Self = Self { eumelanin: 0.0, pheomelanin: 0.0, oxidised: 0.0 };
 
-    /// The melanin of natural hair of a level: half as much every one and a half levels.
-    pub fn natural(level: Level, with: &Assumptions) -> Self {
-        Self::total((-(level.number() + with.reading - 1.0) / LEVELS_PER_HALVING).exp2() * BLACK, with)
+    /// The melanin of natural hair of a level.
+    pub(crate) fn natural(level: Level, model: &Model) -> Self {
+        let with = &model.with;
+        Self::total((-(level.number() + with.reading - 1.0) / with.levels_per_halving).exp2(), model)
     }
 
-    fn total(all: f64, with: &Assumptions) -> Self {
-        Self { eumelanin: all * (1.0 - with.pheomelanin), pheomelanin: all * with.pheomelanin }
+    /// The melanin that a label means by a level: no head was read by eye.
+    pub(super) fn of_label(level: Level, model: &Model) -> Self {
+        Self::total((-(level.number() - 1.0) / model.with.levels_per_halving).exp2(), model)
     }
 
-    /// What is left of `self` when lightener has made it as light as natural hair of `level`.
+    fn total(share_of_black: f64, model: &Model) -> Self {
+        let (all, pheomelanin) = (model.with.melanin_of_black * share_of_black, model.with.pheomelanin);
+        Self { eumelanin: all * (1.0 - pheomelanin), pheomelanin: all * pheomelanin, oxidised: 0.0 }
+    }
+
+    /// What is left of natural hair of `from` when lightener has made it as light as natural hair of `to`; hair that is
+    /// that light already stays as it is.
     ///
-    /// Eumelanin goes first: with `e` the share of it that is left, `e^resistance` of the pheomelanin is left. Nothing
-    /// happens when the hair is that light already.
-    pub fn lightened_to(self, level: Level, with: &Assumptions) -> Self {
-        let wanted = Self::natural(level, with).lightness(with);
-        let after = |lost: f64| Self {
-            eumelanin: self.eumelanin * (-lost).exp(),
-            pheomelanin: self.pheomelanin * (-with.resistance * lost).exp(),
-        };
-        // Lightness rises with every bit lost; the widest case, black to 12 at the slowest rate, needs less than 64.
-        let (mut low, mut high) = (0.0, 64.0);
-        for _ in 0..40 {
-            let middle = f64::midpoint(low, high);
-            if after(middle).lightness(with) < wanted { low = middle } else { high = middle }
+    /// A dose d leaves exp(-d) of the eumelanin, turns what it took into oxidised melanin, and takes that and pheomelanin
+    /// at their own rates: two steps in a row, as is published for bleaching.
+    pub(crate) fn lightened(from: Level, to: Level, model: &Model) -> Self {
+        let start = Self::natural(from, model);
+        if to <= from {
+            return start;
         }
-        if self.lightness(with) >= wanted { self } else { after(high) }
+        let (wanted, _) = model.fibre.luminance(&Self::natural(to, model).absorption(model), &Bands::ZERO);
+        let (target, _) = model.fibre.depth(wanted);
+        let guess = 1.3 * LN_2 * (to - from).levels() / model.with.levels_per_halving;
+        // Depth falls with every bit lost; the widest case, black to 12, needs less than 64.
+        let dose = solve(guess, 0.0, 64.0, |dose| {
+            let (left, change) = (start.after(dose, model), start.change(dose, model));
+            let (luminance, slope) = model.fibre.luminance(&left.absorption(model), &change.absorption(model));
+            let (depth, steepness) = model.fibre.depth(luminance);
+            (depth - target, steepness * slope)
+        });
+        start.after(dose, model)
     }
 
-    pub fn absorption(self) -> Absorption {
-        EUMELANIN * self.eumelanin + PHEOMELANIN * self.pheomelanin
+    /// What a dose of lightener leaves of natural pigment.
+    fn after(self, dose: f64, model: &Model) -> Self {
+        let (with, left) = (&model.with, (-dose).exp());
+        let formed = with.oxidised * self.eumelanin * ((-with.survival * dose).exp() - left) / (1.0 - with.survival);
+        Self {
+            eumelanin: self.eumelanin * left,
+            pheomelanin: self.pheomelanin * (-with.resistance * dose).exp(),
+            oxidised: formed,
+        }
     }
 
-    fn lightness(self, with: &Assumptions) -> f64 {
-        lab_of_linear(self.absorption().reflectance(with)).l()
+    /// How that changes with the dose.
+    fn change(self, dose: f64, model: &Model) -> Self {
+        let (with, left) = (&model.with, (-dose).exp());
+        let gone = (-with.survival * dose).exp();
+        Self {
+            eumelanin: -self.eumelanin * left,
+            pheomelanin: -with.resistance * self.pheomelanin * (-with.resistance * dose).exp(),
+            oxidised: with.oxidised * self.eumelanin * (left - with.survival * gone) / (1.0 - with.survival),
+        }
+    }
+
+    /// How much light it takes at each wavelength; absorptions add up.
+    pub(crate) fn absorption(self, model: &Model) -> Bands {
+        *EUMELANIN * self.eumelanin + *PHEOMELANIN * self.pheomelanin + model.oxidised * self.oxidised
     }
 }
 
@@ -62,28 +90,13 @@ mod tests {
     use super::*;
     use crate::colour::assumptions::ENSEMBLE;
 
-    // Source: Physically Based Rendering, 4th ed., Fig. 9.47: absorptions printed for black, brown and blond hair, to two
-    // decimals, as those of eumelanin at 8.0, 2.0 and 0.143.
+    // Source: Jacques, optical absorption of melanin: 1.70e12 nm^-3.48 per cm in the interior of a skin melanosome; 993.7,
+    // 494.3 and 276.4 per cm at 450, 550 and 650 nm. Only the shape is used.
     #[test]
-    fn absorptions_are_those_printed_for_hair() {
-        let printed = [(8.0, [3.35, 5.58, 10.96]), (2.0, [0.84, 1.39, 2.74]), (0.143, [0.06, 0.10, 0.20])];
-        for (eumelanin, want) in printed {
-            let Absorption(got) = Melanin { eumelanin, pheomelanin: 0.0 }.absorption();
-            for (got, want) in got.into_iter().zip(want) {
-                assert!((got - want).abs() < 0.0051, "{eumelanin}: got {got}, want {want}");
-            }
-        }
-    }
-
-    // Source: the same; that they stand for levels 1, 4 and about 9.7 is assumed.
-    #[test]
-    fn black_brown_and_blond_have_the_printed_concentrations() -> Result<(), crate::colour::InvalidLevel> {
-        for (level, want) in [(1.0, 8.0), (4.0, 2.0), (9.7, 0.143)] {
-            let got = Melanin::natural(Level::new(level)?, &ENSEMBLE[0]);
-            let total = got.eumelanin + got.pheomelanin;
-            assert!((total / want - 1.0).abs() < 0.01, "level {level}: {total}, printed {want}");
-        }
-        Ok(())
+    fn eumelanin_falls_as_published_for_melanosomes() {
+        let at = |nm: f64| EUMELANIN.0.map(|lanes| lanes.to_array()).concat()[((nm - 400.0) / 10.0) as usize];
+        assert!((at(550.0) - 1.0).abs() < 1e-12);
+        assert!((at(450.0) - 993.7 / 494.3).abs() < 5e-4 && (at(650.0) - 276.4 / 494.3).abs() < 5e-4);
     }
 
     // Source: Borges et al., Anal. Biochem. 290:116, 2001 (1 to 5 %) and Pigment Cell Melanoma Res., doi

@@ -197,6 +197,10 @@ impl Xyz {
         Ok(Self { x, y, z, white })
     }
 
+    pub(crate) const fn raw([x, y, z]: [f64; 3], white: White) -> Self {
+        Self { x, y, z, white }
+    }
+
     /// X, Y, Z.
     #[must_use]
     pub const fn to_array(self) -> [f64; 3] {
@@ -260,4 +264,14 @@ impl fmt::Display for Lch {
         let Self { l, c, h, white } = self;
         write!(f, "L* {l:.digits$}, C* {c:.digits$}, h {h:.digits$} degrees ({white})")
     }
+}
+
+/// CIELAB of tristimulus values for D65 and 10 degrees.
+pub(crate) fn lab_of(xyz: [f64; 3]) -> Lab {
+    Xyz::raw(xyz, White::D65TenDegree).lab()
+}
+
+/// Tristimulus values for D65 and 10 degrees.
+pub(crate) fn xyz_of(lab: Lab) -> [f64; 3] {
+    lab.adapted_to(White::D65TenDegree).xyz().to_array()
 }

@@ -1,5 +1,5 @@
 use super::{Lab, White, white::TwoDegree};
-use palette::{LinSrgb, Srgb as Encoded, convert::FromColorUnclamped};
+use palette::{Srgb as Encoded, convert::FromColorUnclamped};
 use std::{fmt, str::FromStr};
 
 /// A colour for a screen: sRGB with 8 bits for each channel.
@@ -49,20 +49,6 @@ impl Srgb {
         let lab = palette::Lab::<TwoDegree, f64>::from_color_unclamped(encoded.into_linear());
         Lab::raw(lab.l, lab.a, lab.b, White::D65TwoDegree)
     }
-}
-
-/// CIELAB of a linear light in the primaries of sRGB.
-pub(crate) fn lab_of_linear(rgb: [f64; 3]) -> Lab {
-    let [red, green, blue] = rgb;
-    let lab: palette::Lab<TwoDegree, f64> = FromColorUnclamped::from_color_unclamped(LinSrgb::new(red, green, blue));
-    Lab::raw(lab.l, lab.a, lab.b, White::D65TwoDegree)
-}
-
-/// The linear light in the primaries of sRGB that has these coordinates; channels may fall outside 0 to 1.
-pub(crate) fn linear_of_lab(lab: Lab) -> [f64; 3] {
-    let [x, y, z] = lab.adapted_to(White::D65TwoDegree).xyz().to_array();
-    let rgb: LinSrgb<f64> = FromColorUnclamped::from_color_unclamped(palette::Xyz::<TwoDegree, f64>::new(x, y, z));
-    [rgb.red, rgb.green, rgb.blue]
 }
 
 impl fmt::Display for Srgb {

@@ -1,10 +1,11 @@
 use super::{
     Chroma, Difference, Hue, Lab, Level, Lightness, Redness, Shade, Srgb, Tone, White, Yellowness,
-    absorption::Absorption,
-    assumptions::{Assumptions, ENSEMBLE, SETS},
+    assumptions::SETS,
+    bands::Bands,
     dye::deposit,
+    fibre::{MODELS, Model},
     pigment::Melanin,
-    srgb::{lab_of_linear, linear_of_lab},
+    space::{lab_of, xyz_of},
 };
 use crate::{
     quantity::{Quantity, Share},
@@ -30,59 +31,71 @@ use std::fmt;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Swatch {
-    /// Linear sRGB reflectance under each set of assumptions, the best first.
+    /// X, Y, Z for D65 and 10 degrees under each set of assumptions, the best first.
     pub(crate) samples: [[f64; 3]; SETS],
     measured: Option<Lab>,
+    basis: Basis,
 }
 
 impl Swatch {
     /// The words that go with every modelled colour.
     pub const NOTICE: &'static str = "model, not a photograph";
 
-    fn of(absorption: impl Fn(&Assumptions) -> Absorption) -> Self {
-        Self { samples: ENSEMBLE.map(|with| absorption(&with).reflectance(&with)), measured: None }
+    fn of(absorption: impl Fn(&Model) -> Bands) -> Self {
+        Self::modelled(MODELS.each_ref().map(|model| model.fibre.xyz(&absorption(model))))
     }
 
     /// A modelled colour from its samples.
     pub(crate) const fn modelled(samples: [[f64; 3]; SETS]) -> Self {
-        Self { samples, measured: None }
+        Self { samples, measured: None, basis: Basis::Assumed }
+    }
+
+    /// A colour that somebody named, from its samples.
+    pub(crate) const fn stated(samples: [[f64; 3]; SETS]) -> Self {
+        Self { samples, measured: None, basis: Basis::Stated }
+    }
+
+    /// X, Y, Z of the best estimate.
+    pub(crate) const fn best_sample(&self) -> [f64; 3] {
+        let [best, ..] = self.samples;
+        best
     }
 
     /// Natural hair of a level.
     #[must_use]
     pub fn natural(level: Level) -> Self {
-        Self::of(|with| Melanin::natural(level, with).absorption())
+        Self::of(|model| Melanin::natural(level, model).absorption(model))
     }
 
     /// White hair: no pigment, the slight yellow of keratin.
     #[must_use]
     pub fn white() -> Self {
-        Self::of(|_| Melanin::NONE.absorption())
+        Self::of(|model| Melanin::NONE.absorption(model))
     }
 
     /// Hair of natural level `from` lightened until it is as light as natural `to`: eumelanin goes first, so the colour
     /// is warmer than natural hair of that level. Hair that is already that light stays as it is.
     #[must_use]
     pub fn lightened(from: Level, to: Level) -> Self {
-        Self::of(|with| Melanin::natural(from, with).lightened_to(to, with).absorption())
+        Self::of(|model| Melanin::lightened(from, to, model).absorption(model))
     }
 
     /// What a shade shows on white hair at full strength.
     #[must_use]
     pub fn of_shade(shade: &Shade) -> Self {
-        Self::of(|with| shade.deposit(with))
+        Self::of(|model| shade.deposit(model))
     }
 
     /// The look of a level and a tone, as a shade of that level and tone shows it on white hair.
     #[must_use]
     pub fn of_look(level: Level, tone: &Tone) -> Self {
-        Self::of(|with| deposit(level, tone, with))
+        Self::of(|model| deposit(level, tone, model))
     }
 
     /// A colour measured on the hair itself. It has no bounds but those of the instrument.
     #[must_use]
     pub fn measured(lab: Lab) -> Self {
-        Self { samples: [linear_of_lab(lab); SETS], measured: Some(lab) }
+        Self { samples: [xyz_of(lab); SETS], measured: Some(lab), basis: Basis::Measured }
     }
 
     /// Strands of two colours side by side, seen from far enough that they merge: their light adds up.
@@ -98,17 +111,17 @@ impl Swatch {
             }
         }
         let measured = match (self.measured, other.measured) {
-            (Some(_), Some(_)) => samples.first().map(|best| lab_of_linear(*best)),
+            (Some(_), Some(_)) => samples.first().map(|best| lab_of(*best)),
             _ => None,
         };
-        Self { samples, measured }
+        Self { samples, measured, basis: self.basis.weaker(other.basis) }
     }
 
-    /// The best estimate in CIELAB (D65, 2 degrees unless measured otherwise).
+    /// The best estimate in CIELAB (D65, 10 degrees unless measured otherwise).
     #[must_use]
     pub fn lab(&self) -> Lab {
         let [best, ..] = self.samples;
-        self.measured.unwrap_or_else(|| lab_of_linear(best))
+        self.measured.unwrap_or_else(|| lab_of(best))
     }
 
     /// L\* with its bounds over the assumptions of the model.
@@ -138,7 +151,7 @@ impl Swatch {
     /// A coordinate of the best estimate, widened to that of every set of assumptions.
     fn bounded<Q: Copy + PartialOrd>(&self, of: impl Fn(Lab) -> Q) -> Interval<Q> {
         let white = self.lab().white();
-        let all = self.samples.iter().map(|sample| of(lab_of_linear(*sample).adapted_to(white)));
+        let all = self.samples.iter().map(|sample| of(lab_of(*sample).adapted_to(white)));
         let best = Interval::exact(of(self.lab()));
         if self.measured.is_some() { best } else { all.fold(best, |all, one| all.widened_to(Interval::exact(one))) }
     }
@@ -155,23 +168,28 @@ impl Swatch {
         Srgb::nearest(self.lab()).0
     }
 
-    /// From this colour to the other, both for D65 and 2 degrees.
+    /// From this colour to the other, both for D65 and 10 degrees.
     #[must_use]
     pub fn difference_to(&self, other: &Self) -> Difference {
-        let at = |swatch: &Self| swatch.lab().adapted_to(White::D65TwoDegree);
+        let at = |swatch: &Self| swatch.lab().adapted_to(White::D65TenDegree);
         Difference::of(at(self), at(other))
     }
 
-    /// Measured, or assumed: the model rests on published absorptions but assumes how much pigment a level has.
+    /// Measured, named by somebody, or assumed: the model rests on published absorptions but assumes how much pigment a
+    /// level has.
     #[must_use]
     pub const fn basis(&self) -> Basis {
-        if self.measured.is_some() { Basis::Measured } else { Basis::Assumed }
+        self.basis
     }
 
     /// The words to show beside the colour.
     #[must_use]
     pub const fn notice(&self) -> &'static str {
-        if self.measured.is_some() { "shown from a measurement; a screen is not hair" } else { Self::NOTICE }
+        match self.basis {
+            Basis::Measured => "shown from a measurement; a screen is not hair",
+            Basis::Stated => "as named by eye, not a photograph",
+            _ => Self::NOTICE,
+        }
     }
 }
 

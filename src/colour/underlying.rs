@@ -14,6 +14,8 @@ choice! {
         Dark = "dark",
         /// Strong.
         Strong = "strong",
+        /// Weak for its level: less than the list expects.
+        Weak = "weak",
         /// Pale.
         Pale = "pale",
         /// Very pale: a very dilute neutralising tone is enough.
@@ -103,6 +105,22 @@ pub fn underlying_pigment(level: Level) -> Sourced<UnderlyingPigment> {
 }
 
 impl UnderlyingPigment {
+    /// The words of the list alone, such as `orange to yellow-orange`.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Level, underlying_pigment};
+    ///
+    /// assert_eq!(underlying_pigment(Level::new(9.0)?).value.shown(), "pale yellow");
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
+    #[must_use]
+    pub fn shown(&self) -> String {
+        let (darker, lighter) = self.words;
+        if darker == lighter { darker.to_owned() } else { format!("{darker} to {lighter}") }
+    }
+
     /// How much shows, as a model with bounds: hair of a natural level lightened to this one. Its
     /// [`chroma`](Swatch::chroma) is the strength of the warmth that a toner meets.
     #[must_use]

@@ -1,69 +1,133 @@
 use super::{Exposed, predictor::Predictor};
 use crate::{
-    colour::{Shade, lab_of_linear},
-    quantity::Share,
+    colour::{Chroma, Lab, Level, MODELS, Melanin, Shade, White, lab_of},
+    finding::{Finding, Reason, Rule, Verdict},
+    quantity::{Mass, Quantity, Share},
     source::{Basis, Interval},
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// How much of a neutralising shade balances the exposed warmth, in a mix with a carrier shade.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct NeutralisingDose {
-    /// Share of the neutralising shade that leaves the least chroma, with its bounds over the assumptions of the model.
-    /// More than the best estimate over-neutralises by the model; more than the upper bound under all assumptions.
-    pub balance: Interval<Share>,
-    /// Chroma before toning, best estimate.
-    pub chroma_before: f64,
-    /// Chroma under the carrier alone, best estimate.
-    pub chroma_without: f64,
-    /// Chroma left at balance, best estimate; what is left cannot be removed with this shade.
-    pub chroma_left: f64,
+    /// Share of the neutralising shade that brings the hair nearest to natural hair as light as it is then, with its bounds
+    /// over the assumptions of the model. More than the best estimate over-tones by the model; more than the upper bound
+    /// under all assumptions.
+    #[serde(rename = "share_percent")]
+    pub share: Interval<Share>,
+    /// The same in a bowl of shades.
+    #[serde(rename = "mass_g")]
+    pub mass: Interval<Mass>,
+    /// Warmth before toning: CIELAB a\* and b\* away from natural hair as light as this.
+    pub warmth_before: Interval<Chroma>,
+    /// Warmth under the carrier alone.
+    pub warmth_without: Interval<Chroma>,
+    /// Warmth that is left at this share; it cannot be taken away with these shades.
+    pub warmth_left: Interval<Chroma>,
     /// The basis: assumed.
     pub basis: Basis,
+    /// What follows for the bowl.
+    pub finding: Finding,
 }
 
-/// The dose of `neutraliser` in a mix with `carrier` (a neutral or clear shade) that brings the exposed pigment closest
-/// to grey.
+/// The dose of `neutraliser` in a bowl with `carrier` (a neutral or clear shade) that takes the exposed warmth down to that
+/// of natural hair: by level, by how strong the pigment shows, and by what each shade deposits.
 ///
 /// # Example
 ///
 /// ```
 /// use foilwork::{
 ///     colour::{Hue, Level, Shade, Tone},
+///     quantity::Mass,
 ///     toner::{Exposed, neutralising_dose},
 /// };
 ///
 /// let level = Level::new(9.0)?;
-/// let violet = Shade::new("9-7", level, Tone::of(Hue::Violet))?;
-/// let neutral = Shade::new("9-0", level, Tone::neutral())?;
-/// let dose = neutralising_dose(&Exposed::lightened(Level::new(5.0)?, level), &violet, &neutral);
-/// assert!(dose.chroma_left < dose.chroma_before);
+/// let violet = Shade::new("J9-mist", level, Tone::of(Hue::Violet))?;
+/// let neutral = Shade::new("J9-plain", level, Tone::neutral())?;
+/// let hair = Exposed::lightened(Level::new(5.0)?, level);
+/// let dose = neutralising_dose(&hair, &violet, &neutral, Mass::from_g(30.0)?);
+/// assert!(dose.warmth_left.best() < dose.warmth_without.best());
+/// assert!(dose.mass.best() <= Mass::from_g(30.0)?);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade) -> NeutralisingDose {
+pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade, bowl: Mass) -> NeutralisingDose {
     let predictors = Predictor::all(exposed, &[neutraliser, carrier]);
-    let balances: Vec<_> = predictors.iter().map(balance).collect();
-    let (best, chroma_left) = balances.first().copied().unwrap_or((Share::NONE, 0.0));
-    let widen = |all: Interval<Share>, (share, _): &(Share, f64)| all.widened_to(Interval::exact(*share));
-    let balance = balances.iter().fold(Interval::exact(best), widen);
+    let untoned = Predictor::all(exposed, &[]);
+    let locus: Vec<Vec<Lab>> = (0..predictors.len()).map(natural_hair).collect();
+    let each: Vec<Found> =
+        predictors.iter().zip(&untoned).zip(&locus).map(|((with, bare), locus)| Found::of(with, bare, locus)).collect();
+    let share = bounded(&each, |found| found.share);
+    let mass = share.map(|share| bowl.times(share.fraction()).unwrap_or(bowl));
+    let [low, best, high] = mass.to_array().map(Mass::g);
+    let text = format!(
+        "{best:.1} g of {} in {} of shades ({low:.1} to {high:.1} g) takes the warmth away; more over-tones, so start low and \
+         watch it on a strand",
+        neutraliser.code(),
+        bowl
+    );
     NeutralisingDose {
-        balance,
-        chroma_before: exposed.look().lab().chroma(),
-        chroma_without: predictors.first().map_or(0.0, |predictor| chroma(predictor, Share::NONE)),
-        chroma_left,
+        share,
+        mass,
+        warmth_before: bounded(&each, |found| found.before),
+        warmth_without: bounded(&each, |found| found.without),
+        warmth_left: bounded(&each, |found| found.left),
         basis: Basis::Assumed,
+        finding: Finding::new(Rule::OverNeutralising, Verdict::Note, text, Reason::assumed()),
     }
 }
 
-/// The share, to 1 %, that leaves the least chroma, and that chroma.
-fn balance(predictor: &Predictor) -> (Share, f64) {
-    (0..=100)
-        .filter_map(|percent| Share::from_percent(f64::from(percent)).ok())
-        .map(|share| (share, chroma(predictor, share)))
-        .fold((Share::NONE, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best })
+/// What one set of assumptions gives.
+struct Found {
+    share: Share,
+    before: Chroma,
+    without: Chroma,
+    left: Chroma,
 }
 
-/// Chroma of the hair under a mix with this share of the first shade, the rest being the second.
-fn chroma(predictor: &Predictor, share: Share) -> f64 {
-    lab_of_linear(predictor.toned([(0, share.fraction()), (1, 1.0 - share.fraction())])).chroma()
+impl Found {
+    fn of(with: &Predictor, bare: &Predictor, locus: &[Lab]) -> Self {
+        let at = |share: f64| warmth(lab_of(with.toned([(0, share), (1, 1.0 - share)])), locus);
+        // The warmth falls to a single least value and rises again: to 1 %, which no scale and no eye tells.
+        let steps = (0..=100).map(|percent| (percent, at(f64::from(percent) / 100.0)));
+        let (percent, left) = steps.fold((0, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best });
+        Self {
+            share: Share::nearest(f64::from(percent)),
+            before: Chroma::nearest(warmth(lab_of(bare.toned([])), locus)),
+            without: Chroma::nearest(at(0.0)),
+            left: Chroma::nearest(left),
+        }
+    }
+}
+
+fn bounded<Q: Copy + PartialOrd + Quantity>(each: &[Found], of: impl Fn(&Found) -> Q) -> Interval<Q> {
+    let best = Interval::exact(each.first().map_or(Q::MIN, &of));
+    each.iter().fold(best, |all, one| all.widened_to(Interval::exact(of(one))))
+}
+
+/// Natural hair from dark to light under a set of assumptions.
+fn natural_hair(set: usize) -> Vec<Lab> {
+    let Some(model) = MODELS.get(set) else { return Vec::new() };
+    let look = |quarter: i32| {
+        let level = Level::clamped(1.0 + f64::from(quarter) / 4.0);
+        lab_of(model.fibre.xyz(&Melanin::natural(level, model).absorption(model)))
+    };
+    (0..=44).map(look).collect()
+}
+
+/// How far a colour lies from natural hair as light as it, in a\* and b\*.
+fn warmth(lab: Lab, locus: &[Lab]) -> f64 {
+    let lab = lab.adapted_to(White::D65TenDegree);
+    let between = locus.iter().zip(locus.iter().skip(1)).find(|(_, lighter)| lab.l() <= lighter.l());
+    let (dark, light) = match (between, locus.last()) {
+        (Some((dark, light)), _) => (*dark, *light),
+        (None, Some(last)) => (*last, *last),
+        (None, None) => return lab.chroma(),
+    };
+    let span = light.l() - dark.l();
+    let part = if span > 0.0 { ((lab.l() - dark.l()) / span).clamp(0.0, 1.0) } else { 0.0 };
+    let (a, b) = (dark.a() + part * (light.a() - dark.a()), dark.b() + part * (light.b() - dark.b()));
+    (lab.a() - a).hypot(lab.b() - b)
 }

@@ -1,14 +1,36 @@
 use crate::{
     choice::choice,
-    colour::{Lab, Level, Swatch},
+    colour::{
+        Bands, Fibre, Lab, Level, MODELS, Melanin, SeenPigment, Swatch, UnderlyingPigment, spectrum_of,
+        underlying_pigment,
+    },
+    quantity::Share,
+    source::Interval,
 };
 
-/// The hair a toner is put on: how it looks and how light it is.
+/// The hair a toner is put on: how it looks, how light it is, and how that is known.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Exposed {
     look: Swatch,
     level: Level,
     porosity: Porosity,
+    start: Start,
+    natural: Option<Level>,
+    seen: Option<SeenPigment>,
+}
+
+choice! {
+    /// How the hair before toning is known, most trusted first.
+    Start: "start" {
+        /// Measured on the hair.
+        Measured = "measured",
+        /// Named by eye: a hue and how strong it looks.
+        Seen = "seen" => "as seen",
+        /// Modelled from the natural level and the level it was lifted to.
+        Modelled = "modelled",
+        /// White hair, without pigment.
+        White = "white" => "white hair",
+    }
 }
 
 choice! {
@@ -23,20 +45,134 @@ choice! {
     }
 }
 
+/// How much more porous hair takes up in the same time (assumed; published diffusion of dye is 2.7 to 12.6 times as fast
+/// in bleached hair, and uptake goes with its square root).
+const POROUS_UPTAKE: f64 = 1.5;
+
+impl Porosity {
+    /// The time that leaves the same deposit as on unremarkable hair, as a share of its time. Uptake goes with the square
+    /// root of time.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::toner::Porosity;
+    ///
+    /// let time = Porosity::Porous.time();
+    /// assert!(time.low().percent() < 45.0 && 44.0 < time.best().percent() && time.high().percent() == 100.0);
+    /// ```
+    ///
+    /// # Source
+    ///
+    /// [`DYE_DIFFUSION`](crate::source::citations::colour::DYE_DIFFUSION); which porosity a head has is assumed.
+    #[must_use]
+    pub fn time(self) -> Interval<Share> {
+        let share = |uptake: f64| Share::from_fraction(1.0 / (uptake * uptake)).unwrap_or(Share::ALL);
+        match self {
+            Self::Porous => Interval::ordered(share(3.5), share(POROUS_UPTAKE), Share::ALL),
+            Self::Normal => Interval::exact(Share::ALL),
+        }
+    }
+
+    /// Share of a shade's full depth that is taken up.
+    const fn of(self, uptake: f64) -> f64 {
+        match self {
+            Self::Normal => uptake,
+            Self::Porous => (uptake * POROUS_UPTAKE).min(1.0),
+        }
+    }
+}
+
 impl Exposed {
     /// Hair of a natural level, lightened to another: modelled.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, toner::{Exposed, Start}};
+    ///
+    /// let hair = Exposed::lightened(Level::new(4.0)?, Level::new(8.0)?);
+    /// assert_eq!(hair.start(), Start::Modelled);
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
     #[must_use]
     pub fn lightened(natural: Level, lifted: Level) -> Self {
-        Self { look: Swatch::lightened(natural, lifted), level: lifted, porosity: Porosity::Normal }
+        let look = Swatch::lightened(natural, lifted);
+        Self {
+            look,
+            level: lifted,
+            porosity: Porosity::Normal,
+            start: Start::Modelled,
+            natural: Some(natural),
+            seen: None,
+        }
     }
 
     /// Hair that was measured, and the level it was read as.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Lab, Level, White}, toner::Exposed};
+    ///
+    /// let hair = Exposed::measured(Lab::new(57.0, 5.0, 28.0, White::D65TenDegree)?, Level::new(9.0)?);
+    /// assert_eq!(hair.look().lab().l(), 57.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn measured(lab: Lab, level: Level) -> Self {
-        Self { look: Swatch::measured(lab), level, porosity: Porosity::Normal }
+        let look = Swatch::measured(lab);
+        Self { look, level, porosity: Porosity::Normal, start: Start::Measured, natural: None, seen: None }
+    }
+
+    /// Hair whose exposed pigment was named by eye, and the level it was read as.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, toner::Exposed};
+    ///
+    /// let hair = Exposed::seen("pale yellow".parse()?, Level::new(9.0)?);
+    /// assert!(hair.look().lab().b() > 15.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn seen(pigment: SeenPigment, level: Level) -> Self {
+        let look = pigment.look(level);
+        Self { look, level, porosity: Porosity::Normal, start: Start::Seen, natural: None, seen: Some(pigment) }
+    }
+
+    /// White hair: a shade gives its own level there.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::toner::{Exposed, Start};
+    ///
+    /// assert_eq!(Exposed::white().start(), Start::White);
+    /// ```
+    #[must_use]
+    pub fn white() -> Self {
+        let look = Swatch::white();
+        Self {
+            look,
+            level: Level::LIGHTEST,
+            porosity: Porosity::Normal,
+            start: Start::White,
+            natural: None,
+            seen: None,
+        }
     }
 
     /// The same hair, known to be porous or not.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::toner::{Exposed, Porosity};
+    ///
+    /// assert_eq!(Exposed::white().with_porosity(Porosity::Porous).porosity(), Porosity::Porous);
+    /// ```
     #[must_use]
     pub const fn with_porosity(self, porosity: Porosity) -> Self {
         Self { porosity, ..self }
@@ -58,5 +194,52 @@ impl Exposed {
     #[must_use]
     pub const fn porosity(&self) -> Porosity {
         self.porosity
+    }
+
+    /// How it is known.
+    #[must_use]
+    pub const fn start(&self) -> Start {
+        self.start
+    }
+
+    /// The warmth that somebody saw in it, or that the trade's list names when nobody looked; none where it was measured.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Hue, Level}, toner::Exposed};
+    ///
+    /// let hair = Exposed::lightened(Level::new(3.0)?, Level::new(6.0)?);
+    /// assert_eq!(hair.listed_warmth().map(|warmth| warmth.exposed.0), Some(Hue::Orange));
+    /// assert_eq!(Exposed::white().listed_warmth(), None);
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
+    #[must_use]
+    pub fn listed_warmth(&self) -> Option<UnderlyingPigment> {
+        match (self.start, self.seen) {
+            (Start::Seen, Some(seen)) => Some(seen.listed(self.level)),
+            (Start::Modelled, _) if self.natural.is_none_or(|natural| natural < self.level) => {
+                Some(underlying_pigment(self.level).value).filter(|pigment| pigment.neutraliser.is_some())
+            }
+            _ => None,
+        }
+    }
+
+    /// The pigment in it and the fibre around it under a set of assumptions, and how much of a shade it takes up.
+    pub(super) fn behind(&self, set: usize) -> Option<(Bands, Fibre, f64)> {
+        let model = MODELS.get(set)?;
+        let uptake = match self.start {
+            // On white hair and left to its full time a shade gives its own level; less is left to chance.
+            Start::White => (0.6 + 0.8 * model.with.uptake).min(1.0),
+            _ => self.porosity.of(model.with.uptake),
+        };
+        let (hair, fibre) = match (self.start, self.natural) {
+            (Start::Modelled, Some(natural)) => {
+                (Melanin::lightened(natural, self.level, model).absorption(model), model.fibre)
+            }
+            (Start::White, _) => (Bands::ZERO, model.fibre),
+            _ => model.fibre.behind(&spectrum_of(*self.look.samples.get(set)?, &model.fibre)),
+        };
+        Some((hair, fibre, uptake))
     }
 }

@@ -1,6 +1,7 @@
+use super::search::WORTH_A_SHADE;
 use crate::{
     choice::choice,
-    colour::{Difference, Level, Swatch, Tone},
+    colour::{Difference, Level, Swatch, Tone, UnderlyingPigment},
     finding::Finding,
     quantity::{Mass, Share},
 };
@@ -44,6 +45,8 @@ choice! {
         NearestOnly = "nearest-only" => "nearest only",
         /// The hair is nearer to the target untoned than under any mix of these shades.
         AlreadyNearer = "already-nearer" => "already nearer",
+        /// Untoned hair and the mix are nearer to each other than the model can tell: the trade's list and a strand decide.
+        TooCloseToTell = "too-close-to-tell" => "too close to tell",
     }
 }
 
@@ -52,6 +55,8 @@ choice! {
 pub struct TonerAnswer {
     /// Whether the target is reached.
     pub outcome: Outcome,
+    /// The warmth that the trade's list names and the mix is chosen against.
+    pub against: Option<UnderlyingPigment>,
     /// The colour asked for.
     pub target: Swatch,
     /// From the untoned hair to the target.
@@ -64,19 +69,62 @@ pub struct TonerAnswer {
     pub findings: Vec<Finding>,
 }
 
+impl TonerMix {
+    /// What mixes are ranked by: CIEDE2000 to the target, and what each further shade must be worth.
+    pub(super) fn cost(&self) -> f64 {
+        self.residual.ciede2000 + WORTH_A_SHADE * self.parts.len() as f64
+    }
+}
+
 impl TonerAnswer {
-    /// The answer in one sentence.
+    /// The answer in one sentence: what against what, then the grams, then what the prediction is worth.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{
+    ///     colour::{Hue, Level, Shade, Tone},
+    ///     quantity::Mass,
+    ///     toner::{Exposed, Target, TonerRequest, find_toner},
+    /// };
+    ///
+    /// let (level, lifted) = (Level::new(6.0)?, Level::new(8.0)?);
+    /// let shade = Shade::new("J6-plain", level, Tone::neutral())?;
+    /// let answer = find_toner(&TonerRequest {
+    ///     exposed: Exposed::lightened(Level::new(3.0)?, lifted),
+    ///     target: Target::Look { level, tone: Tone::neutral() },
+    ///     shades: vec![&shade],
+    ///     most_shades: 1,
+    ///     bowl: Mass::from_g(30.0)?,
+    ///     division: Mass::from_g(1.0)?,
+    /// })?;
+    /// assert!(answer.summary().contains("30 g of J6-plain"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn summary(&self) -> String {
         let (mix, left, before) = (self.best.recipe(), self.best.residual, self.before.ciede2000);
+        let error = self.best.predicted.uncertainty();
+        let against = match (self.against, self.best.tone.main_hue()) {
+            (Some(warmth), Some(hue)) => format!("{hue} against {}: ", warmth.shown()),
+            _ => String::new(),
+        };
         match self.outcome {
-            Outcome::Reached => format!("{mix}: predicted within {left} of the target"),
+            Outcome::Reached => {
+                format!("{against}{mix}: predicted within {left} of the target, give or take {error:.0}")
+            }
             Outcome::NearestOnly => format!(
-                "cannot be reached from these shades, nearest is {mix}: from the prediction the target is still {left} away"
+                "{against}cannot be reached from these shades, nearest is {mix}: from the prediction the target is still \
+                 {left} away, give or take {error:.0}"
             ),
             Outcome::AlreadyNearer => format!(
                 "leave it: untoned hair is {before:.1} from the target, and {mix}, the nearest of these shades, would leave \
                  it {:.1} away",
+                left.ciede2000
+            ),
+            Outcome::TooCloseToTell => format!(
+                "{against}{mix}: predicted {:.1} from the target, untoned hair {before:.1}; the model may be off by \
+                 {error:.0} and cannot tell the two apart, a strand test decides",
                 left.ciede2000
             ),
         }

@@ -8,6 +8,7 @@ mod dose;
 mod exposed;
 mod find;
 mod html;
+mod known;
 mod mix;
 mod predictor;
 mod request;
@@ -16,8 +17,9 @@ mod search;
 mod target;
 
 pub use dose::{NeutralisingDose, neutralising_dose};
-pub use exposed::{Exposed, Porosity};
+pub use exposed::{Exposed, Porosity, Start};
 pub use find::find_toner;
+pub use known::{KnownStart, StartError};
 pub use mix::{MixPart, Outcome, TonerAnswer, TonerMix};
 pub use request::{TonerError, TonerRequest};
 pub use target::Target;

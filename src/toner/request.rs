@@ -1,5 +1,8 @@
 use super::{Exposed, Target, search};
-use crate::{colour::Shade, quantity::Mass};
+use crate::{
+    colour::{Level, Shade},
+    quantity::{Mass, Share},
+};
 
 /// What to look for, among what, and how finely it can be weighed.
 #[derive(Debug, Clone)]
@@ -25,6 +28,15 @@ pub enum TonerError {
     /// Nothing to choose from.
     #[error("no shades to choose from: give at least one shade of the chart")]
     NoShades,
+    /// A toner does not lighten.
+    #[error(
+        "every shade is lighter than the hair at {level}: a toner does not lighten (lift further, or give shades of \
+         {level} or darker)"
+    )]
+    AllLighter {
+        /// The level of the hair.
+        level: Level,
+    },
     /// More than anybody has on the shelf; the search would take long.
     #[error(
         "too many shades to search (got {got}): give at most {most} for mixes of up to {size}, for example those of \
@@ -89,5 +101,13 @@ impl TonerRequest<'_> {
         } else {
             Err(TonerError::Scale { bowl: self.bowl, division: self.division })
         }
+    }
+
+    /// The shades that may go on this hair: none lighter than it, but for clear ones, which only dilute.
+    pub(super) fn usable(&self) -> Result<Vec<&Shade>, TonerError> {
+        let level = self.exposed.level();
+        let usable = |shade: &&&Shade| shade.level() <= level || shade.strength() <= Share::NONE;
+        let shades: Vec<&Shade> = self.shades.iter().filter(usable).copied().collect();
+        if shades.is_empty() { Err(TonerError::AllLighter { level }) } else { Ok(shades) }
     }
 }

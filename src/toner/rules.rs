@@ -1,34 +1,42 @@
 //! Rules of the trade, held against a mix.
 
-use super::{Exposed, Porosity, TonerMix, TonerRequest};
+use super::{Exposed, Porosity, Start, TonerMix, TonerRequest};
 use crate::{
-    colour::{Hue, Lab, Swatch, White, lab_of_linear},
+    colour::{Hue, Lab, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
     source::COMMON_PRACTICE,
 };
 
 pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<Finding> {
     let exposed = &request.exposed;
-    let lighter = lighter_than_hair(request, mix).or_else(|| target_lighter(exposed, target));
-    [lighter, porosity(exposed, mix), over_neutralised(exposed, mix), cool_dose(exposed, mix)]
-        .into_iter()
-        .flatten()
-        .collect()
+    [
+        target_lighter(exposed, target),
+        much_darker(exposed, mix),
+        porosity(exposed, mix),
+        over_neutralised(exposed, mix),
+        cool_dose(exposed, mix),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
-/// A toner deposits: shades lighter than the hair add tone but no depth.
-fn lighter_than_hair(request: &TonerRequest<'_>, mix: &TonerMix) -> Option<Finding> {
-    let (hair, above) = (request.exposed.level(), mix.level - request.exposed.level());
-    if !above.is_lift() {
-        return None;
-    }
-    // Porous or pre-lightened hair is toned with shades one, at most two levels lighter.
-    let usual = request.exposed.porosity() == Porosity::Porous && above.levels() <= 2.0;
-    let verdict = if usual { Verdict::Note } else { Verdict::Warning };
-    let way_out = if usual { "usual on porous hair, which takes up more" } else { "a toner does not lighten" };
-    let text =
-        format!("the mix is {:.1} and the hair {hair}: {above:.1} than what it is put on ({way_out})", mix.level);
-    Some(Finding::new(Rule::TonerLevel, verdict, text, COMMON_PRACTICE))
+/// Levels that a toner may be darker than the hair before it is called colour rather than toner (common practice).
+const DARKER_LEVELS: f64 = 2.0;
+
+/// A toner that is much darker than the hair leaves it dark and flat.
+fn much_darker(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
+    let darker = exposed.level() - mix.level;
+    (exposed.start() != Start::White && darker.levels() > DARKER_LEVELS).then(|| {
+        let text = format!(
+            "the mix is {:.1} and the hair {}: {:.1} than what it is put on, which a toner should not be by more than 2 \
+             (choose lighter shades, or colour it with pre-pigmentation)",
+            mix.level,
+            exposed.level(),
+            -darker
+        );
+        Finding::new(Rule::TonerLevel, Verdict::Warning, text, COMMON_PRACTICE)
+    })
 }
 
 fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
@@ -43,13 +51,17 @@ fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
 
 fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     (exposed.porosity() == Porosity::Porous).then(|| {
+        let time = exposed.porosity().time();
         let darkest = mix.predicted.lightness().low().lab_l();
         Finding::new(
             Rule::Porosity,
             Verdict::Note,
             format!(
                 "porous hair takes up more: expect the darker end of the prediction, down to L* {darkest:.0} (shorten \
-                 the time, or choose one to two levels lighter; a strand test decides)"
+                 the time to about {:.0} of the usual, {:.0} to {:.0}, and watch it; a strand test decides)",
+                time.best(),
+                time.low(),
+                time.high()
             ),
             COMMON_PRACTICE,
         )
@@ -61,8 +73,8 @@ fn over_neutralised(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     let crossed =
         |before: Lab, after: Lab| after.chroma() > 1.0 && before.a() * after.a() + before.b() * after.b() < 0.0;
     let samples = exposed.look().samples.into_iter().zip(mix.predicted.samples);
-    let crossings = samples.filter(|(before, after)| crossed(lab_of_linear(*before), lab_of_linear(*after))).count();
-    let before = exposed.look().lab().adapted_to(White::D65TwoDegree);
+    let crossings = samples.filter(|(before, after)| crossed(lab_of(*before), lab_of(*after))).count();
+    let before = exposed.look().lab().adapted_to(White::D65TenDegree);
     let after = mix.predicted.lab();
     let certain = crossed(before, after);
     (crossings > 0).then(|| {

@@ -2,7 +2,7 @@
 
 use foilwork::{
     colour::{Hue, Lab, Level, Shade, Tone, White},
-    finding::{Rule, Verdict},
+    finding::{Finding, Rule, Verdict},
     quantity::{Mass, Share},
     reader::Format,
     shop::{self, Shop},
@@ -52,18 +52,30 @@ fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
     Ok(())
 }
 
+/// Common practice: a toner deposits; a shade lighter than the hair is never chosen, but for a clear one that dilutes.
 #[test]
-fn a_lighter_toner_is_a_caution_unless_the_hair_is_porous() -> Result<(), TonerError> {
-    let shades = [shade("10-0", 10.0, Tone::neutral())];
+fn shades_lighter_than_the_hair_are_left_out() -> Result<(), TonerError> {
+    let clear = shade("clear", 12.0, Tone::neutral()).with_strength(Share::NONE);
+    let shades = [shade("light", 10.0, Tone::neutral()), shade("own", 8.0, Tone::neutral()), clear];
     let hair = Exposed::lightened(level(5.0), level(8.5));
-    let verdict_of = |hair: Exposed| {
-        let answer = find_toner(&request(&shades, hair, neutral(8.0)))?;
-        let found = answer.findings.into_iter().find(|finding| finding.rule == Rule::TonerLevel);
-        Ok::<_, TonerError>(found.map(|finding| finding.verdict))
+    let answer = find_toner(&request(&shades, hair, neutral(8.0)))?;
+    let mixes = std::iter::once(&answer.best).chain(&answer.alternatives);
+    assert!(mixes.flat_map(|mix| &mix.parts).all(|part| part.code != "light"));
+    let refused = find_toner(&request(&shades[..1], hair, neutral(8.0)));
+    assert_eq!(refused.map(|_| ()), Err(TonerError::AllLighter { level: level(8.5) }));
+    Ok(())
+}
+
+/// Common practice: one to two levels darker tones, more than that colours.
+#[test]
+fn a_toner_three_levels_darker_is_a_caution() -> Result<(), TonerError> {
+    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let verdict_of = |lifted: f64| {
+        let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(lifted)), neutral(6.0)))?;
+        let darker = |finding: &&Finding| finding.rule == Rule::TonerLevel && finding.text.contains("darker");
+        Ok::<_, TonerError>(answer.findings.iter().find(darker).map(|finding| finding.verdict))
     };
-    assert_eq!(verdict_of(hair)?, Some(Verdict::Warning));
-    assert_eq!(verdict_of(hair.with_porosity(Porosity::Porous))?, Some(Verdict::Note));
-    assert_eq!(verdict_of(Exposed::lightened(level(5.0), level(10.0)))?, None);
+    assert_eq!((verdict_of(9.0)?, verdict_of(8.0)?), (Some(Verdict::Warning), None));
     Ok(())
 }
 
@@ -90,10 +102,12 @@ fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
     Ok(())
 }
 
+/// Measured hair of natural level 9 needs no neutral shade of level 9.
 #[test]
-fn hair_that_is_there_already_is_left_alone() -> Result<(), TonerError> {
+fn measured_hair_that_is_there_already_is_left_alone() -> Result<(), Box<dyn std::error::Error>> {
     let shades = [shade("9-0", 9.0, Tone::neutral())];
-    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), neutral(9.0)))?;
+    let there = Target::Look { level: level(9.0), tone: Tone::neutral() }.swatch().lab();
+    let answer = find_toner(&request(&shades, Exposed::measured(there, level(9.0)), neutral(9.0)))?;
     assert_eq!(answer.outcome, Outcome::AlreadyNearer);
     assert!(answer.summary().starts_with("leave it: untoned hair is 0."), "{}", answer.summary());
     Ok(())

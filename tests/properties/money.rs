@@ -3,7 +3,7 @@
 use foilwork::{
     business::{
         CommissionRule, CommissionTier, SalesMixItem, break_even, commission_pay,
-        list::{BusinessTerms, PackUse, ServiceLine, parse_csv, parse_json, price_services},
+        list::{PackUse, ServiceLine, parse_csv, parse_json, price_services},
         profit_at, sales_mix_target,
     },
     money::{
@@ -12,6 +12,10 @@ use foilwork::{
         price_from_margin, price_from_markup, supply_cost, take_tax_out,
     },
     quantity::{Duration, Mass},
+    shop::{
+        Shop,
+        shape::{ShopFile, TermsEntry},
+    },
     source::Basis,
 };
 use proptest::prelude::*;
@@ -272,21 +276,21 @@ proptest! {
         services in prop::collection::vec((1_i64..20_000, 1_u32..200_000, 0_u32..200_000, 1_u32..300, 0_u32..50, prop::option::of(1_i64..50_000)), 1..20),
         margin in 0_u32..60, tax in 0_u32..30,
     ) {
-        let terms = BusinessTerms {
-            currency: "EUR".into(),
-            wage_per_h: "17.35".into(),
-            on_costs_percent: Some("21.4".into()),
-            paid_h: "38".into(),
-            productive_h: "23.7".into(),
-            overhead: "48123.45".into(),
-            chairs: "4".into(),
-            productive_h_per_chair: "1170".into(),
-            margin_percent: Some(margin.to_string().into()),
-            tax_percent: Some(tax.to_string().into()),
-            card_percent: Some("1.49".into()),
-            ..BusinessTerms::default()
+        let terms = TermsEntry {
+            wage_per_h: Some("17.35".into()),
+            on_costs_percent: Some(21.4),
+            paid_h: Some(38.0),
+            productive_h: Some(23.7),
+            overhead: Some("48123.45".into()),
+            chairs: Some(4),
+            productive_h_per_chair: Some(1170.0),
+            margin_percent: Some(margin.into()),
+            tax_percent: Some(tax.into()),
+            card_percent: Some(1.49),
+            ..TermsEntry::default()
         };
-        let business = terms.check().unwrap();
+        let shop = ShopFile { currency: Some("EUR".into()), terms: Some(terms), ..ShopFile::default() };
+        let business = Shop::new(&shop).unwrap().business().unwrap();
         let eur = |minor| Money::from_minor(minor, business.currency);
         let grams = |centigrams: u32| Mass::from_g(f64::from(centigrams) / 100.0).unwrap();
         let list: Vec<_> = services

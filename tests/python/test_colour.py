@@ -166,8 +166,8 @@ def test_level_objects():
 
 def test_shades_of_the_demo_chart():
     shades = read_shades(CHART)
-    assert len(shades) == 12 and shades[2].code == "9-7" and shades[2].tones == [("violet", 100.0)]
-    with pytest.raises(foilwork.FoilworkError, match='line 5: shade "a": unknown hue "purple"'):
+    assert len(shades) == 12 and shades[2].code == "J9-mist" and shades[2].tones == [("violet", 100.0)]
+    with pytest.raises(foilwork.FoilworkError, match=r'line 5: shade\[1\].tones\[1\]: unknown hue "purple"'):
         read_shades('name = "x"\n[[shade]]\ncode = "a"\nlevel = 9\ntones = ["purple"]\n')
 
 

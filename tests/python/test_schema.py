@@ -18,14 +18,14 @@ import foilwork
 EXAMPLES = Path(__file__).parents[2] / "examples"
 SCHEMA: dict[str, Any] = json.loads((EXAMPLES / "service.schema.json").read_text(encoding="utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-FINE = ["grey-blend.toml", "lowlights.json", "soft-gradient.toml"]
+FINE = ["gloss-refresh.toml", "grey-blend.toml", "lowlights.json", "soft-gradient.toml"]
 
 # What a schema can know, with the place at which the validator sees it; "" is the file as a whole.
 SEEN = {
     "empty.toml": "",
     "empty-title.toml": "service.title",
     "field-misspelt-optional.toml": "section.0",
-    "field-misspelt.json": "shelf.developer.0",
+    "field-misspelt.json": "shop.developer.0",
     "field-misspelt.toml": "section.0",
     "field-missing.toml": "service",
     "field-unknown.toml": "analysis",
@@ -37,8 +37,8 @@ SEEN = {
     "list-at-top.json": "",
     "null-required.json": "analysis.natural_level",
     "number-in-quotes.json": "section.0.share_percent",
-    "price-as-number.toml": "shelf.developer.0.price",
-    "price-null-and-type.json": "shelf.developer.0.price",
+    "price-as-number.toml": "shop.developer.0.price",
+    "price-null-and-type.json": "shop.developer.0.price",
     "range-level.toml": "analysis.natural_level",
     "range-negative.toml": "section.0.mix_g",
     "range-share.toml": "section.0.share_percent",
@@ -46,7 +46,7 @@ SEEN = {
     "sections-missing.toml": "",
     "table-missing.toml": "",
     "text-too-long.toml": "section.0.name",
-    "type-flag-in-quotes.toml": "shelf.lightener.0.on_scalp",
+    "type-flag-in-quotes.toml": "shop.lightener.0.on_scalp",
     "type-list-wanted.toml": "analysis.history",
     "type-number-in-quotes.toml": "analysis.natural_level",
     "type-table-wanted.toml": "section",

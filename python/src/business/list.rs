@@ -1,5 +1,9 @@
-use crate::{answer::answer, error::FoilworkError, money::PyMoney};
-use foilwork::business::list::{self, Business, BusinessTerms};
+use crate::{answer::answer, error::FoilworkError, money::PyMoney, plain::data_of};
+use foilwork::{
+    business::list::{self, Business},
+    reader,
+    shop::Shop,
+};
 use pyo3::{
     prelude::*,
     types::{PyDict, PyFloat, PyList},
@@ -165,10 +169,11 @@ impl From<list::Totals> for Totals {
 ///         ``product_waste_g``, the same four for ``developer_``, ``consumables``, ``laundry``, ``hands_on_min``,
 ///         ``chair_min``, ``price`` (gross; left out to have one set), ``sold``, ``note``. Amounts as ``Decimal`` or
 ///         ``str``; ``None``, an empty text and NaN mean left out.
-///     terms: the salon's terms as a mapping: ``currency``, ``wage_per_h``, ``on_costs_percent``, ``paid_h``,
-///         ``productive_h``, ``overhead``, ``chairs``, ``productive_h_per_chair``; one of ``margin_percent``,
-///         ``markup_percent``, ``per_chair_hour``; and ``tax_percent``, ``card_percent``, ``card_fixed``,
-///         ``price_step``, ``price_ending``, ``price_toward``, ``rounding`` where they differ from nothing.
+///     terms: the shop as a mapping of the shape of a shop file, or its ``currency`` and the fields of its ``terms`` in
+///         one: ``wage_per_h``, ``on_costs_percent``, ``productive_percent`` (or ``paid_h`` and ``productive_h``),
+///         ``overhead_per_h`` (or ``overhead``, ``chairs`` and ``productive_h_per_chair``); one of ``margin_percent``,
+///         ``markup_percent``, ``per_chair_h``; and ``tax_percent``, ``card_percent``, ``card_fixed``,
+///         ``price_step``, ``price_ending``, ``price_toward``, ``rounding``. Amounts are texts, the rest numbers.
 ///
 /// Raises:
 ///     FoilworkError: everything that is wrong, one problem to a line of its text, each with its place.
@@ -247,11 +252,20 @@ pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pri
     list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
+/// The terms of a shop: the whole shop as a mapping, or its currency and terms in one.
 pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
-    let terms = Value::Object(object(terms)?);
-    let terms: BusinessTerms =
-        serde_json::from_value(terms).map_err(|error| FoilworkError::new_err(format!("business terms: {error}")))?;
-    terms.check().map_err(raise_all)
+    let data = match data_of(terms)? {
+        Value::Object(mut all) if !all.contains_key("terms") => {
+            let currency = all.remove("currency");
+            let mut shop = Map::new();
+            shop.extend(currency.map(|currency| ("currency".to_owned(), currency)));
+            shop.insert("terms".to_owned(), Value::Object(all));
+            Value::Object(shop)
+        }
+        shop => shop,
+    };
+    let shop = reader::from_value(&data).and_then(|file| Shop::new(&file)).map_err(raise_all)?;
+    shop.business().map_err(raise_all)
 }
 
 fn rows_of_items(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Value>>> {

@@ -3,6 +3,8 @@
 mod error;
 mod plan;
 
+pub use error::raise_problems;
+
 crate::room::room! {
     /// The service: read a service file, plan it, print the bench sheet.
     service {

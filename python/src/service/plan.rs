@@ -3,11 +3,15 @@
 use super::error::raise_problems;
 use crate::{
     error::{FoilworkError, raise},
-    plain::plain,
+    plain::{data_of, plain, read_text},
+    shop::PyShop,
 };
-use foilwork::{reader::Format, service, sheet};
-use pyo3::{prelude::*, types::IntoPyDict};
-use std::path::PathBuf;
+use foilwork::{
+    reader::{self, Format},
+    service, sheet,
+};
+use pyo3::{prelude::*, types::PyString};
+use std::path::{Path, PathBuf};
 
 /// A service plan: what to weigh, in which order, what was checked, what it costs.
 ///
@@ -58,11 +62,12 @@ impl Plan {
     }
 }
 
-/// Plan a service from the text of a service file.
+/// Plan a service from the text of a service file, or from the same as a mapping.
 ///
 /// Args:
-///     text: the file's text.
-///     format: ``"toml"`` or ``"json"``; both have the same shape.
+///     file: the file's text, or a mapping of its shape; there dates may be ``datetime`` objects.
+///     format: ``"toml"`` or ``"json"`` for a text; both have the same shape.
+///     shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
 ///
 /// Returns:
 ///     The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
@@ -77,19 +82,42 @@ impl Plan {
 ///     ... except foilwork.ServiceFileError as error:
 ///     ...     print([problem for problem in error.problems if problem[1] == "format"])
 ///     [(1, 'format', '2 is out of range: give 1')]
+///     >>> try:
+///     ...     foilwork.plan({"format": 2})
+///     ... except foilwork.ServiceFileError as error:
+///     ...     print(error.problems[0])
+///     (None, 'format', '2 is out of range: give 1')
 #[pyfunction]
-#[pyo3(signature = (text, format = "toml"))]
-pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
-    let format = match format {
+#[pyo3(signature = (file, format = "toml", shop = None))]
+pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<&PyShop>) -> PyResult<Plan> {
+    let format: Format = match format {
         "toml" => Format::Toml,
         "json" => Format::Json,
         other => return Err(FoilworkError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
-    let planned = py.detach(|| service::plan_text(text, format));
+    let Ok(text) = file.cast::<PyString>() else {
+        let mut data = data_of(file)?;
+        if let (Some(shop), Some(fields)) = (shop, data.as_object_mut()) {
+            fields.remove("shop_file");
+            let shop = serde_json::to_value(&shop.file).map_err(|error| FoilworkError::new_err(error.to_string()))?;
+            fields.insert("shop".to_owned(), shop);
+        }
+        let planned = py.detach(|| service::plan(&reader::from_value(&data)?));
+        return planned.map(Plan).map_err(|problems| raise_problems(py, &problems));
+    };
+    let text = text.to_string();
+    let planned = py.detach(|| {
+        let file = match shop {
+            Some(shop) => service::parse_with_shop(&text, format, &shop.file),
+            None => service::parse(&text, format),
+        };
+        file.and_then(|file| service::plan(&file)).map_err(|problems| problems.located(&text, format))
+    });
     planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
 }
 
-/// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML.
+/// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
+/// ``shop_file`` is read too, from the folder of the file.
 ///
 /// Args:
 ///     path: the service file, UTF-8.
@@ -98,8 +126,8 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
 ///     The plan; ``print(plan)`` shows the bench sheet.
 ///
 /// Raises:
-///     ServiceFileError: everything that is wrong with the file, each with its line.
-///     OSError: the file cannot be read.
+///     ServiceFileError: everything that is wrong with the file or its shop, each with its line.
+///     OSError: a file cannot be read.
 ///
 /// Examples:
 ///     >>> from foilwork import plan_file
@@ -107,13 +135,14 @@ pub fn plan(py: Python<'_>, text: &str, format: &str) -> PyResult<Plan> {
 ///     False
 #[pyfunction]
 pub fn plan_file(py: Python<'_>, path: PathBuf) -> PyResult<Plan> {
-    let is_json = path.extension().is_some_and(|suffix| suffix.eq_ignore_ascii_case("json"));
-    let encoding = [("encoding", "utf-8")].into_py_dict(py)?;
-    // Python's own reader: its exceptions name the file and the reason as a caller expects them.
-    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(&encoding))?;
-    let text = file.call_method0("read");
-    file.call_method0("close")?;
-    plan(py, text?.extract()?, if is_json { "json" } else { "toml" })
+    let name = path.to_string_lossy().into_owned();
+    let text = read_text(py, &path)?;
+    let shop = match service::shop_file(&text, Format::of_name(&name)) {
+        Some(shop) => Some(PyShop::from_path(py, &path.parent().unwrap_or(Path::new("")).join(shop))?),
+        None => None,
+    };
+    let format = if Format::of_name(&name) == Format::Json { "json" } else { "toml" };
+    plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref())
 }
 
 /// The JSON Schema of a service file (draft 2020-12), as plain Python data.

@@ -17,10 +17,10 @@ impl PricedTable {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{business::list::{BusinessTerms, parse_csv, price_services}, money::Money};
+    /// use foilwork::{business::list::{parse_csv, price_services}, money::Money, reader::Format, shop};
     ///
-    /// let terms: BusinessTerms = serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json"))?;
-    /// let business = terms.check()?;
+    /// let shop = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    /// let business = shop::Shop::new(&shop)?.business()?;
     /// let text = include_str!("../../../examples/juniper_and_tide_services.csv");
     /// let list = parse_csv(text, business.currency)?;
     /// let table = price_services(&list, &business)?;

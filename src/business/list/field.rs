@@ -4,7 +4,7 @@ use crate::{
     quantity::InvalidQuantity,
     reader::Problems,
 };
-use rust_decimal::{Decimal, prelude::ToPrimitive};
+use rust_decimal::prelude::ToPrimitive;
 
 /// Reads the fields of one row by name, and collects all that is wrong with them.
 pub(super) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
@@ -64,14 +64,6 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
             let whole = number.fract().is_zero().then(|| number.to_u32()).flatten();
             whole.ok_or(MoneyError::OutOfRange { field: "count", value: number, unit: "services", allowed })
         })
-    }
-
-    pub(super) fn decimal<T>(
-        &mut self,
-        column: &'static str,
-        take: impl Fn(Decimal) -> Result<T, MoneyError>,
-    ) -> Option<T> {
-        self.read(column, |text| take(parse_decimal("number", text)?))
     }
 
     fn read<T>(&mut self, column: &'static str, take: impl FnOnce(&'a str) -> Result<T, MoneyError>) -> Option<T> {

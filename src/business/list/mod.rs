@@ -3,6 +3,7 @@
 //! Every amount of a line is whole in minor units, and a total is the sum of its column times the number sold, so a
 //! table adds up down and across, to the minor unit.
 
+mod business;
 mod business_sums;
 mod csv_text;
 mod field;
@@ -10,13 +11,10 @@ mod json_text;
 mod line;
 mod place;
 mod priced;
-mod terms;
 mod write;
-mod written;
 
+pub use business::Business;
 pub use csv_text::parse_csv;
 pub use json_text::parse_json;
 pub use line::{COLUMNS, PackUse, ServiceLine};
 pub use priced::{PricedLine, PricedTable, Totals, price_services};
-pub use terms::{Business, BusinessTerms};
-pub use written::Written;

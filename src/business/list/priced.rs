@@ -157,25 +157,16 @@ pub struct PricedTable {
 /// # Example
 ///
 /// ```
-/// use foilwork::business::list::{BusinessTerms, parse_csv, price_services};
+/// use foilwork::{business::list::{parse_csv, price_services}, reader::Format, shop};
 ///
-/// let terms = BusinessTerms {
-///     currency: "EUR".into(),
-///     wage_per_h: "18.00".into(),
-///     paid_h: "38".into(),
-///     productive_h: "19".into(),
-///     overhead: "48000".into(),
-///     chairs: "4".into(),
-///     productive_h_per_chair: "1200".into(),
-///     margin_percent: Some("25".into()),
-///     ..BusinessTerms::default()
-/// };
-/// let business = terms.check()?;
+/// let shop = "currency = \"EUR\"\n[terms]\nwage_per_h = \"18.00\"\nproductive_percent = 50\n\
+///             overhead_per_h = \"10.00\"\nmargin_percent = 25";
+/// let business = shop::Shop::new(&shop::parse(shop, Format::Toml)?)?.business()?;
 /// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,sold\n\
 ///             half head of foils,26.40,500,40,70,120,3\n";
 /// let list = parse_csv(text, business.currency)?;
 /// let table = price_services(&list, &business)?;
-/// // 26.40 x 40/500 + 18.00 x 38/19 x 70/60 + 10.00 x 2 = 2.11 + 42.00 + 20.00
+/// // 26.40 x 40/500 + 18.00 x 2 x 70/60 + 10.00 x 2 = 2.11 + 42.00 + 20.00
 /// assert_eq!(table.lines[0].cost.to_string(), "64.11 EUR");
 /// assert_eq!(table.lines[0].net.to_string(), "85.48 EUR");
 /// assert_eq!(table.totals.profit.to_string(), "64.11 EUR"); // 3 x 21.37

@@ -27,7 +27,7 @@ pub(crate) struct LevelArgs {
 }
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: levels from 1 to 12, CIELAB for D65 and 2 degrees. A model, not a photograph.")]
+#[command(after_help = "Units: levels from 1 to 12, CIELAB for D65 and 10 degrees. A model, not a photograph.")]
 pub(crate) struct SwatchArgs {
     /// The level shown, such as 7 or 6.5
     #[arg(allow_negative_numbers = true)]
@@ -43,9 +43,8 @@ pub(crate) struct SwatchArgs {
 }
 
 #[derive(Debug, Args)]
-#[command(
-    override_usage = "foilwork toner [OPTIONS] --natural <LEVEL> --lifted <LEVEL>\n                      --target <LEVEL> <SHOP>"
-)]
+#[command(override_usage = "foilwork toner [OPTIONS] --lifted <LEVEL> --target <LEVEL> <SHOP>\n       \
+    with one of --natural <LEVEL>, --seen <WORDS>, --measured <L,A,B>")]
 #[command(
     after_help = "Units: levels from 1 to 12, masses in g, differences in CIEDE2000. A model, not a photograph.\n\
     Example: foilwork toner examples/juniper_and_tide.toml --natural 5 \\\n         \
@@ -54,12 +53,21 @@ pub(crate) struct SwatchArgs {
 pub(crate) struct TonerArgs {
     /// Your shop file, as examples/juniper_and_tide.toml; `-` reads the standard input
     pub(crate) shop: PathBuf,
-    /// Natural level of the hair
+    /// Natural level of the hair: its look when lightened is modelled
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
-    pub(crate) natural: String,
+    pub(crate) natural: Option<String>,
     /// Level it was lifted to
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
-    pub(crate) lifted: String,
+    pub(crate) lifted: Option<String>,
+    /// The exposed pigment as you see it, such as `orange` or `pale yellow`: counts before the model
+    #[arg(long, value_name = "WORDS")]
+    pub(crate) seen: Option<String>,
+    /// L*, a*, b* that an instrument reads on it (D65, 10 degrees): counts before both
+    #[arg(long, value_name = "L,A,B", allow_hyphen_values = true)]
+    pub(crate) measured: Option<String>,
+    /// White hair instead: a shade gives its own level there
+    #[arg(long, conflicts_with_all = ["natural", "lifted", "seen", "measured"])]
+    pub(crate) white: bool,
     /// Level wanted
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
     pub(crate) target: String,

@@ -28,14 +28,32 @@ cite! {
     /// CIELAB of natural tresses.
     TRESS_COLOUR = "hair-luster-2000", Retrieved,
         "Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, Tables III and IV";
-    /// Absorption of the two melanins in red, green and blue.
-    MELANIN_ABSORPTION = "pbrt-v3-hair", Retrieved,
-        "Pharr, Jakob, Humphreys, pbrt version 3, src/materials/hair.cpp, SigmaAFromConcentration, 2016 (implements \
-           d'Eon et al. 2011 and Chiang et al. 2016)";
-    /// Melanin concentrations of black, brown and blond hair.
-    MELANIN_EXAMPLES = "pbr-4-fig-9-47", Retrieved,
-        "Pharr, Jakob, Humphreys, Physically Based Rendering, 4th ed., Fig. 9.47 caption: eumelanin concentration 8.0 \
-           (black), 2.0 (brown), 0.143 (blond)";
+    /// Absorption of eumelanin over the wavelength.
+    MELANIN_SPECTRUM = "jacques-melanin-absorption", Retrieved,
+        "S. L. Jacques, Optical absorption of melanin (web page of the Oregon Medical Laser Center): 1.70e12 nm^-3.48 per cm \
+         in the melanosome, ten-fold variation of concentration expected";
+    /// Absorption of pheomelanin over the wavelength.
+    PHEOMELANIN_SPECTRUM = "pheomelanin-power-law", FromMemory,
+        "power law of pheomelanin absorption, wavelength to the power -4.75";
+    /// A yellow chromophore and two steps in bleaching, on which oxidised melanin rests; its spectrum is assumed.
+    BLEACHING_STEPS = "prem-bleaching-2003", Retrieved,
+        "Prem et al., New insights into the physicochemical effects of ammonia/peroxide bleaching of hair and Sepia melanins, \
+         J. Cosmet. Sci. 54:395, 2003, p. 399";
+    /// Relative power of daylight.
+    D65_SPECTRUM = "iso-cie-11664-2", Library,
+        "ISO/CIE 11664-2 (CIE standard illuminants), D65 from 400 to 700 nm, as carried by colour-science 0.4.7";
+    /// Colour matching functions of both observers.
+    OBSERVERS = "iso-cie-11664-1", Library,
+        "ISO/CIE 11664-1 (CIE standard colorimetric observers): 1931 (2 degrees) and 1964 (10 degrees), 400 to 700 nm, as \
+         carried by colour-science 0.4.7";
+    /// How much faster dye diffuses into bleached hair.
+    DYE_DIFFUSION = "dye-diffusion-bleached", Retrieved,
+        "Evaluation of hair damage, J. Soc. Cosmet. Chem. 44(6), 1993: diffusion of a dye into the cortex 2.7 times as fast after \
+         an hour in 6 % peroxide, 12.6 times after half an hour of bleach cream";
+    /// What a photograph reads against an instrument.
+    PHOTOGRAPHS = "photograph-hair-colour", Retrieved,
+        "Vaughn, van Oorschot, Baindur-Hudson, hair colour by reflective spectrophotometry against digital image analysis, \
+         Forensic Sci. Int. 183:97-101, 2009, abstract: L* of photographs 33 too light, r 0.6";
     /// The form of the reflectance, fitted to tresses.
     TRESS_MODEL = "open-hair-albedo", Retrieved,
         "hair albedo source file of an open 3D-figure project: exp(-2.7 sigma^0.7), exponents 0.5 to 0.7 fitted \

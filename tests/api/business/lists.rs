@@ -1,8 +1,20 @@
 //! Lists of services: problems with their places, CSV and JSON alike.
 
 use crate::api::money::helpers::{currency, euros, number};
-use foilwork::business::list::{BusinessTerms, parse_csv, parse_json, price_services};
+use foilwork::{
+    business::list::{Business, parse_csv, parse_json, price_services},
+    reader::Format,
+    shop::{Shop, parse},
+};
 use rust_decimal::Decimal;
+
+fn of(shop: &str) -> Business {
+    Shop::new(&parse(shop, Format::Toml).unwrap()).unwrap().business().unwrap()
+}
+
+fn demo() -> Business {
+    of(include_str!("../../../examples/juniper_and_tide.toml"))
+}
 
 #[test]
 fn lists_report_every_problem_with_its_place() {
@@ -87,39 +99,10 @@ fn grouped_thousands_are_refused_with_the_way_out() {
     assert!(parse_csv(text, currency("KWD")).is_ok(), "three decimals are what KWD has");
 }
 
-#[test]
-fn terms_report_every_problem_together() {
-    let terms = BusinessTerms {
-        currency: "EUR".into(),
-        wage_per_h: "16.005".into(),
-        paid_h: "38".into(),
-        overhead: "48600".into(),
-        chairs: "0".into(),
-        productive_h_per_chair: "1150".into(),
-        margin_percent: Some("30".into()),
-        markup_percent: Some("50".into()),
-        price_ending: Some("0.90".into()),
-        ..BusinessTerms::default()
-    };
-    let problems: Vec<_> = terms.check().unwrap_err().0.iter().map(ToString::to_string).collect();
-    assert_eq!(
-        problems,
-        [
-            "wage_per_h: 16.005 EUR has more than 2 decimals: round it first, and name the rounding",
-            "productive_h: is missing: give a value",
-            "margin_percent, markup_percent, per_chair_hour: give exactly one of these targets",
-            "overhead: invalid number of chairs (got 0 chairs): must be more than nothing",
-            "price_step: is missing: price_ending needs the step it repeats in",
-        ]
-    );
-}
-
 /// The invented price list of Juniper & Tide, read both ways: the same table, the same text.
 #[test]
 fn the_example_list_reads_alike_from_csv_and_json() {
-    let terms: BusinessTerms =
-        serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json")).unwrap();
-    let business = terms.check().unwrap();
+    let business = demo();
     let csv = parse_csv(include_str!("../../../examples/juniper_and_tide_services.csv"), business.currency).unwrap();
     let json = parse_json(include_str!("../../../examples/juniper_and_tide_services.json"), business.currency).unwrap();
     assert_eq!(csv, json);
@@ -140,9 +123,7 @@ fn the_example_list_reads_alike_from_csv_and_json() {
 #[test]
 fn a_text_that_a_spreadsheet_would_run_is_written_as_text() {
     let text = "service,hands_on_min,chair_min,consumables\n\"=1+1\",70,120,1.00\n";
-    let terms: BusinessTerms =
-        serde_json::from_str(include_str!("../../../examples/juniper_and_tide_terms.json")).unwrap();
-    let business = terms.check().unwrap();
+    let business = demo();
     let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();
     assert!(table.to_csv().lines().nth(1).unwrap().starts_with("'=1+1,"));
 }
@@ -151,18 +132,8 @@ fn a_text_that_a_spreadsheet_would_run_is_written_as_text() {
 /// and 83 in that mix are 21 and 62: 1890 + 2170 = 4060.
 #[test]
 fn a_list_says_how_many_of_each_cover_the_month() {
-    let terms = BusinessTerms {
-        currency: "EUR".into(),
-        wage_per_h: "0".into(),
-        paid_h: "1".into(),
-        productive_h: "1".into(),
-        overhead: "0".into(),
-        chairs: "1".into(),
-        productive_h_per_chair: "1".into(),
-        margin_percent: Some("10".into()),
-        ..BusinessTerms::default()
-    };
-    let business = terms.check().unwrap();
+    let terms = "currency = \"EUR\"\n[terms]\nwage_per_h = \"0\"\noverhead_per_h = \"0\"\nmargin_percent = 10";
+    let business = of(terms);
     let text = "service,class,consumables,hands_on_min,chair_min,price,sold\n\
                 foils,long,10,60,120,100,1\ngloss,,5,20,40,40,3\n";
     let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap();

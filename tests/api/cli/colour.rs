@@ -101,11 +101,10 @@ fn a_toner_weighs_the_bowl_and_says_what_is_not_reached() {
     assert!(text.contains("model, not a photograph"), "{text}");
 }
 
-/// Common practice: what only deposits cannot lighten, so a dark shade never brings pale yellow hair nearer to yellow.
+/// Common practice: what only deposits cannot lighten, so a dark shade never brings measured hair nearer to its own colour.
 #[test]
 fn hair_that_is_nearer_untoned_is_left() {
-    let text = fine(
-        &[&HAIR[..], &["--target", "9", "--tone", "yellow", "--shades", "J6-moss", "--most-shades", "1"]].concat(),
-    );
+    let hair = ["toner", "juniper_and_tide.toml", "--lifted", "9", "--measured", "57.5, 1.5, 18"];
+    let text = fine(&[&hair[..], &["--target", "9", "--shades", "J6-moss", "--most-shades", "1"]].concat());
     assert!(text.contains("*** LEAVE IT: untoned it is nearer"), "{text}");
 }

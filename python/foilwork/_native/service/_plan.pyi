@@ -1,5 +1,8 @@
 import os
+from collections.abc import Mapping
 from typing import Any, Literal, final
+
+from foilwork._native.shop import Shop
 
 __all__ = [
     "Plan",
@@ -28,7 +31,9 @@ class Plan:
         """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
     def _repr_html_(self) -> str: ...
 
-def plan(text: str, format: Literal["toml", "json"] = "toml") -> Plan:
+def plan(
+    file: str | Mapping[str, Any], format: Literal["toml", "json"] = "toml", shop: Shop | None = None
+) -> Plan:
     """Plan a service from the text of a service file.
 
     Args:

@@ -1,0 +1,101 @@
+use super::{Lab, Level, MODELS, Melanin, White, solve::solve, space::lab_of};
+use crate::{
+    choice::choice,
+    source::{Interval, Sourced},
+};
+
+choice! {
+    /// What a colour of hair was read with.
+    Instrument: "instrument" {
+        /// A spectrophotometer or colorimeter on the hair.
+        Spectrophotometer = "spectrophotometer",
+        /// A photograph with a reference card in it, corrected by the card.
+        CalibratedPhotograph = "calibrated-photograph" => "calibrated photograph",
+        /// A photograph as it is.
+        Photograph = "photograph",
+    }
+}
+
+/// Why a reading says nothing of the level.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ReadingError {
+    /// A photograph is no instrument.
+    #[error(
+        "a photograph cannot be read as L*: photographs of hair read about 33 units too light (put a reference card in it \
+         and correct by it, or use a spectrophotometer)"
+    )]
+    Photograph,
+    /// No hair is that light or dark.
+    #[error("no natural level has L* {l:.1}: the model runs from {darkest:.1} (level 1) to {lightest:.1} (level 12)")]
+    OutsideLevels {
+        /// What was read.
+        l: f64,
+        /// L\* of level 1.
+        darkest: f64,
+        /// L\* of level 12.
+        lightest: f64,
+    },
+}
+
+/// Standard deviation of L\* when a tress is moved between two readings. Source: `TRESS_COLOUR` in the register.
+const REPEAT_READING: f64 = 1.19;
+/// That of a photograph corrected by its card: assumed, from a correlation of 0.6 with the instrument.
+const PHOTOGRAPH_READING: f64 = 6.0;
+
+/// The level whose natural hair is as light as a reading, with bounds: two standard deviations of a repeated reading, and
+/// the spread of the model.
+///
+/// # Errors
+///
+/// [`ReadingError::Photograph`] for an uncorrected photograph, [`ReadingError::OutsideLevels`] for L\* that no level has.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Instrument, Lab, White, level_from_reading};
+///
+/// let tress = Lab::new(22.7, 4.0, 4.8, White::D65TenDegree)?;
+/// let level = level_from_reading(tress, Instrument::Spectrophotometer)?.value;
+/// assert!(level.low().number() < 3.0 && 3.0 < level.high().number());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// The hair model; spread of repeated readings from [`TRESS_COLOUR`](crate::source::citations::colour::TRESS_COLOUR),
+/// photographs from [`PHOTOGRAPHS`](crate::source::citations::colour::PHOTOGRAPHS).
+pub fn level_from_reading(reading: Lab, with: Instrument) -> Result<Sourced<Interval<Level>>, ReadingError> {
+    let off = match with {
+        Instrument::Photograph => return Err(ReadingError::Photograph),
+        Instrument::CalibratedPhotograph => 2.0 * PHOTOGRAPH_READING,
+        Instrument::Spectrophotometer => 2.0 * REPEAT_READING,
+    };
+    let l = reading.adapted_to(White::D65TenDegree).l();
+    let end = |number: f64| lightness(number, 0);
+    let (darkest, lightest) = (end(Level::DARKEST.number()), end(Level::LIGHTEST.number()));
+    if l < darkest - off || l > lightest + off {
+        return Err(ReadingError::OutsideLevels { l, darkest, lightest });
+    }
+    let best = Interval::exact(level_of(l, 0));
+    let all = (0..MODELS.len()).flat_map(|set| [level_of(l - off, set), level_of(l, set), level_of(l + off, set)]);
+    Ok(Sourced::derived(all.fold(best, |all, one| all.widened_to(Interval::exact(one)))))
+}
+
+/// The level of natural hair of this lightness under a set of assumptions.
+pub(super) fn level_of(l: f64, set: usize) -> Level {
+    let (low, high) = (Level::DARKEST.number(), Level::LIGHTEST.number());
+    let step = 1e-4;
+    let number = solve(6.0, low, high, |number| {
+        let here = lightness(number, set);
+        (l - here, -(lightness(number + step, set) - here) / step)
+    });
+    Level::clamped(number)
+}
+
+fn lightness(number: f64, set: usize) -> f64 {
+    MODELS.get(set).map_or(0.0, |model| {
+        let melanin = Melanin::natural(Level::clamped(number), model);
+        lab_of(model.fibre.xyz(&melanin.absorption(model))).l()
+    })
+}
