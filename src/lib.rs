@@ -15,7 +15,7 @@
 //!
 //! // A whole service: facts in, a checked plan out.
 //! let plan = plan(&parse(include_str!("../examples/soft-gradient.toml"), Format::Toml)?)?;
-//! assert!(!plan.is_blocked());
+//! assert!(!plan.blocked);
 //! println!("{}", bench_sheet(&plan));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
