@@ -2,14 +2,12 @@ use super::ReportArgs;
 use clap::Args;
 
 #[derive(Debug, Args)]
-#[command(
-    after_help = "Units: g, mL, US fl oz or UK fl oz, one for the whole recipe; the scale is in g. Bare oz and fl oz are refused, for \
-                  ounces of weight and of volume, US and UK, differ."
-)]
+#[command(after_help = "Units: one for the whole recipe, `g`, `mL`, `US fl oz` or `UK fl oz`; the scale is in g.\n\
+    Example: foilwork scale \"30 g ash + 60 g developer\" --total 120")]
 pub(crate) struct ScaleArgs {
     /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
     pub(crate) recipe: String,
-    /// Scale to this total: `90`, in the recipe's own unit, or `"90 g"`
+    /// Scale to this total, in the recipe's own unit; the unit may be written behind it
     #[arg(long, value_name = "AMOUNT", group = "how")]
     pub(crate) total: Option<String>,
     /// Multiply every part by this
@@ -28,16 +26,17 @@ pub(crate) struct ScaleArgs {
     after_help = "Units: each limit is printed with its own, as its law words it (% w/w as applied, ratio, air)."
 )]
 pub(crate) struct LimitsArgs {
-    /// Whose law: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
+    /// Whose law: `EU`, `GB`, `US`, `CA`, `AU`, `NZ`, `CN`, `JP`, `ASEAN` or `PL`
     #[arg(long, short, value_name = "CODE")]
     pub(crate) jurisdiction: String,
     /// Only what concerns this substance: a CAS number, a name, or part of a name
     #[arg(long, value_name = "NAME")]
     pub(crate) substance: Option<String>,
-    /// Only what concerns this product: oxidative-colour, non-oxidative-colour, lightening or lash-colour
+    /// Only what concerns this product: `oxidative-colour`, `non-oxidative-colour`, `lightening` or
+    /// `lash-colour`
     #[arg(long, value_name = "KIND")]
     pub(crate) product: Option<String>,
-    /// Only what concerns this use: professional or general
+    /// Only what concerns this use: `professional` or `general`
     #[arg(long = "use", value_name = "WHO")]
     pub(crate) audience: Option<String>,
     #[command(flatten)]

@@ -12,8 +12,8 @@ fn refused(args: &[&str]) -> String {
 /// The units that the help lists, read from the help itself.
 fn listed_units() -> Vec<String> {
     let help = fine(&["scale", "--help"]);
-    let line = help.split("Units: ").nth(1).and_then(|rest| rest.split(", one for").next()).unwrap();
-    line.replace(" or ", ", ").split(", ").map(str::to_owned).collect()
+    let line = help.split("whole recipe, ").nth(1).and_then(|rest| rest.split(';').next()).unwrap();
+    line.split('`').skip(1).step_by(2).map(str::to_owned).collect()
 }
 
 #[test]
@@ -65,7 +65,7 @@ fn every_choice_that_the_help_of_limits_lists_works() {
     let help = fine(&["limits", "--help"]).split_whitespace().collect::<Vec<_>>().join(" ");
     let listed = |before: &str, after: &str| {
         let rest = help.split(before).nth(1).and_then(|rest| rest.split(after).next()).unwrap();
-        rest.replace(" or ", ", ").split(", ").map(str::to_owned).collect::<Vec<_>>()
+        rest.split('`').skip(1).step_by(2).map(str::to_owned).collect::<Vec<_>>()
     };
     let (products, uses) = (listed("concerns this product: ", " --use"), listed("concerns this use: ", " --json"));
     assert_eq!((products.len(), uses.len()), (4, 2), "{products:?} {uses:?}");
