@@ -1,7 +1,7 @@
 //! Peroxide on the hair against the law of the jurisdiction stated.
 //!
-//! Only the developer is taken to bring peroxide; the sheet says so under what is not computed, since a lightener's
-//! composition is not in a service file.
+//! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer is
+//! taken to bring peroxide; the sheet says so under what is not computed.
 
 use super::super::{Mix, findings::Findings, sections::Sections};
 use crate::{
@@ -9,7 +9,7 @@ use crate::{
         Reason, Rule,
         Verdict::{NotJudged, Passed},
     },
-    limits::{Jurisdiction, Limit, Purpose, Table, Use, check_peroxide},
+    limits::{self, Jurisdiction, Limit, Purpose, Table, Use, check_peroxide},
 };
 
 /// Adds one finding for each limit and mix.
@@ -26,8 +26,15 @@ pub(super) fn check(
     // Semi-permanent colour brings no peroxide.
     for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
         let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
-        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
         let name = work.name();
+        if let Some(bowl) = &mix.composition {
+            let report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
+            for finding in report.findings() {
+                findings.push(&[work.place], finding.about(name));
+            }
+            continue;
+        }
+        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
         if report.judgements.is_empty() {
             let text =
                 format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
