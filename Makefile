@@ -24,10 +24,11 @@ python:
 stubs: python
 	@.venv/bin/python python/tools/sync_stubs.py
 
-# The JSON Schema of a service file, as the command line prints it.
+# The JSON Schemas of a service file and of a plan, as the command line prints them.
 schema:
 	@.ci/need-cargo
 	@cargo run --quiet --features cli -- schema --output examples/service.schema.json
+	@cargo run --quiet --features cli -- schema --plan --output examples/plan.schema.json
 
 # Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
 bench: python

@@ -15,7 +15,7 @@
 //!
 //! // A whole service: facts in, a checked plan out.
 //! let plan = plan(&parse(include_str!("../examples/soft-gradient.toml"), Format::Toml)?)?;
-//! assert!(!plan.is_blocked());
+//! assert!(!plan.blocked);
 //! println!("{}", bench_sheet(&plan));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
@@ -39,6 +39,7 @@
 //! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
 //! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
+//! | what is on the shelves | [`shop::parse`], [`shop::Shop`] |
 //! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
 //! | ten thousand bottles at once | [`mod@column`] |
 //! | says who? | [`source::register`] |
@@ -63,6 +64,7 @@
 //! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
 //! | [`colour`], [`toner`], [`lift`] | level, tone, shades, pigment; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
+//! | [`shop`] | what the salon has and charges |
 //! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
 //! | [`mod@column`] | the same functions over slices |
 //!

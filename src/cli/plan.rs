@@ -28,11 +28,8 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet(&plan),
         (false, true) => serde_json::to_string_pretty(&plan)? + "\n",
-        (true, false) => {
-            let cards = service::mixing_cards(&plan)?;
-            cards.iter().map(|card| format!("{card}\n\n")).collect()
-        }
-        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan)?)? + "\n",
+        (true, false) => sheet::card_sheet(&service::mixing_cards(&plan)),
+        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan))? + "\n",
     };
-    output::deliver(text, if plan.is_blocked() { BLOCKED } else { 0 }, &args.output)
+    output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
 }

@@ -1,8 +1,12 @@
 use super::{Outcome, args::SchemaArgs, output};
 use crate::{service, shop};
 
-/// `foilwork schema`: the JSON Schema of a service file or a shop file.
+/// `foilwork schema`: the JSON Schema of a service file, a shop file or a plan.
 pub(super) fn run(args: &SchemaArgs) -> Outcome {
-    let schema = if args.shop { shop::schema() } else { service::schema() };
+    let schema = match (args.shop, args.plan) {
+        (true, _) => shop::schema(),
+        (_, true) => service::plan_schema(),
+        _ => service::schema(),
+    };
     output::deliver(serde_json::to_string_pretty(&schema)? + "\n", 0, &args.output)
 }

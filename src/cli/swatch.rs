@@ -1,8 +1,8 @@
 use super::{Outcome, Refusal, args::SwatchArgs, output, read};
 use crate::{
     colour::{Hue, Level, Lightness, Naming, Redness, Swatch, Yellowness},
-    service::Range,
-    text::Sheet,
+    source::Interval,
+    text::{Sheet, number, span},
 };
 use serde::Serialize;
 
@@ -54,7 +54,7 @@ fn text(report: &Report) -> String {
     sheet.line(&format!("  screen  {}", swatch.srgb()));
     sheet.line(&format!("  hue     {}", hue(swatch)));
     for (name, value) in ["L*", "a*", "b*"].into_iter().zip(coordinates(swatch)) {
-        sheet.line(&format!("  {name}      {}", value.words(1)));
+        sheet.line(&format!("  {name}      {}", words(&value, 1)));
     }
     sheet.paragraph(
         &format!(
@@ -76,17 +76,20 @@ fn hue(swatch: &Swatch) -> &'static str {
 }
 
 /// L\*, a\* and b\* with their bounds.
-fn coordinates(swatch: &Swatch) -> [Range; 3] {
-    let plain = |[low, best, high]: [f64; 3]| Range { low, best, high };
+fn coordinates(swatch: &Swatch) -> [Interval<f64>; 3] {
     [
-        plain(swatch.lightness().to_array().map(Lightness::lab_l)),
-        plain(swatch.redness().to_array().map(Redness::lab_a)),
-        plain(swatch.yellowness().to_array().map(Yellowness::lab_b)),
+        swatch.lightness().map(Lightness::lab_l),
+        swatch.redness().map(Redness::lab_a),
+        swatch.yellowness().map(Yellowness::lab_b),
     ]
 }
 
 /// `#8a7453, yellow-orange, L* 50 (44 to 57), a* 4 (3 to 5), b* 22 (18 to 23)`.
 pub(super) fn line(swatch: &Swatch) -> String {
-    let [l, a, b] = coordinates(swatch).map(|value| value.words(0));
+    let [l, a, b] = coordinates(swatch).map(|value| words(&value, 0));
     format!("{}, {}, L* {l}, a* {a}, b* {b}", swatch.srgb(), hue(swatch))
+}
+
+fn words(found: &Interval<f64>, decimals: usize) -> String {
+    span(found, |value| number(value, decimals))
 }

@@ -18,6 +18,7 @@ use std::{fmt, ops::Sub, str::FromStr};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
+#[schemars(inline, extend("x-unit" = "level", "minimum" = 1.0, "maximum" = 12.0))]
 pub struct Level(f64);
 
 /// A number or text that is not a level.

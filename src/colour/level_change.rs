@@ -6,6 +6,7 @@ use std::{fmt, ops::Neg};
 /// A way along the scale in levels: positive is lighter (lift), negative darker (deposit).
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
+#[schemars(inline, extend("x-unit" = "levels", "minimum" = -11.0, "maximum" = 11.0))]
 pub struct LevelChange(f64);
 
 impl LevelChange {

@@ -1,4 +1,5 @@
 use super::{InvalidQuantity, newtype::quantity};
+use std::{iter::Sum, ops::Add};
 
 quantity! {
     /// A stretch of time, stored in minutes, the unit of the salon clock.
@@ -38,5 +39,19 @@ impl Duration {
     #[must_use]
     pub fn days(self) -> f64 {
         self.0 / 1440.0
+    }
+}
+
+impl Add for Duration {
+    type Output = Self;
+
+    fn add(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+}
+
+impl Sum for Duration {
+    fn sum<I: Iterator<Item = Self>>(iter: I) -> Self {
+        iter.fold(Self::ZERO, Add::add)
     }
 }

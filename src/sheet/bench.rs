@@ -1,8 +1,13 @@
-use super::{mixes, money};
+use super::{hair, mixes, money};
 use crate::{
-    service::{Plan, SectionColour, Stage, Verdict},
-    text::{Sheet, count, number},
+    colour::{Level, LevelChange, UnderlyingPigment},
+    finding::{Reason, Rule, Verdict},
+    quantity::Duration,
+    service::{Contrast, Mix, PartKind, Plan, SectionColour, WorkStage},
+    source::Interval,
+    text::{Sheet, amount, number, span},
 };
+use std::fmt;
 
 /// The plan as plain text for the bench: 80 columns, aligned, readable without colour.
 ///
@@ -21,19 +26,26 @@ pub fn bench_sheet(plan: &Plan) -> String {
     let mut sheet = Sheet::default();
     head(&mut sheet, plan);
     findings(&mut sheet, plan);
-    hair(&mut sheet, plan);
+    hair::hair(&mut sheet, plan);
     order(&mut sheet, plan);
     colour(&mut sheet, plan);
     mixes::mixes(&mut sheet, plan);
     money::money(&mut sheet, plan);
     cautions(&mut sheet, plan);
-    grounds(&mut sheet, plan);
+    bases(&mut sheet, plan);
     sheet.finish()
+}
+
+/// The bench sheet.
+impl fmt::Display for Plan {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&bench_sheet(self))
+    }
 }
 
 fn head(sheet: &mut Sheet, plan: &Plan) {
     sheet.title(&format!("BENCH SHEET  {}", plan.title));
-    let mut facts = vec![format!("starts {}", plan.start.replace('T', " "))];
+    let mut facts = vec![format!("starts {}", plan.start)];
     facts.extend(plan.guest.as_ref().map(|guest| format!("guest {guest}")));
     facts.extend(plan.colourist.as_ref().map(|colourist| format!("colourist {colourist}")));
     facts.push(match &plan.jurisdiction {
@@ -44,9 +56,9 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
     if let Some(notes) = &plan.notes {
         sheet.paragraph(&format!("Notes: {notes}"), 7);
     }
-    if plan.is_blocked() {
+    if plan.blocked {
         let stops = plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).count();
-        let text = count(stops, "finding says", "findings say");
+        let text = if stops == 1 { "1 finding says".to_owned() } else { format!("{stops} findings say") };
         sheet.blank();
         sheet.paragraph(&format!("*** DO NOT BEGIN: {text} STOP. Resolve it first. ***"), 4);
     }
@@ -55,37 +67,34 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
 fn findings(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Checks");
     for finding in plan.findings.iter().filter(|finding| finding.verdict != Verdict::Passed) {
-        let mark = format!("[{}]", finding.verdict.mark());
-        sheet.paragraph(&format!("{mark:<7}{}: {}", finding.check, finding.text), 7);
+        let mark = format!("[{}]", finding.verdict);
+        sheet.paragraph(&format!("{mark:<7}{}: {}", finding.rule, finding.text), 7);
     }
-    // What passed is said once for each check, so that it does not drown the rest.
+    // What passed is said once for each rule, so that it does not drown the rest.
     let passed: Vec<_> = plan.findings.iter().filter(|finding| finding.verdict == Verdict::Passed).collect();
-    let mut checks: Vec<&str> = Vec::new();
+    let mut rules: Vec<Rule> = Vec::new();
     for finding in &passed {
-        if checks.contains(&finding.check.as_str()) {
+        if rules.contains(&finding.rule) {
             continue;
         }
-        checks.push(&finding.check);
-        let texts = passed.iter().filter(|other| other.check == finding.check).map(|other| other.text.as_str());
-        let mark = format!("[{}]", finding.verdict.mark());
-        sheet.paragraph(&format!("{mark:<7}{}: {}", finding.check, texts.collect::<Vec<_>>().join("; ")), 7);
+        rules.push(finding.rule);
+        let texts = passed.iter().filter(|other| other.rule == finding.rule).map(|other| other.text.as_str());
+        let mark = format!("[{}]", finding.verdict);
+        sheet.paragraph(&format!("{mark:<7}{}: {}", finding.rule, texts.collect::<Vec<_>>().join("; ")), 7);
     }
     sheet.blank();
     sheet.paragraph("OPEN means unknown, never passed. \"ok\" means nothing was found, not that anything is safe.", 0);
 }
 
-fn hair(sheet: &mut Sheet, plan: &Plan) {
-    sheet.heading("The hair, as stated by you");
-    let rows = plan.hair.iter().map(|fact| vec![fact.name.clone(), fact.value.clone()]).collect();
-    sheet.table(&["", ""], &[], rows);
-}
-
 fn order(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Order, in minutes from the first brush");
-    let minutes = |list: &[f64]| list.iter().map(|at| number(*at, 0)).collect::<Vec<_>>().join(" ");
-    for (stage, note) in [(Stage::Section, ""), (Stage::Toner, "After rinsing, counted anew:")] {
-        let steps: Vec<_> =
-            plan.order.iter().filter(|step| (step.stage == Stage::Section) == (stage == Stage::Section)).collect();
+    let minutes = |list: &[Duration]| list.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
+    for (stage, note) in [(WorkStage::Section, ""), (WorkStage::Toner, "After rinsing, counted anew:")] {
+        let steps: Vec<_> = plan
+            .order
+            .iter()
+            .filter(|step| (step.stage == WorkStage::Section) == (stage == WorkStage::Section))
+            .collect();
         if steps.is_empty() {
             continue;
         }
@@ -99,9 +108,9 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
                 vec![
                     step.number.to_string(),
                     step.name.clone(),
-                    format!("{} to {}", number(step.begin_min, 0), number(step.applied_min, 0)),
-                    minutes(&step.check_min),
-                    number(step.rinse_by_min, 0),
+                    format!("{} to {}", amount(step.begin, 0), amount(step.applied, 0)),
+                    minutes(&step.look_at),
+                    amount(step.rinse_by, 0),
                 ]
             })
             .collect();
@@ -114,36 +123,27 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
 fn colour(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Level and tone, section by section");
     let row = |section: &SectionColour| {
-        let (verb, levels) = if section.change_levels >= 0.0 {
-            ("lift", section.change_levels)
-        } else {
-            ("deposit", -section.change_levels)
-        };
+        let mix = plan.mixes.iter().find(|mix| mix.name == section.section);
+        let pigment = section.exposed.as_ref().map(|pigment| &pigment.value);
+        let dash = || "-".to_owned();
         vec![
             section.section.clone(),
-            match &section.developer {
-                Some(developer) => format!("{}, {developer}", section.product),
-                None => section.product.clone(),
-            },
-            format!("{} to {}", number(section.from_level, 1), number(section.target_level, 1)),
-            format!("{verb} {}", number(levels, 1)),
-            section.exposed.clone().unwrap_or_else(|| "-".to_owned()),
-            section.neutralised_by.clone().unwrap_or_else(|| "-".to_owned()),
-            section.target_tone.clone().unwrap_or_else(|| "-".to_owned()),
+            mix.map(with).unwrap_or_default(),
+            format!("{} to {}", levels(section.from_level), number(section.target_level.number(), 1)),
+            change(section.change_levels),
+            pigment.map_or_else(dash, exposed),
+            pigment.and_then(neutralised_by).unwrap_or_else(dash),
+            section.target_tone.clone().unwrap_or_else(dash),
         ]
     };
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutralise", "wanted"], &[], rows);
     if !plan.contrasts.is_empty() {
-        let pair = |contrast: &crate::service::Contrast| {
-            format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1))
-        };
+        let pair =
+            |contrast: &Contrast| format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1));
         let pairs: Vec<_> = plan.contrasts.iter().map(pair).collect();
         sheet.blank();
         sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);
-        for remark in plan.contrasts.iter().filter_map(|contrast| contrast.remark.as_ref()) {
-            sheet.paragraph(&format!("- {remark}"), 2);
-        }
     }
     for section in &plan.colour {
         let Some(rule) = &section.level_rule else { continue };
@@ -152,10 +152,13 @@ fn colour(sheet: &mut Sheet, plan: &Plan) {
             "{}: by the mean rule the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
              the target the rule asks for: {}. A rule of thumb; the strand decides.",
             section.section,
-            number(rule.shade_level, 1),
-            number(rule.white_level, 1),
-            number(rule.pigmented_level, 1),
-            rule.shade_for_target
+            number(rule.shade_level.number(), 1),
+            number(rule.white_hair_level.number(), 1),
+            number(rule.pigmented_hair_level.number(), 1),
+            match (rule.shade_for_target_level, &rule.no_shade_for_target) {
+                (Some(level), _) => level.number().to_string(),
+                (None, why) => why.clone().unwrap_or_default(),
+            }
         );
         sheet.paragraph(&text, 0);
     }
@@ -163,6 +166,48 @@ fn colour(sheet: &mut Sheet, plan: &Plan) {
         sheet.blank();
         sheet.paragraph("Exposed pigment and its neutralising tone: common practice, hue by hue; read the strand.", 0);
     }
+}
+
+/// The products of a mix and what they are mixed with.
+fn with(mix: &Mix) -> String {
+    let products: Vec<&str> = mix.products().map(|part| part.product.as_str()).collect();
+    let oxidant: Vec<_> = mix.oxidant().collect();
+    let products = products.join(" + ");
+    match oxidant.as_slice() {
+        [] => products,
+        [bottle] if bottle.kind == PartKind::Developer => format!("{products}, {}", bottle.product),
+        _ => format!("{products}, {} % w/w blended", number(mix.developer.best().percent_ww(), 2)),
+    }
+}
+
+fn levels(levels: Interval<Level>) -> String {
+    span(&levels, |level| number(level.number(), 1))
+}
+
+fn change(change: Interval<LevelChange>) -> String {
+    let words = |change: LevelChange| number(change.levels(), 1);
+    if change.best().is_deposit() {
+        format!("deposit {}", span(&change.map(|change| -change), words))
+    } else {
+        format!("lift {}", span(&change, words))
+    }
+}
+
+fn exposed(pigment: &UnderlyingPigment) -> String {
+    from_to(pigment.words)
+}
+
+fn neutralised_by(pigment: &UnderlyingPigment) -> Option<String> {
+    pigment.neutraliser.map(|(a, b)| from_to((a.words(), b.words())))
+}
+
+/// `orange` for a whole level, `orange to yellow-orange` between two.
+fn from_to((darker, lighter): (&str, &str)) -> String {
+    if darker == lighter { darker.to_owned() } else { format!("{darker} to {lighter}") }
+}
+
+fn sources(sources: &[Reason]) -> String {
+    sources.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")
 }
 
 fn cautions(sheet: &mut Sheet, plan: &Plan) {
@@ -173,11 +218,12 @@ fn cautions(sheet: &mut Sheet, plan: &Plan) {
 }
 
 /// Where the numbers come from: defaults, what is not computed, sources of the checks.
-fn grounds(sheet: &mut Sheet, plan: &Plan) {
+fn bases(sheet: &mut Sheet, plan: &Plan) {
     if !plan.defaults.is_empty() {
         sheet.heading("Defaults used; say it in the file to replace it");
         for default in &plan.defaults {
-            let text = format!("- {} = {}  [{}] {}", default.field, default.value, default.basis, default.source);
+            let sources = sources(&default.sources);
+            let text = format!("- {} = {}  [{}] {sources}", default.field, default.value, default.basis);
             sheet.paragraph(&text, 2);
         }
     }
@@ -186,11 +232,12 @@ fn grounds(sheet: &mut Sheet, plan: &Plan) {
         sheet.paragraph(&format!("- {}: {}", missing.what, missing.why), 2);
     }
     sheet.heading("Sources of the checks");
-    let mut seen: Vec<&str> = Vec::new();
+    let mut seen: Vec<String> = Vec::new();
     for finding in &plan.findings {
-        if !seen.contains(&finding.source.as_str()) {
-            seen.push(&finding.source);
-            sheet.paragraph(&format!("- {}: {}", finding.check, finding.source), 2);
+        let text = sources(&finding.sources);
+        if !seen.contains(&text) {
+            sheet.paragraph(&format!("- {}: {text}", finding.rule), 2);
+            seen.push(text);
         }
     }
     sheet.blank();

@@ -1,60 +1,53 @@
 use crate::{
-    service::{Bowl, Mix, Plan, Stage},
-    text::{Sheet, number},
+    quantity::Mass,
+    service::{Bowl, Mix, Plan, Step, WorkStage},
+    text::{Sheet, amount, number, range},
 };
 
 /// What to weigh, mix by mix.
 pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("What to weigh");
-    for (i, mix) in plan.mixes.iter().enumerate() {
-        if i > 0 {
+    for (mix, step) in plan.mixes.iter().zip(&plan.order) {
+        if step.number > 1 {
             sheet.blank();
         }
-        one(sheet, i + 1, mix);
+        one(sheet, step, mix);
     }
 }
 
-fn one(sheet: &mut Sheet, place: usize, mix: &Mix) {
-    let stage = if mix.stage == Stage::Section { "" } else { ", after rinsing" };
+fn one(sheet: &mut Sheet, step: &Step, mix: &Mix) {
+    let stage = if mix.stage == WorkStage::Section { "" } else { ", after rinsing" };
     let parts = mix.ratio.as_ref().map_or("no developer".to_owned(), |ratio| format!("{ratio} parts"));
-    let needed = mix.needed_g.words(0);
-    sheet.paragraph(&format!("{place}. {}{stage}: {parts}, {needed} g needed [{}]", mix.name, mix.needed_basis), 3);
+    let needed = range(&mix.needed, 0);
+    let head = format!("{}. {}{stage}: {parts}, {needed} g needed [{}]", step.number, mix.name, mix.needed_basis);
+    sheet.paragraph(&head, 3);
     for bowl in &mix.bowls {
-        weigh(sheet, bowl);
+        weigh(sheet, bowl, step);
     }
     let strength = format!(
         "   developer {} % w/w before mixing; ON THE HAIR {} % w/w [{}]",
-        mix.developer_ww_percent.words(2),
-        mix.on_hair_ww_percent.words(2),
+        range(&mix.developer, 2),
+        range(&mix.on_hair, 2),
         mix.strength_basis
     );
     sheet.paragraph(&strength, 3);
-    if mix.leftover_g >= 0.5 {
-        sheet.line(&format!("   left over: about {} g", number(mix.leftover_g, 0)));
+    if mix.leftover.g() >= 0.5 {
+        sheet.line(&format!("   left over: about {} g", amount(mix.leftover, 0)));
     }
 }
 
-fn weigh(sheet: &mut Sheet, bowl: &Bowl) {
-    let rows = bowl
-        .parts
-        .iter()
-        .map(|part| {
-            vec![
-                String::new(),
-                part.product.clone(),
-                format!("{} g", number(part.weigh_g, 2)),
-                format!("{} g", number(part.scale_shows_g, 2)),
-                format!("{} g", number(part.exact_g, 2)),
-            ]
-        })
-        .collect();
-    sheet.table(&["  ", "into the tared bowl", "weigh", "scale shows", "exact"], &[2, 3, 4], rows);
+fn weigh(sheet: &mut Sheet, bowl: &Bowl, step: &Step) {
+    let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
+    let rows = bowl.parts.iter().map(|part| {
+        vec![String::new(), part.product.clone(), grams(part.weigh), grams(part.scale_shows), grams(part.exact)]
+    });
+    sheet.table(&["  ", "into the tared bowl", "weigh", "scale shows", "exact"], &[2, 3, 4], rows.collect());
     let mut words = match bowl.count {
-        1 => format!("   one bowl of {} g", number(bowl.total_g, 2)),
-        count => format!("   {count} fresh bowls of {} g each", number(bowl.total_g, 2)),
+        1 => format!("   one bowl of {}", grams(bowl.total)),
+        count => format!("   {count} fresh bowls of {} each", grams(bowl.total)),
     };
-    let times: Vec<_> = bowl.mix_at_min.iter().map(|at| number(*at, 0)).collect();
-    words += &format!(", mixed at minute {}, used within {} min", times.join(", "), number(bowl.use_within_min, 0));
+    let times: Vec<_> = step.mix_at.iter().map(|at| amount(*at, 0)).collect();
+    words += &format!(", mixed at minute {}, used within {} min", times.join(", "), amount(bowl.use_within, 0));
     if bowl.worst_ratio_error_percent >= 0.05 {
         words +=
             &format!("; rounding to the scale moves a part by up to {} %", number(bowl.worst_ratio_error_percent, 1));

@@ -1,5 +1,5 @@
 use crate::{
-    service::{MoneyPlan, Plan},
+    service::{LeftOut, LeftOutCost, MoneyPlan, Plan},
     text::Sheet,
 };
 
@@ -13,7 +13,7 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     cost(sheet, money);
     price(sheet, money);
     for left_out in &money.left_out {
-        sheet.paragraph(&format!("- not counted: {left_out}"), 2);
+        sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
     }
     sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding), 0);
 }
@@ -56,5 +56,17 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
         (Some(taxed), _) => sheet.line(&format!("tax {}, THE GUEST PAYS {}", taxed.tax, taxed.gross)),
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
+    }
+}
+
+fn words(left_out: &LeftOut) -> String {
+    let what = match (&left_out.of, left_out.what) {
+        (Some(of), LeftOutCost::PackPrice) => format!("{of}: {}", left_out.what),
+        (Some(of), what) => format!("{what} of {of}"),
+        (None, what) => what.to_string(),
+    };
+    match left_out.field() {
+        Some(field) => format!("{what}: enter `{field}`"),
+        None => what,
     }
 }

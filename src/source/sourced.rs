@@ -1,7 +1,9 @@
 use super::{Basis, Citation};
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// A value with its basis.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Sourced<T> {
     /// The value.
     pub value: T,

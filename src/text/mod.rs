@@ -16,6 +16,6 @@ mod words;
 pub use html::escaped;
 pub use number::{number, significant};
 pub use place::{Lines, Position};
-pub use range::{range, span};
+pub use range::{amount, range, span};
 pub use sheet::{Sheet, WIDTH, wrapped};
 pub use words::{count, list};

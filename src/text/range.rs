@@ -35,3 +35,18 @@ pub fn span<Q: Copy + PartialOrd>(interval: &Interval<Q>, write: impl Fn(Q) -> S
     let best = write(interval.best());
     if interval.is_exact() { best } else { format!("{best} ({} to {})", write(interval.low()), write(interval.high())) }
 }
+
+/// A quantity without its unit, which the words around it say.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, text::amount};
+///
+/// assert_eq!(amount(Mass::from_g(45.25)?, 1), "45.2");
+/// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+/// ```
+#[must_use]
+pub fn amount<Q: Quantity>(quantity: Q, decimals: usize) -> String {
+    number(quantity.in_unit(), decimals)
+}

@@ -2,9 +2,10 @@
 
 use foilwork::{
     money::Money,
+    quantity::MassFraction,
     reader::Format,
     service::{
-        Plan, ServiceFile, Stage, parse, plan, plan_text,
+        Plan, ServiceFile, WorkStage, parse, plan, plan_text,
         shape::{MixPart, Section, Technique, Zone},
     },
     sheet::bench_sheet,
@@ -12,6 +13,7 @@ use foilwork::{
         ShadeClass, StrengthBasis,
         shape::{AdditiveEntry, DeveloperEntry, ShadeEntry, TermsEntry},
     },
+    source::Interval,
 };
 use proptest::{
     prelude::*,
@@ -177,17 +179,21 @@ prop_compose! {
     }
 }
 
+fn ww(strength: &Interval<MassFraction>) -> [f64; 3] {
+    strength.to_array().map(MassFraction::percent_ww)
+}
+
 /// Mass: what is weighed adds up to the bowl, the bowl is what the recipe asks for to one division, and every part is
 /// a whole number of divisions.
 fn masses(plan: &Plan, division: f64) -> Result<(), TestCaseError> {
     for bowl in plan.mixes.iter().flat_map(|mix| &mix.bowls) {
-        let weighed: f64 = bowl.parts.iter().map(|part| part.weigh_g).sum();
-        let exact: f64 = bowl.parts.iter().map(|part| part.exact_g).sum();
-        prop_assert!((weighed - bowl.total_g).abs() < 1e-6, "{weighed} g of {} g", bowl.total_g);
+        let weighed: f64 = bowl.parts.iter().map(|part| part.weigh.g()).sum();
+        let exact: f64 = bowl.parts.iter().map(|part| part.exact.g()).sum();
+        prop_assert!((weighed - bowl.total.g()).abs() < 1e-6, "{weighed} g of {} g", bowl.total.g());
         prop_assert!((weighed - exact).abs() <= division / 2.0 + 1e-6, "{weighed} g for {exact} g");
         for part in &bowl.parts {
-            let divisions = part.weigh_g / division;
-            prop_assert!((divisions - divisions.round()).abs() < 1e-6, "{} g on {division} g", part.weigh_g);
+            let divisions = part.weigh.g() / division;
+            prop_assert!((divisions - divisions.round()).abs() < 1e-6, "{} g on {division} g", part.weigh.g());
         }
     }
     Ok(())
@@ -211,11 +217,11 @@ proptest! {
         let strongest = file.shop.as_ref().unwrap().developer.iter().map(|d| d.strength.trim_end_matches(" % w/w").parse::<f64>().unwrap());
         let strongest = strongest.fold(0.0, f64::max);
         for mix in &plan.mixes {
-            let (before, on_hair) = (mix.developer_ww_percent, mix.on_hair_ww_percent);
-            prop_assert!(before.low <= before.best && before.best <= before.high && before.high <= strongest + 1e-9);
-            prop_assert!(on_hair.low <= on_hair.best && on_hair.best <= on_hair.high && on_hair.high <= strongest);
-            let mixed: f64 = mix.bowls.iter().map(|bowl| bowl.total_g * bowl.count as f64).sum();
-            prop_assert!(mixed + 1.0 >= mix.needed_g.best, "{mixed} g for {} g", mix.needed_g.best);
+            let (before, on_hair) = (ww(&mix.developer), ww(&mix.on_hair));
+            prop_assert!(before.is_sorted() && before[2] <= strongest + 1e-9);
+            prop_assert!(on_hair.is_sorted() && on_hair[2] <= strongest);
+            let mixed: f64 = mix.bowls.iter().map(|bowl| bowl.total.g() * bowl.count as f64).sum();
+            prop_assert!(mixed + 1.0 >= mix.needed.best().g(), "{mixed} g for {} g", mix.needed.best());
         }
 
         // Everything once, nothing before what it waits for, one pair of hands.
@@ -227,9 +233,9 @@ proptest! {
             }
         }
         for pair in plan.order.windows(2) {
-            prop_assert!(pair[0].applied_min <= pair[1].begin_min + 1e-9);
+            prop_assert!(pair[0].applied.min() <= pair[1].begin.min() + 1e-9);
         }
-        prop_assert!(plan.order.iter().all(|step| step.stage == Stage::Section && step.applied_min <= step.rinse_by_min));
+        prop_assert!(plan.order.iter().all(|step| step.stage == WorkStage::Section && step.applied <= step.rinse_by));
 
         // No cent is lost.
         let cost = &plan.money.as_ref().unwrap().cost;

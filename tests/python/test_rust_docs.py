@@ -21,9 +21,14 @@ EXAMPLES_TO_WRITE = {
     "colour::gradient::contrast_between",
     "colour::gradient::transition_between",
     "finding::found::worst_first",
+    "lift::advice::advice",
+    "lift::book::strand_line",
+    "lift::looks::after_look",
+    "lift::questions::gentlest",
+    "lift::questions::series",
     "sheet::services::service_table",
 }
-ROOMS_STILL_TO_CITE = {"colour", "mix", "money"}
+ROOMS_STILL_TO_CITE = {"colour", "lift", "mix", "money", "peroxide"}
 
 CITATIONS = sorted((ROOT / "src" / "source" / "citations").glob("*.rs"))
 

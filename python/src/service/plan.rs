@@ -2,7 +2,7 @@
 
 use super::error::raise_problems;
 use crate::{
-    error::{FoilworkError, raise},
+    error::FoilworkError,
     plain::{data_of, plain, read_text},
     shop::PyShop,
 };
@@ -24,7 +24,7 @@ impl Plan {
     /// Whether any finding says stop; do not begin then.
     #[getter]
     fn is_blocked(&self) -> bool {
-        self.0.is_blocked()
+        self.0.blocked
     }
 
     /// The bench sheet as plain text, 80 columns wide.
@@ -44,7 +44,7 @@ impl Plan {
 
     /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
     fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let cards = service::mixing_cards(&self.0).map_err(raise)?;
+        let cards = service::mixing_cards(&self.0);
         plain(py, &cards)
     }
 
@@ -53,7 +53,7 @@ impl Plan {
     }
 
     fn __repr__(&self) -> String {
-        let state = if self.0.is_blocked() { ", blocked" } else { "" };
+        let state = if self.0.blocked { ", blocked" } else { "" };
         format!("<foilwork.Plan {:?}, {} mixes{state}>", self.0.title, self.0.mixes.len())
     }
 

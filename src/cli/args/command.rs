@@ -22,7 +22,7 @@ pub(crate) struct Arguments {
 pub(crate) enum Command {
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
-    /// Print the JSON Schema of a service file or a shop file
+    /// Print the JSON Schema of a service file, a shop file or a plan
     #[command(after_help = "Units: every field of a file carries its unit in its name, such as `mix_g`.")]
     Schema(SchemaArgs),
     /// Put a peroxide strength into every unit

@@ -17,16 +17,16 @@ pub(crate) struct SituationArgs {
     /// Temperature of the mixture on the hair, in C; the room's, or more near the scalp
     #[arg(long, value_name = "C", default_value_t = 25.0, allow_negative_numbers = true)]
     pub(crate) temperature: f64,
-    /// What oxidises beside the peroxide: persulfate, mild or none
+    /// What oxidises beside the peroxide: `persulfate`, `mild` or `none`
     #[arg(long, value_name = "BOOSTER", default_value = "persulfate")]
     pub(crate) booster: String,
     /// pH of the mixed bowl, where the product states it; never assumed
     #[arg(long, value_name = "PH", allow_negative_numbers = true)]
     pub(crate) ph: Option<f64>,
-    /// How readily the hair takes up liquid: low, normal or high
+    /// How readily the hair takes up liquid: `low`, `normal` or `high`
     #[arg(long, value_name = "UPTAKE", default_value = "normal")]
     pub(crate) uptake: String,
-    /// How thick the fibre is: fine, medium or coarse
+    /// How thick the fibre is: `fine`, `medium` or `coarse`
     #[arg(long, value_name = "THICKNESS", default_value = "medium")]
     pub(crate) thickness: String,
     /// A code for the guest, never a name
@@ -82,7 +82,7 @@ pub(crate) struct StrandTestArgs {
     /// How long the mixture lay on the strand, in min
     #[arg(long, value_name = "MIN", allow_negative_numbers = true)]
     pub(crate) minutes: f64,
-    /// How the levels were read: eye or instrument
+    /// How the levels were read: `eye` or `instrument`
     #[arg(long, value_name = "READER", default_value = "eye")]
     pub(crate) reader: String,
     #[command(flatten)]

@@ -2,7 +2,8 @@ use super::ReportArgs;
 use clap::Args;
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: those of the recipe (g, oz, fl oz, mL or parts); the scale is in g.")]
+#[command(after_help = "Units: one for the whole recipe, `g`, `mL`, `US fl oz` or `UK fl oz`; the scale is in g.\n\
+    Example: foilwork scale \"30 g ash + 60 g developer\" --total 120")]
 pub(crate) struct ScaleArgs {
     /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
     pub(crate) recipe: String,
@@ -25,7 +26,7 @@ pub(crate) struct ScaleArgs {
     after_help = "Units: each limit is printed with its own, as its law words it (% w/w as applied, ratio, air)."
 )]
 pub(crate) struct LimitsArgs {
-    /// Whose law: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
+    /// Whose law: `EU`, `GB`, `US`, `CA`, `AU`, `NZ`, `CN`, `JP`, `ASEAN` or `PL`
     #[arg(long, short, value_name = "CODE")]
     pub(crate) jurisdiction: String,
     #[command(flatten)]

@@ -20,7 +20,9 @@ pub(crate) struct ConditionsArgs {
 }
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: % w/w, % w/v, g/L, mol/L, mol/kg of water, N, % active oxygen, oxygen volumes.")]
+#[command(
+    after_help = "Units: `% w/w`, `% w/v`, `g/L`, `mol/L`, `mol/kg` (of water), `N`, `% active oxygen`, `volumes` (of oxygen)."
+)]
 pub(crate) struct ConvertArgs {
     /// Strength with its unit: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `1.79 mol/L`, or a label, `20 vol label`
     pub(crate) strength: String,
@@ -115,7 +117,7 @@ pub(crate) struct TitrateArgs {
 #[derive(Debug, Args)]
 #[command(after_help = "Units: strengths say theirs, masses in g, prices per kg or by the pack.\n\
     Of a shop file the developers and diluents are used, with what is in hand.\n\
-    Example: foilwork blend --stock \"deep=12 % w/w, 300 g, 9.90/kg\" \\\n         \
+    Example: foilwork blend --currency EUR --stock \"deep=12 % w/w, 300 g, 9.90/kg\" \\\n         \
     --stock \"pale=3 % w/w\" --target \"6 % w/w\" --total 60")]
 pub(crate) struct BlendArgs {
     /// Shop file, as examples/juniper_and_tide.toml; `-` reads the standard input

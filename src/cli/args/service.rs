@@ -24,6 +24,9 @@ pub(crate) struct SchemaArgs {
     /// The schema of a shop file
     #[arg(long)]
     pub(crate) shop: bool,
+    /// The schema of what `plan --json` prints
+    #[arg(long, conflicts_with = "shop")]
+    pub(crate) plan: bool,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

@@ -1,43 +1,86 @@
-use super::{Part, Plan, order};
+use super::{Bowl, Mix, Plan, Start, Step, WeighedPart, timeline};
 use crate::{
-    mix::{self, Card, CardError, CardRequest, Recipe, RecipeAmount, RecipeError, Unit},
-    quantity::{Duration, InvalidQuantity, Mass, MassFraction},
-    service::{file::Moment, request::Stage},
-    source::{Interval, InvalidInterval},
+    finding::{Finding, Verdict},
+    quantity::{Duration, Mass, MassFraction},
+    service::request::WorkStage,
+    source::Interval,
 };
-use jiff::SignedDuration;
-use rust_decimal::Decimal;
+use jiff::{SignedDuration, civil::DateTime};
+use schemars::JsonSchema;
+use serde::Serialize;
 
-/// A card that cannot be written for a plan.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum PlanCardError {
-    /// The bowl cannot be written as a recipe or weighed.
-    #[error(transparent)]
-    Card(#[from] CardError),
-    /// A product's name cannot stand in a recipe.
-    #[error(transparent)]
-    Recipe(#[from] RecipeError),
-    /// A number of the plan was changed to something impossible.
-    #[error(transparent)]
-    Quantity(#[from] InvalidQuantity),
-    /// Bounds of the plan were changed to something impossible.
-    #[error(transparent)]
-    Interval(#[from] InvalidInterval),
-    /// The start of the plan was changed to something that is no date.
-    #[error("{0}")]
-    Start(String),
+/// What lies beside one fresh bowl: whether to begin at all, what to weigh, strength on the hair, times, what to mind.
+///
+/// The times are planned ones; write down when the bowl was really mixed.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct BowlCard {
+    /// Whether the plan says stop: then do not mix this bowl.
+    pub blocked: bool,
+    /// Every finding of the plan that says stop.
+    pub stops: Vec<Finding>,
+    /// The findings about this mix that ask for thought, worst first.
+    pub findings: Vec<Finding>,
+    /// A code for the guest.
+    pub guest: Option<String>,
+    /// What the bowl is for.
+    pub name: String,
+    /// Section, toner or root shadow.
+    pub stage: WorkStage,
+    /// Which of the bowls of this mix, from one.
+    pub bowl: usize,
+    /// How many there are.
+    pub bowls: usize,
+    /// What goes in, in the order of weighing.
+    pub parts: Vec<WeighedPart>,
+    /// What the scale shows in the end.
+    #[serde(rename = "total_g")]
+    pub total: Mass,
+    /// Strength on the hair.
+    #[serde(rename = "on_hair_ww_percent")]
+    pub on_hair: Interval<MassFraction>,
+    /// The worst error of a part's share that rounding to the scale causes.
+    pub worst_ratio_error_percent: f64,
+    /// Times in minutes from the first brush; for toners and root shadows the earliest, as if rinsing took no time.
+    pub minutes: CardMinutes,
+    /// The same on the salon clock, where the time of day of the start is stated.
+    pub clock: Option<CardClock>,
 }
 
-/// One card for each fresh bowl, to lay beside it: what, grams, strength on the hair, time to mix, use-by.
-///
-/// The clock times are planned ones; toners and root shadows come at the earliest after the last rinse. Write down the
-/// time at which a bowl was really mixed.
-///
-/// # Errors
-///
-/// [`PlanCardError`]; it cannot happen for a plan that [`plan`](crate::service::plan) made from products whose names
-/// can stand in a recipe (no plus sign, no line break).
+/// The times of a card, counted from the first brush.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct CardMinutes {
+    /// When it is mixed.
+    #[serde(rename = "mixed_at_min")]
+    pub mixed_at: Duration,
+    /// When it must no longer be used.
+    #[serde(rename = "use_by_min")]
+    pub use_by: Duration,
+    /// When to look at the hair.
+    #[serde(rename = "look_at_min")]
+    pub look_at: Vec<Duration>,
+    /// When to rinse at the latest.
+    #[serde(rename = "rinse_by_min")]
+    pub rinse_by: Duration,
+}
+
+/// The times of a card on the salon clock.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct CardClock {
+    /// When it is mixed.
+    #[schemars(with = "String")]
+    pub mixed_at: DateTime,
+    /// When it must no longer be used.
+    #[schemars(with = "String")]
+    pub use_by: DateTime,
+    /// When to look at the hair.
+    #[schemars(with = "Vec<String>")]
+    pub look_at: Vec<DateTime>,
+    /// When to rinse at the latest.
+    #[schemars(with = "String")]
+    pub rinse_by: DateTime,
+}
+
+/// One card for each fresh bowl, in the order of mixing.
 ///
 /// # Example
 ///
@@ -45,57 +88,70 @@ pub enum PlanCardError {
 /// use foilwork::{reader::Format, service::{mixing_cards, parse, plan}};
 ///
 /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
-/// let cards = mixing_cards(&plan(&file)?)?;
-/// assert_eq!(cards[0].mixed_at, jiff::civil::date(2026, 11, 25).at(10, 0, 0, 0));
-/// assert_eq!(cards[0].use_by, jiff::civil::date(2026, 11, 25).at(10, 40, 0, 0));
+/// let cards = mixing_cards(&plan(&file)?);
+/// let clock = cards[0].clock.as_ref().ok_or("the file states the time of day")?;
+/// assert_eq!(clock.mixed_at, jiff::civil::date(2026, 11, 25).at(10, 0, 0, 0));
+/// assert_eq!(clock.use_by, jiff::civil::date(2026, 11, 25).at(10, 40, 0, 0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn mixing_cards(plan: &Plan) -> Result<Vec<Card>, PlanCardError> {
-    let start: Moment = plan.start.parse().map_err(PlanCardError::Start)?;
-    let rinsed = order::end_min(&plan.order, |stage| stage == Stage::Section);
+#[must_use]
+pub fn mixing_cards(plan: &Plan) -> Vec<BowlCard> {
+    let rinsed = timeline::last_rinse(&plan.order);
     let mut cards = Vec::new();
-    for mix in &plan.mixes {
-        let offset = if mix.stage == Stage::Section { 0.0 } else { rinsed };
-        for bowl in &mix.bowls {
-            let recipe = recipe(&bowl.parts)?;
-            let strengths = bowl.parts.iter().map(strength).collect::<Result<Vec<_>, _>>()?;
-            for (i, at_min) in bowl.mix_at_min.iter().enumerate() {
-                let what = match bowl.count {
-                    1 => mix.name.clone(),
-                    count => format!("{}, bowl {} of {count}", mix.name, i + 1),
-                };
-                let after = SignedDuration::try_from_secs_f64((offset + at_min) * 60.0).unwrap_or_default();
-                let card = Card::new(&CardRequest {
-                    who: plan.guest.as_deref().unwrap_or("guest"),
-                    what: &what,
-                    recipe: &recipe,
-                    strengths: &strengths,
-                    // What is written is weighed already: nothing is rounded again.
-                    division: Mass::from_g(0.01)?,
-                    mixed_at: start.earliest.saturating_add(after),
-                    working_life: Duration::from_min(bowl.use_within_min)?,
-                })?;
-                cards.push(if mix.stage == Stage::Section {
-                    card
-                } else {
-                    card.with_remark("earliest; after rinsing")
-                });
-            }
+    for (mix, step) in plan.mixes.iter().zip(&plan.order) {
+        let offset = if mix.stage == WorkStage::Section { Duration::ZERO } else { rinsed };
+        let fresh = mix.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl, bowl.count));
+        for (i, (bowl, mixed_at)) in fresh.zip(&step.mix_at).enumerate() {
+            let minutes = minutes(bowl, step, *mixed_at, offset);
+            cards.push(card(plan, mix, bowl, i + 1, minutes));
         }
     }
-    Ok(cards)
+    cards
 }
 
-fn recipe(parts: &[Part]) -> Result<Recipe, RecipeError> {
-    let part = |part: &Part| {
-        let value = Decimal::try_from(part.weigh_g).map_err(|_| RecipeError::OutOfRange)?.round_dp(2).normalize();
-        Ok(mix::Part { amount: RecipeAmount { value, unit: Unit::Gram }, product: part.product.clone() })
+fn minutes(bowl: &Bowl, step: &Step, mixed_at: Duration, offset: Duration) -> CardMinutes {
+    let mixed_at = offset + mixed_at;
+    CardMinutes {
+        mixed_at,
+        use_by: mixed_at + bowl.use_within,
+        look_at: step.look_at.iter().map(|at| offset + *at).collect(),
+        rinse_by: offset + step.rinse_by,
+    }
+}
+
+fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes) -> BowlCard {
+    let concerns = mix.findings.iter().filter_map(|i| plan.findings.get(*i));
+    let asks = |finding: &&Finding| !matches!(finding.verdict, Verdict::Stop | Verdict::Passed);
+    BowlCard {
+        blocked: plan.blocked,
+        stops: plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).cloned().collect(),
+        findings: concerns.filter(asks).cloned().collect(),
+        guest: plan.guest.clone(),
+        name: mix.name.clone(),
+        stage: mix.stage,
+        bowl: number,
+        bowls: bowl.count,
+        parts: bowl.parts.clone(),
+        total: bowl.total,
+        on_hair: bowl.on_hair,
+        worst_ratio_error_percent: bowl.worst_ratio_error_percent,
+        clock: match plan.start {
+            Start::At(start) => Some(clock(start, &minutes)),
+            Start::Day(_) => None,
+        },
+        minutes,
+    }
+}
+
+fn clock(start: DateTime, minutes: &CardMinutes) -> CardClock {
+    let at = |after: Duration| {
+        let after = SignedDuration::try_from_secs_f64(after.min() * 60.0).unwrap_or_default();
+        start.saturating_add(after)
     };
-    Recipe::new(parts.iter().map(part).collect::<Result<_, RecipeError>>()?)
-}
-
-fn strength(part: &Part) -> Result<Option<Interval<MassFraction>>, PlanCardError> {
-    let range = &part.peroxide_ww_percent;
-    let percent = MassFraction::from_percent_ww;
-    Ok(Some(Interval::new(percent(range.low)?, percent(range.best)?, percent(range.high)?)?))
+    CardClock {
+        mixed_at: at(minutes.mixed_at),
+        use_by: at(minutes.use_by),
+        look_at: minutes.look_at.iter().map(|look| at(*look)).collect(),
+        rinse_by: at(minutes.rinse_by),
+    }
 }

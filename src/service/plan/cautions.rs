@@ -1,14 +1,23 @@
 //! The cautions for what is in the bowls. They are always printed; no finding replaces them.
 
-use super::Caution;
+use super::sections::Sections;
 use crate::{
+    finding::Reason,
     mix::{Hazard, handling_advice},
-    service::{
-        request::{ItemKind, Oxidant, Request},
-        shape::ShadeClass,
-    },
+    shop::ShadeClass,
     source::{COMMON_PRACTICE, Citation, citations::trade},
 };
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// A caution and where it comes from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Caution {
+    /// What to do or not to do.
+    pub text: &'static str,
+    /// What it rests on.
+    pub sources: Vec<Reason>,
+}
 
 /// What stands above every list of cautions.
 const ALWAYS: [(&str, Citation); 2] = [
@@ -19,13 +28,13 @@ const ALWAYS: [(&str, Citation); 2] = [
     ("test a strand with the very mix before the head", trade::CONSULTATION),
 ];
 
-/// The cautions of a request: the general ones, then those for what is used, in the order of the work.
-pub(super) fn cautions(request: &Request) -> Vec<Caution> {
-    let general = ALWAYS.iter().map(|(text, source)| Caution { text: (*text).to_owned(), source: source.to_string() });
-    let handling = handling_advice(&hazards(request)).into_iter().map(|advice| {
-        let sources: Vec<String> = advice.citations().map(ToString::to_string).collect();
-        let source = if sources.is_empty() { COMMON_PRACTICE.to_string() } else { sources.join("; ") };
-        Caution { text: advice.text.to_owned(), source }
+/// The general cautions, then those for what is used, in the order of the work.
+pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
+    let general = ALWAYS.iter().map(|(text, source)| Caution { text, sources: vec![source.into()] });
+    let handling = handling_advice(&hazards(sections)).into_iter().map(|advice| {
+        let sources: Vec<Reason> = advice.citations().map(Reason::from).collect();
+        let sources = if sources.is_empty() { vec![COMMON_PRACTICE.into()] } else { sources };
+        Caution { text: advice.text, sources }
     });
     general.chain(handling).collect()
 }
@@ -33,20 +42,19 @@ pub(super) fn cautions(request: &Request) -> Vec<Caution> {
 /// What the mixes bring, read from the kinds of product: their compositions are not in a service file.
 ///
 /// Colour may hold ammonia and resorcinol; that it does is taken for granted, since nobody said that it does not.
-fn hazards(request: &Request) -> Vec<Hazard> {
+fn hazards(sections: &Sections<'_>) -> Vec<Hazard> {
     let mut hazards = Vec::new();
-    for task in &request.tasks {
-        if task.oxidant != Oxidant::Nothing {
+    for work in sections.iter() {
+        if work.has_peroxide() {
             hazards.push(Hazard::Peroxide);
         }
-        for (i, _) in &task.products {
-            match request.items.get(*i).map(|item| &item.kind) {
-                Some(ItemKind::Lightener { .. }) => hazards.push(Hazard::Persulfate),
-                Some(ItemKind::Shade { class: ShadeClass::Semi, .. }) => hazards.push(Hazard::Unknown),
-                Some(ItemKind::Shade { .. }) => {
-                    hazards.extend([Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol]);
-                }
-                _ => {}
+        if work.lightens() {
+            hazards.push(Hazard::Persulfate);
+        }
+        for shade in work.shades() {
+            match shade.class {
+                ShadeClass::Semi => hazards.push(Hazard::Unknown),
+                _ => hazards.extend([Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol]),
             }
         }
     }

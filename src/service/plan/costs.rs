@@ -1,86 +1,161 @@
-//! What the service costs and what to charge, from what is weighed and timed in the plan.
+//! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
 use super::{
-    MoneyPlan, Step,
-    mixes::{Mixed, Stocked},
-    order,
+    Mix, PartKind,
+    sections::{Sections, Work},
+    timeline::Timeline,
 };
 use crate::{
-    money::{CostEntry, CostKind, CostSource, Measure, PackPrice, Rounding, ServiceCost},
-    quantity::Duration,
+    choice::choice,
+    money::{
+        CostEntry, CostKind, CostSource, CostTable, Measure, PackPrice, Rounding, ServiceCost, SetPrice, TaxedPrice,
+    },
+    quantity::{Duration, Mass, Quantity},
     service::{
         file::Problems,
-        request::{InField, ItemKind, Request, Stage},
+        request::{InField, Request},
     },
     shop::{Consumable, Per},
     source::Basis,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What it costs and what to charge. Amounts are exact decimal text.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct MoneyPlan {
+    /// The cost, line by line.
+    pub cost: CostTable,
+    /// What the cost leaves out because the file does not say.
+    pub left_out: Vec<LeftOut>,
+    /// The net price with margin and mark-up, where one of them is given.
+    pub price: Option<SetPrice>,
+    /// The same price with its tax, where a rate is given.
+    pub taxed: Option<TaxedPrice>,
+    /// How amounts are rounded.
+    pub rounding: Rounding,
+}
+
+/// Something that the cost leaves out.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct LeftOut {
+    /// What.
+    pub what: LeftOutCost,
+    /// The product or section, where it is one of several.
+    pub of: Option<String>,
+}
+
+choice! {
+    /// Costs that a plan may have to leave out.
+    LeftOutCost: "cost left out" {
+        /// A product whose pack has no price.
+        PackPrice = "pack-price" => "no price in the shop",
+        /// Foils that nobody counted.
+        Foils = "foils" => "foils",
+        /// Pay.
+        Labour = "labour",
+        /// What comes on top of the pay.
+        OnCosts = "on-costs" => "on-costs of the wage",
+        /// Hours that are paid while no guest is there.
+        PaidHours = "paid-hours" => "paid hours without a guest",
+        /// Work besides applying.
+        OtherWork = "other-work" => "consultation, rinsing, drying",
+        /// The chair.
+        Overhead = "overhead",
+    }
+}
+
+impl LeftOut {
+    fn whole(what: LeftOutCost) -> Self {
+        Self { what, of: None }
+    }
+
+    /// The field that would bring it in; none for a pack, which has two.
+    #[must_use]
+    pub const fn field(&self) -> Option<&'static str> {
+        match self.what {
+            LeftOutCost::PackPrice => None,
+            LeftOutCost::Foils => Some("foils"),
+            LeftOutCost::Labour => Some("shop.terms.wage_per_h"),
+            LeftOutCost::OnCosts => Some("shop.terms.on_costs_percent"),
+            LeftOutCost::PaidHours => Some("shop.terms.productive_percent"),
+            LeftOutCost::OtherWork => Some("service.other_work_min"),
+            LeftOutCost::Overhead => Some("shop.terms.overhead_per_h"),
+        }
+    }
+}
 
 /// Every line is rounded to the minor unit as cash is: a half goes up.
 const ROUNDING: Rounding = Rounding::MidpointAwayFromZero;
 
-/// The cost and the price; nothing without a table of prices.
-pub(super) fn money(request: &Request, steps: &[Step], mixed: &[Mixed]) -> Result<Option<MoneyPlan>, Problems> {
+/// The cost and the price; none without a table of prices.
+pub(super) fn money(
+    request: &Request,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    timeline: &Timeline,
+) -> Result<Option<MoneyPlan>, Problems> {
     let Some(currency) = request.shop.currency else { return Ok(None) };
+    let terms = &request.shop.terms;
     let mut left_out = Vec::new();
     let mut service = ServiceCost::new(currency, ROUNDING);
-    service.entries = products(request, mixed, &mut left_out)?;
-    service.entries.extend(consumables(request, &mut left_out)?);
-    service.entries.extend(labour(request, &mut left_out)?);
-    service.entries.extend(overhead(request, steps, &mut left_out)?);
+    service.entries = products(request, mixes, &mut left_out);
+    service.entries.extend(consumables(request, sections, &mut left_out)?);
+    service.entries.extend(labour(request, sections, &mut left_out)?);
+    service.entries.extend(overhead(request, timeline, &mut left_out)?);
     let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
     let cost = cost.in_field("shop.terms")?;
 
-    let priced = match request.shop.terms.rule() {
+    let priced = match terms.rule() {
         // A share of a cost of zero is no price.
         Some(rule) if !cost.total().is_zero() => Some(rule.price(cost.total(), None).in_field("shop.terms")?),
         _ => None,
     };
-    let taxed = priced.filter(|_| request.shop.terms.tax.is_some()).map(|priced| priced.taxed);
+    let taxed = priced.filter(|_| terms.tax.is_some()).map(|priced| priced.taxed);
     Ok(Some(MoneyPlan { cost, left_out, price: priced.map(|priced| priced.set), taxed, rounding: ROUNDING }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixed: &[Mixed], left_out: &mut Vec<String>) -> Result<Vec<CostEntry>, Problems> {
+fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Vec<CostEntry> {
     let mut supplies = Vec::new();
-    for Mixed { mix, used, .. } in mixed {
-        for (stocked, mass) in used {
-            let (name, part, priced) = match stocked {
-                Stocked::Bottle(i) => match request.bottles.get(*i) {
-                    Some(bottle) => (&bottle.name, CostKind::Product, bottle.priced),
-                    None => continue,
-                },
-                Stocked::Item(i) => match request.items.get(*i) {
-                    Some(item) if matches!(item.kind, ItemKind::Additive { .. }) => {
-                        (&item.name, CostKind::Additive, item.priced)
-                    }
-                    Some(item) => (&item.name, CostKind::Product, item.priced),
-                    None => continue,
-                },
-            };
-            let Some(pack) = priced else {
-                let note = format!("{name}: no price in the shop");
+    for (mix, bowl) in mixes.iter().flat_map(|mix| mix.bowls.iter().map(move |bowl| (mix, bowl))) {
+        for part in &bowl.parts {
+            let Some(pack) = priced(request, &part.product) else {
+                let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
                 if !left_out.contains(&note) {
                     left_out.push(note);
                 }
                 continue;
             };
-            let source = CostSource::Supply { pack, used: (*mass).into(), wasted: None };
+            let kind = if part.kind == PartKind::Additive { CostKind::Additive } else { CostKind::Product };
+            let used = Mass::nearest(part.weigh.g() * bowl.count as f64);
+            let source = CostSource::Supply { pack, used: used.into(), wasted: None };
             let section = Some(mix.name.clone());
-            supplies.push(CostEntry { section, ..CostEntry::new(part, name, Basis::Derived, source) });
+            supplies.push(CostEntry { section, ..CostEntry::new(kind, &part.product, Basis::Derived, source) });
         }
     }
-    Ok(supplies)
+    supplies
 }
 
-fn consumables(request: &Request, left_out: &mut Vec<String>) -> Result<Vec<CostEntry>, Problems> {
+/// The pack of a product; names are unique in the shop.
+fn priced(request: &Request, name: &str) -> Option<PackPrice> {
+    let bottle = request.bottles.iter().find(|bottle| bottle.name == name).map(|bottle| bottle.priced);
+    let item = || request.items.iter().find(|item| item.name == name).map(|item| item.priced);
+    bottle.or_else(item).flatten()
+}
+
+fn consumables(
+    request: &Request,
+    sections: &Sections<'_>,
+    left_out: &mut Vec<LeftOut>,
+) -> Result<Vec<CostEntry>, Problems> {
     let consumables = &request.shop.consumables;
     if consumables.iter().any(|consumable| consumable.per == Per::Foil) {
-        let sections = request.file.section.iter();
-        let uncounted = sections.filter(|section| section.foils.is_none() && section.technique.is_in_foil());
-        left_out.extend(uncounted.map(|section| format!("foils of {}: enter `foils`", section.name)));
+        let uncounted = sections.iter().filter(|work| work.task.foils.is_none() && work.is_in_foil());
+        let of = |work: &Work| LeftOut { what: LeftOutCost::Foils, of: Some(work.name().to_owned()) };
+        left_out.extend(uncounted.map(of));
     }
-    let foils: u32 = request.tasks.iter().map(|task| task.foils).sum();
+    let foils: u32 = sections.iter().filter_map(|work| work.task.foils).sum();
     let supply = |(i, consumable): (usize, &Consumable)| {
         let pieces = consumable.pieces.unwrap_or(1);
         let used = match consumable.per {
@@ -96,35 +171,39 @@ fn consumables(request: &Request, left_out: &mut Vec<String>) -> Result<Vec<Cost
 }
 
 /// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
-fn labour(request: &Request, left_out: &mut Vec<String>) -> Result<Option<CostEntry>, Problems> {
+fn labour(
+    request: &Request,
+    sections: &Sections<'_>,
+    left_out: &mut Vec<LeftOut>,
+) -> Result<Option<CostEntry>, Problems> {
     let terms = &request.shop.terms;
     let Some(labour) = terms.labour else {
-        left_out.push("labour: enter `shop.terms.wage_per_h`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::Labour));
         return Ok(None);
     };
-    for field in &terms.not_stated {
-        let what = match *field {
-            "on_costs_percent" => "on-costs of the wage",
-            _ => "paid hours without a guest",
-        };
-        left_out.push(format!("{what}: enter `shop.terms.{field}`"));
-    }
-    let applying: f64 = request.tasks.iter().map(|task| task.apply.min()).sum();
+    left_out.extend(terms.not_stated.iter().map(|field| match *field {
+        "on_costs_percent" => LeftOut::whole(LeftOutCost::OnCosts),
+        _ => LeftOut::whole(LeftOutCost::PaidHours),
+    }));
+    let applying: f64 = sections.iter().map(|work| work.task.apply.min()).sum();
     let hands_on = Duration::from_min(applying + other_work(request)).in_field("service.other_work_min")?;
     if request.file.service.other_work_min.is_none() {
-        left_out.push("consultation, rinsing, drying: enter `service.other_work_min`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::OtherWork));
     }
     Ok(Some(CostEntry::labour(labour, hands_on, Basis::Derived)))
 }
 
 /// Time in the chair: to the last rinse, then the toners, then the other work.
-fn overhead(request: &Request, steps: &[Step], left_out: &mut Vec<String>) -> Result<Option<CostEntry>, Problems> {
+fn overhead(
+    request: &Request,
+    timeline: &Timeline,
+    left_out: &mut Vec<LeftOut>,
+) -> Result<Option<CostEntry>, Problems> {
     let Some(overhead) = request.shop.terms.overhead else {
-        left_out.push("overhead: enter `shop.terms.overhead_per_h`".to_owned());
+        left_out.push(LeftOut::whole(LeftOutCost::Overhead));
         return Ok(None);
     };
-    let after = order::end_min(steps, |stage| stage != Stage::Section);
-    let chair = order::end_min(steps, |stage| stage == Stage::Section) + after + other_work(request);
+    let chair = timeline.last_rinse().min() + timeline.after_rinse().min() + other_work(request);
     let chair = Duration::from_min(chair).in_field("service.other_work_min")?;
     Ok(Some(CostEntry::overhead(overhead, chair, Basis::Derived)))
 }

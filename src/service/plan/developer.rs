@@ -1,53 +1,78 @@
 //! Which bottles give the strength that a task asks for.
 
-use super::mixes::Stocked;
+use super::PartKind;
 use crate::{
     mix::as_applied,
-    peroxide::{KnownMass, blend_two},
+    peroxide::{Objective, Shelf, Stock, blend_shelf},
     quantity::{Mass, MassFraction, Share},
-    service::request::{ItemKind, Oxidant, Request, Task},
+    service::request::{Oxidant, Request, Task},
     source::{Basis, Interval},
 };
 
 /// A developer as it goes into the bowl: bottles and diluent by share.
-pub(super) struct Oxidising {
-    pub(super) parts: Vec<(Stocked, Share, Interval<MassFraction>)>,
+pub(super) struct Oxidising<'r> {
+    pub(super) parts: Vec<(&'r Candidate<'r>, Share)>,
     pub(super) strength: Interval<MassFraction>,
     pub(super) basis: Basis,
 }
 
-type Candidate = (Stocked, Interval<MassFraction>, Basis);
+/// A bottle or a diluent of the shop.
+pub(super) struct Candidate<'r> {
+    pub(super) name: &'r str,
+    pub(super) kind: PartKind,
+    pub(super) strength: Interval<MassFraction>,
+    basis: Basis,
+    /// With the amount in hand and the price, as far as the shop states them.
+    stock: Stock,
+}
 
-/// The bottle that was named, or a blend of the two stocks next above and below the strength asked for.
-///
-/// The nearest neighbours are taken because a weighing error then changes the strength least. A diluent counts as a
-/// stock without peroxide.
-pub(super) fn resolve(request: &Request, task: &Task) -> Result<Oxidising, Box<dyn std::error::Error>> {
-    let stocks = stocks(request);
+/// Developers first, in the order of the shop, then diluents, which count as stocks without peroxide.
+pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
+    let bottles = request.bottles.iter().zip(&request.shop.bottles).map(|(bottle, stocked)| Candidate {
+        name: &bottle.name,
+        kind: PartKind::Developer,
+        strength: bottle.strength,
+        basis: bottle.basis,
+        stock: stocked.facts.stock(bottle.strength),
+    });
+    let diluents = request.shop.diluents.iter().map(|diluent| Candidate {
+        name: &diluent.name,
+        kind: PartKind::Diluent,
+        strength: Interval::exact(MassFraction::ZERO),
+        basis: Basis::Stated,
+        stock: diluent.facts.stock(Interval::exact(MassFraction::ZERO)),
+    });
+    bottles.chain(diluents).collect()
+}
+
+/// The bottle that was named, or a blend that makes `total` of the strength asked for.
+pub(super) fn resolve<'r>(
+    request: &Request,
+    stocks: &'r [Candidate<'r>],
+    task: &Task,
+    total: Mass,
+) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     match task.oxidant {
         Oxidant::Bottle(i) => {
-            let (stocked, strength, basis) = stocks.get(i).copied().ok_or("the developer is not on the shelf")?;
-            Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis })
+            let stock = stocks.get(i).ok_or("the developer is not in the shop")?;
+            Ok(Oxidising { parts: vec![(stock, Share::ALL)], strength: stock.strength, basis: stock.basis })
         }
         Oxidant::Nothing => {
             Ok(Oxidising { parts: Vec::new(), strength: Interval::exact(MassFraction::ZERO), basis: Basis::Stated })
         }
-        Oxidant::Strength(stated) => blend(&stocks, stated.mass_fraction(request.room)?.best()),
+        Oxidant::Strength(stated) => blend(stocks, stated.mass_fraction(request.room)?.best(), total),
     }
 }
 
-/// Developers first, in the order of the shelf, then diluents.
-fn stocks(request: &Request) -> Vec<Candidate> {
-    let bottles = request.bottles.iter().enumerate();
-    let diluents = request.items.iter().enumerate().filter(|(_, item)| item.kind == ItemKind::Diluent);
-    bottles
-        .map(|(i, bottle)| (Stocked::Bottle(i), bottle.strength, bottle.basis))
-        .chain(diluents.map(|(i, _)| (Stocked::Item(i), Interval::exact(MassFraction::ZERO), Basis::Stated)))
-        .collect()
-}
-
-fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dyn std::error::Error>> {
-    let best = |(_, strength, _): &&Candidate| strength.best();
+/// The least cost where every stock has a price. Without prices the two stocks next above and below the strength asked
+/// for are taken, because a weighing error then changes the strength least; if too little of them is in hand, the
+/// fewest bottles that do it.
+fn blend<'r>(
+    stocks: &'r [Candidate<'r>],
+    target: MassFraction,
+    total: Mass,
+) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
+    let best = |stock: &&Candidate| stock.strength.best();
     let by_strength = |a: &&Candidate, b: &&Candidate| best(a).percent_ww().total_cmp(&best(b).percent_ww());
     let above = stocks.iter().filter(|stock| best(stock) >= target).min_by(by_strength);
     let below = stocks.iter().filter(|stock| best(stock) <= target).max_by(by_strength);
@@ -61,19 +86,33 @@ fn blend(stocks: &[Candidate], target: MassFraction) -> Result<Oxidising, Box<dy
         let way_out = "change the strength, or add a developer or a diluent";
         return Err(format!("cannot blend {target}: the shelf {reach}; {way_out}").into());
     };
-    if best(&above) == best(&below) {
-        let (stocked, strength, basis) = *above;
-        return Ok(Oxidising { parts: vec![(stocked, Share::ALL, strength)], strength, basis });
+    let shelf =
+        |chosen: &mut dyn Iterator<Item = &Candidate>| Shelf::new(chosen.map(|one| one.stock.clone()).collect());
+    let everything = || shelf(&mut stocks.iter());
+    let blended = if stocks.iter().all(|stock| stock.stock.price.is_some()) {
+        blend_shelf(&everything()?, target, total, Objective::LeastCost)
+    } else {
+        let nearest: &[&Candidate] = if best(&above) == best(&below) { &[above] } else { &[above, below] };
+        let nearest = shelf(&mut nearest.iter().copied())?;
+        match blend_shelf(&nearest, target, total, Objective::FewestBottles) {
+            Ok(blended) => Ok(blended),
+            Err(_) => blend_shelf(&everything()?, target, total, Objective::FewestBottles),
+        }
+    }?;
+
+    // The strongest goes into the bowl first.
+    let mut portions: Vec<_> = blended.portions.iter().collect();
+    portions.sort_by(|a, b| b.stock.strength.best().percent_ww().total_cmp(&a.stock.strength.best().percent_ww()));
+    let mut basis = Basis::Derived;
+    let (mut parts, mut weighed) = (Vec::new(), Vec::new());
+    for portion in portions {
+        let Some(stock) = stocks.iter().find(|stock| stock.name == portion.stock.name) else { continue };
+        basis = basis.weaker(stock.basis);
+        parts.push((stock, Share::from_fraction((portion.mass.g() / total.g()).min(1.0))?));
+        weighed.push((portion.mass, stock.strength));
     }
-    let hundred = Mass::from_g(100.0)?;
-    let blend = blend_two(best(&above), best(&below), target, KnownMass::Total(hundred))?;
-    let weighed = [(blend.first, above.1), (blend.second, below.1)];
-    Ok(Oxidising {
-        parts: vec![
-            (above.0, Share::from_percent(blend.first.g())?, above.1),
-            (below.0, Share::from_percent(blend.second.g())?, below.1),
-        ],
-        strength: as_applied(&weighed)?,
-        basis: above.2.weaker(below.2).weaker(Basis::Derived),
-    })
+    if let [(only, _)] = parts.as_slice() {
+        basis = only.basis;
+    }
+    Ok(Oxidising { parts, strength: as_applied(&weighed)?, basis })
 }

@@ -1,34 +1,53 @@
-use super::LevelRule;
+use super::sections::Work;
 use crate::{
     colour::{Canvas, Level, ProductKind, Scale, blended_level, formula_level, white_blend},
+    finding::Reason,
     quantity::{Mass, Share},
-    service::{
-        request::{ItemKind, Request, Task},
-        shape::ShadeClass,
-    },
+    shop::ShadeClass,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
-/// The level rules for a section in permanent colour; nothing for lightener, demi-permanent and the rest.
-pub(super) fn of(request: &Request, task: &Task, target: Level) -> Option<LevelRule> {
-    let shades: Option<Vec<(Level, Mass)>> = task
-        .products
-        .iter()
-        .map(|(i, parts)| match &request.items.get(*i)?.kind {
-            ItemKind::Shade { level, class: ShadeClass::Permanent, .. } => Some((*level, Mass::from_g(*parts).ok()?)),
+/// Level rules of permanent colour on natural hair: rules of thumb, a strand test decides.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct LevelRule {
+    /// Level of the shades as mixed.
+    pub shade_level: Level,
+    /// Level that white hair takes.
+    pub white_hair_level: Level,
+    /// Level that pigmented hair takes: the mean of natural and shade.
+    pub pigmented_hair_level: Level,
+    /// Shade that would bring pigmented hair to the target, where there is one.
+    pub shade_for_target_level: Option<Level>,
+    /// Why there is none, otherwise.
+    pub no_shade_for_target: Option<String>,
+    /// Where the rules are printed.
+    pub sources: Vec<Reason>,
+}
+
+/// The level rules for a section in permanent colour; none for lightener, demi-permanent and the rest.
+pub(super) fn of(work: &Work<'_>, target: Level, white: Share) -> Option<LevelRule> {
+    if !work.products.iter().all(|(item, _)| !item.lightens()) || work.shades().next().is_none() {
+        return None;
+    }
+    let shades: Option<Vec<(Level, Mass)>> = work
+        .shades()
+        .map(|shade| match shade.class {
+            ShadeClass::Permanent => Some((shade.level, Mass::from_g(shade.parts).ok()?)),
             _ => None,
         })
         .collect();
     let shade = blended_level(shades?).ok()?.value;
-    let white = Share::from_percent(request.file.analysis.white_percent).ok()?;
-    let blend = white_blend(task.from, shade, white, ProductKind::PermanentColour).ok()?;
-    let artificial = request.file.analysis.existing.iter().any(|e| e.artificial && e.zone == task.zone);
-    let canvas = if artificial { Canvas::Coloured } else { Canvas::Natural };
-    let needed = formula_level(task.from, target, ProductKind::PermanentColour, canvas, Scale::European10);
+    let from = work.from.best();
+    let blend = white_blend(from, shade, white, ProductKind::PermanentColour).ok()?;
+    let canvas = if work.on_artificial { Canvas::Coloured } else { Canvas::Natural };
+    let needed = formula_level(from, target, ProductKind::PermanentColour, canvas, Scale::European10);
     Some(LevelRule {
-        shade_level: shade.number(),
-        white_level: blend.value.white_part.number(),
-        pigmented_level: blend.value.pigmented_part.number(),
-        shade_for_target: needed.map_or_else(|why| why.to_string(), |level| level.value.number().to_string()),
-        source: blend.citation.map(ToString::to_string).unwrap_or_default(),
+        shade_level: shade,
+        white_hair_level: blend.value.white_part,
+        pigmented_hair_level: blend.value.pigmented_part,
+        shade_for_target_level: needed.as_ref().ok().map(|level| level.value),
+        no_shade_for_target: needed.err().map(|why| why.to_string()),
+        sources: blend.citation.map(Reason::from).into_iter().collect(),
     })
 }

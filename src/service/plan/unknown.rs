@@ -1,30 +1,66 @@
 //! What a reader of the sheet might look for and will not find. Unknown is an answer.
 
-use super::NotComputed;
-use crate::service::request::Request;
+use super::sections::Sections;
+use crate::{choice::choice, service::request::WorkStage};
+use schemars::JsonSchema;
+use serde::Serialize;
 
-/// The list for one request.
-pub(super) fn not_computed(request: &Request, has_money: bool) -> Vec<NotComputed> {
-    let mut list = vec![
-        missing("lift against time", "no lift model in this release; check times are the trade's, the strand decides"),
-        missing("strengths that make all sections finish together", "needs the lift model; the strengths are yours"),
-        missing("mass of the hair and product demand from it", "amounts are yours or the trade's full-head figures"),
-        missing("foil count and layout", "the counts are yours"),
-        missing(
-            "dye and ammonia limits, peroxide released by lighteners",
-            "the products' compositions are not in a service file; the law is checked for the developers' peroxide",
-        ),
-        missing("pH of the mixes", "no data of the products; nothing is invented"),
-    ];
-    if !has_money {
-        list.push(missing("cost and price", "the shop states no `currency`"));
+choice! {
+    /// Something that a reader might look for and a plan does not hold.
+    Unknown: "unknown" {
+        /// How light the hair is after how long.
+        LiftAgainstTime = "lift-against-time" => "lift against time",
+        /// Developers chosen so that all foils are done at once.
+        FinishTogether = "finish-together" => "strengths that make all sections finish together",
+        /// How much hair there is.
+        HairMass = "hair-mass" => "mass of the hair and product demand from it",
+        /// Where the foils go.
+        FoilLayout = "foil-layout" => "foil count and layout",
+        /// What the products hold besides peroxide.
+        Compositions = "compositions" => "dye and ammonia limits, peroxide released by lighteners",
+        /// How alkaline the mixes are.
+        Alkalinity = "ph" => "pH of the mixes",
+        /// What it costs.
+        Money = "money" => "cost and price",
+        /// What to tone with.
+        Toner = "toner",
     }
-    if request.file.toner.is_empty() && request.tasks.iter().any(|task| task.lightens) {
-        list.push(missing("toner", "the file names none; choose it on the lifted hair"));
-    }
-    list
 }
 
-fn missing(what: &str, why: &str) -> NotComputed {
-    NotComputed { what: what.to_owned(), why: why.to_owned() }
+/// Something that is not computed, and why not.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct NotComputed {
+    /// What.
+    pub what: Unknown,
+    /// Why not, and what to do instead.
+    pub why: &'static str,
+}
+
+impl Unknown {
+    const fn why(self) -> &'static str {
+        match self {
+            Self::LiftAgainstTime => "no lift model in this release; check times are the trade's, the strand decides",
+            Self::FinishTogether => "needs the lift model; the strengths are yours",
+            Self::HairMass => "amounts are yours or the trade's full-head figures",
+            Self::FoilLayout => "the counts are yours",
+            Self::Compositions => {
+                "the products' compositions are not in a service file; the law is checked for the developers' peroxide"
+            }
+            Self::Alkalinity => "no data of the products; nothing is invented",
+            Self::Money => "the shop states no `currency`",
+            Self::Toner => "the file names none; choose it on the lifted hair",
+        }
+    }
+}
+
+/// The list for one plan.
+pub(super) fn not_computed(sections: &Sections<'_>, has_money: bool) -> Vec<NotComputed> {
+    let toned = sections.iter().any(|work| work.stage() == WorkStage::Toner);
+    let missing = |what: &Unknown| match what {
+        Unknown::Money => !has_money,
+        Unknown::Toner => !toned && sections.lighten(),
+        _ => true,
+    };
+    let list = Unknown::ALL.iter().copied().filter(missing);
+    list.map(|what| NotComputed { what, why: what.why() }).collect()
 }

@@ -1,6 +1,6 @@
 use super::{
     Bottle, DefaultUsed, Item, Task,
-    defaults::{self, Defaults},
+    defaults::{self, DefaultValue, Defaults},
     shelf,
     task::{self, Shelf},
 };
@@ -71,7 +71,7 @@ impl Request {
         let look_up = Shelf { bottles: &bottles, items: &items, working_life };
         let mut tasks = Vec::new();
         for (i, section) in file.section.iter().enumerate() {
-            tasks.push(task::section(i, section, &file.section, &file.analysis, &look_up, &mut used)?);
+            tasks.push(task::section(i, section, &file.section, &look_up, &mut used)?);
         }
         let toners: Result<Vec<_>, _> = file
             .toner
@@ -81,7 +81,7 @@ impl Request {
             .collect();
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
-            tasks.push(task::root_shadow(shadow, natural, &look_up, &mut used)?);
+            tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
         }
         for (i, consumable) in shop.consumables.iter().enumerate() {
             if consumable.pieces.is_none() {
@@ -90,7 +90,7 @@ impl Request {
                     Per::Foil => "one for each foil",
                 };
                 let field = format!("shop.consumable[{}].pieces", i + 1);
-                used.note(&field, "1".to_owned(), Basis::Assumed, None, why);
+                used.note(&field, DefaultValue::Pieces(1), Basis::Assumed, None, why);
             }
         }
         Ok(Self {

@@ -1,22 +1,78 @@
-//! Every default of a service file in one place, each with its ground. The sheet prints those that were used.
+//! Every default of a service file in one place, each with its basis. The sheet prints those that were used.
 
 use crate::{
+    finding::Reason,
     quantity::{Duration, InvalidQuantity, Mass, Share, Temperature},
     source::{Basis, COMMON_PRACTICE, Citation, Interval, Sourced, citations::trade},
 };
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// A default that was used because the file did not say.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct DefaultUsed {
     /// The field that would replace it.
     pub field: String,
-    /// The value with its unit, and its bounds if it is an estimate.
-    pub value: String,
-    /// What kind of ground it stands on.
+    /// The value, and its bounds if it is an estimate.
+    pub value: DefaultValue,
+    /// What kind of basis it has.
     pub basis: Basis,
-    /// Where it comes from, or why it was chosen.
-    pub source: String,
+    /// Why it was chosen, and where it comes from.
+    pub sources: Vec<Reason>,
+}
+
+/// The value of a default.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub enum DefaultValue {
+    /// A mass.
+    #[serde(rename = "mass_g")]
+    Mass(Mass),
+    /// An amount of mix, estimated.
+    #[serde(rename = "estimate_g")]
+    Estimate(Interval<Mass>),
+    /// A time.
+    #[serde(rename = "time_min")]
+    Time(Duration),
+    /// A temperature.
+    #[serde(rename = "temperature_c")]
+    Temperature(Temperature),
+    /// A number of pieces.
+    #[serde(rename = "pieces")]
+    Pieces(u32),
+    /// Yes or no.
+    #[serde(rename = "yes")]
+    Yes(bool),
+}
+
+impl std::fmt::Display for DefaultValue {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Mass(mass) => mass.fmt(f),
+            Self::Estimate(mass) => write!(f, "{:.0} ({:.0} to {:.0})", mass.best(), mass.low(), mass.high()),
+            Self::Time(time) => time.fmt(f),
+            Self::Temperature(temperature) => temperature.fmt(f),
+            Self::Pieces(pieces) => pieces.fmt(f),
+            Self::Yes(yes) => yes.fmt(f),
+        }
+    }
+}
+
+impl From<Mass> for DefaultValue {
+    fn from(mass: Mass) -> Self {
+        Self::Mass(mass)
+    }
+}
+
+impl From<Duration> for DefaultValue {
+    fn from(time: Duration) -> Self {
+        Self::Time(time)
+    }
+}
+
+impl From<Temperature> for DefaultValue {
+    fn from(temperature: Temperature) -> Self {
+        Self::Temperature(temperature)
+    }
 }
 
 /// Collects the defaults used while a request is built.
@@ -25,28 +81,31 @@ pub(super) struct Defaults(pub(super) Vec<DefaultUsed>);
 
 impl Defaults {
     /// The stated value, or the default, which is then noted.
-    pub(super) fn stated_or<T: Copy + std::fmt::Display>(
+    pub(super) fn stated_or<T: Copy + Into<DefaultValue>>(
         &mut self,
         stated: Option<T>,
         field: &str,
         default: Sourced<T>,
-        why: &str,
+        why: &'static str,
     ) -> Sourced<T> {
         if let Some(value) = stated {
             return Sourced::stated(value);
         }
-        self.note(field, default.value.to_string(), default.basis, default.citation, why);
+        self.note(field, default.value.into(), default.basis, default.citation, why);
         default
     }
 
     /// Notes a default that is more than one value.
-    pub(super) fn note(&mut self, field: &str, value: String, basis: Basis, citation: Option<&Citation>, why: &str) {
-        let source = match citation {
-            Some(citation) if why.is_empty() => citation.to_string(),
-            Some(citation) => format!("{why}; {citation}"),
-            None => why.to_owned(),
-        };
-        let used = DefaultUsed { field: field.to_owned(), value, basis, source };
+    pub(super) fn note(
+        &mut self,
+        field: &str,
+        value: DefaultValue,
+        basis: Basis,
+        citation: Option<&Citation>,
+        why: &'static str,
+    ) {
+        let sources = [Reason::stated(why)].into_iter().chain(citation.map(Reason::from)).collect();
+        let used = DefaultUsed { field: field.to_owned(), value, basis, sources };
         // Several sections may fall back on the same default: say it once.
         if !self.0.contains(&used) {
             self.0.push(used);

@@ -5,8 +5,8 @@ mod defaults;
 mod shelf;
 mod task;
 
-pub use defaults::DefaultUsed;
-pub use task::Stage;
+pub use defaults::{DefaultUsed, DefaultValue};
+pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;

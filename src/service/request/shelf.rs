@@ -1,6 +1,9 @@
 //! What the shop has, as the tasks look it up: developers at the temperature of the room, and everything else by name.
 
-use super::{InField, defaults::Defaults};
+use super::{
+    InField,
+    defaults::{DefaultValue, Defaults},
+};
 use crate::{
     colour::{Level, Tone},
     mix::Ratio,
@@ -71,7 +74,7 @@ pub(super) fn bottles(shop: &Shop, room: Temperature, defaults: &mut Defaults) -
         let field = format!("shop.developer[{}]", i + 1);
         if bottle.density_is_assumed() {
             let why = "density unknown: that of a clear solution, from 8 % below to 2 % above";
-            defaults.note(&format!("{field}.cream"), "true".to_owned(), Basis::Assumed, None, why);
+            defaults.note(&format!("{field}.cream"), DefaultValue::Yes(true), Basis::Assumed, None, why);
         }
         Ok(Bottle {
             name: bottle.name.clone(),

@@ -1,38 +1,29 @@
-use super::{Bottle, InField, Item, ItemKind, defaults, defaults::Defaults};
+use super::{
+    Bottle, InField, Item, ItemKind, defaults,
+    defaults::{DefaultValue, Defaults},
+};
 use crate::{
+    choice::choice,
     colour::Level,
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{Analysis, MixPart, RootShadow, Section, Technique, Toner, Zone},
+        shape::{MixPart, RootShadow, Section, Technique, Toner, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
-use serde::Serialize;
 
-/// When in the service a mix is used.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Stage {
-    /// On a section, before the first rinse.
-    Section,
-    /// After rinsing, on lightened hair.
-    Toner,
-    /// After rinsing, at the roots.
-    RootShadow,
-}
-
-impl Stage {
-    /// The words of the sheet.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Section => "section",
-            Self::Toner => "toner",
-            Self::RootShadow => "root shadow",
-        }
+choice! {
+    /// When in the service a mix is used.
+    WorkStage: "stage" {
+        /// On a section, before the first rinse.
+        Section = "section",
+        /// After rinsing, on lightened hair.
+        Toner = "toner",
+        /// After rinsing, at the roots.
+        RootShadow = "root-shadow" => "root shadow",
     }
 }
 
@@ -53,13 +44,16 @@ pub(in crate::service) struct Task {
     pub(in crate::service) name: String,
     /// The path of the table in the file, for messages.
     pub(in crate::service) field: String,
-    pub(in crate::service) stage: Stage,
+    pub(in crate::service) stage: WorkStage,
     pub(in crate::service) lightens: bool,
     pub(in crate::service) technique: Option<Technique>,
     pub(in crate::service) zone: Zone,
     pub(in crate::service) share: Option<Share>,
     pub(in crate::service) on_scalp: bool,
-    pub(in crate::service) from: Level,
+    /// The level now, where it is stated for this task alone.
+    pub(in crate::service) starting_level: Option<Level>,
+    /// Sections (places in the list) that a toner goes on.
+    pub(in crate::service) goes_on: Vec<usize>,
     pub(in crate::service) target: Option<Level>,
     pub(in crate::service) target_tone: Option<String>,
     /// Products (places on the shelf) and their parts among each other.
@@ -70,7 +64,7 @@ pub(in crate::service) struct Task {
     pub(in crate::service) amount: Sourced<Interval<Mass>>,
     pub(in crate::service) additives: Vec<usize>,
     pub(in crate::service) working_life: Duration,
-    pub(in crate::service) foils: u32,
+    pub(in crate::service) foils: Option<u32>,
     pub(in crate::service) apply: Duration,
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first.
@@ -81,13 +75,6 @@ pub(in crate::service) struct Task {
     pub(in crate::service) beside: Vec<usize>,
     /// Tasks that share a foil with it.
     pub(in crate::service) same_foil_as: Vec<usize>,
-}
-
-impl Task {
-    /// Whether the mix lies on the first centimetres.
-    pub(in crate::service) fn zone_is_at_root(&self) -> bool {
-        matches!(self.zone, Zone::Roots | Zone::Whole)
-    }
 }
 
 /// What the readers of tasks need to look things up.
@@ -175,7 +162,6 @@ pub(super) fn section(
     i: usize,
     section: &Section,
     all: &[Section],
-    analysis: &Analysis,
     shelf: &Shelf<'_>,
     defaults: &mut Defaults,
 ) -> Result<Task, Problems> {
@@ -191,17 +177,16 @@ pub(super) fn section(
         Some(g) => Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&format!("{field}.mix_g"))?)),
         None => {
             let amount = defaults::mix(share, lightens, regrowth).in_field(&format!("{field}.mix_g"))?;
-            let value = &amount.value;
-            let text = format!("{:.0} ({:.0} to {:.0})", value.best(), value.low(), value.high());
+            let value = DefaultValue::Estimate(amount.value);
             let why = "the trade's full-head amount times the share of the hair";
-            defaults.note(&format!("{field}.mix_g"), text, amount.basis, amount.citation, why);
+            defaults.note(&format!("{field}.mix_g"), value, amount.basis, amount.citation, why);
             amount
         }
     };
     let on_scalp = section.on_scalp.unwrap_or_else(|| {
         let touches = touches_scalp(section.technique, section.zone);
         let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
-        defaults.note(&format!("{field}.on_scalp"), touches.to_string(), Basis::Assumed, None, why);
+        defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
         touches
     });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
@@ -215,15 +200,17 @@ pub(super) fn section(
     };
     let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
     let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
+    let starting = section.starting_level.map(Level::new).transpose();
     Ok(Task {
         name: section.name.clone(),
-        stage: Stage::Section,
+        stage: WorkStage::Section,
         lightens,
         technique: Some(section.technique),
         zone: section.zone,
         share: Some(share),
         on_scalp,
-        from: level_now(section, analysis).in_field(&format!("{field}.starting_level"))?,
+        starting_level: starting.in_field(&format!("{field}.starting_level"))?,
+        goes_on: Vec::new(),
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
         oxidant,
@@ -232,7 +219,7 @@ pub(super) fn section(
         products,
         amount,
         additives: section.additives.iter().enumerate().map(additive).collect::<Result<_, _>>()?,
-        foils: section.foils.unwrap_or(0),
+        foils: section.foils,
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
         after: named(&section.after, "after")?,
@@ -243,7 +230,7 @@ pub(super) fn section(
     })
 }
 
-/// A toner of the file; it starts from the level that its sections were lifted to.
+/// A toner of the file.
 pub(super) fn toner(
     i: usize,
     toner: &Toner,
@@ -252,17 +239,18 @@ pub(super) fn toner(
     defaults: &mut Defaults,
 ) -> Result<Task, Problems> {
     let field = format!("toner[{}]", i + 1);
-    let named = |task: &&Task| toner.sections.contains(&task.name) || (toner.sections.is_empty() && task.lightens);
-    // The darkest of its sections decides what the toner must still be visible on.
-    let from = darkest(sections.iter().filter(named).filter_map(|task| task.target));
-    let from = from.ok_or("goes on no lightened section: name its `sections`").in_field(&field)?;
+    let named = |task: &Task| toner.sections.contains(&task.name) || (toner.sections.is_empty() && task.lightens);
+    let goes_on: Vec<usize> = sections.iter().enumerate().filter(|(_, task)| named(task)).map(|(i, _)| i).collect();
+    if goes_on.is_empty() {
+        return Err("goes on no lightened section: name its `sections`").in_field(&field);
+    }
     let products = shelf.mix(&toner.mix, &field)?;
     let after_rinse = AfterRinse {
         name: toner.name.clone(),
-        stage: Stage::Toner,
+        stage: WorkStage::Toner,
         zone: Zone::Lengths,
         on_scalp: false,
-        from,
+        goes_on,
         mix_g: toner.mix_g,
         apply_min: toner.apply_min,
         develop_min: toner.develop_min,
@@ -272,21 +260,16 @@ pub(super) fn toner(
     after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
 }
 
-/// The root shadow of the file; it goes on the natural base.
-pub(super) fn root_shadow(
-    shadow: &RootShadow,
-    natural: Level,
-    shelf: &Shelf<'_>,
-    defaults: &mut Defaults,
-) -> Result<Task, Problems> {
+/// The root shadow of the file.
+pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut Defaults) -> Result<Task, Problems> {
     let field = "root_shadow".to_owned();
     let products = shelf.mix(&shadow.mix, &field)?;
     let after_rinse = AfterRinse {
         name: format!("root shadow, {} cm", shadow.length_cm),
-        stage: Stage::RootShadow,
+        stage: WorkStage::RootShadow,
         zone: Zone::Roots,
         on_scalp: true,
-        from: natural,
+        goes_on: Vec::new(),
         mix_g: shadow.mix_g,
         apply_min: shadow.apply_min,
         develop_min: shadow.develop_min,
@@ -299,10 +282,10 @@ pub(super) fn root_shadow(
 /// What toner and root shadow have in common.
 struct AfterRinse {
     name: String,
-    stage: Stage,
+    stage: WorkStage,
     zone: Zone,
     on_scalp: bool,
-    from: Level,
+    goes_on: Vec<usize>,
     mix_g: f64,
     apply_min: Option<f64>,
     develop_min: f64,
@@ -334,7 +317,8 @@ impl AfterRinse {
             zone: self.zone,
             share: None,
             on_scalp: self.on_scalp,
-            from: self.from,
+            starting_level: None,
+            goes_on: self.goes_on,
             target: None,
             target_tone: None,
             working_life: shelf.working_life(&products),
@@ -343,7 +327,7 @@ impl AfterRinse {
             ratio,
             amount: Sourced::stated(Interval::exact(amount)),
             additives: Vec::new(),
-            foils: 0,
+            foils: None,
             apply: apply.value,
             develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
             after: Vec::new(),
@@ -358,17 +342,4 @@ impl AfterRinse {
 /// Regrowth and roots are worked at the scalp unless they lie in foil.
 fn touches_scalp(technique: Technique, zone: Zone) -> bool {
     technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
-}
-
-/// The stated level, else that of the existing colour in the zone, else the natural one.
-fn level_now(section: &Section, analysis: &Analysis) -> Result<Level, crate::colour::InvalidLevel> {
-    let existing = analysis.existing.iter().find(|existing| existing.zone == section.zone).map(|e| e.level);
-    Level::new(section.starting_level.or(existing).unwrap_or(analysis.natural_level))
-}
-
-fn darkest(levels: impl Iterator<Item = Level>) -> Option<Level> {
-    levels.fold(None, |darkest: Option<Level>, level| match darkest {
-        Some(known) if known <= level => Some(known),
-        _ => Some(level),
-    })
 }

@@ -10,7 +10,6 @@ mod choices;
 mod head;
 mod work;
 
-pub(in crate::service) use crate::shop::ShadeClass;
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test};
 pub use choices::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, Texture, Zone};

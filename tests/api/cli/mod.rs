@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod help;
 mod lift;
 mod peroxide;
 mod refusals;

@@ -1,8 +1,9 @@
 //! A small service in which nothing is wrong, to be changed in one place by each test.
 
 use foilwork::{
+    finding::{Finding, Rule, Verdict},
     reader::Format,
-    service::{Plan, ServiceFile, Verdict, parse, plan},
+    service::{Plan, ServiceFile, parse, plan},
     shop::shape::ShopFile,
 };
 use std::{fs, path::Path};
@@ -143,12 +144,18 @@ pub(super) fn changed(mut file: ServiceFile, change: impl FnOnce(&mut ServiceFil
 
 /// What one check came to, every time it was made.
 pub(super) fn verdicts(plan: &Plan, check: &str) -> Vec<Verdict> {
-    plan.findings.iter().filter(|finding| finding.check == check).map(|finding| finding.verdict).collect()
+    found(plan, check).map(|finding| finding.verdict).collect()
 }
 
 /// The texts of one check.
 pub(super) fn texts(plan: &Plan, check: &str) -> String {
-    plan.findings.iter().filter(|finding| finding.check == check).map(|finding| format!("{}\n", finding.text)).collect()
+    found(plan, check).map(|finding| format!("{}\n", finding.text)).collect()
+}
+
+/// The findings of a rule, by its words.
+fn found<'p>(plan: &'p Plan, check: &str) -> impl Iterator<Item = &'p Finding> {
+    let rule: Rule = check.parse().unwrap();
+    plan.findings.iter().filter(move |finding| finding.rule == rule)
 }
 
 #[test]

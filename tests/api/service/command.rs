@@ -162,12 +162,24 @@ fn json_and_sheet_agree(#[values("soft-gradient.toml", "grey-blend.toml", "lowli
         assert!(words.contains(&text), "{text}");
     }
     for default in list(&data["defaults"]) {
-        let line = format!("{} = {}", default["field"].as_str().unwrap(), default["value"].as_str().unwrap());
+        let line = format!("{} = {}", default["field"].as_str().unwrap(), default_value(&default["value"]));
         assert!(words.contains(&line), "{line}");
     }
     let total = &data["money"]["cost"]["total"];
     let amount = format!("cost {} {}", total["amount"].as_str().unwrap(), total["currency"].as_str().unwrap());
     assert!(words.contains(&amount), "{amount}");
+}
+
+/// What stands on the sheet for the value of a default.
+fn default_value(value: &serde_json::Value) -> String {
+    let (_, value) = value.as_object().unwrap().iter().next().unwrap();
+    match value {
+        serde_json::Value::Object(range) => {
+            let grams = |bound: &str| format!("{:.0} g", range[bound].as_f64().unwrap());
+            format!("{} ({} to {})", grams("best"), grams("low"), grams("high"))
+        }
+        value => value.to_string().trim_end_matches(".0").to_owned(),
+    }
 }
 
 /// Everything in a folder but the file named.

@@ -1,10 +1,12 @@
 //! History, scalp, hair and tests: each rule, on both sides of it.
 
 use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
-use foilwork::service::{
-    ServiceFile,
-    Verdict::{self, NotJudged, Passed, Stop, Warning},
-    shape::{Elasticity, HistoryFlag, Scalp, Test, TestResult},
+use foilwork::{
+    finding::Verdict::{self, NotJudged, Passed, Stop, Warning},
+    service::{
+        ServiceFile,
+        shape::{Elasticity, HistoryFlag, Scalp, Test, TestResult},
+    },
 };
 use rstest::rstest;
 
@@ -25,6 +27,8 @@ const BEFORE: &str = "2026-11-23T10:00";
 #[case::salts_clear(&[HistoryFlag::MetallicSalts], Some(TestResult::Clear), Some(Warning))]
 #[case::salts_reacted(&[HistoryFlag::MetallicSalts], Some(TestResult::Reaction), Some(Stop))]
 #[case::clean_but_reacted(&[], Some(TestResult::Reaction), Some(Stop))]
+// The UK and Australian standards: the test comes before the service, so a pending one is none.
+#[case::clean_but_pending(&[], Some(TestResult::Pending), Some(Stop))]
 #[case::henna_untested(&[HistoryFlag::Henna], None, Some(Stop))]
 #[case::henna_pending(&[HistoryFlag::Henna], Some(TestResult::Pending), Some(Stop))]
 #[case::henna_clear(&[HistoryFlag::Henna], Some(TestResult::Clear), Some(Passed))]
@@ -83,7 +87,7 @@ fn semi_permanent_colour_is_not_oxidative() {
     });
     assert_eq!(verdicts(&plan, "age"), []);
     assert_eq!(verdicts(&plan, "skin test"), [Warning]);
-    assert_eq!(plan.mixes[0].on_hair_ww_percent.high, 0.0);
+    assert_eq!(plan.mixes[0].on_hair.high().percent_ww(), 0.0);
     assert_eq!(verdicts(&plan, "law"), []);
 }
 

@@ -2,7 +2,7 @@
 
 use super::base::{changed, fine, shop};
 use foilwork::{
-    service::{DefaultUsed, ServiceFile, shape::Salon},
+    service::{DefaultUsed, LeftOutCost, ServiceFile, shape::Salon},
     sheet::bench_sheet,
     shop::{Per, shape::ConsumableEntry},
     source::Basis,
@@ -57,7 +57,7 @@ fn every_default_is_listed_with_its_ground_and_printed() {
     assert_eq!(listed, all);
     let sheet = bench_sheet(&plan);
     for default in &plan.defaults {
-        assert!(!default.value.is_empty() && !default.source.is_empty(), "{default:?}");
+        assert!(!default.value.to_string().is_empty() && !default.sources.is_empty(), "{default:?}");
         assert!(!matches!(default.basis, Basis::Stated | Basis::Measured), "{default:?}");
         assert!(sheet.contains(&format!("- {} = {}", default.field, default.value)), "{default:?}\n{sheet}");
     }
@@ -89,9 +89,9 @@ fn a_default_goes_away_when_the_field_is_stated(#[case] field: &str, #[case] sta
 #[test]
 fn an_amount_that_is_not_stated_is_an_estimate_with_bounds() {
     let plan = changed(silent(), |_| {});
-    let needed = plan.mixes[0].needed_g;
-    assert!((needed.low - 24.0).abs() < 1e-9 && (needed.best - 36.0).abs() < 1e-9, "{needed:?}");
-    assert!((needed.high - 60.0).abs() < 1e-9, "{needed:?}");
+    let needed = plan.mixes[0].needed;
+    assert!((needed.low().g() - 24.0).abs() < 1e-9 && (needed.best().g() - 36.0).abs() < 1e-9, "{needed:?}");
+    assert!((needed.high().g() - 60.0).abs() < 1e-9, "{needed:?}");
     assert_eq!(plan.mixes[0].needed_basis, Basis::CommonPractice);
     assert!(bench_sheet(&plan).contains("36 (24 to 60) g needed [common practice]"));
 }
@@ -101,7 +101,11 @@ fn an_amount_that_is_not_stated_is_an_estimate_with_bounds() {
 fn foils_that_are_not_counted_are_left_out_aloud() {
     let left_out = |foils| {
         let plan = changed(silent(), |file| file.section[0].foils = foils);
-        plan.money.unwrap().left_out.iter().any(|note| note == "foils of top: enter `foils`")
+        plan.money
+            .unwrap()
+            .left_out
+            .iter()
+            .any(|cost| cost.what == LeftOutCost::Foils && cost.of.as_deref() == Some("top"))
     };
     assert!(left_out(None));
     assert!(!left_out(Some(0)) && !left_out(Some(12)));

@@ -2,8 +2,9 @@
 
 use super::base::example;
 use foilwork::{
+    quantity::Duration,
     reader::Format,
-    service::{Mix, Plan, plan_text},
+    service::{Mix, Plan, SectionColour, plan_text},
 };
 
 fn planned(name: &str) -> Plan {
@@ -16,11 +17,21 @@ fn mix<'p>(plan: &'p Plan, name: &str) -> &'p Mix {
 
 /// Product and grams on the scale, bowl by bowl.
 fn weighed(mix: &Mix) -> Vec<(&str, f64)> {
-    mix.bowls.iter().flat_map(|bowl| &bowl.parts).map(|part| (part.product.as_str(), part.weigh_g)).collect()
+    mix.bowls.iter().flat_map(|bowl| &bowl.parts).map(|part| (part.product.as_str(), part.weigh.g())).collect()
 }
 
 fn on_hair(plan: &Plan, name: &str) -> f64 {
-    mix(plan, name).on_hair_ww_percent.best
+    mix(plan, name).on_hair.best().percent_ww()
+}
+
+fn minutes(times: &[Duration]) -> Vec<f64> {
+    times.iter().map(|time| time.min()).collect()
+}
+
+/// Section, level now, target, levels to move: best estimates.
+fn levels(colour: &SectionColour) -> (&str, f64, f64, f64) {
+    let (from, change) = (colour.from_level.best(), colour.change_levels.best());
+    (&colour.section, from.number(), colour.target_level.number(), change.levels())
 }
 
 fn close(got: f64, want: f64) {
@@ -78,7 +89,7 @@ fn soft_gradient_times() {
     let steps: Vec<_> = plan
         .order
         .iter()
-        .map(|step| (step.name.as_str(), step.begin_min, step.applied_min, step.rinse_by_min))
+        .map(|step| (step.name.as_str(), step.begin.min(), step.applied.min(), step.rinse_by.min()))
         .collect();
     assert_eq!(
         steps,
@@ -90,18 +101,17 @@ fn soft_gradient_times() {
             ("root shadow, 3 cm", 5.0, 10.0, 20.0),
         ]
     );
-    assert_eq!(plan.order[0].check_min, [33.0, 38.0, 43.0, 48.0]);
-    assert_eq!(plan.order[2].check_min, [61.0, 66.0, 71.0, 76.0, 81.0]);
-    assert_eq!(plan.order[3].check_min, [15.0]);
-    let mixed: Vec<_> = plan.mixes.iter().flat_map(|mix| mix.bowls[0].mix_at_min.clone()).collect();
+    assert_eq!(minutes(&plan.order[0].look_at), [33.0, 38.0, 43.0, 48.0]);
+    assert_eq!(minutes(&plan.order[2].look_at), [61.0, 66.0, 71.0, 76.0, 81.0]);
+    assert_eq!(minutes(&plan.order[3].look_at), [15.0]);
+    let mixed: Vec<_> = plan.order.iter().flat_map(|step| minutes(&step.mix_at)).collect();
     assert_eq!(mixed, [0.0, 18.0, 34.0, 0.0, 5.0]);
 }
 
 #[test]
 fn soft_gradient_levels() {
     let plan = planned("soft-gradient.toml");
-    let lifts: Vec<_> =
-        plan.colour.iter().map(|s| (s.section.as_str(), s.from_level, s.target_level, s.change_levels)).collect();
+    let lifts: Vec<_> = plan.colour.iter().map(levels).collect();
     assert_eq!(lifts, [("nape", 6.0, 9.0, 3.0), ("crown", 6.0, 8.0, 2.0), ("hairline", 6.0, 9.5, 3.5)]);
 }
 
@@ -150,10 +160,10 @@ fn grey_blend_masses_and_strengths() {
     let regrowth = mix(&plan, "regrowth");
     assert_eq!(weighed(regrowth), [("J6", 15.0), ("J6-amber", 15.0), ("cream developer", 45.0)]);
     close(on_hair(&plan, "regrowth"), 45.0 * 6.0 / 75.0);
-    let (low, high) = (regrowth.on_hair_ww_percent.low, regrowth.on_hair_ww_percent.high);
+    let (low, high) = (regrowth.on_hair.low().percent_ww(), regrowth.on_hair.high().percent_ww());
     assert!((low - 0.6 * 5.76).abs() < 0.01 && (high - 0.6 * 6.47).abs() < 0.01, "{low} to {high}");
     let step = &plan.order[0];
-    assert_eq!((step.begin_min, step.applied_min, step.rinse_by_min), (0.0, 25.0, 65.0));
+    assert_eq!((step.begin.min(), step.applied.min(), step.rinse_by.min()), (0.0, 25.0, 65.0));
 }
 
 /// 9.50*15/100 = 1.425, twice; 7.90*45/1000 = 0.3555; 8*1/50 = 0.16. Labour: 25+35 = 60 min;
@@ -190,7 +200,7 @@ fn lowlights_masses_and_strengths() {
         [("J7", 13.3), ("J7-drift", 6.7), ("developer 12", 6.3), ("maker's thinning base", 33.7)]
     );
     close(on_hair(&plan, "lowlights"), 1.26);
-    let steps: Vec<_> = plan.order.iter().map(|s| (s.name.as_str(), s.begin_min, s.rinse_by_min)).collect();
+    let steps: Vec<_> = plan.order.iter().map(|s| (s.name.as_str(), s.begin.min(), s.rinse_by.min())).collect();
     assert_eq!(steps, [("warm fill", 0.0, 35.0), ("lowlights", 20.0, 60.0)]);
 }
 

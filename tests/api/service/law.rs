@@ -1,9 +1,12 @@
 //! Peroxide on the hair against the law: exceeded, within, straddling, from memory, and no law at all.
 
 use super::base::{changed, only_lightener, shop, texts, verdicts};
-use foilwork::service::{
-    Plan,
-    Verdict::{self, NotJudged, Passed, Stop},
+use foilwork::{
+    finding::{
+        Rule,
+        Verdict::{self, NotJudged, Passed, Stop},
+    },
+    service::Plan,
 };
 use rstest::rstest;
 
@@ -29,15 +32,15 @@ fn nearly_neat(jurisdiction: Option<&str>, strength: &str) -> Plan {
 fn eu_limit(#[case] strength: &str, #[case] want: Verdict) {
     let plan = nearly_neat(Some("EU"), strength);
     assert_eq!(verdicts(&plan, "law"), [want], "{}", texts(&plan, "law"));
-    assert_eq!(plan.is_blocked(), want == Stop);
+    assert_eq!(plan.blocked, want == Stop);
 }
 
 #[test]
 fn an_exceeded_limit_is_said_loudly_with_its_source() {
     let plan = nearly_neat(Some("EU"), "15 % w/w");
     assert_eq!(texts(&plan, "law"), "top: 14.85 % w/w of 12 % on the hair: EXCEEDED\n");
-    let finding = plan.findings.iter().find(|finding| finding.check == "law").unwrap();
-    assert!(finding.source.contains("1223/2009"), "{}", finding.source);
+    let finding = plan.findings.iter().find(|finding| finding.rule == Rule::Law).unwrap();
+    assert!(finding.sources[0].text.contains("1223/2009"), "{:?}", finding.sources);
     let sheet = foilwork::sheet::bench_sheet(&plan);
     assert!(sheet.contains("*** DO NOT BEGIN: 1 finding says STOP."), "{sheet}");
     assert!(sheet.contains("[STOP] law: top: 14.85 % w/w of 12 % on the hair: EXCEEDED"), "{sheet}");

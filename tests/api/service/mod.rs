@@ -2,12 +2,14 @@
 
 mod base;
 mod broken;
+mod cards;
 mod command;
 mod consultation;
 mod defaults;
 mod examples;
 mod forms;
 mod law;
+mod plan_data;
 mod schema;
 mod together;
 mod work;

@@ -1,10 +1,12 @@
 //! The sections seen together: depth at the root, the hairline, warm pigment first, two formulas in one foil.
 
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
-use foilwork::service::{
-    ServiceFile,
-    Verdict::{self, Passed, Warning},
-    shape::{HistoryFlag, Zone},
+use foilwork::{
+    finding::Verdict::{self, Passed, Warning},
+    service::{
+        ServiceFile,
+        shape::{HistoryFlag, Zone},
+    },
 };
 use rstest::rstest;
 

@@ -2,9 +2,9 @@
 
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::{
+    finding::Verdict::{self, NotJudged, Passed, Stop, Warning},
     service::{
         ServiceFile,
-        Verdict::{self, NotJudged, Passed, Stop, Warning},
         shape::{ExistingColour, MixPart, Technique, Toner, Zone},
     },
     shop::shape::ShadeEntry,

@@ -1,0 +1,105 @@
+//! History, scalp, hair, and the strand test.
+
+use super::super::{Hair, Start, findings::Findings, sections::Sections};
+use crate::{
+    finding::{
+        Rule,
+        Verdict::{NotJudged, Passed, Stop, Warning},
+    },
+    service::shape::{Elasticity, HistoryFlag, Scalp, TestResult},
+    source::{COMMON_PRACTICE, citations::trade},
+};
+
+pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+    metal_salts(hair, sections.have_peroxide(), findings);
+    history(hair, sections, findings);
+    scalp(hair, findings);
+    elasticity(hair, sections, findings);
+}
+
+fn metal_salts(hair: &Hair, peroxide: bool, findings: &mut Findings) {
+    let tested = hair.incompatibility_test.map(|test| test.result);
+    let (verdict, text) = match (hair.has(HistoryFlag::MetallicSalts), tested) {
+        (_, Some(TestResult::Reaction)) => (Stop, "the incompatibility test reacted: no peroxide on this hair"),
+        (true, Some(TestResult::Clear)) => (
+            Warning,
+            "metallic salts in the history, incompatibility test clear: watch the strand test for heat and bubbles",
+        ),
+        (true, _) => (Stop, "metallic salts in the history and no clear incompatibility test: test cut hair first"),
+        (false, tested) if hair.has(HistoryFlag::Henna) && tested != Some(TestResult::Clear) => {
+            (Stop, "henna in the history, which may hold metal salts: do the incompatibility test first")
+        }
+        (false, Some(TestResult::Clear)) => (Passed, "incompatibility test clear"),
+        // A test is done because something is suspected: until it is read, peroxide has to wait.
+        (false, Some(_)) => {
+            let text = "the incompatibility test is not read yet: no peroxide before it is clear";
+            (if peroxide { Stop } else { NotJudged }, text)
+        }
+        _ if hair.history.is_some() => (Passed, "none in the history"),
+        _ => return,
+    };
+    findings.add(Rule::MetalSalts, verdict, text, trade::INCOMPATIBILITY);
+}
+
+fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+    let colour = sections.have_oxidative_colour();
+    if hair.history.is_none() {
+        let text = "not stated: ask, then enter `analysis.history`, [] if there is nothing to tell";
+        findings.add(Rule::History, NotJudged, text, trade::CONSULTATION);
+    }
+    if hair.has(HistoryFlag::ReactionToHairColour) {
+        let text = "a reaction to hair colour in the history: do not colour; refer to a doctor";
+        findings.add(Rule::EarlierReaction, Stop, text, trade::EU_DYE_LABEL);
+    }
+    if colour && hair.has(HistoryFlag::UnderSixteen) {
+        findings.add(Rule::Age, Stop, "oxidative colour is not meant for anyone under sixteen", trade::EU_DYE_LABEL);
+    }
+    if colour && hair.has(HistoryFlag::BlackHennaTattoo) {
+        let text =
+            "a black-henna tattoo raises the risk of allergy to oxidative colour: agree with the guest, test skin";
+        findings.add(Rule::BlackHenna, Warning, text, trade::EU_DYE_LABEL);
+    }
+    if sections.lighten() && hair.has(HistoryFlag::Lightened) {
+        let text = "lightened before: keep fresh mix off the lightened lengths and test their elasticity";
+        findings.add(Rule::Overlap, Warning, text, trade::CONSULTATION);
+    }
+}
+
+fn scalp(hair: &Hair, findings: &mut Findings) {
+    let (verdict, text, source) = match hair.scalp {
+        Some(Scalp::Intact) => (Passed, "stated intact", trade::EU_DYE_LABEL),
+        Some(Scalp::Irritated) => (Stop, "irritated: wait until it has healed", trade::EU_DYE_LABEL),
+        Some(Scalp::Broken) => (Stop, "broken: wait until it has healed", trade::EU_DYE_LABEL),
+        None => (NotJudged, "not stated: look, then enter `analysis.scalp`", trade::CONSULTATION),
+    };
+    findings.add(Rule::Scalp, verdict, text, source);
+}
+
+fn elasticity(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+    let (verdict, text) = match hair.elasticity {
+        _ if !sections.lighten() => return,
+        Some(Elasticity::Poor) => (Stop, "poor: do not lighten; treat and test again"),
+        Some(Elasticity::Reduced) => {
+            (Warning, "reduced: lower the strength or the target, and test during the service")
+        }
+        None => (NotJudged, "not stated: stretch a damp strand, then enter `analysis.elasticity`"),
+        _ => return,
+    };
+    findings.add(Rule::Elasticity, verdict, text, trade::CONSULTATION);
+}
+
+pub(super) fn strand_test(hair: &Hair, start: Start, findings: &mut Findings) {
+    let (verdict, text) = match hair.strand_test {
+        Some(test) if test.result == TestResult::Clear && test.applied.earliest() > start.latest() => {
+            let text = "its date is after the start: correct `analysis.strand_test.applied`";
+            return findings.add(Rule::StrandTest, Warning, text, COMMON_PRACTICE);
+        }
+        Some(test) if test.result == TestResult::Clear => (Passed, "done, hair sound"),
+        Some(test) if test.result == TestResult::Reaction => (Stop, "the strand did not stand it: do not go on"),
+        _ => (
+            Warning,
+            "none: neither time nor level is known before one; without it a lift forecast spans two levels either way",
+        ),
+    };
+    findings.add(Rule::StrandTest, verdict, text, trade::CONSULTATION);
+}

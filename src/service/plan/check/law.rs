@@ -1,0 +1,60 @@
+//! Peroxide on the hair against the law of the jurisdiction stated.
+//!
+//! Only the developer is taken to bring peroxide; the sheet says so under what is not computed, since a lightener's
+//! composition is not in a service file.
+
+use super::super::{Mix, findings::Findings, sections::Sections};
+use crate::{
+    finding::{
+        Reason, Rule,
+        Verdict::{NotJudged, Passed, Stop},
+    },
+    limits::{Jurisdiction, Limit, Purpose, Standing, Table, Use, check_peroxide},
+};
+
+/// Adds one finding for each limit and mix.
+pub(super) fn check(
+    jurisdiction: Option<Jurisdiction>,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    findings: &mut Findings,
+) {
+    let Some(jurisdiction) = jurisdiction else {
+        let text = "no jurisdiction stated: no legal limit was checked; enter `service.jurisdiction`";
+        return findings.add(Rule::Law, NotJudged, text, Reason::stated("none"));
+    };
+    // Semi-permanent colour brings no peroxide.
+    for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
+        let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
+        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
+        let name = work.name();
+        if report.judgements.is_empty() {
+            let text =
+                format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
+            findings.of(work.place, Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
+        }
+        for judgement in &report.judgements {
+            let verdict = match judgement.standing {
+                Standing::Within => Passed,
+                Standing::Exceeded { .. } => Stop,
+                _ => NotJudged,
+            };
+            let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
+            let text = match verdict {
+                Passed => format!("{name} {:.2}{figure}", judgement.level.high()),
+                _ => format!("{name}: {:.2}{figure} on the hair: {}", judgement.level.high(), judgement.standing),
+            };
+            let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
+            findings.of(work.place, Rule::Law, verdict, text, source);
+        }
+    }
+}
+
+/// Act, date, basis of the figure, and whether it was read or remembered.
+fn source(limit: &Limit) -> Reason {
+    Reason {
+        id: Some(limit.id.clone().into()),
+        text: format!("{} ({}; {})", limit.legal_reference, limit.basis_as_worded, limit.list_date).into(),
+        from_memory: !limit.obtained.is_verified(),
+    }
+}

@@ -1,0 +1,19 @@
+use super::Plan;
+use serde_json::Value;
+
+/// The JSON Schema (draft 2020-12) of a plan as plain data, derived from [`Plan`].
+///
+/// `x-unit` names the unit of a number; the field's name ends with it.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::service::plan_schema;
+///
+/// assert_eq!(plan_schema()["properties"]["blocked"]["type"], "boolean");
+/// ```
+#[must_use]
+pub fn plan_schema() -> Value {
+    let settings = schemars::generate::SchemaSettings::draft2020_12().for_serialize();
+    settings.into_generator().into_root_schema_for::<Plan>().to_value()
+}

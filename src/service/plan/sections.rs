@@ -1,0 +1,146 @@
+//! The second stage: every task in working order, with its products found and what it meets on the hair.
+
+use super::{Hair, order};
+use crate::{
+    colour::{Level, LevelChange, Tone},
+    quantity::{Quantity, Share},
+    service::{
+        request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
+        shape::Technique,
+    },
+    shop::ShadeClass,
+    source::Interval,
+};
+
+/// One task with what later stages need to know of it.
+pub(super) struct Work<'r> {
+    /// Its place in the working order, which is the place of its mix and its step too.
+    pub(super) place: usize,
+    /// Its place in the request.
+    in_request: usize,
+    pub(super) task: &'r Task,
+    /// The products and their parts among each other.
+    pub(super) products: Vec<(&'r Item, f64)>,
+    /// The levels that it goes on; the estimate is the darkest.
+    pub(super) from: Interval<Level>,
+    /// Whether any of that hair is artificially coloured.
+    pub(super) on_artificial: bool,
+    /// The tone of the shades as mixed; lightener brings none.
+    pub(super) tone: Tone,
+}
+
+/// A shade of a task.
+pub(super) struct Shade<'r> {
+    pub(super) code: &'r str,
+    pub(super) level: Level,
+    pub(super) tone: &'r Tone,
+    pub(super) class: ShadeClass,
+    pub(super) parts: f64,
+}
+
+impl<'r> Work<'r> {
+    pub(super) fn name(&self) -> &'r str {
+        &self.task.name
+    }
+
+    pub(super) fn stage(&self) -> WorkStage {
+        self.task.stage
+    }
+
+    pub(super) fn is_section(&self) -> bool {
+        self.task.stage == WorkStage::Section
+    }
+
+    pub(super) fn lightens(&self) -> bool {
+        self.task.lightens
+    }
+
+    pub(super) fn is_in_foil(&self) -> bool {
+        self.task.technique.is_some_and(Technique::is_in_foil)
+    }
+
+    pub(super) fn has_peroxide(&self) -> bool {
+        self.task.oxidant != Oxidant::Nothing
+    }
+
+    /// Whether it holds oxidative colour: everything but the semi-permanent needs developer to become colour.
+    pub(super) fn has_oxidative_colour(&self) -> bool {
+        self.shades().any(|shade| shade.class != ShadeClass::Semi)
+    }
+
+    pub(super) fn shades(&self) -> impl Iterator<Item = Shade<'r>> {
+        self.products.iter().filter_map(|(item, parts)| match &item.kind {
+            ItemKind::Shade { level, tone, class, .. } => {
+                Some(Shade { code: &item.name, level: *level, tone, class: *class, parts: *parts })
+            }
+            _ => None,
+        })
+    }
+
+    /// Levels to move; what the strand needs most is the upper bound.
+    pub(super) fn change(&self) -> Option<Interval<LevelChange>> {
+        let target = self.task.target?;
+        Some(self.from.map(|from| target - from))
+    }
+}
+
+/// Every task in working order.
+pub(super) struct Sections<'r>(Vec<Work<'r>>);
+
+impl<'r> Sections<'r> {
+    pub(super) fn of(request: &'r Request, hair: &Hair) -> Self {
+        let tasks = order::order(&request.tasks);
+        let found = tasks.into_iter().filter_map(|i| Some((i, request.tasks.get(i)?)));
+        Self(found.enumerate().map(|(place, (i, task))| work(request, hair, (place, i), task)).collect())
+    }
+
+    pub(super) fn iter(&self) -> impl Iterator<Item = &Work<'r>> {
+        self.0.iter()
+    }
+
+    /// The tasks at these places of the request.
+    pub(super) fn places(&self, places: &[usize]) -> impl Iterator<Item = &Work<'r>> {
+        places.iter().filter_map(|place| self.0.iter().find(|work| work.in_request == *place))
+    }
+
+    pub(super) fn lighten(&self) -> bool {
+        self.0.iter().any(Work::lightens)
+    }
+
+    pub(super) fn have_peroxide(&self) -> bool {
+        self.0.iter().any(Work::has_peroxide)
+    }
+
+    pub(super) fn have_oxidative_colour(&self) -> bool {
+        self.0.iter().any(Work::has_oxidative_colour)
+    }
+}
+
+fn work<'r>(request: &'r Request, hair: &Hair, (place, in_request): (usize, usize), task: &'r Task) -> Work<'r> {
+    let products: Vec<_> =
+        task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect();
+    let canvas = hair.at(task.zone);
+    let from = match (task.starting_level, task.stage) {
+        (Some(stated), _) => Interval::exact(stated),
+        // A toner goes on what its sections were lifted to, a root shadow on the natural base.
+        (None, WorkStage::Toner) => lifted(request, task).unwrap_or(canvas.level),
+        (None, WorkStage::RootShadow) => hair.natural_level,
+        (None, WorkStage::Section) => canvas.level,
+    };
+    let all: f64 = products.iter().map(|(_, parts)| parts).sum();
+    let tone = Tone::blend(products.iter().filter_map(|(item, parts)| match &item.kind {
+        ItemKind::Shade { tone, .. } => Some((tone, Share::nearest(100.0 * parts / all))),
+        _ => None,
+    }));
+    Work { place, in_request, task, products, from, on_artificial: canvas.artificial, tone }
+}
+
+/// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.
+fn lifted(request: &Request, toner: &Task) -> Option<Interval<Level>> {
+    let mut targets = toner.goes_on.iter().filter_map(|i| request.tasks.get(*i)?.target);
+    let first = Interval::exact(targets.next()?);
+    Some(targets.fold(first, |known, target| match Interval::exact(target) {
+        darker if target < known.best() => darker.widened_to(known),
+        lighter => known.widened_to(lighter),
+    }))
+}

@@ -1,0 +1,49 @@
+use crate::service::file::Moment;
+use jiff::civil::{Date, DateTime};
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::fmt;
+
+/// When something is, on the salon clock: a day, or a day with its time. No time of day is made up for a bare day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(untagged)]
+pub enum Start {
+    /// The time of day is stated.
+    At(#[schemars(with = "String")] DateTime),
+    /// Only the day is stated.
+    Day(#[schemars(with = "String")] Date),
+}
+
+impl Start {
+    pub(super) fn of(moment: Moment) -> Self {
+        if moment.earliest == moment.latest { Self::At(moment.earliest) } else { Self::Day(moment.earliest.date()) }
+    }
+
+    /// The earliest it can be: midnight of a bare day.
+    #[must_use]
+    pub fn earliest(self) -> DateTime {
+        match self {
+            Self::At(at) => at,
+            Self::Day(day) => day.at(0, 0, 0, 0),
+        }
+    }
+
+    /// The latest it can be: the last second of a bare day.
+    #[must_use]
+    pub fn latest(self) -> DateTime {
+        match self {
+            Self::At(at) => at,
+            Self::Day(day) => day.at(23, 59, 59, 0),
+        }
+    }
+}
+
+impl fmt::Display for Start {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::At(at) if at.second() == 0 => write!(f, "{}", at.strftime("%Y-%m-%d %H:%M")),
+            Self::At(at) => write!(f, "{}", at.strftime("%Y-%m-%d %H:%M:%S")),
+            Self::Day(day) => write!(f, "{day}"),
+        }
+    }
+}

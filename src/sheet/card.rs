@@ -1,0 +1,79 @@
+use crate::{
+    quantity::{Duration, Mass},
+    service::{BowlCard, WorkStage},
+    text::{Sheet, amount, number, range},
+};
+use jiff::civil::DateTime;
+
+/// The cards as plain text, to cut apart and lay beside the bowls. What says stop leads every card.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{mixing_cards, plan_text}, sheet::card_sheet};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let text = card_sheet(&mixing_cards(&plan));
+/// assert!(text.starts_with("J-014: nape\n"));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn card_sheet(cards: &[BowlCard]) -> String {
+    let mut sheet = Sheet::default();
+    for card in cards {
+        one(&mut sheet, card);
+        sheet.blank();
+    }
+    sheet.finish()
+}
+
+fn one(sheet: &mut Sheet, card: &BowlCard) {
+    if card.blocked {
+        sheet.paragraph("*** STOP: DO NOT MIX THIS BOWL. ***", 4);
+        for stop in &card.stops {
+            sheet.paragraph(&format!("  [{}] {}: {}", stop.verdict, stop.rule, stop.text), 9);
+        }
+    }
+    let which = if card.bowls > 1 { format!(", bowl {} of {}", card.bowl, card.bowls) } else { String::new() };
+    sheet.paragraph(&format!("{}: {}{which}", card.guest.as_deref().unwrap_or("guest"), card.name), 2);
+    let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
+    let mut rows: Vec<_> =
+        card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
+    rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
+    sheet.table(&["", "", ""], &[2], rows);
+    sheet.paragraph(&format!("peroxide on the hair {} % w/w", range(&card.on_hair, 2)), 2);
+    if card.worst_ratio_error_percent >= 0.05 {
+        let error = number(card.worst_ratio_error_percent, 1);
+        sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);
+    }
+    times(sheet, card);
+    for finding in &card.findings {
+        sheet.paragraph(&format!("! [{}] {}: {}", finding.verdict, finding.rule, finding.text), 2);
+    }
+}
+
+fn times(sheet: &mut Sheet, card: &BowlCard) {
+    let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
+    let list = |looks: Vec<String>| looks.join(", ");
+    match &card.clock {
+        Some(clock) => {
+            let day = clock.mixed_at.strftime("%Y-%m-%d %H:%M");
+            sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
+            let looks = list(clock.look_at.iter().map(hour).collect());
+            sheet.paragraph(&format!("look at the hair {looks}; rinse by {}", hour(&clock.rinse_by)), 2);
+        }
+        None => {
+            let minute = |at: &Duration| amount(*at, 0);
+            let minutes = &card.minutes;
+            let (mixed, use_by) = (minute(&minutes.mixed_at), minute(&minutes.use_by));
+            sheet.paragraph(&format!("mixed at minute {mixed}, use by minute {use_by}{earliest}"), 2);
+            let looks = list(minutes.look_at.iter().map(minute).collect());
+            let rinse_by = minute(&minutes.rinse_by);
+            sheet.paragraph(&format!("look at the hair at minute {looks}; rinse by minute {rinse_by}"), 2);
+        }
+    }
+}
+
+fn hour(at: &DateTime) -> String {
+    at.strftime("%H:%M").to_string()
+}

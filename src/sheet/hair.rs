@@ -1,0 +1,52 @@
+use crate::{
+    service::{Hair, Plan},
+    text::Sheet,
+};
+
+/// The hair as stated, fact by fact.
+pub(super) fn hair(sheet: &mut Sheet, plan: &Plan) {
+    sheet.heading("The hair, as stated by you");
+    let rows = facts(&plan.hair).into_iter().map(|(name, value)| vec![name, value]).collect();
+    sheet.table(&["", ""], &[], rows);
+}
+
+fn facts(hair: &Hair) -> Vec<(String, String)> {
+    let mut facts = Vec::new();
+    let mut say = |name: &str, value: Option<String>| facts.extend(value.map(|value| (name.to_owned(), value)));
+    let natural = hair.natural_level.best().number();
+    say(
+        "natural level",
+        Some(match hair.natural_level_margin_levels {
+            Some(margin) => format!("{natural} +/- {}", margin.levels()),
+            None => format!("{natural} (no margin stated; a reading by eye is seldom better than half a level)"),
+        }),
+    );
+    say("white", Some(hair.white.to_string()));
+    say("texture", hair.texture.map(words));
+    say("density", hair.density.map(words));
+    say("porosity", hair.porosity.map(words));
+    say("elasticity", hair.elasticity.map(words));
+    say("scalp", hair.scalp.map(words));
+    say("length", hair.length.map(|length| length.to_string()));
+    for existing in &hair.existing {
+        let tone = existing.tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
+        let kind = if existing.artificial { "artificial colour" } else { "natural" };
+        say(&words(existing.zone), Some(format!("{}{tone}, {kind}", existing.level)));
+    }
+    say(
+        "history",
+        hair.history.as_ref().map(|flags| match flags.as_slice() {
+            [] => "nothing to tell".to_owned(),
+            flags => flags.iter().map(|flag| words(*flag)).collect::<Vec<_>>().join(", "),
+        }),
+    );
+    facts
+}
+
+/// The word by which the file names a choice, with spaces.
+fn words<T: serde::Serialize>(choice: T) -> String {
+    match serde_json::to_value(choice) {
+        Ok(serde_json::Value::String(word)) => word.replace('-', " "),
+        _ => String::new(),
+    }
+}

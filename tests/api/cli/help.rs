@@ -1,0 +1,224 @@
+//! The help tells the truth: every example runs, and every value it shows in backticks is taken.
+
+use super::foilwork;
+use std::{
+    fs,
+    path::{Path, PathBuf},
+    process::{Command, Output},
+};
+
+/// A run of each command to which one option at a time is added; where two lines begin alike, the second holds for the
+/// options that its first word names, because they exclude what the first has.
+const RUNS: &[(&str, &str, &[&str])] = &[
+    ("plan", "", &["soft-gradient.toml"]),
+    ("schema", "", &[]),
+    ("convert", "", &["6 % w/w"]),
+    ("convert", "density", &["6 % w/v"]),
+    ("dilute", "", &["--stock", "12 % w/w", "--target", "3 % w/w", "--total", "80"]),
+    ("table", "", &["--stocks", "12 % w/w", "--targets", "3 % w/w", "--total", "80"]),
+    ("blend", "", &["--stock", "12 % w/w", "--stock", "0 % w/w", "--target", "6 % w/w", "--total", "80"]),
+    (
+        "blend",
+        "stock",
+        &["--currency", "EUR", "--stock", "12 % w/w", "--stock", "0 % w/w", "--target", "6 % w/w", "--total", "80"],
+    ),
+    ("titrate", "", &["--titrant", "0.02 mol/L", "--aliquot", "10", "--titre", "12"]),
+    ("titrate", "expect", &["--titrant", "0.02 mol/L", "--aliquot", "10"]),
+    ("scale", "", &["30 g 7.1 + 60 g 6%", "--factor", "2"]),
+    ("scale", "part", &["30 g 7.1 + 60 g 6%"]),
+    ("level", "", &["--natural", "5", "--target", "8"]),
+    ("lift", "", &["--from", "4", "--developer", "6 % w/w", "--ratio", "1:2"]),
+    ("lift", "on-hair", &["--from", "4"]),
+    (
+        "strand-test",
+        "",
+        &[
+            "strands.csv",
+            "--before",
+            "4",
+            "--after",
+            "8",
+            "--minutes",
+            "30",
+            "--developer",
+            "6 % w/w",
+            "--ratio",
+            "1:2",
+        ],
+    ),
+    ("strand-test", "on-hair", &["strands.csv", "--before", "4", "--after", "8", "--minutes", "30"]),
+    ("swatch", "", &["7"]),
+    ("toner", "", &["juniper_and_tide.toml", "--natural", "5", "--lifted", "9", "--target", "8"]),
+    ("limits", "", &["--jurisdiction", "EU"]),
+    ("price", "", &["--cost", "61.20", "--currency", "EUR", "--margin", "40"]),
+    ("cost", "", &["juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"]),
+    ("sources", "", &[]),
+];
+
+/// What stands in backticks and is no value: files of the user, names of fields and commands.
+const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms"];
+
+fn help(command: &str) -> String {
+    String::from_utf8(foilwork(&[command, "--help"]).stdout).unwrap()
+}
+
+fn commands() -> Vec<String> {
+    let help = String::from_utf8(foilwork(&["--help"]).stdout).unwrap();
+    let listed = help.split("Commands:\n").nth(1).unwrap().split("\n\n").next().unwrap();
+    let names = listed.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
+    names.map(|line| line.split_whitespace().next().unwrap().to_owned()).filter(|name| name != "help").collect()
+}
+
+/// A folder of its own with the examples, so that a command may write there.
+fn folder(name: &str) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("help").join(name);
+    let examples = folder.join("examples");
+    fs::create_dir_all(&examples).unwrap();
+    for entry in fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/examples")).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_file() {
+            for beside in [&folder, &examples] {
+                fs::copy(&path, beside.join(path.file_name().unwrap())).unwrap();
+            }
+        }
+    }
+    folder
+}
+
+fn run(folder: &Path, args: &[String]) -> Output {
+    let strands = folder.join("strands.csv");
+    let _ = fs::remove_file(strands);
+    Command::new(env!("CARGO_BIN_EXE_foilwork")).current_dir(folder).args(args).output().unwrap()
+}
+
+fn assert_runs(folder: &Path, args: &[String]) {
+    let output = run(folder, args);
+    let complaint = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success() && complaint.is_empty(), "{args:?}: {complaint}");
+}
+
+/// The words of a command line, with its double quotes.
+fn words(line: &str) -> Vec<String> {
+    let mut words = Vec::new();
+    for (i, part) in line.split('"').enumerate() {
+        match i % 2 {
+            0 => words.extend(part.split_whitespace().filter(|word| *word != "\\").map(str::to_owned)),
+            _ => words.push(part.to_owned()),
+        }
+    }
+    words
+}
+
+/// What the help says about an option or a positional argument, as `(name, text)`; the rest is under the empty name.
+fn entries(help: &str) -> Vec<(String, String)> {
+    let mut found: Vec<(String, String)> = vec![(String::new(), String::new())];
+    for line in help.lines() {
+        let trimmed = line.trim_start();
+        let option = trimmed.split_once("--").filter(|(before, _)| before.len() <= 4 && !before.contains('`'));
+        if line.is_empty() || line.ends_with(':') && !line.starts_with(' ') {
+            found.push((String::new(), String::new()));
+        } else if let (Some((_, name)), true) = (option, line.starts_with(' ') && trimmed.starts_with('-')) {
+            let name: String = name.chars().take_while(|c| c.is_alphanumeric() || *c == '-').collect();
+            found.push((name, trimmed.to_owned()));
+        } else if trimmed.starts_with(['<', '[']) && line.starts_with("  ") && !line.starts_with("   ") {
+            found.push(("argument".to_owned(), trimmed.to_owned()));
+        } else {
+            let text = &mut found.last_mut().unwrap().1;
+            text.push(' ');
+            text.push_str(trimmed);
+        }
+    }
+    found
+}
+
+fn values(text: &str) -> Vec<String> {
+    let shown = text.split('`').skip(1).step_by(2).map(str::to_owned);
+    let default = text.split("[default: ").nth(1).and_then(|rest| rest.split(']').next()).map(str::to_owned);
+    shown.chain(default).filter(|value| !NO_VALUES.contains(&value.as_str())).collect()
+}
+
+fn base(command: &str, option: &str) -> Vec<String> {
+    let runs = || RUNS.iter().filter(|(name, ..)| *name == command);
+    let found = runs().find(|(_, of, _)| *of == option).or_else(|| runs().find(|(_, of, _)| of.is_empty()));
+    let (.., args) = found.unwrap_or_else(|| panic!("add a run of `{command}`, so that its help can be tried"));
+    std::iter::once(command).chain(args.iter().copied()).map(str::to_owned).collect()
+}
+
+/// The run with one value set: an option that is there gets it, another is added.
+fn with(command: &str, name: &str, value: &str) -> Vec<String> {
+    let mut args = base(command, name);
+    if name == "argument" {
+        args[1] = value.to_owned();
+        return args;
+    }
+    let option = format!("--{name}");
+    match args.iter().position(|arg| *arg == option) {
+        Some(at) => args[at + 1] = value.to_owned(),
+        None => args.extend([option, value.to_owned()]),
+    }
+    args
+}
+
+/// What a value in the closing lines of the help belongs to.
+fn closing(command: &str, value: &str) -> Option<Vec<String>> {
+    match command {
+        "convert" => Some(with(command, "to", value)),
+        "scale" => Some(with(command, "argument", &format!("30 {value} ash + 60 {value} developer"))),
+        "titrate" => Some(with(command, "titre", value)),
+        // What a shelf file holds, and what a plan writes its strengths as.
+        "blend" => ["currency", "name", "strength", "in_hand_g", "price", "pack_g"].contains(&value).then(Vec::new),
+        "plan" => value.ends_with("% w/w").then(Vec::new),
+        _ => None,
+    }
+}
+
+#[test]
+fn every_command_has_a_run_that_succeeds() {
+    let folder = folder("runs");
+    for command in commands() {
+        assert_runs(&folder, &base(&command, ""));
+    }
+}
+
+#[test]
+fn every_example_in_a_help_runs() {
+    let folder = folder("examples");
+    let mut tried = 0;
+    for command in commands() {
+        let help = help(&command);
+        for example in help.split("Example: ").skip(1) {
+            let line = words(&example.split("\n\n").next().unwrap().replace('\n', " "));
+            assert_eq!(line.first().map(String::as_str), Some("foilwork"), "{command}");
+            assert_runs(&folder, &line[1..]);
+            tried += 1;
+        }
+    }
+    assert!(tried >= 5, "only {tried} examples were found");
+}
+
+#[test]
+fn every_value_that_a_help_lists_is_taken() {
+    let folder = folder("values");
+    let mut tried = 0;
+    for command in commands() {
+        let help = help(&command);
+        let help = help.split("Example: ").next().unwrap();
+        // A flag takes no value; what its text shows is something else.
+        let takes_one =
+            |(name, text): &(String, String)| name.is_empty() || text.contains('<') || text.starts_with('[');
+        for (name, text) in entries(help).into_iter().filter(takes_one) {
+            for value in values(&text) {
+                let args = match name.as_str() {
+                    "" => closing(&command, &value)
+                        .unwrap_or_else(|| panic!("{command}: nothing says what `{value}` in the closing lines is")),
+                    name => with(&command, name, &value),
+                };
+                if !args.is_empty() {
+                    assert_runs(&folder, &args);
+                }
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried >= 60, "only {tried} values were found");
+}
