@@ -92,6 +92,11 @@ pub(super) fn levels_of(swatch: &Swatch) -> Interval<Level> {
 /// The level of natural hair of this lightness under a set of assumptions.
 fn level_of(l: f64, set: usize) -> Level {
     let (low, high) = (Level::DARKEST.number(), Level::LIGHTEST.number());
+    for end in [low, high] {
+        if (lightness(end, set) - l) * (end - 6.0) <= 0.0 {
+            return Level::clamped(end);
+        }
+    }
     let step = 1e-4;
     let number = solve(6.0, low, high, |number| {
         let here = lightness(number, set);
