@@ -56,7 +56,9 @@ fn columns(c: &mut Criterion) -> Fallible {
         ("% w/w to volumes", StrengthUnit::PercentWw, StrengthUnit::Volumes),
         ("% w/v to % w/w", StrengthUnit::PercentWv, StrengthUnit::PercentWw),
     ] {
-        group.bench_function(name, |b| b.iter(|| column::convert(black_box(&values), from, to, &conditions, &mut out)));
+        group.bench_function(name, |b| {
+            b.iter(|| column::convert_strengths(black_box(&values), from, to, &conditions, &mut out))
+        });
     }
     group.finish();
     Ok(())

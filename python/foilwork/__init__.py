@@ -12,14 +12,16 @@ service file needs is here:
 """
 
 from foilwork import business, colour, limits, mix, money, peroxide, service, shop, source, toner
-from foilwork._native import FoilworkError, OutOfRangeWarning
+from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
 __all__ = [
+    "Bounds",
     "FoilworkError",
     "OutOfRangeWarning",
     "Plan",
     "ServiceFileError",
+    "__version__",
     "business",
     "colour",
     "limits",

@@ -6,7 +6,7 @@
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
 use crate::error::{FoilworkError, OutOfRangeWarning, raise};
-use foilwork::column::{Cells, ColumnError, Outcome, rows};
+use foilwork::column::{Cells, ColumnError, ColumnOutcome, rows};
 use numpy::{PyArray, PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
     exceptions::PyTypeError,
@@ -207,7 +207,7 @@ pub fn apply_kernel<'py, E: Error>(
     column: &Column<'py>,
     on_refusal: OnRefusal,
     rule: impl Fn(f64) -> Result<f64, E>,
-    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<Outcome, ColumnError>,
+    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let Column::Array(array) = column else {
         let [result] = apply(py, [column], on_refusal, |[number]| rule(number).map(|found| [found]))?;
@@ -232,7 +232,7 @@ pub fn apply_kernel_to<'py, const N: usize, E: Error>(
     columns: [&Column<'py>; N],
     on_refusal: OnRefusal,
     rule: impl Fn([f64; N]) -> Result<f64, E>,
-    kernel: impl FnOnce([Cells<'_>; N], &mut [f64]) -> Result<Outcome, ColumnError>,
+    kernel: impl FnOnce([Cells<'_>; N], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let Some(shape) = common_shape(&columns)? else {
         let [result] = apply(py, columns, on_refusal, |numbers| rule(numbers).map(|found| [found]))?;
@@ -255,7 +255,7 @@ pub fn apply_kernel_to<'py, const N: usize, E: Error>(
 /// Raises for the first refused row, or warns how many there are.
 fn settle<E: Error>(
     py: Python<'_>,
-    outcome: Outcome,
+    outcome: ColumnOutcome,
     shape: &[usize],
     on_refusal: OnRefusal,
     reason: impl Fn(usize) -> Option<E>,

@@ -44,8 +44,8 @@ class Entry:
 def entries(tree: ast.Module, module: object) -> list[Entry]:
     """Every definition of the stub, classes with their members, in the order of the file.
 
-    Methods with two leading underscores are left out: the interpreter gives them its own words. Of several overloads
-    only the first is documented.
+    Names with a leading underscore are left out: they are of the interpreter, or of the stub alone. Of several
+    overloads only the first is documented.
     """
     found: list[Entry] = []
     collect(tree.body, module, "", found)
@@ -56,7 +56,7 @@ def collect(body: list[ast.stmt], owner: object, prefix: str, found: list[Entry]
     """Adds the definitions of one level, then those of the classes in it."""
     seen: set[str] = set()
     for node in body:
-        if not isinstance(node, Documented) or node.name.startswith("__") or node.name in seen:
+        if not isinstance(node, Documented) or node.name.startswith("_") or node.name in seen:
             continue
         seen.add(node.name)
         name = prefix + node.name
@@ -137,10 +137,33 @@ def current(source: str, module: ModuleType) -> tuple[str, list[str]]:
     if missing := unwritten(listed, module):
         raise SystemExit(f"the stub of {module.__name__} has no signature of {', '.join(missing)}")
     stale += [entry.name for entry in found if not entry.is_current]
-    written = rewrite(listed, found)
+    documented = rewrite(listed, found)
+    written = matched(documented, module)
+    if written != documented:
+        stale.append("__match_args__")
     if lost := [entry.name for entry in entries(ast.parse(written), module) if not entry.is_current]:
         raise SystemExit(f"cannot write these docstrings into the stub: {', '.join(lost)}")
     return written, stale
+
+
+def matched(source: str, module: ModuleType) -> str:
+    """The stub with the ``__match_args__`` of every class that has some, below its docstring."""
+    lines = source.split("\n")
+    for node in reversed(ast.parse(source).body):
+        if not isinstance(node, ast.ClassDef):
+            continue
+        names = vars(getattr(module, node.name, object)).get("__match_args__")
+        if names is None:
+            continue
+        line = f"    __match_args__ = {names!r}".replace("'", '"')
+        for own in node.body:
+            if isinstance(own, ast.Assign) and ast.unparse(own.targets[0]) == "__match_args__":
+                lines[own.lineno - 1 : own.end_lineno] = [line]
+                break
+        else:
+            start = (node.body[0].end_lineno or 0) if is_constant(node.body[0], str) else node.body[0].lineno - 1
+            lines[start:start] = ["", line]
+    return "\n".join(lines)
 
 
 def unwritten(source: str, module: ModuleType) -> list[str]:

@@ -1,4 +1,4 @@
-use super::{Cells, ColumnError, Outcome};
+use super::{Cells, ColumnError, ColumnOutcome};
 use crate::colour::{Lanes, ciede2000_lanes, lab_in_range};
 
 /// CIEDE2000 of columns of colours: L\*, a\*, b\* of the first colours, then of the second, all for the same white.
@@ -27,7 +27,7 @@ use crate::colour::{Lanes, ciede2000_lanes, lab_in_range};
 /// # Source
 ///
 /// See [`CIEDE2000_PAPER`](crate::source::citations::colour::CIEDE2000_PAPER).
-pub fn ciede2000(first: [Cells<'_>; 3], second: [Cells<'_>; 3], out: &mut [f64]) -> Result<Outcome, ColumnError> {
+pub fn ciede2000(first: [Cells<'_>; 3], second: [Cells<'_>; 3], out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
     for cells in first.iter().chain(&second) {
         match cells {
             Cells::Each(values) if values.len() != out.len() => {
@@ -36,7 +36,7 @@ pub fn ciede2000(first: [Cells<'_>; 3], second: [Cells<'_>; 3], out: &mut [f64])
             _ => {}
         }
     }
-    let mut outcome = Outcome::default();
+    let mut outcome = ColumnOutcome::default();
     for (chunk, slots) in out.chunks_mut(Lanes::WIDTH).enumerate() {
         let start = chunk * Lanes::WIDTH;
         // Beyond the last row the cells are not-a-number, and there is no slot to write them to.

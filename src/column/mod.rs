@@ -1,7 +1,7 @@
 //! The same rules over whole columns: `&[f64]` in, `&mut [f64]` out, no formula of their own.
 //!
 //! A column keeps the shape of its input whatever is in it: not-a-number stays not-a-number, and a value that the
-//! scalar rule refuses becomes not-a-number and is counted in the [`Outcome`]. Nothing is allocated.
+//! scalar rule refuses becomes not-a-number and is counted in the [`ColumnOutcome`]. Nothing is allocated.
 
 mod difference;
 mod outcome;
@@ -9,6 +9,6 @@ mod rows;
 mod strength;
 
 pub use difference::ciede2000;
-pub use outcome::{ColumnError, Outcome};
+pub use outcome::{ColumnError, ColumnOutcome};
 pub use rows::{Cells, rows};
-pub use strength::convert;
+pub use strength::convert_strengths;

@@ -3,7 +3,7 @@ use crate::peroxide::ConversionError;
 /// What became of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[must_use]
-pub struct Outcome {
+pub struct ColumnOutcome {
     /// How many values the rule refused; they are not-a-number in the result. Missing values are not counted.
     pub refused: usize,
     /// Where the first of them is, counted from 0.

@@ -1,4 +1,4 @@
-use super::{ColumnError, Outcome};
+use super::{ColumnError, ColumnOutcome};
 
 /// Rows worked on at a time: enough to forget the overhead, few enough for the first cache.
 const BLOCK: usize = 256;
@@ -86,11 +86,11 @@ pub fn rows<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     mut outputs: [&mut [f64]; M],
     rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
-) -> Result<Outcome, ColumnError> {
+) -> Result<ColumnOutcome, ColumnError> {
     let count = outputs.first().map_or(0, |column| column.len());
     inputs.iter().try_for_each(|column| column.fits(count))?;
     outputs.iter().try_for_each(|column| Cells::Each(column).fits(count))?;
-    let mut outcome = Outcome::default();
+    let mut outcome = ColumnOutcome::default();
     let mut blocks = [[0.0; BLOCK]; N];
     let mut answers = [[0.0; BLOCK]; M];
     for start in (0..count).step_by(BLOCK) {

@@ -1,4 +1,4 @@
-use super::{ColumnError, Outcome};
+use super::{ColumnError, ColumnOutcome};
 use crate::peroxide::{
     Conditions, ConversionError, StrengthUnit,
     kernel::{Cubic, Ratio, from_percent_ww, g_per_l, g_per_l_each, max_g_per_l, percent_ww, to_percent_ww},
@@ -41,18 +41,18 @@ macro_rules! by_mass {
 ///
 /// let mut volumes = [0.0; 3];
 /// let (ww, vol) = (StrengthUnit::PercentWw, StrengthUnit::Volumes);
-/// let outcome = column::convert(&[3.0, 6.0, 120.0], ww, vol, &Conditions::default(), &mut volumes)?;
+/// let outcome = column::convert_strengths(&[3.0, 6.0, 120.0], ww, vol, &Conditions::default(), &mut volumes)?;
 /// assert_eq!(volumes.map(|v| format!("{v:.1}")), ["10.0", "20.2", "NaN"]);
 /// assert_eq!((outcome.refused, outcome.first), (1, Some(2)));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn convert(
+pub fn convert_strengths(
     values: &[f64],
     from: StrengthUnit,
     to: StrengthUnit,
     conditions: &Conditions,
     out: &mut [f64],
-) -> Result<Outcome, ColumnError> {
+) -> Result<ColumnOutcome, ColumnError> {
     if values.len() != out.len() {
         return Err(ColumnError::Length { got: out.len(), want: values.len() });
     }
@@ -85,7 +85,7 @@ pub fn convert(
             }))
         }
     };
-    Ok(if all_good { Outcome::default() } else { count(values, out) })
+    Ok(if all_good { ColumnOutcome::default() } else { count(values, out) })
 }
 
 /// Input and output with the ranges of their units.
@@ -112,8 +112,8 @@ impl Task<'_> {
 }
 
 /// Tells refused values from missing ones, once there are any.
-fn count(values: &[f64], out: &[f64]) -> Outcome {
-    let mut outcome = Outcome::default();
+fn count(values: &[f64], out: &[f64]) -> ColumnOutcome {
+    let mut outcome = ColumnOutcome::default();
     for (row, (x, y)) in values.iter().zip(out).enumerate() {
         if y.is_nan() && !x.is_nan() {
             outcome.refused += 1;

@@ -51,6 +51,8 @@ choice! {
         Contrast = "contrast",
         /// Going darker on lightened hair needs warm pigment first.
         PrePigmentation = "pre-pigmentation",
+        /// What was found for a look that is wanted.
+        TonerFound = "toner-found" => "toner found",
         /// Colour that only deposits does not lighten.
         TonerLevel = "toner-level" => "toner level",
         /// The neutralising tone is stronger than the warmth it meets.

@@ -4,9 +4,29 @@ use super::{
     molar::MolarVolume,
 };
 use crate::{
+    choice::choice,
     quantity::{Density, Temperature},
     source::{Basis, Interval},
 };
+
+choice! {
+    /// What a product is, as far as its density goes.
+    SolutionKind: "medium" {
+        /// A clear solution in water.
+        Aqueous = "aqueous",
+        /// A cream or emulsion of unknown density.
+        Emulsion = "emulsion",
+    }
+}
+
+impl From<SolutionKind> for SolutionDensity {
+    fn from(kind: SolutionKind) -> Self {
+        match kind {
+            SolutionKind::Aqueous => Self::Aqueous,
+            SolutionKind::Emulsion => Self::Emulsion,
+        }
+    }
+}
 
 /// What stands between mass and volume: the density of the product in the bottle.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]

@@ -54,11 +54,15 @@ pub enum DensityError {
 ///
 /// # Source
 ///
-/// Water: Kell, J. Chem. Eng. Data 20 (1975) 97 (agrees with IAPWS-95 to 4e-6 g/mL). Peroxide: a cubic in mass fraction
-/// and temperature whose printed coefficients name no literature source; the form is the one fitted to Easton,
-/// Mitchell & Wynne-Jones (1952, measured from 0 to 96 C, fit within 1 part in 5000). It was preferred to a new fit
+/// Water: Kell, J. Chem. Eng. Data 20 (1975) 97 ([`WATER`]; agrees with IAPWS-95 to 4e-6 g/mL). Peroxide: a cubic in mass fraction
+/// and temperature whose printed coefficients name no literature source ([`MIXTURE_DENSITY`]); the form is the one fitted to Easton,
+/// Mitchell & Wynne-Jones ([`EASTON`]; 1952, measured from 0 to 96 C, fit within 1 part in 5000). It was preferred to a new fit
 /// because the independent points are of one temperature (18 C) or rounded to two or three figures. Against the handbook
 /// column at 18 C it is within 0.0003 g/mL up to 50 % and 0.0011 g/mL up to 70 %: hence the bounds.
+///
+/// [`WATER`]: crate::source::citations::peroxide::WATER
+/// [`MIXTURE_DENSITY`]: crate::source::citations::peroxide::MIXTURE_DENSITY
+/// [`EASTON`]: crate::source::citations::peroxide::EASTON
 pub fn density(strength: MassFraction, temperature: Temperature) -> Result<Interval<Density>, DensityError> {
     let cubic = aqueous(temperature)?;
     if strength.percent_ww() > MAX_STRENGTH_WW {

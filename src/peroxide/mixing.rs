@@ -32,10 +32,10 @@ pub struct Mixture {
 /// # Example
 ///
 /// ```
-/// use foilwork::{peroxide::mix, quantity::{Mass, MassFraction}};
+/// use foilwork::{peroxide::mix_strengths, quantity::{Mass, MassFraction}};
 ///
 /// let part = |percent, g| Ok::<_, foilwork::quantity::InvalidQuantity>((MassFraction::from_percent_ww(percent)?, Mass::from_g(g)?));
-/// let mixed = mix(&[part(12.0, 30.0)?, part(6.0, 30.0)?])?;
+/// let mixed = mix_strengths(&[part(12.0, 30.0)?, part(6.0, 30.0)?])?;
 /// assert_eq!((mixed.strength.best().percent_ww(), mixed.total.g()), (9.0, 60.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -43,7 +43,7 @@ pub struct Mixture {
 /// # Source
 ///
 /// Conservation of mass and of peroxide; no tabulated value.
-pub fn mix<S: Copy + Into<Interval<MassFraction>>>(parts: &[(S, Mass)]) -> Result<Mixture, BlendError> {
+pub fn mix_strengths<S: Copy + Into<Interval<MassFraction>>>(parts: &[(S, Mass)]) -> Result<Mixture, BlendError> {
     let strength = mean_strength(parts.iter().map(|&(strength, mass)| (strength.into(), mass)));
     let strength = strength.ok_or(BlendError::Nothing { what: "total" })?;
     let total: Mass = parts.iter().map(|(_, mass)| *mass).sum();

@@ -24,7 +24,7 @@
 //!
 //! # Blend
 //!
-//! - [`blend_two`]: two strengths to a third; [`mix`], [`mix_volumes`]: what parts come to.
+//! - [`blend_two`]: two strengths to a third; [`mix_strengths`], [`mix_volumes`]: what parts come to.
 //! - [`blend_shelf`]: from all the bottles of a [`Shelf`], by an [`Objective`].
 //!
 //! # Assay
@@ -75,7 +75,7 @@ pub use blend::{BlendError, KnownMass, TwoPartBlend, blend_two};
 pub use by_volume::{
     KnownVolume, MakeUp, MakeUpError, VolumeDilution, VolumeStrength, dilute_volume, make_up, strength_after_make_up,
 };
-pub use conditions::{Conditions, SolutionDensity};
+pub use conditions::{Conditions, SolutionDensity, SolutionKind};
 pub use convert::{ConversionError, convert, convert_interval, convert_interval_to, convert_to};
 pub use density::{DensityError, density};
 pub use dilute::{Dilution, dilute, dilute_known};
@@ -85,7 +85,7 @@ pub use handling_facts::handling_facts;
 pub use handling_table::HANDLING_FACTS;
 pub use label::{LabelReadings, read_label};
 pub(crate) use mixing::mean_strength;
-pub use mixing::{Mixture, PourError, PouredMixture, mix, mix_volumes};
+pub use mixing::{Mixture, PourError, PouredMixture, mix_strengths, mix_volumes};
 pub use molar::MolarVolume;
 pub use round::{RoundedBlend, round_to_scale};
 pub use shelf::{Shelf, ShelfError, Stock};

@@ -1,6 +1,7 @@
 use crate::choice::choice;
 
-/// Molar mass of hydrogen peroxide in g/mol: `2 (1.0080 + 15.999)`, IUPAC abridged atomic weights.
+/// Molar mass of hydrogen peroxide in g/mol: `2 (1.0080 + 15.999)`, IUPAC abridged atomic weights
+/// ([`ATOMIC_WEIGHTS`](crate::source::citations::peroxide::ATOMIC_WEIGHTS)).
 pub(crate) const PEROXIDE_G_PER_MOL: f64 = 34.014;
 /// Molar mass of the active oxygen atom in g/mol, IUPAC abridged atomic weight.
 pub(crate) const OXYGEN_G_PER_MOL: f64 = 15.999;
@@ -13,8 +14,13 @@ choice! {
     ///
     /// # Source
     ///
-    /// `R T / p` with the CODATA gas constant at 273.15 K; real oxygen by the Schmidt & Wagner equation of state. The
-    /// default is the one the pharmacopoeia assay implies (0.56 mL of oxygen for 0.05 mmol of peroxide).
+    /// `R T / p` with the CODATA gas constant at 273.15 K ([`CODATA`]); real oxygen by the Schmidt & Wagner equation of
+    /// state ([`OXYGEN_GAS`]). The default is the one the pharmacopoeia assay implies ([`BP_SIX`]): 0.56 mL of oxygen for
+    /// 0.05 mmol of peroxide.
+    ///
+    /// [`CODATA`]: crate::source::citations::peroxide::CODATA
+    /// [`OXYGEN_GAS`]: crate::source::citations::peroxide::OXYGEN_GAS
+    /// [`BP_SIX`]: crate::source::citations::peroxide::BP_SIX
     #[derive(Default)]
     MolarVolume: "molar volume" {
         /// Ideal gas at 0 C and 1 atm: 22.413 97 L/mol. The default.

@@ -1,4 +1,4 @@
-use super::{from_shelf::ShelfBlend, mixing::mix};
+use super::{from_shelf::ShelfBlend, mixing::mix_strengths};
 use crate::{
     quantity::{Mass, MassFraction},
     scale::{WeighError, weigh_in_hand},
@@ -70,5 +70,5 @@ fn round(parts: &[(Interval<MassFraction>, Mass, Option<Mass>)], division: Mass)
     let total = weighing.total();
     // Bottles in hand may hold less than one division each.
     let coarse = |_| WeighError::Coarse { total: wanted.iter().map(|(mass, _)| *mass).sum(), division };
-    Ok(RoundedBlend { strength: mix(&weighed).map_err(coarse)?.strength, masses, total })
+    Ok(RoundedBlend { strength: mix_strengths(&weighed).map_err(coarse)?.strength, masses, total })
 }

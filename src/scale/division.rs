@@ -1,4 +1,4 @@
-use super::WeighError;
+use super::error::WeighError;
 use crate::quantity::{Mass, Quantity};
 
 /// What the last figure of a scale counts in.

@@ -4,7 +4,9 @@
 //! shelf, a bowl of colour. [`Division`] is what the scale counts in.
 
 mod division;
+mod error;
 mod weigh;
 
 pub use division::Division;
-pub use weigh::{WeighError, Weighed, Weighing, weigh, weigh_in_hand};
+pub use error::WeighError;
+pub use weigh::{Weighed, Weighing, weigh, weigh_in_hand};

@@ -1,4 +1,6 @@
-use super::{Bottle, Consumable, Diluent, Lightener, StockedAdditive, StockedShade, Terms, shape::ShopFile};
+use super::{
+    Bottle, Consumable, Diluent, Lightener, StockFacts, StockedAdditive, StockedShade, Terms, shape::ShopFile,
+};
 use crate::{
     business::list::Business,
     colour::Shade,
@@ -49,6 +51,29 @@ impl Shop {
     pub fn new(file: &ShopFile) -> Result<Self, Problems> {
         reader::validate(file)?;
         Self::of_checked(file, "")
+    }
+
+    /// What is known of a product that can go into a bowl, by its name.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    ///
+    /// let text = "[[diluent]]\nname = \"base\"\nin_hand_g = 250";
+    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// assert_eq!(shop.facts("base").and_then(|facts| facts.in_hand).map(|mass| mass.g()), Some(250.0));
+    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// ```
+    #[must_use]
+    pub fn facts(&self, name: &str) -> Option<&StockFacts> {
+        let bottles = self.bottles.iter().map(|one| (one.name.as_str(), &one.facts));
+        let lighteners = self.lighteners.iter().map(|one| (one.name.as_str(), &one.facts));
+        let shades = self.shades.iter().map(|one| (one.shade.code(), &one.facts));
+        let additives = self.additives.iter().map(|one| (one.name.as_str(), &one.facts));
+        let diluents = self.diluents.iter().map(|one| (one.name.as_str(), &one.facts));
+        let mut all = bottles.chain(lighteners).chain(shades).chain(additives).chain(diluents);
+        all.find(|(known, _)| *known == name).map(|(_, facts)| facts)
     }
 
     /// The shop of a file that is known to fit its schema; `prefix` is the path of its table.

@@ -13,7 +13,7 @@ from scipy import constants
 from foilwork.peroxide import (
     convert,
     density,
-    density_bounds,
+    density_interval,
     loss_rate,
     loss_rate_from_half_life,
     molar_volumes,
@@ -48,7 +48,7 @@ def test_water_density() -> None:
     """Source: IAPWS-95 in chemicals, at 1 atm. Tolerance 5e-6 g/mL, that of the older formula for water."""
     for celsius in np.linspace(0.0, 50.0, 26):
         want = iapws95_rho(celsius + 273.15, constants.atm) / 1000
-        low, best, high = density_bounds(0.0, float(celsius))
+        low, best, high = density_interval(0.0, float(celsius))
         assert best == pytest.approx(want, abs=5e-6)
         assert low < want < high
 

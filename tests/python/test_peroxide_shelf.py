@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from scipy.optimize import Bounds, LinearConstraint, linprog, milp
 
 from foilwork import FoilworkError
-from foilwork.peroxide import Stock, blend_shelf
+from foilwork.peroxide import Portion, Stock, blend_shelf
 
 Array = NDArray[float64]
 
@@ -37,10 +37,10 @@ class Case(NamedTuple):
         parts = zip(self.strengths, self.prices, self.in_hand, strict=True)
         return [Stock(str(i), w, price_per_kg=p, in_hand_g=m) for i, (w, p, m) in enumerate(parts)]
 
-    def masses(self, portions: list[tuple[str, float]]) -> Array:
+    def masses(self, portions: list[Portion]) -> Array:
         masses = np.zeros_like(self.strengths)
-        for name, mass in portions:
-            masses[int(name)] = mass
+        for portion in portions:
+            masses[int(portion.stock.name)] = portion.mass_g
         return masses
 
 
@@ -156,8 +156,17 @@ def test_what_cannot_be_made_says_what_can() -> None:
 def test_rounded_to_a_scale() -> None:
     shelf = [Stock("strong", 9, in_hand_g=500, price_per_kg=8), Stock("water", 0)]
     blend = blend_shelf(shelf, 4, 50)
-    portions, total, strength = blend.round_to_scale(1)
-    assert portions == [("strong", 22.0), ("water", 28.0)]
-    assert total == 50.0
-    assert strength == pytest.approx(9 * 22 / 50)
+    rounded = blend.round_to_scale(1)
+    assert [portion.stock for portion in blend.portions] == shelf
+    assert rounded.masses_g == [22.0, 28.0]
+    assert rounded.total_g == 50.0
+    assert rounded.strength_ww_percent.best == pytest.approx(9 * 22 / 50)
     assert blend.leftover_g == pytest.approx(500 - 50 * 4 / 9)
+
+
+def test_bounds_of_the_bottles_reach_the_blend() -> None:
+    """By hand: 20 g of 11 to 13 % with 40 g of 3 % are (20 x 11 + 120) / 60 to (20 x 13 + 120) / 60."""
+    shelf = [Stock("strong", (11, 12, 13)), Stock("weak", 3)]
+    blend = blend_shelf(shelf, 6, 60)
+    assert tuple(blend.strength_ww_percent) == pytest.approx((17 / 3, 6, 19 / 3))
+    assert tuple(blend.round_to_scale(1).strength_ww_percent) == pytest.approx((17 / 3, 6, 19 / 3))

@@ -1,19 +1,23 @@
 """Types of the compiled half. Docstrings here are copied from the compiled functions by ``make stubs``."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
-from typing import Any, Literal, TypeAlias, type_check_only
+from types import GenericAlias
+from typing import Any, Generic, Literal, SupportsIndex, TypeAlias, TypeVar, final, overload, type_check_only
 
 from _typeshed import SupportsKeysAndGetItem
 
 __all__ = [
+    "Bounds",
     "FoilworkError",
     "OutOfRangeWarning",
     "main",
 ]
 
 # A strength or level in % w/w, or its (low, best, high).
-_Percent: TypeAlias = float | tuple[float, float, float]
+__version__: str
+
+_Percent: TypeAlias = float | Bounds[float] | tuple[float, float, float]
 
 _Errors: TypeAlias = Literal["raise", "nan"]
 
@@ -26,6 +30,62 @@ _Exact: TypeAlias = Decimal | int | str
 _Number: TypeAlias = Decimal | float | str
 
 _Mapping: TypeAlias = SupportsKeysAndGetItem[str, Any]
+
+_T = TypeVar("_T")
+_S = TypeVar("_S", covariant=True)
+
+@final
+class Bounds(Generic[_S]):
+    """Lower bound, best estimate and upper bound of one thing, in one unit.
+
+    It unpacks, iterates, compares and hashes as the tuple ``(low, best, high)``, and can be given wherever a value with
+    bounds is asked for.
+
+    Args:
+        low: the lower bound.
+        best: the best estimate, not below it.
+        high: the upper bound, not below the best estimate.
+
+    Raises:
+        FoilworkError: bounds out of order.
+
+    Examples:
+        >>> from foilwork import Bounds
+        >>> low, best, high = Bounds(2.5, 3.0, 3.5)
+        >>> best, Bounds(3, 3, 3).is_exact
+        (3.0, True)
+        >>> Bounds(3, 2, 1)
+        Traceback (most recent call last):
+        foilwork.FoilworkError: invalid interval: the bounds must enclose the best estimate (give low <= best <= high)
+    """
+
+    __match_args__ = ("low", "best", "high")
+    def __new__(cls, low: _T, best: _T, high: _T) -> Bounds[_T]: ...
+    @property
+    def low(self) -> _S:
+        """The lower bound."""
+    @property
+    def best(self) -> _S:
+        """The best estimate."""
+    @property
+    def high(self) -> _S:
+        """The upper bound."""
+    @property
+    def is_exact(self) -> bool:
+        """Whether the three are one value."""
+    def to_dict(self) -> dict[str, object]:
+        """``{"low": .., "best": .., "high": ..}``."""
+    def __iter__(self) -> Iterator[_S]: ...
+    def __len__(self) -> int: ...
+    @overload
+    def __getitem__(self, index: SupportsIndex, /) -> _S: ...
+    @overload
+    def __getitem__(self, index: slice, /) -> tuple[_S, ...]: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+    @classmethod
+    def __class_getitem__(cls, item: object) -> GenericAlias: ...
 
 @type_check_only
 class _Answer:

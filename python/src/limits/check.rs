@@ -1,13 +1,15 @@
 //! Wrappers of `foilwork::limits`: tables, checks, reports.
 
 use crate::{
+    bounds::Stated,
     error::{FoilworkError, raise},
     mix::Composition,
-    plain::{Bounds, plain},
+    plain::plain,
 };
 use foilwork::{
     limits::{self, Conversion, Jurisdiction, Table, Use},
     mix::{Cas, Form},
+    quantity::MassFraction,
 };
 use pyo3::prelude::*;
 
@@ -193,7 +195,12 @@ pub fn check_limits(table: &LimitTable, bowl: &Composition, purpose: &str, audie
 ///     True
 #[pyfunction]
 #[pyo3(signature = (jurisdiction, strength_ww, purpose = "lightening", audience = "professional"))]
-pub fn check_peroxide(jurisdiction: &str, strength_ww: Bounds, purpose: &str, audience: &str) -> PyResult<LimitReport> {
+pub fn check_peroxide(
+    jurisdiction: &str,
+    strength_ww: Stated<MassFraction>,
+    purpose: &str,
+    audience: &str,
+) -> PyResult<LimitReport> {
     let of = usage(purpose, audience)?;
     let jurisdiction = jurisdiction.parse().map_err(raise)?;
     LimitReport::of(&limits::check_peroxide(jurisdiction, strength_ww.0, of))

@@ -2,12 +2,12 @@
 
 use super::recipe::{Additive, Recipe};
 use crate::{
+    bounds::{Estimate, Stated},
     error::raise,
-    plain::{Bounds, percents},
 };
 use foilwork::{
     mix::{self, BowlRequest, Pace},
-    quantity::{Duration, InvalidQuantity, Mass, Share},
+    quantity::{Duration, InvalidQuantity, Mass, MassFraction, Share},
     scale,
 };
 use pyo3::prelude::*;
@@ -128,7 +128,7 @@ impl Weighing {
     ///
     /// ``strengths_ww`` gives the strength of each part in % w/w, as a number or (low, best, high);
     /// missing ones are 0.
-    fn strength_shift_percentage_points(&self, strengths_ww: Vec<Bounds>) -> PyResult<f64> {
+    fn strength_shift_percentage_points(&self, strengths_ww: Vec<Stated<MassFraction>>) -> PyResult<f64> {
         let strengths: Vec<_> = strengths_ww.into_iter().map(|s| s.0).collect();
         Ok(self.0.strength_shift(&strengths).map_err(raise)?.percentage_points())
     }
@@ -182,12 +182,12 @@ pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
 /// Examples:
 ///     >>> from foilwork.mix import as_applied
 ///     >>> as_applied([30, 60], [0, 9])
-///     (6.0, 6.0, 6.0)
+///     Bounds(low=6.0, best=6.0, high=6.0)
 ///
 /// Source:
 ///     Conservation of solute mass.
 #[pyfunction]
-pub fn as_applied(masses_g: Vec<f64>, strengths_ww: Vec<Bounds>) -> PyResult<(f64, f64, f64)> {
+pub fn as_applied(masses_g: Vec<f64>, strengths_ww: Vec<Stated<MassFraction>>) -> PyResult<Estimate<f64>> {
     if masses_g.len() != strengths_ww.len() {
         let (parts, given) = (masses_g.len(), strengths_ww.len());
         return Err(crate::error::FoilworkError::new_err(format!(
@@ -195,7 +195,7 @@ pub fn as_applied(masses_g: Vec<f64>, strengths_ww: Vec<Bounds>) -> PyResult<(f6
         )));
     }
     let parts: Vec<_> = masses(&masses_g)?.into_iter().zip(strengths_ww.into_iter().map(|s| s.0)).collect();
-    mix::as_applied(&parts).map(percents).map_err(raise)
+    mix::as_applied(&parts).map(Estimate::from).map_err(raise)
 }
 
 /// The least that can be weighed in a ratio so that no part's share is off by more than a tolerance.

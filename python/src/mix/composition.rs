@@ -2,10 +2,14 @@
 
 use super::bowl::mass;
 use crate::{
+    bounds::{Estimate, Stated},
     error::raise,
-    plain::{Bounds, percents, plain},
+    plain::plain,
 };
-use foilwork::mix::{self, Hazard, handling_advice as points};
+use foilwork::{
+    mix::{self, Hazard, handling_advice as points},
+    quantity::MassFraction,
+};
 use pyo3::prelude::*;
 
 /// One ingredient of a product as its maker or its user states it.
@@ -34,7 +38,7 @@ impl Ingredient {
     #[pyo3(signature = (name, level_ww, *, cas = None, stated_as = None, groups = vec![]), text_signature = "(name, level_ww, *, cas=None, stated_as=None, groups=())")]
     fn new(
         name: String,
-        level_ww: Bounds,
+        level_ww: Stated<MassFraction>,
         cas: Option<&str>,
         stated_as: Option<&str>,
         groups: Vec<String>,
@@ -45,7 +49,7 @@ impl Ingredient {
     }
 
     fn __repr__(&self) -> String {
-        format!("Ingredient('{}', {:?})", self.0.name, percents(self.0.level))
+        format!("Ingredient('{}', {:?})", self.0.name, <(f64, f64, f64)>::from(Estimate::from(self.0.level).0))
     }
 }
 

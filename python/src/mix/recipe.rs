@@ -1,13 +1,10 @@
 //! Wrappers of `foilwork::mix`: recipes, additives, units, grey, the mixing card.
 
 use super::bowl::{Ratio, mass};
-use crate::{
-    error::raise,
-    plain::{Bounds, plain},
-};
+use crate::{bounds::Stated, error::raise, plain::plain};
 use foilwork::{
     mix::{self, CardRequest, Dose, RecipeAmount, Unit},
-    quantity::{Density, Duration, Share},
+    quantity::{Density, Duration, MassFraction, Share},
     source::Sourced,
 };
 use pyo3::prelude::*;
@@ -249,7 +246,7 @@ pub fn mixing_card<'py>(
     who: &str,
     what: &str,
     recipe: &Recipe,
-    strengths_ww: Vec<Option<Bounds>>,
+    strengths_ww: Vec<Option<Stated<MassFraction>>>,
     division_g: f64,
     mixed_at: &str,
     working_life_min: f64,

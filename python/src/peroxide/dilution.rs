@@ -1,14 +1,17 @@
 //! Dilution and two-part blends by mass, mixing, rounding, and the dilution table.
 
 use crate::{
+    answer::answer,
+    bounds::{Estimate, Stated},
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
 };
 use foilwork::{
     peroxide::{self, BlendError, KnownMass},
-    quantity::{InvalidQuantity, Mass, MassFraction},
+    quantity::{Mass, MassFraction},
+    source::Interval,
 };
-use pyo3::{prelude::*, types::PyDict};
+use pyo3::prelude::*;
 
 /// Split an amount into stock and diluent, by mass.
 ///
@@ -16,43 +19,44 @@ use pyo3::{prelude::*, types::PyDict};
 /// wrong by the density.
 ///
 /// Args:
-///     stock_ww: Strength of the bottle in % w/w, a number or an array.
-///     target_ww: Strength wanted in % w/w, a number or an array.
-///     total_g: How much is wanted altogether, in g, a number or an array.
-///     stock_g: Or how much stock there is, in g.
-///     diluent_g: Or how much diluent there is, in g.
+///     stock_ww_percent: strength of the bottle in % w/w, a number or an array.
+///     target_ww_percent: strength wanted in % w/w, a number or an array.
+///     total_g: how much is wanted altogether, in g, a number or an array.
+///     stock_g: or how much stock there is, in g.
+///     diluent_g: or how much diluent there is, in g.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     ``(stock_g, diluent_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
 ///
 /// Raises:
-///     FoilworkError: A target above the stock, a zero amount, or not exactly one amount.
+///     FoilworkError: a target above the stock, a zero amount, or not exactly one amount.
 ///
 /// Source:
 ///     Conservation of mass and of peroxide.
 ///
-/// >>> from foilwork.peroxide import dilute
-/// >>> dilute(12, 3, 60)
-/// (15.0, 45.0)
-/// >>> dilute(12, 3, stock_g=40)
-/// (40.0, 120.0)
+/// Examples:
+///     >>> from foilwork.peroxide import dilute
+///     >>> dilute(12, 3, 60)
+///     (15.0, 45.0)
+///     >>> dilute(12, 3, stock_g=40)
+///     (40.0, 120.0)
 #[pyfunction]
 #[pyo3(
-    signature = (stock_ww, target_ww, total_g = None, *, stock_g = None, diluent_g = None, errors = OnRefusal::Raise),
-    text_signature = "(stock_ww, target_ww, total_g=None, *, stock_g=None, diluent_g=None, errors='raise')"
+    signature = (stock_ww_percent, target_ww_percent, total_g = None, *, stock_g = None, diluent_g = None, errors = OnRefusal::Raise),
+    text_signature = "(stock_ww_percent, target_ww_percent, total_g=None, *, stock_g=None, diluent_g=None, errors='raise')"
 )]
 pub fn dilute<'py>(
     py: Python<'py>,
-    stock_ww: Column<'py>,
-    target_ww: Column<'py>,
+    stock_ww_percent: Column<'py>,
+    target_ww_percent: Column<'py>,
     total_g: Option<Column<'py>>,
     stock_g: Option<Column<'py>>,
     diluent_g: Option<Column<'py>>,
     errors: OnRefusal,
 ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
     let (known, amount) = one_of([("total_g", total_g), ("stock_g", stock_g), ("diluent_g", diluent_g)])?;
-    two_parts(py, [&stock_ww, &Column::Number(0.0), &target_ww, &amount], known, errors)
+    two_parts(py, [&stock_ww_percent, &Column::Number(0.0), &target_ww_percent, &amount], known, errors)
 }
 
 /// Blend two strengths to a third (alligation), by mass.
@@ -61,44 +65,45 @@ pub fn dilute<'py>(
 /// matter.
 ///
 /// Args:
-///     first_ww: Strength of the first part in % w/w, a number or an array.
-///     second_ww: Strength of the second part in % w/w, a number or an array.
-///     target_ww: Strength wanted in % w/w, a number or an array.
-///     total_g: How much is wanted altogether, in g, a number or an array.
-///     first_g: Or how much of the first part there is, in g.
-///     second_g: Or how much of the second part there is, in g.
+///     first_ww_percent: strength of the first part in % w/w, a number or an array.
+///     second_ww_percent: strength of the second part in % w/w, a number or an array.
+///     target_ww_percent: strength wanted in % w/w, a number or an array.
+///     total_g: how much is wanted altogether, in g, a number or an array.
+///     first_g: or how much of the first part there is, in g.
+///     second_g: or how much of the second part there is, in g.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     ``(first_g, second_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
 ///
 /// Raises:
-///     FoilworkError: A target outside the two strengths, a zero amount, or not exactly one amount.
+///     FoilworkError: a target outside the two strengths, a zero amount, or not exactly one amount.
 ///
 /// Source:
 ///     Conservation of mass and of peroxide.
 ///
-/// >>> from foilwork.peroxide import blend_two
-/// >>> blend_two(6, 12, 9, 80)
-/// (40.0, 40.0)
+/// Examples:
+///     >>> from foilwork.peroxide import blend_two
+///     >>> blend_two(6, 12, 9, 80)
+///     (40.0, 40.0)
 #[pyfunction]
 #[pyo3(
-    signature = (first_ww, second_ww, target_ww, total_g = None, *, first_g = None, second_g = None, errors = OnRefusal::Raise),
-    text_signature = "(first_ww, second_ww, target_ww, total_g=None, *, first_g=None, second_g=None, errors='raise')"
+    signature = (first_ww_percent, second_ww_percent, target_ww_percent, total_g = None, *, first_g = None, second_g = None, errors = OnRefusal::Raise),
+    text_signature = "(first_ww_percent, second_ww_percent, target_ww_percent, total_g=None, *, first_g=None, second_g=None, errors='raise')"
 )]
 #[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn blend_two<'py>(
     py: Python<'py>,
-    first_ww: Column<'py>,
-    second_ww: Column<'py>,
-    target_ww: Column<'py>,
+    first_ww_percent: Column<'py>,
+    second_ww_percent: Column<'py>,
+    target_ww_percent: Column<'py>,
     total_g: Option<Column<'py>>,
     first_g: Option<Column<'py>>,
     second_g: Option<Column<'py>>,
     errors: OnRefusal,
 ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
     let (known, amount) = one_of([("total_g", total_g), ("first_g", first_g), ("second_g", second_g)])?;
-    two_parts(py, [&first_ww, &second_ww, &target_ww, &amount], known, errors)
+    two_parts(py, [&first_ww_percent, &second_ww_percent, &target_ww_percent, &amount], known, errors)
 }
 
 /// Which amount is given.
@@ -135,121 +140,184 @@ fn two_parts<'py>(
 }
 
 /// Strengths and masses of one blend, side by side.
-fn parts(strengths_ww: &Column<'_>, masses_g: &Column<'_>) -> PyResult<Vec<(MassFraction, Mass)>> {
-    let (strengths, masses) = (strengths_ww.to_vec(), masses_g.to_vec());
-    if strengths.len() != masses.len() {
+fn parts(strengths: Strengths, masses_g: &Column<'_>) -> PyResult<Vec<(Interval<MassFraction>, Mass)>> {
+    let masses = masses_g.to_vec();
+    if strengths.0.len() != masses.len() {
         let text =
-            format!("{} strengths and {} masses: give one mass for each strength", strengths.len(), masses.len());
+            format!("{} strengths and {} masses: give one mass for each strength", strengths.0.len(), masses.len());
         return Err(FoilworkError::new_err(text));
     }
-    let part = |(strength, mass)| Ok((MassFraction::from_percent_ww(strength)?, Mass::from_g(mass)?));
-    strengths.into_iter().zip(masses).map(part).collect::<Result<_, InvalidQuantity>>().map_err(raise)
+    let part = |(strength, mass)| Ok((strength, Mass::from_g(mass).map_err(raise)?));
+    strengths.0.into_iter().zip(masses).map(part).collect()
+}
+
+/// A strength for each part: a number, or bounds.
+pub struct Strengths(pub Vec<Interval<MassFraction>>);
+
+impl<'py> FromPyObject<'_, 'py> for Strengths {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        let each = |item: PyResult<Bound<'py, PyAny>>| Ok(item?.extract::<Stated<MassFraction>>()?.0);
+        obj.try_iter()?.map(each).collect::<PyResult<_>>().map(Self)
+    }
+}
+
+answer! {
+    /// Strength and mass of parts stirred together; made by ``mix_strengths``.
+    Mixture {
+        /// The strength of the whole in % w/w, with its bounds.
+        strength_ww_percent: Estimate<f64>,
+        /// The mass of the whole in g.
+        total_g: f64,
+    }
 }
 
 /// Strength and mass of weighed parts stirred together.
 ///
 /// Args:
-///     strengths_ww: Strength of each part in % w/w.
-///     masses_g: Mass of each part in g.
+///     strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+///     masses_g: mass of each part in g.
 ///
 /// Returns:
-///     ``(strength_ww, total_g)``.
+///     The mixture; its strength has the bounds that the parts bring.
 ///
 /// Raises:
-///     FoilworkError: No mass at all, or not one mass for each strength.
+///     FoilworkError: no mass at all, or not one mass for each strength.
 ///
 /// Source:
 ///     Conservation of mass and of peroxide.
 ///
-/// >>> from foilwork.peroxide import mix_strengths
-/// >>> mix_strengths([12, 6], [30, 30])
-/// (9.0, 60.0)
+/// Examples:
+///     >>> from foilwork.peroxide import mix_strengths
+///     >>> mixed = mix_strengths([12, (5.88, 6, 6.02)], [30, 30])
+///     >>> mixed.strength_ww_percent.best, mixed.total_g
+///     (9.0, 60.0)
 #[pyfunction]
-pub fn mix_strengths(strengths_ww: Column<'_>, masses_g: Column<'_>) -> PyResult<(f64, f64)> {
-    let mixed = peroxide::mix(&parts(&strengths_ww, &masses_g)?).map_err(raise)?;
-    Ok((mixed.strength.best().percent_ww(), mixed.total.g()))
+pub fn mix_strengths(strengths_ww_percent: Strengths, masses_g: Column<'_>) -> PyResult<Mixture> {
+    let mixed = peroxide::mix_strengths(&parts(strengths_ww_percent, &masses_g)?).map_err(raise)?;
+    Ok(Mixture { strength_ww_percent: mixed.strength.into(), total_g: mixed.total.g() })
+}
+
+answer! {
+    /// A blend as a scale shows it; made by ``round_to_scale``.
+    RoundedBlend {
+        /// The parts in g, in the order given, each a whole number of divisions.
+        masses_g: Vec<f64>,
+        /// Their sum in g.
+        total_g: f64,
+        /// The strength in % w/w that these masses really give, with its bounds.
+        strength_ww_percent: Estimate<f64>,
+    }
+}
+
+impl From<peroxide::RoundedBlend> for RoundedBlend {
+    fn from(rounded: peroxide::RoundedBlend) -> Self {
+        Self {
+            masses_g: rounded.masses.iter().map(|mass| mass.g()).collect(),
+            total_g: rounded.total.g(),
+            strength_ww_percent: rounded.strength.into(),
+        }
+    }
 }
 
 /// Round the parts of a blend to the divisions of a scale, and say what strength that really is.
 ///
-/// The total is rounded to the nearest division and the parts share it; no part moves by a whole division.
+/// The masses add up to the rounded total, with the least harm to the ratio of the parts.
 ///
 /// Args:
-///     strengths_ww: Strength of each part in % w/w.
-///     masses_g: Mass of each part in g.
-///     division_g: What the last figure of the scale counts, in g.
+///     strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+///     masses_g: mass of each part in g.
+///     division_g: what the last figure of the scale counts, in g.
 ///
 /// Returns:
-///     ``(masses_g, total_g, strength_ww)``: the masses to weigh, their sum, and their true strength.
+///     The masses to weigh, their sum, and their true strength.
 ///
 /// Raises:
-///     FoilworkError: A division of zero or coarser than the blend, or not one mass for each strength.
+///     FoilworkError: a division of zero or coarser than the blend, or not one mass for each strength.
 ///
 /// Source:
 ///     Conservation of mass and of peroxide.
 ///
-/// >>> from foilwork.peroxide import round_to_scale
-/// >>> round_to_scale([9, 0], [22.22, 27.78], 1)
-/// ([22.0, 28.0], 50.0, 3.96)
+/// Examples:
+///     >>> from foilwork.peroxide import round_to_scale
+///     >>> weighed = round_to_scale([9, 0], [22.22, 27.78], 1)
+///     >>> weighed.masses_g, weighed.strength_ww_percent.best
+///     ([22.0, 28.0], 3.96)
 #[pyfunction]
 pub fn round_to_scale(
-    strengths_ww: Column<'_>,
+    strengths_ww_percent: Strengths,
     masses_g: Column<'_>,
     division_g: f64,
-) -> PyResult<(Vec<f64>, f64, f64)> {
+) -> PyResult<RoundedBlend> {
     let division = Mass::from_g(division_g).map_err(raise)?;
-    let rounded = peroxide::round_to_scale(&parts(&strengths_ww, &masses_g)?, division).map_err(raise)?;
-    let masses = rounded.masses.iter().map(|mass| mass.g()).collect();
-    Ok((masses, rounded.total.g(), rounded.strength.best().percent_ww()))
+    Ok(peroxide::round_to_scale(&parts(strengths_ww_percent, &masses_g)?, division).map_err(raise)?.into())
+}
+
+answer! {
+    /// One stock diluted to one target; a row of ``dilution_table``.
+    DilutionRow {
+        /// Strength of the bottle in % w/w.
+        stock_ww_percent: f64,
+        /// Strength wanted in % w/w.
+        target_ww_percent: f64,
+        /// Stock on the scale in g; None when the target cannot be had.
+        stock_g: Option<f64>,
+        /// Diluent on the scale in g; None when the target cannot be had.
+        diluent_g: Option<f64>,
+        /// What the rounded masses really give, in % w/w.
+        strength_ww_percent: Option<f64>,
+        /// Parts of diluent to one part of stock, before rounding; None when it is all diluent.
+        diluent_parts: Option<f64>,
+        /// Why the target cannot be had.
+        refused: Option<String>,
+    }
 }
 
 /// Build a dilution table, one row for each stock and target: the rows of a wall chart.
 ///
 /// Args:
-///     stocks_ww: Strengths of the bottles in % w/w.
-///     targets_ww: Strengths wanted in % w/w.
-///     total_g: Total of every row in g.
-///     division_g: What the last figure of the scale counts, in g.
+///     stocks_ww_percent: strengths of the bottles in % w/w.
+///     targets_ww_percent: strengths wanted in % w/w.
+///     total_g: total of every row in g.
+///     division_g: what the last figure of the scale counts, in g.
 ///
 /// Returns:
-///     A list of dictionaries with ``stock_ww``, ``target_ww``, ``stock_g``, ``diluent_g``, ``true_strength_ww`` (what the
-///     rounded masses give), ``diluent_parts`` (parts to one part of stock) and ``refused``: why a target cannot be had,
-///     with None in the masses. A list of such rows is what a data frame is made from.
+///     The rows, a target above its stock as one that says so. The ``to_dict()`` of each are what a data frame is made
+///     from.
 ///
 /// Raises:
-///     FoilworkError: A strength out of range, or a division of zero or coarser than the total.
+///     FoilworkError: a strength out of range, or a division of zero or coarser than the total.
 ///
 /// Source:
 ///     Conservation of mass and of peroxide.
 ///
-/// >>> from foilwork.peroxide import dilution_table
-/// >>> row = dilution_table([9], [3, 12], 100, 1)[0]
-/// >>> row["stock_g"], row["diluent_g"], row["true_strength_ww"], row["diluent_parts"]
-/// (33.0, 67.0, 2.97, 2.0)
+/// Examples:
+///     >>> from foilwork.peroxide import dilution_table
+///     >>> row = dilution_table([9], [3, 12], 100, 1)[0]
+///     >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.diluent_parts
+///     (33.0, 67.0, 2.97, 2.0)
 #[pyfunction]
-pub fn dilution_table<'py>(
-    py: Python<'py>,
-    stocks_ww: Column<'py>,
-    targets_ww: Column<'py>,
+pub fn dilution_table(
+    stocks_ww_percent: Column<'_>,
+    targets_ww_percent: Column<'_>,
     total_g: f64,
     division_g: f64,
-) -> PyResult<Vec<Bound<'py, PyDict>>> {
+) -> PyResult<Vec<DilutionRow>> {
     let strengths = |column: &Column<'_>| {
         column.to_vec().into_iter().map(MassFraction::from_percent_ww).collect::<Result<Vec<_>, _>>().map_err(raise)
     };
     let [total, division] = [total_g, division_g].map(|mass| Mass::from_g(mass).map_err(raise));
-    let table = peroxide::dilution_table(&strengths(&stocks_ww)?, &strengths(&targets_ww)?, total?, division?);
-    let row = |row: &peroxide::DilutionRow| {
-        let dict = PyDict::new(py);
-        let weigh = row.weigh.as_ref();
-        dict.set_item("stock_ww", row.stock.percent_ww())?;
-        dict.set_item("target_ww", row.target.percent_ww())?;
-        dict.set_item("stock_g", weigh.map(|w| w.stock.g()))?;
-        dict.set_item("diluent_g", weigh.map(|w| w.diluent.g()))?;
-        dict.set_item("true_strength_ww", weigh.map(|w| w.strength.percent_ww()))?;
-        dict.set_item("diluent_parts", weigh.and_then(|w| w.diluent_parts))?;
-        dict.set_item("refused", row.refused.as_deref())?;
-        Ok(dict)
+    let (stocks, targets) = (strengths(&stocks_ww_percent)?, strengths(&targets_ww_percent)?);
+    let table = peroxide::dilution_table(&stocks, &targets, total?, division?).map_err(raise)?;
+    let row = |row: peroxide::DilutionRow| DilutionRow {
+        stock_ww_percent: row.stock.percent_ww(),
+        target_ww_percent: row.target.percent_ww(),
+        stock_g: row.weigh.as_ref().map(|weigh| weigh.stock.g()),
+        diluent_g: row.weigh.as_ref().map(|weigh| weigh.diluent.g()),
+        strength_ww_percent: row.weigh.as_ref().map(|weigh| weigh.strength.percent_ww()),
+        diluent_parts: row.weigh.as_ref().and_then(|weigh| weigh.diluent_parts),
+        refused: row.refused,
     };
-    table.map_err(raise)?.rows.iter().map(row).collect()
+    Ok(table.rows.into_iter().map(row).collect())
 }

@@ -15,13 +15,15 @@ crate::room::room! {
             half_life_days, loss_rate, loss_rate_from_half_life, permanganate_strength, permanganate_titre,
             strength_after, time_until,
         }
-        dilution { blend_two, dilute, dilution_table, mix_strengths, round_to_scale }
-        handling { HandlingFact, handling_facts }
-        shelf { ShelfBlend, Stock, blend_shelf }
-        strength {
-            LabelReadings, convert, convert_bounds, density, density_bounds, molar_volumes, read_label, strength_units,
-            strength_ww,
+        dilution {
+            DilutionRow, Mixture, RoundedBlend, blend_two, dilute, dilution_table, mix_strengths, round_to_scale,
         }
-        volume { dilute_volume, strength_after_make_up, make_up, mix_volumes }
+        handling { HandlingFact, StrengthBound, handling_facts }
+        shelf { Portion, ShelfBlend, Stock, blend_shelf }
+        strength {
+            LabelReadings, convert, convert_interval, density, density_interval, molar_volumes, read_label, strength_units,
+            strength_ww_percent,
+        }
+        volume { PouredMixture, VolumeDilution, dilute_volume, strength_after_make_up, make_up, mix_volumes }
     }
 }

@@ -1,47 +1,50 @@
 //! Strengths and densities.
 
-use super::conditions::{Bounds, Product, bounds};
+use super::conditions::Product;
 use crate::{
+    answer::answer,
+    bounds::Estimate,
     columns::{Column, OnRefusal, apply, apply_kernel},
     error::raise,
 };
 use foilwork::{
     column,
     peroxide::{self, Conditions, ConversionError, MolarVolume, StatedStrength, Strength, StrengthUnit},
-    quantity::{MassFraction, OxygenVolumes, Temperature, TradeLabel},
+    quantity::{MassFraction, Temperature, TradeLabel},
 };
 use pyo3::prelude::*;
 
 /// Convert a strength of hydrogen peroxide from one unit to another.
 ///
-/// The best value only: where a density stands between the units, ``convert_bounds`` also gives the bounds it brings. A
+/// The best value only: where a density stands between the units, ``convert_interval`` also gives the bounds it brings. A
 /// trade label is no strength and has no unit here; see ``read_label``.
 ///
 /// Args:
-///     value: Strength in ``from_unit``, a number or an array.
-///     from_unit: One of ``strength_units()``: ``"% w/w"``, ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"mol/kg"`` (per
+///     value: strength in ``from_unit``, a number or an array.
+///     from_unit: one of ``strength_units()``: ``"% w/w"``, ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"mol/kg"`` (per
 ///         kilogram of water), ``"N"`` (two equivalents per mole), ``"% active oxygen"``, ``"volumes"`` (of oxygen).
-///     to_unit: Another of them.
-///     temperature_c: Temperature of the solution in C, a number or an array that broadcasts with ``value``.
-///     molar_volume: How oxygen is counted for ``"volumes"``, one of ``molar_volumes()``: an ideal gas at 0 C and 1 atm
+///     to_unit: another of them.
+///     temperature_c: temperature of the solution in C, a number or an array that broadcasts with ``value``.
+///     molar_volume: how oxygen is counted for ``"volumes"``, one of ``molar_volumes()``: an ideal gas at 0 C and 1 atm
 ///         unless you say otherwise.
-///     density_g_per_ml: Density of the product in g/mL if you measured it; otherwise that of a clear solution.
+///     density_g_per_ml: density of the product in g/mL if you measured it; otherwise that of a clear solution.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     Strength in ``to_unit``: a float for numbers, else a float64 array of the broadcast shape. NaN stays NaN.
 ///
 /// Raises:
-///     FoilworkError: A strength out of range, an unknown unit, or no density (known from 0 to 70 % w/w and 0 to 50 C).
+///     FoilworkError: a strength out of range, an unknown unit, or no density (known from 0 to 70 % w/w and 0 to 50 C).
 ///
 /// Source:
 ///     ``volumes = c Vm / 2`` with CODATA constants; density of aqueous peroxide checked against handbook tables.
 ///
-/// >>> from foilwork.peroxide import convert
-/// >>> round(convert(12, "% w/w", "volumes"), 1)
-/// 41.2
-/// >>> convert([3, 6], "% w/v", "g/L").tolist()
-/// [30.0, 60.0]
+/// Examples:
+///     >>> from foilwork.peroxide import convert
+///     >>> round(convert(12, "% w/w", "volumes"), 1)
+///     41.2
+///     >>> convert([3, 6], "% w/v", "g/L").tolist()
+///     [30.0, 60.0]
 #[pyfunction]
 #[pyo3(
     signature = (value, from_unit, to_unit, *, temperature_c = Column::Number(20.0), molar_volume = "ideal-1atm",
@@ -72,36 +75,37 @@ pub fn convert<'py>(
         return Ok(found);
     };
     let at = product.at_celsius(celsius)?;
-    let kernel = |values: &[f64], out: &mut [f64]| column::convert(values, from, to, &at, out);
+    let kernel = |values: &[f64], out: &mut [f64]| column::convert_strengths(values, from, to, &at, out);
     apply_kernel(py, &value, errors, |number| scalar(number, &at), kernel)
 }
 
 /// Convert a strength of hydrogen peroxide, with the bounds that the density brings.
 ///
 /// Args:
-///     value: Strength in ``from_unit``, a number or an array.
-///     from_unit: One of ``strength_units()``.
-///     to_unit: Another of them.
-///     temperature_c: Temperature of the solution in C, a number or an array that broadcasts with ``value``.
-///     molar_volume: One of ``molar_volumes()``.
-///     density_g_per_ml: Density of the product in g/mL if you measured it; taken as exact.
+///     value: strength in ``from_unit``, a number or an array.
+///     from_unit: one of ``strength_units()``.
+///     to_unit: another of them.
+///     temperature_c: temperature of the solution in C, a number or an array that broadcasts with ``value``.
+///     molar_volume: one of ``molar_volumes()``.
+///     density_g_per_ml: density of the product in g/mL if you measured it; taken as exact.
 ///     medium: ``"aqueous"`` for a clear solution, ``"emulsion"`` for a cream of unknown density: assumed to lie from 8 %
 ///         below to 2 % above that of the clear solution.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
-///     ``(low, best, high)`` in ``to_unit``: floats for numbers, else float64 arrays. All three are the same where no
+///     ``Bounds`` in ``to_unit``: floats for numbers, else float64 arrays. All three are the same where no
 ///     density stands between the units.
 ///
 /// Raises:
-///     FoilworkError: As for ``convert``.
+///     FoilworkError: as for ``convert``.
 ///
 /// Source:
 ///     As for ``convert``; the bounds cover the differences between independent density tables.
 ///
-/// >>> from foilwork.peroxide import convert_bounds
-/// >>> [round(x, 1) for x in convert_bounds(6, "% w/w", "volumes", medium="emulsion")]
-/// [18.5, 20.2, 20.6]
+/// Examples:
+///     >>> from foilwork.peroxide import convert_interval
+///     >>> [round(x, 1) for x in convert_interval(6, "% w/w", "volumes", medium="emulsion")]
+///     [18.5, 20.2, 20.6]
 #[pyfunction]
 #[pyo3(
     signature = (value, from_unit, to_unit, *, temperature_c = Column::Number(20.0), molar_volume = "ideal-1atm",
@@ -109,7 +113,7 @@ pub fn convert<'py>(
     text_signature = "(value, from_unit, to_unit, *, temperature_c=20.0, molar_volume='ideal-1atm', density_g_per_ml=None, medium='aqueous', errors='raise')"
 )]
 #[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
-pub fn convert_bounds<'py>(
+pub fn convert_interval<'py>(
     py: Python<'py>,
     value: Column<'py>,
     from_unit: &str,
@@ -119,7 +123,7 @@ pub fn convert_bounds<'py>(
     density_g_per_ml: Option<f64>,
     medium: &str,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+) -> PyResult<Estimate<Bound<'py, PyAny>>> {
     let (from, to) = units(from_unit, to_unit)?;
     let product = Product::new(molar_volume, medium, density_g_per_ml)?;
     let found = apply(py, [&value, &temperature_c], errors, |[number, celsius]| {
@@ -127,109 +131,101 @@ pub fn convert_bounds<'py>(
         let found = peroxide::convert_interval(Strength::of(number, from)?, to, &at)?;
         Ok::<_, ConversionError>([found.low().number(), found.best().number(), found.high().number()])
     })?;
-    Ok(found.into())
+    Ok(Estimate(found))
 }
 
 /// Density of aqueous hydrogen peroxide.
 ///
 /// Args:
-///     strength_ww: Strength in % w/w, from 0 to 70, a number or an array.
-///     temperature_c: Temperature in C, from 0 to 50, a number or an array that broadcasts with it.
+///     strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
+///     temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     Density in g/mL: a float for numbers, else a float64 array. Good to 0.0005 g/mL up to 50 % w/w, then less:
-///     ``density_bounds`` says how much.
+///     ``density_interval`` says how much.
 ///
 /// Raises:
-///     FoilworkError: A strength or temperature out of range.
+///     FoilworkError: a strength or temperature out of range.
 ///
 /// Source:
 ///     Kell (1975) for water; coefficients of unnamed origin for the increment, checked against handbook tables.
 ///
-/// >>> from foilwork.peroxide import density
-/// >>> round(density(12), 4)
-/// 1.0415
+/// Examples:
+///     >>> from foilwork.peroxide import density
+///     >>> round(density(12), 4)
+///     1.0415
 #[pyfunction]
 #[pyo3(
-    signature = (strength_ww, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
-    text_signature = "(strength_ww, temperature_c=20.0, *, errors='raise')"
+    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
+    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise')"
 )]
 pub fn density<'py>(
     py: Python<'py>,
-    strength_ww: Column<'py>,
+    strength_ww_percent: Column<'py>,
     temperature_c: Column<'py>,
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
-    Ok(density_bounds(py, strength_ww, temperature_c, errors)?.1)
+    let Estimate([_, best, _]) = density_interval(py, strength_ww_percent, temperature_c, errors)?;
+    Ok(best)
 }
 
 /// Density of aqueous hydrogen peroxide, with the bounds within which independent tables agree.
 ///
 /// Args:
-///     strength_ww: Strength in % w/w, from 0 to 70, a number or an array.
-///     temperature_c: Temperature in C, from 0 to 50, a number or an array that broadcasts with it.
+///     strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
+///     temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
-///     ``(low, best, high)`` in g/mL: floats for numbers, else float64 arrays.
+///     ``Bounds`` in g/mL: floats for numbers, else float64 arrays.
 ///
 /// Raises:
-///     FoilworkError: A strength or temperature out of range.
+///     FoilworkError: a strength or temperature out of range.
 ///
 /// Source:
 ///     As for ``density``.
 ///
-/// >>> from foilwork.peroxide import density_bounds
-/// >>> [round(x, 4) for x in density_bounds(12)]
-/// [1.041, 1.0415, 1.042]
+/// Examples:
+///     >>> from foilwork.peroxide import density_interval
+///     >>> [round(x, 4) for x in density_interval(12)]
+///     [1.041, 1.0415, 1.042]
 #[pyfunction]
 #[pyo3(
-    signature = (strength_ww, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
-    text_signature = "(strength_ww, temperature_c=20.0, *, errors='raise')"
+    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
+    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise')"
 )]
-pub fn density_bounds<'py>(
+pub fn density_interval<'py>(
     py: Python<'py>,
-    strength_ww: Column<'py>,
+    strength_ww_percent: Column<'py>,
     temperature_c: Column<'py>,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>, Bound<'py, PyAny>)> {
-    let found = apply(py, [&strength_ww, &temperature_c], errors, |[percent, celsius]| {
+) -> PyResult<Estimate<Bound<'py, PyAny>>> {
+    let found = apply(py, [&strength_ww_percent, &temperature_c], errors, |[percent, celsius]| {
         let strength = MassFraction::from_percent_ww(percent)?;
         let found = peroxide::density(strength, Temperature::from_celsius(celsius)?)?;
         Ok::<_, ConversionError>([found.low(), found.best(), found.high()].map(|rho| rho.g_per_ml()))
     })?;
-    Ok(found.into())
+    Ok(Estimate(found))
 }
 
-/// What a trade label can mean; made by ``read_label``.
-#[pyclass(frozen, get_all)]
-#[derive(Clone)]
-pub struct LabelReadings {
-    /// Number on the label.
-    vol: u8,
-    /// Percent that the trade pairs with it, read as % w/w.
-    as_ww: f64,
-    /// The percent read as % w/v, in % w/w: low, best, high.
-    as_wv: Bounds,
-    /// The number read as true oxygen volumes, in % w/w: low, best, high.
-    as_volumes: Bounds,
-    /// Oxygen volumes that the w/w reading really gives: low, best, high.
-    volumes_if_ww: Bounds,
-    /// Oxygen volumes that the w/v reading really gives.
-    volumes_if_wv: f64,
-    /// Span of the w/w and w/v readings in % w/w: low, best, high.
-    span_ww: Bounds,
-}
-
-#[pymethods]
-impl LabelReadings {
-    fn __repr__(&self) -> String {
-        let Self { vol, as_ww, as_wv, volumes_if_ww, volumes_if_wv, .. } = self;
-        format!(
-            "<{vol} vol label: {as_ww} % w/w ({:.2} volumes) or {as_ww} % w/v ({:.2} % w/w, {volumes_if_wv:.2} volumes)>",
-            volumes_if_ww.1, as_wv.1
-        )
+answer! {
+    /// What a trade label can mean; made by ``read_label``.
+    LabelReadings {
+        /// Number on the label.
+        vol: f64,
+        /// Percent that the trade pairs with it, read as % w/w.
+        as_ww: f64,
+        /// The percent read as % w/v, in % w/w.
+        as_wv: Estimate<f64>,
+        /// The number read as true oxygen volumes, in % w/w.
+        as_volumes: Estimate<f64>,
+        /// Oxygen volumes that the w/w reading really gives.
+        volumes_if_ww: Estimate<f64>,
+        /// Oxygen volumes that the w/v reading really gives.
+        volumes_if_wv: f64,
+        /// Span of all three readings in % w/w.
+        spread_ww_percent: Estimate<f64>,
     }
 }
 
@@ -239,24 +235,26 @@ impl LabelReadings {
 /// neither gives just that many volumes of oxygen.
 ///
 /// Args:
-///     vol: Number on the label: 10, 20, 30 or 40.
-///     temperature_c: Temperature in C.
-///     molar_volume: One of ``molar_volumes()``.
-///     density_g_per_ml: Density of the product in g/mL if you measured it.
-///     medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_bounds``.
+///     vol: number on the label: 10, 20, 30 or 40.
+///     temperature_c: temperature in C.
+///     molar_volume: one of ``molar_volumes()``.
+///     density_g_per_ml: density of the product in g/mL if you measured it.
+///     medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_interval``.
 ///
 /// Returns:
-///     ``LabelReadings``.
+///     The readings, and the span of them all.
 ///
 /// Raises:
-///     FoilworkError: Another number, or no density at that temperature.
+///     FoilworkError: another number, or no density at that temperature.
 ///
 /// Source:
 ///     Common practice of the trade for the pairing; arithmetic for the rest.
 ///
-/// >>> from foilwork.peroxide import read_label
-/// >>> read_label(40)
-/// <40 vol label: 12 % w/w (41.18 volumes) or 12 % w/v (11.54 % w/w, 39.54 volumes)>
+/// Examples:
+///     >>> from foilwork.peroxide import read_label
+///     >>> readings = read_label(40)
+///     >>> round(readings.volumes_if_ww.best, 1), round(readings.volumes_if_wv, 1)
+///     (41.2, 39.5)
 #[pyfunction]
 #[pyo3(signature = (vol, *, temperature_c = 20.0, molar_volume = "ideal-1atm", density_g_per_ml = None, medium = "aqueous"))]
 pub fn read_label(
@@ -269,13 +267,13 @@ pub fn read_label(
     let at = Product::new(molar_volume, medium, density_g_per_ml)?.at_celsius(temperature_c)?;
     let found = peroxide::read_label(TradeLabel::from_vol(vol).map_err(raise)?, &at).map_err(raise)?;
     Ok(LabelReadings {
-        vol: found.label.vol(),
+        vol: f64::from(found.label.vol()),
         as_ww: found.as_ww.percent_ww(),
-        as_wv: bounds(found.as_wv, MassFraction::percent_ww),
-        as_volumes: bounds(found.as_volumes, MassFraction::percent_ww),
-        volumes_if_ww: bounds(found.volumes_if_ww, OxygenVolumes::volumes),
+        as_wv: found.as_wv.into(),
+        as_volumes: found.as_volumes.into(),
+        volumes_if_ww: found.volumes_if_ww.into(),
         volumes_if_wv: found.volumes_if_wv.volumes(),
-        span_ww: bounds(found.spread(), MassFraction::percent_ww),
+        spread_ww_percent: found.spread().into(),
     })
 }
 
@@ -283,37 +281,38 @@ pub fn read_label(
 ///
 /// Args:
 ///     text: ``"6 % w/w"``, ``"6 % w/v"``, ``"60 g/L"``, ``"19.8 volumes"`` or ``"20 vol label"``.
-///     temperature_c: Temperature in C.
-///     molar_volume: One of ``molar_volumes()``.
-///     density_g_per_ml: Density of the product in g/mL if you measured it.
-///     medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_bounds``.
+///     temperature_c: temperature in C.
+///     molar_volume: one of ``molar_volumes()``.
+///     density_g_per_ml: density of the product in g/mL if you measured it.
+///     medium: ``"aqueous"`` or ``"emulsion"``; see ``convert_interval``.
 ///
 /// Returns:
-///     ``(low, best, high)`` in % w/w. A w/w figure is exact; a trade label spans its w/w and w/v readings.
+///     ``Bounds`` in % w/w. A w/w figure is exact; a trade label spans all its readings.
 ///
 /// Raises:
-///     FoilworkError: A text that states no strength (a bare ``%`` does not), or no density.
+///     FoilworkError: a text that states no strength (a bare ``%`` does not), or no density.
 ///
 /// Source:
 ///     As for ``convert`` and ``read_label``.
 ///
-/// >>> from foilwork.peroxide import strength_ww
-/// >>> strength_ww("6 % w/w")
-/// (6.0, 6.0, 6.0)
-/// >>> [round(x, 2) for x in strength_ww("20 vol label")]
-/// [5.88, 6.0, 6.0]
+/// Examples:
+///     >>> from foilwork.peroxide import strength_ww_percent
+///     >>> strength_ww_percent("6 % w/w")
+///     Bounds(low=6.0, best=6.0, high=6.0)
+///     >>> [round(x, 2) for x in strength_ww_percent("20 vol label")]
+///     [5.88, 6.0, 6.0]
 #[pyfunction]
 #[pyo3(signature = (text, *, temperature_c = 20.0, molar_volume = "ideal-1atm", density_g_per_ml = None, medium = "aqueous"))]
-pub fn strength_ww(
+pub fn strength_ww_percent(
     text: &str,
     temperature_c: f64,
     molar_volume: &str,
     density_g_per_ml: Option<f64>,
     medium: &str,
-) -> PyResult<Bounds> {
+) -> PyResult<Estimate<f64>> {
     let at = Product::new(molar_volume, medium, density_g_per_ml)?.at_celsius(temperature_c)?;
     let stated: StatedStrength = text.parse().map_err(raise)?;
-    Ok(bounds(stated.mass_fraction_under(&at).map_err(raise)?, MassFraction::percent_ww))
+    Ok(stated.mass_fraction_under(&at).map_err(raise)?.into())
 }
 
 /// The units that a strength can be stated in.
@@ -321,9 +320,10 @@ pub fn strength_ww(
 /// Returns:
 ///     Their names, as ``convert`` takes them.
 ///
-/// >>> from foilwork.peroxide import strength_units
-/// >>> strength_units()[:3]
-/// ['% w/w', '% w/v', 'g/L']
+/// Examples:
+///     >>> from foilwork.peroxide import strength_units
+///     >>> strength_units()[:3]
+///     ['% w/w', '% w/v', 'g/L']
 #[pyfunction]
 pub fn strength_units() -> Vec<&'static str> {
     StrengthUnit::ALL.iter().map(|unit| unit.code()).collect()
@@ -337,9 +337,10 @@ pub fn strength_units() -> Vec<&'static str> {
 /// Source:
 ///     CODATA constants; Schmidt & Wagner's equation of state for real oxygen; 22.4 L/mol in school books.
 ///
-/// >>> from foilwork.peroxide import molar_volumes
-/// >>> round(molar_volumes()["ideal-1bar"], 3)
-/// 22.711
+/// Examples:
+///     >>> from foilwork.peroxide import molar_volumes
+///     >>> round(molar_volumes()["ideal-1bar"], 3)
+///     22.711
 #[pyfunction]
 pub fn molar_volumes() -> std::collections::BTreeMap<&'static str, f64> {
     MolarVolume::ALL.iter().map(|convention| (convention.code(), convention.l_per_mol())).collect()

@@ -1,16 +1,15 @@
 //! Dilution by volume.
 
-use super::conditions::{Bounds, bounds, scale};
+use super::{conditions::scale, dilution::Strengths};
 use crate::{
+    answer::answer,
+    bounds::Estimate,
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    peroxide::{self, KnownVolume, MakeUp, MakeUpError, PourError, StrengthUnit, VolumeStrength},
-    quantity::{
-        AmountConcentration, InvalidQuantity, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature,
-        Volume,
-    },
+    peroxide::{self, KnownVolume, MakeUp, MakeUpError, StrengthUnit, VolumeStrength},
+    quantity::{AmountConcentration, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature, Volume},
 };
 use pyo3::prelude::*;
 
@@ -19,25 +18,26 @@ use pyo3::prelude::*;
 /// Give exactly one of ``total_ml`` and ``stock_ml``.
 ///
 /// Args:
-///     stock: Strength of the stock in ``unit``, a number or an array.
-///     target: Strength wanted in the same unit, a number or an array.
-///     unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
-///     total_ml: Volume wanted in mL, a number or an array.
-///     stock_ml: Or the volume of stock there is, in mL.
+///     stock: strength of the stock in ``unit``, a number or an array.
+///     target: strength wanted in the same unit, a number or an array.
+///     unit: one that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+///     total_ml: volume wanted in mL, a number or an array.
+///     stock_ml: or the volume of stock there is, in mL.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     ``(stock_ml, total_ml)``: take this much stock and add diluent up to that mark.
 ///
 /// Raises:
-///     FoilworkError: A target above the stock, something zero, a unit by mass, or not exactly one volume.
+///     FoilworkError: a target above the stock, something zero, a unit by mass, or not exactly one volume.
 ///
 /// Source:
 ///     Conservation of the solute.
 ///
-/// >>> from foilwork.peroxide import make_up
-/// >>> make_up(100, 20, "volumes", 500)
-/// (100.0, 500.0)
+/// Examples:
+///     >>> from foilwork.peroxide import make_up
+///     >>> make_up(100, 20, "volumes", 500)
+///     (100.0, 500.0)
 #[pyfunction]
 #[pyo3(
     signature = (stock, target, unit, total_ml = None, *, stock_ml = None, errors = OnRefusal::Raise),
@@ -78,24 +78,25 @@ pub fn make_up<'py>(
 /// The strength after a volume of stock is made up to the mark.
 ///
 /// Args:
-///     stock: Strength of the stock in ``unit``, a number or an array.
-///     unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
-///     taken_ml: Volume of stock in mL, a number or an array.
-///     total_ml: The mark in mL, a number or an array.
+///     stock: strength of the stock in ``unit``, a number or an array.
+///     unit: one that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+///     taken_ml: volume of stock in mL, a number or an array.
+///     total_ml: the mark in mL, a number or an array.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
 ///     Strength in ``unit``: a float for numbers, else a float64 array.
 ///
 /// Raises:
-///     FoilworkError: A mark of zero or below the volume of stock, or a unit by mass.
+///     FoilworkError: a mark of zero or below the volume of stock, or a unit by mass.
 ///
 /// Source:
 ///     Conservation of the solute.
 ///
-/// >>> from foilwork.peroxide import strength_after_make_up
-/// >>> strength_after_make_up(3, "% w/v", 417, 10_000)
-/// 0.1251
+/// Examples:
+///     >>> from foilwork.peroxide import strength_after_make_up
+///     >>> strength_after_make_up(3, "% w/v", 417, 10_000)
+///     0.1251
 #[pyfunction]
 #[pyo3(
     signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise),
@@ -135,84 +136,121 @@ fn by_volume(unit: &str) -> PyResult<StrengthUnit> {
     Ok(unit)
 }
 
+answer! {
+    /// A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``.
+    VolumeDilution {
+        /// Stock to measure, in mL.
+        stock_ml: Estimate<f64>,
+        /// Water to measure, in mL.
+        water_ml: Estimate<f64>,
+        /// What the two come to once mixed, in mL: the volume asked for.
+        total_ml: f64,
+        /// How much the sum of the two shrinks on mixing, in mL.
+        contraction_ml: Estimate<f64>,
+    }
+}
+
 /// Split a volume into volumes of stock and water, with the contraction allowed for.
 ///
 /// Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
 ///
 /// Args:
-///     stock_ww: Strength of the stock in % w/w.
-///     target_ww: Strength wanted in % w/w.
-///     total_ml: Volume wanted in mL.
-///     temperature_c: Temperature in C.
+///     stock_ww_percent: strength of the stock in % w/w.
+///     target_ww_percent: strength wanted in % w/w.
+///     total_ml: volume wanted in mL.
+///     temperature_c: temperature in C.
 ///
 /// Returns:
-///     ``(stock_ml, water_ml, contraction_ml)``: the first two as ``(low, best, high)``; the third is by how much the sum
-///     of the two shrinks on mixing.
+///     What to measure, with the bounds of the densities.
 ///
 /// Raises:
-///     FoilworkError: A target above the stock, a zero volume, or no density.
+///     FoilworkError: a target above the stock, a zero volume, or no density.
 ///
 /// Source:
-///     Conservation of mass and of peroxide; ``density_bounds``.
+///     Conservation of mass and of peroxide; ``density_interval``.
 ///
-/// >>> from foilwork.peroxide import dilute_volume
-/// >>> stock, water, contraction = dilute_volume(35, 3, 1000)
-/// >>> round(stock[1], 1), round(water[1], 1), round(contraction, 1)
-/// (76.4, 924.0, 0.5)
+/// Examples:
+///     >>> from foilwork.peroxide import dilute_volume
+///     >>> made = dilute_volume(35, 3, 1000)
+///     >>> round(made.stock_ml.best, 1), round(made.water_ml.best, 1), round(made.contraction_ml.best, 1)
+///     (76.4, 924.0, 0.5)
 #[pyfunction]
-#[pyo3(signature = (stock_ww, target_ww, total_ml, *, temperature_c = 20.0))]
+#[pyo3(signature = (stock_ww_percent, target_ww_percent, total_ml, *, temperature_c = 20.0))]
 pub fn dilute_volume(
-    stock_ww: f64,
-    target_ww: f64,
+    stock_ww_percent: f64,
+    target_ww_percent: f64,
     total_ml: f64,
     temperature_c: f64,
-) -> PyResult<(Bounds, Bounds, f64)> {
-    let [stock, target] = [stock_ww, target_ww].map(|percent| MassFraction::from_percent_ww(percent).map_err(raise));
+) -> PyResult<VolumeDilution> {
+    let [stock, target] =
+        [stock_ww_percent, target_ww_percent].map(|percent| MassFraction::from_percent_ww(percent).map_err(raise));
     let total = Volume::from_ml(total_ml).map_err(raise)?;
     let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
     let made = peroxide::dilute_volume(stock?, target?, total, temperature).map_err(raise)?;
-    let ml = |interval| bounds(interval, Volume::ml);
-    Ok((ml(made.stock), ml(made.water), made.contraction().best().ml()))
+    Ok(VolumeDilution {
+        stock_ml: made.stock.into(),
+        water_ml: made.water.into(),
+        total_ml: made.total.ml(),
+        contraction_ml: made.contraction().into(),
+    })
+}
+
+answer! {
+    /// What comes of pouring measured volumes together; made by ``mix_volumes``.
+    PouredMixture {
+        /// The strength of the whole in % w/w.
+        strength_ww_percent: Estimate<f64>,
+        /// The mass of the whole in g.
+        total_g: Estimate<f64>,
+        /// The volumes added up, in mL.
+        poured_ml: f64,
+        /// The volume of the mixture in mL: a little less.
+        volume_ml: Estimate<f64>,
+    }
 }
 
 /// Strength and volume of clear solutions that are measured by volume and poured together.
 ///
 /// Args:
-///     strengths_ww: Strength of each part in % w/w.
-///     volumes_ml: Volume of each part in mL.
-///     temperature_c: Temperature in C.
+///     strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+///     volumes_ml: volume of each part in mL.
+///     temperature_c: temperature in C.
 ///
 /// Returns:
-///     ``(strength_ww, total_g, poured_ml, volume_ml)``: the sum of the volumes, and what it shrinks to.
+///     The mixture, with the bounds of the densities and of the strengths.
 ///
 /// Raises:
-///     FoilworkError: No volume at all, no density, or not one volume for each strength.
+///     FoilworkError: no volume at all, no density, or not one volume for each strength.
 ///
 /// Source:
-///     Conservation of mass and of peroxide; ``density``.
+///     Conservation of mass and of peroxide; ``density_interval``.
 ///
-/// >>> from foilwork.peroxide import mix_volumes
-/// >>> [round(x, 1) for x in mix_volumes([50, 0], [100, 100])]
-/// [27.2, 219.3, 200.0, 199.4]
+/// Examples:
+///     >>> from foilwork.peroxide import mix_volumes
+///     >>> mixed = mix_volumes([50, 0], [100, 100])
+///     >>> round(mixed.strength_ww_percent.best, 1), mixed.poured_ml, round(mixed.volume_ml.best, 1)
+///     (27.2, 200.0, 199.4)
 #[pyfunction]
-#[pyo3(
-    signature = (strengths_ww, volumes_ml, *, temperature_c = 20.0)
-)]
+#[pyo3(signature = (strengths_ww_percent, volumes_ml, *, temperature_c = 20.0))]
 pub fn mix_volumes(
-    strengths_ww: Column<'_>,
+    strengths_ww_percent: Strengths,
     volumes_ml: Column<'_>,
     temperature_c: f64,
-) -> PyResult<(f64, f64, f64, f64)> {
-    let (strengths, volumes) = (strengths_ww.to_vec(), volumes_ml.to_vec());
+) -> PyResult<PouredMixture> {
+    let (strengths, volumes) = (strengths_ww_percent.0, volumes_ml.to_vec());
     if strengths.len() != volumes.len() {
         let text =
             format!("{} strengths and {} volumes: give one volume for each strength", strengths.len(), volumes.len());
         return Err(FoilworkError::new_err(text));
     }
     let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
-    let part = |(strength, volume)| Ok((MassFraction::from_percent_ww(strength)?, Volume::from_ml(volume)?));
-    let parts = strengths.into_iter().zip(volumes).map(part).collect::<Result<Vec<_>, InvalidQuantity>>();
-    let mixed =
-        parts.map_err(PourError::from).and_then(|parts| peroxide::mix_volumes(&parts, temperature)).map_err(raise)?;
-    Ok((mixed.strength.best().percent_ww(), mixed.total.best().g(), mixed.poured.ml(), mixed.volume.best().ml()))
+    let part = |(strength, volume)| Ok((strength, Volume::from_ml(volume).map_err(raise)?));
+    let parts = strengths.into_iter().zip(volumes).map(part).collect::<PyResult<Vec<_>>>()?;
+    let mixed = peroxide::mix_volumes(&parts, temperature).map_err(raise)?;
+    Ok(PouredMixture {
+        strength_ww_percent: mixed.strength.into(),
+        total_g: mixed.total.into(),
+        poured_ml: mixed.poured.ml(),
+        volume_ml: mixed.volume.into(),
+    })
 }

@@ -40,7 +40,7 @@ use crate::{
 pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     let request = Request::new(file)?;
     let hair = Hair::of(&request)?;
-    let sections = Sections::of(&request, &hair);
+    let sections = Sections::of(&request, &hair)?;
     let mut mixes = mixes::mixes(&request, &sections)?;
     let colours = Colours::of(&sections, hair.white);
     let timeline = Timeline::of(&sections, &mixes);

@@ -1,6 +1,6 @@
 use crate::{
     choice::choice,
-    mix::Ratio,
+    mix::{Composition, Ratio},
     quantity::{Duration, Mass, MassFraction},
     service::request::WorkStage,
     source::{Basis, Interval},
@@ -32,6 +32,10 @@ pub struct Mix {
     pub on_hair: Interval<MassFraction>,
     /// What both strengths rest on.
     pub strength_basis: Basis,
+    /// What the makers declare to be in the mixed bowl, where any of them does. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub composition: Option<Composition>,
     /// The bowls, in the order in which they are mixed.
     pub bowls: Vec<Bowl>,
     /// Mixed but not expected to be used.

@@ -6,7 +6,7 @@ use super::{
     sections::{Sections, Work},
 };
 use crate::{
-    mix::{BowlRequest, Pace, Ratio, as_applied, bowls},
+    mix::{BowlRequest, Cas, Composition, Ingredient, Pace, Product, Ratio, as_applied, bowls},
     quantity::{Mass, MassFraction},
     scale::{Weighed, weigh},
     service::{
@@ -17,7 +17,7 @@ use crate::{
 };
 
 /// What goes into one bowl: the thing, its exact mass, and the peroxide it brings.
-struct Ingredient<'r> {
+struct Pour<'r> {
     product: &'r str,
     kind: PartKind,
     mass: Mass,
@@ -48,7 +48,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
     let first = fresh.bowls().first().ok_or("nothing to mix").in_field(field)?;
     let count = fresh.bowls().len();
 
-    let (product, oxidant) = split(task.ratio.as_ref(), first.mixed).in_field(field)?;
+    let (product, oxidant) = split(work.ratio.as_ref(), first.mixed).in_field(field)?;
     let blended =
         if matches!(task.oxidant, Oxidant::Strength(_)) { format!("{field}.strength") } else { field.clone() };
     let all = oxidant.times(count as f64).in_field(&blended)?;
@@ -67,7 +67,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
     let weighed: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.peroxide)).collect();
     let on_hair = as_applied(&weighed).in_field(field)?;
     let mut shows = Mass::ZERO;
-    let part = |(part, ingredient): (&Weighed, &Ingredient)| {
+    let part = |(part, ingredient): (&Weighed, &Pour)| {
         shows = shows + part.weighed;
         WeighedPart {
             product: ingredient.product.to_owned(),
@@ -90,16 +90,36 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
     Ok(Mix {
         name: task.name.clone(),
         stage: task.stage,
-        ratio: task.ratio.clone(),
+        ratio: work.ratio.clone(),
         needed: amount.value,
         needed_basis: amount.basis,
         developer: developer.strength,
         on_hair,
         strength_basis: developer.basis.weaker(Basis::Derived),
         leftover: bowl.total.times(count as f64).in_field(field)?.minus_or_zero(amount.value.best()),
+        composition: composition(request, &bowl),
         bowls: vec![bowl],
         findings: Vec::new(),
     })
+}
+
+/// The mixed bowl with what its makers declare, where any of them does; the developer's own peroxide is always in it.
+fn composition(request: &Request, bowl: &Bowl) -> Option<Composition> {
+    let known = |part: &WeighedPart| request.shop.facts(&part.product).map(|facts| facts.declared.clone());
+    let parts: Vec<_> = bowl.parts.iter().map(|part| (part, known(part))).collect();
+    if parts.iter().all(|(_, known)| known.as_ref().is_none_or(|known| known.ingredients.is_empty())) {
+        return None;
+    }
+    let product = |(part, known): (&WeighedPart, Option<Product>)| {
+        let mut product = known.unwrap_or_else(|| Product::declared_in_part(part.product.as_str(), Vec::new()));
+        let is_peroxide = |ingredient: &Ingredient| ingredient.cas == Some(Cas::HYDROGEN_PEROXIDE);
+        if part.kind == PartKind::Developer && !product.ingredients.iter().any(is_peroxide) {
+            let peroxide = Ingredient::named("hydrogen peroxide", part.peroxide).with_cas(Cas::HYDROGEN_PEROXIDE);
+            product.ingredients.push(peroxide);
+        }
+        (part.weigh, product)
+    };
+    Composition::mix(parts.into_iter().map(product).collect()).ok()
 }
 
 /// Products first, then the developer's parts, then additives: the order in which a bowl is weighed.
@@ -109,22 +129,22 @@ fn ingredients<'r>(
     bowl: Mass,
     (product, oxidant): (Mass, Mass),
     developer: &Oxidising<'r>,
-) -> Result<Vec<Ingredient<'r>>, Box<dyn std::error::Error>> {
+) -> Result<Vec<Pour<'r>>, Box<dyn std::error::Error>> {
     let peroxide = Interval::exact(MassFraction::ZERO);
     let all: f64 = work.products.iter().map(|(_, parts)| parts).sum();
     let mut ingredients = Vec::new();
     for (item, parts) in &work.products {
         let kind = if item.lightens() { PartKind::Lightener } else { PartKind::Colour };
-        ingredients.push(Ingredient { product: &item.name, kind, mass: product.times(parts / all)?, peroxide });
+        ingredients.push(Pour { product: &item.name, kind, mass: product.times(parts / all)?, peroxide });
     }
     for (stock, share) in &developer.parts {
         let mass = oxidant.times(share.fraction())?;
-        ingredients.push(Ingredient { product: stock.name, kind: stock.kind, mass, peroxide: stock.strength });
+        ingredients.push(Pour { product: stock.name, kind: stock.kind, mass, peroxide: stock.strength });
     }
     for item in work.task.additives.iter().filter_map(|i| request.items.get(*i)) {
         if let ItemKind::Additive { dose } = item.kind {
             let mass = bowl.times(dose.fraction())?;
-            ingredients.push(Ingredient { product: &item.name, kind: PartKind::Additive, mass, peroxide });
+            ingredients.push(Pour { product: &item.name, kind: PartKind::Additive, mass, peroxide });
         }
     }
     Ok(ingredients)

@@ -21,6 +21,7 @@ mod schema;
 mod sections;
 mod start;
 mod timeline;
+mod toner;
 mod unknown;
 
 pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};

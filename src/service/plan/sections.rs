@@ -1,9 +1,15 @@
 //! The second stage: every task in working order, with its products found and what it meets on the hair.
 
-use super::{Hair, order};
+use super::{
+    Hair, order,
+    toner::{self, Mixture},
+};
 use crate::{
     colour::{Level, LevelChange, Tone},
+    finding::Finding,
+    mix::Ratio,
     quantity::{Quantity, Share},
+    reader::Problems,
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
         shape::Technique,
@@ -21,6 +27,10 @@ pub(super) struct Work<'r> {
     pub(super) task: &'r Task,
     /// The products and their parts among each other.
     pub(super) products: Vec<(&'r Item, f64)>,
+    /// Products to developer; none where there is no developer.
+    pub(super) ratio: Option<Ratio>,
+    /// What the search for the products found, where the file names a look instead of a mix.
+    pub(super) search: Vec<Finding>,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
     /// Whether any of that hair is artificially coloured.
@@ -88,10 +98,11 @@ impl<'r> Work<'r> {
 pub(super) struct Sections<'r>(Vec<Work<'r>>);
 
 impl<'r> Sections<'r> {
-    pub(super) fn of(request: &'r Request, hair: &Hair) -> Self {
+    pub(super) fn of(request: &'r Request, hair: &Hair) -> Result<Self, Problems> {
         let tasks = order::order(&request.tasks);
         let found = tasks.into_iter().filter_map(|i| Some((i, request.tasks.get(i)?)));
-        Self(found.enumerate().map(|(place, (i, task))| work(request, hair, (place, i), task)).collect())
+        let works = found.enumerate().map(|(place, (i, task))| work(request, hair, (place, i), task));
+        Ok(Self(works.collect::<Result<_, _>>()?))
     }
 
     pub(super) fn iter(&self) -> impl Iterator<Item = &Work<'r>> {
@@ -116,9 +127,12 @@ impl<'r> Sections<'r> {
     }
 }
 
-fn work<'r>(request: &'r Request, hair: &Hair, (place, in_request): (usize, usize), task: &'r Task) -> Work<'r> {
-    let products: Vec<_> =
-        task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect();
+fn work<'r>(
+    request: &'r Request,
+    hair: &Hair,
+    (place, in_request): (usize, usize),
+    task: &'r Task,
+) -> Result<Work<'r>, Problems> {
     let canvas = hair.at(task.zone);
     let from = match (task.starting_level, task.stage) {
         (Some(stated), _) => Interval::exact(stated),
@@ -127,12 +141,20 @@ fn work<'r>(request: &'r Request, hair: &Hair, (place, in_request): (usize, usiz
         (None, WorkStage::RootShadow) => hair.natural_level,
         (None, WorkStage::Section) => canvas.level,
     };
+    let Mixture { products, ratio, findings: search } = match &task.wanted {
+        Some(look) => toner::find(request, task, look, hair.natural_level.best(), from.best())?,
+        None => Mixture {
+            products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
+            ratio: task.ratio.clone(),
+            findings: Vec::new(),
+        },
+    };
     let all: f64 = products.iter().map(|(_, parts)| parts).sum();
     let tone = Tone::blend(products.iter().filter_map(|(item, parts)| match &item.kind {
         ItemKind::Shade { tone, .. } => Some((tone, Share::nearest(100.0 * parts / all))),
         _ => None,
     }));
-    Work { place, in_request, task, products, from, on_artificial: canvas.artificial, tone }
+    Ok(Work { place, in_request, task, products, ratio, search, from, on_artificial: canvas.artificial, tone })
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

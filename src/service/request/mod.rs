@@ -11,4 +11,4 @@ pub use task::WorkStage;
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
 pub(super) use shelf::{Bottle, Item, ItemKind};
-pub(super) use task::{Oxidant, Task};
+pub(super) use task::{Look, Oxidant, Task};

@@ -4,13 +4,13 @@ use super::{
 };
 use crate::{
     choice::choice,
-    colour::Level,
+    colour::{Hue, Level, Tone},
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{MixPart, RootShadow, Section, Technique, Toner, Zone},
+        shape::{MixPart, RootShadow, Section, Technique, ToneTarget, Toner, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -38,6 +38,23 @@ pub(in crate::service) enum Oxidant {
     Nothing,
 }
 
+/// A look that is wanted.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::service) struct Look {
+    pub(in crate::service) level: Level,
+    pub(in crate::service) tone: Tone,
+}
+
+impl Look {
+    fn read(target: &ToneTarget, field: &str) -> Result<Self, Problems> {
+        let hues: Result<Vec<Hue>, _> = target.tones.iter().map(|word| word.parse()).collect();
+        Ok(Self {
+            level: Level::new(target.level).in_field(&format!("{field}.target.level"))?,
+            tone: Tone::from_hues(hues.in_field(&format!("{field}.target.tones"))?),
+        })
+    }
+}
+
 /// One mix and where it goes.
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::service) struct Task {
@@ -56,6 +73,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) goes_on: Vec<usize>,
     pub(in crate::service) target: Option<Level>,
     pub(in crate::service) target_tone: Option<String>,
+    /// The look that a toner is to be found for, where the file names no mix.
+    pub(in crate::service) wanted: Option<Look>,
     /// Products (places on the shelf) and their parts among each other.
     pub(in crate::service) products: Vec<(usize, f64)>,
     pub(in crate::service) oxidant: Oxidant,
@@ -130,6 +149,10 @@ impl Shelf<'_> {
         }
         if let Some(text) = stated {
             return text.parse::<Ratio>().map(Some).in_field(&format!("{field}.ratio"));
+        }
+        // Shades that are still to be found bring their own.
+        if products.is_empty() {
+            return Ok(None);
         }
         let mut own = products.iter().filter_map(|(i, _)| self.items.get(*i)?.ratio());
         let first = own.next().ok_or("no product with a mixing ratio: give `ratio`").in_field(field)?;
@@ -213,6 +236,7 @@ pub(super) fn section(
         goes_on: Vec::new(),
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
+        wanted: None,
         oxidant,
         ratio: shelf.ratio(section.ratio.as_deref(), &products, oxidant, &field)?,
         working_life: shelf.working_life(&products),
@@ -251,6 +275,7 @@ pub(super) fn toner(
         zone: Zone::Lengths,
         on_scalp: false,
         goes_on,
+        wanted: toner.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
         mix_g: toner.mix_g,
         apply_min: toner.apply_min,
         develop_min: toner.develop_min,
@@ -270,6 +295,7 @@ pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut
         zone: Zone::Roots,
         on_scalp: true,
         goes_on: Vec::new(),
+        wanted: shadow.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
         mix_g: shadow.mix_g,
         apply_min: shadow.apply_min,
         develop_min: shadow.develop_min,
@@ -286,6 +312,7 @@ struct AfterRinse {
     zone: Zone,
     on_scalp: bool,
     goes_on: Vec<usize>,
+    wanted: Option<Look>,
     mix_g: f64,
     apply_min: Option<f64>,
     develop_min: f64,
@@ -321,6 +348,7 @@ impl AfterRinse {
             goes_on: self.goes_on,
             target: None,
             target_tone: None,
+            wanted: self.wanted,
             working_life: shelf.working_life(&products),
             products,
             oxidant,

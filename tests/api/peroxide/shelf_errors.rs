@@ -1,7 +1,7 @@
 use foilwork::{
     peroxide::{
-        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, make_up, mix, mix_volumes,
-        round_to_scale, strength_after_make_up,
+        KnownVolume, Objective, Shelf, Stock, blend_shelf, dilute_volume, dilution_table, make_up, mix_strengths,
+        mix_volumes, round_to_scale, strength_after_make_up,
     },
     quantity::{Mass, MassFraction, OxygenVolumes, PricePerKg, Temperature, Volume},
 };
@@ -74,7 +74,7 @@ fn scales_that_weigh_nothing() {
         "the bowl of 20 g rounds to nothing on a scale of 50 g: use a finer scale or a bigger bowl"
     );
     assert!(dilution_table(&[ww(12.0)], &[ww(3.0)], g(100.0), g(0.0)).is_err());
-    assert!(mix::<MassFraction>(&[]).is_err() && mix(&[(ww(3.0), g(0.0))]).is_err());
+    assert!(mix_strengths::<MassFraction>(&[]).is_err() && mix_strengths(&[(ww(3.0), g(0.0))]).is_err());
     assert!(mix_volumes::<MassFraction>(&[], Temperature::REFERENCE).is_err());
 }
 

@@ -8,6 +8,7 @@ mod consultation;
 mod defaults;
 mod examples;
 mod forms;
+mod found;
 mod law;
 mod plan_data;
 mod schema;

@@ -3,8 +3,8 @@
 use foilwork::{
     peroxide::{
         Conditions, Objective, PreDilution, Shelf, SolutionDensity, StatedStrength, Stock, StrengthUnit, Titration,
-        blend_shelf, convert_interval, convert_interval_to, dilute_volume, loss_rate, mix, mix_volumes, round_to_scale,
-        strength_after, time_until,
+        blend_shelf, convert_interval, convert_interval_to, dilute_volume, loss_rate, mix_strengths, mix_volumes,
+        round_to_scale, strength_after, time_until,
     },
     quantity::{
         AmountConcentration, Duration, LossRate, Mass, MassFraction, OxygenVolumes, Quantity, Temperature, Volume,
@@ -64,12 +64,12 @@ proptest! {
         let g = |value| Mass::from_g(value).unwrap();
         let (first, second) = (between(one, shares.0), between(other, shares.1));
         let weighed = [(one, g(amounts.0)), (other, g(amounts.1))];
-        let inside = mix(&[(first, g(amounts.0)), (second, g(amounts.1))]).unwrap().strength;
+        let inside = mix_strengths(&[(first, g(amounts.0)), (second, g(amounts.1))]).unwrap().strength;
         prop_assert!(inside.is_exact());
-        prop_assert!(encloses(mix(&weighed).unwrap().strength, inside.best()));
+        prop_assert!(encloses(mix_strengths(&weighed).unwrap().strength, inside.best()));
         prop_assert!(!round_to_scale(&weighed, g(0.1)).unwrap().strength.is_exact());
         // One exact part takes no bounds away.
-        prop_assert!(!mix(&[weighed[0], (exact(MassFraction::ZERO), g(50.0))]).unwrap().strength.is_exact());
+        prop_assert!(!mix_strengths(&[weighed[0], (exact(MassFraction::ZERO), g(50.0))]).unwrap().strength.is_exact());
 
         let ml = |value| Volume::from_ml(value).unwrap();
         let poured = mix_volumes(&[(one, ml(amounts.0)), (other, ml(amounts.1))], Temperature::REFERENCE).unwrap();

@@ -31,7 +31,7 @@ proptest! {
             at = at.with_density(SolutionDensity::measured(Density::from_g_per_ml(g_per_ml).unwrap()));
         }
         let mut out = vec![1.0; values.len()];
-        let outcome = column::convert(&values, from, to, &at, &mut out).unwrap();
+        let outcome = column::convert_strengths(&values, from, to, &at, &mut out).unwrap();
         let mut refused = Vec::new();
         for (row, (&x, &y)) in values.iter().zip(&out).enumerate() {
             match Strength::of(x, from).map_err(Into::into).and_then(|s| convert(s, to, &at)) {
@@ -52,8 +52,8 @@ proptest! {
 #[test]
 fn columns_of_different_length_are_refused() {
     let ww = StrengthUnit::PercentWw;
-    let error = column::convert(&[1.0, 2.0], ww, ww, &Conditions::default(), &mut [0.0]).unwrap_err();
+    let error = column::convert_strengths(&[1.0, 2.0], ww, ww, &Conditions::default(), &mut [0.0]).unwrap_err();
     assert_eq!(error.to_string(), "columns of different length (got 1 and 2 values): give one value for each row");
     let hot = Conditions::at(Temperature::from_celsius(51.0).unwrap());
-    assert!(column::convert(&[1.0], ww, StrengthUnit::GPerL, &hot, &mut [0.0]).is_err());
+    assert!(column::convert_strengths(&[1.0], ww, StrengthUnit::GPerL, &hot, &mut [0.0]).is_err());
 }

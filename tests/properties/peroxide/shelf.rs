@@ -1,6 +1,7 @@
 use foilwork::{
     peroxide::{
-        KnownMass, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix, round_to_scale,
+        KnownMass, Objective, Shelf, ShelfBlend, ShelfError, Stock, blend_shelf, blend_two, mix_strengths,
+        round_to_scale,
     },
     quantity::{Mass, MassFraction, PricePerKg},
 };
@@ -33,7 +34,7 @@ fn shelf(most: usize) -> impl Strategy<Value = Shelf> {
 
 fn strength(blend: &ShelfBlend) -> f64 {
     let parts: Vec<_> = blend.portions.iter().map(|p| (p.stock.strength, p.mass)).collect();
-    mix(&parts).unwrap().strength.best().percent_ww()
+    mix_strengths(&parts).unwrap().strength.best().percent_ww()
 }
 
 proptest! {
@@ -120,8 +121,8 @@ proptest! {
     #[test]
     fn mixing_is_the_same_in_any_order_and_within_its_parts(parts in vec((0.0..=100.0_f64, 0.01..500.0_f64), 1..8)) {
         let parts: Vec<_> = parts.into_iter().map(|(percent, mass)| (ww(percent), g(mass))).collect();
-        let forth = mix(&parts).unwrap();
-        let back = mix(&parts.iter().rev().copied().collect::<Vec<_>>()).unwrap();
+        let forth = mix_strengths(&parts).unwrap();
+        let back = mix_strengths(&parts.iter().rev().copied().collect::<Vec<_>>()).unwrap();
         prop_assert!((forth.strength.best().percent_ww() - back.strength.best().percent_ww()).abs() < 1e-11);
         prop_assert!(parts.iter().any(|(w, _)| *w <= forth.strength.best()) && parts.iter().any(|(w, _)| *w >= forth.strength.best()));
     }

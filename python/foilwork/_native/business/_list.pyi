@@ -152,10 +152,11 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
             ``product_waste_g``, the same four for ``developer_``, ``consumables``, ``laundry``, ``hands_on_min``,
             ``chair_min``, ``price`` (gross; left out to have one set), ``sold``, ``note``. Amounts as ``Decimal`` or
             ``str``; ``None``, an empty text and NaN mean left out.
-        terms: the salon's terms as a mapping: ``currency``, ``wage_per_h``, ``on_costs_percent``, ``paid_h``,
-            ``productive_h``, ``overhead``, ``chairs``, ``productive_h_per_chair``; one of ``margin_percent``,
-            ``markup_percent``, ``per_chair_hour``; and ``tax_percent``, ``card_percent``, ``card_fixed``,
-            ``price_step``, ``price_ending``, ``price_toward``, ``rounding`` where they differ from nothing.
+        terms: the shop as a mapping of the shape of a shop file, or its ``currency`` and the fields of its ``terms`` in
+            one: ``wage_per_h``, ``on_costs_percent``, ``productive_percent`` (or ``paid_h`` and ``productive_h``),
+            ``overhead_per_h`` (or ``overhead``, ``chairs`` and ``productive_h_per_chair``); one of ``margin_percent``,
+            ``markup_percent``, ``per_chair_h``; and ``tax_percent``, ``card_percent``, ``card_fixed``,
+            ``price_step``, ``price_ending``, ``price_toward``, ``rounding``. Amounts are texts, the rest numbers.
 
     Raises:
         FoilworkError: everything that is wrong, one problem to a line of its text, each with its place.

@@ -45,16 +45,16 @@ class Shade:
     def __ne__(self, value: object, /) -> bool: ...
 
 def read_shades(text: str) -> list[Shade]:
-    """Read the shades of a chart file.
+    """Read the shades of a shop file.
 
     Args:
-        text: the text of a TOML chart; see ``examples/juniper_and_tide_shades.toml``.
+        text: the text of a TOML shop file; see ``examples/juniper_and_tide.toml``.
 
     Returns:
         The shades in the order of the file.
 
     Raises:
-        FoilworkError: the first mistake, with its line, the shade and the way out.
+        FoilworkError: everything that is wrong with the file, each with its line and the way out.
 
     Examples:
         >>> from foilwork.colour import read_shades
@@ -64,6 +64,8 @@ def read_shades(text: str) -> list[Shade]:
         ... code = "9-7"
         ... level = 9
         ... tones = ["violet"]
+        ... class = "demi"
+        ... ratio = "1:2"
         ... ''')
         [<Shade 9-7 (level 9, violet)>]
     """

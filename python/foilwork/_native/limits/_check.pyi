@@ -145,7 +145,7 @@ def salt_factor(cas: str, counted_as: str) -> float | None:
         counted_as: the form, for example ``"free-base"``, ``"h2o2-released"`` or ``"so2"``.
 
     Returns:
-        The factor, or None where it is not known.
+        The factor, or None where it is not known or not fixed.
 
     Raises:
         FoilworkError: for a mistyped CAS number or an unknown form.

@@ -6,16 +6,23 @@ from foilwork._native.peroxide._strength import *
 from foilwork._native.peroxide._volume import *
 
 __all__ = [
+    "DilutionRow",
     "HandlingFact",
     "LabelReadings",
+    "Mixture",
+    "Portion",
+    "PouredMixture",
+    "RoundedBlend",
     "ShelfBlend",
     "Stock",
+    "StrengthBound",
+    "VolumeDilution",
     "blend_shelf",
     "blend_two",
     "convert",
-    "convert_bounds",
+    "convert_interval",
     "density",
-    "density_bounds",
+    "density_interval",
     "dilute",
     "dilute_volume",
     "dilution_table",
@@ -34,6 +41,6 @@ __all__ = [
     "strength_after",
     "strength_after_make_up",
     "strength_units",
-    "strength_ww",
+    "strength_ww_percent",
     "time_until",
 ]

@@ -1,11 +1,15 @@
-from typing import Any, overload
+from collections.abc import Iterable
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Errors
+from foilwork._native import Bounds, _Answer, _Errors, _Percent
 
 __all__ = [
+    "DilutionRow",
+    "Mixture",
+    "RoundedBlend",
     "blend_two",
     "dilute",
     "dilution_table",
@@ -15,8 +19,8 @@ __all__ = [
 
 @overload
 def dilute(
-    stock_ww: float,
-    target_ww: float,
+    stock_ww_percent: float,
+    target_ww_percent: float,
     total_g: float | None = None,
     *,
     stock_g: float | None = None,
@@ -29,32 +33,33 @@ def dilute(
     wrong by the density.
 
     Args:
-        stock_ww: Strength of the bottle in % w/w, a number or an array.
-        target_ww: Strength wanted in % w/w, a number or an array.
-        total_g: How much is wanted altogether, in g, a number or an array.
-        stock_g: Or how much stock there is, in g.
-        diluent_g: Or how much diluent there is, in g.
+        stock_ww_percent: strength of the bottle in % w/w, a number or an array.
+        target_ww_percent: strength wanted in % w/w, a number or an array.
+        total_g: how much is wanted altogether, in g, a number or an array.
+        stock_g: or how much stock there is, in g.
+        diluent_g: or how much diluent there is, in g.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
         ``(stock_g, diluent_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
 
     Raises:
-        FoilworkError: A target above the stock, a zero amount, or not exactly one amount.
+        FoilworkError: a target above the stock, a zero amount, or not exactly one amount.
 
     Source:
         Conservation of mass and of peroxide.
 
-    >>> from foilwork.peroxide import dilute
-    >>> dilute(12, 3, 60)
-    (15.0, 45.0)
-    >>> dilute(12, 3, stock_g=40)
-    (40.0, 120.0)
+    Examples:
+        >>> from foilwork.peroxide import dilute
+        >>> dilute(12, 3, 60)
+        (15.0, 45.0)
+        >>> dilute(12, 3, stock_g=40)
+        (40.0, 120.0)
     """
 @overload
 def dilute(
-    stock_ww: ArrayLike,
-    target_ww: ArrayLike,
+    stock_ww_percent: ArrayLike,
+    target_ww_percent: ArrayLike,
     total_g: ArrayLike | None = None,
     *,
     stock_g: ArrayLike | None = None,
@@ -64,9 +69,9 @@ def dilute(
 
 @overload
 def blend_two(
-    first_ww: float,
-    second_ww: float,
-    target_ww: float,
+    first_ww_percent: float,
+    second_ww_percent: float,
+    target_ww_percent: float,
     total_g: float | None = None,
     *,
     first_g: float | None = None,
@@ -79,32 +84,33 @@ def blend_two(
     matter.
 
     Args:
-        first_ww: Strength of the first part in % w/w, a number or an array.
-        second_ww: Strength of the second part in % w/w, a number or an array.
-        target_ww: Strength wanted in % w/w, a number or an array.
-        total_g: How much is wanted altogether, in g, a number or an array.
-        first_g: Or how much of the first part there is, in g.
-        second_g: Or how much of the second part there is, in g.
+        first_ww_percent: strength of the first part in % w/w, a number or an array.
+        second_ww_percent: strength of the second part in % w/w, a number or an array.
+        target_ww_percent: strength wanted in % w/w, a number or an array.
+        total_g: how much is wanted altogether, in g, a number or an array.
+        first_g: or how much of the first part there is, in g.
+        second_g: or how much of the second part there is, in g.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
         ``(first_g, second_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
 
     Raises:
-        FoilworkError: A target outside the two strengths, a zero amount, or not exactly one amount.
+        FoilworkError: a target outside the two strengths, a zero amount, or not exactly one amount.
 
     Source:
         Conservation of mass and of peroxide.
 
-    >>> from foilwork.peroxide import blend_two
-    >>> blend_two(6, 12, 9, 80)
-    (40.0, 40.0)
+    Examples:
+        >>> from foilwork.peroxide import blend_two
+        >>> blend_two(6, 12, 9, 80)
+        (40.0, 40.0)
     """
 @overload
 def blend_two(
-    first_ww: ArrayLike,
-    second_ww: ArrayLike,
-    target_ww: ArrayLike,
+    first_ww_percent: ArrayLike,
+    second_ww_percent: ArrayLike,
+    target_ww_percent: ArrayLike,
     total_g: ArrayLike | None = None,
     *,
     first_g: ArrayLike | None = None,
@@ -112,75 +118,135 @@ def blend_two(
     errors: _Errors = "raise",
 ) -> tuple[NDArray[float64], NDArray[float64]]: ...
 
-def mix_strengths(strengths_ww: ArrayLike, masses_g: ArrayLike) -> tuple[float, float]:
+@final
+class Mixture(_Answer):
+    """Strength and mass of parts stirred together; made by ``mix_strengths``."""
+
+    __match_args__ = ("strength_ww_percent", "total_g")
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """The strength of the whole in % w/w, with its bounds."""
+    @property
+    def total_g(self) -> float:
+        """The mass of the whole in g."""
+
+def mix_strengths(strengths_ww_percent: Iterable[_Percent], masses_g: ArrayLike) -> Mixture:
     """Strength and mass of weighed parts stirred together.
 
     Args:
-        strengths_ww: Strength of each part in % w/w.
-        masses_g: Mass of each part in g.
+        strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+        masses_g: mass of each part in g.
 
     Returns:
-        ``(strength_ww, total_g)``.
+        The mixture; its strength has the bounds that the parts bring.
 
     Raises:
-        FoilworkError: No mass at all, or not one mass for each strength.
+        FoilworkError: no mass at all, or not one mass for each strength.
 
     Source:
         Conservation of mass and of peroxide.
 
-    >>> from foilwork.peroxide import mix_strengths
-    >>> mix_strengths([12, 6], [30, 30])
-    (9.0, 60.0)
+    Examples:
+        >>> from foilwork.peroxide import mix_strengths
+        >>> mixed = mix_strengths([12, (5.88, 6, 6.02)], [30, 30])
+        >>> mixed.strength_ww_percent.best, mixed.total_g
+        (9.0, 60.0)
     """
 
-def round_to_scale(strengths_ww: ArrayLike, masses_g: ArrayLike, division_g: float) -> tuple[list[float], float, float]:
+@final
+class RoundedBlend(_Answer):
+    """A blend as a scale shows it; made by ``round_to_scale``."""
+
+    __match_args__ = ("masses_g", "total_g", "strength_ww_percent")
+    @property
+    def masses_g(self) -> list[float]:
+        """The parts in g, in the order given, each a whole number of divisions."""
+    @property
+    def total_g(self) -> float:
+        """Their sum in g."""
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """The strength in % w/w that these masses really give, with its bounds."""
+
+def round_to_scale(
+    strengths_ww_percent: Iterable[_Percent], masses_g: ArrayLike, division_g: float
+) -> RoundedBlend:
     """Round the parts of a blend to the divisions of a scale, and say what strength that really is.
 
-    The total is rounded to the nearest division and the parts share it; no part moves by a whole division.
+    The masses add up to the rounded total, with the least harm to the ratio of the parts.
 
     Args:
-        strengths_ww: Strength of each part in % w/w.
-        masses_g: Mass of each part in g.
-        division_g: What the last figure of the scale counts, in g.
+        strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+        masses_g: mass of each part in g.
+        division_g: what the last figure of the scale counts, in g.
 
     Returns:
-        ``(masses_g, total_g, strength_ww)``: the masses to weigh, their sum, and their true strength.
+        The masses to weigh, their sum, and their true strength.
 
     Raises:
-        FoilworkError: A division of zero or coarser than the blend, or not one mass for each strength.
+        FoilworkError: a division of zero or coarser than the blend, or not one mass for each strength.
 
     Source:
         Conservation of mass and of peroxide.
 
-    >>> from foilwork.peroxide import round_to_scale
-    >>> round_to_scale([9, 0], [22.22, 27.78], 1)
-    ([22.0, 28.0], 50.0, 3.96)
+    Examples:
+        >>> from foilwork.peroxide import round_to_scale
+        >>> weighed = round_to_scale([9, 0], [22.22, 27.78], 1)
+        >>> weighed.masses_g, weighed.strength_ww_percent.best
+        ([22.0, 28.0], 3.96)
     """
 
+@final
+class DilutionRow(_Answer):
+    """One stock diluted to one target; a row of ``dilution_table``."""
+
+    __match_args__ = ("stock_ww_percent", "target_ww_percent", "stock_g", "diluent_g", "strength_ww_percent", "diluent_parts", "refused")
+    @property
+    def stock_ww_percent(self) -> float:
+        """Strength of the bottle in % w/w."""
+    @property
+    def target_ww_percent(self) -> float:
+        """Strength wanted in % w/w."""
+    @property
+    def stock_g(self) -> float | None:
+        """Stock on the scale in g; None when the target cannot be had."""
+    @property
+    def diluent_g(self) -> float | None:
+        """Diluent on the scale in g; None when the target cannot be had."""
+    @property
+    def strength_ww_percent(self) -> float | None:
+        """What the rounded masses really give, in % w/w."""
+    @property
+    def diluent_parts(self) -> float | None:
+        """Parts of diluent to one part of stock, before rounding; None when it is all diluent."""
+    @property
+    def refused(self) -> str | None:
+        """Why the target cannot be had."""
+
 def dilution_table(
-    stocks_ww: ArrayLike, targets_ww: ArrayLike, total_g: float, division_g: float
-) -> list[dict[str, Any]]:
+    stocks_ww_percent: ArrayLike, targets_ww_percent: ArrayLike, total_g: float, division_g: float
+) -> list[DilutionRow]:
     """Build a dilution table, one row for each stock and target: the rows of a wall chart.
 
     Args:
-        stocks_ww: Strengths of the bottles in % w/w.
-        targets_ww: Strengths wanted in % w/w.
-        total_g: Total of every row in g.
-        division_g: What the last figure of the scale counts, in g.
+        stocks_ww_percent: strengths of the bottles in % w/w.
+        targets_ww_percent: strengths wanted in % w/w.
+        total_g: total of every row in g.
+        division_g: what the last figure of the scale counts, in g.
 
     Returns:
-        A list of dictionaries with ``stock_ww``, ``target_ww``, ``stock_g``, ``diluent_g``, ``true_strength_ww`` (what the
-        rounded masses give), ``diluent_parts`` (parts to one part of stock) and ``refused``: why a target cannot be had,
-        with None in the masses. A list of such rows is what a data frame is made from.
+        The rows, a target above its stock as one that says so. The ``to_dict()`` of each are what a data frame is made
+        from.
 
     Raises:
-        FoilworkError: A strength out of range, or a division of zero or coarser than the total.
+        FoilworkError: a strength out of range, or a division of zero or coarser than the total.
 
     Source:
         Conservation of mass and of peroxide.
 
-    >>> from foilwork.peroxide import dilution_table
-    >>> row = dilution_table([9], [3, 12], 100, 1)[0]
-    >>> row["stock_g"], row["diluent_g"], row["true_strength_ww"], row["diluent_parts"]
-    (33.0, 67.0, 2.97, 2.0)
+    Examples:
+        >>> from foilwork.peroxide import dilution_table
+        >>> row = dilution_table([9], [3, 12], 100, 1)[0]
+        >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.diluent_parts
+        (33.0, 67.0, 2.97, 2.0)
     """

@@ -1,11 +1,14 @@
-from typing import overload
+from collections.abc import Iterable
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Bounds, _Errors
+from foilwork._native import Bounds, _Answer, _Errors, _Percent
 
 __all__ = [
+    "PouredMixture",
+    "VolumeDilution",
     "dilute_volume",
     "make_up",
     "mix_volumes",
@@ -27,25 +30,26 @@ def make_up(
     Give exactly one of ``total_ml`` and ``stock_ml``.
 
     Args:
-        stock: Strength of the stock in ``unit``, a number or an array.
-        target: Strength wanted in the same unit, a number or an array.
-        unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
-        total_ml: Volume wanted in mL, a number or an array.
-        stock_ml: Or the volume of stock there is, in mL.
+        stock: strength of the stock in ``unit``, a number or an array.
+        target: strength wanted in the same unit, a number or an array.
+        unit: one that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+        total_ml: volume wanted in mL, a number or an array.
+        stock_ml: or the volume of stock there is, in mL.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
         ``(stock_ml, total_ml)``: take this much stock and add diluent up to that mark.
 
     Raises:
-        FoilworkError: A target above the stock, something zero, a unit by mass, or not exactly one volume.
+        FoilworkError: a target above the stock, something zero, a unit by mass, or not exactly one volume.
 
     Source:
         Conservation of the solute.
 
-    >>> from foilwork.peroxide import make_up
-    >>> make_up(100, 20, "volumes", 500)
-    (100.0, 500.0)
+    Examples:
+        >>> from foilwork.peroxide import make_up
+        >>> make_up(100, 20, "volumes", 500)
+        (100.0, 500.0)
     """
 @overload
 def make_up(
@@ -63,79 +67,118 @@ def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: f
     """The strength after a volume of stock is made up to the mark.
 
     Args:
-        stock: Strength of the stock in ``unit``, a number or an array.
-        unit: One that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
-        taken_ml: Volume of stock in mL, a number or an array.
-        total_ml: The mark in mL, a number or an array.
+        stock: strength of the stock in ``unit``, a number or an array.
+        unit: one that counts by volume: ``"% w/v"``, ``"g/L"``, ``"mol/L"``, ``"N"`` or ``"volumes"``.
+        taken_ml: volume of stock in mL, a number or an array.
+        total_ml: the mark in mL, a number or an array.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
         Strength in ``unit``: a float for numbers, else a float64 array.
 
     Raises:
-        FoilworkError: A mark of zero or below the volume of stock, or a unit by mass.
+        FoilworkError: a mark of zero or below the volume of stock, or a unit by mass.
 
     Source:
         Conservation of the solute.
 
-    >>> from foilwork.peroxide import strength_after_make_up
-    >>> strength_after_make_up(3, "% w/v", 417, 10_000)
-    0.1251
+    Examples:
+        >>> from foilwork.peroxide import strength_after_make_up
+        >>> strength_after_make_up(3, "% w/v", 417, 10_000)
+        0.1251
     """
 @overload
 def strength_after_make_up(
     stock: ArrayLike, unit: str, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
+@final
+class VolumeDilution(_Answer):
+    """A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``."""
+
+    __match_args__ = ("stock_ml", "water_ml", "total_ml", "contraction_ml")
+    @property
+    def stock_ml(self) -> Bounds[float]:
+        """Stock to measure, in mL."""
+    @property
+    def water_ml(self) -> Bounds[float]:
+        """Water to measure, in mL."""
+    @property
+    def total_ml(self) -> float:
+        """What the two come to once mixed, in mL: the volume asked for."""
+    @property
+    def contraction_ml(self) -> Bounds[float]:
+        """How much the sum of the two shrinks on mixing, in mL."""
+
 def dilute_volume(
-    stock_ww: float, target_ww: float, total_ml: float, *, temperature_c: float = 20.0
-) -> tuple[_Bounds, _Bounds, float]:
+    stock_ww_percent: float, target_ww_percent: float, total_ml: float, *, temperature_c: float = 20.0
+) -> VolumeDilution:
     """Split a volume into volumes of stock and water, with the contraction allowed for.
 
     Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
 
     Args:
-        stock_ww: Strength of the stock in % w/w.
-        target_ww: Strength wanted in % w/w.
-        total_ml: Volume wanted in mL.
-        temperature_c: Temperature in C.
+        stock_ww_percent: strength of the stock in % w/w.
+        target_ww_percent: strength wanted in % w/w.
+        total_ml: volume wanted in mL.
+        temperature_c: temperature in C.
 
     Returns:
-        ``(stock_ml, water_ml, contraction_ml)``: the first two as ``(low, best, high)``; the third is by how much the sum
-        of the two shrinks on mixing.
+        What to measure, with the bounds of the densities.
 
     Raises:
-        FoilworkError: A target above the stock, a zero volume, or no density.
+        FoilworkError: a target above the stock, a zero volume, or no density.
 
     Source:
-        Conservation of mass and of peroxide; ``density_bounds``.
+        Conservation of mass and of peroxide; ``density_interval``.
 
-    >>> from foilwork.peroxide import dilute_volume
-    >>> stock, water, contraction = dilute_volume(35, 3, 1000)
-    >>> round(stock[1], 1), round(water[1], 1), round(contraction, 1)
-    (76.4, 924.0, 0.5)
+    Examples:
+        >>> from foilwork.peroxide import dilute_volume
+        >>> made = dilute_volume(35, 3, 1000)
+        >>> round(made.stock_ml.best, 1), round(made.water_ml.best, 1), round(made.contraction_ml.best, 1)
+        (76.4, 924.0, 0.5)
     """
 
+@final
+class PouredMixture(_Answer):
+    """What comes of pouring measured volumes together; made by ``mix_volumes``."""
+
+    __match_args__ = ("strength_ww_percent", "total_g", "poured_ml", "volume_ml")
+    @property
+    def strength_ww_percent(self) -> Bounds[float]:
+        """The strength of the whole in % w/w."""
+    @property
+    def total_g(self) -> Bounds[float]:
+        """The mass of the whole in g."""
+    @property
+    def poured_ml(self) -> float:
+        """The volumes added up, in mL."""
+    @property
+    def volume_ml(self) -> Bounds[float]:
+        """The volume of the mixture in mL: a little less."""
+
 def mix_volumes(
-    strengths_ww: ArrayLike, volumes_ml: ArrayLike, *, temperature_c: float = 20.0
-) -> tuple[float, float, float, float]:
+    strengths_ww_percent: Iterable[_Percent], volumes_ml: ArrayLike, *, temperature_c: float = 20.0
+) -> PouredMixture:
     """Strength and volume of clear solutions that are measured by volume and poured together.
 
     Args:
-        strengths_ww: Strength of each part in % w/w.
-        volumes_ml: Volume of each part in mL.
-        temperature_c: Temperature in C.
+        strengths_ww_percent: strength of each part in % w/w, a number or ``Bounds``.
+        volumes_ml: volume of each part in mL.
+        temperature_c: temperature in C.
 
     Returns:
-        ``(strength_ww, total_g, poured_ml, volume_ml)``: the sum of the volumes, and what it shrinks to.
+        The mixture, with the bounds of the densities and of the strengths.
 
     Raises:
-        FoilworkError: No volume at all, no density, or not one volume for each strength.
+        FoilworkError: no volume at all, no density, or not one volume for each strength.
 
     Source:
-        Conservation of mass and of peroxide; ``density``.
+        Conservation of mass and of peroxide; ``density_interval``.
 
-    >>> from foilwork.peroxide import mix_volumes
-    >>> [round(x, 1) for x in mix_volumes([50, 0], [100, 100])]
-    [27.2, 219.3, 200.0, 199.4]
+    Examples:
+        >>> from foilwork.peroxide import mix_volumes
+        >>> mixed = mix_volumes([50, 0], [100, 100])
+        >>> round(mixed.strength_ww_percent.best, 1), mixed.poured_ml, round(mixed.volume_ml.best, 1)
+        (27.2, 200.0, 199.4)
     """

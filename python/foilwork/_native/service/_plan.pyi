@@ -34,11 +34,12 @@ class Plan:
 def plan(
     file: str | Mapping[str, Any], format: Literal["toml", "json"] = "toml", shop: Shop | None = None
 ) -> Plan:
-    """Plan a service from the text of a service file.
+    """Plan a service from the text of a service file, or from the same as a mapping.
 
     Args:
-        text: the file's text.
-        format: ``"toml"`` or ``"json"``; both have the same shape.
+        file: the file's text, or a mapping of its shape; there dates may be ``datetime`` objects.
+        format: ``"toml"`` or ``"json"`` for a text; both have the same shape.
+        shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
 
     Returns:
         The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
@@ -53,10 +54,16 @@ def plan(
         ... except foilwork.ServiceFileError as error:
         ...     print([problem for problem in error.problems if problem[1] == "format"])
         [(1, 'format', '2 is out of range: give 1')]
+        >>> try:
+        ...     foilwork.plan({"format": 2})
+        ... except foilwork.ServiceFileError as error:
+        ...     print(error.problems[0])
+        (None, 'format', '2 is out of range: give 1')
     """
 
 def plan_file(path: str | os.PathLike[str]) -> Plan:
-    """Plan a service from a file; ``.json`` is read as JSON, everything else as TOML.
+    """Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
+    ``shop_file`` is read too, from the folder of the file.
 
     Args:
         path: the service file, UTF-8.
@@ -65,8 +72,8 @@ def plan_file(path: str | os.PathLike[str]) -> Plan:
         The plan; ``print(plan)`` shows the bench sheet.
 
     Raises:
-        ServiceFileError: everything that is wrong with the file, each with its line.
-        OSError: the file cannot be read.
+        ServiceFileError: everything that is wrong with the file or its shop, each with its line.
+        OSError: a file cannot be read.
 
     Examples:
         >>> from foilwork import plan_file

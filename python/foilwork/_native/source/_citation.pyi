@@ -1,5 +1,7 @@
 from typing import final
 
+from foilwork._native import _Answer
+
 __all__ = [
     "Citation",
     "register",
@@ -7,8 +9,10 @@ __all__ = [
 ]
 
 @final
-class Citation:
-    """One published source, or the plain words that there is none."""
+class Citation(_Answer):
+    """One published source, or the plain words that there is none; made by :func:`register` and :func:`resolve`."""
+
+    __match_args__ = ("id", "text", "consulted", "is_verified")
     @property
     def id(self) -> str:
         """Short key, unique in the register, as results name it."""
@@ -17,12 +21,12 @@ class Citation:
         """Author, title, year, table or clause: enough to find it again."""
     @property
     def consulted(self) -> str:
-        """How the cited text was seen, as a code: what is ``"from-memory"`` is unverified."""
+        """How the cited text was seen: what is ``"from-memory"`` is unverified."""
     @property
     def is_verified(self) -> bool:
         """Whether the source has been seen, so that a finding may rest on it."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __hash__(self) -> int: ...
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
 
 def register() -> list[Citation]:
     """Every citation that foilwork rests on, in the order of the rooms.

@@ -1,15 +1,15 @@
 //! Peroxide on the hair against the law of the jurisdiction stated.
 //!
-//! Only the developer is taken to bring peroxide; the sheet says so under what is not computed, since a lightener's
-//! composition is not in a service file.
+//! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer is
+//! taken to bring peroxide; the sheet says so under what is not computed.
 
 use super::super::{Mix, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Reason, Rule,
-        Verdict::{NotJudged, Passed, Stop},
+        Verdict::{NotJudged, Passed},
     },
-    limits::{Jurisdiction, Limit, Purpose, Standing, Table, Use, check_peroxide},
+    limits::{self, Jurisdiction, Limit, Purpose, Table, Use, check_peroxide},
 };
 
 /// Adds one finding for each limit and mix.
@@ -26,19 +26,22 @@ pub(super) fn check(
     // Semi-permanent colour brings no peroxide.
     for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
         let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
-        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
         let name = work.name();
+        if let Some(bowl) = &mix.composition {
+            let report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
+            for finding in report.findings() {
+                findings.push(&[work.place], finding.about(name));
+            }
+            continue;
+        }
+        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
         if report.judgements.is_empty() {
             let text =
                 format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
             findings.of(work.place, Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
         }
         for judgement in &report.judgements {
-            let verdict = match judgement.standing {
-                Standing::Within => Passed,
-                Standing::Exceeded { .. } => Stop,
-                _ => NotJudged,
-            };
+            let verdict = judgement.standing.verdict();
             let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
             let text = match verdict {
                 Passed => format!("{name} {:.2}{figure}", judgement.level.high()),

@@ -18,6 +18,9 @@ use crate::{
 
 pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findings) {
     for (work, mix) in sections.iter().zip(mixes) {
+        for finding in &work.search {
+            findings.push(&[work.place], finding.clone());
+        }
         match (work.stage(), work.change()) {
             (WorkStage::Toner, _) => toner_level(work, findings),
             (_, Some(change)) if work.lightens() => lightener(work, mix, change.best(), findings),

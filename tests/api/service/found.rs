@@ -1,0 +1,128 @@
+//! What other rooms do for a plan: toners found for a look, compositions held against the law, bottles chosen by cost.
+
+use super::base::{changed, fine, only_lightener, shop, texts, verdicts};
+use foilwork::{
+    finding::Verdict::{NotJudged, Note, Stop},
+    service::{ServiceFile, plan, shape::ToneTarget},
+    shop::{
+        ShadeClass,
+        shape::{DeveloperEntry, ShadeEntry},
+    },
+};
+
+/// A violet and a neutral demi-permanent shade of level 9, and a look that is wanted instead of a mix.
+fn wanting(file: &mut ServiceFile) {
+    let shade = |code: &str, tones: &[&str]| ShadeEntry {
+        code: code.to_owned(),
+        level: 9.0,
+        tones: tones.iter().map(|tone| (*tone).to_owned()).collect(),
+        class: ShadeClass::Demi,
+        ratio: Some("1:2".to_owned()),
+        ..ShadeEntry::default()
+    };
+    shop(file).shade.extend([shade("J9-mist", &["violet"]), shade("J9-ember", &["orange"])]);
+    file.toner[0].mix.clear();
+    file.toner[0].target = Some(ToneTarget { level: 9.0, tones: Vec::new() });
+}
+
+/// The complement of the yellow of level 9 is violet (the wheel of any colour textbook), so a neutral look needs some.
+#[test]
+fn a_toner_is_found_and_weighed_for_a_look() {
+    let plan = changed(fine(), wanting);
+    let mix = plan.mixes.iter().find(|mix| mix.name == "veil").unwrap();
+    let products: Vec<&str> = mix.products().map(|part| part.product.as_str()).collect();
+    assert!(products.contains(&"J9-mist") && !products.contains(&"J9-ember"), "{products:?}");
+    // 60 g at 1:2 are 20 g of shades and 40 g of developer.
+    let shades: f64 = mix.products().map(|part| part.weigh.g()).sum();
+    let developer: f64 = mix.oxidant().map(|part| part.weigh.g()).sum();
+    assert!((shades - 20.0).abs() < 0.06 && (developer - 40.0).abs() < 0.06, "{shades} and {developer}");
+    assert_eq!(verdicts(&plan, "toner found"), [Note], "{}", texts(&plan, "toner found"));
+}
+
+#[test]
+fn a_look_without_a_shade_that_deposits_is_refused_with_its_field() {
+    let mut file = fine();
+    wanting(&mut file);
+    shop(&mut file).shade.retain(|shade| shade.class != ShadeClass::Demi);
+    let want = "toner[1].target: the shop has no demi-permanent shade to find a toner from: add one, or name the mix";
+    assert_eq!(plan(&file).unwrap_err().to_string(), want);
+}
+
+// Source: 2 Na2CO3 . 3 H2O2 has a molar mass of 2 x 105.99 + 3 x 34.01 = 314.0 g/mol, so 32.5 % of it is H2O2; Regulation
+// (EC) No 1223/2009, Annex III, entry 12(a): 12 % of H2O2 present or released on hair. 15 g powder with half percarbonate
+// bring 15 x 0.5 x 0.325 = 2.44 g, 30 g developer of 12 % bring 3.6 g: 6.04 g in 45 g are 13.4 %.
+#[test]
+fn peroxide_that_a_declared_powder_releases_counts() {
+    let plan = changed(only_lightener(), |file| {
+        shop(file).developer[0].strength = "12 % w/w".to_owned();
+        let powder = &mut shop(file).lightener[0];
+        powder.composition = serde_json::from_value(serde_json::json!([
+            { "substance": "sodium percarbonate", "cas": "15630-89-4", "ww_percent": 50 },
+            { "substance": "water", "cas": "7732-18-5", "ww_percent": 50 },
+        ]))
+        .unwrap();
+        powder.declared_in_full = true;
+    });
+    assert!(verdicts(&plan, "law").contains(&Stop), "{}", texts(&plan, "law"));
+    assert!(plan.blocked);
+}
+
+/// What a maker does not declare could be anything: with part of a composition known the bowl is never "within".
+#[test]
+fn a_composition_declared_in_part_is_open() {
+    let plan = changed(only_lightener(), |file| {
+        let powder = &mut shop(file).lightener[0];
+        powder.composition =
+            serde_json::from_value(serde_json::json!([{ "substance": "water", "cas": "7732-18-5", "ww_percent": 5 }]))
+                .unwrap();
+    });
+    let law = verdicts(&plan, "law");
+    assert!(law.contains(&NotJudged), "{}", texts(&plan, "law"));
+}
+
+fn bottle(name: &str, strength: &str, price: Option<&str>) -> DeveloperEntry {
+    DeveloperEntry {
+        name: name.to_owned(),
+        strength: strength.to_owned(),
+        pack_g: price.map(|_| 1000.0),
+        price: price.map(str::to_owned),
+        ..DeveloperEntry::default()
+    }
+}
+
+/// Which bottles 4.5 % w/w is blended from.
+fn blended(bottles: Vec<DeveloperEntry>) -> Vec<String> {
+    let plan = changed(only_lightener(), |file| {
+        shop(file).currency = Some("EUR".to_owned());
+        shop(file).developer = bottles;
+        file.section[0].developer = None;
+        file.section[0].strength = Some("4.5 % w/w".to_owned());
+    });
+    plan.mixes[0].oxidant().map(|part| part.product.clone()).collect()
+}
+
+/// Half 6 and half 3 cost 9 a kilogram. One part 12 to five of 3 costs (12 + 5 x 4)/6 = 5.33 when 3 costs 4.
+#[test]
+fn the_cheapest_bottles_are_taken_where_every_price_is_known() {
+    let priced = vec![
+        bottle("3", "3 % w/w", Some("4.00")),
+        bottle("6", "6 % w/w", Some("14.00")),
+        bottle("12", "12 % w/w", Some("12.00")),
+    ];
+    assert_eq!(blended(priced), ["12", "3"]);
+}
+
+/// Without prices the two nearest are taken, because a weighing error then changes the strength least.
+#[test]
+fn without_prices_the_nearest_bottles_are_taken() {
+    let unpriced = vec![bottle("3", "3 % w/w", None), bottle("6", "6 % w/w", None), bottle("12", "12 % w/w", None)];
+    assert_eq!(blended(unpriced), ["6", "3"]);
+}
+
+/// 30 g of 4.5 % need 15 g of 6 %, of which 5 g are left: 12 % has to help.
+#[test]
+fn what_is_in_hand_limits_the_blend() {
+    let mut unpriced = vec![bottle("3", "3 % w/w", None), bottle("6", "6 % w/w", None), bottle("12", "12 % w/w", None)];
+    unpriced[1].in_hand_g = Some(5.0);
+    assert!(blended(unpriced).contains(&"12".to_owned()));
+}
