@@ -47,7 +47,9 @@ pub fn check_toner(exposed: &Exposed, shade: &Shade, target: Option<Level>, prod
     }
     if let Some(target) = target.filter(|target| *target > hair) {
         let kind = match product {
-            ProductKind::PermanentColour | ProductKind::HighLiftTint => "on lightened hair colour does not lift further",
+            ProductKind::PermanentColour | ProductKind::HighLiftTint => {
+                "on lightened hair colour does not lift further"
+            }
             _ => "it deposits and does not lift",
         };
         findings.push(warn(format!("the toner's target {target} is lighter than the exposed hair at {hair}: {kind}")));

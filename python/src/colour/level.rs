@@ -342,12 +342,7 @@ pub fn pre_pigmentation(lightened_level: AnyLevel, target_level: AnyLevel) -> Op
 ///     (10.0, 5.0)
 #[pyfunction]
 #[pyo3(signature = (natural_level, target_level, *, product = "permanent", coloured = false))]
-pub fn shade_level(
-    natural_level: AnyLevel,
-    target_level: AnyLevel,
-    product: &str,
-    coloured: bool,
-) -> PyResult<f64> {
+pub fn shade_level(natural_level: AnyLevel, target_level: AnyLevel, product: &str, coloured: bool) -> PyResult<f64> {
     let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
     let product = product_of(product)?;
     let found = colour::shade_level(natural_level.0, target_level.0, product, canvas, Scale::European10);
