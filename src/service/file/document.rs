@@ -72,7 +72,7 @@ pub fn shop_file(text: &str, format: Format) -> Option<String> {
 /// use foilwork::{reader::Format, service::parse_with_shop, shop};
 ///
 /// let shop = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
-/// let file = parse_with_shop(include_str!("../../../examples/soft-gradient.toml"), Format::Toml, &shop)?;
+/// let file = parse_with_shop(include_str!("../../../examples/gloss-refresh.toml"), Format::Toml, &shop)?;
 /// assert_eq!(file.shop, Some(shop));
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
