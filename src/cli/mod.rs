@@ -11,6 +11,7 @@ mod blend;
 mod convert;
 mod cost;
 mod dilute;
+mod hazard;
 mod level;
 mod lift;
 mod limits;
