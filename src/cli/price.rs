@@ -24,6 +24,6 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
         let taxed = add_tax(set.price, TaxRate::from_percent(parse_decimal("tax", tax)?)?, rounding)?;
         text += &format!("tax {}\nthe guest pays {}\n", taxed.tax, taxed.gross);
     }
-    text += &format!("rounding: {}\n", rounding);
+    text += &format!("rounding: {rounding}\n");
     Ok(Answer::fine(text))
 }
