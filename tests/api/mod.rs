@@ -3,6 +3,7 @@ mod business;
 mod choice;
 mod cli;
 mod colour;
+mod example_program;
 mod finding;
 mod lift;
 mod limits;
