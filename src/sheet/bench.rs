@@ -118,8 +118,10 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
         sheet.table(&["#", "what", "apply", "look at", "last strand", "rinse by"], &[0, 4, 5], rows);
     }
     sheet.blank();
-    sheet.paragraph("Times on the hair count from the first strand; from \"last strand\" on look at that one too. Rinse a strand when \
-         it is there, not when the clock says so. One pair of hands is assumed.", 0);
+    sheet.paragraph(&format!("The order is {}.", plan.order_basis), 0);
+    let text = "Times on the hair count from the first strand; from \"last strand\" on look at that one too. Rinse a \
+                strand when it is there, not when the clock says so. One pair of hands is assumed.";
+    sheet.paragraph(text, 0);
 }
 
 fn colour(sheet: &mut Sheet, plan: &Plan) {

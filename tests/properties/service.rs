@@ -6,7 +6,7 @@ use foilwork::{
     reader::Format,
     service::{
         Plan, ServiceFile, WorkStage, parse, plan, plan_text,
-        shape::{MixPart, Section, Technique, Zone},
+        shape::{After, MixPart, Section, Technique, WaitFor, Zone},
     },
     sheet::bench_sheet,
     shop::{
@@ -83,7 +83,7 @@ prop_compose! {
         apply_min in hundredths(500, 6000),
         develop_min in hundredths(100, 5000),
         foils in prop::option::of(0u32..40),
-        after in prop::option::of(any::<Index>()),
+        after in prop::option::of((any::<Index>(), select(vec![WaitFor::Application, WaitFor::Development, WaitFor::Rinse]))),
         bottle in select(vec!["weak", "strong"]),
     ) -> Section {
         Section {
@@ -102,7 +102,11 @@ prop_compose! {
             foils,
             apply_min,
             develop_min,
-            after: after.filter(|_| place > 1).map(|i| (i.index(place - 1) + 1).to_string()).into_iter().collect(),
+            after: after
+                .filter(|_| place > 1)
+                .map(|(i, wait_for)| After { section: (i.index(place - 1) + 1).to_string(), wait_for })
+                .into_iter()
+                .collect(),
             ..bare().section.swap_remove(0)
         }
     }
@@ -229,7 +233,11 @@ proptest! {
         let place = |name: &str| plan.order.iter().position(|step| step.name == name).unwrap();
         for section in &file.section {
             for before in &section.after {
-                prop_assert!(place(before) < place(&section.name));
+                let (first, then) = (place(&before.section), place(&section.name));
+                prop_assert!(first < then);
+                let first = &plan.order[first];
+                let over = if before.wait_for == WaitFor::Application { first.applied } else { first.rinse_by };
+                prop_assert!(over.min() <= plan.order[then].begin.min() + 1e-9);
             }
         }
         for pair in plan.order.windows(2) {

@@ -75,8 +75,12 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
             ("beside", "a section cannot lie beside itself: remove it"),
             ("same_foil_as", "a section shares its own foils anyway: remove it"),
         ] {
-            for (j, name) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
+            for (j, entry) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
                 let at = format!("{field}.{key}[{}]", j + 1);
+                let (name, at) = match entry.get("section") {
+                    Some(name) if key == "after" => (name, format!("{at}.section")),
+                    _ => (entry, at),
+                };
                 if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
                     found.say(name.at, &at, itself.to_owned());
                 } else {
@@ -208,6 +212,7 @@ impl References<'_> {
             let before = waiting.len();
             waiting.retain(|section| {
                 let free = section.get("after").map(Node::items).unwrap_or_default().iter().all(|name| {
+                    let Some(name) = name.get("section") else { return true };
                     let known = sections.iter().any(|s| name_of(s).as_deref() == name.text());
                     !known
                         || name.text() == name_of(section).as_deref()

@@ -75,6 +75,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         not_computed: unknown::not_computed(&sections, money.is_some()),
         defaults: request.defaults.clone(),
         hair,
+        order_basis: sections.order_basis(),
         order: timeline.0,
         mixes,
         money,

@@ -33,6 +33,7 @@ pub use level_rule::LevelRule;
 pub use make::{plan, plan_text};
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
+pub use order::OrderBasis;
 pub use schema::plan_schema;
 pub use start::Start;
 pub use timeline::Step;

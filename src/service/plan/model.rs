@@ -1,4 +1,4 @@
-use super::{Caution, Contrast, Hair, Mix, MoneyPlan, NotComputed, SectionColour, Start, Step};
+use super::{Caution, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour, Start, Step};
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -31,6 +31,8 @@ pub struct Plan {
     pub hair: Hair,
     /// Checks, the worst first.
     pub findings: Vec<Finding>,
+    /// Whose order the running order is.
+    pub order_basis: OrderBasis,
     /// The running order.
     pub order: Vec<Step>,
     /// What each section needs of colour.

@@ -1,7 +1,7 @@
 //! The second stage: every task in working order, with its products found and what it meets on the hair.
 
 use super::{
-    Hair, order,
+    Hair, OrderBasis, order,
     toner::{self, Mixture},
 };
 use crate::{
@@ -12,7 +12,7 @@ use crate::{
     reader::Problems,
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
-        shape::Technique,
+        shape::{Technique, WaitFor},
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
@@ -95,6 +95,16 @@ impl<'r> Work<'r> {
         })
     }
 
+    /// Whether this toner goes on that section.
+    pub(super) fn goes_on(&self, section: &Work<'_>) -> bool {
+        self.task.goes_on.contains(&section.in_request)
+    }
+
+    /// What it waits for of that section.
+    pub(super) fn waits_for(&self, section: &Work<'_>) -> impl Iterator<Item = WaitFor> {
+        self.task.after.iter().filter(|(place, _)| *place == section.in_request).map(|(_, what)| *what)
+    }
+
     /// Levels to move; what the strand needs most is the upper bound.
     pub(super) fn change(&self) -> Option<Interval<LevelChange>> {
         let target = self.task.target?;
@@ -115,6 +125,10 @@ impl<'r> Sections<'r> {
 
     pub(super) fn iter(&self) -> impl Iterator<Item = &Work<'r>> {
         self.0.iter()
+    }
+
+    pub(super) fn order_basis(&self) -> OrderBasis {
+        OrderBasis::of(self.0.iter().map(|work| work.in_request))
     }
 
     /// The tasks at these places of the request.

@@ -7,7 +7,10 @@ use super::{
 use crate::{
     lift::{self, Thickness},
     quantity::{Duration, Quantity},
-    service::{request::WorkStage, shape::Texture},
+    service::{
+        request::WorkStage,
+        shape::{Texture, WaitFor},
+    },
     shop::CountsFrom,
 };
 use schemars::JsonSchema;
@@ -43,18 +46,22 @@ pub struct Step {
     pub rinse_by: Duration,
 }
 
-/// The running order of one pair of hands: each application begins when the one before it ends.
+/// The running order of one pair of hands: each application begins when the one before it ends, and what it waits for is
+/// over.
 pub(super) struct Timeline(pub(super) Vec<Step>);
 
 impl Timeline {
     pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix]) -> Self {
         let thickness = thickness(hair.texture);
-        let mut clock = [0.0; 2];
+        let mut clock = [0.0_f64; 2];
         let [on_the_hair, after_rinsing] = &mut clock;
-        let mut steps = Vec::new();
+        let mut steps: Vec<Step> = Vec::new();
         for (work, mix) in sections.iter().zip(mixes) {
             let now = if work.is_section() { &mut *on_the_hair } else { &mut *after_rinsing };
-            let begin = *now;
+            let begin = work.task.after.iter().fold(*now, |at, (before, what)| {
+                let first = sections.places(&[*before]).find_map(|first| steps.get(first.place));
+                first.map_or(at, |first| at.max(over(first, *what).min()))
+            });
             let applied = begin + work.task.apply.min();
             *now = applied;
             let rinse_by = rinse_by(work, begin, applied);
@@ -97,6 +104,14 @@ pub(super) fn last_rinse(steps: &[Step]) -> Duration {
 
 fn end<'s>(steps: impl Iterator<Item = &'s Step>) -> Duration {
     steps.map(|step| step.rinse_by).fold(Duration::ZERO, |last, at| if at > last { at } else { last })
+}
+
+/// When what a section waits for is over.
+fn over(first: &Step, what: WaitFor) -> Duration {
+    match what {
+        WaitFor::Application | WaitFor::FoilClosing => first.applied,
+        WaitFor::Development | WaitFor::Rinse => first.rinse_by,
+    }
 }
 
 /// As planned, or earlier where a product's own limit is reached earlier.

@@ -10,7 +10,7 @@ use crate::{
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{MixPart, RootShadow, Section, Technique, ToneTarget, Toner, Zone},
+        shape::{After, MixPart, RootShadow, Section, Technique, ToneTarget, Toner, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -86,8 +86,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) foils: Option<u32>,
     pub(in crate::service) apply: Duration,
     pub(in crate::service) develop: Duration,
-    /// Tasks (places in the list) that must come first.
-    pub(in crate::service) after: Vec<usize>,
+    /// Tasks (places in the list) that must come first, and what of them must be over.
+    pub(in crate::service) after: Vec<(usize, WaitFor)>,
     /// Whether it is the hairline.
     pub(in crate::service) hairline: bool,
     /// Tasks that lie beside it.
@@ -221,6 +221,17 @@ pub(super) fn section(
         };
         names.iter().enumerate().map(place).collect()
     };
+    let earlier = |(j, after): (usize, &After)| -> Result<(usize, WaitFor), Problems> {
+        let field = format!("{field}.after[{}]", j + 1);
+        let found = all.iter().enumerate().find(|(_, other)| other.name == after.section);
+        let missing = || format!("no section is called \"{}\"", after.section);
+        let (place, first) = found.ok_or_else(missing).in_field(&format!("{field}.section"))?;
+        if after.wait_for == WaitFor::FoilClosing && !first.technique.is_in_foil() {
+            let message = format!("\"{}\" has no foil to close: wait for its application", first.name);
+            return Err(message).in_field(&format!("{field}.wait_for"));
+        }
+        Ok((place, after.wait_for))
+    };
     let (developer, strength) = (section.developer.as_deref(), section.strength.as_deref());
     let oxidant = shelf.oxidant(&products, developer, strength, &field)?;
     let starting = section.starting_level.map(Level::new).transpose();
@@ -246,7 +257,7 @@ pub(super) fn section(
         foils: section.foils,
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
-        after: named(&section.after, "after")?,
+        after: section.after.iter().enumerate().map(earlier).collect::<Result<_, _>>()?,
         hairline: section.hairline,
         beside: named(&section.beside, "beside")?,
         same_foil_as: named(&section.same_foil_as, "same_foil_as")?,

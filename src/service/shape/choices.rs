@@ -13,6 +13,22 @@ choice! {
 }
 
 choice! {
+    /// What of an earlier section must be over before another begins.
+    #[derive(Default)]
+    WaitFor: "what to wait for" {
+        /// All of it is put on.
+        #[default]
+        Application = "application",
+        /// The last of its foils is closed, which belongs to its application.
+        FoilClosing = "foil-closing" => "foil closing",
+        /// It has developed as long as planned.
+        Development = "development",
+        /// It is rinsed; the rinsing itself is not counted.
+        Rinse = "rinse",
+    }
+}
+
+choice! {
     /// Diameter of a strand.
     Texture: "texture" {
         /// Thin strands.

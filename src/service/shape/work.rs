@@ -1,4 +1,4 @@
-use super::{MixPart, Technique, ToneTarget, Zone};
+use super::{MixPart, Technique, ToneTarget, WaitFor, Zone};
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -62,9 +62,9 @@ pub struct Section {
     /// How long it is planned to develop after the application.
     #[schemars(range(min = 1.0, max = 120.0), extend("x-unit" = "min"))]
     pub develop_min: f64,
-    /// Sections that must be applied before this one.
+    /// What this section waits for before it is applied.
     #[serde(default)]
-    pub after: Vec<String>,
+    pub after: Vec<After>,
     /// Whether this is the hairline, which should be at least as light as what lies beside it.
     #[serde(default)]
     pub hairline: bool,
@@ -74,4 +74,15 @@ pub struct Section {
     /// Sections that share a foil with this one; where their formulas meet, a tone between them may be needed.
     #[serde(default)]
     pub same_foil_as: Vec<String>,
+}
+
+/// A section that comes first, and what of it must be over.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct After {
+    /// The section that comes first.
+    pub section: String,
+    /// What of it must be over; its application where that is not said.
+    #[serde(default)]
+    pub wait_for: WaitFor,
 }

@@ -103,7 +103,7 @@ mix = [{ shade = "J9", parts = 1 }]
 developer = "developer"
 mix_g = 60
 apply_min = 5
-develop_min = 10
+develop_min = 15
 
 [root_shadow]
 mix = [{ shade = "J6", parts = 1 }]

@@ -97,17 +97,18 @@ fn soft_gradient_times() {
             ("nape", 0.0, 18.0, 48.0),
             ("crown", 18.0, 34.0, 64.0),
             ("hairline", 34.0, 46.0, 81.0),
-            ("lengths", 0.0, 5.0, 15.0),
-            ("root shadow, 3 cm", 5.0, 10.0, 20.0),
+            ("lengths", 0.0, 5.0, 20.0),
+            ("crown gloss", 5.0, 8.0, 20.0),
+            ("root shadow, 3 cm", 8.0, 12.0, 20.0),
         ]
     );
     assert_eq!(minutes(&plan.order[0].look_at), [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 48.0]);
     assert_eq!(minutes(&plan.order[2].look_at), [49.0, 54.0, 59.0, 64.0, 69.0, 74.0, 79.0, 81.0]);
     let last: Vec<_> = plan.order.iter().map(|step| step.look_at_last.map(|at| at.min())).collect();
-    assert_eq!(last, [Some(35.0), Some(53.0), Some(64.0), None, None]);
-    assert_eq!(minutes(&plan.order[3].look_at), [15.0]);
+    assert_eq!(last, [Some(35.0), Some(53.0), Some(64.0), None, None, None]);
+    assert_eq!(minutes(&plan.order[3].look_at), [20.0]);
     let mixed: Vec<_> = plan.order.iter().flat_map(|step| minutes(&step.mix_at)).collect();
-    assert_eq!(mixed, [0.0, 18.0, 34.0, 0.0, 5.0]);
+    assert_eq!(mixed, [0.0, 18.0, 34.0, 0.0, 5.0, 8.0]);
 }
 
 #[test]
@@ -120,10 +121,10 @@ fn soft_gradient_levels() {
 /// Pack price times grams over grams of the pack, a half cent up:
 /// 31.50*15/500 = 0.945; 8.90*30/1000 = 0.267; 42*1.4/250 = 0.2352; 8.90*15/1000 = 0.1335; 8.40*15/1000 = 0.126;
 /// 36*16/500 = 1.152; 8.90*24/1000 = 0.2136; 7.20*6.7/60 = 0.804; 7.20*13.3/60 = 1.596; 9.60*40/1000 = 0.384;
-/// 7.20*10/60 = 1.20; 9.60*20/1000 = 0.192; 34 foils: 18*34/500 = 1.224; 9*2/50 = 0.36.
-/// Labour: 18+16+12+5+5+45 = 101 min; 17.50*1.21/0.72*101/60 = 49.5064...
+/// 7.20*5/60 = 0.60, twice; 9.60*20/1000 = 0.192, twice; 7.20*10/60 = 1.20; 34 foils: 18*34/500 = 1.224; 9*2/50 = 0.36.
+/// Labour: 18+16+12+5+3+4+45 = 103 min; 17.50*1.21/0.72*103/60 = 50.4867...
 /// Overhead: 81 min to the last rinse, 20 of toning, 45 of other work: 146 min; 19.20*146/60 = 46.72.
-/// Price: 106.25/0.75 = 141.666...; tax 141.67*0.19 = 26.9173.
+/// Price: 108.62/0.75 = 144.8266...; tax 144.83*0.19 = 27.5177.
 #[test]
 fn soft_gradient_money() {
     let plan = planned("soft-gradient.toml");
@@ -140,16 +141,19 @@ fn soft_gradient_money() {
         ("J9-mist", "0.80 EUR"),
         ("J9-clear", "1.60 EUR"),
         ("toner developer", "0.38 EUR"),
+        ("J8-mist", "0.60 EUR"),
+        ("J8", "0.60 EUR"),
+        ("toner developer", "0.19 EUR"),
         ("J6-drift", "1.20 EUR"),
         ("toner developer", "0.19 EUR"),
         ("foil", "1.22 EUR"),
         ("gloves, pair", "0.36 EUR"),
-        ("hands-on time", "49.51 EUR"),
+        ("hands-on time", "50.49 EUR"),
         ("chair time", "46.72 EUR"),
-        ("total", "106.25 EUR"),
+        ("total", "108.62 EUR"),
     ];
     assert_eq!(costs(&plan), pairs(&want));
-    assert_eq!(price(&plan), ["141.67 EUR", "26.92 EUR", "168.59 EUR"]);
+    assert_eq!(price(&plan), ["144.83 EUR", "27.52 EUR", "172.35 EUR"]);
 }
 
 /// 75 g at 1:1.5 are 30 g of two shades, 15 g each, and 45 g of developer; 45*6/75 = 3.6 % w/w by the label's usual
@@ -203,13 +207,13 @@ fn lowlights_masses_and_strengths() {
     );
     close(on_hair(&plan, "lowlights"), 1.26);
     let steps: Vec<_> = plan.order.iter().map(|s| (s.name.as_str(), s.begin.min(), s.rinse_by.min())).collect();
-    assert_eq!(steps, [("warm fill", 0.0, 35.0), ("lowlights", 20.0, 60.0)]);
+    assert_eq!(steps, [("warm fill", 0.0, 35.0), ("lowlights", 35.0, 75.0)]);
 }
 
 /// 7.20*15/60 = 1.80; 9.90*4.8/1000 = 0.0475; 6*25.2/500 = 0.3024; 7.20*13.3/60 = 1.596; 7.20*6.7/60 = 0.804;
 /// 9.90*6.3/1000 = 0.0624; 6*33.7/500 = 0.4044; 36 foils: 18*36/500 = 1.296. Labour: 20+20+30 = 70 min;
-/// 17.50*1.21/0.72*70/60 = 34.311... Overhead: 60+30 = 90 min; 19.20*1.5 = 28.80. Price: 69.42/0.75 = 92.56; tax
-/// 92.56*0.19 = 17.5864.
+/// 17.50*1.21/0.72*70/60 = 34.311... The lowlights wait until the fill is rinsed at 35 and are rinsed at
+/// 35+20+20 = 75. Overhead: 75+30 = 105 min; 19.20*1.75 = 33.60. Price: 74.22/0.75 = 98.96; tax 98.96*0.19 = 18.8024.
 #[test]
 fn lowlights_money() {
     let plan = planned("lowlights.json");
@@ -223,9 +227,9 @@ fn lowlights_money() {
         ("maker's thinning base", "0.40 EUR"),
         ("foil", "1.30 EUR"),
         ("hands-on time", "34.31 EUR"),
-        ("chair time", "28.80 EUR"),
-        ("total", "69.42 EUR"),
+        ("chair time", "33.60 EUR"),
+        ("total", "74.22 EUR"),
     ];
     assert_eq!(costs(&plan), pairs(&want));
-    assert_eq!(price(&plan), ["92.56 EUR", "17.59 EUR", "110.15 EUR"]);
+    assert_eq!(price(&plan), ["98.96 EUR", "18.80 EUR", "117.76 EUR"]);
 }

@@ -12,6 +12,7 @@ mod found;
 mod law;
 mod plan_data;
 mod schema;
+mod sequence;
 mod times;
 mod together;
 mod work;

@@ -2,7 +2,7 @@
 
 use super::{
     super::{Hair, Mix, Start, colours::Colours, findings::Findings, sections::Sections, timeline::Timeline},
-    consultation, instructions, law, lift, skin_test, timing, together, white,
+    consultation, instructions, law, lift, sequence, skin_test, timing, together, white,
 };
 use crate::{limits::Jurisdiction, service::shape::Salon};
 
@@ -30,6 +30,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     lift::check(sections, mixes, &mut findings);
     white::check(hair.white, sections, &mut findings);
     timing::check(sections, timeline, &mut findings);
+    sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
     findings
 }

@@ -5,6 +5,7 @@ mod consultation;
 mod instructions;
 mod law;
 mod lift;
+mod sequence;
 mod skin_test;
 mod timing;
 mod together;
