@@ -6,6 +6,8 @@ use crate::{
     quantity::Share,
     source::COMMON_PRACTICE,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// Depth put at the root must not be darker than the natural base, or the regrowth comes in lighter than it.
 ///
@@ -109,7 +111,7 @@ pub fn contrast_between(first: &Swatch, second: &Swatch) -> (Difference, Option<
 }
 
 /// Warm pigment to put back before lightened hair is taken darker.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct PrePigmentation {
     /// The tone to put back first: the pigment that natural hair would show between the target and one level above it.
     pub tone: Tone,
