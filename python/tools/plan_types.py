@@ -1,4 +1,4 @@
-"""Writes the types of a plan's plain data, ``foilwork/_plan_data.py``, from the JSON Schema of a plan.
+"""Writes the types of a plan's plain data, ``foilwork/_plan_data.pyi``, from the JSON Schema of a plan.
 
 ``Plan.data()`` is typed with them. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes
 nothing and ends with status 1 when the types are not those of the schema.
@@ -13,23 +13,37 @@ from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 SCHEMA = ROOT / "examples" / "plan.schema.json"
-TYPES = ROOT / "python" / "foilwork" / "_plan_data.py"
+TYPES = ROOT / "python" / "foilwork" / "_plan_data.pyi"
 
 HEAD = '''"""The shape of a plan as plain data, written from its JSON Schema by ``make stubs``; for type checkers alone.
 
 Every name ends with the unit of its numbers. A field that may be missing is ``NotRequired``.
 """
 
-from typing import Any, Literal, NotRequired, TypedDict
+from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
 '''
 
+DEFINITIONS: dict[str, Any] = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]
 SCALARS = {"string": "str", "boolean": "bool", "integer": "int", "number": "float", "null": "None"}
+
+
+def is_estimate(shape: dict[str, Any]) -> bool:
+    """Whether these are bounds of numbers."""
+    bounds = shape.get("properties", {})
+    return set(bounds) == {"low", "best", "high"} and {kind(bound) for bound in bounds.values()} == {"float"}
+
+
+def named(name: str) -> str:
+    """The name of a definition: bounds have one, and an alias is private, since the interpreter has none."""
+    if name != "PlanData" and is_estimate(DEFINITIONS[name]):
+        return "Estimate"
+    return name if name == "PlanData" or "properties" in DEFINITIONS[name] else f"_{name}"
 
 
 def kind(shape: dict[str, Any]) -> str:
     """The type of a value."""
     if "$ref" in shape:
-        return str(shape["$ref"]).rsplit("/", 1)[1]
+        return named(str(shape["$ref"]).rsplit("/", 1)[1])
     if "const" in shape:
         return f"Literal[{json.dumps(shape['const'])}]"
     if "enum" in shape:
@@ -40,14 +54,14 @@ def kind(shape: dict[str, Any]) -> str:
     if isinstance(shape.get("type"), list):
         return union(kind({**shape, "type": one}) for one in shape["type"])
     if shape.get("type") == "array":
-        items = shape.get("items")
-        return f"list[{kind(items)}]" if isinstance(items, dict) else "list[Any]"
+        items = shape.get("items") or {"anyOf": shape["prefixItems"]}
+        return f"list[{kind(items)}]"
     if shape.get("type") == "object":
         inner = shape.get("additionalProperties")
-        if set(shape.get("properties", ())) == {"low", "best", "high"}:
+        if is_estimate(shape):
             return "Estimate"
-        return f"dict[str, {kind(inner) if isinstance(inner, dict) else 'Any'}]"
-    return SCALARS.get(shape.get("type", ""), "Any")
+        return f"dict[str, {kind(inner) if isinstance(inner, dict) else 'object'}]"
+    return SCALARS.get(shape.get("type", ""), "object")
 
 
 def union(kinds: Any) -> str:
@@ -61,33 +75,34 @@ def union(kinds: Any) -> str:
 def class_of(name: str, shape: dict[str, Any]) -> str:
     """An object as a ``TypedDict``, anything else as an alias."""
     if "properties" not in shape:
-        return alias(name, kind(shape))
+        return alias(named(name), kind(shape))
     fields = []
     for field, value in shape["properties"].items():
-        said = f'"{kind(value)}"'.replace('"', "'") if '"' in kind(value) else f'"{kind(value)}"'
+        said = kind(value)
         needed = field in shape.get("required", ())
         fields.append(f"    {field}: {said if needed else f'NotRequired[{said}]'}\n")
-    return f"class {name}(TypedDict):\n" + "".join(fields or ["    pass\n"])
+    return f"@type_check_only\nclass {name}(TypedDict):\n" + "".join(fields or ["    pass\n"])
 
 
 def alias(name: str, said: str) -> str:
     """A name for a type; many words on lines of their own."""
-    line = f"{name} = {said}\n"
+    line = f"{name}: TypeAlias = {said}\n"
     if len(line) <= 120:
         return line
     words = textwrap.fill(said.removeprefix("Literal[").removesuffix("]") + ",", 116, break_on_hyphens=False)
-    return f"{name} = Literal[\n{textwrap.indent(words, '    ')}\n]\n"
+    return f"{name}: TypeAlias = Literal[\n{textwrap.indent(words, '    ')}\n]\n"
 
 
 def written(schema: dict[str, Any]) -> str:
     """The module."""
-    estimate = "class Estimate(TypedDict):\n    low: float\n    best: float\n    high: float\n"
-    shapes = {**schema.get("$defs", {}), "PlanData": schema}
+    estimate = "@type_check_only\nclass Estimate(TypedDict):\n    low: float\n    best: float\n    high: float\n"
+    shapes = {**schema["$defs"], "PlanData": schema}
     # Words first: an alias needs what it names.
     order = sorted(shapes, key=lambda name: ("properties" in shapes[name], "$ref" in json.dumps(shapes[name]), name))
     aliases = "".join(class_of(name, shapes[name]) for name in order if "properties" not in shapes[name])
-    classes = [class_of(name, shapes[name]) for name in order if "properties" in shapes[name] and name != "Estimate"]
-    return "\n\n".join([HEAD + "\n# fmt: off\n" + aliases, estimate, *classes])
+    objects = [name for name in order if "properties" in shapes[name] and not is_estimate(shapes[name])]
+    classes = [class_of(name, shapes[name]) for name in objects]
+    return "\n".join([HEAD, aliases, estimate, *classes])
 
 
 def main() -> int:
