@@ -19,13 +19,14 @@
 //!
 //! # Quote and list
 //!
-//! [`quote_range`] gives a price from-to with what drives it, [`price_list`](price_list()) a list by class of service,
+//! [`quote_range`] gives a price from-to with what drives it, [`price_list`](price_list()) a list by class of service; [`read_cost_ranges`] reads what they start from,
 //! and [`list`] reads, costs and prices the services of a whole salon. [`StockLevel`] says when to order.
 
 mod break_even;
 mod chair_hour;
 mod chair_rent;
 mod commission;
+mod cost_ranges;
 mod discount_break_even;
 mod hiring;
 pub mod list;
@@ -43,6 +44,7 @@ pub use break_even::{
 pub use chair_hour::{ChairService, RankedService, contribution_per_chair_hour, rank_by_chair_hour};
 pub use chair_rent::{RentOrWage, RentOrWageAt};
 pub use commission::{CommissionRule, CommissionTier, Pay, commission_pay, commission_rate};
+pub use cost_ranges::{COST_RANGE_COLUMNS, read_cost_ranges};
 pub use discount_break_even::{DiscountBreakEven, discount_break_even};
 pub use hiring::{HiringStep, best_number_to_hire, hiring_steps};
 pub use price_list::{ClassCost, PriceListEntry, price_list};

@@ -1,28 +1,22 @@
 use super::{
-    Outcome,
+    Outcome, Refusal,
     args::CostArgs,
-    output,
+    output, read,
     shop::{located, read_with},
 };
 use crate::{
-    business::list::{parse_csv, parse_json, price_services},
+    business::list::{ListOrder, PricedTable, parse_csv, parse_json, price_services},
     sheet,
     shop::Shop,
 };
+use std::path::Path;
 
 /// `foilwork cost`: a list of services, each costed and priced, with totals that add up to the minor unit.
 pub(super) fn run(args: &CostArgs) -> Outcome {
-    let (_, business) = read_with(&args.shop, Shop::business)?;
-
-    let name = args.list.to_string_lossy();
-    let text = output::read(&args.list)?;
-    let list = if name.to_ascii_lowercase().ends_with(".json") {
-        parse_json(&text, business.currency)
-    } else {
-        parse_csv(&text, business.currency)
-    };
-    let list = list.map_err(|problems| located(&name, &problems))?;
-    let table = price_services(&list, &business).map_err(|problems| located(&name, &problems))?;
+    let order: ListOrder = read::option("--sort", &args.sort)?;
+    let table = priced(&args.list, &args.shop)?;
+    let lines = table.in_order(order).into_iter().cloned().collect();
+    let table = PricedTable { lines, ..table };
     let text = if args.json {
         serde_json::to_string_pretty(&table)? + "\n"
     } else if args.csv {
@@ -31,4 +25,17 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
         sheet::service_table(&table)
     };
     output::deliver(text, 0, &args.output)
+}
+
+/// A list of services, costed and priced by the terms of a shop.
+pub(super) fn priced(list: &Path, shop: &Path) -> Result<PricedTable, Refusal> {
+    let (_, business) = read_with(shop, Shop::business)?;
+    let (name, text) = (list.to_string_lossy(), output::read(list)?);
+    let services = if name.to_ascii_lowercase().ends_with(".json") {
+        parse_json(&text, business.currency)
+    } else {
+        parse_csv(&text, business.currency)
+    };
+    let services = services.map_err(|problems| located(&name, &problems))?;
+    price_services(&services, &business).map_err(|problems| located(&name, &problems))
 }

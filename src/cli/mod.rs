@@ -8,6 +8,7 @@
 mod answer;
 mod args;
 mod blend;
+mod business;
 mod convert;
 mod cost;
 mod dilute;
@@ -17,6 +18,7 @@ mod limits;
 mod output;
 mod plan;
 mod price;
+mod quote;
 mod read;
 mod run;
 mod scale;

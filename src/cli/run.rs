@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, strand_test, swatch, table,
-    titrate, toner,
+    blend, business, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, strand_test,
+    swatch, table, titrate, toner,
 };
 use clap::Parser;
 use std::{
@@ -41,6 +41,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Limits(args) => limits::run(args),
         Command::Price(args) => price::run(args),
         Command::Cost(args) => cost::run(args),
+        Command::Business(args) => business::run(args),
         Command::Sources(args) => sources::run(args),
     };
     match outcome {

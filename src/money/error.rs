@@ -76,6 +76,12 @@ pub enum MoneyError {
         /// What the pack holds.
         pack: super::Measure,
     },
+    /// Text that is no mass, volume or count.
+    #[error("cannot read {text:?}: write a mass, a volume or a count, for example 900 g, 500 mL or 42 pieces")]
+    NotAMeasure {
+        /// What was given.
+        text: String,
+    },
     /// No number of sales reaches the goal.
     #[error("{goal} is never reached: each sale leaves {left}, so raise the price or lower the cost of each sale")]
     NeverReached {

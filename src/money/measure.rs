@@ -1,4 +1,4 @@
-use crate::quantity::{Mass, Volume};
+use crate::quantity::{Mass, Quantity, Volume};
 use std::fmt;
 
 /// How much of something is bought, used or in stock: by mass, by volume or as a count.
@@ -15,6 +15,16 @@ pub enum Measure {
 }
 
 impl Measure {
+    /// None of it, measured alike.
+    #[must_use]
+    pub fn none(self) -> Self {
+        match self {
+            Self::Mass(_) => Self::Mass(Mass::ZERO),
+            Self::Volume(_) => Self::Volume(Volume::nearest(0.0)),
+            Self::Count(_) => Self::Count(0),
+        }
+    }
+
     /// The unit a price per unit is given for.
     #[must_use]
     pub const fn unit(self) -> &'static str {

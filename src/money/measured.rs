@@ -1,6 +1,7 @@
 use super::{Measure, MoneyError, exact};
 use crate::quantity::{Mass, Volume};
 use rust_decimal::Decimal;
+use std::str::FromStr;
 
 impl Measure {
     /// Both together.
@@ -35,5 +36,21 @@ impl Measure {
             Self::Volume(volume) => exact::decimal(volume.ml(), "volume"),
             Self::Count(count) => Ok(count.into()),
         }
+    }
+}
+
+impl FromStr for Measure {
+    type Err = MoneyError;
+
+    /// Reads a mass, a volume or a count: `900 g`, `500 mL`, `42 pieces`.
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        let words = text.trim();
+        let count = words.strip_suffix("pieces").or_else(|| words.strip_suffix("piece"));
+        if let Some(count) = count.and_then(|count| count.trim().parse().ok()) {
+            return Ok(Self::Count(count));
+        }
+        let mass = words.parse::<Mass>().map(Self::Mass);
+        let volume = || words.parse::<Volume>().map(Self::Volume);
+        mass.or_else(|_| volume()).map_err(|_| MoneyError::NotAMeasure { text: text.chars().take(40).collect() })
     }
 }

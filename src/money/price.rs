@@ -28,15 +28,21 @@ impl SetPrice {
     /// [`MoneyError::MixedCurrencies`].
     pub fn of(cost: Money, price: Money) -> Result<Self, MoneyError> {
         let profit = price.minus(cost)?;
+        cost_is_something(cost)?;
         price.positive("price")?;
-        if cost.is_zero() || cost.is_negative() {
-            let allowed = "more than nothing: without a cost there is no margin to speak of";
-            return Err(MoneyError::AmountOutOfRange { field: "cost", value: cost, allowed });
-        }
         let margin = Margin::from_percent(profit.percent_of(price)?)?;
         let markup = Markup::from_percent(profit.percent_of(cost)?)?;
         Ok(Self { cost, price, profit, margin, markup })
     }
+}
+
+/// A price is set from a cost, so a cost there must be.
+pub(super) fn cost_is_something(cost: Money) -> Result<(), MoneyError> {
+    if cost.minor() > 0 {
+        return Ok(());
+    }
+    let allowed = "more than nothing: without a cost there is no margin to speak of";
+    Err(MoneyError::AmountOutOfRange { field: "cost", value: cost, allowed })
 }
 
 impl fmt::Display for SetPrice {
@@ -71,6 +77,7 @@ impl fmt::Display for SetPrice {
 /// The definition of a margin, solved for the price; mark-up beside it as in OpenStax, Contemporary Mathematics, module
 /// m00058.
 pub fn price_from_margin(cost: Money, margin: Margin, rounding: Rounding) -> Result<SetPrice, MoneyError> {
+    cost_is_something(cost)?;
     let (over, under) = ([cost.decimal(), HUNDRED], [HUNDRED - margin.percent()]);
     SetPrice::of(cost, Money::rounded(&over, &under, cost.currency(), rounding, "price")?)
 }
@@ -96,6 +103,7 @@ pub fn price_from_margin(cost: Money, margin: Margin, rounding: Rounding) -> Res
 ///
 /// OpenStax, Contemporary Mathematics, module m00058.
 pub fn price_from_markup(cost: Money, markup: Markup, rounding: Rounding) -> Result<SetPrice, MoneyError> {
+    cost_is_something(cost)?;
     let (over, under) = ([cost.decimal(), HUNDRED + markup.percent()], [HUNDRED]);
     SetPrice::of(cost, Money::rounded(&over, &under, cost.currency(), rounding, "price")?)
 }

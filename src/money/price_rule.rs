@@ -2,6 +2,7 @@ use super::{
     CardFee, Margin, Markup, Money, MoneyError, PriceEnding, Rounding, SetPrice, TaxRate, TaxedPrice, Toward,
     UnitPrice, exact,
     exact::{HUNDRED, SIXTY},
+    price::cost_is_something,
     take_tax_out,
 };
 use crate::quantity::Duration;
@@ -93,6 +94,7 @@ impl PriceRule {
         cost: Money,
         in_chair: Option<Duration>,
     ) -> Result<ServicePrice, MoneyError> {
+        cost_is_something(cost)?;
         let target_net = self.target_net(base, in_chair)?;
         let mut taxed = super::add_tax(target_net, self.tax, self.rounding)?;
         if let Some((ending, toward)) = self.ending {
@@ -121,6 +123,7 @@ impl PriceRule {
         gross: Money,
         in_chair: Option<Duration>,
     ) -> Result<ServicePrice, MoneyError> {
+        cost_is_something(cost)?;
         let target_net = self.target_net(base, in_chair)?;
         self.assess(cost, take_tax_out(gross, self.tax, self.rounding)?, target_net, in_chair)
     }

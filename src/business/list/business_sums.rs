@@ -43,12 +43,4 @@ impl PricedTable {
         let items = self.lines.iter().map(item).collect::<Result<Vec<_>, MoneyError>>()?;
         sales_mix_target(fixed, profit, &items)
     }
-
-    /// The lines by what they leave for an hour of the chair, the best first; equals keep their order.
-    #[must_use]
-    pub fn by_chair_hour(&self) -> Vec<&super::PricedLine> {
-        let mut lines: Vec<_> = self.lines.iter().collect();
-        lines.sort_by_key(|line| std::cmp::Reverse(line.contribution_per_chair_hour.per_unit));
-        lines
-    }
 }

@@ -7,35 +7,35 @@ use crate::{
 use rust_decimal::prelude::ToPrimitive;
 
 /// Reads the fields of one row by name, and collects all that is wrong with them.
-pub(super) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
+pub(in crate::business) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
     get: F,
     place: Place,
-    pub(super) problems: Problems,
+    pub(in crate::business) problems: Problems,
 }
 
 impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
-    pub(super) fn new(place: Place, get: F) -> Self {
+    pub(in crate::business) fn new(place: Place, get: F) -> Self {
         Self { get, place, problems: Problems::default() }
     }
 
     /// The trimmed text of a field; `None` when it is absent or empty.
-    pub(super) fn text(&self, column: &str) -> Option<&'a str> {
+    pub(in crate::business) fn text(&self, column: &str) -> Option<&'a str> {
         (self.get)(column).map(str::trim).filter(|text| !text.is_empty())
     }
 
-    pub(super) fn problem(&mut self, column: &str, problem: impl std::fmt::Display) {
+    pub(in crate::business) fn problem(&mut self, column: &str, problem: impl std::fmt::Display) {
         self.place.say(&mut self.problems, column, problem);
     }
 
     /// A field that must be there.
-    pub(super) fn required<T>(&mut self, column: &str, value: Option<T>) -> Option<T> {
+    pub(in crate::business) fn required<T>(&mut self, column: &str, value: Option<T>) -> Option<T> {
         if value.is_none() && self.text(column).is_none() {
             self.problem(column, "is missing: give a value");
         }
         value
     }
 
-    pub(super) fn money(&mut self, column: &'static str, currency: Currency) -> Option<Money> {
+    pub(in crate::business) fn money(&mut self, column: &'static str, currency: Currency) -> Option<Money> {
         let amount = self.read(column, |text| Money::parse(text, currency))?;
         if amount.is_negative() {
             self.problem(column, format!("invalid amount (got {amount}): must be nothing or more"));
@@ -45,7 +45,7 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
     }
 
     /// A measured value through its checked constructor.
-    pub(super) fn quantity<Q>(
+    pub(in crate::business) fn quantity<Q>(
         &mut self,
         column: &'static str,
         take: impl Fn(f64) -> Result<Q, InvalidQuantity>,
@@ -57,7 +57,7 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
         })
     }
 
-    pub(super) fn count(&mut self, column: &'static str) -> Option<u32> {
+    pub(in crate::business) fn count(&mut self, column: &'static str) -> Option<u32> {
         self.read(column, |text| {
             let number = parse_decimal("count", text)?;
             let allowed = "a whole number from 0 to 4294967295";

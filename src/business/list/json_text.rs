@@ -1,5 +1,5 @@
 use super::{
-    ServiceLine,
+    COLUMNS, ServiceLine,
     line::{check_names, read_line},
     place::Place,
 };
@@ -39,7 +39,7 @@ pub fn parse_json(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Pr
     let mut lines = Vec::new();
     for (place, item) in items.iter().enumerate() {
         let place = Place::Item(place + 1);
-        check_names(place, item.keys().map(String::as_str), &mut problems);
+        check_names(place, item.keys().map(String::as_str), COLUMNS, &mut problems);
         let texts = texts(place, item, &mut problems);
         let get = |key: &str| texts.iter().find(|(name, _)| *name == key).map(|(_, text)| text.as_str());
         lines.extend(read_line(place, currency, get, &mut problems));

@@ -73,11 +73,16 @@ pub const COLUMNS: &[&str] = &[
 ];
 
 /// Refuses column names that mean nothing here, so that a misspelt one is not silently left out.
-pub(super) fn check_names<'a>(place: Place, names: impl Iterator<Item = &'a str>, problems: &mut Problems) {
+pub(super) fn check_names<'a>(
+    place: Place,
+    names: impl Iterator<Item = &'a str>,
+    columns: &[&str],
+    problems: &mut Problems,
+) {
     let mut seen: Vec<&str> = Vec::new();
     for name in names {
-        if !COLUMNS.contains(&name) {
-            let known = COLUMNS.join(", ");
+        if !columns.contains(&name) {
+            let known = columns.join(", ");
             place.say(problems, name, format!("unknown column: the columns are {known}"));
         } else if seen.contains(&name) {
             place.say(problems, name, "is there twice: keep one of them");

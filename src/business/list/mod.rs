@@ -6,15 +6,20 @@
 mod business;
 mod business_sums;
 mod csv_text;
-mod field;
+pub(super) mod field;
 mod json_text;
 mod line;
-mod place;
+mod mark;
+mod order;
+pub(super) mod place;
 mod priced;
+pub(super) mod rows;
 mod write;
 
 pub use business::Business;
 pub use csv_text::parse_csv;
 pub use json_text::parse_json;
 pub use line::{COLUMNS, PackUse, ServiceLine};
+pub use mark::Mark;
+pub use order::ListOrder;
 pub use priced::{PricedLine, PricedTable, Totals, price_services};

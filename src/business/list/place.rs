@@ -3,7 +3,7 @@ use std::fmt;
 
 /// Where a row stands: its line in a text, or its place in a list.
 #[derive(Debug, Clone, Copy)]
-pub(super) enum Place {
+pub(in crate::business) enum Place {
     /// The line of a text, counted from 1, the header included.
     Line(usize),
     /// The item of a list, counted from 1.
@@ -14,7 +14,7 @@ pub(super) enum Place {
 
 impl Place {
     /// Adds what is wrong with a column of the row.
-    pub(super) fn say(self, problems: &mut Problems, column: &str, message: impl fmt::Display) {
+    pub(in crate::business) fn say(self, problems: &mut Problems, column: &str, message: impl fmt::Display) {
         let message = message.to_string();
         match self {
             Self::Line(line) => problems.say(Some(Position { line, column: 1 }), column, message),

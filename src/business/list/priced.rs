@@ -1,4 +1,4 @@
-use super::{Business, PackUse, ServiceLine, place::Place};
+use super::{Business, Mark, PackUse, ServiceLine, mark, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
     money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
@@ -47,6 +47,8 @@ pub struct PricedLine {
     pub target_net: Money,
     /// Net price less all costs but the overhead, for an hour of the chair.
     pub contribution_per_chair_hour: UnitPrice,
+    /// What is odd about it.
+    pub marks: Vec<Mark>,
 }
 
 /// The sums over a table, each amount times the number sold.
@@ -177,7 +179,10 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
     let mut lines = Vec::with_capacity(list.len());
     for (place, line) in list.iter().enumerate() {
         match price_line(line, business) {
-            Ok(line) => lines.push(line),
+            Ok(priced) => {
+                let marks = mark::marks(line, &priced, list.get(..place).unwrap_or_default());
+                lines.push(PricedLine { marks, ..priced });
+            }
             Err(problem) => Place::Item(place + 1).say(&mut problems, &line.service, problem),
         }
     }
@@ -229,6 +234,7 @@ fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, Mon
         markup_percent: markup,
         target_net: priced.target_net,
         contribution_per_chair_hour: per_hour.per_chair_hour,
+        marks: Vec::new(),
     })
 }
 

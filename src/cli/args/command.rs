@@ -1,6 +1,6 @@
 use super::{
-    BlendArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs,
-    SchemaArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs,
+    ScaleArgs, SchemaArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -49,10 +49,12 @@ pub(crate) enum Command {
     Toner(TonerArgs),
     /// List a jurisdiction's limits: what is checked and what is not
     Limits(LimitsArgs),
-    /// Set a price from a cost, by margin or by mark-up
+    /// Set a price from a cost, or see what a price, a margin or a discount means
     Price(PriceArgs),
     /// Cost and price a list of services
     Cost(CostArgs),
+    /// Break-even, pay, rent, productivity, stock and quotes
+    Business(BusinessArgs),
     /// List every source that a number can rest on
     Sources(SourcesArgs),
 }

@@ -1,5 +1,6 @@
 //! The arguments of every command, one file for each family, as the help shows them.
 
+mod business;
 mod colour;
 mod command;
 mod lift;
@@ -9,6 +10,9 @@ mod output;
 mod peroxide;
 mod service;
 
+pub(crate) use business::{
+    BreakEvenArgs, BusinessArgs, CommissionArgs, ProductivityArgs, Question, QuoteArgs, RentArgs, ReorderArgs, TipsArgs,
+};
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
 pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};

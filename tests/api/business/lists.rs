@@ -2,7 +2,7 @@
 
 use crate::api::money::helpers::{currency, euros, number};
 use foilwork::{
-    business::list::{Business, parse_csv, parse_json, price_services},
+    business::list::{Business, ListOrder, parse_csv, parse_json, price_services},
     reader::Format,
     shop::{Shop, parse},
 };
@@ -143,6 +143,6 @@ fn a_list_says_how_many_of_each_cover_the_month() {
     assert_eq!((plan.count, plan.left_over), (83, euros("60.00")));
     // 90 in two hours, 35 in forty minutes: the gloss earns more for the chair.
     let ranked: Vec<_> =
-        table.by_chair_hour().iter().map(|line| line.contribution_per_chair_hour.to_string()).collect();
+        table.in_order(ListOrder::ChairHour).iter().map(|line| line.contribution_per_chair_hour.to_string()).collect();
     assert_eq!(ranked, ["52.5 EUR/h", "45 EUR/h"]);
 }

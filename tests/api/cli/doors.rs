@@ -4,9 +4,9 @@ use super::{EVERY, data, fine, foilwork};
 use proptest::prelude::*;
 use std::process::{Command, Stdio};
 
-const COMMANDS: [&str; 15] = [
+const COMMANDS: [&str; 16] = [
     "plan", "schema", "convert", "dilute", "table", "blend", "titrate", "scale", "level", "swatch", "toner", "limits",
-    "price", "cost", "sources",
+    "price", "cost", "business", "sources",
 ];
 
 #[test]
@@ -55,7 +55,8 @@ fn help_lists_every_command() {
 fn json_is_read_back_and_a_file_holds_the_same_bytes() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("answer.json");
-    let with_data = ["table", "titrate", "blend", "level", "swatch", "toner", "limits", "cost", "sources"];
+    let with_data =
+        ["table", "titrate", "blend", "level", "swatch", "toner", "limits", "price", "cost", "business", "sources"];
     for args in EVERY.iter().filter(|args| with_data.contains(&args[0])) {
         assert!(data(args).is_object() || data(args).is_array(), "{args:?}");
         for form in [&[][..], &["--json"]] {

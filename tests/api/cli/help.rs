@@ -52,6 +52,8 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("limits", "", &["--jurisdiction", "EU"]),
     ("price", "", &["--cost", "61.20", "--currency", "EUR", "--margin", "40"]),
     ("cost", "", &["juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"]),
+    ("price", "sold", &["--cost", "61.20", "--currency", "EUR", "--margin", "40", "--discount", "5"]),
+    ("business", "", &["tips", "--tips", "50", "--hours", "8,5", "--currency", "EUR"]),
     ("sources", "", &[]),
 ];
 

@@ -4,6 +4,8 @@ mod colour;
 mod doors;
 mod help;
 mod lift;
+mod mix;
+mod money;
 mod peroxide;
 mod refusals;
 mod sources;
@@ -39,7 +41,7 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 25] = [
+const EVERY: [&[&str]; 29] = [
     &["convert", "6 % w/w"],
     &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
     &["convert", "40 vol label", "--cream"],
@@ -104,5 +106,22 @@ const EVERY: [&[&str]; 25] = [
     &["price", "--cost", "61.20", "--currency", "EUR", "--margin", "40", "--tax", "21"],
     &["price", "--cost", "9999999.99", "--currency", "EUR", "--markup", "99.5"],
     &["cost", "juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"],
+    &["business", "quote", "juniper_and_tide_quote.csv", "--shop", "juniper_and_tide.toml"],
+    &[
+        "business",
+        "reorder",
+        "--on-hand",
+        "123456.5 mL",
+        "--daily",
+        "120 mL",
+        "--pack",
+        "500 mL",
+        "--lead-days",
+        "5",
+        "--cover-days",
+        "14",
+    ],
+    &["business", "rent", "--takings", "9999999", "--rent", "2000", "--wage", "480000", "--currency", "EUR"],
+    &["price", "--cost", "99999.99", "--price", "9999999.99", "--currency", "EUR", "--discount", "97.5"],
     &["sources"],
 ];

@@ -1,0 +1,107 @@
+//! Rows of comma-separated text, each with its line.
+
+use super::{line::check_names, place::Place};
+use crate::{
+    reader::{Problem, Problems},
+    text::Lines,
+};
+
+/// One row, by the names of its columns.
+#[derive(Clone, Copy)]
+pub(in crate::business) struct Row<'r> {
+    header: &'r csv::StringRecord,
+    record: &'r csv::StringRecord,
+}
+
+impl<'r> Row<'r> {
+    /// The text under a name; `None` where there is no such column.
+    pub(in crate::business) fn get(self, column: &str) -> Option<&'r str> {
+        self.header.iter().position(|name| name == column).and_then(|place| self.record.get(place))
+    }
+}
+
+/// Calls `row` for every row of a text with a header, and collects all that is wrong with it.
+///
+/// Semicolons or tabs instead of commas are recognised by the header. Empty lines are skipped.
+pub(in crate::business) fn each_row(
+    text: &str,
+    columns: &[&str],
+    of: &str,
+    mut row: impl FnMut(Place, Row<'_>, &mut Problems),
+) -> Result<(), Problems> {
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let mut reader = csv::ReaderBuilder::new()
+        .delimiter(delimiter(text))
+        .flexible(true)
+        .trim(csv::Trim::All)
+        .from_reader(text.as_bytes());
+    let mut problems = Problems::default();
+    let header = match reader.headers() {
+        Ok(header) => header.clone(),
+        Err(error) => {
+            Place::Line(1).say(&mut problems, "", error);
+            return Err(problems);
+        }
+    };
+    check_names(Place::Line(1), header.iter(), columns, &mut problems);
+    let places = Lines::of(text);
+    let mut empty = true;
+    for record in reader.records() {
+        empty = false;
+        let record = match record {
+            Ok(record) => record,
+            Err(error) => {
+                line_of(&places, error.position()).say(&mut problems, "", error);
+                continue;
+            }
+        };
+        let place = line_of(&places, record.position());
+        if record.len() != header.len() {
+            let (got, want) = (record.len(), header.len());
+            let message = format!("{got} fields under {want} column names: quote a field that holds the separator");
+            place.say(&mut problems, "", message);
+            continue;
+        }
+        row(place, Row { header: &header, record: &record }, &mut problems);
+    }
+    if empty && problems.0.is_empty() {
+        Place::Whole.say(&mut problems, "", format!("the list has no {of}: give at least one line"));
+    }
+    one_for_commas(problems).or(())
+}
+
+/// The line where a record begins. A reader of records stops before the line feed of a CR LF, so breaks are skipped.
+fn line_of(lines: &Lines<'_>, position: Option<&csv::Position>) -> Place {
+    let begin = position.and_then(|position| usize::try_from(position.byte()).ok()).unwrap_or(0);
+    let rest = lines.text().get(begin..).unwrap_or_default();
+    Place::Line(lines.line(begin + rest.len() - rest.trim_start_matches(['\r', '\n']).len()))
+}
+
+/// Decimal commas are one habit, not one mistake a cell: they are told once, with the first as the example.
+fn one_for_commas(problems: Problems) -> Problems {
+    let with_comma = |message: &str| {
+        let quoted = message.split('"').nth(1).filter(|_| message.contains("is not a decimal number"))?;
+        let (whole, part) = quoted.split_once(',')?;
+        let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
+        (digits(whole.trim_start_matches('-')) && digits(part)).then(|| (quoted.to_owned(), format!("{whole}.{part}")))
+    };
+    let (commas, mut others): (Vec<_>, Vec<_>) =
+        problems.0.into_iter().partition(|problem| with_comma(&problem.message).is_some());
+    if let (Some(first), more @ 1..) = (commas.first(), commas.len().saturating_sub(1)) {
+        if let Some((comma, point)) = with_comma(&first.message) {
+            let message = format!(
+                "\"{comma}\" is written with a decimal comma, and so are {more} other numbers: write points, here {point}"
+            );
+            others.push(Problem { message, ..first.clone() });
+        }
+    } else {
+        others.extend(commas);
+    }
+    Problems(others).sorted()
+}
+
+/// No column name holds a separator, so the first one in the header is it.
+fn delimiter(text: &str) -> u8 {
+    let header = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
+    header.bytes().find(|byte| matches!(byte, b',' | b';' | b'\t')).unwrap_or(b',')
+}
