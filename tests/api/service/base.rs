@@ -52,6 +52,7 @@ declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 12
 longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J9"
@@ -61,6 +62,7 @@ declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 9
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J6"
@@ -69,7 +71,8 @@ class = "permanent"
 declared_in_full = true
 ratio = "1:1"
 strongest_developer_ww_percent = 12
-longest_min = 45
+longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J8-veil"
@@ -78,6 +81,7 @@ class = "semi"
 declared_in_full = true
 strongest_developer_ww_percent = 0
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.additive]]
 name = "bond"

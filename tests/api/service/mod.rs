@@ -14,5 +14,6 @@ mod found;
 mod law;
 mod plan_data;
 mod schema;
+mod times;
 mod together;
 mod work;
