@@ -25,7 +25,7 @@ class Finding(_Answer):
         """."""
 
 @final
-class MixPart(_Answer):
+class TonerPart(_Answer):
     """."""
 
     __match_args__ = ("code", "mass_g", "share_percent")
@@ -45,7 +45,7 @@ class TonerMix(_Answer):
 
     __match_args__ = ("parts", "level", "tone", "predicted", "residual")
     @property
-    def parts(self) -> list[MixPart]:
+    def parts(self) -> list[TonerPart]:
         """."""
     @property
     def level(self) -> float:
