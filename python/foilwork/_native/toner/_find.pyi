@@ -6,10 +6,10 @@ from foilwork._native.colour import Difference, Level, Shade, Swatch
 
 __all__ = [
     "Finding",
-    "TonerPart",
     "NeutralisingDose",
     "TonerAnswer",
     "TonerMix",
+    "TonerPart",
     "find_toner",
     "neutralising_dose",
 ]
