@@ -26,11 +26,6 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
             "words, printed as they are; the colours shown start from the level",
         ),
         (
-            file.section.iter().any(|section| section.target_tone.is_some()),
-            "section[].target_tone",
-            "words, printed as they are; give `target` with `tones` to have them used",
-        ),
-        (
             file.section.iter().any(|section| section.area.is_some()),
             "section[].area",
             "the head is not mapped yet; `share_percent` says how much hair it is",
