@@ -50,6 +50,18 @@ impl PriceEnding {
         Ok(Self { step, ending })
     }
 
+    /// How far apart allowed prices are.
+    #[must_use]
+    pub const fn step(self) -> Money {
+        self.step
+    }
+
+    /// Where they start.
+    #[must_use]
+    pub const fn ending(self) -> Money {
+        self.ending
+    }
+
     /// Moves a price to an allowed one.
     ///
     /// # Errors

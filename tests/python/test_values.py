@@ -33,9 +33,9 @@ CLASSES = {
 }
 
 # Rooms whose results are still to be made values; a room leaves the list when its tests pass.
-PENDING = {"business", "colour", "limits", "mix", "money", "peroxide", "service", "shop", "toner"}
-# A table that grows is no value.
-MUTABLE = {"money.CostTable"}
+PENDING = {"colour", "limits", "mix", "peroxide", "service", "shop", "toner"}
+# A table that grows, and columns that are arrays, are no values.
+MUTABLE = {"money.CostColumns", "money.CostTable"}
 
 
 def by_room(names: Iterable[str], separator: str) -> list[ParameterSet]:
@@ -189,6 +189,20 @@ def test_signatures_say_their_shape(stub: str) -> None:
 
 # Names of Python that Rust does not have, and why.
 ONLY_IN_PYTHON = {
+    "business": {
+        "price_services_csv": "reading and pricing in one call, by the terms of a mapping",
+        "price_services_json": "reading and pricing in one call, by the terms of a mapping",
+        "rent_or_wage": "the two methods of RentOrWage in one call",
+        "reorder": "the two methods of StockLevel in one call",
+    },
+    "money": {
+        "end_price": "PriceEnding::apply",
+        "labour_cost": "Labour::cost",
+        "margin_and_markup": "SetPrice::of",
+        "margin_to_markup": "Margin::markup",
+        "markup_to_margin": "Markup::margin",
+        "overhead_cost": "Overhead::cost",
+    },
     "source": {
         "resolve": "the register is asked with an id at run time",
     },

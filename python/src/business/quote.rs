@@ -1,7 +1,8 @@
 use crate::{
     answer::answer,
+    bounds::Stated,
     error::{FoilworkError, raise},
-    money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
+    money::{PyMoney, exact::Number, price::ServicePrice, rule::PyPriceRule},
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
@@ -48,8 +49,8 @@ answer! {
     PriceListEntry {
         /// The service.
         service: String,
-        /// The class of client.
-        client_class: String,
+        /// The class of guest.
+        class_: String,
         /// When all goes well.
         low: PyMoney,
         /// As expected.
@@ -106,7 +107,7 @@ type Part = (String, PyMoney, PyMoney, PyMoney);
 pub fn quote_range(
     parts: Vec<Part>,
     rule: PyPriceRule,
-    chair_min: Option<(f64, f64, f64)>,
+    chair_min: Option<Stated<Duration>>,
     deposit_percent: Option<Number>,
     deposit: Option<PyMoney>,
 ) -> PyResult<Quote> {
@@ -116,7 +117,7 @@ pub fn quote_range(
         (None, Some(amount)) => Deposit::Fixed(amount.0),
         (Some(_), Some(_)) => return Err(FoilworkError::new_err("give deposit_percent or deposit, not both")),
     };
-    let quote = business::quote_range(&costs(parts)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
+    let quote = business::quote_range(&costs(parts)?, &rule.0, chair_min.map(|time| time.0), deposit).map_err(raise)?;
     Ok(Quote {
         low: quote.low.into(),
         best: quote.best.into(),
@@ -156,7 +157,12 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
                 (service, class, parts, None)
             }
         };
-        Ok::<_, PyErr>(ClassCost { service, class, parts: costs(parts)?, in_chair: time(chair)? })
+        Ok::<_, PyErr>(ClassCost {
+            service,
+            class,
+            parts: costs(parts)?,
+            in_chair: chair.map(|time: Stated<Duration>| time.0),
+        })
     };
     let classes = classes.into_iter().map(read).collect::<PyResult<Vec<_>>>()?;
     let list = business::price_list(&classes, &rule.0).map_err(raise)?;
@@ -164,10 +170,10 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
         .into_iter()
         .map(|entry| PriceListEntry {
             service: entry.service,
-            client_class: entry.class,
-            low: PyMoney(entry.from),
+            class_: entry.class,
+            low: PyMoney(entry.low),
             usual: PyMoney(entry.usual),
-            high: PyMoney(entry.to),
+            high: PyMoney(entry.high),
             driver: entry.driver.map(Into::into),
         })
         .collect())
@@ -182,10 +188,4 @@ fn costs(parts: Vec<Part>) -> PyResult<Vec<QuotePart>> {
             Ok(QuotePart { what, cost, basis: Basis::Stated })
         })
         .collect()
-}
-
-fn time(chair_min: Option<(f64, f64, f64)>) -> PyResult<Option<Interval<Duration>>> {
-    chair_min
-        .map(|(low, best, high)| Interval::new(minutes(low)?, minutes(best)?, minutes(high)?).map_err(raise))
-        .transpose()
 }

@@ -4,7 +4,10 @@ use super::price::ServicePrice;
 use super::{HALF_UP, PyMoney, exact::Number, minutes, rounding};
 use crate::error::{FoilworkError, raise};
 use foilwork::money::{CardFee, CardRate, Margin, Markup, Money, PriceEnding, PriceRule, PriceTarget, TaxRate, Toward};
-use pyo3::prelude::*;
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
 use rust_decimal::Decimal;
 
 /// How prices are set in a salon: one target, tax, card fee, price ending; apply it to the cost of each service.
@@ -30,8 +33,8 @@ use rust_decimal::Decimal;
 ///     >>> price = rule.price(Money("61.20", "EUR"))
 ///     >>> price.taxed.gross, round(price.set_price.margin_percent, 2)
 ///     (Money('105.00', 'EUR'), Decimal('30.64'))
-#[pyclass(name = "PriceRule", frozen, from_py_object, module = "foilwork.money")]
-#[derive(Clone)]
+#[pyclass(name = "PriceRule", frozen, eq, from_py_object, module = "foilwork.money")]
+#[derive(Clone, PartialEq)]
 pub struct PyPriceRule(pub PriceRule);
 
 #[pymethods]
@@ -97,6 +100,48 @@ impl PyPriceRule {
         let time = chair_min.map(minutes).transpose()?;
         self.0.check(cost.0, gross.0, time).map(Into::into).map_err(raise)
     }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        let given: PyResult<Vec<_>> =
+            self.given(py)?.iter().map(|(name, value)| Ok(format!("{name}={}", value.repr()?))).collect();
+        Ok(format!("PriceRule({})", given?.join(", ")))
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        self.__repr__(py)?.into_pyobject(py)?.hash()
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
+        let py = slf.py();
+        let partial = py.import("functools")?.getattr("partial")?;
+        let given = slf.get().given(py)?;
+        Ok((partial.call((slf.get_type(),), Some(&given))?, PyTuple::empty(py)))
+    }
+}
+
+impl PyPriceRule {
+    /// The keywords that make this rule.
+    fn given<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let rule = &self.0;
+        let given = PyDict::new(py);
+        match rule.target {
+            PriceTarget::Margin(margin) => given.set_item("margin_percent", margin.percent())?,
+            PriceTarget::Markup(markup) => given.set_item("markup_percent", markup.percent())?,
+            PriceTarget::PerChairHour(target) => given.set_item("per_chair_hour", PyMoney(target))?,
+        }
+        given.set_item("tax_percent", rule.tax.percent())?;
+        if let Some(card) = rule.card {
+            given.set_item("card_percent", card.rate().percent())?;
+            given.set_item("card_fixed", PyMoney(card.fixed()))?;
+        }
+        if let Some((ending, toward)) = rule.ending {
+            given.set_item("price_step", PyMoney(ending.step()))?;
+            given.set_item("price_ending", PyMoney(ending.ending()))?;
+            given.set_item("price_toward", toward.code())?;
+        }
+        given.set_item("rounding", rule.rounding.code())?;
+        Ok(given)
+    }
 }
 
 pub(super) fn tax(percent: Number) -> PyResult<TaxRate> {
@@ -108,10 +153,5 @@ fn card_fee(percent: Number, fixed: Money) -> PyResult<CardFee> {
 }
 
 pub(super) fn direction(name: &str) -> PyResult<Toward> {
-    match name {
-        "up" => Ok(Toward::Up),
-        "down" => Ok(Toward::Down),
-        "nearest" => Ok(Toward::Nearest),
-        _ => Err(FoilworkError::new_err(format!("unknown direction {name:?}: give \"up\", \"down\" or \"nearest\""))),
-    }
+    name.parse().map_err(raise)
 }

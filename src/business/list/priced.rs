@@ -1,4 +1,4 @@
-use super::{Business, Mark, PackUse, ServiceLine, mark, place::Place};
+use super::{Business, Mark, PackUse, ServiceLine, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
     money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
@@ -180,7 +180,7 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
     for (place, line) in list.iter().enumerate() {
         match price_line(line, business) {
             Ok(priced) => {
-                let marks = mark::marks(line, &priced, list.get(..place).unwrap_or_default());
+                let marks = marks(line, &priced, list.get(..place).unwrap_or_default());
                 lines.push(PricedLine { marks, ..priced });
             }
             Err(problem) => Place::Item(place + 1).say(&mut problems, &line.service, problem),
@@ -236,6 +236,22 @@ fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, Mon
         contribution_per_chair_hour: per_hour.per_chair_hour,
         marks: Vec::new(),
     })
+}
+
+/// The marks of one service, given those that stand before it.
+fn marks(line: &ServiceLine, priced: &PricedLine, before: &[ServiceLine]) -> Vec<Mark> {
+    let same = |other: &ServiceLine| (&other.service, &other.class) == (&line.service, &line.class);
+    let loses = priced.profit.is_negative();
+    [
+        (loses, Mark::LosesMoney),
+        (priced.contribution_per_chair_hour.per_unit.is_sign_negative(), Mark::LessThanEmptyChair),
+        (!loses && line.price.is_some() && priced.net < priced.target_net, Mark::BelowTarget),
+        (line.hands_on > line.in_chair, Mark::HandsOnExceedsChair),
+        (before.iter().any(same), Mark::ListedTwice),
+    ]
+    .into_iter()
+    .filter_map(|(is_so, mark)| is_so.then_some(mark))
+    .collect()
 }
 
 fn totals(lines: &[PricedLine], nothing: Money) -> Result<Totals, MoneyError> {
