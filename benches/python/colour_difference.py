@@ -14,7 +14,7 @@ import numpy as np
 from scipy.optimize import minimize
 
 from foilwork.colour import ciede2000, lab_to_xyz, read_shades
-from foilwork.toner import toner
+from foilwork.toner import find_toner
 
 with warnings.catch_warnings():
     warnings.simplefilter("ignore")
@@ -70,7 +70,7 @@ def main() -> None:
     exposed, target = np.array([0.08, 0.13, 0.27]), np.array([50.0, 2.0, 10.0])
 
     def find() -> object:
-        return toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
+        return find_toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
 
     lines = [
         (

@@ -1,7 +1,7 @@
 use super::{Outcome, Refusal, args::LevelArgs, output, read};
 use crate::{
     colour::{
-        Canvas, Hue, Level, Naming, ProductKind, Scale, formula_level, lift_needed, result_level, underlying_pigment,
+        Canvas, Hue, Level, Naming, ProductKind, Scale, lift_needed, result_level, shade_level, underlying_pigment,
     },
     source::Basis,
     text::{Sheet, number},
@@ -62,7 +62,7 @@ fn target_report(natural: Level, target: Level, args: &LevelArgs) -> TargetRepor
     let canvas = if args.coloured { Canvas::Coloured } else { Canvas::Natural };
     let scale = if args.twelve { Scale::Twelve } else { Scale::European10 };
     let lift = lift_needed(natural, target);
-    let formula = formula_level(natural, target, ProductKind::PermanentColour, canvas, scale);
+    let formula = shade_level(natural, target, ProductKind::PermanentColour, canvas, scale);
     let exposed = lift.is_lift().then(|| {
         let found = underlying_pigment(target);
         ExposedReport {
@@ -103,7 +103,7 @@ fn text(report: &Report) -> String {
         match (&target.formula_level, &target.no_formula) {
             (Some(level), _) => sheet.line(&format!("formula level  {} of permanent colour", named(*level))),
             (None, why) => {
-                sheet.paragraph(&format!("formula level  none: {}", why.as_deref().unwrap_or("unknown")), 15)
+                sheet.paragraph(&format!("formula level  none: {}", why.as_deref().unwrap_or("unknown")), 15);
             }
         }
         if let Some(exposed) = &target.exposed {

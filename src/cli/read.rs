@@ -5,6 +5,7 @@ use crate::{
     colour::{Hue, Tone},
     peroxide::{Conditions, MolarVolume, SolutionDensity},
     quantity::{Density, Temperature},
+    shop,
 };
 use std::{fmt::Display, str::FromStr};
 
@@ -62,7 +63,8 @@ pub(super) fn tone(name: &str, text: &str) -> Result<Tone, Refusal> {
     if text.trim() == "neutral" {
         return Ok(Tone::neutral());
     }
-    let hues: Result<Vec<Hue>, Refusal> = text.split(',').map(|word| option(name, word.trim())).collect();
+    let hues: Result<Vec<Hue>, Refusal> =
+        text.split(',').map(|word| shop::hue(word.trim()).map_err(|error| about(name, error))).collect();
     Ok(Tone::from_hues(hues?))
 }
 

@@ -13,15 +13,21 @@ pub(super) fn run(args: &ScaleArgs) -> Outcome {
         Refusal(format!("{error}\n  {}", error.pointer().replace('\n', "\n  ")))
     })?;
     let unit = recipe.unit()?;
-    let amount = |value| RecipeAmount { value, unit };
+    let amount = |name: &str, text: &str| {
+        if text.contains(char::is_alphabetic) {
+            text.parse().map_err(|error: crate::mix::ParseError| Refusal(format!("{name}: {error}")))
+        } else {
+            decimal(name, text).map(|value| RecipeAmount { value, unit })
+        }
+    };
     let scaled = match (&args.total, &args.factor, &args.part) {
-        (Some(total), ..) => recipe.to_total(amount(decimal("--total", total)?))?,
+        (Some(total), ..) => recipe.to_total(amount("--total", total)?)?,
         (_, Some(factor), _) => recipe.times(decimal("--factor", factor)?)?,
         (.., Some(part)) => {
             let form =
                 || Refusal(format!("--part {part}: give the product and its new amount, for example \"7.1=60\""));
             let (product, value) = part.rsplit_once('=').ok_or_else(form)?;
-            recipe.to_part(product.trim(), amount(decimal("--part", value)?))?
+            recipe.to_part(product.trim(), amount("--part", value)?)?
         }
         _ => return Err(Refusal("give --total, --factor or --part: to what shall it be scaled?".to_owned())),
     };

@@ -125,7 +125,7 @@ pub fn formula_level(
     if needed >= lowest && needed <= highest {
         Ok(Sourced::published(Level::clamped(needed), &FORMULA_LEVEL))
     } else {
-        let middle = |end: f64| (natural.number() + end) / 2.0;
+        let middle = |end: f64| f64::midpoint(natural.number(), end);
         Err(ArithmeticError::OutsideScale {
             natural,
             target,
@@ -136,6 +136,53 @@ pub fn formula_level(
             nearest_low: middle(lowest),
             nearest_high: middle(highest),
         })
+    }
+}
+
+/// The level of the shade that brings hair to a target, lifting or not.
+///
+/// [`formula_level`] is a rule for lifting natural hair with permanent colour, and its printed example lifts. Going darker
+/// is deposit: the shade has the level of the target, and hair that was lightened needs
+/// [warm pigment first](super::pre_pigmentation). The level of the hair itself needs no arithmetic either.
+///
+/// # Errors
+///
+/// Those of [`formula_level`] when the target is lighter than the hair.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Canvas, Level, ProductKind, Scale, shade_level};
+///
+/// let of = |natural, target| {
+///     let (natural, target) = (Level::new(natural)?, Level::new(target)?);
+///     Ok::<_, Box<dyn std::error::Error>>(
+///         shade_level(natural, target, ProductKind::PermanentColour, Canvas::Natural, Scale::European10)?.value.number(),
+///     )
+/// };
+/// assert_eq!((of(9.0, 5.0)?, of(6.0, 8.0)?), (5.0, 10.0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// [`FORMULA_LEVEL`] for lifting; common practice for deposit.
+pub fn shade_level(
+    natural: Level,
+    target: Level,
+    product: ProductKind,
+    canvas: Canvas,
+    scale: Scale,
+) -> Result<Sourced<Level>, ArithmeticError> {
+    if lift_needed(natural, target).is_lift() {
+        return formula_level(natural, target, product, canvas, scale);
+    }
+    if !scale.counts_levels() {
+        return Err(ArithmeticError::OtherScale(scale));
+    }
+    match product {
+        ProductKind::Lightener => mean_rule_holds(product).map(|()| Sourced::common_practice(target)),
+        _ => Ok(Sourced::common_practice(target)),
     }
 }
 

@@ -1,11 +1,13 @@
 //! Checks of depth and gradient: colours along a strand and across a head, as data for a plan.
 
-use super::{Difference, Level, Swatch, Tone, lift_needed, underlying_pigment};
+use super::{Difference, Hue, Level, Swatch, Tone, lift_needed, underlying_pigment};
 use crate::{
     finding::{Finding, Reason, Rule, Verdict},
     quantity::Share,
     source::COMMON_PRACTICE,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// Depth put at the root must not be darker than the natural base, or the regrowth comes in lighter than it.
 ///
@@ -70,7 +72,7 @@ pub const TRANSITION_LEVELS: f64 = 2.0;
 #[must_use]
 pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Option<Transition> {
     let step = lift_needed(first.0, second.0).levels().abs();
-    let tempers = (first.1.main_hue().map(|hue| hue.temper()), second.1.main_hue().map(|hue| hue.temper()));
+    let tempers = (first.1.main_hue().map(Hue::temper), second.1.main_hue().map(Hue::temper));
     let clash = matches!(tempers, (Some(one), Some(other)) if one != other);
     if step <= TRANSITION_LEVELS && !clash {
         return None;
@@ -109,7 +111,7 @@ pub fn contrast_between(first: &Swatch, second: &Swatch) -> (Difference, Option<
 }
 
 /// Warm pigment to put back before lightened hair is taken darker.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct PrePigmentation {
     /// The tone to put back first: the pigment that natural hair would show between the target and one level above it.
     pub tone: Tone,

@@ -27,6 +27,7 @@ mod product;
 mod reading;
 mod reflectance;
 mod scale;
+mod section_look;
 mod seen;
 mod shade;
 mod solve;
@@ -38,7 +39,7 @@ mod underlying;
 mod white;
 
 pub use arithmetic::{
-    ArithmeticError, WhiteBlend, blended_level, formula_level, lift_needed, result_level, white_blend,
+    ArithmeticError, WhiteBlend, blended_level, formula_level, lift_needed, result_level, shade_level, white_blend,
 };
 pub use coordinate::{Chroma, Lightness, Redness, Yellowness};
 pub use difference::{Difference, MixedWhites};
@@ -55,6 +56,7 @@ pub use product::{Canvas, ProductKind};
 pub use reading::{Instrument, ReadingError, level_from_reading};
 pub use reflectance::Reflectance;
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
+pub use section_look::{SectionLook, section_look, strip};
 pub use seen::SeenPigment;
 pub use shade::{Shade, ShadeError};
 pub use space::{InvalidColour, Lab, Lch, Xyz};

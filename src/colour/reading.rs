@@ -1,4 +1,4 @@
-use super::{Lab, Level, MODELS, Melanin, White, solve::solve, space::lab_of};
+use super::{Lab, Level, MODELS, Melanin, Swatch, White, solve::solve, space::lab_of};
 use crate::{
     choice::choice,
     source::{Interval, Sourced},
@@ -82,9 +82,21 @@ pub fn level_from_reading(reading: Lab, with: Instrument) -> Result<Sourced<Inte
     Ok(Sourced::derived(all.fold(best, |all, one| all.widened_to(Interval::exact(one)))))
 }
 
+/// The levels of natural hair as light as a swatch, under every set of assumptions.
+pub(super) fn levels_of(swatch: &Swatch) -> Interval<Level> {
+    let each = || swatch.samples.iter().enumerate().map(|(set, sample)| level_of(lab_of(*sample).l(), set));
+    let best = each().next().map_or(Interval::exact(Level::DARKEST), Interval::exact);
+    each().fold(best, |all, one| all.widened_to(Interval::exact(one)))
+}
+
 /// The level of natural hair of this lightness under a set of assumptions.
-pub(super) fn level_of(l: f64, set: usize) -> Level {
+fn level_of(l: f64, set: usize) -> Level {
     let (low, high) = (Level::DARKEST.number(), Level::LIGHTEST.number());
+    for end in [low, high] {
+        if (lightness(end, set) - l) * (end - 6.0) <= 0.0 {
+            return Level::clamped(end);
+        }
+    }
     let step = 1e-4;
     let number = solve(6.0, low, high, |number| {
         let here = lightness(number, set);

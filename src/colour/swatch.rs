@@ -55,6 +55,37 @@ impl Swatch {
         Self { samples, measured: None, basis: Basis::Stated }
     }
 
+    /// X, Y, Z (D65, 10 degrees) under every set of assumptions, the best first: all there is to a swatch beside its basis.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::Swatch;
+    ///
+    /// let white = Swatch::white();
+    /// assert_eq!(Swatch::from_samples(white.samples(), white.basis()), Some(white));
+    /// ```
+    #[must_use]
+    pub const fn samples(&self) -> &[[f64; 3]] {
+        &self.samples
+    }
+
+    /// A swatch that was kept as its samples; none unless there are as many as [`samples`](Self::samples) gives.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Swatch, source::Basis};
+    ///
+    /// assert_eq!(Swatch::from_samples(&[], Basis::Assumed), None);
+    /// ```
+    #[must_use]
+    pub fn from_samples(samples: &[[f64; 3]], basis: Basis) -> Option<Self> {
+        let samples: [[f64; 3]; SETS] = samples.try_into().ok()?;
+        let [best, ..] = samples;
+        Some(Self { samples, measured: (basis == Basis::Measured).then(|| lab_of(best)), basis })
+    }
+
     /// X, Y, Z of the best estimate.
     pub(crate) const fn best_sample(&self) -> [f64; 3] {
         let [best, ..] = self.samples;

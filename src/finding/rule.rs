@@ -37,6 +37,8 @@ choice! {
         Lift = "lift",
         /// White hair is covered.
         WhiteHair = "white-hair" => "white hair",
+        /// The ratio of a mix is written the usual way round.
+        Ratio = "ratio",
         /// The scale is fine enough for the bowl.
         Scale = "scale",
         /// The first strands are not done before the last are on.

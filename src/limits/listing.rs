@@ -1,5 +1,5 @@
 use super::{Conversion, Limit, LimitRule, Measured, Obtained, Purpose, Table, Users};
-use crate::choice::choice;
+use crate::{choice::choice, text};
 use serde::Serialize;
 use std::fmt;
 
@@ -149,7 +149,7 @@ fn needs(row: &Limit, sale: bool) -> Vec<String> {
 
 impl fmt::Display for Listing {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        writeln!(f, "{}: {} entries", self.table, self.limits.len())?;
+        writeln!(f, "{}: {}", self.table, text::count(self.limits.len(), "entry", "entries"))?;
         for treatment in Treatment::ALL {
             let these: Vec<_> = self.limits.iter().filter(|l| l.treatment == *treatment).collect();
             if these.is_empty() {

@@ -1,4 +1,4 @@
-use super::{Jurisdiction, Limit, Obtained, TableError, parse};
+use super::{Audience, Conversion, Jurisdiction, Limit, Obtained, Purpose, TableError, Use, level::Fit, parse};
 use crate::mix::Cas;
 use std::sync::LazyLock;
 
@@ -106,6 +106,43 @@ impl Table {
         let replaced = |row: &&Limit| !other.rows.iter().any(|new| new.id == row.id);
         let rows = self.rows.iter().filter(replaced).chain(&other.rows).cloned().collect();
         Self::new(format!("{} with {}", self.title, other.title), rows)
+    }
+
+    /// The rows that concern a substance, a kind of product, a kind of user, or all of these together; none leaves open.
+    ///
+    /// A substance is a CAS number, a name or part of a name; what sets it free or is its salt leads to its row too.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Audience, Jurisdiction, Purpose, Table};
+    ///
+    /// let eu = Table::of(Jurisdiction::EuropeanUnion);
+    /// let rows = eu.concerning(Some("sodium percarbonate"), Some(Purpose::Lightening), Some(Audience::Professional));
+    /// assert_eq!(rows.rows()[0].id, "EU-III-12-hair");
+    /// ```
+    #[must_use]
+    pub fn concerning(&self, substance: Option<&str>, purpose: Option<Purpose>, audience: Option<Audience>) -> Self {
+        let used = |row: &Limit| {
+            let purposes = Purpose::ALL.iter().filter(|of| purpose.is_none_or(|asked| asked == **of));
+            let audiences = || Audience::ALL.iter().filter(|who| audience.is_none_or(|asked| asked == **who));
+            let mut uses = purposes.flat_map(|p| audiences().map(|a| Use { purpose: *p, audience: *a }));
+            uses.any(|of| of.fit(row) == Fit::Applies)
+        };
+        let any_use = purpose.is_none() && audience.is_none();
+        let named =
+            substance.map(|text| (text.trim().to_lowercase(), text.parse().ok().or_else(|| Cas::of_name(text))));
+        let names = |row: &Limit| match &named {
+            None => true,
+            Some((_, Some(cas))) => {
+                let counted = |known: &Conversion| known.from == *cas && row.expressed_as == Some(known.to);
+                let mut of_row = Conversion::all().iter().filter(|known| counted(known));
+                row.cas.contains(cas) || of_row.any(|known| row.cas.contains(&known.counted))
+            }
+            Some((text, None)) => row.substance.to_lowercase().contains(text.as_str()),
+        };
+        let rows = self.rows.iter().filter(|row| names(row) && (any_use || used(row))).cloned().collect();
+        Self::new(self.title.clone(), rows)
     }
 
     /// The name of the jurisdiction, or what the user calls the table.

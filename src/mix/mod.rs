@@ -25,7 +25,7 @@
 //!
 //! # Judge and handle it
 //!
-//! [`natural_share`] is the trade's convention for white hair, [`handling_advice`] the checklist for what is in the bowl.
+//! [`check_lightener`] finds a ratio written the wrong way round, [`natural_share`] is the trade's convention for white hair, [`handling_advice`] the checklist for what is in the bowl.
 
 mod applied;
 mod bowls;
@@ -38,6 +38,7 @@ mod form;
 mod grey;
 mod handling;
 mod hazard;
+mod lightener;
 mod minimum;
 mod names;
 mod pace;
@@ -59,6 +60,7 @@ pub use form::Form;
 pub use grey::{NaturalShare, natural_share};
 pub use handling::{Advice, Stage, handling_advice};
 pub use hazard::Hazard;
+pub use lightener::check_lightener;
 pub use minimum::{MinimumBowl, MinimumError, minimum_bowl, minimum_mass};
 pub use pace::Pace;
 pub use parse_error::ParseError;

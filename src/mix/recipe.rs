@@ -231,6 +231,24 @@ impl Part {
     }
 }
 
+impl FromStr for RecipeAmount {
+    type Err = ParseError;
+
+    /// Reads a number and a unit, as in a recipe: `60 g`.
+    fn from_str(text: &str) -> Result<Self, ParseError> {
+        let mut cursor = Cursor::new("amount", text);
+        cursor.blanks();
+        let value = decimal::read(&mut cursor)?;
+        cursor.blanks();
+        let unit = unit(&mut cursor)?;
+        cursor.blanks();
+        match cursor.peek() {
+            None => Ok(Self { value, unit }),
+            Some(_) => Err(cursor.expected("the end of the amount")),
+        }
+    }
+}
+
 impl FromStr for Recipe {
     type Err = ParseError;
 

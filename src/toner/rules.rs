@@ -1,6 +1,6 @@
 //! Rules of the trade, held against a mix.
 
-use super::{Exposed, Porosity, Start, TonerMix, TonerRequest};
+use super::{Exposed, Porosity, Start, TonerMix, TonerRequest, suits::DARKER_LEVELS};
 use crate::{
     colour::{Hue, Lab, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
@@ -20,9 +20,6 @@ pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch)
     .flatten()
     .collect()
 }
-
-/// Levels that a toner may be darker than the hair before it is called colour rather than toner (common practice).
-const DARKER_LEVELS: f64 = 2.0;
 
 /// A toner that is much darker than the hair leaves it dark and flat.
 fn much_darker(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {

@@ -1,4 +1,6 @@
 use crate::{
+    answer::{Reduced, answer},
+    bounds::Estimate,
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
 };
@@ -6,10 +8,7 @@ use foilwork::{
     colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale, underlying_pigment},
     source::Sourced,
 };
-use pyo3::{
-    prelude::*,
-    types::{PyDict, PyFloat, PyString},
-};
+use pyo3::{prelude::*, types::PyString};
 
 /// How light hair is, on the European naming: 1 black to 10 lightest blond, up to 12 on scales that run so.
 ///
@@ -26,8 +25,8 @@ use pyo3::{
 ///     (6.5, 'between dark blond and medium blond')
 ///     >>> Level(5).name("us")
 ///     'medium brown'
-///     >>> Level(6).underlying_pigment()["neutralised_by"]
-///     ['blue', 'blue']
+///     >>> Level(6).underlying_pigment().neutraliser
+///     ('blue', 'blue')
 #[pyclass(frozen, module = "foilwork.colour", eq, ord, from_py_object)]
 #[derive(Clone, Copy, PartialEq, PartialOrd)]
 pub struct Level(pub colour::Level);
@@ -78,18 +77,22 @@ impl Level {
     /// The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
     ///
     /// Returns:
-    ///     ``exposed``, ``hues``, ``visibility``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
-    ///     shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
-    fn underlying_pigment<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+    ///     An ``UnderlyingPigment``. How much shows is ``swatch(level, lightened_from=natural)``.
+    fn underlying_pigment(&self) -> UnderlyingPigment {
         let Sourced { value, basis, .. } = underlying_pigment(self.0);
-        let words = |(darker, lighter): (Hue, Hue)| [darker.words(), lighter.words()];
-        let dict = PyDict::new(py);
-        dict.set_item("exposed", [value.words.0, value.words.1])?;
-        dict.set_item("hues", words(value.exposed))?;
-        dict.set_item("visibility", [value.visibility.0.to_string(), value.visibility.1.to_string()])?;
-        dict.set_item("neutralised_by", value.neutraliser.map(words))?;
-        dict.set_item("basis", basis.words())?;
-        Ok(dict)
+        let words = |(darker, lighter): (Hue, Hue)| (darker.words().to_owned(), lighter.words().to_owned());
+        let (darker, lighter) = value.visibility;
+        UnderlyingPigment {
+            words: (value.words.0.to_owned(), value.words.1.to_owned()),
+            exposed: words(value.exposed),
+            visibility: (darker.to_string(), lighter.to_string()),
+            neutraliser: value.neutraliser.map(words),
+            basis: basis.code().to_owned(),
+        }
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
+        Ok((slf.get_type().into_any(), (slf.get().0.number(),).into_pyobject(slf.py())?))
     }
 
     fn __float__(&self) -> f64 {
@@ -260,6 +263,36 @@ pub fn lift_needed<'py>(
     Ok(found)
 }
 
+answer! {
+    /// The warm colour left when hair is lightened to a level; made by ``Level.underlying_pigment``.
+    ///
+    /// Each pair runs from the darker row of the trade's list to the lighter one; for a whole level they are one.
+    UnderlyingPigment {
+        /// The words of the list.
+        words: (String, String),
+        /// The exposed hue.
+        exposed: (String, String),
+        /// How strongly it shows.
+        visibility: (String, String),
+        /// The neutralising hue, ``None`` where nothing shows.
+        neutraliser: Option<(String, String)>,
+        /// What the row rests on.
+        basis: String,
+    }
+}
+
+answer! {
+    /// What to put back before lightened hair is taken darker; made by ``pre_pigmentation``.
+    PrePigmentation {
+        /// The hues of the tone with their shares in percent, largest first.
+        tone: Vec<(String, f64)>,
+        /// The level to put it on at.
+        level: f64,
+        /// What to say about it.
+        text: String,
+    }
+}
+
 /// What to put back before lightened hair is taken darker; ``None`` for less than two levels.
 ///
 /// Args:
@@ -267,7 +300,7 @@ pub fn lift_needed<'py>(
 ///     target_level: darker level wanted.
 ///
 /// Returns:
-///     ``tones`` (hue to share in percent), ``level`` and ``text``, or ``None``.
+///     A ``PrePigmentation``, or ``None``.
 ///
 /// Raises:
 ///     FoilworkError: a level outside 1 to 12.
@@ -277,22 +310,70 @@ pub fn lift_needed<'py>(
 ///
 /// Examples:
 ///     >>> from foilwork.colour import pre_pigmentation
-///     >>> pre_pigmentation(9, 6)["level"]
+///     >>> pre_pigmentation(9, 6).level
 ///     7.0
 #[pyfunction]
-pub fn pre_pigmentation(
-    py: Python<'_>,
-    lightened_level: AnyLevel,
-    target_level: AnyLevel,
-) -> PyResult<Option<Bound<'_, PyDict>>> {
-    let Some(advice) = colour::pre_pigmentation(lightened_level.0, target_level.0) else { return Ok(None) };
-    let dict = PyDict::new(py);
-    let tones = PyDict::new(py);
-    for part in advice.tone.parts() {
-        tones.set_item(part.hue.words(), part.share_percent)?;
-    }
-    dict.set_item("tones", tones)?;
-    dict.set_item("level", PyFloat::new(py, advice.level.number()))?;
-    dict.set_item("text", advice.finding.text)?;
-    Ok(Some(dict))
+pub fn pre_pigmentation(lightened_level: AnyLevel, target_level: AnyLevel) -> Option<PrePigmentation> {
+    let advice = colour::pre_pigmentation(lightened_level.0, target_level.0)?;
+    let tone = advice.tone.parts().iter().map(|part| (part.hue.words().to_owned(), part.share_percent)).collect();
+    Some(PrePigmentation { tone, level: advice.level.number(), text: advice.finding.text })
+}
+
+/// The level of the shade that brings hair to a target: the rule for lifting, the target itself for going darker.
+///
+/// Args:
+///     natural_level: level of the hair.
+///     target_level: level wanted.
+///     product: ``"permanent"``, or another kind of product.
+///     coloured: whether the hair carries artificial colour, which colour does not lighten.
+///
+/// Returns:
+///     The level of the shade.
+///
+/// Raises:
+///     FoilworkError: a lift that this product or the scale does not give.
+///
+/// Source:
+///     CK-12 Foundation, Ratios: The Perfect Blond, for lifting; common practice for deposit.
+///
+/// Examples:
+///     >>> from foilwork.colour import shade_level
+///     >>> shade_level(6, 8), shade_level(9, 5)
+///     (10.0, 5.0)
+#[pyfunction]
+#[pyo3(signature = (natural_level, target_level, *, product = "permanent", coloured = false))]
+pub fn shade_level(natural_level: AnyLevel, target_level: AnyLevel, product: &str, coloured: bool) -> PyResult<f64> {
+    let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
+    let product = product_of(product)?;
+    let found = colour::shade_level(natural_level.0, target_level.0, product, canvas, Scale::European10);
+    Ok(found.map_err(raise)?.value.number())
+}
+
+/// The level whose natural hair is as light as an instrument reads.
+///
+/// Args:
+///     lab: L*, a*, b* measured on the hair.
+///     instrument: ``"spectrophotometer"`` or ``"calibrated-photograph"``; a plain ``"photograph"`` is refused.
+///     observer_degrees: observer of the reading, 2 or 10.
+///
+/// Returns:
+///     The level with its bounds: the spread of repeated readings and of the model.
+///
+/// Raises:
+///     FoilworkError: a photograph, or a lightness that no level has.
+///
+/// Source:
+///     Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, for the spread of readings.
+///
+/// Examples:
+///     >>> from foilwork.colour import level_from_reading
+///     >>> level = level_from_reading((22.7, 4.0, 4.8))
+///     >>> level.low < 3 < level.high
+///     True
+#[pyfunction]
+#[pyo3(signature = (lab, *, instrument = "spectrophotometer", observer_degrees = 10))]
+pub fn level_from_reading(lab: (f64, f64, f64), instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
+    let reading = colour::Lab::new(lab.0, lab.1, lab.2, super::white(observer_degrees)?).map_err(raise)?;
+    let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;
+    Ok(Estimate::by(level, colour::Level::number))
 }

@@ -4,7 +4,7 @@ use crate::{
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    colour::{self, Difference, InvalidColour, Lab, Lch, Srgb, White, Xyz},
+    colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, Srgb, White, Xyz},
     column,
 };
 use pyo3::{prelude::*, types::PyTuple};
@@ -120,7 +120,7 @@ pub fn ciede2000<'py>(
 ///     >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
 ///     (0.94811, 1.0, 1.07304)
 #[pyfunction]
-#[pyo3(signature = (lab, *, observer_degrees = 2, errors = OnRefusal::Raise), text_signature = "(lab, *, observer_degrees=2, errors='raise')")]
+#[pyo3(signature = (lab, *, observer_degrees = 10, errors = OnRefusal::Raise), text_signature = "(lab, *, observer_degrees=10, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lab_to_xyz<'py>(
     py: Python<'py>,
@@ -150,10 +150,10 @@ pub fn lab_to_xyz<'py>(
 ///
 /// Examples:
 ///     >>> from foilwork.colour import xyz_to_lab
-///     >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
+///     >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.94811, 1.0, 1.07304))]
 ///     [100.0, 0.0, 0.0]
 #[pyfunction]
-#[pyo3(signature = (xyz, *, observer_degrees = 2, errors = OnRefusal::Raise), text_signature = "(xyz, *, observer_degrees=2, errors='raise')")]
+#[pyo3(signature = (xyz, *, observer_degrees = 10, errors = OnRefusal::Raise), text_signature = "(xyz, *, observer_degrees=10, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn xyz_to_lab<'py>(
     py: Python<'py>,
@@ -237,7 +237,7 @@ pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) ->
 ///     >>> lab_to_srgb((100, 0, 0))
 ///     ('#ffffff', True)
 #[pyfunction]
-#[pyo3(signature = (lab, *, observer_degrees = 2))]
+#[pyo3(signature = (lab, *, observer_degrees = 10))]
 pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<(String, bool)> {
     let lab = Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
     let (colour, within) = Srgb::nearest(lab);
@@ -262,5 +262,35 @@ pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<(Stri
 #[pyfunction]
 pub fn srgb_to_lab(srgb: &str) -> PyResult<(f64, f64, f64)> {
     let lab = srgb.parse::<colour::Srgb>().map_err(raise)?.lab();
+    Ok((lab.l(), lab.a(), lab.b()))
+}
+
+/// The reflectance of hair to CIELAB under daylight D65.
+///
+/// Args:
+///     reflectance: 31 numbers from 0 to 1, at 400 to 700 nm in steps of 10 nm.
+///     observer_degrees: 2 or 10.
+///
+/// Returns:
+///     L*, a*, b*.
+///
+/// Raises:
+///     FoilworkError: another count of numbers, or one outside 0 to 1.
+///
+/// Source:
+///     ISO/CIE 11664-1 and -2: matching functions of both observers, power of D65.
+///
+/// Examples:
+///     >>> from foilwork.colour import reflectance_to_lab
+///     >>> [round(value, 6) + 0.0 for value in reflectance_to_lab([1.0] * 31)]
+///     [100.0, 0.0, 0.0]
+#[pyfunction]
+#[pyo3(signature = (reflectance, *, observer_degrees = 10))]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn reflectance_to_lab(reflectance: Vec<f64>, observer_degrees: u8) -> PyResult<(f64, f64, f64)> {
+    let white = white(observer_degrees)?;
+    let bands = reflectance.as_slice().try_into();
+    let wrong = |_| FoilworkError::new_err(format!("a reflectance has 31 numbers (got {})", reflectance.len()));
+    let lab = Reflectance::new(bands.map_err(wrong)?).map_err(raise)?.lab(white);
     Ok((lab.l(), lab.a(), lab.b()))
 }

@@ -1,16 +1,93 @@
 use super::{level::AnyLevel, shade::tone_of};
-use crate::error::{FoilworkError, raise};
-use foilwork::{
-    colour::{self, Hue, Lab, Lightness, Redness, White, Yellowness},
-    quantity::Share,
+use crate::{
+    answer::{Reduced, answer},
+    bounds::Estimate,
+    error::{FoilworkError, raise},
 };
-use pyo3::{prelude::*, types::PyDict};
+use foilwork::{
+    colour::{self, Hue, Lab, White},
+    quantity::Share,
+    source::Basis,
+};
+use pyo3::prelude::*;
+use std::hash::{DefaultHasher, Hash, Hasher};
+
+answer! {
+    /// How far two colours are apart, as one number and as the directions a colourist names; made by ``difference_to``.
+    Difference {
+        /// CIEDE2000 colour difference.
+        ciede2000: f64,
+        /// L* of the second minus the first: above 0 is lighter.
+        lighter: f64,
+        /// a* of the second minus the first: above 0 is redder, below greener.
+        redder: f64,
+        /// b* of the second minus the first: above 0 is yellower, below bluer.
+        yellower: f64,
+        /// Chroma of the second minus the first.
+        more_intense: f64,
+    }
+}
+
+impl From<colour::Difference> for Difference {
+    fn from(found: colour::Difference) -> Self {
+        let colour::Difference { ciede2000, lighter, redder, yellower, more_intense } = found;
+        Self { ciede2000, lighter, redder, yellower, more_intense }
+    }
+}
+
+answer! {
+    /// How a section with lightened strands reads from a distance; made by ``section_look``.
+    SectionLook {
+        /// The colour that the eye mixes.
+        mixed: Swatch,
+        /// The level that natural hair as light as this has.
+        perceived_level: Estimate<f64>,
+        /// From the strands left to the lightened ones.
+        contrast: Difference,
+        /// Whether the strands do not show: two readings of one tress differ as much.
+        reads_as_one: bool,
+        /// What the figures leave out.
+        caveat: String,
+    }
+}
+
+/// The look of a section: a share of its hair lightened (and toned), the rest left.
+///
+/// Args:
+///     rest: the hair that is left.
+///     lightened: the lightened or toned hair.
+///     share_percent: share of the lightened hair, from 0 to 100 %.
+///
+/// Returns:
+///     A ``SectionLook``.
+///
+/// Raises:
+///     FoilworkError: a share outside 0 to 100 %.
+///
+/// Examples:
+///     >>> from foilwork.colour import section_look, swatch
+///     >>> look = section_look(swatch(6), swatch(9, lightened_from=6), 50)
+///     >>> look.perceived_level.best > 6.5, look.reads_as_one
+///     (True, False)
+#[pyfunction]
+pub fn section_look(rest: &Swatch, lightened: &Swatch, share_percent: f64) -> PyResult<SectionLook> {
+    let share = Share::from_percent(share_percent).map_err(raise)?;
+    let label = format!("{} with {share} of {}", rest.label, lightened.label);
+    let look = colour::section_look(&rest.swatch, &lightened.swatch, share);
+    Ok(SectionLook {
+        mixed: Swatch { swatch: look.mixed, label },
+        perceived_level: Estimate::by(look.perceived_level, colour::Level::number),
+        contrast: look.contrast.into(),
+        reads_as_one: look.reads_as_one,
+        caveat: look.caveat.to_owned(),
+    })
+}
 
 /// A modelled or measured colour of hair, with bounds; made by ``swatch``.
 ///
 /// A notebook shows it as a patch of colour with the same facts in words beside it.
-#[pyclass(frozen, module = "foilwork.colour")]
-#[derive(Clone)]
+#[pyclass(frozen, eq, from_py_object, module = "foilwork.colour")]
+#[derive(Clone, PartialEq)]
 pub struct Swatch {
     pub swatch: colour::Swatch,
     pub label: String,
@@ -18,22 +95,35 @@ pub struct Swatch {
 
 #[pymethods]
 impl Swatch {
-    /// L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise).
+    /// L*, a*, b* of the best estimate (D65, 10 degrees unless measured otherwise).
     #[getter]
     fn lab(&self) -> (f64, f64, f64) {
         let lab = self.swatch.lab();
         (lab.l(), lab.a(), lab.b())
     }
 
-    /// Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model.
+    /// L* with its bounds over the assumptions of the model.
     #[getter]
-    fn bounds<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let ends = |[low, _, high]: [f64; 3]| (low, high);
-        let dict = PyDict::new(py);
-        dict.set_item("l", ends(self.swatch.lightness().to_array().map(Lightness::lab_l)))?;
-        dict.set_item("a", ends(self.swatch.redness().to_array().map(Redness::lab_a)))?;
-        dict.set_item("b", ends(self.swatch.yellowness().to_array().map(Yellowness::lab_b)))?;
-        Ok(dict)
+    fn lightness(&self) -> Estimate<f64> {
+        self.swatch.lightness().into()
+    }
+
+    /// a* with its bounds.
+    #[getter]
+    fn redness(&self) -> Estimate<f64> {
+        self.swatch.redness().into()
+    }
+
+    /// b* with its bounds.
+    #[getter]
+    fn yellowness(&self) -> Estimate<f64> {
+        self.swatch.yellowness().into()
+    }
+
+    /// Chroma with its bounds.
+    #[getter]
+    fn chroma(&self) -> Estimate<f64> {
+        self.swatch.chroma().into()
     }
 
     /// Largest CIEDE2000 from the best estimate to any set of assumptions.
@@ -66,19 +156,12 @@ impl Swatch {
         self.swatch.notice()
     }
 
-    /// From this colour to another: ``ciede2000``, ``lighter``, ``redder``, ``yellower``, ``more_intense``.
+    /// From this colour to another.
     ///
     /// Args:
     ///     other: the other swatch.
-    fn difference<'py>(&self, py: Python<'py>, other: &Self) -> PyResult<Bound<'py, PyDict>> {
-        let difference = self.swatch.difference_to(&other.swatch);
-        let dict = PyDict::new(py);
-        dict.set_item("ciede2000", difference.ciede2000)?;
-        dict.set_item("lighter", difference.lighter)?;
-        dict.set_item("redder", difference.redder)?;
-        dict.set_item("yellower", difference.yellower)?;
-        dict.set_item("more_intense", difference.more_intense)?;
-        Ok(dict)
+    fn difference_to(&self, other: &Self) -> Difference {
+        self.swatch.difference_to(&other.swatch).into()
     }
 
     /// Strands of this and another colour side by side, as a section with highlights looks.
@@ -93,6 +176,28 @@ impl Swatch {
         let share = Share::from_percent(share_percent).map_err(raise)?;
         let label = format!("{} with {share} of {}", self.label, other.label);
         Ok(Self { swatch: self.swatch.beside(&other.swatch, share), label })
+    }
+
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        self.label.hash(&mut hasher);
+        for value in self.swatch.samples().iter().flatten() {
+            value.to_bits().hash(&mut hasher);
+        }
+        hasher.finish()
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
+        let this = slf.get();
+        let state = (this.swatch.samples().to_vec(), this.swatch.basis().code(), this.label.clone());
+        Ok((slf.get_type().getattr("_restore")?, state.into_pyobject(slf.py())?))
+    }
+
+    #[staticmethod]
+    fn _restore(samples: Vec<[f64; 3]>, basis: &str, label: String) -> PyResult<Self> {
+        let basis: Basis = basis.parse().map_err(raise)?;
+        let swatch = colour::Swatch::from_samples(&samples, basis);
+        swatch.map(|swatch| Self { swatch, label }).ok_or_else(|| FoilworkError::new_err("not the samples of a swatch"))
     }
 
     fn __str__(&self) -> String {
@@ -134,8 +239,9 @@ pub fn white(observer_degrees: u8) -> PyResult<White> {
 ///     FoilworkError: a value out of range, or ``lab`` together with ``level``.
 ///
 /// Source:
-///     Melanin absorptions of pbrt version 3 (hair.cpp, 2016); how much melanin a level has is assumed. The misfits of
-///     the model are listed in the documentation of the Rust module ``colour``.
+///     Absorption of melanin over the wavelength as published for melanosomes; the rest is fitted to published tresses and
+///     to the trade's list of exposed pigment. The misfits of the model are listed in the documentation of the Rust module
+///     ``colour``.
 ///
 /// Examples:
 ///     >>> from foilwork.colour import swatch

@@ -1,108 +1,165 @@
 //! Wrapper of `foilwork::toner`: the search and its answer.
 
 use crate::{
-    colour::{AnyLevel, Shade, Swatch, tone_of, white},
+    answer::answer,
+    bounds::Estimate,
+    colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    colour::Lab,
+    colour::{Lab, Level},
+    finding,
     quantity::Mass,
-    toner::{Exposed, Outcome, Porosity, Target, TonerAnswer as Answer, TonerMix, TonerRequest, find_toner},
+    toner::{self, Exposed, KnownStart, Porosity, Target, TonerRequest},
 };
 use pyo3::prelude::*;
 
-/// The answer of a toner search; made by ``toner``.
-///
-/// A notebook shows target and prediction as swatches with their text, the mixes and the findings.
-#[pyclass(frozen, module = "foilwork.toner")]
-#[derive(Clone)]
-pub struct TonerAnswer(Answer);
-
-fn parts(mix: &TonerMix) -> Vec<(String, f64)> {
-    mix.parts.iter().map(|part| (part.code.clone(), part.mass.g())).collect()
+answer! {
+    /// Something that a rule of the trade has to say.
+    Finding {
+        /// The rule.
+        rule: String,
+        /// What follows: ``"warning"``, ``"note"`` or ``"passed"``.
+        verdict: String,
+        /// What was found, and the way out.
+        text: String,
+        /// What the rule rests on.
+        sources: Vec<String>,
+    }
 }
 
-fn loads<'py>(py: Python<'py>, value: &impl serde::Serialize) -> PyResult<Bound<'py, PyAny>> {
-    let json = serde_json::to_string(value).map_err(raise)?;
-    py.import("json")?.call_method1("loads", (json,))
+impl From<&finding::Finding> for Finding {
+    fn from(found: &finding::Finding) -> Self {
+        Self {
+            rule: found.rule.code().to_owned(),
+            verdict: found.verdict.code().to_owned(),
+            text: found.text.clone(),
+            sources: found.sources.iter().map(ToString::to_string).collect(),
+        }
+    }
 }
 
-#[pymethods]
-impl TonerAnswer {
-    /// Whether the best mix is predicted as close to the target as two readings of one tress, and closer than the hair was.
-    #[getter]
-    fn reached(&self) -> bool {
-        self.0.outcome == Outcome::Reached
+answer! {
+    /// One shade of a mix, weighable.
+    MixPart {
+        /// The code on the tube.
+        code: String,
+        /// Mass to weigh, in g.
+        mass_g: f64,
+        /// Share of the mix, in percent.
+        share_percent: f64,
     }
+}
 
-    /// The best mix: codes with masses in g, largest first; a further shade counts only where it is worth 0.25 CIEDE2000.
-    #[getter]
-    fn mix_g(&self) -> Vec<(String, f64)> {
-        parts(&self.0.best)
+impl From<&toner::MixPart> for MixPart {
+    fn from(part: &toner::MixPart) -> Self {
+        Self { code: part.code.clone(), mass_g: part.mass.g(), share_percent: part.share.percent() }
     }
+}
 
-    /// The toned hair as predicted, with bounds.
-    #[getter]
-    fn predicted(&self) -> Swatch {
-        Swatch { swatch: self.0.best.predicted, label: "predicted".to_owned() }
+answer! {
+    /// A mix of shades and what it is predicted to give.
+    TonerMix {
+        /// The shades, largest mass first.
+        parts: Vec<MixPart>,
+        /// Mean level of the mix.
+        level: f64,
+        /// Tone of the mix in words.
+        tone: String,
+        /// The toned hair, with bounds.
+        predicted: Swatch,
+        /// From the prediction to the target: what is left undone.
+        residual: Difference,
     }
+}
 
-    /// The colour asked for.
-    #[getter]
-    fn target(&self) -> Swatch {
-        Swatch { swatch: self.0.target, label: "target".to_owned() }
+impl From<&toner::TonerMix> for TonerMix {
+    fn from(mix: &toner::TonerMix) -> Self {
+        Self {
+            parts: mix.parts.iter().map(Into::into).collect(),
+            level: mix.level.number(),
+            tone: mix.tone.to_string(),
+            predicted: Swatch { swatch: mix.predicted, label: "predicted".to_owned() },
+            residual: mix.residual.into(),
+        }
     }
+}
 
-    /// CIEDE2000 from the prediction to the target.
-    #[getter]
-    fn residual(&self) -> f64 {
-        self.0.best.residual.ciede2000
+answer! {
+    /// The answer of a toner search; made by ``find_toner``.
+    ///
+    /// A notebook shows target and prediction as swatches with their text, the mixes and the findings.
+    TonerAnswer {
+        /// ``"reached"``, ``"nearest-only"``, ``"already-nearer"`` or ``"too-close-to-tell"``.
+        outcome: String,
+        /// The answer in one sentence.
+        summary: String,
+        /// The warmth that the mix is chosen against, in the words of the trade's list.
+        against: Option<String>,
+        /// The colour asked for.
+        target: Swatch,
+        /// From the untoned hair to the target.
+        before: Difference,
+        /// The best mix; a further shade counts only where it is worth 0.25 CIEDE2000.
+        best: TonerMix,
+        /// Other mixes that differ in something that matters.
+        alternatives: Vec<TonerMix>,
+        /// What the rules of the trade say.
+        findings: Vec<Finding>,
+        /// The same as a piece of HTML.
+        html: String,
     }
+    impl {
+        fn __str__(&self) -> String {
+            self.summary.clone()
+        }
 
-    /// CIEDE2000 from the untoned hair to the target.
-    #[getter]
-    fn before(&self) -> f64 {
-        self.0.before.ciede2000
+        fn _repr_html_(&self) -> String {
+            self.html.clone()
+        }
     }
+}
 
-    /// Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them.
-    #[getter]
-    fn alternatives(&self) -> Vec<(Vec<(String, f64)>, f64)> {
-        self.0.alternatives.iter().map(|mix| (parts(mix), mix.residual.ciede2000)).collect()
+impl From<toner::TonerAnswer> for TonerAnswer {
+    fn from(answer: toner::TonerAnswer) -> Self {
+        Self {
+            outcome: answer.outcome.code().to_owned(),
+            summary: answer.summary(),
+            against: answer.against.map(|warmth| warmth.shown()),
+            target: Swatch { swatch: answer.target, label: "target".to_owned() },
+            before: answer.before.into(),
+            best: (&answer.best).into(),
+            alternatives: answer.alternatives.iter().map(Into::into).collect(),
+            findings: answer.findings.iter().map(Into::into).collect(),
+            html: answer.html(),
+        }
     }
+}
 
-    /// What the rules of the trade say: dicts with ``rule``, ``verdict``, ``text`` and ``sources``.
-    fn findings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        loads(py, &self.0.findings)
-    }
-
-    /// The whole answer as dicts, lists, strings and numbers; every key carries its unit.
-    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        loads(py, &self.0)
-    }
-
-    fn __str__(&self) -> String {
-        self.0.summary()
-    }
-
-    fn __repr__(&self) -> String {
-        format!("<TonerAnswer {}>", self.0.summary())
-    }
-
-    fn _repr_html_(&self) -> String {
-        self.0.html()
-    }
+/// The hair before toning, from what is known best.
+fn exposed(
+    lifted: Option<Level>,
+    natural: Option<Level>,
+    seen: Option<&str>,
+    measured: Option<Lab>,
+) -> PyResult<Exposed> {
+    let Some(lifted) = lifted else { return Ok(Exposed::white()) };
+    let seen = seen.map(str::parse).transpose().map_err(raise)?;
+    KnownStart { measured, seen }.exposed(natural, lifted).map_err(raise)
 }
 
 /// Find the mix of shades that brings exposed pigment nearest to a target.
 ///
-/// Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
+/// Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively. Shades
+/// lighter than the hair are left out. Where the hair was not measured, the complement that the trade names wins over a
+/// mix that the model prefers by less than its own error.
 ///
 /// Args:
 ///     shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
-///     lifted_level: level the hair was lifted to.
-///     natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
-///     exposed_lab: L*, a*, b* measured on the lifted hair, instead of the model.
+///     lifted_level: level the hair was lifted to; ``None`` for white hair.
+///     natural_level: natural level it was lifted from; its look is modelled.
+///     seen: the exposed pigment as you see it, such as ``"orange"`` or ``"pale yellow"``; counts before the model.
+///     exposed_lab: L*, a*, b* measured on the lifted hair; counts before both.
 ///     target_level: level wanted, with ``target_tones``.
 ///     target_tones: hue words wanted, the main one first; empty is neutral.
 ///     target_lab: L*, a*, b* wanted, instead of level and tones.
@@ -124,21 +181,22 @@ impl TonerAnswer {
 ///
 /// Examples:
 ///     >>> from foilwork.colour import Shade
-///     >>> from foilwork.toner import toner
-///     >>> shades = [Shade("10-0", 10), Shade("9-7", 9, ["violet"]), Shade("8-8", 8, ["blue-violet"])]
-///     >>> answer = toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
-///     >>> sum(mass for _, mass in answer.mix_g)
+///     >>> from foilwork.toner import find_toner
+///     >>> shades = [Shade("J9-plain", 9), Shade("J9-mist", 9, ["violet"]), Shade("J8-ink", 8, ["blue-violet"])]
+///     >>> answer = find_toner(shades, lifted_level=9, natural_level=5, target_level=8.5)
+///     >>> sum(part.mass_g for part in answer.best.parts)
 ///     30.0
-///     >>> answer.residual < answer.before
+///     >>> answer.summary.startswith("violet against pale yellow: ")
 ///     True
 #[pyfunction]
-#[pyo3(signature = (shades, *, lifted_level, natural_level = None, exposed_lab = None, target_level = None, target_tones = None, target_lab = None, observer_degrees = 10, porous = false, most_shades = 3, bowl_g = 30.0, division_g = 1.0))]
+#[pyo3(signature = (shades, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, target_level = None, target_tones = None, target_lab = None, observer_degrees = 10, porous = false, most_shades = 3, bowl_g = 30.0, division_g = 1.0))]
 #[expect(clippy::too_many_arguments, clippy::needless_pass_by_value, reason = "keywords of one Python function")]
-pub fn toner(
+pub fn find_toner(
     py: Python<'_>,
     shades: Vec<PyRef<'_, Shade>>,
-    lifted_level: AnyLevel,
+    lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
+    seen: Option<&str>,
     exposed_lab: Option<(f64, f64, f64)>,
     target_level: Option<AnyLevel>,
     target_tones: Option<Vec<String>>,
@@ -151,11 +209,8 @@ pub fn toner(
 ) -> PyResult<TonerAnswer> {
     let white = white(observer_degrees)?;
     let measured = |(l, a, b)| Lab::new(l, a, b, white).map_err(raise);
-    let exposed = match (exposed_lab, natural_level) {
-        (Some(lab), _) => Exposed::measured(measured(lab)?, lifted_level.0),
-        (None, Some(natural)) => Exposed::lightened(natural.0, lifted_level.0),
-        (None, None) => return Err(FoilworkError::new_err("give natural_level, or exposed_lab measured on the hair")),
-    };
+    let reading = exposed_lab.map(measured).transpose()?;
+    let exposed = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, reading)?;
     let target = match (target_lab, target_level) {
         (Some(lab), None) if target_tones.is_none() => Target::Lab(measured(lab)?),
         (None, Some(level)) => Target::Look { level: level.0, tone: tone_of(&target_tones.unwrap_or_default())? },
@@ -169,5 +224,72 @@ pub fn toner(
         bowl: Mass::from_g(bowl_g).map_err(raise)?,
         division: Mass::from_g(division_g).map_err(raise)?,
     };
-    py.detach(|| find_toner(&request)).map(TonerAnswer).map_err(raise)
+    py.detach(|| toner::find_toner(&request)).map(Into::into).map_err(raise)
+}
+
+answer! {
+    /// How much of a neutralising shade balances the exposed warmth; made by ``neutralising_dose``.
+    NeutralisingDose {
+        /// Share of the neutralising shade, in percent of the bowl.
+        share_percent: Estimate<f64>,
+        /// The same, in g.
+        mass_g: Estimate<f64>,
+        /// Warmth before toning: CIELAB units away from natural hair as light as this.
+        warmth_before: Estimate<f64>,
+        /// Warmth that is left at this share.
+        warmth_left: Estimate<f64>,
+        /// What follows for the bowl.
+        finding: Finding,
+    }
+}
+
+/// The dose of a neutralising shade that takes exposed warmth down to that of natural hair.
+///
+/// Args:
+///     neutraliser: the neutralising shade.
+///     carrier: the neutral or clear shade that makes up the rest of the bowl.
+///     lifted_level: level the hair was lifted to; ``None`` for white hair.
+///     natural_level: natural level it was lifted from; its look is modelled.
+///     seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
+///     exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
+///     bowl_g: mass of both shades together, in g.
+///
+/// Returns:
+///     A ``NeutralisingDose``; more than its best estimate over-tones by the model.
+///
+/// Raises:
+///     FoilworkError: a value out of range, or nothing that says how the hair looks.
+///
+/// Source:
+///     The model of ``swatch``, assumed.
+///
+/// Examples:
+///     >>> from foilwork.colour import Shade
+///     >>> from foilwork.toner import neutralising_dose
+///     >>> violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
+///     >>> dose = neutralising_dose(violet, plain, lifted_level=9, natural_level=5)
+///     >>> dose.warmth_left.best < dose.warmth_before.best
+///     True
+#[pyfunction]
+#[pyo3(signature = (neutraliser, carrier, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, bowl_g = 30.0))]
+pub fn neutralising_dose(
+    neutraliser: &Shade,
+    carrier: &Shade,
+    lifted_level: Option<AnyLevel>,
+    natural_level: Option<AnyLevel>,
+    seen: Option<&str>,
+    exposed_lab: Option<(f64, f64, f64)>,
+    bowl_g: f64,
+) -> PyResult<NeutralisingDose> {
+    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
+    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured)?;
+    let bowl = Mass::from_g(bowl_g).map_err(raise)?;
+    let dose = toner::neutralising_dose(&hair, &neutraliser.0, &carrier.0, bowl);
+    Ok(NeutralisingDose {
+        share_percent: dose.share.into(),
+        mass_g: dose.mass.into(),
+        warmth_before: dose.warmth_before.into(),
+        warmth_left: dose.warmth_left.into(),
+        finding: (&dose.finding).into(),
+    })
 }

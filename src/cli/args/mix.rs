@@ -7,7 +7,7 @@ use clap::Args;
 pub(crate) struct ScaleArgs {
     /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
     pub(crate) recipe: String,
-    /// Scale to this total, in the recipe's own unit
+    /// Scale to this total, in the recipe's own unit; the unit may be written behind it
     #[arg(long, value_name = "AMOUNT", group = "how")]
     pub(crate) total: Option<String>,
     /// Multiply every part by this
@@ -29,6 +29,16 @@ pub(crate) struct LimitsArgs {
     /// Whose law: `EU`, `GB`, `US`, `CA`, `AU`, `NZ`, `CN`, `JP`, `ASEAN` or `PL`
     #[arg(long, short, value_name = "CODE")]
     pub(crate) jurisdiction: String,
+    /// Only what concerns this substance: a CAS number, a name, or part of a name
+    #[arg(long, value_name = "NAME")]
+    pub(crate) substance: Option<String>,
+    /// Only what concerns this product: `oxidative-colour`, `non-oxidative-colour`, `lightening` or
+    /// `lash-colour`
+    #[arg(long, value_name = "KIND")]
+    pub(crate) product: Option<String>,
+    /// Only what concerns this use: `professional` or `general`
+    #[arg(long = "use", value_name = "WHO")]
+    pub(crate) audience: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
 }

@@ -4,6 +4,7 @@ mod colour;
 mod doors;
 mod help;
 mod lift;
+mod mix;
 mod money;
 mod peroxide;
 mod refusals;

@@ -6,6 +6,7 @@ use foilwork::{
         Rule,
         Verdict::{self, NotJudged, Passed, Stop},
     },
+    limits::Jurisdiction,
     service::Plan,
 };
 use rstest::rstest;
@@ -62,4 +63,17 @@ fn unverified_or_absent_figures_never_pass(
     let plan = nearly_neat(Some(code), strength);
     let verdicts = verdicts(&plan, "law");
     assert!(!verdicts.is_empty() && !verdicts.contains(&Passed), "{code}: {}", texts(&plan, "law"));
+}
+
+/// No law leaves a gap where its figure, its basis or its date would stand, whatever the table knows.
+#[test]
+fn no_finding_of_the_law_has_a_gap() {
+    for jurisdiction in Jurisdiction::ALL {
+        let plan = nearly_neat(Some(jurisdiction.code()), "9 % w/w");
+        for finding in plan.findings.iter().filter(|finding| finding.rule == Rule::Law) {
+            let text =
+                format!("{} {}", finding.text, finding.sources.iter().map(ToString::to_string).collect::<String>());
+            assert!(!text.contains("of  ") && !text.contains("(;") && !text.contains("  "), "{jurisdiction}: {text}");
+        }
+    }
 }

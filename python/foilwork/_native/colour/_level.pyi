@@ -1,7 +1,9 @@
-from typing import Any, Literal, final, overload
+from typing import Literal, final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
+
+from foilwork._native import Bounds, _Answer
 
 __all__ = [
     "Level",
@@ -45,7 +47,7 @@ class Level:
         Raises:
             FoilworkError: another naming.
         """
-    def underlying_pigment(self) -> dict[str, Any]:
+    def underlying_pigment(self) -> UnderlyingPigment:
         """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
 
         Returns:
@@ -79,7 +81,7 @@ def complement(hue: str) -> str:
         'violet'
     """
 
-def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> dict[str, Any] | None:
+def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> PrePigmentation | None:
     """What to put back before lightened hair is taken darker; ``None`` for less than two levels.
 
     Args:
@@ -205,3 +207,49 @@ def lift_needed(from_level: float, target_level: float, *, errors: Literal["rais
 def lift_needed(
     from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise"
 ) -> NDArray[float64]: ...
+
+@final
+class UnderlyingPigment(_Answer):
+    """."""
+
+    __match_args__ = ("words", "exposed", "visibility", "neutraliser", "basis")
+    @property
+    def words(self) -> tuple[str, str]:
+        """."""
+    @property
+    def exposed(self) -> tuple[str, str]:
+        """."""
+    @property
+    def visibility(self) -> tuple[str, str]:
+        """."""
+    @property
+    def neutraliser(self) -> tuple[str, str] | None:
+        """."""
+    @property
+    def basis(self) -> str:
+        """."""
+
+@final
+class PrePigmentation(_Answer):
+    """."""
+
+    __match_args__ = ("tone", "level", "text")
+    @property
+    def tone(self) -> list[tuple[str, float]]:
+        """."""
+    @property
+    def level(self) -> float:
+        """."""
+    @property
+    def text(self) -> str:
+        """."""
+
+def shade_level(
+    natural_level: float | str | Level, target_level: float | str | Level, *, product: str = "permanent", coloured: bool = False
+) -> float:
+    """."""
+
+def level_from_reading(
+    lab: tuple[float, float, float], *, instrument: str = "spectrophotometer", observer_degrees: int = 10
+) -> Bounds[float]:
+    """."""

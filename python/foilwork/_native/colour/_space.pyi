@@ -1,3 +1,4 @@
+from collections.abc import Sequence
 from typing import Literal, overload
 
 from numpy import float64
@@ -13,7 +14,7 @@ __all__ = [
     "xyz_to_lab",
 ]
 
-def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 2) -> tuple[str, bool]:
+def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 10) -> tuple[str, bool]:
     """CIELAB to the nearest sRGB colour a screen can show.
 
     Args:
@@ -80,7 +81,7 @@ def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "n
 
 @overload
 def lab_to_xyz(  # type: ignore[overload-overlap]
-    lab: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+    lab: tuple[float, float, float], *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
     """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 
@@ -105,12 +106,12 @@ def lab_to_xyz(  # type: ignore[overload-overlap]
     """
 @overload
 def lab_to_xyz(
-    lab: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+    lab: ArrayLike, *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
 def xyz_to_lab(  # type: ignore[overload-overlap]
-    xyz: tuple[float, float, float], *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+    xyz: tuple[float, float, float], *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
 ) -> tuple[float, float, float]:
     """Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
 
@@ -135,7 +136,7 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
     """
 @overload
 def xyz_to_lab(
-    xyz: ArrayLike, *, observer_degrees: int = 2, errors: Literal["raise", "nan"] = "raise"
+    xyz: ArrayLike, *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
@@ -185,3 +186,8 @@ def lch_to_lab(  # type: ignore[overload-overlap]
     """
 @overload
 def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+
+def reflectance_to_lab(
+    reflectance: Sequence[float], *, observer_degrees: int = 10
+) -> tuple[float, float, float]:
+    """."""

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._level import Level
 
 __all__ = [
@@ -18,8 +19,17 @@ class Swatch:
     def lab(self) -> tuple[float, float, float]:
         """L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise)."""
     @property
-    def bounds(self) -> dict[str, tuple[float, float]]:
-        """Lowest and highest ``"l"``, ``"a"`` and ``"b"`` over the assumptions of the model."""
+    def lightness(self) -> Bounds[float]:
+        """."""
+    @property
+    def redness(self) -> Bounds[float]:
+        """."""
+    @property
+    def yellowness(self) -> Bounds[float]:
+        """."""
+    @property
+    def chroma(self) -> Bounds[float]:
+        """."""
     @property
     def uncertainty(self) -> float:
         """Largest CIEDE2000 from the best estimate to any set of assumptions."""
@@ -35,7 +45,7 @@ class Swatch:
     @property
     def notice(self) -> str:
         """The words to show beside the colour."""
-    def difference(self, other: Swatch) -> dict[str, float]:
+    def difference_to(self, other: Swatch) -> Difference:
         """From this colour to another: ``ciede2000``, ``lighter``, ``redder``, ``yellower``, ``more_intense``.
 
         Args:
@@ -52,6 +62,9 @@ class Swatch:
             FoilworkError: a share outside 0 to 100 %.
         """
     def _repr_html_(self) -> str: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
 
 def swatch(
     level: float | str | Level | None = None,
@@ -90,3 +103,48 @@ def swatch(
         >>> hair.lab[0] > swatch(4).lab[0]
         True
     """
+
+@final
+class Difference(_Answer):
+    """."""
+
+    __match_args__ = ("ciede2000", "lighter", "redder", "yellower", "more_intense")
+    @property
+    def ciede2000(self) -> float:
+        """."""
+    @property
+    def lighter(self) -> float:
+        """."""
+    @property
+    def redder(self) -> float:
+        """."""
+    @property
+    def yellower(self) -> float:
+        """."""
+    @property
+    def more_intense(self) -> float:
+        """."""
+
+@final
+class SectionLook(_Answer):
+    """."""
+
+    __match_args__ = ("mixed", "perceived_level", "contrast", "reads_as_one", "caveat")
+    @property
+    def mixed(self) -> Swatch:
+        """."""
+    @property
+    def perceived_level(self) -> Bounds[float]:
+        """."""
+    @property
+    def contrast(self) -> Difference:
+        """."""
+    @property
+    def reads_as_one(self) -> bool:
+        """."""
+    @property
+    def caveat(self) -> str:
+        """."""
+
+def section_look(rest: Swatch, lightened: Swatch, share_percent: float) -> SectionLook:
+    """."""

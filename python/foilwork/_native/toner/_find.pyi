@@ -1,51 +1,126 @@
 from collections.abc import Sequence
-from typing import Any, final
+from typing import final
 
-from foilwork._native.colour import Level, Shade, Swatch
+from foilwork._native import Bounds, _Answer
+from foilwork._native.colour import Difference, Level, Shade, Swatch
 
-__all__ = [
-    "TonerAnswer",
-    "toner",
-]
+__all__ = []
 
 @final
-class TonerAnswer:
-    """The answer of a toner search; made by ``toner``.
+class Finding(_Answer):
+    """."""
 
-    A notebook shows target and prediction as swatches with their text, the mixes and the findings.
-    """
+    __match_args__ = ("rule", "verdict", "text", "sources")
     @property
-    def reached(self) -> bool:
-        """Whether the best mix is predicted as close to the target as two readings of one tress, and closer than the hair was."""
+    def rule(self) -> str:
+        """."""
     @property
-    def mix_g(self) -> list[tuple[str, float]]:
-        """The best mix: codes with masses in g, largest first; a further shade counts only where it is worth 0.25 CIEDE2000."""
+    def verdict(self) -> str:
+        """."""
+    @property
+    def text(self) -> str:
+        """."""
+    @property
+    def sources(self) -> list[str]:
+        """."""
+
+@final
+class MixPart(_Answer):
+    """."""
+
+    __match_args__ = ("code", "mass_g", "share_percent")
+    @property
+    def code(self) -> str:
+        """."""
+    @property
+    def mass_g(self) -> float:
+        """."""
+    @property
+    def share_percent(self) -> float:
+        """."""
+
+@final
+class TonerMix(_Answer):
+    """."""
+
+    __match_args__ = ("parts", "level", "tone", "predicted", "residual")
+    @property
+    def parts(self) -> list[MixPart]:
+        """."""
+    @property
+    def level(self) -> float:
+        """."""
+    @property
+    def tone(self) -> str:
+        """."""
     @property
     def predicted(self) -> Swatch:
-        """The toned hair as predicted, with bounds."""
+        """."""
+    @property
+    def residual(self) -> Difference:
+        """."""
+
+@final
+class TonerAnswer(_Answer):
+    """."""
+
+    __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "html")
+    @property
+    def outcome(self) -> str:
+        """."""
+    @property
+    def summary(self) -> str:
+        """."""
+    @property
+    def against(self) -> str | None:
+        """."""
     @property
     def target(self) -> Swatch:
-        """The colour asked for."""
+        """."""
     @property
-    def residual(self) -> float:
-        """CIEDE2000 from the prediction to the target."""
+    def before(self) -> Difference:
+        """."""
     @property
-    def before(self) -> float:
-        """CIEDE2000 from the untoned hair to the target."""
+    def best(self) -> TonerMix:
+        """."""
     @property
-    def alternatives(self) -> list[tuple[list[tuple[str, float]], float]]:
-        """Other mixes as (codes with masses in g, CIEDE2000 to the target); the nearest of all is among them."""
-    def findings(self) -> list[dict[str, str]]:
-        """What the rules of the trade say: dicts with ``rule``, ``verdict``, ``text`` and ``sources``."""
-    def data(self) -> dict[str, Any]:
-        """The whole answer as dicts, lists, strings and numbers; every key carries its unit."""
+    def alternatives(self) -> list[TonerMix]:
+        """."""
+    @property
+    def findings(self) -> list[Finding]:
+        """."""
+    @property
+    def html(self) -> str:
+        """."""
     def _repr_html_(self) -> str: ...
 
-def toner(
+@final
+class NeutralisingDose(_Answer):
+    """."""
+
+    __match_args__ = ("share_percent", "mass_g", "warmth_before", "warmth_left", "finding")
+    @property
+    def share_percent(self) -> Bounds[float]:
+        """."""
+    @property
+    def mass_g(self) -> Bounds[float]:
+        """."""
+    @property
+    def warmth_before(self) -> Bounds[float]:
+        """."""
+    @property
+    def warmth_left(self) -> Bounds[float]:
+        """."""
+    @property
+    def finding(self) -> Finding:
+        """."""
+
+def find_toner(
     shades: Sequence[Shade],
     *,
-    lifted_level: float | str | Level,
+    lifted_level: float | str | Level | None,
     natural_level: float | str | Level | None = None,
+    seen: str | None = None,
     exposed_lab: tuple[float, float, float] | None = None,
     target_level: float | str | Level | None = None,
     target_tones: Sequence[str] | None = None,
@@ -56,41 +131,16 @@ def toner(
     bowl_g: float = 30.0,
     division_g: float = 1.0,
 ) -> TonerAnswer:
-    """Find the mix of shades that brings exposed pigment nearest to a target.
+    """."""
 
-    Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively.
-
-    Args:
-        shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
-        lifted_level: level the hair was lifted to.
-        natural_level: natural level it was lifted from; not needed with ``exposed_lab``.
-        exposed_lab: L*, a*, b* measured on the lifted hair, instead of the model.
-        target_level: level wanted, with ``target_tones``.
-        target_tones: hue words wanted, the main one first; empty is neutral.
-        target_lab: L*, a*, b* wanted, instead of level and tones.
-        observer_degrees: observer of the measured colours, 2 or 10.
-        porous: whether the hair is porous.
-        most_shades: most shades in a mix, from 1 to 4.
-        bowl_g: mass of all shades together, without developer, in g.
-        division_g: division of the scale, in g.
-
-    Returns:
-        A ``TonerAnswer`` with the mix, alternatives, what is left undone and findings.
-
-    Raises:
-        FoilworkError: no shades, a value out of range, a bowl the scale cannot weigh, or no single target.
-
-    Source:
-        The model of ``swatch``; how much of a shade hair takes up is assumed (half, from a quarter to all). A strand
-        test decides.
-
-    Examples:
-        >>> from foilwork.colour import Shade
-        >>> from foilwork.toner import toner
-        >>> shades = [Shade("10-0", 10), Shade("9-7", 9, ["violet"]), Shade("8-8", 8, ["blue-violet"])]
-        >>> answer = toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
-        >>> sum(mass for _, mass in answer.mix_g)
-        30.0
-        >>> answer.residual < answer.before
-        True
-    """
+def neutralising_dose(
+    neutraliser: Shade,
+    carrier: Shade,
+    *,
+    lifted_level: float | str | Level | None,
+    natural_level: float | str | Level | None = None,
+    seen: str | None = None,
+    exposed_lab: tuple[float, float, float] | None = None,
+    bowl_g: float = 30.0,
+) -> NeutralisingDose:
+    """."""

@@ -42,7 +42,8 @@ pub(super) fn check(
         }
         for judgement in &report.judgements {
             let verdict = judgement.standing.verdict();
-            let figure = judgement.limit.map(|limit| format!(" of {}", limit.figure)).unwrap_or_default();
+            let printed = judgement.limit.map(|limit| limit.figure.as_str()).filter(|figure| !figure.is_empty());
+            let figure = printed.map(|figure| format!(" of {figure}")).unwrap_or_default();
             let text = match verdict {
                 Passed => format!("{name} {:.2}{figure}", judgement.level.high()),
                 _ => format!("{name}: {:.2}{figure} on the hair: {}", judgement.level.high(), judgement.standing),
@@ -55,9 +56,12 @@ pub(super) fn check(
 
 /// Act, date, basis of the figure, and whether it was read or remembered.
 fn source(limit: &Limit) -> Reason {
+    let words = [limit.basis_as_worded.as_str(), limit.list_date.as_str()];
+    let words: Vec<&str> = words.into_iter().filter(|words| !words.is_empty()).collect();
+    let behind = if words.is_empty() { String::new() } else { format!(" ({})", words.join("; ")) };
     Reason {
         id: Some(limit.id.clone().into()),
-        text: format!("{} ({}; {})", limit.legal_reference, limit.basis_as_worded, limit.list_date).into(),
+        text: format!("{}{behind}", limit.legal_reference).into(),
         from_memory: !limit.obtained.is_verified(),
     }
 }
