@@ -1,8 +1,8 @@
+use crate::bounds::Estimate;
 use crate::{
     answer::answer,
-    bounds::Stated,
     error::{FoilworkError, raise},
-    money::{PyMoney, exact::Number, price::ServicePrice, rule::PyPriceRule},
+    money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
@@ -50,7 +50,7 @@ answer! {
         /// The service.
         service: String,
         /// The class of guest.
-        class_: String,
+        guest_class: String,
         /// When all goes well.
         low: PyMoney,
         /// As expected.
@@ -107,7 +107,7 @@ type Part = (String, PyMoney, PyMoney, PyMoney);
 pub fn quote_range(
     parts: Vec<Part>,
     rule: PyPriceRule,
-    chair_min: Option<Stated<Duration>>,
+    chair_min: Option<Estimate<f64>>,
     deposit_percent: Option<Number>,
     deposit: Option<PyMoney>,
 ) -> PyResult<Quote> {
@@ -117,7 +117,7 @@ pub fn quote_range(
         (None, Some(amount)) => Deposit::Fixed(amount.0),
         (Some(_), Some(_)) => return Err(FoilworkError::new_err("give deposit_percent or deposit, not both")),
     };
-    let quote = business::quote_range(&costs(parts)?, &rule.0, chair_min.map(|time| time.0), deposit).map_err(raise)?;
+    let quote = business::quote_range(&costs(parts)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
     Ok(Quote {
         low: quote.low.into(),
         best: quote.best.into(),
@@ -157,12 +157,7 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
                 (service, class, parts, None)
             }
         };
-        Ok::<_, PyErr>(ClassCost {
-            service,
-            class,
-            parts: costs(parts)?,
-            in_chair: chair.map(|time: Stated<Duration>| time.0),
-        })
+        Ok::<_, PyErr>(ClassCost { service, class, parts: costs(parts)?, in_chair: time(chair)? })
     };
     let classes = classes.into_iter().map(read).collect::<PyResult<Vec<_>>>()?;
     let list = business::price_list(&classes, &rule.0).map_err(raise)?;
@@ -170,7 +165,7 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
         .into_iter()
         .map(|entry| PriceListEntry {
             service: entry.service,
-            class_: entry.class,
+            guest_class: entry.class,
             low: PyMoney(entry.low),
             usual: PyMoney(entry.usual),
             high: PyMoney(entry.high),
@@ -188,4 +183,10 @@ fn costs(parts: Vec<Part>) -> PyResult<Vec<QuotePart>> {
             Ok(QuotePart { what, cost, basis: Basis::Stated })
         })
         .collect()
+}
+
+fn time(chair_min: Option<Estimate<f64>>) -> PyResult<Option<Interval<Duration>>> {
+    chair_min
+        .map(|Estimate([low, best, high])| Interval::new(minutes(low)?, minutes(best)?, minutes(high)?).map_err(raise))
+        .transpose()
 }

@@ -87,6 +87,41 @@ impl PyPriceRule {
         Ok(Self(PriceRule { target, tax: tax(tax_percent)?, card, ending, rounding: self::rounding(rounding)? }))
     }
 
+    /// The keywords that make this rule.
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyTuple>, Bound<'py, PyDict>)> {
+        let rule = self.0;
+        let keywords = PyDict::new(py);
+        match rule.target {
+            PriceTarget::Margin(margin) => keywords.set_item("margin_percent", margin.percent())?,
+            PriceTarget::Markup(markup) => keywords.set_item("markup_percent", markup.percent())?,
+            PriceTarget::PerChairHour(amount) => keywords.set_item("per_chair_hour", PyMoney(amount))?,
+        }
+        keywords.set_item("tax_percent", rule.tax.percent())?;
+        if let Some(card) = rule.card {
+            keywords.set_item("card_percent", card.rate().percent())?;
+            keywords.set_item("card_fixed", PyMoney(card.fixed()))?;
+        }
+        if let Some((ending, toward)) = rule.ending {
+            keywords.set_item("price_step", PyMoney(ending.step()))?;
+            keywords.set_item("price_ending", PyMoney(ending.ending()))?;
+            keywords.set_item("price_toward", toward.code())?;
+        }
+        keywords.set_item("rounding", rule.rounding.code())?;
+        Ok((PyTuple::empty(py), keywords))
+    }
+
+    fn __hash__(slf: &Bound<'_, Self>) -> PyResult<isize> {
+        let (_, keywords) = slf.get().__getnewargs_ex__(slf.py())?;
+        PyTuple::new(slf.py(), keywords.items())?.hash()
+    }
+
+    fn __repr__(slf: &Bound<'_, Self>) -> PyResult<String> {
+        let (_, keywords) = slf.get().__getnewargs_ex__(slf.py())?;
+        let shown: PyResult<Vec<_>> =
+            keywords.iter().map(|(name, value)| Ok(format!("{}={}", name.str()?, value.repr()?))).collect();
+        Ok(format!("PriceRule({})", shown?.join(", ")))
+    }
+
     /// The price for a cost; ``chair_min`` is needed for a target by the hour.
     #[pyo3(signature = (cost, chair_min = None))]
     fn price(&self, cost: PyMoney, chair_min: Option<f64>) -> PyResult<ServicePrice> {
@@ -100,48 +135,6 @@ impl PyPriceRule {
         let time = chair_min.map(minutes).transpose()?;
         self.0.check(cost.0, gross.0, time).map(Into::into).map_err(raise)
     }
-
-    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
-        let given: PyResult<Vec<_>> =
-            self.given(py)?.iter().map(|(name, value)| Ok(format!("{name}={}", value.repr()?))).collect();
-        Ok(format!("PriceRule({})", given?.join(", ")))
-    }
-
-    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
-        self.__repr__(py)?.into_pyobject(py)?.hash()
-    }
-
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
-        let py = slf.py();
-        let partial = py.import("functools")?.getattr("partial")?;
-        let given = slf.get().given(py)?;
-        Ok((partial.call((slf.get_type(),), Some(&given))?, PyTuple::empty(py)))
-    }
-}
-
-impl PyPriceRule {
-    /// The keywords that make this rule.
-    fn given<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let rule = &self.0;
-        let given = PyDict::new(py);
-        match rule.target {
-            PriceTarget::Margin(margin) => given.set_item("margin_percent", margin.percent())?,
-            PriceTarget::Markup(markup) => given.set_item("markup_percent", markup.percent())?,
-            PriceTarget::PerChairHour(target) => given.set_item("per_chair_hour", PyMoney(target))?,
-        }
-        given.set_item("tax_percent", rule.tax.percent())?;
-        if let Some(card) = rule.card {
-            given.set_item("card_percent", card.rate().percent())?;
-            given.set_item("card_fixed", PyMoney(card.fixed()))?;
-        }
-        if let Some((ending, toward)) = rule.ending {
-            given.set_item("price_step", PyMoney(ending.step()))?;
-            given.set_item("price_ending", PyMoney(ending.ending()))?;
-            given.set_item("price_toward", toward.code())?;
-        }
-        given.set_item("rounding", rule.rounding.code())?;
-        Ok(given)
-    }
 }
 
 pub(super) fn tax(percent: Number) -> PyResult<TaxRate> {
@@ -153,5 +146,10 @@ fn card_fee(percent: Number, fixed: Money) -> PyResult<CardFee> {
 }
 
 pub(super) fn direction(name: &str) -> PyResult<Toward> {
-    name.parse().map_err(raise)
+    match name {
+        "up" => Ok(Toward::Up),
+        "down" => Ok(Toward::Down),
+        "nearest" => Ok(Toward::Nearest),
+        _ => Err(FoilworkError::new_err(format!("unknown direction {name:?}: give \"up\", \"down\" or \"nearest\""))),
+    }
 }
