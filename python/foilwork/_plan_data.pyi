@@ -15,8 +15,8 @@ _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _HistoryFlag: TypeAlias = Literal[
-    "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "lightened", "straightened-or-permed",
-    "under-sixteen", "permanent-colour",
+    "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
+    "lightened", "straightened-or-permed", "under-sixteen", "permanent-colour",
 ]
 _Hue: TypeAlias = Literal[
     "red", "red-orange", "orange", "yellow-orange", "yellow", "yellow-green", "green", "blue-green", "blue",
@@ -34,10 +34,11 @@ _Rounding: TypeAlias = Literal[
     "to-negative-infinity", "to-positive-infinity",
 ]
 _Rule: TypeAlias = Literal[
-    "history", "earlier-reaction", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
+    "history", "earlier-reaction", "airways", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
     "skin-test-age", "strand-test", "law", "developer", "time", "look", "sequence", "rinse", "untoned", "on-scalp",
-    "overlap", "lift", "white-hair", "ratio", "scale", "pace", "depth-at-root", "hairline", "transition", "contrast",
-    "pre-pigmentation", "toner-found", "toner-level", "over-neutralising", "porosity", "cool-dose",
+    "earlier-service", "overlap", "lift", "white-hair", "ratio", "scale", "pace", "depth-at-root", "hairline",
+    "transition", "contrast", "pre-pigmentation", "toner-found", "toner-level", "over-neutralising", "porosity",
+    "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _Start: TypeAlias = str
@@ -70,6 +71,11 @@ class Reason(TypedDict):
     from_memory: bool
     id: NotRequired[str | None]
     text: str
+
+@type_check_only
+class StatedNotUsed(TypedDict):
+    field: str
+    why: str
 
 @type_check_only
 class Bowl(TypedDict):
@@ -172,6 +178,7 @@ class Mix(TypedDict):
     ratio: str | None
     stage: _WorkStage
     strength_basis: _Basis
+    undeclared: list[str]
 
 @type_check_only
 class Money(TypedDict):
@@ -212,6 +219,7 @@ class PlanData(TypedDict):
     order: list[Step]
     order_basis: _OrderBasis
     start: _Start
+    stated_not_used: list[StatedNotUsed]
     title: str
 
 @type_check_only

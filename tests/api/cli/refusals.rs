@@ -157,9 +157,9 @@ fn a_file_that_is_no_shop() {
         (16, "analysis"),
         (42, "salon"),
         (51, "shop"),
-        (136, "section"),
-        (186, "toner"),
-        (194, "root_shadow"),
+        (164, "section"),
+        (214, "toner"),
+        (232, "root_shadow"),
     ];
     let lines =
         unknown.map(|(line, field)| format!("soft-gradient.toml: line {line}: {field}: unknown field: {fields}"));
