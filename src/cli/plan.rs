@@ -14,7 +14,7 @@ use std::path::Path;
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
-    let format = Format::of_name(&name);
+    let format = Format::of(&name, &text);
     let problems = |problems: Problems| located(&name, &problems.located(&text, format));
     let file = match service::shop_file(&text, format) {
         // The path is meant from the folder of the file that names it.

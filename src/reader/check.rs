@@ -13,6 +13,8 @@ pub(super) struct Checker<'s> {
     /// Reads a text field as its `x-parse` names it.
     pub(super) text_field: fn(&str, &str) -> Result<(), String>,
     pub(super) problems: Vec<Problem>,
+    /// Whether a table or a list stands under a name that is not known: what it names cannot be looked up then.
+    pub(super) hidden: bool,
 }
 
 impl<'s> Checker<'s> {
@@ -35,7 +37,7 @@ impl<'s> Checker<'s> {
                     "{} where {} belongs: {}",
                     shown(node),
                     expected(wanted, schema),
-                    way_out(node, wanted, schema)
+                    way_out(node, wanted, schema, field)
                 );
                 self.report(node.at, field, message);
             }
@@ -102,12 +104,14 @@ impl<'s> Checker<'s> {
                     }
                 }
                 None => {
-                    let hint = match nearest(key, names()) {
-                        Some(word) => {
+                    self.hidden |= matches!(value.kind, Kind::Table(_) | Kind::List(_));
+                    let hint = match (self.home_of(key, value, known), nearest(key, names())) {
+                        (Some(table), _) => format!("it belongs into `{table}`: write `{}`", join(&table, key)),
+                        (None, Some(word)) => {
                             meant.push(word);
                             format!("did you mean `{word}`?")
                         }
-                        None => format!("the fields here are {}", list(&names().collect::<Vec<_>>())),
+                        (None, None) => format!("the fields here are {}", list(&names().collect::<Vec<_>>())),
                     };
                     self.report(*key_at, &path, format!("unknown field: {hint}"));
                 }
@@ -121,6 +125,23 @@ impl<'s> Checker<'s> {
                 self.report(at, &join(field, name), format!("missing: add it{what}"));
             }
         }
+    }
+
+    /// The table beside this key that has a field of its name and kind.
+    fn home_of(&self, key: &str, value: &Node, known: Option<&'s Map<String, Value>>) -> Option<String> {
+        let fits = |table: &'s Value| {
+            let field = self.resolve(self.resolve(table).get("properties")?.get(key)?);
+            Some(matches!(
+                (type_name(field), &value.kind),
+                (Some("array"), Kind::List(_))
+                    | (Some("object"), Kind::Table(_))
+                    | (Some("string") | None, Kind::Text(_))
+                    | (Some("number" | "integer"), Kind::Number(..))
+                    | (Some("boolean"), Kind::Flag(_))
+            ))
+        };
+        let mut homes = known?.iter().filter(|(_, table)| fits(table) == Some(true)).map(|(name, _)| name.clone());
+        homes.next().filter(|_| homes.next().is_none())
     }
 
     fn check_list(&mut self, at: Option<Position>, items: &[Node], schema: &'s Value, field: &str) {
@@ -236,7 +257,7 @@ fn expected(wanted: &str, schema: &Value) -> String {
     }
 }
 
-fn way_out(node: &Node, wanted: &str, schema: &Value) -> String {
+fn way_out(node: &Node, wanted: &str, schema: &Value, field: &str) -> String {
     let one_word = !matches!(node.kind, Kind::Null | Kind::List(_) | Kind::Table(_));
     match wanted {
         "string" if one_word => "write it in quotes".to_owned(),
@@ -247,7 +268,29 @@ fn way_out(node: &Node, wanted: &str, schema: &Value) -> String {
         "boolean" => "write true or false, without quotes".to_owned(),
         "array" if one_word => "write it in [ ]".to_owned(),
         "array" => "write [[ ]] around its name, or in JSON a list of tables".to_owned(),
-        "object" => "write its fields, each with its name".to_owned(),
+        "object" if !field.is_empty() && !node.items().is_empty() => {
+            "there is only one: write [ ] around its name, or in JSON { }".to_owned()
+        }
+        "object" => match example(node, schema) {
+            Some(example) => format!("write its fields, each with its name, for example {example}"),
+            None => "write its fields, each with its name".to_owned(),
+        },
         _ => "give that".to_owned(),
     }
+}
+
+/// A table with only the fields it needs, the text at hand in the first of them: `{ shade = "J9-mist", parts = 1 }`.
+fn example(node: &Node, schema: &Value) -> Option<String> {
+    let text = node.text()?;
+    let properties = schema.get("properties")?.as_object()?;
+    let mut fields = Vec::new();
+    for name in required(schema) {
+        let value = match type_name(properties.get(name)?)? {
+            "string" if fields.is_empty() => format!("\"{text}\""),
+            "number" | "integer" => "1".to_owned(),
+            _ => return None,
+        };
+        fields.push(format!("{name} = {value}"));
+    }
+    (!fields.is_empty()).then(|| format!("{{ {} }}", fields.join(", ")))
 }

@@ -2,7 +2,7 @@ use super::{Format, Kind, Node, Problem, Problems, check::Checker, read_json, re
 use crate::text::Lines;
 use schemars::{JsonSchema, generate::SchemaSettings};
 use serde::{Serialize, de::DeserializeOwned};
-use serde_json::Value;
+use serde_json::{Value, json};
 
 /// A file that foilwork reads: a shape of plain fields from which the schema is derived, and what a schema cannot say.
 pub trait Document: JsonSchema + Serialize + DeserializeOwned + 'static {
@@ -23,8 +23,47 @@ pub trait Document: JsonSchema + Serialize + DeserializeOwned + 'static {
 }
 
 /// Derives the JSON Schema (draft 2020-12) of a shape.
-pub(crate) fn derive<T: JsonSchema>() -> Value {
-    SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<T>().to_value()
+///
+/// `forms` tells for each `x-parse` what an editor can know of its texts: keywords such as `pattern` or `enum`.
+pub(crate) fn derive<T: JsonSchema>(forms: fn(&str) -> Option<(&'static str, Value)>) -> Value {
+    let mut schema = SchemaSettings::draft2020_12().into_generator().into_root_schema_for::<T>().to_value();
+    add_forms(&mut schema, forms);
+    schema
+}
+
+fn add_forms(schema: &mut Value, forms: fn(&str) -> Option<(&'static str, Value)>) {
+    match schema {
+        Value::Object(keywords) => {
+            if let Some((keyword, mut form)) = keywords.get("x-parse").and_then(Value::as_str).and_then(forms) {
+                // A field that may be left out may be `null` in JSON.
+                if let (Some(Value::Array(_)), Some(words)) = (keywords.get("type"), form.as_array_mut()) {
+                    words.push(Value::Null);
+                }
+                keywords.insert(keyword.to_owned(), form);
+            }
+            keywords.values_mut().for_each(|inner| add_forms(inner, forms));
+        }
+        Value::Array(items) => items.iter_mut().for_each(|inner| add_forms(inner, forms)),
+        _ => {}
+    }
+}
+
+/// The schema of a table that has this field, neither `null` nor an empty list.
+fn given(field: &str) -> Value {
+    json!({ "required": [field], "properties": { field: { "not": { "enum": [null, []] } } } })
+}
+
+/// For `allOf` of a schema: exactly one of these fields is given.
+pub(crate) fn one_of(fields: &[&str]) -> Value {
+    json!({ "oneOf": fields.iter().map(|field| given(field)).collect::<Vec<_>>() })
+}
+
+/// For `allOf` of a schema: at most one of these fields is given.
+pub(crate) fn at_most_one(fields: &[&str]) -> Value {
+    let pairs = fields.iter().enumerate().flat_map(|(i, one)| {
+        fields.iter().skip(i + 1).map(move |other| json!({ "allOf": [given(one), given(other)] }))
+    });
+    json!({ "not": { "anyOf": pairs.collect::<Vec<_>>() } })
 }
 
 /// Reads a file.
@@ -94,9 +133,10 @@ pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
     check_tree::<T>(&Node::of_toml(&value))
 }
 
-/// The text under one key of the outermost table.
-pub(crate) fn field(text: &str, format: Format, key: &str) -> Option<String> {
-    tree(text, format).0.get(key)?.text().map(str::to_owned)
+/// The text under one key of the outermost table, where that has not the other one too.
+pub(crate) fn field(text: &str, format: Format, key: &str, unless: &str) -> Option<String> {
+    let (root, _) = tree(text, format);
+    root.get(key).filter(|_| root.get(unless).is_none())?.text().map(str::to_owned)
 }
 
 /// Reads a file in which `old`, when it is there, gives way to `new`, whose value is at hand already.
@@ -128,10 +168,12 @@ fn read_tree<T: Document>(root: &Node) -> Result<T, Problems> {
 
 fn check_tree<T: Document>(root: &Node) -> Result<(), Problems> {
     let schema = T::schema();
-    let mut checker = Checker { root: schema, text_field: T::text_field, problems: Vec::new() };
+    let mut checker = Checker { root: schema, text_field: T::text_field, problems: Vec::new(), hidden: false };
     checker.check(root, schema, "");
     let mut problems = Problems(checker.problems);
-    T::check_whole(root, &mut problems);
+    if !checker.hidden {
+        T::check_whole(root, &mut problems);
+    }
     problems.or(())
 }
 

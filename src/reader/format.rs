@@ -8,6 +8,23 @@ pub enum Format {
 }
 
 impl Format {
+    /// The format of a text that may come without a name, as from the standard input: what begins like a JSON object
+    /// is JSON, for no TOML begins so.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::reader::Format;
+    ///
+    /// assert_eq!(Format::of("-", "{ \"format\": 1 }"), Format::Json);
+    /// assert_eq!(Format::of("-", "format = 1"), Format::Toml);
+    /// ```
+    #[must_use]
+    pub fn of(name: &str, text: &str) -> Self {
+        let text = text.trim_start_matches('\u{feff}').trim_start();
+        if text.starts_with('{') { Self::Json } else { Self::of_name(name) }
+    }
+
     /// The format a file's name speaks of: `.json` is JSON, everything else TOML.
     ///
     /// # Example

@@ -13,15 +13,40 @@ pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
         .map(|error| Problem {
             at: error.span().map(|span| text.position(span.start)),
             field: String::new(),
-            message: format!(
-                "not valid TOML: {}",
-                words(error.message(), error.span().and_then(|span| text.text().get(span)))
-            ),
+            message: {
+                let span = error.span();
+                let line = span.as_ref().and_then(|span| line_of(text.text(), span.start));
+                let said = line.and_then(number_with_more);
+                let at = span.and_then(|span| text.text().get(span));
+                format!("not valid TOML: {}", said.unwrap_or_else(|| words(error.message(), at)))
+            },
         })
         .collect();
     // What follows a mistake on the same line is its echo.
     problems.dedup_by_key(|problem| problem.at.map(|at| at.line));
     (Node { at: Some(Position::START), kind: table_kind(text, table.get_ref()) }, problems)
+}
+
+/// The line around a place.
+fn line_of(text: &str, at: usize) -> Option<&str> {
+    let at = at.min(text.len());
+    let begin = text.get(..at)?.rfind('\n').map_or(0, |end| end + 1);
+    let line = text.get(begin..)?;
+    line.split('\n').next()
+}
+
+/// A number with a decimal comma, or with its unit, after the equals sign of a line.
+fn number_with_more(line: &str) -> Option<String> {
+    let value = line.split_once('=')?.1.split('#').next()?.trim();
+    let end = value.find(|c: char| !(c.is_ascii_digit() || c == '.')).filter(|end| *end > 0)?;
+    let (number, rest) = value.split_at_checked(end)?;
+    let decimals = rest.strip_prefix(',').filter(|rest| !rest.is_empty() && rest.chars().all(|c| c.is_ascii_digit()));
+    if let Some(decimals) = decimals {
+        return Some(format!("{value} has a comma: write {number}.{decimals}"));
+    }
+    let unit = rest.trim();
+    let is_unit = unit.starts_with('%') || (unit.chars().all(char::is_alphabetic) && rest.starts_with(' '));
+    is_unit.then(|| format!("{value} is more than a number: write {number}, the name of the field says the unit"))
 }
 
 /// The parser's own words, except where they would mislead.

@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 
 impl Document for ShopFile {
     fn schema() -> &'static Value {
-        static SCHEMA: LazyLock<Value> = LazyLock::new(reader::derive::<ShopFile>);
+        static SCHEMA: LazyLock<Value> = LazyLock::new(|| reader::derive::<ShopFile>(text_fields::form));
         &SCHEMA
     }
 

@@ -9,7 +9,7 @@ use std::sync::LazyLock;
 
 impl Document for ServiceFile {
     fn schema() -> &'static Value {
-        static SCHEMA: LazyLock<Value> = LazyLock::new(reader::derive::<ServiceFile>);
+        static SCHEMA: LazyLock<Value> = LazyLock::new(|| reader::derive::<ServiceFile>(text_fields::form));
         &SCHEMA
     }
 
@@ -42,7 +42,7 @@ pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
     reader::parse(text, format)
 }
 
-/// The path of the shop file that a service file names, as it is written there.
+/// The path of the shop file that a service file names, as it is written there; `None` where it has a shop of its own.
 ///
 /// foilwork's core reads no files: the caller does, and hands the shop to [`parse_with_shop`].
 ///
@@ -57,7 +57,7 @@ pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
 /// ```
 #[must_use]
 pub fn shop_file(text: &str, format: Format) -> Option<String> {
-    reader::field(text, format, "shop_file")
+    reader::field(text, format, "shop_file", "shop")
 }
 
 /// Reads a service file that names its shop by a path; the shop takes the place of the path.

@@ -53,7 +53,8 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
     shop::unique("toner", toners, "name", found.0);
 
     let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
-    for (i, section) in sections.iter().enumerate() {
+    let is_table = |(_, node): &(usize, &Node)| matches!(node.kind, Kind::Table(_));
+    for (i, section) in sections.iter().enumerate().filter(is_table) {
         let field = format!("section[{}]", i + 1);
         found.work(section, &field);
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
@@ -85,7 +86,7 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         }
     }
     found.circle(sections);
-    for (i, toner) in toners.iter().enumerate() {
+    for (i, toner) in toners.iter().enumerate().filter(is_table) {
         let field = format!("toner[{}]", i + 1);
         found.either(toner, &field, "mix", "target");
         found.mix(toner, &field, &shades);
@@ -102,7 +103,7 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
             found.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &section_names, "section");
         }
     }
-    if let Some(shadow) = root.get("root_shadow") {
+    if let Some(shadow) = root.get("root_shadow").filter(|shadow| matches!(shadow.kind, Kind::Table(_))) {
         found.either(shadow, "root_shadow", "mix", "target");
         found.mix(shadow, "root_shadow", &shades);
         found.ratio(shadow, "root_shadow", of_shop("shade"));

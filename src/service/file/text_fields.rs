@@ -2,6 +2,7 @@
 
 use crate::{limits::Jurisdiction, shop};
 use jiff::civil::{Date, DateTime};
+use serde_json::Value;
 use std::str::FromStr;
 
 /// Reads a text field as its schema names it; the error says what was wrong and what to write.
@@ -10,6 +11,21 @@ pub(super) fn check(reader: &str, text: &str) -> Result<(), String> {
         "moment" => text.parse::<Moment>().map(drop),
         "jurisdiction" => text.parse::<Jurisdiction>().map(drop).map_err(|error| error.to_string()),
         of_the_shop => shop::text_field(of_the_shop, text),
+    }
+}
+
+/// What an editor can know of a text field by its reader.
+pub(super) fn form(reader: &str) -> Option<(&'static str, Value)> {
+    match reader {
+        "moment" => {
+            let pattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}([T ][0-9]{2}:[0-9]{2}(:[0-9]{2}([.][0-9]+)?)?)?$";
+            Some(("pattern", Value::from(pattern)))
+        }
+        "jurisdiction" => {
+            let codes = Jurisdiction::ALL.iter().map(|one| one.code()).chain(["UK", "USA"]);
+            Some(("enum", codes.map(Value::from).collect()))
+        }
+        of_the_shop => shop::text_form(of_the_shop),
     }
 }
 

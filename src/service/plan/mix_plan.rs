@@ -36,6 +36,8 @@ pub struct Mix {
     #[serde(skip)]
     #[schemars(skip)]
     pub composition: Option<Composition>,
+    /// Products in it whose contents nobody declares in full: what they may hold or release is unknown.
+    pub undeclared: Vec<String>,
     /// The bowls, in the order in which they are mixed.
     pub bowls: Vec<Bowl>,
     /// Mixed but not expected to be used.
@@ -120,6 +122,7 @@ impl Mix {
 }
 
 /// Plain data has the text that a file has.
+#[expect(clippy::ref_option, reason = "serde hands over the field")]
 fn as_text<T: ToString, S: serde::Serializer>(value: &Option<T>, serializer: S) -> Result<S::Ok, S::Error> {
     match value {
         Some(value) => serializer.serialize_some(&value.to_string()),

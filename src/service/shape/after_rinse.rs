@@ -1,3 +1,4 @@
+use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -52,6 +53,7 @@ macro_rules! application {
         $(#[$doc])*
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
         #[serde(deny_unknown_fields)]
+        #[schemars(extend("allOf" = [one_of(&["mix", "target"]), at_most_one(&["developer", "strength"])]))]
         pub struct $name {
             $($own)*
             /// The shades and their parts. Give this or `target`.

@@ -85,6 +85,10 @@ choice! {
         BlackHennaTattoo = "black-henna-tattoo" => "black henna tattoo",
         /// Any reaction to hair colour, at any time.
         ReactionToHairColour = "reaction-to-hair-colour" => "reaction to hair colour",
+        /// Any reaction to lightener, at any time.
+        ReactionToLightener = "reaction-to-lightener" => "reaction to lightener",
+        /// Asthma, or trouble breathing near hairdressing products.
+        Asthma = "asthma",
         /// Lightened before.
         Lightened = "lightened",
         /// Straightened or permed.
@@ -137,5 +141,48 @@ impl Technique {
     #[must_use]
     pub const fn is_in_foil(self) -> bool {
         matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
+    }
+}
+
+impl Zone {
+    /// Whether the two have a stretch of the strand in common: `whole` meets every zone, `lengths` are mid-lengths and
+    /// ends together.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::service::shape::Zone;
+    ///
+    /// assert!(Zone::Lengths.overlaps(Zone::Ends) && Zone::Whole.overlaps(Zone::Roots));
+    /// assert!(!Zone::Roots.overlaps(Zone::Lengths));
+    /// ```
+    #[must_use]
+    pub const fn overlaps(self, other: Self) -> bool {
+        self.stretches() & other.stretches() != 0
+    }
+
+    /// Whether all of `other` lies in it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::service::shape::Zone;
+    ///
+    /// assert!(Zone::Lengths.covers(Zone::Ends) && !Zone::Ends.covers(Zone::Lengths));
+    /// ```
+    #[must_use]
+    pub const fn covers(self, other: Self) -> bool {
+        self.stretches() & other.stretches() == other.stretches()
+    }
+
+    /// Root, middle and end, a bit for each.
+    const fn stretches(self) -> u8 {
+        match self {
+            Self::Roots => 0b001,
+            Self::MidLengths => 0b010,
+            Self::Ends => 0b100,
+            Self::Lengths => 0b110,
+            Self::Whole => 0b111,
+        }
     }
 }

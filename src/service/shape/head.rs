@@ -1,4 +1,5 @@
 use super::{Analysis, RootShadow, Section, Toner};
+use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -6,6 +7,7 @@ use serde::{Deserialize, Serialize};
 /// A service file: what the guest has, what the salon has, and what is to be done.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [one_of(&["shop", "shop_file"])]))]
 pub struct ServiceFile {
     /// Version of this file format; this release reads 1.
     #[schemars(range(min = 1, max = 1))]

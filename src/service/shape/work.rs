@@ -1,10 +1,12 @@
 use super::{MixPart, Technique, ToneTarget, Zone};
+use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// An area of the head worked as one unit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [one_of(&["product", "mix", "target"]), at_most_one(&["developer", "strength"])]))]
 pub struct Section {
     /// Your name for it; the sheet uses it and `after` refers to it.
     #[schemars(length(min = 1, max = 60))]

@@ -1,10 +1,16 @@
 use crate::money::{Rounding, Toward};
+use crate::reader::at_most_one;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// What an hour costs and how prices are set. Amounts are decimal text in quotes so that they stay exact.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [
+    at_most_one(&["margin_percent", "markup_percent", "per_chair_h"]),
+    at_most_one(&["productive_percent", "productive_h"]),
+    at_most_one(&["overhead_per_h", "overhead"]),
+]))]
 pub struct TermsEntry {
     /// What is paid for an hour of work, before on-costs.
     #[schemars(extend("x-parse" = "amount"))]

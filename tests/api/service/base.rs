@@ -48,35 +48,44 @@ strength_basis = "measured"
 
 [[shop.lightener]]
 name = "powder"
+declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 12
 longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J9"
 level = 9
 class = "demi"
+declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 9
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J6"
 level = 6
 class = "permanent"
+declared_in_full = true
 ratio = "1:1"
 strongest_developer_ww_percent = 12
-longest_min = 45
+longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J8-veil"
 level = 8
 class = "semi"
+declared_in_full = true
 strongest_developer_ww_percent = 0
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.additive]]
 name = "bond"
+declared_in_full = true
 dose_percent = 3
 
 [[section]]

@@ -26,8 +26,22 @@ const CHECKED: [&str; 13] = [
 
 /// Keywords that only inform, or whose meaning the checker has built in: no table takes unknown fields, and a choice is
 /// one of the `const` words of its `oneOf`.
-const INFORMING: [&str; 9] =
-    ["$defs", "$schema", "additionalProperties", "const", "default", "description", "format", "title", "x-unit"];
+///
+/// `allOf` (this or that), `enum` and `pattern` say what the reader of a field and the check of names say in words.
+const INFORMING: [&str; 12] = [
+    "$defs",
+    "$schema",
+    "additionalProperties",
+    "allOf",
+    "const",
+    "default",
+    "description",
+    "enum",
+    "format",
+    "pattern",
+    "title",
+    "x-unit",
+];
 
 fn example(name: &str) -> String {
     fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)).unwrap()
