@@ -34,6 +34,10 @@ CLASSES = {
 
 # Rooms whose results are still to be made values; a room leaves the list when its tests pass.
 PENDING = {"colour", "mix", "toner"}
+NO_VALUES = {
+    "money.CostTable": "a table that grows",
+    "money.CostColumns": "arrays, which do not compare as one",
+}
 
 
 def by_room(names: Iterable[str], separator: str) -> list[ParameterSet]:
