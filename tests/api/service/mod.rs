@@ -12,5 +12,6 @@ mod found;
 mod law;
 mod plan_data;
 mod schema;
+mod starter;
 mod together;
 mod work;
