@@ -42,7 +42,7 @@ fn ciede2000(c: &mut Criterion) {
 fn swatch(c: &mut Criterion) {
     let (natural, lifted) = (level(3.0), level(8.0));
     c.bench_function("colour/swatch/lightened", |b| {
-        b.iter(|| Swatch::lightened(black_box(natural), black_box(lifted)))
+        b.iter(|| Swatch::lightened(black_box(natural), black_box(lifted)));
     });
 }
 

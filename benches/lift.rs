@@ -23,7 +23,7 @@ fn forecast(c: &mut Criterion) {
     c.bench_function("lift/level after a time", |b| b.iter(|| black_box(&lightening).level_after(black_box(time))));
     c.bench_function("lift/time to a level", |b| b.iter(|| black_box(&lightening).time_to(black_box(level(8.0)))));
     c.bench_function("lift/make a belief ready", |b| {
-        b.iter(|| Lightening::new(black_box(&Belief::untested()), black_box(&mix(4.0)), level(4.0)))
+        b.iter(|| Lightening::new(black_box(&Belief::untested()), black_box(&mix(4.0)), level(4.0)));
     });
 }
 
@@ -54,7 +54,7 @@ fn together(c: &mut Criterion) {
     };
     let sections: Vec<_> = (0..12).map(section).collect();
     c.bench_function("lift/12 sections finish together", |b| {
-        b.iter(|| finish_together(black_box(&sections), Duration::nearest(10.0)))
+        b.iter(|| finish_together(black_box(&sections), Duration::nearest(10.0)));
     });
 }
 

@@ -43,7 +43,7 @@ fn benches(c: &mut Criterion) {
     assert!(check(eu, &bowl, of).judgements.len() >= 20);
     c.bench_function("limits/check/twenty_ingredients", |b| b.iter(|| check(black_box(eu), black_box(&bowl), of)));
     c.bench_function("limits/check_peroxide", |b| {
-        b.iter(|| check_peroxide(black_box(Jurisdiction::EuropeanUnion), black_box(level), of))
+        b.iter(|| check_peroxide(black_box(Jurisdiction::EuropeanUnion), black_box(level), of));
     });
     let text = include_str!("../src/limits/data/limits.csv");
     c.bench_function("limits/read_built_in", |b| b.iter(|| Table::from_csv("all", black_box(text))));

@@ -58,15 +58,15 @@ fn scalar(c: &mut Criterion) {
         b.iter(|| {
             PackPrice::new(black_box(euros("26.40")), black_box(pack))
                 .and_then(|pack| supply_cost(pack, black_box(used), HALF_UP))
-        })
+        });
     });
     let margin = Margin::from_percent(30.into()).unwrap();
     c.bench_function("money/price_from_margin/scalar", |b| {
-        b.iter(|| price_from_margin(black_box(euros("64.11")), black_box(margin), HALF_UP))
+        b.iter(|| price_from_margin(black_box(euros("64.11")), black_box(margin), HALF_UP));
     });
     let tax = TaxRate::from_percent(20.into()).unwrap();
     c.bench_function("money/add_tax/scalar", |b| {
-        b.iter(|| add_tax(black_box(euros("64.11")), black_box(tax), HALF_UP))
+        b.iter(|| add_tax(black_box(euros("64.11")), black_box(tax), HALF_UP));
     });
     let weights: Vec<_> = (1..=100).map(Decimal::from).collect();
     c.bench_function("money/allocate/100 shares", |b| b.iter(|| allocate(black_box(euros("999.99")), &weights)));
@@ -97,7 +97,7 @@ fn column(c: &mut Criterion) {
                 let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut out;
                 let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
                 cost_columns(black_box(&services), &labour, &overhead, HALF_UP, out).unwrap()
-            })
+            });
         });
     }
     group.finish();

@@ -57,7 +57,7 @@ fn columns(c: &mut Criterion) -> Fallible {
         ("% w/v to % w/w", StrengthUnit::PercentWv, StrengthUnit::PercentWw),
     ] {
         group.bench_function(name, |b| {
-            b.iter(|| column::convert_strengths(black_box(&values), from, to, &conditions, &mut out))
+            b.iter(|| column::convert_strengths(black_box(&values), from, to, &conditions, &mut out));
         });
     }
     group.finish();

@@ -71,8 +71,6 @@
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
 //! [`docs::why`]. With the feature `cli` there is the command line too.
 
-#![forbid(unsafe_code)]
-#![warn(missing_docs)]
 #![cfg_attr(not(test), deny(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod business;

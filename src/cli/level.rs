@@ -103,7 +103,7 @@ fn text(report: &Report) -> String {
         match (&target.formula_level, &target.no_formula) {
             (Some(level), _) => sheet.line(&format!("formula level  {} of permanent colour", named(*level))),
             (None, why) => {
-                sheet.paragraph(&format!("formula level  none: {}", why.as_deref().unwrap_or("unknown")), 15)
+                sheet.paragraph(&format!("formula level  none: {}", why.as_deref().unwrap_or("unknown")), 15);
             }
         }
         if let Some(exposed) = &target.exposed {

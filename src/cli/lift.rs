@@ -7,7 +7,7 @@ use crate::{
         Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, Reader, Situation,
         advice, after_look, condition, looks, read_strand_book,
     },
-    quantity::{Duration, Quantity, Share},
+    quantity::{Duration, MassFraction, Quantity, Share},
     source::Interval,
     text::{Sheet, span},
 };
@@ -96,7 +96,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
     let lightening = Lightening::new(&belief, &mix, from);
     let report = Report {
         from_level: from,
-        on_hair_ww_percent: mix.on_hair.map(|strength| strength.percent_ww()),
+        on_hair_ww_percent: mix.on_hair.map(MassFraction::percent_ww),
         strand_readings: belief.readings(),
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),

@@ -125,7 +125,7 @@ pub fn formula_level(
     if needed >= lowest && needed <= highest {
         Ok(Sourced::published(Level::clamped(needed), &FORMULA_LEVEL))
     } else {
-        let middle = |end: f64| (natural.number() + end) / 2.0;
+        let middle = |end: f64| f64::midpoint(natural.number(), end);
         Err(ArithmeticError::OutsideScale {
             natural,
             target,

@@ -90,7 +90,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     },
     // Refitted with the lowest exponent that is published.
     Assumptions {
-        surface: 0.025753,
+        surface: 0.025_753,
         surface_tilt: -0.27893,
         keratin: 0.45855,
         keratin_violet: 0.80908,
@@ -111,7 +111,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     // Refitted with an exponent above the highest published.
     Assumptions {
         surface: 0.0262,
-        surface_tilt: -0.069751,
+        surface_tilt: -0.069_751,
         keratin: 0.4233,
         keratin_violet: 0.69745,
         keratin_warmth: 0.0,
@@ -190,7 +190,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     },
     // Refitted with a flat spectrum of oxidised melanin.
     Assumptions {
-        surface: 0.024604,
+        surface: 0.024_604,
         surface_tilt: -0.48382,
         keratin: 0.524,
         keratin_violet: 0.52592,
@@ -211,7 +211,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     // Refitted with levels closer together.
     Assumptions {
         surface: 0.0262,
-        surface_tilt: -0.057555,
+        surface_tilt: -0.057_555,
         keratin: 0.43322,
         keratin_violet: 0.86192,
         keratin_warmth: 0.0,
@@ -230,7 +230,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     },
     // Refitted with levels further apart.
     Assumptions {
-        surface: 0.025656,
+        surface: 0.025_656,
         surface_tilt: -0.37202,
         keratin: 0.44633,
         keratin_violet: 0.64747,
@@ -274,7 +274,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
         surface_tilt: -0.1765,
         keratin: 0.52703,
         keratin_violet: 0.52226,
-        keratin_warmth: 0.056677,
+        keratin_warmth: 0.056_677,
         gain: 1.6281,
         power: Power::FiveEighths,
         melanin_of_black: 12.09,
@@ -290,7 +290,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     },
     // A surface that reflects little (black hair read as L* 15), on a level read too light.
     Assumptions {
-        surface: 0.018719,
+        surface: 0.018_719,
         surface_tilt: -0.5,
         keratin: 0.44148,
         keratin_violet: 0.73991,
@@ -310,7 +310,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
     },
     // A surface that reflects much (black hair read as L* 21.6), on a level read too dark.
     Assumptions {
-        surface: 0.033515,
+        surface: 0.033_515,
         surface_tilt: 0.0,
         keratin: 0.44148,
         keratin_violet: 0.73991,
@@ -354,7 +354,7 @@ pub(crate) const ENSEMBLE: [Assumptions; SETS] = [
         surface_tilt: 0.15,
         keratin: 0.52703,
         keratin_violet: 0.52226,
-        keratin_warmth: 0.056677,
+        keratin_warmth: 0.056_677,
         gain: 1.6281,
         power: Power::FiveEighths,
         melanin_of_black: 12.09,

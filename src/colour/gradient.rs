@@ -1,6 +1,6 @@
 //! Checks of depth and gradient: colours along a strand and across a head, as data for a plan.
 
-use super::{Difference, Level, Swatch, Tone, lift_needed, underlying_pigment};
+use super::{Difference, Hue, Level, Swatch, Tone, lift_needed, underlying_pigment};
 use crate::{
     finding::{Finding, Reason, Rule, Verdict},
     quantity::Share,
@@ -72,7 +72,7 @@ pub const TRANSITION_LEVELS: f64 = 2.0;
 #[must_use]
 pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Option<Transition> {
     let step = lift_needed(first.0, second.0).levels().abs();
-    let tempers = (first.1.main_hue().map(|hue| hue.temper()), second.1.main_hue().map(|hue| hue.temper()));
+    let tempers = (first.1.main_hue().map(Hue::temper), second.1.main_hue().map(Hue::temper));
     let clash = matches!(tempers, (Some(one), Some(other)) if one != other);
     if step <= TRANSITION_LEVELS && !clash {
         return None;

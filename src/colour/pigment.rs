@@ -94,7 +94,7 @@ mod tests {
     // 494.3 and 276.4 per cm at 450, 550 and 650 nm. Only the shape is used.
     #[test]
     fn eumelanin_falls_as_published_for_melanosomes() {
-        let at = |nm: f64| EUMELANIN.0.map(|lanes| lanes.to_array()).concat()[((nm - 400.0) / 10.0) as usize];
+        let at = |nm: f64| EUMELANIN.0.map(wide::f64x4::to_array).concat()[((nm - 400.0) / 10.0) as usize];
         assert!((at(550.0) - 1.0).abs() < 1e-12);
         assert!((at(450.0) - 993.7 / 494.3).abs() < 5e-4 && (at(650.0) - 276.4 / 494.3).abs() < 5e-4);
     }

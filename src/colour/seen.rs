@@ -93,7 +93,7 @@ impl SeenPigment {
     }
 
     /// How much stronger than the list expects at this level, as a factor.
-    fn strength_at(&self, level: Level) -> f64 {
+    fn strength_at(self, level: Level) -> f64 {
         let rank = |word: Visibility| match word {
             Visibility::Hidden | Visibility::Dark | Visibility::Strong => 0,
             Visibility::Weak | Visibility::Pale => 1,

@@ -7,9 +7,9 @@ pub(super) fn solve(guess: f64, low: f64, high: f64, f: impl Fn(f64) -> (f64, f6
     for _ in 0..40 {
         let (value, slope) = f(x);
         if value > 0.0 {
-            low = x
+            low = x;
         } else {
-            high = x
+            high = x;
         }
         let newton = x - value / slope;
         let next = if newton > low && newton < high { newton } else { f64::midpoint(low, high) };

@@ -99,6 +99,7 @@ struct Task<'a> {
 impl Task<'_> {
     /// Runs a rule without a branch for each row, so that the loop vectorises; says whether every value was good.
     #[inline]
+    #[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
     fn run(self, rule: impl Fn(f64) -> (f64, bool)) -> bool {
         let mut all_good = true;
         for (&x, slot) in self.values.iter().zip(self.out.iter_mut()) {

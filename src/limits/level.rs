@@ -23,7 +23,7 @@ impl Subject<'_> {
     }
 
     /// Whether it is not known what the substance is, and so not what it sets free.
-    pub fn is_unidentified(&self, coverage: Coverage) -> bool {
+    pub(super) fn is_unidentified(&self, coverage: Coverage) -> bool {
         coverage == Coverage::NotInTable && !self.cas.is_some_and(Cas::is_known)
     }
 }
@@ -60,12 +60,12 @@ pub(super) struct Level<'a> {
 
 impl Level<'_> {
     /// The most that undeclared products and unidentified ingredients could add, as a mass fraction.
-    pub fn undeclared(&self) -> MassFraction {
+    pub(super) fn undeclared(&self) -> MassFraction {
         MassFraction::nearest(self.open + self.unidentified)
     }
 
     /// The level as a mass fraction; a sum beyond a whole bowl is cut there.
-    pub fn interval(&self) -> Interval<MassFraction> {
+    pub(super) fn interval(&self) -> Interval<MassFraction> {
         self.level.map(MassFraction::nearest)
     }
 

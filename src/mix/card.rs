@@ -126,7 +126,7 @@ impl Card {
             None
         };
         let seconds = SignedDuration::try_from_secs_f64(working_life.min() * 60.0).ok();
-        let use_by = seconds.filter(|s| s.is_positive()).and_then(|s| mixed_at.checked_add(s).ok());
+        let use_by = seconds.filter(jiff::SignedDuration::is_positive).and_then(|s| mixed_at.checked_add(s).ok());
         let use_by = use_by.ok_or(BowlError::WorkingLife(working_life))?;
         let line = |(part, weighed): (&super::Part, &Weighed)| CardLine {
             product: part.product.clone(),

@@ -180,6 +180,7 @@ fn with_bounds(
 }
 
 /// The whole conversion on plain numbers. The input is taken as checked; the result still has to be.
+#[expect(clippy::inline_always, reason = "a column loop calls it for every row")]
 #[inline(always)]
 fn number(x: f64, from: StrengthUnit, to: StrengthUnit, conditions: &Conditions) -> Result<f64, ConversionError> {
     if from as u8 == to as u8 {

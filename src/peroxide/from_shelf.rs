@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     choice::choice,
-    quantity::{Mass, MassFraction, Quantity},
+    quantity::{Mass, MassFraction, PricePerKg, Quantity},
     source::Interval,
 };
 
@@ -58,7 +58,7 @@ impl ShelfBlend {
     /// What it costs, in the currency of the prices.
     #[must_use]
     pub fn cost(&self) -> f64 {
-        self.portions.iter().map(|p| p.mass.g() / 1000.0 * p.stock.price.map_or(0.0, |price| price.per_kg())).sum()
+        self.portions.iter().map(|p| p.mass.g() / 1000.0 * p.stock.price.map_or(0.0, PricePerKg::per_kg)).sum()
     }
 
     /// What stays in the bottles that were used and whose amount is known.
@@ -147,7 +147,7 @@ fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry
     if target < weakest {
         return Err(BlendError::BelowWeakest { target, weakest, strongest }.into());
     }
-    let limit = |stock: &Stock| stock.in_hand.map_or(total.g(), |mass| mass.g());
+    let limit = |stock: &Stock| stock.in_hand.map_or(total.g(), Mass::g);
     if shelf.stocks().iter().map(limit).sum::<f64>() < total.g() * (1.0 - 1e-12) {
         return Err(ShelfError::NotEnough {
             wanted: total,

@@ -72,7 +72,7 @@ pub fn find_toner(request: &TonerRequest<'_>) -> Result<TonerAnswer, TonerError>
     let findings = rules::check(request, &best, &target);
     let against = request.exposed.listed_warmth().filter(|_| complement.is_some());
     let against = against.filter(|_| best.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Cool));
-    Ok(TonerAnswer { outcome, against, before, target, best, alternatives, findings })
+    Ok(TonerAnswer { outcome, against, target, before, best, alternatives, findings })
 }
 
 /// The neutralising hue that the trade names for this hair, when a colour without warmth is wanted.

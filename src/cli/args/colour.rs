@@ -51,7 +51,7 @@ pub(crate) struct SwatchArgs {
     --lifted 9 --target 8 --tone violet"
 )]
 pub(crate) struct TonerArgs {
-    /// Your shop file, as examples/juniper_and_tide.toml; `-` reads the standard input
+    /// Your shop file, as `examples/juniper_and_tide.toml`; `-` reads the standard input
     pub(crate) shop: PathBuf,
     /// Natural level of the hair: its look when lightened is modelled
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]

@@ -120,7 +120,7 @@ pub(crate) struct TitrateArgs {
     Example: foilwork blend --currency EUR --stock \"deep=12 % w/w, 300 g, 9.90/kg\" \\\n         \
     --stock \"pale=3 % w/w\" --target \"6 % w/w\" --total 60")]
 pub(crate) struct BlendArgs {
-    /// Shop file, as examples/juniper_and_tide.toml; `-` reads the standard input
+    /// Shop file, as `examples/juniper_and_tide.toml`; `-` reads the standard input
     pub(crate) shop: Option<PathBuf>,
     /// A bottle, after those of the file: `name=12 % w/w, 300 g, 9.90/kg`; only the strength is needed
     #[arg(long, value_name = "STOCK")]

@@ -120,6 +120,7 @@ impl Mix {
 }
 
 /// Plain data has the text that a file has.
+#[expect(clippy::ref_option, reason = "serde hands over the field")]
 fn as_text<T: ToString, S: serde::Serializer>(value: &Option<T>, serializer: S) -> Result<S::Ok, S::Error> {
     match value {
         Some(value) => serializer.serialize_some(&value.to_string()),

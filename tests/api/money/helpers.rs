@@ -11,36 +11,36 @@ use foilwork::{
 };
 use rust_decimal::Decimal;
 
-pub const HALF_UP: Rounding = Rounding::MidpointAwayFromZero;
+pub(crate) const HALF_UP: Rounding = Rounding::MidpointAwayFromZero;
 
-pub fn currency(code: &str) -> Currency {
+pub(crate) fn currency(code: &str) -> Currency {
     Currency::from_code(code).unwrap()
 }
 
-pub fn euros(text: &str) -> Money {
+pub(crate) fn euros(text: &str) -> Money {
     Money::parse(text, currency("EUR")).unwrap()
 }
 
-pub fn number(text: &str) -> Decimal {
+pub(crate) fn number(text: &str) -> Decimal {
     text.parse().unwrap()
 }
 
-pub fn grams(g: f64) -> Mass {
+pub(crate) fn grams(g: f64) -> Mass {
     Mass::from_g(g).unwrap()
 }
 
-pub fn minutes(min: f64) -> Duration {
+pub(crate) fn minutes(min: f64) -> Duration {
     Duration::from_min(min).unwrap()
 }
 
-pub fn said<T: std::fmt::Debug>(result: Result<T, impl std::fmt::Display>) -> String {
+pub(crate) fn said<T: std::fmt::Debug>(result: Result<T, impl std::fmt::Display>) -> String {
     match result {
         Ok(value) => panic!("expected an error, got {value:?}"),
         Err(error) => error.to_string(),
     }
 }
 
-pub fn rule(target: PriceTarget) -> PriceRule {
+pub(crate) fn rule(target: PriceTarget) -> PriceRule {
     PriceRule {
         target,
         tax: TaxRate::from_percent(19.into()).unwrap(),
@@ -50,7 +50,7 @@ pub fn rule(target: PriceTarget) -> PriceRule {
     }
 }
 
-pub fn parts() -> Vec<QuotePart> {
+pub(crate) fn parts() -> Vec<QuotePart> {
     let cost = |low: &str, best: &str, high: &str| Interval::new(euros(low), euros(best), euros(high)).unwrap();
     vec![
         QuotePart { what: "lightener".into(), cost: cost("4.00", "6.00", "10.00"), basis: Basis::Assumed },
@@ -58,7 +58,7 @@ pub fn parts() -> Vec<QuotePart> {
     ]
 }
 
-pub fn rent(variable_percent: i64) -> RentOrWage {
+pub(crate) fn rent(variable_percent: i64) -> RentOrWage {
     RentOrWage {
         rent: euros("200.00"),
         own_costs: euros("50.00"),
@@ -68,7 +68,7 @@ pub fn rent(variable_percent: i64) -> RentOrWage {
     }
 }
 
-pub fn sales_mix_item() -> foilwork::business::SalesMixItem {
+pub(crate) fn sales_mix_item() -> foilwork::business::SalesMixItem {
     foilwork::business::SalesMixItem {
         what: "cut".into(),
         price: euros("2.00"),

@@ -6,7 +6,7 @@ mod space;
 mod wheel;
 
 /// The rows of a comma-separated table without quotes, header left out.
-pub fn rows(text: &'static str) -> Vec<Vec<&'static str>> {
+pub(crate) fn rows(text: &'static str) -> Vec<Vec<&'static str>> {
     let rows: Vec<Vec<_>> = text.lines().skip(1).map(|line| line.split(',').collect()).collect();
     assert!(rows.len() > 1, "the table is empty");
     rows

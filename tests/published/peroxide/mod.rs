@@ -9,8 +9,8 @@ mod worked;
 use std::collections::HashMap;
 
 /// One row of a reference table, by column name.
-pub type Row = HashMap<String, String>;
+pub(crate) type Row = HashMap<String, String>;
 
-pub fn rows(text: &str) -> Vec<Row> {
+pub(crate) fn rows(text: &str) -> Vec<Row> {
     csv::Reader::from_reader(text.as_bytes()).deserialize().map(|row| row.expect("well-formed row")).collect()
 }
