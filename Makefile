@@ -20,9 +20,10 @@ python:
 	@.ci/environment .venv
 	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet
 
-# Copies the docstrings of the compiled module into its stub.
+# Copies names and docstrings of the compiled modules into their stubs, and the plan's schema into its types.
 stubs: python
 	@.venv/bin/python python/tools/sync_stubs.py
+	@.venv/bin/python python/tools/plan_types.py
 
 # The JSON Schemas of a service file and of a plan, as the command line prints them.
 schema:

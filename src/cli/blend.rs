@@ -1,12 +1,13 @@
 use super::{
     Outcome, Refusal,
     args::BlendArgs,
+    hazard::{cautions, stronger},
     output, read,
     shop::{Pourable, Pourables, pourables},
 };
 use crate::{
     money::{Money, Rounding},
-    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf},
+    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale},
     quantity::{Mass, MassFraction, Temperature},
     source::Interval,
     text::{Sheet, number, range},
@@ -50,9 +51,14 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
         let way_out = "name a shop file, or give each bottle as --stock \"name=12 % w/w\"";
         return Err(Refusal(format!("no bottles to blend: {way_out}")));
     }
-    let wanted = Wanted { target, total: Mass::from_g(args.total)?, division: Mass::from_g(args.division)?, objective };
+    let wanted = Wanted {
+        target,
+        total: read::grams("--total", &args.total)?,
+        division: Mass::from_g(args.division)?,
+        objective,
+    };
     let shelf = Shelf::new(bottles.all.iter().map(|bottle| bottle.stock.clone()).collect())?;
-    let blend = blend_shelf(&shelf, target, wanted.total, objective)?;
+    let blend = blend_shelf_to_scale(&shelf, target, wanted.total, objective, wanted.division)?;
     let report = weighed(&blend, &bottles, &wanted)?;
     output::report(&args.report, &report, || text(&report))
 }
@@ -140,6 +146,9 @@ fn text(report: &Report) -> String {
     if !report.no_price.is_empty() && (report.cost.is_some() || report.objective == Objective::LeastCost) {
         sheet.paragraph(&format!("no price stated, counted as free: {}", report.no_price.join(", ")), 2);
     }
-    sheet.paragraph(super::dilute::CAUTION, 0);
+    let strongest = report.portions.iter().map(|portion| portion.stock_ww_percent).reduce(stronger);
+    for paragraph in strongest.map(cautions).unwrap_or_default() {
+        sheet.paragraph(&paragraph, 0);
+    }
     sheet.finish()
 }

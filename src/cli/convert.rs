@@ -3,7 +3,7 @@ use crate::{
     peroxide::{Conditions, StatedStrength, Strength, StrengthUnit, convert_interval, read_label},
     quantity::{MassFraction, TradeLabel},
     source::Interval,
-    text::significant,
+    text::{significant, wrapped},
 };
 use std::fmt::Write;
 
@@ -27,14 +27,37 @@ pub(super) fn run(args: &ConvertArgs) -> Outcome {
             Err(error) => writeln!(text, "  {unit}: not known ({error})")?,
         }
     }
+    for note in notes(strength) {
+        for line in wrapped(note) {
+            writeln!(text, "{line}")?;
+        }
+    }
     let oxygen = conditions.molar_volume.code();
     writeln!(text, "density: {}; oxygen in volumes: {oxygen}", conditions.density.basis())?;
     Ok(Answer::fine(text))
 }
 
+/// What a reader may take the strength for.
+fn notes(strength: Strength) -> Vec<&'static str> {
+    let is = |number: f64, unit: StrengthUnit| strength.unit() == unit && (strength.number() - number).abs() < 1e-9;
+    let mut notes = Vec::new();
+    if strength.unit() == StrengthUnit::Volumes {
+        notes.push("taken as measured oxygen; the number on a bottle is a label and is written 20 vol");
+    }
+    if is(6.0, StrengthUnit::PercentWv) {
+        notes.push(PHARMACOPOEIAL);
+    }
+    notes
+}
+
+/// See [`BP_LIMITS`](crate::source::citations::peroxide::BP_LIMITS) and `IP_LIMITS` beside it.
+const PHARMACOPOEIAL: &str = "a solution of the pharmacopoeias under that name may hold from 5.0 to 7.0 % w/v (British, 6 \
+                              per cent; Indian, 20 vol)";
+
+/// Five digits: more than any bottle is worth.
 fn line(interval: &Interval<Strength>) -> String {
     let best = interval.best();
-    let number = |strength: Strength| short(strength.number());
+    let number = |strength: Strength| significant(strength.number(), 5);
     if interval.is_exact() {
         format!("{} {}", number(best), best.unit())
     } else {
@@ -44,30 +67,23 @@ fn line(interval: &Interval<Strength>) -> String {
 
 fn label_readings(label: TradeLabel, conditions: &Conditions) -> Outcome {
     let readings = read_label(label, conditions)?;
+    // Three digits: a label is worth no more.
+    let ww = |strength: &Interval<MassFraction>| {
+        let [low, best, high] = strength.to_array().map(|strength| significant(strength.percent_ww(), 3));
+        if low == high { format!("{best} % w/w") } else { format!("{best} % w/w ({low} to {high})") }
+    };
     let mut text = format!("{label} can mean three strengths; the label does not say which\n");
-    let ww = |strength: MassFraction| short(strength.percent_ww());
-    writeln!(text, "  read as w/w: {} % w/w, really {:.1}", ww(readings.as_ww), readings.volumes_if_ww.best())?;
-    let wv = readings.as_wv;
-    writeln!(
-        text,
-        "  read as w/v: {} % w/w ({} to {}), really {:.1}",
-        ww(wv.best()),
-        ww(wv.low()),
-        ww(wv.high()),
-        readings.volumes_if_wv
-    )?;
-    let volumes = readings.as_volumes;
-    writeln!(
-        text,
-        "  read as oxygen volumes: {} % w/w ({} to {})",
-        ww(volumes.best()),
-        ww(volumes.low()),
-        ww(volumes.high())
-    )?;
+    let as_ww = ww(&readings.as_ww.into());
+    writeln!(text, "  read as w/w: {as_ww}, really {:.1}", readings.volumes_if_ww.best())?;
+    writeln!(text, "  read as w/v: {}, really {:.1}", ww(&readings.as_wv), readings.volumes_if_wv)?;
+    writeln!(text, "  read as oxygen volumes: {}", ww(&readings.as_volumes))?;
+    let spread = readings.spread();
+    let [low, high] = [spread.low(), spread.high()].map(|x| significant(x.percent_ww(), 3));
+    writeln!(text, "so from {low} to {high} % w/w; `foilwork titrate` tells which")?;
+    if label == TradeLabel::VOL_20 {
+        for line in wrapped(PHARMACOPOEIAL) {
+            writeln!(text, "{line}")?;
+        }
+    }
     Ok(Answer::fine(text))
-}
-
-/// Five digits: more than any bottle is worth.
-fn short(value: f64) -> String {
-    significant(value, 5)
 }

@@ -1,4 +1,9 @@
-use super::{Answer, Outcome, args::DiluteArgs};
+use super::{
+    Answer, Outcome, Refusal,
+    args::DiluteArgs,
+    hazard::{cautions, stronger},
+    read,
+};
 use crate::{
     mix::as_applied,
     peroxide::{KnownMass, StatedStrength, blend_two},
@@ -9,25 +14,21 @@ use crate::{
 };
 use std::fmt::Write;
 
-/// What goes with everything that is mixed by weight.
-pub(super) const CAUTION: &str = "Weigh it; volumes add up only nearly. Blend developers with developers or with a \
-                                  diluent that their maker allows. Never close the container.";
-
 /// `foilwork dilute`: two things to weigh, and the strength they then give.
 pub(super) fn run(args: &DiluteArgs) -> Outcome {
     let temperature = Temperature::from_celsius(args.temperature)?;
-    let read = |text: &str| -> Result<Interval<MassFraction>, super::Refusal> {
-        Ok(text.parse::<StatedStrength>()?.mass_fraction(temperature)?)
+    let read = |name: &str, text: &str| -> Result<Interval<MassFraction>, Refusal> {
+        Ok(read::option::<StatedStrength>(name, text)?.mass_fraction(temperature)?)
     };
-    let (stock, target) = (read(&args.stock)?, read(&args.target)?);
+    let (stock, target) = (read("--stock", &args.stock)?, read("--target", &args.target)?);
     let (second, second_name) = match &args.with {
-        Some(with) => (read(with)?, with.as_str()),
+        Some(with) => (read("--with", with)?, with.as_str()),
         None => (Interval::exact(MassFraction::ZERO), "diluent without peroxide"),
     };
-    let total = Mass::from_g(args.total)?;
+    let total = read::grams("--total", &args.total)?;
     let blend = blend_two(stock.best(), second.best(), target.best(), KnownMass::Total(total))?;
-    let weighing = weigh(&[blend.first, blend.second], Mass::from_g(args.division)?)?;
-    let [first, other] = weighing.parts() else { return Err(super::Refusal("nothing to weigh".to_owned())) };
+    let weighing = weigh(&[blend.first, blend.second], Mass::from_g(args.division)?)?.all_shown()?;
+    let [first, other] = weighing.parts() else { return Err(Refusal("nothing to weigh".to_owned())) };
     let strength = as_applied(&[(first.weighed, stock), (other.weighed, second)])?;
 
     let mut text = String::new();
@@ -41,8 +42,10 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if off.abs() >= 0.005 {
         writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
     }
-    for line in wrapped(CAUTION) {
-        writeln!(text, "{line}")?;
+    for paragraph in cautions(stronger(stock, second)) {
+        for line in wrapped(&paragraph) {
+            writeln!(text, "{line}")?;
+        }
     }
     Ok(Answer::fine(text))
 }

@@ -4,7 +4,7 @@ use super::{Refusal, args::ConditionsArgs};
 use crate::{
     colour::{Hue, Tone},
     peroxide::{Conditions, MolarVolume, SolutionDensity},
-    quantity::{Density, Temperature},
+    quantity::{Density, Mass, Temperature},
     shop,
 };
 use std::{fmt::Display, str::FromStr};
@@ -17,6 +17,22 @@ pub(super) fn option<T: FromStr<Err: Display>>(name: &str, text: &str) -> Result
 /// What is wrong with an option, after its name.
 pub(super) fn about(name: &str, error: impl Display) -> Refusal {
     Refusal(format!("{name}: {error}"))
+}
+
+/// A mass in g, as a number or with its unit.
+pub(super) fn grams(name: &str, text: &str) -> Result<Mass, Refusal> {
+    let number = text.trim();
+    let number = number.strip_suffix("g").unwrap_or(number).trim_end();
+    if let Ok(value) = number.parse::<f64>() {
+        return Ok(Mass::from_g(value)?);
+    }
+    let point = number.replacen(',', ".", 1);
+    let way_out = if point.parse::<f64>().is_ok() {
+        format!("write the number with a point, {point}")
+    } else {
+        "write a mass in g, for example 60".to_owned()
+    };
+    Err(Refusal(format!("{name}: cannot read {text:?}: {way_out}")))
 }
 
 /// The items of a list with commas; an item without a unit takes that of the last, as in `12, 9, 6 % w/w`.

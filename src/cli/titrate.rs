@@ -18,6 +18,22 @@ const SHOWN: [(StrengthUnit, usize); 4] = [
     (StrengthUnit::Volumes, 2),
 ];
 
+/// The largest burette in common use, in mL.
+const BURETTE_ML: f64 = 50.0;
+
+/// Says to dilute first, and how much.
+fn more_than_a_burette(titre: Volume, titration: &Titration) -> String {
+    let before = titration.dilution.map_or(1.0, |d| d.made_up_to.best().ml() / d.taken.best().ml());
+    // Half a burette is a good titre.
+    let times = before * titre.ml() / (0.5 * BURETTE_ML);
+    let mark = [100.0, 250.0, 500.0, 1000.0].into_iter().find(|mark| mark / 10.0 >= times);
+    let how = match mark {
+        Some(mark) => format!("dilute first, with --taken 10 --made-up-to {mark}"),
+        None => "dilute first, in two steps".to_owned(),
+    };
+    format!("a titre of up to {titre:.1} is more than a burette of {BURETTE_ML} mL holds: {how}")
+}
+
 /// What a titration came to, as data.
 #[derive(Serialize)]
 struct Report {
@@ -28,6 +44,8 @@ struct Report {
     strength_volumes: Interval<f64>,
     temperature_c: f64,
     no_tolerance_stated: Vec<&'static str>,
+    /// What to do when one burette does not hold the titre.
+    dilute_first: Option<String>,
 }
 
 /// `foilwork titrate`: the strength from a titre, or the titre to expect from a strength.
@@ -68,6 +86,7 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
         strength_volumes: volumes?,
         temperature_c: conditions.temperature.celsius(),
         no_tolerance_stated: glass.no_tolerance,
+        dilute_first: (titre.high().ml() > BURETTE_ML).then(|| more_than_a_burette(titre.high(), &titration)),
     };
     output::report(&args.report, &report, || text(&report, args.expect.is_some(), &conditions))
 }
@@ -156,6 +175,9 @@ fn text(report: &Report, expected: bool, conditions: &Conditions) -> String {
     ];
     for ((unit, decimals), found) in SHOWN.into_iter().zip(found) {
         sheet.line(&format!("  {} {unit}", words(found, decimals)));
+    }
+    if let Some(way_out) = &report.dilute_first {
+        sheet.paragraph(way_out, 0);
     }
     let (density, oxygen) = (conditions.density.basis(), conditions.molar_volume.code());
     sheet.line(&format!("at {}; density: {density}; oxygen in volumes: {oxygen}", conditions.temperature));

@@ -29,6 +29,14 @@ choice! {
         Developer = "developer",
         /// The product's own limit for the time.
         Time = "time",
+        /// Somebody has a hand free when the hair is to be looked at.
+        Look = "look",
+        /// The sections are worked in an order that suits the hair.
+        Sequence = "sequence",
+        /// What is rinsed does not run into what has to stay on.
+        Rinse = "rinse",
+        /// The warmth that lightener leaves is toned where another tone is wanted.
+        Untoned = "untoned",
         /// The product may touch the scalp.
         OnScalp = "on-scalp" => "on scalp",
         /// Fresh mix stays off hair that is lightened already.

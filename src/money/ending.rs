@@ -50,6 +50,40 @@ impl PriceEnding {
         Ok(Self { step, ending })
     }
 
+    /// How far apart allowed prices are.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, PriceEnding};
+    ///
+    /// let euro = Currency::from_code("EUR")?;
+    /// let ending = PriceEnding::new(Money::from_minor(500, euro), Money::from_minor(490, euro))?;
+    /// assert_eq!((ending.step().minor(), ending.ending().minor()), (500, 490));
+    /// # Ok::<(), foilwork::money::MoneyError>(())
+    /// ```
+    #[must_use]
+    pub const fn step(self) -> Money {
+        self.step
+    }
+
+    /// Where they start, below the step: as in the example of [`step`](Self::step).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, PriceEnding};
+    ///
+    /// let euro = Currency::from_code("EUR")?;
+    /// let ending = PriceEnding::new(Money::from_minor(500, euro), Money::from_minor(490, euro))?;
+    /// assert_eq!(ending.ending(), Money::from_minor(490, euro));
+    /// # Ok::<(), foilwork::money::MoneyError>(())
+    /// ```
+    #[must_use]
+    pub const fn ending(self) -> Money {
+        self.ending
+    }
+
     /// Moves a price to an allowed one.
     ///
     /// # Errors

@@ -110,6 +110,53 @@ pub fn blend_shelf(
     total: Mass,
     objective: Objective,
 ) -> Result<ShelfBlend, ShelfError> {
+    blend(shelf, target, total, objective, None)
+}
+
+/// [`blend_shelf`] for a scale: of blends that are equal otherwise, the one that weighing moves least off its target.
+///
+/// Matters with [`Objective::FewestBottles`], where several pairs of bottles may serve as well. The masses are still not
+/// rounded: see [`ShelfBlend::round_to_scale`].
+///
+/// # Errors
+///
+/// As [`blend_shelf`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf_to_scale}, quantity::{Mass, MassFraction}};
+///
+/// let (ww, g) = (MassFraction::from_percent_ww, Mass::from_g);
+/// let shelf = Shelf::new(vec![Stock::new("12 %", ww(12.0)?), Stock::new("6 %", ww(6.0)?), Stock::new("3 %", ww(3.0)?)])?;
+/// let blend = blend_shelf_to_scale(&shelf, ww(4.5)?, g(80.0)?, Objective::FewestBottles, g(1.0)?)?;
+/// let taken: Vec<_> = blend.portions.iter().map(|p| (p.stock.name.as_str(), p.mass.g())).collect();
+/// assert_eq!(taken, [("6 %", 40.0), ("3 %", 40.0)]); // 12 % with 3 % would be 13.3 g and 66.7 g
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn blend_shelf_to_scale(
+    shelf: &Shelf,
+    target: MassFraction,
+    total: Mass,
+    objective: Objective,
+    division: Mass,
+) -> Result<ShelfBlend, ShelfError> {
+    blend(shelf, target, total, objective, Some(division))
+}
+
+fn blend(
+    shelf: &Shelf,
+    target: MassFraction,
+    total: Mass,
+    objective: Objective,
+    division: Option<Mass>,
+) -> Result<ShelfBlend, ShelfError> {
+    let off = |fill: &Fill| -> f64 {
+        let weighed = |division| portions(shelf, fill, total).ok()?.round_to_scale(division).ok();
+        division
+            .and_then(weighed)
+            .map_or(0.0, |weighed| (weighed.strength.best().percent_ww() - target.percent_ww()).abs())
+    };
     let mut entries = entries(shelf, target, total)?;
     let places = shelf.stocks().len();
     let fill = match objective {
@@ -117,7 +164,7 @@ pub fn blend_shelf(
             Filled::Best(fill) => Some(fill),
             Filled::OutOfReach { .. } => None,
         },
-        Objective::FewestBottles => fewest(&entries, total.g(), places)?,
+        Objective::FewestBottles => fewest(&entries, total.g(), places, &off)?,
         Objective::LeastLeftover => {
             let bounded: Vec<bool> = shelf.stocks().iter().map(|stock| stock.in_hand.is_some()).collect();
             least_left(&entries, &bounded, total.g(), places)?

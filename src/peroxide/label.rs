@@ -38,7 +38,7 @@ pub struct LabelReadings {
 /// ```
 /// use foilwork::{peroxide::{Conditions, read_label}, quantity::TradeLabel};
 ///
-/// let readings = read_label(TradeLabel::Vol40, &Conditions::default())?;
+/// let readings = read_label(TradeLabel::VOL_40, &Conditions::default())?;
 /// assert_eq!(format!("{:.1}", readings.volumes_if_ww.best()), "41.2 volumes");
 /// assert_eq!(format!("{:.1}", readings.volumes_if_wv), "39.5 volumes");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -46,11 +46,11 @@ pub struct LabelReadings {
 ///
 /// # Source
 ///
-/// The pairing of 10/20/30/40 vol with 3/6/9/12 percent is common practice of the trade; the rest is arithmetic.
+/// The pairing of N vol with 0.3 N percent (10/20/30/40 with 3/6/9/12) is common practice of the trade; the rest is arithmetic.
 pub fn read_label(label: TradeLabel, conditions: &Conditions) -> Result<LabelReadings, ConversionError> {
-    let as_ww = MassFraction::from_percent_ww(f64::from(label.percent()))?;
-    let wv = MassConcentration::from_percent_wv(f64::from(label.percent()))?;
-    let volumes = OxygenVolumes::from_volumes(f64::from(label.vol()))?;
+    let as_ww = MassFraction::from_percent_ww(label.percent())?;
+    let wv = MassConcentration::from_percent_wv(label.percent())?;
+    let volumes = OxygenVolumes::from_volumes(label.vol())?;
     Ok(LabelReadings {
         label,
         as_ww,
@@ -69,7 +69,7 @@ impl LabelReadings {
     /// ```
     /// use foilwork::{peroxide::{Conditions, read_label}, quantity::TradeLabel};
     ///
-    /// let span = read_label(TradeLabel::Vol10, &Conditions::default())?.spread();
+    /// let span = read_label(TradeLabel::VOL_10, &Conditions::default())?.spread();
     /// assert_eq!(format!("{:.2} to {:.2}", span.low(), span.high()), "2.97 % w/w to 3.01 % w/w");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

@@ -79,7 +79,7 @@ pub use conditions::{Conditions, SolutionDensity, SolutionKind};
 pub use convert::{ConversionError, convert, convert_interval, convert_interval_to, convert_to};
 pub use density::{DensityError, density};
 pub use dilute::{Dilution, dilute, dilute_known};
-pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf};
+pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf, blend_shelf_to_scale};
 pub use handling::{Bearing, HandlingFact, StrengthBound};
 pub use handling_facts::handling_facts;
 pub use handling_table::HANDLING_FACTS;

@@ -8,22 +8,29 @@ use super::{
 /// Most bottles for a search: 2^16 combinations take well under a second.
 const LIMIT: usize = 16;
 
-/// The fill with the fewest stocks, and the cheapest of those.
-pub(crate) fn fewest(entries: &[Entry], total: f64, places: usize) -> Result<Option<Fill>, ShelfError> {
+/// How far the scale moves a fill off its target, to tell fills apart that are equal otherwise.
+pub(crate) type Off<'a> = &'a dyn Fn(&Fill) -> f64;
+
+/// The fill with the fewest stocks, the cheapest of those, and of those the one that the scale moves least.
+pub(crate) fn fewest(entries: &[Entry], total: f64, places: usize, off: Off<'_>) -> Result<Option<Fill>, ShelfError> {
     check(entries, "the fewest bottles")?;
     let mut chosen = Vec::with_capacity(entries.len());
     for count in 1..=entries.len() {
-        let mut best: Option<Fill> = None;
+        let mut best: Option<(f64, Fill)> = None;
         for mask in combinations(entries.len()).filter(|mask| mask.count_ones() as usize == count) {
             pick(entries, mask, &mut chosen);
-            if let Some(fill) = solve(&mut chosen, total, places)
-                && best.as_ref().is_none_or(|found| fill.cost < found.cost)
-            {
-                best = Some(fill);
+            let Some(fill) = solve(&mut chosen, total, places) else { continue };
+            let moved = off(&fill);
+            let better = best.as_ref().is_none_or(|(least, found)| {
+                let tie = 1e-9 * found.cost.abs();
+                fill.cost < found.cost - tie || (fill.cost <= found.cost + tie && moved < least - 1e-9)
+            });
+            if better {
+                best = Some((moved, fill));
             }
         }
-        if best.is_some() {
-            return Ok(best);
+        if let Some((_, fill)) = best {
+            return Ok(Some(fill));
         }
     }
     Ok(None)

@@ -6,9 +6,7 @@ use super::{
     unit::{ParseUnitError, StrengthUnit},
 };
 use crate::{
-    quantity::{
-        InvalidQuantity, MassConcentration, MassFraction, OxygenVolumes, Temperature, TradeLabel, UnknownLabel,
-    },
+    quantity::{InvalidQuantity, MassConcentration, MassFraction, OxygenVolumes, Temperature, TradeLabel},
     source::Interval,
 };
 
@@ -17,7 +15,8 @@ use crate::{
 /// Nothing here is a mass fraction until it is asked to be one: a w/v figure and oxygen volumes need a density, and a
 /// trade label has to be read first.
 ///
-/// `Display` and `FromStr` use the same text: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `20 vol label`.
+/// `Display` and `FromStr` use the same text: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `20 vol label`. A label is read as
+/// bottles print it, `20 vol`, `20 vol.`, `20V` or `20 volume`; the plural `20 volumes` is the measured unit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum StatedStrength {
     /// Percent by mass.
@@ -113,9 +112,25 @@ pub enum ParseStrengthError {
         /// The unit that was given.
         unit: StrengthUnit,
     },
-    /// A label that the trade does not use.
-    #[error(transparent)]
-    Label(#[from] UnknownLabel),
+    /// `%` alone: of what?
+    #[error(
+        "{number} % hides its basis: write {number} % w/w (g in 100 g), {number} % w/v (g in 100 mL){}",
+        .label.map(|vol| format!(", or {vol} vol for the label of the trade")).unwrap_or_default()
+    )]
+    BarePercent {
+        /// The number that was given.
+        number: f64,
+        /// The label that the trade pairs with it, where there is one.
+        label: Option<f64>,
+    },
+    /// A comma in the number.
+    #[error("cannot read {text:?}: write the number with a point, {with_point}")]
+    Comma {
+        /// The text that was given.
+        text: String,
+        /// The same with a point.
+        with_point: String,
+    },
     /// A number out of range.
     #[error(transparent)]
     Quantity(#[from] InvalidQuantity),
@@ -126,7 +141,17 @@ fn split(text: &str) -> Result<(f64, &str), ParseStrengthError> {
     let text = text.trim();
     let end = text.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '-' | '+'))).unwrap_or(text.len());
     let (number, unit) = text.split_at_checked(end).unwrap_or((text, ""));
+    if unit.strip_prefix(',').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit())) {
+        return Err(ParseStrengthError::Comma { text: text.to_owned(), with_point: text.replacen(',', ".", 1) });
+    }
     match number.parse() {
+        Ok(number) if matches!(unit.trim(), "%" | "percent") => {
+            let number: f64 = number;
+            let vol = f64::round(number * 100.0 / 3.0) / 10.0;
+            let label =
+                TradeLabel::from_vol(vol).ok().filter(|label: &TradeLabel| (label.percent() - number).abs() < 1e-9);
+            Err(ParseStrengthError::BarePercent { number, label: label.map(TradeLabel::vol) })
+        }
         Ok(number) if unit.trim().is_empty() => Err(ParseStrengthError::NoUnit { number }),
         Ok(number) => Ok((number, unit.trim())),
         Err(_) => Err(ParseStrengthError::NoNumber { text: text.to_owned() }),
@@ -147,8 +172,9 @@ impl std::str::FromStr for StatedStrength {
 
     fn from_str(text: &str) -> Result<Self, Self::Err> {
         let (number, unit) = split(text)?;
-        let words: Vec<&str> = unit.split_whitespace().collect();
-        if matches!(words.as_slice(), ["vol" | "vol."] | ["vol" | "vol.", "label"]) {
+        let unit_words = unit.to_ascii_lowercase();
+        let unit_words = unit_words.trim_start_matches('-').trim_end_matches("label").trim_end();
+        if matches!(unit_words, "vol" | "vol." | "v" | "volume") {
             return Ok(Self::TradeLabel(TradeLabel::from_vol(number)?));
         }
         match unit.parse()? {

@@ -1,7 +1,11 @@
-use super::{blend::BlendError, dilute::dilute, round::round_to_scale};
+use super::{
+    blend::{BlendError, KnownMass, blend_two},
+    round::round_to_scale,
+};
 use crate::{
     quantity::{Mass, MassFraction},
     scale::WeighError,
+    source::Interval,
 };
 use serde::Serialize;
 
@@ -16,20 +20,23 @@ pub struct DilutionTable {
     /// What the scale counts in.
     #[serde(rename = "division_g")]
     pub division: Mass,
+    /// What the stocks are weakened with: a diluent of 0 % w/w, or a weaker developer.
+    #[serde(rename = "weaker_ww_percent")]
+    pub weaker: Interval<MassFraction>,
     /// Stocks in the order given, and for each of them the targets in the order given.
     pub rows: Vec<DilutionRow>,
 }
 
-/// One stock diluted to one target.
+/// One stock weakened to one target.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct DilutionRow {
     /// Strength of the bottle.
     #[serde(rename = "stock_ww_percent")]
-    pub stock: MassFraction,
+    pub stock: Interval<MassFraction>,
     /// Strength wanted.
     #[serde(rename = "target_ww_percent")]
-    pub target: MassFraction,
-    /// What to weigh; missing when the target is above the stock.
+    pub target: Interval<MassFraction>,
+    /// What to weigh; missing when the target is out of reach or the scale too coarse for it.
     pub weigh: Option<WeighedDilution>,
     /// Why there is nothing to weigh.
     pub refused: Option<String>,
@@ -41,19 +48,23 @@ pub struct WeighedDilution {
     /// Stock on the scale.
     #[serde(rename = "stock_g")]
     pub stock: Mass,
-    /// Diluent on the scale.
+    /// Diluent, or weaker developer, on the scale.
     #[serde(rename = "diluent_g")]
     pub diluent: Mass,
-    /// Strength that these masses really give.
+    /// Strength that these masses really give, with the bounds of what they are made of.
     #[serde(rename = "strength_ww_percent")]
-    pub strength: MassFraction,
+    pub strength: Interval<MassFraction>,
+    /// Parts of stock and of diluent as a person mixes them, `[3, 1]`; missing where no small whole numbers do.
+    pub parts: Option<[u32; 2]>,
     /// Parts of diluent to one part of stock, by mass and before rounding; missing when it is all diluent.
     pub diluent_parts: Option<f64>,
 }
 
-/// Builds the dilution table of a range of stocks and targets for one bowl size and one scale.
+/// Builds the table of a range of stocks and targets for one bowl size and one scale, with a diluent or a weaker
+/// developer.
 ///
-/// A target above its stock gives a row that says so, not an error: a chart has such corners.
+/// A target that cannot be reached gives a row that says so, not an error: a chart has such corners. Best estimates decide
+/// what is weighed; the bounds of a label or of a strength by volume stay with the result.
 ///
 /// # Units
 ///
@@ -69,52 +80,77 @@ pub struct WeighedDilution {
 /// use foilwork::{peroxide::dilution_table, quantity::{Mass, MassFraction}};
 ///
 /// let ww = |values: &[f64]| values.iter().map(|&v| MassFraction::from_percent_ww(v)).collect::<Result<Vec<_>, _>>();
-/// let table = dilution_table(&ww(&[12.0, 9.0])?, &ww(&[6.0, 3.0])?, Mass::from_g(100.0)?, Mass::from_g(1.0)?)?;
+/// let (total, division) = (Mass::from_g(100.0)?, Mass::from_g(1.0)?);
+/// let table = dilution_table(&ww(&[12.0, 9.0])?, &ww(&[6.0, 3.0])?, MassFraction::ZERO, total, division)?;
 /// assert_eq!(table.rows.len(), 4);
 /// let row = table.rows[3].weigh.as_ref().ok_or("9 % reaches 3 %")?;
-/// assert_eq!((row.stock.g(), row.diluent.g(), row.diluent_parts), (33.0, 67.0, Some(2.0)));
-/// assert_eq!(row.strength.percent_ww(), 2.97);
+/// assert_eq!((row.stock.g(), row.diluent.g(), row.parts), (33.0, 67.0, Some([1, 2])));
+/// assert_eq!(row.strength.best().percent_ww(), 2.97);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn dilution_table(
-    stocks: &[MassFraction],
-    targets: &[MassFraction],
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide.
+pub fn dilution_table<S: Copy + Into<Interval<MassFraction>>>(
+    stocks: &[S],
+    targets: &[S],
+    weaker: impl Into<Interval<MassFraction>>,
     total: Mass,
     division: Mass,
 ) -> Result<DilutionTable, WeighError> {
+    let weaker = weaker.into();
     let mut rows = Vec::with_capacity(stocks.len() * targets.len());
     for &stock in stocks {
         for &target in targets {
-            let row = |weigh, refused| DilutionRow { stock, target, weigh, refused };
-            rows.push(match weigh(stock, target, total, division)? {
-                Ok(weighed) => row(Some(weighed), None),
-                Err(refused) => row(None, Some(refused.to_string())),
-            });
+            let (stock, target) = (stock.into(), target.into());
+            let (weigh, refused) = match weigh(stock, target, weaker, total, division)? {
+                Ok(weighed) => (Some(weighed), None),
+                Err(refused) => (None, Some(refused)),
+            };
+            rows.push(DilutionRow { stock, target, weigh, refused });
         }
     }
-    Ok(DilutionTable { total, division, rows })
+    Ok(DilutionTable { total, division, weaker, rows })
 }
 
 /// The row itself: outside, what is wrong with the whole table; inside, with this pair.
 fn weigh(
-    stock: MassFraction,
-    target: MassFraction,
+    stock: Interval<MassFraction>,
+    target: Interval<MassFraction>,
+    weaker: Interval<MassFraction>,
     total: Mass,
     division: Mass,
-) -> Result<Result<WeighedDilution, BlendError>, WeighError> {
-    let blend = match dilute(stock, target, total) {
+) -> Result<Result<WeighedDilution, String>, WeighError> {
+    let blend = match blend_two(stock.best(), weaker.best(), target.best(), KnownMass::Total(total)) {
         Ok(blend) => blend,
-        Err(refused) => return Ok(Err(refused)),
+        Err(refused) => return Ok(Err(refused.to_string())),
     };
-    let weighed = round_to_scale(&[(stock, blend.stock), (MassFraction::ZERO, blend.diluent)], division)?;
-    let [stock_mass, diluent_mass] = weighed.masses.as_slice() else {
-        return Ok(Err(BlendError::Nothing { what: "total" }));
+    let weighed = round_to_scale(&[(stock, blend.first), (weaker, blend.second)], division)?;
+    let [stock_mass, diluent] = weighed.masses.as_slice() else {
+        return Ok(Err(BlendError::Nothing { what: "total" }.to_string()));
     };
+    let vanishes = |wanted: Mass, weighed: Mass| wanted > Mass::ZERO && weighed == Mass::ZERO;
+    if vanishes(blend.first, *stock_mass) || vanishes(blend.second, *diluent) {
+        return Ok(Err(format!("a part rounds to nothing on a scale of {division}: use a finer scale or make more")));
+    }
+    let [from, to, with] = [stock, target, weaker].map(|strength| strength.best().percent_ww());
+    let diluent_parts = (blend.first > Mass::ZERO).then(|| if to == with { 0.0 } else { (from - to) / (to - with) });
     Ok(Ok(WeighedDilution {
         stock: *stock_mass,
-        diluent: *diluent_mass,
-        strength: weighed.strength.best(),
-        diluent_parts: (target > MassFraction::ZERO)
-            .then(|| (stock.percent_ww() - target.percent_ww()) / target.percent_ww()),
+        diluent: *diluent,
+        strength: weighed.strength,
+        parts: diluent_parts.and_then(small_parts),
+        diluent_parts,
     }))
+}
+
+/// The smallest whole numbers, together at most 20, that are a ratio to half a percent.
+fn small_parts(diluent_parts: f64) -> Option<[u32; 2]> {
+    (1..=20_u32).flat_map(|together| (1..=together).map(move |stock| [stock, together - stock])).find(
+        |[stock, diluent]| {
+            let ratio = f64::from(*diluent) / f64::from(*stock);
+            (ratio - diluent_parts).abs() <= 0.005 * diluent_parts
+        },
+    )
 }

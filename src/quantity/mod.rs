@@ -48,5 +48,5 @@ pub use share::Share;
 pub use space::{Area, Density, Length, Volume};
 pub use temperature::Temperature;
 pub use time::Duration;
-pub use trade_label::{TradeLabel, UnknownLabel};
+pub use trade_label::TradeLabel;
 pub use unit::Quantity;

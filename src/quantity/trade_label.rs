@@ -1,64 +1,38 @@
-/// The volume number printed on a developer bottle.
-///
-/// By trade convention 10, 20, 30 and 40 vol stand for 3, 6, 9 and 12 percent. The label states neither whether the
-/// percent is by weight or by volume nor a measured oxygen yield, so it is a type of its own: it has to be read before
-/// it is a strength. Other strengths are stated in percent or in oxygen volumes.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum TradeLabel {
-    /// 10 vol, 3 percent.
-    Vol10,
-    /// 20 vol, 6 percent.
-    Vol20,
-    /// 30 vol, 9 percent.
-    Vol30,
-    /// 40 vol, 12 percent.
-    Vol40,
-}
+use super::newtype::quantity;
 
-/// A number that is not one of the four trade labels.
-#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[error(
-    "unknown trade label (got {volume} vol): must be 10, 20, 30 or 40 vol (state any other strength in % w/w, % w/v or \
-     volumes)"
-)]
-pub struct UnknownLabel {
-    /// The number that was given.
-    pub volume: f64,
+quantity! {
+    /// The volume number printed on a developer bottle.
+    ///
+    /// By trade convention N vol stands for 0.3 N percent: 10, 20, 30 and 40 vol for 3, 6, 9 and 12. The label states neither
+    /// whether the percent is by weight or by volume nor a measured oxygen yield, so it is a type of its own: it has to be
+    /// read before it is a strength ([`read_label`](crate::peroxide::read_label)). Stronger solutions are no developers;
+    /// they are stated in percent or in oxygen volumes.
+    TradeLabel: "trade label" in "vol label", key "vol", from_vol / vol,
+    1.0..=60.0, "from 1 to 60 vol (state a stronger solution in % w/w, % w/v or volumes)"
 }
 
 impl TradeLabel {
-    /// All four, weakest first.
-    pub const ALL: [Self; 4] = [Self::Vol10, Self::Vol20, Self::Vol30, Self::Vol40];
-
-    /// Takes the number on the label: 10, 20, 30 or 40.
-    ///
-    /// # Errors
-    ///
-    /// [`UnknownLabel`] for any other number.
-    pub fn from_vol(volume: f64) -> Result<Self, UnknownLabel> {
-        Self::ALL.into_iter().find(|label| f64::from(label.vol()) == volume).ok_or(UnknownLabel { volume })
-    }
-
-    /// The number on the label, in vol.
-    #[must_use]
-    pub const fn vol(self) -> u8 {
-        match self {
-            Self::Vol10 => 10,
-            Self::Vol20 => 20,
-            Self::Vol30 => 30,
-            Self::Vol40 => 40,
-        }
-    }
+    /// 10 vol, 3 percent.
+    pub const VOL_10: Self = Self(10.0);
+    /// 20 vol, 6 percent.
+    pub const VOL_20: Self = Self(20.0);
+    /// 30 vol, 9 percent.
+    pub const VOL_30: Self = Self(30.0);
+    /// 40 vol, 12 percent.
+    pub const VOL_40: Self = Self(40.0);
 
     /// The percent that the trade pairs with the number, read neither as w/w nor as w/v.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::TradeLabel;
+    ///
+    /// assert_eq!(TradeLabel::from_vol(6.5)?.percent(), 1.95);
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
     #[must_use]
-    pub const fn percent(self) -> u8 {
-        self.vol() / 10 * 3
-    }
-}
-
-impl std::fmt::Display for TradeLabel {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} vol label", self.vol())
+    pub const fn percent(self) -> f64 {
+        self.0 * 3.0 / 10.0
     }
 }

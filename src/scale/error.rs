@@ -18,6 +18,19 @@ pub enum WeighError {
         /// The division.
         division: Mass,
     },
+    /// A part that the scale cannot show.
+    #[error(
+        "a part of {wanted:.3} rounds to nothing on a scale of {division}: {}make more at once",
+        .finer.map(|finer| format!("use a scale of {finer} or finer, or ")).unwrap_or_default()
+    )]
+    Vanishes {
+        /// The part.
+        wanted: Mass,
+        /// The division.
+        division: Mass,
+        /// A scale that shows it, where scales are made that fine.
+        finer: Option<Mass>,
+    },
     /// More divisions than can be counted exactly.
     #[error("the bowl of {total} is too many divisions of {division} to count exactly (at most 9e15)")]
     Fine {

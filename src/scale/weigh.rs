@@ -1,5 +1,5 @@
 use super::{division::Division, error::WeighError};
-use crate::quantity::Mass;
+use crate::quantity::{Mass, Quantity};
 use serde::Serialize;
 
 /// One part on the scale.
@@ -39,6 +39,9 @@ pub struct Weighing {
     total: Mass,
 }
 
+/// The divisions that scales are made with, below 1 g, in g.
+const SCALES_G: [f64; 9] = [0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
+
 impl Weighing {
     /// The parts, in the order given.
     #[must_use]
@@ -62,6 +65,33 @@ impl Weighing {
     #[must_use]
     pub fn worst_ratio_error_percent(&self) -> f64 {
         self.parts.iter().map(|p| p.ratio_error_percent.abs()).fold(0.0, f64::max)
+    }
+
+    /// The same, refused when the scale cannot show a part that the recipe wants.
+    ///
+    /// # Errors
+    ///
+    /// [`WeighError::Vanishes`] with the scale that would show it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, scale::weigh};
+    ///
+    /// let bowl = weigh(&[Mass::from_g(0.3)?, Mass::from_g(59.7)?], Mass::from_g(1.0)?)?;
+    /// let refused = bowl.all_shown().unwrap_err().to_string();
+    /// assert!(refused.contains("use a scale of 0.2 g or finer"), "{refused}");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn all_shown(self) -> Result<Self, WeighError> {
+        match self.parts.iter().find(|part| part.vanishes()) {
+            Some(part) => Err(WeighError::Vanishes {
+                wanted: part.wanted,
+                division: self.division,
+                finer: SCALES_G.iter().map(|&g| Mass::nearest(g)).find(|&g| g <= part.wanted && g < self.division),
+            }),
+            None => Ok(self),
+        }
     }
 
     /// Parts that the recipe wants and the scale cannot show: weigh a bigger bowl or use a finer scale.

@@ -110,14 +110,16 @@ fn order(sheet: &mut Sheet, plan: &Plan) {
                     step.name.clone(),
                     format!("{} to {}", amount(step.begin, 0), amount(step.applied, 0)),
                     minutes(&step.look_at),
+                    step.look_at_last.map_or_else(|| "-".to_owned(), |at| amount(at, 0)),
                     amount(step.rinse_by, 0),
                 ]
             })
             .collect();
-        sheet.table(&["#", "what", "apply", "look at", "rinse by"], &[0, 4], rows);
+        sheet.table(&["#", "what", "apply", "look at", "last strand", "rinse by"], &[0, 4, 5], rows);
     }
     sheet.blank();
-    sheet.paragraph("Rinse a strand when it is there, not when the clock says so. One pair of hands is assumed.", 0);
+    sheet.paragraph("Times on the hair count from the first strand; from \"last strand\" on look at that one too. Rinse a strand when \
+         it is there, not when the clock says so. One pair of hands is assumed.", 0);
 }
 
 fn colour(sheet: &mut Sheet, plan: &Plan) {

@@ -60,7 +60,8 @@ fn times(sheet: &mut Sheet, card: &BowlCard) {
             let day = clock.mixed_at.strftime("%Y-%m-%d %H:%M");
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
             let looks = list(clock.look_at.iter().map(hour).collect());
-            sheet.paragraph(&format!("look at the hair {looks}; rinse by {}", hour(&clock.rinse_by)), 2);
+            let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
+            sheet.paragraph(&format!("look at the hair {looks}{last}; rinse by {}", hour(&clock.rinse_by)), 2);
         }
         None => {
             let minute = |at: &Duration| amount(*at, 0);
@@ -68,8 +69,9 @@ fn times(sheet: &mut Sheet, card: &BowlCard) {
             let (mixed, use_by) = (minute(&minutes.mixed_at), minute(&minutes.use_by));
             sheet.paragraph(&format!("mixed at minute {mixed}, use by minute {use_by}{earliest}"), 2);
             let looks = list(minutes.look_at.iter().map(minute).collect());
-            let rinse_by = minute(&minutes.rinse_by);
-            sheet.paragraph(&format!("look at the hair at minute {looks}; rinse by minute {rinse_by}"), 2);
+            let last = minutes.look_at_last.map(|at| format!(", the last strand from minute {}", minute(&at)));
+            let (last, rinse_by) = (last.unwrap_or_default(), minute(&minutes.rinse_by));
+            sheet.paragraph(&format!("look at the hair at minute {looks}{last}; rinse by minute {rinse_by}"), 2);
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use foilwork::quantity::{
     ActiveOxygen, AmountConcentration, Area, Density, Duration, Length, LossRate, Mass, MassConcentration,
-    MassFraction, Molality, Normality, OxygenVolumes, PricePerKg, Quantity, Share, Temperature, Volume,
+    MassFraction, Molality, Normality, OxygenVolumes, PricePerKg, Quantity, Share, Temperature, TradeLabel, Volume,
 };
 use rstest::rstest;
 use std::{collections::BTreeSet, fmt::Debug, str::FromStr};
@@ -99,6 +99,7 @@ fn every_quantity_keeps_its_word() {
         keeps_its_word::<PricePerKg>(),
         keeps_its_word::<Share>(),
         keeps_its_word::<Temperature>(),
+        keeps_its_word::<TradeLabel>(),
         keeps_its_word::<Volume>(),
     ];
     assert_eq!(names.iter().collect::<BTreeSet<_>>().len(), names.len(), "two quantities of one name: {names:?}");

@@ -1,6 +1,6 @@
 use foilwork::quantity::{
     ActiveOxygen, AmountConcentration, Area, Density, Duration, Length, LossRate, Mass, MassConcentration,
-    MassFraction, Molality, Normality, OxygenVolumes, PricePerKg, Quantity, Share, Temperature, Volume,
+    MassFraction, Molality, Normality, OxygenVolumes, PricePerKg, Quantity, Share, Temperature, TradeLabel, Volume,
 };
 use proptest::prelude::*;
 use std::{fmt::Debug, str::FromStr};
@@ -29,6 +29,7 @@ proptest! {
         reads_what_it_prints::<PricePerKg>(part);
         reads_what_it_prints::<Share>(part);
         reads_what_it_prints::<Temperature>(part);
+        reads_what_it_prints::<TradeLabel>(part);
         reads_what_it_prints::<Volume>(part);
     }
 

@@ -31,7 +31,7 @@ fn example(name: &str) -> String {
 fn bare() -> ServiceFile {
     let text = r#"
 format = 1
-shop.lightener = [{ name = "powder", ratio = "1:2", on_scalp = true }]
+shop.lightener = [{ name = "powder", ratio = "1:2", on_scalp = true, longest_min = 50 }]
 section = [{ name = "1", technique = "weave", share_percent = 1, zone = "lengths", target_level = 9, product = "powder",
              developer = "weak", apply_min = 10, develop_min = 10 }]
 [service]
@@ -235,7 +235,19 @@ proptest! {
         for pair in plan.order.windows(2) {
             prop_assert!(pair[0].applied.min() <= pair[1].begin.min() + 1e-9);
         }
-        prop_assert!(plan.order.iter().all(|step| step.stage == WorkStage::Section && step.applied <= step.rinse_by));
+        prop_assert!(plan.order.iter().all(|step| step.stage == WorkStage::Section));
+        for step in &plan.order {
+            let section = file.section.iter().find(|section| section.name == step.name).unwrap();
+            // The powder alone has a limit, from the first strand; a strand beyond it stops the plan.
+            let limit = section.product.as_ref().and(file.shop.as_ref().unwrap().lightener[0].longest_min);
+            let planned = section.apply_min + section.develop_min;
+            let beyond = limit.is_some_and(|most| planned > most + 1e-6);
+            let kept = if beyond { plan.blocked } else { step.applied <= step.rinse_by };
+            prop_assert!(kept);
+            let on_hair = step.rinse_by.min() - step.begin.min();
+            prop_assert!((on_hair - limit.map_or(planned, |most| planned.min(most))).abs() < 1e-6);
+            prop_assert!(step.look_at.iter().all(|at| *at <= step.rinse_by));
+        }
 
         // No cent is lost.
         let cost = &plan.money.as_ref().unwrap().cost;

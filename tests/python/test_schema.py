@@ -1,7 +1,7 @@
 """The JSON Schema of a service file, judged by an independent validator (the ``jsonschema`` package).
 
-What only foilwork knows (names that must exist, days of the calendar, sums) is no business of a schema: those broken files
-must pass here and are refused by :func:`foilwork.plan_file`.
+What only foilwork knows (names that must exist, days of the calendar, sums) is no business of a schema: those broken
+files must pass here and are refused by :func:`foilwork.plan_file`.
 """
 
 import datetime

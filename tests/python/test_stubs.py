@@ -71,3 +71,9 @@ def test_a_wrong_stub_is_found(tmp_path: Path, stub: str, right: str, wrong: str
     checked = stubtest(tmp_path)
     assert checked.returncode == 1
     assert finding in checked.stdout
+
+
+def test_the_types_of_a_plan_are_those_of_its_schema(root: Path) -> None:
+    tool = root / "python" / "tools" / "plan_types.py"
+    checked = subprocess.run([sys.executable, tool, "--check"], capture_output=True, text=True, check=False)
+    assert checked.returncode == 0, checked.stderr

@@ -19,6 +19,9 @@ __version__: str
 
 _Percent: TypeAlias = float | Bounds[float] | tuple[float, float, float]
 
+# A stated range.
+_Span: TypeAlias = Bounds[float] | tuple[float, float, float]
+
 _Errors: TypeAlias = Literal["raise", "nan"]
 
 _Bounds: TypeAlias = tuple[float, float, float]

@@ -1,3 +1,4 @@
+use crate::bounds::Estimate;
 use crate::{
     answer::answer,
     error::{FoilworkError, raise},
@@ -48,8 +49,8 @@ answer! {
     PriceListEntry {
         /// The service.
         service: String,
-        /// The class of client.
-        client_class: String,
+        /// The class of guest.
+        guest_class: String,
         /// When all goes well.
         low: PyMoney,
         /// As expected.
@@ -106,7 +107,7 @@ type Part = (String, PyMoney, PyMoney, PyMoney);
 pub fn quote_range(
     parts: Vec<Part>,
     rule: PyPriceRule,
-    chair_min: Option<(f64, f64, f64)>,
+    chair_min: Option<Estimate<f64>>,
     deposit_percent: Option<Number>,
     deposit: Option<PyMoney>,
 ) -> PyResult<Quote> {
@@ -164,7 +165,7 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
         .into_iter()
         .map(|entry| PriceListEntry {
             service: entry.service,
-            client_class: entry.class,
+            guest_class: entry.class,
             low: PyMoney(entry.from),
             usual: PyMoney(entry.usual),
             high: PyMoney(entry.to),
@@ -184,8 +185,8 @@ fn costs(parts: Vec<Part>) -> PyResult<Vec<QuotePart>> {
         .collect()
 }
 
-fn time(chair_min: Option<(f64, f64, f64)>) -> PyResult<Option<Interval<Duration>>> {
+fn time(chair_min: Option<Estimate<f64>>) -> PyResult<Option<Interval<Duration>>> {
     chair_min
-        .map(|(low, best, high)| Interval::new(minutes(low)?, minutes(best)?, minutes(high)?).map_err(raise))
+        .map(|Estimate([low, best, high])| Interval::new(minutes(low)?, minutes(best)?, minutes(high)?).map_err(raise))
         .transpose()
 }

@@ -105,7 +105,7 @@ pub fn packs_needed(need: f64, pack: f64, unit: &str) -> PyResult<i64> {
 ///     wage_per_h: wage for one paid hour.
 ///     on_costs_percent: what the employer pays on top, in percent of the wage.
 ///     paid_h: paid hours of a period.
-///     productive_h: hours of the same period with hands on a client.
+///     productive_h: hours of the same period with hands on a guest.
 ///
 /// Raises:
 ///     FoilworkError: a negative wage, on-costs out of range, productive hours above paid ones.
@@ -132,7 +132,7 @@ pub fn labour_per_minute(
 ///     wage_per_h: wage for one paid hour.
 ///     on_costs_percent: what the employer pays on top, in percent of the wage.
 ///     paid_h: paid hours of a period.
-///     productive_h: hours of the same period with hands on a client.
+///     productive_h: hours of the same period with hands on a guest.
 ///     rounding: how the cost becomes whole minor units; see :class:`Money`.
 ///
 /// Raises:
@@ -161,7 +161,7 @@ pub fn labour_cost(
 /// Args:
 ///     overhead: overhead of a period.
 ///     chairs: how many chairs carry it.
-///     productive_h_per_chair: hours of one chair in that period with a client in it. Opening hours understate it.
+///     productive_h_per_chair: hours of one chair in that period with a guest in it. Opening hours understate it.
 ///
 /// Raises:
 ///     FoilworkError: a negative overhead, no chair, no productive hours.
@@ -185,7 +185,7 @@ pub fn overhead_per_chair_hour(overhead: PyMoney, chairs: u32, productive_h_per_
 ///     chair_min: time in the chair, in min.
 ///     overhead: overhead of a period.
 ///     chairs: how many chairs carry it.
-///     productive_h_per_chair: hours of one chair in that period with a client in it.
+///     productive_h_per_chair: hours of one chair in that period with a guest in it.
 ///     rounding: how the cost becomes whole minor units; see :class:`Money`.
 ///
 /// Raises:

@@ -4,7 +4,10 @@ use super::price::ServicePrice;
 use super::{HALF_UP, PyMoney, exact::Number, minutes, rounding};
 use crate::error::{FoilworkError, raise};
 use foilwork::money::{CardFee, CardRate, Margin, Markup, Money, PriceEnding, PriceRule, PriceTarget, TaxRate, Toward};
-use pyo3::prelude::*;
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
 use rust_decimal::Decimal;
 
 /// How prices are set in a salon: one target, tax, card fee, price ending; apply it to the cost of each service.
@@ -30,8 +33,8 @@ use rust_decimal::Decimal;
 ///     >>> price = rule.price(Money("61.20", "EUR"))
 ///     >>> price.taxed.gross, round(price.set_price.margin_percent, 2)
 ///     (Money('105.00', 'EUR'), Decimal('30.64'))
-#[pyclass(name = "PriceRule", frozen, from_py_object, module = "foilwork.money")]
-#[derive(Clone)]
+#[pyclass(name = "PriceRule", frozen, eq, from_py_object, module = "foilwork.money")]
+#[derive(Clone, PartialEq)]
 pub struct PyPriceRule(pub PriceRule);
 
 #[pymethods]
@@ -82,6 +85,41 @@ impl PyPriceRule {
             }
         };
         Ok(Self(PriceRule { target, tax: tax(tax_percent)?, card, ending, rounding: self::rounding(rounding)? }))
+    }
+
+    /// The keywords that make this rule.
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyTuple>, Bound<'py, PyDict>)> {
+        let rule = self.0;
+        let keywords = PyDict::new(py);
+        match rule.target {
+            PriceTarget::Margin(margin) => keywords.set_item("margin_percent", margin.percent())?,
+            PriceTarget::Markup(markup) => keywords.set_item("markup_percent", markup.percent())?,
+            PriceTarget::PerChairHour(amount) => keywords.set_item("per_chair_hour", PyMoney(amount))?,
+        }
+        keywords.set_item("tax_percent", rule.tax.percent())?;
+        if let Some(card) = rule.card {
+            keywords.set_item("card_percent", card.rate().percent())?;
+            keywords.set_item("card_fixed", PyMoney(card.fixed()))?;
+        }
+        if let Some((ending, toward)) = rule.ending {
+            keywords.set_item("price_step", PyMoney(ending.step()))?;
+            keywords.set_item("price_ending", PyMoney(ending.ending()))?;
+            keywords.set_item("price_toward", toward.code())?;
+        }
+        keywords.set_item("rounding", rule.rounding.code())?;
+        Ok((PyTuple::empty(py), keywords))
+    }
+
+    fn __hash__(slf: &Bound<'_, Self>) -> PyResult<isize> {
+        let (_, keywords) = slf.get().__getnewargs_ex__(slf.py())?;
+        PyTuple::new(slf.py(), keywords.items())?.hash()
+    }
+
+    fn __repr__(slf: &Bound<'_, Self>) -> PyResult<String> {
+        let (_, keywords) = slf.get().__getnewargs_ex__(slf.py())?;
+        let shown: PyResult<Vec<_>> =
+            keywords.iter().map(|(name, value)| Ok(format!("{}={}", name.str()?, value.repr()?))).collect();
+        Ok(format!("PriceRule({})", shown?.join(", ")))
     }
 
     /// The price for a cost; ``chair_min`` is needed for a target by the hour.

@@ -265,8 +265,10 @@ answer! {
         stock_g: Option<f64>,
         /// Diluent on the scale in g; None when the target cannot be had.
         diluent_g: Option<f64>,
-        /// What the rounded masses really give, in % w/w.
+        /// What the rounded masses really give, in % w/w; None when the target cannot be had.
         strength_ww_percent: Option<f64>,
+        /// Whole parts of stock and of diluent to mix; None where no small numbers do.
+        parts: Option<(u32, u32)>,
         /// Parts of diluent to one part of stock, before rounding; None when it is all diluent.
         diluent_parts: Option<f64>,
         /// Why the target cannot be had.
@@ -295,8 +297,8 @@ answer! {
 /// Examples:
 ///     >>> from foilwork.peroxide import dilution_table
 ///     >>> row = dilution_table([9], [3, 12], 100, 1)[0]
-///     >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.diluent_parts
-///     (33.0, 67.0, 2.97, 2.0)
+///     >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.parts
+///     (33.0, 67.0, 2.97, (1, 2))
 #[pyfunction]
 pub fn dilution_table(
     stocks_ww_percent: Column<'_>,
@@ -309,13 +311,14 @@ pub fn dilution_table(
     };
     let [total, division] = [total_g, division_g].map(|mass| Mass::from_g(mass).map_err(raise));
     let (stocks, targets) = (strengths(&stocks_ww_percent)?, strengths(&targets_ww_percent)?);
-    let table = peroxide::dilution_table(&stocks, &targets, total?, division?).map_err(raise)?;
+    let table = peroxide::dilution_table(&stocks, &targets, MassFraction::ZERO, total?, division?).map_err(raise)?;
     let row = |row: peroxide::DilutionRow| DilutionRow {
-        stock_ww_percent: row.stock.percent_ww(),
-        target_ww_percent: row.target.percent_ww(),
+        stock_ww_percent: row.stock.best().percent_ww(),
+        target_ww_percent: row.target.best().percent_ww(),
         stock_g: row.weigh.as_ref().map(|weigh| weigh.stock.g()),
         diluent_g: row.weigh.as_ref().map(|weigh| weigh.diluent.g()),
-        strength_ww_percent: row.weigh.as_ref().map(|weigh| weigh.strength.percent_ww()),
+        strength_ww_percent: row.weigh.as_ref().map(|weigh| weigh.strength.best().percent_ww()),
+        parts: row.weigh.as_ref().and_then(|weigh| weigh.parts).map(|[stock, diluent]| (stock, diluent)),
         diluent_parts: row.weigh.as_ref().and_then(|weigh| weigh.diluent_parts),
         refused: row.refused,
     };

@@ -229,13 +229,13 @@ answer! {
     }
 }
 
-/// Read a trade label (10, 20, 30 or 40 vol) every way it can be read.
+/// Read a trade label (``20 vol`` and its like) every way it can be read.
 ///
-/// By trade convention the labels stand for 3, 6, 9 and 12 percent, without saying of what: % w/w and % w/v differ, and
+/// By trade convention N vol stands for 0.3 N percent (20 vol for 6), without saying of what: % w/w and % w/v differ, and
 /// neither gives just that many volumes of oxygen.
 ///
 /// Args:
-///     vol: number on the label: 10, 20, 30 or 40.
+///     vol: number on the label, from 1 to 60.
 ///     temperature_c: temperature in C.
 ///     molar_volume: one of ``molar_volumes()``.
 ///     density_g_per_ml: density of the product in g/mL if you measured it.
@@ -267,7 +267,7 @@ pub fn read_label(
     let at = Product::new(molar_volume, medium, density_g_per_ml)?.at_celsius(temperature_c)?;
     let found = peroxide::read_label(TradeLabel::from_vol(vol).map_err(raise)?, &at).map_err(raise)?;
     Ok(LabelReadings {
-        vol: f64::from(found.label.vol()),
+        vol: found.label.vol(),
         as_ww: found.as_ww.percent_ww(),
         as_wv: found.as_wv.into(),
         as_volumes: found.as_volumes.into(),

@@ -7,45 +7,70 @@ use crate::{
     shop::PyShop,
 };
 use foilwork::{
-    reader::{self, Format},
-    service, sheet,
+    reader::{self, Format, Problems},
+    service::{self, shape::ServiceFile},
+    sheet,
 };
 use pyo3::{prelude::*, types::PyString};
-use std::path::{Path, PathBuf};
+use std::{
+    hash::{DefaultHasher, Hash, Hasher},
+    path::{Path, PathBuf},
+};
 
 /// A service plan: what to weigh, in which order, what was checked, what it costs.
 ///
-/// Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data.
-#[pyclass(frozen, module = "foilwork.service")]
-pub struct Plan(service::Plan);
+/// Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
+/// of one file are equal; a plan pickles as its file.
+#[pyclass(frozen, eq, module = "foilwork.service")]
+#[derive(PartialEq)]
+pub struct Plan {
+    file: ServiceFile,
+    plan: service::Plan,
+}
+
+impl Plan {
+    fn of(file: ServiceFile) -> Result<Self, Problems> {
+        Ok(Self { plan: service::plan(&file)?, file })
+    }
+}
 
 #[pymethods]
 impl Plan {
     /// Whether any finding says stop; do not begin then.
     #[getter]
     fn is_blocked(&self) -> bool {
-        self.0.blocked
+        self.plan.blocked
     }
 
     /// The bench sheet as plain text, 80 columns wide.
     fn text(&self) -> String {
-        sheet::bench_sheet(&self.0)
+        sheet::bench_sheet(&self.plan)
     }
 
     /// The plan as JSON text.
     fn json(&self) -> PyResult<String> {
-        serde_json::to_string(&self.0).map_err(|error| FoilworkError::new_err(error.to_string()))
+        serde_json::to_string(&self.plan).map_err(|error| FoilworkError::new_err(error.to_string()))
     }
 
     /// The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.0)
+        plain(py, &self.plan)
     }
 
     /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
     fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let cards = service::mixing_cards(&self.0);
+        let cards = service::mixing_cards(&self.plan);
         plain(py, &cards)
+    }
+
+    fn __hash__(&self) -> PyResult<u64> {
+        let mut hasher = DefaultHasher::new();
+        self.json()?.hash(&mut hasher);
+        Ok(hasher.finish())
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Bound<'py, PyAny>,))> {
+        Ok((py.import("foilwork.service")?.getattr("plan")?, (plain(py, &self.file)?,)))
     }
 
     fn __str__(&self) -> String {
@@ -53,8 +78,8 @@ impl Plan {
     }
 
     fn __repr__(&self) -> String {
-        let state = if self.0.blocked { ", blocked" } else { "" };
-        format!("<foilwork.Plan {:?}, {} mixes{state}>", self.0.title, self.0.mixes.len())
+        let state = if self.plan.blocked { ", blocked" } else { "" };
+        format!("<foilwork.Plan {:?}, {} mixes{state}>", self.plan.title, self.plan.mixes.len())
     }
 
     fn _repr_html_(&self) -> String {
@@ -102,8 +127,8 @@ pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<
             let shop = serde_json::to_value(&shop.file).map_err(|error| FoilworkError::new_err(error.to_string()))?;
             fields.insert("shop".to_owned(), shop);
         }
-        let planned = py.detach(|| service::plan(&reader::from_value(&data)?));
-        return planned.map(Plan).map_err(|problems| raise_problems(py, &problems));
+        let planned = py.detach(|| Plan::of(reader::from_value(&data)?));
+        return planned.map_err(|problems| raise_problems(py, &problems));
     };
     let text = text.to_string();
     let planned = py.detach(|| {
@@ -111,9 +136,9 @@ pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<
             Some(shop) => service::parse_with_shop(&text, format, &shop.file),
             None => service::parse(&text, format),
         };
-        file.and_then(|file| service::plan(&file)).map_err(|problems| problems.located(&text, format))
+        file.and_then(Plan::of).map_err(|problems| problems.located(&text, format))
     });
-    planned.map(Plan).map_err(|problems| raise_problems(py, &problems))
+    planned.map_err(|problems| raise_problems(py, &problems))
 }
 
 /// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in

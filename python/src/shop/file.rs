@@ -9,7 +9,10 @@ use foilwork::{
     shop::{self, shape::ShopFile},
 };
 use pyo3::{prelude::*, types::PyString};
-use std::path::{Path, PathBuf};
+use std::{
+    hash::{DefaultHasher, Hash, Hasher},
+    path::{Path, PathBuf},
+};
 
 /// What the salon has and what it charges.
 ///
@@ -66,6 +69,13 @@ impl Shop {
     /// The shop as dicts, lists, strings and numbers, in the shape of a shop file.
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         plain(py, &self.file)
+    }
+
+    fn __hash__(&self) -> PyResult<u64> {
+        let data = serde_json::to_string(&self.file).map_err(|error| FoilworkError::new_err(error.to_string()))?;
+        let mut hasher = DefaultHasher::new();
+        data.hash(&mut hasher);
+        Ok(hasher.finish())
     }
 
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Bound<'py, PyAny>,))> {

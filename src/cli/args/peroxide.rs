@@ -24,7 +24,8 @@ pub(crate) struct ConditionsArgs {
     after_help = "Units: `% w/w`, `% w/v`, `g/L`, `mol/L`, `mol/kg` (of water), `N`, `% active oxygen`, `volumes` (of oxygen)."
 )]
 pub(crate) struct ConvertArgs {
-    /// Strength with its unit: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `1.79 mol/L`, or a label, `20 vol label`
+    /// Strength with its unit: `6 % w/w`, `6 % w/v`, `19.8 volumes`, `1.79 mol/L`, or a label, `20 vol`
+    #[arg(allow_hyphen_values = true)]
     pub(crate) strength: String,
     /// Only this unit, for example `volumes`
     #[arg(long, value_name = "UNIT")]
@@ -40,16 +41,16 @@ pub(crate) struct ConvertArgs {
 #[command(after_help = "Units: strengths say theirs (% w/w, % w/v, volumes, vol label); masses in g; C.")]
 pub(crate) struct DiluteArgs {
     /// The developer you have, with its unit: `12 % w/w` or `40 vol label`
-    #[arg(long, value_name = "STRENGTH")]
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
     pub(crate) stock: String,
     /// The strength you want: `6 % w/w`
-    #[arg(long, value_name = "STRENGTH")]
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
     pub(crate) target: String,
     /// Total to make, in g
-    #[arg(long, value_name = "G", allow_negative_numbers = true)]
-    pub(crate) total: f64,
+    #[arg(long, value_name = "G", allow_hyphen_values = true)]
+    pub(crate) total: String,
     /// A second developer to blend with, instead of a diluent without peroxide
-    #[arg(long, value_name = "STRENGTH")]
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
     pub(crate) with: Option<String>,
     /// The scale's division in g
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
@@ -63,18 +64,21 @@ pub(crate) struct DiluteArgs {
 #[command(
     override_usage = "foilwork table [OPTIONS] --stocks <STRENGTHS> --targets <STRENGTHS>\n                      --total <G>"
 )]
-#[command(after_help = "Units: strengths in % w/w, masses in g.\n\
+#[command(after_help = "Units: strengths say theirs, as in 12, 9 % w/w or 40 vol, 30 vol; masses in g.\n\
     Example: foilwork table --stocks \"12, 9, 6 % w/w\" --targets \"6, 4.5, 3 % w/w\" --total 100")]
 pub(crate) struct TableArgs {
-    /// The developers you have, separated by commas: `12, 9, 6 % w/w`
-    #[arg(long, value_name = "STRENGTHS")]
+    /// The developers you have, separated by commas: `12, 9, 6 % w/w` or `40, 30, 20 vol`
+    #[arg(long, value_name = "STRENGTHS", allow_hyphen_values = true)]
     pub(crate) stocks: String,
     /// The strengths you want: `6, 4.5, 3 % w/w`
-    #[arg(long, value_name = "STRENGTHS")]
+    #[arg(long, value_name = "STRENGTHS", allow_hyphen_values = true)]
     pub(crate) targets: String,
+    /// A weaker developer to blend with, instead of a diluent without peroxide: `3 % w/w`
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
+    pub(crate) with: Option<String>,
     /// Total of every mix, in g
-    #[arg(long, value_name = "G", allow_negative_numbers = true)]
-    pub(crate) total: f64,
+    #[arg(long, value_name = "G", allow_hyphen_values = true)]
+    pub(crate) total: String,
     /// The scale's division in g
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
     pub(crate) division: f64,
@@ -106,7 +110,7 @@ pub(crate) struct TitrateArgs {
     #[arg(long, value_name = "ML", conflicts_with = "expect", allow_hyphen_values = true)]
     pub(crate) titre: Option<String>,
     /// Turn it round: the titre to expect from this strength, `6 % w/w` or `20 vol label`
-    #[arg(long, value_name = "STRENGTH")]
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
     pub(crate) expect: Option<String>,
     #[command(flatten)]
     pub(crate) conditions: ConditionsArgs,
@@ -126,11 +130,11 @@ pub(crate) struct BlendArgs {
     #[arg(long, value_name = "STOCK")]
     pub(crate) stock: Vec<String>,
     /// The strength you want: `6 % w/w`
-    #[arg(long, value_name = "STRENGTH")]
+    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
     pub(crate) target: String,
     /// Total to make, in g
-    #[arg(long, value_name = "G", allow_negative_numbers = true)]
-    pub(crate) total: f64,
+    #[arg(long, value_name = "G", allow_hyphen_values = true)]
+    pub(crate) total: String,
     /// What is best: `least-cost`, `fewest-bottles` or `least-leftover`
     #[arg(long, default_value = "least-cost", value_name = "WHAT")]
     pub(crate) objective: String,

@@ -58,6 +58,9 @@ pub struct CardMinutes {
     /// When to look at the hair.
     #[serde(rename = "look_at_min")]
     pub look_at: Vec<Duration>,
+    /// From when on the last strand is looked at too.
+    #[serde(rename = "look_at_last_min")]
+    pub look_at_last: Option<Duration>,
     /// When to rinse at the latest.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
@@ -75,6 +78,9 @@ pub struct CardClock {
     /// When to look at the hair.
     #[schemars(with = "Vec<String>")]
     pub look_at: Vec<DateTime>,
+    /// From when on the last strand is looked at too.
+    #[schemars(with = "Option<String>")]
+    pub look_at_last: Option<DateTime>,
     /// When to rinse at the latest.
     #[schemars(with = "String")]
     pub rinse_by: DateTime,
@@ -115,6 +121,7 @@ fn minutes(bowl: &Bowl, step: &Step, mixed_at: Duration, offset: Duration) -> Ca
         mixed_at,
         use_by: mixed_at + bowl.use_within,
         look_at: step.look_at.iter().map(|at| offset + *at).collect(),
+        look_at_last: step.look_at_last.map(|at| offset + at),
         rinse_by: offset + step.rinse_by,
     }
 }
@@ -152,6 +159,7 @@ fn clock(start: DateTime, minutes: &CardMinutes) -> CardClock {
         mixed_at: at(minutes.mixed_at),
         use_by: at(minutes.use_by),
         look_at: minutes.look_at.iter().map(|look| at(*look)).collect(),
+        look_at_last: minutes.look_at_last.map(at),
         rinse_by: at(minutes.rinse_by),
     }
 }

@@ -43,7 +43,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     let sections = Sections::of(&request, &hair)?;
     let mut mixes = mixes::mixes(&request, &sections)?;
     let colours = Colours::of(&sections, hair.white);
-    let timeline = Timeline::of(&sections, &mixes);
+    let timeline = Timeline::of(&hair, &sections, &mixes);
     let money = costs::money(&request, &sections, &mixes, &timeline)?;
     let start = Start::of(request.start);
     let findings = check::check(&Stages {

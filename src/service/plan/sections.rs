@@ -8,13 +8,13 @@ use crate::{
     colour::{Level, LevelChange, Tone},
     finding::Finding,
     mix::Ratio,
-    quantity::{Quantity, Share},
+    quantity::{Duration, Quantity, Share},
     reader::Problems,
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
         shape::Technique,
     },
-    shop::ShadeClass,
+    shop::{CountsFrom, ShadeClass},
     source::Interval,
 };
 
@@ -76,6 +76,14 @@ impl<'r> Work<'r> {
     /// Whether it holds oxidative colour: everything but the semi-permanent needs developer to become colour.
     pub(super) fn has_oxidative_colour(&self) -> bool {
         self.shades().any(|shade| shade.class != ShadeClass::Semi)
+    }
+
+    /// The longest times of its products, and from when each counts.
+    pub(super) fn longest(&self) -> impl Iterator<Item = (&'r Item, Duration, CountsFrom)> {
+        self.products.iter().filter_map(|(item, _)| {
+            let limits = item.own_limits()?;
+            Some((*item, limits.longest?, limits.counts_from.unwrap_or_default()))
+        })
     }
 
     pub(super) fn shades(&self) -> impl Iterator<Item = Shade<'r>> {

@@ -1,13 +1,14 @@
 //! The fifth stage: when each task is mixed, applied, looked at and rinsed.
 
 use super::{
-    Mix,
+    Hair, Mix,
     sections::{Sections, Work},
 };
 use crate::{
+    lift::{self, Thickness},
     quantity::{Duration, Quantity},
-    service::request::WorkStage,
-    source::{Sourced, citations::trade},
+    service::{request::WorkStage, shape::Texture},
+    shop::CountsFrom,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -31,26 +32,23 @@ pub struct Step {
     /// When its application ends.
     #[serde(rename = "applied_min")]
     pub applied: Duration,
-    /// When to look at it.
+    /// When to look at it: its first strands, and from [`look_at_last`](Self::look_at_last) on its last ones too.
     #[serde(rename = "look_at_min")]
     pub look_at: Vec<Duration>,
-    /// When it is to be rinsed at the latest.
+    /// The look from which on the last strand is looked at too; none where it is looked at only when it is rinsed.
+    #[serde(rename = "look_at_last_min")]
+    pub look_at_last: Option<Duration>,
+    /// When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
 }
-
-/// First look at a lightener and the look after that, in minutes.
-///
-/// Source: retrieved pages collected in the register under `check-interval`: first check after 15 to 20 min, then every
-/// 5 to 10 min. The earlier figure of each range is used, since a late look cannot be made up for.
-const FIRST_LOOK: Sourced<f64> = Sourced::published(15.0, &trade::CHECK_INTERVAL);
-const NEXT_LOOK: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
 
 /// The running order of one pair of hands: each application begins when the one before it ends.
 pub(super) struct Timeline(pub(super) Vec<Step>);
 
 impl Timeline {
-    pub(super) fn of(sections: &Sections<'_>, mixes: &[Mix]) -> Self {
+    pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix]) -> Self {
+        let thickness = thickness(hair.texture);
         let mut clock = [0.0; 2];
         let [on_the_hair, after_rinsing] = &mut clock;
         let mut steps = Vec::new();
@@ -59,7 +57,8 @@ impl Timeline {
             let begin = *now;
             let applied = begin + work.task.apply.min();
             *now = applied;
-            let rinse_by = applied + work.task.develop.min();
+            let rinse_by = rinse_by(work, begin, applied);
+            let looks = Looks::of(work, thickness, begin, applied, rinse_by);
             let fresh = mix.bowls.iter().flat_map(|bowl| &bowl.mixed_after);
             steps.push(Step {
                 number: steps.len() + 1,
@@ -68,7 +67,8 @@ impl Timeline {
                 mix_at: fresh.map(|after| min(begin + after.min())).collect(),
                 begin: min(begin),
                 applied: min(applied),
-                look_at: looks(work, applied, rinse_by),
+                look_at: looks.at,
+                look_at_last: looks.last,
                 rinse_by: min(rinse_by),
             });
         }
@@ -99,16 +99,46 @@ fn end<'s>(steps: impl Iterator<Item = &'s Step>) -> Duration {
     steps.map(|step| step.rinse_by).fold(Duration::ZERO, |last, at| if at > last { at } else { last })
 }
 
-/// Lighteners are looked at again and again; colour once, near the end.
-fn looks(work: &Work<'_>, applied: f64, rinse_by: f64) -> Vec<Duration> {
-    let mut looks = Vec::new();
-    let mut at = applied + FIRST_LOOK.value;
-    while work.lightens() && at < rinse_by {
-        looks.push(min(at));
-        at += NEXT_LOOK.value;
+/// As planned, or earlier where a product's own limit is reached earlier.
+fn rinse_by(work: &Work<'_>, begin: f64, applied: f64) -> f64 {
+    let limits = work.longest().map(|(_, most, from)| match from {
+        CountsFrom::FirstStrand => begin + most.min(),
+        CountsFrom::EndOfApplication => applied + most.min(),
+    });
+    limits.fold(applied + work.task.develop.min(), f64::min)
+}
+
+/// When one section is looked at.
+struct Looks {
+    at: Vec<Duration>,
+    last: Option<Duration>,
+}
+
+impl Looks {
+    /// Lighteners are looked at again and again, from the first strand on; colour once, when it is rinsed.
+    ///
+    /// The looks are no farther apart than the cited first look may vary, so one of them meets the last strand when the
+    /// first look at it is due.
+    fn of(work: &Work<'_>, thickness: Thickness, begin: f64, applied: f64, rinse_by: f64) -> Self {
+        if !work.lightens() {
+            return Self { at: vec![min(rinse_by)], last: None };
+        }
+        let from_first = lift::looks(thickness, min(rinse_by - begin));
+        // The same rule, asked for the first look alone.
+        let due = applied + lift::looks(thickness, Duration::MAX).first().map_or(0.0, |first| first.min());
+        let at: Vec<Duration> = from_first.iter().map(|look| min(begin + look.min())).collect();
+        let last = at.iter().copied().find(|look| look.min() >= due && look.min() < rinse_by);
+        Self { at, last }
     }
-    looks.push(min(rinse_by));
-    looks
+}
+
+/// A texture that is not stated counts as medium, which is what the cited rule is for.
+fn thickness(texture: Option<Texture>) -> Thickness {
+    match texture {
+        Some(Texture::Fine) => Thickness::Fine,
+        Some(Texture::Coarse) => Thickness::Coarse,
+        Some(Texture::Medium) | None => Thickness::Medium,
+    }
 }
 
 /// Sums of a file's durations, each of them a few hours at most.

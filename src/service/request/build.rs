@@ -1,5 +1,5 @@
 use super::{
-    Bottle, DefaultUsed, Item, Task,
+    Bottle, DefaultUsed, Item, Task, counts_from,
     defaults::{self, DefaultValue, Defaults},
     shelf,
     task::{self, Shelf},
@@ -83,6 +83,7 @@ impl Request {
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
         }
+        counts_from::note(&shop, &tasks, &items, &mut used);
         for (i, consumable) in shop.consumables.iter().enumerate() {
             if consumable.pieces.is_none() {
                 let why = match consumable.per {

@@ -3,6 +3,7 @@
 use crate::{
     finding::Reason,
     quantity::{Duration, InvalidQuantity, Mass, Share, Temperature},
+    shop::CountsFrom,
     source::{Basis, COMMON_PRACTICE, Citation, Interval, Sourced, citations::trade},
 };
 use schemars::JsonSchema;
@@ -42,6 +43,9 @@ pub enum DefaultValue {
     /// Yes or no.
     #[serde(rename = "yes")]
     Yes(bool),
+    /// From when a time limit counts.
+    #[serde(rename = "counts_from")]
+    CountsFrom(CountsFrom),
 }
 
 impl std::fmt::Display for DefaultValue {
@@ -53,6 +57,7 @@ impl std::fmt::Display for DefaultValue {
             Self::Temperature(temperature) => temperature.fmt(f),
             Self::Pieces(pieces) => pieces.fmt(f),
             Self::Yes(yes) => yes.fmt(f),
+            Self::CountsFrom(from) => from.fmt(f),
         }
     }
 }

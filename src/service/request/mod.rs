@@ -1,6 +1,7 @@
 //! The request: a service file with every number turned into a checked quantity and every name into the thing it names.
 
 mod build;
+mod counts_from;
 mod defaults;
 mod shelf;
 mod task;

@@ -29,6 +29,12 @@ cite! {
     BP_SIX = "bp-peroxide-6", Retrieved,
         "British Pharmacopoeia, Hydrogen Peroxide Solution (6 per cent): 1 mL of 0.02 M potassium permanganate is \
          1.701 mg of peroxide or 0.56 mL of oxygen";
+    /// How far a pharmacopoeial solution of 6 % may be off.
+    BP_LIMITS = "bp-peroxide-6-limits", Retrieved,
+        "British Pharmacopoeia, Hydrogen Peroxide Solution (6 per cent), as reproduced on a web page: 5.0 to 7.0 % w/v";
+    /// The same for the solution that is named by its volumes.
+    IP_LIMITS = "ip-peroxide-20-vol-limits", Retrieved,
+        "Indian Pharmacopoeia, Hydrogen Peroxide Solution (20 Vol), summary on a teaching page: 5.0 to 7.0 % w/v";
     /// Harmonised classification in the European Union.
     CLP = "clp-annex-vi-atp20", Retrieved,
         "ECHA, unofficial table of harmonised classifications up to the 20th adaptation, Delegated Regulation \

@@ -11,7 +11,7 @@ fn a_table_of_one_published_dilution() {
     let table = data(&["table", "--stocks", "35 % w/w", "--targets", "3 % w/w", "--total", "100", "--division", "0.1"]);
     let weigh = &table["rows"][0]["weigh"];
     assert_eq!((number(&weigh["stock_g"]), number(&weigh["diluent_g"])), (8.6, 91.4));
-    assert_near(number(&weigh["strength_ww_percent"]), 3.01, 1e-9);
+    assert_near(number(&weigh["strength_ww_percent"]["best"]), 3.01, 1e-9);
     assert_near(number(&weigh["diluent_parts"]), 32.0 / 3.0, 1e-9);
 }
 
@@ -21,23 +21,28 @@ fn a_table_is_text_or_csv() {
     let args = ["table", "--stocks", "12, 9 % w/w", "--targets", "10 % w/w, 3 % w/w", "--total", "100"];
     let words: Vec<String> =
         fine(&args).lines().map(|line| line.split_whitespace().collect::<Vec<_>>().join(" ")).collect();
+    // Three grids with a row for each bottle: grams, parts a person mixes, and what that gives.
     for row in [
-        "12 % 10 % 83 g 17 g 0.2 9.96 %",
-        "12 % 3 % 25 g 75 g 3 3.00 %",
-        "9 % 10 % - - - -",
-        "9 % 3 % 33 g 67 g 2 2.97 %",
+        "bottle 10 % w/w 3 % w/w",
+        "12 % w/w 83 + 17 25 + 75",
+        "9 % w/w - 33 + 67",
+        "12 % w/w 5 + 1 1 + 3",
+        "9 % w/w - 1 + 2",
+        "12 % w/w 9.96 3.00",
+        "9 % w/w - 2.97",
     ] {
         assert!(words.iter().any(|line| line == row), "{row} is not in {words:#?}");
     }
     let csv = fine(&[&args[..], &["--csv"]].concat());
     let mut rows = csv.lines();
-    let names = "stock_ww_percent,target_ww_percent,stock_g,diluent_g,strength_ww_percent,diluent_parts,refused";
+    let names = "stock,target,stock_ww_percent,target_ww_percent,stock_g,diluent_g,strength_ww_percent,\
+                 strength_low_ww_percent,strength_high_ww_percent,diluent_parts,refused";
     assert_eq!(rows.next(), Some(names));
-    assert_eq!(rows.next(), Some("12.0,10.0,83.0,17.0,9.96,0.2,"));
+    assert_eq!(rows.next(), Some("12 % w/w,10 % w/w,12.0,10.0,83.0,17.0,9.96,9.96,9.96,0.2,"));
     assert_eq!(
         rows.nth(1),
         Some(
-            "9.0,10.0,,,,,\"cannot reach 10 % w/w: the strongest stock is 9 % w/w, so anything from 0 % w/w to 9 % w/w is reachable\""
+            "9 % w/w,10 % w/w,9.0,10.0,,,,,,,\"cannot reach 10 % w/w: the strongest stock is 9 % w/w, so anything from 0 % w/w to 9 % w/w is reachable\""
         )
     );
 }
@@ -208,4 +213,66 @@ fn a_blend_of_a_label_has_bounds() {
     assert_near(number(&strength["best"]), 3.0, 1e-9);
     // 6 % w/v has a density of about 1.02 g/mL (tests/data/peroxide/density.csv), so 5.88 % w/w.
     assert_near(number(&strength["low"]), 6.0 / 1.02 / 2.0, 0.01);
+}
+
+/// By hand: 3 parts of 12 % and 1 part of 4 % are (36 + 4) / 4 = 10 %; 40 vol is 11.5 to 12 % w/w, and a quarter of it
+/// taken away with 0 % leaves 8.6 to 9 %.
+#[test]
+fn a_table_of_labels_and_of_developers() {
+    let squeeze = |text: String| text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let two = ["table", "--stocks", "12 % w/w", "--targets", "10 % w/w", "--with", "4 % w/w", "--total", "80 g"];
+    let text = squeeze(fine(&two));
+    assert!(text.contains("12 % w/w 60 + 20") && text.contains("12 % w/w 3 + 1"), "{text}");
+    let label = ["table", "--stocks", "40 vol, 30 vol", "--targets", "9 % w/w", "--total", "100"];
+    let text = squeeze(fine(&label));
+    assert!(text.contains("40 vol label 75 + 25") && text.contains("40 vol label 9.00 (8.65-9.00)"), "{text}");
+}
+
+/// The classes are those of the harmonised entry: eye damage from 8 %; above 12 % the public may not buy it.
+#[rstest]
+#[case("6 % w/w", &["Weigh it"], &["H318", "no advice"])]
+#[case("9 % w/w", &["Hazard classes at 9 % w/w: Eye Dam. 1 (H318, EU)", "UN 2984", "Weigh it"], &["no advice"])]
+#[case("35 % w/w", &["H318", "UN 2014", "restricted to the general public above 12 % (EU)", "gives no advice"], &["Weigh it"])]
+fn a_dilution_says_what_it_handles(#[case] stock: &str, #[case] says: &[&str], #[case] not: &[&str]) {
+    let text = fine(&["dilute", "--stock", stock, "--target", "3 % w/w", "--total", "100"]);
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for words in says {
+        assert!(text.contains(words), "{words} is not in {text}");
+    }
+    for words in not {
+        assert!(!text.contains(words), "{words} is in {text}");
+    }
+}
+
+/// Of the pairs that make 4.5 % from 12, 6 and 3 %, 40 g and 40 g is exact on a scale of 1 g; 13 g and 67 g give 4.46 %.
+#[test]
+fn of_equal_blends_the_exact_one() {
+    let args =
+        ["blend", "--stock", "a=12 % w/w", "--stock", "b=6 % w/w", "--stock", "c=3 % w/w", "--target", "4.5 % w/w"];
+    let blend = data(&[&args[..], &["--total", "80", "--objective", "fewest-bottles"]].concat());
+    assert_eq!(number(&blend["strength_ww_percent"]["best"]), 4.5);
+    assert_eq!(blend["portions"].as_array().unwrap().len(), 2);
+}
+
+/// The British and the Indian pharmacopoeia allow 5.0 to 7.0 % w/v; 20 vol is read three ways.
+#[test]
+fn a_label_is_told_from_the_unit() {
+    let label = fine(&["convert", "20V"]);
+    assert!(label.starts_with("20 vol label can mean three strengths"), "{label}");
+    assert!(label.contains("so from 5.88 to 6 % w/w"), "{label}");
+    assert!(label.contains("5.0 to 7.0 % w/v"), "{label}");
+    let measured = fine(&["convert", "20 volumes"]);
+    assert!(measured.contains("taken as measured oxygen; the number on a bottle is a label"), "{measured}");
+}
+
+/// By hand: 10 mL of 6 % w/v hold 600 mg, at 1.701 mg/mL 352.7 mL: seven burettes. Made up to 250 mL, 14.1 mL.
+#[test]
+fn a_titre_beyond_one_burette_says_to_dilute_first() {
+    let args = ["titrate", "--titrant", "0.02 mol/L", "--aliquot", "10", "--expect", "6 % w/v"];
+    let text = fine(&args);
+    assert!(text.contains("more than a burette of 50 mL holds: dilute first"), "{text}");
+    assert!(text.contains("--taken 10 --made-up-to 250"), "{text}");
+    let diluted = data(&[&args[..], &["--taken", "10", "--made-up-to", "250"]].concat());
+    assert_near(number(&diluted["titre_ml"]["best"]), 352.7 / 25.0, 0.02);
+    assert_eq!(diluted["dilute_first"], json!(null));
 }

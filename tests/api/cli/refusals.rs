@@ -16,11 +16,25 @@ fn refused(args: &[&str], text: &str) {
 
 #[rstest]
 #[case::a_label(
-    "40 vol label",
+    "100 vol label",
     "3 % w/w",
     "100",
     "1",
-    "--stocks: 40 vol label can be anything from 11.54 % w/w to 12.00 % w/w: a chart needs it in % w/w (see `foilwork convert`)"
+    "--stocks: invalid trade label (got 100 vol label): must be from 1 to 60 vol (state a stronger solution in % w/w, % w/v or volumes)"
+)]
+#[case::total_with_a_comma(
+    "12 % w/w",
+    "3 % w/w",
+    "60,5",
+    "1",
+    "--total: cannot read \"60,5\": write the number with a point, 60.5"
+)]
+#[case::total_in_words(
+    "12 % w/w",
+    "3 % w/w",
+    "much",
+    "1",
+    "--total: cannot read \"much\": write a mass in g, for example 60"
 )]
 #[case::no_unit(
     "12, 9",
@@ -29,7 +43,13 @@ fn refused(args: &[&str], text: &str) {
     "1",
     "--stocks: the strength 12 has no unit: write 12 % w/w, 12 % w/v, 12 volumes or 12 vol label"
 )]
-#[case::target("12 % w/w", "3 %", "100", "1", "--targets: the unit % hides its basis: write % w/w or % w/v")]
+#[case::target(
+    "12 % w/w",
+    "3 %",
+    "100",
+    "1",
+    "--targets: 3 % hides its basis: write 3 % w/w (g in 100 g), 3 % w/v (g in 100 mL), or 10 vol for the label of the trade"
+)]
 #[case::total("12 % w/w", "3 % w/w", "-1", "1", "invalid mass (got -1 g): must be from 0 to 1e9 g")]
 #[case::division(
     "12 % w/w",
@@ -52,7 +72,7 @@ fn table(#[case] stocks: &str, #[case] targets: &str, #[case] total: &str, #[cas
 #[case::neither("0.1 N", "10", &[], "give --titre (what the burette showed) or --expect (a strength, for the titre to expect)")]
 #[case::nothing("0.1 N", "0", &["--titre", "1"], "the aliquot may be zero: give more than its tolerance")]
 #[case::thicker("0.1 N", "10", &["--titre", "1", "--taken", "100", "--made-up-to", "10"], "100 mL were taken and made up to 10 mL: the mark must not be below what was taken")]
-#[case::bare_percent("0.1 N", "10", &["--expect", "6 %"], "--expect: the unit % hides its basis: write % w/w or % w/v")]
+#[case::bare_percent("0.1 N", "10", &["--expect", "6 %"], "--expect: 6 % hides its basis: write 6 % w/w (g in 100 g), 6 % w/v (g in 100 mL), or 20 vol for the label of the trade")]
 fn titrate(#[case] titrant: &str, #[case] aliquot: &str, #[case] others: &[&str], #[case] text: &str) {
     refused(&[&["titrate", "--titrant", titrant, "--aliquot", aliquot], others].concat(), text);
 }
@@ -144,4 +164,16 @@ fn a_file_that_is_no_shop() {
     let lines =
         unknown.map(|(line, field)| format!("soft-gradient.toml: line {line}: {field}: unknown field: {fields}"));
     refused(&args, &lines.join("\nerror: "));
+}
+
+#[rstest]
+#[case::below_zero(&["convert", "-3 % w/w"], "invalid strength (got -3 % w/w): must be from 0 to 100 % w/w")]
+#[case::comma(&["convert", "6,5 % w/w"], "cannot read \"6,5 % w/w\": write the number with a point, 6.5 % w/w")]
+#[case::bare_percent(&["convert", "9 %"], "9 % hides its basis: write 9 % w/w (g in 100 g), 9 % w/v (g in 100 mL), or 30 vol for the label of the trade")]
+#[case::no_gram(
+    &["dilute", "--stock", "40 % w/w", "--target", "0.1 % w/w", "--total", "60 g"],
+    "a part of 0.150 g rounds to nothing on a scale of 1 g: use a scale of 0.1 g or finer, or make more at once"
+)]
+fn strengths_and_parts(#[case] args: &[&str], #[case] text: &str) {
+    refused(args, text);
 }

@@ -18,21 +18,22 @@ fn g(grams: f64) -> Mass {
     "no strength in \"\": write a number with its unit, for example 6 % w/w, 6 % w/v, 19.8 volumes or 20 vol label"
 )]
 #[case("6", "the strength 6 has no unit: write 6 % w/w, 6 % w/v, 6 volumes or 6 vol label")]
-#[case("6 %", "the unit % hides its basis: write % w/w or % w/v")]
 #[case(
-    "25 vol",
-    "unknown trade label (got 25 vol): must be 10, 20, 30 or 40 vol (state any other strength in % w/w, % w/v or volumes)"
+    "6 %",
+    "6 % hides its basis: write 6 % w/w (g in 100 g), 6 % w/v (g in 100 mL), or 20 vol for the label of the trade"
 )]
+#[case("50 percent", "50 % hides its basis: write 50 % w/w (g in 100 g), 50 % w/v (g in 100 mL)")]
 #[case(
-    "20 volume",
-    "the unit vol is a trade label, not a measured strength: write volumes for oxygen volumes, or read the label as % w/w or % w/v first"
+    "100 vol",
+    "invalid trade label (got 100 vol label): must be from 1 to 60 vol (state a stronger solution in % w/w, % w/v or volumes)"
 )]
 #[case("1 N", "a bottle states its strength in % w/w, % w/v, g/L, volumes or as a vol label (got N): convert it first")]
 #[case("-1 % w/w", "invalid strength (got -1 % w/w): must be from 0 to 100 % w/w")]
 #[case("101 % w/w", "invalid strength (got 101 % w/w): must be from 0 to 100 % w/w")]
+#[case("6,5 % w/w", "cannot read \"6,5 % w/w\": write the number with a point, 6.5 % w/w")]
 #[case(
-    "6,5 % w/w",
-    "unknown unit of strength \",5 % w/w\": give one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes (did you mean % w/w?)"
+    "6 % w/x",
+    "unknown unit of strength \"% w/x\": give one of % w/w, % w/v, g/L, mol/L, mol/kg, N, % active oxygen, volumes (did you mean % w/v?)"
 )]
 fn texts_that_state_no_strength(#[case] text: &str, #[case] want: &str) {
     assert_eq!(text.parse::<StatedStrength>().unwrap_err().to_string(), want);
@@ -45,7 +46,7 @@ fn no_number_outside_its_range_becomes_a_strength() {
             assert!(Strength::of(bad, unit).is_err(), "{bad} {unit}");
         }
     }
-    for bad in [0.0, 15.0, f64::NAN, f64::INFINITY] {
+    for bad in [0.0, 0.9, 61.0, f64::NAN, f64::INFINITY] {
         assert!(TradeLabel::from_vol(bad).is_err());
     }
 }

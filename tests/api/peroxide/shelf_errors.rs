@@ -73,7 +73,7 @@ fn scales_that_weigh_nothing() {
         round_to_scale(&parts, g(50.0)).unwrap_err().to_string(),
         "the bowl of 20 g rounds to nothing on a scale of 50 g: use a finer scale or a bigger bowl"
     );
-    assert!(dilution_table(&[ww(12.0)], &[ww(3.0)], g(100.0), g(0.0)).is_err());
+    assert!(dilution_table(&[ww(12.0)], &[ww(3.0)], ww(0.0), g(100.0), g(0.0)).is_err());
     assert!(mix_strengths::<MassFraction>(&[]).is_err() && mix_strengths(&[(ww(3.0), g(0.0))]).is_err());
     assert!(mix_volumes::<MassFraction>(&[], Temperature::REFERENCE).is_err());
 }
@@ -90,12 +90,12 @@ fn a_stock_in_hand_is_never_rounded_up_beyond_what_there_is() {
 
 #[test]
 fn the_chart_says_what_cannot_be_had_and_serialises() {
-    let table = dilution_table(&[ww(6.0)], &[ww(9.0), ww(3.0), ww(0.0)], g(60.0), g(0.1)).unwrap();
+    let table = dilution_table(&[ww(6.0)], &[ww(9.0), ww(3.0), ww(0.0)], ww(0.0), g(60.0), g(0.1)).unwrap();
     let json = serde_json::to_value(&table).unwrap();
     assert!(json["rows"][0]["refused"].as_str().unwrap().starts_with("cannot reach 9 % w/w"));
     assert!(json["rows"][0]["weigh"].is_null());
     assert_eq!(json["rows"][1]["weigh"]["stock_g"], 30.0);
-    assert_eq!(json["rows"][1]["weigh"]["strength_ww_percent"], 3.0);
+    assert_eq!(json["rows"][1]["weigh"]["strength_ww_percent"]["best"], 3.0);
     assert!(json["rows"][2]["weigh"]["diluent_parts"].is_null(), "all diluent");
 }
 

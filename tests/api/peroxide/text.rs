@@ -13,6 +13,13 @@ use rstest::rstest;
 #[case("19.8 oxygen volumes", "19.8 volumes")]
 #[case("20 vol label", "20 vol label")]
 #[case(" 20vol ", "20 vol label")]
+#[case("20 vol.", "20 vol label")]
+#[case("20V", "20 vol label")]
+#[case("20 Vol", "20 vol label")]
+#[case("20 volume", "20 vol label")]
+#[case("6.5 vol", "6.5 vol label")]
+#[case("13 vol", "13 vol label")]
+#[case("20 volumes", "20 volumes")]
 fn a_stated_strength_reads_and_prints(#[case] text: &str, #[case] printed: &str) {
     let stated: StatedStrength = text.parse().unwrap();
     assert_eq!(stated.to_string(), printed);
@@ -23,8 +30,12 @@ fn a_stated_strength_reads_and_prints(#[case] text: &str, #[case] printed: &str)
 #[case("6 % w/w", 6.0, 6.0, 6.0)]
 // The handbook's 1.0204 g/mL at 6 % and 18 C, less 0.0009 for 5.89 % and 20 C: 6 / 1.0195 = 5.885, within 0.002.
 #[case("6 % w/v", 5.88, 5.885, 5.89)]
-// The label spans both readings.
+// The label spans all readings: as 20 true oxygen volumes it is 20 x 34.014/11.207 = 60.7 g/L, 60.7/1.0197 = 5.95 % w/w.
 #[case("20 vol label", 5.88, 6.0, 6.0)]
+// Below about 13 vol that reading is the strongest: 10 x 34.014/11.207 = 30.35 g/L, and 30.35/1.0092 = 3.007 % w/w.
+#[case("10 vol label", 2.97, 3.0, 3.008)]
+// By the convention of the trade, 0.3 N percent: 6.5 vol is 1.95 %, and 6.5 x 3.0351/1.0053 = 1.962 as oxygen volumes.
+#[case("6.5 vol", 1.94, 1.95, 1.962)]
 fn a_stated_strength_as_mass_fraction(#[case] text: &str, #[case] low: f64, #[case] best: f64, #[case] high: f64) {
     let found = text.parse::<StatedStrength>().unwrap().mass_fraction(Temperature::REFERENCE).unwrap();
     assert!((found.low().percent_ww() - low).abs() < 0.006, "{}", found.low());

@@ -51,6 +51,7 @@ name = "powder"
 ratio = "1:2"
 strongest_developer_ww_percent = 12
 longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J9"
@@ -59,6 +60,7 @@ class = "demi"
 ratio = "1:2"
 strongest_developer_ww_percent = 9
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J6"
@@ -66,7 +68,8 @@ level = 6
 class = "permanent"
 ratio = "1:1"
 strongest_developer_ww_percent = 12
-longest_min = 45
+longest_min = 50
+longest_counts_from = "first-strand"
 
 [[shop.shade]]
 code = "J8-veil"
@@ -74,6 +77,7 @@ level = 8
 class = "semi"
 strongest_developer_ww_percent = 0
 longest_min = 20
+longest_counts_from = "first-strand"
 
 [[shop.additive]]
 name = "bond"

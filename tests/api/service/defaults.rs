@@ -4,7 +4,7 @@ use super::base::{changed, fine, shop};
 use foilwork::{
     service::{DefaultUsed, LeftOutCost, ServiceFile, shape::Salon},
     sheet::bench_sheet,
-    shop::{Per, shape::ConsumableEntry},
+    shop::{CountsFrom, Per, shape::ConsumableEntry},
     source::Basis,
 };
 use rstest::rstest;
@@ -14,6 +14,7 @@ fn silent() -> ServiceFile {
     let mut file = fine();
     file.salon = Salon::default();
     shop(&mut file).developer[0].strength = "6 % w/v".to_owned();
+    shop(&mut file).lightener[0].longest_counts_from = None;
     file.section[0].mix_g = None;
     file.section[0].on_scalp = None;
     file.toner[0].apply_min = None;
@@ -35,7 +36,7 @@ fn fields(defaults: &[DefaultUsed]) -> Vec<&str> {
     defaults.iter().map(|default| default.field.as_str()).collect()
 }
 
-const ALL: [&str; 10] = [
+const ALL: [&str; 11] = [
     "salon.scale_division_g",
     "salon.bowl_capacity_g",
     "salon.working_life_min",
@@ -45,6 +46,7 @@ const ALL: [&str; 10] = [
     "section[1].mix_g",
     "toner[1].apply_min",
     "root_shadow.apply_min",
+    "shop.lightener[1].longest_counts_from",
     "shop.consumable[1].pieces",
 ];
 
@@ -76,6 +78,9 @@ fn every_default_is_listed_with_its_ground_and_printed() {
 #[case("section[1].mix_g", |file: &mut ServiceFile| file.section[0].mix_g = Some(36.0))]
 #[case("toner[1].apply_min", |file: &mut ServiceFile| file.toner[0].apply_min = Some(5.0))]
 #[case("root_shadow.apply_min", |file: &mut ServiceFile| file.root_shadow.as_mut().unwrap().apply_min = Some(5.0))]
+#[case("shop.lightener[1].longest_counts_from", |file: &mut ServiceFile| {
+    shop(file).lightener[0].longest_counts_from = Some(CountsFrom::EndOfApplication);
+})]
 #[case("shop.consumable[1].pieces", |file: &mut ServiceFile| shop(file).consumable[0].pieces = Some(1))]
 fn a_default_goes_away_when_the_field_is_stated(#[case] field: &str, #[case] state: fn(&mut ServiceFile)) {
     let plan = changed(silent(), state);

@@ -81,8 +81,8 @@ fn soft_gradient_masses_and_strengths() {
     close(on_hair(&plan, "root shadow, 3 cm"), 20.0 * 1.9 / 30.0);
 }
 
-/// One pair of hands: 18, 16 and 12 min one after the other; then 30, 30 and 35 min to develop. Looks from 15 min on,
-/// every 5 min.
+/// One pair of hands: 18, 16 and 12 min one after the other; then 30, 30 and 35 min to develop. Looks from 15 min after
+/// the first strand on, every 5 min; the last strand of the nape is due at 18 + 15, of the hairline at 46 + 15.
 #[test]
 fn soft_gradient_times() {
     let plan = planned("soft-gradient.toml");
@@ -101,8 +101,10 @@ fn soft_gradient_times() {
             ("root shadow, 3 cm", 5.0, 10.0, 20.0),
         ]
     );
-    assert_eq!(minutes(&plan.order[0].look_at), [33.0, 38.0, 43.0, 48.0]);
-    assert_eq!(minutes(&plan.order[2].look_at), [61.0, 66.0, 71.0, 76.0, 81.0]);
+    assert_eq!(minutes(&plan.order[0].look_at), [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 48.0]);
+    assert_eq!(minutes(&plan.order[2].look_at), [49.0, 54.0, 59.0, 64.0, 69.0, 74.0, 79.0, 81.0]);
+    let last: Vec<_> = plan.order.iter().map(|step| step.look_at_last.map(|at| at.min())).collect();
+    assert_eq!(last, [Some(35.0), Some(53.0), Some(64.0), None, None]);
     assert_eq!(minutes(&plan.order[3].look_at), [15.0]);
     let mixed: Vec<_> = plan.order.iter().flat_map(|step| minutes(&step.mix_at)).collect();
     assert_eq!(mixed, [0.0, 18.0, 34.0, 0.0, 5.0]);

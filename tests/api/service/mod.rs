@@ -13,5 +13,6 @@ mod law;
 mod plan_data;
 mod schema;
 mod starter;
+mod times;
 mod together;
 mod work;

@@ -60,25 +60,6 @@ fn the_upper_bound_of_a_label_counts() {
     assert_eq!(verdicts(&plan, "developer"), [Stop], "{}", texts(&plan, "developer"));
 }
 
-/// It develops 30 min.
-#[rstest]
-#[case::at_the_limit(Some(30.0), None)]
-#[case::above(Some(29.0), Some(Stop))]
-#[case::not_on_the_shelf(None, Some(NotJudged))]
-fn longest_development(#[case] longest_min: Option<f64>, #[case] want: Option<Verdict>) {
-    let plan = changed(only_colour(), |file| shop(file).shade[1].longest_min = longest_min);
-    assert_eq!(verdicts(&plan, "time"), Vec::from_iter(want));
-}
-
-/// The first strand waits from the first brush to the rinse: 20 min to apply and 30 to develop, 50 allowed.
-#[rstest]
-#[case::at_the_limit(20.0, None)]
-#[case::above(21.0, Some(Warning))]
-fn first_strand(#[case] apply_min: f64, #[case] want: Option<Verdict>) {
-    let plan = changed(only_lightener(), |file| file.section[0].apply_min = apply_min);
-    assert_eq!(verdicts(&plan, "time"), Vec::from_iter(want));
-}
-
 // Common practice: an hour of applying lightener is the most before the first foils are done.
 #[rstest]
 #[case::at_the_limit(40.0, None)]

@@ -60,10 +60,10 @@ fn true_volumes_in_percent(#[case] volumes: f64, #[case] percent_wv: f64, #[case
 
 /// Source: the same table; the four trade labels (10/20/30/40 vol = 3/6/9/12 %: common practice).
 #[rstest]
-#[case(TradeLabel::Vol10, 9.97, 9.88)]
-#[case(TradeLabel::Vol20, 20.16, 19.77)]
-#[case(TradeLabel::Vol30, 30.56, 29.65)]
-#[case(TradeLabel::Vol40, 41.18, 39.54)]
+#[case(TradeLabel::VOL_10, 9.97, 9.88)]
+#[case(TradeLabel::VOL_20, 20.16, 19.77)]
+#[case(TradeLabel::VOL_30, 30.56, 29.65)]
+#[case(TradeLabel::VOL_40, 41.18, 39.54)]
 fn a_label_has_two_readings(#[case] label: TradeLabel, #[case] if_ww: f64, #[case] if_wv: f64) {
     let readings = read_label(label, &Conditions::default()).unwrap();
     assert!((readings.volumes_if_ww.best().volumes() - if_ww).abs() < 0.006);

@@ -43,7 +43,7 @@ def productivity(productive_h: float, of_h: float, *, denominator: str) -> Produ
     """Productive time in percent of a stated other time.
 
     Args:
-        productive_h: hours with a client in the chair.
+        productive_h: hours with a guest in the chair.
         of_h: the hours to compare with.
         denominator: what these are: ``"recorded-time"``, ``"paid-time"``, ``"rostered-time"``, ``"opening-time"`` or
             ``"standard-time"``. The same week reads 75 or 125, so it must be said.

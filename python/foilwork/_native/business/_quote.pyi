@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Answer, _Number
+from foilwork._native import _Answer, _Number, _Span
 from foilwork._native.money._amount import Money
 from foilwork._native.money._price import ServicePrice
 from foilwork._native.money._rule import PriceRule
@@ -64,13 +64,13 @@ class Quote(_Answer):
 class PriceListEntry(_Answer):
     """One entry of a price list, gross."""
 
-    __match_args__ = ("service", "client_class", "low", "usual", "high", "driver")
+    __match_args__ = ("service", "guest_class", "low", "usual", "high", "driver")
     @property
     def service(self) -> str:
         """The service."""
     @property
-    def client_class(self) -> str:
-        """The class of client."""
+    def guest_class(self) -> str:
+        """The class of guest."""
     @property
     def low(self) -> Money:
         """When all goes well."""
@@ -88,7 +88,7 @@ def quote_range(
     parts: Sequence[tuple[str, Money, Money, Money]],
     rule: PriceRule,
     *,
-    chair_min: tuple[float, float, float] | None = None,
+    chair_min: _Span | None = None,
     deposit_percent: _Number | None = None,
     deposit: Money | None = None,
 ) -> Quote:
@@ -122,7 +122,7 @@ def quote_range(
 def price_list(
     classes: Sequence[
         tuple[str, str, Sequence[tuple[str, Money, Money, Money]]]
-        | tuple[str, str, Sequence[tuple[str, Money, Money, Money]], tuple[float, float, float]]
+        | tuple[str, str, Sequence[tuple[str, Money, Money, Money]], _Span]
     ],
     rule: PriceRule,
 ) -> list[PriceListEntry]:

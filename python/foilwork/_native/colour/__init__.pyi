@@ -4,9 +4,13 @@ from foilwork._native.colour._space import *
 from foilwork._native.colour._swatches import *
 
 __all__ = [
+    "Difference",
     "Level",
+    "PrePigmentation",
+    "SectionLook",
     "Shade",
     "Swatch",
+    "UnderlyingPigment",
     "ciede2000",
     "complement",
     "formula_level",
@@ -14,10 +18,14 @@ __all__ = [
     "lab_to_srgb",
     "lab_to_xyz",
     "lch_to_lab",
+    "level_from_reading",
     "lift_needed",
     "pre_pigmentation",
     "read_shades",
+    "reflectance_to_lab",
     "result_level",
+    "section_look",
+    "shade_level",
     "srgb_to_lab",
     "swatch",
     "xyz_to_lab",

@@ -7,11 +7,15 @@ from foilwork._native import Bounds, _Answer
 
 __all__ = [
     "Level",
+    "PrePigmentation",
+    "UnderlyingPigment",
     "complement",
     "formula_level",
+    "level_from_reading",
     "lift_needed",
     "pre_pigmentation",
     "result_level",
+    "shade_level",
 ]
 
 @final
@@ -31,8 +35,8 @@ class Level:
         (6.5, 'between dark blond and medium blond')
         >>> Level(5).name("us")
         'medium brown'
-        >>> Level(6).underlying_pigment()["neutralised_by"]
-        ['blue', 'blue']
+        >>> Level(6).underlying_pigment().neutraliser
+        ('blue', 'blue')
     """
     def __new__(cls, level: float | str | Level) -> Level: ...
     @property
@@ -51,8 +55,7 @@ class Level:
         """The pigment exposed when natural hair is lightened to this level, and the hue that neutralises it.
 
         Returns:
-            ``exposed``, ``hues``, ``visibility``, ``neutralised_by`` (a pair each, darker row first; ``None`` where nothing
-            shows) and ``basis``. How much shows is ``swatch(level, lightened_from=natural)``.
+            An ``UnderlyingPigment``. How much shows is ``swatch(level, lightened_from=natural)``.
         """
     def __float__(self) -> float: ...
     def __hash__(self) -> int: ...
@@ -89,7 +92,7 @@ def pre_pigmentation(lightened_level: float | str | Level, target_level: float |
         target_level: darker level wanted.
 
     Returns:
-        ``tones`` (hue to share in percent), ``level`` and ``text``, or ``None``.
+        A ``PrePigmentation``, or ``None``.
 
     Raises:
         FoilworkError: a level outside 1 to 12.
@@ -99,7 +102,7 @@ def pre_pigmentation(lightened_level: float | str | Level, target_level: float |
 
     Examples:
         >>> from foilwork.colour import pre_pigmentation
-        >>> pre_pigmentation(9, 6)["level"]
+        >>> pre_pigmentation(9, 6).level
         7.0
     """
 
@@ -210,46 +213,91 @@ def lift_needed(
 
 @final
 class UnderlyingPigment(_Answer):
-    """."""
+    """The warm colour left when hair is lightened to a level; made by ``Level.underlying_pigment``.
+
+    Each pair runs from the darker row of the trade's list to the lighter one; for a whole level they are one.
+    """
 
     __match_args__ = ("words", "exposed", "visibility", "neutraliser", "basis")
     @property
     def words(self) -> tuple[str, str]:
-        """."""
+        """The words of the list."""
     @property
     def exposed(self) -> tuple[str, str]:
-        """."""
+        """The exposed hue."""
     @property
     def visibility(self) -> tuple[str, str]:
-        """."""
+        """How strongly it shows."""
     @property
     def neutraliser(self) -> tuple[str, str] | None:
-        """."""
+        """The neutralising hue, ``None`` where nothing shows."""
     @property
     def basis(self) -> str:
-        """."""
+        """What the row rests on."""
 
 @final
 class PrePigmentation(_Answer):
-    """."""
+    """What to put back before lightened hair is taken darker; made by ``pre_pigmentation``."""
 
     __match_args__ = ("tone", "level", "text")
     @property
     def tone(self) -> list[tuple[str, float]]:
-        """."""
+        """The hues of the tone with their shares in percent, largest first."""
     @property
     def level(self) -> float:
-        """."""
+        """The level to put it on at."""
     @property
     def text(self) -> str:
-        """."""
+        """What to say about it."""
 
 def shade_level(
     natural_level: float | str | Level, target_level: float | str | Level, *, product: str = "permanent", coloured: bool = False
 ) -> float:
-    """."""
+    """The level of the shade that brings hair to a target: the rule for lifting, the target itself for going darker.
+
+    Args:
+        natural_level: level of the hair.
+        target_level: level wanted.
+        product: ``"permanent"``, or another kind of product.
+        coloured: whether the hair carries artificial colour, which colour does not lighten.
+
+    Returns:
+        The level of the shade.
+
+    Raises:
+        FoilworkError: a lift that this product or the scale does not give.
+
+    Source:
+        CK-12 Foundation, Ratios: The Perfect Blond, for lifting; common practice for deposit.
+
+    Examples:
+        >>> from foilwork.colour import shade_level
+        >>> shade_level(6, 8), shade_level(9, 5)
+        (10.0, 5.0)
+    """
 
 def level_from_reading(
     lab: tuple[float, float, float], *, instrument: str = "spectrophotometer", observer_degrees: int = 10
 ) -> Bounds[float]:
-    """."""
+    """The level whose natural hair is as light as an instrument reads.
+
+    Args:
+        lab: L*, a*, b* measured on the hair.
+        instrument: ``"spectrophotometer"`` or ``"calibrated-photograph"``; a plain ``"photograph"`` is refused.
+        observer_degrees: observer of the reading, 2 or 10.
+
+    Returns:
+        The level with its bounds: the spread of repeated readings and of the model.
+
+    Raises:
+        FoilworkError: a photograph, or a lightness that no level has.
+
+    Source:
+        Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, for the spread of readings.
+
+    Examples:
+        >>> from foilwork.colour import level_from_reading
+        >>> level = level_from_reading((22.7, 4.0, 4.8))
+        >>> level.low < 3 < level.high
+        True
+    """

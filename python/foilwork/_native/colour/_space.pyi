@@ -10,6 +10,7 @@ __all__ = [
     "lab_to_srgb",
     "lab_to_xyz",
     "lch_to_lab",
+    "reflectance_to_lab",
     "srgb_to_lab",
     "xyz_to_lab",
 ]
@@ -131,7 +132,7 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
 
     Examples:
         >>> from foilwork.colour import xyz_to_lab
-        >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.95047, 1.0, 1.08883))]
+        >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.94811, 1.0, 1.07304))]
         [100.0, 0.0, 0.0]
     """
 @overload
@@ -190,4 +191,23 @@ def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> 
 def reflectance_to_lab(
     reflectance: Sequence[float], *, observer_degrees: int = 10
 ) -> tuple[float, float, float]:
-    """."""
+    """The reflectance of hair to CIELAB under daylight D65.
+
+    Args:
+        reflectance: 31 numbers from 0 to 1, at 400 to 700 nm in steps of 10 nm.
+        observer_degrees: 2 or 10.
+
+    Returns:
+        L*, a*, b*.
+
+    Raises:
+        FoilworkError: another count of numbers, or one outside 0 to 1.
+
+    Source:
+        ISO/CIE 11664-1 and -2: matching functions of both observers, power of D65.
+
+    Examples:
+        >>> from foilwork.colour import reflectance_to_lab
+        >>> [round(value, 6) + 0.0 for value in reflectance_to_lab([1.0] * 31)]
+        [100.0, 0.0, 0.0]
+    """

@@ -5,7 +5,10 @@ from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._level import Level
 
 __all__ = [
+    "Difference",
+    "SectionLook",
     "Swatch",
+    "section_look",
     "swatch",
 ]
 
@@ -17,19 +20,19 @@ class Swatch:
     """
     @property
     def lab(self) -> tuple[float, float, float]:
-        """L*, a*, b* of the best estimate (D65, 2 degrees unless measured otherwise)."""
+        """L*, a*, b* of the best estimate (D65, 10 degrees unless measured otherwise)."""
     @property
     def lightness(self) -> Bounds[float]:
-        """."""
+        """L* with its bounds over the assumptions of the model."""
     @property
     def redness(self) -> Bounds[float]:
-        """."""
+        """a* with its bounds."""
     @property
     def yellowness(self) -> Bounds[float]:
-        """."""
+        """b* with its bounds."""
     @property
     def chroma(self) -> Bounds[float]:
-        """."""
+        """Chroma with its bounds."""
     @property
     def uncertainty(self) -> float:
         """Largest CIEDE2000 from the best estimate to any set of assumptions."""
@@ -46,7 +49,7 @@ class Swatch:
     def notice(self) -> str:
         """The words to show beside the colour."""
     def difference_to(self, other: Swatch) -> Difference:
-        """From this colour to another: ``ciede2000``, ``lighter``, ``redder``, ``yellower``, ``more_intense``.
+        """From this colour to another.
 
         Args:
             other: the other swatch.
@@ -92,8 +95,9 @@ def swatch(
         FoilworkError: a value out of range, or ``lab`` together with ``level``.
 
     Source:
-        Melanin absorptions of pbrt version 3 (hair.cpp, 2016); how much melanin a level has is assumed. The misfits of
-        the model are listed in the documentation of the Rust module ``colour``.
+        Absorption of melanin over the wavelength as published for melanosomes; the rest is fitted to published tresses and
+        to the trade's list of exposed pigment. The misfits of the model are listed in the documentation of the Rust module
+        ``colour``.
 
     Examples:
         >>> from foilwork.colour import swatch
@@ -106,45 +110,63 @@ def swatch(
 
 @final
 class Difference(_Answer):
-    """."""
+    """How far two colours are apart, as one number and as the directions a colourist names; made by ``difference_to``."""
 
     __match_args__ = ("ciede2000", "lighter", "redder", "yellower", "more_intense")
     @property
     def ciede2000(self) -> float:
-        """."""
+        """CIEDE2000 colour difference."""
     @property
     def lighter(self) -> float:
-        """."""
+        """L* of the second minus the first: above 0 is lighter."""
     @property
     def redder(self) -> float:
-        """."""
+        """a* of the second minus the first: above 0 is redder, below greener."""
     @property
     def yellower(self) -> float:
-        """."""
+        """b* of the second minus the first: above 0 is yellower, below bluer."""
     @property
     def more_intense(self) -> float:
-        """."""
+        """Chroma of the second minus the first."""
 
 @final
 class SectionLook(_Answer):
-    """."""
+    """How a section with lightened strands reads from a distance; made by ``section_look``."""
 
     __match_args__ = ("mixed", "perceived_level", "contrast", "reads_as_one", "caveat")
     @property
     def mixed(self) -> Swatch:
-        """."""
+        """The colour that the eye mixes."""
     @property
     def perceived_level(self) -> Bounds[float]:
-        """."""
+        """The level that natural hair as light as this has."""
     @property
     def contrast(self) -> Difference:
-        """."""
+        """From the strands left to the lightened ones."""
     @property
     def reads_as_one(self) -> bool:
-        """."""
+        """Whether the strands do not show: two readings of one tress differ as much."""
     @property
     def caveat(self) -> str:
-        """."""
+        """What the figures leave out."""
 
 def section_look(rest: Swatch, lightened: Swatch, share_percent: float) -> SectionLook:
-    """."""
+    """The look of a section: a share of its hair lightened (and toned), the rest left.
+
+    Args:
+        rest: the hair that is left.
+        lightened: the lightened or toned hair.
+        share_percent: share of the lightened hair, from 0 to 100 %.
+
+    Returns:
+        A ``SectionLook``.
+
+    Raises:
+        FoilworkError: a share outside 0 to 100 %.
+
+    Examples:
+        >>> from foilwork.colour import section_look, swatch
+        >>> look = section_look(swatch(6), swatch(9, lightened_from=6), 50)
+        >>> look.perceived_level.best > 6.5, look.reads_as_one
+        (True, False)
+    """

@@ -179,7 +179,7 @@ def labour_per_minute(wage_per_h: Money, on_costs_percent: _Number, paid_h: floa
         wage_per_h: wage for one paid hour.
         on_costs_percent: what the employer pays on top, in percent of the wage.
         paid_h: paid hours of a period.
-        productive_h: hours of the same period with hands on a client.
+        productive_h: hours of the same period with hands on a guest.
 
     Raises:
         FoilworkError: a negative wage, on-costs out of range, productive hours above paid ones.
@@ -206,7 +206,7 @@ def labour_cost(
         wage_per_h: wage for one paid hour.
         on_costs_percent: what the employer pays on top, in percent of the wage.
         paid_h: paid hours of a period.
-        productive_h: hours of the same period with hands on a client.
+        productive_h: hours of the same period with hands on a guest.
         rounding: how the cost becomes whole minor units; see :class:`Money`.
 
     Raises:
@@ -224,7 +224,7 @@ def overhead_per_chair_hour(overhead: Money, chairs: int, productive_h_per_chair
     Args:
         overhead: overhead of a period.
         chairs: how many chairs carry it.
-        productive_h_per_chair: hours of one chair in that period with a client in it. Opening hours understate it.
+        productive_h_per_chair: hours of one chair in that period with a guest in it. Opening hours understate it.
 
     Raises:
         FoilworkError: a negative overhead, no chair, no productive hours.
@@ -252,7 +252,7 @@ def overhead_cost(
         chair_min: time in the chair, in min.
         overhead: overhead of a period.
         chairs: how many chairs carry it.
-        productive_h_per_chair: hours of one chair in that period with a client in it.
+        productive_h_per_chair: hours of one chair in that period with a guest in it.
         rounding: how the cost becomes whole minor units; see :class:`Money`.
 
     Raises:

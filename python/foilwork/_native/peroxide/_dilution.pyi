@@ -200,7 +200,7 @@ def round_to_scale(
 class DilutionRow(_Answer):
     """One stock diluted to one target; a row of ``dilution_table``."""
 
-    __match_args__ = ("stock_ww_percent", "target_ww_percent", "stock_g", "diluent_g", "strength_ww_percent", "diluent_parts", "refused")
+    __match_args__ = ("stock_ww_percent", "target_ww_percent", "stock_g", "diluent_g", "strength_ww_percent", "parts", "diluent_parts", "refused")
     @property
     def stock_ww_percent(self) -> float:
         """Strength of the bottle in % w/w."""
@@ -216,6 +216,9 @@ class DilutionRow(_Answer):
     @property
     def strength_ww_percent(self) -> float | None:
         """What the rounded masses really give, in % w/w."""
+    @property
+    def parts(self) -> tuple[int, int] | None:
+        """x"""
     @property
     def diluent_parts(self) -> float | None:
         """Parts of diluent to one part of stock, before rounding; None when it is all diluent."""

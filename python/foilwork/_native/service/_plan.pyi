@@ -3,6 +3,7 @@ from collections.abc import Mapping
 from typing import Any, Literal, final
 
 from foilwork._native.shop import Shop
+from foilwork._plan_data import PlanData
 
 __all__ = [
     "Plan",
@@ -15,7 +16,8 @@ __all__ = [
 class Plan:
     """A service plan: what to weigh, in which order, what was checked, what it costs.
 
-    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data.
+    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
+    of one file are equal; a plan pickles as its file.
     """
 
     @property
@@ -25,10 +27,13 @@ class Plan:
         """The bench sheet as plain text, 80 columns wide."""
     def json(self) -> str:
         """The plan as JSON text."""
-    def data(self) -> dict[str, Any]:
+    def data(self) -> PlanData:
         """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
-    def cards(self) -> list[dict[str, Any]]:
+    def cards(self) -> list[dict[str, object]]:
         """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
     def _repr_html_(self) -> str: ...
 
 def plan(

@@ -33,12 +33,11 @@ class Shop:
     @property
     def shades(self) -> list[Shade]:
         """The shades, as the search for a toner takes them."""
-    def data(self) -> dict[str, Any]:
+    def data(self) -> dict[str, object]:
         """The shop as dicts, lists, strings and numbers, in the shape of a shop file."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
-    def __reduce__(self) -> tuple[Any, tuple[dict[str, Any]]]: ...
-    __hash__: None  # type: ignore[assignment]
+    def __hash__(self) -> int: ...
 
 def read(file: str | Mapping[str, Any], format: Literal["toml", "json"] = "toml") -> Shop:
     """Read a shop from the text of a shop file, or from the same as a mapping.

@@ -1,6 +1,11 @@
 from foilwork._native.toner._find import *
 
 __all__ = [
+    "Finding",
+    "MixPart",
+    "NeutralisingDose",
     "TonerAnswer",
-    "toner",
+    "TonerMix",
+    "find_toner",
+    "neutralising_dose",
 ]

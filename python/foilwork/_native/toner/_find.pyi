@@ -4,116 +4,127 @@ from typing import final
 from foilwork._native import Bounds, _Answer
 from foilwork._native.colour import Difference, Level, Shade, Swatch
 
-__all__ = []
+__all__ = [
+    "Finding",
+    "MixPart",
+    "NeutralisingDose",
+    "TonerAnswer",
+    "TonerMix",
+    "find_toner",
+    "neutralising_dose",
+]
 
 @final
 class Finding(_Answer):
-    """."""
+    """Something that a rule of the trade has to say."""
 
     __match_args__ = ("rule", "verdict", "text", "sources")
     @property
     def rule(self) -> str:
-        """."""
+        """The rule."""
     @property
     def verdict(self) -> str:
-        """."""
+        """What follows: ``"warning"``, ``"note"`` or ``"passed"``."""
     @property
     def text(self) -> str:
-        """."""
+        """What was found, and the way out."""
     @property
     def sources(self) -> list[str]:
-        """."""
+        """What the rule rests on."""
 
 @final
 class MixPart(_Answer):
-    """."""
+    """One shade of a mix, weighable."""
 
     __match_args__ = ("code", "mass_g", "share_percent")
     @property
     def code(self) -> str:
-        """."""
+        """The code on the tube."""
     @property
     def mass_g(self) -> float:
-        """."""
+        """Mass to weigh, in g."""
     @property
     def share_percent(self) -> float:
-        """."""
+        """Share of the mix, in percent."""
 
 @final
 class TonerMix(_Answer):
-    """."""
+    """A mix of shades and what it is predicted to give."""
 
     __match_args__ = ("parts", "level", "tone", "predicted", "residual")
     @property
     def parts(self) -> list[MixPart]:
-        """."""
+        """The shades, largest mass first."""
     @property
     def level(self) -> float:
-        """."""
+        """Mean level of the mix."""
     @property
     def tone(self) -> str:
-        """."""
+        """Tone of the mix in words."""
     @property
     def predicted(self) -> Swatch:
-        """."""
+        """The toned hair, with bounds."""
     @property
     def residual(self) -> Difference:
-        """."""
+        """From the prediction to the target: what is left undone."""
 
 @final
 class TonerAnswer(_Answer):
-    """."""
+    """The answer of a toner search; made by ``find_toner``.
+
+    A notebook shows target and prediction as swatches with their text, the mixes and the findings.
+    """
 
     __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "html")
     @property
     def outcome(self) -> str:
-        """."""
+        """``"reached"``, ``"nearest-only"``, ``"already-nearer"`` or ``"too-close-to-tell"``."""
     @property
     def summary(self) -> str:
-        """."""
+        """The answer in one sentence."""
     @property
     def against(self) -> str | None:
-        """."""
+        """The warmth that the mix is chosen against, in the words of the trade's list."""
     @property
     def target(self) -> Swatch:
-        """."""
+        """The colour asked for."""
     @property
     def before(self) -> Difference:
-        """."""
+        """From the untoned hair to the target."""
     @property
     def best(self) -> TonerMix:
-        """."""
+        """The best mix; a further shade counts only where it is worth 0.25 CIEDE2000."""
     @property
     def alternatives(self) -> list[TonerMix]:
-        """."""
+        """Other mixes that differ in something that matters."""
     @property
     def findings(self) -> list[Finding]:
-        """."""
+        """What the rules of the trade say."""
     @property
     def html(self) -> str:
-        """."""
+        """The same as a piece of HTML."""
     def _repr_html_(self) -> str: ...
 
 @final
 class NeutralisingDose(_Answer):
-    """."""
+    """How much of a neutralising shade balances the exposed warmth; made by ``neutralising_dose``."""
 
     __match_args__ = ("share_percent", "mass_g", "warmth_before", "warmth_left", "finding")
     @property
     def share_percent(self) -> Bounds[float]:
-        """."""
+        """Share of the neutralising shade, in percent of the bowl."""
     @property
     def mass_g(self) -> Bounds[float]:
-        """."""
+        """The same, in g."""
     @property
     def warmth_before(self) -> Bounds[float]:
-        """."""
+        """Warmth before toning: CIELAB units away from natural hair as light as this."""
     @property
     def warmth_left(self) -> Bounds[float]:
-        """."""
+        """Warmth that is left at this share."""
     @property
     def finding(self) -> Finding:
-        """."""
+        """What follows for the bowl."""
 
 def find_toner(
     shades: Sequence[Shade],
@@ -131,7 +142,47 @@ def find_toner(
     bowl_g: float = 30.0,
     division_g: float = 1.0,
 ) -> TonerAnswer:
-    """."""
+    """Find the mix of shades that brings exposed pigment nearest to a target.
+
+    Every choice of up to ``most_shades`` shades is tried, in masses the scale can weigh; dyes mix subtractively. Shades
+    lighter than the hair are left out. Where the hair was not measured, the complement that the trade names wins over a
+    mix that the model prefers by less than its own error.
+
+    Args:
+        shades: the shades at hand, at most 48 (24 when mixes may have 4 shades).
+        lifted_level: level the hair was lifted to; ``None`` for white hair.
+        natural_level: natural level it was lifted from; its look is modelled.
+        seen: the exposed pigment as you see it, such as ``"orange"`` or ``"pale yellow"``; counts before the model.
+        exposed_lab: L*, a*, b* measured on the lifted hair; counts before both.
+        target_level: level wanted, with ``target_tones``.
+        target_tones: hue words wanted, the main one first; empty is neutral.
+        target_lab: L*, a*, b* wanted, instead of level and tones.
+        observer_degrees: observer of the measured colours, 2 or 10.
+        porous: whether the hair is porous.
+        most_shades: most shades in a mix, from 1 to 4.
+        bowl_g: mass of all shades together, without developer, in g.
+        division_g: division of the scale, in g.
+
+    Returns:
+        A ``TonerAnswer`` with the mix, alternatives, what is left undone and findings.
+
+    Raises:
+        FoilworkError: no shades, a value out of range, a bowl the scale cannot weigh, or no single target.
+
+    Source:
+        The model of ``swatch``; how much of a shade hair takes up is assumed (half, from a quarter to all). A strand
+        test decides.
+
+    Examples:
+        >>> from foilwork.colour import Shade
+        >>> from foilwork.toner import find_toner
+        >>> shades = [Shade("J9-plain", 9), Shade("J9-mist", 9, ["violet"]), Shade("J8-ink", 8, ["blue-violet"])]
+        >>> answer = find_toner(shades, lifted_level=9, natural_level=5, target_level=8.5)
+        >>> sum(part.mass_g for part in answer.best.parts)
+        30.0
+        >>> answer.summary.startswith("violet against pale yellow: ")
+        True
+    """
 
 def neutralising_dose(
     neutraliser: Shade,
@@ -143,4 +194,31 @@ def neutralising_dose(
     exposed_lab: tuple[float, float, float] | None = None,
     bowl_g: float = 30.0,
 ) -> NeutralisingDose:
-    """."""
+    """The dose of a neutralising shade that takes exposed warmth down to that of natural hair.
+
+    Args:
+        neutraliser: the neutralising shade.
+        carrier: the neutral or clear shade that makes up the rest of the bowl.
+        lifted_level: level the hair was lifted to; ``None`` for white hair.
+        natural_level: natural level it was lifted from; its look is modelled.
+        seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
+        exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
+        bowl_g: mass of both shades together, in g.
+
+    Returns:
+        A ``NeutralisingDose``; more than its best estimate over-tones by the model.
+
+    Raises:
+        FoilworkError: a value out of range, or nothing that says how the hair looks.
+
+    Source:
+        The model of ``swatch``, assumed.
+
+    Examples:
+        >>> from foilwork.colour import Shade
+        >>> from foilwork.toner import neutralising_dose
+        >>> violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
+        >>> dose = neutralising_dose(violet, plain, lifted_level=9, natural_level=5)
+        >>> dose.warmth_left.best < dose.warmth_before.best
+        True
+    """

@@ -25,7 +25,6 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findi
             on_scalp(work, item, findings);
             if let Some(limits) = item.own_limits() {
                 developer(work, mix, item, limits, findings);
-                time(work, item, limits, findings);
             }
         }
         scale(work.place, mix, findings);
@@ -57,18 +56,6 @@ fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, finding
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),
     };
     findings.of(work.place, Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS));
-}
-
-fn time(work: &Work<'_>, item: &Item, limits: OwnLimits, findings: &mut Findings) {
-    let (name, develop) = (work.name(), work.task.develop);
-    let (verdict, text) = match limits.longest {
-        Some(most) if develop > most => {
-            (Stop, format!("{name}: {develop} of development, \"{}\" allows {most}: shorten it", item.name))
-        }
-        Some(_) => return,
-        None => (NotJudged, format!("{name}: the longest development of \"{}\" is not on the shelf", item.name)),
-    };
-    findings.of(work.place, Rule::Time, verdict, text, Reason::stated(OWN_INSTRUCTIONS));
 }
 
 /// Whether the scale is fine enough for the smallest part.

@@ -1,33 +1,98 @@
-//! The finished timeline against the products' own limits.
+//! The finished timeline against the products' own limits, and against one pair of hands.
 
 use super::{
-    super::{findings::Findings, sections::Sections, timeline::Timeline},
+    super::{
+        Step,
+        findings::Findings,
+        sections::{Sections, Work},
+        timeline::Timeline,
+    },
     instructions::OWN_INSTRUCTIONS,
 };
 use crate::{
-    finding::{Reason, Rule, Verdict::Warning},
+    finding::{
+        Reason, Rule,
+        Verdict::{NotJudged, Stop, Warning},
+    },
+    shop::CountsFrom,
     source::COMMON_PRACTICE,
+    text::amount,
 };
 
-/// The strand that is put on first must not overrun its product's time while the last is still put on.
+/// Minutes are sums; a limit is not exceeded by the last bit.
+const LAST_BIT_MIN: f64 = 1e-9;
+
 pub(super) fn check(sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
-    let mut applying = 0.0;
-    for work in sections.iter().filter(|work| work.is_section() && work.lightens()) {
-        let Some(step) = timeline.at(work) else { continue };
-        let first_strand = step.rinse_by.min() - step.begin.min();
-        applying += step.applied.min() - step.begin.min();
-        let limits = work.products.iter().filter_map(|(item, _)| item.own_limits()?.longest);
-        for most in limits.filter(|most| first_strand > most.min()) {
-            let text = format!(
-                "{}: its first strand waits {first_strand:.0} min ({} to apply, {} to develop), its entry allows \
-                 {most}; rinse strand by strand, or split the section",
-                work.name(),
-                work.task.apply,
-                work.task.develop
-            );
-            findings.of(work.place, Rule::Time, Warning, text, Reason::stated(OWN_INSTRUCTIONS));
-        }
+    for work in sections.iter() {
+        own_limit(work, findings);
+        hands(work, sections, timeline, findings);
     }
+    pace(sections, findings);
+}
+
+/// No strand carries a product longer than its entry allows; the first strand carries it longest.
+fn own_limit(work: &Work<'_>, findings: &mut Findings) {
+    let (name, apply, develop) = (work.name(), work.task.apply, work.task.develop);
+    for (item, most, from) in work.longest() {
+        let product = &item.name;
+        let text = match from {
+            CountsFrom::FirstStrand => {
+                let on_hair = apply.min() + develop.min();
+                if on_hair <= most.min() + LAST_BIT_MIN {
+                    continue;
+                }
+                let left = (most.min() - apply.min()).floor();
+                let way_out = if left >= 1.0 {
+                    format!("develop {left:.0} min at most, or split the section")
+                } else {
+                    "split the section".to_owned()
+                };
+                format!(
+                    "{name}: its first strand would carry \"{product}\" for {on_hair:.0} min ({apply} to apply, {develop} to \
+                     develop), its entry allows {most} from {from}: {way_out}"
+                )
+            }
+            CountsFrom::EndOfApplication => {
+                if develop.min() <= most.min() + LAST_BIT_MIN {
+                    continue;
+                }
+                format!("{name}: {develop} of development, \"{product}\" allows {most} from {from}: shorten it")
+            }
+        };
+        findings.of(work.place, Rule::Time, Stop, text, Reason::stated(OWN_INSTRUCTIONS));
+    }
+    for (item, _) in work.products.iter().filter(|(item, _)| item.own_limits().is_some_and(|own| own.longest.is_none()))
+    {
+        let text = format!("{name}: the longest development of \"{}\" is not on the shelf", item.name);
+        findings.of(work.place, Rule::Time, NotJudged, text, Reason::stated(OWN_INSTRUCTIONS));
+    }
+}
+
+/// One pair of hands cannot look at one section while it applies another.
+fn hands(work: &Work<'_>, sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
+    let Some(step) = timeline.at(work) else { return };
+    let during = |other: &Step| step.look_at.iter().any(|at| *at > other.begin && *at < other.applied);
+    let others = sections.iter().filter(|other| other.place != work.place && other.is_section() == work.is_section());
+    let busy: Vec<&Step> = others.filter_map(|other| timeline.at(other)).filter(|other| during(other)).collect();
+    if busy.is_empty() {
+        return;
+    }
+    let within = |at: &&_| busy.iter().any(|other| **at > other.begin && **at < other.applied);
+    let looks: Vec<String> = step.look_at.iter().filter(within).map(|at| amount(*at, 0)).collect();
+    let names: Vec<&str> = busy.iter().map(|other| other.name.as_str()).collect();
+    let text = format!(
+        "{}: looks at minute {} fall into the application of {}: put the brush down and look, or let a helper look",
+        work.name(),
+        looks.join(", "),
+        names.join(", ")
+    );
+    findings.of(work.place, Rule::Look, Warning, text, COMMON_PRACTICE);
+}
+
+/// The first strands must not be done before the last are on.
+fn pace(sections: &Sections<'_>, findings: &mut Findings) {
+    let lightened = sections.iter().filter(|work| work.is_section() && work.lightens());
+    let applying: f64 = lightened.map(|work| work.task.apply.min()).sum();
     if applying > 60.0 {
         let text = format!("{applying:.0} min of applying lightener: the first foils are done before the last are on");
         findings.add(Rule::Pace, Warning, text, COMMON_PRACTICE);

@@ -1,0 +1,288 @@
+"""The shape of a plan as plain data, written from its JSON Schema by ``make stubs``; for type checkers alone.
+
+Every name ends with the unit of its numbers. A field that may be missing is ``NotRequired``.
+"""
+
+from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
+
+_Amount: TypeAlias = Literal["low", "medium", "high"]
+_Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
+_Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
+_CostKind: TypeAlias = Literal[
+    "product", "additive", "consumables", "laundry", "labour", "overhead", "card-fee", "other",
+]
+_Currency: TypeAlias = str
+_Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
+_HistoryFlag: TypeAlias = Literal[
+    "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "lightened", "straightened-or-permed",
+    "under-sixteen", "permanent-colour",
+]
+_Hue: TypeAlias = Literal[
+    "red", "red-orange", "orange", "yellow-orange", "yellow", "yellow-green", "green", "blue-green", "blue",
+    "blue-violet", "violet", "red-violet",
+]
+_Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP", "ASEAN", "PL"]
+_LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
+_Margin: TypeAlias = str
+_Markup: TypeAlias = str
+_PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
+_Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
+_Rounding: TypeAlias = Literal[
+    "midpoint-away-from-zero", "midpoint-nearest-even", "midpoint-toward-zero", "to-zero", "away-from-zero",
+    "to-negative-infinity", "to-positive-infinity",
+]
+_Rule: TypeAlias = Literal[
+    "history", "earlier-reaction", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
+    "skin-test-age", "strand-test", "law", "developer", "time", "on-scalp", "overlap", "lift", "white-hair", "ratio",
+    "scale", "pace", "depth-at-root", "hairline", "transition", "contrast", "pre-pigmentation", "toner-found",
+    "toner-level", "over-neutralising", "porosity", "cool-dose",
+]
+_Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
+_Start: TypeAlias = str
+_TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
+_Texture: TypeAlias = Literal["fine", "medium", "coarse"]
+_Unknown: TypeAlias = Literal[
+    "lift-against-time", "finish-together", "hair-mass", "foil-layout", "compositions", "ph", "money", "toner",
+]
+_Verdict: TypeAlias = Literal["stop", "warning", "not-judged", "note", "passed"]
+_Visibility: TypeAlias = Literal["hidden", "dark", "strong", "weak", "pale", "very-pale"]
+_White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
+_WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
+_Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]
+_DefaultValue: TypeAlias = dict[str, object]
+
+@type_check_only
+class Estimate(TypedDict):
+    low: float
+    best: float
+    high: float
+
+@type_check_only
+class Contrast(TypedDict):
+    ciede2000: float
+    first: str
+    second: str
+
+@type_check_only
+class Reason(TypedDict):
+    from_memory: bool
+    id: NotRequired[str | None]
+    text: str
+
+@type_check_only
+class Bowl(TypedDict):
+    count: int
+    mixed_after_min: list[float]
+    on_hair_ww_percent: Estimate
+    parts: list[WeighedPart]
+    total_g: float
+    use_within_min: float
+    worst_ratio_error_percent: float
+
+@type_check_only
+class Caution(TypedDict):
+    sources: list[Reason]
+    text: str
+
+@type_check_only
+class Citation(TypedDict):
+    consulted: _Consulted
+    id: str
+    text: str
+
+@type_check_only
+class CostLineWithShare(TypedDict):
+    amount: Money
+    basis: _Basis
+    bowl: str | None
+    kind: _CostKind
+    section: str | None
+    share_percent: str | None
+    what: str
+
+@type_check_only
+class CostTable(TypedDict):
+    lines: list[CostLineWithShare]
+    total: Money
+
+@type_check_only
+class DefaultUsed(TypedDict):
+    basis: _Basis
+    field: str
+    sources: list[Reason]
+    value: _DefaultValue
+
+@type_check_only
+class Existing(TypedDict):
+    artificial: bool
+    level: float
+    tone: str | None
+    zone: _Zone
+
+@type_check_only
+class Finding(TypedDict):
+    rule: _Rule
+    sources: list[Reason]
+    text: str
+    verdict: _Verdict
+
+@type_check_only
+class Hair(TypedDict):
+    density: _Amount | None
+    elasticity: _Elasticity | None
+    existing: list[Existing]
+    history: list[_HistoryFlag] | None
+    incompatibility_test: TestDone | None
+    length_cm: float | None
+    natural_level: Estimate
+    natural_level_margin_levels: float | None
+    porosity: _Porosity | None
+    scalp: _Scalp | None
+    skin_test: TestDone | None
+    strand_test: TestDone | None
+    texture: _Texture | None
+    white_percent: float
+
+@type_check_only
+class LeftOut(TypedDict):
+    of: str | None
+    what: _LeftOutCost
+
+@type_check_only
+class LevelRule(TypedDict):
+    no_shade_for_target: str | None
+    pigmented_hair_level: float
+    shade_for_target_level: float | None
+    shade_level: float
+    sources: list[Reason]
+    white_hair_level: float
+
+@type_check_only
+class Mix(TypedDict):
+    bowls: list[Bowl]
+    developer_ww_percent: Estimate
+    findings: list[int]
+    leftover_g: float
+    name: str
+    needed_basis: _Basis
+    needed_g: Estimate
+    on_hair_ww_percent: Estimate
+    ratio: str | None
+    stage: _WorkStage
+    strength_basis: _Basis
+
+@type_check_only
+class Money(TypedDict):
+    amount: str
+    currency: _Currency
+
+@type_check_only
+class MoneyPlan(TypedDict):
+    cost: CostTable
+    left_out: list[LeftOut]
+    price: SetPrice | None
+    rounding: _Rounding
+    taxed: TaxedPrice | None
+
+@type_check_only
+class NotComputed(TypedDict):
+    what: _Unknown
+    why: str
+
+@type_check_only
+class PlanData(TypedDict):
+    blocked: bool
+    cautions: list[Caution]
+    colour: list[SectionColour]
+    colourist: str | None
+    contrasts: list[Contrast]
+    defaults: list[DefaultUsed]
+    findings: list[Finding]
+    foilwork: str
+    format: int
+    guest: str | None
+    hair: Hair
+    jurisdiction: _Jurisdiction | None
+    mixes: list[Mix]
+    money: MoneyPlan | None
+    not_computed: list[NotComputed]
+    notes: str | None
+    order: list[Step]
+    start: _Start
+    title: str
+
+@type_check_only
+class SectionColour(TypedDict):
+    change_levels: Estimate
+    exposed: Sourced | None
+    from_level: Estimate
+    level_rule: LevelRule | None
+    section: str
+    swatch: Swatch
+    target_level: float
+    target_tone: str | None
+
+@type_check_only
+class SetPrice(TypedDict):
+    cost: Money
+    margin: _Margin
+    markup: _Markup
+    price: Money
+    profit: Money
+
+@type_check_only
+class Sourced(TypedDict):
+    basis: _Basis
+    citation: Citation | None
+    value: UnderlyingPigment
+
+@type_check_only
+class Step(TypedDict):
+    applied_min: float
+    begin_min: float
+    look_at_min: list[float]
+    mix_at_min: list[float]
+    name: str
+    number: int
+    rinse_by_min: float
+    stage: _WorkStage
+
+@type_check_only
+class Swatch(TypedDict):
+    basis: _Basis
+    hue: _Hue | None
+    lab_a: Estimate
+    lab_b: Estimate
+    lab_l: Estimate
+    notice: str
+    srgb: str
+    uncertainty_ciede2000: float
+    white: _White
+
+@type_check_only
+class TaxedPrice(TypedDict):
+    gross: Money
+    net: Money
+    tax: Money
+
+@type_check_only
+class TestDone(TypedDict):
+    applied: _Start
+    result: _TestResult
+
+@type_check_only
+class UnderlyingPigment(TypedDict):
+    exposed: list[_Hue]
+    level: float
+    neutraliser: list[_Hue] | None
+    visibility: list[_Visibility]
+    words: list[str]
+
+@type_check_only
+class WeighedPart(TypedDict):
+    exact_g: float
+    kind: _PartKind
+    peroxide_ww_percent: Estimate
+    product: str
+    scale_shows_g: float
+    weigh_g: float
