@@ -7,6 +7,8 @@ choice! {
         History = "history",
         /// A reaction to hair colour or lightener in the past.
         EarlierReaction = "earlier-reaction" => "earlier reaction",
+        /// Persulfate dust and spray reach the airways.
+        Airways = "airways",
         /// The age from which oxidative products are meant for use.
         Age = "age",
         /// A black-henna tattoo raises the risk of allergy.
@@ -39,6 +41,8 @@ choice! {
         Untoned = "untoned",
         /// The product may touch the scalp.
         OnScalp = "on-scalp" => "on scalp",
+        /// What was done to the hair before weakens it or sits in it.
+        EarlierService = "earlier-service" => "earlier service",
         /// Fresh mix stays off hair that is lightened already.
         Overlap = "overlap",
         /// The levels asked for are within what the product does.

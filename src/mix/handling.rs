@@ -105,6 +105,19 @@ const POINTS: &[Advice] = &[
          hair first",
         &["metal-salt-strand-test"],
     ),
+    advice(
+        Before,
+        &[Hazard::Persulfate],
+        "persulfates sensitise airways and skin: ask about asthma and about any earlier reaction to lightener",
+        &["hse-coshh-hairdressing", "macan-2022"],
+    ),
+    advice(
+        Before,
+        OXIDANTS,
+        "the label of oxidative hair colour in the EU says that it is not meant for anyone under sixteen; of lightener the \
+         product's own instructions say from which age",
+        &["cosing-annex-3-2025"],
+    ),
     advice(Mixing, &[], "weigh; do not measure by eye or by the mark on a bottle", &[]),
     advice(Mixing, OXIDANTS, "use bowl, brush and clips without bare metal", &[]),
     advice(
@@ -149,6 +162,7 @@ const POINTS: &[Advice] = &[
     advice(Applying, EYES, "in the eyes: rinse at once with plenty of water", &["cosing-annex-3-2025"]),
     advice(Applying, &[], "no longer than the product's directions say", &["fda-hair-dye-questions"]),
     advice(Applying, &[Hazard::Persulfate], "no added heat unless the product's directions ask for it", &[]),
+    advice(Applying, &[Hazard::Persulfate], "a foil that gets hot, swells or bubbles: open it and rinse at once", &[]),
     advice(
         Applying,
         &[],

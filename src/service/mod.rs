@@ -12,8 +12,8 @@ mod starter;
 pub use file::{parse, parse_with_shop, schema, shop_file};
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, Contrast, Existing, Hair, LeftOut, LeftOutCost, LevelRule, Mix,
-    MoneyPlan, NotComputed, PartKind, Plan, SectionColour, Start, Step, TestDone, Unknown, WeighedPart, mixing_cards,
-    plan, plan_schema, plan_text,
+    MoneyPlan, NotComputed, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step, TestDone, Unknown, WeighedPart,
+    mixing_cards, plan, plan_schema, plan_text,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

@@ -233,6 +233,12 @@ fn bases(sheet: &mut Sheet, plan: &Plan) {
     for missing in &plan.not_computed {
         sheet.paragraph(&format!("- {}: {}", missing.what, missing.why), 2);
     }
+    if !plan.stated_not_used.is_empty() {
+        sheet.heading("Stated, not used");
+        for fact in &plan.stated_not_used {
+            sheet.paragraph(&format!("- {}: {}", fact.field, fact.why), 2);
+        }
+    }
     sheet.heading("Sources of the checks");
     let mut seen: Vec<String> = Vec::new();
     for finding in &plan.findings {

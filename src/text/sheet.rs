@@ -15,7 +15,12 @@ pub const WIDTH: usize = 80;
 /// ```
 #[must_use]
 pub fn wrapped(text: &str) -> Vec<String> {
-    textwrap::wrap(text, WIDTH).into_iter().map(std::borrow::Cow::into_owned).collect()
+    textwrap::wrap(text, options()).into_iter().map(std::borrow::Cow::into_owned).collect()
+}
+
+/// Lines break between words only: a code such as `J9-mist` stays whole.
+fn options<'a>() -> textwrap::Options<'a> {
+    textwrap::Options::new(WIDTH).word_splitter(textwrap::WordSplitter::NoHyphenation)
 }
 
 /// Plain text in 80 columns: headings, paragraphs, tables. No colour, no box drawing, nothing that a printer could lose.
@@ -55,7 +60,7 @@ impl Sheet {
     /// A paragraph; lines after the first are indented by `hang` spaces.
     pub fn paragraph(&mut self, text: &str, hang: usize) {
         let indent = " ".repeat(hang);
-        for line in textwrap::wrap(text, textwrap::Options::new(WIDTH).subsequent_indent(&indent)) {
+        for line in textwrap::wrap(text, options().subsequent_indent(&indent)) {
             self.line(&line);
         }
     }
@@ -63,7 +68,7 @@ impl Sheet {
     /// A paragraph all of whose lines are indented.
     pub fn indented(&mut self, text: &str, indent: usize) {
         let indent = " ".repeat(indent);
-        let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);
+        let options = options().initial_indent(&indent).subsequent_indent(&indent);
         for line in textwrap::wrap(text, options) {
             self.line(&line);
         }

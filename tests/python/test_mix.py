@@ -131,8 +131,8 @@ def test_card_is_plain_data() -> None:
 
 
 def test_composition_names_what_it_does_not_know() -> None:
-    developer = mix.DeclaredProduct("6%", [mix.Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-    bowl = mix.Composition([(90, developer), (10, mix.DeclaredProduct("oil", [], fully_declared=False))])
+    developer = mix.Product("6%", [mix.Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
+    bowl = mix.Composition([(90, developer), (10, mix.Product("oil", [], fully_declared=False))])
     assert bowl.total_g == 100
     assert bowl.undeclared == ["oil"]
     assert bowl.hazards == ["peroxide", "unknown"]

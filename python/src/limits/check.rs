@@ -1,13 +1,14 @@
-//! Wrappers of `foilwork::limits`: tables, checks, reports.
+//! Wrappers of `foilwork::limits`: checks and reports.
 
+use super::{rows::Limit, table::Table};
 use crate::{
-    bounds::Stated,
-    error::{FoilworkError, raise},
+    answer::answer,
+    bounds::{Estimate, Stated},
+    error::raise,
     mix::Composition,
-    plain::plain,
 };
 use foilwork::{
-    limits::{self, Conversion, Jurisdiction, Table, Use},
+    limits::{self, Conversion, Standing, Use},
     mix::{Cas, Form},
     quantity::MassFraction,
 };
@@ -17,133 +18,172 @@ fn usage(purpose: &str, audience: &str) -> PyResult<Use> {
     Ok(Use { purpose: purpose.parse().map_err(raise)?, audience: audience.parse().map_err(raise)? })
 }
 
-/// The jurisdictions with a built-in table, as (code, name). A table is never complete.
-///
-/// Examples:
-///     >>> from foilwork.limits import jurisdictions
-///     >>> jurisdictions()[0]
-///     ('EU', 'European Union')
-#[pyfunction]
-pub fn jurisdictions() -> Vec<(&'static str, &'static str)> {
-    Jurisdiction::ALL.iter().map(|j| (j.code(), j.words())).collect()
-}
-
-/// A table of limits: a built-in one, or the user's own in the same shape.
-///
-/// Args:
-///     jurisdiction: code or name, for example ``"EU"``; see :func:`jurisdictions`.
-///
-/// Raises:
-///     FoilworkError: when there is no table for it.
-///
-/// Examples:
-///     >>> from foilwork.limits import LimitTable
-///     >>> japan = LimitTable("JP")
-///     >>> japan.title, len(japan), japan.unverified
-///     ('Japan', 1, 1)
-#[pyclass(frozen, module = "foilwork.limits")]
-pub struct LimitTable(Table);
-
-#[pymethods]
-impl LimitTable {
-    #[new]
-    fn new(jurisdiction: &str) -> PyResult<Self> {
-        Ok(Self(Table::of(jurisdiction.parse::<Jurisdiction>().map_err(raise)?).clone()))
-    }
-
-    /// Read a table of one's own: comma-separated text with one header line.
-    ///
-    /// Needed columns: ``id, rule, substance, applies_to, user, figure, unit, measured``. Without ``how`` a row counts as
-    /// stated by the user.
-    #[staticmethod]
-    fn from_csv(title: String, text: &str) -> PyResult<Self> {
-        Table::from_csv(title, text).map(Self).map_err(raise)
-    }
-
-    /// This table with the rows of another: a row with a known id replaces the old one, the others are added.
-    fn overlaid(&self, other: &Self) -> Self {
-        Self(self.0.overlaid(&other.0))
-    }
-
-    /// The name of the jurisdiction, or what the user calls the table.
-    #[getter]
-    fn title(&self) -> &str {
-        self.0.title()
-    }
-
-    /// How many rows are from memory, and so never the ground for "within".
-    #[getter]
-    fn unverified(&self) -> usize {
-        self.0.unverified()
-    }
-
-    /// Every row with what a check does with it and what it does not, as dicts.
-    fn listing<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.0.listing().limits)
-    }
-
-    /// The listing as text: what is checked, what is noted, what is not checked.
-    fn text(&self) -> String {
-        self.0.listing().to_string()
-    }
-
-    fn __len__(&self) -> usize {
-        self.0.rows().len()
-    }
-
-    fn __repr__(&self) -> String {
-        format!("<foilwork.limits.LimitTable {}, {} rows>", self.0.title(), self.0.rows().len())
+/// Where a level stands, whether an excess is certain, and why it cannot be judged.
+fn told(standing: Standing) -> (String, Option<bool>, Option<String>) {
+    match standing {
+        Standing::Exceeded { certain } => ("exceeded".to_owned(), Some(certain), None),
+        Standing::ProfessionalsOnly => ("professionals-only".to_owned(), None, None),
+        Standing::Within => ("within".to_owned(), None, None),
+        Standing::CannotBeJudged { why } => ("cannot-be-judged".to_owned(), None, Some(why.code().to_owned())),
+        _ => (standing.to_string(), None, None),
     }
 }
 
-/// What a table has to say about a mixture; made by :func:`check_limits` and :func:`check_peroxide`.
-#[pyclass(frozen, module = "foilwork.limits")]
-pub struct LimitReport {
-    data: serde_json::Value,
-    text: String,
-    exceeded: bool,
-    complete: bool,
-}
-
-impl LimitReport {
-    fn of(report: &limits::Report<'_>) -> PyResult<Self> {
-        let data = serde_json::to_value(report).map_err(|error| FoilworkError::new_err(error.to_string()))?;
-        let (text, exceeded) = (report.to_string(), report.is_exceeded());
-        Ok(Self { data, text, exceeded, complete: report.is_within_everything_checked() })
+answer! {
+    /// One level held against one row of a table, or against no row at all.
+    Judgement {
+        /// The substance, or the entry when it covers several substances of the bowl.
+        substance: String,
+        /// The product whose level was judged as supplied; None when the mixed bowl was.
+        product: Option<String>,
+        /// The level in the form the row counts, in % w/w.
+        level_ww_percent: Estimate<f64>,
+        /// The most that is not declared or not known could add to it, in % w/w.
+        undeclared_at_most_ww_percent: f64,
+        /// The row, when the table has one.
+        limit: Option<Limit>,
+        /// ``"exceeded"``, ``"professionals-only"``, ``"within"`` or ``"cannot-be-judged"``.
+        standing: String,
+        /// For what is exceeded: whether the lower bound is above the limit too.
+        certain: Option<bool>,
+        /// For what cannot be judged: why, for example ``"not-in-table"``.
+        why: Option<String>,
+        /// Limit minus upper bound and minus what is not declared, in percentage points; negative above the limit.
+        margin_percentage_points: Option<f64>,
+        /// The judgement in words, with its source.
+        text: String,
     }
 }
 
-#[pymethods]
-impl LimitReport {
-    /// Whether any limit or ratio sum is exceeded.
-    #[getter]
-    const fn exceeded(&self) -> bool {
-        self.exceeded
+impl From<&limits::Judgement<'_>> for Judgement {
+    fn from(judged: &limits::Judgement<'_>) -> Self {
+        let (standing, certain, why) = told(judged.standing);
+        Self {
+            substance: judged.substance.to_owned(),
+            product: judged.product.map(str::to_owned),
+            level_ww_percent: judged.level.into(),
+            undeclared_at_most_ww_percent: judged.undeclared_at_most.percent_ww(),
+            limit: judged.limit.map(Limit::from),
+            standing,
+            certain,
+            why,
+            margin_percentage_points: judged.margin_percentage_points(),
+            text: judged.to_string(),
+        }
     }
+}
 
-    /// Whether everything in the bowl was judged and nothing found exceeded; no table is complete.
-    #[getter]
-    const fn within_everything_checked(&self) -> bool {
-        self.complete
+answer! {
+    /// The ratio sum of rows that may only be used together within one whole: the sum of level over own maximum.
+    SumJudgement {
+        /// The rule, by the name of its group in the table.
+        rule: String,
+        /// The rows that take part.
+        limits: Vec<Limit>,
+        /// The sum; 1 is the most the law allows.
+        sum: Estimate<f64>,
+        /// As in a :class:`Judgement`.
+        standing: String,
+        /// As in a :class:`Judgement`.
+        certain: Option<bool>,
+        /// As in a :class:`Judgement`.
+        why: Option<String>,
+        /// The judgement in words.
+        text: String,
     }
+}
 
-    /// What was judged, as dicts: substance, level, where it stands, and the row of the table.
-    fn judgements<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.data["judgements"])
+impl From<&limits::SumJudgement<'_>> for SumJudgement {
+    fn from(judged: &limits::SumJudgement<'_>) -> Self {
+        let (standing, certain, why) = told(judged.standing);
+        Self {
+            rule: judged.rule.to_owned(),
+            limits: judged.limits.iter().map(|limit| Limit::from(*limit)).collect(),
+            sum: Estimate::by(judged.sum, |bound| bound),
+            standing,
+            certain,
+            why,
+            text: judged.to_string(),
+        }
     }
+}
 
-    /// The whole report as a dict, with ratio sums, notices and products that are not declared in full.
-    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.data)
+answer! {
+    /// A row that is no ceiling but bears on what is in the bowl: a warning duty, a schedule, a conclusion.
+    Notice {
+        /// The substance.
+        substance: String,
+        /// The product whose level was compared as supplied; None when the mixed bowl was.
+        product: Option<String>,
+        /// The level in the form the row counts, in % w/w.
+        level_ww_percent: Estimate<f64>,
+        /// The row.
+        limit: Limit,
+        /// Whether the level meets the row's condition; None when the bounds do not tell or the row has no figure.
+        applies: Option<bool>,
+        /// The notice in words.
+        text: String,
     }
+}
 
-    fn __str__(&self) -> &str {
-        &self.text
+impl From<&limits::Notice<'_>> for Notice {
+    fn from(notice: &limits::Notice<'_>) -> Self {
+        Self {
+            substance: notice.substance.to_owned(),
+            product: notice.product.map(str::to_owned),
+            level_ww_percent: notice.level.into(),
+            limit: notice.limit.into(),
+            applies: notice.applies,
+            text: notice.to_string(),
+        }
     }
+}
 
-    fn __repr__(&self) -> String {
-        let state = if self.exceeded { "EXCEEDED" } else { "not exceeded as far as judged" };
-        format!("<foilwork.limits.LimitReport, {state}>")
+answer! {
+    /// What a table has to say about a mixture; made by :func:`check` and :func:`check_peroxide`.
+    Report {
+        /// The name of the table.
+        table: String,
+        /// What the mixture is for.
+        purpose: String,
+        /// Who uses it.
+        audience: String,
+        /// Levels against ceilings, and levels without a ceiling.
+        judgements: Vec<Judgement>,
+        /// Ratio sums.
+        sums: Vec<SumJudgement>,
+        /// Rows that are no ceilings.
+        notices: Vec<Notice>,
+        /// Products of which not everything is known.
+        undeclared: Vec<String>,
+        /// Whether any limit or ratio sum is exceeded, or the use is not open to the user.
+        is_exceeded: bool,
+        /// Whether everything in the bowl was judged and no limit was found exceeded; no table is complete.
+        is_within_everything_checked: bool,
+        /// The report on one page.
+        text: String,
+    }
+    impl {
+        fn __str__(&self) -> &str {
+            &self.text
+        }
+    }
+}
+
+impl From<limits::Report<'_>> for Report {
+    fn from(report: limits::Report<'_>) -> Self {
+        Self {
+            table: report.table.to_owned(),
+            purpose: report.of.purpose.code().to_owned(),
+            audience: report.of.audience.code().to_owned(),
+            judgements: report.judgements.iter().map(Judgement::from).collect(),
+            sums: report.sums.iter().map(SumJudgement::from).collect(),
+            notices: report.notices.iter().map(Notice::from).collect(),
+            undeclared: report.undeclared.iter().map(|name| (*name).to_owned()).collect(),
+            is_exceeded: report.is_exceeded(),
+            is_within_everything_checked: report.is_within_everything_checked(),
+            text: report.to_string(),
+        }
     }
 }
 
@@ -162,20 +202,25 @@ impl LimitReport {
 ///     FoilworkError: for an unknown purpose or audience.
 ///
 /// Examples:
-///     >>> from foilwork.limits import LimitTable, check_limits
-///     >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
-///     >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 9, cas="7722-84-1")])
-///     >>> bowl = Composition([(60, developer), (30, DeclaredProduct("lightener", []))])
-///     >>> report = check_limits(LimitTable("EU"), bowl, "lightening")
-///     >>> [(j["standing"], j["limit"]["figure"]) for j in report.judgements()]
-///     [('within', '12 %')]
+///     >>> from foilwork.limits import Table, check
+///     >>> from foilwork.mix import Composition, Ingredient, Product
+///     >>> def bowl(*ingredients):
+///     ...     return Composition([(90, Product("bowl", list(ingredients)))])
+///     >>> report = check(Table("EU"), bowl(Ingredient("hydrogen peroxide", 6)), "lightening")
+///     >>> [(judged.standing, judged.margin_percentage_points) for judged in report.judgements]
+///     [('within', 6.0)]
+///     >>> diamines = bowl(Ingredient("PTD", 1.4), Ingredient("diamine", 1.8, groups=["n-substituted-p-phenylenediamines"]))
+///     >>> check(Table("EU"), diamines).sums[0].rule
+///     'EU-III-8/9/9a'
+///     >>> check(Table("AU"), bowl(Ingredient("hydrogen peroxide", 9))).notices[1].applies
+///     True
 ///
 /// Source:
-///     Each finding carries its own: act and entry, date of the list, how it was obtained.
+///     Each judgement carries its own: act and entry, date of the list, how it was obtained.
 #[pyfunction]
 #[pyo3(signature = (table, bowl, purpose = "oxidative-colour", audience = "professional"))]
-pub fn check_limits(table: &LimitTable, bowl: &Composition, purpose: &str, audience: &str) -> PyResult<LimitReport> {
-    LimitReport::of(&limits::check(&table.0, &bowl.0, usage(purpose, audience)?))
+pub fn check(table: &Table, bowl: &Composition, purpose: &str, audience: &str) -> PyResult<Report> {
+    Ok(limits::check(&table.table, &bowl.0, usage(purpose, audience)?).into())
 }
 
 /// Hold the hydrogen peroxide strength of a mixed bowl against a built-in table.
@@ -183,15 +228,18 @@ pub fn check_limits(table: &LimitTable, bowl: &Composition, purpose: &str, audie
 /// Args:
 ///     jurisdiction: code or name, for example ``"EU"``.
 ///     strength_ww: strength as applied in % w/w, as a number or (low, best, high).
-///     purpose: as for :func:`check_limits`.
-///     audience: as for :func:`check_limits`.
+///     purpose: as for :func:`check`.
+///     audience: as for :func:`check`.
+///
+/// Returns:
+///     The report.
 ///
 /// Raises:
 ///     FoilworkError: when there is no such table, purpose or audience, or the strength is out of range.
 ///
 /// Examples:
 ///     >>> from foilwork.limits import check_peroxide
-///     >>> check_peroxide("EU", 13).exceeded
+///     >>> check_peroxide("EU", 13).is_exceeded
 ///     True
 #[pyfunction]
 #[pyo3(signature = (jurisdiction, strength_ww, purpose = "lightening", audience = "professional"))]
@@ -200,10 +248,10 @@ pub fn check_peroxide(
     strength_ww: Stated<MassFraction>,
     purpose: &str,
     audience: &str,
-) -> PyResult<LimitReport> {
+) -> PyResult<Report> {
     let of = usage(purpose, audience)?;
     let jurisdiction = jurisdiction.parse().map_err(raise)?;
-    LimitReport::of(&limits::check_peroxide(jurisdiction, strength_ww.0, of))
+    Ok(limits::check_peroxide(jurisdiction, strength_ww.0, of).into())
 }
 
 /// Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.

@@ -61,15 +61,15 @@ impl Ingredient {
 ///     fully_declared: whether the list names everything the law may limit; otherwise the rest is unknown, not absent.
 ///
 /// Examples:
-///     >>> from foilwork.mix import DeclaredProduct
-///     >>> DeclaredProduct("shade 7.1", [], fully_declared=False)
-///     DeclaredProduct('shade 7.1', 0 ingredients, not declared in full)
+///     >>> from foilwork.mix import Product
+///     >>> Product("shade 7.1", [], fully_declared=False)
+///     Product('shade 7.1', 0 ingredients, not declared in full)
 #[pyclass(frozen, from_py_object, module = "foilwork.mix")]
 #[derive(Clone)]
-pub struct DeclaredProduct(mix::Product);
+pub struct Product(mix::Product);
 
 #[pymethods]
-impl DeclaredProduct {
+impl Product {
     #[new]
     #[pyo3(signature = (name, ingredients, *, fully_declared = true))]
     fn new(name: String, ingredients: Vec<Ingredient>, fully_declared: bool) -> Self {
@@ -79,7 +79,7 @@ impl DeclaredProduct {
 
     fn __repr__(&self) -> String {
         let declared = if self.0.fully_declared { "" } else { ", not declared in full" };
-        format!("DeclaredProduct('{}', {} ingredients{declared})", self.0.name, self.0.ingredients.len())
+        format!("Product('{}', {} ingredients{declared})", self.0.name, self.0.ingredients.len())
     }
 }
 
@@ -92,9 +92,9 @@ impl DeclaredProduct {
 ///     FoilworkError: when the bowl is empty.
 ///
 /// Examples:
-///     >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
-///     >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-///     >>> bowl = Composition([(60, developer), (60, DeclaredProduct("7.1", [], fully_declared=False))])
+///     >>> from foilwork.mix import Composition, Product, Ingredient
+///     >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
+///     >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
 ///     >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
 ///     [(3.0, ['7.1'])]
 #[pyclass(frozen, module = "foilwork.mix")]
@@ -103,7 +103,7 @@ pub struct Composition(pub mix::Composition);
 #[pymethods]
 impl Composition {
     #[new]
-    fn new(parts: Vec<(f64, DeclaredProduct)>) -> PyResult<Self> {
+    fn new(parts: Vec<(f64, Product)>) -> PyResult<Self> {
         let parts = parts.into_iter().map(|(g, product)| Ok((mass(g)?, product.0)));
         let parts = parts.collect::<PyResult<Vec<_>>>()?;
         mix::Composition::mix(parts).map(Self).map_err(raise)

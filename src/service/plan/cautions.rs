@@ -39,7 +39,7 @@ pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
     general.chain(handling).collect()
 }
 
-/// What the mixes bring, read from the kinds of product: their compositions are not in a service file.
+/// What the mixes bring, read from the kinds of product, whatever their makers declare.
 ///
 /// Colour may hold ammonia and resorcinol; that it does is taken for granted, since nobody said that it does not.
 fn hazards(sections: &Sections<'_>) -> Vec<Hazard> {

@@ -5,7 +5,7 @@ use super::{
     costs, mixes,
     sections::Sections,
     timeline::Timeline,
-    unknown,
+    unknown, unused,
 };
 use crate::{
     finding::Verdict,
@@ -72,6 +72,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         contrasts: colours.pairs(&sections).into_iter().map(|pair| pair.contrast).collect(),
         colour: colours.into_sections(),
         cautions: cautions::cautions(&sections),
+        stated_not_used: unused::stated_not_used(&request),
         not_computed: unknown::not_computed(&sections, money.is_some()),
         defaults: request.defaults.clone(),
         hair,

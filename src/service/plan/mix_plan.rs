@@ -36,6 +36,8 @@ pub struct Mix {
     #[serde(skip)]
     #[schemars(skip)]
     pub composition: Option<Composition>,
+    /// Products in it whose contents nobody declares in full: what they may hold or release is unknown.
+    pub undeclared: Vec<String>,
     /// The bowls, in the order in which they are mixed.
     pub bowls: Vec<Bowl>,
     /// Mixed but not expected to be used.

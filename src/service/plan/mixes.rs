@@ -98,6 +98,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
         strength_basis: developer.basis.weaker(Basis::Derived),
         leftover: bowl.total.times(count as f64).in_field(field)?.minus_or_zero(amount.value.best()),
         composition: composition(request, &bowl),
+        undeclared: undeclared(request, &bowl),
         bowls: vec![bowl],
         findings: Vec::new(),
     })
@@ -120,6 +121,14 @@ fn composition(request: &Request, bowl: &Bowl) -> Option<Composition> {
         (part.weigh, product)
     };
     Composition::mix(parts.into_iter().map(product).collect()).ok()
+}
+
+/// The products of a bowl, beside its developers, that are not declared in full.
+fn undeclared(request: &Request, bowl: &Bowl) -> Vec<String> {
+    let declared =
+        |part: &WeighedPart| request.shop.facts(&part.product).is_some_and(|facts| facts.declared.fully_declared);
+    let unknown = bowl.parts.iter().filter(|part| part.kind != PartKind::Developer && !declared(part));
+    unknown.map(|part| part.product.clone()).collect()
 }
 
 /// Products first, then the developer's parts, then additives: the order in which a bowl is weighed.

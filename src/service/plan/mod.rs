@@ -23,6 +23,7 @@ mod start;
 mod timeline;
 mod toner;
 mod unknown;
+mod unused;
 
 pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
@@ -37,3 +38,4 @@ pub use schema::plan_schema;
 pub use start::Start;
 pub use timeline::Step;
 pub use unknown::{NotComputed, Unknown};
+pub use unused::StatedNotUsed;

@@ -1,4 +1,4 @@
-use super::{Caution, Contrast, Hair, Mix, MoneyPlan, NotComputed, SectionColour, Start, Step};
+use super::{Caution, Contrast, Hair, Mix, MoneyPlan, NotComputed, SectionColour, Start, StatedNotUsed, Step};
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -47,6 +47,8 @@ pub struct Plan {
     pub defaults: Vec<DefaultUsed>,
     /// What a reader might look for and will not find, with the reason.
     pub not_computed: Vec<NotComputed>,
+    /// Facts of the file that no check or computation reads.
+    pub stated_not_used: Vec<StatedNotUsed>,
 }
 
 impl Plan {

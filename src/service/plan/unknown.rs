@@ -44,7 +44,7 @@ impl Unknown {
             Self::HairMass => "amounts are yours or the trade's full-head figures",
             Self::FoilLayout => "the counts are yours",
             Self::Compositions => {
-                "the products' compositions are not in a service file; the law is checked for the developers' peroxide"
+                "checked for products whose `composition` the shop declares; of all others the developers' peroxide only"
             }
             Self::Alkalinity => "no data of the products; nothing is invented",
             Self::Money => "the shop states no `currency`",

@@ -85,6 +85,10 @@ choice! {
         BlackHennaTattoo = "black-henna-tattoo" => "black henna tattoo",
         /// Any reaction to hair colour, at any time.
         ReactionToHairColour = "reaction-to-hair-colour" => "reaction to hair colour",
+        /// Any reaction to lightener, at any time.
+        ReactionToLightener = "reaction-to-lightener" => "reaction to lightener",
+        /// Asthma, or trouble breathing near hairdressing products.
+        Asthma = "asthma",
         /// Lightened before.
         Lightened = "lightened",
         /// Straightened or permed.

@@ -48,6 +48,7 @@ strength_basis = "measured"
 
 [[shop.lightener]]
 name = "powder"
+declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 12
 longest_min = 50
@@ -57,6 +58,7 @@ longest_counts_from = "first-strand"
 code = "J9"
 level = 9
 class = "demi"
+declared_in_full = true
 ratio = "1:2"
 strongest_developer_ww_percent = 9
 longest_min = 20
@@ -66,6 +68,7 @@ longest_counts_from = "first-strand"
 code = "J6"
 level = 6
 class = "permanent"
+declared_in_full = true
 ratio = "1:1"
 strongest_developer_ww_percent = 12
 longest_min = 50
@@ -75,12 +78,14 @@ longest_counts_from = "first-strand"
 code = "J8-veil"
 level = 8
 class = "semi"
+declared_in_full = true
 strongest_developer_ww_percent = 0
 longest_min = 20
 longest_counts_from = "first-strand"
 
 [[shop.additive]]
 name = "bond"
+declared_in_full = true
 dose_percent = 3
 
 [[section]]

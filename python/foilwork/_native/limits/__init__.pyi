@@ -1,9 +1,16 @@
 from foilwork._native.limits._check import *
+from foilwork._native.limits._rows import *
+from foilwork._native.limits._table import *
 
 __all__ = [
-    "LimitReport",
-    "LimitTable",
-    "check_limits",
+    "Judgement",
+    "Limit",
+    "ListedLimit",
+    "Notice",
+    "Report",
+    "SumJudgement",
+    "Table",
+    "check",
     "check_peroxide",
     "jurisdictions",
     "salt_factor",

@@ -1,95 +1,154 @@
-from typing import Any, final
+from typing import final
 
-from foilwork._native import _Percent
-from foilwork._native.mix import Composition
+from foilwork._native import Bounds, _Answer, _Percent
+from foilwork._native.limits._rows import Limit
+from foilwork._native.limits._table import Table
+from foilwork._native.mix._composition import Composition
 
 __all__ = [
-    "LimitReport",
-    "LimitTable",
-    "check_limits",
+    "Judgement",
+    "Notice",
+    "Report",
+    "SumJudgement",
+    "check",
     "check_peroxide",
-    "jurisdictions",
     "salt_factor",
 ]
 
-def jurisdictions() -> list[tuple[str, str]]:
-    """The jurisdictions with a built-in table, as (code, name). A table is never complete.
-
-    Examples:
-        >>> from foilwork.limits import jurisdictions
-        >>> jurisdictions()[0]
-        ('EU', 'European Union')
-    """
-
 @final
-class LimitTable:
-    """A table of limits: a built-in one, or the user's own in the same shape.
+class Judgement(_Answer):
+    """One level held against one row of a table, or against no row at all."""
 
-    Args:
-        jurisdiction: code or name, for example ``"EU"``; see :func:`jurisdictions`.
-
-    Raises:
-        FoilworkError: when there is no table for it.
-
-    Examples:
-        >>> from foilwork.limits import LimitTable
-        >>> japan = LimitTable("JP")
-        >>> japan.title, len(japan), japan.unverified
-        ('Japan', 1, 1)
-    """
-    def __new__(cls, jurisdiction: str) -> LimitTable: ...
-    @staticmethod
-    def from_csv(title: str, text: str) -> LimitTable:
-        """staticmethod(function) -> method
-
-        Convert a function to be a static method.
-
-        A static method does not receive an implicit first argument.
-        To declare a static method, use this idiom:
-
-             class C:
-                 @staticmethod
-                 def f(arg1, arg2, argN):
-                     ...
-
-        It can be called either on the class (e.g. C.f()) or on an instance
-        (e.g. C().f()). Both the class and the instance are ignored, and
-        neither is passed implicitly as the first argument to the method.
-
-        Static methods in Python are similar to those found in Java or C++.
-        For a more advanced concept, see the classmethod builtin.
-        """
-    def overlaid(self, other: LimitTable) -> LimitTable:
-        """This table with the rows of another: a row with a known id replaces the old one, the others are added."""
+    __match_args__ = ("substance", "product", "level_ww_percent", "undeclared_at_most_ww_percent", "limit", "standing", "certain", "why", "margin_percentage_points", "text")
     @property
-    def title(self) -> str:
-        """The name of the jurisdiction, or what the user calls the table."""
+    def substance(self) -> str:
+        """The substance, or the entry when it covers several substances of the bowl."""
     @property
-    def unverified(self) -> int:
-        """How many rows are from memory, and so never the ground for "within"."""
-    def listing(self) -> list[dict[str, Any]]:
-        """Every row with what a check does with it and what it does not, as dicts."""
+    def product(self) -> str | None:
+        """The product whose level was judged as supplied; None when the mixed bowl was."""
+    @property
+    def level_ww_percent(self) -> Bounds[float]:
+        """The level in the form the row counts, in % w/w."""
+    @property
+    def undeclared_at_most_ww_percent(self) -> float:
+        """The most that is not declared or not known could add to it, in % w/w."""
+    @property
+    def limit(self) -> Limit | None:
+        """The row, when the table has one."""
+    @property
+    def standing(self) -> str:
+        """``"exceeded"``, ``"professionals-only"``, ``"within"`` or ``"cannot-be-judged"``."""
+    @property
+    def certain(self) -> bool | None:
+        """For what is exceeded: whether the lower bound is above the limit too."""
+    @property
+    def why(self) -> str | None:
+        """For what cannot be judged: why, for example ``"not-in-table"``."""
+    @property
+    def margin_percentage_points(self) -> float | None:
+        """Limit minus upper bound and minus what is not declared, in percentage points; negative above the limit."""
+    @property
     def text(self) -> str:
-        """The listing as text: what is checked, what is noted, what is not checked."""
-    def __len__(self) -> int: ...
+        """The judgement in words, with its source."""
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
 
 @final
-class LimitReport:
-    """What a table has to say about a mixture; made by :func:`check_limits` and :func:`check_peroxide`."""
-    @property
-    def exceeded(self) -> bool:
-        """Whether any limit or ratio sum is exceeded."""
-    @property
-    def within_everything_checked(self) -> bool:
-        """Whether everything in the bowl was judged and nothing found exceeded; no table is complete."""
-    def judgements(self) -> list[dict[str, Any]]:
-        """What was judged, as dicts: substance, level, where it stands, and the row of the table."""
-    def data(self) -> dict[str, Any]:
-        """The whole report as a dict, with ratio sums, notices and products that are not declared in full."""
+class SumJudgement(_Answer):
+    """The ratio sum of rows that may only be used together within one whole: the sum of level over own maximum."""
 
-def check_limits(
-    table: LimitTable, bowl: Composition, purpose: str = "oxidative-colour", audience: str = "professional"
-) -> LimitReport:
+    __match_args__ = ("rule", "limits", "sum", "standing", "certain", "why", "text")
+    @property
+    def rule(self) -> str:
+        """The rule, by the name of its group in the table."""
+    @property
+    def limits(self) -> list[Limit]:
+        """The rows that take part."""
+    @property
+    def sum(self) -> Bounds[float]:
+        """The sum; 1 is the most the law allows."""
+    @property
+    def standing(self) -> str:
+        """As in a :class:`Judgement`."""
+    @property
+    def certain(self) -> bool | None:
+        """As in a :class:`Judgement`."""
+    @property
+    def why(self) -> str | None:
+        """As in a :class:`Judgement`."""
+    @property
+    def text(self) -> str:
+        """The judgement in words."""
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
+
+@final
+class Notice(_Answer):
+    """A row that is no ceiling but bears on what is in the bowl: a warning duty, a schedule, a conclusion."""
+
+    __match_args__ = ("substance", "product", "level_ww_percent", "limit", "applies", "text")
+    @property
+    def substance(self) -> str:
+        """The substance."""
+    @property
+    def product(self) -> str | None:
+        """The product whose level was compared as supplied; None when the mixed bowl was."""
+    @property
+    def level_ww_percent(self) -> Bounds[float]:
+        """The level in the form the row counts, in % w/w."""
+    @property
+    def limit(self) -> Limit:
+        """The row."""
+    @property
+    def applies(self) -> bool | None:
+        """Whether the level meets the row's condition; None when the bounds do not tell or the row has no figure."""
+    @property
+    def text(self) -> str:
+        """The notice in words."""
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
+
+@final
+class Report(_Answer):
+    """What a table has to say about a mixture; made by :func:`check` and :func:`check_peroxide`."""
+
+    __match_args__ = ("table", "purpose", "audience", "judgements", "sums", "notices", "undeclared", "is_exceeded", "is_within_everything_checked", "text")
+    @property
+    def table(self) -> str:
+        """The name of the table."""
+    @property
+    def purpose(self) -> str:
+        """What the mixture is for."""
+    @property
+    def audience(self) -> str:
+        """Who uses it."""
+    @property
+    def judgements(self) -> list[Judgement]:
+        """Levels against ceilings, and levels without a ceiling."""
+    @property
+    def sums(self) -> list[SumJudgement]:
+        """Ratio sums."""
+    @property
+    def notices(self) -> list[Notice]:
+        """Rows that are no ceilings."""
+    @property
+    def undeclared(self) -> list[str]:
+        """Products of which not everything is known."""
+    @property
+    def is_exceeded(self) -> bool:
+        """Whether any limit or ratio sum is exceeded, or the use is not open to the user."""
+    @property
+    def is_within_everything_checked(self) -> bool:
+        """Whether everything in the bowl was judged and no limit was found exceeded; no table is complete."""
+    @property
+    def text(self) -> str:
+        """The report on one page."""
+    def to_dict(self) -> dict[str, object]:
+        """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
+
+def check(
+    table: Table, bowl: Composition, purpose: str = "oxidative-colour", audience: str = "professional"
+) -> Report:
     """Hold a mixed bowl, and the products in it, against a table.
 
     Args:
@@ -105,35 +164,43 @@ def check_limits(
         FoilworkError: for an unknown purpose or audience.
 
     Examples:
-        >>> from foilwork.limits import LimitTable, check_limits
-        >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
-        >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 9, cas="7722-84-1")])
-        >>> bowl = Composition([(60, developer), (30, DeclaredProduct("lightener", []))])
-        >>> report = check_limits(LimitTable("EU"), bowl, "lightening")
-        >>> [(j["standing"], j["limit"]["figure"]) for j in report.judgements()]
-        [('within', '12 %')]
+        >>> from foilwork.limits import Table, check
+        >>> from foilwork.mix import Composition, Ingredient, Product
+        >>> def bowl(*ingredients):
+        ...     return Composition([(90, Product("bowl", list(ingredients)))])
+        >>> report = check(Table("EU"), bowl(Ingredient("hydrogen peroxide", 6)), "lightening")
+        >>> [(judged.standing, judged.margin_percentage_points) for judged in report.judgements]
+        [('within', 6.0)]
+        >>> diamines = bowl(Ingredient("PTD", 1.4), Ingredient("diamine", 1.8, groups=["n-substituted-p-phenylenediamines"]))
+        >>> check(Table("EU"), diamines).sums[0].rule
+        'EU-III-8/9/9a'
+        >>> check(Table("AU"), bowl(Ingredient("hydrogen peroxide", 9))).notices[1].applies
+        True
 
     Source:
-        Each finding carries its own: act and entry, date of the list, how it was obtained.
+        Each judgement carries its own: act and entry, date of the list, how it was obtained.
     """
 
 def check_peroxide(
     jurisdiction: str, strength_ww: _Percent, purpose: str = "lightening", audience: str = "professional"
-) -> LimitReport:
+) -> Report:
     """Hold the hydrogen peroxide strength of a mixed bowl against a built-in table.
 
     Args:
         jurisdiction: code or name, for example ``"EU"``.
         strength_ww: strength as applied in % w/w, as a number or (low, best, high).
-        purpose: as for :func:`check_limits`.
-        audience: as for :func:`check_limits`.
+        purpose: as for :func:`check`.
+        audience: as for :func:`check`.
+
+    Returns:
+        The report.
 
     Raises:
         FoilworkError: when there is no such table, purpose or audience, or the strength is out of range.
 
     Examples:
         >>> from foilwork.limits import check_peroxide
-        >>> check_peroxide("EU", 13).exceeded
+        >>> check_peroxide("EU", 13).is_exceeded
         True
     """
 

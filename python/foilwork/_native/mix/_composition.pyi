@@ -5,8 +5,8 @@ from foilwork._native import _Percent
 
 __all__ = [
     "Composition",
-    "DeclaredProduct",
     "Ingredient",
+    "Product",
     "handling_advice",
 ]
 
@@ -40,7 +40,7 @@ class Ingredient:
     ) -> Ingredient: ...
 
 @final
-class DeclaredProduct:
+class Product:
     """A product as supplied, with what is known to be in it.
 
     Args:
@@ -49,13 +49,13 @@ class DeclaredProduct:
         fully_declared: whether the list names everything the law may limit; otherwise the rest is unknown, not absent.
 
     Examples:
-        >>> from foilwork.mix import DeclaredProduct
-        >>> DeclaredProduct("shade 7.1", [], fully_declared=False)
-        DeclaredProduct('shade 7.1', 0 ingredients, not declared in full)
+        >>> from foilwork.mix import Product
+        >>> Product("shade 7.1", [], fully_declared=False)
+        Product('shade 7.1', 0 ingredients, not declared in full)
     """
     def __new__(
         cls, name: str, ingredients: Sequence[Ingredient], *, fully_declared: bool = True
-    ) -> DeclaredProduct: ...
+    ) -> Product: ...
 
 @final
 class Composition:
@@ -68,13 +68,13 @@ class Composition:
         FoilworkError: when the bowl is empty.
 
     Examples:
-        >>> from foilwork.mix import Composition, DeclaredProduct, Ingredient
-        >>> developer = DeclaredProduct("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-        >>> bowl = Composition([(60, developer), (60, DeclaredProduct("7.1", [], fully_declared=False))])
+        >>> from foilwork.mix import Composition, Product, Ingredient
+        >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
+        >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
         >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
         [(3.0, ['7.1'])]
     """
-    def __new__(cls, parts: Sequence[tuple[float, DeclaredProduct]]) -> Composition: ...
+    def __new__(cls, parts: Sequence[tuple[float, Product]]) -> Composition: ...
     @property
     def total_g(self) -> float:
         """The mass of the bowl in g."""

@@ -215,10 +215,10 @@ class DilutionRow(_Answer):
         """Diluent on the scale in g; None when the target cannot be had."""
     @property
     def strength_ww_percent(self) -> float | None:
-        """What the rounded masses really give, in % w/w."""
+        """What the rounded masses really give, in % w/w; None when the target cannot be had."""
     @property
     def parts(self) -> tuple[int, int] | None:
-        """x"""
+        """Whole parts of stock and of diluent to mix; None where no small numbers do."""
     @property
     def diluent_parts(self) -> float | None:
         """Parts of diluent to one part of stock, before rounding; None when it is all diluent."""
@@ -250,6 +250,6 @@ def dilution_table(
     Examples:
         >>> from foilwork.peroxide import dilution_table
         >>> row = dilution_table([9], [3, 12], 100, 1)[0]
-        >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.diluent_parts
-        (33.0, 67.0, 2.97, 2.0)
+        >>> row.stock_g, row.diluent_g, row.strength_ww_percent, row.parts
+        (33.0, 67.0, 2.97, (1, 2))
     """

@@ -219,13 +219,13 @@ def read_label(
     density_g_per_ml: float | None = None,
     medium: Literal["aqueous", "emulsion"] = "aqueous",
 ) -> LabelReadings:
-    """Read a trade label (10, 20, 30 or 40 vol) every way it can be read.
+    """Read a trade label (``20 vol`` and its like) every way it can be read.
 
-    By trade convention the labels stand for 3, 6, 9 and 12 percent, without saying of what: % w/w and % w/v differ, and
+    By trade convention N vol stands for 0.3 N percent (20 vol for 6), without saying of what: % w/w and % w/v differ, and
     neither gives just that many volumes of oxygen.
 
     Args:
-        vol: number on the label: 10, 20, 30 or 40.
+        vol: number on the label, from 1 to 60.
         temperature_c: temperature in C.
         molar_volume: one of ``molar_volumes()``.
         density_g_per_ml: density of the product in g/mL if you measured it.

@@ -6,8 +6,11 @@ use crate::{
         Rule,
         Verdict::{NotJudged, Passed, Stop, Warning},
     },
-    service::shape::{Elasticity, HistoryFlag, Scalp, TestResult},
-    source::{COMMON_PRACTICE, citations::trade},
+    service::shape::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult},
+    source::{
+        COMMON_PRACTICE,
+        citations::{mix, trade},
+    },
 };
 
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
@@ -51,17 +54,58 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
         let text = "a reaction to hair colour in the history: do not colour; refer to a doctor";
         findings.add(Rule::EarlierReaction, Stop, text, trade::EU_DYE_LABEL);
     }
-    if colour && hair.has(HistoryFlag::UnderSixteen) {
-        findings.add(Rule::Age, Stop, "oxidative colour is not meant for anyone under sixteen", trade::EU_DYE_LABEL);
+    if hair.has(HistoryFlag::ReactionToLightener) {
+        // Persulfates sensitise: what was a rash or a cough can be worse the next time.
+        let (verdict, text) = if sections.lighten() {
+            (Stop, "a reaction to lightener in the history: do not lighten; refer to a doctor")
+        } else {
+            (Warning, "a reaction to lightener in the history: keep lightener away from this guest; refer to a doctor")
+        };
+        findings.add(Rule::EarlierReaction, verdict, text, mix::HSE_COSHH_HAIRDRESSING);
+    }
+    if sections.lighten() && hair.has(HistoryFlag::Asthma) {
+        let text = "asthma in the history: persulfate dust and spray can set it off; ask for a doctor's advice first, mix away \
+                    from the guest, in moving air, and stop at the first cough";
+        findings.add(Rule::Airways, Warning, text, mix::HSE_COSHH_HAIRDRESSING);
+    }
+    if hair.has(HistoryFlag::UnderSixteen) {
+        if colour {
+            let text = "oxidative colour is not meant for anyone under sixteen";
+            findings.add(Rule::Age, Stop, text, trade::EU_DYE_LABEL);
+        } else if sections.have_peroxide() {
+            let text = "under sixteen: the label of hair colour rules it out; a lightener's label may say another age, so do \
+                        not begin before its own instructions, the law and a guardian allow it";
+            findings.add(Rule::Age, Stop, text, COMMON_PRACTICE);
+        }
     }
     if colour && hair.has(HistoryFlag::BlackHennaTattoo) {
         let text =
             "a black-henna tattoo raises the risk of allergy to oxidative colour: agree with the guest, test skin";
         findings.add(Rule::BlackHenna, Warning, text, trade::EU_DYE_LABEL);
     }
+    earlier_service(hair, sections, findings);
     if sections.lighten() && hair.has(HistoryFlag::Lightened) {
         let text = "lightened before: keep fresh mix off the lightened lengths and test their elasticity";
         findings.add(Rule::Overlap, Warning, text, trade::CONSULTATION);
+    }
+}
+
+/// What the history says was done to the hair, where this service adds to it.
+fn earlier_service(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+    if sections.have_peroxide() && hair.has(HistoryFlag::StraightenedOrPermed) {
+        let text = "straightened or permed before: the fibre is weaker; lower the strength, keep the gap that the product \
+                    asks for, and test a strand";
+        findings.add(Rule::EarlierService, Warning, text, trade::CONSULTATION);
+    }
+    if sections.lighten() && hair.has(HistoryFlag::PermanentColour) {
+        let text = "lightener over permanent colour: it lifts unevenly and may stop at an orange; test a strand, or clean \
+                    the colour first";
+        findings.add(Rule::EarlierService, Warning, text, COMMON_PRACTICE);
+    }
+    if sections.have_peroxide() && matches!(hair.porosity, Some(Porosity::High | Porosity::Uneven)) {
+        let text = "porosity high or uneven: the mix works faster where the hair is open; look earlier, and expect the darker \
+                    and cooler end of a toner";
+        findings.add(Rule::Porosity, Warning, text, COMMON_PRACTICE);
     }
 }
 
@@ -77,6 +121,10 @@ fn scalp(hair: &Hair, findings: &mut Findings) {
 
 fn elasticity(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
     let (verdict, text) = match hair.elasticity {
+        Some(Elasticity::Poor) if sections.have_oxidative_colour() && !sections.lighten() => (
+            Warning,
+            "poor: colour with peroxide weakens it further; treat and test again, or deposit without peroxide",
+        ),
         _ if !sections.lighten() => return,
         Some(Elasticity::Poor) => (Stop, "poor: do not lighten; treat and test again"),
         Some(Elasticity::Reduced) => {
@@ -93,6 +141,9 @@ pub(super) fn strand_test(hair: &Hair, start: Start, findings: &mut Findings) {
         Some(test) if test.result == TestResult::Clear && test.applied.earliest() > start.latest() => {
             let text = "its date is after the start: correct `analysis.strand_test.applied`";
             return findings.add(Rule::StrandTest, Warning, text, COMMON_PRACTICE);
+        }
+        Some(test) if test.result == TestResult::Clear && hair.elasticity == Some(Elasticity::Poor) => {
+            (NotJudged, "clear, but the elasticity is stated poor: test again before relying on it")
         }
         Some(test) if test.result == TestResult::Clear => (Passed, "done, hair sound"),
         Some(test) if test.result == TestResult::Reaction => (Stop, "the strand did not stand it: do not go on"),

@@ -1,7 +1,7 @@
 //! Peroxide on the hair against the law of the jurisdiction stated.
 //!
-//! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer is
-//! taken to bring peroxide; the sheet says so under what is not computed.
+//! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer's
+//! peroxide is known: it can exceed the limit, but it never passes while another product of the bowl may release more.
 
 use super::super::{Mix, findings::Findings, sections::Sections};
 use crate::{
@@ -44,7 +44,16 @@ pub(super) fn check(
             let verdict = judgement.standing.verdict();
             let printed = judgement.limit.map(|limit| limit.figure.as_str()).filter(|figure| !figure.is_empty());
             let figure = printed.map(|figure| format!(" of {figure}")).unwrap_or_default();
+            // The law counts peroxide present or released, and a powder that nobody declares may release any amount.
+            let open = verdict == Passed && !mix.undeclared.is_empty();
+            let verdict = if open { NotJudged } else { verdict };
             let text = match verdict {
+                _ if open => format!(
+                    "{name}: {:.2}{figure} from the developer; \"{}\" may release more peroxide: enter its `composition`, \
+                     and `declared_in_full` when that is all",
+                    judgement.level.high(),
+                    mix.undeclared.join("\", \"")
+                ),
                 Passed => format!("{name} {:.2}{figure}", judgement.level.high()),
                 _ => format!("{name}: {:.2}{figure} on the hair: {}", judgement.level.high(), judgement.standing),
             };

@@ -1,0 +1,83 @@
+from typing import final
+
+from foilwork._native.limits._rows import Limit, ListedLimit
+
+__all__ = [
+    "Table",
+    "jurisdictions",
+]
+
+@final
+class Table:
+    """A table of limits: a built-in one, or the user's own in the same shape.
+
+    Args:
+        jurisdiction: code or name, for example ``"EU"``; see :func:`jurisdictions`.
+
+    Raises:
+        FoilworkError: when there is no table for it.
+
+    Examples:
+        >>> from foilwork.limits import Table
+        >>> japan = Table("JP")
+        >>> japan.title, len(japan), japan.unverified
+        ('Japan', 1, 1)
+        >>> japan.rows()[0].obtained, japan.listing()[0].treatment
+        ('from-memory', 'checked-never-green')
+    """
+    def __new__(cls, jurisdiction: str) -> Table: ...
+    @staticmethod
+    def from_csv(title: str, text: str) -> Table:
+        """staticmethod(function) -> method
+
+        Convert a function to be a static method.
+
+        A static method does not receive an implicit first argument.
+        To declare a static method, use this idiom:
+
+             class C:
+                 @staticmethod
+                 def f(arg1, arg2, argN):
+                     ...
+
+        It can be called either on the class (e.g. C.f()) or on an instance
+        (e.g. C().f()). Both the class and the instance are ignored, and
+        neither is passed implicitly as the first argument to the method.
+
+        Static methods in Python are similar to those found in Java or C++.
+        For a more advanced concept, see the classmethod builtin.
+        """
+    def overlaid(self, other: Table) -> Table:
+        """This table with the rows of another: a row with a known id replaces the old one, the others are added."""
+    def concerning(
+        self, substance: str | None = None, purpose: str | None = None, audience: str | None = None
+    ) -> Table:
+        """The rows that concern a substance, a kind of product, a kind of user, or all of these together."""
+    @property
+    def title(self) -> str:
+        """The name of the jurisdiction, or what the user calls the table."""
+    @property
+    def unverified(self) -> int:
+        """How many rows are from memory, and so never the basis of "within"."""
+    def rows(self) -> list[Limit]:
+        """Every row."""
+    def listing(self) -> list[ListedLimit]:
+        """Every row with what a check does with it and what it does not."""
+    def text(self) -> str:
+        """The listing as text: what is checked, what is noted, what is not checked."""
+    def __len__(self) -> int: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+def jurisdictions() -> list[tuple[str, str]]:
+    """The jurisdictions with a built-in table, as (code, name). A table is never complete.
+
+    Returns:
+        Code and name of each.
+
+    Examples:
+        >>> from foilwork.limits import jurisdictions
+        >>> jurisdictions()[0]
+        ('EU', 'European Union')
+    """

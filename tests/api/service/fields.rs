@@ -1,0 +1,76 @@
+//! Every field of a service file is used by a check or a computation, shown as it is, or named as stated and not used.
+
+use super::base::{changed, fine};
+use foilwork::service::{
+    Plan,
+    shape::{Amount, ExistingColour, Texture, Zone},
+};
+use serde_json::Value;
+use std::collections::BTreeSet;
+
+/// The leaves below a schema, as paths with `[]` for the items of a list.
+fn leaves(schema: &Value, root: &Value, path: &str, found: &mut BTreeSet<String>) {
+    let named = schema.get("$ref").and_then(Value::as_str).and_then(|name| name.strip_prefix("#/$defs/"));
+    if let Some(name) = named {
+        return leaves(&root["$defs"][name], root, path, found);
+    }
+    let either = ["anyOf", "oneOf", "allOf"].iter().filter_map(|key| schema.get(key)?.as_array()).flatten();
+    let tables: Vec<&Value> =
+        either.filter(|one| one.get("$ref").is_some() || one.get("properties").is_some()).collect();
+    if !tables.is_empty() {
+        return tables.into_iter().for_each(|one| leaves(one, root, path, found));
+    }
+    if let Some(properties) = schema.get("properties").and_then(Value::as_object) {
+        for (name, below) in properties {
+            let path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+            leaves(below, root, &path, found);
+        }
+    } else if let Some(items) = schema.get("items") {
+        leaves(items, root, &format!("{path}[]"), found);
+    } else {
+        found.insert(path.to_owned());
+    }
+}
+
+fn table() -> Vec<(String, String, String)> {
+    let mut rows = csv::Reader::from_path("tests/data/service/fields.csv").unwrap();
+    rows.deserialize().map(Result::unwrap).collect()
+}
+
+/// The shop's fields are facts of products and prices, held by the tests of the shop.
+#[test]
+fn every_field_has_its_use_on_the_list() {
+    let schema: Value = serde_json::from_str(include_str!("../../../examples/service.schema.json")).unwrap();
+    let mut found = BTreeSet::new();
+    leaves(&schema, &schema, "", &mut found);
+    let of_service: BTreeSet<String> = found.into_iter().filter(|path| !path.starts_with("shop.")).collect();
+    assert!(of_service.contains("analysis.natural_level"), "the walk finds fields");
+    let listed: BTreeSet<String> = table().into_iter().map(|row| row.0).collect();
+    assert_eq!(of_service, listed, "say in tests/data/service/fields.csv what uses each field");
+    for (field, how, by) in table() {
+        assert!(["used", "shown", "stated, not used"].contains(&how.as_str()), "{field}: {how}");
+        assert_eq!(how == "used", !by.is_empty(), "{field}: what uses it?");
+    }
+}
+
+fn everything_stated() -> Plan {
+    changed(fine(), |file| {
+        file.analysis.texture = Some(Texture::Fine);
+        file.analysis.density = Some(Amount::Medium);
+        file.analysis.length_cm = Some(40.0);
+        file.analysis.existing =
+            vec![ExistingColour { zone: Zone::Ends, level: 7.0, tone: Some("gold".to_owned()), artificial: false }];
+        file.section[0].target_tone = Some("no warmth".to_owned());
+        file.section[0].area = serde_json::from_value(serde_json::json!("nape")).ok();
+    })
+}
+
+#[test]
+fn what_nothing_reads_is_named() {
+    let named: BTreeSet<&str> = everything_stated().stated_not_used.iter().map(|fact| fact.field).collect();
+    let listed = table();
+    let listed: BTreeSet<&str> =
+        listed.iter().filter(|row| row.1 == "stated, not used").map(|row| row.0.as_str()).collect();
+    assert_eq!(named, listed);
+    assert!(everything_stated().to_string().contains("STATED, NOT USED"));
+}
