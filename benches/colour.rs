@@ -47,11 +47,11 @@ fn swatch(c: &mut Criterion) {
 }
 
 fn shop(c: &mut Criterion) {
-    c.bench_function("shop/parse/example", |b| b.iter(|| shop::parse(black_box(SHOP), Format::Toml)));
+    c.bench_function("shop/parse/example", |b| b.iter(|| shop::parse_shop(black_box(SHOP), Format::Toml)));
 }
 
 fn toner(c: &mut Criterion) {
-    let shop = shop::parse(SHOP, Format::Toml).and_then(|file| Shop::new(&file)).expect("the demo shop");
+    let shop = shop::parse_shop(SHOP, Format::Toml).and_then(|file| Shop::new(&file)).expect("the demo shop");
     let request = TonerRequest {
         exposed: Exposed::lightened(level(5.0), level(9.0)),
         target: Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) },

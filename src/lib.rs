@@ -39,7 +39,7 @@
 //! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
 //! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
-//! | what is on the shelves | [`shop::parse`], [`shop::Shop`] |
+//! | what is on the shelves | [`shop::parse_shop`], [`shop::Shop`] |
 //! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
 //! | ten thousand bottles at once | [`mod@column`] |
 //! | says who? | [`source::register`] |

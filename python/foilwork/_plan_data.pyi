@@ -11,6 +11,7 @@ _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory
 _CostKind: TypeAlias = Literal[
     "product", "additive", "consumables", "laundry", "labour", "overhead", "card-fee", "other",
 ]
+_CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _HistoryFlag: TypeAlias = Literal[
@@ -33,9 +34,9 @@ _Rounding: TypeAlias = Literal[
 ]
 _Rule: TypeAlias = Literal[
     "history", "earlier-reaction", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
-    "skin-test-age", "strand-test", "law", "developer", "time", "on-scalp", "overlap", "lift", "white-hair", "ratio",
-    "scale", "pace", "depth-at-root", "hairline", "transition", "contrast", "pre-pigmentation", "toner-found",
-    "toner-level", "over-neutralising", "porosity", "cool-dose",
+    "skin-test-age", "strand-test", "law", "developer", "time", "look", "sequence", "rinse", "untoned", "on-scalp",
+    "overlap", "lift", "white-hair", "ratio", "scale", "pace", "depth-at-root", "hairline", "transition", "contrast",
+    "pre-pigmentation", "toner-found", "toner-level", "over-neutralising", "porosity", "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _Start: TypeAlias = str
@@ -240,6 +241,7 @@ class Sourced(TypedDict):
 class Step(TypedDict):
     applied_min: float
     begin_min: float
+    look_at_last_min: float | None
     look_at_min: list[float]
     mix_at_min: list[float]
     name: str

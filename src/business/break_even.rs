@@ -33,7 +33,7 @@ pub struct Contribution {
 ///
 /// # Source
 ///
-/// OpenStax, Principles of Accounting, Volume 2, module m68115.
+/// [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68115.
 pub fn contribution(price: Money, variable: Money) -> Result<Contribution, MoneyError> {
     let each = price.minus(variable.not_negative("variable cost")?)?;
     price.positive("price")?;
@@ -73,7 +73,7 @@ pub struct SalesNeeded {
 ///
 /// # Source
 ///
-/// OpenStax, Principles of Accounting, Volume 2, module m68116 (the salon example).
+/// [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68116 (the salon example).
 pub fn break_even(fixed: Money, price: Money, variable: Money, rounding: Rounding) -> Result<SalesNeeded, MoneyError> {
     target_profit(fixed, price, variable, Money::zero(fixed.currency()), rounding)
 }
@@ -98,7 +98,7 @@ pub fn break_even(fixed: Money, price: Money, variable: Money, rounding: Roundin
 ///
 /// # Source
 ///
-/// OpenStax, Principles of Accounting, Volume 2, module m68116.
+/// [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68116.
 pub fn target_profit(
     fixed: Money,
     price: Money,
@@ -138,7 +138,7 @@ pub fn target_profit(
 ///
 /// # Source
 ///
-/// OpenStax, Principles of Accounting, Volume 2, module m68116.
+/// [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68116.
 pub fn profit_before_tax(after_tax: Money, tax: ProfitTax, rounding: Rounding) -> Result<Money, MoneyError> {
     let under = [HUNDRED - tax.percent()];
     Money::rounded(&[after_tax.decimal(), HUNDRED], &under, after_tax.currency(), rounding, "profit before tax")
@@ -191,7 +191,7 @@ pub struct MarginOfSafety {
 ///
 /// # Source
 ///
-/// OpenStax, Principles of Accounting, Volume 2, module m68120.
+/// [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68120.
 pub fn margin_of_safety(sales: Money, break_even_sales: Money) -> Result<MarginOfSafety, MoneyError> {
     let amount = sales.minus(break_even_sales)?;
     Ok(MarginOfSafety { amount, percent_of_sales: amount.percent_of(sales.positive("sales")?)? })

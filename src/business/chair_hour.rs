@@ -95,7 +95,7 @@ pub fn contribution_per_chair_hour(service: &ChairService) -> Result<RankedServi
 ///
 /// # Source
 ///
-/// Contribution per unit of the scarce resource; Journal of Accountancy, August 1990, argues it for a salon.
+/// Contribution per unit of the scarce resource; [Journal of Accountancy, August 1990](crate::source::citations::money::CHAIR_HOUR), argues it for a salon.
 pub fn rank_by_chair_hour(services: &[ChairService]) -> Result<Vec<RankedService>, MoneyError> {
     let mut ranked = services.iter().map(contribution_per_chair_hour).collect::<Result<Vec<_>, _>>()?;
     if let Some(first) = ranked.first() {

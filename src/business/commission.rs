@@ -64,7 +64,7 @@ pub struct Pay {
 ///
 /// # Source
 ///
-/// Yale-New Haven Teachers Institute, unit 80.07.07, 1980, examples 1-3.
+/// [Yale-New Haven Teachers Institute](crate::source::citations::money::COMMISSION), unit 80.07.07, 1980, examples 1-3.
 pub fn commission_pay(
     base: Money,
     rule: &CommissionRule,
@@ -133,7 +133,7 @@ fn tiered(tiers: &[CommissionTier], takings: Money, rounding: Rounding) -> Resul
 ///
 /// # Source
 ///
-/// OpenStax, Prealgebra 2e, module m81307.
+/// [OpenStax, Prealgebra 2e](crate::source::citations::money::PREALGEBRA), module m81307.
 pub fn commission_rate(earned: Money, takings: Money) -> Result<CommissionRate, MoneyError> {
     earned.same_currency(takings.positive("takings")?)?;
     let percent = exact::ratio(&[earned.decimal(), HUNDRED], &[takings.decimal()], "commission rate")?;

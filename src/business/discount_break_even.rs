@@ -38,7 +38,7 @@ pub struct DiscountBreakEven {
 ///
 /// # Source
 ///
-/// Contribution per sale, OpenStax, Principles of Accounting, Volume 2, module m68115; the ratio is derived.
+/// Contribution per sale, [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68115; the ratio is derived.
 pub fn discount_break_even(
     before: Money,
     after: Money,

@@ -185,7 +185,7 @@ pub fn retail_share(retail: Money, all_takings: Money) -> Result<Decimal, MoneyE
 ///
 /// # Source
 ///
-/// OpenStax, Prealgebra 2e, module m81304.
+/// [OpenStax, Prealgebra 2e](crate::source::citations::money::PREALGEBRA), module m81304.
 pub fn median_count(counts: &[u32]) -> Result<Decimal, MoneyError> {
     let mut sorted = counts.to_vec();
     sorted.sort_unstable();

@@ -106,7 +106,7 @@ pub struct Quote {
 ///
 /// # Source
 ///
-/// A quotation with time and cost is asked for by Ofqual unit D/600/1010, 1.11; the arithmetic is derived.
+/// A quotation with time and cost is asked for by [Ofqual unit D/600/1010](crate::source::citations::money::QUOTATION), 1.11; the arithmetic is derived.
 pub fn quote_range(
     parts: &[QuotePart],
     rule: &PriceRule,

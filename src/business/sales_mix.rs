@@ -75,7 +75,7 @@ pub struct SalesMixLine {
 ///
 /// # Source
 ///
-/// Weighted contribution of a sales mix: OpenStax, Principles of Accounting, Volume 2 (chapter on cost-volume-profit),
+/// Weighted contribution of a sales mix: [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING) (chapter on cost-volume-profit),
 /// module number from memory.
 pub fn sales_mix_target(fixed: Money, profit: Money, items: &[SalesMixItem]) -> Result<SalesMixPlan, MoneyError> {
     let currency = fixed.currency();

@@ -3,6 +3,10 @@ use rust_decimal::Decimal;
 use serde::Serialize;
 
 /// A product on the shelf. All four amounts are measured alike (all in g, all in mL, or all counted).
+///
+/// # Source
+///
+/// That levels are set and kept is asked for by [`au-sm501`](crate::source::citations::money::STOCK_LEVELS); the arithmetic is derived.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct StockLevel {
     /// On the shelf now.

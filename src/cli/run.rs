@@ -14,6 +14,13 @@ use std::{
 const REFUSED: u8 = 2;
 
 /// Runs the command line with the given arguments (the first is the program's name) and returns the exit status.
+///
+/// # Example
+///
+/// ```
+/// let args = ["foilwork", "convert", "6 % w/w", "--to", "volumes"];
+/// assert_eq!(foilwork::cli::run(args.map(Into::into).to_vec()), 0);
+/// ```
 #[must_use]
 pub fn run(args: Vec<OsString>) -> u8 {
     let arguments = match Arguments::try_parse_from(args) {

@@ -4,9 +4,9 @@ use crate::{service, shop};
 /// `foilwork schema`: the JSON Schema of a service file, a shop file or a plan.
 pub(super) fn run(args: &SchemaArgs) -> Outcome {
     let schema = match (args.shop, args.plan) {
-        (true, _) => shop::schema(),
+        (true, _) => shop::shop_schema(),
         (_, true) => service::plan_schema(),
-        _ => service::schema(),
+        _ => service::service_schema(),
     };
     output::deliver(serde_json::to_string_pretty(&schema)? + "\n", 0, &args.output)
 }

@@ -31,7 +31,7 @@ pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
 /// Reads a shop file as it is written.
 pub(super) fn read_shape(path: &Path) -> Result<ShopFile, Refusal> {
     let (name, text) = (path.to_string_lossy(), output::read(path)?);
-    shop::parse(&text, Format::of(&name, &text)).map_err(|problems| located(&name, &problems))
+    shop::parse_shop(&text, Format::of(&name, &text)).map_err(|problems| located(&name, &problems))
 }
 
 /// Reads a shop file; what `take` misses in it is located too.
@@ -39,7 +39,7 @@ pub(super) fn read_with<T>(path: &Path, take: impl Fn(&Shop) -> Result<T, Proble
     let (name, text) = (path.to_string_lossy(), output::read(path)?);
     let format = Format::of(&name, &text);
     let all = || {
-        let shop = Shop::new(&shop::parse(&text, format)?)?;
+        let shop = Shop::new(&shop::parse_shop(&text, format)?)?;
         let taken = take(&shop)?;
         Ok((shop, taken))
     };

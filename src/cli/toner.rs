@@ -5,8 +5,8 @@ use crate::{
     shop::Shop,
     text::{Sheet, number},
     toner::{
-        Exposed, KnownStart, MixPart, Outcome as Reach, Porosity, Start, StartError, Target, TonerAnswer, TonerRequest,
-        find_toner,
+        Exposed, ExposedBasis, KnownStart, Outcome as Reach, StartError, Target, TonerAnswer, TonerPart, TonerRequest,
+        ToningPorosity, find_toner,
     },
 };
 use serde::Serialize;
@@ -15,7 +15,7 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct Report<'a> {
     shop: Option<&'a str>,
-    start: Start,
+    start: ExposedBasis,
     lifted_level: Level,
     exposed: &'a Swatch,
     target_level: Level,
@@ -32,7 +32,7 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
     let target: Level = read::option("--target", &args.target)?;
     let tone: Tone = read::tone("--tone", &args.tone)?;
     let (shop, ()) = read_with(&args.shop, |_| Ok(()))?;
-    let porosity = if args.porous { Porosity::Porous } else { Porosity::Normal };
+    let porosity = if args.porous { ToningPorosity::Porous } else { ToningPorosity::Normal };
     let answer = find_toner(&TonerRequest {
         exposed: exposed.with_porosity(porosity),
         target: Target::Look { level: target, tone: tone.clone() },
@@ -91,7 +91,7 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     let mut sheet = Sheet::default();
     sheet.title(format!("TONER  {}", report.shop.unwrap_or_default()).trim_end());
     let level = match report.start {
-        Start::White => String::new(),
+        ExposedBasis::White => String::new(),
         _ => format!(" at {}", report.lifted_level),
     };
     sheet.paragraph(&format!("hair{level}, {}: {}", report.start, swatch::line(report.exposed)), 2);
@@ -131,7 +131,7 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
 }
 
 /// What to weigh, with the developer that its own instructions allow.
-fn weigh(part: &MixPart, shop: &Shop) -> Vec<String> {
+fn weigh(part: &TonerPart, shop: &Shop) -> Vec<String> {
     let mut says = Vec::new();
     if let Some(one) = shop.shade(&part.code) {
         says.push(format!("{}, {}", one.shade.level(), one.shade.tone()));

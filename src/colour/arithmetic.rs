@@ -192,6 +192,16 @@ pub fn shade_level(
 ///
 /// [`ArithmeticError::Product`] for anything but permanent colour.
 ///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Level, ProductKind, result_level};
+///
+/// let result = result_level(Level::new(5.0)?, Level::new(9.0)?, ProductKind::PermanentColour)?;
+/// assert_eq!(result.value, Level::new(7.0)?); // the mean
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
 /// # Source
 ///
 /// [`RESULT_LEVEL`].
@@ -243,7 +253,17 @@ pub fn white_blend(
 ///
 /// # Errors
 ///
-/// [`ArithmeticError::NothingToBlend`] when the masses add up to nothing.
+/// [`ArithmeticError::NothingToBlend`] when the masses add up to zero.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::{Level, blended_level}, quantity::Mass};
+///
+/// let parts = [(Level::new(7.0)?, Mass::from_g(30.0)?), (Level::new(9.0)?, Mass::from_g(10.0)?)];
+/// assert_eq!(blended_level(parts)?.value, Level::new(7.5)?);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 ///
 /// # Source
 ///

@@ -27,7 +27,8 @@ pub(crate) struct Assumptions {
     pub pheomelanin: f64,
     /// Rate at which lightener removes pheomelanin, relative to eumelanin (fitted; at most 1 by published sign).
     pub resistance: f64,
-    /// Absorption at 400 nm of the oxidised melanin that a unit of eumelanin leaves (fitted).
+    /// Absorption at 400 nm of the oxidised melanin that a unit of eumelanin leaves: fitted; that there is such a step is
+    /// [`BLEACHING_STEPS`](crate::source::citations::colour::BLEACHING_STEPS).
     pub oxidised: f64,
     /// Rate at which lightener removes oxidised melanin, relative to eumelanin (fitted).
     pub survival: f64,
@@ -41,7 +42,7 @@ pub(crate) struct Assumptions {
     pub tone_share: f64,
 }
 
-/// The exponents of the absorption that are used; roots of roots, so that none needs a logarithm.
+/// The exponents of the absorption that are used, in the form of [`TRESS_MODEL`](crate::source::citations::colour::TRESS_MODEL); roots of roots, so that none needs a logarithm.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) enum Power {
     /// 1/2.

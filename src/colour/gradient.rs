@@ -37,6 +37,17 @@ pub fn check_depth_at_root(natural: Level, depth: Level) -> Option<Finding> {
 /// The hairline should be at least as light as the sections beside it.
 ///
 /// Neighbours are named so that the finding can say which one is lighter.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Level, check_hairline};
+///
+/// let (eight, nine) = (Level::new(8.0)?, Level::new(9.0)?);
+/// assert!(check_hairline(eight, [("crown", nine)]).is_some_and(|finding| finding.text.contains("crown")));
+/// assert!(check_hairline(nine, [("crown", eight)]).is_none());
+/// # Ok::<(), foilwork::colour::InvalidLevel>(())
+/// ```
 #[must_use]
 pub fn check_hairline<'a>(hairline: Level, neighbours: impl IntoIterator<Item = (&'a str, Level)>) -> Option<Finding> {
     let (name, lightest) = neighbours.into_iter().reduce(|a, b| if b.1 > a.1 { b } else { a })?;
@@ -69,6 +80,17 @@ pub const TRANSITION_LEVELS: f64 = 2.0;
 
 /// Whether two formulas that meet in one foil need a tone between them: when their levels differ by more than
 /// [`TRANSITION_LEVELS`], or when one leans warm and the other cool.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Level, Tone, transition_between};
+///
+/// let neutral = Tone::neutral();
+/// let between = transition_between((Level::new(6.0)?, &neutral), (Level::new(9.0)?, &neutral));
+/// assert_eq!(between.map(|tone| tone.level), Some(Level::new(7.5)?));
+/// # Ok::<(), foilwork::colour::InvalidLevel>(())
+/// ```
 #[must_use]
 pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Option<Transition> {
     let step = lift_needed(first.0, second.0).levels().abs();
@@ -92,6 +114,17 @@ pub fn transition_between(first: (Level, &Tone), second: (Level, &Tone)) -> Opti
 }
 
 /// How far two sections are apart, and a finding when the difference is not one that repeated readings could tell.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Level, Swatch, contrast_between};
+///
+/// let (crown, nape) = (Swatch::natural(Level::new(7.0)?), Swatch::natural(Level::new(5.0)?));
+/// assert!(contrast_between(&crown, &nape).1.is_none());
+/// assert!(contrast_between(&crown, &crown).1.is_some());
+/// # Ok::<(), foilwork::colour::InvalidLevel>(())
+/// ```
 #[must_use]
 pub fn contrast_between(first: &Swatch, second: &Swatch) -> (Difference, Option<Finding>) {
     let difference = first.difference_to(second);

@@ -42,6 +42,17 @@ impl std::fmt::Display for Finding {
 }
 
 /// Sorts findings worst first; those of one verdict keep their order.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::finding::{Finding, Reason, Rule, Verdict, worst_first};
+///
+/// let found = |verdict| Finding::new(Rule::SkinTest, verdict, "read after 48 h", Reason::stated("stated by you"));
+/// let mut findings = [found(Verdict::Passed), found(Verdict::Stop)];
+/// worst_first(&mut findings);
+/// assert_eq!(findings[0].verdict, Verdict::Stop);
+/// ```
 pub fn worst_first(findings: &mut [Finding]) {
     findings.sort_by_key(|finding| finding.verdict);
 }

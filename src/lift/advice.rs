@@ -25,6 +25,18 @@ const KNOWN: f64 = 0.4;
 /// One timed reading cannot tell pigment that runs out from oxidant that runs out: both slow the lift. A second reading at
 /// another time can. The times tried are every five minutes to `planned`, and the one with the narrowest forecast at
 /// `planned` wins.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{Belief, Situation, advice}};
+/// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+///
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+/// let advice = advice(&Belief::untested(), &mix, Level::new(4.0)?, Duration::from_min(40.0)?);
+/// assert!(advice.width_then < advice.width_now);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
 pub fn advice(belief: &Belief, situation: &Situation, start: Level, planned: Duration) -> Advice {
     let width = |belief: &Belief| {

@@ -49,6 +49,16 @@ pub struct BookProblem {
 
 /// The line of one reading, with its line break; append it to the book in one write. The heading is the line of no
 /// reading.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::lift::{read_strand_book, strand_line};
+///
+/// let heading = strand_line(None);
+/// assert!(heading.ends_with('\n'));
+/// assert!(read_strand_book(&heading).readings.is_empty());
+/// ```
 #[must_use]
 pub fn strand_line(reading: Option<&StrandReading>) -> String {
     let cells: Vec<String> = match reading {

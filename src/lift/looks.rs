@@ -108,6 +108,20 @@ pub struct Look {
 ///
 /// It knows level and time only. Comfort, heat, swelling and elasticity come first, and any of them means rinse whatever
 /// the level.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{Belief, Look, Next, Reader, Situation, after_look}};
+/// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+///
+/// let situation = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+/// let (at, limit) = (Duration::from_min(20.0)?, Duration::from_min(45.0)?);
+/// let (start, target) = (Level::new(5.0)?, Level::new(8.0)?);
+/// let look = Look { situation, start, target, at, seen: target, reader: Reader::Eye, limit };
+/// assert_eq!(after_look(&Belief::untested(), &look).next, Next::Rinse);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
 pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
     let Look { situation, start, target, at, seen, reader, limit } = *look;

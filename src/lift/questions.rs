@@ -55,6 +55,23 @@ pub fn chances(
 
 /// The gentlest strength that reaches the target within the limit with at least this chance; none when even the strongest
 /// does not.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{StrengthChance, gentlest}};
+/// use foilwork::{quantity::{MassFraction, Share}, source::Interval};
+///
+/// let level = Interval::exact(Level::new(8.0)?);
+/// let row = |ww: f64, percent: f64| -> Result<_, Box<dyn std::error::Error>> {
+///     let on_hair = Interval::exact(MassFraction::from_percent_ww(ww)?);
+///     Ok(StrengthChance { on_hair, chance: Share::from_percent(percent)?, level })
+/// };
+/// let rows = [row(2.0, 30.0)?, row(4.0, 82.0)?, row(6.0, 95.0)?];
+/// let wanted = Share::from_percent(80.0)?;
+/// assert_eq!(gentlest(&rows, wanted).map(|row| row.on_hair.best().percent_ww()), Some(4.0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
 pub fn gentlest(rows: &[StrengthChance], wanted: Share) -> Option<&StrengthChance> {
     rows.iter().find(|row| row.chance >= wanted)
@@ -73,6 +90,20 @@ pub struct Visit {
 ///
 /// The gain shrinks from visit to visit, because each meets less pigment. How far apart they must lie is a matter of the
 /// hair's condition, not of this law.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation, series}};
+/// use foilwork::{quantity::{Duration, MassFraction, Share}, source::Interval};
+///
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(3.0)?));
+/// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
+/// let visits = series(&start, Level::new(9.0)?, Duration::from_min(40.0)?, Share::from_percent(80.0)?, 3);
+/// assert!(visits.len() > 1);
+/// assert!(visits[1].level.best() > visits[0].level.best());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
 pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, most: u8) -> Vec<Visit> {
     let mut visits = Vec::new();

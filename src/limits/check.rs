@@ -1,7 +1,11 @@
 use super::{
-    Judgement, Jurisdiction, Limit, Measured, Notice, Report, Standing, Table, Use, Why, judgement,
-    level::{self, Coverage, Fit, Level, Subject},
-    notice, sum,
+    Judgement, Jurisdiction, Limit, Measured, Notice, Report, Standing, Table, Use, Why,
+    fit::{Coverage, Fit},
+    judgement,
+    level::{self, Level},
+    notice,
+    subject::Subject,
+    sum,
 };
 use crate::{
     mix::{Cas, Composition, Form, Product},

@@ -1,4 +1,4 @@
-use super::{Conversion, Limit, level::Subject};
+use super::{Conversion, Limit, subject::Subject};
 use crate::mix::Form;
 
 /// Grams of the counted species in a gram of the substance.

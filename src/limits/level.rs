@@ -1,46 +1,14 @@
-use super::{Conversion, Limit, LimitRule, Table, content::Content};
+use super::{
+    Conversion, Limit, LimitRule, Table,
+    content::Content,
+    fit::{Coverage, Fit},
+    subject::Subject,
+};
 use crate::{
-    mix::{Cas, Constituent, Form, Ingredient},
+    mix::{Cas, Form},
     quantity::{MassFraction, Quantity},
     source::Interval,
 };
-
-/// What the rows of a table are held against: a substance of the bowl, or an ingredient of one product.
-#[derive(Clone, Copy)]
-pub(super) struct Subject<'a> {
-    pub name: &'a str,
-    pub cas: Option<Cas>,
-    pub stated_as: Option<Form>,
-    pub groups: &'a [String],
-    pub level: Interval<MassFraction>,
-    /// How much more of it there may be than is declared.
-    pub open: MassFraction,
-}
-
-impl Subject<'_> {
-    fn is_stated_as_peroxide(&self) -> bool {
-        matches!(self.stated_as, Some(Form::HydrogenPeroxide | Form::HydrogenPeroxideReleased))
-    }
-
-    /// Whether it is not known what the substance is, and so not what it sets free.
-    pub(super) fn is_unidentified(&self, coverage: Coverage) -> bool {
-        coverage == Coverage::NotInTable && !self.cas.is_some_and(Cas::is_known)
-    }
-}
-
-impl<'a> From<&'a Constituent> for Subject<'a> {
-    fn from(c: &'a Constituent) -> Self {
-        let open = c.undeclared_at_most;
-        Self { name: &c.name, cas: c.cas, stated_as: c.stated_as, groups: &c.groups, level: c.level, open }
-    }
-}
-
-impl<'a> From<&'a Ingredient> for Subject<'a> {
-    fn from(i: &'a Ingredient) -> Self {
-        let open = MassFraction::ZERO;
-        Self { name: &i.name, cas: i.cas, stated_as: i.stated_as, groups: &i.groups, level: i.level, open }
-    }
-}
 
 /// What one row has to judge: the sum of everything it covers, in the form it counts.
 pub(super) struct Level<'a> {
@@ -82,32 +50,6 @@ impl Level<'_> {
 /// Two levels that count together: low with low and high with high, the widest the sum can be.
 pub(super) fn plus(one: Interval<f64>, other: Interval<f64>) -> Interval<f64> {
     Interval::ordered(one.low() + other.low(), one.best() + other.best(), one.high() + other.high())
-}
-
-/// What a row has to do with a use.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Fit {
-    /// It is held against the level.
-    Applies,
-    /// It opens the use to professionals, and the user is none.
-    ProfessionalsOnly,
-    /// It is about something else.
-    OtherUse,
-}
-
-/// What a table has to say about a subject.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Coverage {
-    NotInTable,
-    /// It is named for other uses; in one of them it may be prohibited.
-    OtherUse {
-        prohibited: bool,
-    },
-    /// The row opens the use to professionals only, and no row of that entry opens it to everyone.
-    ProfessionalsOnly {
-        row: usize,
-    },
-    Judged,
 }
 
 /// Collects what each row that applies has to judge, and says of each subject whether any row bounds it.

@@ -24,6 +24,7 @@
 
 mod check;
 mod content;
+mod fit;
 mod forms;
 mod judgement;
 mod jurisdiction;
@@ -33,6 +34,7 @@ mod listing;
 mod notice;
 mod parse;
 mod report;
+mod subject;
 mod sum;
 mod table;
 mod usage;

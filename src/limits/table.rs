@@ -1,4 +1,4 @@
-use super::{Audience, Conversion, Jurisdiction, Limit, Obtained, Purpose, TableError, Use, level::Fit, parse};
+use super::{Audience, Conversion, Jurisdiction, Limit, Obtained, Purpose, TableError, Use, fit::Fit, parse};
 use crate::mix::Cas;
 use std::sync::LazyLock;
 

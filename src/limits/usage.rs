@@ -1,4 +1,4 @@
-use super::{Audience, Limit, LimitRule, Purpose, Users, level::Fit};
+use super::{Audience, Limit, LimitRule, Purpose, Users, fit::Fit};
 use serde::Serialize;
 use std::fmt;
 

@@ -14,7 +14,7 @@ use std::{fmt, str::FromStr};
 ///
 /// # Source
 ///
-/// CAS, Check Digit Verification of CAS Registry Numbers: digits weighted by their place, modulo 10 (from memory).
+/// [CAS, Check Digit Verification](crate::source::citations::mix::CAS_CHECK_DIGIT) of CAS Registry Numbers: digits weighted by their place, modulo 10 (from memory).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Cas(u32);
 

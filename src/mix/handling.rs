@@ -21,7 +21,7 @@ choice! {
 
 /// One point of the handling checklist. It informs; it decides nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-pub struct Advice {
+pub struct HandlingAdvice {
     /// When it matters.
     pub stage: Stage,
     /// What to do and why.
@@ -32,7 +32,7 @@ pub struct Advice {
     pub sources: &'static [&'static str],
 }
 
-impl Advice {
+impl HandlingAdvice {
     /// Published when a source is named, otherwise common practice.
     ///
     /// # Example
@@ -65,14 +65,14 @@ const fn advice(
     about: &'static [Hazard],
     text: &'static str,
     sources: &'static [&'static str],
-) -> Advice {
-    Advice { stage, text, about, sources }
+) -> HandlingAdvice {
+    HandlingAdvice { stage, text, about, sources }
 }
 
 use Stage::{After, Applying, Before, Mixing};
 
 /// Every point, in the order of the work.
-const POINTS: &[Advice] = &[
+const POINTS: &[HandlingAdvice] = &[
     advice(
         Before,
         DYES,
@@ -201,7 +201,7 @@ const POINTS: &[Advice] = &[
 ///
 /// Each point carries its own; without one it is common practice.
 #[must_use]
-pub fn handling_advice(hazards: &[Hazard]) -> Vec<&'static Advice> {
-    let concerns = |point: &&Advice| point.about.is_empty() || point.about.iter().any(|h| hazards.contains(h));
+pub fn handling_advice(hazards: &[Hazard]) -> Vec<&'static HandlingAdvice> {
+    let concerns = |point: &&HandlingAdvice| point.about.is_empty() || point.about.iter().any(|h| hazards.contains(h));
     POINTS.iter().filter(concerns).collect()
 }

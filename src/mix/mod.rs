@@ -58,7 +58,7 @@ pub use composition::{BowlPortion, Composition, Constituent};
 pub use dose::{Addition, Dose, Leftover};
 pub use form::Form;
 pub use grey::{NaturalShare, natural_share};
-pub use handling::{Advice, Stage, handling_advice};
+pub use handling::{HandlingAdvice, Stage, handling_advice};
 pub use hazard::Hazard;
 pub use lightener::check_lightener;
 pub use minimum::{MinimumBowl, MinimumError, minimum_bowl, minimum_mass};

@@ -35,8 +35,8 @@ impl Unit {
     ///
     /// # Source
     ///
-    /// NIST Handbook 44, Appendix C (US fluid ounce; the inch is 2.54 cm); Weights and Measures Act 1985, Schedule 1
-    /// (UK gallon of 4.546 09 cubic decimetres). Both from memory; the tests compare with the `pint` unit registry.
+    /// [NIST Handbook 44](crate::source::citations::mix::NIST_HANDBOOK_44_C), Appendix C (US fluid ounce; the inch is 2.54 cm); [Weights and
+    /// Measures Act 1985](crate::source::citations::mix::UK_WEIGHTS_AND_MEASURES_ACT_1985), Schedule 1 (UK gallon of 4.546 09 cubic decimetres). Both from memory; the tests compare with the `pint` unit registry.
     #[must_use]
     pub fn ml(self) -> Option<Decimal> {
         match self {

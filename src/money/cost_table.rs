@@ -72,6 +72,10 @@ pub struct CostShare<'t> {
 /// assert_eq!(table.by_kind()[0], (CostKind::Product, Money::parse("2.11", eur)?));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
+///
+/// # Source
+///
+/// The elements of a cost are those of [Hair & Barber New Zealand](crate::source::citations::money::COSTING_A_SERVICE).
 #[derive(Debug, Clone, PartialEq)]
 pub struct CostTable {
     lines: Vec<CostLine>,

@@ -16,6 +16,10 @@ use std::{fmt, str::FromStr};
 /// assert!("XAU".parse::<Currency>().is_err());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
+///
+/// # Source
+///
+/// [ISO 4217](crate::source::citations::money::ISO_4217), as `iso_currency` ships it.
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Currency {
     iso: iso_currency::Currency,

@@ -31,7 +31,7 @@ pub struct DiscountedPrice {
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058.
 pub fn apply_discount(before: Money, discount: Discount, rounding: Rounding) -> Result<DiscountedPrice, MoneyError> {
     let off = before.percent(discount.percent(), rounding)?;
     Ok(DiscountedPrice { before, off, after: before.minus(off)? })
@@ -56,7 +56,8 @@ pub fn apply_discount(before: Money, discount: Discount, rounding: Rounding) -> 
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058, and the
+/// [University of York's notes](crate::source::citations::money::PERCENTAGES) on percentage decrease.
 pub fn price_before_discount(
     after: Money,
     discount: Discount,

@@ -118,7 +118,7 @@ impl Labour {
 ///
 /// # Source
 ///
-/// Hourly cost over productive hours: unit standards cited as `nz-28846` and `au-psm502` name the elements; the
+/// Hourly cost over productive hours: unit standards cited as [`nz-28846`](crate::source::citations::money::SALON_COSTS) and [`au-psm502`](crate::source::citations::money::HOURLY_EXPENSES) name the elements; the
 /// arithmetic is common practice.
 pub fn labour_per_minute(labour: &Labour) -> Result<UnitPrice, MoneyError> {
     let over = [labour.wage_per_h.decimal(), HUNDRED + labour.on_costs.percent(), labour.paid];
@@ -144,7 +144,7 @@ pub fn labour_per_minute(labour: &Labour) -> Result<UnitPrice, MoneyError> {
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics: pay proportional to hours.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS): pay proportional to hours.
 pub fn pay_per_hour(paid: Money, worked: Duration) -> Result<UnitPrice, MoneyError> {
     let minutes = exact::decimal(worked.min(), "worked time")?;
     if minutes <= Decimal::ZERO {

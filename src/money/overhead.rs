@@ -105,7 +105,7 @@ impl Overhead {
 ///
 /// # Source
 ///
-/// Overhead rate per hour of activity: OpenStax, Principles of Accounting, Volume 2, module m68135.
+/// Overhead rate per hour of activity: [OpenStax, Principles of Accounting, Volume 2](crate::source::citations::money::MANAGERIAL_ACCOUNTING), module m68135.
 pub fn overhead_per_chair_hour(overhead: &Overhead) -> Result<UnitPrice, MoneyError> {
     let over = [overhead.period_cost.decimal(), SIXTY];
     let per_unit = exact::ratio(&over, &[overhead.chairs.into(), overhead.productive_min], "overhead per hour")?;

@@ -92,7 +92,7 @@ impl std::fmt::Display for PackPrice {
 ///
 /// # Source
 ///
-/// Unit price from the price of a pack: OpenStax, Prealgebra 2e, module m81303.
+/// Unit price from the price of a pack: [OpenStax, Prealgebra 2e](crate::source::citations::money::PREALGEBRA), module m81303.
 pub fn supply_cost(pack: PackPrice, used: impl Into<Measure>, rounding: Rounding) -> Result<Money, MoneyError> {
     let (used, contents) = used.into().beside(pack.contents)?;
     Money::rounded(&[pack.price.decimal(), used], &[contents], pack.price.currency(), rounding, "product cost")
@@ -116,7 +116,7 @@ pub fn supply_cost(pack: PackPrice, used: impl Into<Measure>, rounding: Rounding
 ///
 /// # Source
 ///
-/// OpenStax, Prealgebra 2e, module m81303.
+/// [OpenStax, Prealgebra 2e](crate::source::citations::money::PREALGEBRA), module m81303.
 pub fn unit_price(pack: PackPrice) -> Result<UnitPrice, MoneyError> {
     let per_unit = exact::ratio(&[pack.price.decimal()], &[pack.contents.decimal()?], "unit price")?;
     Ok(UnitPrice { per_unit, currency: pack.price.currency(), unit: pack.contents.unit() })
@@ -139,7 +139,7 @@ pub fn unit_price(pack: PackPrice) -> Result<UnitPrice, MoneyError> {
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00072, whose printed answer (1458 for 1458.33) is rounded down by
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00072, whose printed answer (1458 for 1458.33) is rounded down by
 /// mistake.
 pub fn packs_needed(need: impl Into<Measure>, contents: impl Into<Measure>) -> Result<i64, MoneyError> {
     let (need, contents) = need.into().beside(contents.into())?;

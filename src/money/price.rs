@@ -74,7 +74,7 @@ impl fmt::Display for SetPrice {
 ///
 /// # Source
 ///
-/// The definition of a margin, solved for the price; mark-up beside it as in OpenStax, Contemporary Mathematics, module
+/// The definition of a margin, solved for the price; mark-up beside it as in [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module
 /// m00058.
 pub fn price_from_margin(cost: Money, margin: Margin, rounding: Rounding) -> Result<SetPrice, MoneyError> {
     cost_is_something(cost)?;
@@ -101,7 +101,7 @@ pub fn price_from_margin(cost: Money, margin: Margin, rounding: Rounding) -> Res
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058.
 pub fn price_from_markup(cost: Money, markup: Markup, rounding: Rounding) -> Result<SetPrice, MoneyError> {
     cost_is_something(cost)?;
     let (over, under) = ([cost.decimal(), HUNDRED + markup.percent()], [HUNDRED]);
@@ -127,7 +127,7 @@ pub fn price_from_markup(cost: Money, markup: Markup, rounding: Rounding) -> Res
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058.
 pub fn cost_from_markup(price: Money, markup: Markup, rounding: Rounding) -> Result<SetPrice, MoneyError> {
     let (over, under) = ([price.decimal(), HUNDRED], [HUNDRED + markup.percent()]);
     SetPrice::of(Money::rounded(&over, &under, price.currency(), rounding, "cost")?, price)

@@ -31,7 +31,7 @@ pub struct TaxedPrice {
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058; HM Revenue & Customs, Calculating VAT.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058; [HM Revenue & Customs, Calculating VAT](crate::source::citations::money::CALCULATING_VAT).
 pub fn add_tax(net: Money, rate: TaxRate, rounding: Rounding) -> Result<TaxedPrice, MoneyError> {
     let tax = net.percent(rate.percent(), rounding)?;
     Ok(TaxedPrice { net, tax, gross: net.plus(tax)? })
@@ -59,7 +59,7 @@ pub fn add_tax(net: Money, rate: TaxRate, rounding: Rounding) -> Result<TaxedPri
 ///
 /// # Source
 ///
-/// HM Revenue & Customs, Calculating VAT: the fraction of a gross price that is tax (1/6 at 20 %).
+/// [HM Revenue & Customs, Calculating VAT](crate::source::citations::money::CALCULATING_VAT): the fraction of a gross price that is tax (1/6 at 20 %).
 pub fn take_tax_out(gross: Money, rate: TaxRate, rounding: Rounding) -> Result<TaxedPrice, MoneyError> {
     let (over, under) = ([gross.decimal(), rate.percent()], [HUNDRED + rate.percent()]);
     let tax = Money::rounded(&over, &under, gross.currency(), rounding, "tax")?;
@@ -110,7 +110,7 @@ pub fn tax_fraction(rate: TaxRate) -> Result<(i128, i128), MoneyError> {
 ///
 /// # Source
 ///
-/// OpenStax, Contemporary Mathematics, module m00058.
+/// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058.
 pub fn tax_rate(net: Money, gross: Money) -> Result<TaxRate, MoneyError> {
     let tax = gross.minus(net)?;
     net.positive("net price")?;

@@ -76,13 +76,13 @@ pub(crate) fn at_most_one(fields: &[&str]) -> Value {
 /// # Example
 ///
 /// ```
-/// use foilwork::{reader::{Format, parse}, service::ServiceFile};
+/// use foilwork::{reader::{Format, parse_document}, service::ServiceFile};
 ///
 /// let problems = parse::<ServiceFile>("format = 2\n[service]\ntitle = \"\"", Format::Toml).unwrap_err();
 /// assert!(problems.to_string().contains("line 1: format: 2 is out of range: give 1"));
 /// assert!(problems.to_string().contains("line 3: service.title: empty text"));
 /// ```
-pub fn parse<T: Document>(text: &str, format: Format) -> Result<T, Problems> {
+pub fn parse_document<T: Document>(text: &str, format: Format) -> Result<T, Problems> {
     let (root, problems) = tree(text, format);
     // After a syntax error the rest of the tree is a guess: what it lacks may be there.
     if !problems.is_empty() {
@@ -95,7 +95,7 @@ pub fn parse<T: Document>(text: &str, format: Format) -> Result<T, Problems> {
 ///
 /// # Errors
 ///
-/// [`Problems`], as for [`parse`].
+/// [`Problems`], as for [`parse_document`].
 ///
 /// # Example
 ///
@@ -113,7 +113,7 @@ pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
 ///
 /// # Errors
 ///
-/// [`Problems`], as for [`parse`]; none names a line.
+/// [`Problems`], as for [`parse_document`]; none names a line.
 ///
 /// # Example
 ///
@@ -121,7 +121,7 @@ pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
 /// use foilwork::{reader::{self, Format}, service::ServiceFile};
 ///
 /// let text = include_str!("../../examples/soft-gradient.toml");
-/// let mut file: ServiceFile = reader::parse(text, Format::Toml)?;
+/// let mut file: ServiceFile = reader::parse_document(text, Format::Toml)?;
 /// file.analysis.white_percent = 300.0;
 /// let problems = reader::validate(&file).unwrap_err();
 /// assert_eq!(problems.to_string(), "analysis.white_percent: 300 % is out of range: give 0 to 100 %");

@@ -129,8 +129,8 @@ impl Weighing {
 ///
 /// # Source
 ///
-/// Greedy increments for separable convex resource allocation: T. Ibaraki and N. Katoh, Resource Allocation Problems,
-/// MIT Press, 1988 (from memory); checked by brute force in the tests.
+/// Greedy increments for separable convex resource allocation: [Ibaraki and
+/// Katoh, 1988](crate::source::citations::mix::IBARAKI_KATOH_1988) (from memory); checked by brute force in the tests.
 pub fn weigh(parts: &[Mass], division: Mass) -> Result<Weighing, WeighError> {
     let parts: Vec<(Mass, Option<Mass>)> = parts.iter().map(|&part| (part, None)).collect();
     weigh_in_hand(&parts, division)

@@ -9,7 +9,7 @@ mod request;
 pub mod shape;
 mod starter;
 
-pub use file::{parse, parse_with_shop, schema, shop_file};
+pub use file::{parse, parse_with_shop, service_schema, shop_file};
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, Contrast, Existing, Hair, LeftOut, LeftOutCost, LevelRule, Mix,
     MoneyPlan, NotComputed, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step, TestDone, Unknown, WeighedPart,

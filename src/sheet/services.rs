@@ -6,6 +6,19 @@ use crate::{
 use rust_decimal::Decimal;
 
 /// A priced list of services as plain text: one line a service, then the totals and what is odd.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::list::{parse_csv, price_services}, reader::Format, sheet::service_table, shop};
+///
+/// let shop = shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+/// let business = shop::Shop::new(&shop)?.business()?;
+/// let list = parse_csv(include_str!("../../examples/juniper_and_tide_services.csv"), business.currency)?;
+/// let text = service_table(&price_services(&list, &business)?);
+/// assert!(text.contains("all that were sold"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[must_use]
 pub fn service_table(table: &PricedTable) -> String {
     let mut sheet = Sheet::default();

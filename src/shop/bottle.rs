@@ -42,10 +42,10 @@ impl Bottle {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{peroxide::SolutionDensity, reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{peroxide::SolutionDensity, reader::Format, shop::{Shop, parse_shop}};
     ///
     /// let text = "[[developer]]\nname = \"deep\"\nstrength = \"12 % w/v\"\nstrength_basis = \"label\"\ncream = false";
-    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
     /// assert_eq!(shop.bottles[0].solution_density(), SolutionDensity::Aqueous);
     /// # Ok::<(), foilwork::reader::Problems>(())
     /// ```
@@ -73,10 +73,10 @@ impl Bottle {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{quantity::Temperature, reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{quantity::Temperature, reader::Format, shop::{Shop, parse_shop}};
     ///
     /// let text = "[[developer]]\nname = \"deep\"\nstrength = \"12 % w/w\"\nstrength_basis = \"label\"";
-    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
     /// assert_eq!(shop.bottles[0].strength(Temperature::REFERENCE)?.best().percent_ww(), 12.0);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

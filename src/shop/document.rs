@@ -35,15 +35,15 @@ pub(crate) fn check_table(shop: &Node, prefix: &str, problems: &mut Problems) {
 /// ```
 /// use foilwork::{reader::Format, shop};
 ///
-/// let file = shop::parse("[[diluent]]\nname = \"thinning base\"\nin_hand_g = 400", Format::Toml)?;
+/// let file = shop::parse_shop("[[diluent]]\nname = \"thinning base\"\nin_hand_g = 400", Format::Toml)?;
 /// assert_eq!(file.diluent[0].in_hand_g, Some(400.0));
 ///
-/// let problems = shop::parse("[[diluent]]\nnam = \"thinning base\"", Format::Toml).unwrap_err();
+/// let problems = shop::parse_shop("[[diluent]]\nnam = \"thinning base\"", Format::Toml).unwrap_err();
 /// assert_eq!(problems.to_string(), "line 2: diluent[1].nam: unknown field: did you mean `name`?");
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
-pub fn parse(text: &str, format: Format) -> Result<ShopFile, Problems> {
-    let file = reader::parse(text, format)?;
+pub fn parse_shop(text: &str, format: Format) -> Result<ShopFile, Problems> {
+    let file = reader::parse_document(text, format)?;
     // What shows only in the quantities, such as a range the wrong way round, is found now too.
     Shop::of_checked(&file, "").map_err(|problems| problems.located(text, format))?;
     Ok(file)
@@ -54,10 +54,10 @@ pub fn parse(text: &str, format: Format) -> Result<ShopFile, Problems> {
 /// # Example
 ///
 /// ```
-/// let schema = foilwork::shop::schema();
+/// let schema = foilwork::shop::shop_schema();
 /// assert_eq!(schema["title"], "ShopFile");
 /// ```
 #[must_use]
-pub fn schema() -> Value {
+pub fn shop_schema() -> Value {
     ShopFile::schema().clone()
 }

@@ -4,7 +4,7 @@
 //! [`ShopFile`](shape::ShopFile) and the same checks. [`Shop`] is the same with every figure a quantity. The plan, the
 //! blend of bottles, the search for a toner and the costing of services all read it.
 //!
-//! - Read: [`parse`] a text, [`schema`] for editors, [`Shop::new`] from a shape that was put together in code.
+//! - Read: [`parse_shop`] a text, [`shop_schema`] for editors, [`Shop::new`] from a shape that was put together in code.
 //! - What is there: [`Bottle`], [`Lightener`], [`StockedShade`], [`StockedAdditive`], [`Diluent`], [`Consumable`],
 //!   each with what is in hand, the price of a pack and what its maker declares ([`StockFacts`]).
 //! - What is charged: [`Terms`], and [`Terms::business`] for a list of services.
@@ -23,7 +23,7 @@ mod whole;
 
 pub use bottle::Bottle;
 pub use choices::{CountsFrom, Per, ShadeClass, StrengthBasis};
-pub use document::{parse, schema};
+pub use document::{parse_shop, shop_schema};
 pub use product::{Consumable, Diluent, Lightener, OwnLimits, StockedAdditive, StockedShade};
 pub use stock_facts::StockFacts;
 pub use terms::Terms;

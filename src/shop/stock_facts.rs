@@ -50,10 +50,10 @@ impl StockFacts {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
     /// let text = "currency = \"EUR\"\n[[diluent]]\nname = \"base\"\npack_g = 500\nprice = \"7.90\"";
-    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
     /// assert_eq!(shop.diluents[0].facts.price_per_kg(), Some("15.8".parse()?));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

@@ -89,10 +89,10 @@ impl Terms {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
     /// let text = "currency = \"EUR\"\n[terms]\nwage_per_h = \"17.50\"\noverhead_per_h = \"19.20\"\nmargin_percent = 25";
-    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
     /// assert_eq!(shop.business()?.currency.code(), "EUR");
     /// # Ok::<(), foilwork::reader::Problems>(())
     /// ```

@@ -41,9 +41,9 @@ impl Shop {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
-    /// let shop = Shop::new(&parse(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
     /// let mist = shop.shade("J9-mist").ok_or("no such shade")?;
     /// assert_eq!(mist.shade.to_string(), "J9-mist (level 9, violet)");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -58,10 +58,10 @@ impl Shop {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{reader::Format, shop::{Shop, parse}};
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
     /// let text = "[[diluent]]\nname = \"base\"\nin_hand_g = 250";
-    /// let shop = Shop::new(&parse(text, Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
     /// assert_eq!(shop.facts("base").and_then(|facts| facts.in_hand).map(|mass| mass.g()), Some(250.0));
     /// # Ok::<(), foilwork::reader::Problems>(())
     /// ```

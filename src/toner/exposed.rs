@@ -13,15 +13,15 @@ use crate::{
 pub struct Exposed {
     look: Swatch,
     level: Level,
-    porosity: Porosity,
-    start: Start,
+    porosity: ToningPorosity,
+    start: ExposedBasis,
     natural: Option<Level>,
     seen: Option<SeenPigment>,
 }
 
 choice! {
     /// How the hair before toning is known, most trusted first.
-    Start: "start" {
+    ExposedBasis: "start" {
         /// Measured on the hair.
         Measured = "measured",
         /// Named by eye: a hue and how strong it looks.
@@ -36,7 +36,7 @@ choice! {
 choice! {
     /// How readily hair takes up liquid.
     #[derive(Default)]
-    Porosity: "porosity" {
+    ToningPorosity: "porosity" {
         /// Not known or not remarkable.
         #[default]
         Normal = "normal",
@@ -49,16 +49,16 @@ choice! {
 /// in bleached hair, and uptake goes with its square root).
 const POROUS_UPTAKE: f64 = 1.5;
 
-impl Porosity {
+impl ToningPorosity {
     /// The time that leaves the same deposit as on unremarkable hair, as a share of its time. Uptake goes with the square
     /// root of time.
     ///
     /// # Example
     ///
     /// ```
-    /// use foilwork::toner::Porosity;
+    /// use foilwork::toner::ToningPorosity;
     ///
-    /// let time = Porosity::Porous.time();
+    /// let time = ToningPorosity::Porous.time();
     /// assert!(time.low().percent() < 45.0 && 44.0 < time.best().percent() && time.high().percent() == 100.0);
     /// ```
     ///
@@ -89,10 +89,10 @@ impl Exposed {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{colour::Level, toner::{Exposed, Start}};
+    /// use foilwork::{colour::Level, toner::{Exposed, ExposedBasis}};
     ///
     /// let hair = Exposed::lightened(Level::new(4.0)?, Level::new(8.0)?);
-    /// assert_eq!(hair.start(), Start::Modelled);
+    /// assert_eq!(hair.start(), ExposedBasis::Modelled);
     /// # Ok::<(), foilwork::colour::InvalidLevel>(())
     /// ```
     #[must_use]
@@ -101,8 +101,8 @@ impl Exposed {
         Self {
             look,
             level: lifted,
-            porosity: Porosity::Normal,
-            start: Start::Modelled,
+            porosity: ToningPorosity::Normal,
+            start: ExposedBasis::Modelled,
             natural: Some(natural),
             seen: None,
         }
@@ -122,7 +122,7 @@ impl Exposed {
     #[must_use]
     pub fn measured(lab: Lab, level: Level) -> Self {
         let look = Swatch::measured(lab);
-        Self { look, level, porosity: Porosity::Normal, start: Start::Measured, natural: None, seen: None }
+        Self { look, level, porosity: ToningPorosity::Normal, start: ExposedBasis::Measured, natural: None, seen: None }
     }
 
     /// Hair whose exposed pigment was named by eye, and the level it was read as.
@@ -139,7 +139,14 @@ impl Exposed {
     #[must_use]
     pub fn seen(pigment: SeenPigment, level: Level) -> Self {
         let look = pigment.look(level);
-        Self { look, level, porosity: Porosity::Normal, start: Start::Seen, natural: None, seen: Some(pigment) }
+        Self {
+            look,
+            level,
+            porosity: ToningPorosity::Normal,
+            start: ExposedBasis::Seen,
+            natural: None,
+            seen: Some(pigment),
+        }
     }
 
     /// White hair: a shade gives its own level there.
@@ -147,9 +154,9 @@ impl Exposed {
     /// # Example
     ///
     /// ```
-    /// use foilwork::toner::{Exposed, Start};
+    /// use foilwork::toner::{Exposed, ExposedBasis};
     ///
-    /// assert_eq!(Exposed::white().start(), Start::White);
+    /// assert_eq!(Exposed::white().start(), ExposedBasis::White);
     /// ```
     #[must_use]
     pub fn white() -> Self {
@@ -157,8 +164,8 @@ impl Exposed {
         Self {
             look,
             level: Level::LIGHTEST,
-            porosity: Porosity::Normal,
-            start: Start::White,
+            porosity: ToningPorosity::Normal,
+            start: ExposedBasis::White,
             natural: None,
             seen: None,
         }
@@ -169,12 +176,12 @@ impl Exposed {
     /// # Example
     ///
     /// ```
-    /// use foilwork::toner::{Exposed, Porosity};
+    /// use foilwork::toner::{Exposed, ToningPorosity};
     ///
-    /// assert_eq!(Exposed::white().with_porosity(Porosity::Porous).porosity(), Porosity::Porous);
+    /// assert_eq!(Exposed::white().with_porosity(ToningPorosity::Porous).porosity(), ToningPorosity::Porous);
     /// ```
     #[must_use]
-    pub const fn with_porosity(self, porosity: Porosity) -> Self {
+    pub const fn with_porosity(self, porosity: ToningPorosity) -> Self {
         Self { porosity, ..self }
     }
 
@@ -192,13 +199,13 @@ impl Exposed {
 
     /// How readily it takes up liquid.
     #[must_use]
-    pub const fn porosity(&self) -> Porosity {
+    pub const fn porosity(&self) -> ToningPorosity {
         self.porosity
     }
 
     /// How it is known.
     #[must_use]
-    pub const fn start(&self) -> Start {
+    pub const fn start(&self) -> ExposedBasis {
         self.start
     }
 
@@ -217,8 +224,8 @@ impl Exposed {
     #[must_use]
     pub fn listed_warmth(&self) -> Option<UnderlyingPigment> {
         match (self.start, self.seen) {
-            (Start::Seen, Some(seen)) => Some(seen.listed(self.level)),
-            (Start::Modelled, _) if self.natural.is_none_or(|natural| natural < self.level) => {
+            (ExposedBasis::Seen, Some(seen)) => Some(seen.listed(self.level)),
+            (ExposedBasis::Modelled, _) if self.natural.is_none_or(|natural| natural < self.level) => {
                 Some(underlying_pigment(self.level).value).filter(|pigment| pigment.neutraliser.is_some())
             }
             _ => None,
@@ -230,14 +237,14 @@ impl Exposed {
         let model = MODELS.get(set)?;
         let uptake = match self.start {
             // On white hair and left to its full time a shade gives its own level; less is left to chance.
-            Start::White => (0.6 + 0.8 * model.with.uptake).min(1.0),
+            ExposedBasis::White => (0.6 + 0.8 * model.with.uptake).min(1.0),
             _ => self.porosity.of(model.with.uptake),
         };
         let (hair, fibre) = match (self.start, self.natural) {
-            (Start::Modelled, Some(natural)) => {
+            (ExposedBasis::Modelled, Some(natural)) => {
                 (Melanin::lightened(natural, self.level, model).absorption(model), model.fibre)
             }
-            (Start::White, _) => (Bands::ZERO, model.fibre),
+            (ExposedBasis::White, _) => (Bands::ZERO, model.fibre),
             _ => model.fibre.behind(&spectrum_of(*self.look.samples.get(set)?, &model.fibre)),
         };
         Some((hair, fibre, uptake))

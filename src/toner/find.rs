@@ -1,5 +1,5 @@
 use super::{
-    MixPart, Outcome, Start, Target, TonerAnswer, TonerError, TonerMix, TonerRequest,
+    ExposedBasis, Outcome, Target, TonerAnswer, TonerError, TonerMix, TonerPart, TonerRequest,
     predictor::{Predictor, aim, predict},
     rules,
     search::{Candidate, search},
@@ -110,7 +110,7 @@ fn outcome(
     if before.ciede2000 > left {
         return if left <= Difference::REPEAT_READINGS { Outcome::Reached } else { Outcome::NearestOnly };
     }
-    let measured = request.exposed.start() == Start::Measured;
+    let measured = request.exposed.start() == ExposedBasis::Measured;
     let samples = request.exposed.look().samples.into_iter().zip(best.predicted.samples).zip(target.samples);
     let mut decided = samples.map(|((untoned, toned), sample)| {
         // Levels of start and target are read by one eye; a measured start owes nothing to it.
@@ -176,7 +176,7 @@ fn build(
         level += shade.level().number() * share;
         tones.push((shade.tone(), checked));
         let mass = request.bowl.times(share).unwrap_or(request.bowl);
-        parts.push(MixPart { code: shade.code().to_owned(), mass, share: checked });
+        parts.push(TonerPart { code: shade.code().to_owned(), mass, share: checked });
     }
     parts.sort_by(|a, b| b.mass.g().total_cmp(&a.mass.g()));
     TonerMix {

@@ -8,12 +8,12 @@ use crate::colour::{Lab, Level, SeenPigment};
 /// # Example
 ///
 /// ```
-/// use foilwork::{colour::Level, toner::{KnownStart, Start}};
+/// use foilwork::{colour::Level, toner::{KnownStart, ExposedBasis}};
 ///
 /// let (natural, lifted) = (Some(Level::new(5.0)?), Level::new(9.0)?);
 /// let seen = KnownStart { measured: None, seen: Some("pale yellow".parse()?) };
-/// assert_eq!(seen.exposed(natural, lifted)?.start(), Start::Seen);
-/// assert_eq!(KnownStart::default().exposed(natural, lifted)?.start(), Start::Modelled);
+/// assert_eq!(seen.exposed(natural, lifted)?.start(), ExposedBasis::Seen);
+/// assert_eq!(KnownStart::default().exposed(natural, lifted)?.start(), ExposedBasis::Modelled);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Default)]

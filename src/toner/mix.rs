@@ -10,7 +10,7 @@ use serde::Serialize;
 
 /// One shade of a mix, weighable.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct MixPart {
+pub struct TonerPart {
     /// The code on the tube.
     pub code: String,
     /// Mass to weigh.
@@ -25,7 +25,7 @@ pub struct MixPart {
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct TonerMix {
     /// The shades, largest mass first.
-    pub parts: Vec<MixPart>,
+    pub parts: Vec<TonerPart>,
     /// Mean level of the mix, by mass.
     pub level: Level,
     /// Tone of the mix, by mass.

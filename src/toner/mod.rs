@@ -19,10 +19,10 @@ mod suits;
 mod target;
 
 pub use dose::{NeutralisingDose, neutralising_dose};
-pub use exposed::{Exposed, Porosity, Start};
+pub use exposed::{Exposed, ExposedBasis, ToningPorosity};
 pub use find::find_toner;
 pub use known::{KnownStart, StartError};
-pub use mix::{MixPart, Outcome, TonerAnswer, TonerMix};
+pub use mix::{Outcome, TonerAnswer, TonerMix, TonerPart};
 pub use pre_pigment::{PrePigmentMix, pre_pigment};
 pub use request::{TonerError, TonerRequest};
 pub use suits::check_toner;

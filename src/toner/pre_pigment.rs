@@ -1,4 +1,4 @@
-use super::MixPart;
+use super::TonerPart;
 use crate::{
     colour::{Difference, Level, PrePigmentation, Shade, Swatch, pre_pigmentation},
     quantity::{Mass, Share},
@@ -12,7 +12,7 @@ pub struct PrePigmentMix {
     /// The level and tone that the rule asks for.
     pub wanted: PrePigmentation,
     /// The shade whose colour on white hair is nearest to that, with the whole bowl.
-    pub part: MixPart,
+    pub part: TonerPart,
     /// From the shade to what the rule asks for.
     pub residual: Difference,
 }
@@ -52,6 +52,6 @@ pub fn pre_pigment<'a>(
     let off = |shade: &'a Shade| (shade, Swatch::of_shade(shade).difference_to(&look));
     let nearest = shades.into_iter().map(off).min_by(|a, b| a.1.ciede2000.total_cmp(&b.1.ciede2000));
     let (shade, residual) = nearest?;
-    let part = MixPart { code: shade.code().to_owned(), mass: bowl, share: Share::ALL };
+    let part = TonerPart { code: shade.code().to_owned(), mass: bowl, share: Share::ALL };
     Some(PrePigmentMix { wanted, part, residual })
 }

@@ -1,6 +1,6 @@
 //! Rules of the trade, held against a mix.
 
-use super::{Exposed, Porosity, Start, TonerMix, TonerRequest, suits::DARKER_LEVELS};
+use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, suits::DARKER_LEVELS};
 use crate::{
     colour::{Hue, Lab, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
@@ -24,7 +24,7 @@ pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch)
 /// A toner that is much darker than the hair leaves it dark and flat.
 fn much_darker(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     let darker = exposed.level() - mix.level;
-    (exposed.start() != Start::White && darker.levels() > DARKER_LEVELS).then(|| {
+    (exposed.start() != ExposedBasis::White && darker.levels() > DARKER_LEVELS).then(|| {
         let text = format!(
             "the mix is {:.1} and the hair {}: {:.1} than what it is put on, which a toner should not be by more than 2 \
              (choose lighter shades, or colour it with pre-pigmentation)",
@@ -47,7 +47,7 @@ fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
 }
 
 fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
-    (exposed.porosity() == Porosity::Porous).then(|| {
+    (exposed.porosity() == ToningPorosity::Porous).then(|| {
         let time = exposed.porosity().time();
         let darkest = mix.predicted.lightness().low().lab_l();
         Finding::new(

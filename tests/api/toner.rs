@@ -6,7 +6,7 @@ use foilwork::{
     quantity::{Mass, Share},
     reader::Format,
     shop::{self, Shop},
-    toner::{Exposed, Outcome, Porosity, Target, TonerError, TonerRequest, find_toner},
+    toner::{Exposed, Outcome, Target, TonerError, TonerRequest, ToningPorosity, find_toner},
 };
 
 fn level(number: f64) -> Level {
@@ -95,7 +95,7 @@ fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error:
 #[test]
 fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
     let shades = [shade("9-7", 9.0, Tone::of(Hue::Violet))];
-    let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(Porosity::Porous);
+    let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(ToningPorosity::Porous);
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
     let note = answer.findings.iter().find(|finding| finding.rule == Rule::Porosity).map(ToString::to_string);
     assert!(note.is_some_and(|note| note.contains("expect the darker end") && note.contains("strand test")));
@@ -115,7 +115,7 @@ fn measured_hair_that_is_there_already_is_left_alone() -> Result<(), Box<dyn std
 
 #[test]
 fn fewer_shades_are_among_the_alternatives() -> Result<(), Box<dyn std::error::Error>> {
-    let shop = shop::parse(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    let shop = shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
     let shades: Vec<Shade> = Shop::new(&shop)?.colours().cloned().collect();
     let target = Target::Look { level: level(8.0), tone: Tone::from_hues([Hue::Violet, Hue::Blue]) };
     let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), target))?;

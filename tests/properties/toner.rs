@@ -10,7 +10,8 @@ use foilwork::{
 use proptest::prelude::*;
 
 fn shelf() -> Vec<Shade> {
-    let file = shop::parse(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml).expect("the demo shop");
+    let file =
+        shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml).expect("the demo shop");
     Shop::new(&file).expect("the demo shop").colours().cloned().collect()
 }
 

@@ -3,7 +3,7 @@
 //! The standards are named row by row in `tests/data/service/recorded_fields.csv` and described in `sources.csv` beside
 //! it. What they ask for and a service file has no field for stands in `unrecorded.csv`, with what to do instead.
 
-use foilwork::service::schema;
+use foilwork::service::service_schema;
 use serde::Deserialize;
 use serde_json::Value;
 use std::collections::BTreeSet;
@@ -65,7 +65,7 @@ fn words(schema: &Value) -> Vec<&str> {
 
 #[test]
 fn what_the_standards_ask_to_record_has_a_field() {
-    let schema = schema();
+    let schema = service_schema();
     for Recorded { what, standards, schema_path, .. } in recorded() {
         let (path, word) = schema_path.split_once('=').map_or((schema_path.as_str(), None), |(p, w)| (p, Some(w)));
         let found = field(&schema, path).unwrap_or_else(|| panic!("{what} ({standards}): no field {path}"));
@@ -77,7 +77,7 @@ fn what_the_standards_ask_to_record_has_a_field() {
 
 #[test]
 fn a_path_that_is_not_there_is_not_found() {
-    let schema = schema();
+    let schema = service_schema();
     assert!(field(&schema, "analysis.mood").is_none());
     assert!(field(&schema, "section.mix.level").is_none());
     assert!(!words(field(&schema, "section.technique").unwrap()).contains(&"braid"));
@@ -102,7 +102,7 @@ fn every_standard_is_described() {
 
 #[test]
 fn gaps_are_named_with_what_to_do_instead() {
-    let schema = schema();
+    let schema = service_schema();
     for Unrecorded { what, instead, .. } in unrecorded() {
         assert!(!instead.is_empty(), "{what}");
         if let Some(path) = instead.split(' ').next().filter(|word| word.contains('.')) {

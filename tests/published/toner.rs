@@ -40,7 +40,7 @@ fn full_shelf(lifted: f64) -> Result<Vec<Shade>, Box<dyn std::error::Error>> {
     Ok(shelf)
 }
 
-// Source: each row of the table names it; common practice where it says so. Start, target, and the complement that
+// Source: each row of the table names it; common practice where it says so. ExposedBasis, target, and the complement that
 // teaching sources name: the search must mix it in, and must never leave warm hair alone that should be neutral or cool.
 #[test]
 fn thirty_classic_toning_jobs() -> Result<(), Box<dyn std::error::Error>> {

@@ -5,6 +5,7 @@ import doctest
 import importlib
 import inspect
 import pkgutil
+import re
 import shutil
 import subprocess
 import sys
@@ -82,6 +83,19 @@ def test_public_name_has_a_docstring(name: str) -> None:
 @pytest.mark.parametrize("name", FUNCTIONS)
 def test_compiled_function_has_an_example(name: str) -> None:
     assert ">>>" in (inspect.getdoc(PUBLIC[name]) or ""), f"{name} has no example"
+
+
+SECTIONS = ["Args", "Returns", "Raises", "Examples", "Source"]
+
+
+@pytest.mark.parametrize("name", PUBLIC)
+def test_docstring_has_the_dialect_of_the_house(name: str) -> None:
+    text = inspect.getdoc(PUBLIC[name]) or ""
+    heads = re.findall(r"^(\w+):$", text, re.MULTILINE)
+    assert set(heads) <= set(SECTIONS), "a section of another name"
+    assert len(heads) == len(set(heads)), "a section stands twice"
+    if inspect.isbuiltin(PUBLIC[name]):
+        assert not re.search(r"^>>>", text, re.MULTILINE), "an example stands outside of `Examples:`"
 
 
 @pytest.mark.parametrize("name", EXAMPLES)

@@ -85,6 +85,12 @@ def test_the_core_has_no_line_for_python() -> None:
     assert lines_with("pyo3", core) == []
 
 
+def test_python_raises_one_kind_of_error() -> None:
+    # An argument of a wrong type is a TypeError, everything else a FoilworkError.
+    skin = [path for path in FILES if path.is_relative_to(ROOT / "python" / "src")]
+    assert lines_with(r"\bPy(?!TypeError)\w+Error::new_err", skin) == []
+
+
 @pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(ROOT)))
 def test_source_file_is_short(path: Path) -> None:
     count = len(text(path).splitlines())

@@ -100,6 +100,6 @@ impl Shade {
 ///     [<Shade 9-7 (level 9, violet)>]
 #[pyfunction]
 pub fn read_shades(text: &str) -> PyResult<Vec<Shade>> {
-    let shop = shop::parse(text, Format::Toml).and_then(|file| Shop::new(&file)).map_err(raise)?;
+    let shop = shop::parse_shop(text, Format::Toml).and_then(|file| Shop::new(&file)).map_err(raise)?;
     Ok(shop.colours().cloned().map(Shade).collect())
 }

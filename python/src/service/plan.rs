@@ -181,5 +181,5 @@ pub fn plan_file(py: Python<'_>, path: PathBuf) -> PyResult<Plan> {
 ///     'ServiceFile'
 #[pyfunction]
 pub fn service_schema(py: Python<'_>) -> PyResult<Bound<'_, PyAny>> {
-    plain(py, &service::schema())
+    plain(py, &service::service_schema())
 }

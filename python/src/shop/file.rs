@@ -36,7 +36,7 @@ impl Shop {
     }
 
     fn parse(text: &str, format: Format) -> Result<Self, Problems> {
-        Self::new(shop::parse(text, format)?)
+        Self::new(shop::parse_shop(text, format)?)
     }
 
     /// Reads a file; its problems name it.
@@ -152,5 +152,5 @@ pub fn read_file(py: Python<'_>, path: PathBuf) -> PyResult<Shop> {
 ///     'ShopFile'
 #[pyfunction]
 pub fn shop_schema(py: Python<'_>) -> PyResult<Bound<'_, PyAny>> {
-    plain(py, &shop::schema())
+    plain(py, &shop::shop_schema())
 }

@@ -10,7 +10,7 @@ use foilwork::{
     colour::{Lab, Level},
     finding,
     quantity::Mass,
-    toner::{self, Exposed, KnownStart, Porosity, Target, TonerRequest},
+    toner::{self, Exposed, KnownStart, Target, TonerRequest, ToningPorosity},
 };
 use pyo3::prelude::*;
 
@@ -41,7 +41,7 @@ impl From<&finding::Finding> for Finding {
 
 answer! {
     /// One shade of a mix, weighable.
-    MixPart {
+    TonerPart {
         /// The code on the tube.
         code: String,
         /// Mass to weigh, in g.
@@ -51,8 +51,8 @@ answer! {
     }
 }
 
-impl From<&toner::MixPart> for MixPart {
-    fn from(part: &toner::MixPart) -> Self {
+impl From<&toner::TonerPart> for TonerPart {
+    fn from(part: &toner::TonerPart) -> Self {
         Self { code: part.code.clone(), mass_g: part.mass.g(), share_percent: part.share.percent() }
     }
 }
@@ -61,7 +61,7 @@ answer! {
     /// A mix of shades and what it is predicted to give.
     TonerMix {
         /// The shades, largest mass first.
-        parts: Vec<MixPart>,
+        parts: Vec<TonerPart>,
         /// Mean level of the mix.
         level: f64,
         /// Tone of the mix in words.
@@ -217,7 +217,7 @@ pub fn find_toner(
         _ => return Err(FoilworkError::new_err("give one target: target_level with target_tones, or target_lab")),
     };
     let request = TonerRequest {
-        exposed: exposed.with_porosity(if porous { Porosity::Porous } else { Porosity::Normal }),
+        exposed: exposed.with_porosity(if porous { ToningPorosity::Porous } else { ToningPorosity::Normal }),
         target,
         shades: shades.iter().map(|shade| &shade.0).collect(),
         most_shades,

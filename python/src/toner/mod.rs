@@ -5,6 +5,6 @@ mod find;
 crate::room::room! {
     /// Toners: which deposit reaches a target from the exposed pigment.
     toner {
-        find { Finding, MixPart, NeutralisingDose, TonerAnswer, TonerMix, find_toner, neutralising_dose }
+        find { Finding, TonerPart, NeutralisingDose, TonerAnswer, TonerMix, find_toner, neutralising_dose }
     }
 }

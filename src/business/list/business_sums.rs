@@ -19,7 +19,7 @@ impl PricedTable {
     /// ```
     /// use foilwork::{business::list::{parse_csv, price_services}, money::Money, reader::Format, shop};
     ///
-    /// let shop = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    /// let shop = shop::parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
     /// let business = shop::Shop::new(&shop)?.business()?;
     /// let text = include_str!("../../../examples/juniper_and_tide_services.csv");
     /// let list = parse_csv(text, business.currency)?;

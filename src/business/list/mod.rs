@@ -10,9 +10,11 @@ pub(super) mod field;
 mod json_text;
 mod line;
 mod mark;
+mod marking;
 mod order;
 pub(super) mod place;
 mod priced;
+mod priced_line;
 pub(super) mod rows;
 mod write;
 
@@ -22,4 +24,5 @@ pub use json_text::parse_json;
 pub use line::{COLUMNS, PackUse, ServiceLine};
 pub use mark::Mark;
 pub use order::ListOrder;
-pub use priced::{PricedLine, PricedTable, Totals, price_services};
+pub use priced::{PricedTable, Totals, price_services};
+pub use priced_line::PricedLine;

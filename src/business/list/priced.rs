@@ -1,55 +1,10 @@
-use super::{Business, Mark, PackUse, ServiceLine, mark, place::Place};
+use super::{Business, PackUse, PricedLine, ServiceLine, marking::marks, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
-    money::{CostSource, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice, UnitPrice, cost_line},
+    money::{CostSource, Money, MoneyError, PriceTarget, Rounding, SetPrice, cost_line},
     reader::{InField, Problems},
 };
 use serde::Serialize;
-
-/// One service, costed and priced. Amounts are for one service; `sold` counts in the totals only.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct PricedLine {
-    /// The service.
-    pub service: String,
-    /// The class of guest.
-    pub class: Option<String>,
-    /// How many were sold.
-    pub sold: u32,
-    /// Colour, lightener or toner, waste included.
-    pub product: Money,
-    /// Developer, waste included.
-    pub developer: Money,
-    /// Foils, gloves, film.
-    pub consumables: Money,
-    /// Towels and gowns.
-    pub laundry: Money,
-    /// Hands-on time.
-    pub labour: Money,
-    /// Chair time.
-    pub overhead: Money,
-    /// What the card terminal keeps.
-    pub card_fee: Money,
-    /// The seven together.
-    pub cost: Money,
-    /// The price without tax.
-    pub net: Money,
-    /// The tax.
-    pub tax: Money,
-    /// The price with tax: the one on the list, or the one set by the rule.
-    pub gross: Money,
-    /// Net price less cost.
-    pub profit: Money,
-    /// Profit as a part of the net price.
-    pub margin_percent: Margin,
-    /// Profit as a part of the cost.
-    pub markup_percent: Markup,
-    /// Net price at which the target of the rule is met exactly.
-    pub target_net: Money,
-    /// Net price less all costs but the overhead, for an hour of the chair.
-    pub contribution_per_chair_hour: UnitPrice,
-    /// What is odd about it.
-    pub marks: Vec<Mark>,
-}
 
 /// The sums over a table, each amount times the number sold.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -163,7 +118,7 @@ pub struct PricedTable {
 ///
 /// let shop = "currency = \"EUR\"\n[terms]\nwage_per_h = \"18.00\"\nproductive_percent = 50\n\
 ///             overhead_per_h = \"10.00\"\nmargin_percent = 25";
-/// let business = shop::Shop::new(&shop::parse(shop, Format::Toml)?)?.business()?;
+/// let business = shop::Shop::new(&shop::parse_shop(shop, Format::Toml)?)?.business()?;
 /// let text = "service,product_pack_price,product_pack_g,product_g,hands_on_min,chair_min,sold\n\
 ///             half head of foils,26.40,500,40,70,120,3\n";
 /// let list = parse_csv(text, business.currency)?;
@@ -180,7 +135,7 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
     for (place, line) in list.iter().enumerate() {
         match price_line(line, business) {
             Ok(priced) => {
-                let marks = mark::marks(line, &priced, list.get(..place).unwrap_or_default());
+                let marks = marks(line, &priced, list.get(..place).unwrap_or_default());
                 lines.push(PricedLine { marks, ..priced });
             }
             Err(problem) => Place::Item(place + 1).say(&mut problems, &line.service, problem),

@@ -39,7 +39,7 @@ impl Document for ServiceFile {
 /// assert!(problems.to_string().contains("line 3: service.title: empty text"));
 /// ```
 pub fn parse(text: &str, format: Format) -> Result<ServiceFile, Problems> {
-    reader::parse(text, format)
+    reader::parse_document(text, format)
 }
 
 /// The path of the shop file that a service file names, as it is written there; `None` where it has a shop of its own.
@@ -71,7 +71,7 @@ pub fn shop_file(text: &str, format: Format) -> Option<String> {
 /// ```
 /// use foilwork::{reader::Format, service::parse_with_shop, shop};
 ///
-/// let shop = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
+/// let shop = shop::parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
 /// let file = parse_with_shop(include_str!("../../../examples/gloss-refresh.toml"), Format::Toml, &shop)?;
 /// assert_eq!(file.shop, Some(shop));
 /// # Ok::<(), foilwork::reader::Problems>(())
@@ -87,10 +87,10 @@ pub fn parse_with_shop(text: &str, format: Format, shop: &ShopFile) -> Result<Se
 /// # Example
 ///
 /// ```
-/// let schema = foilwork::service::schema();
+/// let schema = foilwork::service::service_schema();
 /// assert_eq!(schema["title"], "ServiceFile");
 /// ```
 #[must_use]
-pub fn schema() -> Value {
+pub fn service_schema() -> Value {
     ServiceFile::schema().clone()
 }

@@ -4,9 +4,11 @@
 
 mod file;
 mod products;
+mod substance;
 mod terms;
 
-pub use file::{ConsumableEntry, ShopFile, SubstanceEntry};
+pub use file::{ConsumableEntry, ShopFile};
 pub(in crate::shop) use products::EntryFacts;
 pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};
+pub use substance::SubstanceEntry;
 pub use terms::TermsEntry;

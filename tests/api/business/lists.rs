@@ -4,12 +4,12 @@ use crate::api::money::helpers::{currency, euros, number};
 use foilwork::{
     business::list::{Business, ListOrder, parse_csv, parse_json, price_services},
     reader::Format,
-    shop::{Shop, parse},
+    shop::{Shop, parse_shop},
 };
 use rust_decimal::Decimal;
 
 fn of(shop: &str) -> Business {
-    Shop::new(&parse(shop, Format::Toml).unwrap()).unwrap().business().unwrap()
+    Shop::new(&parse_shop(shop, Format::Toml).unwrap()).unwrap().business().unwrap()
 }
 
 fn demo() -> Business {

@@ -153,7 +153,11 @@ fn base(command: &str, option: &str) -> Vec<String> {
 fn with(command: &str, name: &str, value: &str) -> Vec<String> {
     let mut args = base(command, name);
     if name == "argument" {
-        args[1] = value.to_owned();
+        // It takes the place of the one that is there, or stands before the options.
+        if args.get(1).is_some_and(|first| !first.starts_with("--")) {
+            args.remove(1);
+        }
+        args.insert(1, value.to_owned());
         return args;
     }
     let option = format!("--{name}");

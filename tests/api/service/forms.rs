@@ -92,7 +92,7 @@ fn a_file_in_code_fails_with_its_fields(#[case] change: fn(&mut ServiceFile), #[
 fn a_shop_by_its_path_is_the_shop_inside() {
     let text = example("gloss-refresh.toml");
     assert_eq!(shop_file(&text, Format::Toml).as_deref(), Some("juniper_and_tide.toml"));
-    let shop = shop::parse(&example("juniper_and_tide.toml"), Format::Toml).unwrap();
+    let shop = shop::parse_shop(&example("juniper_and_tide.toml"), Format::Toml).unwrap();
     let by_path = parse_with_shop(&text, Format::Toml, &shop).unwrap();
     let inside = text.replace("shop_file = \"juniper_and_tide.toml\"\n", "");
     let mut value: toml::Value = toml::from_str(&inside).unwrap();

@@ -2,7 +2,7 @@
 
 use foilwork::{
     reader::Format,
-    service::{parse, schema},
+    service::{parse, service_schema},
 };
 use serde_json::{Map, Value};
 use std::{collections::BTreeSet, fs, path::Path};
@@ -63,14 +63,14 @@ fn walk<'s>(schema: &'s Value, visit: &mut impl FnMut(&'s Map<String, Value>)) {
 #[test]
 fn the_schema_in_examples_is_current() {
     let written: Value = serde_json::from_str(&example("service.schema.json")).unwrap();
-    assert!(written == schema(), "renew it: foilwork schema --output examples/service.schema.json");
+    assert!(written == service_schema(), "renew it: foilwork schema --output examples/service.schema.json");
 }
 
 #[test]
 fn schema_uses_only_known_keywords() {
     let known: BTreeSet<&str> = CHECKED.into_iter().chain(INFORMING).collect();
     let mut used = BTreeSet::new();
-    let schema = schema();
+    let schema = service_schema();
     walk(&schema, &mut |keywords| used.extend(keywords.keys().map(String::as_str)));
     assert_eq!(used.difference(&known).collect::<Vec<_>>(), Vec::<&&str>::new());
     // A keyword that is never used would make this list a wish.
@@ -79,7 +79,7 @@ fn schema_uses_only_known_keywords() {
 
 #[test]
 fn every_table_of_the_schema_refuses_unknown_fields() {
-    walk(&schema(), &mut |keywords| {
+    walk(&service_schema(), &mut |keywords| {
         if keywords.contains_key("properties") {
             assert_eq!(keywords.get("additionalProperties"), Some(&Value::Bool(false)), "{keywords:?}");
         }
@@ -89,7 +89,7 @@ fn every_table_of_the_schema_refuses_unknown_fields() {
 /// The checker reads `anyOf` as "this or nothing" and `oneOf` as a list of words; anything else would pass unchecked.
 #[test]
 fn alternatives_of_the_schema_are_optional_fields_and_lists_of_words() {
-    walk(&schema(), &mut |keywords| {
+    walk(&service_schema(), &mut |keywords| {
         if let Some([one, other]) = keywords.get("anyOf").and_then(Value::as_array).map(Vec::as_slice) {
             assert!(one.get("$ref").is_some() && other["type"] == "null", "{keywords:?}");
         } else {
@@ -110,7 +110,7 @@ fn alternatives_of_the_schema_are_optional_fields_and_lists_of_words() {
 fn a_file_with_every_optional_field_null_is_one_without_them() {
     let mut all: Value = serde_json::from_str(&example("lowlights.json")).unwrap();
     let bare = all.clone();
-    let schema = schema();
+    let schema = service_schema();
     add_nulls(&mut all, &schema, &schema);
     assert_ne!(all, bare);
     let read = |value: &Value| parse(&value.to_string(), Format::Json).unwrap();

@@ -8,7 +8,7 @@ fn with(shade: &str) -> String {
 }
 
 fn problems(text: &str) -> String {
-    shop::parse(text, Format::Toml).unwrap_err().to_string()
+    shop::parse_shop(text, Format::Toml).unwrap_err().to_string()
 }
 
 #[rstest]
@@ -112,9 +112,9 @@ fn mistakes_of_the_whole_file(#[case] text: &str, #[case] want: &str) {
 /// The two forms of one shop, and the same again from what was read.
 #[test]
 fn toml_and_json_are_two_forms_of_one_shop() {
-    let file = shop::parse(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml).unwrap();
+    let file = shop::parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml).unwrap();
     let json = serde_json::to_string(&file).unwrap();
-    assert_eq!(shop::parse(&json, Format::Json).unwrap(), file);
+    assert_eq!(shop::parse_shop(&json, Format::Json).unwrap(), file);
     let toml = toml::Value::try_from(&file).unwrap();
     assert_eq!(toml.try_into::<shop::shape::ShopFile>().unwrap(), file);
 }

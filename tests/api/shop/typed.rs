@@ -4,13 +4,13 @@ use foilwork::{
     colour::Hue,
     quantity::{Mass, MassFraction, Temperature},
     reader::Format,
-    shop::{CountsFrom, Shop, parse},
+    shop::{CountsFrom, Shop, parse_shop},
 };
 use rust_decimal::Decimal;
 
 fn example() -> Shop {
     let text = include_str!("../../../examples/juniper_and_tide.toml");
-    Shop::new(&parse(text, Format::Toml).unwrap()).unwrap()
+    Shop::new(&parse_shop(text, Format::Toml).unwrap()).unwrap()
 }
 
 /// The figures of the file, read by eye.
@@ -35,7 +35,7 @@ fn the_demo_shop_is_read() {
 fn a_declared_composition_is_read() {
     let text = "[[lightener]]\nname = \"powder\"\nratio = \"1:2\"\ndeclared_in_full = true\ncomposition = [{ substance = \
                 \"Potassium persulfate\", cas = \"7727-21-1\", ww_percent = 45, low_ww_percent = 40, high_ww_percent = 50 }]";
-    let shop = Shop::new(&parse(text, Format::Toml).unwrap()).unwrap();
+    let shop = Shop::new(&parse_shop(text, Format::Toml).unwrap()).unwrap();
     let declared = &shop.lighteners[0].facts.declared;
     assert!(declared.fully_declared && declared.name == "powder");
     let persulfate = &declared.ingredients[0];
@@ -49,7 +49,7 @@ fn a_declared_composition_is_read() {
 fn the_terms_are_the_same_by_share_and_by_hours() {
     let cost = |terms: &str| {
         let text = format!("currency = \"EUR\"\n[terms]\nwage_per_h = \"17.50\"\non_costs_percent = 20\n{terms}");
-        let shop = Shop::new(&parse(&text, Format::Toml).unwrap()).unwrap();
+        let shop = Shop::new(&parse_shop(&text, Format::Toml).unwrap()).unwrap();
         let hour = foilwork::quantity::Duration::from_h(1.0).unwrap();
         shop.terms.labour.unwrap().cost(hour, shop.terms.rounding).unwrap().to_string()
     };
@@ -67,7 +67,7 @@ fn what_a_costing_needs_is_named_all_at_once() {
 /// A shop put together in code is held to the same rules.
 #[test]
 fn a_shop_in_code_is_checked_like_a_text() {
-    let mut file = parse("[[diluent]]\nname = \"base\"", Format::Toml).unwrap();
+    let mut file = parse_shop("[[diluent]]\nname = \"base\"", Format::Toml).unwrap();
     file.diluent[0].pack_g = Some(-3.0);
     file.diluent[0].name = " base".to_owned();
     let problems = Shop::new(&file).unwrap_err().to_string();

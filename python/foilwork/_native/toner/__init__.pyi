@@ -2,10 +2,10 @@ from foilwork._native.toner._find import *
 
 __all__ = [
     "Finding",
-    "MixPart",
     "NeutralisingDose",
     "TonerAnswer",
     "TonerMix",
+    "TonerPart",
     "find_toner",
     "neutralising_dose",
 ]

@@ -6,10 +6,10 @@ from foilwork._native.colour import Difference, Level, Shade, Swatch
 
 __all__ = [
     "Finding",
-    "MixPart",
     "NeutralisingDose",
     "TonerAnswer",
     "TonerMix",
+    "TonerPart",
     "find_toner",
     "neutralising_dose",
 ]
@@ -33,7 +33,7 @@ class Finding(_Answer):
         """What the rule rests on."""
 
 @final
-class MixPart(_Answer):
+class TonerPart(_Answer):
     """One shade of a mix, weighable."""
 
     __match_args__ = ("code", "mass_g", "share_percent")
@@ -53,7 +53,7 @@ class TonerMix(_Answer):
 
     __match_args__ = ("parts", "level", "tone", "predicted", "residual")
     @property
-    def parts(self) -> list[MixPart]:
+    def parts(self) -> list[TonerPart]:
         """The shades, largest mass first."""
     @property
     def level(self) -> float:
