@@ -28,7 +28,7 @@ pub struct Starter {
 /// };
 ///
 /// let files = starter(Jurisdiction::EuropeanUnion, Currency::from_code("EUR")?);
-/// let shop = shop::parse(&files.shop, Format::Toml)?;
+/// let shop = shop::parse_shop(&files.shop, Format::Toml)?;
 /// let service = parse_with_shop(&files.service, Format::Toml, &shop)?;
 /// assert_eq!(service.section[0].name, "top");
 /// # Ok::<(), Box<dyn std::error::Error>>(())

@@ -16,7 +16,7 @@ fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] curre
     let currency = Currency::from_code(currency).unwrap();
     for jurisdiction in Jurisdiction::ALL {
         let files = starter(*jurisdiction, currency);
-        let shop = shop::parse(&files.shop, Format::Toml).unwrap();
+        let shop = shop::parse_shop(&files.shop, Format::Toml).unwrap();
         let plan = plan(&parse_with_shop(&files.service, Format::Toml, &shop).unwrap()).unwrap();
         assert!(!plan.blocked, "{jurisdiction}: {:?}", plan.findings);
         assert!(plan.money.is_some(), "{jurisdiction}");
