@@ -16,7 +16,7 @@ from fractions import Fraction
 import numpy as np
 import pandas as pd
 
-from foilwork.money import Money, cost_columns, product_cost
+from foilwork.money import Money, cost_columns, supply_cost
 
 TERMS = {
     "currency": "EUR",
@@ -131,7 +131,7 @@ def scalar() -> None:
 
     def mine() -> None:
         for _ in range(calls):
-            product_cost(pack, 500, 42.5)
+            supply_cost(pack, 500, 42.5, unit="g")
 
     def bare() -> None:
         for _ in range(calls):

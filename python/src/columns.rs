@@ -6,7 +6,7 @@
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
 use crate::error::{FoilworkError, OutOfRangeWarning, raise};
-use foilwork::column::{Cells, ColumnError, ColumnOutcome, rows};
+use foilwork::column::{self, Cells, ColumnError, ColumnOutcome, rows};
 use numpy::{PyArray, PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
     exceptions::PyTypeError,
@@ -248,6 +248,28 @@ pub fn apply_kernel_to<'py, const N: usize, E: Error>(
         let mut writer = result.readwrite();
         let outcome = kernel(cells, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
         settle(py, outcome, &shape, on_refusal, |row| rule(cells.map(|column| column.get(row))).err())?;
+    }
+    Ok(result.into_any())
+}
+
+/// Applies a rule of three numbers to three along the last axis of an array, which has length 3.
+pub fn apply_triples<'py, E: Error>(
+    py: Python<'py>,
+    column: &Column<'py>,
+    on_refusal: OnRefusal,
+    rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
+) -> PyResult<Bound<'py, PyAny>> {
+    let Column::Array(array) = column else { return Err(PyTypeError::new_err("expected an array")) };
+    let shape = array.shape().to_vec();
+    let result = PyArray::<f64, _>::zeros(py, shape.as_slice(), false);
+    {
+        let spread = column.values(&shape)?;
+        let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
+        let mut writer = result.readwrite();
+        let outcome = column::triples(values, writer.as_slice_mut().map_err(raise)?, &rule).map_err(raise)?;
+        let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
+        let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
+        settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
     }
     Ok(result.into_any())
 }

@@ -24,11 +24,11 @@ pub struct PriceListEntry {
     /// The class.
     pub class: String,
     /// Gross, when all goes well.
-    pub from: Money,
+    pub low: Money,
     /// Gross, as expected.
     pub usual: Money,
     /// Gross, when all goes badly.
-    pub to: Money,
+    pub high: Money,
     /// What moves the price most; `None` when nothing does.
     pub driver: Option<QuoteDriver>,
 }
@@ -64,7 +64,7 @@ pub struct PriceListEntry {
 ///     ],
 ///     &rule,
 /// )?;
-/// assert_eq!((list[0].from.to_string(), list[1].to.to_string()), ("60.00 EUR".into(), "110.00 EUR".into()));
+/// assert_eq!((list[0].low.to_string(), list[1].high.to_string()), ("60.00 EUR".into(), "110.00 EUR".into()));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn price_list(classes: &[ClassCost], rule: &PriceRule) -> Result<Vec<PriceListEntry>, MoneyError> {
@@ -75,9 +75,9 @@ pub fn price_list(classes: &[ClassCost], rule: &PriceRule) -> Result<Vec<PriceLi
             Ok(PriceListEntry {
                 service: class.service.clone(),
                 class: class.class.clone(),
-                from: quote.low.taxed.gross,
+                low: quote.low.taxed.gross,
                 usual: quote.best.taxed.gross,
-                to: quote.high.taxed.gross,
+                high: quote.high.taxed.gross,
                 driver: quote.drivers.into_iter().find(|driver| !driver.swing.is_zero()),
             })
         })

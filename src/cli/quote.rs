@@ -88,12 +88,12 @@ fn listed(list: &[PriceListEntry]) -> String {
     let rows = list.iter().map(|entry| {
         let driver = entry.driver.as_ref().map(|driver| driver.what.clone()).unwrap_or_default();
         let name = full_name(&entry.service, &entry.class);
-        vec![name, amount(entry.from), amount(entry.usual), amount(entry.to), driver]
+        vec![name, amount(entry.low), amount(entry.usual), amount(entry.high), driver]
     });
     sheet.table(&["service", "from", "usual", "to", "moved most by"], &[1, 2, 3], rows.collect());
     if let Some(first) = list.first() {
         sheet.blank();
-        sheet.line(&format!("Amounts in {}, with tax.", first.from.currency()));
+        sheet.line(&format!("Amounts in {}, with tax.", first.low.currency()));
     }
     sheet.finish()
 }

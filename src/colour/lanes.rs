@@ -9,11 +9,11 @@ pub(crate) struct Lanes(f64x4);
 impl Lanes {
     /// How many.
     pub(crate) const WIDTH: usize = 4;
+}
 
-    /// A number for each lane.
-    #[inline]
-    pub(crate) fn of(value: impl Fn(usize) -> f64) -> Self {
-        Self(f64x4::new([value(0), value(1), value(2), value(3)]))
+impl From<[f64; Lanes::WIDTH]> for Lanes {
+    fn from(values: [f64; Self::WIDTH]) -> Self {
+        Self(f64x4::new(values))
     }
 }
 

@@ -23,6 +23,18 @@ impl Cells<'_> {
         }
     }
 
+    /// The values of four rows; beyond the last row they are not-a-number.
+    #[inline]
+    pub(super) fn four(&self, start: usize) -> [f64; 4] {
+        match self {
+            Self::Same(value) => [*value; 4],
+            Self::Each(values) => match values.get(start..).and_then(|rest| rest.first_chunk()) {
+                Some(four) => *four,
+                None => [0, 1, 2, 3].map(|lane| self.get(start + lane)),
+            },
+        }
+    }
+
     /// The values of some rows, into the front of a block.
     fn copy(&self, start: usize, rows: usize, block: &mut [f64; BLOCK]) {
         match self {

@@ -78,7 +78,7 @@ pub(crate) fn at_most_one(fields: &[&str]) -> Value {
 /// ```
 /// use foilwork::{reader::{Format, parse_document}, service::ServiceFile};
 ///
-/// let problems = parse::<ServiceFile>("format = 2\n[service]\ntitle = \"\"", Format::Toml).unwrap_err();
+/// let problems = parse_document::<ServiceFile>("format = 2\n[service]\ntitle = \"\"", Format::Toml).unwrap_err();
 /// assert!(problems.to_string().contains("line 1: format: 2 is out of range: give 1"));
 /// assert!(problems.to_string().contains("line 3: service.title: empty text"));
 /// ```

@@ -16,7 +16,7 @@ use rust_decimal::Decimal;
 /// let business = shop::Shop::new(&shop)?.business()?;
 /// let list = parse_csv(include_str!("../../examples/juniper_and_tide_services.csv"), business.currency)?;
 /// let text = service_table(&price_services(&list, &business)?);
-/// assert!(text.contains("all that were sold"));
+/// assert!(text.lines().all(|line| line.chars().count() <= 80));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]

@@ -43,7 +43,6 @@ from foilwork.money import (
     overhead_cost,
     price_from_margin,
     price_from_markup,
-    product_cost,
     supply_cost,
     take_tax_out,
 )
@@ -82,7 +81,7 @@ def quantized(value: Decimal, exponent: int, rounding: str) -> Decimal:
     return value.quantize(Decimal(1).scaleb(-exponent), rounding=ROUNDINGS[rounding])
 
 
-def test_product_cost_equals_decimal_on_100_000_random_cases() -> None:
+def test_supply_cost_equals_decimal_on_100_000_random_cases() -> None:
     """Each of the seven roundings, bit for bit; 60 digits keep every tie a tie, since a denominator has at most 9."""
     chance = random.Random(4217)
     names = list(ROUNDINGS)
@@ -94,7 +93,7 @@ def test_product_cost_equals_decimal_on_100_000_random_cases() -> None:
             # Round packs, and tenths of a gram now and then, so that exact halves are common.
             pack = Decimal(chance.choice([20, 50, 60, 80, 500, 1000, chance.randrange(1, 999_999)]))
             used = Decimal(chance.randrange(2_000_000)).scaleb(-chance.choice([0, 1, 2, 3]))
-            got = product_cost(Money(price, code), float(pack), float(used), rounding=rounding)
+            got = supply_cost(Money(price, code), float(pack), float(used), unit="g", rounding=rounding)
             assert got.amount == quantized(price * used / pack, exponent, rounding), (price, used, pack, rounding)
             assert got.amount.as_tuple().exponent == -exponent
 
@@ -212,7 +211,7 @@ def test_errors_are_those_of_the_core() -> None:
     with pytest.raises(FoilworkError, match="whole number"):
         supply_cost(eur(1), 10, 0.5, unit="piece")
     with pytest.raises(FoilworkError, match="invalid mass"):
-        product_cost(eur(1), 100, float("nan"))
+        supply_cost(eur(1), 100, float("nan"), unit="g")
     with pytest.raises(FoilworkError, match="too large"):
         eur(10**15) * 10**6
 
@@ -343,7 +342,7 @@ def test_columns_equal_the_scalar_functions_row_by_row(rounding: str) -> None:
     for row in range(500):
         at = {name: column[row].item() for name, column in columns.items()}
         price, used = Money.from_minor(at["pack_price_minor"], "EUR"), at["used_g"] + at["wasted_g"]
-        product = product_cost(price, at["pack_g"], used, rounding=rounding)
+        product = supply_cost(price, at["pack_g"], used, unit="g", rounding=rounding)
         labour = labour_cost(at["hands_on_min"], eur("17.35"), "21.4", 38, 23.7, rounding=rounding)
         overhead = overhead_cost(at["chair_min"], eur("48123.45"), 4, 1170, rounding=rounding)
         assert got.product_minor[row] == product.minor

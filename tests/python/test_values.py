@@ -214,7 +214,6 @@ ONLY_IN_PYTHON = {
         "margin_to_markup": METHOD,
         "markup_to_margin": METHOD,
         "overhead_cost": METHOD,
-        "product_cost": METHOD,
     },
     "peroxide": {
         "density_interval": "Rust's density gives the interval; Python's gives a number or an array",

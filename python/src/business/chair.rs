@@ -3,9 +3,12 @@
 use crate::{
     answer::answer,
     error::raise,
-    money::{PyMoney, hours, minutes},
+    money::{HALF_UP, PyMoney, exact::Number, hours, minutes, rounding},
 };
-use foilwork::business::{self, ChairService, Denominator};
+use foilwork::{
+    business::{self, ChairService, Denominator},
+    money::ProductiveShare,
+};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -89,4 +92,85 @@ pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult
     let of: Denominator = denominator.parse().map_err(raise)?;
     let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
     Ok(Productivity { percent: found.percent, of: of.code().to_owned() })
+}
+
+/// Where a share of productive hours lies beside what a guide to the trade gives for it.
+///
+/// Args:
+///     productive_percent: productive hours in percent of all paid hours.
+///
+/// Returns:
+///     ``"below-all"`` (below 30), ``"low"``, ``"typical"`` (40 to 55), ``"high"`` or ``"above-all"`` (above 70).
+///
+/// Raises:
+///     FoilworkError: a share outside 0 to 100.
+///
+/// Source:
+///     CCH, Hairdressing trade sector guide; see ``cch-productive-hours`` in :func:`foilwork.source.register`.
+///
+/// Examples:
+///     >>> from foilwork.business import beside_trade
+///     >>> beside_trade(50)
+///     'typical'
+#[pyfunction]
+pub fn beside_trade(productive_percent: Number) -> PyResult<&'static str> {
+    let share = ProductiveShare::from_percent(productive_percent.0).map_err(raise)?;
+    Ok(business::beside_trade(share).value.code())
+}
+
+/// Net takings for each guest, rounded once.
+///
+/// Args:
+///     takings: net takings of a period.
+///     guests: how many came.
+///     rounding: how the amount becomes whole minor units; see :class:`foilwork.money.Money`.
+///
+/// Raises:
+///     FoilworkError: no guests.
+///
+/// Examples:
+///     >>> from foilwork.business import average_bill
+///     >>> from foilwork.money import Money
+///     >>> average_bill(Money("500", "EUR"), 6)
+///     Money('83.33', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (takings, guests, *, rounding = HALF_UP), text_signature = "(takings, guests, *, rounding='midpoint-away-from-zero')")]
+pub fn average_bill(takings: PyMoney, guests: u32, rounding: &str) -> PyResult<PyMoney> {
+    business::average_bill(takings.0, guests, self::rounding(rounding)?).map(PyMoney).map_err(raise)
+}
+
+/// Retail sales in percent of all net takings, services and retail together, unrounded.
+///
+/// Args:
+///     retail: net retail sales.
+///     all_takings: net takings of services and retail.
+///
+/// Raises:
+///     FoilworkError: retail below zero or above the takings, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import retail_share
+///     >>> from foilwork.money import Money
+///     >>> retail_share(Money("120", "EUR"), Money("1500", "EUR"))
+///     Decimal('8')
+#[pyfunction]
+pub fn retail_share(retail: PyMoney, all_takings: PyMoney) -> PyResult<Decimal> {
+    business::retail_share(retail.0, all_takings.0).map_err(raise)
+}
+
+/// The middle of a list of counts, such as guests a day: half the days had fewer, half had more.
+///
+/// Args:
+///     counts: the counts.
+///
+/// Raises:
+///     FoilworkError: an empty list.
+///
+/// Examples:
+///     >>> from foilwork.business import median_count
+///     >>> median_count([9, 4, 11, 7])
+///     Decimal('8')
+#[pyfunction]
+pub fn median_count(counts: Vec<u32>) -> PyResult<Decimal> {
+    business::median_count(&counts).map_err(raise)
 }

@@ -17,7 +17,7 @@ answer! {
         /// The service.
         service: String,
         /// The class of guest.
-        class_: Option<String>,
+        guest_class: Option<String>,
         /// How many were sold.
         sold: u32,
         /// Colour, lightener or toner, waste included.
@@ -119,7 +119,7 @@ impl From<list::PricedLine> for PricedLine {
     fn from(line: list::PricedLine) -> Self {
         Self {
             service: line.service,
-            class_: line.class,
+            guest_class: line.class,
             sold: line.sold,
             product: PyMoney(line.product),
             developer: PyMoney(line.developer),

@@ -10,14 +10,21 @@ mod stock;
 crate::room::room! {
     /// Business: whether the salon lives from its prices.
     business {
-        chair { Productivity, RankedService, productivity, rank_by_chair_hour }
+        chair {
+            Productivity, RankedService, average_bill, beside_trade, median_count, productivity, rank_by_chair_hour,
+            retail_share,
+        }
         list { PricedLine, PricedTable, Totals, price_services, price_services_csv, price_services_json }
         quote { PriceListEntry, Quote, QuoteDriver, price_list, quote_range }
         sales {
-            DiscountBreakEven, MarginOfSafety, SalesMixLine, SalesMixPlan, SalesNeeded, break_even,
-            discount_break_even, margin_of_safety, profit_before_tax, sales_mix_target,
+            Contribution, DiscountBreakEven, MarginOfSafety, SalesMixLine, SalesMixPlan, SalesNeeded, break_even,
+            contribution, discount_break_even, margin_of_safety, profit_at, profit_before_tax, sales_mix_profit,
+            sales_mix_target, split_costs,
         }
-        staff { Pay, RentOrWageAt, commission_pay, rent_or_wage, share_tips }
+        staff {
+            HiringStep, Pay, RentOrWageAt, best_number_to_hire, commission_pay, commission_rate, hiring_steps,
+            rent_or_wage, share_tips, tip_percent,
+        }
         stock { Reorder, reorder }
     }
 }

@@ -166,9 +166,9 @@ pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult
         .map(|entry| PriceListEntry {
             service: entry.service,
             guest_class: entry.class,
-            low: PyMoney(entry.from),
+            low: PyMoney(entry.low),
             usual: PyMoney(entry.usual),
-            high: PyMoney(entry.to),
+            high: PyMoney(entry.high),
             driver: entry.driver.map(Into::into),
         })
         .collect())

@@ -6,7 +6,7 @@ use crate::{
     money::{HALF_UP, PyMoney, exact::Number, rounding},
 };
 use foilwork::{
-    business::{self, SalesMixItem},
+    business::{self, MixedCost, SalesMixItem},
     money::{Money, ProfitTax},
 };
 use pyo3::prelude::*;
@@ -195,16 +195,7 @@ pub fn sales_mix_target(
     profit: PyMoney,
     items: Vec<(String, PyMoney, PyMoney, Number)>,
 ) -> PyResult<SalesMixPlan> {
-    let items: Vec<_> = items
-        .into_iter()
-        .map(|(what, price, variable, weight)| SalesMixItem {
-            what,
-            price: price.0,
-            variable: variable.0,
-            weight: weight.0,
-        })
-        .collect();
-    let plan = business::sales_mix_target(fixed.0, profit.0, &items).map_err(raise)?;
+    let plan = business::sales_mix_target(fixed.0, profit.0, &mix_items(items)).map_err(raise)?;
     let line = |line: business::SalesMixLine| SalesMixLine {
         what: line.what,
         count: line.count,
@@ -251,4 +242,116 @@ pub fn discount_break_even(
         count_needed: offer.count_needed,
         extra_percent: offer.extra_percent,
     })
+}
+
+answer! {
+    /// What one sale leaves to pay the fixed costs.
+    Contribution {
+        /// Net price less variable cost.
+        each: PyMoney,
+        /// The same in percent of the net price, unrounded.
+        ratio_percent: Decimal,
+    }
+}
+
+/// Net price less what one more sale costs.
+///
+/// Args:
+///     price: net price.
+///     variable: what one more sale costs.
+///
+/// Raises:
+///     FoilworkError: no price, a negative cost, two currencies.
+///
+/// Source:
+///     OpenStax, Principles of Accounting, Volume 2, module m68115.
+///
+/// Examples:
+///     >>> from foilwork.business import contribution
+///     >>> from foilwork.money import Money
+///     >>> contribution(Money("40", "USD"), Money("10", "USD"))
+///     Contribution(each=Money('30.00', 'USD'), ratio_percent=Decimal('75'))
+#[pyfunction]
+pub fn contribution(price: PyMoney, variable: PyMoney) -> PyResult<Contribution> {
+    let found = business::contribution(price.0, variable.0).map_err(raise)?;
+    Ok(Contribution { each: PyMoney(found.each), ratio_percent: found.ratio_percent })
+}
+
+/// What a number of sales leaves after the fixed costs; below zero, a loss.
+///
+/// Args:
+///     fixed: fixed costs of a period.
+///     price: net price of one sale.
+///     variable: what one more sale costs.
+///     count: how many are sold.
+///
+/// Raises:
+///     FoilworkError: two currencies, or too large.
+///
+/// Examples:
+///     >>> from foilwork.business import profit_at
+///     >>> from foilwork.money import Money
+///     >>> usd = lambda text: Money(text, "USD")
+///     >>> profit_at(usd("3000"), usd("35"), usd("20"), 150)
+///     Money('-750.00', 'USD')
+#[pyfunction]
+pub fn profit_at(fixed: PyMoney, price: PyMoney, variable: PyMoney, count: u32) -> PyResult<PyMoney> {
+    business::profit_at(fixed.0, price.0, variable.0, count).map(PyMoney).map_err(raise)
+}
+
+/// What a period leaves when services were sold in these numbers.
+///
+/// Args:
+///     fixed: fixed costs of the period.
+///     sold: ``(what, price, variable, count)`` for each service.
+///
+/// Raises:
+///     FoilworkError: two currencies, or a count that is not whole.
+///
+/// Examples:
+///     >>> from foilwork.business import sales_mix_profit
+///     >>> from foilwork.money import Money
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> sales_mix_profit(eur("450"), [("toner", eur("35"), eur("5"), 20)])
+///     Money('150.00', 'EUR')
+#[pyfunction]
+pub fn sales_mix_profit(fixed: PyMoney, sold: Vec<(String, PyMoney, PyMoney, Number)>) -> PyResult<PyMoney> {
+    business::sales_mix_profit(fixed.0, &mix_items(sold)).map(PyMoney).map_err(raise)
+}
+
+/// The fixed and the variable parts of a list of costs, each added up.
+///
+/// Args:
+///     costs: ``(what, fixed, each)`` for each cost: for the period, and for every sale.
+///
+/// Returns:
+///     What is fixed for the period, and what comes with every sale.
+///
+/// Raises:
+///     FoilworkError: no costs, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import split_costs
+///     >>> from foilwork.money import Money
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> split_costs([("water", eur("40"), eur("0.60")), ("till", eur("25"), eur("0.10"))])
+///     (Money('65.00', 'EUR'), Money('0.70', 'EUR'))
+#[pyfunction]
+pub fn split_costs(costs: Vec<(String, PyMoney, PyMoney)>) -> PyResult<(PyMoney, PyMoney)> {
+    let costs: Vec<_> =
+        costs.into_iter().map(|(what, fixed, each)| MixedCost { what, fixed: fixed.0, each: each.0 }).collect();
+    let (fixed, each) = business::split_costs(&costs).map_err(raise)?;
+    Ok((PyMoney(fixed), PyMoney(each)))
+}
+
+fn mix_items(items: Vec<(String, PyMoney, PyMoney, Number)>) -> Vec<SalesMixItem> {
+    items
+        .into_iter()
+        .map(|(what, price, variable, weight)| SalesMixItem {
+            what,
+            price: price.0,
+            variable: variable.0,
+            weight: weight.0,
+        })
+        .collect()
 }

@@ -10,6 +10,7 @@ use foilwork::{
     money::{CommissionRate, Money},
 };
 use pyo3::prelude::*;
+use rust_decimal::Decimal;
 
 answer! {
     /// What someone is paid for a period.
@@ -159,4 +160,103 @@ pub fn rent_or_wage(
         employed: PyMoney(at.employed),
         difference: PyMoney(at.difference),
     })
+}
+
+answer! {
+    /// What one more stylist brings.
+    HiringStep {
+        /// How many stylists there are then.
+        stylists: usize,
+        /// How many more services they do together.
+        more_services: i64,
+        /// What these leave, before the wage.
+        more_contribution: PyMoney,
+        /// The same less the wage: below zero, the last one hired does not pay.
+        left: PyMoney,
+    }
+}
+
+/// What each further stylist brings.
+///
+/// Args:
+///     services: how many services one stylist, two, three and so on do together in a period.
+///     contribution: what one service leaves.
+///     wage: the wage of one stylist for the period.
+///
+/// Raises:
+///     FoilworkError: an empty list, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import hiring_steps
+///     >>> from foilwork.money import Money
+///     >>> [str(step.left) for step in hiring_steps([8, 16, 23], Money("8", "USD"), Money("60", "USD"))]
+///     ['4.00 USD', '4.00 USD', '-4.00 USD']
+#[pyfunction]
+pub fn hiring_steps(services: Vec<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<Vec<HiringStep>> {
+    let steps = business::hiring_steps(&services, contribution.0, wage.0).map_err(raise)?;
+    let step = |step: business::HiringStep| HiringStep {
+        stylists: step.stylists,
+        more_services: step.more_services,
+        more_contribution: PyMoney(step.more_contribution),
+        left: PyMoney(step.left),
+    };
+    Ok(steps.into_iter().map(step).collect())
+}
+
+/// How many stylists leave the most in all.
+///
+/// Args:
+///     services: how many services one stylist, two, three and so on do together in a period.
+///     contribution: what one service leaves.
+///     wage: the wage of one stylist for the period.
+///
+/// Raises:
+///     FoilworkError: an empty list, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import best_number_to_hire
+///     >>> from foilwork.money import Money
+///     >>> best_number_to_hire([8, 16, 23, 29, 34, 38], Money("8", "USD"), Money("60", "USD"))
+///     2
+#[pyfunction]
+pub fn best_number_to_hire(services: Vec<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<usize> {
+    business::best_number_to_hire(&services, contribution.0, wage.0).map_err(raise)
+}
+
+/// The flat rate at which takings earned a commission, in percent.
+///
+/// Args:
+///     earned: the commission.
+///     takings: the net takings that it was paid on.
+///
+/// Raises:
+///     FoilworkError: no takings, or a rate outside 0 to 100.
+///
+/// Examples:
+///     >>> from foilwork.business import commission_rate
+///     >>> from foilwork.money import Money
+///     >>> commission_rate(Money("120", "USD"), Money("1600", "USD"))
+///     Decimal('7.5')
+#[pyfunction]
+pub fn commission_rate(earned: PyMoney, takings: PyMoney) -> PyResult<Decimal> {
+    business::commission_rate(earned.0, takings.0).map(|rate| rate.percent()).map_err(raise)
+}
+
+/// A tip in percent of the bill, unrounded.
+///
+/// Args:
+///     tip: the tip.
+///     bill: the bill.
+///
+/// Raises:
+///     FoilworkError: a negative tip, no bill, two currencies.
+///
+/// Examples:
+///     >>> from foilwork.business import tip_percent
+///     >>> from foilwork.money import Money
+///     >>> tip_percent(Money("12", "EUR"), Money("80", "EUR"))
+///     Decimal('15')
+#[pyfunction]
+pub fn tip_percent(tip: PyMoney, bill: PyMoney) -> PyResult<Decimal> {
+    business::tip_percent(tip.0, bill.0).map_err(raise)
 }

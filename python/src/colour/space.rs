@@ -1,6 +1,6 @@
 use super::swatches::white;
 use crate::{
-    columns::{Column, OnRefusal, apply, apply_kernel_to},
+    columns::{Column, OnRefusal, apply, apply_kernel_to, apply_triples},
     error::{FoilworkError, raise},
 };
 use foilwork::{
@@ -10,48 +10,57 @@ use foilwork::{
 use pyo3::{prelude::*, types::PyTuple};
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
-pub struct Triples<'py> {
-    parts: [Column<'py>; 3],
-    single: bool,
+pub enum Triples<'py> {
+    One([f64; 3]),
+    /// In one piece, row after row.
+    Many(Bound<'py, PyAny>),
 }
 
 impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
     type Error = PyErr;
 
     fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
-        let py = obj.py();
-        if let Ok([a, b, c]) = obj.extract::<[f64; 3]>() {
-            return Ok(Self { parts: [Column::Number(a), Column::Number(b), Column::Number(c)], single: true });
+        if let Ok(one) = obj.extract::<[f64; 3]>() {
+            return Ok(Self::One(one));
         }
-        let numpy = py.import("numpy")?;
-        let array = numpy.call_method1("asarray", (&*obj, "float64"))?;
+        let array = obj.py().import("numpy")?.call_method1("ascontiguousarray", (&*obj, "float64"))?;
         let shape: Vec<usize> = array.getattr("shape")?.extract()?;
         if shape.last() != Some(&3) {
             let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
             return Err(FoilworkError::new_err(text));
         }
-        // One contiguous column for each coordinate: the kernels read columns, and a strided one costs more to read.
-        let columns = numpy.call_method1("moveaxis", (array, -1, 0))?;
-        let columns = numpy.call_method1("ascontiguousarray", (columns,))?;
-        let part = |place: usize| columns.get_item(place)?.extract::<Column<'py>>();
-        Ok(Self { parts: [part(0)?, part(1)?, part(2)?], single: false })
+        Ok(Self::Many(array))
     }
 }
 
 impl<'py> Triples<'py> {
+    /// A contiguous column for each coordinate: kernels read columns, and a strided one costs more to read.
+    fn parts(&self, py: Python<'py>) -> PyResult<[Column<'py>; 3]> {
+        match self {
+            Self::One([a, b, c]) => Ok([Column::Number(*a), Column::Number(*b), Column::Number(*c)]),
+            Self::Many(array) => {
+                let numpy = py.import("numpy")?;
+                let columns = numpy.call_method1("moveaxis", (array, -1, 0))?;
+                let columns = numpy.call_method1("ascontiguousarray", (columns,))?;
+                let part = |place: usize| columns.get_item(place)?.extract::<Column<'py>>();
+                Ok([part(0)?, part(1)?, part(2)?])
+            }
+        }
+    }
+
     fn map<E: std::error::Error>(
         &self,
         py: Python<'py>,
         errors: OnRefusal,
-        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E>,
+        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let [a, b, c] = &self.parts;
-        let found = apply(py, [a, b, c], errors, rule)?;
-        if self.single {
-            return Ok(PyTuple::new(py, found)?.into_any());
+        match self {
+            Self::One(_) => {
+                let [a, b, c] = self.parts(py)?;
+                Ok(PyTuple::new(py, apply(py, [&a, &b, &c], errors, rule)?)?.into_any())
+            }
+            Self::Many(array) => apply_triples(py, &array.extract()?, errors, rule),
         }
-        let [a, b, c] = found;
-        py.import("numpy")?.call_method1("stack", ((a, b, c), -1))
     }
 }
 
@@ -84,7 +93,7 @@ pub fn ciede2000<'py>(
     lab_2: Triples<'py>,
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts, &lab_2.parts);
+    let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts(py)?, &lab_2.parts(py)?);
     apply_kernel_to(
         py,
         [l1, a1, b1, l2, a2, b2],

@@ -7,32 +7,7 @@ use foilwork::source::Basis;
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
-/// Cost of the product that was used, waste included, at its unrounded pack price.
-///
-/// Args:
-///     pack_price: what a pack costs.
-///     pack_g: what it holds, in g.
-///     used_g: what was used and thrown away, in g.
-///     rounding: how the cost becomes whole minor units, once; see :class:`Money`.
-///
-/// Raises:
-///     FoilworkError: an empty pack, a price below nothing, a mass out of range.
-///
-/// Source:
-///     Unit price from the price of a pack: OpenStax, Prealgebra 2e, module m81303.
-///
-/// Examples:
-///     >>> from foilwork.money import Money, product_cost
-///     >>> product_cost(Money("18.90", "EUR"), pack_g=1000, used_g=42)
-///     Money('0.79', 'EUR')
-#[pyfunction]
-#[pyo3(signature = (pack_price, pack_g, used_g, *, rounding = HALF_UP), text_signature = "(pack_price, pack_g, used_g, *, rounding='midpoint-away-from-zero')")]
-pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &str) -> PyResult<PyMoney> {
-    let pack = PackPrice::new(pack_price.0, grams(pack_g)?).map_err(raise)?;
-    money::supply_cost(pack, grams(used_g)?, self::rounding(rounding)?).map(PyMoney).map_err(raise)
-}
-
-/// :func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
+/// Cost of what was taken from a pack, waste included, at its unrounded price: by mass, by volume or as a count.
 ///
 /// Args:
 ///     pack_price: what a pack costs.
@@ -46,6 +21,8 @@ pub fn product_cost(pack_price: PyMoney, pack_g: f64, used_g: f64, rounding: &st
 ///
 /// Examples:
 ///     >>> from foilwork.money import Money, supply_cost
+///     >>> supply_cost(Money("18.90", "EUR"), 1000, 42, unit="g")
+///     Money('0.79', 'EUR')
 ///     >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
 ///     Money('2.02', 'EUR')
 #[pyfunction]
@@ -229,6 +206,20 @@ pub fn allocate(amount: PyMoney, weights: Vec<Number>) -> PyResult<Vec<PyMoney>>
 }
 
 answer! {
+    /// One kind of cost, planned against actual.
+    Variance {
+        /// The kind of cost.
+        kind: String,
+        /// From the plan.
+        planned: PyMoney,
+        /// From what was weighed and timed.
+        actual: PyMoney,
+        /// Actual less planned: above zero, it cost more than planned.
+        difference: PyMoney,
+    }
+}
+
+answer! {
     /// One line of a cost table.
     CostLine {
         /// The kind of cost.
@@ -323,6 +314,32 @@ impl PyCostTable {
             .collect()
     }
 
+    /// This table as planned against another as it really was, for each kind of cost that occurs in either.
+    ///
+    /// Args:
+    ///     actual: the other table.
+    ///
+    /// Raises:
+    ///     FoilworkError: two currencies.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.money import CostTable, Money
+    ///     >>> planned, actual = CostTable("EUR"), CostTable("EUR")
+    ///     >>> planned.add("product", "toner", Money("4.90", "EUR"))
+    ///     >>> actual.add("product", "toner", Money("5.60", "EUR"))
+    ///     >>> planned.compare(actual)[0].difference
+    ///     Money('0.70', 'EUR')
+    fn compare(&self, actual: &Self) -> PyResult<Vec<Variance>> {
+        let rows = money::compare(&self.0, &actual.0).map_err(raise)?;
+        let row = |row: money::Variance| Variance {
+            kind: row.kind.code().to_owned(),
+            planned: PyMoney(row.planned),
+            actual: PyMoney(row.actual),
+            difference: PyMoney(row.difference),
+        };
+        Ok(rows.into_iter().map(row).collect())
+    }
+
     /// The total of each kind of cost.
     fn by_kind(&self) -> Vec<(&'static str, PyMoney)> {
         self.0.by_kind().into_iter().map(|(part, total)| (part.code(), PyMoney(total))).collect()
@@ -361,4 +378,22 @@ pub fn measure(value: f64, unit: &str) -> PyResult<Measure> {
         "piece" => Err(FoilworkError::new_err(format!("invalid count (got {value} pieces): must be a whole number"))),
         _ => Err(FoilworkError::new_err(format!("unknown unit {unit:?}: give \"g\", \"mL\" or \"piece\""))),
     }
+}
+
+/// The wage for an hour when a payment covers some hours.
+///
+/// Args:
+///     paid: what was paid.
+///     worked_h: the hours that it covers.
+///
+/// Raises:
+///     FoilworkError: no hours.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, pay_per_hour
+///     >>> pay_per_hour(Money("684", "EUR"), 38)
+///     Decimal('18')
+#[pyfunction]
+pub fn pay_per_hour(paid: PyMoney, worked_h: f64) -> PyResult<Decimal> {
+    money::pay_per_hour(paid.0, hours(worked_h)?).map(|price| price.per_unit).map_err(raise)
 }

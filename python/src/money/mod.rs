@@ -42,13 +42,13 @@ crate::room::room! {
         amount { PyMoney }
         columns { CostColumns, cost_columns }
         cost {
-            CostLine, PyCostTable, allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
-            packs_needed, product_cost, supply_cost, unit_price,
+            CostLine, PyCostTable, Variance, allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
+            packs_needed, pay_per_hour, supply_cost, unit_price,
         }
         price {
-            DiscountedPrice, ServicePrice, SetPrice, TaxedPrice, add_tax, apply_discount, end_price,
+            DiscountedPrice, ServicePrice, SetPrice, TaxedPrice, add_tax, apply_discount, cost_from_markup, end_price,
             margin_and_markup, margin_to_markup, markup_to_margin, price_before_discount, price_from_margin,
-            price_from_markup, take_tax_out,
+            price_from_markup, take_tax_out, tax_rate,
         }
         rule { PyPriceRule }
     }

@@ -308,3 +308,42 @@ pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding:
     let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
     money::price_before_discount(after.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
 }
+
+/// The tax rate that turns a net price into a gross one, in percent.
+///
+/// Args:
+///     net: the price without tax.
+///     gross: the price with tax.
+///
+/// Raises:
+///     FoilworkError: no net price, or a gross price below it.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, tax_rate
+///     >>> tax_rate(Money("100", "EUR"), Money("119", "EUR"))
+///     Decimal('19')
+#[pyfunction]
+pub fn tax_rate(net: PyMoney, gross: PyMoney) -> PyResult<Decimal> {
+    money::tax_rate(net.0, gross.0).map(|rate| rate.percent()).map_err(raise)
+}
+
+/// The cost under a price that was set by a mark-up.
+///
+/// Args:
+///     price: the net price.
+///     markup_percent: profit in percent of the cost.
+///     rounding: how the cost becomes whole minor units; see :class:`Money`.
+///
+/// Raises:
+///     FoilworkError: no price, a mark-up of -100 or below.
+///
+/// Examples:
+///     >>> from foilwork.money import Money, cost_from_markup
+///     >>> cost_from_markup(Money("150", "EUR"), 50).cost
+///     Money('100.00', 'EUR')
+#[pyfunction]
+#[pyo3(signature = (price, markup_percent, *, rounding = HALF_UP), text_signature = "(price, markup_percent, *, rounding='midpoint-away-from-zero')")]
+pub fn cost_from_markup(price: PyMoney, markup_percent: Number, rounding: &str) -> PyResult<SetPrice> {
+    let markup = Markup::from_percent(markup_percent.0).map_err(raise)?;
+    money::cost_from_markup(price.0, markup, self::rounding(rounding)?).map(Into::into).map_err(raise)
+}

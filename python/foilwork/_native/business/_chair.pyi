@@ -2,14 +2,18 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Answer
+from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
     "Productivity",
     "RankedService",
+    "average_bill",
+    "beside_trade",
+    "median_count",
     "productivity",
     "rank_by_chair_hour",
+    "retail_share",
 ]
 
 @final
@@ -76,4 +80,75 @@ def rank_by_chair_hour(services: Sequence[tuple[str, Money, Money, float]]) -> l
         >>> foils, toner = ("foils", eur("140"), eur("20"), 180), ("toner", eur("35"), eur("5"), 40)
         >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
         [('toner', '45'), ('foils', '40')]
+    """
+
+def beside_trade(productive_percent: _Number) -> str:
+    """Where a share of productive hours lies beside what a guide to the trade gives for it.
+
+    Args:
+        productive_percent: productive hours in percent of all paid hours.
+
+    Returns:
+        ``"below-all"`` (below 30), ``"low"``, ``"typical"`` (40 to 55), ``"high"`` or ``"above-all"`` (above 70).
+
+    Raises:
+        FoilworkError: a share outside 0 to 100.
+
+    Source:
+        CCH, Hairdressing trade sector guide; see ``cch-productive-hours`` in :func:`foilwork.source.register`.
+
+    Examples:
+        >>> from foilwork.business import beside_trade
+        >>> beside_trade(50)
+        'typical'
+    """
+
+def average_bill(takings: Money, guests: int, *, rounding: str = "midpoint-away-from-zero") -> Money:
+    """Net takings for each guest, rounded once.
+
+    Args:
+        takings: net takings of a period.
+        guests: how many came.
+        rounding: how the amount becomes whole minor units; see :class:`foilwork.money.Money`.
+
+    Raises:
+        FoilworkError: no guests.
+
+    Examples:
+        >>> from foilwork.business import average_bill
+        >>> from foilwork.money import Money
+        >>> average_bill(Money("500", "EUR"), 6)
+        Money('83.33', 'EUR')
+    """
+
+def retail_share(retail: Money, all_takings: Money) -> Decimal:
+    """Retail sales in percent of all net takings, services and retail together, unrounded.
+
+    Args:
+        retail: net retail sales.
+        all_takings: net takings of services and retail.
+
+    Raises:
+        FoilworkError: retail below zero or above the takings, two currencies.
+
+    Examples:
+        >>> from foilwork.business import retail_share
+        >>> from foilwork.money import Money
+        >>> retail_share(Money("120", "EUR"), Money("1500", "EUR"))
+        Decimal('8')
+    """
+
+def median_count(counts: Sequence[int]) -> Decimal:
+    """The middle of a list of counts, such as guests a day: half the days had fewer, half had more.
+
+    Args:
+        counts: the counts.
+
+    Raises:
+        FoilworkError: an empty list.
+
+    Examples:
+        >>> from foilwork.business import median_count
+        >>> median_count([9, 4, 11, 7])
+        Decimal('8')
     """

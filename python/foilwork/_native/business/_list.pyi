@@ -18,12 +18,12 @@ __all__ = [
 class PricedLine(_Answer):
     """One service, costed and priced. Amounts are for one service; ``sold`` counts in the totals only."""
 
-    __match_args__ = ("service", "class_", "sold", "product", "developer", "consumables", "laundry", "labour", "overhead", "card_fee", "cost", "net", "tax", "gross", "profit", "margin_percent", "markup_percent", "target_net", "contribution_per_chair_hour")
+    __match_args__ = ("service", "guest_class", "sold", "product", "developer", "consumables", "laundry", "labour", "overhead", "card_fee", "cost", "net", "tax", "gross", "profit", "margin_percent", "markup_percent", "target_net", "contribution_per_chair_hour")
     @property
     def service(self) -> str:
         """The service."""
     @property
-    def class_(self) -> str | None:
+    def guest_class(self) -> str | None:
         """The class of guest."""
     @property
     def sold(self) -> int:

@@ -6,16 +6,21 @@ from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
+    "Contribution",
     "DiscountBreakEven",
     "MarginOfSafety",
     "SalesMixLine",
     "SalesMixPlan",
     "SalesNeeded",
     "break_even",
+    "contribution",
     "discount_break_even",
     "margin_of_safety",
+    "profit_at",
     "profit_before_tax",
+    "sales_mix_profit",
     "sales_mix_target",
+    "split_costs",
 ]
 
 @final
@@ -107,6 +112,18 @@ class DiscountBreakEven(_Answer):
     @property
     def extra_percent(self) -> Decimal:
         """By how much that is more, in percent, unrounded."""
+
+@final
+class Contribution(_Answer):
+    """What one sale leaves to pay the fixed costs."""
+
+    __match_args__ = ("each", "ratio_percent")
+    @property
+    def each(self) -> Money:
+        """Net price less variable cost."""
+    @property
+    def ratio_percent(self) -> Decimal:
+        """The same in percent of the net price, unrounded."""
 
 def break_even(
     fixed: Money,
@@ -213,4 +230,82 @@ def sales_mix_target(fixed: Money, profit: Money, items: Sequence[tuple[str, Mon
         >>> plan = sales_mix_target(eur("4000"), eur("0"), mix)
         >>> plan.count, [line.count for line in plan.services]
         (83, [21, 62])
+    """
+
+def contribution(price: Money, variable: Money) -> Contribution:
+    """Net price less what one more sale costs.
+
+    Args:
+        price: net price.
+        variable: what one more sale costs.
+
+    Raises:
+        FoilworkError: no price, a negative cost, two currencies.
+
+    Source:
+        OpenStax, Principles of Accounting, Volume 2, module m68115.
+
+    Examples:
+        >>> from foilwork.business import contribution
+        >>> from foilwork.money import Money
+        >>> contribution(Money("40", "USD"), Money("10", "USD"))
+        Contribution(each=Money('30.00', 'USD'), ratio_percent=Decimal('75'))
+    """
+
+def profit_at(fixed: Money, price: Money, variable: Money, count: int) -> Money:
+    """What a number of sales leaves after the fixed costs; below zero, a loss.
+
+    Args:
+        fixed: fixed costs of a period.
+        price: net price of one sale.
+        variable: what one more sale costs.
+        count: how many are sold.
+
+    Raises:
+        FoilworkError: two currencies, or too large.
+
+    Examples:
+        >>> from foilwork.business import profit_at
+        >>> from foilwork.money import Money
+        >>> usd = lambda text: Money(text, "USD")
+        >>> profit_at(usd("3000"), usd("35"), usd("20"), 150)
+        Money('-750.00', 'USD')
+    """
+
+def sales_mix_profit(fixed: Money, sold: Sequence[tuple[str, Money, Money, _Number]]) -> Money:
+    """What a period leaves when services were sold in these numbers.
+
+    Args:
+        fixed: fixed costs of the period.
+        sold: ``(what, price, variable, count)`` for each service.
+
+    Raises:
+        FoilworkError: two currencies, or a count that is not whole.
+
+    Examples:
+        >>> from foilwork.business import sales_mix_profit
+        >>> from foilwork.money import Money
+        >>> eur = lambda text: Money(text, "EUR")
+        >>> sales_mix_profit(eur("450"), [("toner", eur("35"), eur("5"), 20)])
+        Money('150.00', 'EUR')
+    """
+
+def split_costs(costs: Sequence[tuple[str, Money, Money]]) -> tuple[Money, Money]:
+    """The fixed and the variable parts of a list of costs, each added up.
+
+    Args:
+        costs: ``(what, fixed, each)`` for each cost: for the period, and for every sale.
+
+    Returns:
+        What is fixed for the period, and what comes with every sale.
+
+    Raises:
+        FoilworkError: no costs, two currencies.
+
+    Examples:
+        >>> from foilwork.business import split_costs
+        >>> from foilwork.money import Money
+        >>> eur = lambda text: Money(text, "EUR")
+        >>> split_costs([("water", eur("40"), eur("0.60")), ("till", eur("25"), eur("0.10"))])
+        (Money('65.00', 'EUR'), Money('0.70', 'EUR'))
     """

@@ -1,15 +1,21 @@
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import final
 
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
+    "HiringStep",
     "Pay",
     "RentOrWageAt",
+    "best_number_to_hire",
     "commission_pay",
+    "commission_rate",
+    "hiring_steps",
     "rent_or_wage",
     "share_tips",
+    "tip_percent",
 ]
 
 @final
@@ -44,6 +50,24 @@ class RentOrWageAt(_Answer):
     @property
     def difference(self) -> Money:
         """Renting less employed."""
+
+@final
+class HiringStep(_Answer):
+    """What one more stylist brings."""
+
+    __match_args__ = ("stylists", "more_services", "more_contribution", "left")
+    @property
+    def stylists(self) -> int:
+        """How many stylists there are then."""
+    @property
+    def more_services(self) -> int:
+        """How many more services they do together."""
+    @property
+    def more_contribution(self) -> Money:
+        """What these leave, before the wage."""
+    @property
+    def left(self) -> Money:
+        """The same less the wage: below zero, the last one hired does not pay."""
 
 def commission_pay(
     takings: Money,
@@ -129,4 +153,74 @@ def share_tips(tips: Money, worked_h: Sequence[float]) -> list[Money]:
         >>> from foilwork.money import Money
         >>> [str(share) for share in share_tips(Money("50.00", "EUR"), [8, 8, 5])]
         ['19.05 EUR', '19.05 EUR', '11.90 EUR']
+    """
+
+def hiring_steps(services: Sequence[int], contribution: Money, wage: Money) -> list[HiringStep]:
+    """What each further stylist brings.
+
+    Args:
+        services: how many services one stylist, two, three and so on do together in a period.
+        contribution: what one service leaves.
+        wage: the wage of one stylist for the period.
+
+    Raises:
+        FoilworkError: an empty list, two currencies.
+
+    Examples:
+        >>> from foilwork.business import hiring_steps
+        >>> from foilwork.money import Money
+        >>> [str(step.left) for step in hiring_steps([8, 16, 23], Money("8", "USD"), Money("60", "USD"))]
+        ['4.00 USD', '4.00 USD', '-4.00 USD']
+    """
+
+def best_number_to_hire(services: Sequence[int], contribution: Money, wage: Money) -> int:
+    """How many stylists leave the most in all.
+
+    Args:
+        services: how many services one stylist, two, three and so on do together in a period.
+        contribution: what one service leaves.
+        wage: the wage of one stylist for the period.
+
+    Raises:
+        FoilworkError: an empty list, two currencies.
+
+    Examples:
+        >>> from foilwork.business import best_number_to_hire
+        >>> from foilwork.money import Money
+        >>> best_number_to_hire([8, 16, 23, 29, 34, 38], Money("8", "USD"), Money("60", "USD"))
+        2
+    """
+
+def commission_rate(earned: Money, takings: Money) -> Decimal:
+    """The flat rate at which takings earned a commission, in percent.
+
+    Args:
+        earned: the commission.
+        takings: the net takings that it was paid on.
+
+    Raises:
+        FoilworkError: no takings, or a rate outside 0 to 100.
+
+    Examples:
+        >>> from foilwork.business import commission_rate
+        >>> from foilwork.money import Money
+        >>> commission_rate(Money("120", "USD"), Money("1600", "USD"))
+        Decimal('7.5')
+    """
+
+def tip_percent(tip: Money, bill: Money) -> Decimal:
+    """A tip in percent of the bill, unrounded.
+
+    Args:
+        tip: the tip.
+        bill: the bill.
+
+    Raises:
+        FoilworkError: a negative tip, no bill, two currencies.
+
+    Examples:
+        >>> from foilwork.business import tip_percent
+        >>> from foilwork.money import Money
+        >>> tip_percent(Money("12", "EUR"), Money("80", "EUR"))
+        Decimal('15')
     """

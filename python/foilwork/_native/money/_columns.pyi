@@ -56,7 +56,7 @@ def cost_columns(
 ) -> CostColumns:
     """Cost a long list of services, column by column; needs NumPy.
 
-    Each row is exactly what :func:`product_cost`, :func:`labour_cost` and :func:`overhead_cost` give.
+    Each row is exactly what :func:`supply_cost`, :func:`labour_cost` and :func:`overhead_cost` give.
 
     Args:
         pack_price_minor: price of each pack, whole minor units (integers).

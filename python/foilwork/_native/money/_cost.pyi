@@ -8,16 +8,35 @@ from foilwork._native.money._amount import Money
 __all__ = [
     "CostLine",
     "CostTable",
+    "Variance",
     "allocate",
     "labour_cost",
     "labour_per_minute",
     "overhead_cost",
     "overhead_per_chair_hour",
     "packs_needed",
-    "product_cost",
+    "pay_per_hour",
     "supply_cost",
     "unit_price",
 ]
+
+@final
+class Variance(_Answer):
+    """One kind of cost, planned against actual."""
+
+    __match_args__ = ("kind", "planned", "actual", "difference")
+    @property
+    def kind(self) -> str:
+        """The kind of cost."""
+    @property
+    def planned(self) -> Money:
+        """From the plan."""
+    @property
+    def actual(self) -> Money:
+        """From what was weighed and timed."""
+    @property
+    def difference(self) -> Money:
+        """Actual less planned: above zero, it cost more than planned."""
 
 @final
 class CostLine(_Answer):
@@ -84,6 +103,23 @@ class CostTable:
     @property
     def lines(self) -> list[CostLine]:
         """The lines. Their shares add up to exactly 100; they are ``None`` when the total is zero."""
+    def compare(self, actual: CostTable) -> list[Variance]:
+        """This table as planned against another as it really was, for each kind of cost that occurs in either.
+
+        Args:
+            actual: the other table.
+
+        Raises:
+            FoilworkError: two currencies.
+
+        Examples:
+            >>> from foilwork.money import CostTable, Money
+            >>> planned, actual = CostTable("EUR"), CostTable("EUR")
+            >>> planned.add("product", "toner", Money("4.90", "EUR"))
+            >>> actual.add("product", "toner", Money("5.60", "EUR"))
+            >>> planned.compare(actual)[0].difference
+            Money('0.70', 'EUR')
+        """
     def by_kind(self) -> list[tuple[str, Money]]:
         """The total of each kind of cost."""
     def by_section(self) -> list[tuple[str, Money]]:
@@ -91,49 +127,6 @@ class CostTable:
     def by_bowl(self) -> list[tuple[str, Money]]:
         """The total of each bowl, of the lines that belong to one."""
 
-def product_cost(
-    pack_price: Money, pack_g: float, used_g: float, *, rounding: str = "midpoint-away-from-zero"
-) -> Money:
-    """Cost of the product that was used, waste included, at its unrounded pack price.
-
-    Args:
-        pack_price: what a pack costs.
-        pack_g: what it holds, in g.
-        used_g: what was used and thrown away, in g.
-        rounding: how the cost becomes whole minor units, once; see :class:`Money`.
-
-    Raises:
-        FoilworkError: an empty pack, a price below nothing, a mass out of range.
-
-    Source:
-        Unit price from the price of a pack: OpenStax, Prealgebra 2e, module m81303.
-
-    Examples:
-        >>> from foilwork.money import Money, product_cost
-        >>> product_cost(Money("18.90", "EUR"), pack_g=1000, used_g=42)
-        Money('0.79', 'EUR')
-    """
-
-def supply_cost(
-    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
-) -> Money:
-    """:func:`product_cost` for anything bought in packs: by mass, by volume or as a count.
-
-    Args:
-        pack_price: what a pack costs.
-        pack: what it holds, in ``unit``.
-        used: what was used and thrown away, in ``unit``.
-        unit: ``"g"``, ``"mL"`` or ``"piece"``.
-        rounding: how the cost becomes whole minor units, once; see :class:`Money`.
-
-    Raises:
-        FoilworkError: an empty pack, a price below nothing, a value out of range, an unknown unit.
-
-    Examples:
-        >>> from foilwork.money import Money, supply_cost
-        >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
-        Money('2.02', 'EUR')
-    """
 
 def unit_price(pack_price: Money, pack: float, *, unit: str) -> Decimal:
     """Price of one gram, millilitre or piece, unrounded to 28 significant digits.
@@ -278,4 +271,43 @@ def allocate(amount: Money, weights: Sequence[_Number]) -> list[Money]:
         >>> from foilwork.money import Money, allocate
         >>> allocate(Money("10.00", "EUR"), [1, 1, 1])
         [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
+    """
+
+def pay_per_hour(paid: Money, worked_h: float) -> Decimal:
+    """The wage for an hour when a payment covers some hours.
+
+    Args:
+        paid: what was paid.
+        worked_h: the hours that it covers.
+
+    Raises:
+        FoilworkError: no hours.
+
+    Examples:
+        >>> from foilwork.money import Money, pay_per_hour
+        >>> pay_per_hour(Money("684", "EUR"), 38)
+        Decimal('18')
+    """
+
+def supply_cost(
+    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
+) -> Money:
+    """Cost of what was taken from a pack, waste included, at its unrounded price: by mass, by volume or as a count.
+
+    Args:
+        pack_price: what a pack costs.
+        pack: what it holds, in ``unit``.
+        used: what was used and thrown away, in ``unit``.
+        unit: ``"g"``, ``"mL"`` or ``"piece"``.
+        rounding: how the cost becomes whole minor units, once; see :class:`Money`.
+
+    Raises:
+        FoilworkError: an empty pack, a price below nothing, a value out of range, an unknown unit.
+
+    Examples:
+        >>> from foilwork.money import Money, supply_cost
+        >>> supply_cost(Money("18.90", "EUR"), 1000, 42, unit="g")
+        Money('0.79', 'EUR')
+        >>> supply_cost(Money("24.00", "EUR"), 500, 42, unit="piece")
+        Money('2.02', 'EUR')
     """

@@ -11,6 +11,7 @@ __all__ = [
     "TaxedPrice",
     "add_tax",
     "apply_discount",
+    "cost_from_markup",
     "end_price",
     "margin_and_markup",
     "margin_to_markup",
@@ -19,6 +20,7 @@ __all__ = [
     "price_from_margin",
     "price_from_markup",
     "take_tax_out",
+    "tax_rate",
 ]
 
 @final
@@ -274,4 +276,37 @@ def price_before_discount(
         >>> from foilwork.money import Money, price_before_discount
         >>> price_before_discount(Money("450.00", "USD"), 10).before
         Money('500.00', 'USD')
+    """
+
+def tax_rate(net: Money, gross: Money) -> Decimal:
+    """The tax rate that turns a net price into a gross one, in percent.
+
+    Args:
+        net: the price without tax.
+        gross: the price with tax.
+
+    Raises:
+        FoilworkError: no net price, or a gross price below it.
+
+    Examples:
+        >>> from foilwork.money import Money, tax_rate
+        >>> tax_rate(Money("100", "EUR"), Money("119", "EUR"))
+        Decimal('19')
+    """
+
+def cost_from_markup(price: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+    """The cost under a price that was set by a mark-up.
+
+    Args:
+        price: the net price.
+        markup_percent: profit in percent of the cost.
+        rounding: how the cost becomes whole minor units; see :class:`Money`.
+
+    Raises:
+        FoilworkError: no price, a mark-up of -100 or below.
+
+    Examples:
+        >>> from foilwork.money import Money, cost_from_markup
+        >>> cost_from_markup(Money("150", "EUR"), 50).cost
+        Money('100.00', 'EUR')
     """
