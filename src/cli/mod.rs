@@ -27,6 +27,7 @@ mod schema;
 mod shop;
 mod situation;
 mod sources;
+mod start;
 mod strand_test;
 mod swatch;
 mod table;

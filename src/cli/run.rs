@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, strand_test,
-    swatch, table, titrate, toner,
+    blend, business, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, start,
+    strand_test, swatch, table, titrate, toner,
 };
 use clap::Parser;
 use std::{
@@ -33,6 +33,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
     };
     let outcome = match &arguments.command {
         Command::Plan(args) => plan::run(args),
+        Command::Start(args) => start::run(args),
         Command::Schema(args) => schema::run(args),
         Command::Convert(args) => convert::run(args),
         Command::Dilute(args) => dilute::run(args),

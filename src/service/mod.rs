@@ -7,6 +7,7 @@ mod file;
 mod plan;
 mod request;
 pub mod shape;
+mod starter;
 
 pub use file::{parse, parse_with_shop, service_schema, shop_file};
 pub use plan::{
@@ -16,3 +17,4 @@ pub use plan::{
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;
+pub use starter::{Starter, starter};

@@ -2,6 +2,7 @@
 
 mod error;
 mod plan;
+mod starter;
 
 pub use error::raise_problems;
 
@@ -10,5 +11,6 @@ crate::room::room! {
     service {
         error { ServiceFileError }
         plan { Plan, plan, plan_file, service_schema }
+        starter { starter }
     }
 }

@@ -1,6 +1,6 @@
 use super::{
     BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs,
-    ScaleArgs, SchemaArgs, SourcesArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+    ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -20,6 +20,8 @@ pub(crate) struct Arguments {
 
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
+    /// Write a service, a shop and a list of services to begin with
+    Start(StartArgs),
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
     /// Print the JSON Schema of a service file, a shop file or a plan

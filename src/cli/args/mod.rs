@@ -20,4 +20,4 @@ pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
-pub(crate) use service::{PlanArgs, SchemaArgs};
+pub(crate) use service::{PlanArgs, SchemaArgs, StartArgs};

@@ -30,3 +30,17 @@ pub(crate) struct SchemaArgs {
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }
+
+#[derive(Debug, Args)]
+#[command(after_help = "Units: each file says its own. Nothing is overwritten.\n\
+    Example: foilwork start my-salon --jurisdiction EU --currency EUR")]
+pub(crate) struct StartArgs {
+    /// The folder for the three files; it is made where there is none
+    pub(crate) folder: PathBuf,
+    /// Whose law is checked: EU, GB, US, CA, AU, NZ, CN, JP, ASEAN or PL
+    #[arg(long, short, value_name = "CODE")]
+    pub(crate) jurisdiction: String,
+    /// ISO 4217 code of your prices
+    #[arg(long, value_name = "CODE")]
+    pub(crate) currency: String,
+}

@@ -32,7 +32,8 @@ fn no_line_is_wider_than_80_columns_with_long_names() {
 
 #[test]
 fn help_of_every_command_fits_and_says_the_units() {
-    for command in COMMANDS {
+    // `start` writes files, so that it is not among those that are given any words.
+    for command in COMMANDS.into_iter().chain(["start"]) {
         let help = fine(&[command, "--help"]);
         for line in help.lines() {
             assert!(line.chars().count() <= 80, "{command}: {} columns: {line}", line.chars().count());

@@ -10,6 +10,7 @@ use std::{
 /// A run of each command to which one option at a time is added; where two lines begin alike, the second holds for the
 /// options that its first word names, because they exclude what the first has.
 const RUNS: &[(&str, &str, &[&str])] = &[
+    ("start", "", &["my-salon", "--jurisdiction", "EU", "--currency", "EUR"]),
     ("plan", "", &["soft-gradient.toml"]),
     ("schema", "", &[]),
     ("convert", "", &["6 % w/w"]),
@@ -17,6 +18,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("dilute", "", &["--stock", "12 % w/w", "--target", "3 % w/w", "--total", "80"]),
     ("table", "", &["--stocks", "12 % w/w", "--targets", "3 % w/w", "--total", "80"]),
     ("blend", "", &["--stock", "12 % w/w", "--stock", "0 % w/w", "--target", "6 % w/w", "--total", "80"]),
+    ("blend", "argument", &["juniper_and_tide.toml", "--target", "6 % w/w", "--total", "80"]),
     (
         "blend",
         "stock",
@@ -90,6 +92,7 @@ fn folder(name: &str) -> PathBuf {
 fn run(folder: &Path, args: &[String]) -> Output {
     let strands = folder.join("strands.csv");
     let _ = fs::remove_file(strands);
+    let _ = fs::remove_dir_all(folder.join("my-salon"));
     Command::new(env!("CARGO_BIN_EXE_foilwork")).current_dir(folder).args(args).output().unwrap()
 }
 

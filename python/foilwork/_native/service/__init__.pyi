@@ -1,5 +1,6 @@
 from foilwork._native.service._error import *
 from foilwork._native.service._plan import *
+from foilwork._native.service._starter import *
 
 __all__ = [
     "Plan",
@@ -7,4 +8,5 @@ __all__ = [
     "plan",
     "plan_file",
     "service_schema",
+    "starter",
 ]

@@ -1,0 +1,6 @@
+__all__ = [
+    "starter",
+]
+
+def starter(jurisdiction: str, currency: str) -> dict[str, str]:
+    """"""

@@ -1,0 +1,57 @@
+//! Files to begin with: they can be read, planned and costed as they are, whatever the law and the currency.
+
+use foilwork::{
+    business::list::{parse_csv, price_services},
+    limits::Jurisdiction,
+    money::Currency,
+    reader::Format,
+    service::{parse_with_shop, plan, starter},
+    shop::{self, Shop},
+};
+use rstest::rstest;
+use std::process::Command;
+
+#[rstest]
+fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] currency: &str) {
+    let currency = Currency::from_code(currency).unwrap();
+    for jurisdiction in Jurisdiction::ALL {
+        let files = starter(*jurisdiction, currency);
+        let shop = shop::parse_shop(&files.shop, Format::Toml).unwrap();
+        let plan = plan(&parse_with_shop(&files.service, Format::Toml, &shop).unwrap()).unwrap();
+        assert!(!plan.blocked, "{jurisdiction}: {:?}", plan.findings);
+        assert!(plan.money.is_some(), "{jurisdiction}");
+        let business = Shop::new(&shop).unwrap().business().unwrap();
+        let services = parse_csv(&files.services, currency).unwrap();
+        assert_eq!(price_services(&services, &business).unwrap().lines.len(), 3);
+    }
+}
+
+/// 8.40 is 8.400 where a unit has a thousand parts, and 840 where it has none.
+#[rstest]
+#[case("EUR", "price = \"8.40\"")]
+#[case("KWD", "price = \"8.400\"")]
+#[case("JPY", "price = \"840\"")]
+fn amounts_have_the_decimals_of_the_currency(#[case] currency: &str, #[case] line: &str) {
+    let files = starter(Jurisdiction::Japan, Currency::from_code(currency).unwrap());
+    assert!(files.shop.contains(line), "{}", files.shop);
+    assert!(!files.shop.contains('@') && !files.services.contains('@'));
+}
+
+#[test]
+fn the_command_writes_three_files_once() {
+    let target = tempfile::tempdir().unwrap();
+    let start = || {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_foilwork"));
+        command.current_dir(target.path()).args(["start", "mine", "--jurisdiction", "UK", "--currency", "GBP"]);
+        command.output().unwrap()
+    };
+    assert_eq!(start().status.code(), Some(0));
+    for (command, files) in [("plan", &["service.toml"][..]), ("cost", &["services.csv", "--shop", "shop.toml"])] {
+        let mut next = Command::new(env!("CARGO_BIN_EXE_foilwork"));
+        let out = next.current_dir(target.path().join("mine")).arg(command).args(files).output().unwrap();
+        assert_eq!(out.status.code(), Some(0), "{}", String::from_utf8_lossy(&out.stderr));
+    }
+    let again = start();
+    let refused = "error: mine/service.toml is there already: name a folder without it\n";
+    assert_eq!((again.status.code(), String::from_utf8(again.stderr).unwrap().as_str()), (Some(2), refused));
+}
