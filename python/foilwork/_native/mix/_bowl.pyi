@@ -135,7 +135,7 @@ def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> t
     Examples:
         >>> from foilwork.mix import as_applied
         >>> as_applied([30, 60], [0, 9])
-        (6.0, 6.0, 6.0)
+        Bounds(low=6.0, best=6.0, high=6.0)
 
     Source:
         Conservation of solute mass.
