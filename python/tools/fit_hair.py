@@ -4,8 +4,9 @@ Prints the sets of assumptions as they stand in ``src/colour/assumptions.rs``. N
 takes about two minutes. The library never runs it: it shows where the fitted numbers come from.
 
 The model: three absorbers in a fibre. Eumelanin absorbs as wavelength^-3.48 (published for melanosomes), pheomelanin as
-wavelength^-4.75 (from memory). Oxidised melanin forms from the eumelanin that lightener takes and goes more slowly, with
-an exponential tail from the violet (a chromophore and two steps are published, the spectrum is assumed). Reflectance is
+wavelength^-4.75 (from memory). Oxidised melanin forms from the eumelanin that lightener takes and goes more slowly,
+with an exponential tail from the violet (a chromophore and two steps are published, the spectrum is assumed).
+Reflectance is
 surface + (keratin - surface) exp(-gain absorption^exponent), seen under D65 by the 10 degree observer.
 """
 
