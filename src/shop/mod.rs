@@ -31,4 +31,6 @@ pub use whole::Shop;
 
 pub(crate) use document::check_table;
 pub(crate) use names::unique;
-pub(crate) use text_fields::{check as text_field, form as text_form, hue};
+#[cfg(feature = "cli")]
+pub(crate) use text_fields::hue;
+pub(crate) use text_fields::{check as text_field, form as text_form};
