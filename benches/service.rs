@@ -24,7 +24,7 @@ fn many(n: usize) -> String {
              additives = [\"bond additive\"]\nmix_g = 45\nfoils = 1\napply_min = 10\ndevelop_min = 30\n\n"
         )
     };
-    let prices = "[shop]\ncurrency = \"EUR\"\nterms.margin_percent = 25\n";
+    let prices = "[shop.terms]\nmargin_percent = 25\n";
     format!("{head}{}{prices}", (1..=n).map(section).collect::<String>())
 }
 
