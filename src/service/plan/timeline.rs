@@ -141,7 +141,8 @@ impl Looks {
         let from_first = lift::looks(thickness, min(rinse_by - begin));
         // The same rule, asked for the first look alone.
         let due = applied + lift::looks(thickness, Duration::MAX).first().map_or(0.0, |first| first.min());
-        let at: Vec<Duration> = from_first.iter().map(|look| min(begin + look.min())).collect();
+        // The last bits of a sum are no minute beyond the rinse.
+        let at: Vec<Duration> = from_first.iter().map(|look| min((begin + look.min()).min(rinse_by))).collect();
         let last = at.iter().copied().find(|look| look.min() >= due && look.min() < rinse_by);
         Self { at, last }
     }
