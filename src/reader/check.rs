@@ -180,7 +180,9 @@ impl<'s> Checker<'s> {
         }
         // A name with a line break could forge a line of a sheet.
         let may_break = schema.get("x-lines").and_then(Value::as_bool) == Some(true);
-        if let Some((place, found)) = text.chars().enumerate().find(|(_, c)| is_active(*c) || (*c == '\n' && !may_break)) {
+        if let Some((place, found)) =
+            text.chars().enumerate().find(|(_, c)| is_active(*c) || (*c == '\n' && !may_break))
+        {
             let what = if found == '\n' { "a line break".to_owned() } else { format!("U+{:04X}", u32::from(found)) };
             let place = place + 1;
             let message = format!("character {place} is {what}, which would act instead of being shown: remove it");

@@ -63,7 +63,8 @@ impl Problems {
     /// ```
     pub fn lines(&self) -> impl Iterator<Item = String> {
         let more = self.0.len().saturating_sub(TOLD);
-        let more = (more > 0).then(|| format!("and {}: mend these first", count(more, "more problem", "more problems")));
+        let more =
+            (more > 0).then(|| format!("and {}: mend these first", count(more, "more problem", "more problems")));
         self.0.iter().take(TOLD).map(|problem| shortened(&problem.to_string()).into_owned()).chain(more)
     }
 }

@@ -271,7 +271,8 @@ impl References<'_> {
                 }
             }
         }
-        let waiting: Vec<&Node> = sections.iter().zip(&waits).filter(|(_, count)| **count > 0).map(|(one, _)| one).collect();
+        let waiting: Vec<&Node> =
+            sections.iter().zip(&waits).filter(|(_, count)| **count > 0).map(|(one, _)| one).collect();
         if let Some(first) = waiting.first() {
             let names: Vec<String> = waiting.iter().filter_map(|s| name_of(s)).collect();
             let message = format!("these sections wait for each other: {}: remove one `after`", names.join(", "));
