@@ -95,7 +95,7 @@ impl Card {
     /// ```
     /// use foilwork::{mix::{Card, CardRequest}, quantity::{Duration, Mass, MassFraction}, source::Interval};
     ///
-    /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let strength = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let card = Card::new(&CardRequest {
     ///     who: "chair 2",
     ///     what: "roots",
@@ -156,6 +156,9 @@ impl Card {
     }
 }
 
+/// Names longer than this stand out of the column rather than widen it.
+const WIDEST: usize = 60;
+
 /// Date, hours and minutes: what is written on a card.
 const CLOCK: &str = "%Y-%m-%d %H:%M";
 
@@ -165,15 +168,15 @@ fn clock<S: serde::Serializer>(at: &DateTime, serializer: S) -> Result<S::Ok, S:
 
 impl fmt::Display for Card {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let width = self.lines.iter().map(|l| l.product.chars().count()).max().unwrap_or(0).max(5);
+        let width = self.lines.iter().map(|l| l.product.chars().count()).max().unwrap_or(0).clamp(5, WIDEST);
         writeln!(f, "{}: {}", self.who, self.what)?;
         for line in &self.lines {
             writeln!(f, "  {:width$} {:>8} g", line.product, line.mass.g())?;
         }
         writeln!(f, "  {:width$} {:>8} g", "total", self.total.g())?;
         match (self.strength_as_applied, &self.strength_unknown_in) {
-            (Some(level), _) if level.high().percent_ww() - level.low().percent_ww() > 0.005 => {
-                writeln!(f, "peroxide on the hair {:.2} to {:.2}", level.low().percent_ww(), level.high())?;
+            (Some(level), _) if level.high().ww_percent() - level.low().ww_percent() > 0.005 => {
+                writeln!(f, "peroxide on the hair {:.2} to {:.2}", level.low().ww_percent(), level.high())?;
             }
             (Some(level), _) => writeln!(f, "peroxide on the hair {:.2}", level.best())?,
             (None, unknown) => writeln!(f, "peroxide on the hair unknown (not stated: {})", unknown.join(", "))?,
