@@ -89,7 +89,7 @@ fn head(sheet: &mut Sheet, plan: &Plan) {
 fn chair_time(plan: &Plan) -> String {
     let chair = &plan.chair;
     let other = match chair.other_work {
-        Some(other) => format!(", of which {} min of consultation, rinsing, drying", amount(other, 0)),
+        Some(other) => format!(", {} min of it other work", amount(other, 0)),
         None => " and consultation, rinsing, drying, for which the file states no `other_work_min`".to_owned(),
     };
     let minutes = amount(chair.total, 0);

@@ -52,8 +52,8 @@ fn steps(sheet: &mut Sheet, plan: &Plan) {
         Start::Day(_) => "Times are minutes from the first brush: the file states no time of day",
     };
     let text = format!(
-        "{times}, as planned; write down the real ones. In brackets: what the scale then shows, the bowl tared. Rinse a \
-         strand when it is there, not when the clock says so."
+        "{times}, as planned; write down the real ones. In brackets: what the scale then shows. Rinse a strand when it \
+         is there, not by the clock."
     );
     sheet.paragraph(&text, 0);
 }
@@ -96,7 +96,7 @@ fn weigh(bowl: &Bowl) -> String {
         let shows = if place == 0 { String::new() } else { format!(" ({})", grams(part.scale_shows)) };
         format!("{} {}{shows}", grams(part.weigh), part.product)
     };
-    format!("weigh {}", bowl.parts.iter().enumerate().map(part).collect::<Vec<_>>().join(", then "))
+    format!("weigh {}", bowl.parts.iter().enumerate().map(part).collect::<Vec<_>>().join(", "))
 }
 
 fn grams(mass: Mass) -> String {
@@ -106,9 +106,9 @@ fn grams(mass: Mass) -> String {
 /// What is short enough to be read while working; in full it is a part of its own.
 fn reminders(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     let reminders: Vec<_> = plan.cautions.iter().filter_map(|caution| caution.reminder).collect();
-    let place = if parts.contains(&SheetPart::Cautions) { "under CAUTIONS" } else { "in the part `cautions`" };
+    let place = if parts.contains(&SheetPart::Cautions) { "under CAUTIONS" } else { "part `cautions`" };
     sheet.blank();
-    sheet.paragraph(&format!("Mind: {}. In full {place}.", reminders.join("; ")), 6);
+    sheet.paragraph(&format!("Mind: {} (in full: {place}).", reminders.join("; ")), 6);
 }
 
 /// Times of the plan as the bench reads them: on the clock where the time of day is stated, else in minutes.

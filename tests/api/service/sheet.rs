@@ -4,8 +4,9 @@ use super::base::{changed, example, fine};
 use foilwork::{
     finding::Verdict,
     reader::Format,
-    service::{Plan, parse, plan, shape::Scalp},
+    service::{Plan, parse, parse_with_shop, plan, shape::Scalp},
     sheet::{SheetPart, bench_sheet, bench_sheet_of},
+    shop::parse_shop,
 };
 use rstest::rstest;
 use std::{
@@ -13,8 +14,14 @@ use std::{
     process::{Command, Output, Stdio},
 };
 
+/// The plan of a text; the shop of the salon stands in for a shop file.
 fn of(text: &str) -> Plan {
-    plan(&parse(text, Format::Toml).unwrap()).unwrap()
+    let shop = parse_shop(&example("juniper_and_tide.toml"), Format::Toml).unwrap();
+    let file = match text.contains("shop_file") {
+        true => parse_with_shop(text, Format::Toml, &shop),
+        false => parse(text, Format::Toml),
+    };
+    plan(&file.unwrap()).unwrap()
 }
 
 fn soft_gradient() -> Plan {
@@ -45,9 +52,9 @@ fn what_is_needed_at_the_chair_fits_on_one_page(
 fn times_are_those_of_the_clock() {
     let sheet = flat(&bench_sheet(&soft_gradient()));
     for words in [
-        "finished at 12:26, if all goes as planned: 146 min in the chair, of which 45 min of consultation",
+        "finished at 12:26, if all goes as planned: 146 min in the chair, 45 min of it other work",
         "10:00 1. nape: a bowl of 46.4 g, 3.88 % w/w on the hair",
-        "weigh 15 g Foam Line powder, then 30 g developer 6 (45 g), then 1.4 g bond additive (46.4 g)",
+        "weigh 15 g Foam Line powder, 30 g developer 6 (45 g), 1.4 g bond additive (46.4 g)",
         "all on by 10:18; RINSE BY 10:48; this bowl until 10:40 look 10:15 10:20",
         "10:18 2. crown",
         "RINSE BY 11:04",
