@@ -7,7 +7,7 @@ The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`f
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
-    >>> [mix["name"] for mix in plan.data()["mixes"]][:3]
+    >>> [mix.name for mix in plan.mixes[:3]]
     ['nape', 'crown', 'hairline']
 """
 

@@ -2,8 +2,23 @@ import os
 from collections.abc import Mapping
 from typing import Any, Literal, final
 
+from foilwork._native.finding import Finding
 from foilwork._native.shop import Shop
-from foilwork._plan_data import PlanData
+from foilwork._words import _Jurisdiction, _OrderBasis, _Start
+from foilwork.planned import (
+    BowlCard,
+    Caution,
+    ChairTime,
+    Contrast,
+    DefaultUsed,
+    Hair,
+    Mix,
+    MoneyPlan,
+    NotComputed,
+    SectionColour,
+    StatedNotUsed,
+    Step,
+)
 
 __all__ = [
     "Plan",
@@ -16,21 +31,97 @@ __all__ = [
 class Plan:
     """A service plan: what to weigh, in which order, what was checked, what it costs.
 
-    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
-    of one file are equal; a plan pickles as its file.
+    Made by :func:`plan`. ``str(plan)`` is the bench sheet; its parts are objects of ``foilwork.planned``. Two plans of one
+    file are equal; a plan pickles as its file.
+
+    Examples:
+        >>> from foilwork import plan_file
+        >>> nape = plan_file("examples/soft-gradient.toml").mixes[0]
+        >>> nape.name, [part.weigh_g for part in nape.bowls[0].parts]
+        ('nape', [15.0, 30.0, 1.4])
+        >>> low, best, high = nape.on_hair_ww_percent
+        >>> round(best, 2)
+        3.88
     """
 
     @property
-    def is_blocked(self) -> bool:
-        """Whether any finding says stop; do not begin then."""
+    def blocked(self) -> bool:
+        """Whether any finding says stop: then do not begin."""
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """Cautions for what is in the bowls."""
+    @property
+    def chair(self) -> ChairTime:
+        """How long the chair is taken."""
+    @property
+    def colour(self) -> tuple[SectionColour, ...]:
+        """What each section needs of colour."""
+    @property
+    def colourist(self) -> str | None:
+        """Who works."""
+    @property
+    def contrasts(self) -> tuple[Contrast, ...]:
+        """How far sections that lie beside each other are apart."""
+    @property
+    def defaults(self) -> tuple[DefaultUsed, ...]:
+        """Defaults that were used because the file did not say."""
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """Checks, the worst first."""
+    @property
+    def foilwork(self) -> str:
+        """Version of foilwork that made it."""
+    @property
+    def format(self) -> int:
+        """Version of the form of this data."""
+    @property
+    def guest(self) -> str | None:
+        """A code for the guest."""
+    @property
+    def hair(self) -> Hair:
+        """The hair as stated."""
+    @property
+    def jurisdiction(self) -> _Jurisdiction | None:
+        """Whose law the limits are from."""
+    @property
+    def mixes(self) -> tuple[Mix, ...]:
+        """What to mix, in the running order."""
+    @property
+    def money(self) -> MoneyPlan | None:
+        """What it costs and what to charge; absent without prices."""
+    @property
+    def not_computed(self) -> tuple[NotComputed, ...]:
+        """What a reader might look for and will not find, with the reason."""
+    @property
+    def notes(self) -> str | None:
+        """Notes of the file."""
+    @property
+    def order(self) -> tuple[Step, ...]:
+        """The running order."""
+    @property
+    def order_basis(self) -> _OrderBasis:
+        """Whose order the running order is."""
+    @property
+    def start(self) -> _Start:
+        """When it starts, as the file says."""
+    @property
+    def stated_not_used(self) -> tuple[StatedNotUsed, ...]:
+        """Facts of the file that no check or computation reads."""
+    @property
+    def title(self) -> str:
+        """What the service is called."""
     def text(self) -> str:
         """The bench sheet as plain text, 80 columns wide."""
     def json(self) -> str:
         """The plan as JSON text."""
-    def data(self) -> PlanData:
+    def to_dict(self) -> dict[str, object]:
         """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
-    def cards(self) -> list[dict[str, object]]:
-        """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
+    def cards(self) -> list[BowlCard]:
+        """The mixing cards, one for each fresh bowl.
+
+        Returns:
+            The cards, in the order of mixing.
+        """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
@@ -47,7 +138,7 @@ def plan(
         shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
 
     Returns:
-        The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
+        The plan. Findings that say stop are part of it; ask ``plan.blocked``.
 
     Raises:
         ServiceFileError: everything that is wrong with the file, each with its line; ``.problems`` lists it.
@@ -82,7 +173,7 @@ def plan_file(path: str | os.PathLike[str]) -> Plan:
 
     Examples:
         >>> from foilwork import plan_file
-        >>> plan_file("examples/soft-gradient.toml").is_blocked
+        >>> plan_file("examples/soft-gradient.toml").blocked
         False
     """
 def service_schema() -> dict[str, Any]:

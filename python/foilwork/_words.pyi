@@ -1,0 +1,120 @@
+"""The words of a plan's choices, from its JSON Schema by ``make stubs``; for type checkers alone."""
+
+from typing import Literal, TypeAlias
+
+_Amount: TypeAlias = Literal["low", "medium", "high"]
+_Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
+_Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
+_CostKind: TypeAlias = Literal[
+    "product",
+    "additive",
+    "consumables",
+    "laundry",
+    "labour",
+    "overhead",
+    "card-fee",
+    "other",
+]
+_CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
+_Currency: TypeAlias = str
+_DefaultValue: TypeAlias = dict[str, object]
+_Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
+_HistoryFlag: TypeAlias = Literal[
+    "metallic-salts",
+    "henna",
+    "black-henna-tattoo",
+    "reaction-to-hair-colour",
+    "reaction-to-lightener",
+    "asthma",
+    "lightened",
+    "straightened-or-permed",
+    "under-sixteen",
+    "permanent-colour",
+]
+_Hue: TypeAlias = Literal[
+    "red",
+    "red-orange",
+    "orange",
+    "yellow-orange",
+    "yellow",
+    "yellow-green",
+    "green",
+    "blue-green",
+    "blue",
+    "blue-violet",
+    "violet",
+    "red-violet",
+]
+_Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP", "ASEAN", "PL"]
+_LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
+_Margin: TypeAlias = str
+_Markup: TypeAlias = str
+_OrderBasis: TypeAlias = Literal["file", "plan"]
+_PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
+_Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
+_Rounding: TypeAlias = Literal[
+    "midpoint-away-from-zero",
+    "midpoint-nearest-even",
+    "midpoint-toward-zero",
+    "to-zero",
+    "away-from-zero",
+    "to-negative-infinity",
+    "to-positive-infinity",
+]
+_Rule: TypeAlias = Literal[
+    "history",
+    "earlier-reaction",
+    "airways",
+    "age",
+    "black-henna",
+    "metal-salts",
+    "scalp",
+    "elasticity",
+    "skin-test",
+    "skin-test-age",
+    "strand-test",
+    "law",
+    "developer",
+    "time",
+    "look",
+    "sequence",
+    "rinse",
+    "untoned",
+    "on-scalp",
+    "earlier-service",
+    "overlap",
+    "lift",
+    "white-hair",
+    "ratio",
+    "scale",
+    "pace",
+    "depth-at-root",
+    "hairline",
+    "transition",
+    "contrast",
+    "pre-pigmentation",
+    "toner-found",
+    "toner-level",
+    "over-neutralising",
+    "porosity",
+    "cool-dose",
+]
+_Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
+_Start: TypeAlias = str
+_TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
+_Texture: TypeAlias = Literal["fine", "medium", "coarse"]
+_Unknown: TypeAlias = Literal[
+    "lift-against-time",
+    "finish-together",
+    "hair-mass",
+    "foil-layout",
+    "compositions",
+    "ph",
+    "money",
+    "toner",
+]
+_Verdict: TypeAlias = Literal["stop", "warning", "not-judged", "note", "passed"]
+_Visibility: TypeAlias = Literal["hidden", "dark", "strong", "weak", "pale", "very-pale"]
+_White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
+_WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
+_Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]

@@ -1,0 +1,662 @@
+"""What a plan is made of, written from its JSON Schema by ``make stubs``: ``plan.mixes[0].bowls``.
+
+The objects are frozen, compare, hash, pickle, match and turn ``to_dict()``. Every name ends with the unit of its
+numbers; what is estimated is ``foilwork.Bounds``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native import Bounds
+from foilwork._native.finding import Finding, Reason
+from foilwork._native.money import Money
+from foilwork._native.source import Citation
+from foilwork._record import Record
+
+if TYPE_CHECKING:
+    from foilwork._words import (
+        _Amount,
+        _Basis,
+        _CostKind,
+        _DefaultValue,
+        _Elasticity,
+        _HistoryFlag,
+        _Hue,
+        _Jurisdiction,
+        _LeftOutCost,
+        _Margin,
+        _Markup,
+        _OrderBasis,
+        _PartKind,
+        _Porosity,
+        _Rounding,
+        _Scalp,
+        _Start,
+        _TestResult,
+        _Texture,
+        _Unknown,
+        _Visibility,
+        _White,
+        _WorkStage,
+        _Zone,
+    )
+
+__all__ = [
+    "Bowl",
+    "BowlCard",
+    "CardClock",
+    "CardMinutes",
+    "Caution",
+    "ChairTime",
+    "Contrast",
+    "CostLineWithShare",
+    "CostTable",
+    "DefaultUsed",
+    "Existing",
+    "Hair",
+    "LeftOut",
+    "LevelRule",
+    "Mix",
+    "MoneyPlan",
+    "NotComputed",
+    "PlanData",
+    "SectionColour",
+    "SetPrice",
+    "Sourced",
+    "StatedNotUsed",
+    "Step",
+    "Swatch",
+    "TaxedPrice",
+    "TestDone",
+    "UnderlyingPigment",
+    "WeighedPart",
+]
+
+
+@dataclass(frozen=True)
+class WeighedPart(Record):
+    """One thing to weigh."""
+
+    __slots__ = {
+        "exact_g": "The exact mass.",
+        "kind": "What it is in the bowl.",
+        "peroxide_ww_percent": "The peroxide it brings; zero for everything but developers.",
+        "product": "Product by its name on the shelf.",
+        "scale_shows_g": "What the scale shows once it is in, the bowl tared.",
+        "weigh_g": "The mass to the scale's division.",
+    }
+    exact_g: float
+    kind: _PartKind
+    peroxide_ww_percent: Bounds[float]
+    product: str
+    scale_shows_g: float
+    weigh_g: float
+
+
+@dataclass(frozen=True)
+class Bowl(Record):
+    """One fresh bowl, or several alike."""
+
+    __slots__ = {
+        "count": "How many of these.",
+        "mixed_after_min": "When each is mixed, counted from the beginning of this application.",
+        "on_hair_ww_percent": "Strength on the hair of this bowl, as weighed.",
+        "parts": "What goes in, in the order of weighing.",
+        "total_g": "What the scale shows in the end.",
+        "use_within_min": "How long each is used after mixing.",
+        "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
+    }
+    count: int
+    mixed_after_min: tuple[float, ...]
+    on_hair_ww_percent: Bounds[float]
+    parts: tuple[WeighedPart, ...]
+    total_g: float
+    use_within_min: float
+    worst_ratio_error_percent: float
+
+
+@dataclass(frozen=True)
+class CardClock(Record):
+    """The times of a card on the salon clock."""
+
+    __slots__ = {
+        "look_at": "When to look at the hair.",
+        "look_at_last": "From when on the last strand is looked at too.",
+        "mixed_at": "When it is mixed.",
+        "rinse_by": "When to rinse at the latest.",
+        "use_by": "When it must no longer be used.",
+    }
+    look_at: tuple[str, ...]
+    look_at_last: str | None
+    mixed_at: str
+    rinse_by: str
+    use_by: str
+
+
+@dataclass(frozen=True)
+class CardMinutes(Record):
+    """The times of a card, counted from the first brush."""
+
+    __slots__ = {
+        "look_at_last_min": "From when on the last strand is looked at too.",
+        "look_at_min": "When to look at the hair.",
+        "mixed_at_min": "When it is mixed.",
+        "rinse_by_min": "When to rinse at the latest.",
+        "use_by_min": "When it must no longer be used.",
+    }
+    look_at_last_min: float | None
+    look_at_min: tuple[float, ...]
+    mixed_at_min: float
+    rinse_by_min: float
+    use_by_min: float
+
+
+@dataclass(frozen=True)
+class BowlCard(Record):
+    """What lies beside one fresh bowl: whether to begin at all, what to weigh, strength on the hair, times, what to
+    mind.
+    """
+
+    __slots__ = {
+        "blocked": "Whether the plan says stop: then do not mix this bowl.",
+        "bowl": "Which of the bowls of this mix, from one.",
+        "bowls": "How many there are.",
+        "clock": "The same on the salon clock, where the time of day of the start is stated.",
+        "findings": "The findings about this mix that ask for thought, worst first.",
+        "guest": "A code for the guest.",
+        "minutes": (
+            "Times in minutes from the first brush; for toners and root shadows the earliest, as if rinsing took no "
+            "time."
+        ),
+        "name": "What the bowl is for.",
+        "on_hair_ww_percent": "Strength on the hair.",
+        "parts": "What goes in, in the order of weighing.",
+        "stage": "Section, toner or root shadow.",
+        "stops": "Every finding of the plan that says stop.",
+        "total_g": "What the scale shows in the end.",
+        "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
+    }
+    blocked: bool
+    bowl: int
+    bowls: int
+    clock: CardClock | None
+    findings: tuple[Finding, ...]
+    guest: str | None
+    minutes: CardMinutes
+    name: str
+    on_hair_ww_percent: Bounds[float]
+    parts: tuple[WeighedPart, ...]
+    stage: _WorkStage
+    stops: tuple[Finding, ...]
+    total_g: float
+    worst_ratio_error_percent: float
+
+
+@dataclass(frozen=True)
+class Caution(Record):
+    """A caution and where it comes from."""
+
+    __slots__ = {
+        "reminder": "The same in a few words, for what has to be in mind while working.",
+        "sources": "What it rests on.",
+        "text": "What to do or not to do.",
+    }
+    reminder: str | None
+    sources: tuple[Reason, ...]
+    text: str
+
+
+@dataclass(frozen=True)
+class ChairTime(Record):
+    """How long the chair is taken: to the last rinse, then the toners, then the other work."""
+
+    __slots__ = {
+        "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
+        "other_work_min": "Consultation, rinsing, drying, where that is stated.",
+        "sections_min": "From the first brush to the last rinse of a section.",
+        "total_min": "All of it.",
+    }
+    after_rinse_min: float
+    other_work_min: float | None
+    sections_min: float
+    total_min: float
+
+
+@dataclass(frozen=True)
+class Contrast(Record):
+    """Two sections side by side, by the colour model."""
+
+    __slots__ = {
+        "ciede2000": "Their colour difference.",
+        "first": "One section.",
+        "second": "The other.",
+    }
+    ciede2000: float
+    first: str
+    second: str
+
+
+@dataclass(frozen=True)
+class CostLineWithShare(Record):
+    """A line, with its share of the total."""
+
+    __slots__ = {
+        "amount": "The amount, whole in minor units.",
+        "basis": "Where the quantity comes from: planned (derived), weighed (measured), stated.",
+        "bowl": "The bowl it belongs to, where there is one.",
+        "kind": "The kind of cost.",
+        "section": "The section of the head it belongs to, where there is one.",
+        "share_percent": "Share of the total in percent, to one decimal; left out when the total is zero.",
+        "what": "What it is, in the user's words.",
+    }
+    amount: Money
+    basis: _Basis
+    bowl: str | None
+    kind: _CostKind
+    section: str | None
+    share_percent: str | None
+    what: str
+
+
+@dataclass(frozen=True)
+class CostTable(Record):
+    """What a service costs, line by line."""
+
+    __slots__ = {
+        "lines": "The lines.",
+        "total": "The sum of the lines.",
+    }
+    lines: tuple[CostLineWithShare, ...]
+    total: Money
+
+
+@dataclass(frozen=True)
+class DefaultUsed(Record):
+    """A default that was used because the file did not say."""
+
+    __slots__ = {
+        "basis": "What kind of basis it has.",
+        "field": "The field that would replace it.",
+        "sources": "Why it was chosen, and where it comes from.",
+        "value": "The value, and its bounds if it is an estimate.",
+    }
+    basis: _Basis
+    field: str
+    sources: tuple[Reason, ...]
+    value: _DefaultValue
+
+
+@dataclass(frozen=True)
+class Existing(Record):
+    """Colour that is already in a zone."""
+
+    __slots__ = {
+        "artificial": "Whether it is artificial colour.",
+        "level": "Its level now.",
+        "tone": "Its tone in the words of the file.",
+        "zone": "Where along the strand.",
+    }
+    artificial: bool
+    level: float
+    tone: str | None
+    zone: _Zone
+
+
+@dataclass(frozen=True)
+class TestDone(Record):
+    """A test: when, and what came of it."""
+
+    __slots__ = {
+        "applied": "When it was applied.",
+        "result": "What came of it.",
+    }
+    applied: _Start
+    result: _TestResult
+
+
+@dataclass(frozen=True)
+class Hair(Record):
+    """The hair and the guest as stated."""
+
+    __slots__ = {
+        "density": "Hairs per area.",
+        "elasticity": "Stretch and return of a damp strand.",
+        "existing": "Colour already there, zone by zone.",
+        "history": "What has been on this hair or has happened to this guest; an empty list says that nothing has.",
+        "incompatibility_test": "Incompatibility test for metallic salts.",
+        "length_cm": "Length of the lengths to be worked.",
+        "natural_level": "Natural level, as far as the reading is stated to be off.",
+        "natural_level_margin_levels": "How far the reading may be off either way, where that is stated.",
+        "porosity": "How readily the hair takes up liquid.",
+        "scalp": "State of the scalp.",
+        "skin_test": "Skin test with the products of this service.",
+        "strand_test": "Strand test with the mixes of this service.",
+        "texture": "Diameter of a strand.",
+        "white_percent": "Share of white hair.",
+    }
+    density: _Amount | None
+    elasticity: _Elasticity | None
+    existing: tuple[Existing, ...]
+    history: tuple[_HistoryFlag, ...] | None
+    incompatibility_test: TestDone | None
+    length_cm: float | None
+    natural_level: Bounds[float]
+    natural_level_margin_levels: float | None
+    porosity: _Porosity | None
+    scalp: _Scalp | None
+    skin_test: TestDone | None
+    strand_test: TestDone | None
+    texture: _Texture | None
+    white_percent: float
+
+
+@dataclass(frozen=True)
+class LeftOut(Record):
+    """Something that the cost leaves out."""
+
+    __slots__ = {
+        "of": "The product or section, where it is one of several.",
+        "what": "What.",
+    }
+    of: str | None
+    what: _LeftOutCost
+
+
+@dataclass(frozen=True)
+class LevelRule(Record):
+    """Level rules of permanent colour on natural hair: rules of thumb, a strand test decides."""
+
+    __slots__ = {
+        "no_shade_for_target": "Why there is none, otherwise.",
+        "pigmented_hair_level": "Level that pigmented hair takes: the mean of natural and shade.",
+        "shade_for_target_level": "Shade that would bring pigmented hair to the target, where there is one.",
+        "shade_level": "Level of the shades as mixed.",
+        "sources": "Where the rules are printed.",
+        "white_hair_level": "Level that white hair takes.",
+    }
+    no_shade_for_target: str | None
+    pigmented_hair_level: float
+    shade_for_target_level: float | None
+    shade_level: float
+    sources: tuple[Reason, ...]
+    white_hair_level: float
+
+
+@dataclass(frozen=True)
+class Mix(Record):
+    """What to mix for one section, toner or root shadow."""
+
+    __slots__ = {
+        "bowls": "The bowls, in the order in which they are mixed.",
+        "developer_ww_percent": "Strength of the developer before mixing.",
+        "findings": "Places in the plan's list of findings, of those that concern this mix.",
+        "leftover_g": "Mixed but not expected to be used.",
+        "name": "What it is for.",
+        "needed_basis": "What that amount rests on.",
+        "needed_g": "How much is needed.",
+        "on_hair_ww_percent": "Strength on the hair after mixing, as weighed.",
+        "ratio": "Parts product to parts developer, additives apart; absent where no developer is used.",
+        "stage": "Section, toner or root shadow.",
+        "strength_basis": "What both strengths rest on.",
+        "undeclared": (
+            "Products in it whose contents nobody declares in full: what they may hold or release is unknown."
+        ),
+    }
+    bowls: tuple[Bowl, ...]
+    developer_ww_percent: Bounds[float]
+    findings: tuple[int, ...]
+    leftover_g: float
+    name: str
+    needed_basis: _Basis
+    needed_g: Bounds[float]
+    on_hair_ww_percent: Bounds[float]
+    ratio: str | None
+    stage: _WorkStage
+    strength_basis: _Basis
+    undeclared: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class SetPrice(Record):
+    """A net price set from a cost, with both percentages, so that neither is taken for the other."""
+
+    __slots__ = {
+        "cost": "What the service costs.",
+        "margin": "Profit as a part of the price.",
+        "markup": "Profit as a part of the cost.",
+        "price": "The net price.",
+        "profit": "Price less cost.",
+    }
+    cost: Money
+    margin: _Margin
+    markup: _Markup
+    price: Money
+    profit: Money
+
+
+@dataclass(frozen=True)
+class TaxedPrice(Record):
+    """A price with its tax: `net + tax = gross`, always."""
+
+    __slots__ = {
+        "gross": "With the tax: what the guest pays.",
+        "net": "Without the tax.",
+        "tax": "The tax.",
+    }
+    gross: Money
+    net: Money
+    tax: Money
+
+
+@dataclass(frozen=True)
+class MoneyPlan(Record):
+    """What it costs and what to charge. Amounts are exact decimal text."""
+
+    __slots__ = {
+        "cost": "The cost, line by line.",
+        "left_out": "What the cost leaves out because the file does not say.",
+        "price": "The net price with margin and mark-up, where one of them is given.",
+        "rounding": "How amounts are rounded.",
+        "taxed": "The same price with its tax, where a rate is given.",
+    }
+    cost: CostTable
+    left_out: tuple[LeftOut, ...]
+    price: SetPrice | None
+    rounding: _Rounding
+    taxed: TaxedPrice | None
+
+
+@dataclass(frozen=True)
+class NotComputed(Record):
+    """Something that is not computed, and why not."""
+
+    __slots__ = {
+        "what": "What.",
+        "why": "Why not, and what to do instead.",
+    }
+    what: _Unknown
+    why: str
+
+
+@dataclass(frozen=True)
+class UnderlyingPigment(Record):
+    """The warm colour left when hair is lightened to a level, and the tone that counteracts it."""
+
+    __slots__ = {
+        "exposed": (
+            "The exposed hue as a range, from the darker row to the lighter one; they coincide for a whole level."
+        ),
+        "level": "The level asked about.",
+        "neutraliser": "The neutralising hue as a range in the same order, or nothing where none is visible.",
+        "visibility": "How strongly it shows, from the darker row to the lighter one.",
+        "words": "The words of the list, from the darker row to the lighter one (the same for a whole level).",
+    }
+    exposed: tuple[_Hue, _Hue]
+    level: float
+    neutraliser: tuple[_Hue, _Hue] | None
+    visibility: tuple[_Visibility, _Visibility]
+    words: tuple[str, str]
+
+
+@dataclass(frozen=True)
+class Sourced(Record):
+    """A value with its basis."""
+
+    __slots__ = {
+        "basis": "What it rests on.",
+        "citation": "The citation, where there is one.",
+        "value": "The value.",
+    }
+    basis: _Basis
+    citation: Citation | None
+    value: UnderlyingPigment
+
+
+@dataclass(frozen=True)
+class Swatch(Record):
+    """What a swatch says as plain data."""
+
+    __slots__ = {
+        "basis": "basis",
+        "hue": "The hue in the words of the wheel, where there is one.",
+        "lab_a": "lab_a",
+        "lab_b": "lab_b",
+        "lab_l": "lab_l",
+        "notice": "The words to show beside it.",
+        "srgb": "The nearest colour a screen can show.",
+        "uncertainty_ciede2000": "How far off the model may be, in CIEDE2000.",
+        "white": "The white the coordinates are counted from.",
+    }
+    basis: _Basis
+    hue: _Hue | None
+    lab_a: Bounds[float]
+    lab_b: Bounds[float]
+    lab_l: Bounds[float]
+    notice: str
+    srgb: str
+    uncertainty_ciede2000: float
+    white: _White
+
+
+@dataclass(frozen=True)
+class SectionColour(Record):
+    """The colour side of one section."""
+
+    __slots__ = {
+        "change_levels": "Levels to lift (positive) or to deposit (negative).",
+        "exposed": (
+            "Warm pigment that shows at the target level and the tone that neutralises it; absent where nothing is "
+            "lifted."
+        ),
+        "from_level": "The levels that it has now; the estimate is the darkest stretch.",
+        "level_rule": "What the level rules of permanent colour expect; absent for every other product.",
+        "section": "The section; the mix of this name says what is put on it.",
+        "swatch": "The hair at its target, modelled.",
+        "target_level": "Level wanted.",
+        "target_tone": "Tone wanted, in the words of the file.",
+    }
+    change_levels: Bounds[float]
+    exposed: Sourced | None
+    from_level: Bounds[float]
+    level_rule: LevelRule | None
+    section: str
+    swatch: Swatch
+    target_level: float
+    target_tone: str | None
+
+
+@dataclass(frozen=True)
+class StatedNotUsed(Record):
+    """A stated fact that is not used."""
+
+    __slots__ = {
+        "field": "Its field in the file.",
+        "why": "What it would be for.",
+    }
+    field: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Step(Record):
+    """One line of the running order. Times count from the first brush; those of toners and root shadows from the end of
+    the last rinse before them.
+    """
+
+    __slots__ = {
+        "applied_min": "When its application ends.",
+        "begin_min": "When its application begins.",
+        "look_at_last_min": (
+            "The look from which on the last strand is looked at too; none where it is looked at only when it is "
+            "rinsed."
+        ),
+        "look_at_min": "When to look at it: its first strands, and from `look_at_last` on its last ones too.",
+        "mix_at_min": "When its bowls are mixed.",
+        "name": "The section, toner or root shadow.",
+        "number": "Place in the order, from one.",
+        "rinse_by_min": "When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.",
+        "stage": "Which of these it is.",
+    }
+    applied_min: float
+    begin_min: float
+    look_at_last_min: float | None
+    look_at_min: tuple[float, ...]
+    mix_at_min: tuple[float, ...]
+    name: str
+    number: int
+    rinse_by_min: float
+    stage: _WorkStage
+
+
+@dataclass(frozen=True)
+class PlanData(Record):
+    """A service plan: what to weigh, in which order, what was checked, what it costs."""
+
+    __slots__ = {
+        "blocked": "Whether any finding says stop: then do not begin.",
+        "cautions": "Cautions for what is in the bowls.",
+        "chair": "How long the chair is taken.",
+        "colour": "What each section needs of colour.",
+        "colourist": "Who works.",
+        "contrasts": "How far sections that lie beside each other are apart.",
+        "defaults": "Defaults that were used because the file did not say.",
+        "findings": "Checks, the worst first.",
+        "foilwork": "Version of foilwork that made it.",
+        "format": "Version of the form of this data.",
+        "guest": "A code for the guest.",
+        "hair": "The hair as stated.",
+        "jurisdiction": "Whose law the limits are from.",
+        "mixes": "What to mix, in the running order.",
+        "money": "What it costs and what to charge; absent without prices.",
+        "not_computed": "What a reader might look for and will not find, with the reason.",
+        "notes": "Notes of the file.",
+        "order": "The running order.",
+        "order_basis": "Whose order the running order is.",
+        "start": "When it starts, as the file says.",
+        "stated_not_used": "Facts of the file that no check or computation reads.",
+        "title": "What the service is called.",
+    }
+    blocked: bool
+    cautions: tuple[Caution, ...]
+    chair: ChairTime
+    colour: tuple[SectionColour, ...]
+    colourist: str | None
+    contrasts: tuple[Contrast, ...]
+    defaults: tuple[DefaultUsed, ...]
+    findings: tuple[Finding, ...]
+    foilwork: str
+    format: int
+    guest: str | None
+    hair: Hair
+    jurisdiction: _Jurisdiction | None
+    mixes: tuple[Mix, ...]
+    money: MoneyPlan | None
+    not_computed: tuple[NotComputed, ...]
+    notes: str | None
+    order: tuple[Step, ...]
+    order_basis: _OrderBasis
+    start: _Start
+    stated_not_used: tuple[StatedNotUsed, ...]
+    title: str
