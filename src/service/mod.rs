@@ -10,6 +10,7 @@ pub mod shape;
 mod starter;
 
 pub use file::{parse, parse_with_shop, service_schema, shop_file};
+pub(crate) use plan::strength_decimals;
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, Contrast, Existing, Hair, LeftOut, LeftOutCost, LevelRule, Mix,
     MoneyPlan, NotComputed, OrderBasis, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step, TestDone, Unknown,

@@ -32,6 +32,7 @@ pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use hair::{Existing, Hair, TestDone};
 pub use level_rule::LevelRule;
 pub use make::{plan, plan_text};
+pub(crate) use mix_plan::strength_decimals;
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
 pub use order::OrderBasis;

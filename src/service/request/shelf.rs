@@ -5,7 +5,7 @@ use super::{
     defaults::{DefaultValue, Defaults},
 };
 use crate::{
-    colour::{Level, Tone},
+    colour::Shade,
     mix::Ratio,
     money::PackPrice,
     peroxide::StatedStrength,
@@ -37,7 +37,7 @@ pub(in crate::service) struct Item {
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::service) enum ItemKind {
     Lightener { ratio: Ratio, on_scalp: bool, working_life: Option<Duration>, limits: OwnLimits },
-    Shade { ratio: Option<Ratio>, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
+    Shade { ratio: Option<Ratio>, shade: Shade, class: ShadeClass, limits: OwnLimits },
     Additive { dose: Share },
     Diluent,
 }
@@ -103,8 +103,7 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
         name: one.shade.code().to_owned(),
         kind: ItemKind::Shade {
             ratio: one.ratio.clone(),
-            level: one.shade.level(),
-            tone: one.shade.tone().clone(),
+            shade: one.shade.clone(),
             class: one.class,
             limits: one.limits,
         },

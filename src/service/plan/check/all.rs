@@ -2,7 +2,7 @@
 
 use super::{
     super::{Hair, Mix, Start, colours::Colours, findings::Findings, sections::Sections, timeline::Timeline},
-    consultation, instructions, law, lift, sequence, skin_test, timing, together, white,
+    consultation, instructions, law, lift, overlap, sequence, skin_test, timing, together, tone, white,
 };
 use crate::{limits::Jurisdiction, service::shape::Salon};
 
@@ -27,7 +27,9 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, sections, mixes, &mut findings);
     instructions::check(sections, mixes, &mut findings);
+    overlap::check(hair, sections, &mut findings);
     lift::check(sections, mixes, &mut findings);
+    tone::check(hair, sections, &mut findings);
     white::check(hair.white, sections, &mut findings);
     timing::check(sections, timeline, &mut findings);
     sequence::check(sections, timeline, &mut findings);

@@ -5,10 +5,12 @@ mod consultation;
 mod instructions;
 mod law;
 mod lift;
+mod overlap;
 mod sequence;
 mod skin_test;
 mod timing;
 mod together;
+mod tone;
 mod white;
 
 pub(super) use all::{Stages, check};
