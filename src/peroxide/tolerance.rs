@@ -12,6 +12,6 @@ use crate::{
 ///
 /// [`BP_LIMITS`](crate::source::citations::peroxide::BP_LIMITS), in proportion: assumed.
 pub(crate) fn as_labelled(nominal: Interval<MassFraction>) -> Interval<MassFraction> {
-    let times = |strength: MassFraction, factor: f64| MassFraction::nearest(strength.percent_ww() * factor);
+    let times = |strength: MassFraction, factor: f64| MassFraction::nearest(strength.ww_percent() * factor);
     Interval::ordered(times(nominal.low(), 5.0 / 6.0), nominal.best(), times(nominal.high(), 7.0 / 6.0))
 }

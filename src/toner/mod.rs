@@ -25,6 +25,6 @@ pub use known::{KnownStart, StartError};
 pub use mix::{Outcome, TonerAnswer, TonerMix, TonerPart};
 pub use pre_pigment::{PrePigmentMix, pre_pigment};
 pub use request::{TonerError, TonerRequest};
-pub(crate) use suits::{adds_warmth, darker, lighter, suits, target_lighter};
 pub use suits::check_toner;
+pub(crate) use suits::{adds_warmth, darker, lighter, suits, target_lighter};
 pub use target::Target;

@@ -54,7 +54,8 @@ pub(super) fn of(work: &Work<'_>, target: Level) -> Option<LevelRule> {
     };
     let needed = needed(work.from.best());
     let span = |best| Interval::ordered(bound(work.from.low()), best, bound(work.from.high()));
-    let result = |from| if shade > from { result_level(from, shade, product).map_or(shade, |level| level.value) } else { shade };
+    let result =
+        |from| if shade > from { result_level(from, shade, product).map_or(shade, |level| level.value) } else { shade };
     let lifts = shade > work.from.low() || target > work.from.low();
     let rests_on: &[_] = if lifts { &[colour::RESULT_LEVEL, COMMON_PRACTICE] } else { &[COMMON_PRACTICE] };
     Some(LevelRule {

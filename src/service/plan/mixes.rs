@@ -108,11 +108,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
 }
 
 /// The mixed bowl with what its makers declare, where any of them does; the developer's own peroxide is always in it.
-fn composition(
-    request: &Request,
-    bowl: &Bowl,
-    as_labelled: &[(Mass, Interval<MassFraction>)],
-) -> Option<Composition> {
+fn composition(request: &Request, bowl: &Bowl, as_labelled: &[(Mass, Interval<MassFraction>)]) -> Option<Composition> {
     let known = |part: &WeighedPart| request.shop.facts(&part.product).map(|facts| facts.declared.clone());
     let brings = as_labelled.iter().map(|(_, peroxide)| *peroxide);
     let parts: Vec<_> = bowl.parts.iter().zip(brings).map(|(part, peroxide)| (part, peroxide, known(part))).collect();
@@ -152,7 +148,13 @@ fn ingredients<'r>(
     let mut ingredients = Vec::new();
     for (item, parts) in &work.products {
         let kind = if item.lightens() { PartKind::Lightener } else { PartKind::Colour };
-        ingredients.push(Pour { product: &item.name, kind, mass: product.times(parts / all)?, peroxide, may_bring: peroxide });
+        ingredients.push(Pour {
+            product: &item.name,
+            kind,
+            mass: product.times(parts / all)?,
+            peroxide,
+            may_bring: peroxide,
+        });
     }
     for (stock, share) in &developer.parts {
         let mass = oxidant.times(share.fraction())?;

@@ -115,8 +115,9 @@ impl<'r> Work<'r> {
 
     /// Whether it can make hair lighter at all.
     pub(super) fn can_lift(&self) -> bool {
-        let deposits =
-            [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour].map(Some).contains(&self.colour_kind());
+        let deposits = [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour]
+            .map(Some)
+            .contains(&self.colour_kind());
         self.has_peroxide() && !deposits
     }
 
@@ -211,7 +212,18 @@ fn work<'r>(
         ItemKind::Shade { shade, .. } => Some((shade.tone(), Share::nearest(100.0 * parts / all))),
         _ => None,
     }));
-    Ok(Work { place, in_request, task, products, ratio, search, from, artificial: canvas.artificial, lightened: canvas.lightened, tone })
+    Ok(Work {
+        place,
+        in_request,
+        task,
+        products,
+        ratio,
+        search,
+        from,
+        artificial: canvas.artificial,
+        lightened: canvas.lightened,
+        tone,
+    })
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

@@ -100,7 +100,8 @@ fn what_deposits_is_not_asked_to_lift(#[case] class: ShadeClass, #[case] target:
 #[case::yellow("yellow", Warning)]
 fn a_gloss_on_lightened_lengths(#[case] tone: &str, #[case] want: Verdict) {
     let plan = changed(only_colour(), |file| {
-        file.analysis.existing = vec![ExistingColour { zone: Zone::Lengths, level: 9.0, tone: None, artificial: false }];
+        file.analysis.existing =
+            vec![ExistingColour { zone: Zone::Lengths, level: 9.0, tone: None, artificial: false }];
         shop(file).shade[0].tones = vec![tone.to_owned()];
         file.section[0].product = Some("J9".to_owned());
         file.section[0].target_level = 9.0;

@@ -107,12 +107,13 @@ fn a_strength_that_nobody_measured_has_its_tolerance(
         shop(&mut file).developer[0].declared_in_full = true;
     }
     let plan = neat(file, Some("EU"), strength);
-    let of_peroxide = plan.findings.iter().filter(|finding| finding.rule == Rule::Law && !finding.text.contains("silica"));
+    let of_peroxide =
+        plan.findings.iter().filter(|finding| finding.rule == Rule::Law && !finding.text.contains("silica"));
     let found: Vec<Verdict> = of_peroxide.map(|finding| finding.verdict).collect();
     assert_eq!(found, [want], "{}", texts(&plan, "law"));
     // Its figures are no finer than it is known.
     let decimals = if basis == StrengthBasis::Measured { 2 } else { 1 };
-    let on_hair = foilwork::text::number(plan.mixes[0].on_hair.best().percent_ww(), decimals);
+    let on_hair = foilwork::text::number(plan.mixes[0].on_hair.best().ww_percent(), decimals);
     assert!(bench_sheet(&plan).contains(&format!("ON THE HAIR {on_hair} % w/w")), "{}", bench_sheet(&plan));
 }
 

@@ -91,7 +91,7 @@ fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, finding
             (Stop, text)
         }
         Some(most) => {
-            let strongest = number(strongest.percent_ww(), mix.decimals());
+            let strongest = number(strongest.ww_percent(), mix.decimals());
             (Passed, format!("{name} {strongest} of {most} for \"{product}\""))
         }
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),

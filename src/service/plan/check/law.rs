@@ -53,7 +53,7 @@ pub(super) fn check(
             // The law counts peroxide present or released, and a powder that nobody declares may release any amount.
             let open = verdict == Passed && !mix.undeclared.is_empty();
             let verdict = if open { NotJudged } else { verdict };
-            let level = number(judgement.level.high().percent_ww(), mix.decimals());
+            let level = number(judgement.level.high().ww_percent(), mix.decimals());
             let text = match verdict {
                 _ if open => format!(
                     "{name}: {level} % w/w{figure} from the developer; \"{}\" may release more peroxide: enter its \

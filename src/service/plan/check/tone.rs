@@ -49,7 +49,8 @@ fn toner(hair: &Hair, work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> 
 /// Colour that only deposits, on hair as it is.
 fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
     let deposits = [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour];
-    let (Some(mix), true) = (work.as_one_shade(), work.colour_kind().is_some_and(|kind| deposits.contains(&kind))) else {
+    let (Some(mix), true) = (work.as_one_shade(), work.colour_kind().is_some_and(|kind| deposits.contains(&kind)))
+    else {
         return Vec::new();
     };
     let on = work.from.best();
@@ -78,7 +79,18 @@ fn or_passed(said: Vec<Finding>, hair: Level, mix: &Shade) -> Vec<Finding> {
 
 /// Words of a wish that ask for the warmth that another wish has taken away.
 const WARM_WORDS: [&str; 13] = [
-    "gold", "golden", "honey", "caramel", "copper", "amber", "apricot", "peach", "strawberry", "red", "warm", "warmth",
+    "gold",
+    "golden",
+    "honey",
+    "caramel",
+    "copper",
+    "amber",
+    "apricot",
+    "peach",
+    "strawberry",
+    "red",
+    "warm",
+    "warmth",
     "yellow",
 ];
 

@@ -25,7 +25,8 @@ pub(super) fn check(white: Share, sections: &Sections<'_>, findings: &mut Findin
         natural_shade(white, work, findings);
         for shade in work.shades().filter(|shade| shade.class == ShadeClass::Permanent) {
             if shade.shade.level().number() > 8.0 && white.percent() >= 30.0 {
-                let text = format!("{}: {white} white, shade {} covers it only in part", work.name(), shade.shade.code());
+                let text =
+                    format!("{}: {white} white, shade {} covers it only in part", work.name(), shade.shade.code());
                 findings.of(work.place, Rule::WhiteHair, Warning, text, COMMON_PRACTICE);
             }
         }
