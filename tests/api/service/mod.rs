@@ -17,6 +17,7 @@ mod overlap;
 mod plan_data;
 mod schema;
 mod sequence;
+mod sheet;
 mod starter;
 mod times;
 mod together;
