@@ -10,6 +10,7 @@ use crate::{
         Verdict::{NotJudged, Passed},
     },
     limits::{self, Judgement, Jurisdiction, Limit, Purpose, Report, Standing, Table, Use, Why, check_peroxide},
+    mix::Composition,
     source::citations::peroxide::BP_LIMITS,
     text::number,
 };
@@ -32,7 +33,7 @@ pub(super) fn check(
         let name = work.name();
         if let Some(bowl) = &mix.composition {
             let mut report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
-            unlimited.take(work.place, &mut report);
+            unlimited.take(work.place, bowl, &mut report);
             for finding in report.findings() {
                 let of_peroxide = finding.text.starts_with("hydrogen peroxide");
                 let finding = finding.about(name);
@@ -74,20 +75,33 @@ pub(super) fn check(
 #[derive(Default)]
 struct Unlimited {
     substances: Vec<String>,
+    rows: Vec<Reason>,
     places: Vec<usize>,
 }
 
 impl Unlimited {
     /// Takes them out of the report of one mix.
-    fn take(&mut self, place: usize, report: &mut Report<'_>) {
+    fn take(&mut self, place: usize, bowl: &Composition, report: &mut Report<'_>) {
         let open = |judgement: &Judgement<'_>| {
-            let why = [Why::NotInTable, Why::NoCeilingForThisUse].map(|why| Standing::CannotBeJudged { why });
-            why.contains(&judgement.standing)
+            let why = [Why::NotInTable, Why::NoCeilingForThisUse, Why::NoFigure];
+            why.map(|why| Standing::CannotBeJudged { why }).contains(&judgement.standing)
         };
         for judgement in report.judgements.extract_if(.., |judgement| open(judgement)) {
-            if !self.substances.iter().any(|known| known.eq_ignore_ascii_case(judgement.substance)) {
-                self.substances.push(judgement.substance.to_owned());
+            // A row may name more than the bowl holds.
+            let named = |limit: &Limit| {
+                let held =
+                    bowl.constituents().iter().filter(|held| held.cas.is_some_and(|cas| limit.cas.contains(&cas)));
+                held.map(|held| held.name.clone()).collect::<Vec<String>>()
+            };
+            let names = judgement.limit.map(named).filter(|names| !names.is_empty());
+            for name in names.unwrap_or_else(|| vec![judgement.substance.to_owned()]) {
+                if !self.substances.iter().any(|known| known.eq_ignore_ascii_case(&name)) {
+                    self.substances.push(name);
+                }
             }
+            // A row without a figure says who looked for one.
+            let row = judgement.limit.map(Reason::from).filter(|row| !self.rows.contains(row));
+            self.rows.extend(row);
             if self.places.last() != Some(&place) {
                 self.places.push(place);
             }
@@ -103,7 +117,8 @@ impl Unlimited {
             self.substances.join(", ")
         );
         let source = Reason::stated(Table::of(jurisdiction).title());
-        findings.push(&self.places, Finding::new(Rule::Law, NotJudged, text, source));
+        let finding = Finding::new(Rule::Law, NotJudged, text, source);
+        findings.push(&self.places, self.rows.into_iter().fold(finding, Finding::and_source));
     }
 }
 

@@ -6,37 +6,54 @@ use super::super::{
     sections::{Sections, Work},
 };
 use crate::{
-    finding::{Rule, Verdict::Warning},
+    finding::{Finding, Rule, Verdict::Warning},
     service::{request::WorkStage, shape::HistoryFlag},
     source::{COMMON_PRACTICE, citations::trade},
 };
 
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    for work in sections.iter().filter(|work| work.lightens() && work.stage() == WorkStage::Section) {
-        artificial(hair, work, findings);
-        lightened(hair, work, findings);
+    for met in [artificial, lightened] {
+        let mut said: Vec<Said<'_>> = Vec::new();
+        for work in sections.iter().filter(|work| work.lightens() && work.stage() == WorkStage::Section) {
+            let Some(finding) = met(hair, work) else { continue };
+            match said.iter_mut().find(|known| known.finding == finding) {
+                Some(known) => {
+                    known.places.push(work.place);
+                    known.names.push(work.name());
+                }
+                None => said.push(Said { finding, places: vec![work.place], names: vec![work.name()] }),
+            }
+        }
+        for Said { finding, places, names } in said {
+            findings.push(&places, finding.about(&names.join(", ")));
+        }
     }
     unplaced(hair, sections, findings);
 }
 
+/// What is the same for several sections, said once.
+struct Said<'w> {
+    finding: Finding,
+    places: Vec<usize>,
+    names: Vec<&'w str>,
+}
+
 /// Lightener takes artificial colour away unevenly.
-fn artificial(hair: &Hair, work: &Work<'_>, findings: &mut Findings) {
-    let Some(level) = work.artificial else { return };
+fn artificial(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
+    let level = work.artificial?;
     let met = hair.met_by(work.task.zone).filter(|existing| existing.artificial);
     let zones: Vec<String> = met.map(|existing| existing.zone.to_string()).collect();
     let text = format!(
-        "{}: lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; test a strand, \
-         or clean the colour first",
-        work.name(),
+        "lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; test a strand, or \
+         clean the colour first",
         zones.join(", ")
     );
-    findings.of(work.place, Rule::EarlierService, Warning, text, COMMON_PRACTICE);
+    Some(Finding::new(Rule::EarlierService, Warning, text, COMMON_PRACTICE))
 }
 
 /// Fresh mix on hair that is lightened already takes more than pigment.
-fn lightened(hair: &Hair, work: &Work<'_>, findings: &mut Findings) {
-    let Some(level) = work.lightened else { return };
-    let natural = hair.natural_level;
+fn lightened(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
+    let (level, natural) = (work.lightened?, hair.natural_level);
     let met: Vec<String> = match work.task.starting_level {
         Some(_) => vec![format!("all of it, {level}")],
         None => {
@@ -45,13 +62,12 @@ fn lightened(hair: &Hair, work: &Work<'_>, findings: &mut Findings) {
         }
     };
     let text = format!(
-        "{}: fresh mix on hair that is lighter than the natural {} already ({}): keep it off, or make it a section of \
-         its own, and test its elasticity",
-        work.name(),
+        "fresh mix on hair that is lighter than the natural {} already ({}): keep it off, or make it a section of its \
+         own, and test its elasticity",
         natural.best(),
         met.join("; ")
     );
-    findings.of(work.place, Rule::Overlap, Warning, text, trade::CONSULTATION);
+    Some(Finding::new(Rule::Overlap, Warning, text, trade::CONSULTATION))
 }
 
 /// What the history says was done, where the file does not say to which hair.
