@@ -1,4 +1,4 @@
-use super::{hair, mixes, money};
+use super::{hair, lift, mixes, money};
 use crate::{
     colour::{Level, LevelChange, UnderlyingPigment},
     finding::{Reason, Rule, Verdict},
@@ -29,6 +29,8 @@ pub fn bench_sheet(plan: &Plan) -> String {
     hair::hair(&mut sheet, plan);
     order(&mut sheet, plan);
     colour(&mut sheet, plan);
+    lift::strengths(&mut sheet, plan);
+    lift::lift(&mut sheet, plan);
     mixes::mixes(&mut sheet, plan);
     money::money(&mut sheet, plan);
     cautions(&mut sheet, plan);

@@ -3,6 +3,7 @@
 mod bench;
 mod card;
 mod hair;
+mod lift;
 mod mixes;
 mod money;
 mod services;

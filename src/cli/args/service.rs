@@ -15,6 +15,9 @@ pub(crate) struct PlanArgs {
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
     pub(crate) cards: bool,
+    /// A level seen in mid-service, the minute from the first brush: `nape=7.5@40`; give it again for each look
+    #[arg(long, value_name = "SECTION=LEVEL@MINUTE")]
+    pub(crate) seen: Vec<String>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

@@ -53,6 +53,9 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
     shop::unique("toner", toners, "name", found.0);
 
     let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
+    let lightens = |section: &Node| {
+        section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
+    };
     let is_table = |(_, node): &(usize, &Node)| matches!(node.kind, Kind::Table(_));
     for (i, section) in sections.iter().enumerate().filter(is_table) {
         let field = format!("section[{}]", i + 1);
@@ -60,7 +63,11 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
         found.ratio(section, &field, of_shop("shade"));
-        found.developer(section, &field, &developers, &semi);
+        // The plan chooses the strength of a lightener that has none.
+        let open = section.get("developer").or(section.get("strength")).is_none();
+        if !(open && lightens(section)) {
+            found.developer(section, &field, &developers, &semi);
+        }
         let named = section.get("additives").map(Node::items).unwrap_or_default();
         for (j, name) in named.iter().enumerate() {
             let at = format!("{field}.additives[{}]", j + 1);
@@ -90,15 +97,19 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         }
     }
     found.circle(sections);
+    let strands = root.get("strand").map(Node::items).unwrap_or_default();
+    for (i, strand) in strands.iter().enumerate().filter(is_table) {
+        let field = format!("strand[{}]", i + 1);
+        found.exists(strand.get("product"), &format!("{field}.product"), &lighteners, "lightener");
+        found.either(strand, &field, "developer", "strength");
+        found.exists(strand.get("developer"), &format!("{field}.developer"), &developers, "developer");
+    }
     for (i, toner) in toners.iter().enumerate().filter(is_table) {
         let field = format!("toner[{}]", i + 1);
         found.either(toner, &field, "mix", "target");
         found.mix(toner, &field, &shades);
         found.ratio(toner, &field, of_shop("shade"));
-        let lightens = |section: &Node| {
-            section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
-        };
-        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(lightens) {
+        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(&lightens) {
             let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
             found.say(toner.at, &field, message);
         }
