@@ -48,7 +48,7 @@ fn finish(sheet: &mut Sheet, together: &TogetherPlan) {
 }
 
 fn strength(sheet: &mut Sheet, chosen: &ChosenStrength) {
-    let percent = |strength: Interval<crate::quantity::MassFraction>| span(&strength, |s| number(s.percent_ww(), 2));
+    let percent = |strength: Interval<crate::quantity::MassFraction>| span(&strength, |s| number(s.ww_percent(), 2));
     let text = format!(
         "{}: {} % w/w, {} % on the hair: {}.",
         chosen.section,
@@ -58,7 +58,7 @@ fn strength(sheet: &mut Sheet, chosen: &ChosenStrength) {
     );
     sheet.paragraph(&text, 2);
     for rejected in &chosen.rejected {
-        sheet.paragraph(&format!("  not {} %: {}", number(rejected.developer.percent_ww(), 2), rejected.why), 4);
+        sheet.paragraph(&format!("  not {} %: {}", number(rejected.developer.ww_percent(), 2), rejected.why), 4);
     }
 }
 

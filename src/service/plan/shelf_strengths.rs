@@ -51,7 +51,7 @@ pub(super) fn strengths(
     let takes = |strength: &Interval<MassFraction>| strongest.is_none_or(|(_, most)| strength.high() <= most);
     let bottles: Vec<Interval<MassFraction>> =
         stocks.iter().map(|stock| stock.strength).filter(|strength| strength.best() > MassFraction::ZERO).collect();
-    let percent = |strength: MassFraction| strength.percent_ww();
+    let percent = |strength: MassFraction| strength.ww_percent();
     let refused = bottles.iter().filter(|strength| !takes(strength)).map(|strength| {
         let why = match strongest {
             Some((product, most)) => format!("\"{product}\" takes {most} at most"),
@@ -96,5 +96,5 @@ pub(super) fn strengths(
 /// The strongest developer that all products take, and whose limit it is.
 fn strongest_allowed<'r>(work: &Work<'r>) -> Option<(&'r str, MassFraction)> {
     let limits = work.products.iter().filter_map(|(item, _)| Some((item.name.as_str(), item.own_limits()?.strongest?)));
-    limits.min_by(|a, b| a.1.percent_ww().total_cmp(&b.1.percent_ww()))
+    limits.min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
 }

@@ -205,7 +205,7 @@ impl<'s, 'r> Member<'s, 'r> {
         let refused =
             self.refused.iter().map(|(developer, why)| RejectedStrength { developer: *developer, why: why.clone() });
         let mut rejected: Vec<RejectedStrength> = others.chain(refused).collect();
-        rejected.sort_by(|a, b| a.developer.percent_ww().total_cmp(&b.developer.percent_ww()));
+        rejected.sort_by(|a, b| a.developer.ww_percent().total_cmp(&b.developer.ww_percent()));
         let section = self.work.name().to_owned();
         Some(ChosenStrength { section, developer: chosen.developer, on_hair: chosen.on_hair, why, rejected })
     }

@@ -62,11 +62,11 @@ fn the_example_finishes_together_with_the_weakest_strengths() {
     }
     for chosen in &plan.strengths {
         // The powder takes 9 % at most, so the 12 % bottle is refused for that reason.
-        assert!(chosen.developer.high().percent_ww() <= 9.0);
-        let twelve = chosen.rejected.iter().find(|other| other.developer.percent_ww() == 12.0).unwrap();
+        assert!(chosen.developer.high().ww_percent() <= 9.0);
+        let twelve = chosen.rejected.iter().find(|other| other.developer.ww_percent() == 12.0).unwrap();
         assert_eq!(twelve.why, "\"Foam Line powder\" takes 9 % w/w at most");
         let mix = plan.mixes.iter().find(|mix| mix.name == chosen.section).unwrap();
-        assert!((mix.developer.best().percent_ww() - chosen.developer.best().percent_ww()).abs() < 0.1);
+        assert!((mix.developer.best().ww_percent() - chosen.developer.best().ww_percent()).abs() < 0.1);
     }
 }
 
@@ -76,9 +76,9 @@ fn no_weaker_strength_would_do(#[values(0, 1)] which: usize) {
     let chosen = plan_with(&together(), &evidence(&[])).unwrap();
     let mut file = together();
     for (section, chosen) in file.section.iter_mut().zip(&chosen.strengths) {
-        section.strength = Some(format!("{} % w/w", chosen.developer.best().percent_ww()));
+        section.strength = Some(format!("{} % w/w", chosen.developer.best().ww_percent()));
     }
-    let weaker = chosen.strengths[which].developer.best().percent_ww() - 0.5;
+    let weaker = chosen.strengths[which].developer.best().ww_percent() - 0.5;
     file.section[which].strength = Some(format!("{weaker} % w/w"));
     let plan = plan_with(&file, &evidence(&[])).unwrap();
     // A strength that is stated is timed as it is; its middle strand is not there in time.
@@ -144,7 +144,7 @@ fn a_higher_target_takes_a_stronger_developer() {
     let strength = |target| {
         let plan = open(|file| file.section[0].target_level = target);
         assert_eq!(plan.together[0].why_not, None, "{target}");
-        plan.strengths[0].developer.best().percent_ww()
+        plan.strengths[0].developer.best().ww_percent()
     };
     let all = [7.0, 7.5, 8.0, 8.5].map(strength);
     assert!(all.is_sorted() && all[0] < all[3], "{all:?}");
@@ -157,7 +157,7 @@ fn what_no_strength_reaches_is_said_with_the_nearest() {
     let group = &plan.together[0];
     assert!(group.short.levels() > 0.0 && group.window_needed.is_none());
     assert!(texts(&plan, "finish-together").starts_with("no strength of the shelf brings all to their targets"));
-    assert_eq!(plan.strengths[0].developer.best().percent_ww(), 9.0, "the strongest");
+    assert_eq!(plan.strengths[0].developer.best().ww_percent(), 9.0, "the strongest");
 }
 
 #[test]
