@@ -1,10 +1,11 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, start,
+    blend, business, convert, cost, dilute, input, level, lift, limits, plan, price, scale, schema, sources, start,
     strand_test, swatch, table, titrate, toner,
 };
-use clap::Parser;
+use crate::text::{inert, shortened};
+use clap::{CommandFactory, FromArgMatches};
 use std::{
     ffi::OsString,
     io::{self, Write},
@@ -23,7 +24,7 @@ const REFUSED: u8 = 2;
 /// ```
 #[must_use]
 pub fn run(args: Vec<OsString>) -> u8 {
-    let arguments = match Arguments::try_parse_from(args) {
+    let arguments = match parse(args) {
         Ok(arguments) => arguments,
         // Help and version come this way too, with status 0.
         Err(error) => {
@@ -31,6 +32,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
             return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
         }
     };
+    input::begin();
     let outcome = match &arguments.command {
         Command::Plan(args) => plan::run(args),
         Command::Start(args) => start::run(args),
@@ -58,19 +60,40 @@ pub fn run(args: Vec<OsString>) -> u8 {
     }
 }
 
-/// A reader that went away (`foilwork ... | head`) is not an error of the plan.
+/// A number below zero is a value, refused by what it is for: not an option that nobody knows.
+fn parse(args: Vec<OsString>) -> Result<Arguments, clap::Error> {
+    let command = Arguments::command().mut_subcommands(below_zero);
+    Arguments::from_arg_matches(&command.try_get_matches_from(args)?)
+}
+
+fn below_zero(command: clap::Command) -> clap::Command {
+    command.allow_negative_numbers(true).mut_subcommands(below_zero)
+}
+
+/// Prints the text, with the status it came to; text that did not get out is an error.
+///
+/// A reader that went away (`foilwork ... | head`) has what it wanted.
 fn print(text: &str, status: u8) -> u8 {
-    let _ = io::stdout().lock().write_all(text.as_bytes());
-    status
+    let mut out = io::stdout().lock();
+    match out.write_all(inert(text).as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
+            complain(&format!("error: cannot write to the standard output: {error}\n"))
+        }
+        _ => status,
+    }
 }
 
 fn complain(text: &str) -> u8 {
-    let _ = io::stderr().lock().write_all(text.as_bytes());
+    // Where the complaint cannot be written either, the status alone tells.
+    let _ = io::stderr().lock().write_all(inert(text).as_bytes());
     REFUSED
 }
 
-/// Every problem is a line of its own; an indented line belongs to the one above it.
+/// Every problem is a line of its own; an indented line belongs to the one above it. Long ones lose their middle.
 fn prefixed(text: &str) -> String {
-    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
+    let prefix = |line: &str| {
+        let line = shortened(line);
+        if line.starts_with("  ") { line.into_owned() } else { format!("error: {line}") }
+    };
     text.lines().map(prefix).collect::<Vec<_>>().join("\n")
 }

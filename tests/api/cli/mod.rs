@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod files;
 mod help;
 mod lift;
 mod mix;
