@@ -1,19 +1,20 @@
 use super::{
     BLOCKED, Outcome, Refusal,
     args::PlanArgs,
-    output,
+    output, read,
     shop::{located, read_shape},
 };
 use crate::{
     lift::read_strand_book,
     reader::{Format, Problems},
     service::{self, Evidence},
-    sheet,
+    sheet::{self, SheetPart},
 };
 use std::path::Path;
 
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
+    let parts = parts(args)?;
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
     let format = Format::of(&name, &text);
@@ -29,7 +30,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let evidence = evidence(args, &text, format)?;
     let plan = file.and_then(|file| service::plan_with(&file, &evidence)).map_err(problems)?;
     let text = match (args.cards, args.json) {
-        (false, false) => sheet::bench_sheet(&plan),
+        (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
         (true, false) => sheet::card_sheet(&service::mixing_cards(&plan)),
         (true, true) => output::json(&service::mixing_cards(&plan))?,
@@ -46,4 +47,18 @@ fn evidence(args: &PlanArgs, text: &str, format: Format) -> Result<Evidence, Ref
     let read =
         |text: &String| text.parse().map_err(|error: service::InvalidSeenLevel| Refusal(format!("--seen: {error}")));
     Ok(Evidence { book, seen: args.seen.iter().map(read).collect::<Result<_, Refusal>>()? })
+}
+
+/// The parts of the sheet that are asked for.
+fn parts(args: &PlanArgs) -> Result<Vec<SheetPart>, Refusal> {
+    let named = |option: &str, words: &[String]| {
+        words.iter().map(|word| read::option(option, word)).collect::<Result<Vec<SheetPart>, _>>()
+    };
+    let (only, without) = (named("--only", &args.only)?, named("--without", &args.without)?);
+    let all = SheetPart::ALL.iter().copied();
+    Ok(match (args.short, only.is_empty()) {
+        (true, _) => SheetPart::SHORT.to_vec(),
+        (false, true) => all.filter(|part| !without.contains(part)).collect(),
+        (false, false) => only,
+    })
 }

@@ -9,8 +9,13 @@ use crate::{
     text::{Sheet, amount, count, number, span},
 };
 
-/// The strengths that sections left to the plan.
-pub(super) fn strengths(sheet: &mut Sheet, plan: &Plan) {
+/// The strengths that sections left to the plan, and level against time, section by section.
+pub(super) fn lift(sheet: &mut Sheet, plan: &Plan) {
+    strengths(sheet, plan);
+    forecast(sheet, plan);
+}
+
+fn strengths(sheet: &mut Sheet, plan: &Plan) {
     if plan.strengths.is_empty() {
         return;
     }
@@ -62,8 +67,7 @@ fn strength(sheet: &mut Sheet, chosen: &ChosenStrength) {
     }
 }
 
-/// Level against time, section by section.
-pub(super) fn lift(sheet: &mut Sheet, plan: &Plan) {
+fn forecast(sheet: &mut Sheet, plan: &Plan) {
     if plan.lift.is_empty() {
         return;
     }

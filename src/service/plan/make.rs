@@ -1,5 +1,5 @@
 use super::{
-    Evidence, Hair, Plan, Start, cautions,
+    ChairTime, Evidence, Hair, Plan, Start, cautions,
     check::{self, Stages},
     colours::Colours,
     costs, lift_plan, mixes,
@@ -113,6 +113,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         defaults: request.defaults.clone(),
         hair,
         order_basis: sections.order_basis(),
+        chair: ChairTime::of(&timeline, request.file.service.other_work_min),
         order: timeline.0,
         mixes,
         money,

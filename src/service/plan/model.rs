@@ -1,6 +1,6 @@
 use super::{
-    Caution, ChosenStrength, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour, SectionLift,
-    Start, StatedNotUsed, Step, TogetherPlan,
+    Caution, ChairTime, ChosenStrength, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour,
+    SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
 use schemars::JsonSchema;
@@ -38,6 +38,8 @@ pub struct Plan {
     pub order_basis: OrderBasis,
     /// The running order.
     pub order: Vec<Step>,
+    /// How long the chair is taken.
+    pub chair: ChairTime,
     /// What each section needs of colour.
     pub colour: Vec<SectionColour>,
     /// How far sections that lie beside each other are apart.
