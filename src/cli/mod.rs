@@ -12,6 +12,7 @@ mod business;
 mod convert;
 mod cost;
 mod dilute;
+mod hair;
 mod hazard;
 mod level;
 mod lift;

@@ -1,7 +1,7 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, level, lift, limits, plan, price, scale, schema, sources, start,
+    blend, business, convert, cost, dilute, hair, level, lift, limits, plan, price, scale, schema, sources, start,
     strand_test, swatch, table, titrate, toner,
 };
 use clap::Parser;
@@ -41,6 +41,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Blend(args) => blend::run(args),
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
+        Command::Hair(args) => hair::run(args),
         Command::Level(args) => level::run(args),
         Command::Lift(args) => lift::run(args),
         Command::StrandTest(args) => strand_test::run(args),

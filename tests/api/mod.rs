@@ -5,6 +5,7 @@ mod cli;
 mod colour;
 mod example_program;
 mod finding;
+mod hair;
 mod lift;
 mod limits;
 mod mix;

@@ -1,5 +1,6 @@
 //! properties
 mod colour;
+mod hair;
 mod interval;
 mod lift;
 mod limits;

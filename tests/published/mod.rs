@@ -1,6 +1,7 @@
 //! published
 mod business;
 mod colour;
+mod hair;
 mod lift;
 mod limits;
 mod mix;

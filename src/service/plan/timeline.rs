@@ -5,12 +5,10 @@ use super::{
     sections::{Sections, Work},
 };
 use crate::{
+    hair::Texture,
     lift::{self, Thickness},
     quantity::{Duration, Quantity},
-    service::{
-        request::WorkStage,
-        shape::{Texture, WaitFor},
-    },
+    service::{request::WorkStage, shape::WaitFor},
     shop::CountsFrom,
 };
 use schemars::JsonSchema;

@@ -29,30 +29,6 @@ choice! {
 }
 
 choice! {
-    /// Diameter of a strand.
-    Texture: "texture" {
-        /// Thin strands.
-        Fine = "fine",
-        /// In between.
-        Medium = "medium",
-        /// Thick strands.
-        Coarse = "coarse",
-    }
-}
-
-choice! {
-    /// Little, middling or much.
-    Amount: "amount" {
-        /// Little.
-        Low = "low",
-        /// Middling.
-        Medium = "medium",
-        /// Much.
-        High = "high",
-    }
-}
-
-choice! {
     /// How readily the hair takes up liquid.
     Porosity: "porosity" {
         /// Resists.

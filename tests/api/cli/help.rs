@@ -28,6 +28,8 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("titrate", "expect", &["--titrant", "0.02 mol/L", "--aliquot", "10"]),
     ("scale", "", &["30 g 7.1 + 60 g 6%", "--factor", "2"]),
     ("scale", "part", &["30 g 7.1 + 60 g 6%"]),
+    ("hair", "", &["--length", "25"]),
+    ("hair", "gathered", &["--length", "25", "--girth", "9.5"]),
     ("level", "", &["--natural", "5", "--target", "8"]),
     ("lift", "", &["--from", "4", "--developer", "6 % w/w", "--ratio", "1:2"]),
     ("lift", "on-hair", &["--from", "4"]),

@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod hair;
 mod help;
 mod lift;
 mod mix;
@@ -41,8 +42,21 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 29] = [
+const EVERY: [&[&str]; 30] = [
     &["convert", "6 % w/w"],
+    &[
+        "hair",
+        "--length",
+        "23.5",
+        "--share",
+        "37.5",
+        "--girth",
+        "9.5",
+        "--age",
+        "50",
+        "--white",
+        "the two sides=27:60/100",
+    ],
     &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
     &["convert", "40 vol label", "--cream"],
     &["dilute", "--stock", "12 % w/w", "--target", "4.5 % w/w", "--total", "80"],
