@@ -32,7 +32,7 @@ const DYES: [&str; 20] = [
 ];
 
 fn benches(c: &mut Criterion) {
-    let level = Interval::exact(MassFraction::from_percent_ww(0.1).unwrap_or(MassFraction::ZERO));
+    let level = Interval::exact(MassFraction::from_ww_percent(0.1).unwrap_or(MassFraction::ZERO));
     let cas = DYES.iter().filter_map(|text| text.parse::<Cas>().ok());
     let ingredients: Vec<_> = cas.map(|cas| Ingredient::named(cas.to_string(), level).with_cas(cas)).collect();
     assert_eq!(ingredients.len(), 20);

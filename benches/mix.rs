@@ -14,7 +14,7 @@ fn benches(c: &mut Criterion) {
     let gram = Mass::from_g(1.0).unwrap_or(Mass::ZERO);
     c.bench_function("mix/weigh/six_parts", |b| b.iter(|| weigh(black_box(&masses), black_box(gram))));
 
-    let strength = |percent| Interval::exact(MassFraction::from_percent_ww(percent).unwrap_or(MassFraction::ZERO));
+    let strength = |percent| Interval::exact(MassFraction::from_ww_percent(percent).unwrap_or(MassFraction::ZERO));
     let parts: Vec<_> = masses.iter().zip([0.0, 0.0, 0.0, 6.0, 0.0, 0.0]).map(|(m, p)| (*m, strength(p))).collect();
     c.bench_function("mix/as_applied/six_parts", |b| b.iter(|| as_applied(black_box(&parts))));
 

@@ -15,8 +15,8 @@ type Fallible = Result<(), Box<dyn std::error::Error>>;
 
 fn scalar(c: &mut Criterion) -> Fallible {
     let conditions = Conditions::default();
-    let ww = MassFraction::from_percent_ww(6.0)?;
-    let wv = MassConcentration::from_percent_wv(6.0)?;
+    let ww = MassFraction::from_ww_percent(6.0)?;
+    let wv = MassConcentration::from_wv_percent(6.0)?;
     let mut group = c.benchmark_group("peroxide/scalar");
     group.bench_function("% w/v to volumes", |b| {
         b.iter(|| convert_to::<OxygenVolumes>(black_box(wv), black_box(&conditions)));
@@ -30,14 +30,14 @@ fn scalar(c: &mut Criterion) -> Fallible {
     group.bench_function("% w/v to % w/w", |b| {
         b.iter(|| convert_to::<MassFraction>(black_box(wv), black_box(&conditions)));
     });
-    let strength = Strength::of(6.0, StrengthUnit::PercentWw)?;
+    let strength = Strength::of(6.0, StrengthUnit::WwPercent)?;
     group.bench_function("any unit to any unit", |b| {
         b.iter(|| convert(black_box(strength), black_box(StrengthUnit::Volumes), black_box(&conditions)));
     });
     group.bench_function("density", |b| b.iter(|| density(black_box(ww), black_box(Temperature::REFERENCE))));
-    let (stock, total) = (MassFraction::from_percent_ww(12.0)?, Mass::from_g(60.0)?);
+    let (stock, total) = (MassFraction::from_ww_percent(12.0)?, Mass::from_g(60.0)?);
     group.bench_function("dilute", |b| b.iter(|| dilute(black_box(stock), black_box(ww), black_box(total))));
-    let weak = MassFraction::from_percent_ww(3.0)?;
+    let weak = MassFraction::from_ww_percent(3.0)?;
     group.bench_function("blend of two", |b| {
         b.iter(|| blend_two(black_box(stock), black_box(weak), black_box(ww), KnownMass::Total(black_box(total))));
     });
@@ -52,9 +52,9 @@ fn columns(c: &mut Criterion) -> Fallible {
     let mut group = c.benchmark_group("peroxide/column of 100 000");
     group.throughput(Throughput::Elements(100_000));
     for (name, from, to) in [
-        ("% w/v to volumes", StrengthUnit::PercentWv, StrengthUnit::Volumes),
-        ("% w/w to volumes", StrengthUnit::PercentWw, StrengthUnit::Volumes),
-        ("% w/v to % w/w", StrengthUnit::PercentWv, StrengthUnit::PercentWw),
+        ("% w/v to volumes", StrengthUnit::WvPercent, StrengthUnit::Volumes),
+        ("% w/w to volumes", StrengthUnit::WwPercent, StrengthUnit::Volumes),
+        ("% w/v to % w/w", StrengthUnit::WvPercent, StrengthUnit::WwPercent),
     ] {
         group.bench_function(name, |b| {
             b.iter(|| column::convert_strengths(black_box(&values), from, to, &conditions, &mut out));
@@ -67,7 +67,7 @@ fn columns(c: &mut Criterion) -> Fallible {
 /// A shelf of invented bottles, prices falling less than strength.
 fn shelf(count: u32) -> Result<Shelf, Box<dyn std::error::Error>> {
     let bottle = |i: u32| -> Result<Stock, Box<dyn std::error::Error>> {
-        let strength = MassFraction::from_percent_ww(f64::from(i * 7 % 13))?;
+        let strength = MassFraction::from_ww_percent(f64::from(i * 7 % 13))?;
         let price = PricePerKg::from_per_kg(4.0 + f64::from(i * 5 % 11))?;
         Ok(Stock::new(format!("bottle {i}"), strength).with_price(price).with_in_hand(Mass::from_g(40.0)?))
     };
@@ -75,7 +75,7 @@ fn shelf(count: u32) -> Result<Shelf, Box<dyn std::error::Error>> {
 }
 
 fn shelves(c: &mut Criterion) -> Fallible {
-    let (target, total) = (MassFraction::from_percent_ww(6.0)?, Mass::from_g(60.0)?);
+    let (target, total) = (MassFraction::from_ww_percent(6.0)?, Mass::from_g(60.0)?);
     let mut group = c.benchmark_group("peroxide/shelf");
     for count in [5, 12, 50] {
         let shelf = shelf(count)?;

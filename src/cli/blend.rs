@@ -101,7 +101,7 @@ fn weighed(blend: &ShelfBlend, bottles: &Pourables, wanted: &Wanted) -> Result<R
     let currency = if no_price.len() == portions.len() { None } else { bottles.currency };
     Ok(Report {
         objective: wanted.objective,
-        target_ww_percent: wanted.target.percent_ww(),
+        target_ww_percent: wanted.target.ww_percent(),
         total_g: wanted.total.g(),
         division_g: wanted.division.g(),
         weighed_g: rounded.total.g(),
@@ -135,7 +135,7 @@ fn text(report: &Report) -> String {
         let way_out = "less than the scale can show; use a finer scale or make more";
         sheet.paragraph(&format!("{}: {way_out}", portion.name), 2);
     }
-    let off = report.strength_ww_percent.best().percent_ww() - report.target_ww_percent;
+    let off = report.strength_ww_percent.best().ww_percent() - report.target_ww_percent;
     if off.abs() >= 0.005 {
         let division = grams(report.division_g);
         sheet.paragraph(&format!("weighing to {division} moves it by {off:+.2} % w/w"), 2);

@@ -44,7 +44,7 @@ fn notes(strength: Strength) -> Vec<&'static str> {
     if strength.unit() == StrengthUnit::Volumes {
         notes.push("taken as measured oxygen; the number on a bottle is a label and is written 20 vol");
     }
-    if is(6.0, StrengthUnit::PercentWv) {
+    if is(6.0, StrengthUnit::WvPercent) {
         notes.push(PHARMACOPOEIAL);
     }
     notes
@@ -69,7 +69,7 @@ fn label_readings(label: TradeLabel, conditions: &Conditions) -> Outcome {
     let readings = read_label(label, conditions)?;
     // Three digits: a label is worth no more.
     let ww = |strength: &Interval<MassFraction>| {
-        let [low, best, high] = strength.to_array().map(|strength| significant(strength.percent_ww(), 3));
+        let [low, best, high] = strength.to_array().map(|strength| significant(strength.ww_percent(), 3));
         if low == high { format!("{best} % w/w") } else { format!("{best} % w/w ({low} to {high})") }
     };
     let mut text = format!("{label} can mean three strengths; the label does not say which\n");
@@ -78,7 +78,7 @@ fn label_readings(label: TradeLabel, conditions: &Conditions) -> Outcome {
     writeln!(text, "  read as w/v: {}, really {:.1}", ww(&readings.as_wv), readings.volumes_if_wv)?;
     writeln!(text, "  read as oxygen volumes: {}", ww(&readings.as_volumes))?;
     let spread = readings.spread();
-    let [low, high] = [spread.low(), spread.high()].map(|x| significant(x.percent_ww(), 3));
+    let [low, high] = [spread.low(), spread.high()].map(|x| significant(x.ww_percent(), 3));
     writeln!(text, "so from {low} to {high} % w/w; `foilwork titrate` tells which")?;
     if label == TradeLabel::VOL_20 {
         for line in wrapped(PHARMACOPOEIAL) {

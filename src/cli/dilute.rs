@@ -38,7 +38,7 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if !strength.is_exact() {
         writeln!(text, "bounds: {:.2} to {:.2}", strength.low(), strength.high())?;
     }
-    let off = strength.best().percent_ww() - target.best().percent_ww();
+    let off = strength.best().ww_percent() - target.best().ww_percent();
     if off.abs() >= 0.005 {
         writeln!(text, "weighing to {} g moves it by {off:+.2} from {:.2}", args.division, target.best())?;
     }

@@ -16,7 +16,7 @@ const NO_SALON_ABOVE: f64 = 12.0;
 
 /// The paragraphs for the strongest thing on the bench.
 pub(super) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
-    let high = strongest.high().percent_ww();
+    let high = strongest.high().ww_percent();
     if high < CLASSIFIED_FROM {
         return vec![CAUTION.to_owned()];
     }

@@ -96,7 +96,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
     let lightening = Lightening::new(&belief, &mix, from);
     let report = Report {
         from_level: from,
-        on_hair_ww_percent: mix.on_hair.map(MassFraction::percent_ww),
+        on_hair_ww_percent: mix.on_hair.map(MassFraction::ww_percent),
         strand_readings: belief.readings(),
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),

@@ -64,7 +64,7 @@ fn text(chart: &Chart, table: &DilutionTable) -> String {
         None => weigh.diluent_parts.map_or_else(|| "0 + 1".to_owned(), |parts| format!("1 + {}", number(parts, 2))),
     };
     let gives = |weigh: &WeighedDilution| {
-        let [low, best, high] = weigh.strength.to_array().map(|strength| format!("{:.2}", strength.percent_ww()));
+        let [low, best, high] = weigh.strength.to_array().map(|strength| format!("{:.2}", strength.ww_percent()));
         if low == high { best } else { format!("{best} ({low}-{high})") }
     };
     grid(&mut sheet, &format!("g of bottle + g of {with}"), chart, table, grams);
@@ -126,13 +126,13 @@ fn csv(chart: &Chart, table: &DilutionTable) -> Result<String, Refusal> {
         writer.serialize(FlatRow {
             stock: &stock.text,
             target: &target.text,
-            stock_ww_percent: row.stock.best().percent_ww(),
-            target_ww_percent: row.target.best().percent_ww(),
+            stock_ww_percent: row.stock.best().ww_percent(),
+            target_ww_percent: row.target.best().ww_percent(),
             stock_g: weigh.map(|weigh| weigh.stock.g()),
             diluent_g: weigh.map(|weigh| weigh.diluent.g()),
-            strength_ww_percent: weigh.map(|weigh| weigh.strength.best().percent_ww()),
-            strength_low_ww_percent: weigh.map(|weigh| weigh.strength.low().percent_ww()),
-            strength_high_ww_percent: weigh.map(|weigh| weigh.strength.high().percent_ww()),
+            strength_ww_percent: weigh.map(|weigh| weigh.strength.best().ww_percent()),
+            strength_low_ww_percent: weigh.map(|weigh| weigh.strength.low().ww_percent()),
+            strength_high_ww_percent: weigh.map(|weigh| weigh.strength.high().ww_percent()),
             diluent_parts: weigh.and_then(|weigh| weigh.diluent_parts),
             refused: row.refused.as_deref(),
         })?;

@@ -13,8 +13,8 @@ use serde::Serialize;
 /// The units a strength found by titration is shown in; the first is what was measured.
 const SHOWN: [(StrengthUnit, usize); 4] = [
     (StrengthUnit::MolPerL, 4),
-    (StrengthUnit::PercentWv, 3),
-    (StrengthUnit::PercentWw, 3),
+    (StrengthUnit::WvPercent, 3),
+    (StrengthUnit::WwPercent, 3),
     (StrengthUnit::Volumes, 2),
 ];
 
@@ -77,12 +77,12 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
             return Err(Refusal(way_out.to_owned()));
         }
     };
-    let [mol_per_l, percent_wv, percent_ww, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
+    let [mol_per_l, wv_percent, ww_percent, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
     let report = Report {
         titre_ml: titre.map(Volume::ml),
         strength_mol_per_l: mol_per_l?,
-        strength_wv_percent: percent_wv?,
-        strength_ww_percent: percent_ww?,
+        strength_wv_percent: wv_percent?,
+        strength_ww_percent: ww_percent?,
         strength_volumes: volumes?,
         temperature_c: conditions.temperature.celsius(),
         no_tolerance_stated: glass.no_tolerance,

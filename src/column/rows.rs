@@ -85,7 +85,7 @@ impl<'a> From<&'a [f64]> for Cells<'a> {
 /// let targets = [3.0, 20.0, f64::NAN];
 /// let inputs = [Cells::Same(12.0), Cells::Each(&targets), Cells::Same(60.0)];
 /// let outcome = rows(inputs, [&mut stock, &mut diluent], |[stock, target, total]| {
-///     let (stock, target) = (MassFraction::from_percent_ww(stock)?, MassFraction::from_percent_ww(target)?);
+///     let (stock, target) = (MassFraction::from_ww_percent(stock)?, MassFraction::from_ww_percent(target)?);
 ///     let blend = dilute(stock, target, Mass::from_g(total)?)?;
 ///     Ok::<_, Box<dyn std::error::Error>>([blend.stock.g(), blend.diluent.g()])
 /// })?;

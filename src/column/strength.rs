@@ -1,7 +1,7 @@
 use super::{ColumnError, ColumnOutcome};
 use crate::peroxide::{
     Conditions, ConversionError, StrengthUnit,
-    kernel::{Cubic, Ratio, from_percent_ww, g_per_l, g_per_l_each, max_g_per_l, percent_ww, to_percent_ww},
+    kernel::{Cubic, Ratio, from_ww_percent, g_per_l, g_per_l_each, max_g_per_l, to_ww_percent, ww_percent},
 };
 
 /// One unit, one loop: with the unit a constant, nothing is left to decide for each row.
@@ -12,8 +12,8 @@ macro_rules! by_mass {
                 let $name = |x| $rule(x, StrengthUnit::MolPerKg);
                 $body
             }
-            StrengthUnit::PercentActiveOxygen => {
-                let $name = |x| $rule(x, StrengthUnit::PercentActiveOxygen);
+            StrengthUnit::ActiveOxygenPercent => {
+                let $name = |x| $rule(x, StrengthUnit::ActiveOxygenPercent);
                 $body
             }
             _ => {
@@ -40,7 +40,7 @@ macro_rules! by_mass {
 /// use foilwork::{column, peroxide::{Conditions, StrengthUnit}};
 ///
 /// let mut volumes = [0.0; 3];
-/// let (ww, vol) = (StrengthUnit::PercentWw, StrengthUnit::Volumes);
+/// let (ww, vol) = (StrengthUnit::WwPercent, StrengthUnit::Volumes);
 /// let outcome = column::convert_strengths(&[3.0, 6.0, 120.0], ww, vol, &Conditions::default(), &mut volumes)?;
 /// assert_eq!(volumes.map(|v| format!("{v:.1}")), ["10.0", "20.2", "NaN"]);
 /// assert_eq!((outcome.refused, outcome.first), (1, Some(2)));
@@ -58,7 +58,7 @@ pub fn convert_strengths(
     }
     let task = Task { values, max_in: from.max(), max_out: to.max(), out };
     let vm = conditions.molar_volume;
-    let limit = conditions.max_percent_ww();
+    let limit = conditions.max_ww_percent();
     let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
     let all_good = match (from.is_by_mass(), to.is_by_mass()) {
         _ if from == to => task.run(|x| (x, true)),
@@ -67,11 +67,11 @@ pub fn convert_strengths(
             Ratio::Over(factor) => task.run(|x| (x / factor, true)),
         },
         (true, true) => {
-            by_mass!(from, to_percent_ww as decode => by_mass!(to, from_percent_ww as encode => task.run(|x| (encode(decode(x)), true))))
+            by_mass!(from, to_ww_percent as decode => by_mass!(to, from_ww_percent as encode => task.run(|x| (encode(decode(x)), true))))
         }
         (true, false) => {
             let (cubic, per) = (density()?, g_per_l_each(to, vm));
-            by_mass!(from, to_percent_ww as decode => task.run(|x| {
+            by_mass!(from, to_ww_percent as decode => task.run(|x| {
                 let percent = decode(x);
                 (g_per_l(percent, &cubic) / per, percent <= limit)
             }))
@@ -79,9 +79,9 @@ pub fn convert_strengths(
         (false, true) => {
             let (cubic, each) = (density()?, g_per_l_each(from, vm));
             let most = max_g_per_l(limit, &cubic);
-            by_mass!(to, from_percent_ww as encode => task.run(|x| {
+            by_mass!(to, from_ww_percent as encode => task.run(|x| {
                 let concentration = x * each;
-                (encode(percent_ww(concentration, &cubic).min(limit)), concentration <= most)
+                (encode(ww_percent(concentration, &cubic).min(limit)), concentration <= most)
             }))
         }
     };

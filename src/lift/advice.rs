@@ -32,7 +32,7 @@ const KNOWN: f64 = 0.4;
 /// use foilwork::{colour::Level, lift::{Belief, Situation, advice}};
 /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
-/// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
 /// let advice = advice(&Belief::untested(), &mix, Level::new(4.0)?, Duration::from_min(40.0)?);
 /// assert!(advice.width_then < advice.width_now);
 /// # Ok::<(), Box<dyn std::error::Error>>(())

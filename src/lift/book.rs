@@ -14,9 +14,9 @@ const COLUMNS: [&str; 15] = [
     "before_level",
     "after_level",
     "min",
-    "on_hair_ww_percent_low",
+    "on_hair_low_ww_percent",
     "on_hair_ww_percent",
-    "on_hair_ww_percent_high",
+    "on_hair_high_ww_percent",
     "temperature_c",
     "booster",
     "ph",
@@ -71,7 +71,7 @@ pub fn strand_line(reading: Option<&StrandReading>) -> String {
 
 fn cells(reading: &StrandReading) -> Vec<String> {
     let mix = &reading.situation;
-    let on_hair = mix.on_hair.to_array().map(|strength| strength.percent_ww().to_string());
+    let on_hair = mix.on_hair.to_array().map(|strength| strength.ww_percent().to_string());
     let [low, best, high] = on_hair;
     vec![
         reading.guest.clone().unwrap_or_default(),
@@ -153,13 +153,13 @@ fn reading(record: &csv::StringRecord) -> Result<StrandReading, String> {
             .map_err(|_| format!("{name}: \"{}\" is not a number (write it with a point)", cell(name)))
     };
     let said = |name: &str, error: String| format!("{name}: {error}");
-    let percent = |name: &str| MassFraction::from_percent_ww(number(name)?).map_err(|e| said(name, e.to_string()));
+    let percent = |name: &str| MassFraction::from_ww_percent(number(name)?).map_err(|e| said(name, e.to_string()));
     let level = |name: &str| Level::new(number(name)?).map_err(|e| said(name, e.to_string()));
     let name = |name: &str| Some(cell(name)).filter(|text| !text.is_empty()).map(str::to_owned);
     let on_hair = Interval::new(
-        percent("on_hair_ww_percent_low")?,
+        percent("on_hair_low_ww_percent")?,
         percent("on_hair_ww_percent")?,
-        percent("on_hair_ww_percent_high")?,
+        percent("on_hair_high_ww_percent")?,
     );
     let ph = match cell("ph") {
         "" => None,

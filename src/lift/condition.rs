@@ -48,7 +48,7 @@ const USUAL_MIN: f64 = 40.0;
 /// use foilwork::{lift::{Situation, Strain, condition}};
 /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
-/// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
 /// let once = condition(&[(mix, Duration::from_min(40.0)?)]);
 /// let thrice = condition(&[(mix, Duration::from_min(40.0)?); 3]);
 /// assert!(once.strain < thrice.strain);
@@ -64,7 +64,7 @@ pub fn condition(applications: &[(Situation, Duration)]) -> Condition {
         let summed: f64 = applications
             .iter()
             .map(|(mix, time)| {
-                let strength = mix.on_hair.best().percent_ww() / super::factors::REFERENCE_WW_PERCENT;
+                let strength = mix.on_hair.best().ww_percent() / super::factors::REFERENCE_WW_PERCENT;
                 time.min() * strength.powf(order)
             })
             .sum();

@@ -159,7 +159,7 @@ impl Situation {
 
     /// Between the square root and proportional: the order in total peroxide is 0.5 to 1.
     fn strength(&self) -> Factor {
-        let power = |strength: MassFraction, order: f64| (strength.percent_ww() / REFERENCE_WW_PERCENT).powf(order);
+        let power = |strength: MassFraction, order: f64| (strength.ww_percent() / REFERENCE_WW_PERCENT).powf(order);
         let (low, best, high) = (self.on_hair.low(), self.on_hair.best(), self.on_hair.high());
         let times = Interval::ordered(power(low, 0.75), power(best, 0.75), power(high, 0.75))
             .widened_to(Interval::ordered(power(best, 0.5), power(best, 0.75), power(best, 1.0)));

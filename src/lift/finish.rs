@@ -93,8 +93,8 @@ pub enum CannotFinish {
 /// use foilwork::{colour::{Level, LevelChange}, lift::{Belief, Situation, TimedSection, finish_together}};
 /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
-/// let weak = Interval::exact(MassFraction::from_percent_ww(2.0)?);
-/// let strong = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+/// let weak = Interval::exact(MassFraction::from_ww_percent(2.0)?);
+/// let strong = Interval::exact(MassFraction::from_ww_percent(6.0)?);
 /// let section = |start| -> Result<TimedSection, Box<dyn std::error::Error>> {
 ///     Ok(TimedSection {
 ///         belief: Belief::untested(),
@@ -185,7 +185,7 @@ fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
         let needed = apply / 2.0 + minutes(wanted);
         let overdone = apply / 2.0 + minutes(over);
         let not_before = (-section.longest.min()).max(-overdone);
-        Candidate { lightening, cost: on_hair.best().percent_ww(), not_before, apply, needed }
+        Candidate { lightening, cost: on_hair.best().ww_percent(), not_before, apply, needed }
     };
     section.on_hair.iter().map(one).collect()
 }

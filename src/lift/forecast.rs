@@ -37,7 +37,7 @@ impl Lightening {
     /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation}};
     /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
     ///
-    /// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+    /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
     /// let lightening = Lightening::new(&Belief::untested(), &mix, Level::new(4.0)?);
     /// let level = lightening.level_after(Duration::from_min(40.0)?);
     /// assert!(level.low().number() < level.best().number() - 1.9);

@@ -46,7 +46,7 @@ impl Experience {
     /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
     ///
     /// let strand = StrandReading {
-    ///     situation: Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?)),
+    ///     situation: Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?)),
     ///     time: Duration::from_min(30.0)?,
     ///     before: Level::new(4.0)?,
     ///     after: Level::new(8.5)?,
@@ -143,7 +143,7 @@ impl Belief {
     /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
     ///
     /// let seen = StrandReading {
-    ///     situation: Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?)),
+    ///     situation: Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?)),
     ///     time: Duration::from_min(20.0)?,
     ///     before: Level::new(4.0)?,
     ///     after: Level::new(5.0)?,

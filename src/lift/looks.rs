@@ -115,7 +115,7 @@ pub struct Look {
 /// use foilwork::{colour::Level, lift::{Belief, Look, Next, Reader, Situation, after_look}};
 /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
-/// let situation = Situation::usual(Interval::exact(MassFraction::from_percent_ww(4.0)?));
+/// let situation = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
 /// let (at, limit) = (Duration::from_min(20.0)?, Duration::from_min(45.0)?);
 /// let (start, target) = (Level::new(5.0)?, Level::new(8.0)?);
 /// let look = Look { situation, start, target, at, seen: target, reader: Reader::Eye, limit };

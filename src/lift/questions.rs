@@ -26,7 +26,7 @@ pub struct StrengthChance {
 /// use foilwork::{colour::Level, lift::{Belief, Situation, chances}};
 /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
-/// let on_hair = [2.0, 4.0, 6.0].map(MassFraction::from_percent_ww);
+/// let on_hair = [2.0, 4.0, 6.0].map(MassFraction::from_ww_percent);
 /// let on_hair = on_hair.into_iter().collect::<Result<Vec<_>, _>>()?.into_iter().map(Interval::exact).collect::<Vec<_>>();
 /// let mix = Situation::usual(on_hair[0]);
 /// let rows = chances(&Belief::untested(), &mix, &on_hair, (Level::new(5.0)?, Level::new(8.0)?), Duration::from_min(45.0)?);
@@ -49,7 +49,7 @@ pub fn chances(
             StrengthChance { on_hair: *on_hair, chance, level: lightening.level_after(limit) }
         })
         .collect();
-    rows.sort_by(|a, b| a.on_hair.best().percent_ww().total_cmp(&b.on_hair.best().percent_ww()));
+    rows.sort_by(|a, b| a.on_hair.best().ww_percent().total_cmp(&b.on_hair.best().ww_percent()));
     rows
 }
 
@@ -64,12 +64,12 @@ pub fn chances(
 ///
 /// let level = Interval::exact(Level::new(8.0)?);
 /// let row = |ww: f64, percent: f64| -> Result<_, Box<dyn std::error::Error>> {
-///     let on_hair = Interval::exact(MassFraction::from_percent_ww(ww)?);
+///     let on_hair = Interval::exact(MassFraction::from_ww_percent(ww)?);
 ///     Ok(StrengthChance { on_hair, chance: Share::from_percent(percent)?, level })
 /// };
 /// let rows = [row(2.0, 30.0)?, row(4.0, 82.0)?, row(6.0, 95.0)?];
 /// let wanted = Share::from_percent(80.0)?;
-/// assert_eq!(gentlest(&rows, wanted).map(|row| row.on_hair.best().percent_ww()), Some(4.0));
+/// assert_eq!(gentlest(&rows, wanted).map(|row| row.on_hair.best().ww_percent()), Some(4.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -97,7 +97,7 @@ pub struct Visit {
 /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation, series}};
 /// use foilwork::{quantity::{Duration, MassFraction, Share}, source::Interval};
 ///
-/// let mix = Situation::usual(Interval::exact(MassFraction::from_percent_ww(3.0)?));
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(3.0)?));
 /// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
 /// let visits = series(&start, Level::new(9.0)?, Duration::from_min(40.0)?, Share::from_percent(80.0)?, 3);
 /// assert!(visits.len() > 1);

@@ -26,7 +26,7 @@ use crate::{
 /// use foilwork::{limits::{self, Jurisdiction, Purpose, Standing, Table, Use}, mix::{Cas, Composition, Ingredient, Product}};
 /// use foilwork::{quantity::{Mass, MassFraction}, source::Interval};
 ///
-/// let strength = Interval::exact(MassFraction::from_percent_ww(9.0)?);
+/// let strength = Interval::exact(MassFraction::from_ww_percent(9.0)?);
 /// let peroxide = Ingredient::named("Hydrogen peroxide", strength).with_cas(Cas::HYDROGEN_PEROXIDE);
 /// let bowl = Composition::mix(vec![
 ///     (Mass::from_g(60.0)?, Product::declared("developer", vec![peroxide])),
@@ -76,7 +76,7 @@ pub fn check<'a>(table: &'a Table, bowl: &'a Composition, of: Use) -> Report<'a>
 /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
 /// use foilwork::{quantity::MassFraction, source::Interval};
 ///
-/// let bowl = Interval::exact(MassFraction::from_percent_ww(13.0)?);
+/// let bowl = Interval::exact(MassFraction::from_ww_percent(13.0)?);
 /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
 /// assert!(report.judgements[0].is_exceeded());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -109,7 +109,7 @@ fn bare<'a>(
     let (mut unjudged, mut unidentified) = (Vec::new(), 0.0);
     let mut levels = level::collect(table, subjects, in_bowl, |subject, coverage| {
         if subject.is_unidentified(coverage) {
-            unidentified += subject.level.high().percent_ww();
+            unidentified += subject.level.high().ww_percent();
         }
         let (limit, standing) = match coverage {
             Coverage::Judged => return,
@@ -138,7 +138,7 @@ fn supplied<'a>(table: &'a Table, product: &'a Product, fit: impl Fn(&Limit) -> 
     let subjects = product.ingredients.iter().map(Subject::from);
     let mut levels = level::collect(table, subjects, fit, |subject, coverage| {
         if subject.is_unidentified(coverage) {
-            unidentified += subject.level.high().percent_ww();
+            unidentified += subject.level.high().ww_percent();
         }
     });
     level::open_to_peroxide(table, &mut levels, product.undeclared_at_most(), unidentified);

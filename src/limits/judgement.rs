@@ -127,7 +127,7 @@ impl Judgement<'_> {
     /// use foilwork::{finding::{Rule, Verdict}, limits::{Jurisdiction, Purpose, Use, check_peroxide}};
     /// use foilwork::{quantity::MassFraction, source::Interval};
     ///
-    /// let bowl = Interval::exact(MassFraction::from_percent_ww(13.0)?);
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(13.0)?);
     /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
     /// let finding = report.judgements[0].finding();
     /// assert_eq!((finding.rule, finding.verdict), (Rule::Law, Verdict::Stop));
@@ -149,7 +149,7 @@ impl Judgement<'_> {
     /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
     /// use foilwork::{quantity::MassFraction, source::Interval};
     ///
-    /// let bowl = Interval::exact(MassFraction::from_percent_ww(8.0)?);
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(8.0)?);
     /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
     /// assert_eq!(report.judgements[0].margin_percentage_points(), Some(4.0));
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
@@ -157,7 +157,7 @@ impl Judgement<'_> {
     #[must_use]
     pub fn margin_percentage_points(&self) -> Option<f64> {
         let ceiling = self.limit.filter(|limit| limit.is_ceiling())?.concentration?;
-        Some(ceiling.percent_ww() - self.level.high().percent_ww() - self.undeclared_at_most.percent_ww())
+        Some(ceiling.ww_percent() - self.level.high().ww_percent() - self.undeclared_at_most.ww_percent())
     }
 
     /// Whether the row was read in its source, as opposed to remembered.
@@ -185,7 +185,7 @@ impl fmt::Display for Words<'_, '_> {
         }
         write!(f, ": {}", Percent(judgement.level))?;
         if judgement.limit.is_some() && judgement.undeclared_at_most > MassFraction::ZERO {
-            write!(f, " and at most {:.3} % undeclared", judgement.undeclared_at_most.percent_ww())?;
+            write!(f, " and at most {:.3} % undeclared", judgement.undeclared_at_most.ww_percent())?;
         }
         if let Some(limit) = judgement.limit {
             match (limit.figure.as_str(), limit.expressed_as) {
@@ -229,7 +229,7 @@ pub(super) struct Percent(pub Interval<MassFraction>);
 
 impl fmt::Display for Percent {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let short = |m: MassFraction| (m.percent_ww() * 1e3).round() / 1e3;
+        let short = |m: MassFraction| (m.ww_percent() * 1e3).round() / 1e3;
         write!(f, "{} % w/w", short(self.0.best()))?;
         if self.0.is_exact() {
             Ok(())
@@ -245,7 +245,7 @@ pub(super) fn standing(limit: &Limit, level: &Level<'_>) -> Standing {
         return Standing::open(Why::NoFigure);
     };
     // The last bits of a sum of products are not a breach of the law.
-    let ceiling = ceiling.percent_ww() * (1.0 + 1e-9);
+    let ceiling = ceiling.ww_percent() * (1.0 + 1e-9);
     if level.level.low() > ceiling {
         Standing::Exceeded { certain: true }
     } else if level.level.high() > ceiling {

@@ -39,10 +39,10 @@ impl Level<'_> {
 
     fn add(&mut self, subject: &Subject<'_>, content: Content) {
         let Content { least, best, most } = content;
-        let [low, likely, high] = subject.level.to_array().map(MassFraction::percent_ww);
+        let [low, likely, high] = subject.level.to_array().map(MassFraction::ww_percent);
         self.level = plus(self.level, Interval::ordered(low * least, likely * best, high * most));
         // More than the declared form: a base in place of its salt counts for more than its mass.
-        self.open += subject.open.percent_ww() * most.max(1.0);
+        self.open += subject.open.ww_percent() * most.max(1.0);
         self.form_unknown |= least < most;
     }
 }
@@ -100,7 +100,7 @@ pub(super) fn collect<'a>(
 pub(super) fn open_to_peroxide(table: &Table, levels: &mut [Level<'_>], undeclared: MassFraction, unidentified: f64) {
     let on_peroxide = |row: &Limit| row.cas.contains(&Cas::HYDROGEN_PEROXIDE);
     for level in levels.iter_mut().filter(|level| table.rows().get(level.row).is_some_and(on_peroxide)) {
-        level.open = level.open.max(undeclared.percent_ww());
+        level.open = level.open.max(undeclared.ww_percent());
         level.unidentified = unidentified;
     }
 }

@@ -38,7 +38,7 @@ impl fmt::Display for Notice<'_> {
             write!(f, " in {product} as supplied")?;
         }
         let side = if self.limit.above { "above" } else { "up to" };
-        let band = self.limit.band_from.map(|from| format!("above {} % and ", from.percent_ww())).unwrap_or_default();
+        let band = self.limit.band_from.map(|from| format!("above {} % and ", from.ww_percent())).unwrap_or_default();
         let range = format!("{band}{side} {}", self.limit.figure);
         match (self.applies, self.limit.concentration) {
             (Some(true), Some(_)) => write!(f, ": {} is {range}", Percent(self.level))?,
@@ -54,7 +54,7 @@ impl fmt::Display for Notice<'_> {
 pub(super) fn crossed<'a>(table: &'a Table, level: &Level<'a>) -> Option<Notice<'a>> {
     let limit = table.rows().get(level.row)?;
     let above = |threshold: MassFraction| {
-        let threshold = threshold.percent_ww() * (1.0 + 1e-9);
+        let threshold = threshold.ww_percent() * (1.0 + 1e-9);
         match (level.level.low() > threshold, level.level.high() + level.open > threshold) {
             (true, _) => Some(true),
             (false, false) => Some(false),

@@ -172,7 +172,7 @@ impl Row<'_> {
         if self.text(column).is_empty() {
             return Ok(None);
         }
-        let value = self.text(column).parse().ok().and_then(|v| MassFraction::from_percent_ww(v).ok());
+        let value = self.text(column).parse().ok().and_then(|v| MassFraction::from_ww_percent(v).ok());
         value.map(Some).ok_or_else(|| self.bad(column, "a number from 0 to 100"))
     }
 }

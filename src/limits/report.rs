@@ -30,7 +30,7 @@ impl Report<'_> {
     /// use foilwork::{finding::Verdict, limits::{Jurisdiction, Purpose, Use, check_peroxide}};
     /// use foilwork::{quantity::MassFraction, source::Interval};
     ///
-    /// let bowl = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(6.0)?);
     /// let japan = check_peroxide(Jurisdiction::Japan, bowl, Use::professional(Purpose::Lightening));
     /// // The figure is from memory, so it is not the basis of "passed".
     /// assert_eq!(japan.findings()[0].verdict, Verdict::NotJudged);
@@ -59,7 +59,7 @@ impl Report<'_> {
     /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
     /// use foilwork::{quantity::MassFraction, source::Interval};
     ///
-    /// let bowl = Interval::exact(MassFraction::from_percent_ww(12.5)?);
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(12.5)?);
     /// assert!(check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening)).is_exceeded());
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
@@ -77,7 +77,7 @@ impl Report<'_> {
     /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
     /// use foilwork::{quantity::MassFraction, source::Interval};
     ///
-    /// let bowl = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(6.0)?);
     /// // The United States have no figure, so there is no judgement to be within.
     /// let report = check_peroxide(Jurisdiction::UnitedStates, bowl, Use::professional(Purpose::Lightening));
     /// assert!(!report.is_exceeded() && !report.is_within_everything_checked());

@@ -33,7 +33,7 @@ impl SumJudgement<'_> {
     /// use foilwork::{mix::{Composition, Ingredient, Product}, quantity::{Mass, MassFraction}, source::Interval};
     ///
     /// // Each within its own maximum (2 % and 3 %), together more than one whole.
-    /// let level = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let level = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let diamine = Ingredient::named("toluene-2,5-diamine", level(1.4)?).with_cas("95-70-5".parse()?);
     /// let other = Ingredient::named("a substituted diamine", level(1.8)?).in_group("n-substituted-p-phenylenediamines");
     /// let bowl = Composition::mix(vec![(Mass::from_g(60.0)?, Product::declared("7.1", vec![diamine, other]))])?;
@@ -96,7 +96,7 @@ struct Entry<'a> {
 
 impl<'a> Entry<'a> {
     fn new(limit: &'a Limit, level: &Level<'_>) -> Option<Self> {
-        let own = limit.concentration?.percent_ww();
+        let own = limit.concentration?.ww_percent();
         let ratio = level.level.map(|percent| percent / own);
         (own > 0.0).then_some(Self { limit, ratio, open: level.open / own, form_unknown: level.form_unknown })
     }

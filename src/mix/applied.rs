@@ -32,10 +32,10 @@ pub enum AsAppliedError {
 /// ```
 /// use foilwork::{mix::as_applied, quantity::{Mass, MassFraction}, source::Interval};
 ///
-/// let developer = Interval::exact(MassFraction::from_percent_ww(9.0)?);
+/// let developer = Interval::exact(MassFraction::from_ww_percent(9.0)?);
 /// let cream = Interval::exact(MassFraction::ZERO);
 /// let bowl = as_applied(&[(Mass::from_g(30.0)?, cream), (Mass::from_g(60.0)?, developer)])?;
-/// assert_eq!(bowl.best().percent_ww(), 6.0);
+/// assert_eq!(bowl.best().ww_percent(), 6.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///

@@ -95,7 +95,7 @@ impl Card {
     /// ```
     /// use foilwork::{mix::{Card, CardRequest}, quantity::{Duration, Mass, MassFraction}, source::Interval};
     ///
-    /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let strength = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let card = Card::new(&CardRequest {
     ///     who: "chair 2",
     ///     what: "roots",
@@ -172,8 +172,8 @@ impl fmt::Display for Card {
         }
         writeln!(f, "  {:width$} {:>8} g", "total", self.total.g())?;
         match (self.strength_as_applied, &self.strength_unknown_in) {
-            (Some(level), _) if level.high().percent_ww() - level.low().percent_ww() > 0.005 => {
-                writeln!(f, "peroxide on the hair {:.2} to {:.2}", level.low().percent_ww(), level.high())?;
+            (Some(level), _) if level.high().ww_percent() - level.low().ww_percent() > 0.005 => {
+                writeln!(f, "peroxide on the hair {:.2} to {:.2}", level.low().ww_percent(), level.high())?;
             }
             (Some(level), _) => writeln!(f, "peroxide on the hair {:.2}", level.best())?,
             (None, unknown) => writeln!(f, "peroxide on the hair unknown (not stated: {})", unknown.join(", "))?,

@@ -83,13 +83,13 @@ impl Composition {
     /// ```
     /// use foilwork::{mix::{Cas, Composition, Ingredient, Product}, quantity::{Mass, MassFraction}, source::Interval};
     ///
-    /// let exact = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let exact = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let peroxide = |percent| exact(percent).map(|p| Ingredient::named("Hydrogen peroxide", p).with_cas(Cas::HYDROGEN_PEROXIDE));
     /// let bowl = Composition::mix(vec![
     ///     (Mass::from_g(60.0)?, Product::declared("developer", vec![peroxide(6.0)?])),
     ///     (Mass::from_g(60.0)?, Product::unknown("shade 7.1")),
     /// ])?;
-    /// assert_eq!(bowl.constituents()[0].level.best().percent_ww(), 3.0);
+    /// assert_eq!(bowl.constituents()[0].level.best().ww_percent(), 3.0);
     /// assert_eq!(bowl.constituents()[0].undeclared_in, ["shade 7.1"]);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
@@ -169,7 +169,7 @@ impl Composition {
     ///
     /// let cream = (Mass::from_g(60.0)?, Product::declared("cream", vec![]));
     /// let bowl = Composition::mix(vec![cream, (Mass::from_g(20.0)?, Product::unknown("powder"))])?;
-    /// assert_eq!(bowl.undeclared_at_most().percent_ww(), 25.0);
+    /// assert_eq!(bowl.undeclared_at_most().ww_percent(), 25.0);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
@@ -189,6 +189,6 @@ impl Composition {
 fn level_in(product: &Product, constituent: &Constituent) -> Option<Interval<MassFraction>> {
     let named = product.ingredients.iter().filter(|i| constituent.is(i)).map(|i| i.level);
     // Named twice: the amounts add up, as far as a whole product can hold them.
-    let plus = |a: MassFraction, b: MassFraction| MassFraction::nearest(a.percent_ww() + b.percent_ww());
+    let plus = |a: MassFraction, b: MassFraction| MassFraction::nearest(a.ww_percent() + b.ww_percent());
     named.reduce(|sum, more| sum.combine(more, plus))
 }

@@ -65,7 +65,7 @@ impl Composition {
     /// ```
     #[must_use]
     pub fn hazards(&self) -> Vec<Hazard> {
-        let present = self.constituents().iter().filter(|c| c.level.high().percent_ww() > 0.0);
+        let present = self.constituents().iter().filter(|c| c.level.high().ww_percent() > 0.0);
         let mut hazards: Vec<Hazard> = present.map(|c| c.cas.and_then(Hazard::of).unwrap_or(Hazard::Unknown)).collect();
         if self.undeclared().next().is_some() {
             hazards.push(Hazard::Unknown);

@@ -31,7 +31,7 @@ impl Ingredient {
     /// ```
     /// use foilwork::{mix::{Cas, Form, Ingredient}, quantity::MassFraction, source::Interval};
     ///
-    /// let level = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let level = Interval::exact(MassFraction::from_ww_percent(6.0)?);
     /// let peroxide = Ingredient::named("hydrogen peroxide", level).with_cas(Cas::HYDROGEN_PEROXIDE);
     /// assert_eq!(peroxide.stated_as(Form::HydrogenPeroxide).cas, Some(Cas::HYDROGEN_PEROXIDE));
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
@@ -48,7 +48,7 @@ impl Ingredient {
     /// ```
     /// use foilwork::{mix::{Cas, Ingredient}, quantity::MassFraction, source::Interval};
     ///
-    /// let level = Interval::exact(MassFraction::from_percent_ww(6.0)?);
+    /// let level = Interval::exact(MassFraction::from_ww_percent(6.0)?);
     /// assert_eq!(Ingredient::named("hydrogen peroxide", level).identity(), Some(Cas::HYDROGEN_PEROXIDE));
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
@@ -126,9 +126,9 @@ impl Product {
     /// ```
     /// use foilwork::{mix::{Ingredient, Product}, quantity::MassFraction, source::Interval};
     ///
-    /// let level = Interval::exact(MassFraction::from_percent_ww(40.0)?);
+    /// let level = Interval::exact(MassFraction::from_ww_percent(40.0)?);
     /// let powder = Product::declared_in_part("powder", vec![Ingredient::named("potassium persulfate", level)]);
-    /// assert_eq!(powder.undeclared_at_most().percent_ww(), 60.0);
+    /// assert_eq!(powder.undeclared_at_most().ww_percent(), 60.0);
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
     #[must_use]
@@ -136,7 +136,7 @@ impl Product {
         if self.fully_declared {
             return MassFraction::ZERO;
         }
-        let declared: f64 = self.ingredients.iter().map(|i| i.level.low().percent_ww()).sum();
+        let declared: f64 = self.ingredients.iter().map(|i| i.level.low().ww_percent()).sum();
         MassFraction::nearest(100.0 - declared)
     }
 }

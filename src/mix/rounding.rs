@@ -21,7 +21,7 @@ impl StrengthShift {
     /// Weighed minus wanted, best estimates, in percentage points w/w.
     #[must_use]
     pub fn percentage_points(&self) -> f64 {
-        self.weighed.best().percent_ww() - self.wanted.best().percent_ww()
+        self.weighed.best().ww_percent() - self.wanted.best().ww_percent()
     }
 }
 
@@ -49,7 +49,7 @@ impl Weighing {
     /// use foilwork::{quantity::{Mass, MassFraction}, scale::weigh, source::Interval};
     ///
     /// let bowl = weigh(&[Mass::from_g(30.4)?, Mass::from_g(45.3)?], Mass::from_g(5.0)?)?;
-    /// let strength = |percent| MassFraction::from_percent_ww(percent).map(Interval::exact);
+    /// let strength = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let shift = bowl.strength_shift(&[strength(0.0)?, strength(6.0)?])?;
     /// assert_eq!(format!("{:+.3}", shift.percentage_points()), "+0.010");
     /// # Ok::<(), Box<dyn std::error::Error>>(())

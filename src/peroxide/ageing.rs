@@ -1,5 +1,5 @@
 use super::{
-    formula::{from_percent_ww, to_percent_ww},
+    formula::{from_ww_percent, to_ww_percent},
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
     strength::{Strength, StrengthQuantity},
 };
@@ -166,9 +166,9 @@ fn aged<Q: StrengthQuantity>(fresh: Q, left: f64) -> Q {
     if !Q::STRENGTH_UNIT.is_by_mass() {
         return Q::nearest(fresh.in_unit() * left);
     }
-    let before = to_percent_ww(fresh.in_unit(), Q::STRENGTH_UNIT) / 100.0;
+    let before = to_ww_percent(fresh.in_unit(), Q::STRENGTH_UNIT) / 100.0;
     let after = before * left / (1.0 - before * (1.0 - left) * OXYGEN_SHARE);
-    Q::nearest(from_percent_ww(100.0 * after, Q::STRENGTH_UNIT))
+    Q::nearest(from_ww_percent(100.0 * after, Q::STRENGTH_UNIT))
 }
 
 /// The share of the peroxide left between two strengths: the inverse of [`aged`].
@@ -176,6 +176,6 @@ fn kept<Q: StrengthQuantity>(first: Q, later: Q) -> f64 {
     if !Q::STRENGTH_UNIT.is_by_mass() {
         return later.in_unit() / first.in_unit();
     }
-    let [before, after] = [first, later].map(|strength| to_percent_ww(strength.in_unit(), Q::STRENGTH_UNIT) / 100.0);
+    let [before, after] = [first, later].map(|strength| to_ww_percent(strength.in_unit(), Q::STRENGTH_UNIT) / 100.0);
     after * (1.0 - before * OXYGEN_SHARE) / (before * (1.0 - after * OXYGEN_SHARE))
 }

@@ -96,7 +96,7 @@ pub enum BlendError {
 /// ```
 /// use foilwork::{peroxide::{KnownMass, blend_two}, quantity::{Mass, MassFraction}};
 ///
-/// let [six, twelve, nine] = [6.0, 12.0, 9.0].map(MassFraction::from_percent_ww);
+/// let [six, twelve, nine] = [6.0, 12.0, 9.0].map(MassFraction::from_ww_percent);
 /// let blend = blend_two(six?, twelve?, nine?, KnownMass::Total(Mass::from_g(80.0)?))?;
 /// assert_eq!((blend.first.g(), blend.second.g()), (40.0, 40.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -127,7 +127,7 @@ pub fn blend_two(
     if target < weakest {
         return Err(BlendError::BelowWeakest { target, weakest, strongest });
     }
-    let (w1, w2, w) = (first.percent_ww(), second.percent_ww(), target.percent_ww());
+    let (w1, w2, w) = (first.ww_percent(), second.ww_percent(), target.ww_percent());
     // Shares of the first and of the second part, both of one sign; equal strengths leave no difference to share.
     let (a, b) = if w1 == w2 { (1.0, 0.0) } else { ((w - w2).abs(), (w1 - w).abs()) };
     match known {

@@ -123,9 +123,9 @@ pub fn make_up<Q: VolumeStrength>(stock: Q, target: Q, known: KnownVolume) -> Re
 /// ```
 /// use foilwork::{peroxide::strength_after_make_up, quantity::{MassConcentration, Volume}};
 ///
-/// let stock = MassConcentration::from_percent_wv(3.0)?;
+/// let stock = MassConcentration::from_wv_percent(3.0)?;
 /// let weak = strength_after_make_up(stock, Volume::from_ml(417.0)?, Volume::from_ml(10_000.0)?)?;
-/// assert_eq!(format!("{:.4}", weak.percent_wv()), "0.1251");
+/// assert_eq!(format!("{:.4}", weak.wv_percent()), "0.1251");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
@@ -179,7 +179,7 @@ impl VolumeDilution {
 /// ```
 /// use foilwork::{peroxide::dilute_volume, quantity::{MassFraction, Temperature, Volume}};
 ///
-/// let (stock, target) = (MassFraction::from_percent_ww(35.0)?, MassFraction::from_percent_ww(3.0)?);
+/// let (stock, target) = (MassFraction::from_ww_percent(35.0)?, MassFraction::from_ww_percent(3.0)?);
 /// let made = dilute_volume(stock, target, Volume::from_ml(1000.0)?, Temperature::REFERENCE)?;
 /// assert_eq!(format!("{:.1} and {:.1}", made.stock.best(), made.water.best()), "76.4 mL and 924.0 mL");
 /// # Ok::<(), Box<dyn std::error::Error>>(())

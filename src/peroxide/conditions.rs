@@ -109,7 +109,7 @@ impl Conditions {
 
     /// The strongest solution the density holds for, in percent w/w.
     #[inline]
-    pub(crate) const fn max_percent_ww(&self) -> f64 {
+    pub(crate) const fn max_ww_percent(&self) -> f64 {
         match self.density {
             SolutionDensity::Aqueous | SolutionDensity::Emulsion => MAX_STRENGTH_WW,
             SolutionDensity::Measured(_) => 100.0,
@@ -117,10 +117,10 @@ impl Conditions {
     }
 
     /// Lower and upper density over best density at a strength in percent w/w with a best density in g/mL.
-    pub(crate) fn relative_bounds(&self, percent_ww: f64, best_g_per_ml: f64) -> (f64, f64) {
+    pub(crate) fn relative_bounds(&self, ww_percent: f64, best_g_per_ml: f64) -> (f64, f64) {
         match self.density {
             SolutionDensity::Aqueous => {
-                let half = half_width(percent_ww) / best_g_per_ml;
+                let half = half_width(ww_percent) / best_g_per_ml;
                 (1.0 - half, 1.0 + half)
             }
             SolutionDensity::Emulsion => (0.92, 1.02),

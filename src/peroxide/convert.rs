@@ -1,7 +1,7 @@
 use super::{
     conditions::Conditions,
     density::DensityError,
-    formula::{Ratio, from_g_per_l, from_percent_ww, g_per_l, max_g_per_l, percent_ww, to_g_per_l, to_percent_ww},
+    formula::{Ratio, from_g_per_l, from_ww_percent, g_per_l, max_g_per_l, to_g_per_l, to_ww_percent, ww_percent},
     strength::{Strength, StrengthQuantity},
     unit::StrengthUnit,
 };
@@ -46,7 +46,7 @@ pub enum ConversionError {
 /// ```
 /// use foilwork::{peroxide::{Conditions, convert_to}, quantity::{MassFraction, OxygenVolumes}};
 ///
-/// let bottle = MassFraction::from_percent_ww(12.0)?;
+/// let bottle = MassFraction::from_ww_percent(12.0)?;
 /// let volumes: OxygenVolumes = convert_to(bottle, &Conditions::default())?;
 /// assert_eq!(format!("{volumes:.1}"), "41.2 volumes"); // not 40: that is the label
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -79,7 +79,7 @@ const fn unit_of<Q: StrengthQuantity>(_: &Q) -> StrengthUnit {
 /// ```
 /// use foilwork::peroxide::{Conditions, Strength, StrengthUnit, convert};
 ///
-/// let bottle = Strength::of(6.0, StrengthUnit::PercentWv)?;
+/// let bottle = Strength::of(6.0, StrengthUnit::WvPercent)?;
 /// let volumes = convert(bottle, "volumes".parse()?, &Conditions::default())?;
 /// assert_eq!(format!("{volumes:.2}"), "19.77 volumes");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -106,7 +106,7 @@ pub fn convert(strength: Strength, to: StrengthUnit, conditions: &Conditions) ->
 /// use foilwork::peroxide::{Conditions, SolutionDensity, Strength, StrengthUnit, convert_interval};
 ///
 /// let cream = Conditions::default().with_density(SolutionDensity::Emulsion);
-/// let bottle = Strength::of(6.0, StrengthUnit::PercentWw)?;
+/// let bottle = Strength::of(6.0, StrengthUnit::WwPercent)?;
 /// let volumes = convert_interval(bottle, StrengthUnit::Volumes, &cream)?;
 /// assert_eq!(format!("{:.1} to {:.1}", volumes.low(), volumes.high()), "18.5 volumes to 20.6 volumes");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -166,11 +166,11 @@ fn with_bounds(
     if strength.unit().is_by_mass() == to.is_by_mass() {
         return Ok(Interval::exact(best));
     }
-    let percent_ww = number(strength.number(), strength.unit(), StrengthUnit::PercentWw, conditions)?;
-    let (low, high) = conditions.relative_bounds(percent_ww, conditions.cubic()?.at(percent_ww / 100.0));
+    let ww_percent = number(strength.number(), strength.unit(), StrengthUnit::WwPercent, conditions)?;
+    let (low, high) = conditions.relative_bounds(ww_percent, conditions.cubic()?.at(ww_percent / 100.0));
     let bound = |factor: f64| {
         let shifted = if to.is_by_mass() {
-            from_percent_ww((percent_ww / factor).min(100.0), to)
+            from_ww_percent((ww_percent / factor).min(100.0), to)
         } else {
             best.number() * factor
         };
@@ -188,31 +188,31 @@ fn number(x: f64, from: StrengthUnit, to: StrengthUnit, conditions: &Conditions)
     }
     let vm = conditions.molar_volume;
     match (from.is_by_mass(), to.is_by_mass()) {
-        (true, true) => Ok(from_percent_ww(to_percent_ww(x, from), to)),
+        (true, true) => Ok(from_ww_percent(to_ww_percent(x, from), to)),
         (false, false) => Ok(Ratio::between(from, to, vm).apply(x)),
         (true, false) => {
-            let percent = to_percent_ww(x, from);
+            let percent = to_ww_percent(x, from);
             let cubic = conditions.cubic()?;
-            if percent > conditions.max_percent_ww() {
+            if percent > conditions.max_ww_percent() {
                 return Err(too_strong(percent));
             }
             Ok(from_g_per_l(g_per_l(percent, &cubic), to, vm))
         }
         (false, true) => {
-            let (cubic, limit) = (conditions.cubic()?, conditions.max_percent_ww());
+            let (cubic, limit) = (conditions.cubic()?, conditions.max_ww_percent());
             let concentration = to_g_per_l(x, from, vm);
             if concentration > max_g_per_l(limit, &cubic) {
                 return Err(beyond_density(x, from));
             }
-            Ok(from_percent_ww(percent_ww(concentration, &cubic).min(limit), to))
+            Ok(from_ww_percent(ww_percent(concentration, &cubic).min(limit), to))
         }
     }
 }
 
 /// The error for a strength by mass without a density; out of the way of the arithmetic.
 #[cold]
-fn too_strong(percent_ww: f64) -> ConversionError {
-    MassFraction::from_percent_ww(percent_ww)
+fn too_strong(ww_percent: f64) -> ConversionError {
+    MassFraction::from_ww_percent(ww_percent)
         .map_or_else(ConversionError::from, |strength| DensityError::Strength { strength }.into())
 }
 

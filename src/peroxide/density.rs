@@ -46,7 +46,7 @@ pub enum DensityError {
 /// ```
 /// use foilwork::{peroxide::density, quantity::{MassFraction, Temperature}};
 ///
-/// let rho = density(MassFraction::from_percent_ww(12.0)?, Temperature::REFERENCE)?;
+/// let rho = density(MassFraction::from_ww_percent(12.0)?, Temperature::REFERENCE)?;
 /// assert_eq!(format!("{:.4}", rho.best()), "1.0415 g/mL");
 /// assert!(rho.high().g_per_ml() - rho.low().g_per_ml() < 0.0011);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -65,10 +65,10 @@ pub enum DensityError {
 /// [`EASTON`]: crate::source::citations::peroxide::EASTON
 pub fn density(strength: MassFraction, temperature: Temperature) -> Result<Interval<Density>, DensityError> {
     let cubic = aqueous(temperature)?;
-    if strength.percent_ww() > MAX_STRENGTH_WW {
+    if strength.ww_percent() > MAX_STRENGTH_WW {
         return Err(DensityError::Strength { strength });
     }
-    let (best, half) = (cubic.at(strength.fraction()), half_width(strength.percent_ww()));
+    let (best, half) = (cubic.at(strength.fraction()), half_width(strength.ww_percent()));
     Ok(Interval::ordered(best - half, best, best + half).map(Density::nearest))
 }
 
@@ -94,6 +94,6 @@ pub(crate) fn aqueous(temperature: Temperature) -> Result<Cubic, DensityError> {
 
 /// Half the width of the density interval in g/mL.
 #[inline]
-pub(crate) fn half_width(percent_ww: f64) -> f64 {
-    0.0005 + 0.0007 * ((percent_ww - 50.0) / 20.0).max(0.0)
+pub(crate) fn half_width(ww_percent: f64) -> f64 {
+    0.0005 + 0.0007 * ((ww_percent - 50.0) / 20.0).max(0.0)
 }

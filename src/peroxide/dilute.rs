@@ -41,7 +41,7 @@ impl From<TwoPartBlend> for Dilution {
 /// ```
 /// use foilwork::{peroxide::dilute, quantity::{Mass, MassFraction}};
 ///
-/// let (stock, target) = (MassFraction::from_percent_ww(12.0)?, MassFraction::from_percent_ww(3.0)?);
+/// let (stock, target) = (MassFraction::from_ww_percent(12.0)?, MassFraction::from_ww_percent(3.0)?);
 /// let blend = dilute(stock, target, Mass::from_g(60.0)?)?;
 /// assert_eq!((blend.stock.g(), blend.diluent.g()), (15.0, 45.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -71,7 +71,7 @@ pub fn dilute(stock: MassFraction, target: MassFraction, total: Mass) -> Result<
 /// use foilwork::{peroxide::{KnownMass, dilute_known}, quantity::{Mass, MassFraction}};
 ///
 /// // 40 g of 12 % are left: how much water makes 3 % of them?
-/// let (stock, target) = (MassFraction::from_percent_ww(12.0)?, MassFraction::from_percent_ww(3.0)?);
+/// let (stock, target) = (MassFraction::from_ww_percent(12.0)?, MassFraction::from_ww_percent(3.0)?);
 /// let blend = dilute_known(stock, target, KnownMass::First(Mass::from_g(40.0)?))?;
 /// assert_eq!((blend.diluent.g(), blend.total().g()), (120.0, 160.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())

@@ -8,41 +8,41 @@ use super::{
 
 /// g/L from % w/w.
 #[inline]
-pub(crate) fn g_per_l(percent_ww: f64, cubic: &Cubic) -> f64 {
-    1000.0 * cubic.concentration(percent_ww / 100.0)
+pub(crate) fn g_per_l(ww_percent: f64, cubic: &Cubic) -> f64 {
+    1000.0 * cubic.concentration(ww_percent / 100.0)
 }
 
 /// The strongest g/L that the inverse is asked for; a rounding error above what the forward direction gives.
 #[inline]
-pub(crate) fn max_g_per_l(percent_ww: f64, cubic: &Cubic) -> f64 {
-    g_per_l(percent_ww, cubic) * (1.0 + 1e-12)
+pub(crate) fn max_g_per_l(ww_percent: f64, cubic: &Cubic) -> f64 {
+    g_per_l(ww_percent, cubic) * (1.0 + 1e-12)
 }
 
 /// % w/w from g/L.
 #[inline]
-pub(crate) fn percent_ww(g_per_l: f64, cubic: &Cubic) -> f64 {
+pub(crate) fn ww_percent(g_per_l: f64, cubic: &Cubic) -> f64 {
     100.0 * cubic.fraction(g_per_l / 1000.0)
 }
 
 /// % w/w from a unit that counts by mass.
 #[inline]
-pub(crate) fn to_percent_ww(x: f64, unit: StrengthUnit) -> f64 {
+pub(crate) fn to_ww_percent(x: f64, unit: StrengthUnit) -> f64 {
     match unit {
         StrengthUnit::MolPerKg => {
             let g_per_kg_water = x * PEROXIDE_G_PER_MOL;
             100.0 * g_per_kg_water / (1000.0 + g_per_kg_water)
         }
-        StrengthUnit::PercentActiveOxygen => x * (PEROXIDE_G_PER_MOL / OXYGEN_G_PER_MOL),
+        StrengthUnit::ActiveOxygenPercent => x * (PEROXIDE_G_PER_MOL / OXYGEN_G_PER_MOL),
         _ => x,
     }
 }
 
 /// A unit that counts by mass from % w/w. Pure peroxide holds no water, so its molality is infinite.
 #[inline]
-pub(crate) fn from_percent_ww(percent: f64, unit: StrengthUnit) -> f64 {
+pub(crate) fn from_ww_percent(percent: f64, unit: StrengthUnit) -> f64 {
     match unit {
         StrengthUnit::MolPerKg => 1000.0 * percent / ((100.0 - percent) * PEROXIDE_G_PER_MOL),
-        StrengthUnit::PercentActiveOxygen => percent / (PEROXIDE_G_PER_MOL / OXYGEN_G_PER_MOL),
+        StrengthUnit::ActiveOxygenPercent => percent / (PEROXIDE_G_PER_MOL / OXYGEN_G_PER_MOL),
         _ => percent,
     }
 }
@@ -51,7 +51,7 @@ pub(crate) fn from_percent_ww(percent: f64, unit: StrengthUnit) -> f64 {
 #[inline]
 pub(crate) fn g_per_l_each(unit: StrengthUnit, vm: MolarVolume) -> f64 {
     match unit {
-        StrengthUnit::PercentWv => 10.0,
+        StrengthUnit::WvPercent => 10.0,
         StrengthUnit::MolPerL => PEROXIDE_G_PER_MOL,
         StrengthUnit::EqPerL => PEROXIDE_G_PER_MOL / 2.0,
         StrengthUnit::Volumes => PEROXIDE_G_PER_MOL / (vm.l_per_mol() / 2.0),

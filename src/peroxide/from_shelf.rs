@@ -88,7 +88,7 @@ impl ShelfBlend {
 /// ```
 /// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf}, quantity::{Mass, MassFraction, PricePerKg}};
 ///
-/// let ww = MassFraction::from_percent_ww;
+/// let ww = MassFraction::from_ww_percent;
 /// let shelf = Shelf::new(vec![
 ///     Stock::new("12 %", ww(12.0)?).with_price(PricePerKg::from_per_kg(9.0)?).with_in_hand(Mass::from_g(30.0)?),
 ///     Stock::new("9 %", ww(9.0)?).with_price(PricePerKg::from_per_kg(8.0)?),
@@ -127,7 +127,7 @@ pub fn blend_shelf(
 /// ```
 /// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf_to_scale}, quantity::{Mass, MassFraction}};
 ///
-/// let (ww, g) = (MassFraction::from_percent_ww, Mass::from_g);
+/// let (ww, g) = (MassFraction::from_ww_percent, Mass::from_g);
 /// let shelf = Shelf::new(vec![Stock::new("12 %", ww(12.0)?), Stock::new("6 %", ww(6.0)?), Stock::new("3 %", ww(3.0)?)])?;
 /// let blend = blend_shelf_to_scale(&shelf, ww(4.5)?, g(80.0)?, Objective::FewestBottles, g(1.0)?)?;
 /// let taken: Vec<_> = blend.portions.iter().map(|p| (p.stock.name.as_str(), p.mass.g())).collect();
@@ -155,7 +155,7 @@ fn blend(
         let weighed = |division| portions(shelf, fill, total).ok()?.round_to_scale(division).ok();
         division
             .and_then(weighed)
-            .map_or(0.0, |weighed| (weighed.strength.best().percent_ww() - target.percent_ww()).abs())
+            .map_or(0.0, |weighed| (weighed.strength.best().ww_percent() - target.ww_percent()).abs())
     };
     let mut entries = entries(shelf, target, total)?;
     let places = shelf.stocks().len();
@@ -203,7 +203,7 @@ fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry
     }
     let entry = |(place, stock): (usize, &Stock)| Entry {
         stock: place,
-        excess: stock.strength.best().percent_ww() - target.percent_ww(),
+        excess: stock.strength.best().ww_percent() - target.ww_percent(),
         cost: stock.price.map_or(0.0, |price| price.per_kg() / 1000.0),
         cap: limit(stock).min(total.g()),
         in_hand: limit(stock),
@@ -231,7 +231,7 @@ fn out_of_reach(shelf: &Shelf, entries: &mut [Entry], target: MassFraction, tota
         Filled::OutOfReach { weakest, strongest } => [weakest, strongest],
         Filled::Best(_) => [0.0, 0.0],
     };
-    let [weakest, strongest] = ends.map(|excess| MassFraction::nearest(target.percent_ww() + excess));
+    let [weakest, strongest] = ends.map(|excess| MassFraction::nearest(target.ww_percent() + excess));
     ShelfError::AmountsInHand { target, total, weakest, strongest, most: Mass::nearest(most(entries)) }
 }
 

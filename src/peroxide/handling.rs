@@ -60,7 +60,7 @@ impl HandlingFact {
     /// use foilwork::{peroxide::{Bearing, HANDLING_FACTS}, quantity::MassFraction, source::Interval};
     ///
     /// let eye_damage = HANDLING_FACTS.iter().find(|fact| fact.code == "H318").ok_or("no such fact")?;
-    /// let [low, best, high] = [7.5, 8.0, 8.5].map(MassFraction::from_percent_ww);
+    /// let [low, best, high] = [7.5, 8.0, 8.5].map(MassFraction::from_ww_percent);
     /// assert_eq!(eye_damage.bears_on(Interval::new(low?, best?, high?)?), Some(Bearing::MayApply));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

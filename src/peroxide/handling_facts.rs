@@ -15,7 +15,7 @@ use crate::{quantity::MassFraction, source::Interval};
 /// ```
 /// use foilwork::{peroxide::handling_facts, quantity::MassFraction, source::Interval};
 ///
-/// let twelve = Interval::exact(MassFraction::from_percent_ww(12.0)?);
+/// let twelve = Interval::exact(MassFraction::from_ww_percent(12.0)?);
 /// let codes: Vec<_> = handling_facts(twelve).map(|(fact, _)| fact.code).filter(|code| !code.is_empty()).collect();
 /// assert_eq!(codes, ["H318", "H302; H332", "UN 2984"]);
 /// # Ok::<(), Box<dyn std::error::Error>>(())

@@ -11,21 +11,21 @@ use crate::{
 
 /// A limit of the table; the compiler refuses one that is no strength.
 #[expect(clippy::panic, reason = "only evaluated by the compiler, for the constant below")]
-const fn percent(percent_ww: f64) -> MassFraction {
-    match MassFraction::from_percent_ww(percent_ww) {
+const fn percent(ww_percent: f64) -> MassFraction {
+    match MassFraction::from_ww_percent(ww_percent) {
         Ok(strength) => strength,
         Err(_) => panic!("a limit of the table is no strength"),
     }
 }
 
 /// A limit that is itself inside the range.
-const fn with(percent_ww: f64) -> Option<StrengthBound> {
-    Some(StrengthBound { strength: percent(percent_ww), included: true })
+const fn with(ww_percent: f64) -> Option<StrengthBound> {
+    Some(StrengthBound { strength: percent(ww_percent), included: true })
 }
 
 /// A limit that is itself outside the range.
-const fn without(percent_ww: f64) -> Option<StrengthBound> {
-    Some(StrengthBound { strength: percent(percent_ww), included: false })
+const fn without(ww_percent: f64) -> Option<StrengthBound> {
+    Some(StrengthBound { strength: percent(ww_percent), included: false })
 }
 
 /// A row of the harmonised classification of hydrogen peroxide solutions.

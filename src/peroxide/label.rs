@@ -48,8 +48,8 @@ pub struct LabelReadings {
 ///
 /// The pairing of N vol with 0.3 N percent (10/20/30/40 with 3/6/9/12) is common practice of the trade; the rest is arithmetic.
 pub fn read_label(label: TradeLabel, conditions: &Conditions) -> Result<LabelReadings, ConversionError> {
-    let as_ww = MassFraction::from_percent_ww(label.percent())?;
-    let wv = MassConcentration::from_percent_wv(label.percent())?;
+    let as_ww = MassFraction::from_ww_percent(label.percent())?;
+    let wv = MassConcentration::from_wv_percent(label.percent())?;
     let volumes = OxygenVolumes::from_volumes(label.vol())?;
     Ok(LabelReadings {
         label,

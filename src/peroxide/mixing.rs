@@ -34,9 +34,9 @@ pub struct Mixture {
 /// ```
 /// use foilwork::{peroxide::mix_strengths, quantity::{Mass, MassFraction}};
 ///
-/// let part = |percent, g| Ok::<_, foilwork::quantity::InvalidQuantity>((MassFraction::from_percent_ww(percent)?, Mass::from_g(g)?));
+/// let part = |percent, g| Ok::<_, foilwork::quantity::InvalidQuantity>((MassFraction::from_ww_percent(percent)?, Mass::from_g(g)?));
 /// let mixed = mix_strengths(&[part(12.0, 30.0)?, part(6.0, 30.0)?])?;
-/// assert_eq!((mixed.strength.best().percent_ww(), mixed.total.g()), (9.0, 60.0));
+/// assert_eq!((mixed.strength.best().ww_percent(), mixed.total.g()), (9.0, 60.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
@@ -65,7 +65,7 @@ fn mean(parts: impl Iterator<Item = (MassFraction, Mass)>) -> Option<MassFractio
     let (mut total, mut peroxide) = (0.0, 0.0);
     let (mut weakest, mut strongest) = (f64::INFINITY, f64::NEG_INFINITY);
     for (strength, mass) in parts.filter(|(_, mass)| *mass > Mass::ZERO) {
-        let percent = strength.percent_ww();
+        let percent = strength.ww_percent();
         total += mass.g();
         peroxide += mass.g() * percent;
         weakest = percent.min(weakest);
@@ -120,7 +120,7 @@ pub enum PourError {
 /// ```
 /// use foilwork::{peroxide::mix_volumes, quantity::{MassFraction, Temperature, Volume}};
 ///
-/// let (stock, ml) = (MassFraction::from_percent_ww(50.0)?, Volume::from_ml(100.0)?);
+/// let (stock, ml) = (MassFraction::from_ww_percent(50.0)?, Volume::from_ml(100.0)?);
 /// let mixed = mix_volumes(&[(stock, ml), (MassFraction::ZERO, ml)], Temperature::REFERENCE)?;
 /// assert_eq!(format!("{:.1}, {:.0}", mixed.strength.best(), mixed.volume.best()), "27.2 % w/w, 199 mL");
 /// # Ok::<(), Box<dyn std::error::Error>>(())

@@ -66,7 +66,7 @@ mod unit;
 pub(crate) mod kernel {
     pub(crate) use super::{
         cubic::Cubic,
-        formula::{Ratio, from_percent_ww, g_per_l, g_per_l_each, max_g_per_l, percent_ww, to_percent_ww},
+        formula::{Ratio, from_ww_percent, g_per_l, g_per_l_each, max_g_per_l, to_ww_percent, ww_percent},
     };
 }
 

@@ -34,7 +34,7 @@ pub struct RoundedBlend {
 /// ```
 /// use foilwork::{peroxide::{dilute, round_to_scale}, quantity::{Mass, MassFraction}};
 ///
-/// let (stock, target) = (MassFraction::from_percent_ww(9.0)?, MassFraction::from_percent_ww(4.0)?);
+/// let (stock, target) = (MassFraction::from_ww_percent(9.0)?, MassFraction::from_ww_percent(4.0)?);
 /// let blend = dilute(stock, target, Mass::from_g(50.0)?)?; // 22.2222 g and 27.7778 g
 /// let parts = [(stock, blend.stock), (MassFraction::ZERO, blend.diluent)];
 /// let weighed = round_to_scale(&parts, Mass::from_g(1.0)?)?;

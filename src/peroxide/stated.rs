@@ -72,8 +72,8 @@ impl std::fmt::Display for StatedStrength {
         match self {
             Self::Ww(strength) => strength.fmt(f),
             Self::Wv(strength) => match f.precision() {
-                Some(digits) => write!(f, "{:.digits$} % w/v", strength.percent_wv()),
-                None => write!(f, "{} % w/v", strength.percent_wv()),
+                Some(digits) => write!(f, "{:.digits$} % w/v", strength.wv_percent()),
+                None => write!(f, "{} % w/v", strength.wv_percent()),
             },
             Self::OxygenVolumes(strength) => strength.fmt(f),
             Self::TradeLabel(label) => label.fmt(f),
@@ -178,8 +178,8 @@ impl std::str::FromStr for StatedStrength {
             return Ok(Self::TradeLabel(TradeLabel::from_vol(number)?));
         }
         match unit.parse()? {
-            StrengthUnit::PercentWw => Ok(Self::Ww(MassFraction::from_percent_ww(number)?)),
-            StrengthUnit::PercentWv => Ok(Self::Wv(MassConcentration::from_percent_wv(number)?)),
+            StrengthUnit::WwPercent => Ok(Self::Ww(MassFraction::from_ww_percent(number)?)),
+            StrengthUnit::WvPercent => Ok(Self::Wv(MassConcentration::from_wv_percent(number)?)),
             StrengthUnit::GPerL => Ok(Self::Wv(MassConcentration::from_g_per_l(number)?)),
             StrengthUnit::Volumes => Ok(Self::OxygenVolumes(OxygenVolumes::from_volumes(number)?)),
             unit => Err(ParseStrengthError::NotOnABottle { unit }),

@@ -48,12 +48,12 @@ macro_rules! strengths {
 }
 
 strengths! {
-    MassFraction: PercentWw;
+    MassFraction: WwPercent;
     MassConcentration: GPerL;
     AmountConcentration: MolPerL;
     Molality: MolPerKg;
     Normality: EqPerL;
-    ActiveOxygen: PercentActiveOxygen;
+    ActiveOxygen: ActiveOxygenPercent;
     OxygenVolumes: Volumes;
 }
 
@@ -79,19 +79,19 @@ impl Strength {
     /// ```
     /// use foilwork::{peroxide::{Strength, StrengthUnit}, quantity::MassFraction};
     ///
-    /// let bottle = Strength::of(6.0, StrengthUnit::PercentWw)?;
-    /// assert_eq!(bottle.typed(), Some(MassFraction::from_percent_ww(6.0)?));
+    /// let bottle = Strength::of(6.0, StrengthUnit::WwPercent)?;
+    /// assert_eq!(bottle.typed(), Some(MassFraction::from_ww_percent(6.0)?));
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
     pub fn of(number: f64, unit: StrengthUnit) -> Result<Self, InvalidQuantity> {
         match unit {
-            StrengthUnit::PercentWw => MassFraction::from_percent_ww(number).map(drop),
-            StrengthUnit::PercentWv => MassConcentration::from_percent_wv(number).map(drop),
+            StrengthUnit::WwPercent => MassFraction::from_ww_percent(number).map(drop),
+            StrengthUnit::WvPercent => MassConcentration::from_wv_percent(number).map(drop),
             StrengthUnit::GPerL => MassConcentration::from_g_per_l(number).map(drop),
             StrengthUnit::MolPerL => AmountConcentration::from_mol_per_l(number).map(drop),
             StrengthUnit::MolPerKg => Molality::from_mol_per_kg(number).map(drop),
             StrengthUnit::EqPerL => Normality::from_eq_per_l(number).map(drop),
-            StrengthUnit::PercentActiveOxygen => ActiveOxygen::from_percent_ww(number).map(drop),
+            StrengthUnit::ActiveOxygenPercent => ActiveOxygen::from_ww_percent(number).map(drop),
             StrengthUnit::Volumes => OxygenVolumes::from_volumes(number).map(drop),
         }?;
         Ok(Self { number, unit })

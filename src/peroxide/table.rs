@@ -79,13 +79,13 @@ pub struct WeighedDilution {
 /// ```
 /// use foilwork::{peroxide::dilution_table, quantity::{Mass, MassFraction}};
 ///
-/// let ww = |values: &[f64]| values.iter().map(|&v| MassFraction::from_percent_ww(v)).collect::<Result<Vec<_>, _>>();
+/// let ww = |values: &[f64]| values.iter().map(|&v| MassFraction::from_ww_percent(v)).collect::<Result<Vec<_>, _>>();
 /// let (total, division) = (Mass::from_g(100.0)?, Mass::from_g(1.0)?);
 /// let table = dilution_table(&ww(&[12.0, 9.0])?, &ww(&[6.0, 3.0])?, MassFraction::ZERO, total, division)?;
 /// assert_eq!(table.rows.len(), 4);
 /// let row = table.rows[3].weigh.as_ref().ok_or("9 % reaches 3 %")?;
 /// assert_eq!((row.stock.g(), row.diluent.g(), row.parts), (33.0, 67.0, Some([1, 2])));
-/// assert_eq!(row.strength.best().percent_ww(), 2.97);
+/// assert_eq!(row.strength.best().ww_percent(), 2.97);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
@@ -134,7 +134,7 @@ fn weigh(
     if vanishes(blend.first, *stock_mass) || vanishes(blend.second, *diluent) {
         return Ok(Err(format!("a part rounds to nothing on a scale of {division}: use a finer scale or make more")));
     }
-    let [from, to, with] = [stock, target, weaker].map(|strength| strength.best().percent_ww());
+    let [from, to, with] = [stock, target, weaker].map(|strength| strength.best().ww_percent());
     let diluent_parts = (blend.first > Mass::ZERO).then(|| if to == with { 0.0 } else { (from - to) / (to - with) });
     Ok(Ok(WeighedDilution {
         stock: *stock_mass,

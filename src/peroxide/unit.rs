@@ -14,9 +14,9 @@ choice! {
     /// refused: the first hides its basis, the second is a trade label and not a measured strength.
     StrengthUnit: "unit of strength" {
         /// Percent by mass: g of peroxide in 100 g of solution.
-        PercentWw = "% w/w",
+        WwPercent = "% w/w",
         /// Percent mass by volume: g of peroxide in 100 mL of solution.
-        PercentWv = "% w/v",
+        WvPercent = "% w/v",
         /// Grams in a litre of solution.
         GPerL = "g/L",
         /// Moles in a litre of solution.
@@ -26,7 +26,7 @@ choice! {
         /// Equivalents in a litre, two for each mole of peroxide.
         EqPerL = "N",
         /// Percent of active oxygen by mass: g in 100 g of solution.
-        PercentActiveOxygen = "% active oxygen",
+        ActiveOxygenPercent = "% active oxygen",
         /// Volumes of oxygen gas from one volume of solution.
         Volumes = "volumes",
     }
@@ -54,13 +54,13 @@ impl StrengthUnit {
     /// The largest number a strength in this unit can be: that of its quantity.
     pub(crate) const fn max(self) -> f64 {
         match self {
-            Self::PercentWw => MassFraction::MAX.percent_ww(),
-            Self::PercentWv => MassConcentration::MAX.percent_wv(),
+            Self::WwPercent => MassFraction::MAX.ww_percent(),
+            Self::WvPercent => MassConcentration::MAX.wv_percent(),
             Self::GPerL => MassConcentration::MAX.g_per_l(),
             Self::MolPerL => AmountConcentration::MAX.mol_per_l(),
             Self::MolPerKg => Molality::MAX.mol_per_kg(),
             Self::EqPerL => Normality::MAX.eq_per_l(),
-            Self::PercentActiveOxygen => ActiveOxygen::MAX.percent_ww(),
+            Self::ActiveOxygenPercent => ActiveOxygen::MAX.ww_percent(),
             Self::Volumes => OxygenVolumes::MAX.volumes(),
         }
     }
@@ -68,7 +68,7 @@ impl StrengthUnit {
     /// Whether the unit counts by mass of solution, so that no density stands between it and % w/w.
     #[must_use]
     pub const fn is_by_mass(self) -> bool {
-        matches!(self, Self::PercentWw | Self::MolPerKg | Self::PercentActiveOxygen)
+        matches!(self, Self::WwPercent | Self::MolPerKg | Self::ActiveOxygenPercent)
     }
 }
 
@@ -84,13 +84,13 @@ impl std::str::FromStr for StrengthUnit {
             _ => {}
         }
         Ok(match squeezed.to_ascii_lowercase().as_str() {
-            "%w/w" | "w/w" | "ww" | "%m/m" | "m/m" => Self::PercentWw,
-            "%w/v" | "w/v" | "wv" | "%m/v" | "m/v" => Self::PercentWv,
+            "%w/w" | "w/w" | "ww" | "%m/m" | "m/m" => Self::WwPercent,
+            "%w/v" | "w/v" | "wv" | "%m/v" | "m/v" => Self::WvPercent,
             "g/l" => Self::GPerL,
             "mol/l" => Self::MolPerL,
             "mol/kg" => Self::MolPerKg,
             "eq/l" => Self::EqPerL,
-            "%activeoxygen" | "activeoxygen" => Self::PercentActiveOxygen,
+            "%activeoxygen" | "activeoxygen" => Self::ActiveOxygenPercent,
             "volumes" | "oxygenvolumes" => Self::Volumes,
             "%" | "percent" => return Err(ParseUnitError::BarePercent),
             "vol" | "vol." | "volume" => return Err(ParseUnitError::BareVol),

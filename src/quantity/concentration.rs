@@ -15,7 +15,7 @@ impl MassConcentration {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in % w/v) outside 0 to 200 % w/v.
-    pub const fn from_percent_wv(value: f64) -> Result<Self, InvalidQuantity> {
+    pub const fn from_wv_percent(value: f64) -> Result<Self, InvalidQuantity> {
         if value >= 0.0 && value <= 200.0 {
             Ok(Self(value * 10.0))
         } else {
@@ -25,7 +25,7 @@ impl MassConcentration {
 
     /// The strength in percent w/v.
     #[must_use]
-    pub const fn percent_wv(self) -> f64 {
+    pub const fn wv_percent(self) -> f64 {
         self.0 / 10.0
     }
 }

@@ -4,7 +4,7 @@ quantity! {
     /// Mass of solute over mass of solution, stored in percent w/w.
     ///
     /// Not interchangeable with percent w/v: that needs a density.
-    MassFraction: "strength" in "% w/w", key "ww_percent", from_percent_ww / percent_ww,
+    MassFraction: "strength" in "% w/w", key "ww_percent", from_ww_percent / ww_percent,
     0.0..=100.0, "from 0 to 100 % w/w"
 }
 
@@ -18,7 +18,7 @@ impl MassFraction {
     ///
     /// [`InvalidQuantity`] (in % w/w) outside that range.
     pub fn from_fraction(value: f64) -> Result<Self, InvalidQuantity> {
-        Self::from_percent_ww(value * 100.0)
+        Self::from_ww_percent(value * 100.0)
     }
 
     /// The mass fraction from 0 to 1.

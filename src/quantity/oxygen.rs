@@ -13,6 +13,6 @@ quantity! {
     /// Mass of releasable (active) oxygen over mass of solution, stored in percent w/w.
     ///
     /// One mole of peroxide holds one mole of active oxygen atoms; the pure substance is at 47 %.
-    ActiveOxygen: "active oxygen" in "% active oxygen", key "active_oxygen_percent", from_percent_ww / percent_ww,
+    ActiveOxygen: "active oxygen" in "% active oxygen", key "active_oxygen_percent", from_ww_percent / ww_percent,
     0.0..=47.1, "from 0 to 47.1 % active oxygen (pure hydrogen peroxide holds 47.04 %)"
 }

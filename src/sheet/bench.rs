@@ -180,7 +180,7 @@ fn with(mix: &Mix) -> String {
     match oxidant.as_slice() {
         [] => products,
         [bottle] if bottle.kind == PartKind::Developer => format!("{products}, {}", bottle.product),
-        _ => format!("{products}, {} % w/w blended", number(mix.developer.best().percent_ww(), 2)),
+        _ => format!("{products}, {} % w/w blended", number(mix.developer.best().ww_percent(), 2)),
     }
 }
 

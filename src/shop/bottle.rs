@@ -77,7 +77,7 @@ impl Bottle {
     ///
     /// let text = "[[developer]]\nname = \"deep\"\nstrength = \"12 % w/w\"\nstrength_basis = \"label\"";
     /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
-    /// assert_eq!(shop.bottles[0].strength(Temperature::REFERENCE)?.best().percent_ww(), 12.0);
+    /// assert_eq!(shop.bottles[0].strength(Temperature::REFERENCE)?.best().ww_percent(), 12.0);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn strength(&self, room: Temperature) -> Result<Interval<MassFraction>, ConversionError> {

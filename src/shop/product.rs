@@ -29,7 +29,7 @@ impl OwnLimits {
         counts_from: Option<CountsFrom>,
         field: &str,
     ) -> Result<Self, Problems> {
-        let strongest = strongest_ww_percent.map(MassFraction::from_percent_ww).transpose();
+        let strongest = strongest_ww_percent.map(MassFraction::from_ww_percent).transpose();
         let longest = longest_min.map(Duration::from_min).transpose();
         Ok(Self {
             strongest: strongest.in_field(&format!("{field}.strongest_developer_ww_percent"))?,

@@ -74,7 +74,7 @@ impl StockFacts {
 }
 
 fn ingredient(entry: &SubstanceEntry) -> Result<Ingredient, Box<dyn std::error::Error>> {
-    let percent = MassFraction::from_percent_ww;
+    let percent = MassFraction::from_ww_percent;
     let best = percent(entry.ww_percent)?;
     let low = entry.low_ww_percent.map(percent).transpose()?.unwrap_or(best);
     let high = entry.high_ww_percent.map(percent).transpose()?.unwrap_or(best);

@@ -21,7 +21,7 @@ fn level(number: f64) -> Level {
 }
 
 fn mix(on_hair_ww_percent: f64) -> Situation {
-    Situation::usual(Interval::exact(MassFraction::from_percent_ww(on_hair_ww_percent).unwrap()))
+    Situation::usual(Interval::exact(MassFraction::from_ww_percent(on_hair_ww_percent).unwrap()))
 }
 
 /// Source: citation `check-interval`: first check after 15 to 20 min, then every 5 to 10; on fine hair 10 min is common
@@ -141,12 +141,12 @@ fn bad_line_of_a_book_is_named(#[case] line: &str, #[case] want: &str) {
 
 #[test]
 fn gentlest_strength_is_the_weakest_that_is_sure_enough() {
-    let strengths = [6.0, 2.0, 4.0].map(|p| Interval::exact(MassFraction::from_percent_ww(p).unwrap()));
+    let strengths = [6.0, 2.0, 4.0].map(|p| Interval::exact(MassFraction::from_ww_percent(p).unwrap()));
     let rows = chances(&Belief::untested(), &mix(4.0), &strengths, (level(5.0), level(7.0)), min(45.0));
-    let percents: Vec<f64> = rows.iter().map(|row| row.on_hair.best().percent_ww()).collect();
+    let percents: Vec<f64> = rows.iter().map(|row| row.on_hair.best().ww_percent()).collect();
     assert_eq!(percents, [2.0, 4.0, 6.0], "weakest first");
     let sure = |percent: f64| {
-        gentlest(&rows, Share::from_percent(percent).unwrap()).map(|row| row.on_hair.best().percent_ww())
+        gentlest(&rows, Share::from_percent(percent).unwrap()).map(|row| row.on_hair.best().ww_percent())
     };
     assert_eq!(sure(0.0), Some(2.0));
     assert_eq!(sure(100.0), None, "nothing is certain");
@@ -188,7 +188,7 @@ fn section(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
     TimedSection {
         belief: Belief::untested(),
         situation: mix(4.0),
-        on_hair: [2.0, 4.0, 6.0].map(|p| Interval::exact(MassFraction::from_percent_ww(p).unwrap())).to_vec(),
+        on_hair: [2.0, 4.0, 6.0].map(|p| Interval::exact(MassFraction::from_ww_percent(p).unwrap())).to_vec(),
         start: level(start),
         target: level(target),
         tolerance: LevelChange::from_levels(0.5).unwrap(),

@@ -96,11 +96,11 @@ proptest! {
 
     #[test]
     fn plain_data_round_trips(low in 0.0..50.0_f64, below in 0.0..20.0_f64, above in 0.0..20.0_f64) {
-        let ww = |value| MassFraction::from_percent_ww(value).unwrap();
+        let ww = |value| MassFraction::from_ww_percent(value).unwrap();
         let strength = Interval::new(ww(low), ww(low + below), ww(low + below + above)).unwrap();
         let json = serde_json::to_value(strength).unwrap();
         prop_assert_eq!(json.as_object().unwrap().keys().collect::<Vec<_>>(), ["best", "high", "low"]);
-        prop_assert_eq!(json["best"].as_f64(), Some(strength.best().percent_ww()));
+        prop_assert_eq!(json["best"].as_f64(), Some(strength.best().ww_percent()));
         prop_assert_eq!(serde_json::from_value::<Interval<MassFraction>>(json).unwrap(), strength);
     }
 }

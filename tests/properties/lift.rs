@@ -16,7 +16,7 @@ fn min(value: f64) -> Duration {
 }
 
 fn strength(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 fn situation() -> impl Strategy<Value = Situation> {
@@ -53,7 +53,7 @@ proptest! {
         let at = |mix: &Situation, t| numbers(Lightening::new(&Belief::untested(), mix, start).level_after(min(t)))[1];
         let base = at(&mix, t);
         prop_assert!(at(&mix, t + more) >= base - 1e-12);
-        let stronger = Situation { on_hair: strength(mix.on_hair.best().percent_ww() + more / 20.0), ..mix };
+        let stronger = Situation { on_hair: strength(mix.on_hair.best().ww_percent() + more / 20.0), ..mix };
         prop_assert!(at(&stronger, t) >= base - 1e-12);
         let warmer = Situation { temperature: Temperature::from_celsius(mix.temperature.celsius() + more / 10.0).unwrap(), ..mix };
         prop_assert!(at(&warmer, t) >= base - 1e-12);

@@ -7,7 +7,7 @@ use foilwork::source::Interval;
 use proptest::prelude::*;
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 fn bowl(ingredients: Vec<Ingredient>) -> Composition {
@@ -68,8 +68,8 @@ proptest! {
             let limit = finding.limit.expect("within what?");
             prop_assert!(limit.obtained != Obtained::FromMemory);
             prop_assert!(finding.margin_percentage_points().unwrap() >= -1e-6);
-            let ceiling = limit.concentration.unwrap().percent_ww();
-            prop_assert!(finding.level.high().percent_ww() <= ceiling * (1.0 + 1e-9));
+            let ceiling = limit.concentration.unwrap().ww_percent();
+            prop_assert!(finding.level.high().ww_percent() <= ceiling * (1.0 + 1e-9));
         }
     }
 
@@ -85,7 +85,7 @@ proptest! {
             let report = limits::check(Table::of(j), &mixed, of);
             prop_assert!(!report.is_within_everything_checked());
             for finding in report.judgements.iter().filter(|f| f.product.is_none() && f.standing == Standing::Within) {
-                let ceiling = finding.limit.expect("within what?").concentration.unwrap().percent_ww();
+                let ceiling = finding.limit.expect("within what?").concentration.unwrap().ww_percent();
                 let worst = percent * share / 100.0 + (100.0 - share);
                 prop_assert!(worst <= ceiling + 1e-6, "{worst} % could be in there");
             }
@@ -135,7 +135,7 @@ proptest! {
         for judgement in report.judgements.iter().filter(|judgement| judgement.product.is_none()) {
             let on_peroxide = judgement.limit.filter(|limit| limit.cas.contains(&Cas::HYDROGEN_PEROXIDE));
             if let Some(ceiling) = on_peroxide.and_then(|limit| limit.concentration) {
-                let could_cross = most > ceiling.percent_ww() * (1.0 + 1e-6);
+                let could_cross = most > ceiling.ww_percent() * (1.0 + 1e-6);
                 prop_assert!(!(could_cross && judgement.standing == Standing::Within), "{judgement}");
             }
         }

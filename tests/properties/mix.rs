@@ -16,7 +16,7 @@ fn mass(g: f64) -> Mass {
 fn strength(low: f64, best: f64, high: f64) -> Interval<MassFraction> {
     let mut bounds = [low, best, high];
     bounds.sort_by(f64::total_cmp);
-    let [low, best, high] = bounds.map(|p| MassFraction::from_percent_ww(p).unwrap());
+    let [low, best, high] = bounds.map(|p| MassFraction::from_ww_percent(p).unwrap());
     Interval::new(low, best, high).unwrap()
 }
 
@@ -140,11 +140,11 @@ proptest! {
         let parts: Vec<_> = parts.into_iter().map(|(g, s)| (mass(g), s)).collect();
         let bowl = as_applied(&parts).unwrap();
         let extreme = |pick: fn(f64, f64) -> f64, of: fn(&Interval<MassFraction>) -> MassFraction, start: f64| {
-            parts.iter().map(|(_, s)| of(s).percent_ww()).fold(start, pick)
+            parts.iter().map(|(_, s)| of(s).ww_percent()).fold(start, pick)
         };
-        prop_assert!(bowl.low().percent_ww() >= extreme(f64::min, Interval::low, 100.0));
-        prop_assert!(bowl.high().percent_ww() <= extreme(f64::max, Interval::high, 0.0));
-        prop_assert!(bowl.best().percent_ww() <= extreme(f64::max, Interval::best, 0.0));
+        prop_assert!(bowl.low().ww_percent() >= extreme(f64::min, Interval::low, 100.0));
+        prop_assert!(bowl.high().ww_percent() <= extreme(f64::max, Interval::high, 0.0));
+        prop_assert!(bowl.best().ww_percent() <= extreme(f64::max, Interval::best, 0.0));
         prop_assert!(bowl.low() <= bowl.best() && bowl.best() <= bowl.high());
     }
 
@@ -154,7 +154,7 @@ proptest! {
         let total: f64 = parts.iter().map(|(g, _)| g).sum();
         let solute: f64 = parts.iter().map(|(g, p)| g * p).sum();
         let exact: Vec<_> = parts.iter().map(|(g, p)| (mass(*g), strength(*p, *p, *p))).collect();
-        let bowl = as_applied(&exact).unwrap().best().percent_ww() * total;
+        let bowl = as_applied(&exact).unwrap().best().ww_percent() * total;
         prop_assert!((bowl - solute).abs() <= 1e-9 * solute.max(1.0));
     }
 
@@ -243,7 +243,7 @@ proptest! {
         let product = |p: f64| Product::declared("p", vec![Ingredient::named("dye", strength(p, p, p))]);
         let one = Composition::mix(vec![(mass(a), product(x)), (mass(b), product(y))]).unwrap();
         let two = Composition::mix(vec![(mass(b), product(y)), (mass(a), product(x))]).unwrap();
-        let level = |c: &Composition| c.constituents()[0].level.best().percent_ww();
+        let level = |c: &Composition| c.constituents()[0].level.best().ww_percent();
         prop_assert!((level(&one) - level(&two)).abs() < 1e-9);
         prop_assert!((level(&one) * (a + b) - (a * x + b * y)).abs() < 1e-6);
     }

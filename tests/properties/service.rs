@@ -184,7 +184,7 @@ prop_compose! {
 }
 
 fn ww(strength: &Interval<MassFraction>) -> [f64; 3] {
-    strength.to_array().map(MassFraction::percent_ww)
+    strength.to_array().map(MassFraction::ww_percent)
 }
 
 /// Mass: what is weighed adds up to the bowl, the bowl is what the recipe asks for to one division, and every part is

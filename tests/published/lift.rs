@@ -12,7 +12,7 @@ fn min(value: f64) -> Duration {
 }
 
 fn usual(on_hair_ww_percent: f64) -> Situation {
-    Situation::usual(Interval::exact(MassFraction::from_percent_ww(on_hair_ww_percent).unwrap()))
+    Situation::usual(Interval::exact(MassFraction::from_ww_percent(on_hair_ww_percent).unwrap()))
 }
 
 /// Source: `tests/data/lift/level_series.csv`. Two steps of that scale count as one level here; a fit to the readings comes

@@ -61,11 +61,11 @@ fn a_blend_has_the_printed_strength(#[case] parts: &[(f64, f64)], #[case] percen
     let exact = |(g, p): &(f64, f64)| {
         Ok::<_, foilwork::quantity::InvalidQuantity>((
             Mass::from_g(*g)?,
-            Interval::exact(MassFraction::from_percent_ww(*p)?),
+            Interval::exact(MassFraction::from_ww_percent(*p)?),
         ))
     };
     let parts = parts.iter().map(exact).collect::<Result<Vec<_>, _>>()?;
-    assert!((as_applied(&parts)?.best().percent_ww() - percent).abs() < 1e-12);
+    assert!((as_applied(&parts)?.best().ww_percent() - percent).abs() < 1e-12);
     Ok(())
 }
 
@@ -76,10 +76,10 @@ fn a_blend_has_the_printed_strength(#[case] parts: &[(f64, f64)], #[case] percen
 #[case::half_and_half("W003", &[(1.0, 20.0), (1.0, 30.0)])]
 fn developers_blend_as_printed(#[case] id: &str, #[case] parts: &[(f64, f64)]) -> Outcome {
     let part =
-        |(g, s): &(f64, f64)| Some((Mass::from_g(*g).ok()?, Interval::exact(MassFraction::from_percent_ww(*s).ok()?)));
+        |(g, s): &(f64, f64)| Some((Mass::from_g(*g).ok()?, Interval::exact(MassFraction::from_ww_percent(*s).ok()?)));
     let parts: Vec<_> = parts.iter().filter_map(part).collect();
     let want = number(&stated(id)?)?.to_f64().ok_or("no number")?;
-    assert!((as_applied(&parts)?.best().percent_ww() - want).abs() < 1e-12);
+    assert!((as_applied(&parts)?.best().ww_percent() - want).abs() < 1e-12);
     Ok(())
 }
 
@@ -145,9 +145,9 @@ fn a_dose_from_stock_is_a_ratio() -> Outcome {
 /// Source: OX-PA, 2 lb at 2 and 8 lb at 6 make 10 lb at 5.20: a mean by mass, whatever is carried.
 #[test]
 fn a_cost_blends_like_a_strength() -> Outcome {
-    let exact = |p| MassFraction::from_percent_ww(p).map(Interval::exact);
+    let exact = |p| MassFraction::from_ww_percent(p).map(Interval::exact);
     let blend = as_applied(&[(Mass::from_g(2.0)?, exact(2.0)?), (Mass::from_g(8.0)?, exact(6.0)?)])?;
-    assert!((blend.best().percent_ww() - 5.2).abs() < 1e-12);
+    assert!((blend.best().ww_percent() - 5.2).abs() < 1e-12);
     Ok(())
 }
 
@@ -156,7 +156,7 @@ fn a_cost_blends_like_a_strength() -> Outcome {
 fn a_volume_weighs_what_its_density_says() -> Outcome {
     let density = Sourced::stated(Density::from_g_per_ml(1.19)?);
     let mass = amount("500", Unit::Millilitre)?.mass(Some(density))?;
-    let solute = mass.g() * MassFraction::from_percent_ww(37.2)?.fraction();
+    let solute = mass.g() * MassFraction::from_ww_percent(37.2)?.fraction();
     assert_eq!(solute.round().to_string(), stated("W027")?);
     Ok(())
 }

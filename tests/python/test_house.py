@@ -85,6 +85,16 @@ def test_the_core_has_no_line_for_python() -> None:
     assert lines_with("pyo3", core) == []
 
 
+# Percent by mass is `..._ww_percent` in Rust, JSON, tables and Python alike, by volume `..._wv_percent`.
+OTHER_ORDER = r"(?i)(?<![a-z])percent_w[wv]|\b(?:level|strength)s?_w[wv]\b|w[wv]_percent_(?:low|best|high)"
+
+
+def test_percents_have_one_word_order() -> None:
+    assert re.search(OTHER_ORDER, "fn from_" + "percent_ww(") and re.search(OTHER_ORDER, "level_" + "ww")
+    named = [path for path in FILES if path.suffix in {".rs", ".py", ".pyi", ".csv", ".toml", ".json", ".md"}]
+    assert lines_with(OTHER_ORDER, [path for path in named if path.name != "test_house.py"]) == []
+
+
 def test_python_raises_one_kind_of_error() -> None:
     # An argument of a wrong type is a TypeError, everything else a FoilworkError.
     skin = [path for path in FILES if path.is_relative_to(ROOT / "python" / "src")]

@@ -62,7 +62,7 @@ impl From<&limits::Judgement<'_>> for Judgement {
             substance: judged.substance.to_owned(),
             product: judged.product.map(str::to_owned),
             level_ww_percent: judged.level.into(),
-            undeclared_at_most_ww_percent: judged.undeclared_at_most.percent_ww(),
+            undeclared_at_most_ww_percent: judged.undeclared_at_most.ww_percent(),
             limit: judged.limit.map(Limit::from),
             standing,
             certain,
@@ -227,7 +227,7 @@ pub fn check(table: &Table, bowl: &Composition, purpose: &str, audience: &str) -
 ///
 /// Args:
 ///     jurisdiction: code or name, for example ``"EU"``.
-///     strength_ww: strength as applied in % w/w, as a number or (low, best, high).
+///     strength_ww_percent: strength as applied in % w/w, as a number or (low, best, high).
 ///     purpose: as for :func:`check`.
 ///     audience: as for :func:`check`.
 ///
@@ -242,16 +242,16 @@ pub fn check(table: &Table, bowl: &Composition, purpose: &str, audience: &str) -
 ///     >>> check_peroxide("EU", 13).is_exceeded
 ///     True
 #[pyfunction]
-#[pyo3(signature = (jurisdiction, strength_ww, purpose = "lightening", audience = "professional"))]
+#[pyo3(signature = (jurisdiction, strength_ww_percent, purpose = "lightening", audience = "professional"))]
 pub fn check_peroxide(
     jurisdiction: &str,
-    strength_ww: Stated<MassFraction>,
+    strength_ww_percent: Stated<MassFraction>,
     purpose: &str,
     audience: &str,
 ) -> PyResult<Report> {
     let of = usage(purpose, audience)?;
     let jurisdiction = jurisdiction.parse().map_err(raise)?;
-    Ok(limits::check_peroxide(jurisdiction, strength_ww.0, of).into())
+    Ok(limits::check_peroxide(jurisdiction, strength_ww_percent.0, of).into())
 }
 
 /// Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.

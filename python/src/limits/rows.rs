@@ -61,7 +61,7 @@ impl From<&limits::Limit> for Limit {
             applies_to: row.applies_to.iter().map(|scope| scope.code().to_owned()).collect(),
             use_as_worded: row.use_as_worded.clone(),
             users: row.users.code().to_owned(),
-            concentration_ww_percent: row.concentration.map(MassFraction::percent_ww),
+            concentration_ww_percent: row.concentration.map(MassFraction::ww_percent),
             figure: row.figure.clone(),
             unit_reading: row.unit_reading.clone(),
             measured: row.measured.code().to_owned(),

@@ -126,10 +126,10 @@ impl Weighing {
 
     /// Change of the bowl's strength by rounding, in percentage points w/w.
     ///
-    /// ``strengths_ww`` gives the strength of each part in % w/w, as a number or (low, best, high);
+    /// ``strengths_ww_percent`` gives the strength of each part in % w/w, as a number or (low, best, high);
     /// missing ones are 0.
-    fn strength_shift_percentage_points(&self, strengths_ww: Vec<Stated<MassFraction>>) -> PyResult<f64> {
-        let strengths: Vec<_> = strengths_ww.into_iter().map(|s| s.0).collect();
+    fn strength_shift_percentage_points(&self, strengths_ww_percent: Vec<Stated<MassFraction>>) -> PyResult<f64> {
+        let strengths: Vec<_> = strengths_ww_percent.into_iter().map(|s| s.0).collect();
         Ok(self.0.strength_shift(&strengths).map_err(raise)?.percentage_points())
     }
 
@@ -171,7 +171,7 @@ pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
 ///
 /// Args:
 ///     masses_g: masses of the parts in g.
-///     strengths_ww: strength of each part in % w/w, as a number or (low, best, high). An additive has 0.
+///     strengths_ww_percent: strength of each part in % w/w, as a number or (low, best, high). An additive has 0.
 ///
 /// Returns:
 ///     Lower bound, best estimate and upper bound in % w/w.
@@ -187,14 +187,14 @@ pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
 /// Source:
 ///     Conservation of solute mass.
 #[pyfunction]
-pub fn as_applied(masses_g: Vec<f64>, strengths_ww: Vec<Stated<MassFraction>>) -> PyResult<Estimate<f64>> {
-    if masses_g.len() != strengths_ww.len() {
-        let (parts, given) = (masses_g.len(), strengths_ww.len());
+pub fn as_applied(masses_g: Vec<f64>, strengths_ww_percent: Vec<Stated<MassFraction>>) -> PyResult<Estimate<f64>> {
+    if masses_g.len() != strengths_ww_percent.len() {
+        let (parts, given) = (masses_g.len(), strengths_ww_percent.len());
         return Err(crate::error::FoilworkError::new_err(format!(
             "{parts} masses and {given} strengths: give one strength for each part (0 for an additive)"
         )));
     }
-    let parts: Vec<_> = masses(&masses_g)?.into_iter().zip(strengths_ww.into_iter().map(|s| s.0)).collect();
+    let parts: Vec<_> = masses(&masses_g)?.into_iter().zip(strengths_ww_percent.into_iter().map(|s| s.0)).collect();
     mix::as_applied(&parts).map(Estimate::from).map_err(raise)
 }
 

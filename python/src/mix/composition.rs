@@ -16,7 +16,7 @@ use pyo3::prelude::*;
 ///
 /// Args:
 ///     name: the name on the label.
-///     level_ww: mass fraction in % w/w, as a number or (low, best, high); exactly 0 says the product is free of it.
+///     level_ww_percent: mass fraction in % w/w, as a number or (low, best, high); exactly 0 says the product is free of it.
 ///     cas: CAS number; without it a table is searched by name.
 ///     stated_as: the form the level is stated in, for example ``"free-base"``, when not the substance itself.
 ///     groups: groups of the law it belongs to, for entries without CAS numbers.
@@ -35,17 +35,17 @@ pub struct Ingredient(mix::Ingredient);
 #[pymethods]
 impl Ingredient {
     #[new]
-    #[pyo3(signature = (name, level_ww, *, cas = None, stated_as = None, groups = vec![]), text_signature = "(name, level_ww, *, cas=None, stated_as=None, groups=())")]
+    #[pyo3(signature = (name, level_ww_percent, *, cas = None, stated_as = None, groups = vec![]), text_signature = "(name, level_ww_percent, *, cas=None, stated_as=None, groups=())")]
     fn new(
         name: String,
-        level_ww: Stated<MassFraction>,
+        level_ww_percent: Stated<MassFraction>,
         cas: Option<&str>,
         stated_as: Option<&str>,
         groups: Vec<String>,
     ) -> PyResult<Self> {
         let cas = cas.map(str::parse).transpose().map_err(raise)?;
         let stated_as = stated_as.map(str::parse).transpose().map_err(raise)?;
-        Ok(Self(mix::Ingredient { name, cas, stated_as, groups, level: level_ww.0 }))
+        Ok(Self(mix::Ingredient { name, cas, stated_as, groups, level: level_ww_percent.0 }))
     }
 
     fn __repr__(&self) -> String {

@@ -221,7 +221,7 @@ pub fn natural_share(white_percent: f64) -> PyResult<(f64, f64, f64)> {
 ///     who: guest or column.
 ///     what: what the bowl is for.
 ///     recipe: the recipe of this bowl, in g.
-///     strengths_ww: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
+///     strengths_ww_percent: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
 ///     division_g: division of the scale in g.
 ///     mixed_at: date and time on the salon clock, for example ``"2026-11-25T10:05"``.
 ///     working_life_min: how long it may be used, in min.
@@ -239,20 +239,20 @@ pub fn natural_share(white_percent: f64) -> PyResult<(f64, f64, f64)> {
 ///     >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]
-#[pyo3(signature = (who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww, division_g, mixed_at, working_life_min, *, remarks=())")]
+#[pyo3(signature = (who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks=())")]
 #[expect(clippy::too_many_arguments, reason = "arguments of one Python function")]
 pub fn mixing_card<'py>(
     py: Python<'py>,
     who: &str,
     what: &str,
     recipe: &Recipe,
-    strengths_ww: Vec<Option<Stated<MassFraction>>>,
+    strengths_ww_percent: Vec<Option<Stated<MassFraction>>>,
     division_g: f64,
     mixed_at: &str,
     working_life_min: f64,
     remarks: Vec<String>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let strengths: Vec<_> = strengths_ww.into_iter().map(|s| s.map(|s| s.0)).collect();
+    let strengths: Vec<_> = strengths_ww_percent.into_iter().map(|s| s.map(|s| s.0)).collect();
     let request = CardRequest {
         who,
         what,

@@ -148,12 +148,12 @@ pub fn permanganate_titre(
 macro_rules! in_unit {
     ($unit:expr, $function:ident) => {
         match $unit {
-            StrengthUnit::PercentWw => $function::<MassFraction>,
-            StrengthUnit::PercentWv | StrengthUnit::GPerL => $function::<MassConcentration>,
+            StrengthUnit::WwPercent => $function::<MassFraction>,
+            StrengthUnit::WvPercent | StrengthUnit::GPerL => $function::<MassConcentration>,
             StrengthUnit::MolPerL => $function::<AmountConcentration>,
             StrengthUnit::MolPerKg => $function::<Molality>,
             StrengthUnit::EqPerL => $function::<Normality>,
-            StrengthUnit::PercentActiveOxygen => $function::<ActiveOxygen>,
+            StrengthUnit::ActiveOxygenPercent => $function::<ActiveOxygen>,
             // Volumes: the one that is left.
             _ => $function::<OxygenVolumes>,
         }

@@ -36,5 +36,5 @@ impl Product {
 
 /// What a number in a unit is multiplied by for its quantity type: % w/v and g/L share the one in g/L.
 pub fn scale(unit: StrengthUnit) -> f64 {
-    if unit == StrengthUnit::PercentWv { 10.0 } else { 1.0 }
+    if unit == StrengthUnit::WvPercent { 10.0 } else { 1.0 }
 }

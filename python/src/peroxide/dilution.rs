@@ -130,9 +130,9 @@ fn two_parts<'py>(
     errors: OnRefusal,
 ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
     let found = apply(py, columns, errors, |[first, second, target, amount]| {
-        let first = MassFraction::from_percent_ww(first)?;
-        let second = MassFraction::from_percent_ww(second)?;
-        let target = MassFraction::from_percent_ww(target)?;
+        let first = MassFraction::from_ww_percent(first)?;
+        let second = MassFraction::from_ww_percent(second)?;
+        let target = MassFraction::from_ww_percent(target)?;
         let blend = peroxide::blend_two(first, second, target, known(Mass::from_g(amount)?))?;
         Ok::<_, BlendError>([blend.first.g(), blend.second.g()])
     })?;
@@ -307,17 +307,17 @@ pub fn dilution_table(
     division_g: f64,
 ) -> PyResult<Vec<DilutionRow>> {
     let strengths = |column: &Column<'_>| {
-        column.to_vec().into_iter().map(MassFraction::from_percent_ww).collect::<Result<Vec<_>, _>>().map_err(raise)
+        column.to_vec().into_iter().map(MassFraction::from_ww_percent).collect::<Result<Vec<_>, _>>().map_err(raise)
     };
     let [total, division] = [total_g, division_g].map(|mass| Mass::from_g(mass).map_err(raise));
     let (stocks, targets) = (strengths(&stocks_ww_percent)?, strengths(&targets_ww_percent)?);
     let table = peroxide::dilution_table(&stocks, &targets, MassFraction::ZERO, total?, division?).map_err(raise)?;
     let row = |row: peroxide::DilutionRow| DilutionRow {
-        stock_ww_percent: row.stock.best().percent_ww(),
-        target_ww_percent: row.target.best().percent_ww(),
+        stock_ww_percent: row.stock.best().ww_percent(),
+        target_ww_percent: row.target.best().ww_percent(),
         stock_g: row.weigh.as_ref().map(|weigh| weigh.stock.g()),
         diluent_g: row.weigh.as_ref().map(|weigh| weigh.diluent.g()),
-        strength_ww_percent: row.weigh.as_ref().map(|weigh| weigh.strength.best().percent_ww()),
+        strength_ww_percent: row.weigh.as_ref().map(|weigh| weigh.strength.best().ww_percent()),
         parts: row.weigh.as_ref().and_then(|weigh| weigh.parts).map(|[stock, diluent]| (stock, diluent)),
         diluent_parts: row.weigh.as_ref().and_then(|weigh| weigh.diluent_parts),
         refused: row.refused,

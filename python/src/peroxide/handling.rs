@@ -61,7 +61,7 @@ answer! {
 #[pyfunction]
 pub fn handling_facts(strength_ww_percent: Stated<MassFraction>) -> Vec<HandlingFact> {
     let end = |bound: peroxide::StrengthBound| StrengthBound {
-        ww_percent: bound.strength.percent_ww(),
+        ww_percent: bound.strength.ww_percent(),
         included: bound.included,
     };
     let found = peroxide::handling_facts(strength_ww_percent.0).map(|(fact, bearing)| HandlingFact {

@@ -87,7 +87,7 @@ impl Stock {
     }
 
     fn __repr__(&self) -> String {
-        let percent = self.0.strength.to_array().map(MassFraction::percent_ww);
+        let percent = self.0.strength.to_array().map(MassFraction::ww_percent);
         let strength = match percent {
             [_, best, _] if self.0.strength.is_exact() => format!("{best:?}"),
             [low, best, high] => format!("({low:?}, {best:?}, {high:?})"),
@@ -180,7 +180,7 @@ answer! {
 pub fn blend_shelf(stocks: Vec<Stock>, target_ww_percent: f64, total_g: f64, objective: &str) -> PyResult<ShelfBlend> {
     let objective: Objective = objective.parse().map_err(raise)?;
     let shelf = Shelf::new(stocks.into_iter().map(|stock| stock.0).collect()).map_err(raise)?;
-    let target = MassFraction::from_percent_ww(target_ww_percent).map_err(raise)?;
+    let target = MassFraction::from_ww_percent(target_ww_percent).map_err(raise)?;
     let total = Mass::from_g(total_g).map_err(raise)?;
     let blend = peroxide::blend_shelf(&shelf, target, total, objective).map_err(raise)?;
     let portion =

@@ -202,7 +202,7 @@ pub fn density_interval<'py>(
     errors: OnRefusal,
 ) -> PyResult<Estimate<Bound<'py, PyAny>>> {
     let found = apply(py, [&strength_ww_percent, &temperature_c], errors, |[percent, celsius]| {
-        let strength = MassFraction::from_percent_ww(percent)?;
+        let strength = MassFraction::from_ww_percent(percent)?;
         let found = peroxide::density(strength, Temperature::from_celsius(celsius)?)?;
         Ok::<_, ConversionError>([found.low(), found.best(), found.high()].map(|rho| rho.g_per_ml()))
     })?;
@@ -215,11 +215,11 @@ answer! {
         /// Number on the label.
         vol: f64,
         /// Percent that the trade pairs with it, read as % w/w.
-        as_ww: f64,
+        as_ww_ww_percent: f64,
         /// The percent read as % w/v, in % w/w.
-        as_wv: Estimate<f64>,
+        as_wv_ww_percent: Estimate<f64>,
         /// The number read as true oxygen volumes, in % w/w.
-        as_volumes: Estimate<f64>,
+        as_volumes_ww_percent: Estimate<f64>,
         /// Oxygen volumes that the w/w reading really gives.
         volumes_if_ww: Estimate<f64>,
         /// Oxygen volumes that the w/v reading really gives.
@@ -268,9 +268,9 @@ pub fn read_label(
     let found = peroxide::read_label(TradeLabel::from_vol(vol).map_err(raise)?, &at).map_err(raise)?;
     Ok(LabelReadings {
         vol: found.label.vol(),
-        as_ww: found.as_ww.percent_ww(),
-        as_wv: found.as_wv.into(),
-        as_volumes: found.as_volumes.into(),
+        as_ww_ww_percent: found.as_ww.ww_percent(),
+        as_wv_ww_percent: found.as_wv.into(),
+        as_volumes_ww_percent: found.as_volumes.into(),
         volumes_if_ww: found.volumes_if_ww.into(),
         volumes_if_wv: found.volumes_if_wv.volumes(),
         spread_ww_percent: found.spread().into(),

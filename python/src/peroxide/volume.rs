@@ -183,7 +183,7 @@ pub fn dilute_volume(
     temperature_c: f64,
 ) -> PyResult<VolumeDilution> {
     let [stock, target] =
-        [stock_ww_percent, target_ww_percent].map(|percent| MassFraction::from_percent_ww(percent).map_err(raise));
+        [stock_ww_percent, target_ww_percent].map(|percent| MassFraction::from_ww_percent(percent).map_err(raise));
     let total = Volume::from_ml(total_ml).map_err(raise)?;
     let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
     let made = peroxide::dilute_volume(stock?, target?, total, temperature).map_err(raise)?;

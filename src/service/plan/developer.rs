@@ -73,7 +73,7 @@ fn blend<'r>(
     total: Mass,
 ) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     let best = |stock: &&Candidate| stock.strength.best();
-    let by_strength = |a: &&Candidate, b: &&Candidate| best(a).percent_ww().total_cmp(&best(b).percent_ww());
+    let by_strength = |a: &&Candidate, b: &&Candidate| best(a).ww_percent().total_cmp(&best(b).ww_percent());
     let above = stocks.iter().filter(|stock| best(stock) >= target).min_by(by_strength);
     let below = stocks.iter().filter(|stock| best(stock) <= target).max_by(by_strength);
     let ends = (stocks.iter().min_by(by_strength), stocks.iter().max_by(by_strength));
@@ -102,7 +102,7 @@ fn blend<'r>(
 
     // The strongest goes into the bowl first.
     let mut portions: Vec<_> = blended.portions.iter().collect();
-    portions.sort_by(|a, b| b.stock.strength.best().percent_ww().total_cmp(&a.stock.strength.best().percent_ww()));
+    portions.sort_by(|a, b| b.stock.strength.best().ww_percent().total_cmp(&a.stock.strength.best().ww_percent()));
     let mut basis = Basis::Derived;
     let (mut parts, mut weighed) = (Vec::new(), Vec::new());
     for portion in portions {

@@ -34,7 +34,7 @@ use crate::{
 /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let plan = plan(&file)?;
 /// assert_eq!(plan.mixes[0].name, "nape");
-/// assert!(plan.mixes[0].on_hair.high().percent_ww() < 12.0);
+/// assert!(plan.mixes[0].on_hair.high().ww_percent() < 12.0);
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {

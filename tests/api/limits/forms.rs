@@ -12,7 +12,7 @@ type Outcome = Result<(), Box<dyn std::error::Error>>;
 const EU: Jurisdiction = Jurisdiction::EuropeanUnion;
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 fn substance(cas: &str, percent: f64) -> Ingredient {
@@ -57,7 +57,7 @@ fn one_entry_adds_up_what_it_covers() {
     let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
     let [ppd] = report.judgements.as_slice() else { panic!("{report}") };
     // 1.5 + 1.2 x 108.14 / 206.22 = 2.129
-    assert!((ppd.level.best().percent_ww() - 2.1293).abs() < 1e-3 && ppd.is_exceeded(), "{ppd}");
+    assert!((ppd.level.best().ww_percent() - 2.1293).abs() < 1e-3 && ppd.is_exceeded(), "{ppd}");
     assert!(ppd.substance.starts_with("P-PHENYLENEDIAMINE;"), "the entry is named when it covers more than one");
 }
 
@@ -77,7 +77,7 @@ fn a_form_that_is_not_known_is_not_guessed() {
     // The salt of entry 9a stated as base is converted back for the figure that counts the salt: 1.9 x 220.25 / 122.17.
     let mixed = bowl(vec![substance("615-50-9", 1.9).stated_as(Form::FreeBase)]);
     let report = limits::check(Table::of(EU), &mixed, of);
-    let levels: Vec<f64> = report.judgements.iter().map(|f| f.level.best().percent_ww()).collect();
+    let levels: Vec<f64> = report.judgements.iter().map(|f| f.level.best().ww_percent()).collect();
     assert!((levels[0] - 1.9).abs() < 1e-9 && (levels[1] - 3.4254).abs() < 1e-3, "{report}");
     assert_eq!(check(substance(salt, 1.6).stated_as(Form::FreeBase)), Some(Standing::Within));
     assert_eq!(check(substance(salt, 1.9).stated_as(Form::FreeBase)), Some(Standing::Exceeded { certain: true }));

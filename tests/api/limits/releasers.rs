@@ -13,7 +13,7 @@ const EU: Jurisdiction = Jurisdiction::EuropeanUnion;
 const LIGHTENING: Use = Use::professional(Purpose::Lightening);
 
 fn named(name: &str, percent: f64) -> Ingredient {
-    Ingredient::named(name, Interval::exact(MassFraction::from_percent_ww(percent).unwrap()))
+    Ingredient::named(name, Interval::exact(MassFraction::from_ww_percent(percent).unwrap()))
 }
 
 /// A powder in a developer, both declared in full.
@@ -30,7 +30,7 @@ fn bowl(powder_g: f64, powder: Vec<Ingredient>, developer_g: f64, developer_perc
 fn peroxide(report: &Report<'_>) -> (Standing, f64) {
     let on_hair = |judgement: &&limits::Judgement<'_>| judgement.limit.is_some_and(|limit| limit.id.ends_with("12-hair"));
     let found = report.judgements.iter().find(on_hair).expect("a judgement of the peroxide on the hair");
-    (found.standing, found.level.best().percent_ww())
+    (found.standing, found.level.best().ww_percent())
 }
 
 // Source of every factor: one peroxide for each O-O bond of the formula, molar masses of the periodic table typed here
@@ -179,7 +179,7 @@ fn a_place_under_another_name_gets_the_way_out(#[case] place: &str, #[case] hint
 
 #[test]
 fn poland_has_the_law_of_the_union() -> Outcome {
-    let strong = Interval::exact(MassFraction::from_percent_ww(12.5)?);
+    let strong = Interval::exact(MassFraction::from_ww_percent(12.5)?);
     assert!(limits::check_peroxide(Jurisdiction::Poland, strong, LIGHTENING).is_exceeded());
     Ok(())
 }

@@ -18,7 +18,7 @@ EU-III-22-ox,maximum,Resorcinol,108-46-3,oxidative,all,1,%,as-applied,as-stated,
 ";
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 fn substance(cas: &str, percent: f64) -> Ingredient {

@@ -14,7 +14,7 @@ type Outcome = Result<(), Box<dyn std::error::Error>>;
 const EU: Jurisdiction = Jurisdiction::EuropeanUnion;
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 fn substance(cas: &str, percent: f64) -> Ingredient {
@@ -45,7 +45,7 @@ fn an_unknown_jurisdiction_lists_the_known_ones() {
 }
 
 fn verdict(code: &str, low: f64, best: f64, high: f64) -> Result<Standing, Box<dyn std::error::Error>> {
-    let percent = MassFraction::from_percent_ww;
+    let percent = MassFraction::from_ww_percent;
     let level = Interval::new(percent(low)?, percent(best)?, percent(high)?)?;
     let report = check_peroxide(code.parse()?, level, Use::professional(Purpose::Lightening));
     Ok(report.judgements.first().ok_or("no finding")?.standing)

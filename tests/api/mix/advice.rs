@@ -12,7 +12,7 @@ fn g(value: f64) -> Mass {
 }
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 #[test]

@@ -13,13 +13,13 @@ fn g(value: f64) -> Mass {
 }
 
 fn exact(percent: f64) -> Interval<MassFraction> {
-    Interval::exact(MassFraction::from_percent_ww(percent).unwrap())
+    Interval::exact(MassFraction::from_ww_percent(percent).unwrap())
 }
 
 #[test]
 fn thickener_dilutes_the_strength() -> Outcome {
     let bowl = as_applied(&[(g(60.0), exact(9.0)), (g(30.0), exact(0.0)), (g(10.0), exact(0.0))])?;
-    assert!((bowl.best().percent_ww() - 5.4).abs() < 1e-12);
+    assert!((bowl.best().ww_percent() - 5.4).abs() < 1e-12);
     Ok(())
 }
 
@@ -70,11 +70,11 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     ])?;
     let [peroxide, resorcinol] = bowl.constituents() else { return Err("two substances expected".into()) };
     assert_eq!(peroxide.undeclared_in, ["bond builder"]);
-    assert!((peroxide.level.best().percent_ww() - 3.6).abs() < 1e-12);
-    assert!((peroxide.undeclared_at_most.percent_ww() - 10.0).abs() < 1e-12);
+    assert!((peroxide.level.best().ww_percent() - 3.6).abs() < 1e-12);
+    assert!((peroxide.undeclared_at_most.ww_percent() - 10.0).abs() < 1e-12);
     // The developer is declared in full, so it holds no resorcinol; shade and developer name their share of it.
     assert_eq!(resorcinol.undeclared_in, ["bond builder"]);
-    assert!((resorcinol.level.best().percent_ww() - 0.15).abs() < 1e-12);
+    assert!((resorcinol.level.best().ww_percent() - 0.15).abs() < 1e-12);
     assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
     assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Resorcinol, Hazard::Unknown]);
     let json = serde_json::to_value(&bowl)?;

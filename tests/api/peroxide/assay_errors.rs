@@ -13,7 +13,7 @@ fn molar(value: f64) -> Interval<AmountConcentration> {
 }
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 #[test]

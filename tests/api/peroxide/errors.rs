@@ -5,7 +5,7 @@ use foilwork::{
 use rstest::rstest;
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 fn g(grams: f64) -> Mass {
@@ -89,13 +89,13 @@ fn no_density_where_none_is_known() {
         density(ww(80.0), Temperature::REFERENCE).unwrap_err().to_string(),
         "no density for 80 % w/w: known from 0 to 70 % w/w (measure the density and give it in g/mL)"
     );
-    let strong = Strength::of(100.0, StrengthUnit::PercentWv).unwrap();
+    let strong = Strength::of(100.0, StrengthUnit::WvPercent).unwrap();
     assert_eq!(
-        convert(strong, StrengthUnit::PercentWw, &Conditions::default()).unwrap_err().to_string(),
+        convert(strong, StrengthUnit::WwPercent, &Conditions::default()).unwrap_err().to_string(),
         "no density for 100 % w/v: stronger than 70 % w/w (measure the density and give it in g/mL)"
     );
     // Without a density nothing stands in the way.
     assert!(convert(strong, StrengthUnit::Volumes, &Conditions::at(warm)).is_ok());
-    let pure = Strength::of(100.0, StrengthUnit::PercentWw).unwrap();
+    let pure = Strength::of(100.0, StrengthUnit::WwPercent).unwrap();
     assert!(convert(pure, StrengthUnit::MolPerKg, &Conditions::default()).is_err(), "no water in it");
 }

@@ -7,7 +7,7 @@ use foilwork::{
 };
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 fn g(grams: f64) -> Mass {
@@ -85,7 +85,7 @@ fn a_stock_in_hand_is_never_rounded_up_beyond_what_there_is() {
     let blend = blend_shelf(&shelf, ww(6.0), g(29.1), Objective::LeastCost).unwrap();
     let rounded = blend.round_to_scale(g(1.0)).unwrap();
     assert_eq!(rounded.masses, [g(9.0), g(20.0)]);
-    assert!((rounded.strength.best().percent_ww() - (9.0 * 12.0 + 20.0 * 3.0) / 29.0).abs() < 1e-12);
+    assert!((rounded.strength.best().ww_percent() - (9.0 * 12.0 + 20.0 * 3.0) / 29.0).abs() < 1e-12);
 }
 
 #[test]

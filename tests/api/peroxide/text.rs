@@ -38,9 +38,9 @@ fn a_stated_strength_reads_and_prints(#[case] text: &str, #[case] printed: &str)
 #[case("6.5 vol", 1.94, 1.95, 1.962)]
 fn a_stated_strength_as_mass_fraction(#[case] text: &str, #[case] low: f64, #[case] best: f64, #[case] high: f64) {
     let found = text.parse::<StatedStrength>().unwrap().mass_fraction(Temperature::REFERENCE).unwrap();
-    assert!((found.low().percent_ww() - low).abs() < 0.006, "{}", found.low());
-    assert!((found.best().percent_ww() - best).abs() < 0.0025, "{}", found.best());
-    assert!((found.high().percent_ww() - high).abs() < 0.006, "{}", found.high());
+    assert!((found.low().ww_percent() - low).abs() < 0.006, "{}", found.low());
+    assert!((found.best().ww_percent() - best).abs() < 0.0025, "{}", found.best());
+    assert!((found.high().ww_percent() - high).abs() < 0.006, "{}", found.high());
 }
 
 #[test]

@@ -87,7 +87,7 @@ fn semi_permanent_colour_is_not_oxidative() {
     });
     assert_eq!(verdicts(&plan, "age"), []);
     assert_eq!(verdicts(&plan, "skin test"), [Warning]);
-    assert_eq!(plan.mixes[0].on_hair.high().percent_ww(), 0.0);
+    assert_eq!(plan.mixes[0].on_hair.high().ww_percent(), 0.0);
     assert_eq!(verdicts(&plan, "law"), []);
 }
 

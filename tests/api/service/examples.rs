@@ -21,7 +21,7 @@ fn weighed(mix: &Mix) -> Vec<(&str, f64)> {
 }
 
 fn on_hair(plan: &Plan, name: &str) -> f64 {
-    mix(plan, name).on_hair.best().percent_ww()
+    mix(plan, name).on_hair.best().ww_percent()
 }
 
 fn minutes(times: &[Duration]) -> Vec<f64> {
@@ -166,7 +166,7 @@ fn grey_blend_masses_and_strengths() {
     let regrowth = mix(&plan, "regrowth");
     assert_eq!(weighed(regrowth), [("J6", 15.0), ("J6-amber", 15.0), ("cream developer", 45.0)]);
     close(on_hair(&plan, "regrowth"), 45.0 * 6.0 / 75.0);
-    let (low, high) = (regrowth.on_hair.low().percent_ww(), regrowth.on_hair.high().percent_ww());
+    let (low, high) = (regrowth.on_hair.low().ww_percent(), regrowth.on_hair.high().ww_percent());
     assert!((low - 0.6 * 5.76).abs() < 0.01 && (high - 0.6 * 6.47).abs() < 0.01, "{low} to {high}");
     let step = &plan.order[0];
     assert_eq!((step.begin.min(), step.applied.min(), step.rinse_by.min()), (0.0, 25.0, 65.0));

@@ -142,7 +142,7 @@ fn a_strength_with_bounds_stays_one() {
     assert!(!mix.developer.is_exact() && !mix.on_hair.is_exact() && !mix.bowls[0].on_hair.is_exact());
     // Colour to developer is 1:1, so half of each bound lies on the hair.
     for (on_hair, developer) in mix.on_hair.to_array().iter().zip(mix.developer.to_array()) {
-        assert!((2.0 * on_hair.percent_ww() - developer.percent_ww()).abs() < 1e-9);
+        assert!((2.0 * on_hair.ww_percent() - developer.ww_percent()).abs() < 1e-9);
     }
     assert!(plan_text(&example(EXAMPLES[1]), Format::Toml).unwrap().mixes.iter().any(|mix| !mix.on_hair.is_exact()));
     assert!(changed(fine(), |_| {}).mixes.iter().all(|mix| mix.on_hair.is_exact()));

@@ -42,10 +42,10 @@ fn on_scalp(
 #[case::at_the_limit(Some(6.0), Passed)]
 #[case::above(Some(5.99), Stop)]
 #[case::not_on_the_shelf(None, NotJudged)]
-fn strongest_developer(#[case] strongest_ww: Option<f64>, #[case] want: Verdict) {
-    let plan = changed(only_lightener(), |file| shop(file).lightener[0].strongest_developer_ww_percent = strongest_ww);
+fn strongest_developer(#[case] strongest_ww_percent: Option<f64>, #[case] want: Verdict) {
+    let plan = changed(only_lightener(), |file| shop(file).lightener[0].strongest_developer_ww_percent = strongest_ww_percent);
     assert_eq!(verdicts(&plan, "developer"), [want]);
-    let plan = changed(only_colour(), |file| shop(file).shade[1].strongest_developer_ww_percent = strongest_ww);
+    let plan = changed(only_colour(), |file| shop(file).shade[1].strongest_developer_ww_percent = strongest_ww_percent);
     assert_eq!(verdicts(&plan, "developer"), [want]);
 }
 

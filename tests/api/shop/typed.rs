@@ -20,13 +20,13 @@ fn the_demo_shop_is_read() {
     assert_eq!((shop.bottles.len(), shop.lighteners.len(), shop.shades.len()), (4, 2, 12));
     let mist = shop.shade("J9-mist").unwrap();
     assert_eq!((mist.shade.level().number(), mist.shade.tone().main_hue()), (9.0, Some(Hue::Violet)));
-    assert_eq!(mist.limits.strongest, MassFraction::from_percent_ww(3.0).ok());
+    assert_eq!(mist.limits.strongest, MassFraction::from_ww_percent(3.0).ok());
     let pack = mist.facts.pack_price.unwrap();
     assert_eq!(pack.to_string(), "8.40 EUR for 60 g");
     // 8.40 for 60 g are 0.14 for a gram.
     assert_eq!(mist.facts.price_per_kg(), Some(Decimal::from(140)));
     assert_eq!(shop.lighteners[0].limits.counts_from, Some(CountsFrom::FirstStrand));
-    assert_eq!(shop.bottles[2].strength(Temperature::REFERENCE).unwrap().best().percent_ww(), 12.0);
+    assert_eq!(shop.bottles[2].strength(Temperature::REFERENCE).unwrap().best().ww_percent(), 12.0);
     assert_eq!(shop.bottles[2].facts.in_hand, Mass::from_g(900.0).ok());
 }
 
@@ -40,7 +40,7 @@ fn a_declared_composition_is_read() {
     assert!(declared.fully_declared && declared.name == "powder");
     let persulfate = &declared.ingredients[0];
     assert_eq!(persulfate.cas.map(|cas| cas.to_string()).as_deref(), Some("7727-21-1"));
-    let percent = persulfate.level.to_array().map(MassFraction::percent_ww);
+    let percent = persulfate.level.to_array().map(MassFraction::ww_percent);
     assert_eq!(percent, [40.0, 45.0, 50.0]);
 }
 

@@ -31,12 +31,12 @@ proptest! {
     fn ageing_undoes_itself_falls_and_adds_up(
         percent in 0.1..60.0_f64, per_day in 0.0..0.5_f64, first in 0.1..30.0_f64, second in 0.1..30.0_f64,
     ) {
-        let fresh = Interval::exact(MassFraction::from_percent_ww(percent).unwrap());
+        let fresh = Interval::exact(MassFraction::from_ww_percent(percent).unwrap());
         let rate = Interval::exact(LossRate::from_per_day(per_day).unwrap());
         let days = |d: f64| Duration::from_days(d).unwrap();
         let once = strength_after(fresh, rate, days(first + second)).best();
         let twice = strength_after(strength_after(fresh, rate, days(first)), rate, days(second)).best();
-        prop_assert!((once.percent_ww() / twice.percent_ww() - 1.0).abs() < 1e-10);
+        prop_assert!((once.ww_percent() / twice.ww_percent() - 1.0).abs() < 1e-10);
         prop_assert!(once <= fresh.best());
         let found = loss_rate(fresh, Interval::exact(once), days(first + second)).unwrap().best();
         prop_assert!((found.per_day() - per_day).abs() < 1e-9);
@@ -46,11 +46,11 @@ proptest! {
     fn decay_keeps_what_does_not_leave(percent in 1.0..60.0_f64, left in 0.01..=1.0_f64) {
         // 100 g of solution: the peroxide that decays leaves 18.015 of its 34.014 parts behind as water.
         let rate = LossRate::from_per_day(-f64::ln(left)).unwrap();
-        let fresh = MassFraction::from_percent_ww(percent).unwrap();
+        let fresh = MassFraction::from_ww_percent(percent).unwrap();
         let day = Duration::from_days(1.0).unwrap();
         let aged = strength_after(Interval::exact(fresh), Interval::exact(rate), day).best();
         let peroxide = percent * left;
         let water = 100.0 - percent + (percent - peroxide) * 18.015 / 34.014;
-        prop_assert!((aged.percent_ww() - 100.0 * peroxide / (peroxide + water)).abs() < 1e-9);
+        prop_assert!((aged.ww_percent() - 100.0 * peroxide / (peroxide + water)).abs() < 1e-9);
     }
 }

@@ -86,7 +86,7 @@ proptest! {
         objective in select(Objective::ALL),
     ) {
         let shelf = Shelf::new(vec![Stock::new("strong", strong), Stock::new("weak", weak)]).unwrap();
-        let (target, total) = (MassFraction::from_percent_ww(6.0).unwrap(), Mass::from_g(80.0).unwrap());
+        let (target, total) = (MassFraction::from_ww_percent(6.0).unwrap(), Mass::from_g(80.0).unwrap());
         let blend = blend_shelf(&shelf, target, total, objective).unwrap();
         prop_assert!(encloses(blend.strength().unwrap(), target));
         prop_assert!(!blend.round_to_scale(Mass::from_g(1.0).unwrap()).unwrap().strength.is_exact());
@@ -96,7 +96,7 @@ proptest! {
     fn volumes_and_labels_keep_bounds(
         stock in 10.0..60.0_f64, target in 0.5..9.0_f64, text in select(vec!["6 % w/v", "60 g/L", "20 volumes", "20 vol label"]),
     ) {
-        let ww = |percent| MassFraction::from_percent_ww(percent).unwrap();
+        let ww = |percent| MassFraction::from_ww_percent(percent).unwrap();
         let made = dilute_volume(ww(stock), ww(target), Volume::from_ml(500.0).unwrap(), Temperature::REFERENCE).unwrap();
         prop_assert!(!made.stock.is_exact() && !made.water.is_exact() && !made.contraction().is_exact());
         let stated: StatedStrength = text.parse().unwrap();
@@ -133,7 +133,7 @@ proptest! {
         let found = strength_after(fresh, rate, elapsed);
         prop_assert!(inside.is_exact() && encloses(found, inside.best()));
         prop_assert!(!loss_rate(fresh, exact(inside.low()), elapsed).is_ok_and(|rate| rate.is_exact()));
-        let wanted = MassFraction::from_percent_ww(3.0).unwrap();
+        let wanted = MassFraction::from_ww_percent(3.0).unwrap();
         let wait = time_until(exact(between(fresh, shares.0)), wanted, exact(between(rate, shares.1))).unwrap();
         prop_assert!(encloses(time_until(fresh, wanted, rate).unwrap(), wait.best()));
     }

@@ -51,7 +51,7 @@ proptest! {
 
 #[test]
 fn columns_of_different_length_are_refused() {
-    let ww = StrengthUnit::PercentWw;
+    let ww = StrengthUnit::WwPercent;
     let error = column::convert_strengths(&[1.0, 2.0], ww, ww, &Conditions::default(), &mut [0.0]).unwrap_err();
     assert_eq!(error.to_string(), "columns of different length (got 1 and 2 values): give one value for each row");
     let hot = Conditions::at(Temperature::from_celsius(51.0).unwrap());

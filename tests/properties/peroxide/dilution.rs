@@ -5,7 +5,7 @@ use foilwork::{
 use proptest::prelude::*;
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 fn g(grams: f64) -> Mass {

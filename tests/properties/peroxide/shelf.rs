@@ -8,7 +8,7 @@ use foilwork::{
 use proptest::{collection::vec, prelude::*, sample::select};
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 fn g(grams: f64) -> Mass {
@@ -34,7 +34,7 @@ fn shelf(most: usize) -> impl Strategy<Value = Shelf> {
 
 fn strength(blend: &ShelfBlend) -> f64 {
     let parts: Vec<_> = blend.portions.iter().map(|p| (p.stock.strength, p.mass)).collect();
-    mix_strengths(&parts).unwrap().strength.best().percent_ww()
+    mix_strengths(&parts).unwrap().strength.best().ww_percent()
 }
 
 proptest! {
@@ -58,7 +58,7 @@ proptest! {
                     let less = g(most.g() * (1.0 - 1e-9));
                     prop_assert!(blend_shelf(&shelf, ww(target), less, objective).is_ok());
                 }
-                let inside = ww(0.5 * (weakest.percent_ww() + strongest.percent_ww()));
+                let inside = ww(0.5 * (weakest.ww_percent() + strongest.ww_percent()));
                 prop_assert!(blend_shelf(&shelf, inside, g(total), objective).is_ok());
             }
             Err(ShelfError::Blend(_) | ShelfError::NotEnough { .. }) => {}
@@ -114,8 +114,8 @@ proptest! {
             let counts = shown.g() / division;
             prop_assert!((counts - counts.round()).abs() < 1e-9, "{shown} on a {division} g scale");
         }
-        let peroxide: f64 = parts.iter().zip(&rounded.masses).map(|((w, _), m)| w.percent_ww() * m.g()).sum();
-        prop_assert!((peroxide / rounded.total.g() - rounded.strength.best().percent_ww()).abs() < 1e-9);
+        let peroxide: f64 = parts.iter().zip(&rounded.masses).map(|((w, _), m)| w.ww_percent() * m.g()).sum();
+        prop_assert!((peroxide / rounded.total.g() - rounded.strength.best().ww_percent()).abs() < 1e-9);
     }
 
     #[test]
@@ -123,7 +123,7 @@ proptest! {
         let parts: Vec<_> = parts.into_iter().map(|(percent, mass)| (ww(percent), g(mass))).collect();
         let forth = mix_strengths(&parts).unwrap();
         let back = mix_strengths(&parts.iter().rev().copied().collect::<Vec<_>>()).unwrap();
-        prop_assert!((forth.strength.best().percent_ww() - back.strength.best().percent_ww()).abs() < 1e-11);
+        prop_assert!((forth.strength.best().ww_percent() - back.strength.best().ww_percent()).abs() < 1e-11);
         prop_assert!(parts.iter().any(|(w, _)| *w <= forth.strength.best()) && parts.iter().any(|(w, _)| *w >= forth.strength.best()));
     }
 }

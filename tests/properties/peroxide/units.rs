@@ -8,21 +8,21 @@ fn conditions(celsius: f64, molar_volume: MolarVolume) -> Conditions {
     Conditions::at(Temperature::from_celsius(celsius).unwrap()).with_molar_volume(molar_volume)
 }
 
-fn in_unit(percent_ww: f64, unit: StrengthUnit, conditions: &Conditions) -> Strength {
-    convert(Strength::of(percent_ww, StrengthUnit::PercentWw).unwrap(), unit, conditions).unwrap()
+fn in_unit(ww_percent: f64, unit: StrengthUnit, conditions: &Conditions) -> Strength {
+    convert(Strength::of(ww_percent, StrengthUnit::WwPercent).unwrap(), unit, conditions).unwrap()
 }
 
 proptest! {
     #[test]
     fn every_pair_of_units_is_a_round_trip(
-        percent_ww in 1e-9..=70.0_f64,
+        ww_percent in 1e-9..=70.0_f64,
         celsius in 0.0..=50.0_f64,
         from in select(StrengthUnit::ALL),
         to in select(StrengthUnit::ALL),
         molar_volume in select(MolarVolume::ALL),
     ) {
         let at = conditions(celsius, molar_volume);
-        let start = in_unit(percent_ww, from, &at);
+        let start = in_unit(ww_percent, from, &at);
         let there = convert(start, to, &at).unwrap();
         let back = convert(there, from, &at).unwrap();
         prop_assert!((back.number() / start.number() - 1.0).abs() < 1e-12, "{start} -> {there} -> {back}");
@@ -41,15 +41,15 @@ proptest! {
 
     #[test]
     fn density_rises_with_strength_and_falls_with_heat(
-        percent_ww in 0.0..69.0_f64,
+        ww_percent in 0.0..69.0_f64,
         step in 0.01..=1.0_f64,
         celsius in 5.0..49.0_f64,
     ) {
         let rho = |w: f64, t: f64| {
-            density(MassFraction::from_percent_ww(w).unwrap(), Temperature::from_celsius(t).unwrap()).unwrap()
+            density(MassFraction::from_ww_percent(w).unwrap(), Temperature::from_celsius(t).unwrap()).unwrap()
         };
-        prop_assert!(rho(percent_ww, celsius).best() < rho(percent_ww + step, celsius).best());
-        prop_assert!(rho(percent_ww, celsius).best() > rho(percent_ww, celsius + step).best());
-        prop_assert!(rho(percent_ww, celsius).low() < rho(percent_ww, celsius).best());
+        prop_assert!(rho(ww_percent, celsius).best() < rho(ww_percent + step, celsius).best());
+        prop_assert!(rho(ww_percent, celsius).best() > rho(ww_percent, celsius + step).best());
+        prop_assert!(rho(ww_percent, celsius).low() < rho(ww_percent, celsius).best());
     }
 }

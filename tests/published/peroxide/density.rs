@@ -10,8 +10,8 @@ use rstest::rstest;
 /// The rows computed from the coefficients that foilwork uses itself are left out of the file: they would prove nothing.
 const POINTS: &str = include_str!("../../data/peroxide/density.csv");
 
-fn at(percent_ww: f64, celsius: f64) -> f64 {
-    let strength = MassFraction::from_percent_ww(percent_ww).unwrap();
+fn at(ww_percent: f64, celsius: f64) -> f64 {
+    let strength = MassFraction::from_ww_percent(ww_percent).unwrap();
     density(strength, Temperature::from_celsius(celsius).unwrap()).unwrap().best().g_per_ml()
 }
 
@@ -20,9 +20,9 @@ fn points(source: &str) -> Vec<(f64, f64, f64)> {
         .iter()
         .filter(|row| row["source_id"] == source && !row["note"].contains("OUTLIER"))
         .filter_map(|row| {
-            Some((row["percent_ww"].parse().ok()?, row["temp_c"].parse().ok()?, row["density_g_ml"].parse().ok()?))
+            Some((row["ww_percent"].parse().ok()?, row["temp_c"].parse().ok()?, row["density_g_ml"].parse().ok()?))
         })
-        .filter(|(percent_ww, ..)| *percent_ww <= 70.0)
+        .filter(|(ww_percent, ..)| *ww_percent <= 70.0)
         .collect()
 }
 

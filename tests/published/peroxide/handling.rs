@@ -7,7 +7,7 @@ use foilwork::{
 use rstest::rstest;
 
 fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_percent_ww(percent).unwrap()
+    MassFraction::from_ww_percent(percent).unwrap()
 }
 
 /// Source: the texts named in each row of the file; see `classification_sources.csv` beside it.

@@ -36,8 +36,8 @@ fn molar_volumes(#[case] convention: MolarVolume, #[case] want: f64) {
 #[case(35.0, 115.32, 130.45)]
 #[case(50.0, 164.74, 196.91)]
 fn percent_read_both_ways(#[case] percent: f64, #[case] volumes_if_wv: f64, #[case] volumes_if_ww: f64) {
-    let wv = convert_at_20(percent, StrengthUnit::PercentWv, StrengthUnit::Volumes);
-    let ww = convert_at_20(percent, StrengthUnit::PercentWw, StrengthUnit::Volumes);
+    let wv = convert_at_20(percent, StrengthUnit::WvPercent, StrengthUnit::Volumes);
+    let ww = convert_at_20(percent, StrengthUnit::WwPercent, StrengthUnit::Volumes);
     assert!((wv - volumes_if_wv).abs() < 0.005 + 2e-5 * wv, "{percent} % w/v: {wv}");
     assert!((ww - volumes_if_ww).abs() < 0.005 + 2e-5 * ww, "{percent} % w/w: {ww}");
 }
@@ -51,11 +51,11 @@ fn percent_read_both_ways(#[case] percent: f64, #[case] volumes_if_wv: f64, #[ca
 #[case(110.0, 33.386, 30.048)]
 #[case(130.0, 39.457, 34.893)]
 #[case(200.0, 60.703, 50.661)]
-fn true_volumes_in_percent(#[case] volumes: f64, #[case] percent_wv: f64, #[case] percent_ww: f64) {
-    let wv = convert_at_20(volumes, StrengthUnit::Volumes, StrengthUnit::PercentWv);
-    let ww = convert_at_20(volumes, StrengthUnit::Volumes, StrengthUnit::PercentWw);
-    assert!((wv - percent_wv).abs() < 0.0005 + 2e-5 * wv, "{volumes} volumes: {wv} % w/v");
-    assert!((ww - percent_ww).abs() < 0.0005 + 2e-5 * ww, "{volumes} volumes: {ww} % w/w");
+fn true_volumes_in_percent(#[case] volumes: f64, #[case] wv_percent: f64, #[case] ww_percent: f64) {
+    let wv = convert_at_20(volumes, StrengthUnit::Volumes, StrengthUnit::WvPercent);
+    let ww = convert_at_20(volumes, StrengthUnit::Volumes, StrengthUnit::WwPercent);
+    assert!((wv - wv_percent).abs() < 0.0005 + 2e-5 * wv, "{volumes} volumes: {wv} % w/v");
+    assert!((ww - ww_percent).abs() < 0.0005 + 2e-5 * ww, "{volumes} volumes: {ww} % w/w");
 }
 
 /// Source: the same table; the four trade labels (10/20/30/40 vol = 3/6/9/12 %: common practice).
@@ -80,8 +80,8 @@ fn printed_volume_tables_with_a_stated_basis() {
         let volumes: f64 = row["volume"].parse().unwrap();
         let percent: f64 = row["percent"].parse().unwrap();
         let unit = match (row["basis"].as_str(), row["note"].as_str()) {
-            ("wv", _) => StrengthUnit::PercentWv,
-            ("ww", _) | ("unstated", "fits ww") => StrengthUnit::PercentWw,
+            ("wv", _) => StrengthUnit::WvPercent,
+            ("ww", _) | ("unstated", "fits ww") => StrengthUnit::WwPercent,
             _ => continue,
         };
         let got = convert_at_20(percent, unit, StrengthUnit::Volumes);
@@ -100,8 +100,8 @@ fn printed_volume_tables_with_a_stated_basis() {
 /// Source: S47 prints 154 volumes for 40 %: about 152 in w/w, 132 in w/v. S49 calls 197 volumes 50 % w/v.
 #[test]
 fn rows_known_to_be_wrong_in_print() {
-    let forty = convert_at_20(40.0, StrengthUnit::PercentWw, StrengthUnit::Volumes);
+    let forty = convert_at_20(40.0, StrengthUnit::WwPercent, StrengthUnit::Volumes);
     assert!((forty - 154.0).abs() > 1.5 && (forty - 152.0).abs() < 0.6, "{forty}");
-    let fifty = convert_at_20(50.0, StrengthUnit::PercentWv, StrengthUnit::Volumes);
+    let fifty = convert_at_20(50.0, StrengthUnit::WvPercent, StrengthUnit::Volumes);
     assert!((fifty - 197.0).abs() > 30.0 && (fifty - 164.7).abs() < 0.1, "{fifty}");
 }

@@ -43,25 +43,25 @@ fn school(value: f64, from: StrengthUnit, to: StrengthUnit) -> f64 {
 /// Rows that turn volumes into another unit with 22.4 L. Tolerance: a unit of the last printed figure (several sources
 /// cut figures off) and 0.05 % for M = 34 against 34.014.
 #[rstest]
-#[case::w01("W01", 10.0, StrengthUnit::PercentWv, 0.001)]
-#[case::w05("W05", 10.0, StrengthUnit::PercentWv, 0.01)]
+#[case::w01("W01", 10.0, StrengthUnit::WvPercent, 0.001)]
+#[case::w05("W05", 10.0, StrengthUnit::WvPercent, 0.01)]
 #[case::w07("W07", 10.0, StrengthUnit::MolPerL, 0.01)]
 #[case::w08("W08", 10.0, StrengthUnit::EqPerL, 0.01)]
 #[case::w09("W09", 10.0, StrengthUnit::GPerL, 0.01)]
-#[case::w10("W10", 10.0, StrengthUnit::PercentWv, 0.001)]
+#[case::w10("W10", 10.0, StrengthUnit::WvPercent, 0.001)]
 #[case::w11("W11", 10.0, StrengthUnit::MolPerL, 0.001)]
 #[case::w12("W12", 10.0, StrengthUnit::EqPerL, 0.001)]
 #[case::w13("W13", 11.2, StrengthUnit::GPerL, 0.5)]
-#[case::w14("W14", 11.2, StrengthUnit::PercentWv, 0.05)]
+#[case::w14("W14", 11.2, StrengthUnit::WvPercent, 0.05)]
 #[case::w16_textbook("W16", 20.0, StrengthUnit::MolPerL, 0.001)]
 #[case::w17("W17", 20.0, StrengthUnit::MolPerL, 0.001)]
 #[case::w18("W18", 20.0, StrengthUnit::EqPerL, 0.001)]
 #[case::w19("W19", 20.0, StrengthUnit::GPerL, 0.01)]
-#[case::w20("W20", 20.0, StrengthUnit::PercentWv, 0.01)]
+#[case::w20("W20", 20.0, StrengthUnit::WvPercent, 0.01)]
 #[case::w40("W40", 110.0, StrengthUnit::MolPerL, 0.01)]
 #[case::w41("W41", 10.0, StrengthUnit::MolPerL, 0.01)]
 #[case::w55_textbook_22_4("W55", 10.0, StrengthUnit::GPerL, 0.01)]
-#[case::trade_w016("W016", 10.0, StrengthUnit::PercentWv, 0.01)]
+#[case::trade_w016("W016", 10.0, StrengthUnit::WvPercent, 0.01)]
 fn volumes_with_school_constants(
     #[case] id: &str,
     #[case] volumes: f64,
@@ -111,7 +111,7 @@ fn oxygen_released_by_a_litre() {
 #[case::three_figures("W33", 3.0, 1.01, 0.0005)]
 fn percent_by_mass_to_molarity(#[case] id: &str, #[case] percent: f64, #[case] g_per_ml: f64, #[case] tolerance: f64) {
     let density = SolutionDensity::measured(Density::from_g_per_ml(g_per_ml).unwrap());
-    let strength = Strength::of(percent, StrengthUnit::PercentWw).unwrap();
+    let strength = Strength::of(percent, StrengthUnit::WwPercent).unwrap();
     let got = convert(strength, StrengthUnit::MolPerL, &Conditions::default().with_density(density)).unwrap();
     near(id, got.number(), tolerance);
 }
@@ -147,18 +147,18 @@ fn volumes_to_take_or_to_reach() {
 /// W30, W31: 100 mL of 30 % to 3 %, volumes additive. W51 (WHO hand rub, textbook or official): 417 mL of 3 % in 10 L.
 #[test]
 fn percent_by_volume_dilutions() {
-    let wv = |percent| MassConcentration::from_percent_wv(percent).unwrap();
+    let wv = |percent| MassConcentration::from_wv_percent(percent).unwrap();
     let made = make_up(wv(30.0), wv(3.0), KnownVolume::Stock(ml(100.0))).unwrap();
     near("W30", made.total.ml(), 1e-9);
     near("W31", made.total.ml() - made.stock.ml(), 1e-9);
-    near("W51", strength_after_make_up(wv(3.0), ml(417.0), ml(10_000.0)).unwrap().percent_wv(), 0.0005);
+    near("W51", strength_after_make_up(wv(3.0), ml(417.0), ml(10_000.0)).unwrap().wv_percent(), 0.0005);
 }
 
 /// W008: 8.5 mL + 91.5 mL ignores the density of 35 % w/w, which makes it 0.6 % w/v too strong: not reproduced.
 #[test]
 fn a_dilution_that_ignores_density_is_not_reproduced() {
     assert!(row("W008")["comment"].contains("ignores density"));
-    let [stock, target] = [35.0, 3.0].map(|percent| MassFraction::from_percent_ww(percent).unwrap());
+    let [stock, target] = [35.0, 3.0].map(|percent| MassFraction::from_ww_percent(percent).unwrap());
     let made = foilwork::peroxide::dilute_volume(stock, target, ml(100.0), Temperature::REFERENCE).unwrap();
     assert!((made.stock.best().ml() - 8.5).abs() > 0.5, "{}", made.stock.best());
 }
@@ -191,7 +191,7 @@ fn alligation_rows() {
         peroxide::{KnownMass, blend_two},
         quantity::Mass,
     };
-    let ww = |percent| MassFraction::from_percent_ww(percent).unwrap();
+    let ww = |percent| MassFraction::from_ww_percent(percent).unwrap();
     let kg = |value: f64| Mass::from_g(1000.0 * value).unwrap();
     let blend = blend_two(ww(10.0), ww(25.0), ww(15.0), KnownMass::Total(kg(30.0))).unwrap();
     near("W28", blend.first.g() / 1000.0, 1e-9);
@@ -205,11 +205,11 @@ fn alligation_rows() {
 #[case("W48", 15.0, 20.0)]
 #[case("W49", 22.5, 30.0)]
 fn a_product_made_from_stock(#[case] id: &str, #[case] percent_v_v: f64, #[case] volumes: f64) {
-    let stock = Strength::of(35.0, StrengthUnit::PercentWw).unwrap();
+    let stock = Strength::of(35.0, StrengthUnit::WwPercent).unwrap();
     let stock =
         convert(stock, StrengthUnit::GPerL, &Conditions::default()).unwrap().typed::<MassConcentration>().unwrap();
     let made = strength_after_make_up(stock, ml(percent_v_v), ml(100.0)).unwrap();
-    near(id, made.percent_wv(), 0.011 * stated(id));
+    near(id, made.wv_percent(), 0.011 * stated(id));
     let got: OxygenVolumes = foilwork::peroxide::convert_to(made, &Conditions::default()).unwrap();
     assert!((got.volumes() / volumes - 1.0).abs() < 0.023, "{id}: {got}");
 }

@@ -182,13 +182,13 @@ def check(
     """
 
 def check_peroxide(
-    jurisdiction: str, strength_ww: _Percent, purpose: str = "lightening", audience: str = "professional"
+    jurisdiction: str, strength_ww_percent: _Percent, purpose: str = "lightening", audience: str = "professional"
 ) -> Report:
     """Hold the hydrogen peroxide strength of a mixed bowl against a built-in table.
 
     Args:
         jurisdiction: code or name, for example ``"EU"``.
-        strength_ww: strength as applied in % w/w, as a number or (low, best, high).
+        strength_ww_percent: strength as applied in % w/w, as a number or (low, best, high).
         purpose: as for :func:`check`.
         audience: as for :func:`check`.
 

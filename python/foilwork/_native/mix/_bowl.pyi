@@ -69,10 +69,10 @@ class Weighing:
     @property
     def vanished(self) -> list[int]:
         """Parts (counted from 0) that the recipe wants and the scale cannot show."""
-    def strength_shift_percentage_points(self, strengths_ww: Sequence[_Percent]) -> float:
+    def strength_shift_percentage_points(self, strengths_ww_percent: Sequence[_Percent]) -> float:
         """Change of the bowl's strength by rounding, in percentage points w/w.
 
-        ``strengths_ww`` gives the strength of each part in % w/w, as a number or (low, best, high);
+        ``strengths_ww_percent`` gives the strength of each part in % w/w, as a number or (low, best, high);
         missing ones are 0.
         """
     def tare_order(self, last: int | None = None) -> list[tuple[int, float, float]]:
@@ -119,12 +119,12 @@ def weigh(masses_g: Sequence[float], division_g: float) -> Weighing:
         Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
     """
 
-def as_applied(masses_g: Sequence[float], strengths_ww: Sequence[_Percent]) -> tuple[float, float, float]:
+def as_applied(masses_g: Sequence[float], strengths_ww_percent: Sequence[_Percent]) -> tuple[float, float, float]:
     """Strength of the mixed bowl: the mass-weighted mean of the strengths of its parts.
 
     Args:
         masses_g: masses of the parts in g.
-        strengths_ww: strength of each part in % w/w, as a number or (low, best, high). An additive has 0.
+        strengths_ww_percent: strength of each part in % w/w, as a number or (low, best, high). An additive has 0.
 
     Returns:
         Lower bound, best estimate and upper bound in % w/w.

@@ -16,7 +16,7 @@ class Ingredient:
 
     Args:
         name: the name on the label.
-        level_ww: mass fraction in % w/w, as a number or (low, best, high); exactly 0 says the product is free of it.
+        level_ww_percent: mass fraction in % w/w, as a number or (low, best, high); exactly 0 says the product is free of it.
         cas: CAS number; without it a table is searched by name.
         stated_as: the form the level is stated in, for example ``"free-base"``, when not the substance itself.
         groups: groups of the law it belongs to, for entries without CAS numbers.
@@ -32,7 +32,7 @@ class Ingredient:
     def __new__(
         cls,
         name: str,
-        level_ww: _Percent,
+        level_ww_percent: _Percent,
         *,
         cas: str | None = None,
         stated_as: str | None = None,

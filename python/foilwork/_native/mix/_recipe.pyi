@@ -179,7 +179,7 @@ def mixing_card(
     who: str,
     what: str,
     recipe: Recipe,
-    strengths_ww: Sequence[_Percent | None],
+    strengths_ww_percent: Sequence[_Percent | None],
     division_g: float,
     mixed_at: str,
     working_life_min: float,
@@ -192,7 +192,7 @@ def mixing_card(
         who: guest or column.
         what: what the bowl is for.
         recipe: the recipe of this bowl, in g.
-        strengths_ww: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
+        strengths_ww_percent: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
         division_g: division of the scale in g.
         mixed_at: date and time on the salon clock, for example ``"2026-11-25T10:05"``.
         working_life_min: how long it may be used, in min.

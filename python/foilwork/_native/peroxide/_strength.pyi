@@ -188,18 +188,18 @@ def density_interval(
 class LabelReadings(_Answer):
     """What a trade label can mean; made by ``read_label``."""
 
-    __match_args__ = ("vol", "as_ww", "as_wv", "as_volumes", "volumes_if_ww", "volumes_if_wv", "spread_ww_percent")
+    __match_args__ = ("vol", "as_ww_ww_percent", "as_wv_ww_percent", "as_volumes_ww_percent", "volumes_if_ww", "volumes_if_wv", "spread_ww_percent")
     @property
     def vol(self) -> float:
         """Number on the label."""
     @property
-    def as_ww(self) -> float:
+    def as_ww_ww_percent(self) -> float:
         """Percent that the trade pairs with it, read as % w/w."""
     @property
-    def as_wv(self) -> Bounds[float]:
+    def as_wv_ww_percent(self) -> Bounds[float]:
         """The percent read as % w/v, in % w/w."""
     @property
-    def as_volumes(self) -> Bounds[float]:
+    def as_volumes_ww_percent(self) -> Bounds[float]:
         """The number read as true oxygen volumes, in % w/w."""
     @property
     def volumes_if_ww(self) -> Bounds[float]:

@@ -52,7 +52,7 @@ fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, finding
             );
             (Stop, text)
         }
-        Some(most) => (Passed, format!("{name} {:.2} of {most} for \"{product}\"", strongest.percent_ww())),
+        Some(most) => (Passed, format!("{name} {:.2} of {most} for \"{product}\"", strongest.ww_percent())),
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),
     };
     findings.of(work.place, Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS));

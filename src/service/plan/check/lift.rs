@@ -35,7 +35,7 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findi
 /// Source: North Carolina cosmetology examination study guide, section 7.2 (10 vol deposit only, 20 vol 1 to 2, 30 vol
 /// 2 to 3, 40 vol 3 to 4), read with the trade's 3 % for each 10 vol.
 fn most_lift(developer: MassFraction) -> f64 {
-    match developer.percent_ww() {
+    match developer.ww_percent() {
         weak if weak < 4.5 => 0.0,
         twenty if twenty < 7.5 => 2.0,
         thirty if thirty < 10.5 => 3.0,
@@ -47,7 +47,7 @@ fn most_lift(developer: MassFraction) -> f64 {
 ///
 /// Common practice, give or take two levels: 3 at 10 vol, 5 at 20 vol, 6 at 30 vol, 7 or more at 40 vol.
 fn most_lightening(developer: MassFraction) -> f64 {
-    match developer.percent_ww() {
+    match developer.ww_percent() {
         weak if weak < 4.5 => 3.0,
         twenty if twenty < 7.5 => 5.0,
         thirty if thirty < 10.5 => 6.0,
