@@ -137,25 +137,30 @@ fn counted(counts: &[WhiteCount]) -> Result<Option<WhiteShare>, Refusal> {
 }
 
 fn rests_on<Q: Quantity>(what: &'static str, from: Sourced<Interval<Q>>, decimals: usize) -> RestsOn {
-    RestsOn { what, value: range(&from.value, decimals), basis: from.basis, source: from.citation }
+    RestsOn {
+        what,
+        value: format!("{} {}", range(&from.value, decimals), Q::UNIT),
+        basis: from.basis,
+        source: from.citation,
+    }
 }
 
 fn text(report: &Report) -> String {
     let mut sheet = Sheet::default();
     sheet.line(&format!("{} of the hair, {} long", report.share_percent, report.length_cm));
     sheet.line(&format!("hairs    {}", range(&report.hairs, 0)));
-    sheet.line(&format!("mass     {}", range(&report.mass_g, 1)));
-    sheet.line(&format!("surface  {}", range(&report.surface_cm2, 0)));
+    sheet.line(&format!("mass     {} g", range(&report.mass_g, 1)));
+    sheet.line(&format!("surface  {} cm2", range(&report.surface_cm2, 0)));
     if let Some(grown) = &report.grown_cm {
-        sheet.line(&format!("grown    {}", range(grown, 1)));
+        sheet.line(&format!("grown    {} cm", range(grown, 1)));
     }
     if let Some(weeks) = &report.grown_in_weeks {
-        sheet.line(&format!("grown in {}", range(weeks, 1)));
+        sheet.line(&format!("grown in {} weeks", range(weeks, 1)));
     }
     if let Some(white) = &report.white {
         sheet.paragraph(
             &format!(
-                "white    {}; counted: {} ({:.0} of the hair)",
+                "white    {} %; counted: {} ({:.0} of the hair)",
                 range(&white.white, 0),
                 white.regions.join(", "),
                 white.counted

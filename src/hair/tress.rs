@@ -25,7 +25,7 @@ impl Tress {
     ///
     /// let hair = HairFacts::default().head().part(Share::ALL);
     /// let shoulder = hair.mass(Length::from_cm(20.0)?.into());
-    /// assert_eq!(format!("{:.0}, {:.0} to {:.0}", shoulder.best(), shoulder.low(), shoulder.high()), "136 g, 87 g to 228 g");
+    /// assert_eq!(format!("{:.0}, {:.0} to {:.0}", shoulder.best(), shoulder.low(), shoulder.high()), "136 g, 86 g to 229 g");
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
     #[must_use]

@@ -43,7 +43,8 @@ fn on_scalp(
 #[case::above(Some(5.99), Stop)]
 #[case::not_on_the_shelf(None, NotJudged)]
 fn strongest_developer(#[case] strongest_ww_percent: Option<f64>, #[case] want: Verdict) {
-    let plan = changed(only_lightener(), |file| shop(file).lightener[0].strongest_developer_ww_percent = strongest_ww_percent);
+    let plan =
+        changed(only_lightener(), |file| shop(file).lightener[0].strongest_developer_ww_percent = strongest_ww_percent);
     assert_eq!(verdicts(&plan, "developer"), [want]);
     let plan = changed(only_colour(), |file| shop(file).shade[1].strongest_developer_ww_percent = strongest_ww_percent);
     assert_eq!(verdicts(&plan, "developer"), [want]);
