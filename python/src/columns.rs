@@ -5,15 +5,21 @@
 //! NumPy universal function do; the arithmetic is float64; a missing value (NaN) in an array stays missing; only numbers
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
-use crate::error::{FoilworkError, OutOfRangeWarning, raise};
+use crate::{
+    error::{FoilworkError, OutOfRangeWarning, raise},
+    sequence::room_for,
+};
 use foilwork::column::{self, Cells, ColumnError, ColumnOutcome, rows};
-use numpy::{PyArray, PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
+use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
     exceptions::PyTypeError,
     prelude::*,
-    types::{PyBool, PyFloat, PyInt, PyString},
+    types::{PyBool, PyFloat, PyInt, PyString, PyTuple},
 };
-use std::{borrow::Cow, error::Error};
+use std::error::Error;
+
+/// The most dimensions the binding can walk through.
+const MOST_DIMENSIONS: usize = 32;
 
 /// One argument: a number for all rows or an array of float64.
 pub enum Column<'py> {
@@ -82,16 +88,24 @@ impl<'py> Column<'py> {
         let floats =
             array.call_method1("astype", ("float64", "K", "unsafe", true, false))?.cast_into::<PyArrayDyn<f64>>()?;
         match floats.ndim() {
+            more if more > MOST_DIMENSIONS => {
+                Err(FoilworkError::new_err(format!("an array of {more} dimensions: give at most {MOST_DIMENSIONS}")))
+            }
             0 => floats.call_method0("item")?.extract().map(Self::Number),
             _ => Ok(Self::Array(floats.readonly())),
         }
     }
 
     /// All values in row order; a number is a list of one.
-    pub fn to_vec(&self) -> Vec<f64> {
+    pub fn to_vec(&self) -> PyResult<Vec<f64>> {
         match self {
-            Self::Number(number) => vec![*number],
-            Self::Array(array) => array.as_array().iter().copied().collect(),
+            Self::Number(number) => Ok(vec![*number]),
+            Self::Array(array) => {
+                let view = array.as_array();
+                let mut values = room_for(view.len())?;
+                values.extend(view.iter().copied());
+                Ok(values)
+            }
         }
     }
 
@@ -103,36 +117,42 @@ impl<'py> Column<'py> {
     }
 
     /// The values in row order, repeated where the shape asks for it.
-    fn values(&self, shape: &[usize]) -> PyResult<Spread<'_>> {
+    ///
+    /// NumPy makes the copy where one is needed: it raises ``MemoryError`` where there is no room for it.
+    fn values(&self, py: Python<'py>, shape: &[usize]) -> PyResult<Spread<'py>> {
         let array = match self {
             Self::Number(number) => return Ok(Spread::Same(*number)),
             Self::Array(array) => array,
         };
-        if array.shape() == shape
-            && array.is_c_contiguous()
-            && let Ok(values) = array.as_slice()
-        {
-            return Ok(Spread::Each(Cow::Borrowed(values)));
+        if array.shape() == shape && array.is_c_contiguous() {
+            return Ok(Spread::Each(array.as_any().clone().cast_into::<PyArrayDyn<f64>>()?.readonly()));
         }
-        let view = array.as_array();
-        let spread = view.broadcast(shape).ok_or_else(|| FoilworkError::new_err("shapes do not broadcast together"))?;
-        Ok(Spread::Each(Cow::Owned(spread.iter().copied().collect())))
+        let numpy = py.import("numpy")?;
+        let view = numpy.call_method1("broadcast_to", (array.as_any(), PyTuple::new(py, shape)?))?;
+        let copy = numpy.call_method1("ascontiguousarray", (view,))?;
+        Ok(Spread::Each(copy.cast_into::<PyArrayDyn<f64>>()?.readonly()))
     }
 }
 
 /// A column brought to the common shape.
-enum Spread<'a> {
+enum Spread<'py> {
     Same(f64),
-    Each(Cow<'a, [f64]>),
+    Each(PyReadonlyArrayDyn<'py, f64>),
 }
 
 impl Spread<'_> {
-    fn cells(&self) -> Cells<'_> {
+    fn cells(&self) -> PyResult<Cells<'_>> {
         match self {
-            Self::Same(number) => Cells::Same(*number),
-            Self::Each(values) => Cells::Each(values),
+            Self::Same(number) => Ok(Cells::Same(*number)),
+            Self::Each(values) => Ok(Cells::Each(values.as_slice().map_err(raise)?)),
         }
     }
+}
+
+/// An array for the results, made by NumPy itself: it raises ``MemoryError`` where there is no room.
+pub fn results<'py>(py: Python<'py>, shape: &[usize]) -> PyResult<Bound<'py, PyArrayDyn<f64>>> {
+    let made = py.import("numpy")?.call_method1("zeros", (PyTuple::new(py, shape)?,))?;
+    Ok(made.cast_into::<PyArrayDyn<f64>>()?)
 }
 
 /// The shape that all columns broadcast to; none when all are numbers.
@@ -182,12 +202,14 @@ pub fn apply<'py, const N: usize, const M: usize, E: Error>(
     };
     let mut spread = Vec::with_capacity(N);
     for column in columns {
-        spread.push(column.values(&shape)?);
+        spread.push(column.values(py, &shape)?);
     }
-    let cells: [Cells<'_>; N] = std::array::from_fn(|i| spread[i].cells());
-    let results: [_; M] = std::array::from_fn(|_| PyArray::<f64, _>::zeros(py, shape.as_slice(), false));
+    let cells = spread.iter().map(Spread::cells).collect::<PyResult<Vec<_>>>()?;
+    let cells: [Cells<'_>; N] = std::array::from_fn(|i| cells[i]);
+    let made = (0..M).map(|_| results(py, &shape)).collect::<PyResult<Vec<_>>>()?;
+    let made: [Bound<'py, PyArrayDyn<f64>>; M] = std::array::from_fn(|i| made[i].clone());
     {
-        let mut writers = results.each_ref().map(PyArrayMethods::readwrite);
+        let mut writers = made.each_ref().map(PyArrayMethods::readwrite);
         let mut slices = Vec::with_capacity(M);
         for writer in &mut writers {
             slices.push(writer.as_slice_mut().map_err(raise)?);
@@ -197,7 +219,7 @@ pub fn apply<'py, const N: usize, const M: usize, E: Error>(
         let outcome = rows(cells, outputs, &rule).map_err(raise)?;
         settle(py, outcome, &shape, on_refusal, |row| rule(cells.map(|column| column.get(row))).err())?;
     }
-    Ok(results.map(Bound::into_any))
+    Ok(made.map(Bound::into_any))
 }
 
 /// Applies a whole-column kernel of the core to one column; `rule` is the scalar form, for a number and for the text of
@@ -214,13 +236,15 @@ pub fn apply_kernel<'py, E: Error>(
         return Ok(result);
     };
     let shape = array.shape().to_vec();
-    let result = PyArray::<f64, _>::zeros(py, shape.as_slice(), false);
+    let result = results(py, &shape)?;
     {
-        let spread = column.values(&shape)?;
+        let spread = column.values(py, &shape)?;
         let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
+        let values = values.as_slice().map_err(raise)?;
+        let cells = Cells::Each(values);
         let mut writer = result.readwrite();
         let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(spread.cells().get(row)).err())?;
+        settle(py, outcome, &shape, on_refusal, |row| rule(cells.get(row)).err())?;
     }
     Ok(result.into_any())
 }
@@ -240,10 +264,11 @@ pub fn apply_kernel_to<'py, const N: usize, E: Error>(
     };
     let mut spread = Vec::with_capacity(N);
     for column in columns {
-        spread.push(column.values(&shape)?);
+        spread.push(column.values(py, &shape)?);
     }
-    let cells: [Cells<'_>; N] = std::array::from_fn(|i| spread[i].cells());
-    let result = PyArray::<f64, _>::zeros(py, shape.as_slice(), false);
+    let cells = spread.iter().map(Spread::cells).collect::<PyResult<Vec<_>>>()?;
+    let cells: [Cells<'_>; N] = std::array::from_fn(|i| cells[i]);
+    let result = results(py, &shape)?;
     {
         let mut writer = result.readwrite();
         let outcome = kernel(cells, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
@@ -261,10 +286,11 @@ pub fn apply_triples<'py, E: Error>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let Column::Array(array) = column else { return Err(PyTypeError::new_err("expected an array")) };
     let shape = array.shape().to_vec();
-    let result = PyArray::<f64, _>::zeros(py, shape.as_slice(), false);
+    let result = results(py, &shape)?;
     {
-        let spread = column.values(&shape)?;
+        let spread = column.values(py, &shape)?;
         let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
+        let values = values.as_slice().map_err(raise)?;
         let mut writer = result.readwrite();
         let outcome = column::triples(values, writer.as_slice_mut().map_err(raise)?, &rule).map_err(raise)?;
         let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();

@@ -15,6 +15,7 @@ mod money;
 mod peroxide;
 mod plain;
 mod room;
+mod sequence;
 mod service;
 mod shop;
 mod source;

@@ -18,7 +18,7 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
     let lines = table.in_order(order).into_iter().cloned().collect();
     let table = PricedTable { lines, ..table };
     let text = if args.json {
-        serde_json::to_string_pretty(&table)? + "\n"
+        output::json(&table)?
     } else if args.csv {
         table.to_csv()
     } else {

@@ -27,9 +27,9 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let plan = file.and_then(|file| service::plan(&file)).map_err(problems)?;
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet(&plan),
-        (false, true) => serde_json::to_string_pretty(&plan)? + "\n",
+        (false, true) => output::json(&plan)?,
         (true, false) => sheet::card_sheet(&service::mixing_cards(&plan)),
-        (true, true) => serde_json::to_string_pretty(&service::mixing_cards(&plan))? + "\n",
+        (true, true) => output::json(&service::mixing_cards(&plan))?,
     };
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
 }

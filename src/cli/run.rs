@@ -1,9 +1,10 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, hair, level, lift, limits, plan, price, scale, schema, sources, start,
-    strand_test, swatch, table, titrate, toner,
+    blend, business, convert, cost, dilute, hair, input, level, lift, limits, plan, price, scale, schema, sources,
+    start, strand_test, swatch, table, titrate, toner,
 };
+use crate::text::{inert, shortened};
 use clap::Parser;
 use std::{
     ffi::OsString,
@@ -31,6 +32,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
             return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
         }
     };
+    input::begin();
     let outcome = match &arguments.command {
         Command::Plan(args) => plan::run(args),
         Command::Start(args) => start::run(args),
@@ -59,19 +61,30 @@ pub fn run(args: Vec<OsString>) -> u8 {
     }
 }
 
-/// A reader that went away (`foilwork ... | head`) is not an error of the plan.
+/// Prints the text, with the status it came to; text that did not get out is an error.
+///
+/// A reader that went away (`foilwork ... | head`) has what it wanted.
 fn print(text: &str, status: u8) -> u8 {
-    let _ = io::stdout().lock().write_all(text.as_bytes());
-    status
+    let mut out = io::stdout().lock();
+    match out.write_all(inert(text).as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
+            complain(&format!("error: cannot write to the standard output: {error}\n"))
+        }
+        _ => status,
+    }
 }
 
 fn complain(text: &str) -> u8 {
-    let _ = io::stderr().lock().write_all(text.as_bytes());
+    // Where the complaint cannot be written either, the status alone tells.
+    let _ = io::stderr().lock().write_all(inert(text).as_bytes());
     REFUSED
 }
 
-/// Every problem is a line of its own; an indented line belongs to the one above it.
+/// Every problem is a line of its own; an indented line belongs to the one above it. Long ones lose their middle.
 fn prefixed(text: &str) -> String {
-    let prefix = |line: &str| if line.starts_with("  ") { line.to_owned() } else { format!("error: {line}") };
+    let prefix = |line: &str| {
+        let line = shortened(line);
+        if line.starts_with("  ") { line.into_owned() } else { format!("error: {line}") }
+    };
     text.lines().map(prefix).collect::<Vec<_>>().join("\n")
 }

@@ -8,5 +8,5 @@ pub(super) fn run(args: &SchemaArgs) -> Outcome {
         (_, true) => service::plan_schema(),
         _ => service::service_schema(),
     };
-    output::deliver(serde_json::to_string_pretty(&schema)? + "\n", 0, &args.output)
+    output::deliver(output::json(&schema)?, 0, &args.output)
 }

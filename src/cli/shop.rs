@@ -25,7 +25,7 @@ pub(super) struct Pourables {
 
 /// Everything that is wrong with a file, a line for each.
 pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
-    Refusal(problems.0.iter().map(|problem| format!("{name}: {problem}")).collect::<Vec<_>>().join("\n"))
+    Refusal(problems.lines().map(|line| format!("{name}: {line}")).collect::<Vec<_>>().join("\n"))
 }
 
 /// Reads a shop file as it is written.

@@ -12,6 +12,9 @@ use crate::{
 };
 use serde::Serialize;
 
+/// The most cells of a table.
+const MOST_CELLS: usize = 1_000;
+
 /// `foilwork table`: what to weigh from every stock for every target, for the wall.
 pub(super) fn run(args: &TableArgs) -> Outcome {
     let chart = Chart {
@@ -19,6 +22,12 @@ pub(super) fn run(args: &TableArgs) -> Outcome {
         targets: strengths("--targets", &args.targets)?,
         weaker: args.with.as_deref().map(|text| strength("--with", text)).transpose()?,
     };
+    let cells = chart.stocks.len() * chart.targets.len();
+    if cells > MOST_CELLS {
+        let text =
+            format!("--stocks and --targets make {cells} cells: ask for at most {MOST_CELLS}, a wall holds no more");
+        return Err(Refusal(text));
+    }
     let weaker = chart.weaker.as_ref().map_or(Interval::exact(MassFraction::ZERO), |weaker| weaker.strength);
     let of = |list: &[Stated]| list.iter().map(|stated| stated.strength).collect::<Vec<_>>();
     let (total, division) = (read::grams("--total", &args.total)?, Mass::from_g(args.division)?);

@@ -156,6 +156,9 @@ impl Card {
     }
 }
 
+/// Names longer than this stand out of the column rather than widen it.
+const WIDEST: usize = 60;
+
 /// Date, hours and minutes: what is written on a card.
 const CLOCK: &str = "%Y-%m-%d %H:%M";
 
@@ -165,7 +168,7 @@ fn clock<S: serde::Serializer>(at: &DateTime, serializer: S) -> Result<S::Ok, S:
 
 impl fmt::Display for Card {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let width = self.lines.iter().map(|l| l.product.chars().count()).max().unwrap_or(0).max(5);
+        let width = self.lines.iter().map(|l| l.product.chars().count()).max().unwrap_or(0).clamp(5, WIDEST);
         writeln!(f, "{}: {}", self.who, self.what)?;
         for line in &self.lines {
             writeln!(f, "  {:width$} {:>8} g", line.product, line.mass.g())?;

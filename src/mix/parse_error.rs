@@ -1,5 +1,10 @@
 use std::fmt;
 
+/// How much of a text is shown before the offending character.
+const POINTED_BEFORE: usize = 60;
+/// And from it on.
+const POINTED_AFTER: usize = 20;
+
 /// A written ratio or recipe that cannot be read, with the place where reading stopped.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ParseError {
@@ -34,7 +39,7 @@ impl ParseError {
         self.expected
     }
 
-    /// The text with a caret under the offending character.
+    /// The text around the offending character, with a caret under it.
     ///
     /// # Example
     ///
@@ -46,7 +51,10 @@ impl ParseError {
     /// ```
     #[must_use]
     pub fn pointer(&self) -> String {
-        format!("{}\n{:>width$}", self.text, "^", width = self.position())
+        // Only what stands around the place: a line of a terminal is short, and a text may be very long.
+        let from = self.at.saturating_sub(POINTED_BEFORE);
+        let around: String = self.text.chars().skip(from).take(POINTED_BEFORE + POINTED_AFTER).collect();
+        format!("{around}\n{}^", " ".repeat(self.at - from))
     }
 }
 

@@ -4,8 +4,16 @@
 //! that true.
 
 use super::{Kind, Node, Problem};
-use crate::{choice::nearest, text::Position};
+use crate::{
+    choice::nearest,
+    text::{Position, is_active},
+};
 use serde_json::{Map, Value};
+
+/// The most entries of a list whose shape does not say.
+const MOST_ITEMS: u64 = 10_000;
+/// The most characters of a text whose shape does not say.
+const MOST_CHARACTERS: u64 = 200;
 
 /// The walk's state: the whole schema for `$ref`, and what was found so far.
 pub(super) struct Checker<'s> {
@@ -150,6 +158,10 @@ impl<'s> Checker<'s> {
         {
             self.report(at, field, format!("the list has {} entries: give at least {least}", items.len()));
         }
+        let most = schema.get("maxItems").and_then(Value::as_u64).unwrap_or(MOST_ITEMS);
+        if items.len() as u64 > most {
+            return self.report(at, field, format!("the list has {} entries: give at most {most}", items.len()));
+        }
         if let Some(inner) = schema.get("items") {
             for (i, item) in items.iter().enumerate() {
                 self.check(item, inner, &format!("{field}[{}]", i + 1));
@@ -162,10 +174,19 @@ impl<'s> Checker<'s> {
         if schema.get("minLength").and_then(Value::as_u64).is_some_and(|least| characters < least) {
             self.report(at, field, "empty text: write something, or leave the field out if it is optional".to_owned());
         }
-        if let Some(most) = schema.get("maxLength").and_then(Value::as_u64)
-            && characters > most
+        let most = schema.get("maxLength").and_then(Value::as_u64).unwrap_or(MOST_CHARACTERS);
+        if characters > most {
+            return self.report(at, field, format!("the text has {characters} characters: give at most {most}"));
+        }
+        // A name with a line break could forge a line of a sheet.
+        let may_break = schema.get("x-lines").and_then(Value::as_bool) == Some(true);
+        if let Some((place, found)) =
+            text.chars().enumerate().find(|(_, c)| is_active(*c) || (*c == '\n' && !may_break))
         {
-            self.report(at, field, format!("the text has {characters} characters: give at most {most}"));
+            let what = if found == '\n' { "a line break".to_owned() } else { format!("U+{:04X}", u32::from(found)) };
+            let place = place + 1;
+            let message = format!("character {place} is {what}, which would act instead of being shown: remove it");
+            return self.report(at, field, message);
         }
         if let Some(reader) = schema.get("x-parse").and_then(Value::as_str)
             && let Err(message) = (self.text_field)(reader, text)

@@ -1,8 +1,11 @@
 use super::{Format, Kind, Node, Problem, Problems, check::Checker, read_json, read_toml};
-use crate::text::Lines;
+use crate::text::{Lines, Position};
 use schemars::{JsonSchema, generate::SchemaSettings};
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::{Value, json};
+
+/// The most bytes of a file: the widest shop with ten thousand of everything is half of it.
+const MOST_BYTES: usize = 8 << 20;
 
 /// A file that foilwork reads: a shape of plain fields from which the schema is derived, and what a schema cannot say.
 pub trait Document: JsonSchema + Serialize + DeserializeOwned + 'static {
@@ -182,7 +185,12 @@ fn whole(message: String) -> Problems {
 }
 
 /// The text as a tree with places, and what is wrong with its syntax.
-pub(super) fn tree(text: &str, format: Format) -> (Node, Vec<Problem>) {
+pub(crate) fn tree(text: &str, format: Format) -> (Node, Vec<Problem>) {
+    if text.len() > MOST_BYTES {
+        let message = format!("the file has {} bytes: give at most {MOST_BYTES}, and split what is longer", text.len());
+        let empty = Node { at: Some(Position::START), kind: Kind::Table(Vec::new()) };
+        return (empty, vec![Problem { at: None, field: String::new(), message }]);
+    }
     // Spreadsheet programs like to put a byte order mark in front.
     let lines = Lines::of(text.strip_prefix('\u{feff}').unwrap_or(text));
     match format {

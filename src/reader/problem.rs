@@ -1,4 +1,4 @@
-use crate::text::Position;
+use crate::text::{Position, count, shortened};
 
 /// One thing wrong with a file: where, what, and the way out.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -45,13 +45,37 @@ impl Problems {
     }
 }
 
+/// So many problems are told; a file with more has one cause that repeats itself.
+const TOLD: usize = 100;
+
+impl Problems {
+    /// The problems as lines to print: the first hundred, and how many more there are.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::reader::{Problem, Problems};
+    ///
+    /// let one = Problem { at: None, field: "toner[1].mix_g".into(), message: "too little".into() };
+    /// let lines: Vec<String> = Problems(vec![one; 102]).lines().collect();
+    /// assert_eq!(lines.len(), 101);
+    /// assert_eq!(lines.last().map(String::as_str), Some("and 2 more problems: mend these first"));
+    /// ```
+    pub fn lines(&self) -> impl Iterator<Item = String> {
+        let more = self.0.len().saturating_sub(TOLD);
+        let more =
+            (more > 0).then(|| format!("and {}: mend these first", count(more, "more problem", "more problems")));
+        self.0.iter().take(TOLD).map(|problem| shortened(&problem.to_string()).into_owned()).chain(more)
+    }
+}
+
 impl std::fmt::Display for Problems {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        for (i, problem) in self.0.iter().enumerate() {
+        for (i, line) in self.lines().enumerate() {
             if i > 0 {
                 f.write_str("\n")?;
             }
-            write!(f, "{problem}")?;
+            f.write_str(&line)?;
         }
         Ok(())
     }

@@ -1,6 +1,7 @@
 use super::{Kind, Node, Problem};
 use crate::text::{Lines, Position};
 use jsonc_parser::{CollectOptions, ParseOptions, ast, common::Ranged, parse_to_ast};
+use std::collections::HashSet;
 
 /// Plain JSON (RFC 8259): none of the extensions the parser offers.
 const STRICT: ParseOptions = ParseOptions {
@@ -51,11 +52,12 @@ fn node(text: &Lines<'_>, value: &ast::Value<'_>, field: &str, problems: &mut Ve
         }
         ast::Value::Object(table) => {
             let mut entries: Vec<(String, Option<Position>, Node)> = Vec::new();
+            let mut seen = HashSet::new();
             for property in &table.properties {
                 let key = property.name.as_str().to_owned();
                 let path = if field.is_empty() { key.clone() } else { format!("{field}.{key}") };
                 let key_at = Some(text.position(property.range.start));
-                if entries.iter().any(|(k, ..)| *k == key) {
+                if !seen.insert(property.name.as_str()) {
                     let message = "given twice in one table: keep one".to_owned();
                     problems.push(Problem { at: key_at, field: path.clone(), message });
                 }

@@ -1,6 +1,7 @@
 //! What a schema cannot say of the names in a shop, and of fields that need or exclude each other.
 
 use crate::reader::{Kind, Node, Problems};
+use std::collections::HashMap;
 
 /// Whatever goes into a bowl, with the field that names it.
 const KINDS: [(&str, &str); 5] =
@@ -25,13 +26,14 @@ pub(super) fn check(shop: &Node, prefix: &str, problems: &mut Problems) {
 
 /// Names that are given twice in one list.
 pub(crate) fn unique(field: &str, items: &[Node], key: &str, problems: &mut Problems) {
+    let mut seen: HashMap<&str, &Node> = HashMap::new();
     for (i, item) in items.iter().enumerate() {
-        let Some(name) = item.get(key).filter(|n| n.text().is_some()) else { continue };
-        let Some(first) = items.iter().take(i).filter_map(|n| n.get(key)).find(|n| n.text() == name.text()) else {
+        let Some((name, text)) = item.get(key).and_then(|name| Some((name, name.text()?))) else { continue };
+        let Some(first) = seen.get(text) else {
+            seen.insert(text, name);
             continue;
         };
         let place = first.at.map_or("further up".to_owned(), |at| format!("in line {}", at.line));
-        let text = name.text().unwrap_or_default();
         let message = format!("\"{text}\" is already taken {place}: give each its own {key}");
         problems.say(name.at, &format!("{field}[{}].{key}", i + 1), message);
     }
@@ -39,16 +41,16 @@ pub(crate) fn unique(field: &str, items: &[Node], key: &str, problems: &mut Prob
 
 /// Whatever goes into a bowl is found by its name alone, so that no two kinds may share one.
 fn clash<'n>(items: &impl Fn(&str) -> &'n [Node], prefix: &str, problems: &mut Problems) {
-    let mut seen: Vec<(&str, &str)> = Vec::new();
+    let mut seen: HashMap<&str, &str> = HashMap::new();
     for (kind, key) in KINDS.into_iter().skip(1) {
         for (i, item) in items(kind).iter().enumerate() {
             let Some((node, name)) = item.get(key).and_then(|node| Some((node, node.text()?))) else { continue };
-            if let Some((other, _)) = seen.iter().find(|(other, known)| *known == name && *other != kind) {
+            let other = *seen.entry(name).or_insert(kind);
+            if other != kind {
                 let message =
                     format!("\"{name}\" is already the name of {} {other}: rename one of them", article(other));
                 problems.say(node.at, &format!("{prefix}{kind}[{}].{key}", i + 1), message);
             }
-            seen.push((kind, name));
         }
     }
 }

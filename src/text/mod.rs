@@ -3,10 +3,12 @@
 //! - numbers: [`number`] (at most so many decimals), [`significant`] (so many digits), [`range`] and [`span`] (an
 //!   estimate with its bounds);
 //! - words: [`count`] (one bowl, two bowls), [`list`] (a, b and c);
+//! - other people's texts: [`inert`] (nothing a terminal obeys), [`shortened`] (no more than can be read);
 //! - pages: [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns);
 //! - places: [`Lines`] and [`Position`] (line and column of a byte).
 
 mod html;
+mod inert;
 mod number;
 mod place;
 mod range;
@@ -14,6 +16,7 @@ mod sheet;
 mod words;
 
 pub use html::escaped;
+pub use inert::{inert, is_active, shortened};
 pub use number::{number, significant};
 pub use place::{Lines, Position};
 pub use range::{amount, range, span};

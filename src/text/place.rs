@@ -16,6 +16,16 @@ impl Position {
 pub struct Lines<'t> {
     text: &'t str,
     begins: Vec<usize>,
+    /// How many characters stand before each block of bytes: a whole file may be one line.
+    before: Vec<usize>,
+}
+
+/// The bytes of a block.
+const BLOCK: usize = 256;
+
+/// Every character has one byte that does not continue it.
+fn characters(bytes: &[u8]) -> usize {
+    bytes.iter().filter(|byte| **byte & 0xC0 != 0x80).count()
 }
 
 impl<'t> Lines<'t> {
@@ -23,7 +33,21 @@ impl<'t> Lines<'t> {
     #[must_use]
     pub fn of(text: &'t str) -> Self {
         let after_breaks = text.match_indices('\n').map(|(at, _)| at + 1);
-        Self { text, begins: std::iter::once(0).chain(after_breaks).collect() }
+        let begins = std::iter::once(0).chain(after_breaks).collect();
+        let mut before = vec![0];
+        let mut sum = 0;
+        before.extend(text.as_bytes().chunks(BLOCK).map(|block| {
+            sum += characters(block);
+            sum
+        }));
+        Self { text, begins, before }
+    }
+
+    /// How many characters begin before a byte offset.
+    fn characters_before(&self, offset: usize) -> usize {
+        let block = offset / BLOCK;
+        let rest = self.text.as_bytes().get(block * BLOCK..offset).unwrap_or_default();
+        self.before.get(block).copied().unwrap_or(0) + characters(rest)
     }
 
     /// The text itself.
@@ -48,7 +72,7 @@ impl<'t> Lines<'t> {
         let offset = offset.min(self.text.len());
         let line = self.line(offset);
         let begin = line.checked_sub(1).and_then(|before| self.begins.get(before)).copied().unwrap_or(0);
-        let column = self.text.get(begin..offset).unwrap_or_default().chars().count() + 1;
+        let column = self.characters_before(offset) - self.characters_before(begin) + 1;
         Position { line, column }
     }
 

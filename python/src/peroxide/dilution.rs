@@ -5,6 +5,7 @@ use crate::{
     bounds::{Estimate, Stated},
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     peroxide::{self, BlendError, KnownMass},
@@ -141,7 +142,7 @@ fn two_parts<'py>(
 
 /// Strengths and masses of one blend, side by side.
 fn parts(strengths: Strengths, masses_g: &Column<'_>) -> PyResult<Vec<(Interval<MassFraction>, Mass)>> {
-    let masses = masses_g.to_vec();
+    let masses = masses_g.to_vec()?;
     if strengths.0.len() != masses.len() {
         let text =
             format!("{} strengths and {} masses: give one mass for each strength", strengths.0.len(), masses.len());
@@ -158,8 +159,8 @@ impl<'py> FromPyObject<'_, 'py> for Strengths {
     type Error = PyErr;
 
     fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
-        let each = |item: PyResult<Bound<'py, PyAny>>| Ok(item?.extract::<Stated<MassFraction>>()?.0);
-        obj.try_iter()?.map(each).collect::<PyResult<_>>().map(Self)
+        let Sequence(stated) = obj.extract::<Sequence<Stated<MassFraction>>>()?;
+        Ok(Self(stated.into_iter().map(|one| one.0).collect()))
     }
 }
 
@@ -307,7 +308,7 @@ pub fn dilution_table(
     division_g: f64,
 ) -> PyResult<Vec<DilutionRow>> {
     let strengths = |column: &Column<'_>| {
-        column.to_vec().into_iter().map(MassFraction::from_ww_percent).collect::<Result<Vec<_>, _>>().map_err(raise)
+        column.to_vec()?.into_iter().map(MassFraction::from_ww_percent).collect::<Result<Vec<_>, _>>().map_err(raise)
     };
     let [total, division] = [total_g, division_g].map(|mass| Mass::from_g(mass).map_err(raise));
     let (stocks, targets) = (strengths(&stocks_ww_percent)?, strengths(&targets_ww_percent)?);

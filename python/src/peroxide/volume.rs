@@ -237,7 +237,7 @@ pub fn mix_volumes(
     volumes_ml: Column<'_>,
     temperature_c: f64,
 ) -> PyResult<PouredMixture> {
-    let (strengths, volumes) = (strengths_ww_percent.0, volumes_ml.to_vec());
+    let (strengths, volumes) = (strengths_ww_percent.0, volumes_ml.to_vec()?);
     if strengths.len() != volumes.len() {
         let text =
             format!("{} strengths and {} volumes: give one volume for each strength", strengths.len(), volumes.len());

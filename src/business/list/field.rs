@@ -3,8 +3,12 @@ use crate::{
     money::{Currency, Money, MoneyError, parse_decimal},
     quantity::InvalidQuantity,
     reader::Problems,
+    text::is_active,
 };
 use rust_decimal::prelude::ToPrimitive;
+
+/// The most characters of a name in a list.
+const LONGEST_NAME: usize = 200;
 
 /// Reads the fields of one row by name, and collects all that is wrong with them.
 pub(in crate::business) struct Fields<'a, F: Fn(&str) -> Option<&'a str>> {
@@ -21,6 +25,18 @@ impl<'a, F: Fn(&str) -> Option<&'a str>> Fields<'a, F> {
     /// The trimmed text of a field; `None` when it is absent or empty.
     pub(in crate::business) fn text(&self, column: &str) -> Option<&'a str> {
         (self.get)(column).map(str::trim).filter(|text| !text.is_empty())
+    }
+
+    /// A text that stands in a table: short, on one line, and with nothing that a terminal obeys.
+    pub(in crate::business) fn name(&mut self, column: &str) -> Option<String> {
+        let text = self.text(column)?;
+        let characters = text.chars().count();
+        if characters > LONGEST_NAME {
+            self.problem(column, format!("the text has {characters} characters: give at most {LONGEST_NAME}"));
+        } else if text.contains(|c| is_active(c) || c == '\n') {
+            self.problem(column, "has a line break or a character that acts instead of being shown: remove it");
+        }
+        Some(text.to_owned())
     }
 
     pub(in crate::business) fn problem(&mut self, column: &str, problem: impl std::fmt::Display) {

@@ -3,8 +3,11 @@ use super::{
     line::{check_names, read_line},
     place::Place,
 };
-use crate::{money::Currency, reader::Problems};
-use serde_json::{Map, Value};
+use crate::{
+    money::Currency,
+    reader::{Format, Kind, Node, Problems, tree},
+    text::Position,
+};
 
 /// Reads a list of services from JSON: an array of objects with the keys of [`COLUMNS`](super::COLUMNS).
 ///
@@ -25,36 +28,46 @@ use serde_json::{Map, Value};
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn parse_json(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Problems> {
+    let (root, problems) = tree(text, Format::Json);
+    if !problems.is_empty() {
+        return Err(Problems(problems));
+    }
     let mut problems = Problems::default();
-    let items: Vec<Map<String, Value>> = match serde_json::from_str(text) {
-        Ok(items) => items,
-        Err(error) => {
-            Place::Whole.say(&mut problems, "", error);
-            return Err(problems);
-        }
-    };
-    if items.is_empty() {
+    if !matches!(root.kind, Kind::List(_)) {
+        let message = format!("{} where a list belongs: write the services in [ ]", root.kind_name());
+        Place::Whole.say(&mut problems, "", message);
+        return Err(problems);
+    }
+    if root.items().is_empty() {
         Place::Whole.say(&mut problems, "", "the list has no services: give at least one item");
     }
     let mut lines = Vec::new();
-    for (place, item) in items.iter().enumerate() {
+    for (place, item) in root.items().iter().enumerate() {
         let place = Place::Item(place + 1);
-        check_names(place, item.keys().map(String::as_str), COLUMNS, &mut problems);
-        let texts = texts(place, item, &mut problems);
-        let get = |key: &str| texts.iter().find(|(name, _)| *name == key).map(|(_, text)| text.as_str());
+        let Kind::Table(entries) = &item.kind else {
+            let message = format!("{} where a service belongs: write its fields in {{ }}", item.kind_name());
+            place.say(&mut problems, "service", message);
+            continue;
+        };
+        check_names(place, entries.iter().map(|(key, ..)| key.as_str()), COLUMNS, &mut problems);
+        let texts = texts(place, entries, &mut problems);
+        let get = |key: &str| texts.iter().find(|(name, _)| *name == key).map(|(_, text)| *text);
         lines.extend(read_line(place, currency, get, &mut problems));
     }
     problems.or(lines)
 }
 
 /// Every value as the text a user would have typed.
-fn texts<'a>(place: Place, item: &'a Map<String, Value>, problems: &mut Problems) -> Vec<(&'a str, String)> {
-    let mut texts = Vec::with_capacity(item.len());
-    for (key, value) in item {
-        match value {
-            Value::Null => {}
-            Value::String(text) => texts.push((key.as_str(), text.clone())),
-            Value::Number(number) => texts.push((key.as_str(), number.to_string())),
+fn texts<'n>(
+    place: Place,
+    entries: &'n [(String, Option<Position>, Node)],
+    problems: &mut Problems,
+) -> Vec<(&'n str, &'n str)> {
+    let mut texts = Vec::with_capacity(entries.len());
+    for (key, _, value) in entries {
+        match &value.kind {
+            Kind::Null => {}
+            Kind::Text(text) | Kind::Number(_, text) => texts.push((key.as_str(), text.as_str())),
             _ => place.say(problems, key, "must be a text or a number"),
         }
     }

@@ -99,9 +99,9 @@ pub(super) fn read_line<'a>(
     problems: &mut Problems,
 ) -> Option<ServiceLine> {
     let mut fields = Fields::new(place, get);
-    let service = fields.text("service").map(str::to_owned);
+    let service = fields.name("service");
     let service = fields.required("service", service);
-    let class = fields.text("class").map(str::to_owned);
+    let class = fields.name("class");
     let product =
         read_pack(&mut fields, currency, ["product_pack_price", "product_pack_g", "product_g", "product_waste_g"]);
     let developer = read_pack(

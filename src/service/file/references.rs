@@ -3,27 +3,30 @@
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
 use crate::{
+    choice::nearest,
     mix::Ratio,
     reader::{Kind, Node, Problems},
     shop,
     text::Position,
 };
+use std::collections::{HashMap, HashSet};
 
 /// Everything wrong with the names and the choices of a file.
 pub(super) fn check(root: &Node, problems: &mut Problems) {
     let found = &mut References(problems);
     let shop = root.get("shop");
     let of_shop = |kind: &str| shop.and_then(|shop| shop.get(kind)).map(Node::items).unwrap_or_default();
-    let names = |kind: &str, key: &str| -> Vec<String> {
-        of_shop(kind).iter().filter_map(|item| item.get(key)?.text().map(str::to_owned)).collect()
-    };
+    let names = |kind: &str, key: &str| Names::of(of_shop(kind), key);
     let (developers, lighteners) = (names("developer", "name"), names("lightener", "name"));
     let (shades, additives) = (names("shade", "code"), names("additive", "name"));
-
-    let semi: Vec<String> = of_shop("shade")
+    let semi: HashSet<&str> = of_shop("shade")
         .iter()
         .filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"))
-        .filter_map(|shade| shade.get("code")?.text().map(str::to_owned))
+        .filter_map(|shade| shade.get("code")?.text())
+        .collect();
+    let ratios: HashMap<&str, Ratio> = of_shop("shade")
+        .iter()
+        .filter_map(|shade| Some((shade.get("code")?.text()?, shade.get("ratio")?.text()?.parse().ok()?)))
         .collect();
     match (shop, root.get("shop_file")) {
         (Some(shop), None) => shop::check_table(shop, "shop.", found.0),
@@ -48,25 +51,27 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
 
     let sections = root.get("section").map(Node::items).unwrap_or_default();
     let toners = root.get("toner").map(Node::items).unwrap_or_default();
-    let section_names: Vec<String> = sections.iter().filter_map(|s| s.get("name")?.text().map(str::to_owned)).collect();
+    let section_names = Names::of(sections, "name");
     shop::unique("section", sections, "name", found.0);
     shop::unique("toner", toners, "name", found.0);
 
-    let products: Vec<String> = lighteners.iter().chain(&shades).cloned().collect();
+    let products = lighteners.and(&shades);
+    let some_lightened =
+        sections.iter().any(|one| one.get("product").and_then(Node::text).is_some_and(|name| lighteners.has(name)));
     let is_table = |(_, node): &(usize, &Node)| matches!(node.kind, Kind::Table(_));
     for (i, section) in sections.iter().enumerate().filter(is_table) {
         let field = format!("section[{}]", i + 1);
         found.work(section, &field);
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
-        found.ratio(section, &field, of_shop("shade"));
+        found.ratio(section, &field, &ratios);
         found.developer(section, &field, &developers, &semi);
         let named = section.get("additives").map(Node::items).unwrap_or_default();
+        let mut dosed = HashSet::new();
         for (j, name) in named.iter().enumerate() {
             let at = format!("{field}.additives[{}]", j + 1);
             found.exists(Some(name), &at, &additives, "additive");
-            if let Some(text) = name.text().filter(|text| named.iter().take(j).any(|other| other.text() == Some(text)))
-            {
+            if let Some(text) = name.text().filter(|text| !dosed.insert(*text)) {
                 found.say(name.at, &at, format!("\"{text}\" is named twice and would be dosed twice: remove one"));
             }
         }
@@ -94,11 +99,8 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         let field = format!("toner[{}]", i + 1);
         found.either(toner, &field, "mix", "target");
         found.mix(toner, &field, &shades);
-        found.ratio(toner, &field, of_shop("shade"));
-        let lightens = |section: &Node| {
-            section.get("product").and_then(Node::text).is_some_and(|name| lighteners.iter().any(|known| known == name))
-        };
-        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !sections.iter().any(lightens) {
+        found.ratio(toner, &field, &ratios);
+        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !some_lightened {
             let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
             found.say(toner.at, &field, message);
         }
@@ -110,10 +112,48 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
     if let Some(shadow) = root.get("root_shadow").filter(|shadow| matches!(shadow.kind, Kind::Table(_))) {
         found.either(shadow, "root_shadow", "mix", "target");
         found.mix(shadow, "root_shadow", &shades);
-        found.ratio(shadow, "root_shadow", of_shop("shade"));
+        found.ratio(shadow, "root_shadow", &ratios);
         found.developer(shadow, "root_shadow", &developers, &semi);
     }
     found.shares(sections);
+}
+
+/// The names of one list, found quickly.
+struct Names<'n> {
+    in_order: Vec<&'n str>,
+    known: HashSet<&'n str>,
+}
+
+/// A list of at most so many names is told whole.
+const TOLD: usize = 12;
+
+impl<'n> Names<'n> {
+    fn of(items: &'n [Node], key: &str) -> Self {
+        let in_order: Vec<&str> = items.iter().filter_map(|item| item.get(key)?.text()).collect();
+        Self { known: in_order.iter().copied().collect(), in_order }
+    }
+
+    fn and(&self, more: &Self) -> Self {
+        let in_order: Vec<&str> = self.in_order.iter().chain(&more.in_order).copied().collect();
+        Self { known: in_order.iter().copied().collect(), in_order }
+    }
+
+    fn has(&self, name: &str) -> bool {
+        self.known.contains(name)
+    }
+
+    /// What there is instead of a name that is not there.
+    fn instead_of(&self, name: &str, what: &str) -> String {
+        match self.in_order.len() {
+            0 => format!("there is no {what} in this file"),
+            few if few <= TOLD => format!("the file has {}", self.in_order.join(", ")),
+            many => {
+                let hint = nearest(name, self.in_order.iter().copied());
+                let hint = hint.map(|near| format!("did you mean \"{near}\"? ")).unwrap_or_default();
+                format!("{hint}the file has {many} of them")
+            }
+        }
+    }
 }
 
 struct References<'p>(&'p mut Problems);
@@ -123,14 +163,10 @@ impl References<'_> {
         self.0.say(at, field, message);
     }
 
-    fn exists(&mut self, name: Option<&Node>, field: &str, known: &[String], what: &str) {
+    fn exists(&mut self, name: Option<&Node>, field: &str, known: &Names<'_>, what: &str) {
         let Some((node, name)) = name.and_then(|node| node.text().map(|text| (node, text))) else { return };
-        if !known.iter().any(|k| k == name) {
-            let there = if known.is_empty() {
-                format!("there is no {what} in this file")
-            } else {
-                format!("the file has {}", known.join(", "))
-            };
+        if !known.has(name) {
+            let there = known.instead_of(name, what);
             self.say(node.at, field, format!("no {what} is called \"{name}\": {there}"));
         }
     }
@@ -160,22 +196,18 @@ impl References<'_> {
         }
     }
 
-    fn mix(&mut self, table: &Node, field: &str, shades: &[String]) {
+    fn mix(&mut self, table: &Node, field: &str, shades: &Names<'_>) {
         for (i, part) in table.get("mix").map(Node::items).unwrap_or_default().iter().enumerate() {
             self.exists(part.get("shade"), &format!("{field}.mix[{}].shade", i + 1), shades, "shade");
         }
     }
 
     /// Shades that are mixed with different ratios need a word on which one holds.
-    fn ratio(&mut self, table: &Node, field: &str, shades: &[Node]) {
+    fn ratio(&mut self, table: &Node, field: &str, of_shades: &HashMap<&str, Ratio>) {
         if table.get("ratio").is_some() {
             return;
         }
-        let own = |part: &Node| {
-            let code = part.get("shade")?.text()?;
-            let shade = shades.iter().find(|shade| shade.get("code").and_then(Node::text) == Some(code))?;
-            shade.get("ratio")?.text()?.parse::<Ratio>().ok()
-        };
+        let own = |part: &Node| of_shades.get(part.get("shade")?.text()?).cloned();
         let mix = table.get("mix");
         let ratios: Vec<Ratio> = mix.map(Node::items).unwrap_or_default().iter().filter_map(own).collect();
         if let (Some(mix), [first, rest @ ..]) = (mix, ratios.as_slice())
@@ -188,10 +220,10 @@ impl References<'_> {
     }
 
     /// One way to name the peroxide; semi-permanent colour takes none.
-    fn developer(&mut self, table: &Node, field: &str, developers: &[String], semi: &[String]) {
+    fn developer(&mut self, table: &Node, field: &str, developers: &Names<'_>, semi: &HashSet<&str>) {
         let shades = table.get("mix").map(Node::items).unwrap_or_default().iter().map(|part| part.get("shade"));
         let mut products = shades.chain([table.get("product")]).flatten().filter_map(Node::text).peekable();
-        let without = products.peek().is_some() && products.all(|name| semi.iter().any(|code| code == name));
+        let without = products.peek().is_some() && products.all(|name| semi.contains(name));
         let given = table.get("developer").or(table.get("strength"));
         match given {
             Some(given) if without => {
@@ -205,28 +237,42 @@ impl References<'_> {
 
     /// `after` must not lead back to where it began.
     fn circle(&mut self, sections: &[Node]) {
+        // Sections whose turn has come are taken out one by one; whoever is left waits in a circle.
         let name_of = |section: &Node| section.get("name").and_then(Node::text).map(str::to_owned);
-        let mut done: Vec<String> = Vec::new();
-        let mut waiting: Vec<&Node> = sections.iter().collect();
-        loop {
-            let before = waiting.len();
-            waiting.retain(|section| {
-                let free = section.get("after").map(Node::items).unwrap_or_default().iter().all(|name| {
-                    let Some(name) = name.get("section") else { return true };
-                    let known = sections.iter().any(|s| name_of(s).as_deref() == name.text());
-                    !known
-                        || name.text() == name_of(section).as_deref()
-                        || done.iter().any(|d| Some(d.as_str()) == name.text())
-                });
-                if free {
-                    done.extend(name_of(section));
-                }
-                !free
-            });
-            if waiting.len() == before {
-                break;
+        let mut followers: HashMap<&str, Vec<usize>> = HashMap::new();
+        let known = Names::of(sections, "name");
+        let mut waits: Vec<usize> = Vec::with_capacity(sections.len());
+        for (i, section) in sections.iter().enumerate() {
+            let own = section.get("name").and_then(Node::text);
+            let after = section.get("after").map(Node::items).unwrap_or_default();
+            let others: HashSet<&str> = after
+                .iter()
+                .filter_map(|entry| entry.get("section")?.text())
+                .filter(|name| known.has(name) && Some(*name) != own)
+                .collect();
+            waits.push(others.len());
+            for name in others {
+                followers.entry(name).or_default().push(i);
             }
         }
+        let mut free: Vec<usize> = waits.iter().enumerate().filter(|(_, count)| **count == 0).map(|(i, _)| i).collect();
+        let mut done = HashSet::new();
+        while let Some(i) = free.pop() {
+            let Some(name) = sections.get(i).and_then(|one| one.get("name")?.text()).filter(|name| done.insert(*name))
+            else {
+                continue;
+            };
+            for follower in followers.get(name).into_iter().flatten() {
+                if let Some(count) = waits.get_mut(*follower) {
+                    *count = count.saturating_sub(1);
+                    if *count == 0 {
+                        free.push(*follower);
+                    }
+                }
+            }
+        }
+        let waiting: Vec<&Node> =
+            sections.iter().zip(&waits).filter(|(_, count)| **count > 0).map(|(one, _)| one).collect();
         if let Some(first) = waiting.first() {
             let names: Vec<String> = waiting.iter().filter_map(|s| name_of(s)).collect();
             let message = format!("these sections wait for each other: {}: remove one `after`", names.join(", "));
@@ -237,14 +283,18 @@ impl References<'_> {
     /// Sections of the same zone cannot treat more than all the hair.
     fn shares(&mut self, sections: &[Node]) {
         let mut zones: Vec<(&str, f64, Option<Position>)> = Vec::new();
+        let mut places: HashMap<&str, usize> = HashMap::new();
         for section in sections {
             let zone = section.get("zone").and_then(Node::text);
             // A share that is out of range by itself has been reported already.
             let share = section.get("share_percent").and_then(Node::number).filter(|x| (0.0..=100.0).contains(x));
             let (Some(zone), Some(share)) = (zone, share) else { continue };
-            match zones.iter_mut().find(|(known, ..)| *known == zone) {
+            match places.get(zone).and_then(|place| zones.get_mut(*place)) {
                 Some((_, sum, at)) => (*sum, *at) = (*sum + share, section.at),
-                None => zones.push((zone, share, section.at)),
+                None => {
+                    places.insert(zone, zones.len());
+                    zones.push((zone, share, section.at));
+                }
             }
         }
         for (zone, sum, at) in zones.into_iter().filter(|(_, sum, _)| *sum > 100.0 + 1e-9) {

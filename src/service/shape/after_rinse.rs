@@ -22,7 +22,7 @@ pub struct ToneTarget {
     pub level: f64,
     /// The tones wanted in words of the colour wheel, main tone first; none means neutral.
     #[serde(default)]
-    #[schemars(extend("items" = { "type": "string", "x-parse": "hue" }))]
+    #[schemars(length(max = 12), extend("items" = { "type": "string", "x-parse": "hue" }))]
     pub tones: Vec<String>,
 }
 
@@ -58,6 +58,7 @@ macro_rules! application {
             $($own)*
             /// The shades and their parts. Give this or `target`.
             #[serde(default)]
+            #[schemars(length(max = 12))]
             pub mix: Vec<MixPart>,
             /// The look wanted, for which shades of the shop are found and weighed. Give this or `mix`.
             pub target: Option<ToneTarget>,
@@ -107,6 +108,7 @@ application! {
         pub name: String,
         /// The sections it goes on; none named means all lightened ones.
         #[serde(default)]
+        #[schemars(length(max = 500))]
         pub sections: Vec<String>,
     }
 }

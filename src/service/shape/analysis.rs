@@ -33,6 +33,7 @@ pub struct Analysis {
     pub history: Option<Vec<HistoryFlag>>,
     /// Colour already there, zone by zone.
     #[serde(default)]
+    #[schemars(length(max = 50))]
     pub existing: Vec<ExistingColour>,
     /// Skin test with the products of this service.
     pub skin_test: Option<Test>,

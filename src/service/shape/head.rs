@@ -25,10 +25,11 @@ pub struct ServiceFile {
     #[serde(default)]
     pub salon: Salon,
     /// The sections of the head, each worked as one unit.
-    #[schemars(length(min = 1))]
+    #[schemars(length(min = 1, max = 500))]
     pub section: Vec<Section>,
     /// Toners applied after rinsing the lightener.
     #[serde(default)]
+    #[schemars(length(max = 50))]
     pub toner: Vec<Toner>,
     /// A darker toner on the first centimetres.
     pub root_shadow: Option<RootShadow>,
@@ -57,7 +58,7 @@ pub struct Head {
     #[schemars(range(min = 0.0, max = 600.0), extend("x-unit" = "min"))]
     pub other_work_min: Option<f64>,
     /// Anything to keep in mind.
-    #[schemars(length(max = 1000))]
+    #[schemars(length(max = 1000), extend("x-lines" = true))]
     pub notes: Option<String>,
 }
 

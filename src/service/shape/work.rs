@@ -36,6 +36,7 @@ pub struct Section {
     pub product: Option<String>,
     /// Several shades in parts. Give this or `product`.
     #[serde(default)]
+    #[schemars(length(max = 12))]
     pub mix: Vec<MixPart>,
     /// The look wanted, for which shades of the shop are found and weighed. Give this instead of `product` or `mix`.
     pub target: Option<ToneTarget>,
@@ -49,6 +50,7 @@ pub struct Section {
     pub ratio: Option<String>,
     /// Additives of the shop, by name.
     #[serde(default)]
+    #[schemars(length(max = 20))]
     pub additives: Vec<String>,
     /// How much mix to make; without it an estimate from the share of the hair.
     #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
@@ -64,15 +66,18 @@ pub struct Section {
     pub develop_min: f64,
     /// What this section waits for before it is applied.
     #[serde(default)]
+    #[schemars(length(max = 50))]
     pub after: Vec<After>,
     /// Whether this is the hairline, which should be at least as light as what lies beside it.
     #[serde(default)]
     pub hairline: bool,
     /// Sections that lie beside this one; their contrast is worked out.
     #[serde(default)]
+    #[schemars(length(max = 50))]
     pub beside: Vec<String>,
     /// Sections that share a foil with this one; where their formulas meet, a tone between them may be needed.
     #[serde(default)]
+    #[schemars(length(max = 50))]
     pub same_foil_as: Vec<String>,
 }
 

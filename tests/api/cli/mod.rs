@@ -2,6 +2,7 @@
 
 mod colour;
 mod doors;
+mod files;
 mod hair;
 mod help;
 mod lift;

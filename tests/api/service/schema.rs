@@ -8,10 +8,11 @@ use serde_json::{Map, Value};
 use std::{collections::BTreeSet, fs, path::Path};
 
 /// Keywords that the checker acts upon.
-const CHECKED: [&str; 13] = [
+const CHECKED: [&str; 15] = [
     "$ref",
     "anyOf",
     "items",
+    "maxItems",
     "maxLength",
     "maximum",
     "minItems",
@@ -21,6 +22,7 @@ const CHECKED: [&str; 13] = [
     "properties",
     "required",
     "type",
+    "x-lines",
     "x-parse",
 ];
 
