@@ -63,7 +63,7 @@
 //! | [`quantity`], [`source`], [`choice`], [`finding`], [`text`] | what a number is, what it rests on, words to choose from, what a check found, how it is written |
 //! | [`reader`], [`scale`] | files of a derived shape; rounding to a real scale |
 //! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
-//! | [`colour`], [`hair`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; what to put on top; lightening against time |
+//! | [`colour`], [`hair`], [`head`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; foils, regions, how the head reads; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`shop`] | what the salon has and charges |
 //! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
@@ -81,6 +81,7 @@ pub mod column;
 pub mod docs;
 pub mod finding;
 pub mod hair;
+pub mod head;
 pub mod lift;
 pub mod limits;
 pub mod mix;

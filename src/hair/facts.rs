@@ -1,5 +1,5 @@
 use super::{
-    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, HeadOfHair, Ponytail, Texture,
+    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, Ponytail, Texture,
     group, product,
 };
 use crate::{
@@ -70,12 +70,6 @@ const LOSS_PER_YEAR: f64 = (1.0 - 435.0 / 615.0) / 50.0;
 const AGE_OF_STUDIES: f64 = 36.0;
 
 impl HairFacts {
-    /// The head of hair that these facts describe.
-    #[must_use]
-    pub fn head(&self) -> HeadOfHair {
-        HeadOfHair::of(self)
-    }
-
     pub(super) fn scalp(&self) -> Sourced<Interval<Area>> {
         if let Some(measured) = self.scalp {
             return Sourced::measured(measured);
@@ -98,7 +92,9 @@ impl HairFacts {
         let aged = if by_eye.is_some() { Interval::exact(1.0) } else { self.left_by_age() };
         let value = product(&[value.map(HairDensity::hairs_per_cm2), aged]).map(HairDensity::nearest);
         let basis = if by_eye.is_some() { Basis::Stated } else { mean.basis };
-        Sourced { value, basis, citation: mean.citation }
+        let aged = by_eye.is_none() && self.age.is_some();
+        let citation = if aged { Some(&hair::FOLLICLES_BY_AGE) } else { mean.citation };
+        Sourced { value, basis, citation }
     }
 
     /// What age leaves of the density, against the age of the studies; the loss is uncertain by half either way (assumed).

@@ -27,31 +27,47 @@ pub struct HeadOfHair {
     pub cross_section: Sourced<Interval<CrossSection>>,
     /// Circumference of a hair.
     pub circumference: Interval<Length>,
+    /// Mass of the hair of a square centimetre by its length, in g/cm.
+    mass_per_area: Interval<f64>,
     /// Mass of all the hair by its length.
     pub mass_per_length: Sourced<Interval<MassPerLength>>,
 }
 
+impl HairFacts {
+    /// The head of hair that these facts describe.
+    #[must_use]
+    pub fn head(&self) -> HeadOfHair {
+        HeadOfHair::of(self)
+    }
+}
+
 impl HeadOfHair {
-    pub(super) fn of(facts: &HairFacts) -> Self {
+    fn of(facts: &HairFacts) -> Self {
         let (scalp, density, cross_section) = (facts.scalp(), facts.density(), facts.cross_section());
         let ellipticity = group::ellipticity(facts.group);
         let circumference = cross_section
             .value
             .combine(ellipticity, |area, ellipticity| Cut::of_area(area, ellipticity).circumference());
         let keratin = fibre_density().value;
-        let by_parts = product(&[
-            scalp.value.map(Area::cm2),
+        let area = scalp.value.map(Area::cm2);
+        let on_area = [
             density.value.map(HairDensity::hairs_per_cm2),
             cross_section.value.map(CrossSection::um2),
             keratin.map(|keratin| keratin.g_per_ml() * 1e-8),
-        ])
-        .map(MassPerLength::nearest);
+        ];
+        let [dense, thick, heavy] = on_area;
+        let by_parts = product(&[area, dense, thick, heavy]).map(MassPerLength::nearest);
         let basis = scalp.basis.weaker(density.basis).weaker(cross_section.basis);
         let mass_per_length = match facts.ponytail {
             Some(tail) => Sourced::measured(agreed(by_parts, tail.mass_per_length())),
             None => Sourced { value: by_parts, basis, citation: Some(&hair::MASS_SPREAD) },
         };
-        Self { scalp, density, cross_section, circumference, mass_per_length }
+        // A ponytail weighs the whole head: what of it is on a square centimetre depends on how many there are.
+        let mass_per_area = match facts.ponytail {
+            Some(_) => product(&[mass_per_length.value.map(MassPerLength::g_per_cm), area.map(|cm2| 1.0 / cm2)]),
+            None => product(&on_area),
+        };
+        Self { scalp, density, cross_section, circumference, mass_per_area, mass_per_length }
     }
 
     /// A part of the hair, by its share of all of it.
@@ -111,10 +127,9 @@ impl HeadOfHair {
     #[must_use]
     pub fn on(&self, area: Interval<Area>) -> Tress {
         let area = area.map(Area::cm2);
-        let per_area = self.mass_per_length.value.map(|mass| mass.g_per_cm() / self.scalp.value.best().cm2());
         Tress {
             hairs: product(&[area, self.density.value.map(HairDensity::hairs_per_cm2)]).map(HairCount::nearest),
-            mass_per_length: product(&[area, per_area]).map(MassPerLength::nearest),
+            mass_per_length: product(&[area, self.mass_per_area]).map(MassPerLength::nearest),
             circumference: self.circumference,
         }
     }

@@ -12,6 +12,6 @@ mod work;
 
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test};
-pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, WaitFor, Zone};
+pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, WaitFor, Zone};
 pub use head::{Head, Salon, ServiceFile};
 pub use work::{After, Section};
