@@ -61,6 +61,13 @@ class Estimate(TypedDict):
     high: float
 
 @type_check_only
+class ChairTime(TypedDict):
+    after_rinse_min: float
+    other_work_min: float | None
+    sections_min: float
+    total_min: float
+
+@type_check_only
 class Contrast(TypedDict):
     ciede2000: float
     first: str
@@ -89,6 +96,7 @@ class Bowl(TypedDict):
 
 @type_check_only
 class Caution(TypedDict):
+    reminder: str | None
     sources: list[Reason]
     text: str
 
@@ -202,6 +210,7 @@ class NotComputed(TypedDict):
 class PlanData(TypedDict):
     blocked: bool
     cautions: list[Caution]
+    chair: ChairTime
     colour: list[SectionColour]
     colourist: str | None
     contrasts: list[Contrast]

@@ -50,7 +50,7 @@ pub(super) fn read(path: &Path) -> Result<String, Refusal> {
     }
     String::from_utf8(bytes).map_err(|error| {
         let good = error.as_bytes().get(..error.utf8_error().valid_up_to()).unwrap_or_default();
-        let line = good.iter().filter(|byte| **byte == b'\n').count() + 1;
+        let line = good.split(|byte| *byte == b'\n').count();
         Refusal(format!(
             "cannot read {}: line {line} is not UTF-8 text: save the file as plain text in UTF-8",
             path.display()

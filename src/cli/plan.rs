@@ -1,17 +1,19 @@
 use super::{
-    BLOCKED, Outcome,
+    BLOCKED, Outcome, Refusal,
     args::PlanArgs,
-    output,
+    output, read,
     shop::{located, read_shape},
 };
 use crate::{
     reader::{Format, Problems},
-    service, sheet,
+    service,
+    sheet::{self, SheetPart},
 };
 use std::path::Path;
 
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
+    let parts = parts(args)?;
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
     let format = Format::of(&name, &text);
@@ -26,10 +28,24 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     };
     let plan = file.and_then(|file| service::plan(&file)).map_err(problems)?;
     let text = match (args.cards, args.json) {
-        (false, false) => sheet::bench_sheet(&plan),
+        (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
         (true, false) => sheet::card_sheet(&service::mixing_cards(&plan)),
         (true, true) => output::json(&service::mixing_cards(&plan))?,
     };
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
+}
+
+/// The parts of the sheet that are asked for.
+fn parts(args: &PlanArgs) -> Result<Vec<SheetPart>, Refusal> {
+    let named = |option: &str, words: &[String]| {
+        words.iter().map(|word| read::option(option, word)).collect::<Result<Vec<SheetPart>, _>>()
+    };
+    let (only, without) = (named("--only", &args.only)?, named("--without", &args.without)?);
+    let all = SheetPart::ALL.iter().copied();
+    Ok(match (args.short, only.is_empty()) {
+        (true, _) => SheetPart::SHORT.to_vec(),
+        (false, true) => all.filter(|part| !without.contains(part)).collect(),
+        (false, false) => only,
+    })
 }

@@ -24,7 +24,7 @@ pub(super) fn grams(name: &str, text: &str) -> Result<Mass, Refusal> {
     let number = text.trim();
     let number = number.strip_suffix("g").unwrap_or(number).trim_end();
     if let Ok(value) = number.parse::<f64>() {
-        return Ok(Mass::from_g(value)?);
+        return Mass::from_g(value).map_err(|error| about(name, error));
     }
     let point = number.replacen(',', ".", 1);
     let way_out = if point.parse::<f64>().is_ok() {

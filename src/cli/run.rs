@@ -5,7 +5,7 @@ use super::{
     start, strand_test, swatch, table, titrate, toner,
 };
 use crate::text::{inert, shortened};
-use clap::Parser;
+use clap::{CommandFactory, FromArgMatches};
 use std::{
     ffi::OsString,
     io::{self, Write},
@@ -24,7 +24,7 @@ const REFUSED: u8 = 2;
 /// ```
 #[must_use]
 pub fn run(args: Vec<OsString>) -> u8 {
-    let arguments = match Arguments::try_parse_from(args) {
+    let arguments = match parse(args) {
         Ok(arguments) => arguments,
         // Help and version come this way too, with status 0.
         Err(error) => {
@@ -59,6 +59,16 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Ok(answer) => print(&answer.text, answer.status),
         Err(Refusal(text)) => complain(&format!("{}\n", prefixed(&text))),
     }
+}
+
+/// A number below zero is a value, refused by what it is for: not an option that nobody knows.
+fn parse(args: Vec<OsString>) -> Result<Arguments, clap::Error> {
+    let command = Arguments::command().mut_subcommands(below_zero);
+    Arguments::from_arg_matches(&command.try_get_matches_from(args)?)
+}
+
+fn below_zero(command: clap::Command) -> clap::Command {
+    command.allow_negative_numbers(true).mut_subcommands(below_zero)
 }
 
 /// Prints the text, with the status it came to; text that did not get out is an error.

@@ -26,6 +26,8 @@ pub struct HandlingAdvice {
     pub stage: Stage,
     /// What to do and why.
     pub text: &'static str,
+    /// The same in a few words, for what has to be in mind while working.
+    pub reminder: Option<&'static str>,
     /// For which contents; for every bowl when empty.
     pub about: &'static [Hazard],
     /// Keys of its sources in the register; common practice of the trade when empty.
@@ -66,7 +68,13 @@ const fn advice(
     text: &'static str,
     sources: &'static [&'static str],
 ) -> HandlingAdvice {
-    HandlingAdvice { stage, text, about, sources }
+    HandlingAdvice { stage, text, reminder: None, about, sources }
+}
+
+impl HandlingAdvice {
+    const fn remind(self, words: &'static str) -> Self {
+        Self { reminder: Some(words), ..self }
+    }
 }
 
 use Stage::{After, Applying, Before, Mixing};
@@ -119,13 +127,14 @@ const POINTS: &[HandlingAdvice] = &[
         &["cosing-annex-3-2025"],
     ),
     advice(Mixing, &[], "weigh; do not measure by eye or by the mark on a bottle", &[]),
-    advice(Mixing, OXIDANTS, "use bowl, brush and clips without bare metal", &[]),
+    advice(Mixing, OXIDANTS, "use bowl, brush and clips without bare metal", &[]).remind("no bare metal"),
     advice(
         Mixing,
         &[Hazard::Persulfate],
         "pour the powder low and slowly; do not breathe the dust",
         &["hse-coshh-hairdressing", "macan-2022"],
-    ),
+    )
+    .remind("powder low and slow"),
     advice(
         Mixing,
         &[Hazard::Persulfate],
@@ -139,36 +148,42 @@ const POINTS: &[HandlingAdvice] = &[
          classified as oxidising solids",
         &["clp-20th-adaptation"],
     ),
-    advice(Mixing, FUMES, "open a window or run the extraction", &["hse-coshh-hairdressing"]),
+    advice(Mixing, FUMES, "open a window or run the extraction", &["hse-coshh-hairdressing"]).remind("moving air"),
     advice(Mixing, &[], "mix for this bowl only: a mixture is for use at once", &["jp-dye-storage"]),
     advice(
         Mixing,
         OXIDANTS,
         "never close a vessel that holds mixed product: it makes gas and can burst",
         &["jp-dye-storage"],
-    ),
+    )
+    .remind("never close a mixed bowl"),
     advice(
         Applying,
         &[],
         "wear fresh disposable gloves, not latex, with the cuff turned back",
         &["hse-coshh-hairdressing", "hse-glove-trial-2021"],
-    ),
+    )
+    .remind("gloves"),
     advice(
         Applying,
         &[],
         "keep it off lashes and brows unless the product is made for them",
         &["cosing-annex-3-2025", "fda-hair-dye-questions"],
     ),
-    advice(Applying, EYES, "in the eyes: rinse at once with plenty of water", &["cosing-annex-3-2025"]),
-    advice(Applying, &[], "no longer than the product's directions say", &["fda-hair-dye-questions"]),
+    advice(Applying, EYES, "in the eyes: rinse at once with plenty of water", &["cosing-annex-3-2025"])
+        .remind("in the eyes: water at once"),
+    advice(Applying, &[], "no longer than the product's directions say", &["fda-hair-dye-questions"])
+        .remind("no longer than the product allows"),
     advice(Applying, &[Hazard::Persulfate], "no added heat unless the product's directions ask for it", &[]),
-    advice(Applying, &[Hazard::Persulfate], "a foil that gets hot, swells or bubbles: open it and rinse at once", &[]),
+    advice(Applying, &[Hazard::Persulfate], "a foil that gets hot, swells or bubbles: open it and rinse at once", &[])
+        .remind("a foil hot or swelling: open and rinse"),
     advice(
         Applying,
         &[],
         "burning, swelling or faintness: stop and rinse; trouble breathing: call for medical help",
         &[],
-    ),
+    )
+    .remind("burning, swelling, faintness: stop and rinse; trouble breathing: call for medical help"),
     advice(After, &[], "rinse hair and scalp well", &["fda-hair-dye-questions"]),
     advice(
         After,

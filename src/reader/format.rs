@@ -8,8 +8,8 @@ pub enum Format {
 }
 
 impl Format {
-    /// The format of a text that may come without a name, as from the standard input: what begins like a JSON object
-    /// is JSON, for no TOML begins so.
+    /// The format of a text, told by how it begins, whatever its name says; a text that could be both, such as an empty
+    /// one, is what its name says.
     ///
     /// # Example
     ///
@@ -18,11 +18,20 @@ impl Format {
     ///
     /// assert_eq!(Format::of("-", "{ \"format\": 1 }"), Format::Json);
     /// assert_eq!(Format::of("-", "format = 1"), Format::Toml);
+    /// assert_eq!(Format::of("service.json", "# mine\n[service]"), Format::Toml);
     /// ```
     #[must_use]
     pub fn of(name: &str, text: &str) -> Self {
         let text = text.trim_start_matches('\u{feff}').trim_start();
-        if text.starts_with('{') { Self::Json } else { Self::of_name(name) }
+        let mut begins = text.chars();
+        match (begins.next(), begins.next()) {
+            (Some('{'), _) => Self::Json,
+            // A remark, a field or a table.
+            (Some('#'), _) => Self::Toml,
+            (Some(first), _) if first.is_ascii_alphabetic() => Self::Toml,
+            (Some('['), Some(second)) if second == '[' || second.is_ascii_alphabetic() => Self::Toml,
+            _ => Self::of_name(name),
+        }
     }
 
     /// The format a file's name speaks of: `.json` is JSON, everything else TOML.

@@ -14,6 +14,9 @@ pub struct Division {
 /// How far a count may be from a whole number and still be that number: the last bits of a sum or a quotient.
 const SAME_COUNT: f64 = 1e-9;
 
+/// What the last figure of the finest balances counts, in g.
+const FINEST_G: f64 = 1e-7;
+
 impl Division {
     /// A division of a scale.
     ///
@@ -32,7 +35,9 @@ impl Division {
     /// ```
     pub fn new(mass: Mass) -> Result<Self, WeighError> {
         let in_a_gram = (1.0 / mass.g()).round();
-        if mass > Mass::ZERO && in_a_gram.is_finite() {
+        if mass > Mass::ZERO && mass.g() < FINEST_G {
+            Err(WeighError::TooFine(mass))
+        } else if mass > Mass::ZERO {
             let whole = in_a_gram >= 1.0 && (in_a_gram * mass.g() - 1.0).abs() < SAME_COUNT;
             Ok(Self { mass, in_a_gram: whole.then_some(in_a_gram) })
         } else {

@@ -10,6 +10,9 @@ pub enum WeighError {
     /// A division of zero.
     #[error("invalid division of the scale (got {0}): must be above 0 g, for example 0.1 g or 1 g")]
     Division(Mass),
+    /// Finer than any balance.
+    #[error("invalid division of the scale (got {:e} g): no balance shows less than 0.0000001 g, give 0.1 or 1", .0.g())]
+    TooFine(Mass),
     /// The whole bowl disappears in one division.
     #[error("the bowl of {total} rounds to nothing on a scale of {division}: use a finer scale or a bigger bowl")]
     Coarse {

@@ -11,9 +11,9 @@ mod starter;
 
 pub use file::{parse, parse_with_shop, service_schema, shop_file};
 pub use plan::{
-    Bowl, BowlCard, CardClock, CardMinutes, Caution, Contrast, Existing, Hair, LeftOut, LeftOutCost, LevelRule, Mix,
-    MoneyPlan, NotComputed, OrderBasis, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step, TestDone, Unknown,
-    WeighedPart, mixing_cards, plan, plan_schema, plan_text,
+    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, Contrast, Existing, Hair, LeftOut, LeftOutCost,
+    LevelRule, Mix, MoneyPlan, NotComputed, OrderBasis, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step,
+    TestDone, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

@@ -53,15 +53,14 @@ pub fn inert(text: &str) -> Cow<'_, str> {
 /// ```
 #[must_use]
 pub const fn is_active(character: char) -> bool {
-    match character {
-        '\n' | '\t' => false,
-        // Controls of the first and the second set; line and paragraph separators; the marks, embeddings, overrides and
-        // isolates of the bidirectional algorithm (Unicode Standard Annex 9); tags, which are not shown at all.
-        '\0'..='\u{1f}' | '\u{7f}'..='\u{9f}' | '\u{2028}' | '\u{2029}' => true,
-        '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' => true,
-        '\u{feff}' | '\u{e0000}'..='\u{e007f}' => true,
-        _ => false,
-    }
+    let is_control = matches!(character, '\0'..='\u{1f}' | '\u{7f}'..='\u{9f}') && !matches!(character, '\n' | '\t');
+    let is_separator = matches!(character, '\u{2028}' | '\u{2029}');
+    // The marks, embeddings, overrides and isolates of the bidirectional algorithm (Unicode Standard Annex 9).
+    let turns =
+        matches!(character, '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    // The byte order mark and the tags are not shown at all.
+    let is_hidden = matches!(character, '\u{feff}' | '\u{e0000}'..='\u{e007f}');
+    is_control || is_separator || turns || is_hidden
 }
 
 /// A line of a message that shows no more of a long value than can be read: its beginning and its end.

@@ -1,7 +1,10 @@
-use comfy_table::{CellAlignment, ContentArrangement, Table, presets::NOTHING};
+use comfy_table::{CellAlignment, ColumnConstraint, ContentArrangement, Table, Width, presets::NOTHING};
 
 /// The width of a sheet, in characters.
 pub const WIDTH: usize = 80;
+
+/// Blanks between two columns of a table.
+const GAP: u16 = 2;
 
 /// A paragraph in lines of at most 80 characters.
 ///
@@ -81,9 +84,13 @@ impl Sheet {
         if names.iter().any(|name| !name.is_empty()) {
             table.set_header(names.to_vec());
         }
+        let widths = narrowest(names, &rows);
         table.add_rows(rows);
         for (i, column) in table.column_iter_mut().enumerate() {
-            column.set_padding((0, 2));
+            column.set_padding((0, GAP));
+            if let Some(width) = widths.get(i).copied().and_then(|width| u16::try_from(width).ok()) {
+                column.set_constraint(ColumnConstraint::LowerBoundary(Width::Fixed(width + GAP)));
+            }
             if numbers.contains(&i) {
                 column.set_cell_alignment(CellAlignment::Right);
             }
@@ -104,4 +111,18 @@ impl Sheet {
     pub fn finish(self) -> String {
         self.0
     }
+}
+
+/// How narrow each column may become, so that no word is broken: its longest word, of the names alone where there is not
+/// room for all.
+fn narrowest(names: &[&str], rows: &[Vec<String>]) -> Vec<usize> {
+    let longest = |text: &str| text.split_whitespace().map(|word| word.chars().count()).max().unwrap_or_default();
+    let of_names: Vec<usize> = names.iter().map(|name| longest(name)).collect();
+    let with_cells = of_names
+        .iter()
+        .enumerate()
+        .map(|(i, name)| rows.iter().filter_map(|row| row.get(i)).map(|cell| longest(cell)).fold(*name, usize::max));
+    let with_cells: Vec<usize> = with_cells.collect();
+    let total = with_cells.iter().map(|width| width + usize::from(GAP)).sum::<usize>();
+    if total <= WIDTH { with_cells } else { of_names }
 }

@@ -4,10 +4,13 @@ use std::path::PathBuf;
 
 #[derive(Debug, Args)]
 #[command(
-    after_help = "Units: fields of the file carry theirs in the name (`mix_g`, `develop_min`); strengths are text, `6 % w/w`."
+    after_help = "Units: fields of the file carry theirs in the name (`mix_g`, `develop_min`); strengths are text, `6 % w/w`.\n\
+    What says STOP stands at the top, whichever parts are chosen.\n\
+    Example: foilwork plan examples/soft-gradient.toml --short\n\
+    Example: foilwork plan examples/soft-gradient.toml --without money,sources"
 )]
 pub(crate) struct PlanArgs {
-    /// Service file, TOML or (by its name) JSON; `-` reads TOML from the standard input
+    /// Service file, TOML or JSON (told by what is in it); `-` reads the standard input
     pub(crate) file: PathBuf,
     /// The plan as JSON instead of text
     #[arg(long)]
@@ -15,6 +18,16 @@ pub(crate) struct PlanArgs {
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
     pub(crate) cards: bool,
+    /// Only what is needed at the chair
+    #[arg(long, conflicts_with_all = ["json", "cards"])]
+    pub(crate) short: bool,
+    /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `colour`, `hair`, `money`,
+    /// `cautions`, `defaults`, `unknowns`, `sources`
+    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "short"])]
+    pub(crate) only: Vec<String>,
+    /// All parts but these
+    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "short", "only"])]
+    pub(crate) without: Vec<String>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

@@ -5,7 +5,7 @@ use crate::{
     service::request::WorkStage,
     source::Interval,
 };
-use jiff::{SignedDuration, civil::DateTime};
+use jiff::civil::DateTime;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -142,24 +142,18 @@ fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes
         total: bowl.total,
         on_hair: bowl.on_hair,
         worst_ratio_error_percent: bowl.worst_ratio_error_percent,
-        clock: match plan.start {
-            Start::At(start) => Some(clock(start, &minutes)),
-            Start::Day(_) => None,
-        },
+        clock: clock(plan.start, &minutes),
         minutes,
     }
 }
 
-fn clock(start: DateTime, minutes: &CardMinutes) -> CardClock {
-    let at = |after: Duration| {
-        let after = SignedDuration::try_from_secs_f64(after.min() * 60.0).unwrap_or_default();
-        start.saturating_add(after)
-    };
-    CardClock {
-        mixed_at: at(minutes.mixed_at),
-        use_by: at(minutes.use_by),
-        look_at: minutes.look_at.iter().map(|look| at(*look)).collect(),
-        look_at_last: minutes.look_at_last.map(at),
-        rinse_by: at(minutes.rinse_by),
-    }
+fn clock(start: Start, minutes: &CardMinutes) -> Option<CardClock> {
+    let at = |after: Duration| start.plus(after);
+    Some(CardClock {
+        mixed_at: at(minutes.mixed_at)?,
+        use_by: at(minutes.use_by)?,
+        look_at: minutes.look_at.iter().filter_map(|look| at(*look)).collect(),
+        look_at_last: minutes.look_at_last.and_then(at),
+        rinse_by: at(minutes.rinse_by)?,
+    })
 }

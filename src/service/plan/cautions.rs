@@ -15,6 +15,8 @@ use serde::Serialize;
 pub struct Caution {
     /// What to do or not to do.
     pub text: &'static str,
+    /// The same in a few words, for what has to be in mind while working.
+    pub reminder: Option<&'static str>,
     /// What it rests on.
     pub sources: Vec<Reason>,
 }
@@ -30,11 +32,11 @@ const ALWAYS: [(&str, Citation); 2] = [
 
 /// The general cautions, then those for what is used, in the order of the work.
 pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
-    let general = ALWAYS.iter().map(|(text, source)| Caution { text, sources: vec![source.into()] });
+    let general = ALWAYS.iter().map(|(text, source)| Caution { text, reminder: None, sources: vec![source.into()] });
     let handling = handling_advice(&hazards(sections)).into_iter().map(|advice| {
         let sources: Vec<Reason> = advice.citations().map(Reason::from).collect();
         let sources = if sources.is_empty() { vec![COMMON_PRACTICE.into()] } else { sources };
-        Caution { text: advice.text, sources }
+        Caution { text: advice.text, reminder: advice.reminder, sources }
     });
     general.chain(handling).collect()
 }

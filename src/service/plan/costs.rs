@@ -1,7 +1,7 @@
 //! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
 use super::{
-    Mix, PartKind,
+    ChairTime, Mix, PartKind,
     sections::{Sections, Work},
     timeline::Timeline,
 };
@@ -203,8 +203,7 @@ fn overhead(
         left_out.push(LeftOut::whole(LeftOutCost::Overhead));
         return Ok(None);
     };
-    let chair = timeline.last_rinse().min() + timeline.after_rinse().min() + other_work(request);
-    let chair = Duration::from_min(chair).in_field("service.other_work_min")?;
+    let chair = ChairTime::of(timeline, request.file.service.other_work_min).total;
     Ok(Some(CostEntry::overhead(overhead, chair, Basis::Derived)))
 }
 

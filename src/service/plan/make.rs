@@ -1,5 +1,5 @@
 use super::{
-    Hair, Plan, Start, cautions,
+    ChairTime, Hair, Plan, Start, cautions,
     check::{self, Stages},
     colours::Colours,
     costs, mixes,
@@ -77,6 +77,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         defaults: request.defaults.clone(),
         hair,
         order_basis: sections.order_basis(),
+        chair: ChairTime::of(&timeline, request.file.service.other_work_min),
         order: timeline.0,
         mixes,
         money,

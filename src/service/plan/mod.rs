@@ -5,6 +5,7 @@
 
 mod cards;
 mod cautions;
+mod chair;
 mod check;
 mod colours;
 mod costs;
@@ -27,6 +28,7 @@ mod unused;
 
 pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
+pub use chair::ChairTime;
 pub use colours::{Contrast, SectionColour};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use hair::{Existing, Hair, TestDone};

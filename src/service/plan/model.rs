@@ -1,5 +1,6 @@
 use super::{
-    Caution, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour, Start, StatedNotUsed, Step,
+    Caution, ChairTime, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour, Start, StatedNotUsed,
+    Step,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
 use schemars::JsonSchema;
@@ -37,6 +38,8 @@ pub struct Plan {
     pub order_basis: OrderBasis,
     /// The running order.
     pub order: Vec<Step>,
+    /// How long the chair is taken.
+    pub chair: ChairTime,
     /// What each section needs of colour.
     pub colour: Vec<SectionColour>,
     /// How far sections that lie beside each other are apart.

@@ -1,5 +1,8 @@
-use crate::service::file::Moment;
-use jiff::civil::{Date, DateTime};
+use crate::{quantity::Duration, service::file::Moment};
+use jiff::{
+    SignedDuration,
+    civil::{Date, DateTime},
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt;
@@ -26,6 +29,14 @@ impl Start {
             Self::At(at) => at,
             Self::Day(day) => day.at(0, 0, 0, 0),
         }
+    }
+
+    /// So much later, where the time of day is stated.
+    #[must_use]
+    pub fn plus(self, time: Duration) -> Option<DateTime> {
+        let Self::At(at) = self else { return None };
+        let time = SignedDuration::try_from_secs_f64(time.min() * 60.0).unwrap_or_default();
+        Some(at.saturating_add(time))
     }
 
     /// The latest it can be: the last second of a bare day.

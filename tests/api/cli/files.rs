@@ -217,3 +217,19 @@ fn a_table_for_the_wall_has_a_limit() {
     let complaint = refused(&foilwork(&["table", "--stocks", &many, "--targets", &many, "--total", "60"]));
     assert!(complaint.contains("1600 cells: ask for at most 1000"), "{complaint}");
 }
+
+/// A number below zero is a value, refused for what it is.
+#[rstest]
+#[case::total(&["scale", "30 g a + 15 g b", "--total", "-5"], "error: cannot scale by or to -5: must be above 0")]
+#[case::not_a_number(
+    &["dilute", "--stock", "9 % w/w", "--target", "3 % w/w", "--total", "nan"],
+    "error: --total: invalid mass (got NaN g)"
+)]
+#[case::division(
+    &["blend", "--stock", "12 % w/w", "--stock", "3 % w/w", "--target", "6 % w/w", "--total", "60", "--division", "1e-300"],
+    "no balance shows less than 0.0000001 g"
+)]
+fn a_number_out_of_range_is_named(#[case] args: &[&str], #[case] said: &str) {
+    let complaint = refused(&foilwork(args));
+    assert!(complaint.contains(said) && complaint.len() < 300, "{complaint}");
+}

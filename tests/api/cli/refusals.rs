@@ -50,7 +50,7 @@ fn refused(args: &[&str], text: &str) {
     "1",
     "--targets: 3 % hides its basis: write 3 % w/w (g in 100 g), 3 % w/v (g in 100 mL), or 10 vol for the label of the trade"
 )]
-#[case::total("12 % w/w", "3 % w/w", "-1", "1", "invalid mass (got -1 g): must be from 0 to 1e9 g")]
+#[case::total("12 % w/w", "3 % w/w", "-1", "1", "--total: invalid mass (got -1 g): must be from 0 to 1e9 g")]
 #[case::division(
     "12 % w/w",
     "3 % w/w",

@@ -15,6 +15,7 @@ mod law;
 mod plan_data;
 mod schema;
 mod sequence;
+mod sheet;
 mod starter;
 mod times;
 mod together;

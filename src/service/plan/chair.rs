@@ -1,0 +1,37 @@
+use super::{Start, timeline::Timeline};
+use crate::quantity::{Duration, Quantity};
+use jiff::civil::DateTime;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// How long the chair is taken: to the last rinse, then the toners, then the other work.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct ChairTime {
+    /// From the first brush to the last rinse of a section.
+    #[serde(rename = "sections_min")]
+    pub sections: Duration,
+    /// Toners and root shadow, from the end of that rinse.
+    #[serde(rename = "after_rinse_min")]
+    pub after_rinse: Duration,
+    /// Consultation, rinsing, drying, where that is stated.
+    #[serde(rename = "other_work_min")]
+    pub other_work: Option<Duration>,
+    /// All of it.
+    #[serde(rename = "total_min")]
+    pub total: Duration,
+}
+
+impl ChairTime {
+    pub(super) fn of(timeline: &Timeline, other_work_min: Option<f64>) -> Self {
+        let (sections, after_rinse) = (timeline.last_rinse(), timeline.after_rinse());
+        let other_work = other_work_min.map(Duration::nearest);
+        let total = sections + after_rinse + other_work.unwrap_or(Duration::ZERO);
+        Self { sections, after_rinse, other_work, total }
+    }
+
+    /// When the guest leaves the chair, where the time of day of the start is stated and all goes as planned.
+    #[must_use]
+    pub fn finish(&self, start: Start) -> Option<DateTime> {
+        start.plus(self.total)
+    }
+}

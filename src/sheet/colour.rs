@@ -1,0 +1,93 @@
+use crate::{
+    colour::{Level, LevelChange, UnderlyingPigment},
+    service::{Contrast, Mix, PartKind, Plan, SectionColour},
+    source::Interval,
+    text::{Sheet, number, span},
+};
+
+/// Level and tone, section by section.
+pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
+    sheet.heading("Level and tone, section by section");
+    let row = |section: &SectionColour| {
+        let mix = plan.mixes.iter().find(|mix| mix.name == section.section);
+        let pigment = section.exposed.as_ref().map(|pigment| &pigment.value);
+        let dash = || "-".to_owned();
+        vec![
+            section.section.clone(),
+            mix.map(with).unwrap_or_default(),
+            format!("{} to {}", levels(section.from_level), number(section.target_level.number(), 1)),
+            change(section.change_levels),
+            pigment.map_or_else(dash, exposed),
+            pigment.and_then(neutralised_by).unwrap_or_else(dash),
+            section.target_tone.clone().unwrap_or_else(dash),
+        ]
+    };
+    let rows = plan.colour.iter().map(row).collect();
+    sheet.table(&["section", "with", "level", "levels", "exposes", "neutraliser", "wanted"], &[], rows);
+    if !plan.contrasts.is_empty() {
+        let pair =
+            |contrast: &Contrast| format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1));
+        let pairs: Vec<_> = plan.contrasts.iter().map(pair).collect();
+        sheet.blank();
+        sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);
+    }
+    for section in &plan.colour {
+        let Some(rule) = &section.level_rule else { continue };
+        sheet.blank();
+        let text = format!(
+            "{}: by the mean rule the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
+             the target the rule asks for: {}. A rule of thumb; the strand decides.",
+            section.section,
+            number(rule.shade_level.number(), 1),
+            number(rule.white_hair_level.number(), 1),
+            number(rule.pigmented_hair_level.number(), 1),
+            match (rule.shade_for_target_level, &rule.no_shade_for_target) {
+                (Some(level), _) => level.number().to_string(),
+                (None, why) => why.clone().unwrap_or_default(),
+            }
+        );
+        sheet.paragraph(&text, 0);
+    }
+    if plan.colour.iter().any(|section| section.exposed.is_some()) {
+        sheet.blank();
+        sheet.paragraph("Exposed pigment and its neutralising tone: common practice, hue by hue; read the strand.", 0);
+    }
+}
+
+/// The products of a mix and what they are mixed with.
+fn with(mix: &Mix) -> String {
+    let products: Vec<&str> = mix.products().map(|part| part.product.as_str()).collect();
+    let oxidant: Vec<_> = mix.oxidant().collect();
+    let products = products.join(" + ");
+    match oxidant.as_slice() {
+        [] => products,
+        [bottle] if bottle.kind == PartKind::Developer => format!("{products}, {}", bottle.product),
+        _ => format!("{products}, {} % w/w blended", number(mix.developer.best().ww_percent(), 2)),
+    }
+}
+
+fn levels(levels: Interval<Level>) -> String {
+    span(&levels, |level| number(level.number(), 1))
+}
+
+fn change(change: Interval<LevelChange>) -> String {
+    let words = |change: LevelChange| number(change.levels(), 1);
+    if change.best().is_deposit() {
+        format!("deposit {}", span(&change.map(|change| -change), words))
+    } else {
+        format!("lift {}", span(&change, words))
+    }
+}
+
+fn exposed(pigment: &UnderlyingPigment) -> String {
+    from_to(pigment.words)
+}
+
+fn neutralised_by(pigment: &UnderlyingPigment) -> Option<String> {
+    pigment.neutraliser.map(|(a, b)| from_to((a.words(), b.words())))
+}
+
+/// `orange` for a whole level, `orange to yellow-orange` between two.
+fn from_to((darker, lighter): (&str, &str)) -> String {
+    if darker == lighter { darker.to_owned() } else { format!("{darker} to {lighter}") }
+}

@@ -1,0 +1,44 @@
+use crate::{
+    quantity::Duration,
+    service::{Plan, WorkStage},
+    text::{Sheet, amount},
+};
+
+/// The running order in minutes, as a timer counts them.
+pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
+    sheet.heading("Order, in minutes from the first brush");
+    let minutes = |list: &[Duration]| list.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
+    for (stage, note) in [(WorkStage::Section, ""), (WorkStage::Toner, "After rinsing, counted anew:")] {
+        let steps: Vec<_> = plan
+            .order
+            .iter()
+            .filter(|step| (step.stage == WorkStage::Section) == (stage == WorkStage::Section))
+            .collect();
+        if steps.is_empty() {
+            continue;
+        }
+        if !note.is_empty() {
+            sheet.blank();
+            sheet.line(note);
+        }
+        let rows = steps
+            .into_iter()
+            .map(|step| {
+                vec![
+                    step.number.to_string(),
+                    step.name.clone(),
+                    format!("{} to {}", amount(step.begin, 0), amount(step.applied, 0)),
+                    minutes(&step.look_at),
+                    step.look_at_last.map_or_else(|| "-".to_owned(), |at| amount(at, 0)),
+                    amount(step.rinse_by, 0),
+                ]
+            })
+            .collect();
+        sheet.table(&["#", "what", "apply", "look at", "last strand", "rinse by"], &[0, 4, 5], rows);
+    }
+    sheet.blank();
+    sheet.paragraph(&format!("The order is {}.", plan.order_basis), 0);
+    let text = "Times on the hair count from the first strand; from \"last strand\" on look at that one too. Rinse a \
+                strand when it is there, not when the clock says so. One pair of hands is assumed.";
+    sheet.paragraph(text, 0);
+}
