@@ -36,6 +36,8 @@
 //! | which shade for that level | [`colour::formula_level`] |
 //! | how much natural shade for the white | [`mix::natural_share`] |
 //! | how much hair, and how fast it grows | [`hair::HairFacts`], [`hair::growth`] |
+//! | how many foils, how many grams in each | [`head::Layout`], [`head::demand`] |
+//! | how the head reads | [`head::read_head`] |
 //! | the toner | [`toner::find_toner`] |
 //! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |

@@ -1,6 +1,6 @@
 use super::{
-    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, Ponytail, Texture,
-    group, product,
+    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, Ponytail, Texture, group,
+    product,
 };
 use crate::{
     quantity::{Area, Quantity},

@@ -140,7 +140,9 @@ pub fn level_along(
     let (base, light) = (Swatch::natural(from), Swatch::lightened(from, to));
     let places = (0..=u16::MAX).map(f64::from).take_while(|cm| *cm <= length.cm()).map(Length::nearest);
     let level = |at: Length| {
-        let covered = profile.covered_at(at).combine(taken, |covered, taken| Share::nearest(covered.percent() * taken.fraction()));
+        let covered = profile
+            .covered_at(at)
+            .combine(taken, |covered, taken| Share::nearest(covered.percent() * taken.fraction()));
         if covered.high() == Share::NONE {
             return Interval::exact(from);
         }

@@ -74,7 +74,9 @@ pub enum LayoutError {
         field: &'static str,
     },
     /// A foil wider than its panel.
-    #[error("`foil_width` {foil} is wider than `panel_width` {panel}: it would lie on its neighbour (fold the foil to {panel})")]
+    #[error(
+        "`foil_width` {foil} is wider than `panel_width` {panel}: it would lie on its neighbour (fold the foil to {panel})"
+    )]
     FoilWiderThanPanel {
         /// The foil.
         foil: Length,
@@ -82,7 +84,9 @@ pub enum LayoutError {
         panel: Length,
     },
     /// A subsection that is thicker than the panel is high.
-    #[error("`subsection` {subsection} is thicker than `panel_height` {height}: not one foil fits (take thinner subsections)")]
+    #[error(
+        "`subsection` {subsection} is thicker than `panel_height` {height}: not one foil fits (take thinner subsections)"
+    )]
     SubsectionBeyondPanel {
         /// The subsection.
         subsection: Length,
@@ -98,7 +102,9 @@ pub enum LayoutError {
         width: Length,
     },
     /// A comb that goes deeper than the subsection is thick.
-    #[error("`depth` {depth} is more than `subsection` {subsection}: the comb would lift the hair behind it (at most {subsection})")]
+    #[error(
+        "`depth` {depth} is more than `subsection` {subsection}: the comb would lift the hair behind it (at most {subsection})"
+    )]
     DepthBeyondSubsection {
         /// The depth.
         depth: Length,

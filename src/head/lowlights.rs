@@ -25,7 +25,9 @@ pub struct Lowlights {
 #[non_exhaustive]
 pub enum LowlightsError {
     /// Darker than what grows in.
-    #[error("`lowlight` {lowlight} is darker than `natural` {natural}: new growth would show lighter (give {natural} or lighter)")]
+    #[error(
+        "`lowlight` {lowlight} is darker than `natural` {natural}: new growth would show lighter (give {natural} or lighter)"
+    )]
     DarkerThanNatural {
         /// Their level.
         lowlight: Level,
@@ -41,7 +43,9 @@ pub enum LowlightsError {
         now: Level,
     },
     /// Even all the hair would not be dark enough.
-    #[error("`wanted` {wanted} is darker than `lowlight` {lowlight}: no share of them reaches it (give {wanted} or darker strands)")]
+    #[error(
+        "`wanted` {wanted} is darker than `lowlight` {lowlight}: no share of them reaches it (take strands of {wanted} or darker)"
+    )]
     TooLight {
         /// What is wanted.
         wanted: Level,

@@ -32,7 +32,9 @@ pub struct Placement {
 #[non_exhaustive]
 pub enum PartitionError {
     /// A region that is given out more than once.
-    #[error("{region}: {first:?} and {second:?} overlap, together the sections take {taken} % of it (give {second:?} {room} % or less)")]
+    #[error(
+        "{region}: {first:?} and {second:?} overlap, together the sections take {taken} % of it (give {second:?} {room} % or less)"
+    )]
     Overlap {
         /// The region.
         region: String,
@@ -46,7 +48,9 @@ pub enum PartitionError {
         room: f64,
     },
     /// A region that is not given out in full.
-    #[error("{region}: {missing} % of it belongs to no section (add them to {nearest:?}, or say that the rest stays natural)")]
+    #[error(
+        "{region}: {missing} % of it belongs to no section (add them to {nearest:?}, or say that the rest stays natural)"
+    )]
     Gap {
         /// The region.
         region: String,

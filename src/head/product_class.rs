@@ -103,10 +103,10 @@ pub fn product_class(wish: &ClassQuestion) -> ClassDecision {
     let fits = order.iter().filter_map(|i| refusals.get(*i)).find(|(_, against)| against.is_none());
     let product = fits.map_or(ProductKind::Lightener, |(product, _)| *product);
     let softer = "a gentler class does it as well";
-    let rejected = refusals.iter().filter(|(other, _)| *other != product).map(|(other, against)| Rejected {
-        product: *other,
-        why: against.unwrap_or(softer),
-    });
+    let rejected = refusals
+        .iter()
+        .filter(|(other, _)| *other != product)
+        .map(|(other, against)| Rejected { product: *other, why: against.unwrap_or(softer) });
     ClassDecision {
         product,
         why: reason(product),

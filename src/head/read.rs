@@ -129,7 +129,9 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
         })
         .collect();
     let part = |holds: &dyn Fn(usize) -> bool| {
-        mixed(regions.iter().enumerate().filter(|(i, _)| holds(*i)).map(|(_, look)| (look.hair.percent(), &look.colour)))
+        mixed(
+            regions.iter().enumerate().filter(|(i, _)| holds(*i)).map(|(_, look)| (look.hair.percent(), &look.colour)),
+        )
     };
     let is = |of: fn(&super::Region) -> bool| move |i: usize| template.regions().get(i).is_some_and(of);
     let (on_outline, at_front) = (is(|region| region.outline), is(|region| region.front));
@@ -159,7 +161,7 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
 
 /// The colour of one region: its sections by area, the rest natural.
 fn of_region<'a>(parts: impl Iterator<Item = &'a Placed<'a>>, natural: &Swatch) -> Swatch {
-    let mut taken = 0.0;
+    let mut taken: f64 = 0.0;
     let mut sections = Vec::new();
     for part in parts {
         let area = part.of_region.percent().min((100.0 - taken).max(0.0));

@@ -6,6 +6,7 @@ mod colour;
 mod example_program;
 mod finding;
 mod hair;
+mod head;
 mod lift;
 mod limits;
 mod mix;

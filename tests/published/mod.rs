@@ -2,6 +2,7 @@
 mod business;
 mod colour;
 mod hair;
+mod head;
 mod lift;
 mod limits;
 mod mix;

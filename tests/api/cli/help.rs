@@ -30,6 +30,8 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("scale", "part", &["30 g 7.1 + 60 g 6%"]),
     ("hair", "", &["--length", "25"]),
     ("hair", "gathered", &["--length", "25", "--girth", "9.5"]),
+    ("foils", "", &["--width", "8", "--height", "6", "--length", "30"]),
+    ("foils", "gathered", &["--width", "8", "--height", "6", "--length", "30", "--girth", "9.5"]),
     ("level", "", &["--natural", "5", "--target", "8"]),
     ("lift", "", &["--from", "4", "--developer", "6 % w/w", "--ratio", "1:2"]),
     ("lift", "on-hair", &["--from", "4"]),

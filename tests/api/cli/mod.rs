@@ -3,6 +3,7 @@
 mod colour;
 mod doors;
 mod files;
+mod foils;
 mod hair;
 mod help;
 mod lift;
@@ -43,8 +44,21 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 30] = [
+const EVERY: [&[&str]; 31] = [
     &["convert", "6 % w/w"],
+    &[
+        "foils",
+        "--width",
+        "12",
+        "--height",
+        "15",
+        "--length",
+        "43.5",
+        "--technique",
+        "freehand-in-foil",
+        "--foil-width",
+        "4",
+    ],
     &[
         "hair",
         "--length",
