@@ -10,7 +10,7 @@
 //!
 //! **Calibrate**: [`calibrated`] by what was really used; [`white_share`] from counts.
 //!
-//! **Along the strand**: [`Strand`] of [`Band`]s, [`growth`], [`grown`] and [`weeks_to_grow`], [`warm_band`].
+//! **Along the strand**: [`BandedStrand`] of [`Band`]s, [`growth`], [`grown`] and [`weeks_to_grow`], [`warm_band`].
 
 mod calibrate;
 mod facts;
@@ -37,7 +37,7 @@ pub use quantities::{
     Age, CrossSection, Diameter, GrowthRate, HairCount, HairDensity, LinearDensity, MassPerLength, Weeks,
 };
 pub(crate) use spread::product;
-pub use strand::{Band, Strand, StrandError, warm_band};
+pub use strand::{Band, BandedStrand, StrandError, warm_band};
 pub use texture::{DensityByEye, Texture};
 pub use tress::Tress;
 pub use white::{WhiteCount, WhiteShare, white_share};

@@ -25,7 +25,7 @@ pub struct Band {
 
 /// What lies along a strand, from the scalp to the ends, without a gap.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct Strand {
+pub struct BandedStrand {
     length: Length,
     bands: Vec<Band>,
 }
@@ -74,7 +74,7 @@ pub enum StrandError {
 /// Places nearer than this are one place.
 const SAME: f64 = 1e-6;
 
-impl Strand {
+impl BandedStrand {
     /// A strand of this length; the bands in order from the scalp.
     ///
     /// # Errors
@@ -84,13 +84,13 @@ impl Strand {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{colour::Level, hair::{Band, Strand}, quantity::Length};
+    /// use foilwork::{colour::Level, hair::{Band, BandedStrand}, quantity::Length};
     ///
     /// let band = |from, to, level, artificial| {
     ///     let (from, to) = (Length::from_cm(from)?, Length::from_cm(to)?);
     ///     Ok::<_, Box<dyn std::error::Error>>(Band { from, to, level: Level::new(level)?, tone: None, artificial })
     /// };
-    /// let strand = Strand::new(Length::from_cm(30.0)?, vec![band(0.0, 4.0, 5.0, false)?, band(4.0, 30.0, 8.0, true)?])?;
+    /// let strand = BandedStrand::new(Length::from_cm(30.0)?, vec![band(0.0, 4.0, 5.0, false)?, band(4.0, 30.0, 8.0, true)?])?;
     /// assert_eq!(strand.level_at(Length::from_cm(10.0)?), Some(Level::new(8.0)?));
     /// // A mix from the scalp to 6 cm lies on 2 cm that are lightened already.
     /// assert_eq!(strand.overlap(Length::from_cm(0.0)?, Length::from_cm(6.0)?).cm(), 2.0);
@@ -148,11 +148,11 @@ impl Strand {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{colour::Level, hair::{Band, Strand}, quantity::Length};
+    /// use foilwork::{colour::Level, hair::{Band, BandedStrand}, quantity::Length};
     ///
     /// let length = Length::from_cm(20.0)?;
     /// let whole = Band { from: Length::from_cm(0.0)?, to: length, level: Level::new(6.0)?, tone: None, artificial: true };
-    /// assert_eq!(Strand::new(length, vec![whole])?.regrowth().cm(), 0.0);
+    /// assert_eq!(BandedStrand::new(length, vec![whole])?.regrowth().cm(), 0.0);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]

@@ -99,7 +99,8 @@ impl Gradient {
     ///
     /// let (cm, percent) = (Length::from_cm, Share::from_percent);
     /// let blend = Gradient::new((cm(1.0)?, cm(5.0)?), (percent(70.0)?, percent(20.0)?), cm(30.0)?)?;
-    /// let back = &Template::standard().regions()[8];
+    /// let template = Template::standard();
+    /// let back = &template.regions()[8];
     /// // The back lies 60 % inward: 70 - 0.6 x 50.
     /// assert_eq!(blend.share(back).percent(), 40.0);
     /// # Ok::<(), Box<dyn std::error::Error>>(())

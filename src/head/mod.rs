@@ -35,7 +35,7 @@ pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_
 pub use gradient::{Gradient, GradientError, level_along};
 pub use layout::{InFoils, Layout, LayoutError, Panel, Taking, by_hand};
 pub use lowlights::{Lowlights, LowlightsError, lowlights};
-pub use over_direction::{OverDirection, Scalp};
+pub use over_direction::{Curvature, OverDirection};
 pub use partition::{PartitionError, Placement, Rest, partition};
 pub use product_class::{ClassDecision, ClassQuestion, ExtraStep, Rejected, product_class};
 pub use profile::{Profile, Softness};

@@ -2,7 +2,7 @@ use crate::quantity::{Length, Quantity};
 
 /// The shape of the scalp under a panel.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Scalp {
+pub enum Curvature {
     /// Flat, as a small panel nearly is.
     Flat,
     /// A circle of this radius; a head is about 9 cm.
@@ -20,7 +20,7 @@ pub struct OverDirection {
     /// Out from the scalp at the first root.
     pub out: Length,
     /// The shape of the scalp.
-    pub scalp: Scalp,
+    pub scalp: Curvature,
 }
 
 impl OverDirection {
@@ -31,10 +31,10 @@ impl OverDirection {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{head::{OverDirection, Scalp}, quantity::Length};
+    /// use foilwork::{head::{OverDirection, Curvature}, quantity::Length};
     ///
     /// let cm = |cm| Length::from_cm(cm);
-    /// let forward = OverDirection { ahead: cm(3.0)?, out: cm(6.0)?, scalp: Scalp::Flat };
+    /// let forward = OverDirection { ahead: cm(3.0)?, out: cm(6.0)?, scalp: Curvature::Flat };
     /// assert_eq!(format!("{:.2}", forward.start(cm(2.0)?)), "7.81 cm");
     /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
     /// ```
@@ -45,7 +45,7 @@ impl OverDirection {
     #[must_use]
     pub fn start(&self, behind: Length) -> Length {
         let (back, below) = match self.scalp {
-            Scalp::Round(radius) if radius.cm() > 0.0 => {
+            Curvature::Round(radius) if radius.cm() > 0.0 => {
                 let angle = behind.cm() / radius.cm();
                 (radius.cm() * angle.sin(), radius.cm() * (1.0 - angle.cos()))
             }

@@ -2,7 +2,7 @@
 
 use foilwork::{
     colour::Level,
-    hair::{Band, DensityByEye, DensityFact, HairFacts, Strand, Texture, ThreadFact, warm_band},
+    hair::{Band, BandedStrand, DensityByEye, DensityFact, HairFacts, Texture, ThreadFact, warm_band},
     quantity::{Length, Share},
 };
 use rstest::rstest;
@@ -32,14 +32,14 @@ fn band(from: f64, to: f64, level: f64, artificial: bool) -> Band {
 )]
 fn what_is_no_strand_says_so(#[case] bands: &[(f64, f64)], #[case] want: &str) {
     let bands = bands.iter().map(|(from, to)| band(*from, *to, 6.0, false)).collect();
-    assert_eq!(Strand::new(cm(30.0), bands).unwrap_err().to_string(), want);
+    assert_eq!(BandedStrand::new(cm(30.0), bands).unwrap_err().to_string(), want);
 }
 
 /// By hand: natural to 3 cm, lightened to 20, coloured to 30. A mix from 2 to 25 cm lies on 17 and 5 cm of it.
 #[test]
 fn overlap_onto_coloured_hair_in_cm() {
     let bands = vec![band(0.0, 3.0, 5.0, false), band(3.0, 20.0, 9.0, true), band(20.0, 30.0, 7.0, true)];
-    let strand = Strand::new(cm(30.0), bands).unwrap();
+    let strand = BandedStrand::new(cm(30.0), bands).unwrap();
     assert_eq!(strand.regrowth(), cm(3.0));
     assert_eq!(strand.overlap(cm(2.0), cm(25.0)), cm(22.0));
     assert_eq!(strand.overlap(cm(0.0), cm(3.0)), cm(0.0));

@@ -4,8 +4,8 @@ use foilwork::{
     colour::{Level, Swatch},
     hair::{DensityFact, HairDensity, HairFacts, growth},
     head::{
-        Gradient, Layout, OverDirection, Panel, Placed, Placement, Profile, Rest, Scalp, Taking, Technique, Template,
-        Wish, demand, line_shows_after, partition, read_head, take_up,
+        Curvature, Gradient, Layout, OverDirection, Panel, Placed, Placement, Profile, Rest, Taking, Technique,
+        Template, Wish, demand, line_shows_after, partition, read_head, take_up,
     },
     quantity::{Length, Quantity, Share},
     source::Interval,
@@ -124,7 +124,7 @@ proptest! {
 
     #[test]
     fn a_start_drops_the_further_back_the_root(ahead in 0.0..8.0, out in 0.1..8.0, behind in 0.0..6.0, more in 0.01..3.0) {
-        for scalp in [Scalp::Flat, Scalp::Round(cm(9.0))] {
+        for scalp in [Curvature::Flat, Curvature::Round(cm(9.0))] {
             let held = OverDirection { ahead: cm(ahead), out: cm(out), scalp };
             prop_assert!(held.start(cm(behind + more)) > held.start(cm(behind)));
         }

@@ -4,7 +4,8 @@ use foilwork::{
     colour::{Level, Swatch},
     hair::{Cut, DensityFact, Diameter, HairDensity, HairFacts, ThreadFact},
     head::{
-        Layout, OverDirection, Panel, Profile, Scalp, Taking, Technique, Template, demand, film, level_along, take_up,
+        Curvature, Layout, OverDirection, Panel, Profile, Taking, Technique, Template, demand, film, level_along,
+        take_up,
     },
     quantity::{Area, Length, Quantity, Share},
     source::Interval,
@@ -132,7 +133,7 @@ fn back_comb_by_hand() {
 #[case(3.0, 6.0, [6.71, 7.21, 7.81, 8.49])]
 #[case(6.0, 0.0, [6.0, 7.0, 8.0, 9.0])]
 fn over_direction_by_hand(#[case] ahead: f64, #[case] out: f64, #[case] want: [f64; 4]) {
-    let held = OverDirection { ahead: cm(ahead), out: cm(out), scalp: Scalp::Flat };
+    let held = OverDirection { ahead: cm(ahead), out: cm(out), scalp: Curvature::Flat };
     for (behind, want) in [0.0, 1.0, 2.0, 3.0].into_iter().zip(want) {
         near(held.start(cm(behind)).cm(), want, 0.005);
     }
@@ -143,7 +144,7 @@ fn over_direction_by_hand(#[case] ahead: f64, #[case] out: f64, #[case] want: [f
 #[case(9.0, 3.0, 6.0)]
 #[case(7.5, 0.0, 4.0)]
 fn over_direction_on_a_curved_scalp(#[case] radius: f64, #[case] ahead: f64, #[case] out: f64) {
-    let held = OverDirection { ahead: cm(ahead), out: cm(out), scalp: Scalp::Round(cm(radius)) };
+    let held = OverDirection { ahead: cm(ahead), out: cm(out), scalp: Curvature::Round(cm(radius)) };
     for behind in [0.0, 2.0, 5.0, 8.0] {
         let n = 200_000_u32;
         let step = behind / f64::from(n);
@@ -158,8 +159,8 @@ fn over_direction_on_a_curved_scalp(#[case] radius: f64, #[case] ahead: f64, #[c
         near(held.start(cm(behind)).cm(), want, 1e-6);
     }
     // A huge head is flat.
-    let flat = OverDirection { scalp: Scalp::Flat, ..held };
-    let huge = OverDirection { scalp: Scalp::Round(cm(1e5)), ..held };
+    let flat = OverDirection { scalp: Curvature::Flat, ..held };
+    let huge = OverDirection { scalp: Curvature::Round(cm(1e5)), ..held };
     near(huge.start(cm(5.0)).cm(), flat.start(cm(5.0)).cm(), 1e-3);
 }
 

@@ -141,6 +141,16 @@ impl<'r> Sections<'r> {
         self.0.iter().any(Work::lightens)
     }
 
+    pub(super) fn leave_strengths_open(&self) -> bool {
+        self.0.iter().any(|work| work.task.oxidant == Oxidant::Open)
+    }
+
+    /// Whether the pH of every mix with peroxide is stated.
+    pub(super) fn state_alkalinity(&self) -> bool {
+        let mut mixed = self.0.iter().filter(|work| work.has_peroxide());
+        mixed.all(|work| work.products.iter().all(|(item, _)| item.mixed_ph().is_some()))
+    }
+
     pub(super) fn have_peroxide(&self) -> bool {
         self.0.iter().any(Work::has_peroxide)
     }
