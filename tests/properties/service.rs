@@ -2,12 +2,13 @@
 
 use foilwork::{
     finding::{Rule, Verdict},
+    head::Technique,
     money::Money,
     quantity::MassFraction,
     reader::Format,
     service::{
         Plan, ServiceFile, WorkStage, parse, plan, plan_text,
-        shape::{After, MixPart, Section, Technique, WaitFor, Zone},
+        shape::{After, MixPart, Section, WaitFor, Zone},
     },
     sheet::bench_sheet,
     shop::{

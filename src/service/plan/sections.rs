@@ -9,12 +9,13 @@ use super::{
 use crate::{
     colour::{self, Level, LevelChange, ProductKind, Tone},
     finding::Finding,
+    head::Technique,
     mix::Ratio,
     quantity::{Duration, Quantity, Share},
     reader::Problems,
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
-        shape::{Technique, WaitFor},
+        shape::WaitFor,
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,

@@ -5,12 +5,13 @@ use super::{
 use crate::{
     choice::choice,
     colour::{Hue, Level, Tone},
+    head::Technique,
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{After, MixPart, RootShadow, Section, Technique, ToneTarget, Toner, WaitFor, Zone},
+        shape::{After, MixPart, RootShadow, Section, ToneTarget, Toner, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };

@@ -3,9 +3,10 @@
 use super::base::{changed, only_colour, only_lightener, texts, verdicts};
 use foilwork::{
     finding::Verdict::{self, NotJudged, Passed, Warning},
+    head::Technique,
     service::{
         Plan,
-        shape::{ExistingColour, HistoryFlag, Technique, Zone},
+        shape::{ExistingColour, HistoryFlag, Zone},
     },
     sheet::bench_sheet,
 };
