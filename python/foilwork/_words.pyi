@@ -2,7 +2,6 @@
 
 from typing import Literal, TypeAlias
 
-_Amount: TypeAlias = Literal["low", "medium", "high"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
@@ -18,6 +17,7 @@ _CostKind: TypeAlias = Literal[
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _DefaultValue: TypeAlias = dict[str, object]
+_DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts",
@@ -49,6 +49,7 @@ _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _Margin: TypeAlias = str
 _Markup: TypeAlias = str
+_Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
@@ -84,6 +85,10 @@ _Rule: TypeAlias = Literal[
     "earlier-service",
     "overlap",
     "lift",
+    "alkalinity",
+    "finish-together",
+    "level-seen",
+    "strand-book",
     "white-hair",
     "ratio",
     "scale",
@@ -101,6 +106,7 @@ _Rule: TypeAlias = Literal[
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _Start: TypeAlias = str
+_Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Unknown: TypeAlias = Literal[

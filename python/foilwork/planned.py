@@ -17,10 +17,10 @@ from foilwork._record import Record
 
 if TYPE_CHECKING:
     from foilwork._words import (
-        _Amount,
         _Basis,
         _CostKind,
         _DefaultValue,
+        _DensityByEye,
         _Elasticity,
         _HistoryFlag,
         _Hue,
@@ -28,12 +28,14 @@ if TYPE_CHECKING:
         _LeftOutCost,
         _Margin,
         _Markup,
+        _Next,
         _OrderBasis,
         _PartKind,
         _Porosity,
         _Rounding,
         _Scalp,
         _Start,
+        _Strain,
         _TestResult,
         _Texture,
         _Unknown,
@@ -50,11 +52,14 @@ __all__ = [
     "CardMinutes",
     "Caution",
     "ChairTime",
+    "ChosenStrength",
     "Contrast",
     "CostLineWithShare",
     "CostTable",
     "DefaultUsed",
     "Existing",
+    "ExpectedLook",
+    "Factor",
     "Hair",
     "LeftOut",
     "LevelRule",
@@ -62,7 +67,10 @@ __all__ = [
     "MoneyPlan",
     "NotComputed",
     "PlanData",
+    "RejectedStrength",
     "SectionColour",
+    "SectionLift",
+    "SeenNow",
     "SetPrice",
     "Sourced",
     "StatedNotUsed",
@@ -70,6 +78,9 @@ __all__ = [
     "Swatch",
     "TaxedPrice",
     "TestDone",
+    "TimeTo",
+    "TogetherPlan",
+    "TogetherSection",
     "UnderlyingPigment",
     "WeighedPart",
 ]
@@ -175,6 +186,7 @@ class BowlCard(Record):
         "parts": "What goes in, in the order of weighing.",
         "stage": "Section, toner or root shadow.",
         "stops": "Every finding of the plan that says stop.",
+        "strength_basis": "What that strength rests on.",
         "total_g": "What the scale shows in the end.",
         "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
     }
@@ -190,6 +202,7 @@ class BowlCard(Record):
     parts: tuple[WeighedPart, ...]
     stage: _WorkStage
     stops: tuple[Finding, ...]
+    strength_basis: _Basis
     total_g: float
     worst_ratio_error_percent: float
 
@@ -222,6 +235,36 @@ class ChairTime(Record):
     other_work_min: float | None
     sections_min: float
     total_min: float
+
+
+@dataclass(frozen=True)
+class RejectedStrength(Record):
+    """A strength that was not taken."""
+
+    __slots__ = {
+        "developer_ww_percent": "The developer before mixing.",
+        "why": "Why not.",
+    }
+    developer_ww_percent: float
+    why: str
+
+
+@dataclass(frozen=True)
+class ChosenStrength(Record):
+    """The strength that the plan chose for a section which left it out."""
+
+    __slots__ = {
+        "developer_ww_percent": "The developer before mixing.",
+        "on_hair_ww_percent": "On the hair after mixing.",
+        "rejected": "What else the shelf has, weakest first, and why it was not taken.",
+        "section": "The section.",
+        "why": "Why this one.",
+    }
+    developer_ww_percent: Bounds[float]
+    on_hair_ww_percent: Bounds[float]
+    rejected: tuple[RejectedStrength, ...]
+    section: str
+    why: str
 
 
 @dataclass(frozen=True)
@@ -305,6 +348,36 @@ class Existing(Record):
 
 
 @dataclass(frozen=True)
+class ExpectedLook(Record):
+    """What to expect at a look."""
+
+    __slots__ = {
+        "at_min": "On the clock of the sheet.",
+        "level": "Its level: median and 80 % interval.",
+        "on_hair_min": "How long the first strand has carried the mix.",
+    }
+    at_min: float
+    level: Bounds[float]
+    on_hair_min: float
+
+
+@dataclass(frozen=True)
+class Factor(Record):
+    """One lever: by what it multiplies a rate, and what that rests on."""
+
+    __slots__ = {
+        "basis": "What it rests on.",
+        "citation": "Where it is printed, when it is.",
+        "lever": "The lever, in words.",
+        "times": "The multiplier: median and 80 % interval.",
+    }
+    basis: _Basis
+    citation: Citation | None
+    lever: str
+    times: Bounds[float]
+
+
+@dataclass(frozen=True)
 class TestDone(Record):
     """A test: when, and what came of it."""
 
@@ -336,7 +409,7 @@ class Hair(Record):
         "texture": "Diameter of a strand.",
         "white_percent": "Share of white hair.",
     }
-    density: _Amount | None
+    density: _DensityByEye | None
     elasticity: _Elasticity | None
     existing: tuple[Existing, ...]
     history: tuple[_HistoryFlag, ...] | None
@@ -366,19 +439,19 @@ class LeftOut(Record):
 
 @dataclass(frozen=True)
 class LevelRule(Record):
-    """Level rules of permanent colour on natural hair: rules of thumb, a strand test decides."""
+    """Level rules of permanent colour: rules of thumb, a strand test decides."""
 
     __slots__ = {
-        "no_shade_for_target": "Why there is none, otherwise.",
-        "pigmented_hair_level": "Level that pigmented hair takes: the mean of natural and shade.",
-        "shade_for_target_level": "Shade that would bring pigmented hair to the target, where there is one.",
+        "no_shade_for_target": "Why there are none, otherwise.",
+        "pigmented_hair_level": "Levels that pigmented hair takes.",
+        "shade_for_target_level": "Shades that would bring pigmented hair to the target, where there are such shades.",
         "shade_level": "Level of the shades as mixed.",
-        "sources": "Where the rules are printed.",
+        "sources": "What the rules rest on.",
         "white_hair_level": "Level that white hair takes.",
     }
     no_shade_for_target: str | None
-    pigmented_hair_level: float
-    shade_for_target_level: float | None
+    pigmented_hair_level: Bounds[float]
+    shade_for_target_level: Bounds[float] | None
     shade_level: float
     sources: tuple[Reason, ...]
     white_hair_level: float
@@ -396,6 +469,9 @@ class Mix(Record):
         "name": "What it is for.",
         "needed_basis": "What that amount rests on.",
         "needed_g": "How much is needed.",
+        "on_hair_as_labelled_ww_percent": (
+            "The same as far as a bottle that nobody measured may be off its label; what is held against the law."
+        ),
         "on_hair_ww_percent": "Strength on the hair after mixing, as weighed.",
         "ratio": "Parts product to parts developer, additives apart; absent where no developer is used.",
         "stage": "Section, toner or root shadow.",
@@ -411,6 +487,7 @@ class Mix(Record):
     name: str
     needed_basis: _Basis
     needed_g: Bounds[float]
+    on_hair_as_labelled_ww_percent: Bounds[float]
     on_hair_ww_percent: Bounds[float]
     ratio: str | None
     stage: _WorkStage
@@ -568,6 +645,97 @@ class SectionColour(Record):
 
 
 @dataclass(frozen=True)
+class SeenNow(Record):
+    """A level seen in mid-service and what follows from it."""
+
+    __slots__ = {
+        "at_min": "When, on the clock of the sheet.",
+        "level": "What was seen.",
+        "look_again_min": "When to look again, on the clock of the sheet.",
+        "next": "What to do.",
+        "why": "Why.",
+    }
+    at_min: float
+    level: float
+    look_again_min: float | None
+    next: _Next
+    why: str
+
+
+@dataclass(frozen=True)
+class TimeTo(Record):
+    """When a level is reached: none where the mixture is spent before."""
+
+    __slots__ = {
+        "early_min": "The earliest of the 80 % interval.",
+        "late_min": "The latest of the 80 % interval.",
+        "median_min": "As likely before as after.",
+    }
+    early_min: float | None
+    late_min: float | None
+    median_min: float | None
+
+
+@dataclass(frozen=True)
+class SectionLift(Record):
+    """Lift against time of one lightened section. Times count from its own first strand unless they say otherwise."""
+
+    __slots__ = {
+        "chance_percent": "The chance that the first strand reaches the target as planned.",
+        "chance_with_a_fresh_mix_percent": "The same after a second, fresh application of the same time.",
+        "first_strand_level": "Its first strand when it is rinsed as planned: median and 80 % interval.",
+        "from_level": "The level it starts from: the darkest stretch.",
+        "known": "What the readings have and have not pinned down.",
+        "last_strand_level": "Its last strand then.",
+        "levers": "The levers that move the rates off those of the reference mix.",
+        "limit_min": "How long its first strand carries the mix when it is rinsed as planned.",
+        "looks": "What to expect at each look at the first strand.",
+        "mixed_ph": "pH of the mixed bowl, where its maker states it.",
+        "next_strand_test_min": "When to read the next test strand to learn most.",
+        "on_hair_ww_percent": "Strength on the hair, as weighed.",
+        "reached": "When the first strand reaches the target.",
+        "reached_on_clock": "The same on the clock of the sheet.",
+        "readings": (
+            "Readings of this guest, or of this product where none is of this guest, that the forecast rests on. "
+            "Without any it spans two levels either way."
+        ),
+        "rule_level": "What the trade's rule for the developer gives, two levels either way.",
+        "section": "The section.",
+        "seen": "What was seen in mid-service, and what follows.",
+        "strain": "What it does to the fibre, in words: a comparison with a usual application.",
+        "strain_index": "The same as an index: 1 for 40 min at 4 % on the hair.",
+        "strain_sources": "What the strain rests on.",
+        "target_level": "The level wanted.",
+        "temperature_c": "Temperature of the mix: the room's, or what is assumed at the scalp.",
+        "visits": "How many such visits reach it in 80 of 100 cases; absent where four do not.",
+    }
+    chance_percent: float
+    chance_with_a_fresh_mix_percent: float
+    first_strand_level: Bounds[float]
+    from_level: float
+    known: str
+    last_strand_level: Bounds[float]
+    levers: tuple[Factor, ...]
+    limit_min: float
+    looks: tuple[ExpectedLook, ...]
+    mixed_ph: float | None
+    next_strand_test_min: float
+    on_hair_ww_percent: Bounds[float]
+    reached: TimeTo
+    reached_on_clock: TimeTo
+    readings: int
+    rule_level: Bounds[float]
+    section: str
+    seen: tuple[SeenNow, ...]
+    strain: _Strain
+    strain_index: Bounds[float]
+    strain_sources: tuple[Citation, ...]
+    target_level: float
+    temperature_c: float
+    visits: int | None
+
+
+@dataclass(frozen=True)
 class StatedNotUsed(Record):
     """A stated fact that is not used."""
 
@@ -611,6 +779,42 @@ class Step(Record):
 
 
 @dataclass(frozen=True)
+class TogetherSection(Record):
+    """One of them."""
+
+    __slots__ = {
+        "at_rinse_level": "Level of the middle strand at the common rinse: median and 80 % interval.",
+        "begin_min": "When its application begins.",
+        "reaches_min": "When its middle strand is expected at the target (median).",
+        "section": "Its name.",
+    }
+    at_rinse_level: Bounds[float]
+    begin_min: float
+    reaches_min: float
+    section: str
+
+
+@dataclass(frozen=True)
+class TogetherPlan(Record):
+    """Sections that are to be rinsed together. Times count from the first brush on the first of them."""
+
+    __slots__ = {
+        "rinse_min": "When all are rinsed.",
+        "sections": "In the order of the work; empty where no order of starts was found.",
+        "short_levels": "By how much the section furthest behind falls short.",
+        "why_not": "Why they do not finish together as asked, and what to do; absent where they do.",
+        "window_asked_min": "How far apart they may reach their targets.",
+        "window_needed_min": "How far apart they do; absent where a target is not reached at all.",
+    }
+    rinse_min: float | None
+    sections: tuple[TogetherSection, ...]
+    short_levels: float
+    why_not: str | None
+    window_asked_min: float
+    window_needed_min: float | None
+
+
+@dataclass(frozen=True)
 class PlanData(Record):
     """A service plan: what to weigh, in which order, what was checked, what it costs."""
 
@@ -628,6 +832,7 @@ class PlanData(Record):
         "guest": "A code for the guest.",
         "hair": "The hair as stated.",
         "jurisdiction": "Whose law the limits are from.",
+        "lift": "How light each lightened section gets, how fast, how sure.",
         "mixes": "What to mix, in the running order.",
         "money": "What it costs and what to charge; absent without prices.",
         "not_computed": "What a reader might look for and will not find, with the reason.",
@@ -636,7 +841,9 @@ class PlanData(Record):
         "order_basis": "Whose order the running order is.",
         "start": "When it starts, as the file says.",
         "stated_not_used": "Facts of the file that no check or computation reads.",
+        "strengths": "The strengths that the plan chose, where sections left theirs out.",
         "title": "What the service is called.",
+        "together": "What makes those sections finish together, or why they do not.",
     }
     blocked: bool
     cautions: tuple[Caution, ...]
@@ -651,6 +858,7 @@ class PlanData(Record):
     guest: str | None
     hair: Hair
     jurisdiction: _Jurisdiction | None
+    lift: tuple[SectionLift, ...]
     mixes: tuple[Mix, ...]
     money: MoneyPlan | None
     not_computed: tuple[NotComputed, ...]
@@ -659,4 +867,6 @@ class PlanData(Record):
     order_basis: _OrderBasis
     start: _Start
     stated_not_used: tuple[StatedNotUsed, ...]
+    strengths: tuple[ChosenStrength, ...]
     title: str
+    together: tuple[TogetherPlan, ...]

@@ -1,7 +1,8 @@
 """Writes the classes of a plan, ``foilwork/planned.py``, and the words of its choices, ``foilwork/_words.pyi``.
 
-Both come from the JSON Schema of a plan. Run it with ``make stubs`` after the plan changes its shape; ``--check``
-changes nothing and ends with status 1 when the classes are not those of the schema.
+The getters of ``Plan`` too: their list in ``python/src/service/plan.rs``, and their signatures in its stub. All come
+from the JSON Schema of a plan. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes nothing
+and ends with status 1 when the classes are not those of the schema.
 """
 
 import argparse
@@ -16,6 +17,8 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[2]
 SCHEMA = ROOT / "examples" / "plan.schema.json"
 PACKAGE = ROOT / "python" / "foilwork"
+GETTERS = ROOT / "python" / "src" / "service" / "plan.rs"
+STUB = PACKAGE / "_native" / "service" / "_plan.pyi"
 
 WORDS = '''"""The words of a plan's choices, from its JSON Schema by ``make stubs``; for type checkers alone."""
 
@@ -133,7 +136,7 @@ def uses(name: str, shapes: dict[str, Any]) -> set[str]:
 
 
 def written(schema: dict[str, Any]) -> dict[Path, str]:
-    """Both modules."""
+    """The files, whole."""
     shapes = {**schema["$defs"], "PlanData": schema}
     words = [name for name in sorted(shapes) if "properties" not in shapes[name]]
     # What is made of others comes after them.
@@ -155,10 +158,28 @@ def written(schema: dict[str, Any]) -> dict[Path, str]:
     listed = "__all__ = [\n" + "".join(f'    "{name}",\n' for name in sorted(order)) + "]\n"
     used = {name for name in KNOWN if re.search(rf"\b{name}\b", classes)}
     assert used == KNOWN, f"no longer in a plan: {KNOWN - used}"
+    parts = [(field, first(shape, field), kind(shape)) for field, shape in schema["properties"].items()]
+    listed_parts = ",\n".join(f"    /// {doc}\n    {field}" for field, doc, _ in parts)
+    rust, stub = (path.read_text(encoding="utf-8") for path in (GETTERS, STUB))
+    getters = re.sub(r"(?<=\nparts! \{\n).*?(?=;\n)", lambda _: listed_parts, rust, flags=re.S)
+    signatures = ""
+    for field, doc, said in parts:
+        signatures += f'    @property\n    def {field}(self) -> {said_there(said)}:\n        """{doc}"""\n'
+    known = r"(?<=\n)    @property\n.*?(?=    def text)"
+    stub = re.sub(known, lambda _: signatures, stub, count=1, flags=re.S)
     return {
+        GETTERS: getters,
+        STUB: stub,
         PACKAGE / "_words.pyi": WORDS + "".join(alias(named(name), kind(shapes[name])) for name in words),
         PACKAGE / "planned.py": f"{CLASSES}{imported}\n{listed}\n\n{classes}",
     }
+
+
+def said_there(said: str) -> str:
+    """A type of ``planned`` as its stub names it from outside."""
+    said = re.sub(r"\b_(?=[A-Z])", "_words._", said)
+    classes = {name for name, shape in DEFINITIONS.items() if "properties" in shape} - KNOWN
+    return re.sub(r"(?<![.\w])[A-Z]\w+", lambda name: f"planned.{name[0]}" if name[0] in classes else name[0], said)
 
 
 def main() -> int:

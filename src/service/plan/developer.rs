@@ -3,7 +3,7 @@
 use super::PartKind;
 use crate::{
     mix::as_applied,
-    peroxide::{Objective, Shelf, Stock, blend_shelf},
+    peroxide::{Objective, Shelf, Stock, as_labelled, blend_shelf},
     quantity::{Mass, MassFraction, Share},
     service::request::{Oxidant, Request, Task},
     source::{Basis, Interval},
@@ -26,6 +26,17 @@ pub(super) struct Candidate<'r> {
     stock: Stock,
 }
 
+impl Candidate<'_> {
+    /// What it may hold: where nobody measured it, what a solution so labelled may be off comes to its strength.
+    pub(super) fn may_hold(&self) -> Interval<MassFraction> {
+        if self.kind == PartKind::Developer && self.basis >= Basis::Stated {
+            as_labelled(self.strength)
+        } else {
+            self.strength
+        }
+    }
+}
+
 /// Developers first, in the order of the shop, then diluents, which count as stocks without peroxide.
 pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
     let bottles = request.bottles.iter().zip(&request.shop.bottles).map(|(bottle, stocked)| Candidate {
@@ -45,12 +56,14 @@ pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
     bottles.chain(diluents).collect()
 }
 
-/// The bottle that was named, or a blend that makes `total` of the strength asked for.
+/// The bottle that was named, or a blend that makes `total` of the strength asked for, or of the one that was `chosen`
+/// for a task that asks for none.
 pub(super) fn resolve<'r>(
     request: &Request,
     stocks: &'r [Candidate<'r>],
     task: &Task,
     total: Mass,
+    chosen: Option<MassFraction>,
 ) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     match task.oxidant {
         Oxidant::Bottle(i) => {
@@ -60,6 +73,7 @@ pub(super) fn resolve<'r>(
         Oxidant::Nothing => {
             Ok(Oxidising { parts: Vec::new(), strength: Interval::exact(MassFraction::ZERO), basis: Basis::Stated })
         }
+        Oxidant::Open => blend(stocks, chosen.ok_or("no strength was chosen for it")?, total),
         Oxidant::Strength(stated) => blend(stocks, stated.mass_fraction(request.room)?.best(), total),
     }
 }

@@ -5,12 +5,13 @@ use super::{
 use crate::{
     choice::choice,
     colour::{Hue, Level, Tone},
+    head::Technique,
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{After, MixPart, RootShadow, Section, Technique, ToneTarget, Toner, WaitFor, Zone},
+        shape::{After, MixPart, RootShadow, Section, ToneTarget, Toner, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -34,6 +35,8 @@ pub(in crate::service) enum Oxidant {
     Bottle(usize),
     /// A strength to be blended from the shelf.
     Strength(StatedStrength),
+    /// Left to the plan, for lightener only.
+    Open,
     /// None: semi-permanent colour, used as it comes.
     Nothing,
 }
@@ -66,7 +69,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) technique: Option<Technique>,
     pub(in crate::service) zone: Zone,
     pub(in crate::service) share: Option<Share>,
-    pub(in crate::service) on_scalp: bool,
+    /// Whether the mix touches the scalp; none where neither the file nor technique and zone say it.
+    pub(in crate::service) on_scalp: Option<bool>,
     /// The level now, where it is stated for this task alone.
     pub(in crate::service) starting_level: Option<Level>,
     /// Sections (places in the list) that a toner goes on.
@@ -104,21 +108,23 @@ pub(super) struct Shelf<'a> {
 }
 
 impl Shelf<'_> {
-    fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
+    pub(super) fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
         let found = self.items.iter().position(|item| item.name == name);
         found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there")).in_field(field)
     }
 
-    fn oxidant(
+    pub(super) fn oxidant(
         &self,
         products: &[(usize, f64)],
         developer: Option<&str>,
         strength: Option<&str>,
         field: &str,
     ) -> Result<Oxidant, Problems> {
+        let lightens = products.iter().any(|(i, _)| self.items.get(*i).is_some_and(Item::lightens));
         let semi = products.iter().all(|(i, _)| self.items.get(*i).is_some_and(Item::needs_no_developer));
         match (developer, strength) {
             (None, None) if semi => Ok(Oxidant::Nothing),
+            (None, None) if lightens => Ok(Oxidant::Open),
             (Some(name), _) => {
                 let found = self.bottles.iter().position(|bottle| bottle.name == name);
                 let found = found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there"));
@@ -137,7 +143,7 @@ impl Shelf<'_> {
     }
 
     /// The stated ratio, or that of the first product; none where there is no developer.
-    fn ratio(
+    pub(super) fn ratio(
         &self,
         stated: Option<&str>,
         products: &[(usize, f64)],
@@ -206,11 +212,15 @@ pub(super) fn section(
             amount
         }
     };
-    let on_scalp = section.on_scalp.unwrap_or_else(|| {
-        let touches = touches_scalp(section.technique, section.zone);
-        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+    let on_scalp = section.on_scalp.or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone)?;
+        let why = if touches {
+            "worked out from the technique and the zone: at the scalp, and no foil in between"
+        } else {
+            "worked out from the zone: it begins away from the roots"
+        };
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
-        touches
+        Some(touches)
     });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
@@ -354,7 +364,7 @@ impl AfterRinse {
             technique: None,
             zone: self.zone,
             share: None,
-            on_scalp: self.on_scalp,
+            on_scalp: Some(self.on_scalp),
             starting_level: None,
             goes_on: self.goes_on,
             target: None,
@@ -378,7 +388,11 @@ impl AfterRinse {
     }
 }
 
-/// Regrowth and roots are worked at the scalp unless they lie in foil.
-fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
+/// Regrowth and roots are worked at the scalp. In foil they may be, or a gap may be left: foil does not say.
+fn touches_scalp(technique: Technique, zone: Zone) -> Option<bool> {
+    match technique {
+        Technique::Regrowth => Some(true),
+        _ if !zone.overlaps(Zone::Roots) => Some(false),
+        technique => (!technique.is_in_foil()).then_some(true),
+    }
 }

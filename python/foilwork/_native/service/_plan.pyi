@@ -1,24 +1,10 @@
 import os
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any, Literal, final
 
+from foilwork import _words, planned
 from foilwork._native.finding import Finding
 from foilwork._native.shop import Shop
-from foilwork._words import _Jurisdiction, _OrderBasis, _Start
-from foilwork.planned import (
-    BowlCard,
-    Caution,
-    ChairTime,
-    Contrast,
-    DefaultUsed,
-    Hair,
-    Mix,
-    MoneyPlan,
-    NotComputed,
-    SectionColour,
-    StatedNotUsed,
-    Step,
-)
 
 __all__ = [
     "Plan",
@@ -32,7 +18,7 @@ class Plan:
     """A service plan: what to weigh, in which order, what was checked, what it costs.
 
     Made by :func:`plan`. ``str(plan)`` is the bench sheet; its parts are objects of ``foilwork.planned``. Two plans of one
-    file are equal; a plan pickles as its file.
+    file are equal; a plan pickles as its file and what was known beside it.
 
     Examples:
         >>> from foilwork import plan_file
@@ -48,22 +34,22 @@ class Plan:
     def blocked(self) -> bool:
         """Whether any finding says stop: then do not begin."""
     @property
-    def cautions(self) -> tuple[Caution, ...]:
+    def cautions(self) -> tuple[planned.Caution, ...]:
         """Cautions for what is in the bowls."""
     @property
-    def chair(self) -> ChairTime:
+    def chair(self) -> planned.ChairTime:
         """How long the chair is taken."""
     @property
-    def colour(self) -> tuple[SectionColour, ...]:
+    def colour(self) -> tuple[planned.SectionColour, ...]:
         """What each section needs of colour."""
     @property
     def colourist(self) -> str | None:
         """Who works."""
     @property
-    def contrasts(self) -> tuple[Contrast, ...]:
+    def contrasts(self) -> tuple[planned.Contrast, ...]:
         """How far sections that lie beside each other are apart."""
     @property
-    def defaults(self) -> tuple[DefaultUsed, ...]:
+    def defaults(self) -> tuple[planned.DefaultUsed, ...]:
         """Defaults that were used because the file did not say."""
     @property
     def findings(self) -> tuple[Finding, ...]:
@@ -78,45 +64,54 @@ class Plan:
     def guest(self) -> str | None:
         """A code for the guest."""
     @property
-    def hair(self) -> Hair:
+    def hair(self) -> planned.Hair:
         """The hair as stated."""
     @property
-    def jurisdiction(self) -> _Jurisdiction | None:
+    def jurisdiction(self) -> _words._Jurisdiction | None:
         """Whose law the limits are from."""
     @property
-    def mixes(self) -> tuple[Mix, ...]:
+    def lift(self) -> tuple[planned.SectionLift, ...]:
+        """How light each lightened section gets, how fast, how sure."""
+    @property
+    def mixes(self) -> tuple[planned.Mix, ...]:
         """What to mix, in the running order."""
     @property
-    def money(self) -> MoneyPlan | None:
+    def money(self) -> planned.MoneyPlan | None:
         """What it costs and what to charge; absent without prices."""
     @property
-    def not_computed(self) -> tuple[NotComputed, ...]:
+    def not_computed(self) -> tuple[planned.NotComputed, ...]:
         """What a reader might look for and will not find, with the reason."""
     @property
     def notes(self) -> str | None:
         """Notes of the file."""
     @property
-    def order(self) -> tuple[Step, ...]:
+    def order(self) -> tuple[planned.Step, ...]:
         """The running order."""
     @property
-    def order_basis(self) -> _OrderBasis:
+    def order_basis(self) -> _words._OrderBasis:
         """Whose order the running order is."""
     @property
-    def start(self) -> _Start:
+    def start(self) -> _words._Start:
         """When it starts, as the file says."""
     @property
-    def stated_not_used(self) -> tuple[StatedNotUsed, ...]:
+    def stated_not_used(self) -> tuple[planned.StatedNotUsed, ...]:
         """Facts of the file that no check or computation reads."""
+    @property
+    def strengths(self) -> tuple[planned.ChosenStrength, ...]:
+        """The strengths that the plan chose, where sections left theirs out."""
     @property
     def title(self) -> str:
         """What the service is called."""
+    @property
+    def together(self) -> tuple[planned.TogetherPlan, ...]:
+        """What makes those sections finish together, or why they do not."""
     def text(self) -> str:
         """The bench sheet as plain text, 80 columns wide."""
     def json(self) -> str:
         """The plan as JSON text."""
     def to_dict(self) -> dict[str, object]:
         """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
-    def cards(self) -> list[BowlCard]:
+    def cards(self) -> list[planned.BowlCard]:
         """The mixing cards, one for each fresh bowl.
 
         Returns:
@@ -128,7 +123,11 @@ class Plan:
     def _repr_html_(self) -> str: ...
 
 def plan(
-    file: str | Mapping[str, Any], format: Literal["toml", "json"] = "toml", shop: Shop | None = None
+    file: str | Mapping[str, Any],
+    format: Literal["toml", "json"] = "toml",
+    shop: Shop | None = None,
+    strand_book: str | None = None,
+    seen: Sequence[str] | None = None,
 ) -> Plan:
     """Plan a service from the text of a service file, or from the same as a mapping.
 
@@ -136,6 +135,8 @@ def plan(
         file: the file's text, or a mapping of its shape; there dates may be ``datetime`` objects.
         format: ``"toml"`` or ``"json"`` for a text; both have the same shape.
         shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
+        strand_book: the text of the strand book that the file names in ``strand_book``.
+        seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 
     Returns:
         The plan. Findings that say stop are part of it; ask ``plan.blocked``.
@@ -157,12 +158,13 @@ def plan(
         (None, 'format', '2 is out of range: give 1')
     """
 
-def plan_file(path: str | os.PathLike[str]) -> Plan:
+def plan_file(path: str | os.PathLike[str], seen: Sequence[str] | None = None) -> Plan:
     """Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
-    ``shop_file`` is read too, from the folder of the file.
+    ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
 
     Args:
         path: the service file, UTF-8.
+        seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 
     Returns:
         The plan; ``print(plan)`` shows the bench sheet.
@@ -175,6 +177,9 @@ def plan_file(path: str | os.PathLike[str]) -> Plan:
         >>> from foilwork import plan_file
         >>> plan_file("examples/soft-gradient.toml").blocked
         False
+        >>> plan = plan_file("examples/finish-together.toml", seen=["nape=7@35"])
+        >>> plan.lift[0].seen[0].next
+        'go-on'
     """
 def service_schema() -> dict[str, Any]:
     """The JSON Schema of a service file (draft 2020-12), as plain Python data.

@@ -1,14 +1,19 @@
 //! The checks: each reads the finished stages and adds what it found.
 
+mod alkalinity;
 mod all;
 mod consultation;
+mod forecast;
 mod instructions;
 mod law;
 mod lift;
+mod overlap;
 mod sequence;
 mod skin_test;
 mod timing;
 mod together;
+mod tone;
 mod white;
 
 pub(super) use all::{Stages, check};
+pub(super) use lift::most_lightening;
