@@ -14,6 +14,7 @@ mod cost;
 mod dilute;
 mod hazard;
 mod input;
+mod kind;
 mod level;
 mod lift;
 mod limits;

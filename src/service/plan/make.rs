@@ -67,6 +67,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         guest: head.guest.clone(),
         colourist: head.colourist.clone(),
         jurisdiction: request.jurisdiction,
+        habits: request.shop.habits,
         notes: head.notes.clone(),
         findings,
         contrasts: colours.pairs(&sections).into_iter().map(|pair| pair.contrast).collect(),
