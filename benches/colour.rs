@@ -2,8 +2,8 @@
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::{
-    colour::{Difference, Hue, Lab, Level, Swatch, Tone, White},
-    quantity::Mass,
+    colour::{Difference, Hue, Lab, Level, Swatch, Tone, White, section_look},
+    quantity::{Mass, Share},
     reader::Format,
     shop::{self, Shop},
     toner::{Exposed, Target, TonerRequest, find_toner},
@@ -40,10 +40,16 @@ fn ciede2000(c: &mut Criterion) {
 }
 
 fn swatch(c: &mut Criterion) {
-    let (natural, lifted) = (level(3.0), level(8.0));
-    c.bench_function("colour/swatch/lightened", |b| {
-        b.iter(|| Swatch::lightened(black_box(natural), black_box(lifted)));
-    });
+    let (natural, lifted) = (level(3.3), level(8.1));
+    let tone = Tone::from_hues([Hue::Violet, Hue::Blue]);
+    let (rest, foils) = (Swatch::natural(natural), Swatch::lightened(natural, lifted));
+    let share = Share::from_percent(40.0).expect("a share");
+    let mut group = c.benchmark_group("colour/swatch");
+    group.bench_function("natural", |b| b.iter(|| Swatch::natural(black_box(natural))));
+    group.bench_function("lightened", |b| b.iter(|| Swatch::lightened(black_box(natural), black_box(lifted))));
+    group.bench_function("look", |b| b.iter(|| Swatch::of_look(black_box(lifted), black_box(&tone))));
+    group.bench_function("section", |b| b.iter(|| section_look(black_box(&rest), black_box(&foils), share)));
+    group.finish();
 }
 
 fn shop(c: &mut Criterion) {

@@ -5,7 +5,6 @@ Every name ends with the unit of its numbers. A field that may be missing is ``N
 
 from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
 
-_Amount: TypeAlias = Literal["low", "medium", "high"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
@@ -17,6 +16,7 @@ _Country: TypeAlias = Literal[
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
+_DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
@@ -31,6 +31,7 @@ _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "
 _Margin: TypeAlias = str
 _Markup: TypeAlias = str
 _Naming: TypeAlias = Literal["european", "us"]
+_Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
@@ -41,12 +42,13 @@ _Rounding: TypeAlias = Literal[
 _Rule: TypeAlias = Literal[
     "history", "earlier-reaction", "airways", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
     "skin-test-age", "strand-test", "law", "developer", "time", "look", "sequence", "rinse", "untoned", "on-scalp",
-    "earlier-service", "overlap", "lift", "white-hair", "ratio", "scale", "pace", "depth-at-root", "hairline",
-    "transition", "contrast", "pre-pigmentation", "toner-found", "toner-level", "over-neutralising", "porosity",
-    "cool-dose",
+    "earlier-service", "overlap", "lift", "alkalinity", "finish-together", "level-seen", "strand-book", "white-hair",
+    "ratio", "scale", "pace", "depth-at-root", "hairline", "transition", "contrast", "pre-pigmentation", "toner-found",
+    "toner-level", "over-neutralising", "porosity", "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _Start: TypeAlias = str
+_Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Unknown: TypeAlias = Literal[
@@ -85,9 +87,20 @@ class Reason(TypedDict):
     text: str
 
 @type_check_only
+class RejectedStrength(TypedDict):
+    developer_ww_percent: float
+    why: str
+
+@type_check_only
 class StatedNotUsed(TypedDict):
     field: str
     why: str
+
+@type_check_only
+class TimeTo(TypedDict):
+    early_min: float | None
+    late_min: float | None
+    median_min: float | None
 
 @type_check_only
 class Bowl(TypedDict):
@@ -104,6 +117,14 @@ class Caution(TypedDict):
     reminder: str | None
     sources: list[Reason]
     text: str
+
+@type_check_only
+class ChosenStrength(TypedDict):
+    developer_ww_percent: Estimate
+    on_hair_ww_percent: Estimate
+    rejected: list[RejectedStrength]
+    section: str
+    why: str
 
 @type_check_only
 class Citation(TypedDict):
@@ -141,6 +162,19 @@ class Existing(TypedDict):
     zone: _Zone
 
 @type_check_only
+class ExpectedLook(TypedDict):
+    at_min: float
+    level: Estimate
+    on_hair_min: float
+
+@type_check_only
+class Factor(TypedDict):
+    basis: _Basis
+    citation: Citation | None
+    lever: str
+    times: Estimate
+
+@type_check_only
 class Finding(TypedDict):
     rule: _Rule
     sources: list[Reason]
@@ -156,7 +190,7 @@ class Habits(TypedDict):
 
 @type_check_only
 class Hair(TypedDict):
-    density: _Amount | None
+    density: _DensityByEye | None
     elasticity: _Elasticity | None
     existing: list[Existing]
     history: list[_HistoryFlag] | None
@@ -234,6 +268,7 @@ class PlanData(TypedDict):
     habits: Habits
     hair: Hair
     jurisdiction: _Jurisdiction | None
+    lift: list[SectionLift]
     mixes: list[Mix]
     money: MoneyPlan | None
     not_computed: list[NotComputed]
@@ -242,7 +277,9 @@ class PlanData(TypedDict):
     order_basis: _OrderBasis
     start: _Start
     stated_not_used: list[StatedNotUsed]
+    strengths: list[ChosenStrength]
     title: str
+    together: list[TogetherPlan]
 
 @type_check_only
 class SectionColour(TypedDict):
@@ -254,6 +291,41 @@ class SectionColour(TypedDict):
     swatch: Swatch
     target_level: float
     target_tone: str | None
+
+@type_check_only
+class SectionLift(TypedDict):
+    chance_percent: float
+    chance_with_a_fresh_mix_percent: float
+    first_strand_level: Estimate
+    from_level: float
+    known: str
+    last_strand_level: Estimate
+    levers: list[Factor]
+    limit_min: float
+    looks: list[ExpectedLook]
+    mixed_ph: float | None
+    next_strand_test_min: float
+    on_hair_ww_percent: Estimate
+    reached: TimeTo
+    reached_on_clock: TimeTo
+    readings: int
+    rule_level: Estimate
+    section: str
+    seen: list[SeenNow]
+    strain: _Strain
+    strain_index: Estimate
+    strain_sources: list[Citation]
+    target_level: float
+    temperature_c: float
+    visits: int | None
+
+@type_check_only
+class SeenNow(TypedDict):
+    at_min: float
+    level: float
+    look_again_min: float | None
+    next: _Next
+    why: str
 
 @type_check_only
 class SetPrice(TypedDict):
@@ -303,6 +375,22 @@ class TaxedPrice(TypedDict):
 class TestDone(TypedDict):
     applied: _Start
     result: _TestResult
+
+@type_check_only
+class TogetherPlan(TypedDict):
+    rinse_min: float | None
+    sections: list[TogetherSection]
+    short_levels: float
+    why_not: str | None
+    window_asked_min: float
+    window_needed_min: float | None
+
+@type_check_only
+class TogetherSection(TypedDict):
+    at_rinse_level: Estimate
+    begin_min: float
+    reaches_min: float
+    section: str
 
 @type_check_only
 class UnderlyingPigment(TypedDict):

@@ -88,7 +88,7 @@ impl Hue {
 
 impl Tone {
     /// A unit of dye in the proportions of the tone; `None` when it is neutral.
-    fn dye(&self) -> Option<Bands> {
+    pub(super) fn dye(&self) -> Option<Bands> {
         let mixed = self.parts().iter().map(|part| {
             let parts = part.hue.primaries().into_iter().zip(&*PRIMARIES);
             let dye = parts.fold(Bands::ZERO, |all, (share, primary)| all + *primary * share);

@@ -56,6 +56,21 @@ impl Fibre {
         self.reflectance(absorption).xyz()
     }
 
+    /// What bare fibre reflects above bare surface.
+    pub(super) const fn span(&self) -> Bands {
+        self.span
+    }
+
+    /// X, Y, Z of the surface alone.
+    pub(super) fn bare_surface(&self) -> [f64; 3] {
+        self.surface.xyz()
+    }
+
+    /// What the absorption is multiplied by.
+    pub(super) const fn gain(&self) -> f64 {
+        self.gain
+    }
+
     /// Luminance Y, and how it changes along a change of the absorption.
     pub(super) fn luminance(&self, absorption: &Bands, change: &Bands) -> (f64, f64) {
         let [_, weights, _] = &*XYZ;

@@ -12,7 +12,7 @@ pub(crate) struct Melanin {
 /// Absorption of eumelanin, 1 at 550 nm. Source: `MELANIN_SPECTRUM` in the register.
 pub(super) static EUMELANIN: LazyLock<Bands> = LazyLock::new(|| Bands::at(|nm| (nm / 550.0).powf(-3.48)));
 /// Absorption of pheomelanin, 1 at 550 nm. Source: `PHEOMELANIN_SPECTRUM` in the register (from memory).
-static PHEOMELANIN: LazyLock<Bands> = LazyLock::new(|| Bands::at(|nm| (nm / 550.0).powf(-4.75)));
+pub(super) static PHEOMELANIN: LazyLock<Bands> = LazyLock::new(|| Bands::at(|nm| (nm / 550.0).powf(-4.75)));
 
 impl Melanin {
     /// No pigment: white hair.
@@ -41,42 +41,37 @@ impl Melanin {
     /// at their own rates: two steps in a row, as is published for bleaching.
     pub(crate) fn lightened(from: Level, to: Level, model: &Model) -> Self {
         let start = Self::natural(from, model);
-        if to <= from {
-            return start;
-        }
+        if to <= from { start } else { start.along(Self::dose(from, to, None, model), model).0 }
+    }
+
+    /// The dose of lightener that takes natural hair of one level to a lighter one, near a guess where there is one.
+    pub(super) fn dose(from: Level, to: Level, guess: Option<f64>, model: &Model) -> f64 {
+        let start = Self::natural(from, model);
         let (wanted, _) = model.fibre.luminance(&Self::natural(to, model).absorption(model), &Bands::ZERO);
         let (target, _) = model.fibre.depth(wanted);
-        let guess = 1.3 * LN_2 * (to - from).levels() / model.with.levels_per_halving;
+        let guess = guess.unwrap_or(1.3 * LN_2 * (to - from).levels() / model.with.levels_per_halving);
         // Depth falls with every bit lost; the widest case, black to 12, needs less than 64.
-        let dose = solve(guess, 0.0, 64.0, |dose| {
-            let (left, change) = (start.after(dose, model), start.change(dose, model));
+        solve(guess, 0.0, 64.0, |dose| {
+            let (left, change) = start.along(dose, model);
             let (luminance, slope) = model.fibre.luminance(&left.absorption(model), &change.absorption(model));
             let (depth, steepness) = model.fibre.depth(luminance);
             (depth - target, steepness * slope)
-        });
-        start.after(dose, model)
+        })
     }
 
-    /// What a dose of lightener leaves of natural pigment.
-    fn after(self, dose: f64, model: &Model) -> Self {
-        let (with, left) = (&model.with, (-dose).exp());
-        let formed = with.oxidised * self.eumelanin * ((-with.survival * dose).exp() - left) / (1.0 - with.survival);
-        Self {
-            eumelanin: self.eumelanin * left,
-            pheomelanin: self.pheomelanin * (-with.resistance * dose).exp(),
-            oxidised: formed,
-        }
-    }
-
-    /// How that changes with the dose.
-    fn change(self, dose: f64, model: &Model) -> Self {
-        let (with, left) = (&model.with, (-dose).exp());
-        let gone = (-with.survival * dose).exp();
-        Self {
-            eumelanin: -self.eumelanin * left,
-            pheomelanin: -with.resistance * self.pheomelanin * (-with.resistance * dose).exp(),
-            oxidised: with.oxidised * self.eumelanin * (left - with.survival * gone) / (1.0 - with.survival),
-        }
+    /// What a dose of lightener leaves of natural pigment, and how that changes with the dose.
+    fn along(self, dose: f64, model: &Model) -> (Self, Self) {
+        let with = &model.with;
+        let (left, gone) = ((-dose).exp(), (-with.survival * dose).exp());
+        let (eumelanin, pheomelanin) = (self.eumelanin * left, self.pheomelanin * (-with.resistance * dose).exp());
+        let formed = with.oxidised * self.eumelanin / (1.0 - with.survival);
+        let after = Self { eumelanin, pheomelanin, oxidised: formed * (gone - left) };
+        let change = Self {
+            eumelanin: -eumelanin,
+            pheomelanin: -with.resistance * pheomelanin,
+            oxidised: formed * (left - with.survival * gone),
+        };
+        (after, change)
     }
 
     /// How much light it takes at each wavelength; absorptions add up.

@@ -1,4 +1,4 @@
-use super::{Lab, Level, MODELS, Melanin, Swatch, White, solve::solve, space::lab_of};
+use super::{Lab, Level, SETS, Swatch, White, solve::solve, space::lab_of, table::luminance_root};
 use crate::{
     choice::choice,
     source::{Interval, Sourced},
@@ -72,14 +72,14 @@ pub fn level_from_reading(reading: Lab, with: Instrument) -> Result<Sourced<Inte
         Instrument::Spectrophotometer => 2.0 * REPEAT_READING,
     };
     let l = reading.adapted_to(White::D65TenDegree).l();
-    let end = |number: f64| lightness(number, 0);
-    let (darkest, lightest) = (end(Level::DARKEST.number()), end(Level::LIGHTEST.number()));
+    let end = |level| lightness(luminance_root(0)(level));
+    let (darkest, lightest) = (end(Level::DARKEST), end(Level::LIGHTEST));
     if l < darkest - off || l > lightest + off {
         return Err(ReadingError::OutsideLevels { l, darkest, lightest });
     }
-    let best = Interval::exact(level_of(l, 0));
-    let all = (0..MODELS.len()).flat_map(|set| [level_of(l - off, set), level_of(l, set), level_of(l + off, set)]);
-    Ok(Sourced::derived(all.fold(best, |all, one| all.widened_to(Interval::exact(one)))))
+    let best = level_of(l, 0);
+    let all = (0..SETS).flat_map(|set| [level_of(l - off, set), level_of(l, set), level_of(l + off, set)]);
+    Ok(Sourced::derived(all.fold(Interval::exact(best), |all, one| all.widened_to(Interval::exact(one)))))
 }
 
 /// The levels of natural hair as light as a swatch, under every set of assumptions.
@@ -91,23 +91,23 @@ pub(super) fn levels_of(swatch: &Swatch) -> Interval<Level> {
 
 /// The level of natural hair of this lightness under a set of assumptions.
 fn level_of(l: f64, set: usize) -> Level {
-    let (low, high) = (Level::DARKEST.number(), Level::LIGHTEST.number());
-    for end in [low, high] {
-        if (lightness(end, set) - l) * (end - 6.0) <= 0.0 {
-            return Level::clamped(end);
-        }
+    let (low, high, root) = (Level::DARKEST, Level::LIGHTEST, luminance_root(set));
+    if l <= lightness(root(low)) {
+        return low;
     }
-    let step = 1e-4;
-    let number = solve(6.0, low, high, |number| {
-        let here = lightness(number, set);
-        (l - here, -(lightness(number + step, set) - here) / step)
+    if l >= lightness(root(high)) {
+        return high;
+    }
+    // Above L* 8 lightness is linear in the root, and no hair is as dark as that.
+    let (wanted, step) = ((l + 16.0) / 116.0, 1e-4);
+    let number = solve(6.0, low.number(), high.number(), |number| {
+        let here = root(Level::clamped(number));
+        (wanted - here, (here - root(Level::clamped(number + step))) / step)
     });
     Level::clamped(number)
 }
 
-fn lightness(number: f64, set: usize) -> f64 {
-    MODELS.get(set).map_or(0.0, |model| {
-        let melanin = Melanin::natural(Level::clamped(number), model);
-        lab_of(model.fibre.xyz(&melanin.absorption(model))).l()
-    })
+/// L\* of a cube root of luminance.
+fn lightness(root: f64) -> f64 {
+    lab_of([0.0, root * root * root, 0.0]).l()
 }

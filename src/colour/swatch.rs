@@ -2,10 +2,10 @@ use super::{
     Chroma, Difference, Hue, Lab, Level, Lightness, Redness, Shade, Srgb, Tone, White, Yellowness,
     assumptions::SETS,
     bands::Bands,
-    dye::deposit,
     fibre::{MODELS, Model},
     pigment::Melanin,
     space::{lab_of, xyz_of},
+    table,
 };
 use crate::{
     quantity::{Quantity, Share},
@@ -95,7 +95,7 @@ impl Swatch {
     /// Natural hair of a level.
     #[must_use]
     pub fn natural(level: Level) -> Self {
-        Self::of(|model| Melanin::natural(level, model).absorption(model))
+        Self::modelled(table::natural(level))
     }
 
     /// White hair: no pigment, the slight yellow of keratin.
@@ -108,19 +108,22 @@ impl Swatch {
     /// is warmer than natural hair of that level. Hair that is already that light stays as it is.
     #[must_use]
     pub fn lightened(from: Level, to: Level) -> Self {
-        Self::of(|model| Melanin::lightened(from, to, model).absorption(model))
+        Self::modelled(table::lightened(from, to))
     }
 
     /// What a shade shows on white hair at full strength.
     #[must_use]
     pub fn of_shade(shade: &Shade) -> Self {
+        if shade.strength() == Share::ALL {
+            return Self::of_look(shade.level(), shade.tone());
+        }
         Self::of(|model| shade.deposit(model))
     }
 
     /// The look of a level and a tone, as a shade of that level and tone shows it on white hair.
     #[must_use]
     pub fn of_look(level: Level, tone: &Tone) -> Self {
-        Self::of(|model| deposit(level, tone, model))
+        Self::modelled(table::look(level, tone))
     }
 
     /// A colour measured on the hair itself. It has no bounds but those of the instrument.
