@@ -1,7 +1,7 @@
 use super::writing::Writing;
 use crate::{
     quantity::Duration,
-    service::{BowlCard, Start, WorkStage},
+    service::{BowlCard, Start, WorkStage, strength_decimals},
     shop::Habits,
     text::{Sheet, amount, number, range},
 };
@@ -43,7 +43,10 @@ fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
     sheet.table(&["", "", ""], &[2], rows);
-    sheet.paragraph(&format!("peroxide on the hair {} % w/w", range(&card.on_hair, 2)), 2);
+    sheet.paragraph(
+        &format!("peroxide on the hair {} % w/w", range(&card.on_hair, strength_decimals(card.strength_basis))),
+        2,
+    );
     if card.worst_ratio_error_percent >= 0.05 {
         let error = number(card.worst_ratio_error_percent, 1);
         sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);

@@ -75,7 +75,7 @@ fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
             "{begin:<indent$}{}. {}: {bowls}, {} % w/w on the hair",
             step.number,
             step.name,
-            range(&bowl.on_hair, 2)
+            range(&bowl.on_hair, mix.decimals())
         );
         sheet.paragraph(&head, indent);
         sheet.indented(&weigh(bowl, clock.writing), indent);
