@@ -5,7 +5,6 @@ Every name ends with the unit of its numbers. A field that may be missing is ``N
 
 from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
 
-_Amount: TypeAlias = Literal["low", "medium", "high"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
@@ -13,6 +12,7 @@ _CostKind: TypeAlias = Literal[
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
+_DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
@@ -178,7 +178,7 @@ class Finding(TypedDict):
 
 @type_check_only
 class Hair(TypedDict):
-    density: _Amount | None
+    density: _DensityByEye | None
     elasticity: _Elasticity | None
     existing: list[Existing]
     history: list[_HistoryFlag] | None
@@ -201,8 +201,8 @@ class LeftOut(TypedDict):
 @type_check_only
 class LevelRule(TypedDict):
     no_shade_for_target: str | None
-    pigmented_hair_level: float
-    shade_for_target_level: float | None
+    pigmented_hair_level: Estimate
+    shade_for_target_level: Estimate | None
     shade_level: float
     sources: list[Reason]
     white_hair_level: float
@@ -216,6 +216,7 @@ class Mix(TypedDict):
     name: str
     needed_basis: _Basis
     needed_g: Estimate
+    on_hair_as_labelled_ww_percent: Estimate
     on_hair_ww_percent: Estimate
     ratio: str | None
     stage: _WorkStage

@@ -3,11 +3,12 @@
 use super::{Bottle, InField, Item, ItemKind, Oxidant, defaults::Defaults, task::Shelf};
 use crate::{
     colour::Level,
+    hair::Texture,
     lift::{Booster, Ph, Situation, StrandReading, Thickness, Uptake},
     mix::{Ratio, as_applied},
     quantity::{Duration, Mass, MassFraction, Share, Temperature},
     reader::Problems,
-    service::shape::{Porosity, ServiceFile, Strand, Texture},
+    service::shape::{Porosity, ServiceFile, Strand},
     source::{Interval, Sourced},
 };
 

@@ -1,4 +1,5 @@
-use super::{MixPart, Technique, ToneTarget, WaitFor, Zone};
+use super::{MixPart, ToneTarget, WaitFor, Zone};
+use crate::head::Technique;
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
