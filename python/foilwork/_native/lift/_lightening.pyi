@@ -211,7 +211,7 @@ def gentlest(rows: Iterable[StrengthChance], wanted_percent: float) -> StrengthC
         >>> from foilwork.lift import Belief, Situation, chances, gentlest
         >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
         >>> gentlest(rows, 80).on_hair_ww_percent.best
-        4.0
+        2.0
     """
 
 @final
