@@ -14,6 +14,31 @@ _CostKind: TypeAlias = Literal[
     "card-fee",
     "other",
 ]
+_Country: TypeAlias = Literal[
+    "AT",
+    "AU",
+    "BE",
+    "CA",
+    "CH",
+    "CN",
+    "CZ",
+    "DE",
+    "DK",
+    "ES",
+    "FI",
+    "FR",
+    "GB",
+    "IE",
+    "IT",
+    "JP",
+    "NL",
+    "NO",
+    "NZ",
+    "PL",
+    "PT",
+    "SE",
+    "US",
+]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _DefaultValue: TypeAlias = dict[str, object]
@@ -49,6 +74,7 @@ _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _Margin: TypeAlias = str
 _Markup: TypeAlias = str
+_Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]

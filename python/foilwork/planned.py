@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from foilwork._words import (
         _Basis,
         _CostKind,
+        _Country,
         _DefaultValue,
         _DensityByEye,
         _Elasticity,
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
         _LeftOutCost,
         _Margin,
         _Markup,
+        _Naming,
         _Next,
         _OrderBasis,
         _PartKind,
@@ -60,6 +62,7 @@ __all__ = [
     "Existing",
     "ExpectedLook",
     "Factor",
+    "Habits",
     "Hair",
     "LeftOut",
     "LevelRule",
@@ -375,6 +378,27 @@ class Factor(Record):
     citation: Citation | None
     lever: str
     times: Bounds[float]
+
+
+@dataclass(frozen=True)
+class Habits(Record):
+    """How this shop is used to reading sheets and cards. Nothing is converted by it: grams, % w/w and level numbers
+    stay, and what is chosen here stands beside them.
+    """
+
+    __slots__ = {
+        "country": (
+            "Whose way of writing dates, times and amounts of money, as a two-letter code of ISO 3166-1; where it is "
+            "not said, dates are written year-month-day and amounts with the code of the currency."
+        ),
+        "level_names": "Which list names the levels beside their numbers.",
+        "ounces": "Whether ounces of mass (28.35 g) stand beside the grams.",
+        "volume_labels": "Whether the trade's volume label (10 vol for 3 %) stands beside the percent of a developer.",
+    }
+    country: _Country | None
+    level_names: _Naming | None
+    ounces: bool
+    volume_labels: bool
 
 
 @dataclass(frozen=True)
@@ -830,6 +854,7 @@ class PlanData(Record):
         "foilwork": "Version of foilwork that made it.",
         "format": "Version of the form of this data.",
         "guest": "A code for the guest.",
+        "habits": "How the shop writes; it changes sheets and cards, no number.",
         "hair": "The hair as stated.",
         "jurisdiction": "Whose law the limits are from.",
         "lift": "How light each lightened section gets, how fast, how sure.",
@@ -856,6 +881,7 @@ class PlanData(Record):
     foilwork: str
     format: int
     guest: str | None
+    habits: Habits
     hair: Hair
     jurisdiction: _Jurisdiction | None
     lift: tuple[SectionLift, ...]

@@ -89,7 +89,7 @@ impl Ingredient {
         hash_of((&self.0.name, self.0.cas, &self.0.groups))
     }
 
-    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Estimate<f64>), Bound<'py, PyDict>)> {
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<NewArguments<'py, (&str, Estimate<f64>)>> {
         let keywords = PyDict::new(py);
         keywords.set_item("cas", self.cas())?;
         keywords.set_item("stated_as", self.stated_as())?;
@@ -111,8 +111,8 @@ impl Ingredient {
 ///
 /// Examples:
 ///     >>> from foilwork.mix import Product
-///     >>> Product("shade 7.1", [], fully_declared=False)
-///     Product('shade 7.1', 0 ingredients, not declared in full)
+///     >>> Product("shade J7-mist", [], fully_declared=False)
+///     Product('shade J7-mist', 0 ingredients, not declared in full)
 #[pyclass(frozen, eq, from_py_object, module = "foilwork.mix")]
 #[derive(Clone, PartialEq)]
 pub struct Product(mix::Product);
@@ -148,7 +148,7 @@ impl Product {
         hash_of((&self.0.name, self.0.fully_declared, self.0.ingredients.len()))
     }
 
-    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Vec<Ingredient>), Bound<'py, PyDict>)> {
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<NewArguments<'py, (&str, Vec<Ingredient>)>> {
         let keywords = PyDict::new(py);
         keywords.set_item("fully_declared", self.fully_declared())?;
         Ok(((self.name(), self.ingredients()), keywords))
@@ -159,6 +159,9 @@ impl Product {
         format!("Product('{}', {} ingredients{declared})", self.0.name, self.0.ingredients.len())
     }
 }
+
+/// What ``pickle`` calls the class with: the arguments by place and by name.
+type NewArguments<'py, T> = (T, Bound<'py, PyDict>);
 
 answer! {
     /// One substance in a bowl; an item of :attr:`Composition.constituents`.
@@ -205,9 +208,9 @@ impl From<&mix::Constituent> for Constituent {
 /// Examples:
 ///     >>> from foilwork.mix import Composition, Product, Ingredient
 ///     >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-///     >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
+///     >>> bowl = Composition([(60, developer), (60, Product("J7-mist", [], fully_declared=False))])
 ///     >>> [(found.level_ww_percent.best, found.undeclared_in) for found in bowl.constituents]
-///     [(3.0, ['7.1'])]
+///     [(3.0, ['J7-mist'])]
 #[pyclass(frozen, eq, module = "foilwork.mix")]
 #[derive(PartialEq)]
 pub struct Composition(pub mix::Composition);

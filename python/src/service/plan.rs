@@ -122,6 +122,8 @@ parts! {
     format,
     /// A code for the guest.
     guest,
+    /// How the shop writes; it changes sheets and cards, no number.
+    habits,
     /// The hair as stated.
     hair,
     /// Whose law the limits are from.

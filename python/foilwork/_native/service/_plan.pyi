@@ -64,6 +64,9 @@ class Plan:
     def guest(self) -> str | None:
         """A code for the guest."""
     @property
+    def habits(self) -> planned.Habits:
+        """How the shop writes; it changes sheets and cards, no number."""
+    @property
     def hair(self) -> planned.Hair:
         """The hair as stated."""
     @property
