@@ -12,8 +12,9 @@ mod starter;
 pub use file::{parse, parse_with_shop, service_schema, shop_file};
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, Contrast, Existing, Hair, LeftOut, LeftOutCost,
-    LevelRule, Mix, MoneyPlan, NotComputed, OrderBasis, PartKind, Plan, SectionColour, Start, StatedNotUsed, Step,
-    TestDone, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text,
+    LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, SectionColour,
+    SectionNeutralising, Start, StatedNotUsed, Step, TestDone, Unknown, WeighedPart, mixing_cards, plan, plan_schema,
+    plan_text,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

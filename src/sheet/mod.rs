@@ -7,6 +7,7 @@ mod chair;
 mod checks;
 mod colour;
 mod hair;
+mod looks;
 mod mixes;
 mod money;
 mod order;

@@ -42,7 +42,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     let hair = Hair::of(&request)?;
     let sections = Sections::of(&request, &hair)?;
     let mut mixes = mixes::mixes(&request, &sections)?;
-    let colours = Colours::of(&sections, hair.white);
+    let colours = Colours::of(&request, &hair, &sections, &mixes)?;
     let timeline = Timeline::of(&hair, &sections, &mixes);
     let money = costs::money(&request, &sections, &mixes, &timeline)?;
     let start = Start::of(request.start);

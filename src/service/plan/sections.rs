@@ -1,7 +1,7 @@
 //! The second stage: every task in working order, with its products found and what it meets on the hair.
 
 use super::{
-    Hair, OrderBasis, order,
+    Hair, OrderBasis, known, order,
     toner::{self, Mixture},
 };
 use crate::{
@@ -9,13 +9,14 @@ use crate::{
     finding::Finding,
     mix::Ratio,
     quantity::{Duration, Quantity, Share},
-    reader::Problems,
+    reader::{InField, Problems},
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
         shape::{Technique, WaitFor},
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
+    toner::{Exposed, KnownStart},
 };
 
 /// One task with what later stages need to know of it.
@@ -23,7 +24,7 @@ pub(super) struct Work<'r> {
     /// Its place in the working order, which is the place of its mix and its step too.
     pub(super) place: usize,
     /// Its place in the request.
-    in_request: usize,
+    pub(super) in_request: usize,
     pub(super) task: &'r Task,
     /// The products and their parts among each other.
     pub(super) products: Vec<(&'r Item, f64)>,
@@ -164,7 +165,7 @@ fn work<'r>(
         (None, WorkStage::Section) => canvas.level,
     };
     let Mixture { products, ratio, findings: search } = match &task.wanted {
-        Some(look) => toner::find(request, task, look, hair.natural_level.best(), from.best())?,
+        Some(look) => toner::find(request, task, look, before_toning(request, hair, (in_request, task), from.best())?)?,
         None => Mixture {
             products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
             ratio: task.ratio.clone(),
@@ -177,6 +178,27 @@ fn work<'r>(
         _ => None,
     }));
     Ok(Work { place, in_request, task, products, ratio, search, from, on_artificial: canvas.artificial, tone })
+}
+
+/// The hair that a toner or a deposit meets, from what is known best; of several sections the darkest.
+fn before_toning(
+    request: &Request,
+    hair: &Hair,
+    (in_request, task): (usize, &Task),
+    level: Level,
+) -> Result<Exposed, Problems> {
+    let known = match task.stage {
+        WorkStage::Section => known::of_section(request, in_request)?,
+        WorkStage::Toner => {
+            let at_level = |place: &&usize| request.tasks.get(**place).is_some_and(|task| task.target == Some(level));
+            let darkest = task.goes_on.iter().find(at_level);
+            darkest.map(|place| known::of_section(request, *place)).transpose()?.unwrap_or_default()
+        }
+        WorkStage::RootShadow => KnownStart::default(),
+    };
+    let natural = hair.natural_level.best();
+    let exposed = known.exposed(Some(if natural < level { natural } else { level }), level).in_field(&task.field)?;
+    Ok(exposed.with_porosity(known::porosity(hair.porosity)))
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

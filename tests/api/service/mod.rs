@@ -12,6 +12,7 @@ mod fields;
 mod forms;
 mod found;
 mod law;
+mod looks;
 mod plan_data;
 mod schema;
 mod sequence;

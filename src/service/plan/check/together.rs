@@ -3,19 +3,17 @@
 use super::super::{
     Hair,
     colours::Colours,
+    doses::wants_pigment_first,
     findings::Findings,
     sections::{Sections, Work},
 };
 use crate::{
-    colour::{Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
+    colour::{Level, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
     finding::{
         Finding, Rule,
         Verdict::{Passed, Warning},
     },
-    service::{
-        request::WorkStage,
-        shape::{HistoryFlag, Zone},
-    },
+    service::{request::WorkStage, shape::Zone},
     source::COMMON_PRACTICE,
 };
 
@@ -55,9 +53,7 @@ fn depth(natural: Level, work: &Work<'_>, findings: &mut Findings) {
 
 fn pigment_first(hair: &Hair, work: &Work<'_>, colours: &Colours, findings: &mut Findings) {
     let Some(colour) = colours.at(work.place) else { return };
-    // A warm shade is itself the pigment put back.
-    let warm = work.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Warm);
-    let on_lightened = hair.has(HistoryFlag::Lightened) && !work.lightens() && !warm;
+    let on_lightened = wants_pigment_first(hair, work);
     let advice = pre_pigmentation(colour.from_level.best(), colour.target_level);
     if let (true, Some(advice)) = (on_lightened, advice) {
         findings.push(&[work.place], advice.finding.about(work.name()));
