@@ -49,6 +49,7 @@ fn together(c: &mut Criterion) {
         start: level(4.0 + f64::from(i) * 0.2),
         target: level(7.0),
         tolerance: LevelChange::from_levels(1.0).expect("on the scale"),
+        busy_before: Duration::ZERO,
         apply: Duration::nearest(3.0),
         longest: Duration::nearest(50.0),
     };

@@ -35,6 +35,9 @@
 //! | the warmth underneath | [`colour::underlying_pigment`] |
 //! | which shade for that level | [`colour::formula_level`] |
 //! | how much natural shade for the white | [`mix::natural_share`] |
+//! | how much hair, and how fast it grows | [`hair::HairFacts`], [`hair::growth`] |
+//! | how many foils, how many grams in each | [`head::Layout`], [`head::demand`] |
+//! | how the head reads | [`head::read_head`] |
 //! | the toner | [`toner::find_toner`] |
 //! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
@@ -62,7 +65,7 @@
 //! | [`quantity`], [`source`], [`choice`], [`finding`], [`text`] | what a number is, what it rests on, words to choose from, what a check found, how it is written |
 //! | [`reader`], [`scale`] | files of a derived shape; rounding to a real scale |
 //! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
-//! | [`colour`], [`toner`], [`lift`] | level, tone, shades, pigment; what to put on top; lightening against time |
+//! | [`colour`], [`hair`], [`head`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; foils, regions, how the head reads; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`shop`] | what the salon has and charges |
 //! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
@@ -79,6 +82,8 @@ pub mod colour;
 pub mod column;
 pub mod docs;
 pub mod finding;
+pub mod hair;
+pub mod head;
 pub mod lift;
 pub mod limits;
 pub mod mix;

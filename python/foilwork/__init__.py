@@ -2,8 +2,8 @@
 
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
 :mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money`, :mod:`foilwork.business`,
-:mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on. What a
-service file needs is here:
+:mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on,
+:mod:`foilwork.finding` is what their checks find. What a service file needs is here:
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
@@ -11,7 +11,7 @@ service file needs is here:
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import business, colour, limits, mix, money, peroxide, service, shop, source, toner
+from foilwork import business, colour, finding, limits, mix, money, peroxide, service, shop, source, toner
 from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
@@ -24,6 +24,7 @@ __all__ = [
     "__version__",
     "business",
     "colour",
+    "finding",
     "limits",
     "mix",
     "money",

@@ -5,7 +5,6 @@ Every name ends with the unit of its numbers. A field that may be missing is ``N
 
 from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
 
-_Amount: TypeAlias = Literal["low", "medium", "high"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
@@ -13,7 +12,9 @@ _CostKind: TypeAlias = Literal[
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
+_DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
+_ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
     "lightened", "straightened-or-permed", "under-sixteen", "permanent-colour",
@@ -26,6 +27,7 @@ _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _Margin: TypeAlias = str
 _Markup: TypeAlias = str
+_Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
@@ -36,12 +38,13 @@ _Rounding: TypeAlias = Literal[
 _Rule: TypeAlias = Literal[
     "history", "earlier-reaction", "airways", "age", "black-henna", "metal-salts", "scalp", "elasticity", "skin-test",
     "skin-test-age", "strand-test", "law", "developer", "time", "look", "sequence", "rinse", "untoned", "on-scalp",
-    "earlier-service", "overlap", "lift", "white-hair", "ratio", "scale", "pace", "depth-at-root", "hairline",
-    "transition", "contrast", "pre-pigmentation", "toner-found", "toner-level", "over-neutralising", "porosity",
-    "cool-dose",
+    "earlier-service", "overlap", "lift", "alkalinity", "finish-together", "level-seen", "strand-book", "white-hair",
+    "ratio", "scale", "pace", "depth-at-root", "hairline", "transition", "contrast", "pre-pigmentation", "toner-found",
+    "toner-level", "over-neutralising", "porosity", "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _Start: TypeAlias = str
+_Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Unknown: TypeAlias = Literal[
@@ -53,6 +56,7 @@ _White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
 _WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
 _Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]
 _DefaultValue: TypeAlias = dict[str, object]
+_Tone: TypeAlias = list[TonePart]
 
 @type_check_only
 class Estimate(TypedDict):
@@ -74,15 +78,40 @@ class Contrast(TypedDict):
     second: str
 
 @type_check_only
+class Difference(TypedDict):
+    ciede2000: float
+    lighter: float
+    more_intense: float
+    redder: float
+    yellower: float
+
+@type_check_only
 class Reason(TypedDict):
     from_memory: bool
     id: NotRequired[str | None]
     text: str
 
 @type_check_only
+class RejectedStrength(TypedDict):
+    developer_ww_percent: float
+    why: str
+
+@type_check_only
 class StatedNotUsed(TypedDict):
     field: str
     why: str
+
+@type_check_only
+class TimeTo(TypedDict):
+    early_min: float | None
+    late_min: float | None
+    median_min: float | None
+
+@type_check_only
+class TonerPart(TypedDict):
+    code: str
+    mass_g: float
+    share_percent: float
 
 @type_check_only
 class Bowl(TypedDict):
@@ -99,6 +128,14 @@ class Caution(TypedDict):
     reminder: str | None
     sources: list[Reason]
     text: str
+
+@type_check_only
+class ChosenStrength(TypedDict):
+    developer_ww_percent: Estimate
+    on_hair_ww_percent: Estimate
+    rejected: list[RejectedStrength]
+    section: str
+    why: str
 
 @type_check_only
 class Citation(TypedDict):
@@ -136,6 +173,19 @@ class Existing(TypedDict):
     zone: _Zone
 
 @type_check_only
+class ExpectedLook(TypedDict):
+    at_min: float
+    level: Estimate
+    on_hair_min: float
+
+@type_check_only
+class Factor(TypedDict):
+    basis: _Basis
+    citation: Citation | None
+    lever: str
+    times: Estimate
+
+@type_check_only
 class Finding(TypedDict):
     rule: _Rule
     sources: list[Reason]
@@ -144,7 +194,7 @@ class Finding(TypedDict):
 
 @type_check_only
 class Hair(TypedDict):
-    density: _Amount | None
+    density: _DensityByEye | None
     elasticity: _Elasticity | None
     existing: list[Existing]
     history: list[_HistoryFlag] | None
@@ -202,6 +252,23 @@ class MoneyPlan(TypedDict):
     taxed: TaxedPrice | None
 
 @type_check_only
+class NaturalShadeDose(TypedDict):
+    basis: _Basis
+    mass_g: Estimate
+    shade: str | None
+    share_percent: Estimate
+
+@type_check_only
+class NeutralisingDose(TypedDict):
+    basis: _Basis
+    finding: Finding
+    mass_g: Estimate
+    share_percent: Estimate
+    warmth_before_chroma: Estimate
+    warmth_left_chroma: Estimate
+    warmth_without_chroma: Estimate
+
+@type_check_only
 class NotComputed(TypedDict):
     what: _Unknown
     why: str
@@ -221,6 +288,7 @@ class PlanData(TypedDict):
     guest: str | None
     hair: Hair
     jurisdiction: _Jurisdiction | None
+    lift: list[SectionLift]
     mixes: list[Mix]
     money: MoneyPlan | None
     not_computed: list[NotComputed]
@@ -229,18 +297,90 @@ class PlanData(TypedDict):
     order_basis: _OrderBasis
     start: _Start
     stated_not_used: list[StatedNotUsed]
+    strengths: list[ChosenStrength]
     title: str
+    together: list[TogetherPlan]
+
+@type_check_only
+class PrePigmentMix(TypedDict):
+    part: TonerPart
+    residual: Difference
+    wanted: PrePigmentation
+
+@type_check_only
+class PrePigmentation(TypedDict):
+    finding: Finding
+    level: float
+    tone: _Tone
 
 @type_check_only
 class SectionColour(TypedDict):
     change_levels: Estimate
     exposed: Sourced | None
+    exposed_swatch: Swatch | None
     from_level: Estimate
     level_rule: LevelRule | None
+    look: SectionLook | None
+    natural: Swatch
+    natural_shade: NaturalShadeDose | None
+    neutralising: SectionNeutralising | None
+    pre_pigment: PrePigmentMix | None
     section: str
+    start: _ExposedBasis
     swatch: Swatch
     target_level: float
     target_tone: str | None
+    toner: str | None
+
+@type_check_only
+class SectionLift(TypedDict):
+    chance_percent: float
+    chance_with_a_fresh_mix_percent: float
+    first_strand_level: Estimate
+    from_level: float
+    known: str
+    last_strand_level: Estimate
+    levers: list[Factor]
+    limit_min: float
+    looks: list[ExpectedLook]
+    mixed_ph: float | None
+    next_strand_test_min: float
+    on_hair_ww_percent: Estimate
+    reached: TimeTo
+    reached_on_clock: TimeTo
+    readings: int
+    rule_level: Estimate
+    section: str
+    seen: list[SeenNow]
+    strain: _Strain
+    strain_index: Estimate
+    strain_sources: list[Citation]
+    target_level: float
+    temperature_c: float
+    visits: int | None
+
+@type_check_only
+class SectionLook(TypedDict):
+    basis: _Basis
+    caveat: str
+    contrast: Difference
+    mixed: Swatch
+    perceived_level: Estimate
+    reads_as_one: bool
+
+@type_check_only
+class SectionNeutralising(TypedDict):
+    carrier: str
+    dose: NeutralisingDose
+    neutraliser: str
+
+@type_check_only
+class SeenNow(TypedDict):
+    at_min: float
+    level: float
+    look_again_min: float | None
+    next: _Next
+    why: str
 
 @type_check_only
 class SetPrice(TypedDict):
@@ -290,6 +430,27 @@ class TaxedPrice(TypedDict):
 class TestDone(TypedDict):
     applied: _Start
     result: _TestResult
+
+@type_check_only
+class TogetherPlan(TypedDict):
+    rinse_min: float | None
+    sections: list[TogetherSection]
+    short_levels: float
+    why_not: str | None
+    window_asked_min: float
+    window_needed_min: float | None
+
+@type_check_only
+class TogetherSection(TypedDict):
+    at_rinse_level: Estimate
+    begin_min: float
+    reaches_min: float
+    section: str
+
+@type_check_only
+class TonePart(TypedDict):
+    hue: _Hue
+    share_percent: float
 
 @type_check_only
 class UnderlyingPigment(TypedDict):

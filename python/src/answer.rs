@@ -2,15 +2,45 @@
 
 use pyo3::{
     prelude::*,
-    types::{PyDict, PyList, PyTuple},
+    types::{PyDict, PyList, PyTuple, PyType},
 };
 
 /// Declares the Python class of a result: frozen, an attribute for each field, equal and of one hash when all fields are,
 /// shown with all of them, copied, pickled, matched by position, and `to_dict()` as plain data.
 ///
 /// A field has a type that goes both ways between Rust and Python (`String`, not `&str`). Methods and properties beyond
-/// the fields follow in `impl { .. }`. Nothing but foilwork makes one: there is no constructor.
+/// the fields follow in `impl { .. }`. Nothing but foilwork makes one: there is no constructor. One that is declared
+/// `as tuple` unpacks as well: `stock_g, diluent_g = dilute(..)`.
 macro_rules! answer {
+    (
+        $(#[$doc:meta])*
+        $name:ident as tuple { $($(#[$field_doc:meta])* $field:ident: $kind:ty),+ $(,)? }
+        $(impl { $($method:tt)* })?
+    ) => {
+        $crate::answer::answer! {
+            $(#[$doc])*
+            $name { $($(#[$field_doc])* $field: $kind),+ }
+            impl {
+                fn __iter__<'py>(
+                    slf: &pyo3::Bound<'py, Self>,
+                ) -> pyo3::PyResult<pyo3::Bound<'py, pyo3::types::PyIterator>> {
+                    use pyo3::types::PyAnyMethods;
+                    $crate::answer::fields(slf, Self::FIELDS)?.try_iter()
+                }
+
+                #[doc = concat!("``", stringify!($name), "[float]`` in an annotation.")]
+                #[classmethod]
+                fn __class_getitem__<'py>(
+                    cls: &pyo3::Bound<'py, pyo3::types::PyType>,
+                    item: pyo3::Bound<'py, pyo3::PyAny>,
+                ) -> pyo3::PyResult<pyo3::Bound<'py, pyo3::PyAny>> {
+                    $crate::answer::generic_alias(cls, item)
+                }
+
+                $($($method)*)?
+            }
+        }
+    };
     (
         $(#[$doc:meta])*
         $name:ident { $($(#[$field_doc:meta])* $field:ident: $kind:ty),+ $(,)? }
@@ -69,6 +99,11 @@ pub type Reduced<'py> = (Bound<'py, PyAny>, Bound<'py, PyTuple>);
 pub fn fields<'py>(answer: &Bound<'py, PyAny>, names: &[&str]) -> PyResult<Bound<'py, PyTuple>> {
     let values: PyResult<Vec<_>> = names.iter().map(|name| answer.getattr(*name)).collect();
     PyTuple::new(answer.py(), values?)
+}
+
+/// The class with the kind of its fields, for those who read annotations.
+pub fn generic_alias<'py>(cls: &Bound<'py, PyType>, item: Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    cls.py().import("types")?.getattr("GenericAlias")?.call1((cls, item))
 }
 
 /// `Name(field=value, ...)`.

@@ -1,7 +1,7 @@
 //! Bounds of an estimate: one class out, one argument in.
 
 use crate::{
-    answer::{Reduced, fields, to_dict},
+    answer::{Reduced, fields, generic_alias, to_dict},
     error::raise,
 };
 use foilwork::{
@@ -113,7 +113,7 @@ impl Bounds {
     /// ``Bounds[float]`` in an annotation.
     #[classmethod]
     fn __class_getitem__<'py>(cls: &Bound<'py, PyType>, item: Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        cls.py().import("types")?.getattr("GenericAlias")?.call1((cls, item))
+        generic_alias(cls, item)
     }
 }
 

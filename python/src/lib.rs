@@ -9,6 +9,8 @@ mod colour;
 mod columns;
 mod command;
 mod error;
+mod figures;
+mod finding;
 mod limits;
 mod mix;
 mod money;
@@ -36,8 +38,8 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        business::business, colour::colour, limits::limits, mix::mix, money::money, peroxide::peroxide,
-        service::service, shop::shop, source::source, toner::toner,
+        business::business, colour::colour, finding::finding, limits::limits, mix::mix, money::money,
+        peroxide::peroxide, service::service, shop::shop, source::source, toner::toner,
     };
 
     #[pymodule_init]

@@ -70,7 +70,8 @@ def collect(body: list[ast.stmt], owner: object, prefix: str, found: list[Entry]
 
 def docstring(value: object) -> str | None:
     """The text of a compiled function, class, method or property, as ``ast.get_docstring`` would give it."""
-    text = getattr(value, "__doc__", None) or getattr(getattr(value, "__func__", None), "__doc__", None)
+    # A static method has a text of its own, on static methods in general.
+    text = getattr(getattr(value, "__func__", value), "__doc__", None)
     return inspect.cleandoc(text) if text else None
 
 

@@ -12,6 +12,8 @@ mod business;
 mod convert;
 mod cost;
 mod dilute;
+mod foils;
+mod hair;
 mod hazard;
 mod input;
 mod level;

@@ -5,8 +5,9 @@ use super::{
     shop::{located, read_shape},
 };
 use crate::{
+    lift::read_strand_book,
     reader::{Format, Problems},
-    service,
+    service::{self, Evidence},
     sheet::{self, SheetPart},
 };
 use std::path::Path;
@@ -26,7 +27,8 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         }
         None => service::parse(&text, format),
     };
-    let plan = file.and_then(|file| service::plan(&file)).map_err(problems)?;
+    let evidence = evidence(args, &text, format)?;
+    let plan = file.and_then(|file| service::plan_with(&file, &evidence)).map_err(problems)?;
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
@@ -34,6 +36,17 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         (true, true) => output::json(&service::mixing_cards(&plan))?,
     };
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
+}
+
+/// The strand book that the file names, and the levels seen.
+fn evidence(args: &PlanArgs, text: &str, format: Format) -> Result<Evidence, Refusal> {
+    let book = match service::strand_book(text, format) {
+        Some(path) => Some(read_strand_book(&output::read(&args.file.parent().unwrap_or(Path::new("")).join(path))?)),
+        None => None,
+    };
+    let read =
+        |text: &String| text.parse().map_err(|error: service::InvalidSeenLevel| Refusal(format!("--seen: {error}")));
+    Ok(Evidence { book, seen: args.seen.iter().map(read).collect::<Result<_, Refusal>>()? })
 }
 
 /// The parts of the sheet that are asked for.

@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, input, level, lift, limits, plan, price, scale, schema, sources, start,
-    strand_test, swatch, table, titrate, toner,
+    blend, business, convert, cost, dilute, foils, hair, input, level, lift, limits, plan, price, scale, schema,
+    sources, start, strand_test, swatch, table, titrate, toner,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};
@@ -43,6 +43,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Blend(args) => blend::run(args),
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
+        Command::Hair(args) => hair::run(args),
+        Command::Foils(args) => foils::run(args),
         Command::Level(args) => level::run(args),
         Command::Lift(args) => lift::run(args),
         Command::StrandTest(args) => strand_test::run(args),

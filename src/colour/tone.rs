@@ -66,6 +66,24 @@ impl Tone {
         }))
     }
 
+    /// The tone of exactly these parts, as [`parts`](Self::parts) gave them; none unless they are 100 % together.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Tone};
+    ///
+    /// let tone = Tone::from_hues([Hue::Violet, Hue::Blue]);
+    /// assert_eq!(Tone::from_parts(tone.parts()), Some(tone.clone()));
+    /// assert_eq!(Tone::from_parts(&tone.parts()[..1]), None);
+    /// ```
+    #[must_use]
+    pub fn from_parts(parts: &[TonePart]) -> Option<Self> {
+        let total: f64 = parts.iter().map(|part| part.share_percent).sum();
+        let whole = parts.is_empty() || (total - 100.0).abs() < 1e-9;
+        (whole && parts.iter().all(|part| part.share_percent > 0.0)).then(|| Self { parts: parts.to_vec() })
+    }
+
     fn from_weights(weights: impl IntoIterator<Item = (Hue, f64)>) -> Self {
         let mut parts: Vec<TonePart> = Vec::new();
         for (hue, weight) in weights {

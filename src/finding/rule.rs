@@ -47,6 +47,14 @@ choice! {
         Overlap = "overlap",
         /// The levels asked for are within what the product does.
         Lift = "lift",
+        /// How alkaline a mix is, where its maker says so.
+        Alkalinity = "alkalinity",
+        /// Sections whose strength is left to the plan are done at the same time.
+        FinishTogether = "finish-together" => "finish together",
+        /// A level seen in mid-service moves the finish.
+        LevelSeen = "level-seen" => "level seen",
+        /// The salon's own strand readings.
+        StrandBook = "strand-book" => "strand book",
         /// White hair is covered.
         WhiteHair = "white-hair" => "white hair",
         /// The ratio of a mix is written the usual way round.

@@ -60,7 +60,9 @@ pub struct Situation {
 }
 
 /// Acidity of a mixed bowl, from 0 to 14.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, serde::Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, serde::Serialize, schemars::JsonSchema)]
+#[serde(transparent)]
+#[schemars(inline, extend("minimum" = 0.0, "maximum" = 14.0))]
 pub struct Ph(f64);
 
 /// A number that is no pH.
@@ -96,7 +98,7 @@ impl Ph {
 }
 
 /// One lever: by what it multiplies a rate, and what that rests on.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize, schemars::JsonSchema)]
 pub struct Factor {
     /// The lever, in words.
     pub lever: &'static str,

@@ -22,6 +22,8 @@ pub struct TimedSection {
     pub target: Level,
     /// How far the target may be overshot.
     pub tolerance: LevelChange,
+    /// How long other work keeps the hands busy between the section before it and this one.
+    pub busy_before: Duration,
     /// How long its application takes.
     pub apply: Duration,
     /// The longest that any strand may carry the mixture, from the first one.
@@ -78,7 +80,7 @@ pub enum CannotFinish {
 ///
 /// One pair of hands applies the sections in the order given; between two it may wait. When no choice fits
 /// the window, it is widened by the fewest minutes; when none reaches all targets, the answer falls short of them by the
-/// fewest levels; it says by how many. A limit of time and a tolerance are never given up.
+/// fewest levels, and only in sections that cannot reach theirs while the others do; it says by how many. A limit of time and a tolerance are never given up.
 ///
 /// The choice is exact: with starts counted back from the rinse, an earlier start of one section only ever helps the next,
 /// so of all ways to apply the first few sections only those count that no other beats in both strength and time.
@@ -103,6 +105,7 @@ pub enum CannotFinish {
 ///         start: Level::new(start)?,
 ///         target: Level::new(7.0)?,
 ///         tolerance: LevelChange::from_levels(1.0)?,
+///         busy_before: Duration::ZERO,
 ///         apply: Duration::from_min(10.0)?,
 ///         longest: Duration::from_min(50.0)?,
 ///     })
@@ -119,31 +122,35 @@ pub fn finish_together(sections: &[TimedSection], window: Duration) -> Result<Fi
     if let Some(i) = sections.iter().position(|section| section.on_hair.is_empty()) {
         return Err(CannotFinish::NoStrength(i + 1));
     }
-    if let Ok(found) = answer(sections, Slack { window: window.min(), short: 0.0 }) {
+    let all = |short: f64| -> Vec<Vec<Candidate>> { sections.iter().map(|section| options(section, short)).collect() };
+    let reaching = all(0.0);
+    if let Ok(found) = answer(&reaching, window.min(), 0.0) {
         return Ok(found);
     }
     // Both questions are monotone, so halving finds the least that has to be given up.
-    let wider = |window| Slack { window, short: 0.0 };
-    if answer(sections, wider(NO_LIMIT)).is_ok() {
-        let slack = wider(least((window.min(), NO_LIMIT), 0.01, |minutes| answer(sections, wider(minutes)).is_ok()));
-        return answer(sections, slack).map_err(|i| CannotFinish::TooLongToApply(i + 1));
+    if answer(&reaching, NO_LIMIT, 0.0).is_ok() {
+        let wider = least((window.min(), NO_LIMIT), 0.01, |minutes| answer(&reaching, minutes, 0.0).is_ok());
+        return answer(&reaching, wider, 0.0).map_err(|i| CannotFinish::TooLongToApply(i + 1));
     }
-    let fewer = |short| Slack { window: NO_LIMIT, short };
-    let short = least((0.0, ALL_LEVELS), 0.005, |levels| answer(sections, fewer(levels)).is_ok());
-    answer(sections, fewer(short)).map_err(|i| CannotFinish::TooLongToApply(i + 1))
+    let short = least((0.0, ALL_LEVELS), 0.005, |levels| answer(&all(levels), NO_LIMIT, levels).is_ok());
+    // A section that can reach its target all the same does.
+    let mut nearest = all(short);
+    for (i, full) in reaching.into_iter().enumerate() {
+        let Some(own) = nearest.get_mut(i) else { continue };
+        let kept = std::mem::replace(own, full);
+        if answer(&nearest, NO_LIMIT, short).is_err()
+            && let Some(own) = nearest.get_mut(i)
+        {
+            *own = kept;
+        }
+    }
+    answer(&nearest, NO_LIMIT, short).map_err(|i| CannotFinish::TooLongToApply(i + 1))
 }
 
 /// Minutes that no service lasts.
 const NO_LIMIT: f64 = 1e4;
 /// More levels than the scale has.
 const ALL_LEVELS: f64 = 11.0;
-
-/// What is given up: how many minutes apart the sections may be done, and how many levels short.
-#[derive(Clone, Copy)]
-struct Slack {
-    window: f64,
-    short: f64,
-}
 
 /// The least that is enough, to within `step`; what lies at the upper end is taken as enough.
 fn least((mut too_little, mut enough): (f64, f64), step: f64, is_enough: impl Fn(f64) -> bool) -> f64 {
@@ -154,10 +161,10 @@ fn least((mut too_little, mut enough): (f64, f64), step: f64, is_enough: impl Fn
     enough
 }
 
-fn answer(sections: &[TimedSection], slack: Slack) -> Result<FinishTogether, usize> {
-    let options: Vec<Vec<Candidate>> = sections.iter().map(|section| options(section, slack.short)).collect();
-    let way = search(&options, slack)?;
-    finished(&options, &way, slack).ok_or(0)
+/// With so many minutes between the sections; `short` is what some of the options fall short by.
+fn answer(options: &[Vec<Candidate>], window: f64, short: f64) -> Result<FinishTogether, usize> {
+    let way = search(options, window)?;
+    finished(options, &way, window, short).ok_or(0)
 }
 
 /// One strength for one section; starts are minutes before the rinse, so negative.
@@ -167,6 +174,8 @@ struct Candidate {
     cost: f64,
     /// Not before: the limit of time, and the tolerance.
     not_before: f64,
+    /// Other work before it.
+    busy_before: f64,
     /// How long its application takes.
     apply: f64,
     /// From its first strand to the middle strand's target; infinite when the mixture is spent before.
@@ -185,7 +194,8 @@ fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
         let needed = apply / 2.0 + minutes(wanted);
         let overdone = apply / 2.0 + minutes(over);
         let not_before = (-section.longest.min()).max(-overdone);
-        Candidate { lightening, cost: on_hair.best().ww_percent(), not_before, apply, needed }
+        let busy_before = section.busy_before.min();
+        Candidate { lightening, cost: on_hair.best().ww_percent(), not_before, busy_before, apply, needed }
     };
     section.on_hair.iter().map(one).collect()
 }
@@ -199,14 +209,14 @@ struct Way {
 }
 
 /// The cheapest way, or the place of the section at which none is left.
-fn search(options: &[Vec<Candidate>], slack: Slack) -> Result<Way, usize> {
+fn search(options: &[Vec<Candidate>], window: f64) -> Result<Way, usize> {
     let mut ways = vec![Way { cost: 0.0, strengths: Vec::new(), starts: Vec::new() }];
     let mut free = vec![f64::NEG_INFINITY];
     for (i, choices) in options.iter().enumerate() {
         let mut next: Vec<(Way, f64)> = Vec::new();
         for (way, free) in ways.iter().zip(&free) {
             for (strength, option) in choices.iter().enumerate() {
-                let begin = option.not_before.max(-option.needed - slack.window).max(*free);
+                let begin = option.not_before.max(-option.needed - window).max(*free + option.busy_before);
                 // Even a section that is done at once is on the hair before the rinse.
                 if option.needed.is_infinite() || begin > -option.needed.max(option.apply) + 1e-9 {
                     continue;
@@ -236,7 +246,7 @@ fn search(options: &[Vec<Candidate>], slack: Slack) -> Result<Way, usize> {
     ways.into_iter().next().ok_or(0)
 }
 
-fn finished(options: &[Vec<Candidate>], way: &Way, slack: Slack) -> Option<FinishTogether> {
+fn finished(options: &[Vec<Candidate>], way: &Way, window: f64, short: f64) -> Option<FinishTogether> {
     let first = way.starts.first().copied()?;
     let chosen = options.iter().zip(way.strengths.iter().zip(&way.starts));
     let choices: Option<Vec<TimedChoice>> = chosen
@@ -254,7 +264,7 @@ fn finished(options: &[Vec<Candidate>], way: &Way, slack: Slack) -> Option<Finis
     Some(FinishTogether {
         sections: choices?,
         rinse: Quantity::nearest(-first),
-        window: Quantity::nearest(slack.window),
-        short: Level::clamped(1.0 + slack.short) - Level::DARKEST,
+        window: Quantity::nearest(window),
+        short: Level::clamped(1.0 + short) - Level::DARKEST,
     })
 }

@@ -10,6 +10,8 @@ use crate::{
     quantity::{Duration, Quantity, Share},
     source::Interval,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// A belief about one hair, made ready for one mixture: what all forecasts and inverse questions start from.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -184,12 +186,15 @@ impl Lightening {
 }
 
 /// When a level is reached: none where the mixture is spent before.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct TimeTo {
     /// The earliest of the 80 % interval.
+    #[serde(rename = "early_min")]
     pub early: Option<Duration>,
     /// As likely before as after.
+    #[serde(rename = "median_min")]
     pub median: Option<Duration>,
     /// The latest of the 80 % interval.
+    #[serde(rename = "late_min")]
     pub late: Option<Duration>,
 }

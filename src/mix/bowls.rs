@@ -120,6 +120,13 @@ impl BowlPlan {
     }
 }
 
+/// Bowls of your own timing, for [`recipes`](BowlPlan::recipes) and [`leftovers`](BowlPlan::leftovers).
+impl FromIterator<FreshBowl> for BowlPlan {
+    fn from_iter<I: IntoIterator<Item = FreshBowl>>(bowls: I) -> Self {
+        Self { bowls: bowls.into_iter().collect() }
+    }
+}
+
 /// Bowls that cannot be planned.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]

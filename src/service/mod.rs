@@ -9,12 +9,13 @@ mod request;
 pub mod shape;
 mod starter;
 
-pub use file::{parse, parse_with_shop, service_schema, shop_file};
+pub use file::{parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub use plan::{
-    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, Contrast, Existing, Hair, LeftOut, LeftOutCost,
-    LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, SectionColour,
-    SectionNeutralising, Start, StatedNotUsed, Step, TestDone, Unknown, WeighedPart, mixing_cards, plan, plan_schema,
-    plan_text,
+    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Contrast, Evidence, Existing,
+    ExpectedLook, Hair, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan, NaturalShadeDose,
+    NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift, SectionNeutralising,
+    SeenLevel, SeenNow, Start, StatedNotUsed, Step, TestDone, TogetherPlan, TogetherSection, Unknown, WeighedPart,
+    mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

@@ -1,4 +1,4 @@
-use super::{SheetPart, bases, chair, checks, colour, hair, mixes, money, order};
+use super::{SheetPart, bases, chair, checks, colour, hair, lift, mixes, money, order};
 use crate::{
     service::{Plan, Start},
     text::{Sheet, amount},
@@ -49,6 +49,7 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
             SheetPart::Bowls => mixes::mixes(&mut sheet, plan),
             SheetPart::Order => order::order(&mut sheet, plan),
             SheetPart::Colour => colour::colour(&mut sheet, plan),
+            SheetPart::Lift => lift::lift(&mut sheet, plan),
             SheetPart::Hair => hair::hair(&mut sheet, plan),
             SheetPart::Money => money::money(&mut sheet, plan),
             SheetPart::Cautions => bases::cautions(&mut sheet, plan),

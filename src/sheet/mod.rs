@@ -7,6 +7,7 @@ mod chair;
 mod checks;
 mod colour;
 mod hair;
+mod lift;
 mod looks;
 mod mixes;
 mod money;

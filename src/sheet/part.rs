@@ -13,6 +13,8 @@ choice! {
         Order = "order",
         /// Level and tone, section by section.
         Colour = "colour",
+        /// Strengths that the plan chose; level against time with bounds, look by look.
+        Lift = "lift",
         /// The hair as stated.
         Hair = "hair",
         /// Cost and price.

@@ -4,6 +4,7 @@ use super::{
 };
 use crate::{
     colour::{Hue, Level, Shade, Tone},
+    lift::Ph,
     mix::Ratio,
     money::{Currency, Money},
     quantity::{Duration, MassFraction, Share},
@@ -50,6 +51,10 @@ pub struct Lightener {
     pub on_scalp: bool,
     /// How long a mixed bowl is worked with, where that is said.
     pub working_life: Option<Duration>,
+    /// Whether it holds persulfate; `None` where the shop does not say, and it is taken for so.
+    pub persulfate: Option<bool>,
+    /// pH of the mixed bowl, where its maker states it.
+    pub mixed_ph: Option<Ph>,
     /// What its own instructions allow.
     pub limits: OwnLimits,
     /// What is in hand, what it costs, what is in it.
@@ -65,6 +70,8 @@ impl Lightener {
             ratio: entry.ratio.parse().in_field(&format!("{field}.ratio"))?,
             on_scalp: entry.on_scalp,
             working_life: working_life.in_field(&format!("{field}.working_life_min"))?,
+            persulfate: entry.persulfate,
+            mixed_ph: entry.mixed_ph.map(Ph::new).transpose().in_field(&format!("{field}.mixed_ph"))?,
             limits: OwnLimits::read(strongest, entry.longest_min, entry.longest_counts_from, field)?,
             facts: StockFacts::read(&entry.name, entry.facts(), currency, field)?,
         })
@@ -80,6 +87,8 @@ pub struct StockedShade {
     pub class: ShadeClass,
     /// Parts colour to parts developer, by mass; a semi-permanent colour has none.
     pub ratio: Option<Ratio>,
+    /// pH of the mixed bowl, where its maker states it.
+    pub mixed_ph: Option<Ph>,
     /// What its own instructions allow.
     pub limits: OwnLimits,
     /// What is in hand, what it costs, what is in it.
@@ -104,6 +113,7 @@ impl StockedShade {
             shade,
             class: entry.class,
             ratio: entry.ratio.as_deref().map(str::parse).transpose().in_field(&format!("{field}.ratio"))?,
+            mixed_ph: entry.mixed_ph.map(Ph::new).transpose().in_field(&format!("{field}.mixed_ph"))?,
             limits: OwnLimits::read(strongest, entry.longest_min, entry.longest_counts_from, field)?,
             facts: StockFacts::read(&entry.code, entry.facts(), currency, field)?,
         })

@@ -1,6 +1,6 @@
 use super::{
     COMMON_PRACTICE, Citation,
-    citations::{colour, lift, limits, mix, money, peroxide, trade},
+    citations::{colour, hair, lift, limits, mix, money, peroxide, trade},
 };
 
 /// Every citation in use, room by room.
@@ -15,6 +15,7 @@ pub fn register() -> impl Iterator<Item = &'static Citation> {
     [
         peroxide::CITATIONS,
         mix::CITATIONS,
+        hair::CITATIONS,
         lift::CITATIONS,
         limits::CITATIONS,
         colour::CITATIONS,

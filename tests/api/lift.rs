@@ -192,6 +192,7 @@ fn section(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
         start: level(start),
         target: level(target),
         tolerance: LevelChange::from_levels(0.5).unwrap(),
+        busy_before: Duration::ZERO,
         apply: min(apply),
         longest: min(longest),
     }

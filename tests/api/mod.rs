@@ -5,6 +5,8 @@ mod cli;
 mod colour;
 mod example_program;
 mod finding;
+mod hair;
+mod head;
 mod lift;
 mod limits;
 mod mix;

@@ -237,6 +237,7 @@ fn finish_together_agrees_with_trying_everything() {
                     start: Level::new(start).unwrap(),
                     target: Level::new(start + 1.0 + 3.0 * draws.uniform()).unwrap(),
                     tolerance: LevelChange::from_levels(0.3 + 0.7 * draws.uniform()).unwrap(),
+                    busy_before: Duration::ZERO,
                     apply: min(5.0 + 15.0 * draws.uniform()),
                     longest: min(40.0 + 30.0 * draws.uniform()),
                 }

@@ -1,5 +1,7 @@
 //! properties
 mod colour;
+mod hair;
+mod head;
 mod interval;
 mod lift;
 mod limits;

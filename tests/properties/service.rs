@@ -1,12 +1,13 @@
 //! Any valid file gives a plan that keeps the laws; any text gives a plan or messages, never a panic.
 
 use foilwork::{
+    head::Technique,
     money::Money,
     quantity::MassFraction,
     reader::Format,
     service::{
         Plan, ServiceFile, WorkStage, parse, plan, plan_text,
-        shape::{After, MixPart, Section, Technique, WaitFor, Zone},
+        shape::{After, MixPart, Section, WaitFor, Zone},
     },
     sheet::bench_sheet,
     shop::{

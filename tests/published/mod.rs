@@ -1,6 +1,8 @@
 //! published
 mod business;
 mod colour;
+mod hair;
+mod head;
 mod lift;
 mod limits;
 mod mix;

@@ -67,7 +67,7 @@ def test_weighed_parts_add_up(masses: list[float], division: float) -> None:
 def test_recipe_reads_scales_and_prints() -> None:
     recipe = mix.Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
     assert str(recipe) == "30 g 7.1 + 15 g 8.3 + 67.5 g 6%"
-    assert recipe.parts[2] == (Decimal("67.5"), "g", "6%")
+    assert recipe.parts[2].to_dict() == {"value": Decimal("67.5"), "unit": "g", "product": "6%"}
     assert recipe.total() == Decimal("112.5")
     assert recipe.masses_g() == [30.0, 15.0, 67.5]
     assert recipe.ratio().lowest_terms() == [4, 2, 9]
@@ -93,15 +93,16 @@ def test_bad_recipe_points_at_the_character(text: str, position: int) -> None:
 def test_bowls_with_additives() -> None:
     plan = mix.bowls(152, 84, 60, 4, residue_g=4)
     additives = [
-        mix.Additive.per_bowl("bond builder", 2),
-        mix.Additive.of_product("thickener", "lightener", 12),
+        mix.Addition.per_bowl("bond builder", 2),
+        mix.Addition.of_product("thickener", "lightener", 12),
     ]
     recipes = plan.recipes(mix.Recipe("1 g lightener + 2 g 9%"), additives)
     assert [str(recipe) for recipe in recipes] == [
         "25 g lightener + 50 g 9% + 2 g bond builder + 3 g thickener",
     ] * 2
     assert plan.leftover_g == pytest.approx(8)
-    wasted = {product: lost for product, _, lost in plan.leftovers(mix.Recipe("1 g lightener + 2 g 9%"), additives)}
+    leftovers = plan.leftovers(mix.Recipe("1 g lightener + 2 g 9%"), additives)
+    wasted = {left.product: left.wasted_g for left in leftovers}
     assert wasted["9%"] == pytest.approx(5)
     assert [bowl.mix_at_min for bowl in plan.bowls] == pytest.approx([0, 19])
     with pytest.raises(foilwork.FoilworkError, match="working life is 0 min"):
@@ -118,14 +119,15 @@ def test_strength_takes_numbers_and_bounds() -> None:
         mix.as_applied([30], ["9"])  # type: ignore[list-item]
 
 
-def test_card_is_plain_data() -> None:
+def test_card_turns_into_plain_data() -> None:
     recipe = mix.Recipe("30 g 7.1 + 45 g 6%")
     card = mix.mixing_card("chair 2", "roots", recipe, [0, 6], 1, "2026-11-25T23:40", 40, remarks=["gloves on"])
-    assert json.loads(json.dumps(card)) == card
-    assert card["text"].endswith("mixed 2026-11-25 23:40, use by 2026-11-26 00:20\n! gloves on")
+    assert json.loads(json.dumps(card.to_dict()))["total_g"] == 75
+    assert str(card) == card.text
+    assert card.text.endswith("mixed 2026-11-25 23:40, use by 2026-11-26 00:20\n! gloves on")
     unknown = mix.mixing_card("chair 2", "roots", recipe, [None, 6], 1, "2026-11-25T23:40", 40)
-    assert unknown["strength_as_applied_ww_percent"] is None
-    assert unknown["strength_unknown_in"] == ["7.1"]
+    assert unknown.strength_as_applied_ww_percent is None
+    assert unknown.strength_unknown_in == ["7.1"]
     with pytest.raises(foilwork.FoilworkError):
         mix.mixing_card("chair 2", "roots", recipe, [0, 6], 1, "tonight", 40)
 
@@ -136,9 +138,9 @@ def test_composition_names_what_it_does_not_know() -> None:
     assert bowl.total_g == 100
     assert bowl.undeclared == ["oil"]
     assert bowl.hazards == ["peroxide", "unknown"]
-    (peroxide,) = bowl.constituents()
-    assert peroxide["level_ww_percent"] == pytest.approx({"low": 5.4, "best": 5.4, "high": 5.4})
-    assert peroxide["undeclared_at_most_ww_percent"] == pytest.approx(10)
+    (peroxide,) = bowl.constituents
+    assert tuple(peroxide.level_ww_percent) == pytest.approx((5.4, 5.4, 5.4))
+    assert peroxide.undeclared_at_most_ww_percent == pytest.approx(10)
     with pytest.raises(foilwork.FoilworkError, match="check digit should be 1"):
         mix.Ingredient("hydrogen peroxide", 6, cas="7722-84-2")
 
@@ -146,7 +148,7 @@ def test_composition_names_what_it_does_not_know() -> None:
 def test_handling_never_says_safe() -> None:
     points = mix.handling_advice(["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"])
     assert len(points) > len(mix.handling_advice([]))
-    assert not any("safe" in point["text"] for point in points)
+    assert not any("safe" in point.text for point in points)
     with pytest.raises(foilwork.FoilworkError, match="unknown hazard"):
         mix.handling_advice(["dust"])
 

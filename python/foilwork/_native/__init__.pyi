@@ -14,9 +14,9 @@ __all__ = [
     "main",
 ]
 
-# A strength or level in % w/w, or its (low, best, high).
 __version__: str
 
+# A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | Bounds[float] | tuple[float, float, float]
 
 # A stated range.
@@ -24,7 +24,12 @@ _Span: TypeAlias = Bounds[float] | tuple[float, float, float]
 
 _Errors: TypeAlias = Literal["raise", "nan"]
 
-_Bounds: TypeAlias = tuple[float, float, float]
+# L*, a*, b*, then X, Y, Z, then L*, C*, h: coordinates of one colour, not bounds.
+_Lab: TypeAlias = tuple[float, float, float]
+
+_Xyz: TypeAlias = tuple[float, float, float]
+
+_Lch: TypeAlias = tuple[float, float, float]
 
 _Reading: TypeAlias = float | tuple[float, float]
 
@@ -99,6 +104,14 @@ class _Answer:
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
+
+@type_check_only
+class _Tuple(_Answer, Generic[_S]):
+    """A result that unpacks as well; its fields are of one kind."""
+
+    def __iter__(self) -> Iterator[_S]: ...
+    @classmethod
+    def __class_getitem__(cls, item: object) -> GenericAlias: ...
 
 class FoilworkError(ValueError):
     """Bad input: the text says which value, its unit, the allowed range and the way out."""

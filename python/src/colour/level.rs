@@ -1,11 +1,10 @@
 use crate::{
     answer::{Reduced, answer},
-    bounds::Estimate,
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale, underlying_pigment},
+    colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale},
     source::Sourced,
 };
 use pyo3::{prelude::*, types::PyString};
@@ -79,16 +78,7 @@ impl Level {
     /// Returns:
     ///     An ``UnderlyingPigment``. How much shows is ``swatch(level, lightened_from=natural)``.
     fn underlying_pigment(&self) -> UnderlyingPigment {
-        let Sourced { value, basis, .. } = underlying_pigment(self.0);
-        let words = |(darker, lighter): (Hue, Hue)| (darker.words().to_owned(), lighter.words().to_owned());
-        let (darker, lighter) = value.visibility;
-        UnderlyingPigment {
-            words: (value.words.0.to_owned(), value.words.1.to_owned()),
-            exposed: words(value.exposed),
-            visibility: (darker.to_string(), lighter.to_string()),
-            neutraliser: value.neutraliser.map(words),
-            basis: basis.code().to_owned(),
-        }
+        underlying_pigment(AnyLevel(self.0))
     }
 
     fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
@@ -132,6 +122,38 @@ pub fn complement(hue: &str) -> PyResult<&'static str> {
     Ok(hue.parse::<Hue>().map_err(raise)?.complement().words())
 }
 
+/// The pigment exposed when natural hair is lightened to a level, and the hue that neutralises it.
+///
+/// Args:
+///     level: the level it is lightened to.
+///
+/// Returns:
+///     An ``UnderlyingPigment``. How much shows is ``swatch(level, lightened_from=natural)``.
+///
+/// Raises:
+///     FoilworkError: a level outside 1 to 12.
+///
+/// Source:
+///     Common practice; the words are those of the trade's list.
+///
+/// Examples:
+///     >>> from foilwork.colour import underlying_pigment
+///     >>> underlying_pigment(8).exposed, underlying_pigment(8).neutraliser
+///     (('yellow', 'yellow'), ('violet', 'violet'))
+#[pyfunction]
+pub fn underlying_pigment(level: AnyLevel) -> UnderlyingPigment {
+    let Sourced { value, basis, .. } = colour::underlying_pigment(level.0);
+    let words = |(darker, lighter): (Hue, Hue)| (darker.words().to_owned(), lighter.words().to_owned());
+    let (darker, lighter) = value.visibility;
+    UnderlyingPigment {
+        words: (value.words.0.to_owned(), value.words.1.to_owned()),
+        exposed: words(value.exposed),
+        visibility: (darker.to_string(), lighter.to_string()),
+        neutraliser: value.neutraliser.map(words),
+        basis: basis.code().to_owned(),
+    }
+}
+
 #[derive(Debug, thiserror::Error)]
 enum Refusal {
     #[error(transparent)]
@@ -140,7 +162,7 @@ enum Refusal {
     Arithmetic(#[from] ArithmeticError),
 }
 
-fn product_of(product: &str) -> PyResult<ProductKind> {
+pub fn product_of(product: &str) -> PyResult<ProductKind> {
     product.parse().map_err(raise)
 }
 
@@ -281,44 +303,6 @@ answer! {
     }
 }
 
-answer! {
-    /// What to put back before lightened hair is taken darker; made by ``pre_pigmentation``.
-    PrePigmentation {
-        /// The hues of the tone with their shares in percent, largest first.
-        tone: Vec<(String, f64)>,
-        /// The level to put it on at.
-        level: f64,
-        /// What to say about it.
-        text: String,
-    }
-}
-
-/// What to put back before lightened hair is taken darker; ``None`` for less than two levels.
-///
-/// Args:
-///     lightened_level: level of the lightened hair.
-///     target_level: darker level wanted.
-///
-/// Returns:
-///     A ``PrePigmentation``, or ``None``.
-///
-/// Raises:
-///     FoilworkError: a level outside 1 to 12.
-///
-/// Source:
-///     Common practice.
-///
-/// Examples:
-///     >>> from foilwork.colour import pre_pigmentation
-///     >>> pre_pigmentation(9, 6).level
-///     7.0
-#[pyfunction]
-pub fn pre_pigmentation(lightened_level: AnyLevel, target_level: AnyLevel) -> Option<PrePigmentation> {
-    let advice = colour::pre_pigmentation(lightened_level.0, target_level.0)?;
-    let tone = advice.tone.parts().iter().map(|part| (part.hue.words().to_owned(), part.share_percent)).collect();
-    Some(PrePigmentation { tone, level: advice.level.number(), text: advice.finding.text })
-}
-
 /// The level of the shade that brings hair to a target: the rule for lifting, the target itself for going darker.
 ///
 /// Args:
@@ -347,33 +331,4 @@ pub fn shade_level(natural_level: AnyLevel, target_level: AnyLevel, product: &st
     let product = product_of(product)?;
     let found = colour::shade_level(natural_level.0, target_level.0, product, canvas, Scale::European10);
     Ok(found.map_err(raise)?.value.number())
-}
-
-/// The level whose natural hair is as light as an instrument reads.
-///
-/// Args:
-///     lab: L*, a*, b* measured on the hair.
-///     instrument: ``"spectrophotometer"`` or ``"calibrated-photograph"``; a plain ``"photograph"`` is refused.
-///     observer_degrees: observer of the reading, 2 or 10.
-///
-/// Returns:
-///     The level with its bounds: the spread of repeated readings and of the model.
-///
-/// Raises:
-///     FoilworkError: a photograph, or a lightness that no level has.
-///
-/// Source:
-///     Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, for the spread of readings.
-///
-/// Examples:
-///     >>> from foilwork.colour import level_from_reading
-///     >>> level = level_from_reading((22.7, 4.0, 4.8))
-///     >>> level.low < 3 < level.high
-///     True
-#[pyfunction]
-#[pyo3(signature = (lab, *, instrument = "spectrophotometer", observer_degrees = 10))]
-pub fn level_from_reading(lab: (f64, f64, f64), instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
-    let reading = colour::Lab::new(lab.0, lab.1, lab.2, super::white(observer_degrees)?).map_err(raise)?;
-    let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;
-    Ok(Estimate::by(level, colour::Level::number))
 }

@@ -1,20 +1,33 @@
 //! Wrappers of `foilwork::colour`.
 
+mod gradient;
 mod level;
+mod reading;
 mod shade;
 mod space;
 mod swatches;
 
-pub use level::AnyLevel;
+pub use gradient::PrePigmentation;
+pub use level::{AnyLevel, product_of};
 pub use shade::{Shade, tone_of};
 pub use swatches::{Difference, Swatch, white};
 
 crate::room::room! {
     /// Colour: levels, tones, shades, CIELAB and its differences, modelled swatches.
     colour {
-        level { Level, UnderlyingPigment, PrePigmentation, complement, formula_level, level_from_reading, lift_needed, pre_pigmentation, result_level, shade_level }
+        gradient {
+            Contrast, PrePigmentation, SectionLook, Transition, check_depth_at_root, check_hairline, contrast_between,
+            pre_pigmentation, section_look, strip, transition_between,
+        }
+        level {
+            Level, UnderlyingPigment, complement, formula_level, lift_needed, result_level, shade_level, underlying_pigment,
+        }
+        reading { WhiteBlend, blended_level, level_from_reading, white_blend }
         shade { Shade, read_shades }
-        space { ciede2000, lab_to_lch, lab_to_srgb, lab_to_xyz, lch_to_lab, reflectance_to_lab, srgb_to_lab, xyz_to_lab }
-        swatches { Difference, SectionLook, Swatch, section_look, swatch }
+        space {
+            Srgb, ciede2000, lab_to_lch, lab_to_srgb, lab_to_xyz, lch_to_lab, reflectance_to_lab, srgb_to_lab,
+            xyz_to_lab,
+        }
+        swatches { Difference, Swatch, swatch }
     }
 }

@@ -1,12 +1,16 @@
 use super::level::AnyLevel;
-use crate::error::raise;
+use crate::{
+    answer::Reduced,
+    error::{FoilworkError, raise},
+};
 use foilwork::{
-    colour::{self, Hue, Tone},
+    colour::{self, Hue, Tone, TonePart},
     quantity::Share,
     reader::Format,
     shop::{self, Shop},
 };
 use pyo3::prelude::*;
+use std::hash::{DefaultHasher, Hash, Hasher};
 
 /// One shade of your own chart.
 ///
@@ -21,8 +25,8 @@ use pyo3::prelude::*;
 ///
 /// Examples:
 ///     >>> from foilwork.colour import Shade
-///     >>> Shade("9-7", 9, ["violet"])
-///     <Shade 9-7 (level 9, violet)>
+///     >>> Shade("J9-mist", 9, ["violet"])
+///     <Shade J9-mist (level 9, violet)>
 #[pyclass(frozen, module = "foilwork.colour", eq)]
 #[derive(Clone, PartialEq)]
 pub struct Shade(pub colour::Shade);
@@ -66,6 +70,28 @@ impl Shade {
         self.0.strength().percent()
     }
 
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        (self.0.code(), self.0.level().number().to_bits(), self.0.strength().percent().to_bits()).hash(&mut hasher);
+        hasher.finish()
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
+        let shade = slf.get();
+        let state = (shade.code(), shade.level(), shade.tones(), shade.strength_percent());
+        Ok((slf.get_type().getattr("_restore")?, state.into_pyobject(slf.py())?))
+    }
+
+    #[staticmethod]
+    fn _restore(code: &str, level: f64, tones: Vec<(String, f64)>, strength_percent: f64) -> PyResult<Self> {
+        let part =
+            |(hue, share_percent): (String, f64)| Ok(TonePart { hue: hue.parse().map_err(raise)?, share_percent });
+        let parts = tones.into_iter().map(part).collect::<PyResult<Vec<_>>>()?;
+        let tone = Tone::from_parts(&parts).ok_or_else(|| FoilworkError::new_err("not the tones of a shade"))?;
+        let shade = colour::Shade::new(code, colour::Level::new(level).map_err(raise)?, tone).map_err(raise)?;
+        Ok(Self(shade.with_strength(Share::from_percent(strength_percent).map_err(raise)?)))
+    }
+
     fn __str__(&self) -> String {
         self.0.to_string()
     }
@@ -91,13 +117,13 @@ impl Shade {
 ///     >>> read_shades('''
 ///     ... name = "Juniper & Tide"
 ///     ... [[shade]]
-///     ... code = "9-7"
+///     ... code = "J9-mist"
 ///     ... level = 9
 ///     ... tones = ["violet"]
 ///     ... class = "demi"
 ///     ... ratio = "1:2"
 ///     ... ''')
-///     [<Shade 9-7 (level 9, violet)>]
+///     [<Shade J9-mist (level 9, violet)>]
 #[pyfunction]
 pub fn read_shades(text: &str) -> PyResult<Vec<Shade>> {
     let shop = shop::parse_shop(text, Format::Toml).and_then(|file| Shop::new(&file)).map_err(raise)?;

@@ -1,10 +1,11 @@
 use super::swatches::white;
 use crate::{
+    answer::answer,
     columns::{Column, OnRefusal, apply, apply_kernel_to, apply_triples},
     error::{FoilworkError, raise},
 };
 use foilwork::{
-    colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, Srgb, White, Xyz},
+    colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, White, Xyz},
     column,
 };
 use pyo3::{prelude::*, types::PyTuple};
@@ -229,6 +230,16 @@ pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) ->
     })
 }
 
+answer! {
+    /// A colour for a screen; made by ``lab_to_srgb``.
+    Srgb {
+        /// Six hexadecimal digits after a ``#``.
+        hex: String,
+        /// Whether it is the colour itself rather than the nearest one at the edge of what sRGB can show.
+        in_gamut: bool,
+    }
+}
+
 /// CIELAB to the nearest sRGB colour a screen can show.
 ///
 /// Args:
@@ -244,13 +255,13 @@ pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) ->
 /// Examples:
 ///     >>> from foilwork.colour import lab_to_srgb
 ///     >>> lab_to_srgb((100, 0, 0))
-///     ('#ffffff', True)
+///     Srgb(hex='#ffffff', in_gamut=True)
 #[pyfunction]
 #[pyo3(signature = (lab, *, observer_degrees = 10))]
-pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<(String, bool)> {
+pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<Srgb> {
     let lab = Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
-    let (colour, within) = Srgb::nearest(lab);
-    Ok((colour.to_string(), within))
+    let (colour, in_gamut) = colour::Srgb::nearest(lab);
+    Ok(Srgb { hex: colour.to_string(), in_gamut })
 }
 
 /// An sRGB colour to CIELAB for D65 and the 2 degree observer.

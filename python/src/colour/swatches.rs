@@ -35,54 +35,6 @@ impl From<colour::Difference> for Difference {
     }
 }
 
-answer! {
-    /// How a section with lightened strands reads from a distance; made by ``section_look``.
-    SectionLook {
-        /// The colour that the eye mixes.
-        mixed: Swatch,
-        /// The level that natural hair as light as this has.
-        perceived_level: Estimate<f64>,
-        /// From the strands left to the lightened ones.
-        contrast: Difference,
-        /// Whether the strands do not show: two readings of one tress differ as much.
-        reads_as_one: bool,
-        /// What the figures leave out.
-        caveat: String,
-    }
-}
-
-/// The look of a section: a share of its hair lightened (and toned), the rest left.
-///
-/// Args:
-///     rest: the hair that is left.
-///     lightened: the lightened or toned hair.
-///     share_percent: share of the lightened hair, from 0 to 100 %.
-///
-/// Returns:
-///     A ``SectionLook``.
-///
-/// Raises:
-///     FoilworkError: a share outside 0 to 100 %.
-///
-/// Examples:
-///     >>> from foilwork.colour import section_look, swatch
-///     >>> look = section_look(swatch(6), swatch(9, lightened_from=6), 50)
-///     >>> look.perceived_level.best > 6.5, look.reads_as_one
-///     (True, False)
-#[pyfunction]
-pub fn section_look(rest: &Swatch, lightened: &Swatch, share_percent: f64) -> PyResult<SectionLook> {
-    let share = Share::from_percent(share_percent).map_err(raise)?;
-    let label = format!("{} with {share} of {}", rest.label, lightened.label);
-    let look = colour::section_look(&rest.swatch, &lightened.swatch, share);
-    Ok(SectionLook {
-        mixed: Swatch { swatch: look.mixed, label },
-        perceived_level: Estimate::by(look.perceived_level, colour::Level::number),
-        contrast: look.contrast.into(),
-        reads_as_one: look.reads_as_one,
-        caveat: look.caveat.to_owned(),
-    })
-}
-
 /// A modelled or measured colour of hair, with bounds; made by ``swatch``.
 ///
 /// A notebook shows it as a patch of colour with the same facts in words beside it.

@@ -1,16 +1,23 @@
-//! Wrappers of `foilwork::mix`: what is in a product and in the bowl, and how to handle it.
+//! Wrappers of `foilwork::mix`: what is in a product and in the bowl.
 
-use super::bowl::mass;
+use super::weighing::mass;
 use crate::{
+    answer::answer,
     bounds::{Estimate, Stated},
     error::raise,
-    plain::plain,
 };
 use foilwork::{
-    mix::{self, Hazard, handling_advice as points},
+    mix::{self, Hazard},
     quantity::MassFraction,
 };
-use pyo3::prelude::*;
+use pyo3::{prelude::*, types::PyDict};
+use std::hash::{DefaultHasher, Hash, Hasher};
+
+fn hash_of(value: impl Hash) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    value.hash(&mut hasher);
+    hasher.finish()
+}
 
 /// One ingredient of a product as its maker or its user states it.
 ///
@@ -28,8 +35,8 @@ use pyo3::prelude::*;
 ///     >>> from foilwork.mix import Ingredient
 ///     >>> Ingredient("resorcinol", (0.4, 0.5, 0.6), cas="108-46-3")
 ///     Ingredient('resorcinol', (0.4, 0.5, 0.6))
-#[pyclass(frozen, from_py_object, module = "foilwork.mix")]
-#[derive(Clone)]
+#[pyclass(frozen, eq, from_py_object, module = "foilwork.mix")]
+#[derive(Clone, PartialEq)]
 pub struct Ingredient(mix::Ingredient);
 
 #[pymethods]
@@ -48,6 +55,48 @@ impl Ingredient {
         Ok(Self(mix::Ingredient { name, cas, stated_as, groups, level: level_ww_percent.0 }))
     }
 
+    /// The name on the label.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.0.name
+    }
+
+    /// Mass fraction in % w/w, with its bounds.
+    #[getter]
+    fn level_ww_percent(&self) -> Estimate<f64> {
+        self.0.level.into()
+    }
+
+    /// CAS number, where it was given.
+    #[getter]
+    fn cas(&self) -> Option<String> {
+        self.0.cas.as_ref().map(ToString::to_string)
+    }
+
+    /// The form the level is stated in, when not the substance itself.
+    #[getter]
+    fn stated_as(&self) -> Option<&'static str> {
+        self.0.stated_as.map(mix::Form::code)
+    }
+
+    /// Groups of the law it belongs to.
+    #[getter]
+    fn groups(&self) -> Vec<String> {
+        self.0.groups.clone()
+    }
+
+    fn __hash__(&self) -> u64 {
+        hash_of((&self.0.name, self.0.cas, &self.0.groups))
+    }
+
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Estimate<f64>), Bound<'py, PyDict>)> {
+        let keywords = PyDict::new(py);
+        keywords.set_item("cas", self.cas())?;
+        keywords.set_item("stated_as", self.stated_as())?;
+        keywords.set_item("groups", self.groups())?;
+        Ok(((self.name(), self.level_ww_percent()), keywords))
+    }
+
     fn __repr__(&self) -> String {
         format!("Ingredient('{}', {:?})", self.0.name, <(f64, f64, f64)>::from(Estimate::from(self.0.level).0))
     }
@@ -64,8 +113,8 @@ impl Ingredient {
 ///     >>> from foilwork.mix import Product
 ///     >>> Product("shade 7.1", [], fully_declared=False)
 ///     Product('shade 7.1', 0 ingredients, not declared in full)
-#[pyclass(frozen, from_py_object, module = "foilwork.mix")]
-#[derive(Clone)]
+#[pyclass(frozen, eq, from_py_object, module = "foilwork.mix")]
+#[derive(Clone, PartialEq)]
 pub struct Product(mix::Product);
 
 #[pymethods]
@@ -77,9 +126,71 @@ impl Product {
         Self(mix::Product { name, ingredients, fully_declared })
     }
 
+    /// What the user calls it.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.0.name
+    }
+
+    /// What is known to be in it.
+    #[getter]
+    fn ingredients(&self) -> Vec<Ingredient> {
+        self.0.ingredients.iter().cloned().map(Ingredient).collect()
+    }
+
+    /// Whether the list names everything the law may limit.
+    #[getter]
+    fn fully_declared(&self) -> bool {
+        self.0.fully_declared
+    }
+
+    fn __hash__(&self) -> u64 {
+        hash_of((&self.0.name, self.0.fully_declared, self.0.ingredients.len()))
+    }
+
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Vec<Ingredient>), Bound<'py, PyDict>)> {
+        let keywords = PyDict::new(py);
+        keywords.set_item("fully_declared", self.fully_declared())?;
+        Ok(((self.name(), self.ingredients()), keywords))
+    }
+
     fn __repr__(&self) -> String {
         let declared = if self.0.fully_declared { "" } else { ", not declared in full" };
         format!("Product('{}', {} ingredients{declared})", self.0.name, self.0.ingredients.len())
+    }
+}
+
+answer! {
+    /// One substance in a bowl; an item of :attr:`Composition.constituents`.
+    Constituent {
+        /// Its name.
+        name: String,
+        /// CAS number, where it is known.
+        cas: Option<String>,
+        /// The form the level is stated in, when not the substance itself.
+        stated_as: Option<String>,
+        /// Groups of the law it belongs to.
+        groups: Vec<String>,
+        /// The level that is declared, in % w/w.
+        level_ww_percent: Estimate<f64>,
+        /// Products that may hold more of it, for their contents are not declared in full.
+        undeclared_in: Vec<String>,
+        /// The most that these could add, in % w/w.
+        undeclared_at_most_ww_percent: f64,
+    }
+}
+
+impl From<&mix::Constituent> for Constituent {
+    fn from(found: &mix::Constituent) -> Self {
+        Self {
+            name: found.name.clone(),
+            cas: found.cas.as_ref().map(ToString::to_string),
+            stated_as: found.stated_as.map(|form| form.code().to_owned()),
+            groups: found.groups.clone(),
+            level_ww_percent: found.level.into(),
+            undeclared_in: found.undeclared_in.clone(),
+            undeclared_at_most_ww_percent: found.undeclared_at_most.ww_percent(),
+        }
     }
 }
 
@@ -95,9 +206,10 @@ impl Product {
 ///     >>> from foilwork.mix import Composition, Product, Ingredient
 ///     >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
 ///     >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
-///     >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
+///     >>> [(found.level_ww_percent.best, found.undeclared_in) for found in bowl.constituents]
 ///     [(3.0, ['7.1'])]
-#[pyclass(frozen, module = "foilwork.mix")]
+#[pyclass(frozen, eq, module = "foilwork.mix")]
+#[derive(PartialEq)]
 pub struct Composition(pub mix::Composition);
 
 #[pymethods]
@@ -115,9 +227,10 @@ impl Composition {
         self.0.total().g()
     }
 
-    /// Every declared substance as a dict: name, cas, level and what undeclared products could add, in % w/w.
-    fn constituents<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        plain(py, &self.0.constituents())
+    /// Every declared substance, with its level and what undeclared products could add.
+    #[getter]
+    fn constituents(&self) -> Vec<Constituent> {
+        self.0.constituents().iter().map(Constituent::from).collect()
     }
 
     /// Products in the bowl whose contents are not declared in full.
@@ -131,26 +244,19 @@ impl Composition {
     fn hazards(&self) -> Vec<&'static str> {
         self.0.hazards().into_iter().map(Hazard::code).collect()
     }
-}
 
-/// The handling checklist for what is in a bowl, in the order of the work. It informs; it decides nothing.
-///
-/// Args:
-///     hazards: any of ``"peroxide"``, ``"persulfate"``, ``"ammonia"``, ``"oxidative-dye"``, ``"resorcinol"``,
-///         ``"unknown"``.
-///
-/// Returns:
-///     Points as dicts: stage, text, what they are about, keys of their sources (none: common practice).
-///
-/// Raises:
-///     FoilworkError: for an unknown code.
-///
-/// Examples:
-///     >>> from foilwork.mix import handling_advice
-///     >>> handling_advice(["persulfate"])[0]["stage"]
-///     'before'
-#[pyfunction]
-pub fn handling_advice(py: Python<'_>, hazards: Vec<String>) -> PyResult<Bound<'_, PyAny>> {
-    let hazards: Vec<Hazard> = hazards.iter().map(|code| code.parse()).collect::<Result<_, _>>().map_err(raise)?;
-    plain(py, &points(&hazards))
+    fn __hash__(&self) -> u64 {
+        hash_of(self.0.portions().iter().map(|portion| &portion.product.name).collect::<Vec<_>>())
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> (Bound<'py, PyAny>, (Vec<(f64, Product)>,)) {
+        let portions = slf.get().0.portions().iter();
+        let parts = portions.map(|portion| (portion.mass.g(), Product(portion.product.clone()))).collect();
+        (slf.get_type().into_any(), (parts,))
+    }
+
+    fn __repr__(&self) -> String {
+        let names: Vec<_> = self.0.portions().iter().map(|portion| portion.product.name.as_str()).collect();
+        format!("<foilwork.mix.Composition {} g of {}>", self.total_g(), names.join(", "))
+    }
 }

@@ -1,15 +1,21 @@
-//! Wrappers of `foilwork::mix`: recipes, additives, units, grey, the mixing card.
+//! Wrappers of `foilwork::mix`: recipes, additives, units.
 
-use super::bowl::{Ratio, mass};
-use crate::{bounds::Stated, error::raise, plain::plain};
+use super::{ratio::Ratio, weighing::mass};
+use crate::{
+    answer::answer,
+    error::{FoilworkError, raise},
+};
 use foilwork::{
-    mix::{self, CardRequest, Dose, RecipeAmount, Unit},
-    quantity::{Density, Duration, MassFraction, Share},
+    mix::{self, Dose, RecipeAmount, Unit},
+    quantity::{Density, Share},
     source::Sourced,
 };
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
-use std::collections::HashMap;
+use std::{
+    collections::HashMap,
+    hash::{DefaultHasher, Hash, Hasher},
+};
 
 fn unit(symbol: &str) -> PyResult<Unit> {
     symbol.parse().map_err(raise)
@@ -23,33 +29,107 @@ fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
     Density::from_g_per_ml(g_per_ml).map(Sourced::stated).map_err(raise)
 }
 
-/// An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
-///
-/// Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
-#[pyclass(frozen, from_py_object, module = "foilwork.mix")]
-#[derive(Clone)]
-pub struct Additive(pub mix::Addition);
-
-#[pymethods]
-impl Additive {
-    /// So many g in every bowl, whatever its size.
-    #[staticmethod]
-    fn per_bowl(product: String, mass_g: f64) -> PyResult<Self> {
-        Ok(Self(mix::Addition { product, dose: Dose::PerBowl(mass(mass_g)?) }))
+answer! {
+    /// An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
+    ///
+    /// Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.mix import Addition, Recipe
+    ///     >>> doses = [Addition.per_bowl("bond builder", 2), Addition.of_product("thickener", "lightener", 10)]
+    ///     >>> str(Recipe("20 g lightener + 40 g 9%").with_additives(doses))
+    ///     '20 g lightener + 40 g 9% + 2 g bond builder + 2 g thickener'
+    Addition {
+        /// What is added.
+        product: String,
+        /// Its mass in every bowl, in g; None for a share.
+        mass_g: Option<f64>,
+        /// Its share of the rest of the bowl, or of ``other``, in percent; None for a fixed mass.
+        share_percent: Option<f64>,
+        /// The product that the share counts of; None for the rest of the bowl.
+        other: Option<String>,
     }
+    impl {
+        /// So many g in every bowl, whatever its size.
+        ///
+        /// Args:
+        ///     product: what is added.
+        ///     mass_g: its mass in every bowl, in g.
+        ///
+        /// Returns:
+        ///     The additive.
+        ///
+        /// Raises:
+        ///     FoilworkError: a mass out of range.
+        #[staticmethod]
+        fn per_bowl(product: String, mass_g: f64) -> PyResult<Self> {
+            Ok(Self { product, mass_g: Some(mass(mass_g)?.g()), share_percent: None, other: None })
+        }
 
-    /// A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
-    #[staticmethod]
-    fn of_bowl(product: String, share_percent: f64) -> PyResult<Self> {
-        let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Addition { product, dose: Dose::OfBowl(share) }))
+        /// A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
+        ///
+        /// Args:
+        ///     product: what is added.
+        ///     share_percent: its share, from 0 to 100 %.
+        ///
+        /// Returns:
+        ///     The additive.
+        ///
+        /// Raises:
+        ///     FoilworkError: a share out of range.
+        #[staticmethod]
+        fn of_bowl(product: String, share_percent: f64) -> PyResult<Self> {
+            let share = share(share_percent)?;
+            Ok(Self { product, mass_g: None, share_percent: Some(share.percent()), other: None })
+        }
+
+        /// A share of one product in the bowl: 2 % is 2 g for every 100 g of ``other``.
+        ///
+        /// Args:
+        ///     product: what is added.
+        ///     other: the product that the share counts of.
+        ///     share_percent: its share, from 0 to 100 %.
+        ///
+        /// Returns:
+        ///     The additive.
+        ///
+        /// Raises:
+        ///     FoilworkError: a share out of range.
+        #[staticmethod]
+        fn of_product(product: String, other: String, share_percent: f64) -> PyResult<Self> {
+            let share = share(share_percent)?;
+            Ok(Self { product, mass_g: None, share_percent: Some(share.percent()), other: Some(other) })
+        }
     }
+}
 
-    /// A share of one product in the bowl: 2 % is 2 g for every 100 g of ``other``.
-    #[staticmethod]
-    fn of_product(product: String, other: String, share_percent: f64) -> PyResult<Self> {
-        let share = Share::from_percent(share_percent).map_err(raise)?;
-        Ok(Self(mix::Addition { product, dose: Dose::OfProduct(other, share) }))
+fn share(percent: f64) -> PyResult<Share> {
+    Share::from_percent(percent).map_err(raise)
+}
+
+/// Additives as the core takes them.
+pub fn additions(additives: &[Addition]) -> PyResult<Vec<mix::Addition>> {
+    let addition = |additive: &Addition| {
+        let dose = match (additive.mass_g, additive.share_percent, additive.other.clone()) {
+            (Some(grams), None, None) => Dose::PerBowl(mass(grams)?),
+            (None, Some(percent), None) => Dose::OfBowl(share(percent)?),
+            (None, Some(percent), Some(other)) => Dose::OfProduct(other, share(percent)?),
+            _ => return Err(FoilworkError::new_err("an additive has a mass or a share")),
+        };
+        Ok(mix::Addition { product: additive.product.clone(), dose })
+    };
+    additives.iter().map(addition).collect()
+}
+
+answer! {
+    /// One part of a recipe.
+    Part {
+        /// How much of it, as written.
+        value: Decimal,
+        /// The unit of that.
+        unit: String,
+        /// The product.
+        product: String,
     }
 }
 
@@ -67,6 +147,8 @@ impl Additive {
 ///     >>> recipe = Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
 ///     >>> str(recipe.to_total(Decimal("56.25")))
 ///     '15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%'
+///     >>> recipe.parts[1]
+///     Part(value=Decimal('15'), unit='g', product='8.3')
 #[pyclass(frozen, eq, module = "foilwork.mix")]
 #[derive(PartialEq)]
 pub struct Recipe(pub mix::Recipe);
@@ -78,10 +160,14 @@ impl Recipe {
         text.parse().map(Self).map_err(raise)
     }
 
-    /// The parts as (value, unit, product).
+    /// The parts.
     #[getter]
-    fn parts(&self) -> Vec<(Decimal, &'static str, String)> {
-        let part = |p: &mix::Part| (p.amount.value, p.amount.unit.words(), p.product.clone());
+    fn parts(&self) -> Vec<Part> {
+        let part = |p: &mix::Part| Part {
+            value: p.amount.value,
+            unit: p.amount.unit.words().to_owned(),
+            product: p.product.clone(),
+        };
         self.0.parts().iter().map(part).collect()
     }
 
@@ -147,9 +233,20 @@ impl Recipe {
     }
 
     /// The recipe with additives on top of it.
-    fn with_additives(&self, additives: Vec<Additive>) -> PyResult<Self> {
-        let additives: Vec<mix::Addition> = additives.into_iter().map(|a| a.0).collect();
-        self.0.with_additives(&additives).map(Self).map_err(raise)
+    fn with_additives(&self, additives: Vec<Addition>) -> PyResult<Self> {
+        self.0.with_additives(&additions(&additives)?).map(Self).map_err(raise)
+    }
+
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        for part in self.0.parts() {
+            (part.amount.value, part.amount.unit.code(), &part.product).hash(&mut hasher);
+        }
+        hasher.finish()
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> (Bound<'py, PyAny>, (String,)) {
+        (slf.get_type().into_any(), (slf.get().0.to_string(),))
     }
 
     fn __str__(&self) -> String {
@@ -192,79 +289,4 @@ pub fn convert_amount(
 ) -> PyResult<Decimal> {
     let density = density_g_per_ml.map(density).transpose()?;
     Ok(amount(value, from_unit)?.convert(unit(to_unit)?, density).map_err(raise)?.amount.value)
-}
-
-/// How much natural shade the trade adds to cover a share of white hair: a convention, with its range.
-///
-/// Args:
-///     white_percent: share of white hair in percent.
-///
-/// Returns:
-///     Least, usual and most share of natural shade among the shades of the formula, in percent.
-///
-/// Examples:
-///     >>> from foilwork.mix import natural_share
-///     >>> natural_share(50)
-///     (33.0, 50.0, 67.0)
-///
-/// Source:
-///     Common practice; half at half is printed in a trade article.
-#[pyfunction]
-pub fn natural_share(white_percent: f64) -> PyResult<(f64, f64, f64)> {
-    let share = mix::natural_share(Share::from_percent(white_percent).map_err(raise)?).share;
-    Ok((share.low().percent(), share.best().percent(), share.high().percent()))
-}
-
-/// The card to lay beside a bowl, as plain data: who, what, grams, strength as applied, time mixed, use-by.
-///
-/// Args:
-///     who: guest or column.
-///     what: what the bowl is for.
-///     recipe: the recipe of this bowl, in g.
-///     strengths_ww_percent: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
-///     division_g: division of the scale in g.
-///     mixed_at: date and time on the salon clock, for example ``"2026-11-25T10:05"``.
-///     working_life_min: how long it may be used, in min.
-///     remarks: lines to add, for example an exceeded limit.
-///
-/// Returns:
-///     A dict; its ``"text"`` is the card to print.
-///
-/// Raises:
-///     FoilworkError: when the recipe is not in g, cannot be weighed on the scale, or has no working life.
-///
-/// Examples:
-///     >>> from foilwork.mix import Recipe, mixing_card
-///     >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
-///     >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
-///     ('2026-11-25 10:45', 3.6)
-#[pyfunction]
-#[pyo3(signature = (who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks=())")]
-#[expect(clippy::too_many_arguments, reason = "arguments of one Python function")]
-pub fn mixing_card<'py>(
-    py: Python<'py>,
-    who: &str,
-    what: &str,
-    recipe: &Recipe,
-    strengths_ww_percent: Vec<Option<Stated<MassFraction>>>,
-    division_g: f64,
-    mixed_at: &str,
-    working_life_min: f64,
-    remarks: Vec<String>,
-) -> PyResult<Bound<'py, PyAny>> {
-    let strengths: Vec<_> = strengths_ww_percent.into_iter().map(|s| s.map(|s| s.0)).collect();
-    let request = CardRequest {
-        who,
-        what,
-        recipe: &recipe.0,
-        strengths: &strengths,
-        division: mass(division_g)?,
-        mixed_at: mixed_at.parse().map_err(raise)?,
-        working_life: Duration::from_min(working_life_min).map_err(raise)?,
-    };
-    let card = mix::Card::new(&request).map_err(raise)?;
-    let card = remarks.into_iter().fold(card, mix::Card::with_remark);
-    let data = plain(py, &card)?;
-    data.set_item("text", card.to_string())?;
-    Ok(data)
 }

@@ -5,6 +5,7 @@ use crate::{
     bounds::{Estimate, Stated},
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
+    figures::Figures,
     sequence::Sequence,
 };
 use foilwork::{
@@ -13,6 +14,26 @@ use foilwork::{
     source::Interval,
 };
 use pyo3::prelude::*;
+
+answer! {
+    /// Stock and diluent of one strength; made by ``dilute``. Floats for numbers, else float64 arrays; it unpacks.
+    Dilution as tuple {
+        /// Stock to take, in g.
+        stock_g: Figures,
+        /// Diluent to add, in g.
+        diluent_g: Figures,
+    }
+}
+
+answer! {
+    /// Two parts of one strength; made by ``blend_two``. Floats for numbers, else float64 arrays; it unpacks.
+    TwoPartBlend as tuple {
+        /// The first part, in g.
+        first_g: Figures,
+        /// The second part, in g.
+        second_g: Figures,
+    }
+}
 
 /// Split an amount into stock and diluent, by mass.
 ///
@@ -28,7 +49,7 @@ use pyo3::prelude::*;
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
-///     ``(stock_g, diluent_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
+///     Stock and diluent: floats for numbers, else float64 arrays. Nothing is rounded.
 ///
 /// Raises:
 ///     FoilworkError: a target above the stock, a zero amount, or not exactly one amount.
@@ -39,9 +60,10 @@ use pyo3::prelude::*;
 /// Examples:
 ///     >>> from foilwork.peroxide import dilute
 ///     >>> dilute(12, 3, 60)
-///     (15.0, 45.0)
-///     >>> dilute(12, 3, stock_g=40)
-///     (40.0, 120.0)
+///     Dilution(stock_g=15.0, diluent_g=45.0)
+///     >>> stock_g, diluent_g = dilute(12, 3, stock_g=40)
+///     >>> diluent_g
+///     120.0
 #[pyfunction]
 #[pyo3(
     signature = (stock_ww_percent, target_ww_percent, total_g = None, *, stock_g = None, diluent_g = None, errors = OnRefusal::Raise),
@@ -55,9 +77,11 @@ pub fn dilute<'py>(
     stock_g: Option<Column<'py>>,
     diluent_g: Option<Column<'py>>,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+) -> PyResult<Dilution> {
     let (known, amount) = one_of([("total_g", total_g), ("stock_g", stock_g), ("diluent_g", diluent_g)])?;
-    two_parts(py, [&stock_ww_percent, &Column::Number(0.0), &target_ww_percent, &amount], known, errors)
+    let columns = [&stock_ww_percent, &Column::Number(0.0), &target_ww_percent, &amount];
+    let [stock_g, diluent_g] = two_parts(py, columns, known, errors)?;
+    Ok(Dilution { stock_g, diluent_g })
 }
 
 /// Blend two strengths to a third (alligation), by mass.
@@ -75,7 +99,7 @@ pub fn dilute<'py>(
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
-///     ``(first_g, second_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
+///     The two parts: floats for numbers, else float64 arrays. Nothing is rounded.
 ///
 /// Raises:
 ///     FoilworkError: a target outside the two strengths, a zero amount, or not exactly one amount.
@@ -86,7 +110,7 @@ pub fn dilute<'py>(
 /// Examples:
 ///     >>> from foilwork.peroxide import blend_two
 ///     >>> blend_two(6, 12, 9, 80)
-///     (40.0, 40.0)
+///     TwoPartBlend(first_g=40.0, second_g=40.0)
 #[pyfunction]
 #[pyo3(
     signature = (first_ww_percent, second_ww_percent, target_ww_percent, total_g = None, *, first_g = None, second_g = None, errors = OnRefusal::Raise),
@@ -102,9 +126,11 @@ pub fn blend_two<'py>(
     first_g: Option<Column<'py>>,
     second_g: Option<Column<'py>>,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+) -> PyResult<TwoPartBlend> {
     let (known, amount) = one_of([("total_g", total_g), ("first_g", first_g), ("second_g", second_g)])?;
-    two_parts(py, [&first_ww_percent, &second_ww_percent, &target_ww_percent, &amount], known, errors)
+    let columns = [&first_ww_percent, &second_ww_percent, &target_ww_percent, &amount];
+    let [first_g, second_g] = two_parts(py, columns, known, errors)?;
+    Ok(TwoPartBlend { first_g, second_g })
 }
 
 /// Which amount is given.
@@ -129,7 +155,7 @@ fn two_parts<'py>(
     columns: [&Column<'py>; 4],
     known: Known,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+) -> PyResult<[Figures; 2]> {
     let found = apply(py, columns, errors, |[first, second, target, amount]| {
         let first = MassFraction::from_ww_percent(first)?;
         let second = MassFraction::from_ww_percent(second)?;
@@ -137,7 +163,7 @@ fn two_parts<'py>(
         let blend = peroxide::blend_two(first, second, target, known(Mass::from_g(amount)?))?;
         Ok::<_, BlendError>([blend.first.g(), blend.second.g()])
     })?;
-    Ok(found.into())
+    Ok(found.map(Figures::from))
 }
 
 /// Strengths and masses of one blend, side by side.

@@ -16,7 +16,8 @@ crate::room::room! {
             strength_after, time_until,
         }
         dilution {
-            DilutionRow, Mixture, RoundedBlend, blend_two, dilute, dilution_table, mix_strengths, round_to_scale,
+            Dilution, DilutionRow, Mixture, RoundedBlend, TwoPartBlend, blend_two, dilute, dilution_table, mix_strengths,
+            round_to_scale,
         }
         handling { HandlingFact, StrengthBound, handling_facts }
         shelf { Portion, ShelfBlend, Stock, blend_shelf }
@@ -24,6 +25,6 @@ crate::room::room! {
             LabelReadings, convert, convert_interval, density, density_interval, molar_volumes, read_label, strength_units,
             strength_ww_percent,
         }
-        volume { PouredMixture, VolumeDilution, dilute_volume, strength_after_make_up, make_up, mix_volumes }
+        volume { MakeUp, PouredMixture, VolumeDilution, dilute_volume, strength_after_make_up, make_up, mix_volumes }
     }
 }

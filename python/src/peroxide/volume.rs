@@ -6,12 +6,23 @@ use crate::{
     bounds::Estimate,
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
+    figures::Figures,
 };
 use foilwork::{
-    peroxide::{self, KnownVolume, MakeUp, MakeUpError, StrengthUnit, VolumeStrength},
+    peroxide::{self, KnownVolume, MakeUpError, StrengthUnit, VolumeStrength},
     quantity::{AmountConcentration, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature, Volume},
 };
 use pyo3::prelude::*;
+
+answer! {
+    /// What to take and where to fill up to; made by ``make_up``. Floats for numbers, else float64 arrays; it unpacks.
+    MakeUp as tuple {
+        /// Stock to take, in mL.
+        stock_ml: Figures,
+        /// The mark to add diluent up to, in mL.
+        total_ml: Figures,
+    }
+}
 
 /// Make a solution up to the mark: ``c1 V1 = c2 V2``, exact whatever the contraction.
 ///
@@ -26,7 +37,7 @@ use pyo3::prelude::*;
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 ///
 /// Returns:
-///     ``(stock_ml, total_ml)``: take this much stock and add diluent up to that mark.
+///     The stock to take and the mark to add diluent up to: floats for numbers, else float64 arrays.
 ///
 /// Raises:
 ///     FoilworkError: a target above the stock, something zero, a unit by mass, or not exactly one volume.
@@ -37,7 +48,7 @@ use pyo3::prelude::*;
 /// Examples:
 ///     >>> from foilwork.peroxide import make_up
 ///     >>> make_up(100, 20, "volumes", 500)
-///     (100.0, 500.0)
+///     MakeUp(stock_ml=100.0, total_ml=500.0)
 #[pyfunction]
 #[pyo3(
     signature = (stock, target, unit, total_ml = None, *, stock_ml = None, errors = OnRefusal::Raise),
@@ -51,13 +62,13 @@ pub fn make_up<'py>(
     total_ml: Option<Column<'py>>,
     stock_ml: Option<Column<'py>>,
     errors: OnRefusal,
-) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+) -> PyResult<MakeUp> {
     let (known, volume): (fn(Volume) -> KnownVolume, _) = match (total_ml, stock_ml) {
         (Some(volume), None) => (KnownVolume::Total, volume),
         (None, Some(volume)) => (KnownVolume::Stock, volume),
         _ => return Err(FoilworkError::new_err("give exactly one of total_ml and stock_ml")),
     };
-    fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<MakeUp, MakeUpError> {
+    fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<peroxide::MakeUp, MakeUpError> {
         peroxide::make_up(Q::from_unit(stock)?, Q::from_unit(target)?, known)
     }
     let unit = by_volume(unit)?;
@@ -72,7 +83,8 @@ pub fn make_up<'py>(
         let made = rule(stock * scale, target * scale, known(Volume::from_ml(volume)?))?;
         Ok::<_, MakeUpError>([made.stock.ml(), made.total.ml()])
     })?;
-    Ok(found.into())
+    let [stock_ml, total_ml] = found.map(Figures::from);
+    Ok(MakeUp { stock_ml, total_ml })
 }
 
 /// The strength after a volume of stock is made up to the mark.

@@ -7,8 +7,9 @@ use crate::{
     shop::PyShop,
 };
 use foilwork::{
+    lift::read_strand_book,
     reader::{self, Format, Problems},
-    service::{self, shape::ServiceFile},
+    service::{self, Evidence, InvalidSeenLevel, shape::ServiceFile},
     sheet,
 };
 use pyo3::{prelude::*, types::PyString};
@@ -20,19 +21,37 @@ use std::{
 /// A service plan: what to weigh, in which order, what was checked, what it costs.
 ///
 /// Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
-/// of one file are equal; a plan pickles as its file.
+/// of one file are equal; a plan pickles as its file and what was known beside it.
 #[pyclass(frozen, eq, module = "foilwork.service")]
 #[derive(PartialEq)]
 pub struct Plan {
     file: ServiceFile,
+    known: Known,
     plan: service::Plan,
 }
 
-impl Plan {
-    fn of(file: ServiceFile) -> Result<Self, Problems> {
-        Ok(Self { plan: service::plan(&file)?, file })
+/// What is known beside the file, as it was given.
+#[derive(Debug, Clone, Default, PartialEq)]
+struct Known {
+    book: Option<String>,
+    seen: Vec<String>,
+}
+
+impl Known {
+    fn evidence(&self) -> Result<Evidence, InvalidSeenLevel> {
+        let seen = self.seen.iter().map(|text| text.parse()).collect::<Result<_, _>>()?;
+        Ok(Evidence { book: self.book.as_deref().map(read_strand_book), seen })
     }
 }
+
+impl Plan {
+    fn of(file: ServiceFile, known: Known, evidence: &Evidence) -> Result<Self, Problems> {
+        Ok(Self { plan: service::plan_with(&file, evidence)?, file, known })
+    }
+}
+
+/// File, format, shop, strand book, levels seen.
+type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>);
 
 #[pymethods]
 impl Plan {
@@ -69,8 +88,9 @@ impl Plan {
         Ok(hasher.finish())
     }
 
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Bound<'py, PyAny>,))> {
-        Ok((py.import("foilwork.service")?.getattr("plan")?, (plain(py, &self.file)?,)))
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, PlanArguments<'py>)> {
+        let Known { book, seen } = self.known.clone();
+        Ok((py.import("foilwork.service")?.getattr("plan")?, (plain(py, &self.file)?, "toml", None, book, seen)))
     }
 
     fn __str__(&self) -> String {
@@ -93,6 +113,8 @@ impl Plan {
 ///     file: the file's text, or a mapping of its shape; there dates may be ``datetime`` objects.
 ///     format: ``"toml"`` or ``"json"`` for a text; both have the same shape.
 ///     shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
+///     strand_book: the text of the strand book that the file names in ``strand_book``.
+///     seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 ///
 /// Returns:
 ///     The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
@@ -113,8 +135,17 @@ impl Plan {
 ///     ...     print(error.problems[0])
 ///     (None, 'format', '2 is out of range: give 1')
 #[pyfunction]
-#[pyo3(signature = (file, format = "toml", shop = None))]
-pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<&PyShop>) -> PyResult<Plan> {
+#[pyo3(signature = (file, format = "toml", shop = None, strand_book = None, seen = None))]
+pub fn plan(
+    py: Python<'_>,
+    file: &Bound<'_, PyAny>,
+    format: &str,
+    shop: Option<&PyShop>,
+    strand_book: Option<String>,
+    seen: Option<Vec<String>>,
+) -> PyResult<Plan> {
+    let known = Known { book: strand_book, seen: seen.unwrap_or_default() };
+    let evidence = known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
     let format: Format = match format {
         "toml" => Format::Toml,
         "json" => Format::Json,
@@ -127,7 +158,7 @@ pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<
             let shop = serde_json::to_value(&shop.file).map_err(|error| FoilworkError::new_err(error.to_string()))?;
             fields.insert("shop".to_owned(), shop);
         }
-        let planned = py.detach(|| Plan::of(reader::from_value(&data)?));
+        let planned = py.detach(|| Plan::of(reader::from_value(&data)?, known, &evidence));
         return planned.map_err(|problems| raise_problems(py, &problems));
     };
     let text = text.to_string();
@@ -136,16 +167,17 @@ pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<
             Some(shop) => service::parse_with_shop(&text, format, &shop.file),
             None => service::parse(&text, format),
         };
-        file.and_then(Plan::of).map_err(|problems| problems.located(&text, format))
+        file.and_then(|file| Plan::of(file, known, &evidence)).map_err(|problems| problems.located(&text, format))
     });
     planned.map_err(|problems| raise_problems(py, &problems))
 }
 
 /// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
-/// ``shop_file`` is read too, from the folder of the file.
+/// ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
 ///
 /// Args:
 ///     path: the service file, UTF-8.
+///     seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 ///
 /// Returns:
 ///     The plan; ``print(plan)`` shows the bench sheet.
@@ -158,16 +190,24 @@ pub fn plan(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str, shop: Option<
 ///     >>> from foilwork import plan_file
 ///     >>> plan_file("examples/soft-gradient.toml").is_blocked
 ///     False
+///     >>> plan = plan_file("examples/finish-together.toml", seen=["nape=7@35"])
+///     >>> plan.data()["lift"][0]["seen"][0]["next"]
+///     'go-on'
 #[pyfunction]
-pub fn plan_file(py: Python<'_>, path: PathBuf) -> PyResult<Plan> {
+#[pyo3(signature = (path, seen = None))]
+pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Vec<String>>) -> PyResult<Plan> {
     let name = path.to_string_lossy().into_owned();
     let text = read_text(py, &path)?;
     let shop = match service::shop_file(&text, Format::of_name(&name)) {
         Some(shop) => Some(PyShop::from_path(py, &path.parent().unwrap_or(Path::new("")).join(shop))?),
         None => None,
     };
+    let book = match service::strand_book(&text, Format::of_name(&name)) {
+        Some(book) => Some(read_text(py, &path.parent().unwrap_or(Path::new("")).join(book))?),
+        None => None,
+    };
     let format = if Format::of_name(&name) == Format::Json { "json" } else { "toml" };
-    plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref())
+    plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref(), book, seen)
 }
 
 /// The JSON Schema of a service file (draft 2020-12), as plain Python data.

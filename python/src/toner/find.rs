@@ -2,42 +2,16 @@
 
 use crate::{
     answer::answer,
-    bounds::Estimate,
     colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
     error::{FoilworkError, raise},
+    finding::Finding,
 };
 use foilwork::{
     colour::{Lab, Level},
-    finding,
     quantity::Mass,
     toner::{self, Exposed, KnownStart, Target, TonerRequest, ToningPorosity},
 };
 use pyo3::prelude::*;
-
-answer! {
-    /// Something that a rule of the trade has to say.
-    Finding {
-        /// The rule.
-        rule: String,
-        /// What follows: ``"warning"``, ``"note"`` or ``"passed"``.
-        verdict: String,
-        /// What was found, and the way out.
-        text: String,
-        /// What the rule rests on.
-        sources: Vec<String>,
-    }
-}
-
-impl From<&finding::Finding> for Finding {
-    fn from(found: &finding::Finding) -> Self {
-        Self {
-            rule: found.rule.code().to_owned(),
-            verdict: found.verdict.code().to_owned(),
-            text: found.text.clone(),
-            sources: found.sources.iter().map(ToString::to_string).collect(),
-        }
-    }
-}
 
 answer! {
     /// One shade of a mix, weighable.
@@ -137,7 +111,7 @@ impl From<toner::TonerAnswer> for TonerAnswer {
 }
 
 /// The hair before toning, from what is known best.
-fn exposed(
+pub fn exposed(
     lifted: Option<Level>,
     natural: Option<Level>,
     seen: Option<&str>,
@@ -225,71 +199,4 @@ pub fn find_toner(
         division: Mass::from_g(division_g).map_err(raise)?,
     };
     py.detach(|| toner::find_toner(&request)).map(Into::into).map_err(raise)
-}
-
-answer! {
-    /// How much of a neutralising shade balances the exposed warmth; made by ``neutralising_dose``.
-    NeutralisingDose {
-        /// Share of the neutralising shade, in percent of the bowl.
-        share_percent: Estimate<f64>,
-        /// The same, in g.
-        mass_g: Estimate<f64>,
-        /// Warmth before toning: CIELAB units away from natural hair as light as this.
-        warmth_before: Estimate<f64>,
-        /// Warmth that is left at this share.
-        warmth_left: Estimate<f64>,
-        /// What follows for the bowl.
-        finding: Finding,
-    }
-}
-
-/// The dose of a neutralising shade that takes exposed warmth down to that of natural hair.
-///
-/// Args:
-///     neutraliser: the neutralising shade.
-///     carrier: the neutral or clear shade that makes up the rest of the bowl.
-///     lifted_level: level the hair was lifted to; ``None`` for white hair.
-///     natural_level: natural level it was lifted from; its look is modelled.
-///     seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
-///     exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
-///     bowl_g: mass of both shades together, in g.
-///
-/// Returns:
-///     A ``NeutralisingDose``; more than its best estimate over-tones by the model.
-///
-/// Raises:
-///     FoilworkError: a value out of range, or nothing that says how the hair looks.
-///
-/// Source:
-///     The model of ``swatch``, assumed.
-///
-/// Examples:
-///     >>> from foilwork.colour import Shade
-///     >>> from foilwork.toner import neutralising_dose
-///     >>> violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
-///     >>> dose = neutralising_dose(violet, plain, lifted_level=9, natural_level=5)
-///     >>> dose.warmth_left.best < dose.warmth_before.best
-///     True
-#[pyfunction]
-#[pyo3(signature = (neutraliser, carrier, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, bowl_g = 30.0))]
-pub fn neutralising_dose(
-    neutraliser: &Shade,
-    carrier: &Shade,
-    lifted_level: Option<AnyLevel>,
-    natural_level: Option<AnyLevel>,
-    seen: Option<&str>,
-    exposed_lab: Option<(f64, f64, f64)>,
-    bowl_g: f64,
-) -> PyResult<NeutralisingDose> {
-    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured)?;
-    let bowl = Mass::from_g(bowl_g).map_err(raise)?;
-    let dose = toner::neutralising_dose(&hair, &neutraliser.0, &carrier.0, bowl);
-    Ok(NeutralisingDose {
-        share_percent: dose.share.into(),
-        mass_g: dose.mass.into(),
-        warmth_before: dose.warmth_before.into(),
-        warmth_left: dose.warmth_left.into(),
-        finding: (&dose.finding).into(),
-    })
 }

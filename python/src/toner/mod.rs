@@ -1,10 +1,12 @@
 //! Wrappers of `foilwork::toner`.
 
+mod dose;
 mod find;
 
 crate::room::room! {
     /// Toners: which deposit reaches a target from the exposed pigment.
     toner {
-        find { Finding, TonerPart, NeutralisingDose, TonerAnswer, TonerMix, find_toner, neutralising_dose }
+        dose { NeutralisingDose, PrePigmentMix, check_toner, neutralising_dose, pre_pigment }
+        find { TonerAnswer, TonerMix, TonerPart, find_toner }
     }
 }

@@ -1,6 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, LevelArgs, LiftArgs, LimitsArgs, PlanArgs, PriceArgs,
-    ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
+    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, LevelArgs, LiftArgs, LimitsArgs,
+    PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs,
+    TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -39,6 +40,10 @@ pub(crate) enum Command {
     Titrate(TitrateArgs),
     /// Scale a recipe to a total, by a factor or by one part, and weigh it
     Scale(ScaleArgs),
+    /// Estimate hairs, grams and surface of the hair, its growth and its white share
+    Hair(HairArgs),
+    /// Count the foils of a panel, the share of hair in them, and the grams for each
+    Foils(FoilsArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
     /// Forecast lift against time, with bounds; learns from strand tests

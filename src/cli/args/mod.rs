@@ -3,6 +3,8 @@
 mod business;
 mod colour;
 mod command;
+mod foils;
+mod hair;
 mod lift;
 mod mix;
 mod money;
@@ -15,6 +17,8 @@ pub(crate) use business::{
 };
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
+pub(crate) use foils::FoilsArgs;
+pub(crate) use hair::{HairArgs, HairFactsArgs};
 pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};

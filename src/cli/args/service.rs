@@ -18,11 +18,14 @@ pub(crate) struct PlanArgs {
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
     pub(crate) cards: bool,
+    /// A level seen in mid-service, the minute from the first brush: `nape=7.5@40`; give it again for each look
+    #[arg(long, value_name = "SECTION=LEVEL@MINUTE")]
+    pub(crate) seen: Vec<String>,
     /// Only what is needed at the chair
     #[arg(long, conflicts_with_all = ["json", "cards"])]
     pub(crate) short: bool,
-    /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `colour`, `hair`, `money`,
-    /// `cautions`, `defaults`, `unknowns`, `sources`
+    /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `colour`, `lift`, `hair`,
+    /// `money`, `cautions`, `defaults`, `unknowns`, `sources`
     #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "short"])]
     pub(crate) only: Vec<String>,
     /// All parts but these

@@ -60,6 +60,23 @@ pub fn shop_file(text: &str, format: Format) -> Option<String> {
     reader::field(text, format, "shop_file", "shop")
 }
 
+/// The path of the strand book that a service file names, as it is written there.
+///
+/// foilwork's core reads no files: the caller does, and hands the book over in [`Evidence`](crate::service::Evidence).
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::strand_book};
+///
+/// let text = "format = 1\nstrand_book = \"strands.csv\"";
+/// assert_eq!(strand_book(text, Format::Toml).as_deref(), Some("strands.csv"));
+/// ```
+#[must_use]
+pub fn strand_book(text: &str, format: Format) -> Option<String> {
+    reader::field(text, format, "strand_book", "")
+}
+
 /// Reads a service file that names its shop by a path; the shop takes the place of the path.
 ///
 /// # Errors

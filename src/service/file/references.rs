@@ -56,8 +56,9 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
     shop::unique("toner", toners, "name", found.0);
 
     let products = lighteners.and(&shades);
-    let some_lightened =
-        sections.iter().any(|one| one.get("product").and_then(Node::text).is_some_and(|name| lighteners.has(name)));
+    let lightens =
+        |section: &Node| section.get("product").and_then(Node::text).is_some_and(|name| lighteners.has(name));
+    let some_lightened = sections.iter().any(lightens);
     let is_table = |(_, node): &(usize, &Node)| matches!(node.kind, Kind::Table(_));
     for (i, section) in sections.iter().enumerate().filter(is_table) {
         let field = format!("section[{}]", i + 1);
@@ -65,7 +66,11 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
         found.mix(section, &field, &shades);
         found.ratio(section, &field, &ratios);
-        found.developer(section, &field, &developers, &semi);
+        // The plan chooses the strength of a lightener that has none.
+        let open = section.get("developer").or(section.get("strength")).is_none();
+        if !(open && lightens(section)) {
+            found.developer(section, &field, &developers, &semi);
+        }
         let named = section.get("additives").map(Node::items).unwrap_or_default();
         let mut dosed = HashSet::new();
         for (j, name) in named.iter().enumerate() {
@@ -95,6 +100,13 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
         }
     }
     found.circle(sections);
+    let strands = root.get("strand").map(Node::items).unwrap_or_default();
+    for (i, strand) in strands.iter().enumerate().filter(is_table) {
+        let field = format!("strand[{}]", i + 1);
+        found.exists(strand.get("product"), &format!("{field}.product"), &lighteners, "lightener");
+        found.either(strand, &field, "developer", "strength");
+        found.exists(strand.get("developer"), &format!("{field}.developer"), &developers, "developer");
+    }
     for (i, toner) in toners.iter().enumerate().filter(is_table) {
         let field = format!("toner[{}]", i + 1);
         found.either(toner, &field, "mix", "target");

@@ -45,12 +45,14 @@ pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
     bottles.chain(diluents).collect()
 }
 
-/// The bottle that was named, or a blend that makes `total` of the strength asked for.
+/// The bottle that was named, or a blend that makes `total` of the strength asked for, or of the one that was `chosen`
+/// for a task that asks for none.
 pub(super) fn resolve<'r>(
     request: &Request,
     stocks: &'r [Candidate<'r>],
     task: &Task,
     total: Mass,
+    chosen: Option<MassFraction>,
 ) -> Result<Oxidising<'r>, Box<dyn std::error::Error>> {
     match task.oxidant {
         Oxidant::Bottle(i) => {
@@ -60,6 +62,7 @@ pub(super) fn resolve<'r>(
         Oxidant::Nothing => {
             Ok(Oxidising { parts: Vec::new(), strength: Interval::exact(MassFraction::ZERO), basis: Basis::Stated })
         }
+        Oxidant::Open => blend(stocks, chosen.ok_or("no strength was chosen for it")?, total),
         Oxidant::Strength(stated) => blend(stocks, stated.mass_fraction(request.room)?.best(), total),
     }
 }

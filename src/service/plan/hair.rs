@@ -3,11 +3,12 @@
 use super::Start;
 use crate::{
     colour::{Level, LevelChange},
+    hair::{DensityByEye, Texture},
     quantity::{Length, Share},
     service::{
         file::{Moment, Problems},
         request::{InField, Request},
-        shape::{self, Amount, Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Texture, Zone},
+        shape::{self, Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone},
     },
     source::Interval,
 };
@@ -27,7 +28,7 @@ pub struct Hair {
     /// Diameter of a strand.
     pub texture: Option<Texture>,
     /// Hairs per area.
-    pub density: Option<Amount>,
+    pub density: Option<DensityByEye>,
     /// How readily the hair takes up liquid.
     pub porosity: Option<Porosity>,
     /// Stretch and return of a damp strand.

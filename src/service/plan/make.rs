@@ -1,14 +1,16 @@
 use super::{
-    ChairTime, Hair, Plan, Start, cautions,
+    ChairTime, Evidence, Hair, Plan, Start, cautions,
     check::{self, Stages},
     colours::Colours,
-    costs, mixes,
+    costs, lift_plan, mixes,
     sections::Sections,
+    strengths::Strengths,
     timeline::Timeline,
     unknown, unused,
 };
 use crate::{
     finding::Verdict,
+    lift::Experience,
     reader::Format,
     service::{
         file::{self, Problems},
@@ -38,23 +40,54 @@ use crate::{
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
+    plan_with(file, &Evidence::default())
+}
+
+/// Makes the plan with what is known beside the file: the strand book that it names, and levels seen in mid-service.
+///
+/// What was seen moves the forecast of every section, for it is the same hair; strengths and starts stay as they were, for
+/// they are on the hair already.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`plan`]; a level seen on a section that is not lightened, or not begun, is one under `seen`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{Evidence, parse, plan_with}};
+///
+/// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let seen = ["nape=7.5@25".parse()?].to_vec();
+/// let (before, after) = (plan_with(&file, &Evidence::default())?, plan_with(&file, &Evidence { seen, book: None })?);
+/// let width = |level: foilwork::source::Interval<foilwork::colour::Level>| level.high().number() - level.low().number();
+/// assert!(width(after.lift[0].first_strand) < width(before.lift[0].first_strand));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
     let request = Request::new(file)?;
     let hair = Hair::of(&request)?;
     let sections = Sections::of(&request, &hair)?;
-    let mut mixes = mixes::mixes(&request, &sections)?;
+    let known = Experience::from_readings(&lift_plan::readings(&request, evidence));
+    let strengths = Strengths::of(&request, &sections, &known)?;
+    let mut mixes = mixes::mixes(&request, &sections, &strengths)?;
     let colours = Colours::of(&request, &hair, &sections, &mixes)?;
-    let timeline = Timeline::of(&hair, &sections, &mixes);
+    let timeline = Timeline::of(&hair, &sections, &mixes, &strengths);
+    let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
     let money = costs::money(&request, &sections, &mixes, &timeline)?;
     let start = Start::of(request.start);
     let findings = check::check(&Stages {
         start,
         jurisdiction: request.jurisdiction,
-        salon: &request.file.salon,
+        file: &request.file,
+        evidence,
         hair: &hair,
         sections: &sections,
         mixes: &mixes,
         colours: &colours,
         timeline: &timeline,
+        strengths: &strengths,
+        lift: &lift,
     });
     let findings = findings.finish(&mut mixes);
     let head = &request.file.service;
@@ -71,6 +104,9 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
         findings,
         contrasts: colours.pairs(&sections).into_iter().map(|pair| pair.contrast).collect(),
         colour: colours.into_sections(),
+        strengths: strengths.chosen,
+        together: strengths.together,
+        lift,
         cautions: cautions::cautions(&sections),
         stated_not_used: unused::stated_not_used(&request),
         not_computed: unknown::not_computed(&sections, money.is_some()),

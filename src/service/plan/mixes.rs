@@ -4,6 +4,7 @@ use super::{
     Bowl, Mix, PartKind, WeighedPart,
     developer::{self, Candidate, Oxidising},
     sections::{Sections, Work},
+    strengths::Strengths,
 };
 use crate::{
     mix::{BowlRequest, Cas, Composition, Ingredient, Pace, Product, Ratio, as_applied, bowls},
@@ -25,12 +26,12 @@ struct Pour<'r> {
 }
 
 /// Every mix, in working order; the problems of all of them are reported together.
-pub(super) fn mixes(request: &Request, sections: &Sections<'_>) -> Result<Vec<Mix>, Problems> {
+pub(super) fn mixes(request: &Request, sections: &Sections<'_>, strengths: &Strengths) -> Result<Vec<Mix>, Problems> {
     let stocks = developer::candidates(request);
     let mut mixes = Vec::new();
     let mut problems: Vec<Problem> = Vec::new();
     for work in sections.iter() {
-        match mix(request, &stocks, work) {
+        match mix(request, &stocks, work, strengths.developer(work.place)) {
             Ok(mix) => mixes.push(mix),
             Err(Problems(mut found)) => problems.append(&mut found),
         }
@@ -38,7 +39,12 @@ pub(super) fn mixes(request: &Request, sections: &Sections<'_>) -> Result<Vec<Mi
     if problems.is_empty() { Ok(mixes) } else { Err(Problems(problems)) }
 }
 
-fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<Mix, Problems> {
+fn mix(
+    request: &Request,
+    stocks: &[Candidate<'_>],
+    work: &Work<'_>,
+    chosen: Option<MassFraction>,
+) -> Result<Mix, Problems> {
     let task = work.task;
     let field = &task.field;
     let amount = &task.amount;
@@ -52,7 +58,7 @@ fn mix(request: &Request, stocks: &[Candidate<'_>], work: &Work<'_>) -> Result<M
     let blended =
         if matches!(task.oxidant, Oxidant::Strength(_)) { format!("{field}.strength") } else { field.clone() };
     let all = oxidant.times(count as f64).in_field(&blended)?;
-    let developer = developer::resolve(request, stocks, task, all).in_field(&blended)?;
+    let developer = developer::resolve(request, stocks, task, all, chosen).in_field(&blended)?;
     let ingredients = ingredients(request, work, first.mixed, (product, oxidant), &developer).in_field(field)?;
     let exact: Vec<Mass> = ingredients.iter().map(|ingredient| ingredient.mass).collect();
     let weighing = weigh(&exact, request.scale_division).in_field(field)?;
@@ -160,7 +166,7 @@ fn ingredients<'r>(
 }
 
 /// Product and developer of a bowl. Without a ratio there is no developer.
-fn split(ratio: Option<&Ratio>, bowl: Mass) -> Result<(Mass, Mass), Box<dyn std::error::Error>> {
+pub(super) fn split(ratio: Option<&Ratio>, bowl: Mass) -> Result<(Mass, Mass), Box<dyn std::error::Error>> {
     let Some(ratio) = ratio else { return Ok((bowl, Mass::ZERO)) };
     match ratio.split_total(bowl)?.as_slice() {
         [product, developer] => Ok((*product, *developer)),

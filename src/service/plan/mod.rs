@@ -1,7 +1,7 @@
 //! The plan: what to weigh, in which order, what was checked, what it costs, and what nobody knows.
 //!
 //! It is made by a row of stages, each in a file of its own and each reading only the results of those before it: the
-//! hair as it is, sections, mixes, colours, timeline, money. The checks read the finished stages.
+//! hair as it is, sections, strengths left open, mixes, colours, timeline, lift, money. The checks read the finished stages.
 
 mod cards;
 mod cautions;
@@ -11,10 +11,12 @@ mod colours;
 mod costs;
 mod developer;
 mod doses;
+mod evidence;
 mod findings;
 mod hair;
 mod known;
 mod level_rule;
+mod lift_plan;
 mod make;
 mod mix_plan;
 mod mixes;
@@ -22,8 +24,12 @@ mod model;
 mod order;
 mod schema;
 mod sections;
+mod shelf_strengths;
+mod situation;
 mod start;
+mod strengths;
 mod timeline;
+mod together;
 mod toner;
 mod unknown;
 mod unused;
@@ -34,14 +40,17 @@ pub use chair::ChairTime;
 pub use colours::{Contrast, SectionColour};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use doses::{NaturalShadeDose, SectionNeutralising};
+pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
 pub use hair::{Existing, Hair, TestDone};
 pub use level_rule::LevelRule;
-pub use make::{plan, plan_text};
+pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
+pub use make::{plan, plan_text, plan_with};
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
 pub use order::OrderBasis;
 pub use schema::plan_schema;
 pub use start::Start;
 pub use timeline::Step;
+pub use together::{ChosenStrength, RejectedStrength, TogetherPlan, TogetherSection};
 pub use unknown::{NotComputed, Unknown};
 pub use unused::StatedNotUsed;

@@ -1,6 +1,6 @@
 use super::{
-    Caution, ChairTime, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour, Start, StatedNotUsed,
-    Step,
+    Caution, ChairTime, ChosenStrength, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour,
+    SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
 use schemars::JsonSchema;
@@ -44,6 +44,12 @@ pub struct Plan {
     pub colour: Vec<SectionColour>,
     /// How far sections that lie beside each other are apart.
     pub contrasts: Vec<Contrast>,
+    /// The strengths that the plan chose, where sections left theirs out.
+    pub strengths: Vec<ChosenStrength>,
+    /// What makes those sections finish together, or why they do not.
+    pub together: Vec<TogetherPlan>,
+    /// How light each lightened section gets, how fast, how sure.
+    pub lift: Vec<SectionLift>,
     /// What to mix, in the running order.
     pub mixes: Vec<Mix>,
     /// What it costs and what to charge; absent without prices.

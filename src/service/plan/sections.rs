@@ -7,12 +7,13 @@ use super::{
 use crate::{
     colour::{Level, LevelChange, Tone},
     finding::Finding,
+    head::Technique,
     mix::Ratio,
     quantity::{Duration, Quantity, Share},
     reader::{InField, Problems},
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
-        shape::{Technique, WaitFor},
+        shape::WaitFor,
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
@@ -139,6 +140,16 @@ impl<'r> Sections<'r> {
 
     pub(super) fn lighten(&self) -> bool {
         self.0.iter().any(Work::lightens)
+    }
+
+    pub(super) fn leave_strengths_open(&self) -> bool {
+        self.0.iter().any(|work| work.task.oxidant == Oxidant::Open)
+    }
+
+    /// Whether the pH of every mix with peroxide is stated.
+    pub(super) fn state_alkalinity(&self) -> bool {
+        let mut mixed = self.0.iter().filter(|work| work.has_peroxide());
+        mixed.all(|work| work.products.iter().all(|(item, _)| item.mixed_ph().is_some()))
     }
 
     pub(super) fn have_peroxide(&self) -> bool {

@@ -3,13 +3,14 @@
 use super::{
     Hair, Mix,
     sections::{Sections, Work},
+    strengths::Strengths,
 };
 use crate::{
     lift::{self, Thickness},
     quantity::{Duration, Quantity},
     service::{
-        request::WorkStage,
-        shape::{Texture, WaitFor},
+        request::{WorkStage, thickness},
+        shape::WaitFor,
     },
     shop::CountsFrom,
 };
@@ -51,7 +52,7 @@ pub struct Step {
 pub(super) struct Timeline(pub(super) Vec<Step>);
 
 impl Timeline {
-    pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix]) -> Self {
+    pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix], strengths: &Strengths) -> Self {
         let thickness = thickness(hair.texture);
         let mut clock = [0.0_f64; 2];
         let [on_the_hair, after_rinsing] = &mut clock;
@@ -62,9 +63,16 @@ impl Timeline {
                 let first = sections.places(&[*before]).find_map(|first| steps.get(first.place));
                 first.map_or(at, |first| at.max(over(first, *what).min()))
             });
+            // A section that finishes with others waits for its start.
+            let schedule = strengths.schedule(work.place).map(|(first, wait, rinse)| {
+                let from = steps.get(first).map_or(begin, |first| first.begin.min());
+                (from + wait.min(), from + rinse.min())
+            });
+            let begin = schedule.map_or(begin, |(start, _)| begin.max(start));
             let applied = begin + work.task.apply.min();
             *now = applied;
             let rinse_by = rinse_by(work, begin, applied);
+            let rinse_by = schedule.map_or(rinse_by, |(_, together)| rinse_by.min(together.max(applied)));
             let looks = Looks::of(work, thickness, begin, applied, rinse_by);
             let fresh = mix.bowls.iter().flat_map(|bowl| &bowl.mixed_after);
             steps.push(Step {
@@ -145,15 +153,6 @@ impl Looks {
         let at: Vec<Duration> = from_first.iter().map(|look| min((begin + look.min()).min(rinse_by))).collect();
         let last = at.iter().copied().find(|look| look.min() >= due && look.min() < rinse_by);
         Self { at, last }
-    }
-}
-
-/// A texture that is not stated counts as medium, which is what the cited rule is for.
-fn thickness(texture: Option<Texture>) -> Thickness {
-    match texture {
-        Some(Texture::Fine) => Thickness::Fine,
-        Some(Texture::Coarse) => Thickness::Coarse,
-        Some(Texture::Medium) | None => Thickness::Medium,
     }
 }
 

@@ -39,14 +39,16 @@ pub struct NotComputed {
 impl Unknown {
     const fn why(self) -> &'static str {
         match self {
-            Self::LiftAgainstTime => "no lift model in this release; check times are the trade's, the strand decides",
-            Self::FinishTogether => "needs the lift model; the strengths are yours",
+            Self::LiftAgainstTime => "no section is lightened",
+            Self::FinishTogether => {
+                "the strengths are yours; leave `developer` and `strength` out of lightened sections to have them chosen"
+            }
             Self::HairMass => "amounts are yours or the trade's full-head figures",
             Self::FoilLayout => "the counts are yours",
             Self::Compositions => {
                 "checked for products whose `composition` the shop declares; of all others the developers' peroxide only"
             }
-            Self::Alkalinity => "no data of the products; nothing is invented",
+            Self::Alkalinity => "the shop states no `mixed_ph` for some products; nothing is invented",
             Self::Money => "the shop states no `currency`",
             Self::Toner => "the file names none; choose it on the lifted hair",
         }
@@ -59,6 +61,9 @@ pub(super) fn not_computed(sections: &Sections<'_>, has_money: bool) -> Vec<NotC
     let missing = |what: &Unknown| match what {
         Unknown::Money => !has_money,
         Unknown::Toner => !toned && sections.lighten(),
+        Unknown::LiftAgainstTime => !sections.lighten(),
+        Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),
+        Unknown::Alkalinity => !sections.state_alkalinity(),
         _ => true,
     };
     let list = Unknown::ALL.iter().copied().filter(missing);

@@ -1,17 +1,18 @@
 use super::{
     Bottle, DefaultUsed, Item, Task, counts_from,
     defaults::{self, DefaultValue, Defaults},
-    shelf,
-    task::{self, Shelf},
+    shelf, strands,
+    task::{self, Oxidant, Shelf},
 };
 use crate::{
-    colour::Level,
+    colour::{Level, LevelChange},
+    lift::StrandReading,
     limits::Jurisdiction,
     quantity::{Duration, Mass, Temperature},
     reader::{self, InField},
     service::{
         file::{Moment, Problems},
-        shape::ServiceFile,
+        shape::{Finish, ServiceFile},
     },
     shop::{Per, Shop},
     source::Basis,
@@ -31,6 +32,11 @@ pub(in crate::service) struct Request {
     pub(in crate::service) bottles: Vec<Bottle>,
     pub(in crate::service) items: Vec<Item>,
     pub(in crate::service) tasks: Vec<Task>,
+    /// The tested strands that the file states.
+    pub(in crate::service) strands: Vec<StrandReading>,
+    /// How far apart sections may be done that finish together, and how far a target may be overshot.
+    pub(in crate::service) window: Duration,
+    pub(in crate::service) tolerance: LevelChange,
     pub(in crate::service) defaults: Vec<DefaultUsed>,
 }
 
@@ -83,6 +89,8 @@ impl Request {
         if let Some(shadow) = &file.root_shadow {
             tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
         }
+        let strands = strands::strands(file, &look_up, room, &mut used)?;
+        let (window, tolerance) = finish(&file.finish, &tasks, &mut used)?;
         counts_from::note(&shop, &tasks, &items, &mut used);
         for (i, consumable) in shop.consumables.iter().enumerate() {
             if consumable.pieces.is_none() {
@@ -105,8 +113,26 @@ impl Request {
             bottles,
             items,
             tasks,
+            strands,
+            window,
+            tolerance,
             defaults: used.0,
             file: file.clone(),
         })
     }
+}
+
+/// The window and the tolerance; their defaults are noted only where a section leaves its strength open.
+fn finish(stated: &Finish, tasks: &[Task], used: &mut Defaults) -> Result<(Duration, LevelChange), Problems> {
+    let mut unused = Defaults::default();
+    let used = if tasks.iter().any(|task| task.oxidant == Oxidant::Open) { used } else { &mut unused };
+    let field = "finish.within_min";
+    let window = stated.within_min.map(Duration::from_min).transpose().in_field(field)?;
+    let why = "between one look and the next";
+    let window = used.stated_or(window, field, defaults::window().in_field(field)?, why).value;
+    let field = "finish.tolerance_levels";
+    let over = stated.tolerance_levels.map(LevelChange::from_levels).transpose().in_field(field)?;
+    let why = "a level is read to the half step";
+    let tolerance = used.stated_or(over, field, defaults::tolerance().in_field(field)?, why).value;
+    Ok((window, tolerance))
 }

@@ -1,6 +1,7 @@
 //! Every default of a service file in one place, each with its basis. The sheet prints those that were used.
 
 use crate::{
+    colour::LevelChange,
     finding::Reason,
     quantity::{Duration, InvalidQuantity, Mass, Share, Temperature},
     shop::CountsFrom,
@@ -40,6 +41,9 @@ pub enum DefaultValue {
     /// A number of pieces.
     #[serde(rename = "pieces")]
     Pieces(u32),
+    /// Steps of the level scale.
+    #[serde(rename = "levels")]
+    Levels(LevelChange),
     /// Yes or no.
     #[serde(rename = "yes")]
     Yes(bool),
@@ -56,6 +60,7 @@ impl std::fmt::Display for DefaultValue {
             Self::Time(time) => time.fmt(f),
             Self::Temperature(temperature) => temperature.fmt(f),
             Self::Pieces(pieces) => pieces.fmt(f),
+            Self::Levels(levels) => write!(f, "{} levels", levels.levels()),
             Self::Yes(yes) => yes.fmt(f),
             Self::CountsFrom(from) => from.fmt(f),
         }
@@ -71,6 +76,12 @@ impl From<Mass> for DefaultValue {
 impl From<Duration> for DefaultValue {
     fn from(time: Duration) -> Self {
         Self::Time(time)
+    }
+}
+
+impl From<LevelChange> for DefaultValue {
+    fn from(levels: LevelChange) -> Self {
+        Self::Levels(levels)
     }
 }
 
@@ -139,6 +150,16 @@ pub(super) fn working_life() -> Result<Sourced<Duration>, InvalidQuantity> {
 /// An ordinary heated room.
 pub(super) fn room() -> Result<Sourced<Temperature>, InvalidQuantity> {
     Ok(Sourced::assumed(Temperature::REFERENCE))
+}
+
+/// How far apart sections may reach their targets that finish together.
+pub(super) fn window() -> Result<Sourced<Duration>, InvalidQuantity> {
+    Ok(Sourced::assumed(Duration::from_min(10.0)?))
+}
+
+/// How far a target may be overshot.
+pub(super) fn tolerance() -> Result<Sourced<LevelChange>, InvalidQuantity> {
+    Ok(Sourced::assumed(LevelChange::from_levels(0.5)?))
 }
 
 /// Application time of a toner or root shadow that does not state it.

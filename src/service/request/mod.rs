@@ -4,6 +4,7 @@ mod build;
 mod counts_from;
 mod defaults;
 mod shelf;
+mod strands;
 mod task;
 
 pub use defaults::{DefaultUsed, DefaultValue};
@@ -12,4 +13,5 @@ pub use task::WorkStage;
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
 pub(super) use shelf::{Bottle, Item, ItemKind};
+pub(super) use strands::{guest, of_hair, on_hair, thickness};
 pub(super) use task::{Look, Oxidant, Task};

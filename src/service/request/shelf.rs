@@ -6,6 +6,7 @@ use super::{
 };
 use crate::{
     colour::{Level, Tone},
+    lift::Ph,
     mix::Ratio,
     money::PackPrice,
     peroxide::StatedStrength,
@@ -36,9 +37,25 @@ pub(in crate::service) struct Item {
 /// What an item is, with what only that kind has.
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::service) enum ItemKind {
-    Lightener { ratio: Ratio, on_scalp: bool, working_life: Option<Duration>, limits: OwnLimits },
-    Shade { ratio: Option<Ratio>, level: Level, tone: Tone, class: ShadeClass, limits: OwnLimits },
-    Additive { dose: Share },
+    Lightener {
+        ratio: Ratio,
+        on_scalp: bool,
+        working_life: Option<Duration>,
+        persulfate: Option<bool>,
+        mixed_ph: Option<Ph>,
+        limits: OwnLimits,
+    },
+    Shade {
+        ratio: Option<Ratio>,
+        level: Level,
+        tone: Tone,
+        class: ShadeClass,
+        mixed_ph: Option<Ph>,
+        limits: OwnLimits,
+    },
+    Additive {
+        dose: Share,
+    },
     Diluent,
 }
 
@@ -55,6 +72,14 @@ impl Item {
     pub(in crate::service) fn own_limits(&self) -> Option<OwnLimits> {
         match &self.kind {
             ItemKind::Lightener { limits, .. } | ItemKind::Shade { limits, .. } => Some(*limits),
+            ItemKind::Additive { .. } | ItemKind::Diluent => None,
+        }
+    }
+
+    /// pH of the mixed bowl, where its maker states it.
+    pub(in crate::service) fn mixed_ph(&self) -> Option<Ph> {
+        match self.kind {
+            ItemKind::Lightener { mixed_ph, .. } | ItemKind::Shade { mixed_ph, .. } => mixed_ph,
             ItemKind::Additive { .. } | ItemKind::Diluent => None,
         }
     }
@@ -95,6 +120,8 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
             ratio: one.ratio.clone(),
             on_scalp: one.on_scalp,
             working_life: one.working_life,
+            persulfate: one.persulfate,
+            mixed_ph: one.mixed_ph,
             limits: one.limits,
         },
         priced: one.facts.pack_price,
@@ -106,6 +133,7 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
             level: one.shade.level(),
             tone: one.shade.tone().clone(),
             class: one.class,
+            mixed_ph: one.mixed_ph,
             limits: one.limits,
         },
         priced: one.facts.pack_price,

@@ -5,12 +5,13 @@ use super::{
 use crate::{
     choice::choice,
     colour::{Hue, Level, Tone},
+    head::Technique,
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{After, MixPart, RootShadow, Section, Technique, ToneTarget, Toner, WaitFor, Zone},
+        shape::{After, MixPart, RootShadow, Section, ToneTarget, Toner, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -34,6 +35,8 @@ pub(in crate::service) enum Oxidant {
     Bottle(usize),
     /// A strength to be blended from the shelf.
     Strength(StatedStrength),
+    /// Left to the plan, for lightener only.
+    Open,
     /// None: semi-permanent colour, used as it comes.
     Nothing,
 }
@@ -104,21 +107,23 @@ pub(super) struct Shelf<'a> {
 }
 
 impl Shelf<'_> {
-    fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
+    pub(super) fn item(&self, name: &str, field: &str) -> Result<usize, Problems> {
         let found = self.items.iter().position(|item| item.name == name);
         found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there")).in_field(field)
     }
 
-    fn oxidant(
+    pub(super) fn oxidant(
         &self,
         products: &[(usize, f64)],
         developer: Option<&str>,
         strength: Option<&str>,
         field: &str,
     ) -> Result<Oxidant, Problems> {
+        let lightens = products.iter().any(|(i, _)| self.items.get(*i).is_some_and(Item::lightens));
         let semi = products.iter().all(|(i, _)| self.items.get(*i).is_some_and(Item::needs_no_developer));
         match (developer, strength) {
             (None, None) if semi => Ok(Oxidant::Nothing),
+            (None, None) if lightens => Ok(Oxidant::Open),
             (Some(name), _) => {
                 let found = self.bottles.iter().position(|bottle| bottle.name == name);
                 let found = found.ok_or_else(|| format!("\"{name}\" is not in the shop: add it there"));
@@ -137,7 +142,7 @@ impl Shelf<'_> {
     }
 
     /// The stated ratio, or that of the first product; none where there is no developer.
-    fn ratio(
+    pub(super) fn ratio(
         &self,
         stated: Option<&str>,
         products: &[(usize, f64)],

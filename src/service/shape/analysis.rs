@@ -1,5 +1,6 @@
-use super::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Texture, Zone};
+use super::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
 use crate::colour::Instrument;
+use crate::hair::{DensityByEye, Texture};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -28,7 +29,7 @@ pub struct Analysis {
     /// Diameter of a strand.
     pub texture: Option<Texture>,
     /// Hairs per area.
-    pub density: Option<Amount>,
+    pub density: Option<DensityByEye>,
     /// How readily the hair takes up liquid.
     pub porosity: Option<Porosity>,
     /// Stretch and return of a damp strand.

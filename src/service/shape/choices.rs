@@ -29,30 +29,6 @@ choice! {
 }
 
 choice! {
-    /// Diameter of a strand.
-    Texture: "texture" {
-        /// Thin strands.
-        Fine = "fine",
-        /// In between.
-        Medium = "medium",
-        /// Thick strands.
-        Coarse = "coarse",
-    }
-}
-
-choice! {
-    /// Little, middling or much.
-    Amount: "amount" {
-        /// Little.
-        Low = "low",
-        /// Middling.
-        Medium = "medium",
-        /// Much.
-        High = "high",
-    }
-}
-
-choice! {
     /// How readily the hair takes up liquid.
     Porosity: "porosity" {
         /// Resists.
@@ -117,26 +93,6 @@ choice! {
 }
 
 choice! {
-    /// How the hair of a section is taken.
-    Technique: "technique" {
-        /// Fine strands picked out, in foil.
-        Weave = "weave",
-        /// A thin whole section, in foil.
-        Slice = "slice",
-        /// Shorter hair pushed to the root first, in foil.
-        BackComb = "back-comb" => "back comb",
-        /// A whole panel in one shade.
-        Block = "block",
-        /// Painted on the surface, open air.
-        Freehand = "freehand",
-        /// Painted, then wrapped.
-        FreehandInFoil = "freehand-in-foil" => "freehand in foil",
-        /// On the new growth, at the scalp.
-        Regrowth = "regrowth",
-    }
-}
-
-choice! {
     /// A stretch of the strand.
     Zone: "zone" {
         /// At the scalp.
@@ -149,14 +105,6 @@ choice! {
         Lengths = "lengths",
         /// Roots to ends.
         Whole = "whole",
-    }
-}
-
-impl Technique {
-    /// Whether the hair lies in foil.
-    #[must_use]
-    pub const fn is_in_foil(self) -> bool {
-        matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)
     }
 }
 

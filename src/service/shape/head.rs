@@ -1,4 +1,4 @@
-use super::{Analysis, RootShadow, Section, Toner};
+use super::{Analysis, Finish, RootShadow, Section, Strand, Toner};
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
@@ -24,6 +24,15 @@ pub struct ServiceFile {
     /// How the salon weighs and mixes; every field has a default.
     #[serde(default)]
     pub salon: Salon,
+    /// Strands of this guest that were tested: what they show goes into the forecast.
+    #[serde(default)]
+    pub strand: Vec<Strand>,
+    /// The path of the salon's strand book, from the folder of this file; the command line and Python read it.
+    #[schemars(length(min = 1, max = 1000))]
+    pub strand_book: Option<String>,
+    /// How sections finish together whose developer is left to the plan.
+    #[serde(default)]
+    pub finish: Finish,
     /// The sections of the head, each worked as one unit.
     #[schemars(length(min = 1, max = 500))]
     pub section: Vec<Section>,

@@ -8,10 +8,12 @@ mod after_rinse;
 mod analysis;
 mod choices;
 mod head;
+mod strand;
 mod work;
 
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test};
-pub use choices::{Amount, Elasticity, HistoryFlag, Porosity, Scalp, Technique, TestResult, Texture, WaitFor, Zone};
+pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, WaitFor, Zone};
 pub use head::{Head, Salon, ServiceFile};
+pub use strand::{Finish, Strand};
 pub use work::{After, Section};

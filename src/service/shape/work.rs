@@ -1,5 +1,6 @@
-use super::{MixPart, Technique, ToneTarget, WaitFor, Zone};
+use super::{MixPart, ToneTarget, WaitFor, Zone};
 use crate::colour::Instrument;
+use crate::head::Technique;
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -55,7 +56,8 @@ pub struct Section {
     pub mix: Vec<MixPart>,
     /// The look wanted, for which shades of the shop are found and weighed. Give this instead of `product` or `mix`.
     pub target: Option<ToneTarget>,
-    /// A developer of the shop, used as it is. Give this or `strength`.
+    /// A developer of the shop, used as it is. Give this or `strength`, or for a lightener neither: then the plan chooses
+    /// a strength with which the sections finish together.
     pub developer: Option<String>,
     /// The strength wanted before mixing, blended from the shop: `4.5 % w/w`. Give this or `developer`.
     #[schemars(extend("x-parse" = "strength"))]

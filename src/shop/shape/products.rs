@@ -95,6 +95,11 @@ product! {
         /// How long a mixed bowl is worked with.
         #[schemars(range(min = 5.0, max = 120.0), extend("x-unit" = "min"))]
         pub working_life_min: Option<f64>,
+        /// Whether it holds persulfate; taken for so where it is not said.
+        pub persulfate: Option<bool>,
+        /// pH of the mixed bowl, as its maker states it; never assumed.
+        #[schemars(range(min = 0.0, max = 14.0), extend("x-unit" = "pH"))]
+        pub mixed_ph: Option<f64>,
     }
 }
 
@@ -130,6 +135,9 @@ product! {
         pub longest_min: Option<f64>,
         /// From when that time counts; from the first strand where it is not said.
         pub longest_counts_from: Option<CountsFrom>,
+        /// pH of the mixed bowl, as its maker states it; never assumed.
+        #[schemars(range(min = 0.0, max = 14.0), extend("x-unit" = "pH"))]
+        pub mixed_ph: Option<f64>,
     }
 }
 

@@ -34,6 +34,12 @@ cite! {
     /// Dissociation of hydrogen peroxide.
     PERHYDROXYL_PKA = "perhydroxyl-pka", Retrieved,
         "active species of peroxide bleaching is perhydroxyl, pKa 11.6";
+    /// pH of mixes in print.
+    MIXED_PH = "mixed-ph", Retrieved,
+        "final pH of permanent colour 9.8 to 10.3, of mixed persulfate powder about 10, in reviews of hair colouring";
+    /// Swelling of hair against pH.
+    SWELLING_AGAINST_PH = "swelling-against-ph", Retrieved,
+        "hair-science textbook, chapter 10: swelling of hair is constant from pH 2 to 9 and rises above 9";
     /// Cysteic acid against time.
     CYSTEIC_ACID = "cysteic-acid-square-root", Retrieved,
         "cysteic acid of bleached hair grows with the square root of time, even across the cortex (summary of the paper)";

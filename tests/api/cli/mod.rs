@@ -3,6 +3,8 @@
 mod colour;
 mod doors;
 mod files;
+mod foils;
+mod hair;
 mod help;
 mod lift;
 mod mix;
@@ -42,8 +44,34 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 29] = [
+const EVERY: [&[&str]; 31] = [
     &["convert", "6 % w/w"],
+    &[
+        "foils",
+        "--width",
+        "12",
+        "--height",
+        "15",
+        "--length",
+        "43.5",
+        "--technique",
+        "freehand-in-foil",
+        "--foil-width",
+        "4",
+    ],
+    &[
+        "hair",
+        "--length",
+        "23.5",
+        "--share",
+        "37.5",
+        "--girth",
+        "9.5",
+        "--age",
+        "50",
+        "--white",
+        "the two sides=27:60/100",
+    ],
     &["convert", "30 % w/w", "--cream", "--molar-volume", "real-1bar", "--temperature", "35.5"],
     &["convert", "40 vol label", "--cream"],
     &["dilute", "--stock", "12 % w/w", "--target", "4.5 % w/w", "--total", "80"],

@@ -1,9 +1,12 @@
 //! Every field of a service file is used by a check or a computation, shown as it is, or named as stated and not used.
 
 use super::base::{changed, fine};
-use foilwork::service::{
-    Plan,
-    shape::{Amount, ExistingColour, Texture, Zone},
+use foilwork::{
+    hair::{DensityByEye, Texture},
+    service::{
+        Plan,
+        shape::{ExistingColour, Zone},
+    },
 };
 use serde_json::Value;
 use std::collections::BTreeSet;
@@ -56,7 +59,7 @@ fn every_field_has_its_use_on_the_list() {
 fn everything_stated() -> Plan {
     changed(fine(), |file| {
         file.analysis.texture = Some(Texture::Fine);
-        file.analysis.density = Some(Amount::Medium);
+        file.analysis.density = Some(DensityByEye::Medium);
         file.analysis.length_cm = Some(40.0);
         file.analysis.existing =
             vec![ExistingColour { zone: Zone::Ends, level: 7.0, tone: Some("gold".to_owned()), artificial: false }];

@@ -66,7 +66,7 @@ fn another_hand_writes_the_same_file(#[case] old: &str, #[case] new: &str) {
 #[rstest]
 #[case::product(|file: &mut ServiceFile| file.section[0].product = Some("nothing".into()), "section[1].product: no lightener or shade is called \"nothing\": the file has powder, J9, J6, J8-veil\ntoner[1]: no section is lightened: say in `sections` which ones this toner goes on")]
 #[case::developer(|file: &mut ServiceFile| file.section[0].developer = Some("none".into()), "section[1].developer: no developer is called \"none\": the file has developer")]
-#[case::both_absent(|file: &mut ServiceFile| file.section[0].developer = None, "section[1]: neither `developer` nor `strength` is given: give one of them")]
+#[case::both_absent(|file: &mut ServiceFile| (file.section[0].product, file.section[0].developer, file.toner) = (Some("J6".into()), None, Vec::new()), "section[1]: neither `developer` nor `strength` is given: give one of them")]
 #[case::after(|file: &mut ServiceFile| file.section[0].after = vec![After { section: "none".into(), wait_for: WaitFor::Rinse }], "section[1].after[1].section: no section is called \"none\": the file has top")]
 #[case::date(|file: &mut ServiceFile| file.service.start = "soon".into(), "service.start: \"soon\" is not a date: give year-month-day, with the local time if known, for example 2026-11-25T10:00")]
 #[case::additive(|file: &mut ServiceFile| file.section[0].additives = vec!["none".into()], "section[1].additives[1]: no additive is called \"none\": the file has bond")]

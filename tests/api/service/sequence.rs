@@ -3,9 +3,10 @@
 use super::base::{changed, fine, only_colour, only_lightener, texts, verdicts};
 use foilwork::{
     finding::Verdict::{self, Warning},
+    head::Technique,
     service::{
         OrderBasis, ServiceFile, plan,
-        shape::{After, Technique, WaitFor},
+        shape::{After, WaitFor},
     },
     sheet::bench_sheet,
 };

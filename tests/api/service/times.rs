@@ -6,8 +6,9 @@
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{self, NotJudged, Stop, Warning},
+    hair::Texture,
     quantity::Duration,
-    service::{Plan, ServiceFile, mixing_cards, shape::Texture},
+    service::{Plan, ServiceFile, mixing_cards},
     sheet::{bench_sheet, card_sheet},
     shop::CountsFrom::{self, EndOfApplication, FirstStrand},
 };

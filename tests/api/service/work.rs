@@ -3,9 +3,10 @@
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{self, NotJudged, Passed, Stop, Warning},
+    head::Technique,
     service::{
         ServiceFile,
-        shape::{ExistingColour, MixPart, Technique, Toner, Zone},
+        shape::{ExistingColour, MixPart, Toner, Zone},
     },
     shop::shape::ShadeEntry,
 };

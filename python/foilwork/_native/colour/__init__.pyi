@@ -1,18 +1,28 @@
+from foilwork._native.colour._gradient import *
 from foilwork._native.colour._level import *
+from foilwork._native.colour._reading import *
 from foilwork._native.colour._shade import *
 from foilwork._native.colour._space import *
 from foilwork._native.colour._swatches import *
 
 __all__ = [
+    "Contrast",
     "Difference",
     "Level",
     "PrePigmentation",
     "SectionLook",
     "Shade",
+    "Srgb",
     "Swatch",
+    "Transition",
     "UnderlyingPigment",
+    "WhiteBlend",
+    "blended_level",
+    "check_depth_at_root",
+    "check_hairline",
     "ciede2000",
     "complement",
+    "contrast_between",
     "formula_level",
     "lab_to_lch",
     "lab_to_srgb",
@@ -27,6 +37,10 @@ __all__ = [
     "section_look",
     "shade_level",
     "srgb_to_lab",
+    "strip",
     "swatch",
+    "transition_between",
+    "underlying_pigment",
+    "white_blend",
     "xyz_to_lab",
 ]

@@ -1,22 +1,22 @@
-from typing import Literal, final, overload
+from typing import Literal, TypeAlias, final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import Bounds, _Answer
+from foilwork._native import _Answer
 
 __all__ = [
     "Level",
-    "PrePigmentation",
     "UnderlyingPigment",
     "complement",
     "formula_level",
-    "level_from_reading",
     "lift_needed",
-    "pre_pigmentation",
     "result_level",
     "shade_level",
+    "underlying_pigment",
 ]
+
+_Level: TypeAlias = float | str | Level
 
 @final
 class Level:
@@ -38,7 +38,7 @@ class Level:
         >>> Level(6).underlying_pigment().neutraliser
         ('blue', 'blue')
     """
-    def __new__(cls, level: float | str | Level) -> Level: ...
+    def __new__(cls, level: _Level) -> Level: ...
     @property
     def number(self) -> float:
         """The number of the level."""
@@ -82,28 +82,6 @@ def complement(hue: str) -> str:
         >>> from foilwork.colour import complement
         >>> complement("yellow")
         'violet'
-    """
-
-def pre_pigmentation(lightened_level: float | str | Level, target_level: float | str | Level) -> PrePigmentation | None:
-    """What to put back before lightened hair is taken darker; ``None`` for less than two levels.
-
-    Args:
-        lightened_level: level of the lightened hair.
-        target_level: darker level wanted.
-
-    Returns:
-        A ``PrePigmentation``, or ``None``.
-
-    Raises:
-        FoilworkError: a level outside 1 to 12.
-
-    Source:
-        Common practice.
-
-    Examples:
-        >>> from foilwork.colour import pre_pigmentation
-        >>> pre_pigmentation(9, 6).level
-        7.0
     """
 
 @overload
@@ -235,23 +213,8 @@ class UnderlyingPigment(_Answer):
     def basis(self) -> str:
         """What the row rests on."""
 
-@final
-class PrePigmentation(_Answer):
-    """What to put back before lightened hair is taken darker; made by ``pre_pigmentation``."""
-
-    __match_args__ = ("tone", "level", "text")
-    @property
-    def tone(self) -> list[tuple[str, float]]:
-        """The hues of the tone with their shares in percent, largest first."""
-    @property
-    def level(self) -> float:
-        """The level to put it on at."""
-    @property
-    def text(self) -> str:
-        """What to say about it."""
-
 def shade_level(
-    natural_level: float | str | Level, target_level: float | str | Level, *, product: str = "permanent", coloured: bool = False
+    natural_level: _Level, target_level: _Level, *, product: str = "permanent", coloured: bool = False
 ) -> float:
     """The level of the shade that brings hair to a target: the rule for lifting, the target itself for going darker.
 
@@ -276,28 +239,23 @@ def shade_level(
         (10.0, 5.0)
     """
 
-def level_from_reading(
-    lab: tuple[float, float, float], *, instrument: str = "spectrophotometer", observer_degrees: int = 10
-) -> Bounds[float]:
-    """The level whose natural hair is as light as an instrument reads.
+def underlying_pigment(level: _Level) -> UnderlyingPigment:
+    """The pigment exposed when natural hair is lightened to a level, and the hue that neutralises it.
 
     Args:
-        lab: L*, a*, b* measured on the hair.
-        instrument: ``"spectrophotometer"`` or ``"calibrated-photograph"``; a plain ``"photograph"`` is refused.
-        observer_degrees: observer of the reading, 2 or 10.
+        level: the level it is lightened to.
 
     Returns:
-        The level with its bounds: the spread of repeated readings and of the model.
+        An ``UnderlyingPigment``. How much shows is ``swatch(level, lightened_from=natural)``.
 
     Raises:
-        FoilworkError: a photograph, or a lightness that no level has.
+        FoilworkError: a level outside 1 to 12.
 
     Source:
-        Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, for the spread of readings.
+        Common practice; the words are those of the trade's list.
 
     Examples:
-        >>> from foilwork.colour import level_from_reading
-        >>> level = level_from_reading((22.7, 4.0, 4.8))
-        >>> level.low < 3 < level.high
-        True
+        >>> from foilwork.colour import underlying_pigment
+        >>> underlying_pigment(8).exposed, underlying_pigment(8).neutraliser
+        (('yellow', 'yellow'), ('violet', 'violet'))
     """

@@ -1,7 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
-from foilwork._native.colour._level import Level
+from foilwork._native.colour._level import _Level
 
 __all__ = [
     "Shade",
@@ -23,11 +23,11 @@ class Shade:
 
     Examples:
         >>> from foilwork.colour import Shade
-        >>> Shade("9-7", 9, ["violet"])
-        <Shade 9-7 (level 9, violet)>
+        >>> Shade("J9-mist", 9, ["violet"])
+        <Shade J9-mist (level 9, violet)>
     """
     def __new__(
-        cls, code: str, level: float | str | Level, tones: Sequence[str] = (), strength_percent: float = 100.0
+        cls, code: str, level: _Level, tones: Sequence[str] = (), strength_percent: float = 100.0
     ) -> Shade: ...
     @property
     def code(self) -> str:
@@ -41,6 +41,7 @@ class Shade:
     @property
     def strength_percent(self) -> float:
         """How much it deposits of what its level says, in percent."""
+    def __hash__(self) -> int: ...
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
 
@@ -61,11 +62,11 @@ def read_shades(text: str) -> list[Shade]:
         >>> read_shades('''
         ... name = "Juniper & Tide"
         ... [[shade]]
-        ... code = "9-7"
+        ... code = "J9-mist"
         ... level = 9
         ... tones = ["violet"]
         ... class = "demi"
         ... ratio = "1:2"
         ... ''')
-        [<Shade 9-7 (level 9, violet)>]
+        [<Shade J9-mist (level 9, violet)>]
     """

@@ -1,10 +1,13 @@
 from collections.abc import Sequence
-from typing import Literal, overload
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork._native import _Answer, _Errors, _Lab, _Lch, _Xyz
+
 __all__ = [
+    "Srgb",
     "ciede2000",
     "lab_to_lch",
     "lab_to_srgb",
@@ -15,7 +18,19 @@ __all__ = [
     "xyz_to_lab",
 ]
 
-def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 10) -> tuple[str, bool]:
+@final
+class Srgb(_Answer):
+    """A colour for a screen; made by ``lab_to_srgb``."""
+
+    __match_args__ = ("hex", "in_gamut")
+    @property
+    def hex(self) -> str:
+        """Six hexadecimal digits after a ``#``."""
+    @property
+    def in_gamut(self) -> bool:
+        """Whether it is the colour itself rather than the nearest one at the edge of what sRGB can show."""
+
+def lab_to_srgb(lab: _Lab, *, observer_degrees: int = 10) -> Srgb:
     """CIELAB to the nearest sRGB colour a screen can show.
 
     Args:
@@ -31,10 +46,10 @@ def lab_to_srgb(lab: tuple[float, float, float], *, observer_degrees: int = 10) 
     Examples:
         >>> from foilwork.colour import lab_to_srgb
         >>> lab_to_srgb((100, 0, 0))
-        ('#ffffff', True)
+        Srgb(hex='#ffffff', in_gamut=True)
     """
 
-def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
+def srgb_to_lab(srgb: str) -> _Lab:
     """An sRGB colour to CIELAB for D65 and the 2 degree observer.
 
     Args:
@@ -54,7 +69,7 @@ def srgb_to_lab(srgb: str) -> tuple[float, float, float]:
 
 @overload
 def ciede2000(  # type: ignore[overload-overlap]
-    lab_1: tuple[float, float, float], lab_2: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
+    lab_1: _Lab, lab_2: _Lab, *, errors: _Errors = "raise"
 ) -> float:
     """CIEDE2000 colour difference.
 
@@ -78,12 +93,12 @@ def ciede2000(  # type: ignore[overload-overlap]
         2.0425
     """
 @overload
-def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
 
 @overload
 def lab_to_xyz(  # type: ignore[overload-overlap]
-    lab: tuple[float, float, float], *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]:
+    lab: _Lab, *, observer_degrees: int = 10, errors: _Errors = "raise"
+) -> _Xyz:
     """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 
     Args:
@@ -107,13 +122,13 @@ def lab_to_xyz(  # type: ignore[overload-overlap]
     """
 @overload
 def lab_to_xyz(
-    lab: ArrayLike, *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
+    lab: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
 def xyz_to_lab(  # type: ignore[overload-overlap]
-    xyz: tuple[float, float, float], *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]:
+    xyz: _Xyz, *, observer_degrees: int = 10, errors: _Errors = "raise"
+) -> _Lab:
     """Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
 
     Args:
@@ -137,13 +152,13 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
     """
 @overload
 def xyz_to_lab(
-    xyz: ArrayLike, *, observer_degrees: int = 10, errors: Literal["raise", "nan"] = "raise"
+    xyz: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
 def lab_to_lch(  # type: ignore[overload-overlap]
-    lab: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]:
+    lab: _Lab, *, errors: _Errors = "raise"
+) -> _Lch:
     """CIELAB to lightness, chroma and hue angle in degrees.
 
     Args:
@@ -162,12 +177,12 @@ def lab_to_lch(  # type: ignore[overload-overlap]
         (50.0, 20.0, 90.0)
     """
 @overload
-def lab_to_lch(lab: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+def lab_to_lch(lab: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
 
 @overload
 def lch_to_lab(  # type: ignore[overload-overlap]
-    lch: tuple[float, float, float], *, errors: Literal["raise", "nan"] = "raise"
-) -> tuple[float, float, float]:
+    lch: _Lch, *, errors: _Errors = "raise"
+) -> _Lab:
     """Lightness, chroma and hue angle to CIELAB.
 
     Args:
@@ -186,11 +201,11 @@ def lch_to_lab(  # type: ignore[overload-overlap]
         [50.0, 0.0, 20.0]
     """
 @overload
-def lch_to_lab(lch: ArrayLike, *, errors: Literal["raise", "nan"] = "raise") -> NDArray[float64]: ...
+def lch_to_lab(lch: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
 
 def reflectance_to_lab(
     reflectance: Sequence[float], *, observer_degrees: int = 10
-) -> tuple[float, float, float]:
+) -> _Lab:
     """The reflectance of hair to CIELAB under daylight D65.
 
     Args:

@@ -1,14 +1,12 @@
 from collections.abc import Sequence
 from typing import final
 
-from foilwork._native import Bounds, _Answer
-from foilwork._native.colour._level import Level
+from foilwork._native import Bounds, _Answer, _Lab
+from foilwork._native.colour._level import _Level
 
 __all__ = [
     "Difference",
-    "SectionLook",
     "Swatch",
-    "section_look",
     "swatch",
 ]
 
@@ -19,7 +17,7 @@ class Swatch:
     A notebook shows it as a patch of colour with the same facts in words beside it.
     """
     @property
-    def lab(self) -> tuple[float, float, float]:
+    def lab(self) -> _Lab:
         """L*, a*, b* of the best estimate (D65, 10 degrees unless measured otherwise)."""
     @property
     def lightness(self) -> Bounds[float]:
@@ -70,12 +68,12 @@ class Swatch:
     def __hash__(self) -> int: ...
 
 def swatch(
-    level: float | str | Level | None = None,
+    level: _Level | None = None,
     *,
-    lightened_from: float | str | Level | None = None,
+    lightened_from: _Level | None = None,
     tones: Sequence[str] | None = None,
     white_percent: float = 0.0,
-    lab: tuple[float, float, float] | None = None,
+    lab: _Lab | None = None,
     observer_degrees: int = 10,
 ) -> Swatch:
     """The colour of hair: a model with bounds, or a measurement.
@@ -129,44 +127,4 @@ class Difference(_Answer):
     def more_intense(self) -> float:
         """Chroma of the second minus the first."""
 
-@final
-class SectionLook(_Answer):
-    """How a section with lightened strands reads from a distance; made by ``section_look``."""
 
-    __match_args__ = ("mixed", "perceived_level", "contrast", "reads_as_one", "caveat")
-    @property
-    def mixed(self) -> Swatch:
-        """The colour that the eye mixes."""
-    @property
-    def perceived_level(self) -> Bounds[float]:
-        """The level that natural hair as light as this has."""
-    @property
-    def contrast(self) -> Difference:
-        """From the strands left to the lightened ones."""
-    @property
-    def reads_as_one(self) -> bool:
-        """Whether the strands do not show: two readings of one tress differ as much."""
-    @property
-    def caveat(self) -> str:
-        """What the figures leave out."""
-
-def section_look(rest: Swatch, lightened: Swatch, share_percent: float) -> SectionLook:
-    """The look of a section: a share of its hair lightened (and toned), the rest left.
-
-    Args:
-        rest: the hair that is left.
-        lightened: the lightened or toned hair.
-        share_percent: share of the lightened hair, from 0 to 100 %.
-
-    Returns:
-        A ``SectionLook``.
-
-    Raises:
-        FoilworkError: a share outside 0 to 100 %.
-
-    Examples:
-        >>> from foilwork.colour import section_look, swatch
-        >>> look = section_look(swatch(6), swatch(9, lightened_from=6), 50)
-        >>> look.perceived_level.best > 6.5, look.reads_as_one
-        (True, False)
-    """

@@ -28,24 +28,10 @@ class Table:
     def __new__(cls, jurisdiction: str) -> Table: ...
     @staticmethod
     def from_csv(title: str, text: str) -> Table:
-        """staticmethod(function) -> method
+        """Read a table of one's own: comma-separated text with one header line.
 
-        Convert a function to be a static method.
-
-        A static method does not receive an implicit first argument.
-        To declare a static method, use this idiom:
-
-             class C:
-                 @staticmethod
-                 def f(arg1, arg2, argN):
-                     ...
-
-        It can be called either on the class (e.g. C.f()) or on an instance
-        (e.g. C().f()). Both the class and the instance are ignored, and
-        neither is passed implicitly as the first argument to the method.
-
-        Static methods in Python are similar to those found in Java or C++.
-        For a more advanced concept, see the classmethod builtin.
+        Needed columns: ``id, rule, substance, applies_to, user, figure, unit, measured``. Without ``how`` a row counts as
+        stated by the user.
         """
     def overlaid(self, other: Table) -> Table:
         """This table with the rows of another: a row with a known id replaces the old one, the others are added."""

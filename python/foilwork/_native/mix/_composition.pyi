@@ -1,14 +1,41 @@
 from collections.abc import Sequence
-from typing import Any, final
+from typing import final
 
-from foilwork._native import _Percent
+from foilwork._native import Bounds, _Answer, _Percent
 
 __all__ = [
     "Composition",
+    "Constituent",
     "Ingredient",
     "Product",
-    "handling_advice",
 ]
+
+@final
+class Constituent(_Answer):
+    """One substance in a bowl; an item of :attr:`Composition.constituents`."""
+
+    __match_args__ = ("name", "cas", "stated_as", "groups", "level_ww_percent", "undeclared_in", "undeclared_at_most_ww_percent")
+    @property
+    def name(self) -> str:
+        """Its name."""
+    @property
+    def cas(self) -> str | None:
+        """CAS number, where it is known."""
+    @property
+    def stated_as(self) -> str | None:
+        """The form the level is stated in, when not the substance itself."""
+    @property
+    def groups(self) -> list[str]:
+        """Groups of the law it belongs to."""
+    @property
+    def level_ww_percent(self) -> Bounds[float]:
+        """The level that is declared, in % w/w."""
+    @property
+    def undeclared_in(self) -> list[str]:
+        """Products that may hold more of it, for their contents are not declared in full."""
+    @property
+    def undeclared_at_most_ww_percent(self) -> float:
+        """The most that these could add, in % w/w."""
 
 @final
 class Ingredient:
@@ -38,6 +65,25 @@ class Ingredient:
         stated_as: str | None = None,
         groups: Sequence[str] = (),
     ) -> Ingredient: ...
+    @property
+    def name(self) -> str:
+        """The name on the label."""
+    @property
+    def level_ww_percent(self) -> Bounds[float]:
+        """Mass fraction in % w/w, with its bounds."""
+    @property
+    def cas(self) -> str | None:
+        """CAS number, where it was given."""
+    @property
+    def stated_as(self) -> str | None:
+        """The form the level is stated in, when not the substance itself."""
+    @property
+    def groups(self) -> list[str]:
+        """Groups of the law it belongs to."""
+    def __getnewargs_ex__(self) -> tuple[tuple[str, Bounds[float]], dict[str, object]]: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
 
 @final
 class Product:
@@ -56,6 +102,19 @@ class Product:
     def __new__(
         cls, name: str, ingredients: Sequence[Ingredient], *, fully_declared: bool = True
     ) -> Product: ...
+    @property
+    def name(self) -> str:
+        """What the user calls it."""
+    @property
+    def ingredients(self) -> list[Ingredient]:
+        """What is known to be in it."""
+    @property
+    def fully_declared(self) -> bool:
+        """Whether the list names everything the law may limit."""
+    def __getnewargs_ex__(self) -> tuple[tuple[str, list[Ingredient]], dict[str, object]]: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
 
 @final
 class Composition:
@@ -71,37 +130,23 @@ class Composition:
         >>> from foilwork.mix import Composition, Product, Ingredient
         >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
         >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
-        >>> [(c["level_ww_percent"]["best"], c["undeclared_in"]) for c in bowl.constituents()]
+        >>> [(found.level_ww_percent.best, found.undeclared_in) for found in bowl.constituents]
         [(3.0, ['7.1'])]
     """
     def __new__(cls, parts: Sequence[tuple[float, Product]]) -> Composition: ...
     @property
     def total_g(self) -> float:
         """The mass of the bowl in g."""
-    def constituents(self) -> list[dict[str, Any]]:
-        """Every declared substance as a dict: name, cas, level and what undeclared products could add, in % w/w."""
+    @property
+    def constituents(self) -> list[Constituent]:
+        """Every declared substance, with its level and what undeclared products could add."""
     @property
     def undeclared(self) -> list[str]:
         """Products in the bowl whose contents are not declared in full."""
     @property
     def hazards(self) -> list[str]:
         """What in this bowl calls for care, as codes for :func:`handling_advice`."""
-
-def handling_advice(hazards: Sequence[str]) -> list[dict[str, Any]]:
-    """The handling checklist for what is in a bowl, in the order of the work. It informs; it decides nothing.
-
-    Args:
-        hazards: any of ``"peroxide"``, ``"persulfate"``, ``"ammonia"``, ``"oxidative-dye"``, ``"resorcinol"``,
-            ``"unknown"``.
-
-    Returns:
-        Points as dicts: stage, text, what they are about, keys of their sources (none: common practice).
-
-    Raises:
-        FoilworkError: for an unknown code.
-
-    Examples:
-        >>> from foilwork.mix import handling_advice
-        >>> handling_advice(["persulfate"])[0]["stage"]
-        'before'
-    """
+    def __reduce__(self) -> tuple[type[Composition], tuple[list[tuple[float, Product]]]]: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __hash__(self) -> int: ...

@@ -1,87 +1,101 @@
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Any, final
+from typing import final
 
-from foilwork._native import _Percent
-from foilwork._native.mix._bowl import Ratio
+from foilwork._native import _Answer
+from foilwork._native.mix._ratio import Ratio
 
 __all__ = [
-    "Additive",
+    "Addition",
+    "Part",
     "Recipe",
     "convert_amount",
-    "mixing_card",
-    "natural_share",
 ]
 
 @final
-class Additive:
+class Addition(_Answer):
     """An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
 
     Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
+
+    Examples:
+        >>> from foilwork.mix import Addition, Recipe
+        >>> doses = [Addition.per_bowl("bond builder", 2), Addition.of_product("thickener", "lightener", 10)]
+        >>> str(Recipe("20 g lightener + 40 g 9%").with_additives(doses))
+        '20 g lightener + 40 g 9% + 2 g bond builder + 2 g thickener'
     """
+
+    __match_args__ = ("product", "mass_g", "share_percent", "other")
+    @property
+    def product(self) -> str:
+        """What is added."""
+    @property
+    def mass_g(self) -> float | None:
+        """Its mass in every bowl, in g; None for a share."""
+    @property
+    def share_percent(self) -> float | None:
+        """Its share of the rest of the bowl, or of ``other``, in percent; None for a fixed mass."""
+    @property
+    def other(self) -> str | None:
+        """The product that the share counts of; None for the rest of the bowl."""
     @staticmethod
-    def per_bowl(product: str, mass_g: float) -> Additive:
-        """staticmethod(function) -> method
+    def per_bowl(product: str, mass_g: float) -> Addition:
+        """So many g in every bowl, whatever its size.
 
-        Convert a function to be a static method.
+        Args:
+            product: what is added.
+            mass_g: its mass in every bowl, in g.
 
-        A static method does not receive an implicit first argument.
-        To declare a static method, use this idiom:
+        Returns:
+            The additive.
 
-             class C:
-                 @staticmethod
-                 def f(arg1, arg2, argN):
-                     ...
-
-        It can be called either on the class (e.g. C.f()) or on an instance
-        (e.g. C().f()). Both the class and the instance are ignored, and
-        neither is passed implicitly as the first argument to the method.
-
-        Static methods in Python are similar to those found in Java or C++.
-        For a more advanced concept, see the classmethod builtin.
+        Raises:
+            FoilworkError: a mass out of range.
         """
     @staticmethod
-    def of_bowl(product: str, share_percent: float) -> Additive:
-        """staticmethod(function) -> method
+    def of_bowl(product: str, share_percent: float) -> Addition:
+        """A share of the rest of the bowl: 2 % is 2 g for every 100 g of it.
 
-        Convert a function to be a static method.
+        Args:
+            product: what is added.
+            share_percent: its share, from 0 to 100 %.
 
-        A static method does not receive an implicit first argument.
-        To declare a static method, use this idiom:
+        Returns:
+            The additive.
 
-             class C:
-                 @staticmethod
-                 def f(arg1, arg2, argN):
-                     ...
-
-        It can be called either on the class (e.g. C.f()) or on an instance
-        (e.g. C().f()). Both the class and the instance are ignored, and
-        neither is passed implicitly as the first argument to the method.
-
-        Static methods in Python are similar to those found in Java or C++.
-        For a more advanced concept, see the classmethod builtin.
+        Raises:
+            FoilworkError: a share out of range.
         """
     @staticmethod
-    def of_product(product: str, other: str, share_percent: float) -> Additive:
-        """staticmethod(function) -> method
+    def of_product(product: str, other: str, share_percent: float) -> Addition:
+        """A share of one product in the bowl: 2 % is 2 g for every 100 g of ``other``.
 
-        Convert a function to be a static method.
+        Args:
+            product: what is added.
+            other: the product that the share counts of.
+            share_percent: its share, from 0 to 100 %.
 
-        A static method does not receive an implicit first argument.
-        To declare a static method, use this idiom:
+        Returns:
+            The additive.
 
-             class C:
-                 @staticmethod
-                 def f(arg1, arg2, argN):
-                     ...
-
-        It can be called either on the class (e.g. C.f()) or on an instance
-        (e.g. C().f()). Both the class and the instance are ignored, and
-        neither is passed implicitly as the first argument to the method.
-
-        Static methods in Python are similar to those found in Java or C++.
-        For a more advanced concept, see the classmethod builtin.
+        Raises:
+            FoilworkError: a share out of range.
         """
+
+@final
+class Part(_Answer):
+    """One part of a recipe."""
+
+    __match_args__ = ("value", "unit", "product")
+    @property
+    def value(self) -> Decimal:
+        """How much of it, as written."""
+    @property
+    def unit(self) -> str:
+        """The unit of that."""
+    @property
+    def product(self) -> str:
+        """The product."""
 
 @final
 class Recipe:
@@ -99,11 +113,13 @@ class Recipe:
         >>> recipe = Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
         >>> str(recipe.to_total(Decimal("56.25")))
         '15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%'
+        >>> recipe.parts[1]
+        Part(value=Decimal('15'), unit='g', product='8.3')
     """
     def __new__(cls, text: str) -> Recipe: ...
     @property
-    def parts(self) -> list[tuple[Decimal, str, str]]:
-        """The parts as (value, unit, product)."""
+    def parts(self) -> list[Part]:
+        """The parts."""
     def masses_g(self) -> list[float]:
         """The masses in g; every part must be in g."""
     def total(self) -> Decimal:
@@ -126,8 +142,10 @@ class Recipe:
         """The recipe divided over bowls in a ratio."""
     def in_grams(self, densities_g_per_ml: dict[str, float]) -> Recipe:
         """The recipe with every volume turned into g by the density of its product in g/mL."""
-    def with_additives(self, additives: Sequence[Additive]) -> Recipe:
+    def with_additives(self, additives: Sequence[Addition]) -> Recipe:
         """The recipe with additives on top of it."""
+    def __hash__(self) -> int: ...
+    def __reduce__(self) -> tuple[type[Recipe], tuple[str]]: ...
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
 
@@ -157,56 +175,3 @@ def convert_amount(
         NIST Handbook 44, Appendix C; Weights and Measures Act 1985 (both from memory, checked against pint).
     """
 
-def natural_share(white_percent: float) -> tuple[float, float, float]:
-    """How much natural shade the trade adds to cover a share of white hair: a convention, with its range.
-
-    Args:
-        white_percent: share of white hair in percent.
-
-    Returns:
-        Least, usual and most share of natural shade among the shades of the formula, in percent.
-
-    Examples:
-        >>> from foilwork.mix import natural_share
-        >>> natural_share(50)
-        (33.0, 50.0, 67.0)
-
-    Source:
-        Common practice; half at half is printed in a trade article.
-    """
-
-def mixing_card(
-    who: str,
-    what: str,
-    recipe: Recipe,
-    strengths_ww_percent: Sequence[_Percent | None],
-    division_g: float,
-    mixed_at: str,
-    working_life_min: float,
-    *,
-    remarks: Sequence[str] = (),
-) -> dict[str, Any]:
-    """The card to lay beside a bowl, as plain data: who, what, grams, strength as applied, time mixed, use-by.
-
-    Args:
-        who: guest or column.
-        what: what the bowl is for.
-        recipe: the recipe of this bowl, in g.
-        strengths_ww_percent: hydrogen peroxide in each part in % w/w, as a number or (low, best, high); None where not known.
-        division_g: division of the scale in g.
-        mixed_at: date and time on the salon clock, for example ``"2026-11-25T10:05"``.
-        working_life_min: how long it may be used, in min.
-        remarks: lines to add, for example an exceeded limit.
-
-    Returns:
-        A dict; its ``"text"`` is the card to print.
-
-    Raises:
-        FoilworkError: when the recipe is not in g, cannot be weighed on the scale, or has no working life.
-
-    Examples:
-        >>> from foilwork.mix import Recipe, mixing_card
-        >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
-        >>> card["use_by"], card["strength_as_applied_ww_percent"]["best"]
-        ('2026-11-25 10:45', 3.6)
-    """

@@ -6,9 +6,11 @@ from foilwork._native.peroxide._strength import *
 from foilwork._native.peroxide._volume import *
 
 __all__ = [
+    "Dilution",
     "DilutionRow",
     "HandlingFact",
     "LabelReadings",
+    "MakeUp",
     "Mixture",
     "Portion",
     "PouredMixture",
@@ -16,6 +18,7 @@ __all__ = [
     "ShelfBlend",
     "Stock",
     "StrengthBound",
+    "TwoPartBlend",
     "VolumeDilution",
     "blend_shelf",
     "blend_two",

@@ -1,21 +1,47 @@
 from collections.abc import Iterable
-from typing import final, overload
+from typing import Generic, final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import Bounds, _Answer, _Errors, _Percent
+from foilwork._native import _S, Bounds, _Answer, _Errors, _Percent, _Tuple
 
 __all__ = [
+    "Dilution",
     "DilutionRow",
     "Mixture",
     "RoundedBlend",
+    "TwoPartBlend",
     "blend_two",
     "dilute",
     "dilution_table",
     "mix_strengths",
     "round_to_scale",
 ]
+
+@final
+class Dilution(_Tuple[_S], Generic[_S]):
+    """Stock and diluent of one strength; made by ``dilute``. Floats for numbers, else float64 arrays; it unpacks."""
+
+    __match_args__ = ("stock_g", "diluent_g")
+    @property
+    def stock_g(self) -> _S:
+        """Stock to take, in g."""
+    @property
+    def diluent_g(self) -> _S:
+        """Diluent to add, in g."""
+
+@final
+class TwoPartBlend(_Tuple[_S], Generic[_S]):
+    """Two parts of one strength; made by ``blend_two``. Floats for numbers, else float64 arrays; it unpacks."""
+
+    __match_args__ = ("first_g", "second_g")
+    @property
+    def first_g(self) -> _S:
+        """The first part, in g."""
+    @property
+    def second_g(self) -> _S:
+        """The second part, in g."""
 
 @overload
 def dilute(
@@ -26,7 +52,7 @@ def dilute(
     stock_g: float | None = None,
     diluent_g: float | None = None,
     errors: _Errors = "raise",
-) -> tuple[float, float]:
+) -> Dilution[float]:
     """Split an amount into stock and diluent, by mass.
 
     Give exactly one of ``total_g``, ``stock_g`` and ``diluent_g``; the rest is worked out. Weigh it: by volume it would be
@@ -41,7 +67,7 @@ def dilute(
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
-        ``(stock_g, diluent_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
+        Stock and diluent: floats for numbers, else float64 arrays. Nothing is rounded.
 
     Raises:
         FoilworkError: a target above the stock, a zero amount, or not exactly one amount.
@@ -52,9 +78,10 @@ def dilute(
     Examples:
         >>> from foilwork.peroxide import dilute
         >>> dilute(12, 3, 60)
-        (15.0, 45.0)
-        >>> dilute(12, 3, stock_g=40)
-        (40.0, 120.0)
+        Dilution(stock_g=15.0, diluent_g=45.0)
+        >>> stock_g, diluent_g = dilute(12, 3, stock_g=40)
+        >>> diluent_g
+        120.0
     """
 @overload
 def dilute(
@@ -65,7 +92,7 @@ def dilute(
     stock_g: ArrayLike | None = None,
     diluent_g: ArrayLike | None = None,
     errors: _Errors = "raise",
-) -> tuple[NDArray[float64], NDArray[float64]]: ...
+) -> Dilution[NDArray[float64]]: ...
 
 @overload
 def blend_two(
@@ -77,7 +104,7 @@ def blend_two(
     first_g: float | None = None,
     second_g: float | None = None,
     errors: _Errors = "raise",
-) -> tuple[float, float]:
+) -> TwoPartBlend[float]:
     """Blend two strengths to a third (alligation), by mass.
 
     Give exactly one of ``total_g``, ``first_g`` and ``second_g``; the rest is worked out. The order of the two does not
@@ -93,7 +120,7 @@ def blend_two(
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
-        ``(first_g, second_g)``: floats for numbers, else float64 arrays. Nothing is rounded.
+        The two parts: floats for numbers, else float64 arrays. Nothing is rounded.
 
     Raises:
         FoilworkError: a target outside the two strengths, a zero amount, or not exactly one amount.
@@ -104,7 +131,7 @@ def blend_two(
     Examples:
         >>> from foilwork.peroxide import blend_two
         >>> blend_two(6, 12, 9, 80)
-        (40.0, 40.0)
+        TwoPartBlend(first_g=40.0, second_g=40.0)
     """
 @overload
 def blend_two(
@@ -116,7 +143,7 @@ def blend_two(
     first_g: ArrayLike | None = None,
     second_g: ArrayLike | None = None,
     errors: _Errors = "raise",
-) -> tuple[NDArray[float64], NDArray[float64]]: ...
+) -> TwoPartBlend[NDArray[float64]]: ...
 
 @final
 class Mixture(_Answer):

@@ -1,12 +1,13 @@
 from collections.abc import Iterable
-from typing import final, overload
+from typing import Generic, final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import Bounds, _Answer, _Errors, _Percent
+from foilwork._native import _S, Bounds, _Answer, _Errors, _Percent, _Tuple
 
 __all__ = [
+    "MakeUp",
     "PouredMixture",
     "VolumeDilution",
     "dilute_volume",
@@ -14,6 +15,18 @@ __all__ = [
     "mix_volumes",
     "strength_after_make_up",
 ]
+
+@final
+class MakeUp(_Tuple[_S], Generic[_S]):
+    """What to take and where to fill up to; made by ``make_up``. Floats for numbers, else float64 arrays; it unpacks."""
+
+    __match_args__ = ("stock_ml", "total_ml")
+    @property
+    def stock_ml(self) -> _S:
+        """Stock to take, in mL."""
+    @property
+    def total_ml(self) -> _S:
+        """The mark to add diluent up to, in mL."""
 
 @overload
 def make_up(
@@ -24,7 +37,7 @@ def make_up(
     *,
     stock_ml: float | None = None,
     errors: _Errors = "raise",
-) -> tuple[float, float]:
+) -> MakeUp[float]:
     """Make a solution up to the mark: ``c1 V1 = c2 V2``, exact whatever the contraction.
 
     Give exactly one of ``total_ml`` and ``stock_ml``.
@@ -38,7 +51,7 @@ def make_up(
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
 
     Returns:
-        ``(stock_ml, total_ml)``: take this much stock and add diluent up to that mark.
+        The stock to take and the mark to add diluent up to: floats for numbers, else float64 arrays.
 
     Raises:
         FoilworkError: a target above the stock, something zero, a unit by mass, or not exactly one volume.
@@ -49,7 +62,7 @@ def make_up(
     Examples:
         >>> from foilwork.peroxide import make_up
         >>> make_up(100, 20, "volumes", 500)
-        (100.0, 500.0)
+        MakeUp(stock_ml=100.0, total_ml=500.0)
     """
 @overload
 def make_up(
@@ -60,7 +73,7 @@ def make_up(
     *,
     stock_ml: ArrayLike | None = None,
     errors: _Errors = "raise",
-) -> tuple[NDArray[float64], NDArray[float64]]: ...
+) -> MakeUp[NDArray[float64]]: ...
 
 @overload
 def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:

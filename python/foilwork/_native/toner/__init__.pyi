@@ -1,11 +1,14 @@
+from foilwork._native.toner._dose import *
 from foilwork._native.toner._find import *
 
 __all__ = [
-    "Finding",
     "NeutralisingDose",
+    "PrePigmentMix",
     "TonerAnswer",
     "TonerMix",
     "TonerPart",
+    "check_toner",
     "find_toner",
     "neutralising_dose",
+    "pre_pigment",
 ]

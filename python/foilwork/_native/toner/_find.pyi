@@ -1,36 +1,18 @@
 from collections.abc import Sequence
 from typing import final
 
-from foilwork._native import Bounds, _Answer
-from foilwork._native.colour import Difference, Level, Shade, Swatch
+from foilwork._native import _Answer, _Lab
+from foilwork._native.colour import Difference, Shade, Swatch
+from foilwork._native.colour._level import _Level
+from foilwork._native.finding import Finding
 
 __all__ = [
-    "Finding",
-    "NeutralisingDose",
     "TonerAnswer",
     "TonerMix",
     "TonerPart",
     "find_toner",
-    "neutralising_dose",
 ]
 
-@final
-class Finding(_Answer):
-    """Something that a rule of the trade has to say."""
-
-    __match_args__ = ("rule", "verdict", "text", "sources")
-    @property
-    def rule(self) -> str:
-        """The rule."""
-    @property
-    def verdict(self) -> str:
-        """What follows: ``"warning"``, ``"note"`` or ``"passed"``."""
-    @property
-    def text(self) -> str:
-        """What was found, and the way out."""
-    @property
-    def sources(self) -> list[str]:
-        """What the rule rests on."""
 
 @final
 class TonerPart(_Answer):
@@ -105,37 +87,17 @@ class TonerAnswer(_Answer):
         """The same as a piece of HTML."""
     def _repr_html_(self) -> str: ...
 
-@final
-class NeutralisingDose(_Answer):
-    """How much of a neutralising shade balances the exposed warmth; made by ``neutralising_dose``."""
-
-    __match_args__ = ("share_percent", "mass_g", "warmth_before", "warmth_left", "finding")
-    @property
-    def share_percent(self) -> Bounds[float]:
-        """Share of the neutralising shade, in percent of the bowl."""
-    @property
-    def mass_g(self) -> Bounds[float]:
-        """The same, in g."""
-    @property
-    def warmth_before(self) -> Bounds[float]:
-        """Warmth before toning: CIELAB units away from natural hair as light as this."""
-    @property
-    def warmth_left(self) -> Bounds[float]:
-        """Warmth that is left at this share."""
-    @property
-    def finding(self) -> Finding:
-        """What follows for the bowl."""
 
 def find_toner(
     shades: Sequence[Shade],
     *,
-    lifted_level: float | str | Level | None,
-    natural_level: float | str | Level | None = None,
+    lifted_level: _Level | None,
+    natural_level: _Level | None = None,
     seen: str | None = None,
-    exposed_lab: tuple[float, float, float] | None = None,
-    target_level: float | str | Level | None = None,
+    exposed_lab: _Lab | None = None,
+    target_level: _Level | None = None,
     target_tones: Sequence[str] | None = None,
-    target_lab: tuple[float, float, float] | None = None,
+    target_lab: _Lab | None = None,
     observer_degrees: int = 10,
     porous: bool = False,
     most_shades: int = 3,
@@ -184,41 +146,3 @@ def find_toner(
         True
     """
 
-def neutralising_dose(
-    neutraliser: Shade,
-    carrier: Shade,
-    *,
-    lifted_level: float | str | Level | None,
-    natural_level: float | str | Level | None = None,
-    seen: str | None = None,
-    exposed_lab: tuple[float, float, float] | None = None,
-    bowl_g: float = 30.0,
-) -> NeutralisingDose:
-    """The dose of a neutralising shade that takes exposed warmth down to that of natural hair.
-
-    Args:
-        neutraliser: the neutralising shade.
-        carrier: the neutral or clear shade that makes up the rest of the bowl.
-        lifted_level: level the hair was lifted to; ``None`` for white hair.
-        natural_level: natural level it was lifted from; its look is modelled.
-        seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
-        exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
-        bowl_g: mass of both shades together, in g.
-
-    Returns:
-        A ``NeutralisingDose``; more than its best estimate over-tones by the model.
-
-    Raises:
-        FoilworkError: a value out of range, or nothing that says how the hair looks.
-
-    Source:
-        The model of ``swatch``, assumed.
-
-    Examples:
-        >>> from foilwork.colour import Shade
-        >>> from foilwork.toner import neutralising_dose
-        >>> violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
-        >>> dose = neutralising_dose(violet, plain, lifted_level=9, natural_level=5)
-        >>> dose.warmth_left.best < dose.warmth_before.best
-        True
-    """

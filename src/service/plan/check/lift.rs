@@ -46,7 +46,7 @@ fn most_lift(developer: MassFraction) -> f64 {
 /// Levels that powder lightener reaches in one session on dark natural hair, by developer.
 ///
 /// Common practice, give or take two levels: 3 at 10 vol, 5 at 20 vol, 6 at 30 vol, 7 or more at 40 vol.
-fn most_lightening(developer: MassFraction) -> f64 {
+pub(in crate::service::plan) fn most_lightening(developer: MassFraction) -> f64 {
     match developer.ww_percent() {
         weak if weak < 4.5 => 3.0,
         twenty if twenty < 7.5 => 5.0,

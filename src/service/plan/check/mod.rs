@@ -1,7 +1,9 @@
 //! The checks: each reads the finished stages and adds what it found.
 
+mod alkalinity;
 mod all;
 mod consultation;
+mod forecast;
 mod instructions;
 mod law;
 mod lift;
@@ -12,3 +14,4 @@ mod together;
 mod white;
 
 pub(super) use all::{Stages, check};
+pub(super) use lift::most_lightening;

@@ -1,0 +1,5 @@
+from foilwork._native.finding._found import *
+
+__all__ = [
+    "Finding",
+]

@@ -1,0 +1,117 @@
+//! Wrappers of `foilwork::colour`: levels from an instrument, and levels of blends.
+
+use super::{
+    level::{AnyLevel, product_of},
+    swatches::white,
+};
+use crate::{answer::answer, bounds::Estimate, error::raise};
+use foilwork::{
+    colour,
+    quantity::{Mass, Share},
+};
+use pyo3::prelude::*;
+
+/// The level whose natural hair is as light as an instrument reads.
+///
+/// Args:
+///     lab: L*, a*, b* measured on the hair.
+///     instrument: ``"spectrophotometer"`` or ``"calibrated-photograph"``; a plain ``"photograph"`` is refused.
+///     observer_degrees: observer of the reading, 2 or 10.
+///
+/// Returns:
+///     The level with its bounds: the spread of repeated readings and of the model.
+///
+/// Raises:
+///     FoilworkError: a photograph, or a lightness that no level has.
+///
+/// Source:
+///     Measurement of hair luster, J. Cosmet. Sci. 51(5):293, 2000, for the spread of readings.
+///
+/// Examples:
+///     >>> from foilwork.colour import level_from_reading
+///     >>> level = level_from_reading((22.7, 4.0, 4.8))
+///     >>> level.low < 3 < level.high
+///     True
+#[pyfunction]
+#[pyo3(signature = (lab, *, instrument = "spectrophotometer", observer_degrees = 10))]
+pub fn level_from_reading(lab: (f64, f64, f64), instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
+    let reading = colour::Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
+    let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;
+    Ok(Estimate::by(level, colour::Level::number))
+}
+
+answer! {
+    /// What a permanent shade gives on hair that is white in part; made by ``white_blend``.
+    WhiteBlend {
+        /// Share of white hair, in percent.
+        white_percent: f64,
+        /// The level of the white hair: that of the shade.
+        white_part_level: f64,
+        /// The level of the other hair: the mean of its own and the shade's.
+        pigmented_part_level: f64,
+    }
+}
+
+/// The two levels that a permanent shade gives on hair that is white in part.
+///
+/// Args:
+///     natural_level: natural level of the hair that is not white.
+///     applied_level: level of the shade.
+///     white_percent: share of white hair, from 0 to 100 %.
+///     product: ``"permanent"``; every other product is refused with the reason.
+///
+/// Returns:
+///     A ``WhiteBlend``: white hair takes the shade's own level.
+///
+/// Raises:
+///     FoilworkError: another product, or a value out of range.
+///
+/// Source:
+///     As ``result_level``.
+///
+/// Examples:
+///     >>> from foilwork.colour import white_blend
+///     >>> blend = white_blend(4, 8, 30)
+///     >>> blend.white_part_level, blend.pigmented_part_level
+///     (8.0, 6.0)
+#[pyfunction]
+#[pyo3(signature = (natural_level, applied_level, white_percent, *, product = "permanent"))]
+pub fn white_blend(
+    natural_level: AnyLevel,
+    applied_level: AnyLevel,
+    white_percent: f64,
+    product: &str,
+) -> PyResult<WhiteBlend> {
+    let white = Share::from_percent(white_percent).map_err(raise)?;
+    let blend = colour::white_blend(natural_level.0, applied_level.0, white, product_of(product)?).map_err(raise)?;
+    Ok(WhiteBlend {
+        white_percent: blend.value.white.percent(),
+        white_part_level: blend.value.white_part.number(),
+        pigmented_part_level: blend.value.pigmented_part.number(),
+    })
+}
+
+/// The level of shades mixed in a bowl: the mean of their levels by mass.
+///
+/// Args:
+///     parts: (level, mass in g) of each shade.
+///
+/// Returns:
+///     The level of the mix.
+///
+/// Raises:
+///     FoilworkError: no mass at all, or a value out of range.
+///
+/// Source:
+///     Common practice.
+///
+/// Examples:
+///     >>> from foilwork.colour import blended_level
+///     >>> blended_level([(6, 30), (8, 10)])
+///     6.5
+#[pyfunction]
+pub fn blended_level(parts: Vec<(AnyLevel, f64)>) -> PyResult<f64> {
+    let part = |(level, mass): (AnyLevel, f64)| Ok((level.0, Mass::from_g(mass).map_err(raise)?));
+    let parts = parts.into_iter().map(part).collect::<PyResult<Vec<_>>>()?;
+    Ok(colour::blended_level(parts).map_err(raise)?.value.number())
+}

@@ -1,0 +1,181 @@
+//! `foilwork hair`: how much hair, how fast it grows, how much of it is white.
+
+use super::{
+    Outcome, Refusal,
+    args::{HairArgs, HairFactsArgs},
+    output, read,
+};
+use crate::{
+    hair::{
+        Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, Ponytail,
+        ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, weeks_to_grow, white_share,
+    },
+    quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
+    source::{Basis, Citation, Interval, Sourced},
+    text::{Sheet, range},
+};
+use serde::Serialize;
+
+/// What there is of the hair, as data.
+#[derive(Serialize)]
+struct Report {
+    share_percent: Share,
+    length_cm: Length,
+    hairs: Interval<HairCount>,
+    mass_g: Interval<Mass>,
+    surface_cm2: Interval<Area>,
+    head_mass_per_length_g_per_cm: Interval<MassPerLength>,
+    growth_cm_per_month: Interval<GrowthRate>,
+    grown_cm: Option<Interval<Length>>,
+    grown_in_weeks: Option<Interval<Weeks>>,
+    white: Option<WhiteShare>,
+    rests_on: Vec<RestsOn>,
+    basis: Basis,
+}
+
+#[derive(Serialize)]
+struct RestsOn {
+    what: &'static str,
+    value: String,
+    basis: Basis,
+    source: Option<&'static Citation>,
+}
+
+pub(super) fn run(args: &HairArgs) -> Outcome {
+    let facts = facts(&args.facts)?;
+    let head = facts.head();
+    let length = quantity::<Length>("--length", args.length)?;
+    let share = quantity::<Share>("--share", args.share)?;
+    let tress = head.part(share);
+    let rate = growth(facts.group);
+    let weeks = args.weeks.map(|weeks| quantity::<Weeks>("--weeks", weeks)).transpose()?;
+    let regrowth = args.regrowth.map(|cm| quantity::<Length>("--regrowth", cm)).transpose()?;
+    if let Some(regrowth) = regrowth.filter(|regrowth| *regrowth > length) {
+        let way_out = format!("--regrowth {regrowth} is longer than --length {length} (correct one of the two)");
+        return Err(Refusal(way_out));
+    }
+    let counts = args.white.iter().map(|text| count(text)).collect::<Result<Vec<_>, _>>()?;
+    let report = Report {
+        share_percent: share,
+        length_cm: length,
+        hairs: tress.hairs,
+        mass_g: tress.mass(length.into()),
+        surface_cm2: tress.surface(length.into()),
+        head_mass_per_length_g_per_cm: head.mass_per_length.value,
+        growth_cm_per_month: rate.value,
+        grown_cm: weeks.map(|weeks| grown(weeks.into(), rate.value)),
+        grown_in_weeks: regrowth.map(|regrowth| weeks_to_grow(regrowth.into(), rate.value)),
+        white: counted(&counts)?,
+        rests_on: vec![
+            rests_on("hair-bearing scalp", head.scalp, 0),
+            rests_on("density", head.density, 0),
+            rests_on("cross-section", head.cross_section, 0),
+            rests_on("mass per length", head.mass_per_length, 2),
+            rests_on("growth", rate, 2),
+        ],
+        basis: head.basis(),
+    };
+    output::report(&args.report, &report, || text(&report))
+}
+
+/// A value that was given as a bare number in its own unit.
+fn quantity<Q: Quantity>(name: &str, value: f64) -> Result<Q, Refusal> {
+    Q::from_unit(value).map_err(|error: InvalidQuantity| read::about(name, error))
+}
+
+/// The facts that the options state.
+pub(super) fn facts(args: &HairFactsArgs) -> Result<HairFacts, Refusal> {
+    let density = match (&args.density, args.counted) {
+        (Some(by_eye), _) => Some(DensityFact::ByEye(read::option("--density", by_eye)?)),
+        (None, Some(counted)) => Some(DensityFact::Counted(quantity::<HairDensity>("--counted", counted)?.into())),
+        (None, None) => None,
+    };
+    let method = read::option("--method", &args.method)?;
+    let thread = match (&args.texture, args.diameter) {
+        (Some(texture), _) => Some(ThreadFact::ByEye(read::option("--texture", texture)?)),
+        (None, Some(um)) => Some(ThreadFact::Measured(quantity::<Diameter>("--diameter", um)?.into(), method)),
+        (None, None) => None,
+    };
+    let gathered = quantity::<Share>("--gathered", args.gathered)?;
+    if gathered == Share::NONE {
+        return Err(Refusal("--gathered: a ponytail that gathers 0 % says nothing (leave --girth out)".to_owned()));
+    }
+    let tail = |cm| Ok::<_, Refusal>(Ponytail { girth: quantity::<Length>("--girth", cm)?.into(), gathered });
+    Ok(HairFacts {
+        group: args.group.as_deref().map(|text| read::option::<Group>("--group", text)).transpose()?,
+        age: args.age.map(|years| quantity::<Age>("--age", years)).transpose()?,
+        density,
+        thread,
+        scalp: args.scalp.map(|cm2| quantity::<Area>("--scalp", cm2)).transpose()?.map(Interval::from),
+        ponytail: args.girth.map(tail).transpose()?,
+    })
+}
+
+fn count(text: &str) -> Result<WhiteCount, Refusal> {
+    let way_out = || Refusal(format!("--white {text:?}: write region, share and counts, for example sides=27:60/100"));
+    let (region, rest) = text.split_once('=').ok_or_else(way_out)?;
+    let (share, counts) = rest.split_once(':').ok_or_else(way_out)?;
+    let (white, counted) = counts.split_once('/').ok_or_else(way_out)?;
+    let share = share.trim().parse::<f64>().map_err(|_| way_out())?;
+    let number = |text: &str| text.trim().parse::<u32>().map_err(|_| way_out());
+    let (white, counted) = (number(white)?, number(counted)?);
+    if white > counted || counted == 0 {
+        let wrong =
+            format!("--white {text:?}: {white} white of {counted} counted cannot be (white/counted, as in 60/100)");
+        return Err(Refusal(wrong));
+    }
+    Ok(WhiteCount { region: region.trim().to_owned(), share: quantity("--white", share)?, white, counted })
+}
+
+fn counted(counts: &[WhiteCount]) -> Result<Option<WhiteShare>, Refusal> {
+    let total: f64 = counts.iter().map(|count| count.share.percent()).sum();
+    if total > 100.0 + 1e-9 {
+        let total = crate::text::number(total, 1);
+        return Err(Refusal(format!("--white: the shares of the regions add up to {total} %, more than all the hair")));
+    }
+    Ok(white_share(counts))
+}
+
+fn rests_on<Q: Quantity>(what: &'static str, from: Sourced<Interval<Q>>, decimals: usize) -> RestsOn {
+    RestsOn {
+        what,
+        value: format!("{} {}", range(&from.value, decimals), Q::UNIT),
+        basis: from.basis,
+        source: from.citation,
+    }
+}
+
+fn text(report: &Report) -> String {
+    let mut sheet = Sheet::default();
+    sheet.line(&format!("{} of the hair, {} long", report.share_percent, report.length_cm));
+    sheet.line(&format!("hairs    {}", range(&report.hairs, 0)));
+    sheet.line(&format!("mass     {} g", range(&report.mass_g, 1)));
+    sheet.line(&format!("surface  {} cm2", range(&report.surface_cm2, 0)));
+    if let Some(grown) = &report.grown_cm {
+        sheet.line(&format!("grown    {} cm", range(grown, 1)));
+    }
+    if let Some(weeks) = &report.grown_in_weeks {
+        sheet.line(&format!("grown in {} weeks", range(weeks, 1)));
+    }
+    if let Some(white) = &report.white {
+        sheet.paragraph(
+            &format!(
+                "white    {} %; counted: {} ({:.0} of the hair)",
+                range(&white.white, 0),
+                white.regions.join(", "),
+                white.counted
+            ),
+            9,
+        );
+    }
+    sheet.blank();
+    for on in &report.rests_on {
+        let source = on.source.map(|citation| format!(", {}", citation.id)).unwrap_or_default();
+        sheet.paragraph(&format!("{}: {} [{}{source}]", on.what, on.value, on.basis), 2);
+    }
+    sheet.paragraph(
+        "Bounds hold 80 of 100 people like this one. A ponytail's girth or a use written down narrows them.",
+        0,
+    );
+    sheet.finish()
+}

@@ -1,0 +1,43 @@
+//! How much hair there is, how fast it grows, and what colour lies where along a strand.
+//!
+//! People differ: what is not measured spans the published spread between people, as 80 of 100 of them lie (log-normal).
+//! Independent factors are multiplied as such, so a product is not wider than it has to be.
+//!
+//! **State** what is known: [`HairFacts`], with a [`Group`] whose means are published, [`DensityFact`] and [`ThreadFact`] counted,
+//! measured or by eye, and a [`Ponytail`].
+//!
+//! **Get** the [`HeadOfHair`], and of any part of it a [`Tress`]: hairs, grams, square centimetres of surface.
+//!
+//! **Calibrate**: [`calibrated`] by what was really used; [`white_share`] from counts.
+//!
+//! **Along the strand**: [`BandedStrand`] of [`Band`]s, [`growth`], [`grown`] and [`weeks_to_grow`], [`warm_band`].
+
+mod calibrate;
+mod facts;
+mod fibre;
+mod group;
+mod growth;
+mod head;
+mod ponytail;
+mod quantities;
+mod spread;
+mod strand;
+mod texture;
+mod tress;
+mod white;
+
+pub use calibrate::calibrated;
+pub use facts::{DensityFact, HairFacts, ThreadFact};
+pub use fibre::{Cut, DiameterMethod, fibre_density};
+pub use group::Group;
+pub use growth::{grown, growth, weeks_to_grow};
+pub use head::HeadOfHair;
+pub use ponytail::Ponytail;
+pub use quantities::{
+    Age, CrossSection, Diameter, GrowthRate, HairCount, HairDensity, LinearDensity, MassPerLength, Weeks,
+};
+pub(crate) use spread::product;
+pub use strand::{Band, BandedStrand, StrandError, warm_band};
+pub use texture::{DensityByEye, Texture};
+pub use tress::Tress;
+pub use white::{WhiteCount, WhiteShare, white_share};

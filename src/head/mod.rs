@@ -1,0 +1,45 @@
+//! The head as an area to work on: foils and what is in them, regions, gradient, and how it all will read.
+//!
+//! Plane geometry with stated sizes; what is done by hand is an estimate. Light adds up in reflectance, not in levels.
+//!
+//! **Take the hair**: a [`Layout`] of subsections on a [`Panel`] gives picks, share and foils; a [`Technique`] has a
+//! [`Profile`] along the strand.
+//!
+//! **Weigh it**: [`take_up`], [`film`] and [`demand`] give grams for a section and for a foil, and minutes.
+//!
+//! **Place it**: a [`Template`] of [`Region`]s; [`partition`] checks [`Placement`]s for overlap and gaps; a [`Gradient`]
+//! rises from the outline inward; [`OverDirection`] drops one line of colour to many heights.
+//!
+//! **Read it**: [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`lowlights`],
+//! [`line_shows_after`], [`root_shadow_length`].
+//!
+//! **Decide**: [`product_class`] and [`service_class`].
+
+mod classes;
+mod demand;
+mod gradient;
+mod layout;
+mod lowlights;
+mod over_direction;
+mod partition;
+mod product_class;
+mod profile;
+mod read;
+mod regrowth;
+mod standard;
+mod technique;
+mod template;
+
+pub use classes::{ServiceClass, Treated, service_class};
+pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_up};
+pub use gradient::{Gradient, GradientError, level_along};
+pub use layout::{InFoils, Layout, LayoutError, Panel, Taking, by_hand};
+pub use lowlights::{Lowlights, LowlightsError, lowlights};
+pub use over_direction::{Curvature, OverDirection};
+pub use partition::{PartitionError, Placement, Rest, partition};
+pub use product_class::{ClassDecision, ClassQuestion, ExtraStep, Rejected, product_class};
+pub use profile::{Profile, Softness};
+pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head};
+pub use regrowth::{line_shows_after, root_shadow_length};
+pub use technique::Technique;
+pub use template::{Region, Template, TemplateError};

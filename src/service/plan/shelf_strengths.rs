@@ -1,0 +1,100 @@
+//! The strengths that a section may be given: every bottle that its product takes, and blends between them.
+
+use super::{
+    developer::{self, Candidate},
+    sections::Work,
+    situation::applied,
+};
+use crate::{
+    quantity::{Mass, MassFraction, Quantity},
+    service::request::{Oxidant, Request},
+    source::Interval,
+};
+
+/// Blends are tried in steps of this many percent: what a bench can blend and tell apart.
+const STEP_WW_PERCENT: f64 = 0.5;
+/// The weakest blend that is tried; below it lightener hardly lifts. Assumed.
+const WEAKEST_WW_PERCENT: f64 = 1.5;
+
+/// A strength that can be made.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Possible {
+    /// Before mixing.
+    pub(super) developer: Interval<MassFraction>,
+    pub(super) on_hair: Interval<MassFraction>,
+    /// Whether it is a bottle as it stands on the shelf.
+    pub(super) bottle: bool,
+}
+
+/// What a section can be given, weakest first, and what it cannot, with the reason.
+pub(super) struct ShelfStrengths {
+    pub(super) possible: Vec<Possible>,
+    pub(super) refused: Vec<(MassFraction, String)>,
+}
+
+/// The strengths for a section whose strength is open; the only one for another.
+pub(super) fn strengths(
+    request: &Request,
+    stocks: &[Candidate<'_>],
+    work: &Work<'_>,
+    liquid: Mass,
+) -> Result<ShelfStrengths, Box<dyn std::error::Error>> {
+    if work.task.oxidant != Oxidant::Open {
+        let developer = developer::resolve(request, stocks, work.task, liquid, None)?.strength;
+        let on_hair = applied(request, work, developer)?;
+        return Ok(ShelfStrengths {
+            possible: vec![Possible { developer, on_hair, bottle: true }],
+            refused: Vec::new(),
+        });
+    }
+    let strongest = strongest_allowed(work);
+    let takes = |strength: &Interval<MassFraction>| strongest.is_none_or(|(_, most)| strength.high() <= most);
+    let bottles: Vec<Interval<MassFraction>> =
+        stocks.iter().map(|stock| stock.strength).filter(|strength| strength.best() > MassFraction::ZERO).collect();
+    let percent = |strength: MassFraction| strength.ww_percent();
+    let refused = bottles.iter().filter(|strength| !takes(strength)).map(|strength| {
+        let why = match strongest {
+            Some((product, most)) => format!("\"{product}\" takes {most} at most"),
+            None => String::new(),
+        };
+        (strength.best(), why)
+    });
+    let mut refused: Vec<_> = refused.collect();
+    let most = bottles.iter().map(|strength| percent(strength.best())).fold(0.0, f64::max);
+    let most = strongest.map_or(most, |(_, allowed)| most.min(percent(allowed)));
+    let mut wanted: Vec<(f64, bool)> =
+        bottles.iter().filter(|strength| takes(strength)).map(|strength| (percent(strength.best()), true)).collect();
+    // A hundred steps of half a percent are more than any shelf has.
+    let steps = (0..100u8).map(|i| WEAKEST_WW_PERCENT + f64::from(i) * STEP_WW_PERCENT);
+    wanted.extend(steps.take_while(|step| *step <= most + 1e-9).map(|step| (step, false)));
+    // A bottle comes before the blend of its strength, which is then left out.
+    wanted.sort_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(&a.1)));
+    wanted.dedup_by(|later, kept| (later.0 - kept.0).abs() < STEP_WW_PERCENT / 5.0 && !later.1);
+    let mut possible = Vec::new();
+    for (percent, bottle) in wanted {
+        let target = MassFraction::nearest(percent);
+        match developer::resolve(request, stocks, work.task, liquid, Some(target)) {
+            Ok(made) if takes(&made.strength) => {
+                let on_hair = applied(request, work, made.strength)?;
+                possible.push(Possible { developer: made.strength, on_hair, bottle });
+            }
+            Ok(_) => {}
+            Err(error) if bottle => refused.push((target, error.to_string())),
+            // A blend below the weakest bottle is no loss worth a line.
+            Err(_) => {}
+        }
+    }
+    if possible.is_empty() {
+        return Err(match refused.first() {
+            Some((strength, why)) => format!("no strength of the shop can be used: {strength}: {why}").into(),
+            None => "there is no developer on the shelf".into(),
+        });
+    }
+    Ok(ShelfStrengths { possible, refused })
+}
+
+/// The strongest developer that all products take, and whose limit it is.
+fn strongest_allowed<'r>(work: &Work<'r>) -> Option<(&'r str, MassFraction)> {
+    let limits = work.products.iter().filter_map(|(item, _)| Some((item.name.as_str(), item.own_limits()?.strongest?)));
+    limits.min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
+}

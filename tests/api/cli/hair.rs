@@ -1,0 +1,42 @@
+//! Hair by the command line.
+
+use super::{assert_near, data, fine, foilwork, number};
+use rstest::rstest;
+
+/// By hand: 500 cm2 of 200 hairs/cm2, a quarter of them: 25 000 hairs. Round hairs of 70 um are 3848.5 um2, times 1.32
+/// g/cm3 50.8 ug/cm; 25 000 of 20 cm are 25.4 g.
+#[test]
+fn measured_hair_by_hand() {
+    let args = ["hair", "--scalp", "500", "--counted", "200", "--diameter", "70", "--share", "25", "--length", "20"];
+    let found = data(&args);
+    assert_near(number(&found["hairs"]["best"]), 25_000.0, 1e-6);
+    assert_near(number(&found["mass_g"]["best"]), 25.4, 0.01);
+    assert_eq!(found["basis"], "measured");
+}
+
+/// By hand: 30 % of the hair is 60 % white, 70 % is 10 % white: 25 %.
+#[test]
+fn white_hair_and_growth() {
+    let found =
+        data(&["hair", "--length", "20", "--white", "sides=30:60/100", "--white", "back=70:10/100", "--weeks", "8"]);
+    assert_near(number(&found["white"]["white_percent"]["best"]), 25.0, 1e-9);
+    assert_near(number(&found["grown_cm"]["best"]), 2.072, 1e-9);
+    assert!(fine(&["hair", "--length", "20", "--regrowth", "2"]).contains("grown in 7.7"));
+}
+
+#[rstest]
+#[case::regrowth(&["--regrowth", "30"], "error: --regrowth 30 cm is longer than --length 20 cm (correct one of the two)")]
+#[case::white(&["--white", "top=30:5"], "error: --white \"top=30:5\": write region, share and counts, for example sides=27:60/100")]
+#[case::white_count(&["--white", "top=30:50/40"], "error: --white \"top=30:50/40\": 50 white of 40 counted cannot be (white/counted, as in 60/100)")]
+#[case::white_shares(
+    &["--white", "a=60:5/10", "--white", "b=60:5/10"],
+    "error: --white: the shares of the regions add up to 120 %, more than all the hair"
+)]
+#[case::age(&["--age", "12"], "error: --age: invalid age (got 12 years): must be from 16 to 110 years")]
+#[case::gathered(&["--girth", "9", "--gathered", "0"], "error: --gathered: a ponytail that gathers 0 % says nothing (leave --girth out)")]
+fn bad_options_are_named(#[case] more: &[&str], #[case] want: &str) {
+    let output = foilwork(&[&["hair", "--length", "20"], more].concat());
+    let text = String::from_utf8(output.stderr).unwrap();
+    assert_eq!(output.status.code(), Some(2), "{text}");
+    assert!(text.contains(want), "{text}");
+}

@@ -1,0 +1,210 @@
+//! Refusals, classes and the look of a head.
+
+use foilwork::{
+    colour::{Level, ProductKind, Swatch},
+    head::{
+        ClassQuestion, ExtraStep, Gradient, Layout, Panel, Placed, Placement, Region, Rest, ServiceClass, Softness,
+        Technique, Template, Treated, Wish, lowlights, partition, product_class, read_head, root_shadow_length,
+        service_class,
+    },
+    quantity::{Length, Share},
+    source::{Basis, Interval},
+};
+use rstest::rstest;
+
+fn cm(value: f64) -> Length {
+    Length::from_cm(value).unwrap()
+}
+
+fn percent(value: f64) -> Share {
+    Share::from_percent(value).unwrap()
+}
+
+fn level(number: f64) -> Level {
+    Level::new(number).unwrap()
+}
+
+#[test]
+fn layouts_that_do_not_fit_name_both_fields() {
+    let panel = Panel { width: cm(8.0), height: cm(6.0) };
+    let weave = |pick: f64, gap: f64| Layout::weave(cm(pick).into(), cm(gap).into());
+    let refused = |layout: Layout, panel| layout.on(panel).unwrap_err().to_string();
+    assert_eq!(
+        refused(Layout { foil_width: Some(cm(12.0)), ..weave(0.3, 0.3) }, panel),
+        "`foil_width` 12 cm is wider than `panel_width` 8 cm: it would lie on its neighbour (fold the foil to 8 cm)"
+    );
+    assert_eq!(
+        refused(Layout::slice().with_subsection(cm(7.0).into()), panel),
+        "`subsection` 7 cm is thicker than `panel_height` 6 cm: not one foil fits (take thinner subsections)"
+    );
+    assert_eq!(
+        refused(weave(9.0, 0.3), panel),
+        "`pick` 9 cm is wider than `panel_width` 8 cm: that is a slice (take a slice, or narrower strands)"
+    );
+    let deep = Layout { subsection: cm(0.3).into(), ..weave(0.3, 0.3).with_subsection(cm(0.6).into()) };
+    assert_eq!(
+        refused(deep, panel),
+        "`depth` 0.6 cm is more than `subsection` 0.3 cm: the comb would lift the hair behind it (at most 0.3 cm)"
+    );
+    assert_eq!(
+        refused(weave(0.3, 0.3), Panel { height: cm(0.0), ..panel }),
+        "`panel_height` is 0 cm: a foil needs some (leave it out for the usual one)"
+    );
+}
+
+#[rstest]
+#[case::start(
+    (4.0, 1.0), (60.0, 20.0),
+    "`start_outline` 4 cm is further from the scalp than `start_interior` 1 cm: the outline would be the quieter one (swap \
+     them, or give both 1 cm)"
+)]
+#[case::share(
+    (1.0, 4.0), (20.0, 60.0),
+    "`share_outline` 20 % is less than `share_interior` 60 %: the crown would be the brighter one (swap them, or give both \
+     20 %)"
+)]
+#[case::beyond(
+    (1.0, 31.0), (60.0, 20.0),
+    "`start_interior` 31 cm is not within the hair's `length` 30 cm (start at less than 30 cm)"
+)]
+fn gradients_that_contradict_themselves(#[case] start: (f64, f64), #[case] share: (f64, f64), #[case] want: &str) {
+    let refused =
+        Gradient::new((cm(start.0), cm(start.1)), (percent(share.0), percent(share.1)), cm(30.0)).unwrap_err();
+    assert_eq!(refused.to_string(), want);
+}
+
+#[test]
+fn sections_that_are_no_partition_name_both() {
+    let at = |section: &str, region: &str, share| Placement {
+        section: section.into(),
+        region: region.into(),
+        share: percent(share),
+    };
+    let template = Template::standard();
+    let refused = |placements: &[Placement], rest| partition(&template, placements, rest).unwrap_err().to_string();
+    assert_eq!(
+        refused(&[at("halo", "crown", 60.0), at("veil", "crown", 50.0)], Rest::Natural),
+        "crown: \"halo\" and \"veil\" overlap, together the sections take 110 % of it (give \"veil\" 40 % or less)"
+    );
+    assert_eq!(
+        refused(&[at("halo", "front hairline", 75.0)], Rest::Refused),
+        "front hairline: 25 % of it belongs to no section (add them to \"halo\", or say that the rest stays natural)"
+    );
+    assert!(refused(&[at("halo", "crwn", 60.0)], Rest::Natural).ends_with("(did you mean crown?)"));
+}
+
+#[test]
+fn templates_that_are_no_head_say_so() {
+    let region = |name: &str, area| Region {
+        name: name.into(),
+        area: percent(area),
+        density_percent: Interval::exact(100.0),
+        outline: false,
+        inward: percent(50.0),
+        front: true,
+        place: [0.0, 0.0, 1.0, 1.0],
+    };
+    let refused = |regions| Template::new(regions, Basis::Stated).unwrap_err().to_string();
+    assert_eq!(refused(vec![]), "a template without a region: state at least one with `area_percent` 100");
+    assert_eq!(
+        refused(vec![region("top", 50.0), region("top", 50.0)]),
+        "region \"top\" is there twice: give each its own `name`"
+    );
+    assert_eq!(
+        refused(vec![region("top", 30.0), region("back", 60.0)]),
+        "the regions' `area_percent` add up to 90 %, not to 100 % (change \"back\" by 10 %)"
+    );
+}
+
+#[rstest]
+#[case::four_up(5.0, 9.0, false, false, 0.0, ProductKind::Lightener, &[])]
+#[case::two_up(5.0, 7.0, false, false, 0.0, ProductKind::PermanentColour, &[])]
+#[case::four_up_from_light(6.0, 10.0, false, false, 0.0, ProductKind::HighLiftTint, &[])]
+#[case::colour_does_not_lift_colour(5.0, 7.0, true, false, 0.0, ProductKind::Lightener, &[ExtraStep::CleanFirst])]
+#[case::same_level(7.0, 7.0, false, false, 0.0, ProductKind::QuasiPermanentColour, &[])]
+#[case::white(7.0, 7.0, false, false, 60.0, ProductKind::PermanentColour, &[ExtraStep::PreSoften])]
+#[case::back_to_dark(9.0, 6.0, true, true, 0.0, ProductKind::QuasiPermanentColour, &[ExtraStep::PrePigment])]
+fn class_of_product(
+    #[case] from: f64,
+    #[case] to: f64,
+    #[case] artificial: bool,
+    #[case] lightened: bool,
+    #[case] white: f64,
+    #[case] want: ProductKind,
+    #[case] before: &[ExtraStep],
+) {
+    let wish = ClassQuestion { from: level(from), to: level(to), artificial, lightened, white: percent(white) };
+    let found = product_class(&wish);
+    assert_eq!((found.product, found.before.as_slice()), (want, before));
+    assert_eq!(found.rejected.len(), 4, "every other class has its reason");
+    assert!(found.rejected.iter().all(|other| other.product != want && !other.why.is_empty()));
+}
+
+#[rstest]
+#[case(&[(Technique::Regrowth, 100.0)], ServiceClass::Regrowth)]
+#[case(&[(Technique::Weave, 20.0), (Technique::Slice, 10.0)], ServiceClass::Partial)]
+#[case(&[(Technique::Weave, 50.0)], ServiceClass::Half)]
+#[case(&[(Technique::Weave, 50.0), (Technique::BackComb, 40.0)], ServiceClass::Full)]
+fn class_of_service(#[case] parts: &[(Technique, f64)], #[case] want: ServiceClass) {
+    let treated: Vec<_> =
+        parts.iter().map(|(technique, area)| Treated { technique: *technique, area: percent(*area) }).collect();
+    assert_eq!(service_class(&treated), want);
+}
+
+#[rstest]
+#[case::darker_than_natural(
+    (9.0, 8.0, 5.0, 6.0),
+    "`lowlight` level 5 is darker than `natural` level 6: new growth would show lighter (give level 6 or lighter)"
+)]
+#[case::not_darker(
+    (8.0, 9.0, 6.0, 6.0),
+    "`wanted` level 9 is not darker than `now` level 8: lowlights only darken (give less than level 8)"
+)]
+#[case::too_light(
+    (9.0, 6.0, 7.0, 5.0),
+    "`wanted` level 6 is darker than `lowlight` level 7: no share of them reaches it (take strands of level 6 or darker)"
+)]
+fn lowlights_that_cannot_be(#[case] levels: (f64, f64, f64, f64), #[case] want: &str) {
+    let (now, wanted, lowlight, natural) = levels;
+    let refused = lowlights(level(now), level(wanted), level(lowlight), level(natural), percent(5.0), 12).unwrap_err();
+    assert_eq!(refused.to_string(), want);
+}
+
+/// All of a region at the wanted level needs all of its hair; half of the foils for half of it.
+#[test]
+fn lowlights_by_share() {
+    let all = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), percent(10.0), 20).unwrap();
+    assert!((all.share.percent() - 100.0).abs() < 1e-9);
+    assert_eq!((all.foils.best(), all.light_foils_between), (10, 2));
+}
+
+#[test]
+fn a_bright_outline_reads_so_and_a_dark_one_is_told_what_to_change() {
+    let (rest, light) = (Swatch::natural(level(5.0)), Swatch::lightened(level(5.0), level(9.0)));
+    let template = Template::standard();
+    let read = |outline, inside| {
+        let place = |(region, of): (usize, &Region)| Placed {
+            section: if of.outline { "outline" } else { "inside" },
+            region,
+            of_region: Share::ALL,
+            lightened: percent(if of.outline { outline } else { inside }),
+            rest,
+            light,
+        };
+        let placed: Vec<_> = template.regions().iter().enumerate().map(place).collect();
+        read_head(&template, &placed, &rest, Wish::BrightOutline)
+    };
+    let bright = read(60.0, 20.0);
+    assert!(bright.as_wanted && bright.outline_over_interior.unwrap().low() > 0.0);
+    let dark = read(10.0, 40.0);
+    let change = dark.change.unwrap();
+    assert!(change.enough && change.wanted.percent() > 40.0 && change.lightened == percent(10.0));
+}
+
+#[test]
+fn a_root_shadow_is_shortest_at_the_hairline() {
+    let template = Template::standard();
+    let of = |name: &str| root_shadow_length(&template.regions()[template.position(name).unwrap()]).value.best();
+    assert!(of("front hairline") < of("front") && of("front") < of("crown"));
+    assert_eq!(Technique::BackComb.profile(cm(30.0)).value.softness(), Softness::Diffuse);
+}
