@@ -36,7 +36,7 @@ fn a_reading_says_which_level_it_is_as_light_as() {
     let photograph = data(&["level", "--measured", "23.04, 4.04, 4.72", "--measured-with", "calibrated-photograph"]);
     assert!(number(&photograph["reading"]["level"]["high"]) > number(&level["high"]), "{photograph}");
     let text = fine(&["level", "--measured", "23, 4, 5", "--target", "8"]);
-    assert!(text.contains("as light as natural level") && text.contains("wanted level   8"), "{text}");
+    assert!(text.contains("light as natural level 3.2 (1 to 5)") && text.contains("wanted level   8"), "{text}");
 }
 
 /// By hand: 2 x 8 - 5 = 11, which a scale to 12 has and a scale to 10 has not. Darker hair exposes no warmth.
