@@ -217,8 +217,8 @@ class LeftOut(TypedDict):
 @type_check_only
 class LevelRule(TypedDict):
     no_shade_for_target: str | None
-    pigmented_hair_level: float
-    shade_for_target_level: float | None
+    pigmented_hair_level: Estimate
+    shade_for_target_level: Estimate | None
     shade_level: float
     sources: list[Reason]
     white_hair_level: float
@@ -232,6 +232,7 @@ class Mix(TypedDict):
     name: str
     needed_basis: _Basis
     needed_g: Estimate
+    on_hair_as_labelled_ww_percent: Estimate
     on_hair_ww_percent: Estimate
     ratio: str | None
     stage: _WorkStage

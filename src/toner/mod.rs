@@ -27,4 +27,5 @@ pub use pre_pigment::{PrePigmentMix, pre_pigment};
 pub use predictor::toned;
 pub use request::{TonerError, TonerRequest};
 pub use suits::check_toner;
+pub(crate) use suits::{adds_warmth, darker, lighter, suits, target_lighter};
 pub use target::Target;

@@ -156,11 +156,12 @@ struct Stage<'s, 'r> {
 impl Stage<'_, '_> {
     fn section(&mut self, work: &Work<'_>, target: Level) -> Result<SectionColour, Problems> {
         let change = work.from.map(|from| target - from);
-        // Only lifting exposes pigment, and nothing lifts without peroxide; depositing covers what is there.
-        let lifts = change.best().is_lift() && work.has_peroxide();
+        // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
+        let lifts = change.high().is_lift() && work.can_lift();
         let from = work.from.best();
         let known = known::of_section(self.request, work.in_request)?;
-        let exposed = known.exposed(Some(from), if lifts { target } else { from }).in_field(&work.task.field)?;
+        let exposed =
+            known.exposed(Some(from), if lifts && target > from { target } else { from }).in_field(&work.task.field)?;
         let exposed = exposed.with_porosity(known::porosity(self.hair.porosity));
         let natural = Swatch::natural(from);
         let toner = self.sections.iter().find(|other| other.stage() == WorkStage::Toner && other.goes_on(work));
@@ -185,7 +186,7 @@ impl Stage<'_, '_> {
                 Some(seen) => Sourced::stated(seen.listed(target)),
                 None => underlying_pigment(target),
             }),
-            level_rule: level_rule::of(work, target, self.hair.white),
+            level_rule: level_rule::of(work, target),
             natural,
             start: exposed.start(),
             exposed_swatch: lifts.then(|| *exposed.look()),
@@ -194,7 +195,7 @@ impl Stage<'_, '_> {
             look: taken.map(|taken| section_look(&natural, &swatch, taken)),
             neutralising: neutralising.filter(|_| lifts),
             natural_shade: own.and_then(|mix| doses::natural_shade(self.request, self.hair.white, work, target, mix)),
-            pre_pigment: own.and_then(|mix| doses::pigment_first(self.request, self.hair, work, target, mix)),
+            pre_pigment: own.and_then(|mix| doses::pigment_first(self.request, self.hair, work, mix)),
         })
     }
 
@@ -205,10 +206,7 @@ impl Stage<'_, '_> {
             return (*swatch, dose.clone());
         }
         let all: f64 = work.shades().map(|shade| shade.parts).sum();
-        let mix = work.shades().filter_map(|part| {
-            let stocked = self.request.shop.shade(part.code)?;
-            Some((&stocked.shade, Share::from_fraction(part.parts / all).ok()?))
-        });
+        let mix = work.shades().filter_map(|part| Some((part.shade, Share::from_fraction(part.parts / all).ok()?)));
         let swatch = toned(&exposed, mix);
         let own = self.mixes.get(work.place).filter(|_| !work.is_section());
         let dose = own.and_then(|mix| doses::neutralising(self.request, &exposed, work, mix));

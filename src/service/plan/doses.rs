@@ -124,24 +124,18 @@ pub(super) fn natural_shade(
     })
 }
 
-/// Whether warm pigment has to be put back first: lightened hair that is coloured with no warm shade.
-pub(super) fn wants_pigment_first(hair: &Hair, work: &Work<'_>) -> bool {
-    // A warm shade is itself the pigment put back.
+/// The lightest level and the target of lightened hair that is coloured with no warm shade; a warm one is itself the pigment
+/// put back.
+pub(super) fn going_darker(hair: &Hair, work: &Work<'_>) -> Option<(Level, Level)> {
     let warm = work.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Warm);
-    hair.has(HistoryFlag::Lightened) && !work.lightens() && !warm
+    let target = work.task.target.filter(|_| !work.lightens() && !warm)?;
+    let told = hair.has(HistoryFlag::Lightened).then(|| work.from.best());
+    Some((work.lightened.or(told)?, target))
 }
 
 /// The shade of the chart to put warmth back with, as much as of the colour that follows.
-pub(super) fn pigment_first(
-    request: &Request,
-    hair: &Hair,
-    work: &Work<'_>,
-    target: Level,
-    mix: &Mix,
-) -> Option<PrePigmentMix> {
-    if !wants_pigment_first(hair, work) {
-        return None;
-    }
+pub(super) fn pigment_first(request: &Request, hair: &Hair, work: &Work<'_>, mix: &Mix) -> Option<PrePigmentMix> {
+    let (lightest, target) = going_darker(hair, work)?;
     let depositing = request.shop.shades.iter().filter(|one| one.class != ShadeClass::Permanent);
-    pre_pigment(work.from.best(), target, depositing.map(|one| &one.shade), colour_mass(mix)?)
+    pre_pigment(lightest, target, depositing.map(|one| &one.shade), colour_mass(mix)?)
 }

@@ -45,6 +45,7 @@ pub use hair::{Existing, Hair, TestDone};
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub use make::{plan, plan_text, plan_with};
+pub(crate) use mix_plan::strength_decimals;
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
 pub use order::OrderBasis;

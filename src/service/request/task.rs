@@ -69,7 +69,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) technique: Option<Technique>,
     pub(in crate::service) zone: Zone,
     pub(in crate::service) share: Option<Share>,
-    pub(in crate::service) on_scalp: bool,
+    /// Whether the mix touches the scalp; none where neither the file nor technique and zone say it.
+    pub(in crate::service) on_scalp: Option<bool>,
     /// The level now, where it is stated for this task alone.
     pub(in crate::service) starting_level: Option<Level>,
     /// Sections (places in the list) that a toner goes on.
@@ -211,11 +212,15 @@ pub(super) fn section(
             amount
         }
     };
-    let on_scalp = section.on_scalp.unwrap_or_else(|| {
-        let touches = touches_scalp(section.technique, section.zone);
-        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+    let on_scalp = section.on_scalp.or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone)?;
+        let why = if touches {
+            "worked out from the technique and the zone: at the scalp, and no foil in between"
+        } else {
+            "worked out from the zone: it begins away from the roots"
+        };
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
-        touches
+        Some(touches)
     });
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
@@ -359,7 +364,7 @@ impl AfterRinse {
             technique: None,
             zone: self.zone,
             share: None,
-            on_scalp: self.on_scalp,
+            on_scalp: Some(self.on_scalp),
             starting_level: None,
             goes_on: self.goes_on,
             target: None,
@@ -383,7 +388,11 @@ impl AfterRinse {
     }
 }
 
-/// Regrowth and roots are worked at the scalp unless they lie in foil.
-fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
+/// Regrowth and roots are worked at the scalp. In foil they may be, or a gap may be left: foil does not say.
+fn touches_scalp(technique: Technique, zone: Zone) -> Option<bool> {
+    match technique {
+        Technique::Regrowth => Some(true),
+        _ if !zone.overlaps(Zone::Roots) => Some(false),
+        technique => (!technique.is_in_foil()).then_some(true),
+    }
 }
