@@ -141,18 +141,20 @@ fn white_hair_gets_natural_shade_in_grams() {
 // Common practice: 9 to 6 on lightened hair wants yellow-orange at level 7 first.
 #[test]
 fn pigment_to_put_back_first_comes_from_the_chart() {
-    let darker = |lightened: bool| {
+    let darker = |tone: &str| {
         changed(only_colour(), |file| {
-            file.analysis.history = Some(if lightened { vec![HistoryFlag::Lightened] } else { Vec::new() });
+            file.analysis.history = Some(vec![HistoryFlag::Lightened]);
             file.section[0].starting_level = Some(9.0);
+            shop(file).shade[1].tones = vec![tone.to_owned()];
             shade(file, "J7-amber", 7.0, "yellow-orange", ShadeClass::Demi);
             shade(file, "J7-moss", 7.0, "green", ShadeClass::Demi);
         })
     };
-    let plan = darker(true);
+    let plan = darker("blue");
     let found = plan.colour[0].pre_pigment.as_ref().expect("three levels darker on lightened hair");
     assert_eq!(found.part.code, "J7-amber");
     assert!((found.part.mass.g() - 22.5).abs() < 0.051, "{:?}", found.part);
     assert!(plan.to_string().contains("pigment first: 22.5 g of J7-amber"), "{plan}");
-    assert_eq!(darker(false).colour[0].pre_pigment, None);
+    // A warm shade is itself that pigment.
+    assert_eq!(darker("orange").colour[0].pre_pigment, None);
 }
