@@ -31,7 +31,8 @@ fn swatches(section: &SectionColour) -> String {
     let mut error = section.natural.uncertainty();
     let exposed = section.exposed_swatch.as_ref();
     if let Some(exposed) = exposed {
-        looks.push(format!("exposed, {}, {}", section.start, shown(exposed)));
+        let with = section.measured_with.map(|with| format!(" ({with})")).unwrap_or_default();
+        looks.push(format!("exposed, {}{with}, {}", section.start, shown(exposed)));
         error = error.max(exposed.uncertainty());
     }
     if exposed != Some(&section.swatch) {

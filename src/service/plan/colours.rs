@@ -9,7 +9,7 @@ use super::{
 };
 use crate::{
     colour::{
-        Level, LevelChange, SectionLook, Swatch, UnderlyingPigment, contrast_between, section_look, strip,
+        Instrument, Level, LevelChange, SectionLook, Swatch, UnderlyingPigment, contrast_between, section_look, strip,
         underlying_pigment,
     },
     finding::Finding,
@@ -43,6 +43,8 @@ pub struct SectionColour {
     pub natural: Swatch,
     /// How the hair before toning is known: measured, as seen, or modelled.
     pub start: ExposedBasis,
+    /// What it was measured with, where it was.
+    pub measured_with: Option<Instrument>,
     /// The hair when it is lightened and not toned; absent where nothing is lifted.
     pub exposed_swatch: Option<Swatch>,
     /// The toner that goes on it.
@@ -159,7 +161,7 @@ impl Stage<'_, '_> {
         // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
         let lifts = change.high().is_lift() && work.can_lift();
         let from = work.from.best();
-        let known = known::of_section(self.request, work.in_request)?;
+        let (known, measured_with) = known::of_section(self.request, work.in_request)?;
         let exposed =
             known.exposed(Some(from), if lifts && target > from { target } else { from }).in_field(&work.task.field)?;
         let exposed = exposed.with_porosity(known::porosity(self.hair.porosity));
@@ -189,6 +191,7 @@ impl Stage<'_, '_> {
             level_rule: level_rule::of(work, target),
             natural,
             start: exposed.start(),
+            measured_with,
             exposed_swatch: lifts.then(|| *exposed.look()),
             toner: toner.map(|toner| toner.name().to_owned()),
             swatch,

@@ -246,11 +246,11 @@ fn before_toning(
     level: Level,
 ) -> Result<Exposed, Problems> {
     let known = match task.stage {
-        WorkStage::Section => known::of_section(request, in_request)?,
+        WorkStage::Section => known::of_section(request, in_request)?.0,
         WorkStage::Toner => {
             let at_level = |place: &&usize| request.tasks.get(**place).is_some_and(|task| task.target == Some(level));
             let darkest = task.goes_on.iter().find(at_level);
-            darkest.map(|place| known::of_section(request, *place)).transpose()?.unwrap_or_default()
+            darkest.map(|place| known::of_section(request, *place)).transpose()?.unwrap_or_default().0
         }
         WorkStage::RootShadow => KnownStart::default(),
     };
