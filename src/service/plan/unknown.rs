@@ -1,6 +1,6 @@
 //! What a reader of the sheet might look for and will not find. Unknown is an answer.
 
-use super::sections::Sections;
+use super::{Mix, sections::Sections};
 use crate::{choice::choice, service::request::WorkStage};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -56,10 +56,11 @@ impl Unknown {
 }
 
 /// The list for one plan.
-pub(super) fn not_computed(sections: &Sections<'_>, has_money: bool) -> Vec<NotComputed> {
+pub(super) fn not_computed(sections: &Sections<'_>, mixes: &[Mix], has_money: bool) -> Vec<NotComputed> {
     let toned = sections.iter().any(|work| work.stage() == WorkStage::Toner);
     let missing = |what: &Unknown| match what {
         Unknown::Money => !has_money,
+        Unknown::Compositions => mixes.iter().any(|mix| !mix.undeclared.is_empty()),
         Unknown::Toner => !toned && sections.lighten(),
         Unknown::LiftAgainstTime => !sections.lighten(),
         Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),
