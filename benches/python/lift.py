@@ -1,7 +1,7 @@
 """Lift forecasts, inverse questions and learning beside NumPy and SciPy, and sections that finish together.
 
-Run ``python benches/python/lift.py`` (release build of the module); ``--quick`` takes small columns. Both sides solve the
-same task in one run: the reference spells out the law with foilwork's stated assumptions.
+Run ``python benches/python/lift.py`` (release build of the module); ``--quick`` takes small columns. Both sides solve
+the same task in one run: the reference spells out the law with foilwork's stated assumptions.
 """
 
 import argparse
