@@ -40,10 +40,9 @@ _Country: TypeAlias = Literal[
     "US",
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
-_Currency: TypeAlias = str
-_DefaultValue: TypeAlias = dict[str, object]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
+_ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts",
     "henna",
@@ -70,10 +69,9 @@ _Hue: TypeAlias = Literal[
     "violet",
     "red-violet",
 ]
+_Instrument: TypeAlias = Literal["spectrophotometer", "calibrated-photograph", "photograph"]
 _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP", "ASEAN", "PL"]
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
-_Margin: TypeAlias = str
-_Markup: TypeAlias = str
 _Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
@@ -131,7 +129,6 @@ _Rule: TypeAlias = Literal[
     "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
-_Start: TypeAlias = str
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]

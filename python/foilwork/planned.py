@@ -20,15 +20,14 @@ if TYPE_CHECKING:
         _Basis,
         _CostKind,
         _Country,
-        _DefaultValue,
         _DensityByEye,
         _Elasticity,
+        _ExposedBasis,
         _HistoryFlag,
         _Hue,
+        _Instrument,
         _Jurisdiction,
         _LeftOutCost,
-        _Margin,
-        _Markup,
         _Naming,
         _Next,
         _OrderBasis,
@@ -36,7 +35,6 @@ if TYPE_CHECKING:
         _Porosity,
         _Rounding,
         _Scalp,
-        _Start,
         _Strain,
         _TestResult,
         _Texture,
@@ -59,6 +57,7 @@ __all__ = [
     "CostLineWithShare",
     "CostTable",
     "DefaultUsed",
+    "Difference",
     "Existing",
     "ExpectedLook",
     "Factor",
@@ -68,11 +67,17 @@ __all__ = [
     "LevelRule",
     "Mix",
     "MoneyPlan",
+    "NaturalShadeDose",
+    "NeutralisingDose",
     "NotComputed",
     "PlanData",
+    "PrePigmentMix",
+    "PrePigmentation",
     "RejectedStrength",
     "SectionColour",
     "SectionLift",
+    "SectionLook",
+    "SectionNeutralising",
     "SeenNow",
     "SetPrice",
     "Sourced",
@@ -84,6 +89,8 @@ __all__ = [
     "TimeTo",
     "TogetherPlan",
     "TogetherSection",
+    "TonePart",
+    "TonerPart",
     "UnderlyingPigment",
     "WeighedPart",
 ]
@@ -331,7 +338,25 @@ class DefaultUsed(Record):
     basis: _Basis
     field: str
     sources: tuple[Reason, ...]
-    value: _DefaultValue
+    value: dict[str, object]
+
+
+@dataclass(frozen=True)
+class Difference(Record):
+    """How far two colours are apart, as one number and as the directions a colourist names."""
+
+    __slots__ = {
+        "ciede2000": "CIEDE2000 colour difference (kL = kC = kH = 1).",
+        "lighter": "L\\* of the second minus the first: positive is lighter.",
+        "more_intense": "Chroma of the second minus the first: positive is more intense.",
+        "redder": "a\\* of the second minus the first: positive is redder, negative greener.",
+        "yellower": "b\\* of the second minus the first: positive is yellower (warmer), negative bluer (cooler).",
+    }
+    ciede2000: float
+    lighter: float
+    more_intense: float
+    redder: float
+    yellower: float
 
 
 @dataclass(frozen=True)
@@ -409,7 +434,7 @@ class TestDone(Record):
         "applied": "When it was applied.",
         "result": "What came of it.",
     }
-    applied: _Start
+    applied: str
     result: _TestResult
 
 
@@ -531,8 +556,8 @@ class SetPrice(Record):
         "profit": "Price less cost.",
     }
     cost: Money
-    margin: _Margin
-    markup: _Markup
+    margin: str
+    markup: str
     price: Money
     profit: Money
 
@@ -570,6 +595,50 @@ class MoneyPlan(Record):
 
 
 @dataclass(frozen=True)
+class NaturalShadeDose(Record):
+    """How much of a natural shade the trade adds for white hair."""
+
+    __slots__ = {
+        "basis": "The basis: common practice.",
+        "mass_g": "The same in the shades of this mix.",
+        "shade": (
+            "The neutral shade of the shop nearest to the target; none where the shop has no neutral permanent shade."
+        ),
+        "share_percent": "Share of all shades in the bowl.",
+    }
+    basis: _Basis
+    mass_g: Bounds[float]
+    shade: str | None
+    share_percent: Bounds[float]
+
+
+@dataclass(frozen=True)
+class NeutralisingDose(Record):
+    """How much of a neutralising shade balances the exposed warmth, in a mix with a carrier shade."""
+
+    __slots__ = {
+        "basis": "The basis: assumed.",
+        "finding": "What follows for the bowl.",
+        "mass_g": "The same in a bowl of shades.",
+        "share_percent": (
+            "Share of the neutralising shade that brings the hair nearest to natural hair as light as it is then, with "
+            "its bounds over the assumptions of the model. More than the best estimate over-tones by the model; more "
+            "than the upper bound under all assumptions."
+        ),
+        "warmth_before_chroma": "Warmth before toning: CIELAB a\\* and b\\* away from natural hair as light as this.",
+        "warmth_left_chroma": "Warmth that is left at this share; it cannot be taken away with these shades.",
+        "warmth_without_chroma": "Warmth under the carrier alone.",
+    }
+    basis: _Basis
+    finding: Finding
+    mass_g: Bounds[float]
+    share_percent: Bounds[float]
+    warmth_before_chroma: Bounds[float]
+    warmth_left_chroma: Bounds[float]
+    warmth_without_chroma: Bounds[float]
+
+
+@dataclass(frozen=True)
 class NotComputed(Record):
     """Something that is not computed, and why not."""
 
@@ -579,6 +648,113 @@ class NotComputed(Record):
     }
     what: _Unknown
     why: str
+
+
+@dataclass(frozen=True)
+class PrePigmentation(Record):
+    """Warm pigment to put back before lightened hair is taken darker."""
+
+    __slots__ = {
+        "finding": "What to say about it.",
+        "level": "The level to put it on at: one level lighter than the target.",
+        "tone": (
+            "The tone to put back first: the pigment that natural hair would show between the target and one level "
+            "above it."
+        ),
+    }
+    finding: Finding
+    level: float
+    tone: tuple[TonePart, ...]
+
+
+@dataclass(frozen=True)
+class TonerPart(Record):
+    """One shade of a mix, weighable."""
+
+    __slots__ = {
+        "code": "The code on the tube.",
+        "mass_g": "Mass to weigh.",
+        "share_percent": "Share of the mix.",
+    }
+    code: str
+    mass_g: float
+    share_percent: float
+
+
+@dataclass(frozen=True)
+class PrePigmentMix(Record):
+    """The shade of the user's own chart to put warmth back with, weighed."""
+
+    __slots__ = {
+        "part": "The shade whose colour on white hair is nearest to that, with the whole bowl.",
+        "residual": "From the shade to what the rule asks for.",
+        "wanted": "The level and tone that the rule asks for.",
+    }
+    part: TonerPart
+    residual: Difference
+    wanted: PrePigmentation
+
+
+@dataclass(frozen=True)
+class Swatch(Record):
+    """What a swatch says as plain data."""
+
+    __slots__ = {
+        "basis": "basis",
+        "hue": "The hue in the words of the wheel, where there is one.",
+        "lab_a": "lab_a",
+        "lab_b": "lab_b",
+        "lab_l": "lab_l",
+        "notice": "The words to show beside it.",
+        "srgb": "The nearest colour a screen can show.",
+        "uncertainty_ciede2000": "How far off the model may be, in CIEDE2000.",
+        "white": "The white the coordinates are counted from.",
+    }
+    basis: _Basis
+    hue: _Hue | None
+    lab_a: Bounds[float]
+    lab_b: Bounds[float]
+    lab_l: Bounds[float]
+    notice: str
+    srgb: str
+    uncertainty_ciede2000: float
+    white: _White
+
+
+@dataclass(frozen=True)
+class SectionLook(Record):
+    """How a section with lightened strands among others reads from a distance."""
+
+    __slots__ = {
+        "basis": "The basis: assumed.",
+        "caveat": "What the figures leave out.",
+        "contrast": "From the strands left to the lightened ones.",
+        "mixed": "The colour that the eye mixes: the light of both, by their shares.",
+        "perceived_level": "The level that natural hair as light as this has, with its bounds.",
+        "reads_as_one": "Whether two readings of one tress differ as much: then the strands do not show.",
+    }
+    basis: _Basis
+    caveat: str
+    contrast: Difference
+    mixed: Swatch
+    perceived_level: Bounds[float]
+    reads_as_one: bool
+
+
+@dataclass(frozen=True)
+class SectionNeutralising(Record):
+    """How much of a shade of the chart balances the warmth of a section, in a bowl with a neutral or clear shade."""
+
+    __slots__ = {
+        "carrier": "The shade that makes up the rest of the bowl.",
+        "dose": "Grams and share, with bounds.",
+        "neutraliser": (
+            "The shade against the warmth: of the shop, the complement or beside it, nearest to the level of the hair."
+        ),
+    }
+    carrier: str
+    dose: NeutralisingDose
+    neutraliser: str
 
 
 @dataclass(frozen=True)
@@ -616,32 +792,6 @@ class Sourced(Record):
 
 
 @dataclass(frozen=True)
-class Swatch(Record):
-    """What a swatch says as plain data."""
-
-    __slots__ = {
-        "basis": "basis",
-        "hue": "The hue in the words of the wheel, where there is one.",
-        "lab_a": "lab_a",
-        "lab_b": "lab_b",
-        "lab_l": "lab_l",
-        "notice": "The words to show beside it.",
-        "srgb": "The nearest colour a screen can show.",
-        "uncertainty_ciede2000": "How far off the model may be, in CIEDE2000.",
-        "white": "The white the coordinates are counted from.",
-    }
-    basis: _Basis
-    hue: _Hue | None
-    lab_a: Bounds[float]
-    lab_b: Bounds[float]
-    lab_l: Bounds[float]
-    notice: str
-    srgb: str
-    uncertainty_ciede2000: float
-    white: _White
-
-
-@dataclass(frozen=True)
 class SectionColour(Record):
     """The colour side of one section."""
 
@@ -651,21 +801,41 @@ class SectionColour(Record):
             "Warm pigment that shows at the target level and the tone that neutralises it; absent where nothing is "
             "lifted."
         ),
+        "exposed_swatch": "The hair when it is lightened and not toned; absent where nothing is lifted.",
         "from_level": "The levels that it has now; the estimate is the darkest stretch.",
         "level_rule": "What the level rules of permanent colour expect; absent for every other product.",
+        "look": "How the area reads from a distance; absent where the file does not say how much of its hair is taken.",
+        "measured_with": "What it was measured with, where it was.",
+        "natural": "The hair as it is now, modelled from its level.",
+        "natural_shade": "The natural shade for white hair; absent where no permanent colour goes on white hair.",
+        "neutralising": (
+            "How much of a shade balances the warmth; absent without a toner, or without a shade for it in the shop."
+        ),
+        "pre_pigment": "The pigment to put back before lightened hair goes darker; absent where none is needed.",
         "section": "The section; the mix of this name says what is put on it.",
-        "swatch": "The hair at its target, modelled.",
+        "start": "How the hair before toning is known: measured, as seen, or modelled.",
+        "swatch": "The hair at the end: under its toner where one goes on it, else at its target.",
         "target_level": "Level wanted.",
         "target_tone": "Tone wanted, in the words of the file.",
+        "toner": "The toner that goes on it.",
     }
     change_levels: Bounds[float]
     exposed: Sourced | None
+    exposed_swatch: Swatch | None
     from_level: Bounds[float]
     level_rule: LevelRule | None
+    look: SectionLook | None
+    measured_with: _Instrument | None
+    natural: Swatch
+    natural_shade: NaturalShadeDose | None
+    neutralising: SectionNeutralising | None
+    pre_pigment: PrePigmentMix | None
     section: str
+    start: _ExposedBasis
     swatch: Swatch
     target_level: float
     target_tone: str | None
+    toner: str | None
 
 
 @dataclass(frozen=True)
@@ -891,8 +1061,20 @@ class PlanData(Record):
     notes: str | None
     order: tuple[Step, ...]
     order_basis: _OrderBasis
-    start: _Start
+    start: str
     stated_not_used: tuple[StatedNotUsed, ...]
     strengths: tuple[ChosenStrength, ...]
     title: str
     together: tuple[TogetherPlan, ...]
+
+
+@dataclass(frozen=True)
+class TonePart(Record):
+    """One hue of a tone."""
+
+    __slots__ = {
+        "hue": "The hue.",
+        "share_percent": "Its share of the tone, in percent.",
+    }
+    hue: _Hue
+    share_percent: float

@@ -58,10 +58,13 @@ def is_estimate(shape: dict[str, Any]) -> bool:
 
 
 def named(name: str) -> str:
-    """The name of a definition; that of a choice is private, for the interpreter has none."""
+    """The name of a definition, private for a choice, since the interpreter has none; the type itself for the rest."""
     if is_estimate(DEFINITIONS[name]):
         return "Bounds[float]"
-    return name if "properties" in DEFINITIONS[name] else f"_{name}"
+    if "properties" in DEFINITIONS[name]:
+        return name
+    said = kind(DEFINITIONS[name])
+    return f"_{name}" if said.startswith("Literal[") and "]" not in said[:-1] else said
 
 
 def kind(shape: dict[str, Any]) -> str:
@@ -138,7 +141,7 @@ def uses(name: str, shapes: dict[str, Any]) -> set[str]:
 def written(schema: dict[str, Any]) -> dict[Path, str]:
     """The files, whole."""
     shapes = {**schema["$defs"], "PlanData": schema}
-    words = [name for name in sorted(shapes) if "properties" not in shapes[name]]
+    words = [name for name in sorted(schema["$defs"]) if named(name) == f"_{name}"]
     # What is made of others comes after them.
     order: list[str] = []
 
@@ -163,8 +166,8 @@ def written(schema: dict[str, Any]) -> dict[Path, str]:
     rust, stub = (path.read_text(encoding="utf-8") for path in (GETTERS, STUB))
     getters = re.sub(r"(?<=\nparts! \{\n).*?(?=;\n)", lambda _: listed_parts, rust, flags=re.S)
     signatures = ""
-    for field, doc, said in parts:
-        signatures += f'    @property\n    def {field}(self) -> {said_there(said)}:\n        """{doc}"""\n'
+    for field, doc, shown in parts:
+        signatures += f'    @property\n    def {field}(self) -> {said_there(shown)}:\n        """{doc}"""\n'
     known = r"(?<=\n)    @property\n.*?(?=    def text)"
     stub = re.sub(known, lambda _: signatures, stub, count=1, flags=re.S)
     return {

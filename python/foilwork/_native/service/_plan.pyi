@@ -94,7 +94,7 @@ class Plan:
     def order_basis(self) -> _words._OrderBasis:
         """Whose order the running order is."""
     @property
-    def start(self) -> _words._Start:
+    def start(self) -> str:
         """When it starts, as the file says."""
     @property
     def stated_not_used(self) -> tuple[planned.StatedNotUsed, ...]:
