@@ -1,5 +1,5 @@
 use super::{
-    Bottle, InField, Item, ItemKind, defaults,
+    Bottle, HairAmounts, InField, Item, ItemKind, SectionFoils, defaults,
     defaults::{DefaultValue, Defaults},
 };
 use crate::{
@@ -87,6 +87,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) additives: Vec<usize>,
     pub(in crate::service) working_life: Duration,
     pub(in crate::service) foils: Option<u32>,
+    /// Foils, profile and demand of a section.
+    pub(in crate::service) on_head: Option<SectionFoils>,
     pub(in crate::service) apply: Duration,
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first, and what of them must be over.
@@ -104,6 +106,7 @@ pub(super) struct Shelf<'a> {
     pub(super) bottles: &'a [Bottle],
     pub(super) items: &'a [Item],
     pub(super) working_life: Duration,
+    pub(super) amounts: &'a HairAmounts,
 }
 
 impl Shelf<'_> {
@@ -199,24 +202,15 @@ pub(super) fn section(
         None => shelf.mix(&section.mix, &field)?,
     };
     let lightens = products.iter().any(|(i, _)| shelf.items.get(*i).is_some_and(Item::lightens));
-    let regrowth = section.technique == Technique::Regrowth;
     let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
-    let amount = match section.mix_g {
-        Some(g) => Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&format!("{field}.mix_g"))?)),
-        None => {
-            let amount = defaults::mix(share, lightens, regrowth).in_field(&format!("{field}.mix_g"))?;
-            let value = DefaultValue::Estimate(amount.value);
-            let why = "the trade's full-head amount times the share of the hair";
-            defaults.note(&format!("{field}.mix_g"), value, amount.basis, amount.citation, why);
-            amount
-        }
-    };
     let on_scalp = section.on_scalp.unwrap_or_else(|| {
         let touches = touches_scalp(section.technique, section.zone);
         let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
         touches
     });
+    let on_head = shelf.amounts.section(section, &field, lightens, on_scalp)?;
+    let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
         let place = |(j, name): (usize, &String)| {
@@ -259,7 +253,8 @@ pub(super) fn section(
         products,
         amount,
         additives: section.additives.iter().enumerate().map(additive).collect::<Result<_, _>>()?,
-        foils: section.foils,
+        foils: section.foils.or(on_head.foils.map(|foils| foils.best())),
+        on_head: Some(on_head),
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
         after: section.after.iter().enumerate().map(earlier).collect::<Result<_, _>>()?,
@@ -268,6 +263,33 @@ pub(super) fn section(
         same_foil_as: named(&section.same_foil_as, "same_foil_as")?,
         field,
     })
+}
+
+/// The mix that is stated; else what the hair takes, where its length is stated; else the trade's amount.
+fn amount(
+    section: &Section,
+    field: &str,
+    (share, lightens): (Share, bool),
+    on_head: &SectionFoils,
+    defaults: &mut Defaults,
+) -> Result<Sourced<Interval<Mass>>, Problems> {
+    let field = format!("{field}.mix_g");
+    if let Some(g) = section.mix_g {
+        return Ok(Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&field)?)));
+    }
+    let regrowth = section.technique == Technique::Regrowth;
+    let (amount, why) = match on_head.demand {
+        Some(demand) => (
+            Sourced::assumed(demand.mix),
+            "the mass of this hair times what a gram of it takes; weigh what is left over and enter `used_g`",
+        ),
+        None => (
+            defaults::mix(share, lightens, regrowth).in_field(&field)?,
+            "the trade's full-head amount times the share of the hair; with `analysis.length_cm` it is from the hair",
+        ),
+    };
+    defaults.note(&field, DefaultValue::Estimate(amount.value), amount.basis, amount.citation, why);
+    Ok(amount)
 }
 
 /// A toner of the file.
@@ -372,6 +394,7 @@ impl AfterRinse {
             amount: Sourced::stated(Interval::exact(amount)),
             additives: Vec::new(),
             foils: None,
+            on_head: None,
             apply: apply.value,
             develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
             after: Vec::new(),

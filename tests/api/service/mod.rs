@@ -10,6 +10,7 @@ mod defaults;
 mod examples;
 mod fields;
 mod forms;
+mod head;
 mod found;
 mod law;
 mod plan_data;

@@ -4,6 +4,7 @@ use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
     colour::{Lightness, Redness, Yellowness},
     finding::Rule,
+    hair::{HairCount, MassPerLength, Weeks},
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
     service::{plan_schema, plan_text},
@@ -31,6 +32,9 @@ fn key(unit: &str) -> &'static str {
         (Lightness::UNIT, Lightness::KEY),
         (Redness::UNIT, Redness::KEY),
         (Yellowness::UNIT, Yellowness::KEY),
+        (HairCount::UNIT, HairCount::KEY),
+        (MassPerLength::UNIT, MassPerLength::KEY),
+        (Weeks::UNIT, Weeks::KEY),
         ("level", "level"),
         ("levels", "level"),
     ];
