@@ -86,8 +86,10 @@ fn applied_report(natural: Level, applied: &str, args: &LevelArgs) -> Result<App
         return Err(Refusal(format!("--applied with --coloured: {way_out}")));
     }
     let applied = read::option("--applied", applied)?;
-    let result = result_level(natural, applied, ProductKind::PermanentColour)?;
-    Ok(AppliedReport { applied_level: applied, result_level: result.value })
+    // The mean rule is one of lifting: a shade as deep as the hair or deeper deposits its own level.
+    let result =
+        if applied > natural { result_level(natural, applied, ProductKind::PermanentColour)?.value } else { applied };
+    Ok(AppliedReport { applied_level: applied, result_level: result })
 }
 
 fn text(report: &Report) -> String {
@@ -101,7 +103,14 @@ fn text(report: &Report) -> String {
         sheet.line(&format!("wanted level   {}", named(target.target_level)));
         sheet.line(&format!("the way there  {}", lift_needed(report.natural_level, target.target_level)));
         match (&target.formula_level, &target.no_formula) {
-            (Some(level), _) => sheet.line(&format!("formula level  {} of permanent colour", named(*level))),
+            (Some(level), _) => {
+                sheet.line(&format!("formula level  {} of permanent colour", named(*level)));
+                if target.target_level < report.natural_level {
+                    let text = "               going darker deposits: the shade has the level wanted, and hair that was \
+                                lightened needs warm pigment first; the mean rule is for lifting natural hair";
+                    sheet.paragraph(text, 15);
+                }
+            }
             (None, why) => {
                 sheet.paragraph(&format!("formula level  none: {}", why.as_deref().unwrap_or("unknown")), 15);
             }

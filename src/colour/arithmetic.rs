@@ -188,6 +188,8 @@ pub fn shade_level(
 
 /// The level that natural hair reaches under a permanent shade: the mean of the two, the inverse of [`formula_level`].
 ///
+/// A rule of lifting: a shade darker than the hair deposits its own level, see [`shade_level`].
+///
 /// # Errors
 ///
 /// [`ArithmeticError::Product`] for anything but permanent colour.

@@ -66,7 +66,7 @@ static DOSE: LazyLock<[[Each; WAY_TERMS]; FROM_TERMS]> = LazyLock::new(|| {
 
 /// X, Y, Z of natural hair.
 pub(super) fn natural(level: Level) -> Samples {
-    cubes(value(&*NATURAL, &polynomials(place_of(level))))
+    cubes(value(&NATURAL, &polynomials(place_of(level))))
 }
 
 /// X, Y, Z of hair lightened from one level to another; of natural hair where that is no lightening.
@@ -79,7 +79,7 @@ pub(super) fn lightened(from: Level, to: Level) -> Samples {
     }
     let way = to.number() - from.number();
     let part = 2.0 * way / (Level::LIGHTEST.number() - from.number()) - 1.0;
-    let per_level = value(&value(&*DOSE, &polynomials(place_of(from))), &polynomials(part));
+    let per_level = value(&value(&DOSE, &polynomials(place_of(from))), &polynomials(part));
     let doses = flat(per_level.map(|logarithm| logarithm.exp() * way));
     let luminance = luminance_roots(to).map(|root| root * root * root);
     let mut lanes = narrow(&doses).into_iter().zip(narrow(&luminance));
@@ -136,7 +136,7 @@ pub(super) fn look(level: Level, tone: &Tone) -> Samples {
 
 /// Cube roots of the luminance of natural hair of a level.
 pub(super) fn luminance_roots(level: Level) -> [f64; SETS] {
-    let [_, y, _] = value(&*NATURAL, &polynomials(place_of(level)));
+    let [_, y, _] = value(&NATURAL, &polynomials(place_of(level)));
     flat(y)
 }
 

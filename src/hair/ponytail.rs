@@ -1,6 +1,6 @@
 use super::{MassPerLength, fibre_density};
 use crate::{
-    quantity::{Length, Quantity, Share},
+    quantity::{Density, Length, Quantity, Share},
     source::Interval,
 };
 use std::f64::consts::PI;
@@ -36,7 +36,7 @@ impl Ponytail {
     pub fn mass_per_length(&self) -> Interval<MassPerLength> {
         let (low, best, high) = PACKING;
         let across = self.girth.map(|girth| girth.cm() * girth.cm() / (4.0 * PI));
-        let keratin = fibre_density().value.map(|density| density.g_per_ml());
+        let keratin = fibre_density().value.map(Density::g_per_ml);
         let tail = super::product(&[across, Interval::ordered(low, best, high), keratin]);
         let gathered = self.gathered.fraction();
         tail.map(|mass| MassPerLength::nearest(if gathered > 0.0 { mass / gathered } else { 0.0 }))

@@ -123,7 +123,7 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
             let colour = of_region(placed.iter().filter(|part| part.region == i), natural);
             RegionLook {
                 region: region.name.clone(),
-                hair: hair.get(i).map_or(Share::NONE, |share| share.best()),
+                hair: hair.get(i).map_or(Share::NONE, Interval::best),
                 lab_l: colour.lightness(),
                 colour,
             }
@@ -171,7 +171,7 @@ fn of_region<'a>(parts: impl Iterator<Item = &'a Placed<'a>>, natural: &Swatch) 
     }
     let each = sections.iter().map(|(area, colour)| (*area, colour));
     let left = (taken < 100.0 - 1e-9).then_some((100.0 - taken, natural));
-    mixed(each.chain(left)).unwrap_or_else(|| *natural)
+    mixed(each.chain(left)).unwrap_or(*natural)
 }
 
 /// Colours side by side, by weight; none without any.

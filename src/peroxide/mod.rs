@@ -60,6 +60,7 @@ mod stated;
 mod strength;
 mod table;
 mod titration;
+mod tolerance;
 mod unit;
 
 /// The arithmetic on plain numbers, for the columns.
@@ -93,4 +94,5 @@ pub use stated::{ParseStrengthError, StatedStrength};
 pub use strength::{Strength, StrengthQuantity};
 pub use table::{DilutionRow, DilutionTable, WeighedDilution, dilution_table};
 pub use titration::{PreDilution, Titration, TitrationError, permanganate, read_glass};
+pub(crate) use tolerance::as_labelled;
 pub use unit::{ParseUnitError, StrengthUnit};

@@ -10,6 +10,7 @@ pub mod shape;
 mod starter;
 
 pub use file::{parse, parse_with_shop, service_schema, shop_file, strand_book};
+pub(crate) use plan::strength_decimals;
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Contrast, Evidence, Existing,
     ExpectedLook, Hair, HeadPlan, HeadReading, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan,

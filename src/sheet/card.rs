@@ -1,6 +1,6 @@
 use crate::{
     quantity::{Duration, Mass},
-    service::{BowlCard, WorkStage},
+    service::{BowlCard, WorkStage, strength_decimals},
     text::{Sheet, amount, number, range},
 };
 use jiff::civil::DateTime;
@@ -41,7 +41,10 @@ fn one(sheet: &mut Sheet, card: &BowlCard) {
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
     sheet.table(&["", "", ""], &[2], rows);
-    sheet.paragraph(&format!("peroxide on the hair {} % w/w", range(&card.on_hair, 2)), 2);
+    sheet.paragraph(
+        &format!("peroxide on the hair {} % w/w", range(&card.on_hair, strength_decimals(card.strength_basis))),
+        2,
+    );
     if card.worst_ratio_error_percent >= 0.05 {
         let error = number(card.worst_ratio_error_percent, 1);
         sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);

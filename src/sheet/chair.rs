@@ -72,7 +72,7 @@ fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
             at(step.begin),
             step.number,
             step.name,
-            range(&bowl.on_hair, 2)
+            range(&bowl.on_hair, mix.decimals())
         );
         sheet.paragraph(&head, INDENT);
         sheet.indented(&weigh(bowl), INDENT);

@@ -35,14 +35,15 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         let Some(rule) = &section.level_rule else { continue };
         sheet.blank();
         let text = format!(
-            "{}: by the mean rule the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
-             the target the rule asks for: {}. A rule of thumb; the strand decides.",
+            "{}: by the level rules the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
+             the target the rules ask for: {}. Lighter than natural hair the result is the mean of natural and shade, \
+             darker the shade's own level. Rules of thumb; the strand decides.",
             section.section,
             number(rule.shade_level.number(), 1),
             number(rule.white_hair_level.number(), 1),
-            number(rule.pigmented_hair_level.number(), 1),
+            levels(rule.pigmented_hair_level),
             match (rule.shade_for_target_level, &rule.no_shade_for_target) {
-                (Some(level), _) => level.number().to_string(),
+                (Some(level), _) => levels(level),
                 (None, why) => why.clone().unwrap_or_default(),
             }
         );

@@ -26,8 +26,8 @@ fn one(sheet: &mut Sheet, step: &Step, mix: &Mix) {
     }
     let strength = format!(
         "   developer {} % w/w before mixing; ON THE HAIR {} % w/w [{}]",
-        range(&mix.developer, 2),
-        range(&mix.on_hair, 2),
+        range(&mix.developer, mix.decimals()),
+        range(&mix.on_hair, mix.decimals()),
         mix.strength_basis
     );
     sheet.paragraph(&strength, 3);

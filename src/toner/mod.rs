@@ -26,4 +26,5 @@ pub use mix::{Outcome, TonerAnswer, TonerMix, TonerPart};
 pub use pre_pigment::{PrePigmentMix, pre_pigment};
 pub use request::{TonerError, TonerRequest};
 pub use suits::check_toner;
+pub(crate) use suits::{adds_warmth, darker, lighter, suits, target_lighter};
 pub use target::Target;

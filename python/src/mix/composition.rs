@@ -89,7 +89,7 @@ impl Ingredient {
         hash_of((&self.0.name, self.0.cas, &self.0.groups))
     }
 
-    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Estimate<f64>), Bound<'py, PyDict>)> {
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<NewArguments<'py, (&str, Estimate<f64>)>> {
         let keywords = PyDict::new(py);
         keywords.set_item("cas", self.cas())?;
         keywords.set_item("stated_as", self.stated_as())?;
@@ -148,7 +148,7 @@ impl Product {
         hash_of((&self.0.name, self.0.fully_declared, self.0.ingredients.len()))
     }
 
-    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<((&str, Vec<Ingredient>), Bound<'py, PyDict>)> {
+    fn __getnewargs_ex__<'py>(&self, py: Python<'py>) -> PyResult<NewArguments<'py, (&str, Vec<Ingredient>)>> {
         let keywords = PyDict::new(py);
         keywords.set_item("fully_declared", self.fully_declared())?;
         Ok(((self.name(), self.ingredients()), keywords))
@@ -159,6 +159,9 @@ impl Product {
         format!("Product('{}', {} ingredients{declared})", self.0.name, self.0.ingredients.len())
     }
 }
+
+/// What ``pickle`` calls the class with: the arguments by place and by name.
+type NewArguments<'py, T> = (T, Bound<'py, PyDict>);
 
 answer! {
     /// One substance in a bowl; an item of :attr:`Composition.constituents`.

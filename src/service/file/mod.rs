@@ -1,6 +1,7 @@
 //! The rules of a service file that its schema cannot say.
 
 mod document;
+mod names;
 mod references;
 mod text_fields;
 

@@ -2,8 +2,8 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
+use super::names::Names;
 use crate::{
-    choice::nearest,
     mix::Ratio,
     reader::{Kind, Node, Problems},
     shop,
@@ -14,70 +14,121 @@ use std::collections::{HashMap, HashSet};
 /// Everything wrong with the names and the choices of a file.
 pub(super) fn check(root: &Node, problems: &mut Problems) {
     let found = &mut References(problems);
-    let shop = root.get("shop");
-    let of_shop = |kind: &str| shop.and_then(|shop| shop.get(kind)).map(Node::items).unwrap_or_default();
-    let names = |kind: &str, key: &str| Names::of(of_shop(kind), key);
-    let (developers, lighteners) = (names("developer", "name"), names("lightener", "name"));
-    let (shades, additives) = (names("shade", "code"), names("additive", "name"));
-    let semi: HashSet<&str> = of_shop("shade")
-        .iter()
-        .filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"))
-        .filter_map(|shade| shade.get("code")?.text())
-        .collect();
-    let ratios: HashMap<&str, Ratio> = of_shop("shade")
-        .iter()
-        .filter_map(|shade| Some((shade.get("code")?.text()?, shade.get("ratio")?.text()?.parse().ok()?)))
-        .collect();
-    match (shop, root.get("shop_file")) {
-        (Some(shop), None) => shop::check_table(shop, "shop.", found.0),
-        (Some(_), Some(path)) => {
-            found.say(path.at, "shop_file", "both `shop` and `shop_file` are given: keep one of them".to_owned());
-            return;
-        }
-        (None, Some(path)) => {
-            let message = "names a file, and this reader was not given what it holds: put the shop under `shop`, or \
-                           hand it over beside this file";
-            found.say(path.at, "shop_file", message.to_owned());
-            return;
-        }
-        // What is no table at all has been said already.
-        (None, None) if !matches!(root.kind, Kind::Table(_)) => return,
-        (None, None) => {
-            let message = "missing: add it (what the salon has and what it charges), or name its file in `shop_file`";
-            found.say(root.at, "shop", message.to_owned());
-            return;
-        }
+    if !found.shop(root) {
+        return;
     }
-
-    let sections = root.get("section").map(Node::items).unwrap_or_default();
-    let toners = root.get("toner").map(Node::items).unwrap_or_default();
-    let section_names = Names::of(sections, "name");
+    let (sections, toners) = (items(root, "section"), items(root, "toner"));
     shop::unique("section", sections, "name", found.0);
     shop::unique("toner", toners, "name", found.0);
-
-    let products = lighteners.and(&shades);
-    let lightens =
-        |section: &Node| section.get("product").and_then(Node::text).is_some_and(|name| lighteners.has(name));
-    let some_lightened = sections.iter().any(lightens);
+    let known = Known::of(root);
     let is_table = |(_, node): &(usize, &Node)| matches!(node.kind, Kind::Table(_));
     for (i, section) in sections.iter().enumerate().filter(is_table) {
-        let field = format!("section[{}]", i + 1);
-        found.work(section, &field);
-        found.exists(section.get("product"), &format!("{field}.product"), &products, "lightener or shade");
-        found.mix(section, &field, &shades);
-        found.ratio(section, &field, &ratios);
+        found.section(section, &format!("section[{}]", i + 1), &known);
+    }
+    found.circle(sections);
+    for (i, strand) in items(root, "strand").iter().enumerate().filter(is_table) {
+        found.strand(strand, &format!("strand[{}]", i + 1), &known);
+    }
+    for (i, toner) in toners.iter().enumerate().filter(is_table) {
+        found.toner(toner, &format!("toner[{}]", i + 1), &known);
+    }
+    if let Some(shadow) = root.get("root_shadow").filter(|shadow| matches!(shadow.kind, Kind::Table(_))) {
+        found.after_rinse(shadow, "root_shadow", &known);
+    }
+    found.shares(sections);
+}
+
+fn items<'n>(table: &'n Node, key: &str) -> &'n [Node] {
+    table.get(key).map(Node::items).unwrap_or_default()
+}
+
+/// What the file may name.
+struct Known<'n> {
+    developers: Names<'n>,
+    lighteners: Names<'n>,
+    shades: Names<'n>,
+    additives: Names<'n>,
+    /// Lighteners and shades.
+    products: Names<'n>,
+    sections: Names<'n>,
+    /// The shades that take no developer.
+    semi: HashSet<&'n str>,
+    /// What each shade is mixed with.
+    ratios: HashMap<&'n str, Ratio>,
+    /// Whether any section is lightened.
+    some_lightened: bool,
+}
+
+impl<'n> Known<'n> {
+    fn of(root: &'n Node) -> Self {
+        let of_shop = |kind: &str| root.get("shop").map(|shop| items(shop, kind)).unwrap_or_default();
+        let (lighteners, shades) = (Names::of(of_shop("lightener"), "name"), Names::of(of_shop("shade"), "code"));
+        let semi = of_shop("shade").iter().filter(|shade| shade.get("class").and_then(Node::text) == Some("semi"));
+        let ratio = |shade: &'n Node| Some((shade.get("code")?.text()?, shade.get("ratio")?.text()?.parse().ok()?));
+        let sections = items(root, "section");
+        Self {
+            developers: Names::of(of_shop("developer"), "name"),
+            additives: Names::of(of_shop("additive"), "name"),
+            products: lighteners.and(&shades),
+            sections: Names::of(sections, "name"),
+            semi: semi.filter_map(|shade| shade.get("code")?.text()).collect(),
+            ratios: of_shop("shade").iter().filter_map(ratio).collect(),
+            some_lightened: sections.iter().any(|section| lightens(section, &lighteners)),
+            lighteners,
+            shades,
+        }
+    }
+}
+
+fn lightens(section: &Node, lighteners: &Names<'_>) -> bool {
+    section.get("product").and_then(Node::text).is_some_and(|name| lighteners.has(name))
+}
+
+struct References<'p>(&'p mut Problems);
+
+impl References<'_> {
+    /// Whether there is a shop to look names up in.
+    fn shop(&mut self, root: &Node) -> bool {
+        match (root.get("shop"), root.get("shop_file")) {
+            (Some(shop), None) => {
+                shop::check_table(shop, "shop.", self.0);
+                return true;
+            }
+            (Some(_), Some(path)) => {
+                self.say(path.at, "shop_file", "both `shop` and `shop_file` are given: keep one of them".to_owned());
+            }
+            (None, Some(path)) => {
+                let message = "names a file, and this reader was not given what it holds: put the shop under `shop`, \
+                               or hand it over beside this file";
+                self.say(path.at, "shop_file", message.to_owned());
+            }
+            // What is no table at all has been said already.
+            (None, None) if !matches!(root.kind, Kind::Table(_)) => {}
+            (None, None) => {
+                let message =
+                    "missing: add it (what the salon has and what it charges), or name its file in `shop_file`";
+                self.say(root.at, "shop", message.to_owned());
+            }
+        }
+        false
+    }
+
+    fn section(&mut self, section: &Node, field: &str, known: &Known<'_>) {
+        self.work(section, field);
+        self.exists(section.get("product"), &format!("{field}.product"), &known.products, "lightener or shade");
+        self.mix(section, field, &known.shades);
+        self.ratio(section, field, &known.ratios);
         // The plan chooses the strength of a lightener that has none.
         let open = section.get("developer").or(section.get("strength")).is_none();
-        if !(open && lightens(section)) {
-            found.developer(section, &field, &developers, &semi);
+        if !(open && lightens(section, &known.lighteners)) {
+            self.developer(section, field, &known.developers, &known.semi);
         }
-        let named = section.get("additives").map(Node::items).unwrap_or_default();
         let mut dosed = HashSet::new();
-        for (j, name) in named.iter().enumerate() {
+        for (j, name) in items(section, "additives").iter().enumerate() {
             let at = format!("{field}.additives[{}]", j + 1);
-            found.exists(Some(name), &at, &additives, "additive");
+            self.exists(Some(name), &at, &known.additives, "additive");
             if let Some(text) = name.text().filter(|text| !dosed.insert(*text)) {
-                found.say(name.at, &at, format!("\"{text}\" is named twice and would be dosed twice: remove one"));
+                self.say(name.at, &at, format!("\"{text}\" is named twice and would be dosed twice: remove one"));
             }
         }
         for (key, itself) in [
@@ -85,92 +136,46 @@ pub(super) fn check(root: &Node, problems: &mut Problems) {
             ("beside", "a section cannot lie beside itself: remove it"),
             ("same_foil_as", "a section shares its own foils anyway: remove it"),
         ] {
-            for (j, entry) in section.get(key).map(Node::items).unwrap_or_default().iter().enumerate() {
+            for (j, entry) in items(section, key).iter().enumerate() {
                 let at = format!("{field}.{key}[{}]", j + 1);
                 let (name, at) = match entry.get("section") {
                     Some(name) if key == "after" => (name, format!("{at}.section")),
                     _ => (entry, at),
                 };
                 if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
-                    found.say(name.at, &at, itself.to_owned());
+                    self.say(name.at, &at, itself.to_owned());
                 } else {
-                    found.exists(Some(name), &at, &section_names, "section");
+                    self.exists(Some(name), &at, &known.sections, "section");
                 }
             }
         }
     }
-    found.circle(sections);
-    let strands = root.get("strand").map(Node::items).unwrap_or_default();
-    for (i, strand) in strands.iter().enumerate().filter(is_table) {
-        let field = format!("strand[{}]", i + 1);
-        found.exists(strand.get("product"), &format!("{field}.product"), &lighteners, "lightener");
-        found.either(strand, &field, "developer", "strength");
-        found.exists(strand.get("developer"), &format!("{field}.developer"), &developers, "developer");
+
+    fn strand(&mut self, strand: &Node, field: &str, known: &Known<'_>) {
+        self.exists(strand.get("product"), &format!("{field}.product"), &known.lighteners, "lightener");
+        self.either(strand, field, "developer", "strength");
+        self.exists(strand.get("developer"), &format!("{field}.developer"), &known.developers, "developer");
     }
-    for (i, toner) in toners.iter().enumerate().filter(is_table) {
-        let field = format!("toner[{}]", i + 1);
-        found.either(toner, &field, "mix", "target");
-        found.mix(toner, &field, &shades);
-        found.ratio(toner, &field, &ratios);
-        if toner.get("sections").is_none_or(|named| named.items().is_empty()) && !some_lightened {
+
+    fn toner(&mut self, toner: &Node, field: &str, known: &Known<'_>) {
+        if items(toner, "sections").is_empty() && !known.some_lightened {
             let message = "no section is lightened: say in `sections` which ones this toner goes on".to_owned();
-            found.say(toner.at, &field, message);
+            self.say(toner.at, field, message);
         }
-        found.developer(toner, &field, &developers, &semi);
-        for (j, name) in toner.get("sections").map(Node::items).unwrap_or_default().iter().enumerate() {
-            found.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &section_names, "section");
-        }
-    }
-    if let Some(shadow) = root.get("root_shadow").filter(|shadow| matches!(shadow.kind, Kind::Table(_))) {
-        found.either(shadow, "root_shadow", "mix", "target");
-        found.mix(shadow, "root_shadow", &shades);
-        found.ratio(shadow, "root_shadow", &ratios);
-        found.developer(shadow, "root_shadow", &developers, &semi);
-    }
-    found.shares(sections);
-}
-
-/// The names of one list, found quickly.
-struct Names<'n> {
-    in_order: Vec<&'n str>,
-    known: HashSet<&'n str>,
-}
-
-/// A list of at most so many names is told whole.
-const TOLD: usize = 12;
-
-impl<'n> Names<'n> {
-    fn of(items: &'n [Node], key: &str) -> Self {
-        let in_order: Vec<&str> = items.iter().filter_map(|item| item.get(key)?.text()).collect();
-        Self { known: in_order.iter().copied().collect(), in_order }
-    }
-
-    fn and(&self, more: &Self) -> Self {
-        let in_order: Vec<&str> = self.in_order.iter().chain(&more.in_order).copied().collect();
-        Self { known: in_order.iter().copied().collect(), in_order }
-    }
-
-    fn has(&self, name: &str) -> bool {
-        self.known.contains(name)
-    }
-
-    /// What there is instead of a name that is not there.
-    fn instead_of(&self, name: &str, what: &str) -> String {
-        match self.in_order.len() {
-            0 => format!("there is no {what} in this file"),
-            few if few <= TOLD => format!("the file has {}", self.in_order.join(", ")),
-            many => {
-                let hint = nearest(name, self.in_order.iter().copied());
-                let hint = hint.map(|near| format!("did you mean \"{near}\"? ")).unwrap_or_default();
-                format!("{hint}the file has {many} of them")
-            }
+        self.after_rinse(toner, field, known);
+        for (j, name) in items(toner, "sections").iter().enumerate() {
+            self.exists(Some(name), &format!("{field}.sections[{}]", j + 1), &known.sections, "section");
         }
     }
-}
 
-struct References<'p>(&'p mut Problems);
+    /// What a toner and a root shadow have in common.
+    fn after_rinse(&mut self, table: &Node, field: &str, known: &Known<'_>) {
+        self.either(table, field, "mix", "target");
+        self.mix(table, field, &known.shades);
+        self.ratio(table, field, &known.ratios);
+        self.developer(table, field, &known.developers, &known.semi);
+    }
 
-impl References<'_> {
     fn say(&mut self, at: Option<Position>, field: &str, message: String) {
         self.0.say(at, field, message);
     }

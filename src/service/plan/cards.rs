@@ -3,7 +3,7 @@ use crate::{
     finding::{Finding, Verdict},
     quantity::{Duration, Mass, MassFraction},
     service::request::WorkStage,
-    source::Interval,
+    source::{Basis, Interval},
 };
 use jiff::civil::DateTime;
 use schemars::JsonSchema;
@@ -38,6 +38,8 @@ pub struct BowlCard {
     /// Strength on the hair.
     #[serde(rename = "on_hair_ww_percent")]
     pub on_hair: Interval<MassFraction>,
+    /// What that strength rests on.
+    pub strength_basis: Basis,
     /// The worst error of a part's share that rounding to the scale causes.
     pub worst_ratio_error_percent: f64,
     /// Times in minutes from the first brush; for toners and root shadows the earliest, as if rinsing took no time.
@@ -141,6 +143,7 @@ fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes
         parts: bowl.parts.clone(),
         total: bowl.total,
         on_hair: bowl.on_hair,
+        strength_basis: mix.strength_basis,
         worst_ratio_error_percent: bowl.worst_ratio_error_percent,
         clock: clock(plan.start, &minutes),
         minutes,

@@ -7,7 +7,6 @@ use super::{
 use crate::{
     colour::{Level, LevelChange, Swatch, UnderlyingPigment, contrast_between, underlying_pigment},
     finding::Finding,
-    quantity::Share,
     source::{Interval, Sourced},
 };
 use schemars::JsonSchema;
@@ -59,8 +58,8 @@ pub(super) struct Colours {
 }
 
 impl Colours {
-    pub(super) fn of(sections: &Sections<'_>, white: Share) -> Self {
-        let colour = |work: &Work| Some((work.place, section(work, work.task.target?, white)));
+    pub(super) fn of(sections: &Sections<'_>) -> Self {
+        let colour = |work: &Work| Some((work.place, section(work, work.task.target?)));
         Self { sections: sections.iter().filter(|work| work.is_section()).filter_map(colour).collect() }
     }
 
@@ -93,10 +92,10 @@ impl Colours {
     }
 }
 
-fn section(work: &Work<'_>, target: Level, white: Share) -> SectionColour {
+fn section(work: &Work<'_>, target: Level) -> SectionColour {
     let change = work.from.map(|from| target - from);
-    // Only lifting exposes pigment, and nothing lifts without peroxide; depositing covers what is there.
-    let lifts = change.best().is_lift() && work.has_peroxide();
+    // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
+    let lifts = change.high().is_lift() && work.can_lift();
     SectionColour {
         section: work.name().to_owned(),
         from_level: work.from,
@@ -104,7 +103,7 @@ fn section(work: &Work<'_>, target: Level, white: Share) -> SectionColour {
         change_levels: change,
         target_tone: work.task.target_tone.clone(),
         exposed: lifts.then(|| underlying_pigment(target)),
-        level_rule: level_rule::of(work, target, white),
+        level_rule: level_rule::of(work, target),
         swatch: if work.lightens() {
             Swatch::lightened(work.from.best(), target)
         } else {

@@ -3,7 +3,7 @@
 use super::PartKind;
 use crate::{
     mix::as_applied,
-    peroxide::{Objective, Shelf, Stock, blend_shelf},
+    peroxide::{Objective, Shelf, Stock, as_labelled, blend_shelf},
     quantity::{Mass, MassFraction, Share},
     service::request::{Oxidant, Request, Task},
     source::{Basis, Interval},
@@ -24,6 +24,17 @@ pub(super) struct Candidate<'r> {
     basis: Basis,
     /// With the amount in hand and the price, as far as the shop states them.
     stock: Stock,
+}
+
+impl Candidate<'_> {
+    /// What it may hold: where nobody measured it, what a solution so labelled may be off comes to its strength.
+    pub(super) fn may_hold(&self) -> Interval<MassFraction> {
+        if self.kind == PartKind::Developer && self.basis >= Basis::Stated {
+            as_labelled(self.strength)
+        } else {
+            self.strength
+        }
+    }
 }
 
 /// Developers first, in the order of the shop, then diluents, which count as stocks without peroxide.

@@ -77,8 +77,10 @@ pub struct TestDone {
 pub(super) struct Canvas {
     /// The levels there; the estimate is the darkest stretch, which needs the most lift.
     pub(super) level: Interval<Level>,
-    /// Whether any stretch holds artificial colour.
-    pub(super) artificial: bool,
+    /// The darkest artificial colour of any stretch.
+    pub(super) artificial: Option<Level>,
+    /// The lightest stretch that is lighter than the natural level, as far as that is read: pigment was taken from it.
+    pub(super) lightened: Option<Level>,
 }
 
 impl Hair {
@@ -129,20 +131,39 @@ impl Hair {
                 None => here,
                 Some(known) => Canvas {
                     level: darkest_of(known.level, here.level),
-                    artificial: known.artificial || here.artificial,
+                    artificial: either(known.artificial, here.artificial, |one, other| other < one),
+                    lightened: either(known.lightened, here.lightened, |one, other| other > one),
                 },
             });
         }
-        canvas.unwrap_or(Canvas { level: self.natural_level, artificial: false })
+        canvas.unwrap_or_else(|| self.natural())
     }
 
     /// The most precise statement about a stretch counts: `ends` before `lengths` before `whole`.
     fn in_stretch(&self, stretch: Stretch) -> Canvas {
         let there = self.existing.iter().filter(|existing| stretches(existing.zone).contains(&stretch));
         match there.min_by_key(|existing| stretches(existing.zone).len()) {
-            Some(existing) => Canvas { level: Interval::exact(existing.level), artificial: existing.artificial },
-            None => Canvas { level: self.natural_level, artificial: false },
+            Some(existing) => self.of_level(existing.level, existing.artificial),
+            None => self.natural(),
         }
+    }
+
+    /// Hair whose level is stated.
+    pub(super) fn of_level(&self, level: Level, artificial: bool) -> Canvas {
+        Canvas {
+            level: Interval::exact(level),
+            artificial: artificial.then_some(level),
+            lightened: (level > self.natural_level.high()).then_some(level),
+        }
+    }
+
+    const fn natural(&self) -> Canvas {
+        Canvas { level: self.natural_level, artificial: None, lightened: None }
+    }
+
+    /// The stretches stated that a mix on `zone` meets.
+    pub(super) fn met_by(&self, zone: Zone) -> impl Iterator<Item = &Existing> {
+        self.existing.iter().filter(move |existing| existing.zone.overlaps(zone))
     }
 }
 
@@ -162,6 +183,15 @@ const fn stretches(zone: Zone) -> &'static [Stretch] {
         Zone::Ends => &[Stretch::End],
         Zone::Lengths => &[Stretch::Middle, Stretch::End],
         Zone::Whole => &[Stretch::Root, Stretch::Middle, Stretch::End],
+    }
+}
+
+/// Whichever is there; of two the second where it is preferred.
+fn either(one: Option<Level>, other: Option<Level>, preferred: impl Fn(Level, Level) -> bool) -> Option<Level> {
+    match (one, other) {
+        (Some(first), Some(second)) if preferred(first, second) => other,
+        (None, _) => other,
+        _ => one,
     }
 }
 

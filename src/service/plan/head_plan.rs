@@ -22,6 +22,7 @@ use serde::Serialize;
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct HeadPlan {
     /// All its hairs.
+    #[serde(rename = "head_hairs")]
     pub hairs: Interval<HairCount>,
     /// Mass of all the hair by its length.
     #[serde(rename = "mass_per_length_g_per_cm")]
@@ -92,7 +93,7 @@ impl HeadPlan {
             let wish = ClassQuestion {
                 from: work.from.best(),
                 to: target,
-                artificial: work.on_artificial,
+                artificial: work.artificial.is_some(),
                 lightened: false,
                 white: Share::nearest(white),
             };

@@ -1,53 +1,69 @@
 use super::sections::Work;
 use crate::{
-    colour::{Canvas, Level, ProductKind, Scale, blended_level, formula_level, white_blend},
+    colour::{Canvas, Level, ProductKind, Scale, blended_level, result_level, shade_level},
     finding::Reason,
-    quantity::{Mass, Share},
+    quantity::Mass,
     shop::ShadeClass,
+    source::{COMMON_PRACTICE, Interval, citations::colour},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// Level rules of permanent colour on natural hair: rules of thumb, a strand test decides.
+/// Level rules of permanent colour: rules of thumb, a strand test decides.
+///
+/// Lighter than natural hair the result is the mean of natural and shade; at its level and darker the shade deposits its
+/// own level.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct LevelRule {
     /// Level of the shades as mixed.
     pub shade_level: Level,
     /// Level that white hair takes.
     pub white_hair_level: Level,
-    /// Level that pigmented hair takes: the mean of natural and shade.
-    pub pigmented_hair_level: Level,
-    /// Shade that would bring pigmented hair to the target, where there is one.
-    pub shade_for_target_level: Option<Level>,
-    /// Why there is none, otherwise.
+    /// Levels that pigmented hair takes.
+    pub pigmented_hair_level: Interval<Level>,
+    /// Shades that would bring pigmented hair to the target, where there are such shades.
+    pub shade_for_target_level: Option<Interval<Level>>,
+    /// Why there are none, otherwise.
     pub no_shade_for_target: Option<String>,
-    /// Where the rules are printed.
+    /// What the rules rest on.
     pub sources: Vec<Reason>,
 }
 
 /// The level rules for a section in permanent colour; none for lightener, demi-permanent and the rest.
-pub(super) fn of(work: &Work<'_>, target: Level, white: Share) -> Option<LevelRule> {
+pub(super) fn of(work: &Work<'_>, target: Level) -> Option<LevelRule> {
     if !work.products.iter().all(|(item, _)| !item.lightens()) || work.shades().next().is_none() {
         return None;
     }
     let shades: Option<Vec<(Level, Mass)>> = work
         .shades()
-        .map(|shade| match shade.class {
-            ShadeClass::Permanent => Some((shade.level, Mass::from_g(shade.parts).ok()?)),
+        .map(|part| match part.class {
+            ShadeClass::Permanent => Some((part.shade.level(), Mass::from_g(part.parts).ok()?)),
             _ => None,
         })
         .collect();
     let shade = blended_level(shades?).ok()?.value;
-    let from = work.from.best();
-    let blend = white_blend(from, shade, white, ProductKind::PermanentColour).ok()?;
-    let canvas = if work.on_artificial { Canvas::Coloured } else { Canvas::Natural };
-    let needed = formula_level(from, target, ProductKind::PermanentColour, canvas, Scale::European10);
+    let product = ProductKind::PermanentColour;
+    let coloured = work.artificial.is_some_and(|there| target > there);
+    let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
+    let scale = Scale::European10;
+    let needed = |from| shade_level(from, target, product, canvas, scale).map(|level| level.value);
+    // Beyond the end of the scale for a bound, the end is meant.
+    let bound = |from: Level| {
+        let end = if from < work.from.best() { Level::LIGHTEST_OF_TEN } else { Level::DARKEST };
+        needed(from).unwrap_or(end)
+    };
+    let needed = needed(work.from.best());
+    let span = |best| Interval::ordered(bound(work.from.low()), best, bound(work.from.high()));
+    let result =
+        |from| if shade > from { result_level(from, shade, product).map_or(shade, |level| level.value) } else { shade };
+    let lifts = shade > work.from.low() || target > work.from.low();
+    let rests_on: &[_] = if lifts { &[colour::RESULT_LEVEL, COMMON_PRACTICE] } else { &[COMMON_PRACTICE] };
     Some(LevelRule {
         shade_level: shade,
-        white_hair_level: blend.value.white_part,
-        pigmented_hair_level: blend.value.pigmented_part,
-        shade_for_target_level: needed.as_ref().ok().map(|level| level.value),
+        white_hair_level: shade,
+        pigmented_hair_level: work.from.map(result),
+        shade_for_target_level: needed.as_ref().ok().map(|level| span(*level)),
         no_shade_for_target: needed.err().map(|why| why.to_string()),
-        sources: blend.citation.map(Reason::from).into_iter().collect(),
+        sources: rests_on.iter().map(Reason::from).collect(),
     })
 }

@@ -30,6 +30,9 @@ pub struct Mix {
     /// Strength on the hair after mixing, as weighed.
     #[serde(rename = "on_hair_ww_percent")]
     pub on_hair: Interval<MassFraction>,
+    /// The same as far as a bottle that nobody measured may be off its label; what is held against the law.
+    #[serde(rename = "on_hair_as_labelled_ww_percent")]
+    pub on_hair_as_labelled: Interval<MassFraction>,
     /// What both strengths rest on.
     pub strength_basis: Basis,
     /// What the makers declare to be in the mixed bowl, where any of them does. Not part of the plain data.
@@ -108,6 +111,12 @@ choice! {
 }
 
 impl Mix {
+    /// The decimals that its strengths are known to, in % w/w: two where they were measured, one by label or sheet.
+    #[must_use]
+    pub fn decimals(&self) -> usize {
+        strength_decimals(self.strength_basis)
+    }
+
     /// What goes on the hair apart from developer, diluent and additives.
     pub fn products(&self) -> impl Iterator<Item = &WeighedPart> {
         let product = |part: &&WeighedPart| matches!(part.kind, PartKind::Lightener | PartKind::Colour);
@@ -119,6 +128,11 @@ impl Mix {
         let oxidant = |part: &&WeighedPart| matches!(part.kind, PartKind::Developer | PartKind::Diluent);
         self.bowls.iter().take(1).flat_map(|bowl| &bowl.parts).filter(oxidant)
     }
+}
+
+/// The decimals, in % w/w, that a strength of this basis is known to.
+pub(crate) fn strength_decimals(basis: Basis) -> usize {
+    if basis < Basis::Stated { 2 } else { 1 }
 }
 
 /// Plain data has the text that a file has.

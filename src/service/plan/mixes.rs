@@ -17,12 +17,13 @@ use crate::{
     source::{Basis, Interval},
 };
 
-/// What goes into one bowl: the thing, its exact mass, and the peroxide it brings.
+/// What goes into one bowl: the thing, its exact mass, the peroxide it brings, and what it may bring as labelled.
 struct Pour<'r> {
     product: &'r str,
     kind: PartKind,
     mass: Mass,
     peroxide: Interval<MassFraction>,
+    may_bring: Interval<MassFraction>,
 }
 
 /// Every mix, in working order; the problems of all of them are reported together.
@@ -72,6 +73,7 @@ fn mix(
     let pairs = || weighing.parts().iter().zip(&ingredients);
     let weighed: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.peroxide)).collect();
     let on_hair = as_applied(&weighed).in_field(field)?;
+    let as_labelled: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.may_bring)).collect();
     let mut shows = Mass::ZERO;
     let part = |(part, ingredient): (&Weighed, &Pour)| {
         shows = shows + part.weighed;
@@ -103,7 +105,8 @@ fn mix(
         on_hair,
         strength_basis: developer.basis.weaker(Basis::Derived),
         leftover: bowl.total.times(count as f64).in_field(field)?.minus_or_zero(amount.value.best()),
-        composition: composition(request, &bowl),
+        on_hair_as_labelled: as_applied(&as_labelled).in_field(field)?,
+        composition: composition(request, &bowl, &as_labelled),
         undeclared: undeclared(request, &bowl),
         bowls: vec![bowl],
         findings: Vec::new(),
@@ -111,17 +114,18 @@ fn mix(
 }
 
 /// The mixed bowl with what its makers declare, where any of them does; the developer's own peroxide is always in it.
-fn composition(request: &Request, bowl: &Bowl) -> Option<Composition> {
+fn composition(request: &Request, bowl: &Bowl, as_labelled: &[(Mass, Interval<MassFraction>)]) -> Option<Composition> {
     let known = |part: &WeighedPart| request.shop.facts(&part.product).map(|facts| facts.declared.clone());
-    let parts: Vec<_> = bowl.parts.iter().map(|part| (part, known(part))).collect();
-    if parts.iter().all(|(_, known)| known.as_ref().is_none_or(|known| known.ingredients.is_empty())) {
+    let brings = as_labelled.iter().map(|(_, peroxide)| *peroxide);
+    let parts: Vec<_> = bowl.parts.iter().zip(brings).map(|(part, peroxide)| (part, peroxide, known(part))).collect();
+    if parts.iter().all(|(.., known)| known.as_ref().is_none_or(|known| known.ingredients.is_empty())) {
         return None;
     }
-    let product = |(part, known): (&WeighedPart, Option<Product>)| {
+    let product = |(part, may_bring, known): (&WeighedPart, Interval<MassFraction>, Option<Product>)| {
         let mut product = known.unwrap_or_else(|| Product::declared_in_part(part.product.as_str(), Vec::new()));
         let is_peroxide = |ingredient: &Ingredient| ingredient.cas == Some(Cas::HYDROGEN_PEROXIDE);
         if part.kind == PartKind::Developer && !product.ingredients.iter().any(is_peroxide) {
-            let peroxide = Ingredient::named("hydrogen peroxide", part.peroxide).with_cas(Cas::HYDROGEN_PEROXIDE);
+            let peroxide = Ingredient::named("hydrogen peroxide", may_bring).with_cas(Cas::HYDROGEN_PEROXIDE);
             product.ingredients.push(peroxide);
         }
         (part.weigh, product)
@@ -150,16 +154,23 @@ fn ingredients<'r>(
     let mut ingredients = Vec::new();
     for (item, parts) in &work.products {
         let kind = if item.lightens() { PartKind::Lightener } else { PartKind::Colour };
-        ingredients.push(Pour { product: &item.name, kind, mass: product.times(parts / all)?, peroxide });
+        ingredients.push(Pour {
+            product: &item.name,
+            kind,
+            mass: product.times(parts / all)?,
+            peroxide,
+            may_bring: peroxide,
+        });
     }
     for (stock, share) in &developer.parts {
         let mass = oxidant.times(share.fraction())?;
-        ingredients.push(Pour { product: stock.name, kind: stock.kind, mass, peroxide: stock.strength });
+        let (peroxide, may_bring) = (stock.strength, stock.may_hold());
+        ingredients.push(Pour { product: stock.name, kind: stock.kind, mass, peroxide, may_bring });
     }
     for item in work.task.additives.iter().filter_map(|i| request.items.get(*i)) {
         if let ItemKind::Additive { dose } = item.kind {
-            let mass = bowl.times(dose.fraction())?;
-            ingredients.push(Pour { product: &item.name, kind: PartKind::Additive, mass, peroxide });
+            let (kind, mass) = (PartKind::Additive, bowl.times(dose.fraction())?);
+            ingredients.push(Pour { product: &item.name, kind, mass, peroxide, may_bring: peroxide });
         }
     }
     Ok(ingredients)

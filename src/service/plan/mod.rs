@@ -44,6 +44,7 @@ pub use head_plan::{HeadPlan, HeadReading, SectionPlan};
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub use make::{plan, plan_text, plan_with};
+pub(crate) use mix_plan::strength_decimals;
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
 pub use order::OrderBasis;

@@ -1,11 +1,13 @@
 //! The second stage: every task in working order, with its products found and what it meets on the hair.
 
 use super::{
-    Hair, OrderBasis, order,
+    Hair, OrderBasis,
+    hair::Canvas,
+    order,
     toner::{self, Mixture},
 };
 use crate::{
-    colour::{Level, LevelChange, Tone},
+    colour::{self, Level, LevelChange, ProductKind, Tone},
     finding::Finding,
     head::Technique,
     mix::Ratio,
@@ -34,17 +36,17 @@ pub(super) struct Work<'r> {
     pub(super) search: Vec<Finding>,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
-    /// Whether any of that hair is artificially coloured.
-    pub(super) on_artificial: bool,
+    /// The darkest artificial colour in that hair.
+    pub(super) artificial: Option<Level>,
+    /// The lightest of that hair that is lighter than the natural level.
+    pub(super) lightened: Option<Level>,
     /// The tone of the shades as mixed; lightener brings none.
     pub(super) tone: Tone,
 }
 
 /// A shade of a task.
 pub(super) struct Shade<'r> {
-    pub(super) code: &'r str,
-    pub(super) level: Level,
-    pub(super) tone: &'r Tone,
+    pub(super) shade: &'r colour::Shade,
     pub(super) class: ShadeClass,
     pub(super) parts: f64,
 }
@@ -89,11 +91,44 @@ impl<'r> Work<'r> {
 
     pub(super) fn shades(&self) -> impl Iterator<Item = Shade<'r>> {
         self.products.iter().filter_map(|(item, parts)| match &item.kind {
-            ItemKind::Shade { level, tone, class, .. } => {
-                Some(Shade { code: &item.name, level: *level, tone, class: *class, parts: *parts })
-            }
+            ItemKind::Shade { shade, class, .. } => Some(Shade { shade, class: *class, parts: *parts }),
             _ => None,
         })
+    }
+
+    /// What its colour does: the strongest kind among its shades decides. None for lightener.
+    pub(super) fn colour_kind(&self) -> Option<ProductKind> {
+        let kind = |class| match class {
+            ShadeClass::HighLift => ProductKind::HighLiftTint,
+            ShadeClass::Permanent => ProductKind::PermanentColour,
+            ShadeClass::Demi => ProductKind::QuasiPermanentColour,
+            ShadeClass::Semi => ProductKind::SemiPermanentColour,
+        };
+        // The kinds stand in the order of what they lift, but for these two.
+        let rank = |kind: &ProductKind| match kind {
+            ProductKind::HighLiftTint => 0,
+            ProductKind::PermanentColour => 1,
+            _ => 2,
+        };
+        let shades = || self.shades().map(|shade| kind(shade.class));
+        if self.lightens() { None } else { shades().min_by_key(rank) }
+    }
+
+    /// Whether it can make hair lighter at all.
+    pub(super) fn can_lift(&self) -> bool {
+        let deposits = [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour]
+            .map(Some)
+            .contains(&self.colour_kind());
+        self.has_peroxide() && !deposits
+    }
+
+    /// Its shades as one: codes, mean level and tone. A clear shade only dilutes.
+    pub(super) fn as_one_shade(&self) -> Option<colour::Shade> {
+        let telling = || self.shades().filter(|part| part.shade.strength() > Share::NONE);
+        let codes: Vec<&str> = telling().map(|part| part.shade.code()).collect();
+        let parts: f64 = telling().map(|part| part.parts).sum();
+        let level: f64 = telling().map(|part| part.shade.level().number() * part.parts / parts).sum();
+        colour::Shade::new(codes.join(" + "), Level::clamped(level), self.tone.clone()).ok()
     }
 
     /// Whether this toner goes on that section.
@@ -166,14 +201,15 @@ fn work<'r>(
     (place, in_request): (usize, usize),
     task: &'r Task,
 ) -> Result<Work<'r>, Problems> {
-    let canvas = hair.at(task.zone);
-    let from = match (task.starting_level, task.stage) {
-        (Some(stated), _) => Interval::exact(stated),
-        // A toner goes on what its sections were lifted to, a root shadow on the natural base.
-        (None, WorkStage::Toner) => lifted(request, task).unwrap_or(canvas.level),
-        (None, WorkStage::RootShadow) => hair.natural_level,
-        (None, WorkStage::Section) => canvas.level,
+    let canvas = match (task.starting_level, task.stage) {
+        (Some(stated), _) => hair.of_level(stated, hair.at(task.zone).artificial.is_some()),
+        // A root shadow goes on the natural base.
+        (None, WorkStage::RootShadow) => Canvas { level: hair.natural_level, ..hair.at(task.zone) },
+        (None, WorkStage::Section | WorkStage::Toner) => hair.at(task.zone),
     };
+    // A toner goes on what its sections were lifted to.
+    let toned = if task.stage == WorkStage::Toner { lifted(request, task) } else { None };
+    let from = toned.unwrap_or(canvas.level);
     let Mixture { products, ratio, findings: search } = match &task.wanted {
         Some(look) => toner::find(request, task, look, hair.natural_level.best(), from.best())?,
         None => Mixture {
@@ -184,10 +220,21 @@ fn work<'r>(
     };
     let all: f64 = products.iter().map(|(_, parts)| parts).sum();
     let tone = Tone::blend(products.iter().filter_map(|(item, parts)| match &item.kind {
-        ItemKind::Shade { tone, .. } => Some((tone, Share::nearest(100.0 * parts / all))),
+        ItemKind::Shade { shade, .. } => Some((shade.tone(), Share::nearest(100.0 * parts / all))),
         _ => None,
     }));
-    Ok(Work { place, in_request, task, products, ratio, search, from, on_artificial: canvas.artificial, tone })
+    Ok(Work {
+        place,
+        in_request,
+        task,
+        products,
+        ratio,
+        search,
+        from,
+        artificial: canvas.artificial,
+        lightened: canvas.lightened,
+        tone,
+    })
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

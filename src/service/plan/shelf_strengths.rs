@@ -78,10 +78,9 @@ pub(super) fn strengths(
                 let on_hair = applied(request, work, made.strength)?;
                 possible.push(Possible { developer: made.strength, on_hair, bottle });
             }
-            Ok(_) => {}
             Err(error) if bottle => refused.push((target, error.to_string())),
-            // A blend below the weakest bottle is no loss worth a line.
-            Err(_) => {}
+            // Too strong for the work, or a blend below the weakest bottle: no loss worth a line.
+            Ok(_) | Err(_) => {}
         }
     }
     if possible.is_empty() {

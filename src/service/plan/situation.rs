@@ -17,7 +17,7 @@ pub(super) fn situation(request: &Request, work: &Work<'_>, on_hair: Interval<Ma
     let product = work.products.first().map(|(item, _)| *item);
     let room = request.room;
     let warm = Temperature::nearest(SCALP_C);
-    let temperature = if work.task.on_scalp && warm > room { warm } else { room };
+    let temperature = if work.task.on_scalp == Some(true) && warm > room { warm } else { room };
     Situation { on_hair, temperature, ..of_hair(&request.file, product) }
 }
 

@@ -1,5 +1,5 @@
 use super::{
-    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, Task, counts_from,
+    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, Task, after_rinse, counts_from,
     defaults::{self, DefaultValue, Defaults},
     shelf, strands,
     task::{self, Oxidant, Shelf},
@@ -89,11 +89,11 @@ impl Request {
             .toner
             .iter()
             .enumerate()
-            .map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used))
+            .map(|(i, toner)| after_rinse::toner(i, toner, &tasks, &look_up, &mut used))
             .collect();
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
-            tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
+            tasks.push(after_rinse::root_shadow(shadow, &look_up, &mut used)?);
         }
         let strands = strands::strands(file, &look_up, room, &mut used)?;
         let (window, tolerance) = finish(&file.finish, &tasks, &mut used)?;

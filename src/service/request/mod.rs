@@ -1,5 +1,6 @@
 //! The request: a service file with every number turned into a checked quantity and every name into the thing it names.
 
+mod after_rinse;
 mod build;
 mod counts_from;
 mod defaults;

@@ -5,7 +5,7 @@ use super::{
     defaults::{DefaultValue, Defaults},
 };
 use crate::{
-    colour::{Level, Tone},
+    colour::Shade,
     lift::Ph,
     mix::Ratio,
     money::PackPrice,
@@ -47,8 +47,7 @@ pub(in crate::service) enum ItemKind {
     },
     Shade {
         ratio: Option<Ratio>,
-        level: Level,
-        tone: Tone,
+        shade: Shade,
         class: ShadeClass,
         mixed_ph: Option<Ph>,
         limits: OwnLimits,
@@ -130,8 +129,7 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
         name: one.shade.code().to_owned(),
         kind: ItemKind::Shade {
             ratio: one.ratio.clone(),
-            level: one.shade.level(),
-            tone: one.shade.tone().clone(),
+            shade: one.shade.clone(),
             class: one.class,
             mixed_ph: one.mixed_ph,
             limits: one.limits,

@@ -11,7 +11,7 @@ use crate::{
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{After, MixPart, RootShadow, Section, ToneTarget, Toner, WaitFor, Zone},
+        shape::{After, MixPart, Section, ToneTarget, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -49,7 +49,7 @@ pub(in crate::service) struct Look {
 }
 
 impl Look {
-    fn read(target: &ToneTarget, field: &str) -> Result<Self, Problems> {
+    pub(super) fn read(target: &ToneTarget, field: &str) -> Result<Self, Problems> {
         let hues: Result<Vec<Hue>, _> = target.tones.iter().map(|word| word.parse()).collect();
         Ok(Self {
             level: Level::new(target.level).in_field(&format!("{field}.target.level"))?,
@@ -69,7 +69,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) technique: Option<Technique>,
     pub(in crate::service) zone: Zone,
     pub(in crate::service) share: Option<Share>,
-    pub(in crate::service) on_scalp: bool,
+    /// Whether the mix touches the scalp; none where neither the file nor technique and zone say it.
+    pub(in crate::service) on_scalp: Option<bool>,
     /// The level now, where it is stated for this task alone.
     pub(in crate::service) starting_level: Option<Level>,
     /// Sections (places in the list) that a toner goes on.
@@ -137,7 +138,7 @@ impl Shelf<'_> {
         }
     }
 
-    fn mix(&self, parts: &[MixPart], field: &str) -> Result<Vec<(usize, f64)>, Problems> {
+    pub(super) fn mix(&self, parts: &[MixPart], field: &str) -> Result<Vec<(usize, f64)>, Problems> {
         let part = |(i, part): (usize, &MixPart)| {
             Ok((self.item(&part.shade, &format!("{field}.mix[{}].shade", i + 1))?, part.parts))
         };
@@ -174,7 +175,7 @@ impl Shelf<'_> {
     }
 
     /// The shortest working life among the products.
-    fn working_life(&self, products: &[(usize, f64)]) -> Duration {
+    pub(super) fn working_life(&self, products: &[(usize, f64)]) -> Duration {
         let lives = products.iter().filter_map(|(i, _)| match self.items.get(*i).map(|item| &item.kind) {
             Some(ItemKind::Lightener { working_life, .. }) => *working_life,
             _ => None,
@@ -203,13 +204,17 @@ pub(super) fn section(
     };
     let lightens = products.iter().any(|(i, _)| shelf.items.get(*i).is_some_and(Item::lightens));
     let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
-    let on_scalp = section.on_scalp.unwrap_or_else(|| {
-        let touches = touches_scalp(section.technique, section.zone);
-        let why = "worked out from the technique and the zone: foil keeps a mix off the scalp";
+    let on_scalp = section.on_scalp.or_else(|| {
+        let touches = touches_scalp(section.technique, section.zone)?;
+        let why = if touches {
+            "worked out from the technique and the zone: at the scalp, and no foil in between"
+        } else {
+            "worked out from the zone: it begins away from the roots"
+        };
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
-        touches
+        Some(touches)
     });
-    let on_head = shelf.amounts.section(section, &field, lightens, on_scalp)?;
+    let on_head = shelf.amounts.section(section, &field, lightens, on_scalp == Some(true))?;
     let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
@@ -292,121 +297,11 @@ fn amount(
     Ok(amount)
 }
 
-/// A toner of the file.
-pub(super) fn toner(
-    i: usize,
-    toner: &Toner,
-    sections: &[Task],
-    shelf: &Shelf<'_>,
-    defaults: &mut Defaults,
-) -> Result<Task, Problems> {
-    let field = format!("toner[{}]", i + 1);
-    let named = |task: &Task| toner.sections.contains(&task.name) || (toner.sections.is_empty() && task.lightens);
-    let goes_on: Vec<usize> = sections.iter().enumerate().filter(|(_, task)| named(task)).map(|(i, _)| i).collect();
-    if goes_on.is_empty() {
-        return Err("goes on no lightened section: name its `sections`").in_field(&field);
+/// Regrowth and roots are worked at the scalp. In foil they may be, or a gap may be left: foil does not say.
+fn touches_scalp(technique: Technique, zone: Zone) -> Option<bool> {
+    match technique {
+        Technique::Regrowth => Some(true),
+        _ if !zone.overlaps(Zone::Roots) => Some(false),
+        technique => (!technique.is_in_foil()).then_some(true),
     }
-    let products = shelf.mix(&toner.mix, &field)?;
-    let after_rinse = AfterRinse {
-        name: toner.name.clone(),
-        stage: WorkStage::Toner,
-        zone: Zone::Lengths,
-        on_scalp: false,
-        goes_on,
-        wanted: toner.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
-        mix_g: toner.mix_g,
-        apply_min: toner.apply_min,
-        develop_min: toner.develop_min,
-    };
-    let oxidant = shelf.oxidant(&products, toner.developer.as_deref(), toner.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(toner.ratio.as_deref(), &products, oxidant, &field)?;
-    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
-}
-
-/// The root shadow of the file.
-pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut Defaults) -> Result<Task, Problems> {
-    let field = "root_shadow".to_owned();
-    let products = shelf.mix(&shadow.mix, &field)?;
-    let after_rinse = AfterRinse {
-        name: format!("root shadow, {} cm", shadow.length_cm),
-        stage: WorkStage::RootShadow,
-        zone: Zone::Roots,
-        on_scalp: true,
-        goes_on: Vec::new(),
-        wanted: shadow.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
-        mix_g: shadow.mix_g,
-        apply_min: shadow.apply_min,
-        develop_min: shadow.develop_min,
-    };
-    let oxidant = shelf.oxidant(&products, shadow.developer.as_deref(), shadow.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(shadow.ratio.as_deref(), &products, oxidant, &field)?;
-    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
-}
-
-/// What toner and root shadow have in common.
-struct AfterRinse {
-    name: String,
-    stage: WorkStage,
-    zone: Zone,
-    on_scalp: bool,
-    goes_on: Vec<usize>,
-    wanted: Option<Look>,
-    mix_g: f64,
-    apply_min: Option<f64>,
-    develop_min: f64,
-}
-
-impl AfterRinse {
-    fn task(
-        self,
-        field: String,
-        products: Vec<(usize, f64)>,
-        oxidant: Oxidant,
-        ratio: Option<Ratio>,
-        shelf: &Shelf<'_>,
-        defaults: &mut Defaults,
-    ) -> Result<Task, Problems> {
-        let stated = self.apply_min.map(Duration::from_min).transpose().in_field(&format!("{field}.apply_min"))?;
-        let apply = defaults.stated_or(
-            stated,
-            &format!("{field}.apply_min"),
-            defaults::toner_application().in_field(&field)?,
-            "a toner is applied at the basin in a few minutes",
-        );
-        let amount = Mass::from_g(self.mix_g).in_field(&format!("{field}.mix_g"))?;
-        Ok(Task {
-            name: self.name,
-            stage: self.stage,
-            lightens: false,
-            technique: None,
-            zone: self.zone,
-            share: None,
-            on_scalp: self.on_scalp,
-            starting_level: None,
-            goes_on: self.goes_on,
-            target: None,
-            target_tone: None,
-            wanted: self.wanted,
-            working_life: shelf.working_life(&products),
-            products,
-            oxidant,
-            ratio,
-            amount: Sourced::stated(Interval::exact(amount)),
-            additives: Vec::new(),
-            foils: None,
-            on_head: None,
-            apply: apply.value,
-            develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
-            after: Vec::new(),
-            hairline: false,
-            beside: Vec::new(),
-            same_foil_as: Vec::new(),
-            field,
-        })
-    }
-}
-
-/// Regrowth and roots are worked at the scalp unless they lie in foil.
-fn touches_scalp(technique: Technique, zone: Zone) -> bool {
-    technique == Technique::Regrowth || (matches!(zone, Zone::Roots | Zone::Whole) && !technique.is_in_foil())
 }

@@ -71,13 +71,14 @@ fn soft_gradient_masses_and_strengths() {
         [("Foam Line powder", 15.0), ("developer 6", 15.0), ("developer 3", 15.0), ("bond additive", 1.4)]
     );
     close(on_hair(&plan, "crown"), (15.0 * 6.0 + 15.0 * 3.0) / 46.4);
-    // 40 g at 1:1.5 are 16 g and 24 g.
-    assert_eq!(weighed(mix(&plan, "hairline")), [("Foam Line clay", 16.0), ("developer 6", 24.0)]);
-    close(on_hair(&plan, "hairline"), 24.0 * 6.0 / 40.0);
+    // 40 g at 1:1.5 are 16 g and 24 g; 4.5 % is half of each again.
+    let hairline = [("Foam Line clay", 16.0), ("developer 6", 12.0), ("developer 3", 12.0)];
+    assert_eq!(weighed(mix(&plan, "hairline")), hairline);
+    close(on_hair(&plan, "hairline"), 24.0 * 4.5 / 40.0);
     // 60 g at 1:2 are 20 g and 40 g; of the 20 g a third, 6.67 g, and two thirds, 13.33 g.
     assert_eq!(weighed(mix(&plan, "lengths")), [("J9-mist", 6.7), ("J9-clear", 13.3), ("toner developer", 40.0)]);
     close(on_hair(&plan, "lengths"), 40.0 * 1.9 / 60.0);
-    assert_eq!(weighed(mix(&plan, "root shadow, 3 cm")), [("J6-drift", 10.0), ("toner developer", 20.0)]);
+    assert_eq!(weighed(mix(&plan, "root shadow, 3 cm")), [("J7-drift", 10.0), ("toner developer", 20.0)]);
     close(on_hair(&plan, "root shadow, 3 cm"), 20.0 * 1.9 / 30.0);
 }
 
@@ -120,7 +121,7 @@ fn soft_gradient_levels() {
 
 /// Pack price times grams over grams of the pack, a half cent up:
 /// 31.50*15/500 = 0.945; 8.90*30/1000 = 0.267; 42*1.4/250 = 0.2352; 8.90*15/1000 = 0.1335; 8.40*15/1000 = 0.126;
-/// 36*16/500 = 1.152; 8.90*24/1000 = 0.2136; 7.20*6.7/60 = 0.804; 7.20*13.3/60 = 1.596; 9.60*40/1000 = 0.384;
+/// 36*16/500 = 1.152; 8.90*12/1000 = 0.1068; 8.40*12/1000 = 0.1008; 7.20*6.7/60 = 0.804; 7.20*13.3/60 = 1.596; 9.60*40/1000 = 0.384;
 /// 7.20*5/60 = 0.60, twice; 9.60*20/1000 = 0.192, twice; 7.20*10/60 = 1.20; 34 foils: 18*34/500 = 1.224; 9*2/50 = 0.36.
 /// Labour: 18+16+12+5+3+4+45 = 103 min; 17.50*1.21/0.72*103/60 = 50.4867...
 /// Overhead: 81 min to the last rinse, 20 of toning, 45 of other work: 146 min; 19.20*146/60 = 46.72.
@@ -137,14 +138,15 @@ fn soft_gradient_money() {
         ("developer 3", "0.13 EUR"),
         ("bond additive", "0.24 EUR"),
         ("Foam Line clay", "1.15 EUR"),
-        ("developer 6", "0.21 EUR"),
+        ("developer 6", "0.11 EUR"),
+        ("developer 3", "0.10 EUR"),
         ("J9-mist", "0.80 EUR"),
         ("J9-clear", "1.60 EUR"),
         ("toner developer", "0.38 EUR"),
         ("J8-mist", "0.60 EUR"),
         ("J8", "0.60 EUR"),
         ("toner developer", "0.19 EUR"),
-        ("J6-drift", "1.20 EUR"),
+        ("J7-drift", "1.20 EUR"),
         ("toner developer", "0.19 EUR"),
         ("foil", "1.22 EUR"),
         ("gloves, pair", "0.36 EUR"),
@@ -198,12 +200,12 @@ fn lowlights_masses_and_strengths() {
     let plan = planned("lowlights.json");
     assert_eq!(
         weighed(mix(&plan, "warm fill")),
-        [("J7-ember", 15.0), ("developer 12", 4.8), ("maker's thinning base", 25.2)]
+        [("J8-ember", 15.0), ("developer 12", 4.8), ("maker's thinning base", 25.2)]
     );
     close(on_hair(&plan, "warm fill"), 1.28);
     assert_eq!(
         weighed(mix(&plan, "lowlights")),
-        [("J7", 13.3), ("J7-drift", 6.7), ("developer 12", 6.3), ("maker's thinning base", 33.7)]
+        [("J7", 13.3), ("J7-amber", 6.7), ("developer 12", 6.3), ("maker's thinning base", 33.7)]
     );
     close(on_hair(&plan, "lowlights"), 1.26);
     let steps: Vec<_> = plan.order.iter().map(|s| (s.name.as_str(), s.begin.min(), s.rinse_by.min())).collect();
@@ -218,11 +220,11 @@ fn lowlights_masses_and_strengths() {
 fn lowlights_money() {
     let plan = planned("lowlights.json");
     let want = [
-        ("J7-ember", "1.80 EUR"),
+        ("J8-ember", "1.80 EUR"),
         ("developer 12", "0.05 EUR"),
         ("maker's thinning base", "0.30 EUR"),
         ("J7", "1.60 EUR"),
-        ("J7-drift", "0.80 EUR"),
+        ("J7-amber", "0.80 EUR"),
         ("developer 12", "0.06 EUR"),
         ("maker's thinning base", "0.40 EUR"),
         ("foil", "1.30 EUR"),

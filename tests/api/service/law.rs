@@ -7,13 +7,19 @@ use foilwork::{
         Verdict::{self, NotJudged, Passed, Stop},
     },
     limits::Jurisdiction,
-    service::Plan,
+    service::{Plan, ServiceFile},
+    sheet::bench_sheet,
+    shop::StrengthBasis,
 };
 use rstest::rstest;
 
 /// Developer with hardly anything in it: 100 g at 1 part to 99, so that 0.99 of its strength lies on the hair.
 fn nearly_neat(jurisdiction: Option<&str>, strength: &str) -> Plan {
-    changed(only_lightener(), |file| {
+    neat(only_lightener(), jurisdiction, strength)
+}
+
+fn neat(file: ServiceFile, jurisdiction: Option<&str>, strength: &str) -> Plan {
+    changed(file, |file| {
         file.service.jurisdiction = jurisdiction.map(str::to_owned);
         shop(file).developer[0].strength = strength.to_owned();
         shop(file).lightener[0].strongest_developer_ww_percent = Some(15.0);
@@ -42,7 +48,7 @@ fn an_exceeded_limit_is_said_loudly_with_its_source() {
     assert_eq!(texts(&plan, "law"), "top: 14.85 % w/w of 12 % on the hair: EXCEEDED\n");
     let finding = plan.findings.iter().find(|finding| finding.rule == Rule::Law).unwrap();
     assert!(finding.sources[0].text.contains("1223/2009"), "{:?}", finding.sources);
-    let sheet = foilwork::sheet::bench_sheet(&plan);
+    let sheet = bench_sheet(&plan);
     assert!(sheet.contains("*** DO NOT BEGIN: 1 finding says STOP."), "{sheet}");
     assert!(sheet.contains("[STOP] law: top: 14.85 % w/w of 12 % on the hair: EXCEEDED"), "{sheet}");
 }
@@ -76,4 +82,57 @@ fn no_finding_of_the_law_has_a_gap() {
             assert!(!text.contains("of  ") && !text.contains("(;") && !text.contains("  "), "{jurisdiction}: {text}");
         }
     }
+}
+
+/// Source: British Pharmacopoeia, Hydrogen Peroxide Solution (6 per cent), 5.0 to 7.0 % w/v: a sixth off its name either
+/// way, in proportion for other strengths. 0.99 x 10.2 x 7/6 = 11.78; 0.99 x 10.5 x 7/6 = 12.13.
+#[rstest]
+#[case::measured("10.5 % w/w", StrengthBasis::Measured, Passed)]
+#[case::by_sheet_below("10.2 % w/w", StrengthBasis::SupplierSheet, Passed)]
+#[case::by_sheet("10.5 % w/w", StrengthBasis::SupplierSheet, NotJudged)]
+#[case::by_label("10.5 % w/w", StrengthBasis::Label, NotJudged)]
+#[case::by_label_above("12.2 % w/w", StrengthBasis::Label, Stop)]
+fn a_strength_that_nobody_measured_has_its_tolerance(
+    #[case] strength: &str,
+    #[case] basis: StrengthBasis,
+    #[case] want: Verdict,
+    // By the developer alone, and substance by substance.
+    #[values(false, true)] composed: bool,
+) {
+    let mut file = only_lightener();
+    shop(&mut file).developer[0].strength_basis = basis;
+    if composed {
+        let silica = serde_json::json!({ "substance": "silica", "cas": "7631-86-9", "ww_percent": 10.0 });
+        shop(&mut file).lightener[0].composition = vec![serde_json::from_value(silica).unwrap()];
+        shop(&mut file).developer[0].declared_in_full = true;
+    }
+    let plan = neat(file, Some("EU"), strength);
+    let of_peroxide =
+        plan.findings.iter().filter(|finding| finding.rule == Rule::Law && !finding.text.contains("silica"));
+    let found: Vec<Verdict> = of_peroxide.map(|finding| finding.verdict).collect();
+    assert_eq!(found, [want], "{}", texts(&plan, "law"));
+    // Its figures are no finer than it is known.
+    let decimals = if basis == StrengthBasis::Measured { 2 } else { 1 };
+    let on_hair = foilwork::text::number(plan.mixes[0].on_hair.best().ww_percent(), decimals);
+    assert!(bench_sheet(&plan).contains(&format!("ON THE HAIR {on_hair} % w/w")), "{}", bench_sheet(&plan));
+}
+
+/// What the table does not limit is named once for all mixes; each mix keeps it among its findings.
+#[test]
+fn substances_without_a_ceiling_are_one_line() {
+    let plan = changed(only_lightener(), |file| {
+        let of = |substance: &str, cas: &str, ww_percent: f64| {
+            let entry = serde_json::json!({ "substance": substance, "cas": cas, "ww_percent": ww_percent });
+            serde_json::from_value(entry).unwrap()
+        };
+        shop(file).developer[0].declared_in_full = true;
+        shop(file).lightener[0].composition = vec![of("silica", "7631-86-9", 10.0), of("kaolin", "1332-58-7", 40.0)];
+        let mut nape = file.section[0].clone();
+        nape.name = "nape".to_owned();
+        file.section.push(nape);
+    });
+    assert_eq!(verdicts(&plan, "law"), [NotJudged, Passed, Passed], "{}", texts(&plan, "law"));
+    assert!(texts(&plan, "law").starts_with("the table has no ceiling in this use for silica, kaolin, which does not"));
+    let open = plan.findings.iter().position(|finding| finding.text.contains("silica")).unwrap();
+    assert!(plan.mixes.iter().all(|mix| mix.findings.contains(&open)));
 }

@@ -53,7 +53,7 @@ fn times_are_those_of_the_clock() {
     let sheet = flat(&bench_sheet(&soft_gradient()));
     for words in [
         "finished at 12:26, if all goes as planned: 146 min in the chair, 45 min of it other work",
-        "10:00 1. nape: a bowl of 46.4 g, 3.88 % w/w on the hair",
+        "10:00 1. nape: a bowl of 46.4 g, 3.9 % w/w on the hair",
         "weigh 15 g Foam Line powder, 30 g developer 6 (45 g), 1.4 g bond additive (46.4 g)",
         "all on by 10:18; RINSE BY 10:48; this bowl until 10:40 look 10:15 10:20",
         "10:18 2. crown",

@@ -33,6 +33,8 @@ fn darker_on_lightened_hair(
     let plan = changed(only_colour(), |file| {
         file.analysis.history = Some(if lightened { vec![HistoryFlag::Lightened] } else { Vec::new() });
         shop(file).shade[1].tones = tones.iter().map(|tone| (*tone).to_owned()).collect();
+        // Hair that grows at level 9 keeps its pigment.
+        file.analysis.natural_level = if lightened { 6.0 } else { 9.0 };
         file.section[0].starting_level = Some(9.0);
         file.section[0].target_level = target;
     });

@@ -12,10 +12,10 @@ use foilwork::{
 };
 use rstest::rstest;
 
-/// Only the lightener that its entry allows there may touch the scalp; foil keeps a section off it.
+/// Only the lightener that its entry allows there may touch the scalp.
 #[rstest]
 #[case::foil_on_the_lengths(Technique::Weave, Zone::Lengths, None, false, None)]
-#[case::foil_at_the_roots(Technique::Slice, Zone::Roots, None, false, None)]
+#[case::foil_at_the_roots(Technique::Slice, Zone::Roots, None, false, Some(NotJudged))]
 #[case::freehand_on_the_lengths(Technique::Freehand, Zone::Lengths, None, false, None)]
 #[case::freehand_at_the_roots(Technique::Freehand, Zone::Roots, None, false, Some(Stop))]
 #[case::block_of_whole_strands(Technique::Block, Zone::Whole, None, false, Some(Stop))]

@@ -27,8 +27,8 @@ pub(super) fn check(sections: &Sections<'_>, findings: &mut Findings) {
             } else {
                 (Passed, format!("{}: pH {ph} of \"{}\" as its maker states it", work.name(), item.name))
             };
-            let finding = Finding::new(Rule::Alkalinity, verdict, text, &cited::MIXED_PH);
-            findings.push(&[work.place], finding.and_source(&cited::SWELLING_AGAINST_PH));
+            let finding = Finding::new(Rule::Alkalinity, verdict, text, cited::MIXED_PH);
+            findings.push(&[work.place], finding.and_source(cited::SWELLING_AGAINST_PH));
         }
     }
 }

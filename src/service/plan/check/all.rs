@@ -5,7 +5,8 @@ use super::{
         Evidence, Hair, Mix, SectionLift, Start, colours::Colours, findings::Findings, sections::Sections,
         strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, consultation, forecast, instructions, law, lift, sequence, skin_test, timing, together, white,
+    alkalinity, consultation, forecast, instructions, law, lift, overlap, sequence, skin_test, timing, together, tone,
+    white,
 };
 use crate::{limits::Jurisdiction, service::shape::ServiceFile};
 
@@ -33,7 +34,9 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, sections, mixes, &mut findings);
     instructions::check(sections, mixes, &mut findings);
+    overlap::check(hair, sections, &mut findings);
     lift::check(sections, mixes, &mut findings);
+    tone::check(hair, sections, &mut findings);
     alkalinity::check(sections, &mut findings);
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);
     white::check(hair.white, sections, &mut findings);

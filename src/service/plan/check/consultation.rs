@@ -84,10 +84,6 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
         findings.add(Rule::BlackHenna, Warning, text, trade::EU_DYE_LABEL);
     }
     earlier_service(hair, sections, findings);
-    if sections.lighten() && hair.has(HistoryFlag::Lightened) {
-        let text = "lightened before: keep fresh mix off the lightened lengths and test their elasticity";
-        findings.add(Rule::Overlap, Warning, text, trade::CONSULTATION);
-    }
 }
 
 /// What the history says was done to the hair, where this service adds to it.
@@ -96,11 +92,6 @@ fn earlier_service(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings
         let text = "straightened or permed before: the fibre is weaker; lower the strength, keep the gap that the product \
                     asks for, and test a strand";
         findings.add(Rule::EarlierService, Warning, text, trade::CONSULTATION);
-    }
-    if sections.lighten() && hair.has(HistoryFlag::PermanentColour) {
-        let text = "lightener over permanent colour: it lifts unevenly and may stop at an orange; test a strand, or clean \
-                    the colour first";
-        findings.add(Rule::EarlierService, Warning, text, COMMON_PRACTICE);
     }
     if sections.have_peroxide() && matches!(hair.porosity, Some(Porosity::High | Porosity::Uneven)) {
         let text = "porosity high or uneven: the mix works faster where the hair is open; look earlier, and expect the darker \

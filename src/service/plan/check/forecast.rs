@@ -32,7 +32,7 @@ pub(super) fn check(
             }
             (None, None) => continue,
         };
-        findings.push(&places, Finding::new(Rule::FinishTogether, verdict, text, &cited::LIGHTENING_SERIES));
+        findings.push(&places, Finding::new(Rule::FinishTogether, verdict, text, cited::LIGHTENING_SERIES));
     }
     for section in lift {
         for seen in &section.seen {
@@ -42,7 +42,7 @@ pub(super) fn check(
             let text =
                 format!("{}, minute {}: {}: {}{again}", section.section, amount(seen.at, 0), seen.next, seen.why);
             let places: Vec<usize> = place(&section.section).into_iter().collect();
-            findings.push(&places, Finding::new(Rule::LevelSeen, verdict, text, &cited::LIGHTENING_SERIES));
+            findings.push(&places, Finding::new(Rule::LevelSeen, verdict, text, cited::LIGHTENING_SERIES));
         }
     }
     match (&file.strand_book, &evidence.book) {

@@ -1,17 +1,21 @@
 //! Each mix against its products' own instructions, and against the scale.
 
 use super::super::{
-    Mix,
+    Mix, WeighedPart,
     findings::Findings,
     sections::{Sections, Work},
 };
 use crate::{
     finding::{
-        Reason, Rule,
+        Finding, Reason, Rule,
         Verdict::{NotJudged, Passed, Stop, Warning},
     },
+    mix::check_lightener,
+    quantity::Mass,
     service::request::{Item, ItemKind},
     shop::OwnLimits,
+    source::COMMON_PRACTICE,
+    text::number,
 };
 
 pub(super) const OWN_INSTRUCTIONS: &str = "the product's own instructions, as entered on the shelf";
@@ -27,16 +31,50 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findi
                 developer(work, mix, item, limits, findings);
             }
         }
+        ratio(work, mix, findings);
         scale(work.place, mix, findings);
     }
 }
 
 fn on_scalp(work: &Work<'_>, item: &Item, findings: &mut Findings) {
-    if let ItemKind::Lightener { on_scalp: false, .. } = item.kind
-        && work.task.on_scalp
-    {
-        let text = format!("{}: \"{}\" touches the scalp, which its entry does not allow", work.name(), item.name);
-        findings.of(work.place, Rule::OnScalp, Stop, text, Reason::stated(OWN_INSTRUCTIONS));
+    if !matches!(item.kind, ItemKind::Lightener { on_scalp: false, .. }) {
+        return;
+    }
+    let (name, product) = (work.name(), &item.name);
+    let (verdict, text) = match work.task.on_scalp {
+        Some(true) => (Stop, format!("{name}: \"{product}\" touches the scalp, which its entry does not allow")),
+        None => {
+            let text = format!(
+                "{name}: foil at the roots keeps \"{product}\" off the scalp only where a gap is left, and its entry does \
+                 not allow it there: leave one and say so, `on_scalp = false`"
+            );
+            (NotJudged, text)
+        }
+        Some(false) => return,
+    };
+    findings.of(work.place, Rule::OnScalp, verdict, text, Reason::stated(OWN_INSTRUCTIONS));
+}
+
+/// What is put on the hair is never more than its developer.
+fn ratio(work: &Work<'_>, mix: &Mix, findings: &mut Findings) {
+    let weighed = |parts: &mut dyn Iterator<Item = &WeighedPart>| parts.map(|part| part.weigh).sum::<Mass>();
+    let (product, developer) = (weighed(&mut mix.products()), weighed(&mut mix.oxidant()));
+    if !work.has_peroxide() {
+        return;
+    }
+    let finding = if work.lightens() {
+        check_lightener(product, developer)
+    } else {
+        (product > developer).then(|| {
+            let text = format!(
+                "more colour than developer: {product} colour to {developer} developer; the ratio is written colour first, \
+                 1:2 is one part of colour to two of developer"
+            );
+            Finding::new(Rule::Ratio, Warning, text, COMMON_PRACTICE)
+        })
+    };
+    if let Some(finding) = finding {
+        findings.push(&[work.place], finding.about(work.name()));
     }
 }
 
@@ -52,7 +90,10 @@ fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, finding
             );
             (Stop, text)
         }
-        Some(most) => (Passed, format!("{name} {:.2} of {most} for \"{product}\"", strongest.ww_percent())),
+        Some(most) => {
+            let strongest = number(strongest.ww_percent(), mix.decimals());
+            (Passed, format!("{name} {strongest} of {most} for \"{product}\""))
+        }
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),
     };
     findings.of(work.place, Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS));

@@ -6,10 +6,13 @@
 use super::super::{Mix, findings::Findings, sections::Sections};
 use crate::{
     finding::{
-        Reason, Rule,
+        Finding, Reason, Rule,
         Verdict::{NotJudged, Passed},
     },
-    limits::{self, Jurisdiction, Limit, Purpose, Table, Use, check_peroxide},
+    limits::{self, Judgement, Jurisdiction, Limit, Purpose, Report, Standing, Table, Use, Why, check_peroxide},
+    mix::Composition,
+    source::citations::peroxide::BP_LIMITS,
+    text::number,
 };
 
 /// Adds one finding for each limit and mix.
@@ -23,18 +26,22 @@ pub(super) fn check(
         let text = "no jurisdiction stated: no legal limit was checked; enter `service.jurisdiction`";
         return findings.add(Rule::Law, NotJudged, text, Reason::stated("none"));
     };
+    let mut unlimited = Unlimited::default();
     // Semi-permanent colour brings no peroxide.
     for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
         let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
         let name = work.name();
         if let Some(bowl) = &mix.composition {
-            let report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
+            let mut report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
+            unlimited.take(work.place, bowl, &mut report);
             for finding in report.findings() {
-                findings.push(&[work.place], finding.about(name));
+                let of_peroxide = finding.text.starts_with("hydrogen peroxide");
+                let finding = finding.about(name);
+                findings.push(&[work.place], if of_peroxide { by_label(finding, mix) } else { finding });
             }
             continue;
         }
-        let report = check_peroxide(jurisdiction, mix.on_hair, Use::professional(purpose));
+        let report = check_peroxide(jurisdiction, mix.on_hair_as_labelled, Use::professional(purpose));
         if report.judgements.is_empty() {
             let text =
                 format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
@@ -47,20 +54,82 @@ pub(super) fn check(
             // The law counts peroxide present or released, and a powder that nobody declares may release any amount.
             let open = verdict == Passed && !mix.undeclared.is_empty();
             let verdict = if open { NotJudged } else { verdict };
+            let level = number(judgement.level.high().ww_percent(), mix.decimals());
             let text = match verdict {
                 _ if open => format!(
-                    "{name}: {:.2}{figure} from the developer; \"{}\" may release more peroxide: enter its `composition`, \
-                     and `declared_in_full` when that is all",
-                    judgement.level.high(),
+                    "{name}: {level} % w/w{figure} from the developer; \"{}\" may release more peroxide: enter its \
+                     `composition`, and `declared_in_full` when that is all",
                     mix.undeclared.join("\", \"")
                 ),
-                Passed => format!("{name} {:.2}{figure}", judgement.level.high()),
-                _ => format!("{name}: {:.2}{figure} on the hair: {}", judgement.level.high(), judgement.standing),
+                Passed => format!("{name} {level} % w/w{figure}"),
+                _ => format!("{name}: {level} % w/w{figure} on the hair: {}", judgement.standing),
             };
             let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
-            findings.of(work.place, Rule::Law, verdict, text, source);
+            findings.push(&[work.place], by_label(Finding::new(Rule::Law, verdict, text, source), mix));
         }
     }
+    unlimited.say(jurisdiction, findings);
+}
+
+/// The declared substances of all mixes that the table has no ceiling for: said once, so that they do not drown the rest.
+#[derive(Default)]
+struct Unlimited {
+    substances: Vec<String>,
+    rows: Vec<Reason>,
+    places: Vec<usize>,
+}
+
+impl Unlimited {
+    /// Takes them out of the report of one mix.
+    fn take(&mut self, place: usize, bowl: &Composition, report: &mut Report<'_>) {
+        let open = |judgement: &Judgement<'_>| {
+            let why = [Why::NotInTable, Why::NoCeilingForThisUse, Why::NoFigure];
+            why.map(|why| Standing::CannotBeJudged { why }).contains(&judgement.standing)
+        };
+        for judgement in report.judgements.extract_if(.., |judgement| open(judgement)) {
+            // A row may name more than the bowl holds.
+            let named = |limit: &Limit| {
+                let held =
+                    bowl.constituents().iter().filter(|held| held.cas.is_some_and(|cas| limit.cas.contains(&cas)));
+                held.map(|held| held.name.clone()).collect::<Vec<String>>()
+            };
+            let names = judgement.limit.map(named).filter(|names| !names.is_empty());
+            for name in names.unwrap_or_else(|| vec![judgement.substance.to_owned()]) {
+                if !self.substances.iter().any(|known| known.eq_ignore_ascii_case(&name)) {
+                    self.substances.push(name);
+                }
+            }
+            // A row without a figure says who looked for one.
+            let row = judgement.limit.map(Reason::from).filter(|row| !self.rows.contains(row));
+            self.rows.extend(row);
+            if self.places.last() != Some(&place) {
+                self.places.push(place);
+            }
+        }
+    }
+
+    fn say(self, jurisdiction: Jurisdiction, findings: &mut Findings) {
+        if self.substances.is_empty() {
+            return;
+        }
+        let text = format!(
+            "the table has no ceiling in this use for {}, which does not mean that there is none",
+            self.substances.join(", ")
+        );
+        let source = Reason::stated(Table::of(jurisdiction).title());
+        let finding = Finding::new(Rule::Law, NotJudged, text, source);
+        findings.push(&self.places, self.rows.into_iter().fold(finding, Finding::and_source));
+    }
+}
+
+/// A strength that nobody measured is held against the law at the upper end of what such a label may mean.
+fn by_label(finding: Finding, mix: &Mix) -> Finding {
+    if mix.on_hair_as_labelled == mix.on_hair {
+        return finding;
+    }
+    let why = "the bottle is not measured: counted up to a sixth above its label, as the pharmacopoeial solution may be \
+               (assumed for developers)";
+    finding.and_source(Reason::stated(why)).and_source(BP_LIMITS)
 }
 
 /// Act, date, basis of the figure, and whether it was read or remembered.

@@ -9,11 +9,10 @@ use crate::{
     colour::LevelChange,
     finding::{
         Rule,
-        Verdict::{Passed, Warning},
+        Verdict::{self, NotJudged, Warning},
     },
     quantity::MassFraction,
-    service::request::WorkStage,
-    source::{COMMON_PRACTICE, citations::trade},
+    source::{COMMON_PRACTICE, Interval, citations::trade},
 };
 
 pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findings) {
@@ -21,12 +20,30 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findi
         for finding in &work.search {
             findings.push(&[work.place], finding.clone());
         }
-        match (work.stage(), work.change()) {
-            (WorkStage::Toner, _) => toner_level(work, findings),
-            (_, Some(change)) if work.lightens() => lightener(work, mix, change.best(), findings),
-            (_, Some(change)) => colour(work, mix, change.best(), findings),
-            _ => {}
+        match work.change() {
+            Some(change) if work.lightens() => lightener(work, mix, change, findings),
+            Some(change) if work.can_lift() => colour(work, mix, change, findings),
+            Some(change) => deposit(work, change, findings),
+            None => {}
         }
+    }
+}
+
+/// Whether a change is more than a number of levels: by the estimate, or only if the natural level stated is off.
+fn beyond(change: Interval<LevelChange>, most: f64) -> Option<Verdict> {
+    match change {
+        change if change.best().levels() > most => Some(Warning),
+        change if change.high().levels() > most => Some(NotJudged),
+        _ => None,
+    }
+}
+
+/// The levels to lift in words, with what they come to if the reading is off.
+fn levels(change: Interval<LevelChange>, verdict: Verdict) -> String {
+    let best = change.best().levels();
+    match verdict {
+        NotJudged => format!("{best:.1} levels, {:.1} if the natural level is read too light,", change.high().levels()),
+        _ => format!("{best:.1} levels"),
     }
 }
 
@@ -55,50 +72,57 @@ pub(in crate::service::plan) fn most_lightening(developer: MassFraction) -> f64 
     }
 }
 
-fn lightener(work: &Work<'_>, mix: &Mix, change: LevelChange, findings: &mut Findings) {
+fn lightener(work: &Work<'_>, mix: &Mix, change: Interval<LevelChange>, findings: &mut Findings) {
     let (name, developer) = (work.name(), mix.developer.best());
+    let Some(target) = work.task.target else { return };
     let most = most_lightening(developer);
-    let text = if !change.is_lift()
-        && let Some(target) = work.task.target
-    {
-        format!("{name}: lightener, but the target {target} is not lighter than {}", work.from.best())
-    } else if change.levels() > most {
-        format!(
-            "{name}: {:.1} levels at {developer:.1}, where one session reaches about {most} (give or take 2): agree on \
-             a series, or test a strand",
-            change.levels()
-        )
+    let (verdict, text) = if !change.best().is_lift() {
+        (Warning, format!("{name}: lightener, but the target {target} is not lighter than {}", work.from.best()))
+    } else if let Some(verdict) = beyond(change, most) {
+        let text = format!(
+            "{name}: {} at {developer:.1}, where one session reaches about {most} (give or take 2): agree on a series, \
+             or test a strand",
+            levels(change, verdict)
+        );
+        (verdict, text)
+    } else if work.lightened.is_none() && !change.low().is_lift() {
+        let text = format!(
+            "{name}: lightener, and the target {target} is not lighter than {} if the natural level is read too dark",
+            work.from.high()
+        );
+        (NotJudged, text)
     } else {
         return;
     };
-    findings.of(work.place, Rule::Lift, Warning, text, COMMON_PRACTICE);
+    findings.of(work.place, Rule::Lift, verdict, text, COMMON_PRACTICE);
 }
 
-fn colour(work: &Work<'_>, mix: &Mix, change: LevelChange, findings: &mut Findings) {
-    let most = most_lift(mix.developer.best());
-    let words = || {
-        let (name, developer) = (work.name(), mix.developer.best());
-        format!("{name}: {:.1} levels with colour and {developer:.1} developer", change.levels())
-    };
-    if change.is_lift() && work.on_artificial {
-        let text = format!("{}: colour does not lift the artificial colour of this zone", words());
+fn colour(work: &Work<'_>, mix: &Mix, change: Interval<LevelChange>, findings: &mut Findings) {
+    let (name, developer) = (work.name(), mix.developer.best());
+    let words = |change: String| format!("{name}: {change} with colour and {developer:.1} developer");
+    let most = most_lift(developer);
+    let over_artificial = work.artificial.zip(work.task.target).filter(|(there, target)| target > there);
+    if let Some((there, target)) = over_artificial {
+        let text = format!(
+            "{}: colour does not lift the artificial colour of this zone",
+            words(format!("{:.1} levels", (target - there).levels()))
+        );
         findings.of(work.place, Rule::Lift, Warning, text, COMMON_PRACTICE);
-    } else if change.levels() > most {
-        let text = format!("{}, which lifts {most:.0} at most on natural hair", words());
-        findings.of(work.place, Rule::Lift, Warning, text, trade::DEVELOPER_LIFT);
+    } else if let Some(verdict) = beyond(change, most) {
+        let text = format!("{}, which lifts {most:.0} at most on natural hair", words(levels(change, verdict)));
+        findings.of(work.place, Rule::Lift, verdict, text, trade::DEVELOPER_LIFT);
     }
 }
 
-/// A toner cannot lighten: a shade lighter than the hair it goes on does not show.
-fn toner_level(work: &Work<'_>, findings: &mut Findings) {
-    let (name, from) = (work.name(), work.from.best());
-    for shade in work.shades() {
-        let (code, level) = (shade.code, shade.level);
-        let (verdict, text) = if level > from {
-            (Warning, format!("{name}: shade {code} ({level}) is lighter than the darkest section it goes on ({from})"))
-        } else {
-            (Passed, format!("{name}: {code} ({level}) on {from}"))
-        };
-        findings.of(work.place, Rule::TonerLevel, verdict, text, COMMON_PRACTICE);
+/// Colour that deposits does not make hair lighter, whatever its developer.
+fn deposit(work: &Work<'_>, change: Interval<LevelChange>, findings: &mut Findings) {
+    if let (Some(verdict), Some(kind)) = (beyond(change, 0.0), work.colour_kind()) {
+        let text = format!(
+            "{}: {} lighter with {kind}, which deposits and does not lift: lighten first, or choose a target as deep as \
+             the hair",
+            work.name(),
+            levels(change, verdict)
+        );
+        findings.of(work.place, Rule::Lift, verdict, text, COMMON_PRACTICE);
     }
 }

@@ -7,10 +7,12 @@ mod forecast;
 mod instructions;
 mod law;
 mod lift;
+mod overlap;
 mod sequence;
 mod skin_test;
 mod timing;
 mod together;
+mod tone;
 mod white;
 
 pub(super) use all::{Stages, check};

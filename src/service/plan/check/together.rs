@@ -10,19 +10,19 @@ use crate::{
     colour::{Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
     finding::{
         Finding, Rule,
-        Verdict::{Passed, Warning},
+        Verdict::{NotJudged, Passed, Warning},
     },
     service::{
         request::WorkStage,
         shape::{HistoryFlag, Zone},
     },
-    source::COMMON_PRACTICE,
+    source::{COMMON_PRACTICE, Interval},
 };
 
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, colours: &Colours, findings: &mut Findings) {
     for work in sections.iter() {
-        depth(hair.natural_level.best(), work, findings);
-        pigment_first(hair, work, colours, findings);
+        depth(hair.natural_level, work, findings);
+        pigment_first(hair, work, findings);
         hairline(work, sections, findings);
         for other in sections.places(&work.task.same_foil_as) {
             meeting(work, other, findings);
@@ -36,30 +36,51 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, colours: &Colours, fin
     }
 }
 
-fn depth(natural: Level, work: &Work<'_>, findings: &mut Findings) {
+/// Levels that depth put at the root may be lighter than the base and still join it (assumed).
+const SOFTER_LEVELS: f64 = 1.0;
+
+fn depth(natural: Interval<Level>, work: &Work<'_>, findings: &mut Findings) {
+    let shadow = work.stage() == WorkStage::RootShadow;
     let depth = match work.stage() {
         // A root shadow is as deep as the darkest of its shades.
-        WorkStage::RootShadow => work.shades().map(|shade| shade.level).reduce(|a, b| if b < a { b } else { a }),
+        WorkStage::RootShadow => work.shades().map(|part| part.shade.level()).reduce(|a, b| if b < a { b } else { a }),
         WorkStage::Section if matches!(work.task.zone, Zone::Roots | Zone::Whole) && !work.lightens() => {
             work.task.target
         }
         _ => None,
     };
     let Some(depth) = depth else { return };
-    let finding = check_depth_at_root(natural, depth).unwrap_or_else(|| {
-        let text = format!("{depth} on the natural base {natural}");
+    let base = natural.best();
+    let finding = if let Some(darker) = check_depth_at_root(base, depth) {
+        darker
+    } else if shadow && (depth - base).levels() > SOFTER_LEVELS {
+        let text = format!(
+            "the shadow's {depth} is {} than the natural base, {base}: it does not lighten the base, and beside it leaves \
+             hair that is lighter than the root (use about {base})",
+            depth - base
+        );
+        Finding::new(Rule::DepthAtRoot, Warning, text, COMMON_PRACTICE)
+    } else if depth < natural.high() {
+        let text = format!(
+            "{depth} on the natural base {base}, which may be {} by the margin stated: then new growth shows lighter",
+            natural.high()
+        );
+        Finding::new(Rule::DepthAtRoot, NotJudged, text, COMMON_PRACTICE)
+    } else {
+        let text = format!("{depth} on the natural base {base}");
         Finding::new(Rule::DepthAtRoot, Passed, text, COMMON_PRACTICE)
-    });
+    };
     findings.push(&[work.place], finding.about(work.name()));
 }
 
-fn pigment_first(hair: &Hair, work: &Work<'_>, colours: &Colours, findings: &mut Findings) {
-    let Some(colour) = colours.at(work.place) else { return };
+/// Hair that is lighter than it grows has lost its warm pigment, whatever the history says.
+fn pigment_first(hair: &Hair, work: &Work<'_>, findings: &mut Findings) {
+    let (Some(target), false) = (work.task.target, work.lightens()) else { return };
     // A warm shade is itself the pigment put back.
     let warm = work.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Warm);
-    let on_lightened = hair.has(HistoryFlag::Lightened) && !work.lightens() && !warm;
-    let advice = pre_pigmentation(colour.from_level.best(), colour.target_level);
-    if let (true, Some(advice)) = (on_lightened, advice) {
+    let told = hair.has(HistoryFlag::Lightened).then(|| work.from.best());
+    let advice = work.lightened.or(told).and_then(|lightest| pre_pigmentation(lightest, target));
+    if let (false, Some(advice)) = (warm, advice) {
         findings.push(&[work.place], advice.finding.about(work.name()));
     }
 }

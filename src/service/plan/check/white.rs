@@ -24,8 +24,9 @@ pub(super) fn check(white: Share, sections: &Sections<'_>, findings: &mut Findin
     for work in sections.iter().filter(|work| work.is_section() && !work.lightens()) {
         natural_shade(white, work, findings);
         for shade in work.shades().filter(|shade| shade.class == ShadeClass::Permanent) {
-            if shade.level.number() > 8.0 && white.percent() >= 30.0 {
-                let text = format!("{}: {white} white, shade {} covers it only in part", work.name(), shade.code);
+            if shade.shade.level().number() > 8.0 && white.percent() >= 30.0 {
+                let text =
+                    format!("{}: {white} white, shade {} covers it only in part", work.name(), shade.shade.code());
                 findings.of(work.place, Rule::WhiteHair, Warning, text, COMMON_PRACTICE);
             }
         }
@@ -38,7 +39,7 @@ fn natural_shade(white: Share, work: &Work<'_>, findings: &mut Findings) {
         return;
     }
     let all: f64 = work.shades().map(|shade| shade.parts).sum();
-    let natural: f64 = work.shades().filter(|shade| shade.tone.is_neutral()).map(|shade| shade.parts).sum();
+    let natural: f64 = work.shades().filter(|shade| shade.shade.tone().is_neutral()).map(|shade| shade.parts).sum();
     let usual = natural_share(white);
     let (low, high) = (usual.share.low().percent(), usual.share.high().percent());
     let percent = 100.0 * natural.max(0.0) / all;

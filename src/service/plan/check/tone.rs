@@ -1,0 +1,105 @@
+//! Colour that deposits: on what it shows, and whether it takes warmth away or adds to it.
+
+use super::super::{
+    Hair,
+    findings::Findings,
+    sections::{Sections, Work},
+};
+use crate::{
+    colour::{Hue, Level, ProductKind, Shade, Temper},
+    finding::{Finding, Rule},
+    quantity::Share,
+    service::request::WorkStage,
+    toner::{self, Exposed},
+};
+
+/// From this share on white hair decides what a light shade shows on.
+const MUCH_WHITE_PERCENT: f64 = 30.0;
+
+pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+    for work in sections.iter() {
+        let found = match work.stage() {
+            WorkStage::Toner => toner(hair, work, sections),
+            WorkStage::Section => gloss(hair, work),
+            WorkStage::RootShadow => Vec::new(),
+        };
+        for finding in found {
+            findings.push(&[work.place], finding.about(work.name()));
+        }
+    }
+}
+
+/// A toner on what its sections were lifted to: the darkest decides what still shows, the lightest what turns dark.
+fn toner(hair: &Hair, work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> {
+    let (darkest, lightest) = (work.from.best(), work.from.high());
+    let (Some(mix), Some(kind)) = (work.as_one_shade(), work.colour_kind()) else { return Vec::new() };
+    let mut said = too_light(work, darkest);
+    // What the search found it has said of its own mix.
+    if !work.search.iter().any(|finding| finding.rule == Rule::TonerLevel) {
+        said.extend(toner::darker(lightest, &mix));
+        said.extend(work.task.wanted.as_ref().and_then(|look| toner::target_lighter(darkest, look.level, kind)));
+    }
+    let wanted = || sections.iter().filter(|section| work.goes_on(section)).any(wants_warmth);
+    if !(wants_warmth(work) || wanted()) {
+        said.extend(toner::adds_warmth(&Exposed::lightened(hair.natural_level.best(), darkest), &mix));
+    }
+    or_passed(said, darkest, &mix)
+}
+
+/// Colour that only deposits, on hair as it is.
+fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
+    let deposits = [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour];
+    let (Some(mix), true) = (work.as_one_shade(), work.colour_kind().is_some_and(|kind| deposits.contains(&kind)))
+    else {
+        return Vec::new();
+    };
+    let on = work.from.best();
+    match work.lightened {
+        Some(_) => {
+            let mut said = too_light(work, on);
+            if !wants_warmth(work) {
+                said.extend(toner::adds_warmth(&Exposed::lightened(hair.natural_level.best(), on), &mix));
+            }
+            or_passed(said, on, &mix)
+        }
+        None if hair.white.percent() < MUCH_WHITE_PERCENT => too_light(work, on),
+        None => Vec::new(),
+    }
+}
+
+/// The shades of a mix that are lighter than the hair; a clear one only dilutes.
+fn too_light(work: &Work<'_>, hair: Level) -> Vec<Finding> {
+    let telling = work.shades().filter(|part| part.shade.strength() > Share::NONE);
+    telling.filter_map(|part| toner::lighter(hair, part.shade)).collect()
+}
+
+fn or_passed(said: Vec<Finding>, hair: Level, mix: &Shade) -> Vec<Finding> {
+    if said.is_empty() { vec![toner::suits(hair, mix)] } else { said }
+}
+
+/// Words of a wish that ask for the warmth that another wish has taken away.
+const WARM_WORDS: [&str; 13] = [
+    "gold",
+    "golden",
+    "honey",
+    "caramel",
+    "copper",
+    "amber",
+    "apricot",
+    "peach",
+    "strawberry",
+    "red",
+    "warm",
+    "warmth",
+    "yellow",
+];
+
+/// Whether the tone wanted is a warm one: named on the wheel, or in words that do not say the contrary.
+fn wants_warmth(work: &Work<'_>) -> bool {
+    let named = work.task.wanted.as_ref().and_then(|look| look.tone.main_hue()).map(Hue::temper);
+    let words = work.task.target_tone.as_deref().unwrap_or_default().to_lowercase();
+    let words: Vec<&str> = words.split(|c: char| !c.is_alphabetic()).collect();
+    let warm = words.iter().any(|word| WARM_WORDS.contains(word));
+    let contrary = words.iter().any(|word| ["no", "not", "without", "less", "never", "anti"].contains(word));
+    named == Some(Temper::Warm) || (warm && !contrary)
+}
