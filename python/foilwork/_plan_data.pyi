@@ -10,6 +10,10 @@ _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory
 _CostKind: TypeAlias = Literal[
     "product", "additive", "consumables", "laundry", "labour", "overhead", "card-fee", "other",
 ]
+_Country: TypeAlias = Literal[
+    "AT", "AU", "BE", "CA", "CH", "CN", "CZ", "DE", "DK", "ES", "FI", "FR", "GB", "IE", "IT", "JP", "NL", "NO", "NZ",
+    "PL", "PT", "SE", "US",
+]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
@@ -27,6 +31,7 @@ _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _Margin: TypeAlias = str
 _Markup: TypeAlias = str
+_Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
@@ -205,6 +210,13 @@ class Finding(TypedDict):
     verdict: _Verdict
 
 @type_check_only
+class Habits(TypedDict):
+    country: _Country | None
+    level_names: _Naming | None
+    ounces: bool
+    volume_labels: bool
+
+@type_check_only
 class Hair(TypedDict):
     density: _DensityByEye | None
     elasticity: _Elasticity | None
@@ -307,6 +319,7 @@ class PlanData(TypedDict):
     foilwork: str
     format: int
     guest: str | None
+    habits: Habits
     hair: Hair
     head: HeadPlan
     jurisdiction: _Jurisdiction | None

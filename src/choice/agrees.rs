@@ -8,7 +8,7 @@ use std::{
 };
 
 /// Choices whose codes a standard or the units themselves write, by what is chosen.
-const WRITTEN_ELSEWHERE: &[&str] = &["jurisdiction", "strength unit", "mass unit", "amount unit", "unit"];
+const WRITTEN_ELSEWHERE: &[&str] = &["jurisdiction", "country", "strength unit", "mass unit", "amount unit", "unit"];
 
 /// Code, words, parser, plain data and schema of a choice say the same.
 pub(crate) fn agrees<C>()

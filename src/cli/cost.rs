@@ -1,6 +1,7 @@
 use super::{
     Outcome, Refusal,
     args::CostArgs,
+    kind::{self, Kind},
     output, read,
     shop::{located, read_with},
 };
@@ -29,13 +30,14 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
 
 /// A list of services, costed and priced by the terms of a shop.
 pub(super) fn priced(list: &Path, shop: &Path) -> Result<PricedTable, Refusal> {
-    let (_, business) = read_with(shop, Shop::business)?;
+    let (shop, business) = read_with(shop, Shop::business)?;
+    let packs = shop.packs().unwrap_or_else(|| business.currency.into());
     let (name, text) = (list.to_string_lossy(), output::read(list)?);
-    let services = if name.to_ascii_lowercase().ends_with(".json") {
-        parse_json(&text, business.currency)
+    let services = if text.trim_start_matches('\u{feff}').trim_start().starts_with(['[', '{']) {
+        parse_json(&text, packs)
     } else {
-        parse_csv(&text, business.currency)
+        parse_csv(&text, packs)
     };
-    let services = services.map_err(|problems| located(&name, &problems))?;
+    let services = services.map_err(|problems| kind::refused(&name, &text, Kind::List, &problems))?;
     price_services(&services, &business).map_err(|problems| located(&name, &problems))
 }

@@ -16,6 +16,7 @@ mod foils;
 mod hair;
 mod hazard;
 mod input;
+mod kind;
 mod level;
 mod lift;
 mod limits;

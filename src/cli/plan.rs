@@ -1,8 +1,9 @@
 use super::{
     BLOCKED, Outcome, Refusal,
     args::PlanArgs,
+    kind::{self, Kind},
     output, read,
-    shop::{located, read_shape},
+    shop::read_shape,
 };
 use crate::{
     lift::read_strand_book,
@@ -18,7 +19,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = output::read(&args.file)?;
     let name = args.file.to_string_lossy();
     let format = Format::of(&name, &text);
-    let problems = |problems: Problems| located(&name, &problems.located(&text, format));
+    let problems = |problems: Problems| kind::refused(&name, &text, Kind::Service, &problems.located(&text, format));
     let file = match service::shop_file(&text, format) {
         // The path is meant from the folder of the file that names it.
         Some(path) => {
@@ -32,7 +33,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
-        (true, false) => sheet::card_sheet(&service::mixing_cards(&plan)),
+        (true, false) => sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
         (true, true) => output::json(&service::mixing_cards(&plan))?,
     };
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)

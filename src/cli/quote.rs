@@ -4,9 +4,10 @@ use super::{
     Outcome, Refusal,
     args::{BreakEvenArgs, QuoteArgs},
     cost::priced,
+    kind::{self, Kind},
     output,
     read::about,
-    shop::{located, read_with},
+    shop::read_with,
 };
 use crate::{
     business::{ClassCost, Deposit, PriceListEntry, Quote, SalesMixPlan, price_list, quote_range, read_cost_ranges},
@@ -20,7 +21,8 @@ use std::path::Path;
 pub(super) fn run(args: &QuoteArgs) -> Outcome {
     let (_, business) = read_with(&args.shop, Shop::business)?;
     let (name, text) = (args.list.to_string_lossy(), output::read(&args.list)?);
-    let classes = read_cost_ranges(&text, business.currency).map_err(|problems| located(&name, &problems))?;
+    let classes = read_cost_ranges(&text, business.currency)
+        .map_err(|problems| kind::refused(&name, &text, Kind::Quote, &problems))?;
     match &args.service {
         None => {
             let list = price_list(&classes, &business.rule)?;

@@ -1,6 +1,11 @@
 //! Shop files, and the bottles of the command line.
 
-use super::{Refusal, args::BlendArgs, output, read};
+use super::{
+    Refusal,
+    args::BlendArgs,
+    kind::{self, Kind},
+    output, read,
+};
 use crate::{
     money::{Currency, parse_decimal},
     peroxide::{StatedStrength, Stock},
@@ -31,7 +36,8 @@ pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
 /// Reads a shop file as it is written.
 pub(super) fn read_shape(path: &Path) -> Result<ShopFile, Refusal> {
     let (name, text) = (path.to_string_lossy(), output::read(path)?);
-    shop::parse_shop(&text, Format::of(&name, &text)).map_err(|problems| located(&name, &problems))
+    shop::parse_shop(&text, Format::of(&name, &text))
+        .map_err(|problems| kind::refused(&name, &text, Kind::Shop, &problems))
 }
 
 /// Reads a shop file; what `take` misses in it is located too.
@@ -43,7 +49,8 @@ pub(super) fn read_with<T>(path: &Path, take: impl Fn(&Shop) -> Result<T, Proble
         let taken = take(&shop)?;
         Ok((shop, taken))
     };
-    all().map_err(|problems: Problems| located(&name, &problems.located(&text, format)))
+    let refused = |problems: Problems| kind::refused(&name, &text, Kind::Shop, &problems.located(&text, format));
+    all().map_err(refused)
 }
 
 /// Reads the file, then the options.

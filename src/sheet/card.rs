@@ -1,6 +1,8 @@
+use super::writing::Writing;
 use crate::{
-    quantity::{Duration, Mass},
-    service::{BowlCard, WorkStage, strength_decimals},
+    quantity::Duration,
+    service::{BowlCard, Start, WorkStage, strength_decimals},
+    shop::Habits,
     text::{Sheet, amount, number, range},
 };
 use jiff::civil::DateTime;
@@ -13,21 +15,21 @@ use jiff::civil::DateTime;
 /// use foilwork::{reader::Format, service::{mixing_cards, plan_text}, sheet::card_sheet};
 ///
 /// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
-/// let text = card_sheet(&mixing_cards(&plan));
+/// let text = card_sheet(&mixing_cards(&plan), &plan.habits);
 /// assert!(text.starts_with("J-014: nape\n"));
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 #[must_use]
-pub fn card_sheet(cards: &[BowlCard]) -> String {
+pub fn card_sheet(cards: &[BowlCard], habits: &Habits) -> String {
     let mut sheet = Sheet::default();
     for card in cards {
-        one(&mut sheet, card);
+        one(&mut sheet, card, Writing::of(habits));
         sheet.blank();
     }
     sheet.finish()
 }
 
-fn one(sheet: &mut Sheet, card: &BowlCard) {
+fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     if card.blocked {
         sheet.paragraph("*** STOP: DO NOT MIX THIS BOWL. ***", 4);
         for stop in &card.stops {
@@ -36,7 +38,7 @@ fn one(sheet: &mut Sheet, card: &BowlCard) {
     }
     let which = if card.bowls > 1 { format!(", bowl {} of {}", card.bowl, card.bowls) } else { String::new() };
     sheet.paragraph(&format!("{}: {}{which}", card.guest.as_deref().unwrap_or("guest"), card.name), 2);
-    let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
+    let grams = |mass| writing.grams(mass);
     let mut rows: Vec<_> =
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
@@ -49,18 +51,19 @@ fn one(sheet: &mut Sheet, card: &BowlCard) {
         let error = number(card.worst_ratio_error_percent, 1);
         sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);
     }
-    times(sheet, card);
+    times(sheet, card, writing);
     for finding in &card.findings {
         sheet.paragraph(&format!("! [{}] {}: {}", finding.verdict, finding.rule, finding.text), 2);
     }
 }
 
-fn times(sheet: &mut Sheet, card: &BowlCard) {
+fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
     let list = |looks: Vec<String>| looks.join(", ");
     match &card.clock {
         Some(clock) => {
-            let day = clock.mixed_at.strftime("%Y-%m-%d %H:%M");
+            let day = writing.start(Start::At(clock.mixed_at));
+            let hour = |at: &DateTime| writing.time(*at);
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
             let looks = list(clock.look_at.iter().map(hour).collect());
             let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
@@ -77,8 +80,4 @@ fn times(sheet: &mut Sheet, card: &BowlCard) {
             sheet.paragraph(&format!("look at the hair at minute {looks}{last}; rinse by minute {rinse_by}"), 2);
         }
     }
-}
-
-fn hour(at: &DateTime) -> String {
-    at.strftime("%H:%M").to_string()
 }

@@ -1,4 +1,4 @@
-use super::{SheetPart, checks};
+use super::{SheetPart, checks, writing::Writing};
 use crate::{
     finding::Verdict,
     quantity::{Duration, Mass},
@@ -32,7 +32,7 @@ fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
 }
 
 fn steps(sheet: &mut Sheet, plan: &Plan) {
-    let clock = Clock { start: plan.start, rinsed: plan.chair.sections };
+    let clock = Clock { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(&plan.habits) };
     for stage in [false, true] {
         let steps = plan.mixes.iter().zip(&plan.order).filter(|(mix, _)| (mix.stage != WorkStage::Section) == stage);
         for (place, (mix, step)) in steps.enumerate() {
@@ -56,11 +56,15 @@ fn steps(sheet: &mut Sheet, plan: &Plan) {
          is there, not by the clock."
     );
     sheet.paragraph(&text, 0);
+    if let Some(note) = clock.writing.note() {
+        sheet.paragraph(&note, 0);
+    }
 }
 
 fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
-    const INDENT: usize = 7;
     let at = |when: Duration| clock.at(when, mix.stage);
+    let begin = at(step.begin);
+    let indent = begin.len().max(5) + 2;
     let many = |times: &[Duration]| times.iter().map(|when| at(*when)).collect::<Vec<_>>().join(" ");
     for bowl in &mix.bowls {
         let bowls = match bowl.count {
@@ -68,33 +72,32 @@ fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
             count => format!("{count} fresh bowls of {} each, mixed {}", grams(bowl.total), many(&step.mix_at)),
         };
         let head = format!(
-            "{:<7}{}. {}: {bowls}, {} % w/w on the hair",
-            at(step.begin),
+            "{begin:<indent$}{}. {}: {bowls}, {} % w/w on the hair",
             step.number,
             step.name,
             range(&bowl.on_hair, mix.decimals())
         );
-        sheet.paragraph(&head, INDENT);
-        sheet.indented(&weigh(bowl), INDENT);
+        sheet.paragraph(&head, indent);
+        sheet.indented(&weigh(bowl, clock.writing), indent);
         let used = match (bowl.count, step.mix_at.first()) {
             (1, Some(mixed)) => format!("this bowl until {}", at(*mixed + bowl.use_within)),
             _ => format!("each bowl for {} min", amount(bowl.use_within, 0)),
         };
         let times = format!("all on by {}; RINSE BY {}; {used}", at(step.applied), at(step.rinse_by));
-        sheet.indented(&times, INDENT);
+        sheet.indented(&times, indent);
     }
     // A look at the rinse alone goes without saying.
     if step.look_at != [step.rinse_by] {
         let last = step.look_at_last.map(|from| format!("; last strand from {}", at(from))).unwrap_or_default();
-        sheet.indented(&format!("look {}{last}", many(&step.look_at)), INDENT);
+        sheet.indented(&format!("look {}{last}", many(&step.look_at)), indent);
     }
 }
 
 /// What to weigh, in one line, and what the scale shows after each but the first.
-fn weigh(bowl: &Bowl) -> String {
+fn weigh(bowl: &Bowl, writing: Writing) -> String {
     let part = |(place, part): (usize, &WeighedPart)| {
         let shows = if place == 0 { String::new() } else { format!(" ({})", grams(part.scale_shows)) };
-        format!("{} {}{shows}", grams(part.weigh), part.product)
+        format!("{} {}{shows}", writing.grams(part.weigh), part.product)
     };
     format!("weigh {}", bowl.parts.iter().enumerate().map(part).collect::<Vec<_>>().join(", "))
 }
@@ -115,11 +118,12 @@ fn reminders(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
 struct Clock {
     start: Start,
     rinsed: Duration,
+    writing: Writing,
 }
 
 impl Clock {
     fn at(&self, when: Duration, stage: WorkStage) -> String {
         let begun = if stage == WorkStage::Section { when } else { self.rinsed + when };
-        self.start.plus(begun).map_or_else(|| amount(when, 0), |at| at.strftime("%H:%M").to_string())
+        self.start.plus(begun).map_or_else(|| amount(when, 0), |at| self.writing.time(at))
     }
 }

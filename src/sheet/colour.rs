@@ -1,3 +1,4 @@
+use super::writing::Writing;
 use crate::{
     colour::{Level, LevelChange, UnderlyingPigment},
     service::{Contrast, Mix, PartKind, Plan, SectionColour},
@@ -24,6 +25,11 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
     };
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutraliser", "wanted"], &[], rows);
+    let shown = plan.colour.iter().flat_map(|section| [section.from_level.best(), section.target_level]);
+    if let Some(names) = Writing::of(&plan.habits).level_names(shown) {
+        sheet.blank();
+        sheet.paragraph(&names, 0);
+    }
     if !plan.contrasts.is_empty() {
         let pair =
             |contrast: &Contrast| format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1));

@@ -1,3 +1,4 @@
+use super::writing::Writing;
 use crate::{
     service::{Hair, Plan},
     text::Sheet,
@@ -6,19 +7,22 @@ use crate::{
 /// The hair as stated, fact by fact.
 pub(super) fn hair(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("The hair, as stated by you");
-    let rows = facts(&plan.hair).into_iter().map(|(name, value)| vec![name, value]).collect();
+    let rows =
+        facts(&plan.hair, Writing::of(&plan.habits)).into_iter().map(|(name, value)| vec![name, value]).collect();
     sheet.table(&["", ""], &[], rows);
 }
 
-fn facts(hair: &Hair) -> Vec<(String, String)> {
+fn facts(hair: &Hair, writing: Writing) -> Vec<(String, String)> {
     let mut facts = Vec::new();
     let mut say = |name: &str, value: Option<String>| facts.extend(value.map(|value| (name.to_owned(), value)));
     let natural = hair.natural_level.best().number();
+    let name = |level| writing.level_name(level).map(|name| format!(" ({name})")).unwrap_or_default();
+    let named = name(hair.natural_level.best());
     say(
         "natural level",
         Some(match hair.natural_level_margin_levels {
-            Some(margin) => format!("{natural} +/- {}", margin.levels()),
-            None => format!("{natural} (no margin stated; a reading by eye is seldom better than half a level)"),
+            Some(margin) => format!("{natural}{named} +/- {}", margin.levels()),
+            None => format!("{natural}{named} (no margin stated; a reading by eye is seldom better than half a level)"),
         }),
     );
     say("white", Some(hair.white.to_string()));
@@ -31,7 +35,7 @@ fn facts(hair: &Hair) -> Vec<(String, String)> {
     for existing in &hair.existing {
         let tone = existing.tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
         let kind = if existing.artificial { "artificial colour" } else { "natural" };
-        say(&words(existing.zone), Some(format!("{}{tone}, {kind}", existing.level)));
+        say(&words(existing.zone), Some(format!("{}{}{tone}, {kind}", existing.level, name(existing.level))));
     }
     say(
         "history",

@@ -1,3 +1,4 @@
+use super::writing::Writing;
 use crate::{
     quantity::Mass,
     service::{Bowl, Mix, Plan, Step, WorkStage},
@@ -11,22 +12,23 @@ pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
         if step.number > 1 {
             sheet.blank();
         }
-        one(sheet, step, mix);
+        one(sheet, step, mix, Writing::of(&plan.habits));
     }
 }
 
-fn one(sheet: &mut Sheet, step: &Step, mix: &Mix) {
+fn one(sheet: &mut Sheet, step: &Step, mix: &Mix, writing: Writing) {
     let stage = if mix.stage == WorkStage::Section { "" } else { ", after rinsing" };
     let parts = mix.ratio.as_ref().map_or("no developer".to_owned(), |ratio| format!("{ratio} parts"));
     let needed = range(&mix.needed, 0);
     let head = format!("{}. {}{stage}: {parts}, {needed} g needed [{}]", step.number, mix.name, mix.needed_basis);
     sheet.paragraph(&head, 3);
     for bowl in &mix.bowls {
-        weigh(sheet, bowl, step);
+        weigh(sheet, bowl, step, writing);
     }
     let strength = format!(
-        "   developer {} % w/w before mixing; ON THE HAIR {} % w/w [{}]",
+        "   developer {} % w/w{} before mixing; ON THE HAIR {} % w/w [{}]",
         range(&mix.developer, mix.decimals()),
+        writing.label(&mix.developer),
         range(&mix.on_hair, mix.decimals()),
         mix.strength_basis
     );
@@ -36,10 +38,10 @@ fn one(sheet: &mut Sheet, step: &Step, mix: &Mix) {
     }
 }
 
-fn weigh(sheet: &mut Sheet, bowl: &Bowl, step: &Step) {
+fn weigh(sheet: &mut Sheet, bowl: &Bowl, step: &Step, writing: Writing) {
     let grams = |mass| format!("{} g", amount::<Mass>(mass, 2));
     let rows = bowl.parts.iter().map(|part| {
-        vec![String::new(), part.product.clone(), grams(part.weigh), grams(part.scale_shows), grams(part.exact)]
+        vec![String::new(), part.product.clone(), writing.grams(part.weigh), grams(part.scale_shows), grams(part.exact)]
     });
     sheet.table(&["  ", "into the tared bowl", "weigh", "scale shows", "exact"], &[2, 3, 4], rows.collect());
     let mut words = match bowl.count {

@@ -14,6 +14,7 @@ mod money;
 mod order;
 mod part;
 mod services;
+mod writing;
 
 pub use bench::{bench_sheet, bench_sheet_of};
 pub use card::card_sheet;

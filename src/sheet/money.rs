@@ -1,3 +1,4 @@
+use super::writing::Writing;
 use crate::{
     service::{LeftOut, LeftOutCost, MoneyPlan, Plan},
     text::Sheet,
@@ -10,15 +11,16 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
         sheet.line("not computed: the shop states no `currency`");
         return;
     };
-    cost(sheet, money);
-    price(sheet, money);
+    let writing = Writing::of(&plan.habits);
+    cost(sheet, money, writing);
+    price(sheet, money, writing);
     for left_out in &money.left_out {
         sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
     }
     sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding), 0);
 }
 
-fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
+fn cost(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     let shares = money.cost.shares();
     let mut rows: Vec<Vec<String>> = money
         .cost
@@ -30,22 +32,27 @@ fn cost(sheet: &mut Sheet, money: &MoneyPlan) {
                 line.kind.to_string(),
                 line.what.clone(),
                 line.section.clone().unwrap_or_default(),
-                line.amount.to_string(),
+                writing.money(line.amount),
                 shares.get(place).map(|share| format!("{} %", share.share_percent)).unwrap_or_default(),
             ]
         })
         .collect();
-    let total = money.cost.total().to_string();
+    let total = writing.money(money.cost.total());
     rows.push(vec!["cost".to_owned(), String::new(), String::new(), total, String::new()]);
     sheet.table(&["", "what", "for", "amount", "share"], &[3, 4], rows);
 }
 
-fn price(sheet: &mut Sheet, money: &MoneyPlan) {
+fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     sheet.blank();
     match &money.price {
         Some(set) => {
             sheet.paragraph(
-                &format!("net price {}: margin {}, which is mark-up {}", set.price, set.margin, set.markup),
+                &format!(
+                    "net price {}: margin {}, which is mark-up {}",
+                    writing.money(set.price),
+                    set.margin,
+                    set.markup
+                ),
                 2,
             );
         }
@@ -53,7 +60,9 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan) {
         None => sheet.line("price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`"),
     }
     match (&money.taxed, &money.price) {
-        (Some(taxed), _) => sheet.line(&format!("tax {}, THE GUEST PAYS {}", taxed.tax, taxed.gross)),
+        (Some(taxed), _) => {
+            sheet.line(&format!("tax {}, THE GUEST PAYS {}", writing.money(taxed.tax), writing.money(taxed.gross)))
+        }
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
     }

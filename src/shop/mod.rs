@@ -7,12 +7,15 @@
 //! - Read: [`parse_shop`] a text, [`shop_schema`] for editors, [`Shop::new`] from a shape that was put together in code.
 //! - What is there: [`Bottle`], [`Lightener`], [`StockedShade`], [`StockedAdditive`], [`Diluent`], [`Consumable`],
 //!   each with what is in hand, the price of a pack and what its maker declares ([`StockFacts`]).
+//! - How it is written: [`Habits`], for sheets and cards.
 //! - What is charged: [`Terms`], and [`Terms::business`] for a list of services.
 
 mod amounts;
 mod bottle;
 mod choices;
+mod country;
 mod document;
+mod habits;
 mod names;
 mod product;
 pub mod shape;
@@ -23,7 +26,9 @@ mod whole;
 
 pub use bottle::Bottle;
 pub use choices::{CountsFrom, Per, ShadeClass, StrengthBasis};
+pub use country::Country;
 pub use document::{parse_shop, shop_schema};
+pub use habits::Habits;
 pub use product::{Consumable, Diluent, Lightener, OwnLimits, StockedAdditive, StockedShade};
 pub use stock_facts::StockFacts;
 pub use terms::Terms;

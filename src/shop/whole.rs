@@ -1,8 +1,8 @@
 use super::{
-    Bottle, Consumable, Diluent, Lightener, StockFacts, StockedAdditive, StockedShade, Terms, shape::ShopFile,
+    Bottle, Consumable, Diluent, Habits, Lightener, StockFacts, StockedAdditive, StockedShade, Terms, shape::ShopFile,
 };
 use crate::{
-    business::list::Business,
+    business::list::{Business, Packs},
     colour::Shade,
     money::Currency,
     reader::{self, InField, Problems},
@@ -15,6 +15,8 @@ pub struct Shop {
     pub name: Option<String>,
     /// The currency of every price.
     pub currency: Option<Currency>,
+    /// How sheets and cards are written.
+    pub habits: Habits,
     /// Developers.
     pub bottles: Vec<Bottle>,
     /// Lighteners.
@@ -84,6 +86,7 @@ impl Shop {
         let shop = Self {
             name: file.name.clone(),
             currency,
+            habits: file.habits.unwrap_or_default(),
             bottles: each(&file.developer, prefix, "developer", &mut problems, |entry, field| {
                 Bottle::read(entry, currency, field)
             }),
@@ -122,6 +125,18 @@ impl Shop {
     /// The colours of the shades alone, as the search for a toner takes them.
     pub fn colours(&self) -> impl Iterator<Item = &Shade> {
         self.shades.iter().map(|one| &one.shade)
+    }
+
+    /// The packs that a list of services may name: everything with a price.
+    #[must_use]
+    pub fn packs(&self) -> Option<Packs> {
+        let bottles = self.bottles.iter().map(|one| (one.name.as_str(), &one.facts));
+        let lighteners = self.lighteners.iter().map(|one| (one.name.as_str(), &one.facts));
+        let shades = self.shades.iter().map(|one| (one.shade.code(), &one.facts));
+        let additives = self.additives.iter().map(|one| (one.name.as_str(), &one.facts));
+        let all = bottles.chain(lighteners).chain(shades).chain(additives);
+        let priced = all.filter_map(|(name, facts)| Some((name.to_owned(), facts.pack_price?)));
+        Some(Packs::new(self.currency?, priced))
     }
 
     /// The terms for costing a list of services.

@@ -9,4 +9,5 @@ mod mix;
 pub(crate) mod money;
 mod peroxide;
 mod service;
+mod shop;
 mod toner;

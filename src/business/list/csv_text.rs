@@ -1,10 +1,11 @@
-use super::{COLUMNS, ServiceLine, line::read_line, rows::each_row};
-use crate::{money::Currency, reader::Problems};
+use super::{COLUMNS, Packs, ServiceLine, line::read_line, rows::each_row};
+use crate::reader::Problems;
 
 /// Reads a list of services from comma-separated text with a header row.
 ///
 /// Semicolons or tabs instead of commas are recognised by the header; decimals are written with a point all the same.
-/// Columns may come in any order, see [`COLUMNS`](super::COLUMNS). Empty lines are skipped.
+/// Columns may come in any order, see [`COLUMNS`](super::COLUMNS), and their names in any case, with spaces or hyphens between
+/// words. Empty lines are skipped. `packs` are what `product` and `developer` may name; a currency alone has none.
 ///
 /// # Errors
 ///
@@ -26,10 +27,11 @@ use crate::{money::Currency, reader::Problems};
 /// ]);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn parse_csv(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Problems> {
+pub fn parse_csv(text: &str, packs: impl Into<Packs>) -> Result<Vec<ServiceLine>, Problems> {
+    let packs = packs.into();
     let mut lines = Vec::new();
     each_row(text, COLUMNS, "services", |place, row, problems| {
-        lines.extend(read_line(place, currency, |column| row.get(column), problems));
+        lines.extend(read_line(place, &packs, |column| row.get(column), problems));
     })?;
     Ok(lines)
 }

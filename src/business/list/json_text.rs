@@ -1,10 +1,9 @@
 use super::{
-    COLUMNS, ServiceLine,
+    COLUMNS, Packs, ServiceLine,
     line::{check_names, read_line},
     place::Place,
 };
 use crate::{
-    money::Currency,
     reader::{Format, Kind, Node, Problems, tree},
     text::Position,
 };
@@ -27,7 +26,8 @@ use crate::{
 /// assert_eq!(list[0].price.map(|price| price.to_string()), Some("35.00 EUR".into()));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn parse_json(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Problems> {
+pub fn parse_json(text: &str, packs: impl Into<Packs>) -> Result<Vec<ServiceLine>, Problems> {
+    let packs = packs.into();
     let (root, problems) = tree(text, Format::Json);
     if !problems.is_empty() {
         return Err(Problems(problems));
@@ -52,7 +52,7 @@ pub fn parse_json(text: &str, currency: Currency) -> Result<Vec<ServiceLine>, Pr
         check_names(place, entries.iter().map(|(key, ..)| key.as_str()), COLUMNS, &mut problems);
         let texts = texts(place, entries, &mut problems);
         let get = |key: &str| texts.iter().find(|(name, _)| *name == key).map(|(_, text)| *text);
-        lines.extend(read_line(place, currency, get, &mut problems));
+        lines.extend(read_line(place, &packs, get, &mut problems));
     }
     problems.or(lines)
 }

@@ -1,5 +1,6 @@
-use super::{field::Fields, place::Place};
+use super::{Packs, field::Fields, place::Place};
 use crate::{
+    choice::nearest,
     money::{CostSource, Currency, Money, PackPrice},
     quantity::{Duration, Mass},
     reader::Problems,
@@ -50,19 +51,21 @@ pub struct ServiceLine {
 }
 
 /// The columns of a list, in any order. `service`, `hands_on_min` and `chair_min` must be there; a pack needs its
-/// price, its mass and what was used; everything else may be left out. Amounts are units of the currency, masses g,
-/// times min.
+/// name in the shop, or its price and mass, and what was used; everything else may be left out. Amounts are units of the
+/// currency, masses g, times min.
 pub const COLUMNS: &[&str] = &[
     "service",
     "class",
-    "product_pack_price",
-    "product_pack_g",
+    "product",
     "product_g",
     "product_waste_g",
-    "developer_pack_price",
-    "developer_pack_g",
+    "product_pack_price",
+    "product_pack_g",
+    "developer",
     "developer_g",
     "developer_waste_g",
+    "developer_pack_price",
+    "developer_pack_g",
     "consumables",
     "laundry",
     "hands_on_min",
@@ -82,8 +85,12 @@ pub(super) fn check_names<'a>(
     let mut seen: Vec<&str> = Vec::new();
     for name in names {
         if !columns.contains(&name) {
-            let known = columns.join(", ");
-            place.say(problems, name, format!("unknown column: the columns are {known}"));
+            let near = nearest(name, columns.iter().copied());
+            let way_out = near.map_or_else(
+                || format!("the columns are {}", columns.join(", ")),
+                |column| format!("did you mean `{column}`?"),
+            );
+            place.say(problems, name, format!("unknown column: {way_out}"));
         } else if seen.contains(&name) {
             place.say(problems, name, "is there twice: keep one of them");
         }
@@ -94,21 +101,17 @@ pub(super) fn check_names<'a>(
 /// Reads one row, whatever text it came from.
 pub(super) fn read_line<'a>(
     place: Place,
-    currency: Currency,
+    packs: &Packs,
     get: impl Fn(&str) -> Option<&'a str>,
     problems: &mut Problems,
 ) -> Option<ServiceLine> {
+    let currency = packs.currency;
     let mut fields = Fields::new(place, get);
     let service = fields.name("service");
     let service = fields.required("service", service);
     let class = fields.name("class");
-    let product =
-        read_pack(&mut fields, currency, ["product_pack_price", "product_pack_g", "product_g", "product_waste_g"]);
-    let developer = read_pack(
-        &mut fields,
-        currency,
-        ["developer_pack_price", "developer_pack_g", "developer_g", "developer_waste_g"],
-    );
+    let product = read_pack(&mut fields, packs, "product", PRODUCT);
+    let developer = read_pack(&mut fields, packs, "developer", DEVELOPER);
     let nothing = Money::zero(currency);
     let consumables = fields.money("consumables", currency).unwrap_or(nothing);
     let laundry = fields.money("laundry", currency).unwrap_or(nothing);
@@ -126,25 +129,49 @@ pub(super) fn read_line<'a>(
     Some(ServiceLine { service, class, product, developer, consumables, laundry, hands_on, in_chair, price, sold })
 }
 
+/// Used, wasted, price of the pack, mass of the pack.
+const PRODUCT: [&str; 4] = ["product_g", "product_waste_g", "product_pack_price", "product_pack_g"];
+const DEVELOPER: [&str; 4] = ["developer_g", "developer_waste_g", "developer_pack_price", "developer_pack_g"];
+
+/// What a service takes from a pack, which is named or given with its price and mass.
 fn read_pack<'a, F: Fn(&str) -> Option<&'a str>>(
     fields: &mut Fields<'a, F>,
-    currency: Currency,
-    [pack_price, pack, used, wasted]: [&'static str; 4],
+    packs: &Packs,
+    name: &'static str,
+    columns: [&'static str; 4],
 ) -> Option<PackUse> {
-    if [pack_price, pack, used, wasted].iter().all(|column| fields.text(column).is_none()) {
+    let [used, wasted, pack_price, pack_mass] = columns;
+    let named = fields.text(name);
+    if named.is_none() && columns.iter().all(|column| fields.text(column).is_none()) {
         return None;
     }
-    let price = fields.money(pack_price, currency);
-    let price = fields.required(pack_price, price);
-    let holds = fields.quantity(pack, Mass::from_g);
-    let holds = fields.required(pack, holds);
+    let pack = match named {
+        Some(_) if fields.text(pack_price).or(fields.text(pack_mass)).is_some() => {
+            fields.problem(name, format!("give the name, or {pack_price} and {pack_mass}, not both"));
+            None
+        }
+        Some(called) => packs.named(called).map_err(|problem| fields.problem(name, problem)).ok(),
+        None => given_pack(fields, packs.currency, pack_price, pack_mass),
+    };
     let taken = fields.quantity(used, Mass::from_g);
     let taken = fields.required(used, taken);
     let thrown_away = fields.quantity(wasted, Mass::from_g).unwrap_or(Mass::ZERO);
+    Some(PackUse { pack: pack?, used: taken?, wasted: thrown_away })
+}
+
+fn given_pack<'a, F: Fn(&str) -> Option<&'a str>>(
+    fields: &mut Fields<'a, F>,
+    currency: Currency,
+    pack_price: &'static str,
+    pack_mass: &'static str,
+) -> Option<PackPrice> {
+    let price = fields.money(pack_price, currency);
+    let price = fields.required(pack_price, price);
+    let holds = fields.quantity(pack_mass, Mass::from_g);
+    let holds = fields.required(pack_mass, holds);
     if let Some(holds) = holds.filter(|holds| holds.g() <= 0.0) {
-        fields.problem(pack, format!("invalid pack contents (got {holds}): must be more than nothing"));
+        fields.problem(pack_mass, format!("invalid pack contents (got {holds}): must be more than nothing"));
         return None;
     }
-    let pack = PackPrice::new(price?, holds?).map_err(|problem| fields.problem(pack_price, problem)).ok()?;
-    Some(PackUse { pack, used: taken?, wasted: thrown_away })
+    PackPrice::new(price?, holds?).map_err(|problem| fields.problem(pack_price, problem)).ok()
 }

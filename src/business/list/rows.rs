@@ -36,8 +36,8 @@ pub(in crate::business) fn each_row(
         .trim(csv::Trim::All)
         .from_reader(text.as_bytes());
     let mut problems = Problems::default();
-    let header = match reader.headers() {
-        Ok(header) => header.clone(),
+    let header: csv::StringRecord = match reader.headers() {
+        Ok(header) => header.iter().map(column).collect(),
         Err(error) => {
             Place::Line(1).say(&mut problems, "", error);
             return Err(problems);
@@ -98,6 +98,11 @@ fn one_for_commas(problems: Problems) -> Problems {
         others.extend(commas);
     }
     Problems(others).sorted()
+}
+
+/// The name of a column in a header, as a person or a spreadsheet writes it: `Hands-on min` is `hands_on_min`.
+fn column(name: &str) -> String {
+    name.to_lowercase().replace([' ', '-'], "_")
 }
 
 /// No column name holds a separator, so the first one in the header is it.

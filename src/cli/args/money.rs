@@ -50,9 +50,12 @@ pub(crate) struct PriceArgs {
     service                       what it is called\n  \
     hands_on_min, chair_min       time with hands on the guest; time in the chair\n  \
     class                         length or density, where prices differ by it\n  \
-    product_pack_price, product_pack_g, product_g, product_waste_g\n  \
-    developer_pack_price, developer_pack_g, developer_g, developer_waste_g\n                                \
-    price and mass of a pack; mass used and wasted\n  \
+    product, developer            what is used, by its name in the shop; or, for\n                                \
+    what is not there, the price and mass of a pack:\n                                \
+    product_pack_price, product_pack_g,\n                                \
+    developer_pack_price, developer_pack_g\n  \
+    product_g, product_waste_g, developer_g, developer_waste_g\n                                \
+    mass used; mass mixed and thrown away\n  \
     consumables, laundry          foils and gloves; towels, for one service\n  \
     price                         with tax; when empty, the terms set it\n  \
     sold                          how many were sold, for the totals; 1 when empty\n  \
@@ -65,7 +68,7 @@ pub(crate) struct PriceArgs {
     Example: foilwork cost examples/juniper_and_tide_services.csv \\\n           \
     --shop examples/juniper_and_tide.toml --sort chair-hour")]
 pub(crate) struct CostArgs {
-    /// The services: CSV with a header row, or (by its name) JSON
+    /// The services: CSV with a header row, or JSON (told by what is in it)
     pub(crate) list: PathBuf,
     /// Shop file whose `terms` say what the salon pays and how it prices
     #[arg(long, value_name = "FILE")]

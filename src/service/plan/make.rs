@@ -103,6 +103,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         guest: head.guest.clone(),
         colourist: head.colourist.clone(),
         jurisdiction: request.jurisdiction,
+        habits: request.shop.habits,
         notes: head.notes.clone(),
         findings,
         contrasts: colours.pairs(&sections).into_iter().map(|pair| pair.contrast).collect(),

@@ -2,7 +2,7 @@ use super::{
     Caution, ChairTime, ChosenStrength, Contrast, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
     SectionColour, SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
 };
-use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed};
+use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -28,6 +28,8 @@ pub struct Plan {
     pub colourist: Option<String>,
     /// Whose law the limits are from.
     pub jurisdiction: Option<Jurisdiction>,
+    /// How the shop writes; it changes sheets and cards, no number.
+    pub habits: Habits,
     /// Notes of the file.
     pub notes: Option<String>,
     /// The hair as stated.

@@ -251,7 +251,7 @@ pub(super) fn section(
         goes_on: Vec::new(),
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),
         target_tone: section.target_tone.clone(),
-        wanted: None,
+        wanted: section.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
         oxidant,
         ratio: shelf.ratio(section.ratio.as_deref(), &products, oxidant, &field)?,
         working_life: shelf.working_life(&products),

@@ -1,5 +1,5 @@
 use super::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry, TermsEntry};
-use crate::shop::Per;
+use crate::shop::{Habits, Per};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -17,6 +17,8 @@ pub struct ShopFile {
     /// ISO 4217 code of the currency of every price.
     #[schemars(extend("x-parse" = "currency"))]
     pub currency: Option<String>,
+    /// What stands beside grams and percent on sheets and cards, and how dates and amounts are written.
+    pub habits: Option<Habits>,
     /// What the tone digits of your shade codes mean, as hues of the colour wheel; an empty list is neutral.
     #[serde(default)]
     #[schemars(extend("additionalProperties" = {

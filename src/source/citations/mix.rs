@@ -12,7 +12,7 @@ cite! {
          solution of separable convex allocation)";
     /// The US fluid ounce.
     NIST_HANDBOOK_44_C = "nist-handbook-44-c", FromMemory,
-        "NIST Handbook 44, Appendix C, General Tables of Units of Measurement (US fluid ounce)";
+        "NIST Handbook 44, Appendix C, General Tables of Units of Measurement (US fluid ounce; ounce of mass)";
     /// The check digit of a CAS number.
     CAS_CHECK_DIGIT = "cas-check-digit", FromMemory,
         "CAS, Check Digit Verification of CAS Registry Numbers";

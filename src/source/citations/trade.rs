@@ -24,4 +24,7 @@ cite! {
     /// Developer strength and lift of permanent colour.
     DEVELOPER_LIFT = "developer-lift", Retrieved,
         "North Carolina cosmetology examination study guide, section 7.2: lift of permanent colour by developer";
+    /// How countries write dates, times and amounts of money.
+    UNICODE_CLDR = "unicode-cldr", Library,
+        "Unicode CLDR, locale data of numeric dates, times and currencies, as Babel 2.18.0 (Python package) ships it";
 }

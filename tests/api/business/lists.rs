@@ -30,8 +30,8 @@ fn lists_report_every_problem_with_its_place() {
         "line 3: service: is missing: give a value".into(),
         "line 3: product_pack_price: amount \"26.4x\" is not a decimal number: write digits with a point, for example 12.50"
             .into(),
-        "line 3: product_g: invalid mass (got -3 g): must be from 0 to 1e9 g".into(),
         "line 3: product_pack_g: invalid pack contents (got 0 g): must be more than nothing".into(),
+        "line 3: product_g: invalid mass (got -3 g): must be from 0 to 1e9 g".into(),
         "line 3: price: 12.505 EUR has more than 2 decimals: round it first, and name the rounding".into(),
         "line 3: sold: invalid count (got 2.5 services): must be a whole number from 0 to 4294967295".into(),
         "line 3: chair_min: invalid chair time (got 0 min): must be more than nothing".into(),
@@ -145,4 +145,33 @@ fn a_list_says_how_many_of_each_cover_the_month() {
     let ranked: Vec<_> =
         table.in_order(ListOrder::ChairHour).iter().map(|line| line.contribution_per_chair_hour.to_string()).collect();
     assert_eq!(ranked, ["52.5 EUR/h", "45 EUR/h"]);
+}
+
+/// What the shop prices is named, not priced again; a name that it does not have says what to write.
+#[test]
+fn a_list_names_the_products_of_the_shop() {
+    let shop = Shop::new(&parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml).unwrap());
+    let shop = shop.unwrap();
+    let text = |product: &str| {
+        format!("Service,Product,product g,PRODUCT_WASTE_G,Hands-on min,Chair min\nfoils,{product},45,5,70,120\n")
+    };
+    let list = parse_csv(&text("Foam Line powder"), shop.packs().unwrap()).unwrap();
+    // 31.50 for 500 g: 50 g are 3.15.
+    let table = price_services(&list, &shop.business().unwrap()).unwrap();
+    assert_eq!(table.lines[0].amounts()[0].1.to_string(), "3.15 EUR");
+    let refused = |text: &str| parse_csv(text, shop.packs().unwrap()).unwrap_err().to_string();
+    assert_eq!(
+        refused(&text("Foam Line pouder")),
+        "line 2: product: the shop has no \"Foam Line pouder\" with a price: did you mean \"Foam Line powder\"?"
+    );
+    assert_eq!(
+        refused(&text("xyz")),
+        "line 2: product: the shop has no \"xyz\" with a price: add it to the shop with `pack_g` and `price`, or give the \
+         price and the mass of its pack here"
+    );
+    let both =
+        "service,product,product_pack_price,product_g,hands_on_min,chair_min\nfoils,Foam Line powder,9.90,45,70,120\n";
+    assert_eq!(refused(both), "line 2: product: give the name, or product_pack_price and product_pack_g, not both");
+    let misspelt = "service,prodct,product_g,hands_on_min,chair_min\nfoils,,,70,120\n";
+    assert_eq!(refused(misspelt), "line 1: prodct: unknown column: did you mean `product`?");
 }

@@ -147,22 +147,52 @@ fn toner(#[case] natural: &str, #[case] lifted: &str, #[case] others: &[&str], #
     refused(&[&args[..], others].concat(), text);
 }
 
-#[test]
-fn a_file_that_is_no_shop() {
-    let args = ["toner", "soft-gradient.toml", "--natural", "5", "--lifted", "9", "--target", "8"];
-    let fields = "the fields here are additive, consumable, currency, developer, digits, diluent, format, lightener, \
-                  name, shade, terms";
-    // The lines are found by the headers of the tables, whatever else the example says.
-    let text = include_str!("../../../examples/soft-gradient.toml");
-    let header =
-        |line: &str| Some(line.strip_prefix('[')?.trim_start_matches('[').split([']', '.']).next()?.to_owned());
-    let (mut seen, mut lines) = (Vec::new(), Vec::new());
-    for (i, line) in text.lines().enumerate() {
-        let Some(table) = header(line).filter(|table| !seen.contains(table)) else { continue };
-        lines.push(format!("soft-gradient.toml: line {}: {table}: unknown field: {fields}", i + 1));
-        seen.push(table);
-    }
-    refused(&args, &lines.join("\nerror: "));
+/// A file of another kind is named as what it is, in one line.
+#[rstest]
+#[case::service_as_shop(
+    &["toner", "soft-gradient.toml", "--natural", "5", "--lifted", "9", "--target", "8"],
+    "soft-gradient.toml is a service file, and a shop file is wanted here (`foilwork plan` reads it)"
+)]
+#[case::service_as_shop_of_json(
+    &["blend", "lowlights.json", "--target", "6 % w/w", "--total", "60"],
+    "lowlights.json is a service file, and a shop file is wanted here (`foilwork plan` reads it)"
+)]
+#[case::shop_as_service(
+    &["plan", "juniper_and_tide.toml"],
+    "juniper_and_tide.toml is a shop file, and a service file is wanted here (a service names it with `shop_file`; \
+     `blend`, `toner` and `cost --shop` read it)"
+)]
+#[case::list_as_service(
+    &["plan", "juniper_and_tide_services.csv"],
+    "juniper_and_tide_services.csv is a list of services, and a service file is wanted here (`foilwork cost` reads it, with \
+     `--shop`)"
+)]
+#[case::list_as_shop(
+    &["cost", "juniper_and_tide_services.csv", "--shop", "juniper_and_tide_services.csv"],
+    "juniper_and_tide_services.csv is a list of services, and a shop file is wanted here (`foilwork cost` reads it, with \
+     `--shop`)"
+)]
+#[case::shop_as_list(
+    &["cost", "juniper_and_tide.toml", "--shop", "juniper_and_tide.toml"],
+    "juniper_and_tide.toml is a shop file, and a list of services is wanted here (a service names it with `shop_file`; \
+     `blend`, `toner` and `cost --shop` read it)"
+)]
+#[case::list_as_quote(
+    &["business", "quote", "juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"],
+    "juniper_and_tide_services.csv is a list of services, and a list of costs from-to is wanted here (`foilwork cost` reads \
+     it, with `--shop`)"
+)]
+#[case::quote_as_list(
+    &["cost", "juniper_and_tide_quote.csv", "--shop", "juniper_and_tide.toml"],
+    "juniper_and_tide_quote.csv is a list of costs from-to, and a list of services is wanted here (`foilwork business quote` \
+     reads it, with `--shop`)"
+)]
+#[case::schema_as_service(
+    &["plan", "plan.schema.json"],
+    "plan.schema.json is a JSON Schema, and a service file is wanted here (it is for editors)"
+)]
+fn a_file_of_another_kind(#[case] args: &[&str], #[case] complaint: &str) {
+    refused(args, complaint);
 }
 
 #[rstest]

@@ -165,3 +165,20 @@ fn skin_test_age(#[case] applied: &str, #[case] want: Option<Verdict>) {
 fn strand_test(#[case] change: Change, #[case] want: Verdict) {
     assert_eq!(verdicts(&changed(fine(), change), "strand test"), [want]);
 }
+
+/// A test that is dated after the start was not done before it: metal salts stay untested.
+#[rstest]
+#[case::before("2026-11-24", &[HistoryFlag::MetallicSalts], &[Warning])]
+#[case::after("2026-11-26", &[HistoryFlag::MetallicSalts], &[Stop, Warning])]
+#[case::after_without_salts("2026-11-26", &[], &[Warning, Passed])]
+fn an_incompatibility_test_comes_first(
+    #[case] applied: &str,
+    #[case] history: &[HistoryFlag],
+    #[case] want: &[Verdict],
+) {
+    let plan = changed(fine(), |file| {
+        file.analysis.history = Some(history.to_vec());
+        file.analysis.incompatibility_test = test(applied, TestResult::Clear);
+    });
+    assert_eq!(verdicts(&plan, "metal salts"), want);
+}

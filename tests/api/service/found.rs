@@ -39,6 +39,29 @@ fn a_toner_is_found_and_weighed_for_a_look() {
     assert_eq!(verdicts(&plan, "toner found"), [Note], "{}", texts(&plan, "toner found"));
 }
 
+/// A section names a look as a toner does, and a toner does not lighten (common practice): the shade of level 10 that is
+/// the very look is left out on hair at level 9.
+#[test]
+fn no_shade_lighter_than_the_hair_is_found() {
+    let plan = |level: f64| {
+        changed(only_lightener(), |file| {
+            let shade =
+                |code: &str, level| ShadeEntry { code: code.to_owned(), level, ..shop(&mut fine()).shade[0].clone() };
+            shop(file).shade.push(shade("J10", 10.0));
+            let section = &mut file.section[0];
+            (section.product, section.starting_level) = (None, Some(level));
+            section.target = Some(ToneTarget { level: 10.0, tones: Vec::new() });
+        })
+    };
+    let found = |plan: &foilwork::service::Plan| -> Vec<String> {
+        plan.mixes[0].products().map(|part| part.product.clone()).collect()
+    };
+    let (on_nine, on_ten) = (plan(9.0), plan(10.0));
+    assert!(!found(&on_nine).contains(&"J10".to_owned()), "{:?}", found(&on_nine));
+    assert!(found(&on_ten).contains(&"J10".to_owned()), "{:?}", found(&on_ten));
+    assert_eq!(verdicts(&on_nine, "toner found"), [Note]);
+}
+
 #[test]
 fn a_look_without_a_shade_that_deposits_is_refused_with_its_field() {
     let mut file = fine();

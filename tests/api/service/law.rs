@@ -136,3 +136,18 @@ fn substances_without_a_ceiling_are_one_line() {
     let open = plan.findings.iter().position(|finding| finding.text.contains("silica")).unwrap();
     assert!(plan.mixes.iter().all(|mix| mix.findings.contains(&open)));
 }
+
+/// A figure that nobody looked up may stop a plan, and then says so in its own line.
+#[test]
+fn a_stop_from_memory_says_so() {
+    let plan = nearly_neat(Some("JP"), "12 % w/w");
+    assert!(plan.blocked, "{}", texts(&plan, "law"));
+    let stop = plan.findings.iter().find(|finding| finding.rule == Rule::Law && finding.verdict == Stop).unwrap();
+    assert!(
+        stop.sources[0].from_memory && stop.text.ends_with("[from memory, unverified: look it up]"),
+        "{}",
+        stop.text
+    );
+    let read = nearly_neat(Some("EU"), "15 % w/w");
+    assert!(!texts(&read, "law").contains("from memory"));
+}

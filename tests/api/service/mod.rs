@@ -9,6 +9,7 @@ mod danger;
 mod defaults;
 mod deposit;
 mod examples;
+mod field_use;
 mod fields;
 mod forms;
 mod found;

@@ -21,7 +21,7 @@ fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] curre
         assert!(!plan.blocked, "{jurisdiction}: {:?}", plan.findings);
         assert!(plan.money.is_some(), "{jurisdiction}");
         let business = Shop::new(&shop).unwrap().business().unwrap();
-        let services = parse_csv(&files.services, currency).unwrap();
+        let services = parse_csv(&files.services, Shop::new(&shop).unwrap().packs().unwrap()).unwrap();
         assert_eq!(price_services(&services, &business).unwrap().lines.len(), 3);
     }
 }

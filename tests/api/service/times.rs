@@ -11,6 +11,7 @@ use foilwork::{
     service::{Plan, ServiceFile, mixing_cards},
     sheet::{bench_sheet, card_sheet},
     shop::CountsFrom::{self, EndOfApplication, FirstStrand},
+    shop::Habits,
 };
 use rstest::rstest;
 
@@ -99,7 +100,7 @@ fn looks_count_from_the_first_strand(#[case] texture: Option<Texture>, #[case] l
     let plan = changed(only_lightener(), |file| file.analysis.texture = texture);
     assert_eq!(minutes(&plan.order[0].look_at), looks);
     assert_eq!(plan.order[0].look_at_last.map(|at| at.min()), Some(last));
-    let card = card_sheet(&mixing_cards(&plan)).split_whitespace().collect::<Vec<_>>().join(" ");
+    let card = card_sheet(&mixing_cards(&plan), &Habits::default()).split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(card.contains(&format!("look at the hair 10:{}", looks[0])), "{card}");
     assert!(card.contains(&format!("the last strand from 10:{last}")), "{card}");
 }

@@ -29,7 +29,7 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
 pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     let Stages { start, jurisdiction, file, hair, sections, mixes, colours, timeline, .. } = *stages;
     let mut findings = Findings::default();
-    consultation::check(hair, sections, &mut findings);
+    consultation::check(hair, sections, start, &mut findings);
     skin_test::check(hair, sections, start, &file.salon, &mut findings);
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, sections, mixes, &mut findings);

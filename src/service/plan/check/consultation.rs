@@ -13,15 +13,23 @@ use crate::{
     },
 };
 
-pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    metal_salts(hair, sections.have_peroxide(), findings);
+pub(super) fn check(hair: &Hair, sections: &Sections<'_>, start: Start, findings: &mut Findings) {
+    metal_salts(hair, sections.have_peroxide(), start, findings);
     history(hair, sections, findings);
     scalp(hair, findings);
     elasticity(hair, sections, findings);
 }
 
-fn metal_salts(hair: &Hair, peroxide: bool, findings: &mut Findings) {
-    let tested = hair.incompatibility_test.map(|test| test.result);
+fn metal_salts(hair: &Hair, peroxide: bool, start: Start, findings: &mut Findings) {
+    // What is tested after the service has begun is not tested.
+    let in_time = hair.incompatibility_test.filter(|test| test.applied.earliest() <= start.latest());
+    if in_time.is_none() && hair.incompatibility_test.is_some_and(|test| test.result == TestResult::Clear) {
+        let text = "the date of the incompatibility test is after the start, so it does not count: correct \
+                    `analysis.incompatibility_test.applied`";
+        findings.add(Rule::MetalSalts, Warning, text, COMMON_PRACTICE);
+    }
+    let tested = in_time.or(hair.incompatibility_test.filter(|test| test.result != TestResult::Clear));
+    let tested = tested.map(|test| test.result);
     let (verdict, text) = match (hair.has(HistoryFlag::MetallicSalts), tested) {
         (_, Some(TestResult::Reaction)) => (Stop, "the incompatibility test reacted: no peroxide on this hair"),
         (true, Some(TestResult::Clear)) => (
