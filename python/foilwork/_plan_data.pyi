@@ -393,6 +393,7 @@ class SectionPlan(TypedDict):
     line_shows_after_weeks: Estimate
     mix_per_foil_g: Estimate | None
     product_class: ClassDecision
+    root_shadow_cm: Estimate | None
     section: str
     share_of_panel_percent: Estimate | None
     softness: _Softness

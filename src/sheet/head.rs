@@ -56,10 +56,12 @@ fn upkeep(section: &SectionPlan) -> String {
     };
     let decided = &section.product_class;
     let before: String = decided.before.iter().map(|step| format!("; before it: {step}")).collect();
+    let shadow = section.root_shadow.as_ref().map(|length| format!("; a root shadow of {} cm", range(length, 1)));
     format!(
-        "{}: {start}, regrowth shows after {} weeks; the gentlest class is {}, which {}{before}",
+        "{}: {start}, regrowth shows after {} weeks{}; the gentlest class is {}, which {}{before}",
         section.section,
         range(&section.line_shows_after, 0),
+        shadow.unwrap_or_default(),
         decided.product,
         decided.why
     )

@@ -9,7 +9,7 @@ use crate::{
     hair::{HairCount, MassPerLength, Weeks, growth},
     head::{
         ClassDecision, ClassQuestion, HeadLook, Placed, Profile, ServiceClass, Softness, Technique, Treated, Wish,
-        line_shows_after, product_class, read_head, service_class,
+        line_shows_after, product_class, read_head, root_shadow_length, service_class,
     },
     quantity::{Length, Mass, Quantity, Share},
     service::request::Request,
@@ -69,6 +69,9 @@ pub struct SectionPlan {
     /// When the regrowth shows.
     #[serde(rename = "line_shows_after_weeks")]
     pub line_shows_after: Interval<Weeks>,
+    /// How long a root shadow is there; absent where the section does not say in which `regions` it lies.
+    #[serde(rename = "root_shadow_cm")]
+    pub root_shadow: Option<Interval<Length>>,
     /// The class of product that does it, with what was not taken and why.
     pub product_class: ClassDecision,
 }
@@ -108,6 +111,7 @@ impl HeadPlan {
                 start: foils.profile.start,
                 softness: foils.profile.softness(),
                 line_shows_after: line_shows_after(&foils.profile, rate).value,
+                root_shadow: root_shadow(request, work.name()),
                 product_class: product_class(&wish),
             })
         };
@@ -131,6 +135,26 @@ fn treated(request: &Request, sections: &Sections<'_>) -> Vec<Treated> {
     };
     let of = |work: &Work<'_>| Some(Treated { technique: work.task.technique?, area: area(work)? });
     sections.iter().filter_map(of).collect()
+}
+
+/// The root shadow of a section's regions, the mean by their area.
+fn root_shadow(request: &Request, section: &str) -> Option<Interval<Length>> {
+    let map = request.map.as_ref()?;
+    let of_section = map.placements.iter().filter(|placement| placement.section == section);
+    let mut whole: Option<(f64, Interval<Length>)> = None;
+    for placement in of_section {
+        let region = map.template.regions().get(map.template.position(&placement.region).ok()?)?;
+        let (weight, length) = (region.area.percent() * placement.share.fraction(), root_shadow_length(region).value);
+        whole = Some(match whole {
+            None => (weight, length),
+            Some((sum, so_far)) => {
+                let part = weight / (sum + weight);
+                let mean = so_far.combine(length, |a, b| Length::nearest(a.cm() * (1.0 - part) + b.cm() * part));
+                (sum + weight, mean)
+            }
+        });
+    }
+    whole.map(|(_, length)| length)
 }
 
 /// How much of the strands is covered, the mean along them.

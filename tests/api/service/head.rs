@@ -106,6 +106,11 @@ fn mapped(outline_percent: f64, wish: Wish) -> Plan {
 fn a_bright_outline_reads_as_asked() {
     let plan = mapped(9.0, Wish::BrightOutline);
     let look = &plan.head.look.as_ref().unwrap().look;
+    // 1 cm at the outline; top and crown lie 80 and 100 % inward, of 13 and 12 % of the area: 2.79 cm, by hand.
+    let shadow = |i: usize| plan.head.sections[i].root_shadow.unwrap().best().cm();
+    let (top, outline) = if plan.head.sections[0].section == "top" { (0, 1) } else { (1, 0) };
+    near(shadow(outline), 1.0, 1e-9);
+    near(shadow(top), 1.0 + 2.0 * (0.8 * 13.0 + 12.0) / 25.0, 1e-9);
     assert!(look.as_wanted && look.outline_over_interior.unwrap().best() > 2.0);
     assert!(one_line(&plan).contains("Reads as asked: bright outline, quieter crown."));
     assert!(plan.findings.iter().all(|finding| finding.verdict != Verdict::Stop));

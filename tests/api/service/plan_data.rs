@@ -32,9 +32,9 @@ fn key(unit: &str) -> &'static str {
         (Lightness::UNIT, Lightness::KEY),
         (Redness::UNIT, Redness::KEY),
         (Yellowness::UNIT, Yellowness::KEY),
-        (HairCount::UNIT, HairCount::KEY),
+        (HairCount::UNIT, "hair"),
         (MassPerLength::UNIT, MassPerLength::KEY),
-        (Weeks::UNIT, Weeks::KEY),
+        (Weeks::UNIT, "week"),
         ("level", "level"),
         ("levels", "level"),
     ];
