@@ -7,7 +7,7 @@ use foilwork::scale::weigh;
 use foilwork::source::Interval;
 use std::hint::black_box;
 
-const RECIPE: &str = "30 g 7.1 + 15 g 8.3 + 4.5 g 0.11 + 67.5 g 6% + 3 g thickener + 2 g bond builder";
+const RECIPE: &str = "30 g J7-mist + 15 g J8-oat + 4.5 g J9-slate + 67.5 g 6% + 3 g thickener + 2 g bond builder";
 
 fn benches(c: &mut Criterion) {
     let masses = RECIPE.parse::<Recipe>().map(|r| r.masses().unwrap_or_default()).unwrap_or_default();

@@ -67,7 +67,7 @@
 //! | [`colour`], [`hair`], [`head`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; foils, regions, how the head reads; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`shop`] | what the salon has and charges |
-//! | [`service`], [`sheet`] | the plan of a service; the plan as something to look at |
+//! | [`service`], [`sheet`], [`chart`] | the plan of a service; the plan as something to look at; pictures |
 //! | [`mod@column`] | the same functions over slices |
 //!
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
@@ -76,6 +76,7 @@
 #![cfg_attr(not(test), deny(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod business;
+pub mod chart;
 pub mod choice;
 pub mod colour;
 pub mod column;

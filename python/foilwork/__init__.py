@@ -1,9 +1,9 @@
 """Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
 
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
-:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.money`, :mod:`foilwork.business`,
-:mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells what their numbers rest on,
-:mod:`foilwork.finding` is what their checks find. What a service file needs is here:
+:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.lift`, :mod:`foilwork.money`,
+:mod:`foilwork.business`, :mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells
+what their numbers rest on, :mod:`foilwork.finding` is what their checks find. What a service file needs is here:
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
@@ -11,7 +11,7 @@ The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`f
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import business, colour, finding, limits, mix, money, peroxide, service, shop, source, toner
+from foilwork import business, colour, finding, lift, limits, mix, money, peroxide, service, shop, source, toner
 from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
@@ -25,6 +25,7 @@ __all__ = [
     "business",
     "colour",
     "finding",
+    "lift",
     "limits",
     "mix",
     "money",

@@ -6,6 +6,7 @@
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
 use crate::{
+    bounds::Estimate,
     error::{FoilworkError, OutOfRangeWarning, raise},
     sequence::room_for,
 };
@@ -298,6 +299,33 @@ pub fn apply_triples<'py, E: Error>(
         settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
     }
     Ok(result.into_any())
+}
+
+/// Applies a rule that gives an estimate with its bounds: `Bounds` for a number, three arrays for an array.
+pub fn apply_bounded<'py, E: Error>(
+    py: Python<'py>,
+    column: &Column<'py>,
+    on_refusal: OnRefusal,
+    rule: impl Fn(f64) -> Result<[f64; 3], E> + Sync,
+) -> PyResult<Bound<'py, PyAny>> {
+    let Column::Array(array) = column else {
+        let found = apply(py, [column], on_refusal, |[number]| rule(number))?;
+        let [low, best, high] = found.map(|bound| bound.extract::<f64>());
+        return Ok(Estimate([low?, best?, high?]).into_pyobject(py)?.into_any());
+    };
+    let shape = array.shape().to_vec();
+    let result = results(py, &[shape.as_slice(), &[3]].concat())?;
+    {
+        let spread = column.values(py, &shape)?;
+        let cells = spread.cells()?;
+        let Cells::Each(values) = cells else { return Err(PyTypeError::new_err("expected an array")) };
+        let mut writer = result.readwrite();
+        let outcome = column::bounded(values, writer.as_slice_mut().map_err(raise)?, &rule).map_err(raise)?;
+        settle(py, outcome, &shape, on_refusal, |row| rule(cells.get(row)).err())?;
+    }
+    let whole = py.import("builtins")?.getattr("Ellipsis")?;
+    let bound = |place: usize| result.as_any().get_item((&whole, place));
+    Ok(PyTuple::new(py, [bound(0)?, bound(1)?, bound(2)?])?.into_any())
 }
 
 /// Raises for the first refused row, or warns how many there are.

@@ -11,6 +11,7 @@ mod command;
 mod error;
 mod figures;
 mod finding;
+mod lift;
 mod limits;
 mod mix;
 mod money;
@@ -38,7 +39,7 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        business::business, colour::colour, finding::finding, limits::limits, mix::mix, money::money,
+        business::business, colour::colour, finding::finding, lift::lift, limits::limits, mix::mix, money::money,
         peroxide::peroxide, service::service, shop::shop, source::source, toner::toner,
     };
 

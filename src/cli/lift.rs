@@ -2,6 +2,7 @@
 
 use super::{Outcome, Refusal, args::LiftArgs, output, read, situation::situation};
 use crate::{
+    chart::{LevelChart, level_chart},
     colour::Level,
     lift::{
         Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, Reader, Situation,
@@ -85,8 +86,10 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
     let (mut belief, book_problems) = learned(args)?;
     let wanted = target.unwrap_or(Level::LIGHTEST);
     let mut seen = Vec::new();
+    let mut readings = Vec::new();
     for text in &args.seen {
         let look = look(text, mix, (from, wanted), limit)?;
+        readings.push((look.at, look.seen));
         let after = after_look(&belief, &look);
         belief = after.belief;
         if target.is_some() {
@@ -94,6 +97,12 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         }
     }
     let lightening = Lightening::new(&belief, &mix, from);
+    if let Some(path) = &args.svg {
+        let title = args.situation.guest.as_deref().unwrap_or("Level against time");
+        let (lightening, readings) = (&lightening, readings.as_slice());
+        let picture = level_chart(&LevelChart { title, lightening, limit, target, readings });
+        output::write(path, &picture)?;
+    }
     let report = Report {
         from_level: from,
         on_hair_ww_percent: mix.on_hair.map(MassFraction::ww_percent),

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::text::{inert, is_active};
 use serde::Serialize;
-use std::fmt::Write as _;
+use std::{fmt::Write as _, path::Path};
 
 pub(super) use super::input::read;
 
@@ -15,8 +15,13 @@ pub(super) use super::input::read;
 pub(super) fn deliver(text: String, status: u8, output: &OutputArgs) -> Outcome {
     let text = inert(&text).into_owned();
     let Some(path) = &output.output else { return Ok(Answer { text, status }) };
-    replace(path, &text).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))?;
+    write(path, &text)?;
     Ok(Answer { text: String::new(), status })
+}
+
+/// Writes the text into a file.
+pub(super) fn write(path: &Path, text: &str) -> Result<(), Refusal> {
+    replace(path, text).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))
 }
 
 /// Prints or writes the data as JSON, or else the text made of it.

@@ -25,7 +25,7 @@ pub(super) fn run(args: &ScaleArgs) -> Outcome {
         (_, Some(factor), _) => recipe.times(decimal("--factor", factor)?)?,
         (.., Some(part)) => {
             let form =
-                || Refusal(format!("--part {part}: give the product and its new amount, for example \"7.1=60\""));
+                || Refusal(format!("--part {part}: give the product and its new amount, for example \"J7-mist=60\""));
             let (product, value) = part.rsplit_once('=').ok_or_else(form)?;
             recipe.to_part(product.trim(), amount("--part", value)?)?
         }

@@ -29,8 +29,8 @@ impl Shade {
     /// ```
     /// use foilwork::colour::{Hue, Level, Shade, Tone};
     ///
-    /// let pearl = Shade::new("9/v", Level::new(9.0)?, Tone::of(Hue::Violet))?;
-    /// assert_eq!(pearl.to_string(), "9/v (level 9, violet)");
+    /// let pearl = Shade::new("J9-pearl", Level::new(9.0)?, Tone::of(Hue::Violet))?;
+    /// assert_eq!(pearl.to_string(), "J9-pearl (level 9, violet)");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///

@@ -4,6 +4,7 @@
 //! scalar rule refuses becomes not-a-number and is counted in the [`ColumnOutcome`]. Nothing is allocated but
 //! for the threads that long columns of colours are worked off with.
 
+mod bounded;
 mod difference;
 mod outcome;
 mod rows;
@@ -11,6 +12,7 @@ mod split;
 mod strength;
 mod triples;
 
+pub use bounded::bounded;
 pub use difference::ciede2000;
 pub use outcome::{ColumnError, ColumnOutcome};
 pub use rows::{Cells, rows};

@@ -21,6 +21,16 @@ impl Rates {
         self.pigment * time.min() * share_of_time(self.oxidant * time.min())
     }
 
+    /// The dose and [`loss_sensitivity`](Self::loss_sensitivity) together, which share their one exponential.
+    pub(super) fn dose_and_sensitivity(self, time: Duration) -> (f64, f64) {
+        let (time, spent) = (time.min(), self.oxidant * time.min());
+        if spent < SMALL {
+            return (self.pigment * time * (1.0 - spent / 2.0), -spent / 2.0);
+        }
+        let used = -(-spent).exp_m1();
+        (self.pigment * time * used / spent, spent * (1.0 - used) / used - 1.0)
+    }
+
     /// The time after which one application has done `dose`; none when its oxidant runs out before.
     pub(super) fn time_to(self, dose: f64) -> Option<f64> {
         if dose <= 0.0 {

@@ -20,6 +20,8 @@ pub struct Lightening {
     /// Means of ln k, ln kd and the ceiling, in this situation.
     mean: [f64; 3],
     covariance: [[f64; 3]; 3],
+    /// The medians of both rates.
+    rates: Rates,
     /// Dose of earlier applications at the medians.
     before: f64,
     untested: bool,
@@ -56,6 +58,7 @@ impl Lightening {
         let [[kk, k_kd, kc], [_, dd, dc], [_, _, cc]] = belief.covariance;
         Self {
             start,
+            rates: Rates { pigment: (k + pigment).exp(), oxidant: (kd + oxidant).exp() },
             mean: [k + pigment, kd + oxidant, ceiling],
             covariance: [[kk + pigment_variance, k_kd, kc], [k_kd, dd + oxidant_variance, dc], [kc, dc, cc]],
             before: 0.0,
@@ -77,8 +80,7 @@ impl Lightening {
     }
 
     pub(super) fn rates(&self) -> Rates {
-        let [k, kd, _] = self.mean;
-        Rates { pigment: k.exp(), oxidant: kd.exp() }
+        self.rates
     }
 
     /// The level after this time: median and 80 % interval.
@@ -87,20 +89,22 @@ impl Lightening {
     /// spread is added to it. Over simulated guests the interval holds about 80 of 100 (see the tests).
     #[must_use]
     pub fn level_after(&self, time: Duration) -> Interval<Level> {
-        let dose = self.before + self.rates().dose(time);
+        let (fresh, sensitivity) = self.rates.dose_and_sensitivity(time);
+        let dose = self.before + fresh;
         if dose <= 0.0 {
             return Interval::exact(self.start);
         }
-        let spread = self.dose_spread(time);
+        let spread = self.dose_spread(sensitivity);
         let way = self.way();
-        let lift = |z: f64| way * (1.0 - pigment::left(dose * (z * spread).exp()));
-        let (low, best, high) = (lift(-Z80), lift(0.0), lift(Z80));
+        let lift = |dose: f64| way * (1.0 - pigment::left(dose));
+        let times = (Z80 * spread).exp();
+        let (low, best, high) = (lift(dose / times), lift(dose), lift(dose * times));
         let [[_, _, kc], [_, _, dc], [_, _, ceiling_variance]] = self.covariance;
         let ceiling_spread = ceiling_variance.max(0.0).sqrt();
         let ceiling = Z80 * ceiling_spread * best / way.max(f64::MIN_POSITIVE);
         // After a reading a quicker hair with a lower end explains it as well as a slower one with a higher: the two lean
         // against each other, and the level is better known than either.
-        let shared = (kc + self.rates().loss_sensitivity(time) * dc) / (spread * ceiling_spread).max(f64::MIN_POSITIVE);
+        let shared = (kc + sensitivity * dc) / (spread * ceiling_spread).max(f64::MIN_POSITIVE);
         let both = |dose: f64| {
             (dose * dose + ceiling * ceiling + 2.0 * shared.clamp(-1.0, 1.0) * dose * ceiling).max(0.0).sqrt()
         };
@@ -164,9 +168,8 @@ impl Lightening {
         if levels <= 0.0 { 0.0 } else { pigment::dose_leaving(1.0 - levels / self.way().max(f64::MIN_POSITIVE)) }
     }
 
-    /// Standard deviation of the logarithm of the dose after this time.
-    fn dose_spread(&self, time: Duration) -> f64 {
-        let sensitivity = self.rates().loss_sensitivity(time);
+    /// Standard deviation of the logarithm of the dose, whose answer to the oxidant's loss is given.
+    fn dose_spread(&self, sensitivity: f64) -> f64 {
         let [[kk, k_kd, _], [_, dd, _], _] = self.covariance;
         (kk + 2.0 * sensitivity * k_kd + sensitivity * sensitivity * dd).max(0.0).sqrt()
     }
@@ -178,8 +181,8 @@ impl Lightening {
         // d ln(dose) / d ceiling at a fixed level.
         let sensitivity = levels / (way * way) / (pigment::slope(wanted).min(-1e-12) * wanted.max(1e-12));
         let [[_, _, kc], [_, _, dc], [_, _, cc]] = self.covariance;
-        let dose = self.dose_spread(time);
-        let loss = self.rates().loss_sensitivity(time);
+        let loss = self.rates.loss_sensitivity(time);
+        let dose = self.dose_spread(loss);
         let both = dose * dose + sensitivity * sensitivity * cc - 2.0 * sensitivity * (kc + loss * dc);
         both.max(1e-12).sqrt()
     }

@@ -36,7 +36,7 @@ impl SumJudgement<'_> {
     /// let level = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
     /// let diamine = Ingredient::named("toluene-2,5-diamine", level(1.4)?).with_cas("95-70-5".parse()?);
     /// let other = Ingredient::named("a substituted diamine", level(1.8)?).in_group("n-substituted-p-phenylenediamines");
-    /// let bowl = Composition::mix(vec![(Mass::from_g(60.0)?, Product::declared("7.1", vec![diamine, other]))])?;
+    /// let bowl = Composition::mix(vec![(Mass::from_g(60.0)?, Product::declared("J7-mist", vec![diamine, other]))])?;
     /// let eu = Table::of(Jurisdiction::EuropeanUnion);
     /// let report = limits::check(eu, &bowl, Use::professional(Purpose::OxidativeColour));
     /// assert_ne!(report.sums[0].finding().verdict, Verdict::Passed);

@@ -99,7 +99,7 @@ impl Card {
     /// let card = Card::new(&CardRequest {
     ///     who: "chair 2",
     ///     what: "roots",
-    ///     recipe: &"30 g 7.1 + 45 g 6%".parse()?,
+    ///     recipe: &"30 g J7-mist + 45 g 6%".parse()?,
     ///     strengths: &[Some(strength(0.0)?), Some(strength(6.0)?)],
     ///     division: Mass::from_g(1.0)?,
     ///     mixed_at: jiff::civil::date(2026, 11, 25).at(10, 5, 0, 0),

@@ -87,10 +87,10 @@ impl Composition {
     /// let peroxide = |percent| exact(percent).map(|p| Ingredient::named("Hydrogen peroxide", p).with_cas(Cas::HYDROGEN_PEROXIDE));
     /// let bowl = Composition::mix(vec![
     ///     (Mass::from_g(60.0)?, Product::declared("developer", vec![peroxide(6.0)?])),
-    ///     (Mass::from_g(60.0)?, Product::unknown("shade 7.1")),
+    ///     (Mass::from_g(60.0)?, Product::unknown("shade J7-mist")),
     /// ])?;
     /// assert_eq!(bowl.constituents()[0].level.best().ww_percent(), 3.0);
-    /// assert_eq!(bowl.constituents()[0].undeclared_in, ["shade 7.1"]);
+    /// assert_eq!(bowl.constituents()[0].undeclared_in, ["shade J7-mist"]);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn mix(parts: Vec<(Mass, Product)>) -> Result<Self, AsAppliedError> {

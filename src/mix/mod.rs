@@ -5,7 +5,7 @@
 //!
 //! # Write a recipe
 //!
-//! [`Ratio`] reads `1:1.5`, [`Recipe`] reads `30 g 7.1 + 45 g 6%`; a recipe is scaled by total ([`Recipe::to_total`]), part,
+//! [`Ratio`] reads `1:1.5`, [`Recipe`] reads `30 g J7-mist + 45 g 6%`; a recipe is scaled by total ([`Recipe::to_total`]), part,
 //! packs or factor, combined, split over bowls and dosed with additives ([`Recipe::with_additives`]).
 //!
 //! # Weigh it

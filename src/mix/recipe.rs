@@ -25,7 +25,7 @@ impl fmt::Display for Part {
     }
 }
 
-/// A written recipe, kept in exact decimals: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`.
+/// A written recipe, kept in exact decimals: `30 g J7-mist + 15 g J8-oat + 67.5 g 6%`.
 ///
 /// Each part is a number, a unit (`g`, `mL`, `US fl oz`, `UK fl oz`) and a name; parts are joined by ` + ` with a blank
 /// on both sides. What was read prints back the same. `{:.1}` prints every amount with one decimal.
@@ -35,8 +35,8 @@ impl fmt::Display for Part {
 /// ```
 /// use foilwork::mix::Recipe;
 ///
-/// let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
-/// assert_eq!(recipe.to_string(), "30 g 7.1 + 15 g 8.3 + 67.5 g 6%");
+/// let recipe: Recipe = "30 g J7-mist + 15 g J8-oat + 67.5 g 6%".parse()?;
+/// assert_eq!(recipe.to_string(), "30 g J7-mist + 15 g J8-oat + 67.5 g 6%");
 /// assert_eq!(recipe.ratio()?.to_string(), "30:15:67.5");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -50,7 +50,7 @@ pub struct Recipe {
 #[non_exhaustive]
 pub enum RecipeError {
     /// Nothing in it.
-    #[error("a recipe needs at least one part, for example 30 g 7.1")]
+    #[error("a recipe needs at least one part, for example 30 g J7-mist")]
     Empty,
     /// An amount that is nothing or less.
     #[error("the amount of {product} is {amount}: must be above 0")]
@@ -110,8 +110,8 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::{Part, Recipe, RecipeAmount, Unit};
     ///
-    /// let part = Part { amount: RecipeAmount { value: 30.into(), unit: Unit::Gram }, product: "7.1".into() };
-    /// assert_eq!(Recipe::new(vec![part])?.to_string(), "30 g 7.1");
+    /// let part = Part { amount: RecipeAmount { value: 30.into(), unit: Unit::Gram }, product: "J7-mist".into() };
+    /// assert_eq!(Recipe::new(vec![part])?.to_string(), "30 g J7-mist");
     /// # Ok::<(), foilwork::mix::RecipeError>(())
     /// ```
     pub fn new(parts: Vec<Part>) -> Result<Self, RecipeError> {
@@ -160,7 +160,7 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::Recipe;
     ///
-    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.total()?.to_string(), "75 g");
+    /// assert_eq!("30 g J7-mist + 45 g 6%".parse::<Recipe>()?.total()?.to_string(), "75 g");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn total(&self) -> Result<RecipeAmount, RecipeError> {
@@ -191,7 +191,7 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::Recipe;
     ///
-    /// assert_eq!("30 g 7.1 + 45 g 6%".parse::<Recipe>()?.masses()?[1].g(), 45.0);
+    /// assert_eq!("30 g J7-mist + 45 g 6%".parse::<Recipe>()?.masses()?[1].g(), 45.0);
     /// assert!("2 US fl oz 6%".parse::<Recipe>()?.masses().is_err());
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

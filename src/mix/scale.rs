@@ -13,8 +13,8 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::Recipe;
     ///
-    /// let more = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.times("1.2".parse()?)?;
-    /// assert_eq!(more.to_string(), "36 g 7.1 + 54 g 6%");
+    /// let more = "30 g J7-mist + 45 g 6%".parse::<Recipe>()?.times("1.2".parse()?)?;
+    /// assert_eq!(more.to_string(), "36 g J7-mist + 54 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn times(&self, factor: Decimal) -> Result<Self, RecipeError> {
@@ -32,9 +32,9 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::{RecipeAmount, Recipe, Unit};
     ///
-    /// let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
+    /// let recipe: Recipe = "30 g J7-mist + 15 g J8-oat + 67.5 g 6%".parse()?;
     /// let half = recipe.to_total(RecipeAmount { value: "56.25".parse()?, unit: Unit::Gram })?;
-    /// assert_eq!(half.to_string(), "15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%");
+    /// assert_eq!(half.to_string(), "15 g J7-mist + 7.5 g J8-oat + 33.75 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn to_total(&self, total: RecipeAmount) -> Result<Self, RecipeError> {
@@ -55,8 +55,8 @@ impl Recipe {
     /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
     ///
     /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
-    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_part("7.1", tube)?;
-    /// assert_eq!(recipe.to_string(), "60 g 7.1 + 90 g 6%");
+    /// let recipe = "30 g J7-mist + 45 g 6%".parse::<Recipe>()?.to_part("J7-mist", tube)?;
+    /// assert_eq!(recipe.to_string(), "60 g J7-mist + 90 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn to_part(&self, product: &str, amount: RecipeAmount) -> Result<Self, RecipeError> {
@@ -77,8 +77,8 @@ impl Recipe {
     /// use foilwork::mix::{Recipe, RecipeAmount, Unit};
     ///
     /// let tube = RecipeAmount { value: 60.into(), unit: Unit::Gram };
-    /// let recipe = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.to_packs("7.1", tube, 2)?;
-    /// assert_eq!(recipe.to_string(), "120 g 7.1 + 180 g 6%");
+    /// let recipe = "30 g J7-mist + 45 g 6%".parse::<Recipe>()?.to_packs("J7-mist", tube, 2)?;
+    /// assert_eq!(recipe.to_string(), "120 g J7-mist + 180 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn to_packs(&self, product: &str, pack: RecipeAmount, packs: u32) -> Result<Self, RecipeError> {
@@ -93,8 +93,8 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::{RecipeAmount, Recipe, Unit};
     ///
-    /// let recipe: Recipe = "61 g 7.1 + 90 g 6%".parse()?;
-    /// assert_eq!(recipe.packs_needed("7.1", RecipeAmount { value: 60.into(), unit: Unit::Gram })?, 2);
+    /// let recipe: Recipe = "61 g J7-mist + 90 g 6%".parse()?;
+    /// assert_eq!(recipe.packs_needed("J7-mist", RecipeAmount { value: 60.into(), unit: Unit::Gram })?, 2);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///
@@ -118,8 +118,8 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::Recipe;
     ///
-    /// let (one, two): (Recipe, Recipe) = ("30 g 7.1 + 45 g 6%".parse()?, "10 g 8.3 + 15 g 6%".parse()?);
-    /// assert_eq!(one.combined(&two)?.to_string(), "30 g 7.1 + 60 g 6% + 10 g 8.3");
+    /// let (one, two): (Recipe, Recipe) = ("30 g J7-mist + 45 g 6%".parse()?, "10 g J8-oat + 15 g 6%".parse()?);
+    /// assert_eq!(one.combined(&two)?.to_string(), "30 g J7-mist + 60 g 6% + 10 g J8-oat");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///
@@ -148,8 +148,8 @@ impl Recipe {
     /// ```
     /// use foilwork::mix::Recipe;
     ///
-    /// let bowls = "30 g 7.1 + 45 g 6%".parse::<Recipe>()?.split(&"2:1".parse()?)?;
-    /// assert_eq!(bowls[1].to_string(), "10 g 7.1 + 15 g 6%");
+    /// let bowls = "30 g J7-mist + 45 g 6%".parse::<Recipe>()?.split(&"2:1".parse()?)?;
+    /// assert_eq!(bowls[1].to_string(), "10 g J7-mist + 15 g 6%");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///

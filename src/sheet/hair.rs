@@ -34,7 +34,11 @@ fn facts(hair: &Hair, writing: Writing) -> Vec<(String, String)> {
     say("length", hair.length.map(|length| length.to_string()));
     for existing in &hair.existing {
         let tone = existing.tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
-        let kind = if existing.artificial { "artificial colour" } else { "natural" };
+        let kind = match existing.artificial {
+            true => "artificial colour",
+            false if existing.level > hair.natural_level.high() => "lighter than it grows, no artificial colour",
+            false => "natural",
+        };
         say(&words(existing.zone), Some(format!("{}{}{tone}, {kind}", existing.level, name(existing.level))));
     }
     say(

@@ -3,7 +3,7 @@ use crate::text::{escaped, number};
 use std::fmt::Write;
 
 impl TonerMix {
-    /// The mix in one line, such as `20 g of 9-7 + 10 g of 9-0`.
+    /// The mix in one line, such as `20 g of J9-mist + 10 g of J9`.
     #[must_use]
     pub fn recipe(&self) -> String {
         let parts: Vec<_> =

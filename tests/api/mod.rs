@@ -1,5 +1,6 @@
 //! api
 mod business;
+mod chart;
 mod choice;
 mod cli;
 mod colour;

@@ -34,18 +34,18 @@ fn neutral(number: f64) -> Target {
 
 #[test]
 fn what_cannot_be_reached_is_said_with_the_nearest() -> Result<(), TonerError> {
-    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let shades = [shade("J6", 6.0, Tone::neutral())];
     let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(8.0)), neutral(4.0)))?;
     assert_eq!(answer.outcome, Outcome::NearestOnly);
     let summary = answer.summary();
-    let start = "cannot be reached from these shades, nearest is 30 g of 6-0: from the prediction the target is still ";
+    let start = "cannot be reached from these shades, nearest is 30 g of J6: from the prediction the target is still ";
     assert!(summary.starts_with(start) && summary.contains("darker"), "{summary}");
     Ok(())
 }
 
 #[test]
 fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
-    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let shades = [shade("J6", 6.0, Tone::neutral())];
     let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(6.0)), neutral(9.0)))?;
     let rules: Vec<_> = answer.findings.iter().map(|finding| (finding.rule, finding.verdict)).collect();
     assert!(rules.contains(&(Rule::TonerLevel, Verdict::Warning)), "{rules:?}");
@@ -69,7 +69,7 @@ fn shades_lighter_than_the_hair_are_left_out() -> Result<(), TonerError> {
 /// Common practice: one to two levels darker tones, more than that colours.
 #[test]
 fn a_toner_three_levels_darker_is_a_caution() -> Result<(), TonerError> {
-    let shades = [shade("6-0", 6.0, Tone::neutral())];
+    let shades = [shade("J6", 6.0, Tone::neutral())];
     let verdict_of = |lifted: f64| {
         let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(lifted)), neutral(6.0)))?;
         let darker = |finding: &&Finding| finding.rule == Rule::TonerLevel && finding.text.contains("darker");
@@ -83,7 +83,7 @@ fn a_toner_three_levels_darker_is_a_caution() -> Result<(), TonerError> {
 fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error::Error>> {
     // Hardly any warmth left, and only a strong blue at hand.
     let hair = Exposed::measured(Lab::new(66.0, 0.3, 3.0, White::D65TwoDegree)?, level(10.0));
-    let shades = [shade("7-6", 7.0, Tone::of(Hue::Blue))];
+    let shades = [shade("J7-slate", 7.0, Tone::of(Hue::Blue))];
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
     let found = |rule| answer.findings.iter().find(|finding| finding.rule == rule);
     let over = found(Rule::OverNeutralising).ok_or("not called over-neutralising")?;
@@ -94,7 +94,7 @@ fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error:
 
 #[test]
 fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
-    let shades = [shade("9-7", 9.0, Tone::of(Hue::Violet))];
+    let shades = [shade("J9-mist", 9.0, Tone::of(Hue::Violet))];
     let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(ToningPorosity::Porous);
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
     let note = answer.findings.iter().find(|finding| finding.rule == Rule::Porosity).map(ToString::to_string);
@@ -105,7 +105,7 @@ fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
 /// Measured hair of natural level 9 needs no neutral shade of level 9.
 #[test]
 fn measured_hair_that_is_there_already_is_left_alone() -> Result<(), Box<dyn std::error::Error>> {
-    let shades = [shade("9-0", 9.0, Tone::neutral())];
+    let shades = [shade("J9", 9.0, Tone::neutral())];
     let there = Target::Look { level: level(9.0), tone: Tone::neutral() }.swatch().lab();
     let answer = find_toner(&request(&shades, Exposed::measured(there, level(9.0)), neutral(9.0)))?;
     assert_eq!(answer.outcome, Outcome::AlreadyNearer);
@@ -128,7 +128,7 @@ fn fewer_shades_are_among_the_alternatives() -> Result<(), Box<dyn std::error::E
 
 #[test]
 fn messages() -> Result<(), Box<dyn std::error::Error>> {
-    let one = [shade("9-0", 9.0, Tone::neutral())];
+    let one = [shade("J9", 9.0, Tone::neutral())];
     let many = vec![one[0].clone(); 49];
     let hair = Exposed::lightened(level(5.0), level(9.0));
     let good = || request(&one, hair, neutral(9.0));

@@ -200,7 +200,7 @@ proptest! {
 
     #[test]
     fn splitting_and_combining_gives_the_recipe_back(a in 1_i64..9_999, b in 1_i64..9_999, n in 1_u32..9) {
-        let recipe: Recipe = format!("{} g 7.1 + {} g 6%", Decimal::new(a, 1), Decimal::new(b, 1)).parse().unwrap();
+        let recipe: Recipe = format!("{} g J7-mist + {} g 6%", Decimal::new(a, 1), Decimal::new(b, 1)).parse().unwrap();
         let ratio = Ratio::new(vec![Decimal::ONE, Decimal::from(n)]).unwrap();
         let bowls = recipe.split(&ratio).unwrap();
         let again = bowls[0].combined(&bowls[1]).unwrap();

@@ -85,8 +85,9 @@ fn mass_of_a_measured_scalp_varies_as_published() {
     near(best, 7.045, 0.005);
 }
 
-/// S03: 100 000 to 120 000 are commonly stated, 164 000 to 175 000 follow from its own figures.
-/// S17b: shoulder length, 100 to 130 g; S17: 60 to 150 g of any length. Shoulder length is taken as 20 cm on average.
+/// hair-density-1977: 100 000 to 120 000 are commonly stated, 164 000 to 175 000 follow from its own figures.
+/// hair-weight-article-shoulder: 100 to 130 g; hair-weight-article: 60 to 150 g of any length. Shoulder length is taken
+/// as 20 cm on average.
 #[test]
 fn whole_head_figures_lie_within() {
     let all = HairFacts::default().head().part(Share::ALL);
@@ -98,13 +99,13 @@ fn whole_head_figures_lie_within() {
         assert!(shoulder.contains(Quantity::nearest(grams)), "{grams} in {shoulder:?}");
     }
     assert!(all.mass(cm(10.0).into()).contains(Quantity::nearest(60.0)));
-    // S03 measured 211/cm2 on 775 cm2 and says 164 000.
+    // hair-density-1977 measured 211/cm2 on 775 cm2 and says 164 000.
     let scalp = Some(Interval::exact(Quantity::nearest(775.0)));
     let measured = HairFacts { scalp, ..HairFacts::default() }.head().part(Share::ALL);
     near(measured.hairs.best().hairs(), 164_000.0, 500.0);
 }
 
-/// R16: 108.78 um by camera is 76.9 um by caliper.
+/// caliper-against-camera: 108.78 um by camera is 76.9 um by caliper.
 #[test]
 fn camera_and_caliper_agree() {
     let read = Diameter::from_um(108.78).unwrap();
@@ -153,12 +154,12 @@ fn one_region_has_wilsons_bounds() {
     near(white.high().percent(), 36.157, 0.001);
 }
 
-/// R19: 0.37 mm a day; 8 weeks are 56 days: 2.07 cm.
+/// hair-growth-1986: 0.37 mm a day; 8 weeks are 56 days: 2.07 cm.
 #[test]
 fn eight_weeks_of_the_review() {
     let grown = foilwork::hair::grown(Interval::exact(Quantity::nearest(8.0)), growth(None).value);
     near(grown.best().cm(), 2.072, 1e-9);
-    // S05: group means from 0.8 to 1.3 cm a month lie within.
+    // hair-textbook-p197: group means from 0.8 to 1.3 cm a month lie within.
     let rate = growth(None).value;
     assert!(rate.low().cm_per_month() < 0.8 && rate.high().cm_per_month() > 1.3);
 }

@@ -29,7 +29,7 @@ fn amount(value: &str, unit: Unit) -> Result<RecipeAmount, Box<dyn std::error::E
     Ok(RecipeAmount { value: value.parse()?, unit })
 }
 
-// Sources: HF-RATIO (1:1, 2 oz of colour), NOCTI-Q (3 parts A to 1 part B, 1.5 oz of A).
+// Sources: ratio-questions (1:1, 2 oz of colour), nocti-practice-question (3 parts A to 1 part B, 1.5 oz of A).
 #[rstest]
 #[case::one_to_one("W031", "1:1", 2.0)]
 #[case::three_to_one("W033", "3:1", 1.5)]
@@ -39,7 +39,7 @@ fn a_known_part_gives_the_other(#[case] id: &str, #[case] ratio: &str, #[case] g
     Ok(())
 }
 
-/// Source: RVP-DYE, a printed mistake. It multiplies each part by the total, so the parts do not add up to it.
+/// Source: dye-ratio-problem, a printed mistake. It multiplies each part by the total, so the parts do not add up to it.
 #[test]
 fn the_printed_answer_that_does_not_sum_is_not_ours() -> Outcome {
     let parts = "1.125:0.75:0.625".parse::<Ratio>()?.split_decimal(Decimal::from(20))?;
@@ -49,7 +49,7 @@ fn the_printed_answer_that_does_not_sum_is_not_ours() -> Outcome {
     Ok(())
 }
 
-// Source: OX-EA (OpenStax, Elementary Algebra 2e, section on mixture applications); parts taken by mass.
+// Source: openstax-elementary-algebra (OpenStax, Elementary Algebra 2e, section on mixture applications); parts taken by mass.
 #[rstest]
 #[case::w010(&[(80.0, 25.0), (120.0, 50.0)], 40.0)]
 #[case::w011(&[(120.0, 25.0), (30.0, 50.0)], 30.0)]
@@ -69,7 +69,7 @@ fn a_blend_has_the_printed_strength(#[case] parts: &[(f64, f64)], #[case] percen
     Ok(())
 }
 
-// Sources: HF-MIX, HSG-MIX; volume strengths blend like fractions when the densities are equal. A neutral cream is 0.
+// Sources: peroxide-mixing-questions, ontario-exam-mixing; volume strengths blend like fractions when the densities are equal. A neutral cream is 0.
 #[rstest]
 #[case::with_neutral_cream("W001", &[(1.0, 40.0), (1.0, 0.0)])]
 #[case::one_to_two("W002", &[(1.0, 50.0), (2.0, 20.0)])]
@@ -83,7 +83,7 @@ fn developers_blend_as_printed(#[case] id: &str, #[case] parts: &[(f64, f64)]) -
     Ok(())
 }
 
-// Sources: OX-CM (2 1/4 cups for 60, 1 020 wanted), OX-PA (5 mL per 25 lb, 80 lb): scaling in proportion.
+// Sources: openstax-contemporary-mathematics (2 1/4 cups for 60, 1 020 wanted), openstax-prealgebra (5 mL per 25 lb, 80 lb): scaling in proportion.
 #[rstest]
 #[case::by_count("W037", "2.25", "17")]
 #[case::by_weight("W038", "5", "3.2")]
@@ -94,7 +94,7 @@ fn scaling_in_proportion_is_exact(#[case] id: &str, #[case] each: &str, #[case] 
     Ok(())
 }
 
-/// Source: OX-CM, a printed mistake: 17 500 kg at 12 kg per box is printed as 1 458 boxes, which leaves 4 kg over.
+/// Source: openstax-contemporary-mathematics, a printed mistake: 17 500 kg at 12 kg per box is printed as 1 458 boxes, which leaves 4 kg over.
 #[test]
 fn packs_are_rounded_up_where_the_book_rounds_down() -> Outcome {
     let recipe: Recipe = "17500 g rice".parse()?;
@@ -103,7 +103,7 @@ fn packs_are_rounded_up_where_the_book_rounds_down() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-PA, 1 US gallon is 128 fluid ounces; the gallon is 231 cubic inches of 2.54 cm.
+/// Source: openstax-prealgebra, 1 US gallon is 128 fluid ounces; the gallon is 231 cubic inches of 2.54 cm.
 #[test]
 fn a_gallon_holds_its_fluid_ounces() -> Outcome {
     let inch: Decimal = "2.54".parse()?;
@@ -116,7 +116,7 @@ fn a_gallon_holds_its_fluid_ounces() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-PA takes 30 mL for a fluid ounce and prints 16.7; the exact ounce gives 16.9 (notes of the table).
+/// Source: openstax-prealgebra takes 30 mL for a fluid ounce and prints 16.7; the exact ounce gives 16.9 (notes of the table).
 #[test]
 fn thirty_millilitres_is_not_a_fluid_ounce() -> Outcome {
     let ounces = amount("500", Unit::Millilitre)?.convert(Unit::UsFluidOunce, None)?.amount.value;
@@ -125,7 +125,7 @@ fn thirty_millilitres_is_not_a_fluid_ounce() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-CH, 355 mL of a 70 % v/v solution holds 195 g of a solute of 0.785 g/mL.
+/// Source: openstax-chemistry, 355 mL of a 70 % v/v solution holds 195 g of a solute of 0.785 g/mL.
 #[test]
 fn a_share_of_a_volume_weighs_what_its_density_says() -> Outcome {
     let density = Sourced::stated(Density::from_g_per_ml(0.785)?);
@@ -134,7 +134,7 @@ fn a_share_of_a_volume_weighs_what_its_density_says() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-CM, 40 mg from a stock of 20 mg in 1 mL takes 2 mL: the pattern of an additive's dose.
+/// Source: openstax-contemporary-mathematics, 40 mg from a stock of 20 mg in 1 mL takes 2 mL: the pattern of an additive's dose.
 #[test]
 fn a_dose_from_stock_is_a_ratio() -> Outcome {
     let parts = "20:1".parse::<Ratio>()?.given_part_decimal(0, Decimal::from(40))?;
@@ -142,7 +142,7 @@ fn a_dose_from_stock_is_a_ratio() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-PA, 2 lb at 2 and 8 lb at 6 make 10 lb at 5.20: a mean by mass, whatever is carried.
+/// Source: openstax-prealgebra, 2 lb at 2 and 8 lb at 6 make 10 lb at 5.20: a mean by mass, whatever is carried.
 #[test]
 fn a_cost_blends_like_a_strength() -> Outcome {
     let exact = |p| MassFraction::from_ww_percent(p).map(Interval::exact);
@@ -151,7 +151,7 @@ fn a_cost_blends_like_a_strength() -> Outcome {
     Ok(())
 }
 
-/// Source: OX-CH, 0.500 L of a 37.2 % w/w solution of density 1.19 g/mL holds 221 g of solute.
+/// Source: openstax-chemistry, 0.500 L of a 37.2 % w/w solution of density 1.19 g/mL holds 221 g of solute.
 #[test]
 fn a_volume_weighs_what_its_density_says() -> Outcome {
     let density = Sourced::stated(Density::from_g_per_ml(1.19)?);
@@ -161,7 +161,7 @@ fn a_volume_weighs_what_its_density_says() -> Outcome {
     Ok(())
 }
 
-// Source: OX-PA (4.1 L), OX-CM (24 bottles of 500 mL; 4 batches of 350 g).
+// Source: openstax-prealgebra (4.1 L), openstax-contemporary-mathematics (24 bottles of 500 mL; 4 batches of 350 g).
 #[rstest]
 #[case::litres("W046", "4.1", "1000", "1")]
 #[case::bottles("W047", "500", "24", "1000")]

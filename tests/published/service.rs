@@ -27,6 +27,8 @@ struct Unrecorded {
 struct Source {
     source_id: String,
     title: String,
+    issuer: String,
+    section: String,
     url: String,
     how: String,
 }
@@ -87,7 +89,9 @@ fn a_path_that_is_not_there_is_not_found() {
 fn every_standard_is_described() {
     let sources: Vec<Source> = rows(include_str!("../data/service/sources.csv"));
     for source in &sources {
-        assert!(!source.title.is_empty() && source.url.starts_with("http"), "{}", source.source_id);
+        let found = [&source.title, &source.issuer, &source.section].iter().all(|words| !words.is_empty());
+        let address = source.url.is_empty() || source.url.starts_with("http");
+        assert!(found && address, "{}: title, issuer and section tell where it stands", source.source_id);
         assert_eq!(source.how, "retrieved", "{}", source.source_id);
     }
     let described: BTreeSet<String> = sources.into_iter().map(|source| source.source_id).collect();

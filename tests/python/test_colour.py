@@ -359,7 +359,7 @@ def test_html_tells_in_words_what_the_patch_shows():
     assert page.hidden == 1
     for words in (shown.srgb, shown.hue, "model, not a photograph", "level 3 lightened to level 6", "between L*"):
         assert words in page.text
-    shades = [Shade("<b>&", 9, ["violet"]), Shade("9-0", 9)]
+    shades = [Shade("<b>&", 9, ["violet"]), Shade("J9", 9)]
     answer = find_toner(shades, lifted_level=9, natural_level=5, target_level=8, target_tones=["violet"])
     page = Text(answer._repr_html_())
     assert "<b>&" in page.text and "target" in page.text and "predicted" in page.text

@@ -65,25 +65,25 @@ def test_weighed_parts_add_up(masses: list[float], division: float) -> None:
 
 
 def test_recipe_reads_scales_and_prints() -> None:
-    recipe = mix.Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
-    assert str(recipe) == "30 g 7.1 + 15 g 8.3 + 67.5 g 6%"
+    recipe = mix.Recipe("30 g J7-mist + 15 g J8-oat + 67.5 g 6%")
+    assert str(recipe) == "30 g J7-mist + 15 g J8-oat + 67.5 g 6%"
     assert recipe.parts[2].to_dict() == {"value": Decimal("67.5"), "unit": "g", "product": "6%"}
     assert recipe.total() == Decimal("112.5")
     assert recipe.masses_g() == [30.0, 15.0, 67.5]
     assert recipe.ratio().lowest_terms() == [4, 2, 9]
-    assert str(recipe.to_part("8.3", Decimal(20))) == "40 g 7.1 + 20 g 8.3 + 90 g 6%"
-    assert str(recipe.times(2)) == "60 g 7.1 + 30 g 8.3 + 135 g 6%"
-    assert str(recipe.to_packs("7.1", 60, 1)) == str(recipe.times(2))
+    assert str(recipe.to_part("J8-oat", Decimal(20))) == "40 g J7-mist + 20 g J8-oat + 90 g 6%"
+    assert str(recipe.times(2)) == "60 g J7-mist + 30 g J8-oat + 135 g 6%"
+    assert str(recipe.to_packs("J7-mist", 60, 1)) == str(recipe.times(2))
     assert recipe.packs_needed("6%", 60) == 2
-    assert recipe == mix.Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
+    assert recipe == mix.Recipe("30 g J7-mist + 15 g J8-oat + 67.5 g 6%")
     assert recipe != recipe.times(2)
     first, second = recipe.split(mix.Ratio("2:1"))
     assert first.combined(second) == recipe.times(1)
-    assert str(mix.Recipe("60 mL 6% + 30 g 7.1").in_grams({"6%": 1.02})) == "61.2 g 6% + 30 g 7.1"
+    assert str(mix.Recipe("60 mL 6% + 30 g J7-mist").in_grams({"6%": 1.02})) == "61.2 g 6% + 30 g J7-mist"
 
 
 @pytest.mark.parametrize(
-    ("text", "position"), [("30 g 7.1+15 g 8.3", 9), ("30 x 7.1", 4), ("30 g", 5), ("", 1), ("1,5 g 7.1", 2)]
+    ("text", "position"), [("30 g J7-mist+15 g J8-oat", 13), ("30 x J7-mist", 4), ("30 g", 5), ("", 1), ("1,5 g J7-mist", 2)]
 )
 def test_bad_recipe_points_at_the_character(text: str, position: int) -> None:
     with pytest.raises(foilwork.FoilworkError, match=f"at character {position}, expected"):
@@ -120,14 +120,14 @@ def test_strength_takes_numbers_and_bounds() -> None:
 
 
 def test_card_turns_into_plain_data() -> None:
-    recipe = mix.Recipe("30 g 7.1 + 45 g 6%")
+    recipe = mix.Recipe("30 g J7-mist + 45 g 6%")
     card = mix.mixing_card("chair 2", "roots", recipe, [0, 6], 1, "2026-11-25T23:40", 40, remarks=["gloves on"])
     assert json.loads(json.dumps(card.to_dict()))["total_g"] == 75
     assert str(card) == card.text
     assert card.text.endswith("mixed 2026-11-25 23:40, use by 2026-11-26 00:20\n! gloves on")
     unknown = mix.mixing_card("chair 2", "roots", recipe, [None, 6], 1, "2026-11-25T23:40", 40)
     assert unknown.strength_as_applied_ww_percent is None
-    assert unknown.strength_unknown_in == ["7.1"]
+    assert unknown.strength_unknown_in == ["J7-mist"]
     with pytest.raises(foilwork.FoilworkError):
         mix.mixing_card("chair 2", "roots", recipe, [0, 6], 1, "tonight", 40)
 

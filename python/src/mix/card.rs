@@ -107,7 +107,7 @@ impl From<mix::Card> for Card {
 ///
 /// Examples:
 ///     >>> from foilwork.mix import Recipe, mixing_card
-///     >>> card = mixing_card("chair 2", "roots", Recipe("30 g 7.1 + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
+///     >>> card = mixing_card("chair 2", "roots", Recipe("30 g J7-mist + 45 g 6%"), [0, 6], 1, "2026-11-25T10:05", 40)
 ///     >>> card.use_by, card.strength_as_applied_ww_percent.best
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]

@@ -111,8 +111,8 @@ impl Ingredient {
 ///
 /// Examples:
 ///     >>> from foilwork.mix import Product
-///     >>> Product("shade 7.1", [], fully_declared=False)
-///     Product('shade 7.1', 0 ingredients, not declared in full)
+///     >>> Product("shade J7-mist", [], fully_declared=False)
+///     Product('shade J7-mist', 0 ingredients, not declared in full)
 #[pyclass(frozen, eq, from_py_object, module = "foilwork.mix")]
 #[derive(Clone, PartialEq)]
 pub struct Product(mix::Product);
@@ -208,9 +208,9 @@ impl From<&mix::Constituent> for Constituent {
 /// Examples:
 ///     >>> from foilwork.mix import Composition, Product, Ingredient
 ///     >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-///     >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
+///     >>> bowl = Composition([(60, developer), (60, Product("J7-mist", [], fully_declared=False))])
 ///     >>> [(found.level_ww_percent.best, found.undeclared_in) for found in bowl.constituents]
-///     [(3.0, ['7.1'])]
+///     [(3.0, ['J7-mist'])]
 #[pyclass(frozen, eq, module = "foilwork.mix")]
 #[derive(PartialEq)]
 pub struct Composition(pub mix::Composition);

@@ -57,6 +57,9 @@ pub(crate) struct LiftArgs {
     /// Strand book to learn from, as `foilwork strand-test` writes it
     #[arg(long, value_name = "BOOK")]
     pub(crate) strands: Option<PathBuf>,
+    /// Write the picture, level against time with band, readings and limit, into this file as SVG
+    #[arg(long, value_name = "FILE")]
+    pub(crate) svg: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) situation: SituationArgs,
     #[command(flatten)]

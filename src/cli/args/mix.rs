@@ -5,7 +5,7 @@ use clap::Args;
 #[command(after_help = "Units: one for the whole recipe, `g`, `mL`, `US fl oz` or `UK fl oz`; the scale is in g.\n\
     Example: foilwork scale \"30 g ash + 60 g developer\" --total 120")]
 pub(crate) struct ScaleArgs {
-    /// Recipe: `30 g 7.1 + 15 g 8.3 + 67.5 g 6%`
+    /// Recipe: `30 g J7-mist + 15 g J8-oat + 67.5 g 6%`
     pub(crate) recipe: String,
     /// Scale to this total, in the recipe's own unit; the unit may be written behind it
     #[arg(long, value_name = "AMOUNT", group = "how")]
@@ -13,7 +13,7 @@ pub(crate) struct ScaleArgs {
     /// Multiply every part by this
     #[arg(long, value_name = "NUMBER", group = "how")]
     pub(crate) factor: Option<String>,
-    /// Scale so that one part has this amount: `7.1=60`
+    /// Scale so that one part has this amount: `J7-mist=60`
     #[arg(long, value_name = "PRODUCT=AMOUNT", group = "how")]
     pub(crate) part: Option<String>,
     /// The scale's division in g

@@ -113,7 +113,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         lift,
         cautions: cautions::cautions(&sections),
         stated_not_used: unused::stated_not_used(&request),
-        not_computed: unknown::not_computed(&request, &sections, money.is_some()),
+        not_computed: unknown::not_computed(&request, &sections, &mixes, money.is_some()),
         defaults: request.defaults.clone(),
         head: head_plan,
         hair,

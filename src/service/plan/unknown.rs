@@ -1,6 +1,6 @@
 //! What a reader of the sheet might look for and will not find. Unknown is an answer.
 
-use super::sections::Sections;
+use super::{Mix, sections::Sections};
 use crate::{
     choice::choice,
     service::request::{Request, WorkStage},
@@ -61,10 +61,16 @@ impl Unknown {
 }
 
 /// The list for one plan.
-pub(super) fn not_computed(request: &Request, sections: &Sections<'_>, has_money: bool) -> Vec<NotComputed> {
+pub(super) fn not_computed(
+    request: &Request,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    has_money: bool,
+) -> Vec<NotComputed> {
     let toned = sections.iter().any(|work| work.stage() == WorkStage::Toner);
     let missing = |what: &Unknown| match what {
         Unknown::Money => !has_money,
+        Unknown::Compositions => mixes.iter().any(|mix| !mix.undeclared.is_empty()),
         Unknown::Toner => !toned && sections.lighten(),
         Unknown::HairMass => request.amounts.length.is_none(),
         Unknown::FoilLayout => request.file.section.iter().any(|of| of.technique.is_in_foil() && of.panel.is_none()),

@@ -179,9 +179,9 @@ fn word() -> impl Strategy<Value = String> {
         "",
         "juniper_and_tide.toml",
         "juniper_and_tide_services.csv",
-        "30 g 7.1 + 60 g 6%",
+        "30 g J7-mist + 60 g 6%",
         "±",
-        "7.1=60",
+        "J7-mist=60",
     ]);
     prop_oneof![
         4 => option.prop_map(str::to_owned),

@@ -21,9 +21,9 @@ fn every_unit_that_the_help_lists_works() {
     let units = listed_units();
     assert_eq!(units, ["g", "mL", "US fl oz", "UK fl oz"]);
     for unit in units {
-        let recipe = format!("1 {unit} 7.1 + 2 {unit} 6%");
+        let recipe = format!("1 {unit} J7-mist + 2 {unit} 6%");
         let scaled = fine(&["scale", &recipe, "--total", &format!("6 {unit}")]);
-        assert!(scaled.contains(&format!("becomes 2.00 {unit} 7.1 + 4.00 {unit} 6%")), "{scaled}");
+        assert!(scaled.contains(&format!("becomes 2.00 {unit} J7-mist + 4.00 {unit} 6%")), "{scaled}");
     }
 }
 
@@ -32,8 +32,8 @@ fn every_unit_that_the_help_lists_works() {
 #[case("90 g")]
 fn a_total_is_read_with_and_without_its_unit(#[case] total: &str) {
     // 30 : 15 : 67.5 is 112.5 in all; 90 is four fifths of it.
-    let scaled = fine(&["scale", "30 g 7.1 + 15 g 8.3 + 67.5 g 6%", "--total", total]);
-    assert!(scaled.contains("becomes 24.00 g 7.1 + 12.00 g 8.3 + 54.00 g 6%"), "{scaled}");
+    let scaled = fine(&["scale", "30 g J7-mist + 15 g J8-oat + 67.5 g 6%", "--total", total]);
+    assert!(scaled.contains("becomes 24.00 g J7-mist + 12.00 g J8-oat + 54.00 g 6%"), "{scaled}");
 }
 
 #[rstest]
@@ -41,7 +41,7 @@ fn a_total_is_read_with_and_without_its_unit(#[case] total: &str) {
 #[case::bare_ounces("3 oz", "US fl oz or UK fl oz (they differ by 4 %)")]
 #[case::other_unit("3 mL", "mixes g and mL")]
 fn a_total_that_cannot_be_read_says_the_way_out(#[case] total: &str, #[case] want: &str) {
-    let said = refused(&["scale", "30 g 7.1 + 45 g 6%", "--total", total]);
+    let said = refused(&["scale", "30 g J7-mist + 45 g 6%", "--total", total]);
     assert!(said.contains(want), "{said}");
 }
 

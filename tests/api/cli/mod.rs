@@ -92,7 +92,7 @@ const EVERY: [&[&str]; 31] = [
         "--total",
         "100",
     ],
-    &["scale", "30 g 7.1 + 15 g 8.3 + 67.5 g 6%", "--part", "7.1=61.3"],
+    &["scale", "30 g J7-mist + 15 g J8-oat + 67.5 g 6%", "--part", "J7-mist=61.3"],
     &["level", "--natural", "5.5", "--target", "11", "--applied", "7.5"],
     &["level", "--natural", "6", "--target", "8", "--coloured", "--twelve"],
     &["level", "--natural", "7", "--target", "5"],

@@ -139,7 +139,7 @@ fn levels(#[case] args: &[&str], #[case] text: &str) {
 
 #[rstest]
 #[case::darker("9", "5", &[], "--lifted level 5 is darker than --natural level 9: lifting makes it lighter (swap the two?)")]
-#[case::shade("5", "9", &["--shades", "9-9"], "--shades: the shop has no shade \"9-9\" (write codes as the shop does)")]
+#[case::shade("5", "9", &["--shades", "J9-fog"], "--shades: the shop has no shade \"J9-fog\" (write codes as the shop does)")]
 #[case::count("5", "9", &["--most-shades", "0"], "invalid number of shades in a mix (got 0): must be from 1 to 4")]
 #[case::bowl("5", "9", &["--bowl", "0.5"], "cannot weigh a bowl of 0.5 g on a scale with a division of 1 g: the bowl must be from 1 to 10000 whole divisions")]
 fn toner(#[case] natural: &str, #[case] lifted: &str, #[case] others: &[&str], #[case] text: &str) {

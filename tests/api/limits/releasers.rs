@@ -159,7 +159,7 @@ fn lashes_are_for_professionals_only(#[case] code: &str) -> Outcome {
     assert!(report.is_exceeded() && report.to_string().contains("professionals only"));
     // The diamines of oxidative colour have one figure for each kind of user, so they are closed to nobody.
     let dye = named("p-phenylenediamine", 1.0);
-    let colour = Composition::mix(vec![(g, Product::declared("7.1", vec![dye]))])?;
+    let colour = Composition::mix(vec![(g, Product::declared("J7-mist", vec![dye]))])?;
     let report = limits::check(Table::of(EU), &colour, Use::general(Purpose::OxidativeColour));
     assert!(!report.is_exceeded(), "{report}");
     Ok(())

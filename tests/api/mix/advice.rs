@@ -56,7 +56,7 @@ fn more_white_never_asks_for_less_natural_shade() -> Outcome {
 
 #[test]
 fn the_card_says_who_what_grams_strength_and_when() -> Outcome {
-    let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
+    let recipe: Recipe = "30 g J7-mist + 15 g J8-oat + 67.5 g 6%".parse()?;
     let request = CardRequest {
         who: "chair 2",
         what: "regrowth",
@@ -69,10 +69,10 @@ fn the_card_says_who_what_grams_strength_and_when() -> Outcome {
     let card = Card::new(&request)?.with_remark("gloves on");
     let want = "\
 chair 2: regrowth
-  7.1         30 g
-  8.3         15 g
-  6%          67 g
-  total      112 g
+  J7-mist       30 g
+  J8-oat        15 g
+  6%            67 g
+  total        112 g
 peroxide on the hair 3.59 % w/w
 rounding to the scale moves a part by up to 0.4 %, the strength by -0.01 percentage points
 mixed 2026-11-25 23:40, use by 2026-11-26 00:20
@@ -83,8 +83,11 @@ mixed 2026-11-25 23:40, use by 2026-11-26 00:20
     assert_eq!(json["use_by"], "2026-11-26 00:20");
     // A strength that is not stated is not a strength of nothing.
     let unknown = Card::new(&CardRequest { strengths: &[Some(exact(0.0)), None, Some(exact(6.0))], ..request })?;
-    assert_eq!((unknown.strength_as_applied, unknown.strength_unknown_in.as_slice()), (None, &["8.3".to_owned()][..]));
-    assert!(unknown.to_string().contains("unknown (not stated: 8.3)"));
+    assert_eq!(
+        (unknown.strength_as_applied, unknown.strength_unknown_in.as_slice()),
+        (None, &["J8-oat".to_owned()][..])
+    );
+    assert!(unknown.to_string().contains("unknown (not stated: J8-oat)"));
     assert!(Card::new(&CardRequest { working_life: Duration::ZERO, ..request }).is_err());
     Ok(())
 }

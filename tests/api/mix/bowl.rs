@@ -65,7 +65,7 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     let free = Ingredient::named("Hydrogen Peroxide", exact(0.0)).with_cas(Cas::HYDROGEN_PEROXIDE);
     let bowl = Composition::mix(vec![
         (g(60.0), Product::declared("6%", vec![peroxide])),
-        (g(30.0), Product::declared_in_part("7.1", vec![free, Ingredient::named("resorcinol", exact(0.5))])),
+        (g(30.0), Product::declared_in_part("J7-mist", vec![free, Ingredient::named("resorcinol", exact(0.5))])),
         (g(10.0), Product::unknown("bond builder")),
     ])?;
     let [peroxide, resorcinol] = bowl.constituents() else { return Err("two substances expected".into()) };
@@ -75,7 +75,7 @@ fn the_bowl_names_what_it_does_not_know() -> Outcome {
     // The developer is declared in full, so it holds no resorcinol; shade and developer name their share of it.
     assert_eq!(resorcinol.undeclared_in, ["bond builder"]);
     assert!((resorcinol.level.best().ww_percent() - 0.15).abs() < 1e-12);
-    assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["7.1", "bond builder"]);
+    assert_eq!(bowl.undeclared().map(|p| p.product.name.as_str()).collect::<Vec<_>>(), ["J7-mist", "bond builder"]);
     assert_eq!(bowl.hazards(), [Hazard::Peroxide, Hazard::Resorcinol, Hazard::Unknown]);
     let json = serde_json::to_value(&bowl)?;
     assert_eq!(json["constituents"][0]["cas"], "7722-84-1");

@@ -23,20 +23,20 @@ fn grams(text: &str) -> Result<RecipeAmount, rust_decimal::Error> {
 
 #[test]
 fn a_recipe_scales_by_total_part_packs_and_factor() -> Outcome {
-    let recipe: Recipe = "30 g 7.1 + 15 g 8.3 + 67.5 g 6%".parse()?;
+    let recipe: Recipe = "30 g J7-mist + 15 g J8-oat + 67.5 g 6%".parse()?;
     assert_eq!(recipe.total()?.to_string(), "112.5 g");
     assert_eq!(recipe.ratio()?.lowest_terms(), [4, 2, 9]);
-    assert_eq!(recipe.to_total(grams("225")?)?.to_string(), "60 g 7.1 + 30 g 8.3 + 135 g 6%");
-    assert_eq!(recipe.to_part("8.3", grams("20")?)?.to_string(), "40 g 7.1 + 20 g 8.3 + 90 g 6%");
-    assert_eq!(recipe.to_packs("7.1", grams("60")?, 2)?.to_string(), "120 g 7.1 + 60 g 8.3 + 270 g 6%");
-    assert_eq!(recipe.times("0.5".parse()?)?.to_string(), "15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%");
+    assert_eq!(recipe.to_total(grams("225")?)?.to_string(), "60 g J7-mist + 30 g J8-oat + 135 g 6%");
+    assert_eq!(recipe.to_part("J8-oat", grams("20")?)?.to_string(), "40 g J7-mist + 20 g J8-oat + 90 g 6%");
+    assert_eq!(recipe.to_packs("J7-mist", grams("60")?, 2)?.to_string(), "120 g J7-mist + 60 g J8-oat + 270 g 6%");
+    assert_eq!(recipe.times("0.5".parse()?)?.to_string(), "15 g J7-mist + 7.5 g J8-oat + 33.75 g 6%");
     assert_eq!(recipe.packs_needed("6%", grams("60")?)?, 2);
     let more: Recipe = "10 g 6% + 5 g oil".parse()?;
-    assert_eq!(recipe.combined(&more)?.to_string(), "30 g 7.1 + 15 g 8.3 + 77.5 g 6% + 5 g oil");
+    assert_eq!(recipe.combined(&more)?.to_string(), "30 g J7-mist + 15 g J8-oat + 77.5 g 6% + 5 g oil");
     let bowls = recipe.split(&"2:1".parse()?)?;
-    assert_eq!(bowls[0].to_string(), "20 g 7.1 + 10 g 8.3 + 45 g 6%");
-    assert_eq!(bowls[1].to_string(), "10 g 7.1 + 5 g 8.3 + 22.5 g 6%");
-    assert_eq!(format!("{:.1}", recipe.times("0.333".parse()?)?), "10.0 g 7.1 + 5.0 g 8.3 + 22.5 g 6%");
+    assert_eq!(bowls[0].to_string(), "20 g J7-mist + 10 g J8-oat + 45 g 6%");
+    assert_eq!(bowls[1].to_string(), "10 g J7-mist + 5 g J8-oat + 22.5 g 6%");
+    assert_eq!(format!("{:.1}", recipe.times("0.333".parse()?)?), "10.0 g J7-mist + 5.0 g J8-oat + 22.5 g 6%");
     Ok(())
 }
 
@@ -73,10 +73,10 @@ fn tare_order_is_smallest_first_and_developer_last() -> Outcome {
 
 #[test]
 fn volumes_become_grams_with_the_density_named() -> Outcome {
-    let recipe: Recipe = "60 mL 6% + 30 g 7.1".parse()?;
+    let recipe: Recipe = "60 mL 6% + 30 g J7-mist".parse()?;
     let density = Density::from_g_per_ml(1.02)?;
     let weighed = recipe.in_grams(|product| (product == "6%").then_some(Sourced::measured(density)))?;
-    assert_eq!(weighed.to_string(), "61.2 g 6% + 30 g 7.1");
+    assert_eq!(weighed.to_string(), "61.2 g 6% + 30 g J7-mist");
     let shown = RecipeAmount { value: 60.into(), unit: Unit::Millilitre }
         .convert(Unit::Gram, Some(Sourced::measured(density)))?;
     assert_eq!(shown.to_string(), "60 mL = 61.2 g at 1.02 g/mL (measured by you)");

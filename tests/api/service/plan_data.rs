@@ -7,7 +7,10 @@ use foilwork::{
     hair::{HairCount, MassPerLength, Weeks},
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
-    service::{plan_schema, plan_text},
+    service::{
+        Unknown, plan_schema, plan_text,
+        shape::{ExistingColour, Zone},
+    },
 };
 use rstest::rstest;
 use serde_json::{Map, Value};
@@ -150,4 +153,27 @@ fn a_strength_with_bounds_stays_one() {
     }
     assert!(plan_text(&example(EXAMPLES[1]), Format::Toml).unwrap().mixes.iter().any(|mix| !mix.on_hair.is_exact()));
     assert!(changed(fine(), |_| {}).mixes.iter().all(|mix| mix.on_hair.is_exact()));
+}
+
+/// What is missing is listed while it is missing: the compositions are not, once every product is declared in full.
+#[test]
+fn undeclared_compositions_are_listed_while_there_are_any() {
+    let listed = |declared| {
+        let plan = changed(fine(), |file| shop(file).lightener[0].declared_in_full = declared);
+        plan.not_computed.iter().any(|missing| missing.what == Unknown::Compositions)
+    };
+    assert!(listed(false) && !listed(true));
+}
+
+/// Lightened ends hold no artificial colour and are not natural for that.
+#[rstest]
+#[case::lightened(8.0, false, "level 8, lighter than it grows, no artificial colour")]
+#[case::as_it_grows(6.0, false, "level 6, natural")]
+#[case::coloured(8.0, true, "level 8, artificial colour")]
+fn the_sheet_says_what_hair_it_is(#[case] level: f64, #[case] artificial: bool, #[case] want: &str) {
+    let plan = changed(fine(), |file| {
+        file.analysis.existing = vec![ExistingColour { zone: Zone::Ends, level, tone: None, artificial }];
+    });
+    let sheet = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains(&format!("ends {want}")), "{sheet}");
 }

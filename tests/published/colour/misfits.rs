@@ -38,7 +38,8 @@ fn tresses() -> Vec<Tress> {
         let number = |cell: &str| cell.parse::<f64>().expect("a coordinate");
         let white = if condition.contains("2 degree") { White::D65TwoDegree } else { White::D65TenDegree };
         let measured = Lab::new(number(l), number(a), number(b), white).expect("a measured colour");
-        let estimate = text.lines().any(|line| line.starts_with(quantity) && line.contains(",M08,"));
+        let estimate =
+            text.lines().any(|line| line.starts_with(quantity) && line.contains(",estimate-light-red-white-hair,"));
         let secondary = quantity.contains("secondary");
         let taken = quantity.contains("white (unpigmented)");
         let ground = if taken {

@@ -96,8 +96,8 @@ class Product:
 
     Examples:
         >>> from foilwork.mix import Product
-        >>> Product("shade 7.1", [], fully_declared=False)
-        Product('shade 7.1', 0 ingredients, not declared in full)
+        >>> Product("shade J7-mist", [], fully_declared=False)
+        Product('shade J7-mist', 0 ingredients, not declared in full)
     """
     def __new__(
         cls, name: str, ingredients: Sequence[Ingredient], *, fully_declared: bool = True
@@ -129,9 +129,9 @@ class Composition:
     Examples:
         >>> from foilwork.mix import Composition, Product, Ingredient
         >>> developer = Product("developer", [Ingredient("hydrogen peroxide", 6, cas="7722-84-1")])
-        >>> bowl = Composition([(60, developer), (60, Product("7.1", [], fully_declared=False))])
+        >>> bowl = Composition([(60, developer), (60, Product("J7-mist", [], fully_declared=False))])
         >>> [(found.level_ww_percent.best, found.undeclared_in) for found in bowl.constituents]
-        [(3.0, ['7.1'])]
+        [(3.0, ['J7-mist'])]
     """
     def __new__(cls, parts: Sequence[tuple[float, Product]]) -> Composition: ...
     @property

@@ -110,11 +110,11 @@ class Recipe:
     Examples:
         >>> from decimal import Decimal
         >>> from foilwork.mix import Recipe
-        >>> recipe = Recipe("30 g 7.1 + 15 g 8.3 + 67.5 g 6%")
+        >>> recipe = Recipe("30 g J7-mist + 15 g J8-oat + 67.5 g 6%")
         >>> str(recipe.to_total(Decimal("56.25")))
-        '15 g 7.1 + 7.5 g 8.3 + 33.75 g 6%'
+        '15 g J7-mist + 7.5 g J8-oat + 33.75 g 6%'
         >>> recipe.parts[1]
-        Part(value=Decimal('15'), unit='g', product='8.3')
+        Part(value=Decimal('15'), unit='g', product='J8-oat')
     """
     def __new__(cls, text: str) -> Recipe: ...
     @property

@@ -33,7 +33,7 @@ pub(super) fn check(
         let name = work.name();
         if let Some(bowl) = &mix.composition {
             let mut report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
-            unlimited.take(work.place, bowl, &mut report);
+            unlimited.take(bowl, &mut report);
             for finding in report.findings() {
                 let of_peroxide = finding.text.starts_with("hydrogen peroxide");
                 let finding = finding.about(name);
@@ -76,12 +76,11 @@ pub(super) fn check(
 struct Unlimited {
     substances: Vec<String>,
     rows: Vec<Reason>,
-    places: Vec<usize>,
 }
 
 impl Unlimited {
     /// Takes them out of the report of one mix.
-    fn take(&mut self, place: usize, bowl: &Composition, report: &mut Report<'_>) {
+    fn take(&mut self, bowl: &Composition, report: &mut Report<'_>) {
         let open = |judgement: &Judgement<'_>| {
             let why = [Why::NotInTable, Why::NoCeilingForThisUse, Why::NoFigure];
             why.map(|why| Standing::CannotBeJudged { why }).contains(&judgement.standing)
@@ -102,9 +101,6 @@ impl Unlimited {
             // A row without a figure says who looked for one.
             let row = judgement.limit.map(Reason::from).filter(|row| !self.rows.contains(row));
             self.rows.extend(row);
-            if self.places.last() != Some(&place) {
-                self.places.push(place);
-            }
         }
     }
 
@@ -118,7 +114,8 @@ impl Unlimited {
         );
         let source = Reason::stated(Table::of(jurisdiction).title());
         let finding = Finding::new(Rule::Law, NotJudged, text, source);
-        findings.push(&self.places, self.rows.into_iter().fold(finding, Finding::and_source));
+        // It is about the table rather than about any one bowl, so that no card repeats it.
+        findings.push(&[], self.rows.into_iter().fold(finding, Finding::and_source));
     }
 }
 

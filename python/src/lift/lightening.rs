@@ -1,0 +1,397 @@
+//! Wrappers of `foilwork::lift`: forecasts and inverse questions.
+
+use super::{
+    belief::Belief,
+    situation::{Situation, minutes},
+};
+use crate::{
+    answer::{Reduced, answer},
+    bounds::{Estimate, Stated},
+    colour::AnyLevel,
+    columns::{Column, OnRefusal, apply, apply_bounded},
+    error::raise,
+    sequence::Sequence,
+};
+use foilwork::{
+    chart::{LevelChart, level_chart},
+    colour::Level,
+    lift,
+    quantity::{Duration, MassFraction, Share},
+    source::Interval,
+};
+use pyo3::{prelude::*, types::PyType};
+use std::hash::{DefaultHasher, Hash, Hasher};
+
+answer! {
+    /// When a level is reached, in min; ``None`` where the mixture is spent before.
+    TimeTo {
+        /// The earliest of the 80 % interval.
+        early_min: Option<f64>,
+        /// As likely before as after.
+        median_min: Option<f64>,
+        /// The latest of the 80 % interval.
+        late_min: Option<f64>,
+    }
+}
+
+impl From<lift::TimeTo> for TimeTo {
+    fn from(time: lift::TimeTo) -> Self {
+        let [early_min, median_min, late_min] = [time.early, time.median, time.late].map(|at| at.map(Duration::min));
+        Self { early_min, median_min, late_min }
+    }
+}
+
+/// A belief about one hair, made ready for one mixture: what all forecasts and inverse questions start from.
+///
+/// In a notebook it shows level against time, with its band, for 45 min.
+///
+/// Args:
+///     situation: the mixture and the hair.
+///     start_level: the level now.
+///     belief: what is known of this hair; without it, that nobody has tested it.
+///
+/// Raises:
+///     FoilworkError: a level off the scale.
+///
+/// Source:
+///     The law with its two rates and two pigments is foilwork's, fitted near ``"lightening-series"``; a model, a strand
+///     decides.
+///
+/// Examples:
+///     >>> from foilwork.lift import Lightening, Situation
+///     >>> lightening = Lightening(Situation(4), 4)
+///     >>> low, best, high = lightening.level_after(40)
+///     >>> best - low >= 2, round(best, 1)
+///     (True, 7.7)
+///     >>> lightening.level_after([0, 20, 40])[1].round(1).tolist()
+///     [4.0, 6.7, 7.7]
+#[pyclass(frozen, eq, from_py_object, module = "foilwork.lift")]
+#[derive(Clone, PartialEq)]
+pub struct Lightening {
+    pub core: lift::Lightening,
+    situation: Situation,
+    belief: Belief,
+    earlier_min: Vec<f64>,
+}
+
+impl Lightening {
+    fn of(situation: Situation, start: Level, belief: Belief, earlier_min: Vec<f64>) -> PyResult<Self> {
+        let mut core = lift::Lightening::new(&belief.core, &situation.core()?, start);
+        for time in &earlier_min {
+            core = core.after(minutes(*time)?);
+        }
+        Ok(Self { core, situation, belief, earlier_min })
+    }
+}
+
+#[pymethods]
+impl Lightening {
+    #[new]
+    #[pyo3(signature = (situation, start_level, belief = None))]
+    fn new(py: Python<'_>, situation: Situation, start_level: AnyLevel, belief: Option<Belief>) -> PyResult<Self> {
+        let belief = match belief {
+            Some(belief) => belief,
+            None => py.get_type::<Belief>().call0()?.extract()?,
+        };
+        Self::of(situation, start_level.0, belief, Vec::new())
+    }
+
+    /// The level it starts from.
+    #[getter]
+    fn start_level(&self) -> f64 {
+        self.core.start().number()
+    }
+
+    /// The same hair after an application of the same mixture: what a fresh one adds comes on top.
+    ///
+    /// Args:
+    ///     time_min: how long that application lay on the hair.
+    fn after(&self, time_min: f64) -> PyResult<Self> {
+        let mut earlier = self.earlier_min.clone();
+        earlier.push(time_min);
+        Self::of(self.situation.clone(), self.core.start(), self.belief.clone(), earlier)
+    }
+
+    /// The level after this time: median and 80 % interval.
+    ///
+    /// Args:
+    ///     time_min: min from the first strand, a number or an array of any shape.
+    ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///
+    /// Returns:
+    ///     ``Bounds`` for a number; for an array three arrays of its shape: low, best, high.
+    #[pyo3(signature = (time_min, *, errors = OnRefusal::Raise), text_signature = "($self, time_min, *, errors='raise')")]
+    fn level_after<'py>(
+        &self,
+        py: Python<'py>,
+        time_min: Column<'py>,
+        errors: OnRefusal,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let rule =
+            |time: f64| Duration::from_min(time).map(|time| self.core.level_after(time).to_array().map(Level::number));
+        apply_bounded(py, &time_min, errors, rule)
+    }
+
+    /// The time at which the target is reached: median and 80 % interval.
+    ///
+    /// Args:
+    ///     target_level: the level wanted.
+    ///
+    /// Returns:
+    ///     The times; ``None`` where the mixture is spent before.
+    fn time_to(&self, target_level: AnyLevel) -> TimeTo {
+        self.core.time_to(target_level.0).into()
+    }
+
+    /// The min to levels, for arrays: ``inf`` where the mixture is spent before.
+    ///
+    /// Args:
+    ///     target_level: the levels wanted, a number or an array of any shape.
+    ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///
+    /// Returns:
+    ///     ``Bounds`` for a number; for an array three arrays of its shape: earliest, median, latest of the 80 % interval.
+    #[pyo3(signature = (target_level, *, errors = OnRefusal::Raise), text_signature = "($self, target_level, *, errors='raise')")]
+    fn minutes_to<'py>(
+        &self,
+        py: Python<'py>,
+        target_level: Column<'py>,
+        errors: OnRefusal,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let rule = |level: f64| {
+            Level::new(level).map(|level| {
+                let time = self.core.time_to(level);
+                [time.early, time.median, time.late].map(|at| at.map_or(f64::INFINITY, Duration::min))
+            })
+        };
+        apply_bounded(py, &target_level, errors, rule)
+    }
+
+    /// The chance in percent that the level is reached after this time. The arguments broadcast.
+    ///
+    /// Args:
+    ///     target_level: the level wanted, a number or an array of any shape.
+    ///     time_min: min from the first strand, a number or an array of any shape.
+    ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///
+    /// Returns:
+    ///     A number for numbers, an array otherwise.
+    #[pyo3(signature = (target_level, time_min, *, errors = OnRefusal::Raise), text_signature = "($self, target_level, time_min, *, errors='raise')")]
+    fn chance_by<'py>(
+        &self,
+        py: Python<'py>,
+        target_level: Column<'py>,
+        time_min: Column<'py>,
+        errors: OnRefusal,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let [chance] = apply(py, [&target_level, &time_min], errors, |[level, time]| {
+            let (level, time) =
+                (Level::new(level).map_err(Refused::Level)?, Duration::from_min(time).map_err(Refused::Time)?);
+            Ok::<_, Refused>([self.core.chance_by(level, time).percent()])
+        })?;
+        Ok(chance)
+    }
+
+    /// Level against time as SVG: the median, the band of 80 of 100 cases, target, limit and readings, with the same in words.
+    ///
+    /// Args:
+    ///     limit_min: the longest that a strand may carry the mixture.
+    ///     target_level: the level wanted.
+    ///     readings: levels that were read, each after how many min.
+    ///     title: what stands above it.
+    ///
+    /// Returns:
+    ///     The text of the picture.
+    #[pyo3(signature = (limit_min = 45.0, *, target_level = None, readings = Sequence(Vec::new()), title = "Level against time"), text_signature = "($self, limit_min=45.0, *, target_level=None, readings=(), title='Level against time')")]
+    fn svg(
+        &self,
+        limit_min: f64,
+        target_level: Option<AnyLevel>,
+        readings: Sequence<(f64, f64)>,
+        title: &str,
+    ) -> PyResult<String> {
+        let read = |(time, level): (f64, f64)| Ok((minutes(time)?, Level::new(level).map_err(raise)?));
+        let readings = readings.0.into_iter().map(read).collect::<PyResult<Vec<_>>>()?;
+        let (limit, target) = (minutes(limit_min)?, target_level.map(|level| level.0));
+        Ok(level_chart(&LevelChart { title, lightening: &self.core, limit, target, readings: &readings }))
+    }
+
+    fn _repr_svg_(&self) -> PyResult<String> {
+        self.svg(45.0, None, Sequence(Vec::new()), "Level against time")
+    }
+
+    fn __hash__(&self) -> PyResult<u64> {
+        let mut hasher = DefaultHasher::new();
+        let level = self.core.level_after(minutes(30.0)?).to_array();
+        level.map(|level| level.number().to_bits()).hash(&mut hasher);
+        Ok(hasher.finish())
+    }
+
+    fn __repr__(&self) -> PyResult<String> {
+        let level = self.core.level_after(minutes(30.0)?).best();
+        Ok(format!("<Lightening from {}: about {level:.1} after 30 min>", self.core.start()))
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
+        let this = slf.get().clone();
+        let state = (this.situation, this.core.start().number(), this.belief, this.earlier_min);
+        Ok((slf.get_type().getattr("_restore")?, state.into_pyobject(slf.py())?))
+    }
+
+    #[classmethod]
+    fn _restore(
+        _cls: &Bound<'_, PyType>,
+        situation: Situation,
+        start_level: f64,
+        belief: Belief,
+        earlier_min: Vec<f64>,
+    ) -> PyResult<Self> {
+        Self::of(situation, Level::new(start_level).map_err(raise)?, belief, earlier_min)
+    }
+}
+
+/// Why a row was refused.
+#[derive(Debug)]
+enum Refused {
+    Level(foilwork::colour::InvalidLevel),
+    Time(foilwork::quantity::InvalidQuantity),
+}
+
+impl std::fmt::Display for Refused {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Level(error) => error.fmt(f),
+            Self::Time(error) => error.fmt(f),
+        }
+    }
+}
+
+impl std::error::Error for Refused {}
+
+answer! {
+    /// How sure a strength is to reach the target within its time.
+    StrengthChance {
+        /// The strength on the hair, in % w/w.
+        on_hair_ww_percent: Estimate<f64>,
+        /// The chance in percent that the target is reached within the limit.
+        chance_percent: f64,
+        /// Level at the limit: median and 80 % interval.
+        level: Estimate<f64>,
+    }
+}
+
+impl From<&lift::StrengthChance> for StrengthChance {
+    fn from(row: &lift::StrengthChance) -> Self {
+        Self {
+            on_hair_ww_percent: row.on_hair.into(),
+            chance_percent: row.chance.percent(),
+            level: Estimate::by(row.level, Level::number),
+        }
+    }
+}
+
+/// The chance that each strength reaches the target within the limit, weakest first.
+///
+/// Args:
+///     belief: what is known of this hair.
+///     situation: the mixture and the hair; its strength is replaced by each of those given.
+///     on_hair_ww_percent: strengths on the hair, in % w/w, each a number or its bounds.
+///     start_level: the level now.
+///     target_level: the level wanted.
+///     limit_min: the longest that a strand may carry the mixture.
+///
+/// Returns:
+///     A row for each strength.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
+///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=7, limit_min=45)
+///     >>> rows[0].chance_percent < rows[2].chance_percent
+///     True
+///     >>> gentlest(rows, 99.9) is None
+///     True
+#[pyfunction]
+#[pyo3(signature = (belief, situation, on_hair_ww_percent, *, start_level, target_level, limit_min))]
+pub fn chances(
+    belief: Belief,
+    situation: Situation,
+    on_hair_ww_percent: Sequence<Stated<MassFraction>>,
+    start_level: AnyLevel,
+    target_level: AnyLevel,
+    limit_min: f64,
+) -> PyResult<Vec<StrengthChance>> {
+    let on_hair: Vec<Interval<MassFraction>> = on_hair_ww_percent.0.iter().map(|stated| stated.0).collect();
+    let levels = (start_level.0, target_level.0);
+    let rows = lift::chances(&belief.core, &situation.core()?, &on_hair, levels, minutes(limit_min)?);
+    Ok(rows.iter().map(Into::into).collect())
+}
+
+/// The gentlest strength that reaches the target within the limit with at least this chance.
+///
+/// Args:
+///     rows: what ``chances`` gave.
+///     wanted_percent: the chance wanted, in percent.
+///
+/// Returns:
+///     The row, or ``None`` when even the strongest does not.
+///
+/// Examples:
+///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
+///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
+///     >>> gentlest(rows, 80).on_hair_ww_percent.best
+///     2.0
+#[pyfunction]
+pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> Option<StrengthChance> {
+    rows.0.into_iter().find(|row| row.chance_percent >= wanted_percent)
+}
+
+answer! {
+    /// What one of several equal applications brings.
+    Visit {
+        /// Level after it: median and 80 % interval.
+        level: Estimate<f64>,
+        /// The chance in percent that the target is reached with it.
+        chance_percent: f64,
+    }
+}
+
+/// A series of visits with the same mixture and time, until the target is reached with the wanted chance.
+///
+/// Args:
+///     start: the hair and the mixture.
+///     target_level: the level wanted.
+///     each_min: how long each application lies on the hair.
+///     wanted_percent: the chance wanted, in percent.
+///     most: the most visits.
+///
+/// Returns:
+///     The visits. How far apart they must lie is a matter of the hair's condition, not of this law.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.lift import Lightening, Situation, series
+///     >>> visits = series(Lightening(Situation(3), 3), 9, each_min=40)
+///     >>> visits[1].level.best > visits[0].level.best
+///     True
+#[pyfunction]
+#[pyo3(signature = (start, target_level, *, each_min, wanted_percent = 80.0, most = 3))]
+pub fn series(
+    start: Lightening,
+    target_level: AnyLevel,
+    each_min: f64,
+    wanted_percent: f64,
+    most: u8,
+) -> PyResult<Vec<Visit>> {
+    let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
+    let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
+    let visit = |visit: lift::Visit| Visit {
+        level: Estimate::by(visit.level, Level::number),
+        chance_percent: visit.chance.percent(),
+    };
+    Ok(visits.into_iter().map(visit).collect())
+}

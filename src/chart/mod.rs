@@ -1,0 +1,14 @@
+//! Pictures as SVG text: a small writer, and a file for each kind of chart.
+//!
+//! **Draw**: [`Svg`] with lines, areas, circles, sectors and text, each in a [`Paint`]. Text is escaped, there are no scripts
+//! and nothing is loaded; a title and a description say in words what the picture shows.
+//!
+//! **Charts**: [`level_chart`], level against time.
+
+mod level;
+mod paint;
+mod svg;
+
+pub use level::{LevelChart, level_chart};
+pub use paint::Paint;
+pub use svg::{Anchor, Svg};
