@@ -77,7 +77,6 @@ pub(super) fn not_computed(
         Unknown::LiftAgainstTime => !sections.lighten(),
         Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),
         Unknown::Alkalinity => !sections.state_alkalinity(),
-        _ => true,
     };
     let list = Unknown::ALL.iter().copied().filter(missing);
     list.map(|what| NotComputed { what, why: what.why() }).collect()
