@@ -14,9 +14,9 @@ pub(crate) use plan::strength_decimals;
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Contrast, Evidence, Existing,
     ExpectedLook, Hair, HeadPlan, HeadReading, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan,
-    NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift, SectionPlan, SeenLevel,
-    SeenNow, Start, StatedNotUsed, Step, TestDone, TogetherPlan, TogetherSection, Unknown, WeighedPart, mixing_cards,
-    plan, plan_schema, plan_text, plan_with,
+    NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift,
+    SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step, TestDone, TogetherPlan,
+    TogetherSection, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

@@ -9,6 +9,7 @@ mod colour;
 mod hair;
 mod head;
 mod lift;
+mod looks;
 mod mixes;
 mod money;
 mod order;

@@ -3,7 +3,7 @@
 use super::{
     Hair, OrderBasis,
     hair::Canvas,
-    order,
+    known, order,
     toner::{self, Mixture},
 };
 use crate::{
@@ -12,13 +12,14 @@ use crate::{
     head::Technique,
     mix::Ratio,
     quantity::{Duration, Quantity, Share},
-    reader::Problems,
+    reader::{InField, Problems},
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
         shape::WaitFor,
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
+    toner::{Exposed, KnownStart},
 };
 
 /// One task with what later stages need to know of it.
@@ -26,7 +27,7 @@ pub(super) struct Work<'r> {
     /// Its place in the working order, which is the place of its mix and its step too.
     pub(super) place: usize,
     /// Its place in the request.
-    in_request: usize,
+    pub(super) in_request: usize,
     pub(super) task: &'r Task,
     /// The products and their parts among each other.
     pub(super) products: Vec<(&'r Item, f64)>,
@@ -211,7 +212,7 @@ fn work<'r>(
     let toned = if task.stage == WorkStage::Toner { lifted(request, task) } else { None };
     let from = toned.unwrap_or(canvas.level);
     let Mixture { products, ratio, findings: search } = match &task.wanted {
-        Some(look) => toner::find(request, task, look, hair.natural_level.best(), from.best())?,
+        Some(look) => toner::find(request, task, look, before_toning(request, hair, (in_request, task), from.best())?)?,
         None => Mixture {
             products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
             ratio: task.ratio.clone(),
@@ -235,6 +236,27 @@ fn work<'r>(
         lightened: canvas.lightened,
         tone,
     })
+}
+
+/// The hair that a toner or a deposit meets, from what is known best; of several sections the darkest.
+fn before_toning(
+    request: &Request,
+    hair: &Hair,
+    (in_request, task): (usize, &Task),
+    level: Level,
+) -> Result<Exposed, Problems> {
+    let known = match task.stage {
+        WorkStage::Section => known::of_section(request, in_request)?.0,
+        WorkStage::Toner => {
+            let at_level = |place: &&usize| request.tasks.get(**place).is_some_and(|task| task.target == Some(level));
+            let darkest = task.goes_on.iter().find(at_level);
+            darkest.map(|place| known::of_section(request, *place)).transpose()?.unwrap_or_default().0
+        }
+        WorkStage::RootShadow => KnownStart::default(),
+    };
+    let natural = hair.natural_level.best();
+    let exposed = known.exposed(Some(if natural < level { natural } else { level }), level).in_field(&task.field)?;
+    Ok(exposed.with_porosity(known::porosity(hair.porosity)))
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

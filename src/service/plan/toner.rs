@@ -1,7 +1,6 @@
 //! Finds the shades for a look that the file names instead of a mix.
 
 use crate::{
-    colour::Level,
     finding::{Finding, Reason, Rule, Verdict},
     mix::Ratio,
     quantity::Mass,
@@ -29,8 +28,7 @@ pub(super) fn find<'r>(
     request: &'r Request,
     task: &Task,
     look: &Look,
-    natural: Level,
-    lifted: Level,
+    exposed: Exposed,
 ) -> Result<Mixture<'r>, Problems> {
     let field = format!("{}.target", task.field);
     let class = if task.oxidant == Oxidant::Nothing { ShadeClass::Semi } else { ShadeClass::Demi };
@@ -46,7 +44,7 @@ pub(super) fn find<'r>(
     let mut failed = None;
     for ratio in ratios {
         let alike = shades().filter(|stocked| task.ratio.is_some() || stocked.ratio.as_ref() == ratio);
-        match answer(request, task, look, (natural, lifted), alike, ratio).in_field(&field) {
+        match answer(request, task, look, exposed, alike, ratio).in_field(&field) {
             Ok(found) => {
                 let nearer =
                     |(known, _): &(TonerAnswer, _)| found.best.residual.ciede2000 < known.best.residual.ciede2000;
@@ -71,7 +69,7 @@ fn answer<'r>(
     request: &Request,
     task: &Task,
     look: &Look,
-    (natural, lifted): (Level, Level),
+    exposed: Exposed,
     shades: impl Iterator<Item = &'r StockedShade>,
     ratio: Option<&Ratio>,
 ) -> Result<TonerAnswer, Box<dyn std::error::Error>> {
@@ -82,7 +80,7 @@ fn answer<'r>(
     };
     let division = request.scale_division;
     Ok(find_toner(&TonerRequest {
-        exposed: Exposed::lightened(natural, lifted),
+        exposed,
         target: Target::Look { level: look.level, tone: look.tone.clone() },
         shades: shades.map(|stocked| &stocked.shade).collect(),
         most_shades: MOST_SHADES,

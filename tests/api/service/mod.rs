@@ -15,6 +15,7 @@ mod forms;
 mod found;
 mod head;
 mod law;
+mod looks;
 mod overlap;
 mod plan_data;
 mod schema;

@@ -2,7 +2,7 @@
 
 use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
-    colour::{Lightness, Redness, Yellowness},
+    colour::{Chroma, Lightness, Redness, Yellowness},
     finding::Rule,
     hair::{HairCount, MassPerLength, Weeks},
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
@@ -38,6 +38,7 @@ fn key(unit: &str) -> &'static str {
         (HairCount::UNIT, "hair"),
         (MassPerLength::UNIT, MassPerLength::KEY),
         (Weeks::UNIT, "week"),
+        (Chroma::UNIT, Chroma::KEY),
         ("level", "level"),
         ("levels", "level"),
     ];
