@@ -43,6 +43,7 @@ _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
+_ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts",
     "henna",
@@ -77,6 +78,7 @@ _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
+_ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
 _Rounding: TypeAlias = Literal[
     "midpoint-away-from-zero",
     "midpoint-nearest-even",
@@ -129,7 +131,10 @@ _Rule: TypeAlias = Literal[
     "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
+_ServiceClass: TypeAlias = Literal["regrowth", "partial", "half", "full"]
+_Softness: TypeAlias = Literal["line", "soft", "diffuse"]
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
+_Technique: TypeAlias = Literal["weave", "slice", "back-comb", "block", "freehand", "freehand-in-foil", "regrowth"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Unknown: TypeAlias = Literal[
@@ -145,5 +150,6 @@ _Unknown: TypeAlias = Literal[
 _Verdict: TypeAlias = Literal["stop", "warning", "not-judged", "note", "passed"]
 _Visibility: TypeAlias = Literal["hidden", "dark", "strong", "weak", "pale", "very-pale"]
 _White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
+_Wish: TypeAlias = Literal["bright-outline", "bright-front", "even"]
 _WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
 _Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
         _DensityByEye,
         _Elasticity,
         _ExposedBasis,
+        _ExtraStep,
         _HistoryFlag,
         _Hue,
         _Instrument,
@@ -33,14 +34,19 @@ if TYPE_CHECKING:
         _OrderBasis,
         _PartKind,
         _Porosity,
+        _ProductKind,
         _Rounding,
         _Scalp,
+        _ServiceClass,
+        _Softness,
         _Strain,
+        _Technique,
         _TestResult,
         _Texture,
         _Unknown,
         _Visibility,
         _White,
+        _Wish,
         _WorkStage,
         _Zone,
     )
@@ -52,7 +58,9 @@ __all__ = [
     "CardMinutes",
     "Caution",
     "ChairTime",
+    "Change",
     "ChosenStrength",
+    "ClassDecision",
     "Contrast",
     "CostLineWithShare",
     "CostTable",
@@ -63,6 +71,10 @@ __all__ = [
     "Factor",
     "Habits",
     "Hair",
+    "HeadLook",
+    "HeadPlan",
+    "HeadReading",
+    "Interval13",
     "LeftOut",
     "LevelRule",
     "Mix",
@@ -73,11 +85,14 @@ __all__ = [
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
+    "RegionLook",
+    "Rejected",
     "RejectedStrength",
     "SectionColour",
     "SectionLift",
     "SectionLook",
     "SectionNeutralising",
+    "SectionPlan",
     "SeenNow",
     "SetPrice",
     "Sourced",
@@ -248,6 +263,22 @@ class ChairTime(Record):
 
 
 @dataclass(frozen=True)
+class Change(Record):
+    """The section to change so that the head reads as wanted."""
+
+    __slots__ = {
+        "enough": "Whether that is enough; if not, its light hair has to be another level too.",
+        "lightened_percent": "How much of its hair is lightened now.",
+        "section": "The section.",
+        "wanted_percent": "How much it would have to be.",
+    }
+    enough: bool
+    lightened_percent: float
+    section: str
+    wanted_percent: float
+
+
+@dataclass(frozen=True)
 class RejectedStrength(Record):
     """A strength that was not taken."""
 
@@ -274,6 +305,38 @@ class ChosenStrength(Record):
     on_hair_ww_percent: Bounds[float]
     rejected: tuple[RejectedStrength, ...]
     section: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Rejected(Record):
+    """A class that was not chosen."""
+
+    __slots__ = {
+        "product": "Which.",
+        "why": "Why not.",
+    }
+    product: _ProductKind
+    why: str
+
+
+@dataclass(frozen=True)
+class ClassDecision(Record):
+    """The class of product for a section, with its reasons."""
+
+    __slots__ = {
+        "basis": "What the rules rest on.",
+        "before": "What has to be done before.",
+        "citation": "Where they come from.",
+        "product": "What to use.",
+        "rejected": "What was considered and not taken.",
+        "why": "Why.",
+    }
+    basis: _Basis
+    before: tuple[_ExtraStep, ...]
+    citation: Citation
+    product: _ProductKind
+    rejected: tuple[Rejected, ...]
     why: str
 
 
@@ -472,6 +535,155 @@ class Hair(Record):
     strand_test: TestDone | None
     texture: _Texture | None
     white_percent: float
+
+
+@dataclass(frozen=True)
+class Swatch(Record):
+    """What a swatch says as plain data."""
+
+    __slots__ = {
+        "basis": "basis",
+        "hue": "The hue in the words of the wheel, where there is one.",
+        "lab_a": "lab_a",
+        "lab_b": "lab_b",
+        "lab_l": "lab_l",
+        "notice": "The words to show beside it.",
+        "srgb": "The nearest colour a screen can show.",
+        "uncertainty_ciede2000": "How far off the model may be, in CIEDE2000.",
+        "white": "The white the coordinates are counted from.",
+    }
+    basis: _Basis
+    hue: _Hue | None
+    lab_a: Bounds[float]
+    lab_b: Bounds[float]
+    lab_l: Bounds[float]
+    notice: str
+    srgb: str
+    uncertainty_ciede2000: float
+    white: _White
+
+
+@dataclass(frozen=True)
+class RegionLook(Record):
+    """How one region reads."""
+
+    __slots__ = {
+        "colour": "The colour itself.",
+        "hair_percent": "Its share of all the hair.",
+        "lab_l": "How light it reads from where strands merge.",
+        "region": "Its name.",
+    }
+    colour: Swatch
+    hair_percent: float
+    lab_l: Bounds[float]
+    region: str
+
+
+@dataclass(frozen=True)
+class HeadLook(Record):
+    """How the head reads."""
+
+    __slots__ = {
+        "as_wanted": "Whether it reads as wanted.",
+        "change": "What to change when it does not; the largest step first.",
+        "front_over_behind": "The same of what is seen from the front over the rest.",
+        "interior_lab_l": "L\\* of all that is inside the outline.",
+        "outline_lab_l": "L\\* of hairline and nape line together; absent without an outline.",
+        "outline_over_interior": (
+            "L\\* that the outline is lighter than the interior, under every set of assumptions; negative when it is "
+            "darker."
+        ),
+        "regions": "Region by region.",
+    }
+    as_wanted: bool
+    change: Change | None
+    front_over_behind: Bounds[float] | None
+    interior_lab_l: Bounds[float] | None
+    outline_lab_l: Bounds[float] | None
+    outline_over_interior: Bounds[float] | None
+    regions: tuple[RegionLook, ...]
+
+
+@dataclass(frozen=True)
+class HeadReading(Record):
+    """How the head will read, and whether that is what was asked for."""
+
+    __slots__ = {
+        "look": "How it reads; `as_wanted` is true where nothing is asked for.",
+        "wish": "What the file asks for.",
+    }
+    look: HeadLook
+    wish: _Wish | None
+
+
+@dataclass(frozen=True)
+class Interval13(Record):
+    """An estimate that is never shown without its bounds: `low <= best <= high`."""
+
+    __slots__ = {
+        "best": "Best estimate.",
+        "high": "Upper bound.",
+        "low": "Lower bound.",
+    }
+    best: int
+    high: int
+    low: int
+
+
+@dataclass(frozen=True)
+class SectionPlan(Record):
+    """What one section takes."""
+
+    __slots__ = {
+        "foils": "Foils stated, or counted on its panels.",
+        "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
+        "line_shows_after_weeks": "When the regrowth shows.",
+        "mix_per_foil_g": "Mixture for a foil.",
+        "product_class": "The class of product that does it, with what was not taken and why.",
+        "root_shadow_cm": (
+            "How long a root shadow is there; absent where the section does not say in which `regions` it lies."
+        ),
+        "section": "The section.",
+        "share_of_panel_percent": "Of the hair on its panels, what is picked.",
+        "softness": "How the start looks.",
+        "start_cm": "From the scalp to the first colour.",
+        "takes_g": "The mixture that this hair takes, without spare.",
+        "technique": "How its hair is taken.",
+    }
+    foils: Interval13 | None
+    hair_g: Bounds[float] | None
+    line_shows_after_weeks: Bounds[float]
+    mix_per_foil_g: Bounds[float] | None
+    product_class: ClassDecision
+    root_shadow_cm: Bounds[float] | None
+    section: str
+    share_of_panel_percent: Bounds[float] | None
+    softness: _Softness
+    start_cm: Bounds[float]
+    takes_g: Bounds[float] | None
+    technique: _Technique
+
+
+@dataclass(frozen=True)
+class HeadPlan(Record):
+    """The head: its hair, its sections, how it will read."""
+
+    __slots__ = {
+        "basis": "What hairs and masses rest on.",
+        "hair_g": "Mass of all the hair; absent where its length is not stated.",
+        "head_hairs": "All its hairs.",
+        "look": "How the head will read; absent where no section says in which `regions` it lies.",
+        "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
+        "sections": "Section by section, in the working order.",
+        "service_class": "What to call the service when booking and pricing it.",
+    }
+    basis: _Basis
+    hair_g: Bounds[float] | None
+    head_hairs: Bounds[float]
+    look: HeadReading | None
+    mass_per_length_g_per_cm: Bounds[float]
+    sections: tuple[SectionPlan, ...]
+    service_class: _ServiceClass
 
 
 @dataclass(frozen=True)
@@ -693,32 +905,6 @@ class PrePigmentMix(Record):
     part: TonerPart
     residual: Difference
     wanted: PrePigmentation
-
-
-@dataclass(frozen=True)
-class Swatch(Record):
-    """What a swatch says as plain data."""
-
-    __slots__ = {
-        "basis": "basis",
-        "hue": "The hue in the words of the wheel, where there is one.",
-        "lab_a": "lab_a",
-        "lab_b": "lab_b",
-        "lab_l": "lab_l",
-        "notice": "The words to show beside it.",
-        "srgb": "The nearest colour a screen can show.",
-        "uncertainty_ciede2000": "How far off the model may be, in CIEDE2000.",
-        "white": "The white the coordinates are counted from.",
-    }
-    basis: _Basis
-    hue: _Hue | None
-    lab_a: Bounds[float]
-    lab_b: Bounds[float]
-    lab_l: Bounds[float]
-    notice: str
-    srgb: str
-    uncertainty_ciede2000: float
-    white: _White
 
 
 @dataclass(frozen=True)
@@ -1026,6 +1212,7 @@ class PlanData(Record):
         "guest": "A code for the guest.",
         "habits": "How the shop writes; it changes sheets and cards, no number.",
         "hair": "The hair as stated.",
+        "head": "Hair and foils, section by section, and how the head will read.",
         "jurisdiction": "Whose law the limits are from.",
         "lift": "How light each lightened section gets, how fast, how sure.",
         "mixes": "What to mix, in the running order.",
@@ -1053,6 +1240,7 @@ class PlanData(Record):
     guest: str | None
     habits: Habits
     hair: Hair
+    head: HeadPlan
     jurisdiction: _Jurisdiction | None
     lift: tuple[SectionLift, ...]
     mixes: tuple[Mix, ...]

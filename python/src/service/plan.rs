@@ -126,6 +126,8 @@ parts! {
     habits,
     /// The hair as stated.
     hair,
+    /// Hair and foils, section by section, and how the head will read.
+    head,
     /// Whose law the limits are from.
     jurisdiction,
     /// How light each lightened section gets, how fast, how sure.

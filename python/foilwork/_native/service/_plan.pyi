@@ -70,6 +70,9 @@ class Plan:
     def hair(self) -> planned.Hair:
         """The hair as stated."""
     @property
+    def head(self) -> planned.HeadPlan:
+        """Hair and foils, section by section, and how the head will read."""
+    @property
     def jurisdiction(self) -> _words._Jurisdiction | None:
         """Whose law the limits are from."""
     @property
