@@ -18,6 +18,7 @@ _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Currency: TypeAlias = str
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
+_ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
     "lightened", "straightened-or-permed", "under-sixteen", "permanent-colour",
@@ -26,6 +27,7 @@ _Hue: TypeAlias = Literal[
     "red", "red-orange", "orange", "yellow-orange", "yellow", "yellow-green", "green", "blue-green", "blue",
     "blue-violet", "violet", "red-violet",
 ]
+_Instrument: TypeAlias = Literal["spectrophotometer", "calibrated-photograph", "photograph"]
 _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP", "ASEAN", "PL"]
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _Margin: TypeAlias = str
@@ -60,6 +62,7 @@ _White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
 _WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
 _Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]
 _DefaultValue: TypeAlias = dict[str, object]
+_Tone: TypeAlias = list[TonePart]
 
 @type_check_only
 class Estimate(TypedDict):
@@ -79,6 +82,14 @@ class Contrast(TypedDict):
     ciede2000: float
     first: str
     second: str
+
+@type_check_only
+class Difference(TypedDict):
+    ciede2000: float
+    lighter: float
+    more_intense: float
+    redder: float
+    yellower: float
 
 @type_check_only
 class Reason(TypedDict):
@@ -101,6 +112,12 @@ class TimeTo(TypedDict):
     early_min: float | None
     late_min: float | None
     median_min: float | None
+
+@type_check_only
+class TonerPart(TypedDict):
+    code: str
+    mass_g: float
+    share_percent: float
 
 @type_check_only
 class Bowl(TypedDict):
@@ -249,6 +266,23 @@ class MoneyPlan(TypedDict):
     taxed: TaxedPrice | None
 
 @type_check_only
+class NaturalShadeDose(TypedDict):
+    basis: _Basis
+    mass_g: Estimate
+    shade: str | None
+    share_percent: Estimate
+
+@type_check_only
+class NeutralisingDose(TypedDict):
+    basis: _Basis
+    finding: Finding
+    mass_g: Estimate
+    share_percent: Estimate
+    warmth_before_chroma: Estimate
+    warmth_left_chroma: Estimate
+    warmth_without_chroma: Estimate
+
+@type_check_only
 class NotComputed(TypedDict):
     what: _Unknown
     why: str
@@ -283,15 +317,36 @@ class PlanData(TypedDict):
     together: list[TogetherPlan]
 
 @type_check_only
+class PrePigmentMix(TypedDict):
+    part: TonerPart
+    residual: Difference
+    wanted: PrePigmentation
+
+@type_check_only
+class PrePigmentation(TypedDict):
+    finding: Finding
+    level: float
+    tone: _Tone
+
+@type_check_only
 class SectionColour(TypedDict):
     change_levels: Estimate
     exposed: Sourced | None
+    exposed_swatch: Swatch | None
     from_level: Estimate
     level_rule: LevelRule | None
+    look: SectionLook | None
+    measured_with: _Instrument | None
+    natural: Swatch
+    natural_shade: NaturalShadeDose | None
+    neutralising: SectionNeutralising | None
+    pre_pigment: PrePigmentMix | None
     section: str
+    start: _ExposedBasis
     swatch: Swatch
     target_level: float
     target_tone: str | None
+    toner: str | None
 
 @type_check_only
 class SectionLift(TypedDict):
@@ -319,6 +374,21 @@ class SectionLift(TypedDict):
     target_level: float
     temperature_c: float
     visits: int | None
+
+@type_check_only
+class SectionLook(TypedDict):
+    basis: _Basis
+    caveat: str
+    contrast: Difference
+    mixed: Swatch
+    perceived_level: Estimate
+    reads_as_one: bool
+
+@type_check_only
+class SectionNeutralising(TypedDict):
+    carrier: str
+    dose: NeutralisingDose
+    neutraliser: str
 
 @type_check_only
 class SeenNow(TypedDict):
@@ -392,6 +462,11 @@ class TogetherSection(TypedDict):
     begin_min: float
     reaches_min: float
     section: str
+
+@type_check_only
+class TonePart(TypedDict):
+    hue: _Hue
+    share_percent: float
 
 @type_check_only
 class UnderlyingPigment(TypedDict):

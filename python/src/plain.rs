@@ -3,7 +3,7 @@
 use crate::error::FoilworkError;
 use pyo3::{
     prelude::*,
-    types::{IntoPyDict, PyBool, PyFloat, PyInt, PyString},
+    types::{IntoPyDict, PyBool, PyDict, PyFloat, PyInt, PyString},
 };
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -55,10 +55,20 @@ pub fn data_of(value: &Bound<'_, PyAny>) -> PyResult<Value> {
     Ok(Value::String(value.str()?.to_string()))
 }
 
+/// The text of a file that grows line by line: what a crash has left of a character does not spoil the rest.
+pub fn read_grown(py: Python<'_>, path: &Path) -> PyResult<String> {
+    let how = [("encoding", "utf-8"), ("errors", "replace")].into_py_dict(py)?;
+    text_of(py, path, &how)
+}
+
 /// The text of a file, by Python's own reader: its exceptions name the file and the reason as a caller expects them.
 pub fn read_text(py: Python<'_>, path: &Path) -> PyResult<String> {
     let encoding = [("encoding", "utf-8")].into_py_dict(py)?;
-    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(&encoding))?;
+    text_of(py, path, &encoding)
+}
+
+fn text_of(py: Python<'_>, path: &Path, how: &Bound<'_, PyDict>) -> PyResult<String> {
+    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(how))?;
     let text = file.call_method0("read");
     file.call_method0("close")?;
     text?.extract()

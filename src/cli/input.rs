@@ -26,8 +26,24 @@ pub(super) fn was_read(path: &Path) -> bool {
     READ.with_borrow(|read| read.iter().any(|one| one == path))
 }
 
+/// The text of a file that grows line by line; what a crash has left of a character counts as a torn character.
+pub(super) fn read_grown(path: &Path) -> Result<String, Refusal> {
+    Ok(String::from_utf8_lossy(&bytes(path)?).into_owned())
+}
+
 /// The text of a file, or of the standard input for `-`.
 pub(super) fn read(path: &Path) -> Result<String, Refusal> {
+    String::from_utf8(bytes(path)?).map_err(|error| {
+        let good = error.as_bytes().get(..error.utf8_error().valid_up_to()).unwrap_or_default();
+        let line = good.split(|byte| *byte == b'\n').count();
+        Refusal(format!(
+            "cannot read {}: line {line} is not UTF-8 text: save the file as plain text in UTF-8",
+            path.display()
+        ))
+    })
+}
+
+fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
     let failed = |error: io::Error| {
         let why = match error.kind() {
             io::ErrorKind::NotFound => "there is no such file: check the name and the folder".to_owned(),
@@ -48,14 +64,7 @@ pub(super) fn read(path: &Path) -> Result<String, Refusal> {
         let most = MOST_BYTES >> 20;
         return Err(Refusal(format!("cannot read {}: it is longer than {most} MiB: split it", path.display())));
     }
-    String::from_utf8(bytes).map_err(|error| {
-        let good = error.as_bytes().get(..error.utf8_error().valid_up_to()).unwrap_or_default();
-        let line = good.split(|byte| *byte == b'\n').count();
-        Refusal(format!(
-            "cannot read {}: line {line} is not UTF-8 text: save the file as plain text in UTF-8",
-            path.display()
-        ))
-    })
+    Ok(bytes)
 }
 
 /// One byte more than the most is enough to know that there are too many.

@@ -1,10 +1,11 @@
 use super::{Outcome, Refusal, args::LevelArgs, output, read};
 use crate::{
     colour::{
-        Canvas, Hue, Level, Naming, ProductKind, Scale, lift_needed, result_level, shade_level, underlying_pigment,
+        Canvas, Hue, Instrument, Lab, Level, Naming, ProductKind, Scale, level_from_reading, lift_needed, result_level,
+        shade_level, underlying_pigment,
     },
-    source::Basis,
-    text::{Sheet, number},
+    source::{Basis, Interval},
+    text::{Sheet, number, span},
 };
 use serde::Serialize;
 
@@ -12,8 +13,18 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct Report {
     natural_level: Level,
+    reading: Option<ReadingReport>,
     target: Option<TargetReport>,
     applied: Option<AppliedReport>,
+}
+
+#[derive(Serialize)]
+struct ReadingReport {
+    measured: Lab,
+    measured_with: Instrument,
+    /// The level whose natural hair is as light.
+    level: Interval<Level>,
+    basis: Basis,
 }
 
 #[derive(Serialize)]
@@ -44,18 +55,32 @@ struct AppliedReport {
 
 /// `foilwork level`: lift, formula level, result and the warmth that shows.
 pub(super) fn run(args: &LevelArgs) -> Outcome {
-    let natural = read::option("--natural", &args.natural)?;
-    if args.target.is_none() && args.applied.is_none() {
+    let reading = args.measured.as_ref().map(|lab| reading(lab, args)).transpose()?;
+    let natural = match (&args.natural, &reading) {
+        (Some(natural), _) => read::option("--natural", natural)?,
+        // A tenth of a level is finer than any reading.
+        (None, Some(reading)) => Level::clamped((reading.level.best().number() * 10.0).round() / 10.0),
+        (None, None) => return Err(Refusal("give --natural or --measured".to_owned())),
+    };
+    if args.target.is_none() && args.applied.is_none() && reading.is_none() {
         let way_out = "give --target (the level wanted) or --applied (the level of a permanent shade)";
         return Err(Refusal(way_out.to_owned()));
     }
     let wanted = |target: &String| Ok::<_, Refusal>(target_report(natural, read::option("--target", target)?, args));
     let report = Report {
         natural_level: natural,
+        reading,
         target: args.target.as_ref().map(wanted).transpose()?,
         applied: args.applied.as_ref().map(|applied| applied_report(natural, applied, args)).transpose()?,
     };
     output::report(&args.report, &report, || text(&report))
+}
+
+fn reading(lab: &str, args: &LevelArgs) -> Result<ReadingReport, Refusal> {
+    let measured: Lab = read::option("--measured", lab)?;
+    let measured_with: Instrument = read::option("--measured-with", &args.measured_with)?;
+    let level = level_from_reading(measured, measured_with)?;
+    Ok(ReadingReport { measured, measured_with, level: level.value, basis: level.basis })
 }
 
 fn target_report(natural: Level, target: Level, args: &LevelArgs) -> TargetReport {
@@ -98,6 +123,14 @@ fn text(report: &Report) -> String {
         Some(name) => format!("{} ({})", number(level.number(), 2), name.value),
         None => number(level.number(), 2),
     };
+    if let Some(reading) = &report.reading {
+        let level = span(&reading.level, |level| number(level.number(), 1));
+        let text = format!(
+            "reading        {:.1}, {}: as light as natural level {level}",
+            reading.measured, reading.measured_with
+        );
+        sheet.paragraph(&format!("{text} [{}]", reading.basis), 15);
+    }
     sheet.line(&format!("natural level  {}", named(report.natural_level)));
     if let Some(target) = &report.target {
         sheet.line(&format!("wanted level   {}", named(target.target_level)));

@@ -143,7 +143,7 @@ fn said(advice: &Advice, condition: &Condition, from: Level) -> Report {
 
 fn learned(args: &LiftArgs) -> Result<(Belief, Vec<String>), Refusal> {
     let Some(path) = &args.strands else { return Ok((Belief::untested(), Vec::new())) };
-    let book = read_strand_book(&output::read(path)?);
+    let book = read_strand_book(&output::read_grown(path)?);
     let experience = Experience::from_readings(&book.readings);
     let belief = experience.of(args.situation.guest.as_deref(), args.situation.product.as_deref());
     Ok((belief, book.problems.iter().map(ToString::to_string).collect()))

@@ -9,7 +9,7 @@ use crate::text::{inert, is_active};
 use serde::Serialize;
 use std::{fmt::Write as _, path::Path};
 
-pub(super) use super::input::read;
+pub(super) use super::input::{read, read_grown};
 
 /// Prints the text, or writes it to the file asked for; the status stays what it is.
 pub(super) fn deliver(text: String, status: u8, output: &OutputArgs) -> Outcome {

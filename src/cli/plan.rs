@@ -42,7 +42,9 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
 /// The strand book that the file names, and the levels seen.
 fn evidence(args: &PlanArgs, text: &str, format: Format) -> Result<Evidence, Refusal> {
     let book = match service::strand_book(text, format) {
-        Some(path) => Some(read_strand_book(&output::read(&args.file.parent().unwrap_or(Path::new("")).join(path))?)),
+        Some(path) => {
+            Some(read_strand_book(&output::read_grown(&args.file.parent().unwrap_or(Path::new("")).join(path))?))
+        }
         None => None,
     };
     let read =

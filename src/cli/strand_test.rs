@@ -2,7 +2,7 @@
 
 use super::{Answer, Outcome, Refusal, args::StrandTestArgs, read, situation::situation};
 use crate::{
-    lift::{StrandReading, strand_line},
+    lift::{StrandReading, strand_json_line, strand_line},
     quantity::Duration,
 };
 use std::{
@@ -22,7 +22,13 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
         product: args.situation.product.clone(),
     };
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.book.display()));
-    append(&args.book, &strand_line(Some(&reading))).map_err(failed)?;
+    let json = args.book.extension().is_some_and(|name| name.to_string_lossy().to_ascii_lowercase().contains("json"));
+    let (heading, line) = if json {
+        (String::new(), strand_json_line(&reading))
+    } else {
+        (strand_line(None), strand_line(Some(&reading)))
+    };
+    append(&args.book, &heading, &line).map_err(failed)?;
     let lifted = (reading.after - reading.before).levels();
     Ok(Answer::fine(format!(
         "written down: {} to {} in {} ({lifted:+.1} levels)\n",
@@ -31,12 +37,12 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
 }
 
 /// One write at the end of the file, after a line break if the last line was torn; what stands there is never touched.
-fn append(path: &Path, line: &str) -> std::io::Result<()> {
+fn append(path: &Path, heading: &str, line: &str) -> std::io::Result<()> {
     let mut file = OpenOptions::new().read(true).append(true).create(true).open(path)?;
     let length = file.seek(SeekFrom::End(0))?;
     let mut text = String::new();
     if length == 0 {
-        text.push_str(&strand_line(None));
+        text.push_str(heading);
     } else {
         let mut last = [0];
         file.seek(SeekFrom::End(-1))?;

@@ -1,6 +1,6 @@
 use super::{Outcome, Refusal, args::TonerArgs, output, read, shop::read_with, swatch};
 use crate::{
-    colour::{Level, Shade, Swatch, Tone},
+    colour::{Instrument, Level, ReadingError, Shade, Swatch, Tone},
     quantity::Mass,
     shop::Shop,
     text::{Sheet, number},
@@ -66,6 +66,10 @@ fn exposed(args: &TonerArgs) -> Result<Exposed, Refusal> {
     let lifted = read::option("--lifted", lifted)?;
     let natural = args.natural.as_ref().map(|level| read::option("--natural", level)).transpose()?;
     let seen = args.seen.as_ref().map(|words| read::option("--seen", words)).transpose()?;
+    let with: Instrument = read::option("--measured-with", &args.measured_with)?;
+    if args.measured.is_some() && with == Instrument::Photograph {
+        return Err(ReadingError::Photograph.into());
+    }
     let measured = args.measured.as_ref().map(|lab| read::option("--measured", lab)).transpose()?;
     KnownStart { measured, seen }.exposed(natural, lifted).map_err(|error| match error {
         StartError::Darker { natural, lifted } => {

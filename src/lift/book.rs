@@ -25,6 +25,10 @@ const COLUMNS: [&str; 15] = [
     "reader",
     "end",
 ];
+/// The names of a JSON object: the same without the end, which its brace is.
+const FIELDS: &[&str] = COLUMNS.split_at(COLUMNS.len() - 1).0;
+/// Those that are text even when they look like a number.
+const TEXTS: [&str; 2] = ["guest", "product"];
 /// The last cell of a whole line: a line that was torn in the middle lacks it.
 const END: &str = ".";
 
@@ -94,11 +98,16 @@ fn cells(reading: &StrandReading) -> Vec<String> {
 
 /// A cell in quotes where it needs them. Line breaks become spaces: a reading is one line.
 fn quoted(cell: &str) -> String {
-    let flat: String = cell.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let flat = flat(cell);
     if flat.contains([',', '"']) { format!("\"{}\"", flat.replace('"', "\"\"")) } else { flat }
 }
 
-/// Reads a book of strand readings: comma-separated text with a heading.
+/// Line breaks become spaces.
+fn flat(cell: &str) -> String {
+    cell.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
+}
+
+/// Reads a book of strand readings: comma-separated text with a heading, or a JSON object in each line.
 ///
 /// A line that cannot be read is reported and the others count; a line without its last cell was torn by a crash.
 ///
@@ -116,20 +125,18 @@ fn quoted(cell: &str) -> String {
 #[must_use]
 pub fn read_strand_book(text: &str) -> StrandBook {
     let mut book = StrandBook::default();
-    let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(text.as_bytes());
-    for record in reader.records() {
-        let record = match record {
-            Ok(record) => record,
-            Err(error) => {
-                book.problems.push(BookProblem { line: 0, message: format!("not comma-separated text: {error}") });
-                break;
-            }
+    // A reading is one line whatever is in it, so a torn one cannot swallow those that follow.
+    let lines = text.strip_prefix('\u{feff}').unwrap_or(text).lines();
+    for (line, text) in (1..).zip(lines).filter(|(_, text)| !text.trim().is_empty()) {
+        let found = match text.trim_start().chars().next() {
+            Some('{') => of_json(text),
+            Some('[') => Err("a list cannot be appended to: write one object in each line".to_owned()),
+            _ => match of_csv(text) {
+                Some(found) => found,
+                None => continue,
+            },
         };
-        let line = record.position().map_or(0, csv::Position::line);
-        if record.get(0) == COLUMNS.first().copied() {
-            continue;
-        }
-        match reading(&record) {
+        match found {
             Ok(reading) => book.readings.push(reading),
             Err(message) => book.problems.push(BookProblem { line, message }),
         }
@@ -137,16 +144,65 @@ pub fn read_strand_book(text: &str) -> StrandBook {
     book
 }
 
-fn reading(record: &csv::StringRecord) -> Result<StrandReading, String> {
+const TORN: &str = "torn: the line has no end (the program was stopped while it was written; enter it again)";
+
+/// A line of comma-separated cells; none for the heading.
+fn of_csv(line: &str) -> Option<Result<StrandReading, String>> {
+    let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(line.as_bytes());
+    let record = match reader.records().next()? {
+        Ok(record) => record,
+        Err(error) => return Some(Err(format!("not comma-separated text: {error}"))),
+    };
+    if record.iter().zip(COLUMNS).all(|(cell, name)| cell == name) && record.len() > 1 {
+        return None;
+    }
     let cell = |name: &str| {
         let place = COLUMNS.iter().position(|column| *column == name);
-        place.and_then(|i| record.get(i)).map(str::trim).unwrap_or_default()
+        place.and_then(|i| record.get(i)).map(str::trim).unwrap_or_default().to_owned()
     };
-    if cell("end") != END {
-        return Err(
-            "torn: the line has no end (the program was stopped while it was written; enter it again)".to_owned()
-        );
+    Some(if cell("end") == END { reading(&cell) } else { Err(TORN.to_owned()) })
+}
+
+/// A line that is a JSON object with the names of the columns.
+fn of_json(line: &str) -> Result<StrandReading, String> {
+    let object: serde_json::Map<String, serde_json::Value> = serde_json::from_str(line)
+        .map_err(|error| if error.is_eof() { TORN.to_owned() } else { format!("not an object of JSON: {error}") })?;
+    if let Some(unknown) = object.keys().find(|key| !COLUMNS.contains(&key.as_str())) {
+        return Err(format!("unknown field \"{unknown}\": the fields are {}", FIELDS.join(", ")));
     }
+    reading(&|name: &str| match object.get(name) {
+        None | Some(serde_json::Value::Null) => String::new(),
+        Some(serde_json::Value::String(text)) => text.trim().to_owned(),
+        Some(other) => other.to_string(),
+    })
+}
+
+/// The line of one reading as a JSON object, with its line break: for a book with an object in each line, which
+/// [`read_strand_book`] reads too.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::lift::{read_strand_book, strand_json_line};
+///
+/// let text = "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.";
+/// let line = strand_json_line(&read_strand_book(text).readings[0]);
+/// assert!(line.starts_with("{\"guest\":\"J-014\",\"before_level\":4"));
+/// assert_eq!(read_strand_book(&line), read_strand_book(text));
+/// ```
+#[must_use]
+pub fn strand_json_line(reading: &StrandReading) -> String {
+    let named = FIELDS.iter().zip(cells(reading)).filter(|(_, cell)| !cell.is_empty());
+    let value = |(name, cell): (&&str, String)| {
+        let text = || serde_json::Value::from(flat(&cell)).to_string();
+        let bare = !TEXTS.contains(name) && cell.parse::<f64>().is_ok();
+        format!("\"{name}\":{}", if bare { cell.clone() } else { text() })
+    };
+    format!("{{{}}}\n", named.map(value).collect::<Vec<_>>().join(","))
+}
+
+/// A reading from its cells by their names.
+fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
     let number = |name: &str| {
         cell(name)
             .parse::<f64>()
@@ -155,13 +211,13 @@ fn reading(record: &csv::StringRecord) -> Result<StrandReading, String> {
     let said = |name: &str, error: String| format!("{name}: {error}");
     let percent = |name: &str| MassFraction::from_ww_percent(number(name)?).map_err(|e| said(name, e.to_string()));
     let level = |name: &str| Level::new(number(name)?).map_err(|e| said(name, e.to_string()));
-    let name = |name: &str| Some(cell(name)).filter(|text| !text.is_empty()).map(str::to_owned);
+    let name = |name: &str| Some(cell(name)).filter(|text| !text.is_empty());
     let on_hair = Interval::new(
         percent("on_hair_low_ww_percent")?,
         percent("on_hair_ww_percent")?,
         percent("on_hair_high_ww_percent")?,
     );
-    let ph = match cell("ph") {
+    let ph = match cell("ph").as_str() {
         "" => None,
         _ => Some(Ph::new(number("ph")?).map_err(|e| said("ph", e.to_string()))?),
     };

@@ -1,4 +1,4 @@
-use super::writing::Writing;
+use super::{looks::looks, writing::Writing};
 use crate::{
     colour::{Level, LevelChange, UnderlyingPigment},
     service::{Contrast, Mix, PartKind, Plan, SectionColour},
@@ -59,6 +59,7 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         sheet.blank();
         sheet.paragraph("Exposed pigment and its neutralising tone: common practice, hue by hue; read the strand.", 0);
     }
+    looks(sheet, plan);
 }
 
 /// The products of a mix and what they are mixed with.

@@ -8,6 +8,7 @@ mod checks;
 mod colour;
 mod hair;
 mod lift;
+mod looks;
 mod mixes;
 mod money;
 mod order;

@@ -1,6 +1,6 @@
 use super::{Exposed, predictor::Predictor};
 use crate::{
-    colour::{Chroma, Lab, Level, MODELS, Melanin, Shade, White, lab_of},
+    colour::{Chroma, Lab, Level, SETS, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
     quantity::{Mass, Quantity, Share},
     source::{Basis, Interval},
@@ -20,10 +20,13 @@ pub struct NeutralisingDose {
     #[serde(rename = "mass_g")]
     pub mass: Interval<Mass>,
     /// Warmth before toning: CIELAB a\* and b\* away from natural hair as light as this.
+    #[serde(rename = "warmth_before_chroma")]
     pub warmth_before: Interval<Chroma>,
     /// Warmth under the carrier alone.
+    #[serde(rename = "warmth_without_chroma")]
     pub warmth_without: Interval<Chroma>,
     /// Warmth that is left at this share; it cannot be taken away with these shades.
+    #[serde(rename = "warmth_left_chroma")]
     pub warmth_left: Interval<Chroma>,
     /// The basis: assumed.
     pub basis: Basis,
@@ -55,25 +58,32 @@ pub struct NeutralisingDose {
 #[must_use]
 pub fn neutralising_dose(exposed: &Exposed, neutraliser: &Shade, carrier: &Shade, bowl: Mass) -> NeutralisingDose {
     let predictors = Predictor::all(exposed, &[neutraliser, carrier]);
-    let untoned = Predictor::all(exposed, &[]);
-    let locus: Vec<Vec<Lab>> = (0..predictors.len()).map(natural_hair).collect();
-    let each: Vec<Found> =
-        predictors.iter().zip(&untoned).zip(&locus).map(|((with, bare), locus)| Found::of(with, bare, locus)).collect();
+    let locus = natural_hair();
+    let each: Vec<Found> = predictors.iter().zip(&locus).map(|(with, locus)| Found::of(with, locus)).collect();
     let share = bounded(&each, |found| found.share);
     let mass = share.map(|share| bowl.times(share.fraction()).unwrap_or(bowl));
     let [low, best, high] = mass.to_array().map(Mass::g);
-    let text = format!(
-        "{best:.1} g of {} in {} of shades ({low:.1} to {high:.1} g) takes the warmth away; more over-tones, so start low and \
-         watch it on a strand",
-        neutraliser.code(),
-        bowl
-    );
+    let left = bounded(&each, |found| found.left);
+    let text = if share.best() < Share::ALL {
+        format!(
+            "{best:.1} g of {} in {bowl} of shades ({low:.1} to {high:.1} g) takes the warmth away; more over-tones, so start \
+             low and watch it on a strand",
+            neutraliser.code()
+        )
+    } else {
+        format!(
+            "all {bowl} of {} would not take the warmth away: {:.0} of it is left (a deeper shade takes more); where it takes \
+             up more than expected {low:.1} g is enough, so watch it on a strand",
+            neutraliser.code(),
+            left.best().chroma()
+        )
+    };
     NeutralisingDose {
         share,
         mass,
         warmth_before: bounded(&each, |found| found.before),
         warmth_without: bounded(&each, |found| found.without),
-        warmth_left: bounded(&each, |found| found.left),
+        warmth_left: left,
         basis: Basis::Assumed,
         finding: Finding::new(Rule::OverNeutralising, Verdict::Note, text, Reason::assumed()),
     }
@@ -88,14 +98,18 @@ struct Found {
 }
 
 impl Found {
-    fn of(with: &Predictor, bare: &Predictor, locus: &[Lab]) -> Self {
+    fn of(with: &Predictor, locus: &[Lab]) -> Self {
         let at = |share: f64| warmth(lab_of(with.toned([(0, share), (1, 1.0 - share)])), locus);
         // The warmth falls to a single least value and rises again: to 1 %, which no scale and no eye tells.
-        let steps = (0..=100).map(|percent| (percent, at(f64::from(percent) / 100.0)));
-        let (percent, left) = steps.fold((0, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best });
+        let least = |from: i32, to: i32, step: usize| {
+            let steps = (from..=to).step_by(step).map(|percent| (percent, at(f64::from(percent) / 100.0)));
+            steps.fold((0, f64::INFINITY), |best, one| if one.1 < best.1 { one } else { best })
+        };
+        let (about, _) = least(0, 100, 10);
+        let (percent, left) = least((about - 9).max(0), (about + 9).min(100), 1);
         Self {
             share: Share::nearest(f64::from(percent)),
-            before: Chroma::nearest(warmth(lab_of(bare.toned([])), locus)),
+            before: Chroma::nearest(warmth(lab_of(with.toned([])), locus)),
             without: Chroma::nearest(at(0.0)),
             left: Chroma::nearest(left),
         }
@@ -107,14 +121,13 @@ fn bounded<Q: Copy + PartialOrd + Quantity>(each: &[Found], of: impl Fn(&Found) 
     each.iter().fold(best, |all, one| all.widened_to(Interval::exact(of(one))))
 }
 
-/// Natural hair from dark to light under a set of assumptions.
-fn natural_hair(set: usize) -> Vec<Lab> {
-    let Some(model) = MODELS.get(set) else { return Vec::new() };
-    let look = |quarter: i32| {
-        let level = Level::clamped(1.0 + f64::from(quarter) / 4.0);
-        lab_of(model.fibre.xyz(&Melanin::natural(level, model).absorption(model)))
-    };
-    (0..=44).map(look).collect()
+/// Natural hair from dark to light under every set of assumptions.
+fn natural_hair() -> Vec<Vec<Lab>> {
+    let levels = (0..=44).map(|quarter: i32| Level::clamped(1.0 + f64::from(quarter) / 4.0));
+    let looks: Vec<Swatch> = levels.map(Swatch::natural).collect();
+    let under =
+        |set: usize| looks.iter().filter_map(|look| look.samples.get(set)).map(|sample| lab_of(*sample)).collect();
+    (0..SETS).map(under).collect()
 }
 
 /// How far a colour lies from natural hair as light as it, in a\* and b\*.

@@ -24,6 +24,7 @@ pub use find::find_toner;
 pub use known::{KnownStart, StartError};
 pub use mix::{Outcome, TonerAnswer, TonerMix, TonerPart};
 pub use pre_pigment::{PrePigmentMix, pre_pigment};
+pub use predictor::toned;
 pub use request::{TonerError, TonerRequest};
 pub use suits::check_toner;
 pub(crate) use suits::{adds_warmth, darker, lighter, suits, target_lighter};

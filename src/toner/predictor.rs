@@ -1,5 +1,8 @@
 use super::Exposed;
-use crate::colour::{Bands, Fibre, Lab, MODELS, SETS, Shade, Swatch, White, ciede2000, lab_of};
+use crate::{
+    colour::{Bands, Fibre, Lab, MODELS, SETS, Shade, Swatch, White, ciede2000, lab_of},
+    quantity::Share,
+};
 
 /// The hair and the shades under one set of assumptions, ready to be mixed: absorptions only.
 pub(super) struct Predictor {
@@ -45,6 +48,34 @@ pub(super) fn predict(predictors: &[Predictor], mix: &[(usize, f64)]) -> Swatch 
         *sample = predictor.toned(mix.iter().copied());
     }
     Swatch::modelled(samples)
+}
+
+/// The hair after a mix of shades, each with its share of all of them: the model with its bounds.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{
+///     colour::{Hue, Level, Shade, Tone},
+///     quantity::Share,
+///     toner::{Exposed, toned},
+/// };
+///
+/// let nine = Level::new(9.0)?;
+/// let violet = Shade::new("J9-mist", nine, Tone::of(Hue::Violet))?;
+/// let hair = Exposed::lightened(Level::new(5.0)?, nine);
+/// assert!(toned(&hair, [(&violet, Share::ALL)]).lab().b() < hair.look().lab().b());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// The model of [`Swatch`]; absorptions add up, and how much is taken up is assumed.
+#[must_use]
+pub fn toned<'a>(exposed: &Exposed, mix: impl IntoIterator<Item = (&'a Shade, Share)>) -> Swatch {
+    let (shades, shares): (Vec<&Shade>, Vec<Share>) = mix.into_iter().unzip();
+    let shares: Vec<_> = shares.into_iter().map(Share::fraction).enumerate().collect();
+    predict(&Predictor::all(exposed, &shades), &shares)
 }
 
 /// The target for the white of the model.

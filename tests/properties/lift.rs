@@ -3,8 +3,8 @@
 use foilwork::{
     colour::{Level, LevelChange},
     lift::{
-        Belief, Booster, Experience, Lightening, Reader, Situation, StrandReading, Thickness, TimedSection, Uptake,
-        finish_together,
+        Belief, Booster, Experience, Lightening, Ph, Reader, Situation, StrandReading, Thickness, TimedSection, Uptake,
+        finish_together, read_strand_book, strand_json_line, strand_line,
     },
     quantity::{Duration, MassFraction, Temperature},
     source::Interval,
@@ -192,6 +192,40 @@ fn one_bad_reading_does_not_carry_the_fit_away() {
         large < 8.0 * small / 2.0,
         "an error eight times as large moves it less than four times as far: {small} {large}"
     );
+}
+
+/// A book that is cut anywhere, then appended to as `strand-test` does: every whole line is read, the torn one is
+/// reported, and what comes after it counts.
+#[test]
+fn a_crash_costs_a_strand_book_one_line_at_most() {
+    let strand = |i: u8| StrandReading {
+        situation: Situation { ph: (i % 2 == 0).then(|| Ph::new(10.5).unwrap()), ..Situation::usual(strength(4.0)) },
+        time: min(20.0 + f64::from(i)),
+        before: Level::new(4.0).unwrap(),
+        after: Level::new(7.5).unwrap(),
+        reader: Reader::Eye,
+        guest: Some("7 \"ü\", a\nb".to_owned()),
+        product: Some("12".to_owned()),
+    };
+    // A line break in a name becomes a space: a reading is one line.
+    let read = |i: u8| StrandReading { guest: Some("7 \"ü\", a b".to_owned()), ..strand(i) };
+    let csv = strand_line(None) + &(0..3).map(|i| strand_line(Some(&strand(i)))).collect::<String>();
+    let json: String = (0..3).map(|i| strand_json_line(&strand(i))).collect();
+    for (book, line) in [(csv, strand_line(Some(&strand(9)))), (json, strand_json_line(&strand(9)))] {
+        for cut in 0..=book.len() {
+            let mut left = String::from_utf8_lossy(&book.as_bytes()[..cut]).into_owned();
+            if !left.is_empty() && !left.ends_with('\n') {
+                left.push('\n');
+            }
+            let found = read_strand_book(&(left + &line));
+            assert_eq!(found.readings.last(), Some(&read(9)), "cut at {cut}");
+            let whole = found.readings.len() - 1;
+            assert!(found.readings[..whole].iter().zip(0..).all(|(reading, i)| *reading == read(i)), "cut at {cut}");
+            let ends = book.as_bytes()[..cut].iter().filter(|byte| **byte == b'\n').count();
+            let heading = usize::from(book.starts_with("guest"));
+            assert!(whole >= ends.saturating_sub(heading) && found.problems.len() <= 1, "cut at {cut}: {found:?}");
+        }
+    }
 }
 
 /// Readings of other guests help a new one: the interval is narrower than for untested hair, wider than the guest's own.

@@ -1,6 +1,8 @@
 """Lift against SciPy: the law against an ODE solver, the estimates against least squares; columns against scalars."""
 
 import csv
+import subprocess
+import sys
 from pathlib import Path
 from typing import Any
 
@@ -197,3 +199,10 @@ def test_a_look_narrows_the_forecast() -> None:
 def test_a_notebook_shows_a_picture() -> None:
     svg = Lightening(Situation(4), 4)._repr_svg_()
     assert svg.startswith("<svg ") and "a strand decides" in svg and "<script" not in svg
+
+
+def test_the_bench_runs() -> None:
+    # It also checks that foilwork and the references solve the same task.
+    script = Path(__file__).resolve().parents[2] / "benches/python/lift.py"
+    done = subprocess.run([sys.executable, str(script), "--quick"], capture_output=True, text=True, check=True)
+    assert "12 sections" in done.stdout

@@ -147,6 +147,25 @@ pub fn read_strand_book(text: &str) -> StrandBook {
     }
 }
 
+/// The line of one reading as a JSON object, for a book with an object in each line; append it in one write.
+///
+/// Args:
+///     reading: the reading.
+///
+/// Returns:
+///     The line, with its line break.
+///
+/// Examples:
+///     >>> from foilwork.lift import Situation, StrandReading, read_strand_book, strand_json_line
+///     >>> strand = StrandReading(Situation(4), time_min=30, before_level=4, after_level=8)
+///     >>> read_strand_book(strand_json_line(strand)).readings == [strand]
+///     True
+#[pyfunction]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn strand_json_line(reading: StrandReading) -> PyResult<String> {
+    Ok(lift::strand_json_line(&reading.core()?))
+}
+
 /// The line of one reading, with its line break; append it to the book in one write.
 ///
 /// Args:

@@ -3,7 +3,7 @@
 use super::error::raise_problems;
 use crate::{
     error::FoilworkError,
-    plain::{data_of, plain, read_text},
+    plain::{data_of, plain, read_grown, read_text},
     shop::PyShop,
 };
 use foilwork::{
@@ -203,7 +203,7 @@ pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Vec<String>>) -> Py
         None => None,
     };
     let book = match service::strand_book(&text, Format::of_name(&name)) {
-        Some(book) => Some(read_text(py, &path.parent().unwrap_or(Path::new("")).join(book))?),
+        Some(book) => Some(read_grown(py, &path.parent().unwrap_or(Path::new("")).join(book))?),
         None => None,
     };
     let format = if Format::of_name(&name) == Format::Json { "json" } else { "toml" };

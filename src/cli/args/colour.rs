@@ -8,8 +8,14 @@ use std::path::PathBuf;
 )]
 pub(crate) struct LevelArgs {
     /// Natural level: what grows out of the scalp
-    #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
-    pub(crate) natural: String,
+    #[arg(long, value_name = "LEVEL", allow_negative_numbers = true, required_unless_present = "measured")]
+    pub(crate) natural: Option<String>,
+    /// L*, a*, b* read on the hair (D65, 10 degrees) instead: the level it is as light as, with bounds
+    #[arg(long, value_name = "L,A,B", allow_hyphen_values = true, conflicts_with = "natural")]
+    pub(crate) measured: Option<String>,
+    /// What it was read with: spectrophotometer, calibrated-photograph; a photograph is refused
+    #[arg(long, value_name = "INSTRUMENT", default_value = "spectrophotometer")]
+    pub(crate) measured_with: String,
     /// Wanted level: the lift, the formula level, and the warmth that shows there
     #[arg(long, value_name = "LEVEL", allow_negative_numbers = true)]
     pub(crate) target: Option<String>,
@@ -65,6 +71,9 @@ pub(crate) struct TonerArgs {
     /// L*, a*, b* that an instrument reads on it (D65, 10 degrees): counts before both
     #[arg(long, value_name = "L,A,B", allow_hyphen_values = true)]
     pub(crate) measured: Option<String>,
+    /// What it was read with: spectrophotometer, calibrated-photograph; a photograph is refused
+    #[arg(long, value_name = "INSTRUMENT", default_value = "spectrophotometer")]
+    pub(crate) measured_with: String,
     /// White hair instead: a shade gives its own level there
     #[arg(long, conflicts_with_all = ["natural", "lifted", "seen", "measured"])]
     pub(crate) white: bool,

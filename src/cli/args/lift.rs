@@ -68,7 +68,7 @@ pub(crate) struct LiftArgs {
 
 #[derive(Debug, Args)]
 #[command(
-    after_help = "The book is comma-separated text; a reading is appended to it in one write, so a crash loses one line \
+    after_help = "The book is comma-separated text, or by its name (ending in .json or .jsonl) a JSON object in each line; a reading is appended to it in one write, so a crash loses one line \
     at most.\n\
     Example: foilwork strand-test strands.csv --before 4 --after 8 --minutes 30 \\\n         \
     --developer \"6 % w/w\" --ratio 1:2 --guest J-014"

@@ -1,6 +1,10 @@
 //! The readers behind `x-parse` that only a service file has.
 
-use crate::{limits::Jurisdiction, shop};
+use crate::{
+    colour::{Lab, SeenPigment},
+    limits::Jurisdiction,
+    shop,
+};
 use jiff::civil::{Date, DateTime};
 use serde_json::Value;
 use std::str::FromStr;
@@ -10,6 +14,8 @@ pub(super) fn check(reader: &str, text: &str) -> Result<(), String> {
     match reader {
         "moment" => text.parse::<Moment>().map(drop),
         "jurisdiction" => text.parse::<Jurisdiction>().map(drop).map_err(|error| error.to_string()),
+        "lab" => text.parse::<Lab>().map(drop).map_err(|error| error.to_string()),
+        "pigment" => text.parse::<SeenPigment>().map(drop).map_err(|error| error.to_string()),
         of_the_shop => shop::text_field(of_the_shop, text),
     }
 }

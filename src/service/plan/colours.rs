@@ -1,13 +1,23 @@
 //! The fourth stage: levels to move, the pigment that will show, the tone that neutralises it, and the look at the end.
 
 use super::{
+    Hair, Mix,
+    doses::{self, NaturalShadeDose, SectionNeutralising},
+    known,
     level_rule::{self, LevelRule},
     sections::{Sections, Work},
 };
 use crate::{
-    colour::{Level, LevelChange, Swatch, UnderlyingPigment, contrast_between, underlying_pigment},
+    colour::{
+        Instrument, Level, LevelChange, SectionLook, Swatch, UnderlyingPigment, contrast_between, section_look, strip,
+        underlying_pigment,
+    },
     finding::Finding,
+    quantity::Share,
+    reader::{InField, Problems},
+    service::{request::Request, request::WorkStage},
     source::{Interval, Sourced},
+    toner::{Exposed, ExposedBasis, PrePigmentMix, toned},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -29,8 +39,46 @@ pub struct SectionColour {
     pub exposed: Option<Sourced<UnderlyingPigment>>,
     /// What the level rules of permanent colour expect; absent for every other product.
     pub level_rule: Option<LevelRule>,
-    /// The hair at its target, modelled.
+    /// The hair as it is now, modelled from its level.
+    pub natural: Swatch,
+    /// How the hair before toning is known: measured, as seen, or modelled.
+    pub start: ExposedBasis,
+    /// What it was measured with, where it was.
+    pub measured_with: Option<Instrument>,
+    /// The hair when it is lightened and not toned; absent where nothing is lifted.
+    pub exposed_swatch: Option<Swatch>,
+    /// The toner that goes on it.
+    pub toner: Option<String>,
+    /// The hair at the end: under its toner where one goes on it, else at its target.
     pub swatch: Swatch,
+    /// How the area reads from a distance; absent where the file does not say how much of its hair is taken.
+    pub look: Option<SectionLook>,
+    /// How much of a shade balances the warmth; absent without a toner, or without a shade for it in the shop.
+    pub neutralising: Option<SectionNeutralising>,
+    /// The natural shade for white hair; absent where no permanent colour goes on white hair.
+    pub natural_shade: Option<NaturalShadeDose>,
+    /// The pigment to put back before lightened hair goes darker; absent where none is needed.
+    pub pre_pigment: Option<PrePigmentMix>,
+}
+
+impl SectionColour {
+    /// Its swatches beside each other as a piece of HTML: now, exposed, at the end.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// assert!(plan.colour[0].strip().contains("exposed"));
+    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// ```
+    #[must_use]
+    pub fn strip(&self) -> String {
+        let exposed = self.exposed_swatch.as_ref().map(|swatch| ("exposed", swatch));
+        let last = if self.toner.is_some() { "toned" } else { "at the end" };
+        strip([("now", &self.natural)].into_iter().chain(exposed).chain([(last, &self.swatch)]))
+    }
 }
 
 /// Two sections side by side, by the colour model.
@@ -58,9 +106,14 @@ pub(super) struct Colours {
 }
 
 impl Colours {
-    pub(super) fn of(sections: &Sections<'_>) -> Self {
-        let colour = |work: &Work| Some((work.place, section(work, work.task.target?)));
-        Self { sections: sections.iter().filter(|work| work.is_section()).filter_map(colour).collect() }
+    pub(super) fn of(request: &Request, hair: &Hair, sections: &Sections<'_>, mixes: &[Mix]) -> Result<Self, Problems> {
+        let mut stage = Stage { request, hair, sections, mixes, toned: Vec::new() };
+        let mut found = Vec::new();
+        for work in sections.iter().filter(|work| work.is_section()) {
+            let Some(target) = work.task.target else { continue };
+            found.push((work.place, stage.section(work, target)?));
+        }
+        Ok(Self { sections: found })
     }
 
     pub(super) fn at(&self, place: usize) -> Option<&SectionColour> {
@@ -92,22 +145,75 @@ impl Colours {
     }
 }
 
-fn section(work: &Work<'_>, target: Level) -> SectionColour {
-    let change = work.from.map(|from| target - from);
-    // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
-    let lifts = change.high().is_lift() && work.can_lift();
-    SectionColour {
-        section: work.name().to_owned(),
-        from_level: work.from,
-        target_level: target,
-        change_levels: change,
-        target_tone: work.task.target_tone.clone(),
-        exposed: lifts.then(|| underlying_pigment(target)),
-        level_rule: level_rule::of(work, target),
-        swatch: if work.lightens() {
-            Swatch::lightened(work.from.best(), target)
-        } else {
-            Swatch::of_look(target, &work.tone)
-        },
+/// What the colours of a section are worked out from.
+struct Stage<'s, 'r> {
+    request: &'s Request,
+    hair: &'s Hair,
+    sections: &'s Sections<'r>,
+    mixes: &'s [Mix],
+    /// Sections that look alike before the same toner look alike after it: worked out once.
+    toned: Vec<(usize, Exposed, Swatch, Option<SectionNeutralising>)>,
+}
+
+impl Stage<'_, '_> {
+    fn section(&mut self, work: &Work<'_>, target: Level) -> Result<SectionColour, Problems> {
+        let change = work.from.map(|from| target - from);
+        // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
+        let lifts = change.high().is_lift() && work.can_lift();
+        let from = work.from.best();
+        let (known, measured_with) = known::of_section(self.request, work.in_request)?;
+        let exposed =
+            known.exposed(Some(from), if lifts && target > from { target } else { from }).in_field(&work.task.field)?;
+        let exposed = exposed.with_porosity(known::porosity(self.hair.porosity));
+        let natural = Swatch::natural(from);
+        let toner = self.sections.iter().find(|other| other.stage() == WorkStage::Toner && other.goes_on(work));
+        let (swatch, neutralising) = match toner {
+            Some(toner) => self.toned(toner, exposed),
+            None if work.lightens() => (*exposed.look(), None),
+            // Colour that does not lighten lies on what is there.
+            None if !change.best().is_lift() && work.shades().next().is_some() => self.toned(work, exposed),
+            None => (Swatch::of_look(target, &work.tone), None),
+        };
+        let taken = self.request.file.section.get(work.in_request).and_then(|section| section.taken_percent);
+        let field = format!("{}.taken_percent", work.task.field);
+        let taken = taken.map(Share::from_percent).transpose().in_field(&field)?;
+        let own = self.mixes.get(work.place);
+        Ok(SectionColour {
+            section: work.name().to_owned(),
+            from_level: work.from,
+            target_level: target,
+            change_levels: change,
+            target_tone: work.task.target_tone.clone(),
+            exposed: lifts.then(|| match known.seen.filter(|_| exposed.start() == ExposedBasis::Seen) {
+                Some(seen) => Sourced::stated(seen.listed(target)),
+                None => underlying_pigment(target),
+            }),
+            level_rule: level_rule::of(work, target),
+            natural,
+            start: exposed.start(),
+            measured_with,
+            exposed_swatch: lifts.then(|| *exposed.look()),
+            toner: toner.map(|toner| toner.name().to_owned()),
+            swatch,
+            look: taken.map(|taken| section_look(&natural, &swatch, taken)),
+            neutralising: neutralising.filter(|_| lifts),
+            natural_shade: own.and_then(|mix| doses::natural_shade(self.request, self.hair.white, work, target, mix)),
+            pre_pigment: own.and_then(|mix| doses::pigment_first(self.request, self.hair, work, mix)),
+        })
+    }
+
+    /// The hair under the shades of a mix, and the dose that would balance its warmth.
+    fn toned(&mut self, work: &Work<'_>, exposed: Exposed) -> (Swatch, Option<SectionNeutralising>) {
+        let mut known = self.toned.iter().filter(|(place, start, ..)| *place == work.place && *start == exposed);
+        if let Some((.., swatch, dose)) = known.next() {
+            return (*swatch, dose.clone());
+        }
+        let all: f64 = work.shades().map(|shade| shade.parts).sum();
+        let mix = work.shades().filter_map(|part| Some((part.shade, Share::from_fraction(part.parts / all).ok()?)));
+        let swatch = toned(&exposed, mix);
+        let own = self.mixes.get(work.place).filter(|_| !work.is_section());
+        let dose = own.and_then(|mix| doses::neutralising(self.request, &exposed, work, mix));
+        self.toned.push((work.place, exposed, swatch, dose.clone()));
+        (swatch, dose)
     }
 }

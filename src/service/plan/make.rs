@@ -71,7 +71,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
     let known = Experience::from_readings(&lift_plan::readings(&request, evidence));
     let strengths = Strengths::of(&request, &sections, &known)?;
     let mut mixes = mixes::mixes(&request, &sections, &strengths)?;
-    let colours = Colours::of(&sections);
+    let colours = Colours::of(&request, &hair, &sections, &mixes)?;
     let timeline = Timeline::of(&hair, &sections, &mixes, &strengths);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
     let money = costs::money(&request, &sections, &mixes, &timeline)?;

@@ -3,7 +3,7 @@
 use super::{
     Hair, OrderBasis,
     hair::Canvas,
-    order,
+    known, order,
     toner::{self, Mixture},
 };
 use crate::{
@@ -12,13 +12,14 @@ use crate::{
     head::Technique,
     mix::Ratio,
     quantity::{Duration, Quantity, Share},
-    reader::Problems,
+    reader::{InField, Problems},
     service::{
         request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
         shape::WaitFor,
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
+    toner::{Exposed, ExposedBasis, KnownStart},
 };
 
 /// One task with what later stages need to know of it.
@@ -26,7 +27,7 @@ pub(super) struct Work<'r> {
     /// Its place in the working order, which is the place of its mix and its step too.
     pub(super) place: usize,
     /// Its place in the request.
-    in_request: usize,
+    pub(super) in_request: usize,
     pub(super) task: &'r Task,
     /// The products and their parts among each other.
     pub(super) products: Vec<(&'r Item, f64)>,
@@ -36,6 +37,8 @@ pub(super) struct Work<'r> {
     pub(super) search: Vec<Finding>,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
+    /// How that hair looks before colour goes on, from what is known best; none under lightener.
+    pub(super) exposed: Option<Exposed>,
     /// The darkest artificial colour in that hair.
     pub(super) artificial: Option<Level>,
     /// The lightest of that hair that is lighter than the natural level.
@@ -210,9 +213,18 @@ fn work<'r>(
     // A toner goes on what its sections were lifted to.
     let toned = if task.stage == WorkStage::Toner { lifted(request, task) } else { None };
     let from = toned.unwrap_or(canvas.level);
-    let Mixture { products, ratio, findings: search } = match &task.wanted {
-        Some(look) => toner::find(request, task, look, hair.natural_level.best(), from.best())?,
-        None => Mixture {
+    let before = |natural| before_toning(request, hair, natural, (in_request, task), from.best());
+    let exposed = if task.lightens { None } else { Some(before(hair.natural_level.best())?) };
+    let Mixture { products, ratio, findings: search } = match (&task.wanted, exposed) {
+        (Some(look), Some(exposed)) => {
+            let found = toner::find(request, task, look, exposed)?;
+            // A model of the hair starts from its natural level; what is measured or seen does not.
+            let misread = [hair.natural_level.low(), hair.natural_level.high()].into_iter();
+            let misread =
+                misread.filter(|at| exposed.start() == ExposedBasis::Modelled && *at != hair.natural_level.best());
+            toner::if_misread(request, task, look, found, misread.map(|natural| Ok((natural, before(natural)?))))?
+        }
+        _ => Mixture {
             products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
             ratio: task.ratio.clone(),
             findings: Vec::new(),
@@ -231,10 +243,32 @@ fn work<'r>(
         ratio,
         search,
         from,
+        exposed,
         artificial: canvas.artificial,
         lightened: canvas.lightened,
         tone,
     })
+}
+
+/// The hair that a toner or a deposit meets, from what is known best; of several sections the darkest.
+fn before_toning(
+    request: &Request,
+    hair: &Hair,
+    natural: Level,
+    (in_request, task): (usize, &Task),
+    level: Level,
+) -> Result<Exposed, Problems> {
+    let known = match task.stage {
+        WorkStage::Section => known::of_section(request, in_request)?.0,
+        WorkStage::Toner => {
+            let at_level = |place: &&usize| request.tasks.get(**place).is_some_and(|task| task.target == Some(level));
+            let darkest = task.goes_on.iter().find(at_level);
+            darkest.map(|place| known::of_section(request, *place)).transpose()?.unwrap_or_default().0
+        }
+        WorkStage::RootShadow => KnownStart::default(),
+    };
+    let exposed = known.exposed(Some(if natural < level { natural } else { level }), level).in_field(&task.field)?;
+    Ok(exposed.with_porosity(known::porosity(hair.porosity)))
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

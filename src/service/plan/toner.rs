@@ -29,8 +29,7 @@ pub(super) fn find<'r>(
     request: &'r Request,
     task: &Task,
     look: &Look,
-    natural: Level,
-    lifted: Level,
+    exposed: Exposed,
 ) -> Result<Mixture<'r>, Problems> {
     let field = format!("{}.target", task.field);
     let class = if task.oxidant == Oxidant::Nothing { ShadeClass::Semi } else { ShadeClass::Demi };
@@ -46,7 +45,7 @@ pub(super) fn find<'r>(
     let mut failed = None;
     for ratio in ratios {
         let alike = shades().filter(|stocked| task.ratio.is_some() || stocked.ratio.as_ref() == ratio);
-        match answer(request, task, look, (natural, lifted), alike, ratio).in_field(&field) {
+        match answer(request, task, look, exposed, alike, ratio).in_field(&field) {
             Ok(found) => {
                 let nearer =
                     |(known, _): &(TonerAnswer, _)| found.best.residual.ciede2000 < known.best.residual.ciede2000;
@@ -67,11 +66,39 @@ pub(super) fn find<'r>(
     }
 }
 
+/// The mix, with a word where another reading of the natural level inside its margin would choose other shades.
+pub(super) fn if_misread<'r>(
+    request: &'r Request,
+    task: &Task,
+    look: &Look,
+    mut found: Mixture<'r>,
+    starts: impl Iterator<Item = Result<(Level, Exposed), Problems>>,
+) -> Result<Mixture<'r>, Problems> {
+    let codes = |mixture: &Mixture<'_>| {
+        let mut codes: Vec<String> = mixture.products.iter().map(|(item, _)| item.name.clone()).collect();
+        codes.sort();
+        codes
+    };
+    for start in starts {
+        let (natural, exposed) = start?;
+        let other = codes(&find(request, task, look, exposed)?);
+        if other != codes(&found) {
+            let text = format!(
+                "{}: on natural {natural}, inside the margin stated, the mix would be of {}: choose it on the lifted hair",
+                task.name,
+                other.join(" + ")
+            );
+            found.findings.push(Finding::new(Rule::TonerFound, Verdict::NotJudged, text, Reason::assumed()));
+        }
+    }
+    Ok(found)
+}
+
 fn answer<'r>(
     request: &Request,
     task: &Task,
     look: &Look,
-    (natural, lifted): (Level, Level),
+    exposed: Exposed,
     shades: impl Iterator<Item = &'r StockedShade>,
     ratio: Option<&Ratio>,
 ) -> Result<TonerAnswer, Box<dyn std::error::Error>> {
@@ -82,7 +109,7 @@ fn answer<'r>(
     };
     let division = request.scale_division;
     Ok(find_toner(&TonerRequest {
-        exposed: Exposed::lightened(natural, lifted),
+        exposed,
         target: Target::Look { level: look.level, tone: look.tone.clone() },
         shades: shades.map(|stocked| &stocked.shade).collect(),
         most_shades: MOST_SHADES,

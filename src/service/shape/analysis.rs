@@ -1,4 +1,5 @@
 use super::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
+use crate::colour::Instrument;
 use crate::hair::{DensityByEye, Texture};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -16,6 +17,15 @@ pub struct Analysis {
     /// Share of white hair, by area.
     #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
     pub white_percent: f64,
+    /// L*, a*, b* that an instrument reads on the lightened hair before toning (D65, 10 degrees), for every section that says
+    /// nothing of its own: `57.0, 4.5, 28.6`. Counts before `seen`.
+    #[schemars(extend("x-parse" = "lab"))]
+    pub measured: Option<String>,
+    /// What that was read with; a spectrophotometer where it is not said. A photograph must be calibrated.
+    pub measured_with: Option<Instrument>,
+    /// The exposed pigment before toning as you see it, for every section that says nothing of its own: `pale yellow`.
+    #[schemars(extend("x-parse" = "pigment"))]
+    pub seen: Option<String>,
     /// Diameter of a strand.
     pub texture: Option<Texture>,
     /// Hairs per area.

@@ -1,4 +1,5 @@
 use super::{MixPart, ToneTarget, WaitFor, Zone};
+use crate::colour::Instrument;
 use crate::head::Technique;
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
@@ -27,6 +28,20 @@ pub struct Section {
     /// The level the hair has here now; without it the natural level, or the existing colour of the zone.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub starting_level: Option<f64>,
+    /// L*, a*, b* that an instrument reads on the hair here before toning (D65, 10 degrees): `57.0, 4.5, 28.6`. Counts before
+    /// `seen`.
+    #[schemars(extend("x-parse" = "lab"))]
+    pub measured: Option<String>,
+    /// What that was read with; a spectrophotometer where it is not said. A photograph must be calibrated.
+    pub measured_with: Option<Instrument>,
+    /// The exposed pigment here before toning as you see it: `orange`, `pale yellow`, `strong red-orange`. Counts before the
+    /// model; without it that of the analysis.
+    #[schemars(extend("x-parse" = "pigment"))]
+    pub seen: Option<String>,
+    /// Share of the hair of its area that is taken, as in a weave; the rest stays between it. Its look from a distance is worked
+    /// out from it.
+    #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
+    pub taken_percent: Option<f64>,
     /// The level wanted here.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub target_level: f64,

@@ -25,6 +25,20 @@ fn the_published_mean(#[case] natural: &str, #[case] applied: &str, #[case] want
     assert_eq!(found["target"], json!(null));
 }
 
+/// Source of the colour: a dark brown tress, measured for D65 and 10 degrees (`optics.csv`); dark brown is level 3.
+#[test]
+fn a_reading_says_which_level_it_is_as_light_as() {
+    let found = data(&["level", "--measured", "23.04, 4.04, 4.72"]);
+    let level = &found["reading"]["level"];
+    assert!(number(&level["low"]) < 3.0 && 3.0 < number(&level["high"]), "{found}");
+    assert_near(number(&found["natural_level"]), number(&level["best"]), 0.05);
+    assert_eq!(found["target"], json!(null));
+    let photograph = data(&["level", "--measured", "23.04, 4.04, 4.72", "--measured-with", "calibrated-photograph"]);
+    assert!(number(&photograph["reading"]["level"]["high"]) > number(&level["high"]), "{photograph}");
+    let text = fine(&["level", "--measured", "23, 4, 5", "--target", "8"]);
+    assert!(text.contains("light as natural level 3.2 (1 to 5)") && text.contains("wanted level   8"), "{text}");
+}
+
 /// By hand: 2 x 8 - 5 = 11, which a scale to 12 has and a scale to 10 has not. Darker hair exposes no warmth.
 #[test]
 fn a_formula_level_off_the_scale_is_none_with_the_reason() {

@@ -29,10 +29,12 @@ fn looks_count_from_the_first_strand() {
     assert_eq!(minutes, [15.0, 20.0, 25.0, 30.0]);
 }
 
-#[test]
-fn a_strand_book_is_begun_appended_to_and_learned_from() {
+#[rstest]
+#[case::csv("strands.csv", "J-014,,4,7")]
+#[case::json("strands.jsonl", "{\"guest\":\"J-014\",\"before")]
+fn a_strand_book_is_begun_appended_to_and_learned_from(#[case] name: &str, #[case] torn: &str) {
     let folder = tempfile::tempdir().unwrap();
-    let book = folder.path().join("strands.csv");
+    let book = folder.path().join(name);
     let book = book.to_str().unwrap();
     let strand = |after| {
         let test = ["strand-test", book, "--before", "4", "--after", after, "--minutes", "30", "--guest", "J-014"];
@@ -40,8 +42,10 @@ fn a_strand_book_is_begun_appended_to_and_learned_from() {
     };
     assert_eq!(strand("8"), "written down: level 4 to level 8 in 30 min (+4.0 levels)\n");
     // A line torn by a crash stays as it is, and the next one begins on a line of its own.
-    let torn = std::fs::read_to_string(book).unwrap() + "J-014,,4,7";
-    std::fs::write(book, torn).unwrap();
+    let mut text = (std::fs::read_to_string(book).unwrap() + torn).into_bytes();
+    // The crash came in the midst of a character.
+    text.push(0xc3);
+    std::fs::write(book, text).unwrap();
     strand("8.5");
     let found = data(&lift(&["--strands", book, "--guest", "J-014"]));
     assert_eq!(number(&found["strand_readings"]), 2.0);

@@ -127,6 +127,8 @@ fn shop_file(#[case] shelf: &str, #[case] text: &str) {
 
 #[rstest]
 #[case::neither(&["level", "--natural", "6"], "give --target (the level wanted) or --applied (the level of a permanent shade)")]
+#[case::photograph(&["level", "--measured", "57, 5, 28", "--measured-with", "photograph"], "a photograph cannot be read as L*: photographs of hair read about 33 units too light (put a reference card in it and correct by it, or use a spectrophotometer)")]
+#[case::too_light(&["level", "--measured", "90, 5, 28"], "no natural level has L* 90.0: the model runs from 18.6 (level 1) to 65.2 (level 12)")]
 #[case::off_the_scale(&["level", "--natural", "13", "--target", "8"], "--natural: invalid level (got 13): must be from 1 (black) to 12 (the lightest of the scales that run beyond 10)")]
 #[case::no_number(&["level", "--natural", "6", "--target", "eight"], "--target: invalid level (got \"eight\"): write a decimal number such as 7 or 6.5")]
 #[case::coloured(&["level", "--natural", "6", "--applied", "8", "--coloured"], "--applied with --coloured: the mean of natural and applied level holds only for natural hair (leave one of them out)")]

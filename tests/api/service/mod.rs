@@ -14,6 +14,7 @@ mod fields;
 mod forms;
 mod found;
 mod law;
+mod looks;
 mod overlap;
 mod plan_data;
 mod schema;

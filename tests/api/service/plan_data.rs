@@ -2,7 +2,7 @@
 
 use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
-    colour::{Lightness, Redness, Yellowness},
+    colour::{Chroma, Lightness, Redness, Yellowness},
     finding::Rule,
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
@@ -34,6 +34,7 @@ fn key(unit: &str) -> &'static str {
         (Lightness::UNIT, Lightness::KEY),
         (Redness::UNIT, Redness::KEY),
         (Yellowness::UNIT, Yellowness::KEY),
+        (Chroma::UNIT, Chroma::KEY),
         ("level", "level"),
         ("levels", "level"),
     ];

@@ -33,5 +33,6 @@ __all__ = [
     "looks",
     "read_strand_book",
     "series",
+    "strand_json_line",
     "strand_line",
 ]

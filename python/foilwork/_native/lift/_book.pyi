@@ -9,6 +9,7 @@ __all__ = [
     "StrandBook",
     "StrandReading",
     "read_strand_book",
+    "strand_json_line",
     "strand_line",
 ]
 
@@ -110,6 +111,21 @@ def read_strand_book(text: str) -> StrandBook:
         ([8.5], [3])
     """
 
+def strand_json_line(reading: StrandReading) -> str:
+    """The line of one reading as a JSON object, for a book with an object in each line; append it in one write.
+
+    Args:
+        reading: the reading.
+
+    Returns:
+        The line, with its line break.
+
+    Examples:
+        >>> from foilwork.lift import Situation, StrandReading, read_strand_book, strand_json_line
+        >>> strand = StrandReading(Situation(4), time_min=30, before_level=4, after_level=8)
+        >>> read_strand_book(strand_json_line(strand)).readings == [strand]
+        True
+    """
 def strand_line(reading: StrandReading | None) -> str:
     r"""The line of one reading, with its line break; append it to the book in one write.
 

@@ -3,19 +3,17 @@
 use super::super::{
     Hair,
     colours::Colours,
+    doses::going_darker,
     findings::Findings,
     sections::{Sections, Work},
 };
 use crate::{
-    colour::{Level, Temper, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
+    colour::{Level, check_depth_at_root, check_hairline, pre_pigmentation, transition_between},
     finding::{
         Finding, Rule,
         Verdict::{NotJudged, Passed, Warning},
     },
-    service::{
-        request::WorkStage,
-        shape::{HistoryFlag, Zone},
-    },
+    service::{request::WorkStage, shape::Zone},
     source::{COMMON_PRACTICE, Interval},
 };
 
@@ -75,12 +73,8 @@ fn depth(natural: Interval<Level>, work: &Work<'_>, findings: &mut Findings) {
 
 /// Hair that is lighter than it grows has lost its warm pigment, whatever the history says.
 fn pigment_first(hair: &Hair, work: &Work<'_>, findings: &mut Findings) {
-    let (Some(target), false) = (work.task.target, work.lightens()) else { return };
-    // A warm shade is itself the pigment put back.
-    let warm = work.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Warm);
-    let told = hair.has(HistoryFlag::Lightened).then(|| work.from.best());
-    let advice = work.lightened.or(told).and_then(|lightest| pre_pigmentation(lightest, target));
-    if let (false, Some(advice)) = (warm, advice) {
+    let going = going_darker(hair, work);
+    if let Some(advice) = going.and_then(|(lightest, target)| pre_pigmentation(lightest, target)) {
         findings.push(&[work.place], advice.finding.about(work.name()));
     }
 }
