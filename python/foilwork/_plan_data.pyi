@@ -19,6 +19,7 @@ _Currency: TypeAlias = str
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
+_ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts", "henna", "black-henna-tattoo", "reaction-to-hair-colour", "reaction-to-lightener", "asthma",
     "lightened", "straightened-or-permed", "under-sixteen", "permanent-colour",
@@ -37,6 +38,7 @@ _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
+_ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
 _Rounding: TypeAlias = Literal[
     "midpoint-away-from-zero", "midpoint-nearest-even", "midpoint-toward-zero", "to-zero", "away-from-zero",
     "to-negative-infinity", "to-positive-infinity",
@@ -49,8 +51,11 @@ _Rule: TypeAlias = Literal[
     "toner-level", "over-neutralising", "porosity", "cool-dose",
 ]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
+_ServiceClass: TypeAlias = Literal["regrowth", "partial", "half", "full"]
+_Softness: TypeAlias = Literal["line", "soft", "diffuse"]
 _Start: TypeAlias = str
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
+_Technique: TypeAlias = Literal["weave", "slice", "back-comb", "block", "freehand", "freehand-in-foil", "regrowth"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Unknown: TypeAlias = Literal[
@@ -59,6 +64,7 @@ _Unknown: TypeAlias = Literal[
 _Verdict: TypeAlias = Literal["stop", "warning", "not-judged", "note", "passed"]
 _Visibility: TypeAlias = Literal["hidden", "dark", "strong", "weak", "pale", "very-pale"]
 _White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]
+_Wish: TypeAlias = Literal["bright-outline", "bright-front", "even"]
 _WorkStage: TypeAlias = Literal["section", "toner", "root-shadow"]
 _Zone: TypeAlias = Literal["roots", "mid-lengths", "ends", "lengths", "whole"]
 _DefaultValue: TypeAlias = dict[str, object]
@@ -78,6 +84,13 @@ class ChairTime(TypedDict):
     total_min: float
 
 @type_check_only
+class Change(TypedDict):
+    enough: bool
+    lightened_percent: float
+    section: str
+    wanted_percent: float
+
+@type_check_only
 class Contrast(TypedDict):
     ciede2000: float
     first: str
@@ -90,6 +103,12 @@ class Difference(TypedDict):
     more_intense: float
     redder: float
     yellower: float
+
+@type_check_only
+class Interval13(TypedDict):
+    best: int
+    high: int
+    low: int
 
 @type_check_only
 class Reason(TypedDict):
@@ -148,6 +167,15 @@ class Citation(TypedDict):
     consulted: _Consulted
     id: str
     text: str
+
+@type_check_only
+class ClassDecision(TypedDict):
+    basis: _Basis
+    before: list[_ExtraStep]
+    citation: Citation
+    product: _ProductKind
+    rejected: list[Rejected]
+    why: str
 
 @type_check_only
 class CostLineWithShare(TypedDict):
@@ -221,6 +249,31 @@ class Hair(TypedDict):
     strand_test: TestDone | None
     texture: _Texture | None
     white_percent: float
+
+@type_check_only
+class HeadLook(TypedDict):
+    as_wanted: bool
+    change: Change | None
+    front_over_behind: Estimate | None
+    interior_lab_l: Estimate | None
+    outline_lab_l: Estimate | None
+    outline_over_interior: Estimate | None
+    regions: list[RegionLook]
+
+@type_check_only
+class HeadPlan(TypedDict):
+    basis: _Basis
+    hair_g: Estimate | None
+    head_hairs: Estimate
+    look: HeadReading | None
+    mass_per_length_g_per_cm: Estimate
+    sections: list[SectionPlan]
+    service_class: _ServiceClass
+
+@type_check_only
+class HeadReading(TypedDict):
+    look: HeadLook
+    wish: _Wish | None
 
 @type_check_only
 class LeftOut(TypedDict):
@@ -302,6 +355,7 @@ class PlanData(TypedDict):
     guest: str | None
     habits: Habits
     hair: Hair
+    head: HeadPlan
     jurisdiction: _Jurisdiction | None
     lift: list[SectionLift]
     mixes: list[Mix]
@@ -327,6 +381,18 @@ class PrePigmentation(TypedDict):
     finding: Finding
     level: float
     tone: _Tone
+
+@type_check_only
+class RegionLook(TypedDict):
+    colour: Swatch
+    hair_percent: float
+    lab_l: Estimate
+    region: str
+
+@type_check_only
+class Rejected(TypedDict):
+    product: _ProductKind
+    why: str
 
 @type_check_only
 class SectionColour(TypedDict):
@@ -389,6 +455,21 @@ class SectionNeutralising(TypedDict):
     carrier: str
     dose: NeutralisingDose
     neutraliser: str
+
+@type_check_only
+class SectionPlan(TypedDict):
+    foils: Interval13 | None
+    hair_g: Estimate | None
+    line_shows_after_weeks: Estimate
+    mix_per_foil_g: Estimate | None
+    product_class: ClassDecision
+    root_shadow_cm: Estimate | None
+    section: str
+    share_of_panel_percent: Estimate | None
+    softness: _Softness
+    start_cm: Estimate
+    takes_g: Estimate | None
+    technique: _Technique
 
 @type_check_only
 class SeenNow(TypedDict):

@@ -30,7 +30,7 @@ quantity! {
 /// ```
 /// use foilwork::head::{Technique, take_up};
 ///
-/// assert_eq!(take_up(Technique::Weave, true).value.best().g_per_g(), 3.0);
+/// assert_eq!(take_up(Technique::Weave, true).value.best().g_per_g(), 2.5);
 /// ```
 ///
 /// # Source
@@ -39,7 +39,7 @@ quantity! {
 #[must_use]
 pub fn take_up(technique: Technique, lightens: bool) -> Sourced<Interval<TakeUp>> {
     let (low, best, high) = match (technique.is_in_foil(), lightens) {
-        (true, true) => (2.0, 3.0, 4.5),
+        (true, true) => (1.2, 2.5, 4.5),
         (false, true) | (true, false) => (1.0, 1.5, 2.5),
         (false, false) => (0.7, 1.0, 1.5),
     };

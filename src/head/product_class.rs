@@ -119,7 +119,7 @@ pub fn product_class(wish: &ClassQuestion) -> ClassDecision {
 
 const fn reason(product: ProductKind) -> &'static str {
     match product {
-        ProductKind::Lightener => "only it lifts so far, and only it lifts artificial colour",
+        ProductKind::Lightener => "alone lifts so far, or lifts artificial colour",
         ProductKind::HighLiftTint => "lifts four levels from a light base and tones at once",
         ProductKind::PermanentColour => "lifts up to three levels of natural hair, or covers white hair",
         ProductKind::QuasiPermanentColour => "deposits without lifting",

@@ -5,6 +5,7 @@ use crate::{
     quantity::{Quantity, Share},
     source::Interval,
 };
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// Hair of one section in one region.
@@ -37,7 +38,7 @@ choice! {
 }
 
 /// How one region reads.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct RegionLook {
     /// Its name.
     pub region: String,
@@ -51,7 +52,7 @@ pub struct RegionLook {
 }
 
 /// The section to change so that the head reads as wanted.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Change {
     /// The section.
     pub section: String,
@@ -66,7 +67,7 @@ pub struct Change {
 }
 
 /// How the head reads.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct HeadLook {
     /// Region by region.
     pub regions: Vec<RegionLook>,

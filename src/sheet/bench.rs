@@ -1,4 +1,4 @@
-use super::{SheetPart, bases, chair, checks, colour, hair, lift, mixes, money, order, writing::Writing};
+use super::{SheetPart, bases, chair, checks, colour, hair, head, lift, mixes, money, order, writing::Writing};
 use crate::{
     service::{Plan, Start},
     text::{Sheet, amount},
@@ -39,7 +39,7 @@ pub fn bench_sheet(plan: &Plan) -> String {
 #[must_use]
 pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
     let mut sheet = Sheet::default();
-    head(&mut sheet, plan);
+    opening(&mut sheet, plan);
     checks::stops(&mut sheet, plan);
     checks::hidden(&mut sheet, plan, parts);
     for part in SheetPart::ALL.iter().filter(|part| parts.contains(part)) {
@@ -50,6 +50,7 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
             SheetPart::Order => order::order(&mut sheet, plan),
             SheetPart::Colour => colour::colour(&mut sheet, plan),
             SheetPart::Lift => lift::lift(&mut sheet, plan),
+            SheetPart::Head => head::head(&mut sheet, plan),
             SheetPart::Hair => hair::hair(&mut sheet, plan),
             SheetPart::Money => money::money(&mut sheet, plan),
             SheetPart::Cautions => bases::cautions(&mut sheet, plan),
@@ -70,7 +71,7 @@ impl fmt::Display for Plan {
     }
 }
 
-fn head(sheet: &mut Sheet, plan: &Plan) {
+fn opening(sheet: &mut Sheet, plan: &Plan) {
     sheet.title(&format!("BENCH SHEET  {}", plan.title));
     let mut facts = vec![format!("starts {}", Writing::of(&plan.habits).start(plan.start))];
     facts.extend(plan.guest.as_ref().map(|guest| format!("guest {guest}")));

@@ -7,6 +7,7 @@ mod chair;
 mod checks;
 mod colour;
 mod hair;
+mod head;
 mod lift;
 mod looks;
 mod mixes;

@@ -15,6 +15,8 @@ choice! {
         Colour = "colour",
         /// Strengths that the plan chose; level against time with bounds, look by look.
         Lift = "lift",
+        /// Mass of the hair, foils and grams in them, how the head will read.
+        Head = "head",
         /// The hair as stated.
         Hair = "hair",
         /// Cost and price.

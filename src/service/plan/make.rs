@@ -2,7 +2,9 @@ use super::{
     ChairTime, Evidence, Hair, Plan, Start, cautions,
     check::{self, Stages},
     colours::Colours,
-    costs, lift_plan, mixes,
+    costs,
+    head_plan::HeadPlan,
+    lift_plan, mixes,
     sections::Sections,
     strengths::Strengths,
     timeline::Timeline,
@@ -90,6 +92,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         lift: &lift,
     });
     let findings = findings.finish(&mut mixes);
+    let head_plan = HeadPlan::of(&request, &sections, &colours);
     let head = &request.file.service;
     Ok(Plan {
         format: Plan::FORMAT,
@@ -110,8 +113,9 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         lift,
         cautions: cautions::cautions(&sections),
         stated_not_used: unused::stated_not_used(&request),
-        not_computed: unknown::not_computed(&sections, &mixes, money.is_some()),
+        not_computed: unknown::not_computed(&request, &sections, &mixes, money.is_some()),
         defaults: request.defaults.clone(),
+        head: head_plan,
         hair,
         order_basis: sections.order_basis(),
         chair: ChairTime::of(&timeline, request.file.service.other_work_min),

@@ -1,6 +1,6 @@
 use super::{
-    Caution, ChairTime, ChosenStrength, Contrast, Hair, Mix, MoneyPlan, NotComputed, OrderBasis, SectionColour,
-    SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
+    Caution, ChairTime, ChosenStrength, Contrast, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
+    SectionColour, SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
@@ -54,6 +54,8 @@ pub struct Plan {
     pub lift: Vec<SectionLift>,
     /// What to mix, in the running order.
     pub mixes: Vec<Mix>,
+    /// Hair and foils, section by section, and how the head will read.
+    pub head: HeadPlan,
     /// What it costs and what to charge; absent without prices.
     pub money: Option<MoneyPlan>,
     /// Cautions for what is in the bowls.

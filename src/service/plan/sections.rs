@@ -19,7 +19,7 @@ use crate::{
     },
     shop::{CountsFrom, ShadeClass},
     source::Interval,
-    toner::{Exposed, KnownStart},
+    toner::{Exposed, ExposedBasis, KnownStart},
 };
 
 /// One task with what later stages need to know of it.
@@ -37,6 +37,8 @@ pub(super) struct Work<'r> {
     pub(super) search: Vec<Finding>,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
+    /// How that hair looks before colour goes on, from what is known best; none under lightener.
+    pub(super) exposed: Option<Exposed>,
     /// The darkest artificial colour in that hair.
     pub(super) artificial: Option<Level>,
     /// The lightest of that hair that is lighter than the natural level.
@@ -211,9 +213,18 @@ fn work<'r>(
     // A toner goes on what its sections were lifted to.
     let toned = if task.stage == WorkStage::Toner { lifted(request, task) } else { None };
     let from = toned.unwrap_or(canvas.level);
-    let Mixture { products, ratio, findings: search } = match &task.wanted {
-        Some(look) => toner::find(request, task, look, before_toning(request, hair, (in_request, task), from.best())?)?,
-        None => Mixture {
+    let before = |natural| before_toning(request, hair, natural, (in_request, task), from.best());
+    let exposed = if task.lightens { None } else { Some(before(hair.natural_level.best())?) };
+    let Mixture { products, ratio, findings: search } = match (&task.wanted, exposed) {
+        (Some(look), Some(exposed)) => {
+            let found = toner::find(request, task, look, exposed)?;
+            // A model of the hair starts from its natural level; what is measured or seen does not.
+            let misread = [hair.natural_level.low(), hair.natural_level.high()].into_iter();
+            let misread =
+                misread.filter(|at| exposed.start() == ExposedBasis::Modelled && *at != hair.natural_level.best());
+            toner::if_misread(request, task, look, found, misread.map(|natural| Ok((natural, before(natural)?))))?
+        }
+        _ => Mixture {
             products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
             ratio: task.ratio.clone(),
             findings: Vec::new(),
@@ -232,6 +243,7 @@ fn work<'r>(
         ratio,
         search,
         from,
+        exposed,
         artificial: canvas.artificial,
         lightened: canvas.lightened,
         tone,
@@ -242,6 +254,7 @@ fn work<'r>(
 fn before_toning(
     request: &Request,
     hair: &Hair,
+    natural: Level,
     (in_request, task): (usize, &Task),
     level: Level,
 ) -> Result<Exposed, Problems> {
@@ -254,7 +267,6 @@ fn before_toning(
         }
         WorkStage::RootShadow => KnownStart::default(),
     };
-    let natural = hair.natural_level.best();
     let exposed = known.exposed(Some(if natural < level { natural } else { level }), level).in_field(&task.field)?;
     Ok(exposed.with_porosity(known::porosity(hair.porosity)))
 }

@@ -1,6 +1,7 @@
 //! Finds the shades for a look that the file names instead of a mix.
 
 use crate::{
+    colour::Level,
     finding::{Finding, Reason, Rule, Verdict},
     mix::Ratio,
     quantity::Mass,
@@ -63,6 +64,34 @@ pub(super) fn find<'r>(
             Err(format!("the shop has no {class} shade to find a toner from: {way_out}")).in_field(&field)
         }
     }
+}
+
+/// The mix, with a word where another reading of the natural level inside its margin would choose other shades.
+pub(super) fn if_misread<'r>(
+    request: &'r Request,
+    task: &Task,
+    look: &Look,
+    mut found: Mixture<'r>,
+    starts: impl Iterator<Item = Result<(Level, Exposed), Problems>>,
+) -> Result<Mixture<'r>, Problems> {
+    let codes = |mixture: &Mixture<'_>| {
+        let mut codes: Vec<String> = mixture.products.iter().map(|(item, _)| item.name.clone()).collect();
+        codes.sort();
+        codes
+    };
+    for start in starts {
+        let (natural, exposed) = start?;
+        let other = codes(&find(request, task, look, exposed)?);
+        if other != codes(&found) {
+            let text = format!(
+                "{}: on natural {natural}, inside the margin stated, the mix would be of {}: choose it on the lifted hair",
+                task.name,
+                other.join(" + ")
+            );
+            found.findings.push(Finding::new(Rule::TonerFound, Verdict::NotJudged, text, Reason::assumed()));
+        }
+    }
+    Ok(found)
 }
 
 fn answer<'r>(

@@ -1,7 +1,10 @@
 //! What a reader of the sheet might look for and will not find. Unknown is an answer.
 
 use super::{Mix, sections::Sections};
-use crate::{choice::choice, service::request::WorkStage};
+use crate::{
+    choice::choice,
+    service::request::{Request, WorkStage},
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -43,8 +46,10 @@ impl Unknown {
             Self::FinishTogether => {
                 "the strengths are yours; leave `developer` and `strength` out of lightened sections to have them chosen"
             }
-            Self::HairMass => "amounts are yours or the trade's full-head figures",
-            Self::FoilLayout => "the counts are yours",
+            Self::HairMass => {
+                "the length of the hair is not stated: amounts are yours or the trade's full-head figures"
+            }
+            Self::FoilLayout => "the counts are yours; state a section's `panel` to have its foils counted",
             Self::Compositions => {
                 "checked for products whose `composition` the shop declares; of all others the developers' peroxide only"
             }
@@ -56,16 +61,22 @@ impl Unknown {
 }
 
 /// The list for one plan.
-pub(super) fn not_computed(sections: &Sections<'_>, mixes: &[Mix], has_money: bool) -> Vec<NotComputed> {
+pub(super) fn not_computed(
+    request: &Request,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    has_money: bool,
+) -> Vec<NotComputed> {
     let toned = sections.iter().any(|work| work.stage() == WorkStage::Toner);
     let missing = |what: &Unknown| match what {
         Unknown::Money => !has_money,
         Unknown::Compositions => mixes.iter().any(|mix| !mix.undeclared.is_empty()),
         Unknown::Toner => !toned && sections.lighten(),
+        Unknown::HairMass => request.amounts.length.is_none(),
+        Unknown::FoilLayout => request.file.section.iter().any(|of| of.technique.is_in_foil() && of.panel.is_none()),
         Unknown::LiftAgainstTime => !sections.lighten(),
         Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),
         Unknown::Alkalinity => !sections.state_alkalinity(),
-        _ => true,
     };
     let list = Unknown::ALL.iter().copied().filter(missing);
     list.map(|what| NotComputed { what, why: what.why() }).collect()

@@ -18,8 +18,6 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
     let file = &request.file;
     let analysis = &file.analysis;
     let facts = [
-        (analysis.density.is_some(), "analysis.density", "no amount is worked out from the mass of the hair yet"),
-        (analysis.length_cm.is_some(), "analysis.length_cm", "no amount is worked out from the mass of the hair yet"),
         (
             analysis.existing.iter().any(|existing| existing.tone.is_some()),
             "analysis.existing[].tone",
@@ -28,7 +26,7 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
         (
             file.section.iter().any(|section| section.area.is_some()),
             "section[].area",
-            "the head is not mapped yet; `share_percent` says how much hair it is",
+            "words, for you; `regions` puts the section on the map",
         ),
     ];
     facts.into_iter().filter(|(stated, ..)| *stated).map(|(_, field, why)| StatedNotUsed { field, why }).collect()

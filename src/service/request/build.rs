@@ -1,5 +1,5 @@
 use super::{
-    Bottle, DefaultUsed, Item, Task, counts_from,
+    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, Task, after_rinse, counts_from,
     defaults::{self, DefaultValue, Defaults},
     shelf, strands,
     task::{self, Oxidant, Shelf},
@@ -37,6 +37,10 @@ pub(in crate::service) struct Request {
     /// How far apart sections may be done that finish together, and how far a target may be overshot.
     pub(in crate::service) window: Duration,
     pub(in crate::service) tolerance: LevelChange,
+    /// The hair in grams.
+    pub(in crate::service) amounts: HairAmounts,
+    /// Where the sections lie, where they say so.
+    pub(in crate::service) map: Option<HeadMap>,
     pub(in crate::service) defaults: Vec<DefaultUsed>,
 }
 
@@ -74,7 +78,9 @@ impl Request {
 
         let bottles = shelf::bottles(&shop, room, &mut used)?;
         let items = shelf::items(&shop);
-        let look_up = Shelf { bottles: &bottles, items: &items, working_life };
+        let amounts = HairAmounts::of(&file.analysis)?;
+        let map = HeadMap::of(file)?;
+        let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts };
         let mut tasks = Vec::new();
         for (i, section) in file.section.iter().enumerate() {
             tasks.push(task::section(i, section, &file.section, &look_up, &mut used)?);
@@ -83,11 +89,11 @@ impl Request {
             .toner
             .iter()
             .enumerate()
-            .map(|(i, toner)| task::toner(i, toner, &tasks, &look_up, &mut used))
+            .map(|(i, toner)| after_rinse::toner(i, toner, &tasks, &look_up, &mut used))
             .collect();
         tasks.extend(toners?);
         if let Some(shadow) = &file.root_shadow {
-            tasks.push(task::root_shadow(shadow, &look_up, &mut used)?);
+            tasks.push(after_rinse::root_shadow(shadow, &look_up, &mut used)?);
         }
         let strands = strands::strands(file, &look_up, room, &mut used)?;
         let (window, tolerance) = finish(&file.finish, &tasks, &mut used)?;
@@ -113,6 +119,8 @@ impl Request {
             bottles,
             items,
             tasks,
+            amounts,
+            map,
             strands,
             window,
             tolerance,

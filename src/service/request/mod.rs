@@ -1,8 +1,11 @@
 //! The request: a service file with every number turned into a checked quantity and every name into the thing it names.
 
+mod after_rinse;
 mod build;
 mod counts_from;
 mod defaults;
+mod hair_amounts;
+mod head_map;
 mod shelf;
 mod strands;
 mod task;
@@ -12,6 +15,8 @@ pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
+pub(super) use hair_amounts::{HairAmounts, SectionFoils};
+pub(super) use head_map::HeadMap;
 pub(super) use shelf::{Bottle, Item, ItemKind};
 pub(super) use strands::{guest, of_hair, on_hair, thickness};
 pub(super) use task::{Look, Oxidant, Task};

@@ -1,5 +1,5 @@
 use super::{
-    Bottle, InField, Item, ItemKind, defaults,
+    Bottle, HairAmounts, InField, Item, ItemKind, SectionFoils, defaults,
     defaults::{DefaultValue, Defaults},
 };
 use crate::{
@@ -11,7 +11,7 @@ use crate::{
     quantity::{Duration, Mass, Share},
     service::{
         file::Problems,
-        shape::{After, MixPart, RootShadow, Section, ToneTarget, Toner, WaitFor, Zone},
+        shape::{After, MixPart, Section, ToneTarget, WaitFor, Zone},
     },
     source::{Basis, Interval, Sourced},
 };
@@ -49,7 +49,7 @@ pub(in crate::service) struct Look {
 }
 
 impl Look {
-    fn read(target: &ToneTarget, field: &str) -> Result<Self, Problems> {
+    pub(super) fn read(target: &ToneTarget, field: &str) -> Result<Self, Problems> {
         let hues: Result<Vec<Hue>, _> = target.tones.iter().map(|word| word.parse()).collect();
         Ok(Self {
             level: Level::new(target.level).in_field(&format!("{field}.target.level"))?,
@@ -88,6 +88,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) additives: Vec<usize>,
     pub(in crate::service) working_life: Duration,
     pub(in crate::service) foils: Option<u32>,
+    /// Foils, profile and demand of a section.
+    pub(in crate::service) on_head: Option<SectionFoils>,
     pub(in crate::service) apply: Duration,
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first, and what of them must be over.
@@ -105,6 +107,7 @@ pub(super) struct Shelf<'a> {
     pub(super) bottles: &'a [Bottle],
     pub(super) items: &'a [Item],
     pub(super) working_life: Duration,
+    pub(super) amounts: &'a HairAmounts,
 }
 
 impl Shelf<'_> {
@@ -135,7 +138,7 @@ impl Shelf<'_> {
         }
     }
 
-    fn mix(&self, parts: &[MixPart], field: &str) -> Result<Vec<(usize, f64)>, Problems> {
+    pub(super) fn mix(&self, parts: &[MixPart], field: &str) -> Result<Vec<(usize, f64)>, Problems> {
         let part = |(i, part): (usize, &MixPart)| {
             Ok((self.item(&part.shade, &format!("{field}.mix[{}].shade", i + 1))?, part.parts))
         };
@@ -172,7 +175,7 @@ impl Shelf<'_> {
     }
 
     /// The shortest working life among the products.
-    fn working_life(&self, products: &[(usize, f64)]) -> Duration {
+    pub(super) fn working_life(&self, products: &[(usize, f64)]) -> Duration {
         let lives = products.iter().filter_map(|(i, _)| match self.items.get(*i).map(|item| &item.kind) {
             Some(ItemKind::Lightener { working_life, .. }) => *working_life,
             _ => None,
@@ -200,18 +203,7 @@ pub(super) fn section(
         None => shelf.mix(&section.mix, &field)?,
     };
     let lightens = products.iter().any(|(i, _)| shelf.items.get(*i).is_some_and(Item::lightens));
-    let regrowth = section.technique == Technique::Regrowth;
     let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
-    let amount = match section.mix_g {
-        Some(g) => Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&format!("{field}.mix_g"))?)),
-        None => {
-            let amount = defaults::mix(share, lightens, regrowth).in_field(&format!("{field}.mix_g"))?;
-            let value = DefaultValue::Estimate(amount.value);
-            let why = "the trade's full-head amount times the share of the hair";
-            defaults.note(&format!("{field}.mix_g"), value, amount.basis, amount.citation, why);
-            amount
-        }
-    };
     let on_scalp = section.on_scalp.or_else(|| {
         let touches = touches_scalp(section.technique, section.zone)?;
         let why = if touches {
@@ -222,6 +214,8 @@ pub(super) fn section(
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
         Some(touches)
     });
+    let on_head = shelf.amounts.section(section, &field, lightens, on_scalp == Some(true))?;
+    let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
         let place = |(j, name): (usize, &String)| {
@@ -264,7 +258,8 @@ pub(super) fn section(
         products,
         amount,
         additives: section.additives.iter().enumerate().map(additive).collect::<Result<_, _>>()?,
-        foils: section.foils,
+        foils: section.foils.or(on_head.foils.map(|foils| foils.best())),
+        on_head: Some(on_head),
         apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
         after: section.after.iter().enumerate().map(earlier).collect::<Result<_, _>>()?,
@@ -275,117 +270,31 @@ pub(super) fn section(
     })
 }
 
-/// A toner of the file.
-pub(super) fn toner(
-    i: usize,
-    toner: &Toner,
-    sections: &[Task],
-    shelf: &Shelf<'_>,
+/// The mix that is stated; else what the hair takes, where its length is stated; else the trade's amount.
+fn amount(
+    section: &Section,
+    field: &str,
+    (share, lightens): (Share, bool),
+    on_head: &SectionFoils,
     defaults: &mut Defaults,
-) -> Result<Task, Problems> {
-    let field = format!("toner[{}]", i + 1);
-    let named = |task: &Task| toner.sections.contains(&task.name) || (toner.sections.is_empty() && task.lightens);
-    let goes_on: Vec<usize> = sections.iter().enumerate().filter(|(_, task)| named(task)).map(|(i, _)| i).collect();
-    if goes_on.is_empty() {
-        return Err("goes on no lightened section: name its `sections`").in_field(&field);
+) -> Result<Sourced<Interval<Mass>>, Problems> {
+    let field = format!("{field}.mix_g");
+    if let Some(g) = section.mix_g {
+        return Ok(Sourced::stated(Interval::exact(Mass::from_g(g).in_field(&field)?)));
     }
-    let products = shelf.mix(&toner.mix, &field)?;
-    let after_rinse = AfterRinse {
-        name: toner.name.clone(),
-        stage: WorkStage::Toner,
-        zone: Zone::Lengths,
-        on_scalp: false,
-        goes_on,
-        wanted: toner.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
-        mix_g: toner.mix_g,
-        apply_min: toner.apply_min,
-        develop_min: toner.develop_min,
+    let regrowth = section.technique == Technique::Regrowth;
+    let (amount, why) = match on_head.demand {
+        Some(demand) => (
+            Sourced::assumed(demand.mix),
+            "the mass of this hair times what a gram of it takes; weigh what is left over and enter `used_g`",
+        ),
+        None => (
+            defaults::mix(share, lightens, regrowth).in_field(&field)?,
+            "the trade's full-head amount times the share of the hair; with `analysis.length_cm` it is from the hair",
+        ),
     };
-    let oxidant = shelf.oxidant(&products, toner.developer.as_deref(), toner.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(toner.ratio.as_deref(), &products, oxidant, &field)?;
-    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
-}
-
-/// The root shadow of the file.
-pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut Defaults) -> Result<Task, Problems> {
-    let field = "root_shadow".to_owned();
-    let products = shelf.mix(&shadow.mix, &field)?;
-    let after_rinse = AfterRinse {
-        name: format!("root shadow, {} cm", shadow.length_cm),
-        stage: WorkStage::RootShadow,
-        zone: Zone::Roots,
-        on_scalp: true,
-        goes_on: Vec::new(),
-        wanted: shadow.target.as_ref().map(|target| Look::read(target, &field)).transpose()?,
-        mix_g: shadow.mix_g,
-        apply_min: shadow.apply_min,
-        develop_min: shadow.develop_min,
-    };
-    let oxidant = shelf.oxidant(&products, shadow.developer.as_deref(), shadow.strength.as_deref(), &field)?;
-    let ratio = shelf.ratio(shadow.ratio.as_deref(), &products, oxidant, &field)?;
-    after_rinse.task(field, products, oxidant, ratio, shelf, defaults)
-}
-
-/// What toner and root shadow have in common.
-struct AfterRinse {
-    name: String,
-    stage: WorkStage,
-    zone: Zone,
-    on_scalp: bool,
-    goes_on: Vec<usize>,
-    wanted: Option<Look>,
-    mix_g: f64,
-    apply_min: Option<f64>,
-    develop_min: f64,
-}
-
-impl AfterRinse {
-    fn task(
-        self,
-        field: String,
-        products: Vec<(usize, f64)>,
-        oxidant: Oxidant,
-        ratio: Option<Ratio>,
-        shelf: &Shelf<'_>,
-        defaults: &mut Defaults,
-    ) -> Result<Task, Problems> {
-        let stated = self.apply_min.map(Duration::from_min).transpose().in_field(&format!("{field}.apply_min"))?;
-        let apply = defaults.stated_or(
-            stated,
-            &format!("{field}.apply_min"),
-            defaults::toner_application().in_field(&field)?,
-            "a toner is applied at the basin in a few minutes",
-        );
-        let amount = Mass::from_g(self.mix_g).in_field(&format!("{field}.mix_g"))?;
-        Ok(Task {
-            name: self.name,
-            stage: self.stage,
-            lightens: false,
-            technique: None,
-            zone: self.zone,
-            share: None,
-            on_scalp: Some(self.on_scalp),
-            starting_level: None,
-            goes_on: self.goes_on,
-            target: None,
-            target_tone: None,
-            wanted: self.wanted,
-            working_life: shelf.working_life(&products),
-            products,
-            oxidant,
-            ratio,
-            amount: Sourced::stated(Interval::exact(amount)),
-            additives: Vec::new(),
-            foils: None,
-            apply: apply.value,
-            develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
-            after: Vec::new(),
-            hairline: false,
-            beside: Vec::new(),
-            same_foil_as: Vec::new(),
-            field,
-        })
-    }
+    defaults.note(&field, DefaultValue::Estimate(amount.value), amount.basis, amount.citation, why);
+    Ok(amount)
 }
 
 /// Regrowth and roots are worked at the scalp. In foil they may be, or a gap may be left: foil does not say.

@@ -1,6 +1,6 @@
 use super::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
 use crate::colour::Instrument;
-use crate::hair::{DensityByEye, Texture};
+use crate::hair::{DensityByEye, DiameterMethod, Group, Texture};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -37,6 +37,28 @@ pub struct Analysis {
     /// Length of the lengths to be worked.
     #[schemars(range(min = 0.5, max = 200.0), extend("x-unit" = "cm"))]
     pub length_cm: Option<f64>,
+    /// A group of people whose mean hair is published; it moves the amounts a little.
+    pub hair_group: Option<Group>,
+    /// Age of the guest; the density falls with it.
+    #[schemars(range(min = 16.0, max = 110.0), extend("x-unit" = "years"))]
+    pub age_years: Option<f64>,
+    /// Hairs counted on a square centimetre; instead of `density`.
+    #[schemars(range(min = 10.0, max = 500.0), extend("x-unit" = "hairs/cm2"))]
+    pub hairs_per_cm2: Option<f64>,
+    /// Diameter measured; instead of `texture` where amounts are worked out.
+    #[schemars(range(min = 15.0, max = 200.0), extend("x-unit" = "um"))]
+    pub diameter_um: Option<f64>,
+    /// How it was measured; with a caliper where it is not said.
+    pub diameter_method: Option<DiameterMethod>,
+    /// Hair-bearing scalp measured.
+    #[schemars(range(min = 100.0, max = 1200.0), extend("x-unit" = "cm2"))]
+    pub scalp_cm2: Option<f64>,
+    /// Girth of a tight ponytail, which says more of the mass than all the rest.
+    #[schemars(range(min = 1.0, max = 40.0), extend("x-unit" = "cm"))]
+    pub ponytail_girth_cm: Option<f64>,
+    /// How much of the hair is in it; all of it where it is not said.
+    #[schemars(range(min = 10.0, max = 100.0), extend("x-unit" = "%"))]
+    pub ponytail_gathered_percent: Option<f64>,
     /// State of the scalp.
     pub scalp: Option<Scalp>,
     /// What has been on this hair or has happened to this guest; an empty list says that nothing has.

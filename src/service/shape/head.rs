@@ -1,4 +1,5 @@
-use super::{Analysis, Finish, RootShadow, Section, Strand, Toner};
+use super::{Analysis, Finish, RegionEntry, RootShadow, Section, Strand, Toner};
+use crate::head::Wish;
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
@@ -36,6 +37,10 @@ pub struct ServiceFile {
     /// The sections of the head, each worked as one unit.
     #[schemars(length(min = 1, max = 500))]
     pub section: Vec<Section>,
+    /// A template of your own, which replaces foilwork's: the regions that `section[].regions` names.
+    #[serde(default)]
+    #[schemars(length(max = 100))]
+    pub region: Vec<RegionEntry>,
     /// Toners applied after rinsing the lightener.
     #[serde(default)]
     #[schemars(length(max = 50))]
@@ -63,6 +68,8 @@ pub struct Head {
     /// Whose law applies, for example `EU`; without it no legal limit is checked.
     #[schemars(extend("x-parse" = "jurisdiction"))]
     pub jurisdiction: Option<String>,
+    /// How the head is to read: it is checked where sections name their `regions`.
+    pub reads_as: Option<Wish>,
     /// Minutes of work besides applying and developing: consultation, rinsing, drying.
     #[schemars(range(min = 0.0, max = 600.0), extend("x-unit" = "min"))]
     pub other_work_min: Option<f64>,

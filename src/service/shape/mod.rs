@@ -7,6 +7,7 @@
 mod after_rinse;
 mod analysis;
 mod choices;
+mod foils;
 mod head;
 mod strand;
 mod work;
@@ -14,6 +15,7 @@ mod work;
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test};
 pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, WaitFor, Zone};
+pub use foils::{FoilPanel, InRegion, RegionEntry};
 pub use head::{Head, Salon, ServiceFile};
 pub use strand::{Finish, Strand};
 pub use work::{After, Section};

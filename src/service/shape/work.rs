@@ -1,4 +1,4 @@
-use super::{MixPart, ToneTarget, WaitFor, Zone};
+use super::{FoilPanel, InRegion, MixPart, ToneTarget, WaitFor, Zone};
 use crate::colour::Instrument;
 use crate::head::Technique;
 use crate::reader::{at_most_one, one_of};
@@ -18,7 +18,8 @@ pub struct Section {
     pub area: Option<String>,
     /// How the hair is taken.
     pub technique: Technique,
-    /// Share of all the hair that this section treats.
+    /// Share of all the hair that this section takes: the strands of a weave, the whole panel where hair is pushed away or
+    /// painted on the surface.
     #[schemars(range(min = 0.1, max = 100.0), extend("x-unit" = "%"))]
     pub share_percent: f64,
     /// Which stretch of the strand.
@@ -75,6 +76,18 @@ pub struct Section {
     /// How many foils.
     #[schemars(range(min = 0, max = 400), extend("x-unit" = "foils"))]
     pub foils: Option<u32>,
+    /// The panel that its foils lie on, to count them where `foils` is not said.
+    pub panel: Option<FoilPanel>,
+    /// Where the colour begins, from the scalp; usual for technique and zone where it is not said.
+    #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
+    pub start_cm: Option<f64>,
+    /// What was really put on this hair here an earlier time: it narrows what the hair takes.
+    #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
+    pub used_g: Option<f64>,
+    /// Where on the head it lies, region by region, to see how the head will read.
+    #[serde(default)]
+    #[schemars(length(max = 50))]
+    pub regions: Vec<InRegion>,
     /// How long the application takes.
     #[schemars(range(min = 1.0, max = 240.0), extend("x-unit" = "min"))]
     pub apply_min: f64,

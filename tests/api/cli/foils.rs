@@ -20,7 +20,7 @@ fn a_weave_by_hand() {
     // By hand: all the hair is 200 x 48 cm2 x 0.24375; it is painted from 0.3 cm on and half of 0.2 cm.
     let hairs = 200.0 * 48.0 * 0.24375;
     assert_near(number(&found["demand"]["hair_g"]["best"]), hairs * 4216.0 * 1.32e-8 * 39.6, 0.001);
-    assert_near(all, 3.0 * number(&found["demand"]["hair_g"]["best"]), 1e-9);
+    assert_near(all, 2.5 * number(&found["demand"]["hair_g"]["best"]), 1e-9);
 }
 
 #[rstest]

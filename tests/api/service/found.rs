@@ -9,6 +9,7 @@ use foilwork::{
         shape::{DeveloperEntry, ShadeEntry},
     },
 };
+use rstest::rstest;
 
 /// A violet and a neutral demi-permanent shade of level 9, and a look that is wanted instead of a mix.
 fn wanting(file: &mut ServiceFile) {
@@ -60,6 +61,32 @@ fn no_shade_lighter_than_the_hair_is_found() {
     assert!(!found(&on_nine).contains(&"J10".to_owned()), "{:?}", found(&on_nine));
     assert!(found(&on_ten).contains(&"J10".to_owned()), "{:?}", found(&on_ten));
     assert_eq!(verdicts(&on_nine, "toner found"), [Note]);
+}
+
+/// A reading inside the margin that would choose other shades leaves the choice open, and only such a reading.
+#[rstest]
+fn the_margin_of_the_natural_level_opens_the_choice(#[values(0.0, 0.5, 3.0)] margin: f64) {
+    let at = |natural: f64, margin: f64| {
+        changed(fine(), |file| {
+            wanting(file);
+            let oat = ShadeEntry { code: "J8-oat".to_owned(), level: 8.0, ..shop(file).shade[3].clone() };
+            shop(file).shade.push(oat);
+            file.analysis.natural_level = natural;
+            file.analysis.natural_level_plus_minus = Some(margin);
+            file.toner[0].target = Some(ToneTarget { level: 8.5, tones: vec!["violet".to_owned()] });
+        })
+    };
+    let codes = |natural: f64| {
+        let plan = at(natural, 0.0);
+        let mix = plan.mixes.iter().find(|mix| mix.name == "veil").unwrap();
+        let mut codes: Vec<String> = mix.products().map(|part| part.product.clone()).collect();
+        codes.sort();
+        codes
+    };
+    let other = [6.0 - margin, 6.0 + margin].into_iter().filter(|natural| codes(*natural) != codes(6.0)).count();
+    let plan = at(6.0, margin);
+    let open = verdicts(&plan, "toner found").into_iter().filter(|verdict| *verdict == NotJudged).count();
+    assert_eq!(open, other, "{}", texts(&plan, "toner found"));
 }
 
 #[test]

@@ -13,6 +13,7 @@ mod field_use;
 mod fields;
 mod forms;
 mod found;
+mod head;
 mod law;
 mod looks;
 mod overlap;

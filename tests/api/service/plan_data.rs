@@ -4,6 +4,7 @@ use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
     colour::{Chroma, Lightness, Redness, Yellowness},
     finding::Rule,
+    hair::{HairCount, MassPerLength, Weeks},
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
     service::{
@@ -34,6 +35,9 @@ fn key(unit: &str) -> &'static str {
         (Lightness::UNIT, Lightness::KEY),
         (Redness::UNIT, Redness::KEY),
         (Yellowness::UNIT, Yellowness::KEY),
+        (HairCount::UNIT, "hair"),
+        (MassPerLength::UNIT, MassPerLength::KEY),
+        (Weeks::UNIT, "week"),
         (Chroma::UNIT, Chroma::KEY),
         ("level", "level"),
         ("levels", "level"),

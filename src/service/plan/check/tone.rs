@@ -10,7 +10,7 @@ use crate::{
     finding::{Finding, Rule},
     quantity::Share,
     service::request::WorkStage,
-    toner::{self, Exposed},
+    toner,
 };
 
 /// From this share on white hair decides what a light shade shows on.
@@ -19,7 +19,7 @@ const MUCH_WHITE_PERCENT: f64 = 30.0;
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
     for work in sections.iter() {
         let found = match work.stage() {
-            WorkStage::Toner => toner(hair, work, sections),
+            WorkStage::Toner => toner(work, sections),
             WorkStage::Section => gloss(hair, work),
             WorkStage::RootShadow => Vec::new(),
         };
@@ -30,7 +30,7 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Finding
 }
 
 /// A toner on what its sections were lifted to: the darkest decides what still shows, the lightest what turns dark.
-fn toner(hair: &Hair, work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> {
+fn toner(work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> {
     let (darkest, lightest) = (work.from.best(), work.from.high());
     let (Some(mix), Some(kind)) = (work.as_one_shade(), work.colour_kind()) else { return Vec::new() };
     let mut said = too_light(work, darkest);
@@ -41,7 +41,7 @@ fn toner(hair: &Hair, work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> 
     }
     let wanted = || sections.iter().filter(|section| work.goes_on(section)).any(wants_warmth);
     if !(wants_warmth(work) || wanted()) {
-        said.extend(toner::adds_warmth(&Exposed::lightened(hair.natural_level.best(), darkest), &mix));
+        said.extend(work.exposed.and_then(|exposed| toner::adds_warmth(&exposed, &mix)));
     }
     or_passed(said, darkest, &mix)
 }
@@ -58,7 +58,7 @@ fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
         Some(_) => {
             let mut said = too_light(work, on);
             if !wants_warmth(work) {
-                said.extend(toner::adds_warmth(&Exposed::lightened(hair.natural_level.best(), on), &mix));
+                said.extend(work.exposed.and_then(|exposed| toner::adds_warmth(&exposed, &mix)));
             }
             or_passed(said, on, &mix)
         }

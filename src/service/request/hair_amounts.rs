@@ -1,0 +1,185 @@
+//! The hair of the guest in grams, the foils of a section, and what it takes.
+
+use crate::{
+    hair::{
+        Age, DensityFact, Diameter, DiameterMethod, HairDensity, HairFacts, HeadOfHair, Ponytail, ThreadFact,
+        calibrated,
+    },
+    head::{Demand, InFoils, Layout, Panel, Profile, Taking, Technique, by_hand, demand, take_up},
+    quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
+    reader::{InField, Problems},
+    service::shape::{Analysis, FoilPanel, Section, Zone},
+    source::Interval,
+};
+
+/// What is known of all the hair.
+#[derive(Debug, Clone, Copy)]
+pub(in crate::service) struct HairAmounts {
+    pub(in crate::service) facts: HairFacts,
+    pub(in crate::service) head: HeadOfHair,
+    /// Length of the hair, where it is stated: without it there are no grams.
+    pub(in crate::service) length: Option<Length>,
+}
+
+/// The foils of a section, and how its colour lies along the strand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(in crate::service) struct SectionFoils {
+    /// The foils on its panels.
+    pub(in crate::service) layout: Option<InFoils>,
+    /// Foils stated, or counted on the panels.
+    pub(in crate::service) foils: Option<Interval<u32>>,
+    pub(in crate::service) profile: Profile,
+    /// What it takes; none where the length of the hair is not stated.
+    pub(in crate::service) demand: Option<Demand>,
+}
+
+/// Hair of this length where none is stated, to lay a technique along the strand, in cm.
+const USUAL_LENGTH: f64 = 30.0;
+
+impl HairAmounts {
+    pub(super) fn of(analysis: &Analysis) -> Result<Self, Problems> {
+        let density = match analysis.hairs_per_cm2 {
+            Some(counted) => {
+                let counted = HairDensity::from_hairs_per_cm2(counted).in_field("analysis.hairs_per_cm2")?;
+                Some(DensityFact::Counted(counted.into()))
+            }
+            None => analysis.density.map(DensityFact::ByEye),
+        };
+        let thread = match analysis.diameter_um {
+            Some(um) => {
+                let read = Diameter::from_um(um).in_field("analysis.diameter_um")?;
+                let method = analysis.diameter_method.unwrap_or(DiameterMethod::Caliper);
+                Some(ThreadFact::Measured(read.into(), method))
+            }
+            None => analysis.texture.map(ThreadFact::ByEye),
+        };
+        let gathered = analysis.ponytail_gathered_percent.map(Share::from_percent).transpose();
+        let gathered = gathered.in_field("analysis.ponytail_gathered_percent")?.unwrap_or(Share::ALL);
+        let girth =
+            analysis.ponytail_girth_cm.map(Length::from_cm).transpose().in_field("analysis.ponytail_girth_cm")?;
+        let facts = HairFacts {
+            group: analysis.hair_group,
+            age: analysis.age_years.map(Age::from_years).transpose().in_field("analysis.age_years")?,
+            density,
+            thread,
+            scalp: analysis.scalp_cm2.map(sure_area).transpose().in_field("analysis.scalp_cm2")?,
+            ponytail: girth.map(|girth| Ponytail { girth: girth.into(), gathered }),
+        };
+        let length = analysis.length_cm.map(Length::from_cm).transpose().in_field("analysis.length_cm")?;
+        Ok(Self { facts, head: facts.head(), length })
+    }
+
+    /// The foils of a section and what it takes.
+    pub(super) fn section(
+        &self,
+        section: &Section,
+        field: &str,
+        lightens: bool,
+        on_scalp: bool,
+    ) -> Result<SectionFoils, Problems> {
+        let length = self.length.unwrap_or_else(|| Length::nearest(USUAL_LENGTH));
+        let layout = section.panel.as_ref().map(|panel| layout(panel, section.technique, &format!("{field}.panel")));
+        let layout = layout.transpose()?;
+        let panels = section.panel.as_ref().and_then(|panel| panel.count).unwrap_or(1);
+        let counted = layout.map(|layout| layout.foils.map(|foils| foils.saturating_mul(panels)));
+        let foils = section.foils.map(Interval::from).or(counted);
+        let mut profile = section.technique.profile(length).value;
+        if let Some(cm) = section.start_cm {
+            let start_field = format!("{field}.start_cm");
+            let start = Length::from_cm(cm).in_field(&start_field)?;
+            if self.length.is_some_and(|length| start >= length) {
+                let way_out = format!(
+                    "{start} is not within the hair's `analysis.length_cm`, {length}: start nearer to the scalp"
+                );
+                return Err(way_out).in_field(&start_field);
+            }
+            profile.start = start.into();
+        } else if section.zone != Zone::Whole {
+            profile.start = begins(section.zone, length, profile.start);
+        }
+        let demand = match self.length {
+            Some(length) => Some(self.demand(section, field, (profile, length), foils, lightens, on_scalp)?),
+            None => None,
+        };
+        Ok(SectionFoils { layout, foils, profile, demand })
+    }
+
+    /// `share_percent` is the hair that is taken; what back-combing pushes away and a brush leaves out carries nothing.
+    fn demand(
+        &self,
+        section: &Section,
+        field: &str,
+        (profile, length): (Profile, Length),
+        foils: Option<Interval<u32>>,
+        lightens: bool,
+        on_scalp: bool,
+    ) -> Result<Demand, Problems> {
+        let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
+        let scalp = on_scalp.then(|| self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
+        let take_up = take_up(section.technique, lightens).value;
+        let to = ends(section.zone, length);
+        let mut needed = demand(&self.head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
+        if let Some(used) = section.used_g.map(Mass::from_g).transpose().in_field(&format!("{field}.used_g"))? {
+            needed.mix = calibrated(needed.mix, used);
+            let each = foils.filter(|foils| foils.best() > 0).map(|foils| f64::from(foils.best()));
+            needed.mix_per_foil = each.map(|foils| needed.mix.map(|mix| Mass::nearest(mix.g() / foils)));
+        }
+        Ok(needed)
+    }
+}
+
+/// The root is a hand's breadth of regrowth, 2.5 cm (1.5 to 4), assumed.
+fn root(length: Length) -> Interval<Length> {
+    Interval::ordered(1.5, 2.5, 4.0).map(|cm: f64| Length::nearest(cm.min(length.cm() / 2.0)))
+}
+
+/// Where a zone begins; the ends are the last third of what is not root.
+fn begins(zone: Zone, length: Length, usual: Interval<Length>) -> Interval<Length> {
+    match zone {
+        Zone::Roots | Zone::Whole => usual,
+        Zone::MidLengths | Zone::Lengths => {
+            usual.combine(root(length), |usual, root| if usual > root { usual } else { root })
+        }
+        Zone::Ends => root(length).map(|root| Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)),
+    }
+}
+
+/// Where a zone ends.
+fn ends(zone: Zone, length: Length) -> Interval<Length> {
+    match zone {
+        Zone::Roots => root(length),
+        Zone::MidLengths => root(length).map(|root| Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)),
+        Zone::Ends | Zone::Lengths | Zone::Whole => length.into(),
+    }
+}
+
+fn sure_area(cm2: f64) -> Result<Interval<Area>, InvalidQuantity> {
+    Area::from_cm2(cm2).map(Interval::from)
+}
+
+/// The foils of one panel.
+fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<InFoils, Problems> {
+    if !technique.is_in_foil() {
+        return Err(format!("{technique} takes no foils: leave the panel out, or take a technique in foil"))
+            .in_field(field);
+    }
+    let mm =
+        |value: Option<f64>, name: &str| value.map(Length::from_mm).transpose().in_field(&format!("{field}.{name}"));
+    let cm = |value: f64, name: &str| Length::from_cm(value).in_field(&format!("{field}.{name}"));
+    let mut layout = Layout::slice();
+    if let Some(thick) = mm(panel.subsection_mm, "subsection_mm")? {
+        layout = Layout { left_between: by_hand(thick), ..layout.with_subsection(by_hand(thick)) };
+    }
+    if technique == Technique::Weave {
+        let pick = mm(panel.pick_mm, "pick_mm")?.unwrap_or_else(|| Length::nearest(0.3));
+        let gap = mm(panel.gap_mm, "gap_mm")?.unwrap_or(pick);
+        let depth = mm(panel.depth_mm, "depth_mm")?.map_or(layout.subsection, by_hand);
+        layout.taking = Taking::Weave { pick: by_hand(pick), gap: by_hand(gap), depth };
+    }
+    if let Some(left) = mm(panel.left_between_mm, "left_between_mm")? {
+        layout.left_between = by_hand(left);
+    }
+    layout.foil_width = panel.foil_width_cm.map(|width| cm(width, "foil_width_cm")).transpose()?;
+    let panel = Panel { width: cm(panel.width_cm, "width_cm")?, height: cm(panel.height_cm, "height_cm")? };
+    layout.on(panel).in_field(field)
+}

@@ -1,0 +1,71 @@
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// The panel that the foils of a section lie on, and how the hair is taken; what is taken by hand is a quarter off.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct FoilPanel {
+    /// Along the parting.
+    #[schemars(range(min = 0.5, max = 60.0), extend("x-unit" = "cm"))]
+    pub width_cm: f64,
+    /// Across the partings, from the first to the last.
+    #[schemars(range(min = 0.2, max = 60.0), extend("x-unit" = "cm"))]
+    pub height_cm: f64,
+    /// How many such panels the section has; one where it is not said.
+    #[schemars(range(min = 1, max = 40), extend("x-unit" = "panels"))]
+    pub count: Option<u32>,
+    /// Thickness of a subsection; 1/8 inch where it is not said.
+    #[schemars(range(min = 0.5, max = 50.0), extend("x-unit" = "mm"))]
+    pub subsection_mm: Option<f64>,
+    /// Hair left between two foils; as much as a subsection where it is not said, 0 for back to back.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "mm"))]
+    pub left_between_mm: Option<f64>,
+    /// Width of a strand of a weave; 3 mm where it is not said.
+    #[schemars(range(min = 0.2, max = 100.0), extend("x-unit" = "mm"))]
+    pub pick_mm: Option<f64>,
+    /// Between two strands of a weave; as wide as a strand where it is not said.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "mm"))]
+    pub gap_mm: Option<f64>,
+    /// How deep the comb goes into the subsection; through all of it where it is not said.
+    #[schemars(range(min = 0.2, max = 50.0), extend("x-unit" = "mm"))]
+    pub depth_mm: Option<f64>,
+    /// Width of a foil; as wide as the panel where it is not said.
+    #[schemars(range(min = 0.5, max = 60.0), extend("x-unit" = "cm"))]
+    pub foil_width_cm: Option<f64>,
+}
+
+/// A region that a section lies in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct InRegion {
+    /// The region, by its name in the template.
+    #[schemars(length(min = 1, max = 60))]
+    pub name: String,
+    /// How much of the region the section is; all of it where it is not said.
+    #[schemars(range(min = 0.1, max = 100.0), extend("x-unit" = "%"))]
+    pub percent: Option<f64>,
+}
+
+/// A region of a template of your own; all of them together are the whole head.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RegionEntry {
+    /// Your name for it.
+    #[schemars(length(min = 1, max = 60))]
+    pub name: String,
+    /// Its share of the scalp that bears hair.
+    #[schemars(range(min = 0.1, max = 100.0), extend("x-unit" = "%"))]
+    pub area_percent: f64,
+    /// Its density against the mean of the head; 100 where it is not said.
+    #[schemars(range(min = 5.0, max = 300.0), extend("x-unit" = "%"))]
+    pub density_percent: Option<f64>,
+    /// Whether it is part of the outline: hairline or nape line.
+    #[serde(default)]
+    pub outline: bool,
+    /// How far inside it lies: 0 at the outline, 100 at the crown; 50 where it is not said, 0 on the outline.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
+    pub inward_percent: Option<f64>,
+    /// Whether it is seen from the front.
+    #[serde(default)]
+    pub front: bool,
+}

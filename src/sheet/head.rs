@@ -1,0 +1,107 @@
+use crate::{
+    head::Softness,
+    service::{HeadPlan, HeadReading, Plan, SectionPlan},
+    source::Interval,
+    text::{Sheet, number, range, span},
+};
+
+/// Hair, foils and the look of the head.
+pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
+    let head = &plan.head;
+    sheet.heading("Head and foils");
+    sheet.paragraph(&hair(head), 0);
+    let rows = head.sections.iter().map(row).collect();
+    let names = ["section", "taken by", "hair g", "takes g", "foils", "g a foil", "begins cm"];
+    sheet.table(&names, &[2, 3, 4, 5, 6], rows);
+    for section in &head.sections {
+        sheet.paragraph(&upkeep(section), 2);
+    }
+    if let Some(reading) = &head.look {
+        look(sheet, reading);
+    }
+}
+
+fn hair(head: &HeadPlan) -> String {
+    let mass = head.hair.as_ref().map_or_else(
+        || format!("{} g for each cm of length", range(&head.mass_per_length, 1)),
+        |mass| format!("{} g", range(mass, 0)),
+    );
+    format!(
+        "{} of hair in all, {} hairs [{}]; booked as: {}",
+        mass,
+        range(&head.hairs, 0),
+        head.basis,
+        head.service_class
+    )
+}
+
+fn row(section: &SectionPlan) -> Vec<String> {
+    let unknown = || "?".to_owned();
+    vec![
+        section.section.clone(),
+        section.technique.to_string(),
+        section.hair.as_ref().map_or_else(unknown, |mass| number(mass.best().g(), 0)),
+        section.takes.as_ref().map_or_else(unknown, |mass| range(mass, 0)),
+        section.foils.as_ref().map_or_else(|| "-".to_owned(), |foils| span(foils, |foils| foils.to_string())),
+        section.mix_per_foil.as_ref().map_or_else(|| "-".to_owned(), |mass| number(mass.best().g(), 1)),
+        number(section.start.best().cm(), 1),
+    ]
+}
+
+fn upkeep(section: &SectionPlan) -> String {
+    let start = match section.softness {
+        Softness::Line => "a line",
+        Softness::Soft => "a soft start",
+        _ => "no visible start",
+    };
+    let decided = &section.product_class;
+    let before: String = decided.before.iter().map(|step| format!("; before it: {step}")).collect();
+    let shadow = section.root_shadow.as_ref().map(|length| format!("; a root shadow of {} cm", range(length, 1)));
+    format!(
+        "{}: {start}, regrowth shows after {} weeks{}; the gentlest class is {}, which {}{before}",
+        section.section,
+        range(&section.line_shows_after, 0),
+        shadow.unwrap_or_default(),
+        decided.product,
+        decided.why
+    )
+}
+
+fn look(sheet: &mut Sheet, reading: &HeadReading) {
+    sheet.blank();
+    let rows = reading.look.regions.iter().map(|region| {
+        vec![
+            region.region.clone(),
+            format!("{:.0} %", region.hair.percent()),
+            range(&region.lab_l, 0),
+            bar(region.lab_l.best().lab_l()),
+        ]
+    });
+    sheet.table(&["region", "of the hair", "reads as L*", "dark to light"], &[1, 2], rows.collect());
+    let lighter = |over: &Option<Interval<f64>>| over.as_ref().map(|over| span(over, |l| number(l, 1)));
+    if let Some(over) = lighter(&reading.look.outline_over_interior) {
+        sheet.paragraph(&format!("outline over interior: {over} L*"), 2);
+    }
+    if let Some(over) = lighter(&reading.look.front_over_behind) {
+        sheet.paragraph(&format!("front over back: {over} L*"), 2);
+    }
+    let Some(wish) = reading.wish else { return };
+    match (&reading.look.change, reading.look.as_wanted) {
+        (_, true) => sheet.paragraph(&format!("Reads as asked: {wish}."), 2),
+        (Some(change), _) => {
+            let more = if change.enough { "" } else { ", which is not enough: take it to a lighter level too" };
+            let text = format!(
+                "Does not read as asked ({wish}): lighten {:.0} of the hair in {:?} instead of {:.0}{more}.",
+                change.wanted, change.section, change.lightened
+            );
+            sheet.paragraph(&text, 2);
+        }
+        (None, _) => sheet.paragraph(&format!("Does not read as asked ({wish}): no section lies there."), 2),
+    }
+}
+
+/// A bar of ten steps from L* 0 to 80, which is lightest blond and lighter.
+fn bar(l: f64) -> String {
+    let steps = (l / 8.0).clamp(0.0, 10.0);
+    (0..10_u8).map(|step| if f64::from(step) + 0.5 <= steps { '#' } else { '.' }).collect()
+}

@@ -1,0 +1,199 @@
+//! Hair, foils and the look of the head in a plan.
+
+use super::base::{changed, fine};
+use foilwork::{
+    finding::Verdict,
+    head::{ServiceClass, Technique, Wish},
+    service::{Plan, ServiceFile, plan, shape::Zone},
+    source::Basis,
+};
+use rstest::rstest;
+use serde_json::json;
+
+fn near(got: f64, want: f64, tolerance: f64) {
+    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
+}
+
+/// The sheet without its line breaks.
+fn one_line(plan: &Plan) -> String {
+    plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Hair that is measured: 500 cm2 of 200 hairs/cm2, round hairs of 70 um.
+fn measured(file: &mut ServiceFile) {
+    file.analysis.scalp_cm2 = Some(500.0);
+    file.analysis.hairs_per_cm2 = Some(200.0);
+    file.analysis.diameter_um = Some(70.0);
+    file.analysis.length_cm = Some(20.0);
+}
+
+fn in_foils() -> Plan {
+    changed(fine(), |file| {
+        measured(file);
+        let top = &mut file.section[0];
+        (top.mix_g, top.foils, top.zone) = (None, None, Zone::Whole);
+        top.panel = serde_json::from_value(json!({
+            "width_cm": 8, "height_cm": 6, "count": 2, "pick_mm": 3, "gap_mm": 3, "subsection_mm": 6, "left_between_mm": 6,
+        }))
+        .ok();
+    })
+}
+
+/// By hand: 100 000 hairs of 3848.45 um2 x 1.32 g/cm3 = 50.8 ug/cm are 5.08 g/cm; on 20 cm 101.6 g. Of 20 % of it 19.6 cm
+/// are painted (from 0.3 cm on, half of the next 0.2 cm): 19.91 g of hair; times 2.5 are 49.8 g. Ten foils on two panels.
+#[test]
+fn grams_and_foils_by_hand() {
+    let plan = in_foils();
+    near(plan.head.hairs.best().hairs(), 100_000.0, 1e-6);
+    near(plan.head.hair.unwrap().best().g(), 101.6, 0.05);
+    let top = &plan.head.sections[0];
+    near(top.hair.unwrap().best().g(), 19.91, 0.01);
+    near(top.takes.unwrap().best().g(), 49.78, 0.03);
+    assert_eq!(top.foils.unwrap().best(), 10);
+    near(top.mix_per_foil.unwrap().best().g(), 4.978, 0.003);
+    near(top.share_of_panel.unwrap().best().percent(), 24.375, 1e-9);
+    // The bowl is mixed for it, and the default says what it rests on.
+    let mix = &plan.mixes[0];
+    assert_eq!((mix.needed, mix.needed_basis), (top.takes.unwrap(), Basis::Assumed));
+    assert!(plan.defaults.iter().any(|default| default.field == "section[1].mix_g"));
+    assert_eq!(plan.head.service_class, ServiceClass::Partial);
+    let sheet = one_line(&plan);
+    assert!(sheet.contains("HEAD AND FOILS") && sheet.contains("102 (100 to 103) g of hair in all"), "{sheet}");
+    assert!(!sheet.contains("mass of the hair and product demand") && !sheet.contains("foil count and layout"));
+}
+
+/// An earlier use weighs more than the estimate, which is wide.
+#[test]
+fn what_was_used_narrows_what_is_needed() {
+    let before = in_foils().mixes[0].needed;
+    let after = changed(fine(), |file| {
+        measured(file);
+        let top = &mut file.section[0];
+        (top.mix_g, top.zone, top.used_g) = (None, Zone::Whole, Some(35.0));
+    });
+    let needed = after.mixes[0].needed;
+    assert!(needed.high().g() / needed.low().g() < before.high().g() / before.low().g() / 1.5);
+    assert!(needed.best().g() > 35.0 && needed.best().g() < 40.0, "{needed:?}");
+}
+
+/// Without a length there are no grams of hair, and the amounts are the trade's.
+#[test]
+fn without_a_length_the_mass_is_not_computed() {
+    let plan = changed(fine(), |file| file.section[0].mix_g = None);
+    assert!(plan.head.hair.is_none() && plan.head.sections[0].takes.is_none());
+    assert_eq!(plan.mixes[0].needed_basis, Basis::CommonPractice);
+    assert!(one_line(&plan).contains("the length of the hair is not stated"));
+}
+
+fn mapped(outline_percent: f64, wish: Wish) -> Plan {
+    changed(fine(), |file| {
+        file.service.reads_as = Some(wish);
+        let regions = |names: &[&str]| {
+            serde_json::from_value(json!(names.iter().map(|name| json!({ "name": name })).collect::<Vec<_>>())).unwrap()
+        };
+        let mut outline = file.section[0].clone();
+        outline.name = "outline".to_owned();
+        outline.share_percent = outline_percent;
+        outline.regions = regions(&["front hairline", "left temple", "right temple", "nape line"]);
+        let top = &mut file.section[0];
+        top.share_percent = 5.0;
+        top.regions = regions(&["top", "crown"]);
+        file.section.push(outline);
+    })
+}
+
+#[test]
+fn a_bright_outline_reads_as_asked() {
+    let plan = mapped(9.0, Wish::BrightOutline);
+    let look = &plan.head.look.as_ref().unwrap().look;
+    // 1 cm at the outline; top and crown lie 80 and 100 % inward, of 13 and 12 % of the area: 2.79 cm, by hand.
+    let shadow = |i: usize| plan.head.sections[i].root_shadow.unwrap().best().cm();
+    let (top, outline) = if plan.head.sections[0].section == "top" { (0, 1) } else { (1, 0) };
+    near(shadow(outline), 1.0, 1e-9);
+    near(shadow(top), 1.0 + 2.0 * (0.8 * 13.0 + 12.0) / 25.0, 1e-9);
+    assert!(look.as_wanted && look.outline_over_interior.unwrap().best() > 2.0);
+    assert!(one_line(&plan).contains("Reads as asked: bright outline, quieter crown."));
+    assert!(plan.findings.iter().all(|finding| finding.verdict != Verdict::Stop));
+    assert!(one_line(&mapped(9.0, Wish::Even)).contains("Does not read as asked"));
+}
+
+#[test]
+fn a_dark_outline_is_told_which_section_to_change() {
+    let plan = mapped(0.5, Wish::BrightOutline);
+    let change = plan.head.look.unwrap().look.change.unwrap();
+    assert_eq!(change.section, "outline");
+    assert!(change.enough && change.wanted > change.lightened);
+}
+
+fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
+    let mut file = fine();
+    change(&mut file);
+    plan(&file).unwrap_err().to_string()
+}
+
+#[rstest]
+#[case::foil_wider_than_the_panel(
+    |file: &mut ServiceFile| {
+        file.section[0].panel = serde_json::from_value(json!({"width_cm": 8, "height_cm": 6, "foil_width_cm": 12})).ok();
+    },
+    "section[1].panel: `foil_width` 12 cm is wider than `panel_width` 8 cm"
+)]
+#[case::no_foils(
+    |file: &mut ServiceFile| {
+        file.section[0].technique = Technique::Freehand;
+        file.section[0].panel = serde_json::from_value(json!({"width_cm": 8, "height_cm": 6})).ok();
+    },
+    "section[1].panel: freehand takes no foils"
+)]
+#[case::start_beyond_the_ends(
+    |file: &mut ServiceFile| {
+        file.analysis.length_cm = Some(20.0);
+        file.section[0].start_cm = Some(25.0);
+    },
+    "section[1].start_cm: 25 cm is not within the hair's `analysis.length_cm`, 20 cm"
+)]
+#[case::overlap(
+    |file: &mut ServiceFile| {
+        file.section[0].share_percent = 5.0;
+        file.section[0].regions = serde_json::from_value(json!([{"name": "crown", "percent": 60}])).unwrap();
+        let mut other = file.section[0].clone();
+        other.name = "veil".to_owned();
+        file.section.push(other);
+    },
+    "crown: \"top\" and \"veil\" overlap, together the sections take 120 % of it (give \"veil\" 40 % or less)"
+)]
+#[case::unknown_region(
+    |file: &mut ServiceFile| file.section[0].regions = serde_json::from_value(json!([{"name": "crwn"}])).unwrap(),
+    "section[1].regions[1].name: no region \"crwn\" in the template"
+)]
+#[case::more_than_the_regions_bear(
+    |file: &mut ServiceFile| file.section[0].regions = serde_json::from_value(json!([{"name": "nape line"}])).unwrap(),
+    "section[1].share_percent: 20 % of the hair is more than its `regions` bear"
+)]
+#[case::template(
+    |file: &mut ServiceFile| {
+        file.section[0].regions = serde_json::from_value(json!([{"name": "all"}])).unwrap();
+        file.region = serde_json::from_value(json!([{"name": "all", "area_percent": 90}])).unwrap();
+    },
+    "region: the regions' `area_percent` add up to 90 %, not to 100 % (change \"all\" by 10 %)"
+)]
+fn what_does_not_fit_names_the_field(#[case] change: fn(&mut ServiceFile), #[case] want: &str) {
+    let message = refused(change);
+    assert!(message.contains(want), "{message}");
+}
+
+#[test]
+fn a_template_of_ones_own_replaces_ours() {
+    let plan = changed(fine(), |file| {
+        file.region = serde_json::from_value(json!([
+            {"name": "edge", "area_percent": 20, "outline": true, "front": true},
+            {"name": "inside", "area_percent": 80},
+        ]))
+        .unwrap();
+        file.section[0].share_percent = 10.0;
+        file.section[0].regions = serde_json::from_value(json!([{"name": "edge"}])).unwrap();
+    });
+    let look = plan.head.look.unwrap().look;
+    assert_eq!(look.regions.len(), 2);
+    assert!(look.outline_over_interior.unwrap().best() > 0.0);
+}
