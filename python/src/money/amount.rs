@@ -31,6 +31,9 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 ///     Money('13.25', 'EUR')
 ///     >>> Money("4.165", "EUR", "midpoint-nearest-even").minor
 ///     416
+///     >>> Money("1.200", "EUR")
+///     Traceback (most recent call last):
+///     foilwork.FoilworkError: amount "1.200" has more decimals than EUR: write 1200 if the point groups thousands, else 1.20
 ///     >>> Money("12.50", "EUR").amount
 ///     Decimal('12.50')
 #[pyclass(name = "Money", frozen, from_py_object, module = "foilwork.money")]
@@ -41,11 +44,16 @@ pub struct PyMoney(pub Money);
 impl PyMoney {
     #[new]
     #[pyo3(signature = (amount, currency, rounding = None))]
-    fn new(amount: Amount, currency: &str, rounding: Option<&str>) -> PyResult<Self> {
+    fn new(amount: &Bound<'_, PyAny>, currency: &str, rounding: Option<&str>) -> PyResult<Self> {
         let currency = Currency::from_code(currency).map_err(raise)?;
+        let exact: Amount = amount.extract()?;
         let money = match rounding {
-            Some(name) => Money::from_decimal(amount.0, currency, self::rounding(name)?),
-            None => Money::from_decimal_exact(amount.0, currency),
+            // In a text the point may group thousands: more decimals than the currency has are refused, zeros too.
+            None if amount.is_instance_of::<PyString>() && exact.0.scale() > currency.exponent() => {
+                Money::parse(amount.extract()?, currency)
+            }
+            Some(name) => Money::from_decimal(exact.0, currency, self::rounding(name)?),
+            None => Money::from_decimal_exact(exact.0, currency),
         };
         money.map(Self).map_err(raise)
     }

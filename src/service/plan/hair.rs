@@ -125,8 +125,8 @@ impl Hair {
     /// What a mix on `zone` meets: the existing colour of every stretch that the zone covers, else the natural level.
     pub(super) fn at(&self, zone: Zone) -> Canvas {
         let mut canvas: Option<Canvas> = None;
-        for stretch in stretches(zone) {
-            let here = self.in_stretch(*stretch);
+        for stretch in STRETCHES.into_iter().filter(|stretch| zone.covers(*stretch)) {
+            let here = self.in_stretch(stretch);
             canvas = Some(match canvas {
                 None => here,
                 Some(known) => Canvas {
@@ -140,9 +140,10 @@ impl Hair {
     }
 
     /// The most precise statement about a stretch counts: `ends` before `lengths` before `whole`.
-    fn in_stretch(&self, stretch: Stretch) -> Canvas {
-        let there = self.existing.iter().filter(|existing| stretches(existing.zone).contains(&stretch));
-        match there.min_by_key(|existing| stretches(existing.zone).len()) {
+    fn in_stretch(&self, stretch: Zone) -> Canvas {
+        let there = self.existing.iter().filter(|existing| existing.zone.covers(stretch));
+        let reach = |zone: Zone| STRETCHES.into_iter().filter(|stretch| zone.covers(*stretch)).count();
+        match there.min_by_key(|existing| reach(existing.zone)) {
             Some(existing) => self.of_level(existing.level, existing.artificial),
             None => self.natural(),
         }
@@ -167,24 +168,8 @@ impl Hair {
     }
 }
 
-/// A stretch of the strand that no zone divides.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Stretch {
-    Root,
-    Middle,
-    End,
-}
-
-/// How zones overlap: the whole strand is roots, mid-lengths and ends; the lengths reach to the ends.
-const fn stretches(zone: Zone) -> &'static [Stretch] {
-    match zone {
-        Zone::Roots => &[Stretch::Root],
-        Zone::MidLengths => &[Stretch::Middle],
-        Zone::Ends => &[Stretch::End],
-        Zone::Lengths => &[Stretch::Middle, Stretch::End],
-        Zone::Whole => &[Stretch::Root, Stretch::Middle, Stretch::End],
-    }
-}
+/// The stretches of a strand that no zone divides.
+const STRETCHES: [Zone; 3] = [Zone::Roots, Zone::MidLengths, Zone::Ends];
 
 /// Whichever is there; of two the second where it is preferred.
 fn either(one: Option<Level>, other: Option<Level>, preferred: impl Fn(Level, Level) -> bool) -> Option<Level> {

@@ -112,3 +112,18 @@ fn a_shop_by_its_path_is_the_shop_inside() {
     assert!(alone.to_string().starts_with("line 6: shop_file: names a file"), "{alone}");
     assert_eq!(alone.0.len(), 1);
 }
+
+#[test]
+fn a_shop_beside_a_file_that_has_one_inside_is_a_located_problem() {
+    let shop = shop::parse_shop("name = \"Juniper & Tide\"", Format::Toml).unwrap();
+    let text = example("lowlights.json");
+    let line = text.lines().position(|line| line.contains("\"shop\"")).unwrap() + 1;
+    let problems = parse_with_shop(&text, Format::Json, &shop).unwrap_err();
+    assert_eq!(
+        problems.to_string(),
+        format!(
+            "line {line}: shop: a shop is given beside the file, and the file has one inside: leave one of them out, or \
+             name it in `shop_file`"
+        )
+    );
+}
