@@ -6,6 +6,7 @@ mod files;
 mod foils;
 mod hair;
 mod help;
+mod journeys;
 mod lift;
 mod mix;
 mod money;
