@@ -30,6 +30,9 @@ class Money:
         Money('13.25', 'EUR')
         >>> Money("4.165", "EUR", "midpoint-nearest-even").minor
         416
+        >>> Money("1.200", "EUR")
+        Traceback (most recent call last):
+        foilwork.FoilworkError: amount "1.200" has more decimals than EUR: write 1200 if the point groups thousands, else 1.20
         >>> Money("12.50", "EUR").amount
         Decimal('12.50')
     """
