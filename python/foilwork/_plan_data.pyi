@@ -105,6 +105,12 @@ class Difference(TypedDict):
     yellower: float
 
 @type_check_only
+class InPlace(TypedDict):
+    of_region_percent: float
+    region: str
+    section: str
+
+@type_check_only
 class Interval13(TypedDict):
     best: int
     high: int
@@ -273,6 +279,8 @@ class HeadPlan(TypedDict):
 @type_check_only
 class HeadReading(TypedDict):
     look: HeadLook
+    places: list[InPlace]
+    template: Template
     wish: _Wish | None
 
 @type_check_only
@@ -383,6 +391,16 @@ class PrePigmentation(TypedDict):
     tone: _Tone
 
 @type_check_only
+class Region(TypedDict):
+    area_percent: float
+    density_percent: Estimate
+    front: bool
+    inward_percent: float
+    name: str
+    outline: bool
+    place: list[float]
+
+@type_check_only
 class RegionLook(TypedDict):
     colour: Swatch
     hair_percent: float
@@ -458,8 +476,10 @@ class SectionNeutralising(TypedDict):
 
 @type_check_only
 class SectionPlan(TypedDict):
+    first_foil: int | None
     foils: Interval13 | None
     hair_g: Estimate | None
+    last_foil: int | None
     line_shows_after_weeks: Estimate
     mix_per_foil_g: Estimate | None
     product_class: ClassDecision
@@ -522,6 +542,11 @@ class TaxedPrice(TypedDict):
     gross: Money
     net: Money
     tax: Money
+
+@type_check_only
+class Template(TypedDict):
+    basis: _Basis
+    regions: list[Region]
 
 @type_check_only
 class TestDone(TypedDict):
