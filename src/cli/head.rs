@@ -26,7 +26,7 @@ fn map(plan: &Plan) -> Result<String, Refusal> {
     let here = |look: &RegionLook| -> Vec<String> {
         let names = reading.places.iter().filter(|place| place.region == look.region).map(|place| &place.section);
         let sections = names.filter_map(|name| plan.head.sections.iter().find(|section| section.section == *name));
-        sections.map(numbered).collect()
+        sections.flat_map(numbered).collect()
     };
     let written: Vec<Vec<String>> = reading.look.regions.iter().map(here).collect();
     let looks = &reading.look.regions;
@@ -34,9 +34,8 @@ fn map(plan: &Plan) -> Result<String, Refusal> {
 }
 
 /// A section with the numbers of its foils, in the order of the work.
-fn numbered(section: &SectionPlan) -> String {
-    match (section.first_foil, section.last_foil) {
-        (Some(first), Some(last)) => format!("{}: foils {first}-{last}", section.section),
-        _ => section.section.clone(),
-    }
+fn numbered(section: &SectionPlan) -> Vec<String> {
+    let foils = section.first_foil.zip(section.last_foil);
+    let numbers = foils.map(|(first, last)| format!("foils {first}-{last}"));
+    [section.section.clone()].into_iter().chain(numbers).collect()
 }

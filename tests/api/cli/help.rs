@@ -65,7 +65,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
 ];
 
 /// What stands in backticks and is no value: files of the user, names of fields and commands.
-const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms"];
+const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms", "regions"];
 
 fn help(command: &str) -> String {
     String::from_utf8(foilwork(&[command, "--help"]).stdout).unwrap()
