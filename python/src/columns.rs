@@ -278,12 +278,14 @@ pub fn apply_kernel_to<'py, const N: usize, E: Error>(
     Ok(result.into_any())
 }
 
-/// Applies a rule of three numbers to three along the last axis of an array, which has length 3.
+/// Applies a rule of three numbers to three along the last axis of an array, which has length 3, by its kernel; what the
+/// kernel refuses is worded by the rule.
 pub fn apply_triples<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
     on_refusal: OnRefusal,
     rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
+    kernel: impl Fn(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let Column::Array(array) = column else { return Err(PyTypeError::new_err("expected an array")) };
     let shape = array.shape().to_vec();
@@ -293,7 +295,7 @@ pub fn apply_triples<'py, E: Error>(
         let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
         let values = values.as_slice().map_err(raise)?;
         let mut writer = result.readwrite();
-        let outcome = column::triples(values, writer.as_slice_mut().map_err(raise)?, &rule).map_err(raise)?;
+        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
         let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
         let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
         settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;

@@ -1,9 +1,9 @@
 use super::{
     Outcome, Refusal,
     args::CostArgs,
-    kind::{self, Kind},
+    kind::{self, Kind, located},
     output, read,
-    shop::{located, read_with},
+    shop::read_with,
 };
 use crate::{
     business::list::{ListOrder, PricedTable, parse_csv, parse_json, price_services},

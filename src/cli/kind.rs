@@ -1,6 +1,6 @@
 //! What kind of file a text is, for the reader who hands over another than the command takes.
 
-use super::{Refusal, shop::located};
+use super::Refusal;
 use crate::reader::Problems;
 use serde_json::Value;
 
@@ -94,4 +94,9 @@ pub(super) fn refused(name: &str, text: &str, wanted: Kind, problems: &Problems)
         }
         _ => located(name, problems),
     }
+}
+
+/// Everything that is wrong with a file, a line for each.
+pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
+    Refusal(problems.lines().map(|line| format!("{name}: {line}")).collect::<Vec<_>>().join("\n"))
 }

@@ -48,7 +48,10 @@ fn weighed(text: &mut String, recipe: &Recipe, division_g: f64) -> Result<(), Re
         }
     }
     writeln!(text, "total {:>9}", weighing.total().to_string())?;
-    writeln!(text, "rounding to {division_g} g moves a part by up to {:.1} %", weighing.worst_ratio_error_percent())?;
+    let error = weighing.worst_ratio_error_percent();
+    if error >= 0.05 {
+        writeln!(text, "rounding to {division_g} g moves a part by up to {error:.1} %")?;
+    }
     Ok(())
 }
 

@@ -28,11 +28,6 @@ pub(super) struct Pourables {
     pub(super) currency: Option<Currency>,
 }
 
-/// Everything that is wrong with a file, a line for each.
-pub(super) fn located(name: &str, problems: &Problems) -> Refusal {
-    Refusal(problems.lines().map(|line| format!("{name}: {line}")).collect::<Vec<_>>().join("\n"))
-}
-
 /// Reads a shop file as it is written.
 pub(super) fn read_shape(path: &Path) -> Result<ShopFile, Refusal> {
     let (name, text) = (path.to_string_lossy(), output::read(path)?);

@@ -73,7 +73,11 @@ pub(crate) use assumptions::SETS;
 pub(crate) use bands::Bands;
 pub(crate) use difference::ciede2000;
 pub(crate) use fibre::{Fibre, MODELS};
-pub(crate) use lanes::{Lanes, ciede2000_lanes, lab_in_range};
+pub(crate) use lanes::{
+    Lanes, ciede2000_lanes, lab_in_range, lab_to_lch_lanes, lab_to_xyz_lanes, lch_in_range, lch_to_lab_lanes,
+    xyz_in_range, xyz_to_lab_lanes,
+};
+pub(crate) use observer::white_point;
 pub(crate) use pigment::Melanin;
 pub(crate) use seen::spectrum_of;
 pub(crate) use space::lab_of;

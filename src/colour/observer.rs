@@ -217,7 +217,7 @@ const TEN_DEGREE: [[f64; BANDS]; 3] = [
 ];
 
 /// X, Y, Z of a surface that reflects everything, to five decimals as in `D65_WHITES`.
-const fn white_point(white: White) -> [f64; 3] {
+pub(crate) const fn white_point(white: White) -> [f64; 3] {
     match white {
         White::D65TwoDegree => [0.950_47, 1.0, 1.088_83],
         White::D65TenDegree => [0.948_11, 1.0, 1.073_04],

@@ -139,10 +139,6 @@ impl Lab {
     pub fn adapted_to(self, white: White) -> Self {
         if self.white == white { self } else { self.xyz().adapted_to(white).lab() }
     }
-
-    pub(super) fn two_degree(self) -> palette::Lab<TwoDegree, f64> {
-        palette::Lab::<TwoDegree, f64>::new(self.l, self.a, self.b)
-    }
 }
 
 impl Lch {

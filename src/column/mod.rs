@@ -5,16 +5,16 @@
 //! for the threads that long columns of colours are worked off with.
 
 mod bounded;
+mod coordinates;
 mod difference;
 mod outcome;
 mod rows;
 mod split;
 mod strength;
-mod triples;
 
 pub use bounded::bounded;
+pub use coordinates::{Coordinates, coordinates};
 pub use difference::ciede2000;
 pub use outcome::{ColumnError, ColumnOutcome};
 pub use rows::{Cells, rows};
 pub use strength::convert_strengths;
-pub use triples::triples;

@@ -27,6 +27,17 @@ impl Finding {
         self
     }
 
+    /// The same finding; a stop that rests on a memory says so in its own line.
+    #[must_use]
+    pub(crate) fn memory_said(mut self) -> Self {
+        const MEMORY: &str = " [from memory, unverified: look it up]";
+        let rests_on_memory = self.sources.iter().any(|source| source.from_memory);
+        if self.verdict == Verdict::Stop && rests_on_memory && !self.text.ends_with(MEMORY) {
+            self.text += MEMORY;
+        }
+        self
+    }
+
     /// The same finding about something with a name, which comes first in the text.
     #[must_use]
     pub fn about(mut self, name: &str) -> Self {

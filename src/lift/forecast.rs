@@ -143,9 +143,10 @@ impl Lightening {
     pub fn time_to(&self, target: Level) -> TimeTo {
         let wanted = self.dose_to(target);
         let rates = self.rates();
+        let median = rates.time_to((wanted - self.before).max(0.0));
         let at = |z: f64| {
             // The spread depends on the time through the oxidant's share of it; two rounds settle it to a second.
-            let mut time = rates.time_to((wanted - self.before).max(0.0)).unwrap_or(f64::INFINITY);
+            let mut time = median.unwrap_or(f64::INFINITY);
             for _ in 0..3 {
                 let now = Quantity::nearest(time.min(600.0));
                 let spread = self.target_spread(target, wanted, now);
@@ -154,7 +155,7 @@ impl Lightening {
             }
             Some(time).filter(|t| t.is_finite()).map(Quantity::nearest)
         };
-        TimeTo { early: at(-Z80), median: at(0.0), late: at(Z80) }
+        TimeTo { early: at(-Z80), median: median.filter(|t| t.is_finite()).map(Quantity::nearest), late: at(Z80) }
     }
 
     /// Levels from the start to the median ceiling; a hair that is lighter already goes nowhere.

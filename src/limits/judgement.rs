@@ -137,7 +137,9 @@ impl Judgement<'_> {
     #[must_use]
     pub fn finding(&self) -> Finding {
         let sources = self.limit.map(Reason::from).into_iter().collect();
-        Finding { rule: Rule::Law, verdict: self.standing.verdict(), text: Words(self).to_string(), sources }
+        let finding =
+            Finding { rule: Rule::Law, verdict: self.standing.verdict(), text: Words(self).to_string(), sources };
+        finding.memory_said()
     }
 
     /// Limit minus upper bound of the level and of what is not declared, in percentage points w/w; negative when that

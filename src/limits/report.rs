@@ -47,6 +47,7 @@ impl Report<'_> {
             let text = format!("not declared in full: {}", self.undeclared.join(", "));
             findings.push(Finding::new(Rule::Law, Verdict::NotJudged, text, table()));
         }
+        let mut findings: Vec<Finding> = findings.into_iter().map(Finding::memory_said).collect();
         finding::worst_first(&mut findings);
         findings
     }

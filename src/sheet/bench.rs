@@ -73,7 +73,7 @@ impl fmt::Display for Plan {
 
 fn opening(sheet: &mut Sheet, plan: &Plan) {
     sheet.title(&format!("BENCH SHEET  {}", plan.title));
-    let mut facts = vec![format!("starts {}", Writing::of(&plan.habits).start(plan.start))];
+    let mut facts = vec![format!("starts {}", Writing::of(plan.habits).start(plan.start))];
     facts.extend(plan.guest.as_ref().map(|guest| format!("guest {guest}")));
     facts.extend(plan.colourist.as_ref().map(|colourist| format!("colourist {colourist}")));
     facts.push(match &plan.jurisdiction {
@@ -98,7 +98,7 @@ fn chair_time(plan: &Plan) -> String {
     match (plan.start, chair.other_work) {
         (Start::At(_), Some(_)) => format!(
             "finished at {}, if all goes as planned: {minutes} min in the chair{other}",
-            chair.finish(plan.start).map(|at| Writing::of(&plan.habits).time(at)).unwrap_or_default()
+            chair.finish(plan.start).map(|at| Writing::of(plan.habits).time(at)).unwrap_or_default()
         ),
         _ => format!("in the chair {minutes} min{other}"),
     }

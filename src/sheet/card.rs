@@ -23,7 +23,7 @@ use jiff::civil::DateTime;
 pub fn card_sheet(cards: &[BowlCard], habits: &Habits) -> String {
     let mut sheet = Sheet::default();
     for card in cards {
-        one(&mut sheet, card, Writing::of(habits));
+        one(&mut sheet, card, Writing::of(*habits));
         sheet.blank();
     }
     sheet.finish()

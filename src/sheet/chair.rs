@@ -32,7 +32,7 @@ fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
 }
 
 fn steps(sheet: &mut Sheet, plan: &Plan) {
-    let clock = Clock { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(&plan.habits) };
+    let clock = Clock { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(plan.habits) };
     for stage in [false, true] {
         let steps = plan.mixes.iter().zip(&plan.order).filter(|(mix, _)| (mix.stage != WorkStage::Section) == stage);
         for (place, (mix, step)) in steps.enumerate() {

@@ -26,7 +26,7 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
     let rows = plan.colour.iter().map(row).collect();
     sheet.table(&["section", "with", "level", "levels", "exposes", "neutraliser", "wanted"], &[], rows);
     let shown = plan.colour.iter().flat_map(|section| [section.from_level.best(), section.target_level]);
-    if let Some(names) = Writing::of(&plan.habits).level_names(shown) {
+    if let Some(names) = Writing::of(plan.habits).level_names(shown) {
         sheet.blank();
         sheet.paragraph(&names, 0);
     }

@@ -7,8 +7,7 @@ use crate::{
 /// The hair as stated, fact by fact.
 pub(super) fn hair(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("The hair, as stated by you");
-    let rows =
-        facts(&plan.hair, Writing::of(&plan.habits)).into_iter().map(|(name, value)| vec![name, value]).collect();
+    let rows = facts(&plan.hair, Writing::of(plan.habits)).into_iter().map(|(name, value)| vec![name, value]).collect();
     sheet.table(&["", ""], &[], rows);
 }
 

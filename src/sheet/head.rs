@@ -55,7 +55,8 @@ fn upkeep(section: &SectionPlan) -> String {
         _ => "no visible start",
     };
     let decided = &section.product_class;
-    let before: String = decided.before.iter().map(|step| format!("; before it: {step}")).collect();
+    let before: Vec<String> = decided.before.iter().map(|step| format!("; before it: {step}")).collect();
+    let before = before.concat();
     let shadow = section.root_shadow.as_ref().map(|length| format!("; a root shadow of {} cm", range(length, 1)));
     format!(
         "{}: {start}, regrowth shows after {} weeks{}; the gentlest class is {}, which {}{before}",

@@ -12,7 +12,7 @@ pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
         if step.number > 1 {
             sheet.blank();
         }
-        one(sheet, step, mix, Writing::of(&plan.habits));
+        one(sheet, step, mix, Writing::of(plan.habits));
     }
 }
 

@@ -11,7 +11,7 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
         sheet.line("not computed: the shop states no `currency`");
         return;
     };
-    let writing = Writing::of(&plan.habits);
+    let writing = Writing::of(plan.habits);
     cost(sheet, money, writing);
     price(sheet, money, writing);
     for left_out in &money.left_out {
@@ -61,7 +61,7 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     }
     match (&money.taxed, &money.price) {
         (Some(taxed), _) => {
-            sheet.line(&format!("tax {}, THE GUEST PAYS {}", writing.money(taxed.tax), writing.money(taxed.gross)))
+            sheet.line(&format!("tax {}, THE GUEST PAYS {}", writing.money(taxed.tax), writing.money(taxed.gross)));
         }
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}

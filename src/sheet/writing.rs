@@ -38,8 +38,8 @@ struct Amounts {
 }
 
 impl Writing {
-    pub(super) fn of(habits: &Habits) -> Self {
-        Self { habits: *habits, money: habits.country.map(amounts) }
+    pub(super) fn of(habits: Habits) -> Self {
+        Self { habits, money: habits.country.map(amounts) }
     }
 
     /// A day, always with two digits for day and month.
@@ -110,9 +110,10 @@ impl Writing {
         }
         let part = part.map(|part| format!("{}{part}", way.point)).unwrap_or_default();
         let sign = if money.is_negative() { "-" } else { "" };
-        match way.before {
-            true => format!("{sign}{}{}{grouped}{part}", way.symbol, way.gap),
-            false => format!("{sign}{grouped}{part}{}{}", way.gap, way.symbol),
+        if way.before {
+            format!("{sign}{}{}{grouped}{part}", way.symbol, way.gap)
+        } else {
+            format!("{sign}{grouped}{part}{}{}", way.gap, way.symbol)
         }
     }
 

@@ -3,10 +3,10 @@
 use foilwork::{
     colour::{
         Canvas, Difference, Hue, Lab, Level, Lightness, ProductKind, Redness, Scale, Shade, Srgb, Swatch, Tone, White,
-        Yellowness, blended_level, formula_level, lift_needed, pre_pigmentation, result_level, transition_between,
+        Xyz, Yellowness, blended_level, formula_level, lift_needed, pre_pigmentation, result_level, transition_between,
         underlying_pigment,
     },
-    column::{self, Cells},
+    column::{self, Cells, Coordinates},
     quantity::{Mass, Share},
 };
 use proptest::prelude::*;
@@ -157,6 +157,42 @@ proptest! {
         for ((first, second, missing), got) in rows.iter().zip(&out) {
             let same = if *missing { got.is_nan() } else { (got - apart(*first, *second)).abs() < 1e-11 };
             prop_assert!(same);
+        }
+    }
+
+    #[test]
+    fn the_columns_of_coordinates_are_the_types(labs in prop::collection::vec(lab(), 1..19), ten: bool) {
+        let white = if ten { White::D65TenDegree } else { White::D65TwoDegree };
+        let labs: Vec<Lab> =
+            labs.iter().map(|lab| Lab::new(lab.l(), lab.a(), lab.b(), white).expect("in range")).collect();
+        let turned = |turn, input: &[f64]| {
+            let mut out = vec![0.0; input.len()];
+            let outcome = column::coordinates(turn, white, input, &mut out).expect("one length");
+            (out, outcome.refused)
+        };
+        let flat: Vec<f64> = labs.iter().flat_map(|lab| [lab.l(), lab.a(), lab.b()]).collect();
+        let (xyz, refused) = turned(Coordinates::LabToXyz, &flat);
+        prop_assert_eq!(refused, 0);
+        for (lab, got) in labs.iter().zip(xyz.chunks(3)) {
+            for (got, want) in got.iter().zip(lab.xyz().to_array()) {
+                prop_assert!((got - want).abs() < 1e-13, "{lab}: {got} {want}");
+            }
+        }
+        let (lch, _) = turned(Coordinates::LabToLch, &flat);
+        for (lab, got) in labs.iter().zip(lch.chunks(3)) {
+            let want = lab.lch();
+            let turn = (got[2] - want.hue_degrees()).abs();
+            prop_assert!((got[1] - want.chroma()).abs() < 1e-12 && turn.min(360.0 - turn) < 1e-11, "{lab}: {got:?}");
+        }
+        let (back, _) = turned(Coordinates::LchToLab, &lch);
+        prop_assert!(back.iter().zip(&flat).all(|(a, b)| (a - b).abs() < 1e-12), "{back:?} {flat:?}");
+        // X, Y, Z from 0 to 2 alone are taken; the others are refused, as the type refuses them.
+        let (back, refused) = turned(Coordinates::XyzToLab, &xyz);
+        let fits = |xyz: &[f64]| Xyz::new(xyz[0], xyz[1], xyz[2], white).is_ok();
+        prop_assert_eq!(refused, xyz.chunks(3).filter(|xyz| !fits(xyz)).count());
+        for ((xyz, back), lab) in xyz.chunks(3).zip(back.chunks(3)).zip(flat.chunks(3)) {
+            let near = back.iter().zip(lab).all(|(a, b)| (a - b).abs() < 1e-10);
+            prop_assert!(if fits(xyz) { near } else { back.iter().all(|value| value.is_nan()) }, "{lab:?} {back:?}");
         }
     }
 

@@ -199,7 +199,10 @@ fn one_bad_reading_does_not_carry_the_fit_away() {
 #[test]
 fn a_crash_costs_a_strand_book_one_line_at_most() {
     let strand = |i: u8| StrandReading {
-        situation: Situation { ph: (i % 2 == 0).then(|| Ph::new(10.5).unwrap()), ..Situation::usual(strength(4.0)) },
+        situation: Situation {
+            ph: i.is_multiple_of(2).then(|| Ph::new(10.5).unwrap()),
+            ..Situation::usual(strength(4.0))
+        },
         time: min(20.0 + f64::from(i)),
         before: Level::new(4.0).unwrap(),
         after: Level::new(7.5).unwrap(),

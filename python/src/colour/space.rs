@@ -6,7 +6,7 @@ use crate::{
 };
 use foilwork::{
     colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, White, Xyz},
-    column,
+    column::{self, Coordinates},
 };
 use pyo3::{prelude::*, types::PyTuple};
 
@@ -53,6 +53,7 @@ impl<'py> Triples<'py> {
         &self,
         py: Python<'py>,
         errors: OnRefusal,
+        (turn, white): (Coordinates, White),
         rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
     ) -> PyResult<Bound<'py, PyAny>> {
         match self {
@@ -60,7 +61,9 @@ impl<'py> Triples<'py> {
                 let [a, b, c] = self.parts(py)?;
                 Ok(PyTuple::new(py, apply(py, [&a, &b, &c], errors, rule)?)?.into_any())
             }
-            Self::Many(array) => apply_triples(py, &array.extract()?, errors, rule),
+            Self::Many(array) => apply_triples(py, &array.extract()?, errors, rule, |values, out| {
+                column::coordinates(turn, white, values, out)
+            }),
         }
     }
 }
@@ -79,7 +82,7 @@ impl<'py> Triples<'py> {
 ///     FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
 ///
 /// Source:
-///     Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
+///     Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005.
 ///
 /// Examples:
 ///     >>> from foilwork.colour import ciede2000
@@ -139,7 +142,9 @@ pub fn lab_to_xyz<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    lab.map(py, errors, |[l, a, b]| Ok::<_, InvalidColour>(Lab::new(l, a, b, white)?.xyz().to_array()))
+    lab.map(py, errors, (Coordinates::LabToXyz, white), |[l, a, b]| {
+        Ok::<_, InvalidColour>(Lab::new(l, a, b, white)?.xyz().to_array())
+    })
 }
 
 /// Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
@@ -172,7 +177,7 @@ pub fn xyz_to_lab<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    xyz.map(py, errors, |[x, y, z]| {
+    xyz.map(py, errors, (Coordinates::XyzToLab, white), |[x, y, z]| {
         let lab = Xyz::new(x, y, z, white)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })
@@ -198,7 +203,7 @@ pub fn xyz_to_lab<'py>(
 #[pyo3(signature = (lab, *, errors = OnRefusal::Raise), text_signature = "(lab, *, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lab.map(py, errors, |[l, a, b]| {
+    lab.map(py, errors, (Coordinates::LabToLch, White::default()), |[l, a, b]| {
         let lch = Lab::new(l, a, b, White::D65TwoDegree)?.lch();
         Ok::<_, InvalidColour>([lch.l(), lch.chroma(), lch.hue_degrees()])
     })
@@ -224,7 +229,7 @@ pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) ->
 #[pyo3(signature = (lch, *, errors = OnRefusal::Raise), text_signature = "(lch, *, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lch.map(py, errors, |[l, c, h]| {
+    lch.map(py, errors, (Coordinates::LchToLab, White::default()), |[l, c, h]| {
         let lab = Lch::new(l, c, h, White::D65TwoDegree)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })

@@ -179,7 +179,6 @@ pub fn strand_json_line(reading: StrandReading) -> PyResult<String> {
 ///     >>> strand_line(StrandReading(Situation(4), time_min=30, before_level=4, after_level=8))
 ///     ',,4,8,30,4,4,4,25,persulfate,,normal,medium,eye,.\n'
 #[pyfunction]
-#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn strand_line(reading: Option<StrandReading>) -> PyResult<String> {
     let reading = reading.map(|reading| reading.core()).transpose()?;
     Ok(lift::strand_line(reading.as_ref()))

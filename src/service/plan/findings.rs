@@ -27,12 +27,8 @@ impl Findings {
     }
 
     /// A finding with the places of the mixes that it concerns.
-    pub(super) fn push(&mut self, places: &[usize], mut finding: Finding) {
-        // What holds up a service must not rest on a memory in silence.
-        if finding.verdict == Verdict::Stop && finding.sources.iter().any(|source| source.from_memory) {
-            finding.text += " [from memory, unverified: look it up]";
-        }
-        self.found.push((places.to_vec(), finding));
+    pub(super) fn push(&mut self, places: &[usize], finding: Finding) {
+        self.found.push((places.to_vec(), finding.memory_said()));
     }
 
     /// Worst first; within a verdict the order of the checks. Each mix learns which findings concern it.

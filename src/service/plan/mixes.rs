@@ -3,11 +3,12 @@
 use super::{
     Bowl, Mix, PartKind, WeighedPart,
     developer::{self, Candidate, Oxidising},
+    proportion,
     sections::{Sections, Work},
     strengths::Strengths,
 };
 use crate::{
-    mix::{BowlRequest, Cas, Composition, Ingredient, Pace, Product, Ratio, as_applied, bowls},
+    mix::{BowlRequest, Cas, Composition, Ingredient, Pace, Product, as_applied, bowls},
     quantity::{Mass, MassFraction},
     scale::{Weighed, weigh},
     service::{
@@ -55,7 +56,7 @@ fn mix(
     let first = fresh.bowls().first().ok_or("nothing to mix").in_field(field)?;
     let count = fresh.bowls().len();
 
-    let (product, oxidant) = split(work.ratio.as_ref(), first.mixed).in_field(field)?;
+    let (product, oxidant) = proportion::split(work.ratio.as_ref(), first.mixed).in_field(field)?;
     let blended =
         if matches!(task.oxidant, Oxidant::Strength(_)) { format!("{field}.strength") } else { field.clone() };
     let all = oxidant.times(count as f64).in_field(&blended)?;
@@ -174,13 +175,4 @@ fn ingredients<'r>(
         }
     }
     Ok(ingredients)
-}
-
-/// Product and developer of a bowl. Without a ratio there is no developer.
-pub(super) fn split(ratio: Option<&Ratio>, bowl: Mass) -> Result<(Mass, Mass), Box<dyn std::error::Error>> {
-    let Some(ratio) = ratio else { return Ok((bowl, Mass::ZERO)) };
-    match ratio.split_total(bowl)?.as_slice() {
-        [product, developer] => Ok((*product, *developer)),
-        _ => Err("the ratio must have two parts, product to developer".into()),
-    }
 }

@@ -23,6 +23,7 @@ mod mix_plan;
 mod mixes;
 mod model;
 mod order;
+mod proportion;
 mod schema;
 mod sections;
 mod shelf_strengths;

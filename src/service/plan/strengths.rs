@@ -2,7 +2,7 @@
 
 use super::{
     developer::{self, Candidate},
-    mixes,
+    proportion,
     sections::{Sections, Work},
     shelf_strengths::{self, Possible},
     situation::{longest, situation},
@@ -136,7 +136,7 @@ impl<'s, 'r> Member<'s, 'r> {
         known: &Experience,
     ) -> Result<Self, Problems> {
         let field = &work.task.field;
-        let (_, liquid) = mixes::split(work.ratio.as_ref(), work.task.amount.value.best()).in_field(field)?;
+        let (_, liquid) = proportion::split(work.ratio.as_ref(), work.task.amount.value.best()).in_field(field)?;
         let shelf = shelf_strengths::strengths(request, stocks, work, liquid).in_field(field)?;
         let product = work.products.first().map(|(item, _)| item.name.as_str());
         let belief: Belief = known.of(Some(guest(&request.file)), product);

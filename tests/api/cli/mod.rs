@@ -7,6 +7,7 @@ mod foils;
 mod hair;
 mod head;
 mod help;
+mod journeys;
 mod lift;
 mod mix;
 mod money;

@@ -6,10 +6,12 @@ use foilwork::{
         Rule,
         Verdict::{self, NotJudged, Passed, Stop},
     },
-    limits::Jurisdiction,
+    limits::{Jurisdiction, Purpose, Use, check_peroxide},
+    quantity::MassFraction,
     service::{Plan, ServiceFile, mixing_cards},
     sheet::bench_sheet,
     shop::StrengthBasis,
+    source::Interval,
 };
 use rstest::rstest;
 
@@ -148,6 +150,10 @@ fn a_stop_from_memory_says_so() {
         "{}",
         stop.text
     );
+    // So does a report of the law alone.
+    let strong = Interval::exact(MassFraction::from_ww_percent(12.0).unwrap());
+    let report = check_peroxide(Jurisdiction::Japan, strong, Use::professional(Purpose::Lightening));
+    assert!(report.findings()[0].text.ends_with("[from memory, unverified: look it up]"), "{report}");
     let read = nearly_neat(Some("EU"), "15 % w/w");
     assert!(!texts(&read, "law").contains("from memory"));
 }

@@ -85,7 +85,7 @@ def ciede2000(  # type: ignore[overload-overlap]
         FoilworkError: L* outside 0 to 100, a* or b* outside -200 to 200.
 
     Source:
-        Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005; computed by the Rust crate palette.
+        Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005.
 
     Examples:
         >>> from foilwork.colour import ciede2000
