@@ -14,15 +14,15 @@ def trolley(files: list[str]) -> str:
     grams: dict[str, float] = defaultdict(float)
     unsettled = []
     for file in files:
-        plan = foilwork.plan_file(file).data()
-        for mix in plan["mixes"]:
-            for bowl in mix["bowls"]:
-                for part in bowl["parts"]:
-                    grams[part["product"]] += part["weigh_g"] * bowl["count"]
+        plan = foilwork.plan_file(file)
+        for mix in plan.mixes:
+            for bowl in mix.bowls:
+                for part in bowl.parts:
+                    grams[part.product] += part.weigh_g * bowl.count
         unsettled += [
-            f"{plan['title']}: {finding['text']}"
-            for finding in plan["findings"]
-            if finding["verdict"] in {"stop", "warning", "not-judged"}
+            f"{plan.title}: {finding.text}"
+            for finding in plan.findings
+            if finding.verdict in {"stop", "warning", "not-judged"}
         ]
     lines = ["on the trolley", *(f"{mass:8.1f} g  {product}" for product, mass in sorted(grams.items()))]
     if unsettled:

@@ -13,7 +13,7 @@ from pathlib import Path
 import numpy as np
 from scipy.optimize import minimize
 
-from foilwork.colour import ciede2000, lab_to_xyz, read_shades
+from foilwork.colour import ciede2000, lab_to_lch, lab_to_xyz, lch_to_lab, read_shades, xyz_to_lab
 from foilwork.toner import find_toner
 
 with warnings.catch_warnings():
@@ -65,6 +65,7 @@ def main() -> None:
     rows, repeats = (10_000, 1) if quick else (1_000_000, 5)
     rng = np.random.default_rng(1)
     first, second = (np.column_stack([rng.uniform(0, 100, rows), rng.uniform(-100, 100, (rows, 2))]) for _ in range(2))
+    xyz, lch = np.clip(colour.Lab_to_XYZ(first), 0, 2), colour.models.Lab_to_LCHab(first)
     shades = read_shades(CHART)
     dyes = rng.uniform(0.01, 0.3, (4 if quick else 12, 3))
     exposed, target = np.array([0.08, 0.13, 0.27]), np.array([50.0, 2.0, 10.0])
@@ -84,6 +85,24 @@ def main() -> None:
             "colour-science",
             best_of(lambda: lab_to_xyz(first), repeats),
             best_of(lambda: colour.Lab_to_XYZ(first), repeats),
+        ),
+        (
+            f"XYZ to Lab, {rows} colours",
+            "colour-science",
+            best_of(lambda: xyz_to_lab(xyz, errors="nan"), repeats),
+            best_of(lambda: colour.XYZ_to_Lab(xyz), repeats),
+        ),
+        (
+            f"Lab to LCh, {rows} colours",
+            "colour-science",
+            best_of(lambda: lab_to_lch(first), repeats),
+            best_of(lambda: colour.models.Lab_to_LCHab(first), repeats),
+        ),
+        (
+            f"LCh to Lab, {rows} colours",
+            "colour-science",
+            best_of(lambda: lch_to_lab(lch), repeats),
+            best_of(lambda: colour.models.LCHab_to_Lab(lch), repeats),
         ),
         (
             f"toner, {len(shades)} shades, up to 3" + (" (SciPy: 4 dyes)" if quick else ""),

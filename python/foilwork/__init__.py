@@ -7,7 +7,7 @@ what their numbers rest on, :mod:`foilwork.finding` is what their checks find. W
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
-    >>> [mix["name"] for mix in plan.data()["mixes"]][:3]
+    >>> [mix.name for mix in plan.mixes[:3]]
     ['nape', 'crown', 'hairline']
 """
 

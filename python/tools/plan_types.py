@@ -1,30 +1,54 @@
-"""Writes the types of a plan's plain data, ``foilwork/_plan_data.pyi``, from the JSON Schema of a plan.
+"""Writes the classes of a plan, ``foilwork/planned.py``, and the words of its choices, ``foilwork/_words.pyi``.
 
-``Plan.data()`` is typed with them. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes
-nothing and ends with status 1 when the types are not those of the schema.
+The getters of ``Plan`` too: their list in ``python/src/service/plan.rs``, and their signatures in its stub. All come
+from the JSON Schema of a plan. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes nothing
+and ends with status 1 when the classes are not those of the schema.
 """
 
 import argparse
 import json
+import re
 import sys
 import textwrap
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 SCHEMA = ROOT / "examples" / "plan.schema.json"
-TYPES = ROOT / "python" / "foilwork" / "_plan_data.pyi"
+PACKAGE = ROOT / "python" / "foilwork"
+GETTERS = ROOT / "python" / "src" / "service" / "plan.rs"
+STUB = PACKAGE / "_native" / "service" / "_plan.pyi"
 
-HEAD = '''"""The shape of a plan as plain data, written from its JSON Schema by ``make stubs``; for type checkers alone.
+WORDS = '''"""The words of a plan's choices, from its JSON Schema by ``make stubs``; for type checkers alone."""
 
-Every name ends with the unit of its numbers. A field that may be missing is ``NotRequired``.
+from typing import Literal, TypeAlias
+
+'''
+
+CLASSES = '''"""What a plan is made of, written from its JSON Schema by ``make stubs``: ``plan.mixes[0].bowls``.
+
+The objects are frozen, compare, hash, pickle, match and turn ``to_dict()``. Every name ends with the unit of its
+numbers; what is estimated is ``foilwork.Bounds``.
 """
 
-from typing import Literal, NotRequired, TypeAlias, TypedDict, type_check_only
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native import Bounds
+from foilwork._native.finding import Finding, Reason
+from foilwork._native.money import Money
+from foilwork._native.source import Citation
+from foilwork._record import Record
+
 '''
 
 DEFINITIONS: dict[str, Any] = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]
 SCALARS = {"string": "str", "boolean": "bool", "integer": "int", "number": "float", "null": "None"}
+# Classes that foilwork has in a room already.
+KNOWN = {"Citation", "Finding", "Money", "Reason"}
 
 
 def is_estimate(shape: dict[str, Any]) -> bool:
@@ -34,10 +58,13 @@ def is_estimate(shape: dict[str, Any]) -> bool:
 
 
 def named(name: str) -> str:
-    """The name of a definition: bounds have one, and an alias is private, since the interpreter has none."""
-    if name != "PlanData" and is_estimate(DEFINITIONS[name]):
-        return "Estimate"
-    return name if name == "PlanData" or "properties" in DEFINITIONS[name] else f"_{name}"
+    """The name of a definition, private for a choice, since the interpreter has none; the type itself for the rest."""
+    if is_estimate(DEFINITIONS[name]):
+        return "Bounds[float]"
+    if "properties" in DEFINITIONS[name]:
+        return name
+    said = kind(DEFINITIONS[name])
+    return f"_{name}" if said.startswith("Literal[") and "]" not in said[:-1] else said
 
 
 def kind(shape: dict[str, Any]) -> str:
@@ -54,17 +81,15 @@ def kind(shape: dict[str, Any]) -> str:
     if isinstance(shape.get("type"), list):
         return union(kind({**shape, "type": one}) for one in shape["type"])
     if shape.get("type") == "array":
-        items = shape.get("items") or {"anyOf": shape["prefixItems"]}
-        return f"list[{kind(items)}]"
+        if "prefixItems" in shape:
+            return f"tuple[{', '.join(map(kind, shape['prefixItems']))}]"
+        return f"tuple[{kind(shape['items'])}, ...]"
     if shape.get("type") == "object":
-        inner = shape.get("additionalProperties")
-        if is_estimate(shape):
-            return "Estimate"
-        return f"dict[str, {kind(inner) if isinstance(inner, dict) else 'object'}]"
+        return "Bounds[float]" if is_estimate(shape) else "dict[str, object]"
     return SCALARS.get(shape.get("type", ""), "object")
 
 
-def union(kinds: Any) -> str:
+def union(kinds: Iterable[str]) -> str:
     """One of several types; words of a choice in one ``Literal``."""
     parts = list(dict.fromkeys(kinds))
     words = [part.removeprefix("Literal[").removesuffix("]") for part in parts if part.startswith("Literal[")]
@@ -73,15 +98,30 @@ def union(kinds: Any) -> str:
 
 
 def class_of(name: str, shape: dict[str, Any]) -> str:
-    """An object as a ``TypedDict``, anything else as an alias."""
-    if "properties" not in shape:
-        return alias(named(name), kind(shape))
-    fields = []
-    for field, value in shape["properties"].items():
-        said = kind(value)
-        needed = field in shape.get("required", ())
-        fields.append(f"    {field}: {said if needed else f'NotRequired[{said}]'}\n")
-    return f"@type_check_only\nclass {name}(TypedDict):\n" + "".join(fields or ["    pass\n"])
+    """An object as a frozen class."""
+    said = "".join(f"    {field}: {kind(value)}\n" for field, value in shape["properties"].items())
+    docs = "".join(f'        "{field}": {quoted(value, field)},\n' for field, value in shape["properties"].items())
+    doc = textwrap.fill(f'"""{first(shape, name)}', 116).replace("\n", "\n    ")
+    close = '"""' if "\n" not in doc else '\n    """'
+    slots = f"    __slots__ = {{\n{docs}    }}\n"
+    return f"@dataclass(frozen=True)\nclass {name}(Record):\n    {doc}{close}\n\n{slots}{said}"
+
+
+def first(shape: dict[str, Any], name: str) -> str:
+    """What a definition or a field is, in its first paragraph."""
+    said = str(shape.get("description", name)).split("\n\n")[0].replace("\n", " ")
+    # A link of the Rust documentation is its words alone here.
+    return re.sub(r"\[([^\]]+)\](?:\([^)]*\))?", r"\1", said)
+
+
+def quoted(shape: dict[str, Any], name: str) -> str:
+    """The same as a text of Python, on lines that fit."""
+    whole = json.dumps(first(shape, name), ensure_ascii=False)
+    if len(f'        "{name}": {whole},') <= 120:
+        return whole
+    lines = [first(shape, name)] if len(whole) <= 108 else textwrap.wrap(first(shape, name), 105)
+    said = [json.dumps(line + (" " if line is not lines[-1] else ""), ensure_ascii=False) for line in lines]
+    return "(\n" + "".join(f"            {line}\n" for line in said) + "        )"
 
 
 def alias(name: str, said: str) -> str:
@@ -89,34 +129,73 @@ def alias(name: str, said: str) -> str:
     line = f"{name}: TypeAlias = {said}\n"
     if len(line) <= 120:
         return line
-    words = textwrap.fill(said.removeprefix("Literal[").removesuffix("]") + ",", 116, break_on_hyphens=False)
-    return f"{name}: TypeAlias = Literal[\n{textwrap.indent(words, '    ')}\n]\n"
+    words = said.removeprefix("Literal[").removesuffix("]").split(", ")
+    return f"{name}: TypeAlias = Literal[\n" + "".join(f"    {word},\n" for word in words) + "]\n"
 
 
-def written(schema: dict[str, Any]) -> str:
-    """The module."""
-    estimate = "@type_check_only\nclass Estimate(TypedDict):\n    low: float\n    best: float\n    high: float\n"
+def uses(name: str, shapes: dict[str, Any]) -> set[str]:
+    """The definitions that a definition names."""
+    return set(re.findall(r'"#/\$defs/(\w+)"', json.dumps(shapes[name])))
+
+
+def written(schema: dict[str, Any]) -> dict[Path, str]:
+    """The files, whole."""
     shapes = {**schema["$defs"], "PlanData": schema}
-    # Words first: an alias needs what it names.
-    order = sorted(shapes, key=lambda name: ("properties" in shapes[name], "$ref" in json.dumps(shapes[name]), name))
-    aliases = "".join(class_of(name, shapes[name]) for name in order if "properties" not in shapes[name])
-    objects = [name for name in order if "properties" in shapes[name] and not is_estimate(shapes[name])]
-    classes = [class_of(name, shapes[name]) for name in objects]
-    return "\n".join([HEAD, aliases, estimate, *classes])
+    words = [name for name in sorted(schema["$defs"]) if named(name) == f"_{name}"]
+    # What is made of others comes after them.
+    order: list[str] = []
+
+    def place(name: str) -> None:
+        if "properties" in shapes[name] and name not in order and name not in KNOWN and not is_estimate(shapes[name]):
+            for used in sorted(uses(name, schema["$defs"] if name != "PlanData" else shapes) - {name}):
+                place(used)
+            order.append(name)
+
+    shapes["PlanData"] = {key: value for key, value in schema.items() if key != "$defs"}
+    for name in sorted(shapes):
+        place(name)
+    classes = "\n\n".join(class_of(name, shapes[name]) for name in order)
+    said = sorted(named(name) for name in words if re.search(rf"\b{named(name)}\b", classes))
+    imported = "if TYPE_CHECKING:\n    from foilwork._words import (\n"
+    imported += "".join(f"        {name},\n" for name in said) + "    )\n"
+    listed = "__all__ = [\n" + "".join(f'    "{name}",\n' for name in sorted(order)) + "]\n"
+    used = {name for name in KNOWN if re.search(rf"\b{name}\b", classes)}
+    assert used == KNOWN, f"no longer in a plan: {KNOWN - used}"
+    parts = [(field, first(shape, field), kind(shape)) for field, shape in schema["properties"].items()]
+    listed_parts = ",\n".join(f"    /// {doc}\n    {field}" for field, doc, _ in parts)
+    rust, stub = (path.read_text(encoding="utf-8") for path in (GETTERS, STUB))
+    getters = re.sub(r"(?<=\nparts! \{\n).*?(?=;\n)", lambda _: listed_parts, rust, flags=re.S)
+    signatures = ""
+    for field, doc, shown in parts:
+        signatures += f'    @property\n    def {field}(self) -> {said_there(shown)}:\n        """{doc}"""\n'
+    known = r"(?<=\n)    @property\n.*?(?=    def text)"
+    stub = re.sub(known, lambda _: signatures, stub, count=1, flags=re.S)
+    return {
+        GETTERS: getters,
+        STUB: stub,
+        PACKAGE / "_words.pyi": WORDS + "".join(alias(named(name), kind(shapes[name])) for name in words),
+        PACKAGE / "planned.py": f"{CLASSES}{imported}\n{listed}\n\n{classes}",
+    }
+
+
+def said_there(said: str) -> str:
+    """A type of ``planned`` as its stub names it from outside."""
+    said = re.sub(r"\b_(?=[A-Z])", "_words._", said)
+    classes = {name for name, shape in DEFINITIONS.items() if "properties" in shape} - KNOWN
+    return re.sub(r"(?<![.\w])[A-Z]\w+", lambda name: f"planned.{name[0]}" if name[0] in classes else name[0], said)
 
 
 def main() -> int:
-    """Writes the types, or checks them."""
-    parser = argparse.ArgumentParser(description="Write the types of a plan from its schema.")
-    parser.add_argument("--check", action="store_true", help="change nothing; status 1 when the types are not current")
+    """Writes the classes, or checks them."""
+    parser = argparse.ArgumentParser(description="Write the classes of a plan from its schema.")
+    parser.add_argument("--check", action="store_true", help="change nothing; status 1 when they are not current")
     arguments = parser.parse_args()
-    text = written(json.loads(SCHEMA.read_text(encoding="utf-8")))
-    if arguments.check:
-        current = TYPES.exists() and TYPES.read_text(encoding="utf-8") == text
-        if not current:
-            print("the types of a plan are not those of its schema (run make stubs)", file=sys.stderr)
-        return 0 if current else 1
-    TYPES.write_text(text, encoding="utf-8")
+    for path, text in written(json.loads(SCHEMA.read_text(encoding="utf-8"))).items():
+        if not arguments.check:
+            path.write_text(text, encoding="utf-8")
+        elif not path.exists() or path.read_text(encoding="utf-8") != text:
+            print("the classes of a plan are not those of its schema (run make stubs)", file=sys.stderr)
+            return 1
     return 0
 
 

@@ -96,12 +96,16 @@ def test_percents_have_one_word_order() -> None:
 
 
 def test_python_raises_one_kind_of_error() -> None:
-    # An argument of a wrong type is a TypeError, one that does not fit a MemoryError, everything else a FoilworkError.
+    # An argument of a wrong type is a TypeError, what does not fit a MemoryError, everything else a FoilworkError.
     skin = [path for path in FILES if path.is_relative_to(ROOT / "python" / "src")]
     assert lines_with(r"\bPy(?!TypeError|MemoryError)\w+Error::new_err", skin) == []
 
 
-@pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(ROOT)))
+# Written from a schema, not by hand.
+GENERATED = {ROOT / "python" / "foilwork" / "planned.py"}
+
+
+@pytest.mark.parametrize("path", sorted({*SOURCES} - GENERATED), ids=lambda path: str(path.relative_to(ROOT)))
 def test_source_file_is_short(path: Path) -> None:
     count = len(text(path).splitlines())
     assert count <= LONGEST, f"{count} lines, more than {LONGEST}: perhaps two ideas in one file"

@@ -83,7 +83,8 @@ def test_recipe_reads_scales_and_prints() -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "position"), [("30 g J7-mist+15 g J8-oat", 13), ("30 x J7-mist", 4), ("30 g", 5), ("", 1), ("1,5 g J7-mist", 2)]
+    ("text", "position"),
+    [("30 g J7-mist+15 g J8-oat", 13), ("30 x J7-mist", 4), ("30 g", 5), ("", 1), ("1,5 g J7-mist", 2)],
 )
 def test_bad_recipe_points_at_the_character(text: str, position: int) -> None:
     with pytest.raises(foilwork.FoilworkError, match=f"at character {position}, expected"):

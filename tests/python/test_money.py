@@ -217,7 +217,7 @@ def test_errors_are_those_of_the_core() -> None:
 
 
 def test_margin_is_no_markup() -> None:
-    """25 % of the price is 33.33 % of the cost (markup-glossary, selling-price-margin in tests/data/money/sources.csv)."""
+    """25 % of the price is 33.33 % of the cost (markup-glossary, selling-price-margin in the sources of money)."""
     assert round(margin_to_markup(25), 2) == Decimal("33.33")
     assert markup_to_margin(25) == 20
     both = margin_and_markup(eur(75), eur(100))

@@ -7,6 +7,6 @@ pub use found::Finding;
 crate::room::room! {
     /// What a check found: one shape and one ladder of verdicts.
     finding {
-        found { Finding }
+        found { Finding, Reason }
     }
 }

@@ -12,7 +12,8 @@ use foilwork::{
     service::{self, Evidence, InvalidSeenLevel, shape::ServiceFile},
     sheet,
 };
-use pyo3::{prelude::*, types::PyString};
+use pyo3::{prelude::*, sync::PyOnceLock, types::PyString};
+use serde::Serialize;
 use std::{
     hash::{DefaultHasher, Hash, Hasher},
     path::{Path, PathBuf},
@@ -20,14 +21,29 @@ use std::{
 
 /// A service plan: what to weigh, in which order, what was checked, what it costs.
 ///
-/// Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
-/// of one file are equal; a plan pickles as its file and what was known beside it.
+/// Made by :func:`plan`. ``str(plan)`` is the bench sheet; its parts are objects of ``foilwork.planned``. Two plans of one
+/// file are equal; a plan pickles as its file and what was known beside it.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> nape = plan_file("examples/soft-gradient.toml").mixes[0]
+///     >>> nape.name, [part.weigh_g for part in nape.bowls[0].parts]
+///     ('nape', [15.0, 30.0, 1.4])
+///     >>> low, best, high = nape.on_hair_ww_percent
+///     >>> round(best, 2)
+///     3.88
 #[pyclass(frozen, eq, module = "foilwork.service")]
-#[derive(PartialEq)]
 pub struct Plan {
     file: ServiceFile,
     known: Known,
     plan: service::Plan,
+    typed: PyOnceLock<Py<PyAny>>,
+}
+
+impl PartialEq for Plan {
+    fn eq(&self, other: &Self) -> bool {
+        self.file == other.file && self.known == other.known && self.plan == other.plan
+    }
 }
 
 /// What is known beside the file, as it was given.
@@ -46,20 +62,98 @@ impl Known {
 
 impl Plan {
     fn of(file: ServiceFile, known: Known, evidence: &Evidence) -> Result<Self, Problems> {
-        Ok(Self { plan: service::plan_with(&file, evidence)?, file, known })
+        Ok(Self { plan: service::plan_with(&file, evidence)?, file, known, typed: PyOnceLock::new() })
+    }
+
+    /// A part of the plan as objects; they are made when the first is asked for.
+    fn part<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+        let made = || objects(py, "PlanData", &self.plan).map(Bound::unbind);
+        self.typed.get_or_try_init(py, made)?.bind(py).getattr(name)
     }
 }
 
 /// File, format, shop, strand book, levels seen.
 type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>);
 
-#[pymethods]
-impl Plan {
-    /// Whether any finding says stop; do not begin then.
-    #[getter]
-    fn is_blocked(&self) -> bool {
-        self.plan.blocked
-    }
+/// Data of the core as objects of a class of `foilwork.planned`.
+fn objects<'py>(py: Python<'py>, kind: &str, data: &impl Serialize) -> PyResult<Bound<'py, PyAny>> {
+    let kind = py.import("foilwork.planned")?.getattr(kind)?;
+    py.import("foilwork._record")?.getattr("built")?.call1((kind, plain(py, data)?))
+}
+
+/// The methods of a plan, with a getter for each of its parts.
+macro_rules! parts {
+    ($($(#[$doc:meta])* $part:ident),+; $($method:tt)*) => {
+        #[pymethods]
+        impl Plan {
+            $(
+                $(#[$doc])*
+                #[getter]
+                fn $part<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+                    self.part(py, stringify!($part))
+                }
+            )+
+
+            $($method)*
+        }
+    };
+}
+
+parts! {
+    /// Whether any finding says stop: then do not begin.
+    blocked,
+    /// Cautions for what is in the bowls.
+    cautions,
+    /// How long the chair is taken.
+    chair,
+    /// What each section needs of colour.
+    colour,
+    /// Who works.
+    colourist,
+    /// How far sections that lie beside each other are apart.
+    contrasts,
+    /// Defaults that were used because the file did not say.
+    defaults,
+    /// Checks, the worst first.
+    findings,
+    /// Version of foilwork that made it.
+    foilwork,
+    /// Version of the form of this data.
+    format,
+    /// A code for the guest.
+    guest,
+    /// How the shop writes; it changes sheets and cards, no number.
+    habits,
+    /// The hair as stated.
+    hair,
+    /// Hair and foils, section by section, and how the head will read.
+    head,
+    /// Whose law the limits are from.
+    jurisdiction,
+    /// How light each lightened section gets, how fast, how sure.
+    lift,
+    /// What to mix, in the running order.
+    mixes,
+    /// What it costs and what to charge; absent without prices.
+    money,
+    /// What a reader might look for and will not find, with the reason.
+    not_computed,
+    /// Notes of the file.
+    notes,
+    /// The running order.
+    order,
+    /// Whose order the running order is.
+    order_basis,
+    /// When it starts, as the file says.
+    start,
+    /// Facts of the file that no check or computation reads.
+    stated_not_used,
+    /// The strengths that the plan chose, where sections left theirs out.
+    strengths,
+    /// What the service is called.
+    title,
+    /// What makes those sections finish together, or why they do not.
+    together;
 
     /// The bench sheet as plain text, 80 columns wide.
     fn text(&self) -> String {
@@ -72,14 +166,16 @@ impl Plan {
     }
 
     /// The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds.
-    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         plain(py, &self.plan)
     }
 
-    /// The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times.
-    fn cards<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let cards = service::mixing_cards(&self.plan);
-        plain(py, &cards)
+    /// The mixing cards, one for each fresh bowl.
+    ///
+    /// Returns:
+    ///     The cards, in the order of mixing.
+    fn cards<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        service::mixing_cards(&self.plan).iter().map(|card| objects(py, "BowlCard", card)).collect()
     }
 
     fn __hash__(&self) -> PyResult<u64> {
@@ -117,7 +213,7 @@ impl Plan {
 ///     seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 ///
 /// Returns:
-///     The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
+///     The plan. Findings that say stop are part of it; ask ``plan.blocked``.
 ///
 /// Raises:
 ///     ServiceFileError: everything that is wrong with the file, each with its line; ``.problems`` lists it.
@@ -188,10 +284,10 @@ pub fn plan(
 ///
 /// Examples:
 ///     >>> from foilwork import plan_file
-///     >>> plan_file("examples/soft-gradient.toml").is_blocked
+///     >>> plan_file("examples/soft-gradient.toml").blocked
 ///     False
 ///     >>> plan = plan_file("examples/finish-together.toml", seen=["nape=7@35"])
-///     >>> plan.data()["lift"][0]["seen"][0]["next"]
+///     >>> plan.lift[0].seen[0].next
 ///     'go-on'
 #[pyfunction]
 #[pyo3(signature = (path, seen = None))]

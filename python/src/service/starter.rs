@@ -22,7 +22,7 @@ use pyo3::{prelude::*, types::PyDict};
 ///     >>> import foilwork
 ///     >>> files = foilwork.service.starter("EU", "EUR")
 ///     >>> shop = foilwork.shop.read(files["shop.toml"])
-///     >>> foilwork.plan(files["service.toml"], shop=shop).is_blocked
+///     >>> foilwork.plan(files["service.toml"], shop=shop).blocked
 ///     False
 #[pyfunction]
 pub fn starter<'py>(py: Python<'py>, jurisdiction: &str, currency: &str) -> PyResult<Bound<'py, PyDict>> {

@@ -16,12 +16,12 @@ use std::{
 
 /// What the salon has and what it charges.
 ///
-/// Made by :func:`read` and :func:`read_file`. ``shop.data()`` is the whole shop as plain Python data.
+/// Made by :func:`read` and :func:`read_file`. ``shop.to_dict()`` is the whole shop as plain Python data.
 ///
 /// Examples:
 ///     >>> from foilwork.shop import read
 ///     >>> shop = read({"name": "Juniper & Tide", "diluent": [{"name": "thinning base", "in_hand_g": 400}]})
-///     >>> shop.name, shop.data()["diluent"][0]["in_hand_g"]
+///     >>> shop.name, shop.to_dict()["diluent"][0]["in_hand_g"]
 ///     ('Juniper & Tide', 400.0)
 #[pyclass(frozen, module = "foilwork.shop", eq)]
 #[derive(PartialEq)]
@@ -67,7 +67,7 @@ impl Shop {
     }
 
     /// The shop as dicts, lists, strings and numbers, in the shape of a shop file.
-    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         plain(py, &self.file)
     }
 
@@ -79,7 +79,7 @@ impl Shop {
     }
 
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Bound<'py, PyAny>,))> {
-        Ok((py.import("foilwork.shop")?.getattr("read")?, (self.data(py)?,)))
+        Ok((py.import("foilwork.shop")?.getattr("read")?, (self.to_dict(py)?,)))
     }
 
     fn __repr__(&self) -> String {

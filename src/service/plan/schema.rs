@@ -1,9 +1,10 @@
-use super::Plan;
+use super::{BowlCard, Plan};
 use serde_json::Value;
 
 /// The JSON Schema (draft 2020-12) of a plan as plain data, derived from [`Plan`].
 ///
-/// `x-unit` names the unit of a number; the field's name ends with it.
+/// `x-unit` names the unit of a number; the field's name ends with it. The definition `BowlCard` is that of a card, as
+/// [`mixing_cards`](super::mixing_cards) makes them of a plan.
 ///
 /// # Example
 ///
@@ -15,5 +16,7 @@ use serde_json::Value;
 #[must_use]
 pub fn plan_schema() -> Value {
     let settings = schemars::generate::SchemaSettings::draft2020_12().for_serialize();
-    settings.into_generator().into_root_schema_for::<Plan>().to_value()
+    let mut generator = settings.into_generator();
+    generator.subschema_for::<BowlCard>();
+    generator.into_root_schema_for::<Plan>().to_value()
 }

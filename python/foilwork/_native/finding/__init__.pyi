@@ -2,4 +2,5 @@ from foilwork._native.finding._found import *
 
 __all__ = [
     "Finding",
+    "Reason",
 ]

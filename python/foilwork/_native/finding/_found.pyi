@@ -4,17 +4,33 @@ from foilwork._native import _Answer
 
 __all__ = [
     "Finding",
+    "Reason",
 ]
 
 @final
+class Reason(_Answer):
+    """Why a finding says what it says: a citation, a clause of a law, or the user's own words."""
+
+    __match_args__ = ("id", "text", "from_memory")
+    @property
+    def id(self) -> str | None:
+        """The id of the citation; None for what the user states."""
+    @property
+    def text(self) -> str:
+        """The source in words."""
+    @property
+    def from_memory(self) -> bool:
+        """Whether it is from memory: never looked up, so a user should before relying on it."""
+
+@final
 class Finding(_Answer):
-    """Something that a rule has to say; made by the checks of ``foilwork.mix``, ``foilwork.colour`` and ``foilwork.toner``.
+    """Something that a rule has to say; made by a plan and by the checks of the rooms.
 
     Examples:
         >>> from foilwork.mix import check_lightener
         >>> finding = check_lightener(powder_g=12, developer_g=6)
-        >>> finding.rule, finding.verdict, finding.sources
-        ('ratio', 'warning', ['common practice of the trade; no published source'])
+        >>> finding.rule, finding.verdict, finding.sources[0].id
+        ('ratio', 'warning', 'common-practice')
     """
 
     __match_args__ = ("rule", "verdict", "text", "sources")
@@ -28,5 +44,5 @@ class Finding(_Answer):
     def text(self) -> str:
         """What was found, and the way out."""
     @property
-    def sources(self) -> list[str]:
+    def sources(self) -> list[Reason]:
         """What the rule rests on."""

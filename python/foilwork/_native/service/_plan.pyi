@@ -2,8 +2,9 @@ import os
 from collections.abc import Mapping, Sequence
 from typing import Any, Literal, final
 
+from foilwork import _words, planned
+from foilwork._native.finding import Finding
 from foilwork._native.shop import Shop
-from foilwork._plan_data import PlanData
 
 __all__ = [
     "Plan",
@@ -16,21 +17,112 @@ __all__ = [
 class Plan:
     """A service plan: what to weigh, in which order, what was checked, what it costs.
 
-    Made by :func:`plan`. ``str(plan)`` is the bench sheet; ``plan.data()`` is the whole plan as plain Python data. Two plans
-    of one file are equal; a plan pickles as its file and what was known beside it.
+    Made by :func:`plan`. ``str(plan)`` is the bench sheet; its parts are objects of ``foilwork.planned``. Two plans of one
+    file are equal; a plan pickles as its file and what was known beside it.
+
+    Examples:
+        >>> from foilwork import plan_file
+        >>> nape = plan_file("examples/soft-gradient.toml").mixes[0]
+        >>> nape.name, [part.weigh_g for part in nape.bowls[0].parts]
+        ('nape', [15.0, 30.0, 1.4])
+        >>> low, best, high = nape.on_hair_ww_percent
+        >>> round(best, 2)
+        3.88
     """
 
     @property
-    def is_blocked(self) -> bool:
-        """Whether any finding says stop; do not begin then."""
+    def blocked(self) -> bool:
+        """Whether any finding says stop: then do not begin."""
+    @property
+    def cautions(self) -> tuple[planned.Caution, ...]:
+        """Cautions for what is in the bowls."""
+    @property
+    def chair(self) -> planned.ChairTime:
+        """How long the chair is taken."""
+    @property
+    def colour(self) -> tuple[planned.SectionColour, ...]:
+        """What each section needs of colour."""
+    @property
+    def colourist(self) -> str | None:
+        """Who works."""
+    @property
+    def contrasts(self) -> tuple[planned.Contrast, ...]:
+        """How far sections that lie beside each other are apart."""
+    @property
+    def defaults(self) -> tuple[planned.DefaultUsed, ...]:
+        """Defaults that were used because the file did not say."""
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """Checks, the worst first."""
+    @property
+    def foilwork(self) -> str:
+        """Version of foilwork that made it."""
+    @property
+    def format(self) -> int:
+        """Version of the form of this data."""
+    @property
+    def guest(self) -> str | None:
+        """A code for the guest."""
+    @property
+    def habits(self) -> planned.Habits:
+        """How the shop writes; it changes sheets and cards, no number."""
+    @property
+    def hair(self) -> planned.Hair:
+        """The hair as stated."""
+    @property
+    def head(self) -> planned.HeadPlan:
+        """Hair and foils, section by section, and how the head will read."""
+    @property
+    def jurisdiction(self) -> _words._Jurisdiction | None:
+        """Whose law the limits are from."""
+    @property
+    def lift(self) -> tuple[planned.SectionLift, ...]:
+        """How light each lightened section gets, how fast, how sure."""
+    @property
+    def mixes(self) -> tuple[planned.Mix, ...]:
+        """What to mix, in the running order."""
+    @property
+    def money(self) -> planned.MoneyPlan | None:
+        """What it costs and what to charge; absent without prices."""
+    @property
+    def not_computed(self) -> tuple[planned.NotComputed, ...]:
+        """What a reader might look for and will not find, with the reason."""
+    @property
+    def notes(self) -> str | None:
+        """Notes of the file."""
+    @property
+    def order(self) -> tuple[planned.Step, ...]:
+        """The running order."""
+    @property
+    def order_basis(self) -> _words._OrderBasis:
+        """Whose order the running order is."""
+    @property
+    def start(self) -> str:
+        """When it starts, as the file says."""
+    @property
+    def stated_not_used(self) -> tuple[planned.StatedNotUsed, ...]:
+        """Facts of the file that no check or computation reads."""
+    @property
+    def strengths(self) -> tuple[planned.ChosenStrength, ...]:
+        """The strengths that the plan chose, where sections left theirs out."""
+    @property
+    def title(self) -> str:
+        """What the service is called."""
+    @property
+    def together(self) -> tuple[planned.TogetherPlan, ...]:
+        """What makes those sections finish together, or why they do not."""
     def text(self) -> str:
         """The bench sheet as plain text, 80 columns wide."""
     def json(self) -> str:
         """The plan as JSON text."""
-    def data(self) -> PlanData:
+    def to_dict(self) -> dict[str, object]:
         """The plan as dicts, lists, strings and numbers; every key carries its unit, every estimate its bounds."""
-    def cards(self) -> list[dict[str, object]]:
-        """The mixing cards, one for each fresh bowl, as dicts: who, what, lines, strength on the hair, times."""
+    def cards(self) -> list[planned.BowlCard]:
+        """The mixing cards, one for each fresh bowl.
+
+        Returns:
+            The cards, in the order of mixing.
+        """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
@@ -53,7 +145,7 @@ def plan(
         seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
 
     Returns:
-        The plan. Findings that say stop are part of it; ask ``plan.is_blocked``.
+        The plan. Findings that say stop are part of it; ask ``plan.blocked``.
 
     Raises:
         ServiceFileError: everything that is wrong with the file, each with its line; ``.problems`` lists it.
@@ -89,10 +181,10 @@ def plan_file(path: str | os.PathLike[str], seen: Sequence[str] | None = None) -
 
     Examples:
         >>> from foilwork import plan_file
-        >>> plan_file("examples/soft-gradient.toml").is_blocked
+        >>> plan_file("examples/soft-gradient.toml").blocked
         False
         >>> plan = plan_file("examples/finish-together.toml", seen=["nape=7@35"])
-        >>> plan.data()["lift"][0]["seen"][0]["next"]
+        >>> plan.lift[0].seen[0].next
         'go-on'
     """
 def service_schema() -> dict[str, Any]:

@@ -23,6 +23,6 @@ def starter(jurisdiction: str, currency: str) -> dict[str, str]:
         >>> import foilwork
         >>> files = foilwork.service.starter("EU", "EUR")
         >>> shop = foilwork.shop.read(files["shop.toml"])
-        >>> foilwork.plan(files["service.toml"], shop=shop).is_blocked
+        >>> foilwork.plan(files["service.toml"], shop=shop).blocked
         False
     """

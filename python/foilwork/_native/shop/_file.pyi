@@ -15,12 +15,12 @@ __all__ = [
 class Shop:
     """What the salon has and what it charges.
 
-    Made by :func:`read` and :func:`read_file`. ``shop.data()`` is the whole shop as plain Python data.
+    Made by :func:`read` and :func:`read_file`. ``shop.to_dict()`` is the whole shop as plain Python data.
 
     Examples:
         >>> from foilwork.shop import read
         >>> shop = read({"name": "Juniper & Tide", "diluent": [{"name": "thinning base", "in_hand_g": 400}]})
-        >>> shop.name, shop.data()["diluent"][0]["in_hand_g"]
+        >>> shop.name, shop.to_dict()["diluent"][0]["in_hand_g"]
         ('Juniper & Tide', 400.0)
     """
 
@@ -33,7 +33,7 @@ class Shop:
     @property
     def shades(self) -> list[Shade]:
         """The shades, as the search for a toner takes them."""
-    def data(self) -> dict[str, object]:
+    def to_dict(self) -> dict[str, object]:
         """The shop as dicts, lists, strings and numbers, in the shape of a shop file."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...

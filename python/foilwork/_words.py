@@ -1,0 +1,1 @@
+"""The words of the choices that a plan knows: types alone, in the stub beside this file."""
