@@ -52,7 +52,7 @@
 //! - It does not say that anything is safe, and it does not replace the product's own instructions, a skin test, a strand
 //!   test, local law or training.
 //! - It knows no brand and no product: strengths, ratios, compositions and prices are yours to enter.
-//! - Hair mass, foils and the look of the head are estimates from what you state; it draws no map of the foils yet.
+//! - Hair mass, foils and the look of the head are estimates from what you state.
 //! - A swatch and a forecast of lift are models: no photograph, no promise. A strand decides.
 //!
 //! # The rooms

@@ -74,6 +74,7 @@ __all__ = [
     "HeadLook",
     "HeadPlan",
     "HeadReading",
+    "InPlace",
     "Interval13",
     "LeftOut",
     "LevelRule",
@@ -85,6 +86,7 @@ __all__ = [
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
+    "Region",
     "RegionLook",
     "Rejected",
     "RejectedStrength",
@@ -100,6 +102,7 @@ __all__ = [
     "Step",
     "Swatch",
     "TaxedPrice",
+    "Template",
     "TestDone",
     "TimeTo",
     "TogetherPlan",
@@ -605,14 +608,66 @@ class HeadLook(Record):
 
 
 @dataclass(frozen=True)
+class InPlace(Record):
+    """A section's place."""
+
+    __slots__ = {
+        "of_region_percent": "How much of the region it is.",
+        "region": "The region.",
+        "section": "The section.",
+    }
+    of_region_percent: float
+    region: str
+    section: str
+
+
+@dataclass(frozen=True)
+class Region(Record):
+    """A region of the head."""
+
+    __slots__ = {
+        "area_percent": "Its share of the scalp that bears hair.",
+        "density_percent": "Hairs on a square centimetre, against the mean of the head, in percent of it.",
+        "front": "Whether it is seen from the front.",
+        "inward_percent": "How far inside it lies: 0 % at the outline, 100 % at the crown.",
+        "name": "What it is called.",
+        "outline": "Whether it is part of the outline: hairline or nape line.",
+        "place": "Where it is drawn: left edge, top edge, width, height on a map of 12 by 16, the face at the top.",
+    }
+    area_percent: float
+    density_percent: Bounds[float]
+    front: bool
+    inward_percent: float
+    name: str
+    outline: bool
+    place: tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Template(Record):
+    """The regions of a head, which together are all of it."""
+
+    __slots__ = {
+        "basis": "What the shares rest on.",
+        "regions": "regions",
+    }
+    basis: _Basis
+    regions: tuple[Region, ...]
+
+
+@dataclass(frozen=True)
 class HeadReading(Record):
     """How the head will read, and whether that is what was asked for."""
 
     __slots__ = {
         "look": "How it reads; `as_wanted` is true where nothing is asked for.",
+        "places": "Which section lies in which region.",
+        "template": "The regions.",
         "wish": "What the file asks for.",
     }
     look: HeadLook
+    places: tuple[InPlace, ...]
+    template: Template
     wish: _Wish | None
 
 
@@ -635,8 +690,10 @@ class SectionPlan(Record):
     """What one section takes."""
 
     __slots__ = {
+        "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
         "foils": "Foils stated, or counted on its panels.",
         "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
+        "last_foil": "Number of its last foil.",
         "line_shows_after_weeks": "When the regrowth shows.",
         "mix_per_foil_g": "Mixture for a foil.",
         "product_class": "The class of product that does it, with what was not taken and why.",
@@ -650,8 +707,10 @@ class SectionPlan(Record):
         "takes_g": "The mixture that this hair takes, without spare.",
         "technique": "How its hair is taken.",
     }
+    first_foil: int | None
     foils: Interval13 | None
     hair_g: Bounds[float] | None
+    last_foil: int | None
     line_shows_after_weeks: Bounds[float]
     mix_per_foil_g: Bounds[float] | None
     product_class: ClassDecision

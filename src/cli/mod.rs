@@ -15,6 +15,7 @@ mod dilute;
 mod foils;
 mod hair;
 mod hazard;
+mod head;
 mod input;
 mod kind;
 mod level;

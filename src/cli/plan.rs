@@ -8,7 +8,7 @@ use super::{
 use crate::{
     lift::read_strand_book,
     reader::{Format, Problems},
-    service::{self, Evidence},
+    service::{self, Evidence, Plan},
     sheet::{self, SheetPart},
 };
 use std::path::Path;
@@ -16,20 +16,7 @@ use std::path::Path;
 /// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let parts = parts(args)?;
-    let text = output::read(&args.file)?;
-    let name = args.file.to_string_lossy();
-    let format = Format::of(&name, &text);
-    let problems = |problems: Problems| kind::refused(&name, &text, Kind::Service, &problems.located(&text, format));
-    let file = match service::shop_file(&text, format) {
-        // The path is meant from the folder of the file that names it.
-        Some(path) => {
-            let shop = read_shape(&args.file.parent().unwrap_or(Path::new("")).join(path))?;
-            service::parse_with_shop(&text, format, &shop)
-        }
-        None => service::parse(&text, format),
-    };
-    let evidence = evidence(args, &text, format)?;
-    let plan = file.and_then(|file| service::plan_with(&file, &evidence)).map_err(problems)?;
+    let plan = made(&args.file, &args.seen)?;
     let text = match (args.cards, args.json) {
         (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
@@ -39,17 +26,33 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
 }
 
-/// The strand book that the file names, and the levels seen.
-fn evidence(args: &PlanArgs, text: &str, format: Format) -> Result<Evidence, Refusal> {
-    let book = match service::strand_book(text, format) {
-        Some(path) => {
-            Some(read_strand_book(&output::read_grown(&args.file.parent().unwrap_or(Path::new("")).join(path))?))
+/// The plan of a service file, with its shop and its strand book.
+pub(super) fn made(path: &Path, seen: &[String]) -> Result<Plan, Refusal> {
+    let text = output::read(path)?;
+    let name = path.to_string_lossy();
+    let format = Format::of(&name, &text);
+    let problems = |problems: Problems| kind::refused(&name, &text, Kind::Service, &problems.located(&text, format));
+    let file = match service::shop_file(&text, format) {
+        // The path is meant from the folder of the file that names it.
+        Some(named) => {
+            let shop = read_shape(&path.parent().unwrap_or(Path::new("")).join(named))?;
+            service::parse_with_shop(&text, format, &shop)
         }
+        None => service::parse(&text, format),
+    };
+    let evidence = evidence(path, seen, &text, format)?;
+    file.and_then(|file| service::plan_with(&file, &evidence)).map_err(problems)
+}
+
+/// The strand book that the file names, and the levels seen.
+fn evidence(path: &Path, seen: &[String], text: &str, format: Format) -> Result<Evidence, Refusal> {
+    let book = match service::strand_book(text, format) {
+        Some(book) => Some(read_strand_book(&output::read_grown(&path.parent().unwrap_or(Path::new("")).join(book))?)),
         None => None,
     };
     let read =
         |text: &String| text.parse().map_err(|error: service::InvalidSeenLevel| Refusal(format!("--seen: {error}")));
-    Ok(Evidence { book, seen: args.seen.iter().map(read).collect::<Result<_, Refusal>>()? })
+    Ok(Evidence { book, seen: seen.iter().map(read).collect::<Result<_, Refusal>>()? })
 }
 
 /// The parts of the sheet that are asked for.

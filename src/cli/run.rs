@@ -1,7 +1,7 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, foils, hair, input, level, lift, limits, plan, price, scale, schema,
+    blend, business, convert, cost, dilute, foils, hair, head, input, level, lift, limits, plan, price, scale, schema,
     sources, start, strand_test, swatch, table, titrate, toner,
 };
 use crate::text::{inert, shortened};
@@ -44,6 +44,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
         Command::Hair(args) => hair::run(args),
+        Command::Head(args) => head::run(args),
         Command::Foils(args) => foils::run(args),
         Command::Level(args) => level::run(args),
         Command::Lift(args) => lift::run(args),

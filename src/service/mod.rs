@@ -13,8 +13,8 @@ pub use file::{parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub(crate) use plan::strength_decimals;
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Contrast, Evidence, Existing,
-    ExpectedLook, Hair, HeadPlan, HeadReading, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan,
-    NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift,
+    ExpectedLook, Hair, HeadPlan, HeadReading, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix,
+    MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift,
     SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step, TestDone, TogetherPlan,
     TogetherSection, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };

@@ -1,7 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, LevelArgs, LiftArgs, LimitsArgs,
-    PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs,
-    TitrateArgs, TonerArgs,
+    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs, LevelArgs, LiftArgs,
+    LimitsArgs, PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs,
+    TableArgs, TitrateArgs, TonerArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -44,6 +44,8 @@ pub(crate) enum Command {
     Hair(HairArgs),
     /// Count the foils of a panel, the share of hair in them, and the grams for each
     Foils(FoilsArgs),
+    /// Say what each section of a service takes and how the head will read; draw its map
+    Head(HeadArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
     /// Forecast lift against time, with bounds; learns from strand tests

@@ -8,8 +8,8 @@ use crate::{
     colour::Swatch,
     hair::{HairCount, MassPerLength, Weeks, growth},
     head::{
-        ClassDecision, ClassQuestion, HeadLook, Placed, Profile, ServiceClass, Softness, Technique, Treated, Wish,
-        line_shows_after, product_class, read_head, root_shadow_length, service_class,
+        ClassDecision, ClassQuestion, HeadLook, Placed, Profile, ServiceClass, Softness, Technique, Template, Treated,
+        Wish, line_shows_after, product_class, read_head, root_shadow_length, service_class,
     },
     quantity::{Length, Mass, Quantity, Share},
     service::request::Request,
@@ -55,6 +55,10 @@ pub struct SectionPlan {
     pub takes: Option<Interval<Mass>>,
     /// Foils stated, or counted on its panels.
     pub foils: Option<Interval<u32>>,
+    /// Number of its first foil in the order of the work, counted over all sections.
+    pub first_foil: Option<u32>,
+    /// Number of its last foil.
+    pub last_foil: Option<u32>,
     /// Mixture for a foil.
     #[serde(rename = "mix_per_foil_g")]
     pub mix_per_foil: Option<Interval<Mass>>,
@@ -83,6 +87,22 @@ pub struct HeadReading {
     pub wish: Option<Wish>,
     /// How it reads; `as_wanted` is true where nothing is asked for.
     pub look: HeadLook,
+    /// Which section lies in which region.
+    pub places: Vec<InPlace>,
+    /// The regions.
+    pub template: Template,
+}
+
+/// A section's place.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct InPlace {
+    /// The region.
+    pub region: String,
+    /// The section.
+    pub section: String,
+    /// How much of the region it is.
+    #[serde(rename = "of_region_percent")]
+    pub of_region: Share,
 }
 
 impl HeadPlan {
@@ -106,6 +126,8 @@ impl HeadPlan {
                 hair: foils.demand.map(|demand| demand.hair),
                 takes: foils.demand.map(|demand| demand.mix),
                 foils: foils.foils,
+                first_foil: None,
+                last_foil: None,
                 mix_per_foil: foils.demand.and_then(|demand| demand.mix_per_foil),
                 share_of_panel: foils.layout.map(|layout| layout.share_of_panel),
                 start: foils.profile.start,
@@ -121,7 +143,7 @@ impl HeadPlan {
             hair: request.amounts.length.map(|length| all.mass(length.into())),
             basis: head.basis(),
             service_class: service_class(&treated(request, sections)),
-            sections: sections.iter().filter_map(of).collect(),
+            sections: numbered(sections.iter().filter_map(of).collect()),
             look: reading(request, sections, colours),
         }
     }
@@ -135,6 +157,18 @@ fn treated(request: &Request, sections: &Sections<'_>) -> Vec<Treated> {
     };
     let of = |work: &Work<'_>| Some(Treated { technique: work.task.technique?, area: area(work)? });
     sections.iter().filter_map(of).collect()
+}
+
+/// The foils counted through, section after section.
+fn numbered(mut sections: Vec<SectionPlan>) -> Vec<SectionPlan> {
+    let mut laid = 0_u32;
+    for section in &mut sections {
+        let Some(foils) = section.foils.map(|foils| foils.best()).filter(|foils| *foils > 0) else { continue };
+        section.first_foil = Some(laid.saturating_add(1));
+        laid = laid.saturating_add(foils);
+        section.last_foil = Some(laid);
+    }
+    sections
 }
 
 /// The root shadow of a section's regions, the mean by their area.
@@ -191,5 +225,10 @@ fn reading(request: &Request, sections: &Sections<'_>, colours: &Colours) -> Opt
         look.as_wanted = true;
         look.change = None;
     }
-    Some(HeadReading { wish, look })
+    let places = map.placements.iter().map(|placement| InPlace {
+        region: placement.region.clone(),
+        section: placement.section.clone(),
+        of_region: placement.share,
+    });
+    Some(HeadReading { wish, look, places: places.collect(), template: map.template.clone() })
 }

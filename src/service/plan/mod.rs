@@ -44,7 +44,7 @@ pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use doses::{NaturalShadeDose, SectionNeutralising};
 pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
 pub use hair::{Existing, Hair, TestDone};
-pub use head_plan::{HeadPlan, HeadReading, SectionPlan};
+pub use head_plan::{HeadPlan, HeadReading, InPlace, SectionPlan};
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub use make::{plan, plan_text, plan_with};

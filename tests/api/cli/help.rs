@@ -30,6 +30,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("scale", "part", &["30 g J7-mist + 60 g 6%"]),
     ("hair", "", &["--length", "25"]),
     ("hair", "gathered", &["--length", "25", "--girth", "9.5"]),
+    ("head", "", &["soft-gradient.toml"]),
     ("foils", "", &["--width", "8", "--height", "6", "--length", "30"]),
     ("foils", "gathered", &["--width", "8", "--height", "6", "--length", "30", "--girth", "9.5"]),
     ("level", "", &["--natural", "5", "--target", "8"]),
@@ -64,7 +65,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
 ];
 
 /// What stands in backticks and is no value: files of the user, names of fields and commands.
-const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms"];
+const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms", "regions"];
 
 fn help(command: &str) -> String {
     String::from_utf8(foilwork(&[command, "--help"]).stdout).unwrap()

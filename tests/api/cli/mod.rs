@@ -5,6 +5,7 @@ mod doors;
 mod files;
 mod foils;
 mod hair;
+mod head;
 mod help;
 mod journeys;
 mod lift;

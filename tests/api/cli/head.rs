@@ -1,0 +1,34 @@
+//! The head of a service by the command line.
+
+use super::{data, fine, foilwork, number};
+
+/// By hand: the foils of the example are 12, 14 and 8, counted through in the order of the work.
+#[test]
+fn foils_are_numbered_through() {
+    let found = data(&["head", "soft-gradient.toml"]);
+    let ends: Vec<[f64; 2]> = found["sections"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|section| [number(&section["first_foil"]), number(&section["last_foil"])])
+        .collect();
+    assert_eq!(ends, [[1.0, 12.0], [13.0, 26.0], [27.0, 34.0]]);
+}
+
+#[test]
+fn the_map_says_in_words_what_it_shows() {
+    let svg = fine(&["head", "soft-gradient.toml", "--svg"]);
+    assert!(svg.starts_with("<svg ") && svg.trim_end().ends_with("</svg>"), "{svg}");
+    for words in ["foils 1-12", "foils 13-26", "foils 27-34", "not a photograph", "left side", "L* "] {
+        assert!(svg.contains(words), "{words}");
+    }
+    assert!(fine(&["head", "soft-gradient.toml"]).contains("HEAD AND FOILS"));
+}
+
+#[test]
+fn a_head_without_regions_has_no_map() {
+    let output = foilwork(&["head", "grey-blend.toml", "--svg"]);
+    let text = String::from_utf8(output.stderr).unwrap();
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text.contains("--svg: no section says where it lies: name its `regions`"), "{text}");
+}
