@@ -154,13 +154,13 @@ pub(crate) fn parse_replacing<T: Document>(
     if !problems.is_empty() {
         return Err(Problems(problems).sorted());
     }
-    if let Kind::Table(entries) = &mut root.kind {
-        if let Some((_, at, _)) = entries.iter().find(|(key, ..)| key == new) {
-            let message = format!(
-                "a {new} is given beside the file, and the file has one inside: leave one of them out, or name it in `{old}`"
-            );
-            return Err(Problems(vec![Problem { at: *at, field: new.to_owned(), message }]));
-        }
+    if let Kind::Table(entries) = &mut root.kind
+        && let Some((_, at, _)) = entries.iter().find(|(key, ..)| key == new)
+    {
+        let message = format!(
+            "a {new} is given beside the file, and the file has one inside: leave one of them out, or name it in `{old}`"
+        );
+        return Err(Problems(vec![Problem { at: *at, field: new.to_owned(), message }]));
     }
     if let Kind::Table(entries) = &mut root.kind
         && let Some((key, _, node)) = entries.iter_mut().find(|(key, ..)| key == old)

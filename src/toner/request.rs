@@ -107,7 +107,9 @@ impl TonerRequest<'_> {
     pub(super) fn usable(&self) -> Result<Vec<&Shade>, TonerError> {
         let level = self.exposed.level();
         let usable = |shade: &&&Shade| shade.level() <= level || shade.strength() <= Share::NONE;
-        let shades: Vec<&Shade> = self.shades.iter().filter(usable).copied().collect();
+        let mut shades: Vec<&Shade> = self.shades.iter().filter(usable).copied().collect();
+        // So that the order of the shelf decides nothing, not even between mixes that are as good as equal.
+        shades.sort_by_key(|shade| shade.code());
         if shades.is_empty() { Err(TonerError::AllLighter { level }) } else { Ok(shades) }
     }
 }
