@@ -60,3 +60,16 @@ def test_what_does_not_fit_is_a_memory_error(call: str) -> None:
 )
 def test_too_many_dimensions_are_refused_in_words(call: str) -> None:
     assert run(call) == "FoilworkError"
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        "foilwork.mix.weigh(range(10**15), 1)",
+        "foilwork.mix.as_applied(range(10**15), [6])",
+        "foilwork.money.allocate(foilwork.money.Money('10.00', 'EUR'), range(10**15))",
+        "foilwork.business.share_tips(foilwork.money.Money('10.00', 'EUR'), range(10**15))",
+    ],
+)
+def test_a_length_that_cannot_be_is_refused_in_words(call: str) -> None:
+    assert run(call) == "FoilworkError"

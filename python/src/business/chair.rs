@@ -4,6 +4,7 @@ use crate::{
     answer::answer,
     error::raise,
     money::{HALF_UP, PyMoney, exact::Number, hours, minutes, rounding},
+    sequence::Sequence,
 };
 use foilwork::{
     business::{self, ChairService, Denominator},
@@ -40,7 +41,8 @@ answer! {
 ///     >>> [(service.what, str(service.per_chair_hour)) for service in rank_by_chair_hour([foils, toner])]
 ///     [('toner', '45'), ('foils', '40')]
 #[pyfunction]
-pub fn rank_by_chair_hour(services: Vec<(String, PyMoney, PyMoney, f64)>) -> PyResult<Vec<RankedService>> {
+pub fn rank_by_chair_hour(services: Sequence<(String, PyMoney, PyMoney, f64)>) -> PyResult<Vec<RankedService>> {
+    let services = services.0;
     let services = services
         .into_iter()
         .map(|(what, price, variable, chair_min)| {
@@ -171,6 +173,7 @@ pub fn retail_share(retail: PyMoney, all_takings: PyMoney) -> PyResult<Decimal> 
 ///     >>> median_count([9, 4, 11, 7])
 ///     Decimal('8')
 #[pyfunction]
-pub fn median_count(counts: Vec<u32>) -> PyResult<Decimal> {
+pub fn median_count(counts: Sequence<u32>) -> PyResult<Decimal> {
+    let counts = counts.0;
     business::median_count(&counts).map_err(raise)
 }

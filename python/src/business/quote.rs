@@ -3,6 +3,7 @@ use crate::{
     answer::answer,
     error::{FoilworkError, raise},
     money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
+    sequence::Sequence,
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
@@ -105,12 +106,13 @@ type Part = (String, PyMoney, PyMoney, PyMoney);
 #[pyfunction]
 #[pyo3(signature = (parts, rule, *, chair_min = None, deposit_percent = None, deposit = None))]
 pub fn quote_range(
-    parts: Vec<Part>,
+    parts: Sequence<Part>,
     rule: PyPriceRule,
     chair_min: Option<Estimate<f64>>,
     deposit_percent: Option<Number>,
     deposit: Option<PyMoney>,
 ) -> PyResult<Quote> {
+    let parts = parts.0;
     let deposit = match (deposit_percent, deposit) {
         (None, None) => Deposit::Percent(Decimal::ZERO),
         (Some(percent), None) => Deposit::Percent(percent.0),
@@ -148,7 +150,8 @@ pub fn quote_range(
 ///     >>> entry.low, entry.usual, entry.high
 ///     (Money('80.00', 'EUR'), Money('95.00', 'EUR'), Money('110.00', 'EUR'))
 #[pyfunction]
-pub fn price_list(classes: Vec<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult<Vec<PriceListEntry>> {
+pub fn price_list(classes: Sequence<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyResult<Vec<PriceListEntry>> {
+    let classes = classes.0;
     let read = |entry: Bound<'_, PyAny>| {
         let (service, class, parts, chair) = match entry.extract() {
             Ok(whole) => whole,

@@ -4,6 +4,7 @@ use crate::{
     answer::answer,
     error::raise,
     money::{HALF_UP, PyMoney, exact::Number, rounding},
+    sequence::Sequence,
 };
 use foilwork::{
     business::{self, MixedCost, SalesMixItem},
@@ -193,8 +194,9 @@ pub fn margin_of_safety(sales: PyMoney, break_even_sales: PyMoney) -> PyResult<M
 pub fn sales_mix_target(
     fixed: PyMoney,
     profit: PyMoney,
-    items: Vec<(String, PyMoney, PyMoney, Number)>,
+    items: Sequence<(String, PyMoney, PyMoney, Number)>,
 ) -> PyResult<SalesMixPlan> {
+    let items = items.0;
     let plan = business::sales_mix_target(fixed.0, profit.0, &mix_items(items)).map_err(raise)?;
     let line = |line: business::SalesMixLine| SalesMixLine {
         what: line.what,
@@ -315,7 +317,8 @@ pub fn profit_at(fixed: PyMoney, price: PyMoney, variable: PyMoney, count: u32) 
 ///     >>> sales_mix_profit(eur("450"), [("toner", eur("35"), eur("5"), 20)])
 ///     Money('150.00', 'EUR')
 #[pyfunction]
-pub fn sales_mix_profit(fixed: PyMoney, sold: Vec<(String, PyMoney, PyMoney, Number)>) -> PyResult<PyMoney> {
+pub fn sales_mix_profit(fixed: PyMoney, sold: Sequence<(String, PyMoney, PyMoney, Number)>) -> PyResult<PyMoney> {
+    let sold = sold.0;
     business::sales_mix_profit(fixed.0, &mix_items(sold)).map(PyMoney).map_err(raise)
 }
 
@@ -337,7 +340,8 @@ pub fn sales_mix_profit(fixed: PyMoney, sold: Vec<(String, PyMoney, PyMoney, Num
 ///     >>> split_costs([("water", eur("40"), eur("0.60")), ("till", eur("25"), eur("0.10"))])
 ///     (Money('65.00', 'EUR'), Money('0.70', 'EUR'))
 #[pyfunction]
-pub fn split_costs(costs: Vec<(String, PyMoney, PyMoney)>) -> PyResult<(PyMoney, PyMoney)> {
+pub fn split_costs(costs: Sequence<(String, PyMoney, PyMoney)>) -> PyResult<(PyMoney, PyMoney)> {
+    let costs = costs.0;
     let costs: Vec<_> =
         costs.into_iter().map(|(what, fixed, each)| MixedCost { what, fixed: fixed.0, each: each.0 }).collect();
     let (fixed, each) = business::split_costs(&costs).map_err(raise)?;

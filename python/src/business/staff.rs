@@ -4,6 +4,7 @@ use crate::{
     answer::answer,
     error::{FoilworkError, raise},
     money::{HALF_UP, PyMoney, exact::Number, hours, rounding},
+    sequence::Sequence,
 };
 use foilwork::{
     business::{self, CommissionRule, CommissionTier, RentOrWage},
@@ -106,7 +107,8 @@ pub fn commission_pay(
 ///     >>> [str(share) for share in share_tips(Money("50.00", "EUR"), [8, 8, 5])]
 ///     ['19.05 EUR', '19.05 EUR', '11.90 EUR']
 #[pyfunction]
-pub fn share_tips(tips: PyMoney, worked_h: Vec<f64>) -> PyResult<Vec<PyMoney>> {
+pub fn share_tips(tips: PyMoney, worked_h: Sequence<f64>) -> PyResult<Vec<PyMoney>> {
+    let worked_h = worked_h.0;
     let worked = worked_h.into_iter().map(hours).collect::<PyResult<Vec<_>>>()?;
     let shares = business::share_tips(tips.0, &worked).map_err(raise)?;
     Ok(shares.into_iter().map(PyMoney).collect())
@@ -192,7 +194,8 @@ answer! {
 ///     >>> [str(step.left) for step in hiring_steps([8, 16, 23], Money("8", "USD"), Money("60", "USD"))]
 ///     ['4.00 USD', '4.00 USD', '-4.00 USD']
 #[pyfunction]
-pub fn hiring_steps(services: Vec<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<Vec<HiringStep>> {
+pub fn hiring_steps(services: Sequence<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<Vec<HiringStep>> {
+    let services = services.0;
     let steps = business::hiring_steps(&services, contribution.0, wage.0).map_err(raise)?;
     let step = |step: business::HiringStep| HiringStep {
         stylists: step.stylists,
@@ -219,7 +222,8 @@ pub fn hiring_steps(services: Vec<u32>, contribution: PyMoney, wage: PyMoney) ->
 ///     >>> best_number_to_hire([8, 16, 23, 29, 34, 38], Money("8", "USD"), Money("60", "USD"))
 ///     2
 #[pyfunction]
-pub fn best_number_to_hire(services: Vec<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<usize> {
+pub fn best_number_to_hire(services: Sequence<u32>, contribution: PyMoney, wage: PyMoney) -> PyResult<usize> {
+    let services = services.0;
     business::best_number_to_hire(&services, contribution.0, wage.0).map_err(raise)
 }
 
@@ -239,7 +243,7 @@ pub fn best_number_to_hire(services: Vec<u32>, contribution: PyMoney, wage: PyMo
 ///     Decimal('7.5')
 #[pyfunction]
 pub fn commission_rate(earned: PyMoney, takings: PyMoney) -> PyResult<Decimal> {
-    business::commission_rate(earned.0, takings.0).map(|rate| rate.percent()).map_err(raise)
+    business::commission_rate(earned.0, takings.0).map(foilwork::money::CommissionRate::percent).map_err(raise)
 }
 
 /// A tip in percent of the bill, unrounded.

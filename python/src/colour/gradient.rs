@@ -5,7 +5,7 @@ use super::{
     shade::tone_of,
     swatches::{Difference, Swatch},
 };
-use crate::{answer::answer, bounds::Estimate, error::raise, finding::Finding};
+use crate::{answer::answer, bounds::Estimate, error::raise, finding::Finding, sequence::Sequence};
 use foilwork::{
     colour::{self, Tone},
     quantity::Share,
@@ -73,7 +73,8 @@ pub fn section_look(rest: &Swatch, lightened: &Swatch, share_percent: f64) -> Py
 ///     >>> strip([swatch(5), swatch(9, lightened_from=5)]).count("model, not a photograph")
 ///     2
 #[pyfunction]
-pub fn strip(swatches: Vec<Swatch>) -> String {
+pub fn strip(swatches: Sequence<Swatch>) -> String {
+    let swatches = swatches.0;
     colour::strip(swatches.iter().map(|each| (each.label.as_str(), &each.swatch)))
 }
 
@@ -170,7 +171,8 @@ pub fn check_depth_at_root(natural_level: AnyLevel, depth_level: AnyLevel) -> Op
 ///     >>> "crown" in check_hairline(8, [("crown", 9)]).text
 ///     True
 #[pyfunction]
-pub fn check_hairline(hairline_level: AnyLevel, neighbours: Vec<(String, AnyLevel)>) -> Option<Finding> {
+pub fn check_hairline(hairline_level: AnyLevel, neighbours: Sequence<(String, AnyLevel)>) -> Option<Finding> {
+    let neighbours = neighbours.0;
     let neighbours = neighbours.iter().map(|(name, level)| (name.as_str(), level.0));
     colour::check_hairline(hairline_level.0, neighbours).as_ref().map(Into::into)
 }
@@ -211,13 +213,15 @@ answer! {
 ///     >>> transition_between(6, 9).level
 ///     7.5
 #[pyfunction]
-#[pyo3(signature = (first_level, second_level, *, first_tones = vec![], second_tones = vec![]), text_signature = "(first_level, second_level, *, first_tones=(), second_tones=())")]
+#[pyo3(signature = (first_level, second_level, *, first_tones = Sequence(vec![]), second_tones = Sequence(vec![])), text_signature = "(first_level, second_level, *, first_tones=(), second_tones=())")]
 pub fn transition_between(
     first_level: AnyLevel,
     second_level: AnyLevel,
-    first_tones: Vec<String>,
-    second_tones: Vec<String>,
+    first_tones: Sequence<String>,
+    second_tones: Sequence<String>,
 ) -> PyResult<Option<Transition>> {
+    let first_tones = first_tones.0;
+    let second_tones = second_tones.0;
     let (first, second) = (tone_of(&first_tones)?, tone_of(&second_tones)?);
     let found = colour::transition_between((first_level.0, &first), (second_level.0, &second));
     Ok(found.map(|between| Transition {

@@ -4,7 +4,7 @@ use super::{
     level::{AnyLevel, product_of},
     swatches::white,
 };
-use crate::{answer::answer, bounds::Estimate, error::raise};
+use crate::{answer::answer, bounds::Estimate, error::raise, sequence::Sequence};
 use foilwork::{
     colour,
     quantity::{Mass, Share},
@@ -110,7 +110,8 @@ pub fn white_blend(
 ///     >>> blended_level([(6, 30), (8, 10)])
 ///     6.5
 #[pyfunction]
-pub fn blended_level(parts: Vec<(AnyLevel, f64)>) -> PyResult<f64> {
+pub fn blended_level(parts: Sequence<(AnyLevel, f64)>) -> PyResult<f64> {
+    let parts = parts.0;
     let part = |(level, mass): (AnyLevel, f64)| Ok((level.0, Mass::from_g(mass).map_err(raise)?));
     let parts = parts.into_iter().map(part).collect::<PyResult<Vec<_>>>()?;
     Ok(colour::blended_level(parts).map_err(raise)?.value.number())

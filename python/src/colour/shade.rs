@@ -2,6 +2,7 @@ use super::level::AnyLevel;
 use crate::{
     answer::Reduced,
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     colour::{self, Hue, Tone, TonePart},
@@ -39,9 +40,10 @@ pub fn tone_of(words: &[String]) -> PyResult<Tone> {
 #[pymethods]
 impl Shade {
     #[new]
-    #[pyo3(signature = (code, level, tones = Vec::new(), strength_percent = 100.0), text_signature = "(code, level, tones=(), strength_percent=100.0)")]
+    #[pyo3(signature = (code, level, tones = Sequence(Vec::new()), strength_percent = 100.0), text_signature = "(code, level, tones=(), strength_percent=100.0)")]
     #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
-    fn new(code: &str, level: AnyLevel, tones: Vec<String>, strength_percent: f64) -> PyResult<Self> {
+    fn new(code: &str, level: AnyLevel, tones: Sequence<String>, strength_percent: f64) -> PyResult<Self> {
+        let tones = tones.0;
         let shade = colour::Shade::new(code, level.0, tone_of(&tones)?).map_err(raise)?;
         Ok(Self(shade.with_strength(Share::from_percent(strength_percent).map_err(raise)?)))
     }
@@ -83,7 +85,8 @@ impl Shade {
     }
 
     #[staticmethod]
-    fn _restore(code: &str, level: f64, tones: Vec<(String, f64)>, strength_percent: f64) -> PyResult<Self> {
+    fn _restore(code: &str, level: f64, tones: Sequence<(String, f64)>, strength_percent: f64) -> PyResult<Self> {
+        let tones = tones.0;
         let part =
             |(hue, share_percent): (String, f64)| Ok(TonePart { hue: hue.parse().map_err(raise)?, share_percent });
         let parts = tones.into_iter().map(part).collect::<PyResult<Vec<_>>>()?;

@@ -3,6 +3,7 @@ use crate::{
     answer::answer,
     columns::{Column, OnRefusal, apply, apply_kernel_to, apply_triples},
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, White, Xyz},
@@ -311,8 +312,8 @@ pub fn srgb_to_lab(srgb: &str) -> PyResult<(f64, f64, f64)> {
 ///     [100.0, 0.0, 0.0]
 #[pyfunction]
 #[pyo3(signature = (reflectance, *, observer_degrees = 10))]
-#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
-pub fn reflectance_to_lab(reflectance: Vec<f64>, observer_degrees: u8) -> PyResult<(f64, f64, f64)> {
+pub fn reflectance_to_lab(reflectance: Sequence<f64>, observer_degrees: u8) -> PyResult<(f64, f64, f64)> {
+    let reflectance = reflectance.0;
     let white = white(observer_degrees)?;
     let bands = reflectance.as_slice().try_into();
     let wrong = |_| FoilworkError::new_err(format!("a reflectance has 31 numbers (got {})", reflectance.len()));

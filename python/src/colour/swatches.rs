@@ -3,6 +3,7 @@ use crate::{
     answer::{Reduced, answer},
     bounds::Estimate,
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     colour::{self, Hue, Lab, White},
@@ -146,7 +147,8 @@ impl Swatch {
     }
 
     #[staticmethod]
-    fn _restore(samples: Vec<[f64; 3]>, basis: &str, label: String) -> PyResult<Self> {
+    fn _restore(samples: Sequence<[f64; 3]>, basis: &str, label: String) -> PyResult<Self> {
+        let samples = samples.0;
         let basis: Basis = basis.parse().map_err(raise)?;
         let swatch = colour::Swatch::from_samples(&samples, basis);
         swatch.map(|swatch| Self { swatch, label }).ok_or_else(|| FoilworkError::new_err("not the samples of a swatch"))

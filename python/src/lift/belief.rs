@@ -106,7 +106,8 @@ impl Belief {
 
     fn __hash__(&self) -> u64 {
         let mut hasher = DefaultHasher::new();
-        let bounds = [self.core.pigment_per_min(), self.core.oxidant_per_min()].map(|rate| rate.to_array());
+        let bounds =
+            [self.core.pigment_per_min(), self.core.oxidant_per_min()].map(foilwork::prelude::Interval::to_array);
         (self.readings(), bounds.map(|rate| rate.map(f64::to_bits))).hash(&mut hasher);
         hasher.finish()
     }
@@ -124,11 +125,13 @@ impl Belief {
     #[classmethod]
     fn _restore(
         _cls: &Bound<'_, PyType>,
-        from: Vec<StrandReading>,
+        from: Sequence<StrandReading>,
         guest: Option<String>,
         product: Option<String>,
-        later: Vec<StrandReading>,
+        later: Sequence<StrandReading>,
     ) -> PyResult<Self> {
+        let from = from.0;
+        let later = later.0;
         Self::of(from, guest, product, later)
     }
 }

@@ -244,8 +244,9 @@ impl Lightening {
         situation: Situation,
         start_level: f64,
         belief: Belief,
-        earlier_min: Vec<f64>,
+        earlier_min: Sequence<f64>,
     ) -> PyResult<Self> {
+        let earlier_min = earlier_min.0;
         Self::of(situation, Level::new(start_level).map_err(raise)?, belief, earlier_min)
     }
 }

@@ -1,7 +1,7 @@
 //! Wrappers of `foilwork::mix`: what the trade does about white hair, what to watch, what is the wrong way round.
 
 use super::weighing::mass;
-use crate::{answer::answer, bounds::Estimate, error::raise, finding::Finding};
+use crate::{answer::answer, bounds::Estimate, error::raise, finding::Finding, sequence::Sequence};
 use foilwork::{
     mix::{self, Hazard, handling_advice as points},
     quantity::Share,
@@ -101,7 +101,8 @@ answer! {
 ///     >>> handling_advice(["persulfate"])[0].stage
 ///     'before'
 #[pyfunction]
-pub fn handling_advice(hazards: Vec<String>) -> PyResult<Vec<HandlingAdvice>> {
+pub fn handling_advice(hazards: Sequence<String>) -> PyResult<Vec<HandlingAdvice>> {
+    let hazards = hazards.0;
     let hazards: Vec<Hazard> = hazards.iter().map(|code| code.parse()).collect::<Result<_, _>>().map_err(raise)?;
     let point = |point: &&mix::HandlingAdvice| HandlingAdvice {
         stage: point.stage.code().to_owned(),

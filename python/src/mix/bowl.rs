@@ -4,7 +4,7 @@ use super::{
     recipe::{Addition, Recipe, additions},
     weighing::mass,
 };
-use crate::{answer::answer, error::raise};
+use crate::{answer::answer, error::raise, sequence::Sequence};
 use foilwork::{
     mix::{self, BowlRequest, Pace},
     quantity::Duration,
@@ -78,8 +78,9 @@ answer! {
         ///
         /// Raises:
         ///     FoilworkError: a recipe that is not in g, or an additive of a product that is not in it.
-        #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
-        fn recipes(&self, base: &Recipe, additives: Vec<Addition>) -> PyResult<Vec<Recipe>> {
+        #[pyo3(signature = (base, additives = Sequence(vec![])), text_signature = "($self, base, additives=())")]
+        fn recipes(&self, base: &Recipe, additives: Sequence<Addition>) -> PyResult<Vec<Recipe>> {
+            let additives = additives.0;
             let recipes = self.plan()?.recipes(&base.0, &additions(&additives)?).map_err(raise)?;
             Ok(recipes.into_iter().map(Recipe).collect())
         }
@@ -95,8 +96,9 @@ answer! {
         ///
         /// Raises:
         ///     FoilworkError: as for :meth:`recipes`.
-        #[pyo3(signature = (base, additives = vec![]), text_signature = "($self, base, additives=())")]
-        fn leftovers(&self, base: &Recipe, additives: Vec<Addition>) -> PyResult<Vec<Leftover>> {
+        #[pyo3(signature = (base, additives = Sequence(vec![])), text_signature = "($self, base, additives=())")]
+        fn leftovers(&self, base: &Recipe, additives: Sequence<Addition>) -> PyResult<Vec<Leftover>> {
+            let additives = additives.0;
             let leftovers = self.plan()?.leftovers(&base.0, &additions(&additives)?).map_err(raise)?;
             let leftover =
                 |l: mix::Leftover| Leftover { product: l.product, used_g: l.used.g(), wasted_g: l.wasted.g() };

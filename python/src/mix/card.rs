@@ -5,6 +5,7 @@ use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
     error::raise,
+    sequence::Sequence,
 };
 use foilwork::{
     mix::{self, CardRequest},
@@ -111,18 +112,20 @@ impl From<mix::Card> for Card {
 ///     >>> card.use_by, card.strength_as_applied_ww_percent.best
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]
-#[pyo3(signature = (who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks = vec![]), text_signature = "(who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks=())")]
+#[pyo3(signature = (who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks = Sequence(vec![])), text_signature = "(who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks=())")]
 #[expect(clippy::too_many_arguments, reason = "arguments of one Python function")]
 pub fn mixing_card(
     who: &str,
     what: &str,
     recipe: &Recipe,
-    strengths_ww_percent: Vec<Option<Stated<MassFraction>>>,
+    strengths_ww_percent: Sequence<Option<Stated<MassFraction>>>,
     division_g: f64,
     mixed_at: &str,
     working_life_min: f64,
-    remarks: Vec<String>,
+    remarks: Sequence<String>,
 ) -> PyResult<Card> {
+    let strengths_ww_percent = strengths_ww_percent.0;
+    let remarks = remarks.0;
     let strengths: Vec<_> = strengths_ww_percent.into_iter().map(|s| s.map(|s| s.0)).collect();
     let request = CardRequest {
         who,

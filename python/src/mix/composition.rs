@@ -5,6 +5,7 @@ use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
     error::raise,
+    sequence::Sequence,
 };
 use foilwork::{
     mix::{self, Hazard},
@@ -42,14 +43,15 @@ pub struct Ingredient(mix::Ingredient);
 #[pymethods]
 impl Ingredient {
     #[new]
-    #[pyo3(signature = (name, level_ww_percent, *, cas = None, stated_as = None, groups = vec![]), text_signature = "(name, level_ww_percent, *, cas=None, stated_as=None, groups=())")]
+    #[pyo3(signature = (name, level_ww_percent, *, cas = None, stated_as = None, groups = Sequence(vec![])), text_signature = "(name, level_ww_percent, *, cas=None, stated_as=None, groups=())")]
     fn new(
         name: String,
         level_ww_percent: Stated<MassFraction>,
         cas: Option<&str>,
         stated_as: Option<&str>,
-        groups: Vec<String>,
+        groups: Sequence<String>,
     ) -> PyResult<Self> {
+        let groups = groups.0;
         let cas = cas.map(str::parse).transpose().map_err(raise)?;
         let stated_as = stated_as.map(str::parse).transpose().map_err(raise)?;
         Ok(Self(mix::Ingredient { name, cas, stated_as, groups, level: level_ww_percent.0 }))
@@ -121,7 +123,8 @@ pub struct Product(mix::Product);
 impl Product {
     #[new]
     #[pyo3(signature = (name, ingredients, *, fully_declared = true))]
-    fn new(name: String, ingredients: Vec<Ingredient>, fully_declared: bool) -> Self {
+    fn new(name: String, ingredients: Sequence<Ingredient>, fully_declared: bool) -> Self {
+        let ingredients = ingredients.0;
         let ingredients = ingredients.into_iter().map(|i| i.0).collect();
         Self(mix::Product { name, ingredients, fully_declared })
     }
@@ -218,7 +221,8 @@ pub struct Composition(pub mix::Composition);
 #[pymethods]
 impl Composition {
     #[new]
-    fn new(parts: Vec<(f64, Product)>) -> PyResult<Self> {
+    fn new(parts: Sequence<(f64, Product)>) -> PyResult<Self> {
+        let parts = parts.0;
         let parts = parts.into_iter().map(|(g, product)| Ok((mass(g)?, product.0)));
         let parts = parts.collect::<PyResult<Vec<_>>>()?;
         mix::Composition::mix(parts).map(Self).map_err(raise)

@@ -4,6 +4,7 @@ use super::{ratio::Ratio, weighing::mass};
 use crate::{
     answer::answer,
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     mix::{self, Dose, RecipeAmount, Unit},
@@ -233,7 +234,8 @@ impl Recipe {
     }
 
     /// The recipe with additives on top of it.
-    fn with_additives(&self, additives: Vec<Addition>) -> PyResult<Self> {
+    fn with_additives(&self, additives: Sequence<Addition>) -> PyResult<Self> {
+        let additives = additives.0;
         self.0.with_additives(&additions(&additives)?).map(Self).map_err(raise)
     }
 

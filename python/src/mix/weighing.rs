@@ -5,6 +5,7 @@ use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{
     mix,
@@ -74,7 +75,8 @@ answer! {
         ///
         /// Raises:
         ///     FoilworkError: a strength outside 0 to 100 % w/w.
-        fn strength_shift(&self, strengths_ww_percent: Vec<Stated<MassFraction>>) -> PyResult<StrengthShift> {
+        fn strength_shift(&self, strengths_ww_percent: Sequence<Stated<MassFraction>>) -> PyResult<StrengthShift> {
+            let strengths_ww_percent = strengths_ww_percent.0;
             let strengths: Vec<_> = strengths_ww_percent.into_iter().map(|s| s.0).collect();
             let shift = self.weighing()?.strength_shift(&strengths).map_err(raise)?;
             Ok(StrengthShift {
@@ -149,7 +151,8 @@ impl From<scale::Weighing> for Weighing {
 /// Source:
 ///     Greedy increments for separable convex allocation (Ibaraki and Katoh 1988, from memory); checked by brute force.
 #[pyfunction]
-pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
+pub fn weigh(masses_g: Sequence<f64>, division_g: f64) -> PyResult<Weighing> {
+    let masses_g = masses_g.0;
     Ok(scale::weigh(&masses(&masses_g)?, mass(division_g)?).map_err(raise)?.into())
 }
 
@@ -173,7 +176,12 @@ pub fn weigh(masses_g: Vec<f64>, division_g: f64) -> PyResult<Weighing> {
 /// Source:
 ///     Conservation of solute mass.
 #[pyfunction]
-pub fn as_applied(masses_g: Vec<f64>, strengths_ww_percent: Vec<Stated<MassFraction>>) -> PyResult<Estimate<f64>> {
+pub fn as_applied(
+    masses_g: Sequence<f64>,
+    strengths_ww_percent: Sequence<Stated<MassFraction>>,
+) -> PyResult<Estimate<f64>> {
+    let masses_g = masses_g.0;
+    let strengths_ww_percent = strengths_ww_percent.0;
     if masses_g.len() != strengths_ww_percent.len() {
         let (parts, given) = (masses_g.len(), strengths_ww_percent.len());
         return Err(FoilworkError::new_err(format!(

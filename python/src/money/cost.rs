@@ -1,6 +1,7 @@
 use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
 use crate::answer::answer;
 use crate::error::{FoilworkError, raise};
+use crate::sequence::Sequence;
 use foilwork::money::{self, CostKind, CostTable, Labour, Measure, OnCosts, Overhead, PackPrice};
 use foilwork::quantity::Volume;
 use foilwork::source::Basis;
@@ -199,7 +200,8 @@ pub fn overhead_cost(
 ///     >>> allocate(Money("10.00", "EUR"), [1, 1, 1])
 ///     [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
 #[pyfunction]
-pub fn allocate(amount: PyMoney, weights: Vec<Number>) -> PyResult<Vec<PyMoney>> {
+pub fn allocate(amount: PyMoney, weights: Sequence<Number>) -> PyResult<Vec<PyMoney>> {
+    let weights = weights.0;
     let weights: Vec<_> = weights.into_iter().map(|weight| weight.0).collect();
     let shares = money::allocate(amount.0, &weights).map_err(raise)?;
     Ok(shares.into_iter().map(PyMoney).collect())

@@ -324,7 +324,7 @@ pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding:
 ///     Decimal('19')
 #[pyfunction]
 pub fn tax_rate(net: PyMoney, gross: PyMoney) -> PyResult<Decimal> {
-    money::tax_rate(net.0, gross.0).map(|rate| rate.percent()).map_err(raise)
+    money::tax_rate(net.0, gross.0).map(foilwork::money::TaxRate::percent).map_err(raise)
 }
 
 /// The cost under a price that was set by a mark-up.

@@ -5,6 +5,7 @@ use crate::{
     answer::{Reduced, answer, fields, hash, to_dict},
     bounds::{Estimate, Stated},
     error::raise,
+    sequence::Sequence,
 };
 use foilwork::{
     peroxide::{self, Objective, Shelf},
@@ -177,7 +178,13 @@ answer! {
 ///     [('strong', 20.0), ('weak', 40.0)]
 #[pyfunction]
 #[pyo3(signature = (stocks, target_ww_percent, total_g, *, objective = "least-cost"))]
-pub fn blend_shelf(stocks: Vec<Stock>, target_ww_percent: f64, total_g: f64, objective: &str) -> PyResult<ShelfBlend> {
+pub fn blend_shelf(
+    stocks: Sequence<Stock>,
+    target_ww_percent: f64,
+    total_g: f64,
+    objective: &str,
+) -> PyResult<ShelfBlend> {
+    let stocks = stocks.0;
     let objective: Objective = objective.parse().map_err(raise)?;
     let shelf = Shelf::new(stocks.into_iter().map(|stock| stock.0).collect()).map_err(raise)?;
     let target = MassFraction::from_ww_percent(target_ww_percent).map_err(raise)?;

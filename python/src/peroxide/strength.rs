@@ -204,7 +204,7 @@ pub fn density_interval<'py>(
     let found = apply(py, [&strength_ww_percent, &temperature_c], errors, |[percent, celsius]| {
         let strength = MassFraction::from_ww_percent(percent)?;
         let found = peroxide::density(strength, Temperature::from_celsius(celsius)?)?;
-        Ok::<_, ConversionError>([found.low(), found.best(), found.high()].map(|rho| rho.g_per_ml()))
+        Ok::<_, ConversionError>([found.low(), found.best(), found.high()].map(foilwork::quantity::Density::g_per_ml))
     })?;
     Ok(Estimate(found))
 }

@@ -63,14 +63,15 @@ pub fn make_up<'py>(
     stock_ml: Option<Column<'py>>,
     errors: OnRefusal,
 ) -> PyResult<MakeUp> {
+    fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<peroxide::MakeUp, MakeUpError> {
+        peroxide::make_up(Q::from_unit(stock)?, Q::from_unit(target)?, known)
+    }
+
     let (known, volume): (fn(Volume) -> KnownVolume, _) = match (total_ml, stock_ml) {
         (Some(volume), None) => (KnownVolume::Total, volume),
         (None, Some(volume)) => (KnownVolume::Stock, volume),
         _ => return Err(FoilworkError::new_err("give exactly one of total_ml and stock_ml")),
     };
-    fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<peroxide::MakeUp, MakeUpError> {
-        peroxide::make_up(Q::from_unit(stock)?, Q::from_unit(target)?, known)
-    }
     let unit = by_volume(unit)?;
     let rule = match unit {
         StrengthUnit::MolPerL => by::<AmountConcentration>,

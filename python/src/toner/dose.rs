@@ -7,6 +7,7 @@ use crate::{
     colour::{AnyLevel, Difference, PrePigmentation, Shade, product_of, white},
     error::raise,
     finding::Finding,
+    sequence::Sequence,
 };
 use foilwork::{colour::Lab, quantity::Mass, toner};
 use pyo3::prelude::*;
@@ -164,9 +165,10 @@ answer! {
 pub fn pre_pigment(
     lightened_level: AnyLevel,
     target_level: AnyLevel,
-    shades: Vec<PyRef<'_, Shade>>,
+    shades: Sequence<PyRef<'_, Shade>>,
     bowl_g: f64,
 ) -> PyResult<Option<PrePigmentMix>> {
+    let shades = shades.0;
     let bowl = Mass::from_g(bowl_g).map_err(raise)?;
     let found = toner::pre_pigment(lightened_level.0, target_level.0, shades.iter().map(|shade| &shade.0), bowl);
     Ok(found.map(|mix| PrePigmentMix {

@@ -5,6 +5,7 @@ use crate::{
     colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
     error::{FoilworkError, raise},
     finding::Finding,
+    sequence::Sequence,
 };
 use foilwork::{
     colour::{Lab, Level},
@@ -164,10 +165,10 @@ pub fn exposed(
 ///     True
 #[pyfunction]
 #[pyo3(signature = (shades, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, target_level = None, target_tones = None, target_lab = None, observer_degrees = 10, porous = false, most_shades = 3, bowl_g = 30.0, division_g = 1.0))]
-#[expect(clippy::too_many_arguments, clippy::needless_pass_by_value, reason = "keywords of one Python function")]
+#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn find_toner(
     py: Python<'_>,
-    shades: Vec<PyRef<'_, Shade>>,
+    shades: Sequence<PyRef<'_, Shade>>,
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
@@ -181,6 +182,7 @@ pub fn find_toner(
     bowl_g: f64,
     division_g: f64,
 ) -> PyResult<TonerAnswer> {
+    let shades = shades.0;
     let white = white(observer_degrees)?;
     let measured = |(l, a, b)| Lab::new(l, a, b, white).map_err(raise);
     let reading = exposed_lab.map(measured).transpose()?;
