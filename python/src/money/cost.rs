@@ -201,8 +201,7 @@ pub fn overhead_cost(
 ///     [Money('3.34', 'EUR'), Money('3.33', 'EUR'), Money('3.33', 'EUR')]
 #[pyfunction]
 pub fn allocate(amount: PyMoney, weights: Sequence<Number>) -> PyResult<Vec<PyMoney>> {
-    let weights = weights.0;
-    let weights: Vec<_> = weights.into_iter().map(|weight| weight.0).collect();
+    let weights: Vec<_> = weights.0.into_iter().map(|weight| weight.0).collect();
     let shares = money::allocate(amount.0, &weights).map_err(raise)?;
     Ok(shares.into_iter().map(PyMoney).collect())
 }
