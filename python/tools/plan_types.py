@@ -1,4 +1,4 @@
-"""Writes the classes of a plan, ``foilwork/planned.py``, and the words of its choices, ``foilwork/_words.pyi``.
+"""Writes the classes of a plan, ``foilwork/planned``, and the words of its choices, ``foilwork/_words.pyi``.
 
 The getters of ``Plan`` too: their list in ``python/src/service/plan.rs``, and their signatures in its stub. All come
 from the JSON Schema of a plan. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes nothing
@@ -26,7 +26,13 @@ from typing import Literal, TypeAlias
 
 '''
 
-CLASSES = '''"""What a plan is made of, written from its JSON Schema by ``make stubs``: ``plan.mixes[0].bowls``.
+CLASSES = '''"""{what}, written from the JSON Schema of a plan by ``make stubs``."""
+
+from __future__ import annotations
+
+'''
+
+WHOLE = '''"""What a plan is made of, written from its JSON Schema by ``make stubs``: ``plan.mixes[0].bowls``.
 
 The objects are frozen, compare, hash, pickle, match and turn ``to_dict()``. Every name ends with the unit of its
 numbers; what is estimated is ``foilwork.Bounds``.
@@ -34,16 +40,30 @@ numbers; what is estimated is ``foilwork.Bounds``.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
-
-from foilwork._native import Bounds
-from foilwork._native.finding import Finding, Reason
-from foilwork._native.money import Money
-from foilwork._native.source import Citation
-from foilwork._record import Record
-
 '''
+
+# The files: what each holds, and the parts of a plan whose classes stand in it. A class of several parts stands in the
+# first of them. What no part names belongs to the bowls: their cards are made of a plan.
+FILES = {
+    "hair": ("The hair and the country's habits in a plan", ("hair", "habits")),
+    "bowls": ("Bowls, their cards, and their order in a plan", ("mixes", "order", "chair")),
+    "colour": ("Colours in a plan", ("colour", "contrasts")),
+    "lift": ("Lift and strengths in a plan", ("lift", "strengths", "together")),
+    "head": ("The head in a plan", ("head",)),
+    "money": ("Cost and price in a plan", ("money",)),
+    "notes": ("What a plan says beside its numbers", ("cautions", "defaults", "not_computed", "stated_not_used")),
+}
+
+# Where a class stands that is imported by name.
+HOMES = {
+    "dataclass": "dataclasses",
+    "Bounds": "foilwork._native",
+    "Finding": "foilwork._native.finding",
+    "Reason": "foilwork._native.finding",
+    "Money": "foilwork._native.money",
+    "Citation": "foilwork._native.source",
+    "Record": "foilwork._record",
+}
 
 DEFINITIONS: dict[str, Any] = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]
 SCALARS = {"string": "str", "boolean": "bool", "integer": "int", "number": "float", "null": "None"}
@@ -54,13 +74,13 @@ KNOWN = {"Citation", "Finding", "Money", "Reason"}
 def is_estimate(shape: dict[str, Any]) -> bool:
     """Whether these are bounds of numbers."""
     bounds = shape.get("properties", {})
-    return set(bounds) == {"low", "best", "high"} and {kind(bound) for bound in bounds.values()} == {"float"}
+    return set(bounds) == {"low", "best", "high"} and {kind(bound) for bound in bounds.values()} <= {"float", "int"}
 
 
 def named(name: str) -> str:
     """The name of a definition, private for a choice, since the interpreter has none; the type itself for the rest."""
     if is_estimate(DEFINITIONS[name]):
-        return "Bounds[float]"
+        return f"Bounds[{kind(DEFINITIONS[name]['properties']['best'])}]"
     if "properties" in DEFINITIONS[name]:
         return name
     said = kind(DEFINITIONS[name])
@@ -85,7 +105,7 @@ def kind(shape: dict[str, Any]) -> str:
             return f"tuple[{', '.join(map(kind, shape['prefixItems']))}]"
         return f"tuple[{kind(shape['items'])}, ...]"
     if shape.get("type") == "object":
-        return "Bounds[float]" if is_estimate(shape) else "dict[str, object]"
+        return f"Bounds[{kind(shape['properties']['best'])}]" if is_estimate(shape) else "dict[str, object]"
     return SCALARS.get(shape.get("type", ""), "object")
 
 
@@ -138,43 +158,102 @@ def uses(name: str, shapes: dict[str, Any]) -> set[str]:
     return set(re.findall(r'"#/\$defs/(\w+)"', json.dumps(shapes[name])))
 
 
+def file_of_each(schema: dict[str, Any], order: list[str]) -> dict[str, str]:
+    """The file in which every class stands."""
+    found: dict[str, str] = {}
+
+    def visit(name: str, file: str) -> None:
+        if name not in found:
+            found[name] = file
+            for used in uses(name, schema["$defs"]):
+                visit(used, file)
+
+    for file, (_, parts) in FILES.items():
+        for part in parts:
+            for name in re.findall(r'"#/\$defs/(\w+)"', json.dumps(schema["properties"][part])):
+                visit(name, file)
+    for name in order:
+        visit(name, "bowls")
+    return {name: found[name] for name in order}
+
+
+def imports(text: str, homes: dict[str, str]) -> str:
+    """What a file takes from others; the words of choices for type checkers alone."""
+    by_home: dict[str, list[str]] = {}
+    for name in sorted(homes):
+        if re.search(rf"\b{name}\b", text):
+            by_home.setdefault(homes[name], []).append(name)
+    words = by_home.pop("foilwork._words", [])
+    if words:
+        by_home["typing"] = ["TYPE_CHECKING"]
+    lines = [one_import(home, by_home[home]) for home in sorted(by_home)]
+    standard = [line for line in lines if line.startswith(("from dataclasses", "from typing"))]
+    ours = [line for line in lines if line not in standard]
+    said = "".join(standard) + ("\n" if standard and ours else "") + "".join(ours)
+    if words:
+        said += "\nif TYPE_CHECKING:\n" + textwrap.indent(one_import("foilwork._words", words, 116), "    ")
+    return said
+
+
+def one_import(home: str, names: list[str], width: int = 120) -> str:
+    """One statement, on lines of its own where it is long."""
+    names = sorted(names, key=str.lower)
+    line = f"from {home} import {', '.join(names)}\n"
+    return line if len(line) <= width else f"from {home} import (\n" + "".join(f"    {one},\n" for one in names) + ")\n"
+
+
+def listed(names: list[str]) -> str:
+    """The list of public names."""
+    line = f"__all__ = [{', '.join(json.dumps(name) for name in sorted(names))}]\n"
+    return line if len(line) <= 121 else "__all__ = [\n" + "".join(f'    "{name}",\n' for name in sorted(names)) + "]\n"
+
+
 def written(schema: dict[str, Any]) -> dict[Path, str]:
     """The files, whole."""
-    shapes = {**schema["$defs"], "PlanData": schema}
+    shapes = {**schema["$defs"], "PlanData": {key: value for key, value in schema.items() if key != "$defs"}}
     words = [name for name in sorted(schema["$defs"]) if named(name) == f"_{name}"]
     # What is made of others comes after them.
     order: list[str] = []
 
     def place(name: str) -> None:
         if "properties" in shapes[name] and name not in order and name not in KNOWN and not is_estimate(shapes[name]):
-            for used in sorted(uses(name, schema["$defs"] if name != "PlanData" else shapes) - {name}):
+            for used in sorted(uses(name, shapes) - {name}):
                 place(used)
             order.append(name)
 
-    shapes["PlanData"] = {key: value for key, value in schema.items() if key != "$defs"}
-    for name in sorted(shapes):
+    for name in sorted(schema["$defs"]):
         place(name)
-    classes = "\n\n".join(class_of(name, shapes[name]) for name in order)
-    said = sorted(named(name) for name in words if re.search(rf"\b{named(name)}\b", classes))
-    imported = "if TYPE_CHECKING:\n    from foilwork._words import (\n"
-    imported += "".join(f"        {name},\n" for name in said) + "    )\n"
-    listed = "__all__ = [\n" + "".join(f'    "{name}",\n' for name in sorted(order)) + "]\n"
-    used = {name for name in KNOWN if re.search(rf"\b{name}\b", classes)}
+    files = file_of_each(schema, order)
+    homes = {**HOMES, **{named(name): "foilwork._words" for name in words}}
+    made = {}
+    for file, (what, _) in FILES.items():
+        own = [name for name in order if files[name] == file]
+        classes = "\n\n".join(class_of(name, shapes[name]) for name in own)
+        others = {name: f"foilwork.planned.{files[name]}" for name in order if files[name] != file}
+        taken = imports(classes, {**homes, **others})
+        made[PACKAGE / "planned" / f"{file}.py"] = f"{CLASSES.format(what=what)}{taken}\n{listed(own)}\n\n{classes}"
+    whole = class_of("PlanData", shapes["PlanData"])
+    # The package names every class, whether the plan itself does or one of its parts.
+    taken = imports(whole + " ".join(order), {**homes, **{name: f"foilwork.planned.{files[name]}" for name in order}})
+    made[PACKAGE / "planned" / "__init__.py"] = f"{WHOLE}{taken}\n{listed([*order, 'PlanData'])}\n\n{whole}"
+    used = {name for name in KNOWN if any(re.search(rf"\b{name}\b", text) for text in made.values())}
     assert used == KNOWN, f"no longer in a plan: {KNOWN - used}"
+    made[PACKAGE / "_words.pyi"] = WORDS + "".join(alias(named(name), kind(shapes[name])) for name in words)
+    return {**made, **getters(schema)}
+
+
+def getters(schema: dict[str, Any]) -> dict[Path, str]:
+    """The getters of ``Plan``, in Rust and in its stub."""
     parts = [(field, first(shape, field), kind(shape)) for field, shape in schema["properties"].items()]
     listed_parts = ",\n".join(f"    /// {doc}\n    {field}" for field, doc, _ in parts)
     rust, stub = (path.read_text(encoding="utf-8") for path in (GETTERS, STUB))
-    getters = re.sub(r"(?<=\nparts! \{\n).*?(?=;\n)", lambda _: listed_parts, rust, flags=re.S)
     signatures = ""
     for field, doc, shown in parts:
         signatures += f'    @property\n    def {field}(self) -> {said_there(shown)}:\n        """{doc}"""\n'
     known = r"(?<=\n)    @property\n.*?(?=    def text)"
-    stub = re.sub(known, lambda _: signatures, stub, count=1, flags=re.S)
     return {
-        GETTERS: getters,
-        STUB: stub,
-        PACKAGE / "_words.pyi": WORDS + "".join(alias(named(name), kind(shapes[name])) for name in words),
-        PACKAGE / "planned.py": f"{CLASSES}{imported}\n{listed}\n\n{classes}",
+        GETTERS: re.sub(r"(?<=\nparts! \{\n).*?(?=;\n)", lambda _: listed_parts, rust, flags=re.S),
+        STUB: re.sub(known, lambda _: signatures, stub, count=1, flags=re.S),
     }
 
 
@@ -192,6 +271,7 @@ def main() -> int:
     arguments = parser.parse_args()
     for path, text in written(json.loads(SCHEMA.read_text(encoding="utf-8"))).items():
         if not arguments.check:
+            path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8")
         elif not path.exists() or path.read_text(encoding="utf-8") != text:
             print("the classes of a plan are not those of its schema (run make stubs)", file=sys.stderr)

@@ -1,4 +1,5 @@
 //! What every choice keeps to; each `choice!` runs it, so that none can be forgotten.
+#![cfg(test)]
 
 use super::{Choice, UnknownChoice};
 use serde::{Serialize, de::DeserializeOwned};

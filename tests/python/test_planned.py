@@ -84,6 +84,11 @@ def test_every_part_is_a_value() -> None:
     assert {"Bowl", "Mix", "Step", "BowlCard", "CardClock", "SectionColour"} <= seen <= set(planned.__all__)
 
 
+def test_no_class_is_bounds_by_another_name() -> None:
+    for name in planned.__all__:
+        assert {field.name for field in fields(getattr(planned, name))} != {"low", "best", "high"}, name
+
+
 def test_an_estimate_is_bounds() -> None:
     mix = plan_of(ROOT / "examples" / "soft-gradient.toml").mixes[0]
     assert isinstance(mix.on_hair_ww_percent, Bounds)

@@ -1,0 +1,184 @@
+"""What a plan is made of, written from its JSON Schema by ``make stubs``: ``plan.mixes[0].bowls``.
+
+The objects are frozen, compare, hash, pickle, match and turn ``to_dict()``. Every name ends with the unit of its
+numbers; what is estimated is ``foilwork.Bounds``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native.finding import Finding
+from foilwork._record import Record
+from foilwork.planned.bowls import Bowl, BowlCard, CardClock, CardMinutes, ChairTime, Mix, Step, WeighedPart
+from foilwork.planned.colour import (
+    Contrast,
+    Difference,
+    LevelRule,
+    NaturalShadeDose,
+    NeutralisingDose,
+    PrePigmentation,
+    PrePigmentMix,
+    SectionColour,
+    SectionLook,
+    SectionNeutralising,
+    Sourced,
+    Swatch,
+    TonePart,
+    TonerPart,
+    UnderlyingPigment,
+)
+from foilwork.planned.hair import Existing, Habits, Hair, TestDone
+from foilwork.planned.head import (
+    Change,
+    ClassDecision,
+    HeadLook,
+    HeadPlan,
+    HeadReading,
+    InPlace,
+    Region,
+    RegionLook,
+    Rejected,
+    SectionPlan,
+    Template,
+)
+from foilwork.planned.lift import (
+    ChosenStrength,
+    ExpectedLook,
+    Factor,
+    RejectedStrength,
+    SectionLift,
+    SeenNow,
+    TimeTo,
+    TogetherPlan,
+    TogetherSection,
+)
+from foilwork.planned.money import CostLineWithShare, CostTable, LeftOut, MoneyPlan, SetPrice, TaxedPrice
+from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
+
+if TYPE_CHECKING:
+    from foilwork._words import _Jurisdiction, _OrderBasis
+
+__all__ = [
+    "Bowl",
+    "BowlCard",
+    "CardClock",
+    "CardMinutes",
+    "Caution",
+    "ChairTime",
+    "Change",
+    "ChosenStrength",
+    "ClassDecision",
+    "Contrast",
+    "CostLineWithShare",
+    "CostTable",
+    "DefaultUsed",
+    "Difference",
+    "Existing",
+    "ExpectedLook",
+    "Factor",
+    "Habits",
+    "Hair",
+    "HeadLook",
+    "HeadPlan",
+    "HeadReading",
+    "InPlace",
+    "LeftOut",
+    "LevelRule",
+    "Mix",
+    "MoneyPlan",
+    "NaturalShadeDose",
+    "NeutralisingDose",
+    "NotComputed",
+    "PlanData",
+    "PrePigmentMix",
+    "PrePigmentation",
+    "Region",
+    "RegionLook",
+    "Rejected",
+    "RejectedStrength",
+    "SectionColour",
+    "SectionLift",
+    "SectionLook",
+    "SectionNeutralising",
+    "SectionPlan",
+    "SeenNow",
+    "SetPrice",
+    "Sourced",
+    "StatedNotUsed",
+    "Step",
+    "Swatch",
+    "TaxedPrice",
+    "Template",
+    "TestDone",
+    "TimeTo",
+    "TogetherPlan",
+    "TogetherSection",
+    "TonePart",
+    "TonerPart",
+    "UnderlyingPigment",
+    "WeighedPart",
+]
+
+
+@dataclass(frozen=True)
+class PlanData(Record):
+    """A service plan: what to weigh, in which order, what was checked, what it costs."""
+
+    __slots__ = {
+        "blocked": "Whether any finding says stop: then do not begin.",
+        "cautions": "Cautions for what is in the bowls.",
+        "chair": "How long the chair is taken.",
+        "colour": "What each section needs of colour.",
+        "colourist": "Who works.",
+        "contrasts": "How far sections that lie beside each other are apart.",
+        "defaults": "Defaults that were used because the file did not say.",
+        "findings": "Checks, the worst first.",
+        "foilwork": "Version of foilwork that made it.",
+        "format": "Version of the form of this data.",
+        "guest": "A code for the guest.",
+        "habits": "How the shop writes; it changes sheets and cards, no number.",
+        "hair": "The hair as stated.",
+        "head": "Hair and foils, section by section, and how the head will read.",
+        "jurisdiction": "Whose law the limits are from.",
+        "lift": "How light each lightened section gets, how fast, how sure.",
+        "mixes": "What to mix, in the running order.",
+        "money": "What it costs and what to charge; absent without prices.",
+        "not_computed": "What a reader might look for and will not find, with the reason.",
+        "notes": "Notes of the file.",
+        "order": "The running order.",
+        "order_basis": "Whose order the running order is.",
+        "start": "When it starts, as the file says.",
+        "stated_not_used": "Facts of the file that no check or computation reads.",
+        "strengths": "The strengths that the plan chose, where sections left theirs out.",
+        "title": "What the service is called.",
+        "together": "What makes those sections finish together, or why they do not.",
+    }
+    blocked: bool
+    cautions: tuple[Caution, ...]
+    chair: ChairTime
+    colour: tuple[SectionColour, ...]
+    colourist: str | None
+    contrasts: tuple[Contrast, ...]
+    defaults: tuple[DefaultUsed, ...]
+    findings: tuple[Finding, ...]
+    foilwork: str
+    format: int
+    guest: str | None
+    habits: Habits
+    hair: Hair
+    head: HeadPlan
+    jurisdiction: _Jurisdiction | None
+    lift: tuple[SectionLift, ...]
+    mixes: tuple[Mix, ...]
+    money: MoneyPlan | None
+    not_computed: tuple[NotComputed, ...]
+    notes: str | None
+    order: tuple[Step, ...]
+    order_basis: _OrderBasis
+    start: str
+    stated_not_used: tuple[StatedNotUsed, ...]
+    strengths: tuple[ChosenStrength, ...]
+    title: str
+    together: tuple[TogetherPlan, ...]

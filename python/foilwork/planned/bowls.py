@@ -1,0 +1,221 @@
+"""Bowls, their cards, and their order in a plan, written from the JSON Schema of a plan by ``make stubs``."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native import Bounds
+from foilwork._native.finding import Finding
+from foilwork._record import Record
+
+if TYPE_CHECKING:
+    from foilwork._words import _Basis, _PartKind, _WorkStage
+
+__all__ = ["Bowl", "BowlCard", "CardClock", "CardMinutes", "ChairTime", "Mix", "Step", "WeighedPart"]
+
+
+@dataclass(frozen=True)
+class WeighedPart(Record):
+    """One thing to weigh."""
+
+    __slots__ = {
+        "exact_g": "The exact mass.",
+        "kind": "What it is in the bowl.",
+        "peroxide_ww_percent": "The peroxide it brings; zero for everything but developers.",
+        "product": "Product by its name on the shelf.",
+        "scale_shows_g": "What the scale shows once it is in, the bowl tared.",
+        "weigh_g": "The mass to the scale's division.",
+    }
+    exact_g: float
+    kind: _PartKind
+    peroxide_ww_percent: Bounds[float]
+    product: str
+    scale_shows_g: float
+    weigh_g: float
+
+
+@dataclass(frozen=True)
+class Bowl(Record):
+    """One fresh bowl, or several alike."""
+
+    __slots__ = {
+        "count": "How many of these.",
+        "mixed_after_min": "When each is mixed, counted from the beginning of this application.",
+        "on_hair_ww_percent": "Strength on the hair of this bowl, as weighed.",
+        "parts": "What goes in, in the order of weighing.",
+        "total_g": "What the scale shows in the end.",
+        "use_within_min": "How long each is used after mixing.",
+        "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
+    }
+    count: int
+    mixed_after_min: tuple[float, ...]
+    on_hair_ww_percent: Bounds[float]
+    parts: tuple[WeighedPart, ...]
+    total_g: float
+    use_within_min: float
+    worst_ratio_error_percent: float
+
+
+@dataclass(frozen=True)
+class CardClock(Record):
+    """The times of a card on the salon clock."""
+
+    __slots__ = {
+        "look_at": "When to look at the hair.",
+        "look_at_last": "From when on the last strand is looked at too.",
+        "mixed_at": "When it is mixed.",
+        "rinse_by": "When to rinse at the latest.",
+        "use_by": "When it must no longer be used.",
+    }
+    look_at: tuple[str, ...]
+    look_at_last: str | None
+    mixed_at: str
+    rinse_by: str
+    use_by: str
+
+
+@dataclass(frozen=True)
+class CardMinutes(Record):
+    """The times of a card, counted from the first brush."""
+
+    __slots__ = {
+        "look_at_last_min": "From when on the last strand is looked at too.",
+        "look_at_min": "When to look at the hair.",
+        "mixed_at_min": "When it is mixed.",
+        "rinse_by_min": "When to rinse at the latest.",
+        "use_by_min": "When it must no longer be used.",
+    }
+    look_at_last_min: float | None
+    look_at_min: tuple[float, ...]
+    mixed_at_min: float
+    rinse_by_min: float
+    use_by_min: float
+
+
+@dataclass(frozen=True)
+class BowlCard(Record):
+    """What lies beside one fresh bowl: whether to begin at all, what to weigh, strength on the hair, times, what to
+    mind.
+    """
+
+    __slots__ = {
+        "blocked": "Whether the plan says stop: then do not mix this bowl.",
+        "bowl": "Which of the bowls of this mix, from one.",
+        "bowls": "How many there are.",
+        "clock": "The same on the salon clock, where the time of day of the start is stated.",
+        "findings": "The findings about this mix that ask for thought, worst first.",
+        "guest": "A code for the guest.",
+        "minutes": (
+            "Times in minutes from the first brush; for toners and root shadows the earliest, as if rinsing took no "
+            "time."
+        ),
+        "name": "What the bowl is for.",
+        "on_hair_ww_percent": "Strength on the hair.",
+        "parts": "What goes in, in the order of weighing.",
+        "stage": "Section, toner or root shadow.",
+        "stops": "Every finding of the plan that says stop.",
+        "strength_basis": "What that strength rests on.",
+        "total_g": "What the scale shows in the end.",
+        "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
+    }
+    blocked: bool
+    bowl: int
+    bowls: int
+    clock: CardClock | None
+    findings: tuple[Finding, ...]
+    guest: str | None
+    minutes: CardMinutes
+    name: str
+    on_hair_ww_percent: Bounds[float]
+    parts: tuple[WeighedPart, ...]
+    stage: _WorkStage
+    stops: tuple[Finding, ...]
+    strength_basis: _Basis
+    total_g: float
+    worst_ratio_error_percent: float
+
+
+@dataclass(frozen=True)
+class ChairTime(Record):
+    """How long the chair is taken: to the last rinse, then the toners, then the other work."""
+
+    __slots__ = {
+        "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
+        "other_work_min": "Consultation, rinsing, drying, where that is stated.",
+        "sections_min": "From the first brush to the last rinse of a section.",
+        "total_min": "All of it.",
+    }
+    after_rinse_min: float
+    other_work_min: float | None
+    sections_min: float
+    total_min: float
+
+
+@dataclass(frozen=True)
+class Mix(Record):
+    """What to mix for one section, toner or root shadow."""
+
+    __slots__ = {
+        "bowls": "The bowls, in the order in which they are mixed.",
+        "developer_ww_percent": "Strength of the developer before mixing.",
+        "findings": "Places in the plan's list of findings, of those that concern this mix.",
+        "leftover_g": "Mixed but not expected to be used.",
+        "name": "What it is for.",
+        "needed_basis": "What that amount rests on.",
+        "needed_g": "How much is needed.",
+        "on_hair_as_labelled_ww_percent": (
+            "The same as far as a bottle that nobody measured may be off its label; what is held against the law."
+        ),
+        "on_hair_ww_percent": "Strength on the hair after mixing, as weighed.",
+        "ratio": "Parts product to parts developer, additives apart; absent where no developer is used.",
+        "stage": "Section, toner or root shadow.",
+        "strength_basis": "What both strengths rest on.",
+        "undeclared": (
+            "Products in it whose contents nobody declares in full: what they may hold or release is unknown."
+        ),
+    }
+    bowls: tuple[Bowl, ...]
+    developer_ww_percent: Bounds[float]
+    findings: tuple[int, ...]
+    leftover_g: float
+    name: str
+    needed_basis: _Basis
+    needed_g: Bounds[float]
+    on_hair_as_labelled_ww_percent: Bounds[float]
+    on_hair_ww_percent: Bounds[float]
+    ratio: str | None
+    stage: _WorkStage
+    strength_basis: _Basis
+    undeclared: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Step(Record):
+    """One line of the running order. Times count from the first brush; those of toners and root shadows from the end of
+    the last rinse before them.
+    """
+
+    __slots__ = {
+        "applied_min": "When its application ends.",
+        "begin_min": "When its application begins.",
+        "look_at_last_min": (
+            "The look from which on the last strand is looked at too; none where it is looked at only when it is "
+            "rinsed."
+        ),
+        "look_at_min": "When to look at it: its first strands, and from `look_at_last` on its last ones too.",
+        "mix_at_min": "When its bowls are mixed.",
+        "name": "The section, toner or root shadow.",
+        "number": "Place in the order, from one.",
+        "rinse_by_min": "When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.",
+        "stage": "Which of these it is.",
+    }
+    applied_min: float
+    begin_min: float
+    look_at_last_min: float | None
+    look_at_min: tuple[float, ...]
+    mix_at_min: tuple[float, ...]
+    name: str
+    number: int
+    rinse_by_min: float
+    stage: _WorkStage

@@ -1,0 +1,241 @@
+"""The head in a plan, written from the JSON Schema of a plan by ``make stubs``."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native import Bounds
+from foilwork._native.source import Citation
+from foilwork._record import Record
+from foilwork.planned.colour import Swatch
+
+if TYPE_CHECKING:
+    from foilwork._words import _Basis, _ExtraStep, _ProductKind, _ServiceClass, _Softness, _Technique, _Wish
+
+__all__ = [
+    "Change",
+    "ClassDecision",
+    "HeadLook",
+    "HeadPlan",
+    "HeadReading",
+    "InPlace",
+    "Region",
+    "RegionLook",
+    "Rejected",
+    "SectionPlan",
+    "Template",
+]
+
+
+@dataclass(frozen=True)
+class Change(Record):
+    """The section to change so that the head reads as wanted."""
+
+    __slots__ = {
+        "enough": "Whether that is enough; if not, its light hair has to be another level too.",
+        "lightened_percent": "How much of its hair is lightened now.",
+        "section": "The section.",
+        "wanted_percent": "How much it would have to be.",
+    }
+    enough: bool
+    lightened_percent: float
+    section: str
+    wanted_percent: float
+
+
+@dataclass(frozen=True)
+class Rejected(Record):
+    """A class that was not chosen."""
+
+    __slots__ = {
+        "product": "Which.",
+        "why": "Why not.",
+    }
+    product: _ProductKind
+    why: str
+
+
+@dataclass(frozen=True)
+class ClassDecision(Record):
+    """The class of product for a section, with its reasons."""
+
+    __slots__ = {
+        "basis": "What the rules rest on.",
+        "before": "What has to be done before.",
+        "citation": "Where they come from.",
+        "product": "What to use.",
+        "rejected": "What was considered and not taken.",
+        "why": "Why.",
+    }
+    basis: _Basis
+    before: tuple[_ExtraStep, ...]
+    citation: Citation
+    product: _ProductKind
+    rejected: tuple[Rejected, ...]
+    why: str
+
+
+@dataclass(frozen=True)
+class RegionLook(Record):
+    """How one region reads."""
+
+    __slots__ = {
+        "colour": "The colour itself.",
+        "hair_percent": "Its share of all the hair.",
+        "lab_l": "How light it reads from where strands merge.",
+        "region": "Its name.",
+    }
+    colour: Swatch
+    hair_percent: float
+    lab_l: Bounds[float]
+    region: str
+
+
+@dataclass(frozen=True)
+class HeadLook(Record):
+    """How the head reads."""
+
+    __slots__ = {
+        "as_wanted": "Whether it reads as wanted.",
+        "change": "What to change when it does not; the largest step first.",
+        "front_over_behind": "The same of what is seen from the front over the rest.",
+        "interior_lab_l": "L\\* of all that is inside the outline.",
+        "outline_lab_l": "L\\* of hairline and nape line together; absent without an outline.",
+        "outline_over_interior": (
+            "L\\* that the outline is lighter than the interior, under every set of assumptions; negative when it is "
+            "darker."
+        ),
+        "regions": "Region by region.",
+    }
+    as_wanted: bool
+    change: Change | None
+    front_over_behind: Bounds[float] | None
+    interior_lab_l: Bounds[float] | None
+    outline_lab_l: Bounds[float] | None
+    outline_over_interior: Bounds[float] | None
+    regions: tuple[RegionLook, ...]
+
+
+@dataclass(frozen=True)
+class InPlace(Record):
+    """A section's place."""
+
+    __slots__ = {
+        "of_region_percent": "How much of the region it is.",
+        "region": "The region.",
+        "section": "The section.",
+    }
+    of_region_percent: float
+    region: str
+    section: str
+
+
+@dataclass(frozen=True)
+class Region(Record):
+    """A region of the head."""
+
+    __slots__ = {
+        "area_percent": "Its share of the scalp that bears hair.",
+        "density_percent": "Hairs on a square centimetre, against the mean of the head, in percent of it.",
+        "front": "Whether it is seen from the front.",
+        "inward_percent": "How far inside it lies: 0 % at the outline, 100 % at the crown.",
+        "name": "What it is called.",
+        "outline": "Whether it is part of the outline: hairline or nape line.",
+        "place": "Where it is drawn: left edge, top edge, width, height on a map of 12 by 16, the face at the top.",
+    }
+    area_percent: float
+    density_percent: Bounds[float]
+    front: bool
+    inward_percent: float
+    name: str
+    outline: bool
+    place: tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Template(Record):
+    """The regions of a head, which together are all of it."""
+
+    __slots__ = {
+        "basis": "What the shares rest on.",
+        "regions": "regions",
+    }
+    basis: _Basis
+    regions: tuple[Region, ...]
+
+
+@dataclass(frozen=True)
+class HeadReading(Record):
+    """How the head will read, and whether that is what was asked for."""
+
+    __slots__ = {
+        "look": "How it reads; `as_wanted` is true where nothing is asked for.",
+        "places": "Which section lies in which region.",
+        "template": "The regions.",
+        "wish": "What the file asks for.",
+    }
+    look: HeadLook
+    places: tuple[InPlace, ...]
+    template: Template
+    wish: _Wish | None
+
+
+@dataclass(frozen=True)
+class SectionPlan(Record):
+    """What one section takes."""
+
+    __slots__ = {
+        "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
+        "foils": "Foils stated, or counted on its panels.",
+        "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
+        "last_foil": "Number of its last foil.",
+        "line_shows_after_weeks": "When the regrowth shows.",
+        "mix_per_foil_g": "Mixture for a foil.",
+        "product_class": "The class of product that does it, with what was not taken and why.",
+        "root_shadow_cm": (
+            "How long a root shadow is there; absent where the section does not say in which `regions` it lies."
+        ),
+        "section": "The section.",
+        "share_of_panel_percent": "Of the hair on its panels, what is picked.",
+        "softness": "How the start looks.",
+        "start_cm": "From the scalp to the first colour.",
+        "takes_g": "The mixture that this hair takes, without spare.",
+        "technique": "How its hair is taken.",
+    }
+    first_foil: int | None
+    foils: Bounds[int] | None
+    hair_g: Bounds[float] | None
+    last_foil: int | None
+    line_shows_after_weeks: Bounds[float]
+    mix_per_foil_g: Bounds[float] | None
+    product_class: ClassDecision
+    root_shadow_cm: Bounds[float] | None
+    section: str
+    share_of_panel_percent: Bounds[float] | None
+    softness: _Softness
+    start_cm: Bounds[float]
+    takes_g: Bounds[float] | None
+    technique: _Technique
+
+
+@dataclass(frozen=True)
+class HeadPlan(Record):
+    """The head: its hair, its sections, how it will read."""
+
+    __slots__ = {
+        "basis": "What hairs and masses rest on.",
+        "hair_g": "Mass of all the hair; absent where its length is not stated.",
+        "head_hairs": "All its hairs.",
+        "look": "How the head will read; absent where no section says in which `regions` it lies.",
+        "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
+        "sections": "Section by section, in the working order.",
+        "service_class": "What to call the service when booking and pricing it.",
+    }
+    basis: _Basis
+    hair_g: Bounds[float] | None
+    head_hairs: Bounds[float]
+    look: HeadReading | None
+    mass_per_length_g_per_cm: Bounds[float]
+    sections: tuple[SectionPlan, ...]
+    service_class: _ServiceClass
