@@ -46,7 +46,7 @@ fn together(c: &mut Criterion) {
         belief: Belief::untested(),
         situation: mix(4.0),
         on_hair: [1.5, 2.0, 3.0, 4.0, 5.0, 6.0].map(|p| Interval::exact(MassFraction::nearest(p))).to_vec(),
-        start: level(4.0 + f64::from(i) * 0.2),
+        start: level(4.0 + f64::from(i) * 0.2).into(),
         target: level(7.0),
         tolerance: LevelChange::from_levels(1.0).expect("on the scale"),
         busy_before: Duration::ZERO,

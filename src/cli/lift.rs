@@ -10,7 +10,7 @@ use crate::{
     },
     quantity::{Duration, MassFraction, Quantity, Share},
     source::Interval,
-    text::{Sheet, span},
+    text::{Sheet, in_hundred, span},
 };
 use serde::Serialize;
 
@@ -225,14 +225,14 @@ fn text(report: &Report) -> String {
         let minutes = |time: Option<Duration>| time.map_or("never".to_owned(), |time| format!("{:.0} min", time.min()));
         sheet.paragraph(
             &format!(
-                "{} is reached after {} ({} to {}), within {} in {:.0} of 100 cases, with a second fresh mix in {:.0}",
+                "{} is reached after {} ({} to {}), within {} in {} of 100 cases, with a second fresh mix in {}",
                 target.target_level,
                 minutes(target.reached_median_min),
                 minutes(target.reached_early_min),
                 minutes(target.reached_late_min),
                 target.limit_min,
-                target.chance_by_limit_percent.percent(),
-                target.chance_with_a_fresh_mix_percent.percent(),
+                in_hundred(target.chance_by_limit_percent),
+                in_hundred(target.chance_with_a_fresh_mix_percent),
             ),
             2,
         );

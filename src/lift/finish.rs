@@ -16,8 +16,8 @@ pub struct TimedSection {
     pub situation: Situation,
     /// Strengths on the hair to choose from, in any order; a fixed one is a list of one.
     pub on_hair: Vec<Interval<MassFraction>>,
-    /// Level now.
-    pub start: Level,
+    /// Level now, as far as its reading may be off.
+    pub start: Interval<Level>,
     /// Level wanted.
     pub target: Level,
     /// How far the target may be overshot.
@@ -102,7 +102,7 @@ pub enum CannotFinish {
 ///         belief: Belief::untested(),
 ///         situation: Situation::usual(weak),
 ///         on_hair: vec![weak, strong],
-///         start: Level::new(start)?,
+///         start: Level::new(start)?.into(),
 ///         target: Level::new(7.0)?,
 ///         tolerance: LevelChange::from_levels(1.0)?,
 ///         busy_before: Duration::ZERO,
@@ -190,7 +190,7 @@ fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
         let minutes = |level: Level| lightening.time_to(level).median.map_or(f64::INFINITY, Duration::min);
         let over = Level::clamped(section.target.number() + section.tolerance.levels().abs());
         // The middle strand stands for the section: the first has half an application more, the last half less.
-        let wanted = Level::clamped((section.target.number() - short).max(section.start.number()));
+        let wanted = Level::clamped((section.target.number() - short).max(section.start.best().number()));
         let needed = apply / 2.0 + minutes(wanted);
         let overdone = apply / 2.0 + minutes(over);
         let not_before = (-section.longest.min()).max(-overdone);

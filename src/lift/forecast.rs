@@ -17,6 +17,8 @@ use serde::Serialize;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Lightening {
     start: Level,
+    /// How far the reading of the start may be off.
+    starts: Interval<Level>,
     /// Means of ln k, ln kd and the ceiling, in this situation.
     mean: [f64; 3],
     covariance: [[f64; 3]; 3],
@@ -33,7 +35,8 @@ const UNTESTED_LEVELS: f64 = 2.0;
 const WIDENING_MIN: f64 = 10.0;
 
 impl Lightening {
-    /// Makes a belief ready for a mixture on hair of this level.
+    /// Makes a belief ready for a mixture on hair of this level, or of a level that is known within bounds: then every
+    /// interval reaches as far as the forecasts from either bound do.
     ///
     /// # Example
     ///
@@ -46,10 +49,15 @@ impl Lightening {
     /// let level = lightening.level_after(Duration::from_min(40.0)?);
     /// assert!(level.low().number() < level.best().number() - 1.9);
     /// assert_eq!(lightening.level_after(Duration::ZERO).high().number(), 4.0);
+    ///
+    /// let read = Interval::ordered(Level::new(3.5)?, Level::new(4.0)?, Level::new(4.5)?);
+    /// let lightening = Lightening::new(&Belief::untested(), &mix, read);
+    /// assert_eq!(lightening.level_after(Duration::ZERO), read);
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
-    pub fn new(belief: &Belief, situation: &Situation, start: Level) -> Self {
+    pub fn new(belief: &Belief, situation: &Situation, start: impl Into<Interval<Level>>) -> Self {
+        let starts = start.into();
         let Shift { pigment, oxidant, spreads } = situation.shift();
         let mut unknown = spreads.iter().zip(&belief.tested).map(|(here, tested)| (here - tested) * (here - tested));
         let oxidant_variance = unknown.next_back().unwrap_or_default();
@@ -57,7 +65,8 @@ impl Lightening {
         let [k, kd, ceiling] = belief.mean;
         let [[kk, k_kd, kc], [_, dd, dc], [_, _, cc]] = belief.covariance;
         Self {
-            start,
+            start: starts.best(),
+            starts,
             rates: Rates { pigment: (k + pigment).exp(), oxidant: (kd + oxidant).exp() },
             mean: [k + pigment, kd + oxidant, ceiling],
             covariance: [[kk + pigment_variance, k_kd, kc], [k_kd, dd + oxidant_variance, dc], [kc, dc, cc]],
@@ -73,10 +82,15 @@ impl Lightening {
         self
     }
 
-    /// The level it starts from.
+    /// The level it starts from: the best estimate.
     #[must_use]
     pub const fn start(&self) -> Level {
         self.start
+    }
+
+    /// The same hair, if it really starts there.
+    fn starting_at(&self, start: Level) -> Self {
+        Self { start, starts: start.into(), ..*self }
     }
 
     pub(super) fn rates(&self) -> Rates {
@@ -89,6 +103,11 @@ impl Lightening {
     /// spread is added to it. Over simulated guests the interval holds about 80 of 100 (see the tests).
     #[must_use]
     pub fn level_after(&self, time: Duration) -> Interval<Level> {
+        let from = |start| self.starting_at(start).level_from_start(time);
+        from(self.start).widened_to(from(self.starts.low())).widened_to(from(self.starts.high()))
+    }
+
+    fn level_from_start(&self, time: Duration) -> Interval<Level> {
         let (fresh, sensitivity) = self.rates.dose_and_sensitivity(time);
         let dose = self.before + fresh;
         if dose <= 0.0 {
@@ -122,7 +141,7 @@ impl Lightening {
         )
     }
 
-    /// The chance that the level is reached after this time.
+    /// The chance that the level is reached after this time, from the best estimate of the start.
     #[must_use]
     pub fn chance_by(&self, target: Level, time: Duration) -> Share {
         let wanted = self.dose_to(target);
@@ -137,10 +156,43 @@ impl Lightening {
         Quantity::nearest(100.0 * chance)
     }
 
+    /// The same chance, with what it is from either bound of the start.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation}};
+    /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+    ///
+    /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
+    /// let read = Interval::ordered(Level::new(5.5)?, Level::new(6.0)?, Level::new(6.5)?);
+    /// let lightening = Lightening::new(&Belief::untested(), &mix, read);
+    /// let (target, time) = (Level::new(8.0)?, Duration::from_min(30.0)?);
+    /// let chance = lightening.chance_between(target, time);
+    /// assert_eq!(chance.best(), lightening.chance_by(target, time));
+    /// assert!(chance.low() < chance.best() && chance.best() < chance.high());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn chance_between(&self, target: Level, time: Duration) -> Interval<Share> {
+        self.starts.map(|start| self.starting_at(start).chance_by(target, time))
+    }
+
     /// The time at which the target is reached: median and 80 % interval; no upper bound, or no time at all, where the
     /// oxidant runs out first.
     #[must_use]
     pub fn time_to(&self, target: Level) -> TimeTo {
+        let from = |start| self.starting_at(start).time_from_start(target);
+        let (best, low, high) = (from(self.start), from(self.starts.low()), from(self.starts.high()));
+        let all = [best, low, high];
+        let earliest = all.iter().filter_map(|time| time.early).min_by(|a, b| a.min().total_cmp(&b.min()));
+        // A bound that never gets there has no latest time.
+        let lates: Option<Vec<Duration>> = all.iter().map(|time| time.late).collect();
+        let latest = lates.into_iter().flatten().max_by(|a, b| a.min().total_cmp(&b.min()));
+        TimeTo { early: earliest, median: best.median, late: latest }
+    }
+
+    fn time_from_start(&self, target: Level) -> TimeTo {
         let wanted = self.dose_to(target);
         let rates = self.rates();
         let median = rates.time_to((wanted - self.before).max(0.0));

@@ -150,10 +150,24 @@ pub(crate) fn parse_replacing<T: Document>(
     new: &str,
     value: &impl Serialize,
 ) -> Result<T, Problems> {
-    let (mut root, problems) = tree(text, format);
+    let (root, problems) = tree(text, format);
     if !problems.is_empty() {
         return Err(Problems(problems).sorted());
     }
+    replacing(root, old, new, value)
+}
+
+/// The same of a file that has been taken apart already.
+pub(crate) fn from_value_replacing<T: Document>(
+    file: &Value,
+    old: &str,
+    new: &str,
+    value: &impl Serialize,
+) -> Result<T, Problems> {
+    replacing(Node::of_json(file), old, new, value)
+}
+
+fn replacing<T: Document>(mut root: Node, old: &str, new: &str, value: &impl Serialize) -> Result<T, Problems> {
     if let Kind::Table(entries) = &mut root.kind
         && let Some((_, at, _)) = entries.iter().find(|(key, ..)| key == new)
     {

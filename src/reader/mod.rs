@@ -22,5 +22,5 @@ pub use format::Format;
 pub use node::{Kind, Node};
 pub use problem::{Problem, Problems};
 
-pub(crate) use document::{at_most_one, derive, field, one_of, parse_replacing, tree};
+pub(crate) use document::{at_most_one, derive, field, from_value_replacing, one_of, parse_replacing, tree};
 pub(crate) use problem::InField;

@@ -18,7 +18,7 @@ pub(super) fn read(text: &Lines<'_>) -> (Node, Vec<Problem>) {
                 let line = span.as_ref().and_then(|span| line_of(text.text(), span.start));
                 let said = line.and_then(number_with_more);
                 let at = span.and_then(|span| text.text().get(span));
-                format!("not valid TOML: {}", said.unwrap_or_else(|| words(error.message(), at)))
+                format!("not valid TOML: {}", said.unwrap_or_else(|| words(error.message(), at, line)))
             },
         })
         .collect();
@@ -45,13 +45,30 @@ fn number_with_more(line: &str) -> Option<String> {
         return Some(format!("{value} has a comma: write {number}.{decimals}"));
     }
     let unit = rest.trim();
-    let is_unit = unit.starts_with('%') || (unit.chars().all(char::is_alphabetic) && rest.starts_with(' '));
+    let joined = ["min", "h", "g", "cm", "mm", "ml", "%"];
+    let apart = rest.starts_with(' ') && unit.chars().all(char::is_alphabetic);
+    let is_unit = unit.starts_with('%') || joined.contains(&unit) || apart;
     is_unit.then(|| format!("{value} is more than a number: write {number}, the name of the field says the unit"))
 }
 
+/// A value that begins like a number or a date and is neither: `0:25`, `10am`, `26.11.2026`.
+fn like_a_date(line: Option<&str>) -> Option<String> {
+    let value = line?.split_once('=')?.1.split('#').next()?.trim();
+    let plain = value.starts_with(|c: char| c.is_ascii_digit()) && !value.contains(['"', '\'', '[', '{', ',']);
+    plain.then(|| {
+        format!(
+            "{value} is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
+        )
+    })
+}
+
 /// The parser's own words, except where they would mislead.
-fn words(message: &str, at: Option<&str>) -> String {
+fn words(message: &str, at: Option<&str>, line: Option<&str>) -> String {
     let message = message.replace('\n', ", ");
+    let kinds = ["invalid time", "invalid date", "invalid float", "invalid integer", "string values must be quoted"];
+    if let Some(said) = like_a_date(line).filter(|_| kinds.iter().any(|kind| message.starts_with(kind))) {
+        return said;
+    }
     match (message.as_str(), at) {
         ("duplicate key", Some(key)) => format!("`{key}` is given twice in one table: keep one"),
         ("invalid basic string, expected `\"`", _) => "text without its closing quote: add it".to_owned(),

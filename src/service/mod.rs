@@ -9,7 +9,7 @@ mod request;
 pub mod shape;
 mod starter;
 
-pub use file::{parse, parse_with_shop, service_schema, shop_file, strand_book};
+pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub(crate) use plan::strength_decimals;
 pub use plan::{
     Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Contrast, Evidence, Existing,

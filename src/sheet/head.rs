@@ -40,11 +40,11 @@ fn row(section: &SectionPlan) -> Vec<String> {
     vec![
         section.section.clone(),
         section.technique.to_string(),
-        section.hair.as_ref().map_or_else(unknown, |mass| number(mass.best().g(), 0)),
+        section.hair.as_ref().map_or_else(unknown, |mass| range(mass, 0)),
         section.takes.as_ref().map_or_else(unknown, |mass| range(mass, 0)),
         section.foils.as_ref().map_or_else(|| "-".to_owned(), |foils| span(foils, |foils| foils.to_string())),
-        section.mix_per_foil.as_ref().map_or_else(|| "-".to_owned(), |mass| number(mass.best().g(), 1)),
-        number(section.start.best().cm(), 1),
+        section.mix_per_foil.as_ref().map_or_else(|| "-".to_owned(), |mass| range(mass, 1)),
+        range(&section.start, 1),
     ]
 }
 

@@ -3,10 +3,10 @@
 use crate::{
     colour::Level,
     lift::{Factor, LOOK_FOR, TimeTo},
-    quantity::Duration,
+    quantity::{Duration, Share},
     service::{ChosenStrength, Plan, SectionLift, TogetherPlan},
     source::Interval,
-    text::{Sheet, amount, count, number, span},
+    text::{Sheet, amount, count, in_hundred, number, span},
 };
 
 /// The strengths that sections left to the plan, and level against time, section by section.
@@ -79,8 +79,9 @@ fn forecast(sheet: &mut Sheet, plan: &Plan) {
         rows,
     );
     sheet.blank();
-    let text = "Levels at the planned rinse with bounds for 80 of 100 cases. \"there at\" is the first strand on the \
-                clock of the order; \"in 100\" is how many such cases reach the target as planned.";
+    let text = "Levels at the planned rinse with bounds for 80 of 100 cases from every level that the start may have by \
+                the margin stated. \"there at\" is the first strand on the clock of the order; \"in 100\" is how many \
+                such cases reach the target as planned.";
     sheet.paragraph(text, 0);
     for section in &plan.lift {
         seen(sheet, section);
@@ -100,8 +101,12 @@ fn row(section: &SectionLift) -> Vec<String> {
         levels(section.last_strand),
         levels(section.rule),
         there(&section.reached_on_clock),
-        number(section.chance.percent(), 0),
+        chance(&section.chance),
     ]
+}
+
+fn chance(chance: &Interval<Share>) -> String {
+    span(chance, in_hundred)
 }
 
 fn levels(levels: Interval<Level>) -> String {
@@ -150,12 +155,12 @@ fn details(sheet: &mut Sheet, section: &SectionLift) {
     };
     let text = format!(
         "{}: {rests}; known: {}; the strand that teaches most is read at minute {} of its own. A second fresh mix \
-         reaches {} in {:.0} of 100; {visits}.",
+         reaches {} in {} of 100; {visits}.",
         section.section,
         section.known,
         amount(section.next_strand_test, 0),
         section.target_level,
-        section.chance_fresh.percent(),
+        chance(&section.chance_fresh),
     );
     sheet.paragraph(&text, 2);
     let index = span(&section.strain_index, |index| number(index, 1));

@@ -1,7 +1,7 @@
 //! Numbers, ranges, lists and places as text: the small things that every page, message and command says the same way.
 //!
 //! - numbers: [`number`] (at most so many decimals), [`significant`] (so many digits), [`range`] and [`span`] (an
-//!   estimate with its bounds);
+//!   estimate with its bounds), [`in_hundred`] (a chance);
 //! - words: [`count`] (one bowl, two bowls), [`list`] (a, b and c);
 //! - other people's texts: [`inert`] (nothing a terminal obeys), [`shortened`] (no more than can be read);
 //! - pages: [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns);
@@ -19,6 +19,6 @@ pub use html::escaped;
 pub use inert::{inert, is_active, shortened};
 pub use number::{number, significant};
 pub use place::{Lines, Position};
-pub use range::{amount, range, span};
+pub use range::{amount, in_hundred, range, span};
 pub use sheet::{Sheet, WIDTH, wrapped};
 pub use words::{count, list};

@@ -1,5 +1,8 @@
 use super::number;
-use crate::{quantity::Quantity, source::Interval};
+use crate::{
+    quantity::{Quantity, Share},
+    source::Interval,
+};
 
 /// An estimate in words, without its unit: `6` when it is exact, otherwise `6 (5.7 to 6.1)`.
 ///
@@ -49,4 +52,25 @@ pub fn span<Q: Copy + PartialOrd>(interval: &Interval<Q>, write: impl Fn(Q) -> S
 #[must_use]
 pub fn amount<Q: Quantity>(quantity: Q, decimals: usize) -> String {
     number(quantity.in_unit(), decimals)
+}
+
+/// A chance in whole cases of a hundred; what is not certain is never written as certain.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Share, text::in_hundred};
+///
+/// let chance = |percent| Share::from_percent(percent).map(in_hundred);
+/// assert_eq!(chance(26.4)?, "26");
+/// assert_eq!((chance(99.8)?.as_str(), chance(0.2)?.as_str()), ("over 99", "under 1"));
+/// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+/// ```
+#[must_use]
+pub fn in_hundred(chance: Share) -> String {
+    match chance.percent() {
+        percent if percent < 0.5 => "under 1".to_owned(),
+        percent if percent >= 99.5 => "over 99".to_owned(),
+        percent => number(percent, 0),
+    }
 }

@@ -189,7 +189,7 @@ fn section(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
         belief: Belief::untested(),
         situation: mix(4.0),
         on_hair: [2.0, 4.0, 6.0].map(|p| Interval::exact(MassFraction::from_ww_percent(p).unwrap())).to_vec(),
-        start: level(start),
+        start: level(start).into(),
         target: level(target),
         tolerance: LevelChange::from_levels(0.5).unwrap(),
         busy_before: Duration::ZERO,

@@ -271,7 +271,7 @@ fn finish_together_agrees_with_trying_everything() {
                     belief: Belief::untested(),
                     situation: Situation::usual(strength(4.0)),
                     on_hair: [2.0, 4.0, 6.0].map(strength).to_vec(),
-                    start: Level::new(start).unwrap(),
+                    start: Level::new(start).unwrap().into(),
                     target: Level::new(start + 1.0 + 3.0 * draws.uniform()).unwrap(),
                     tolerance: LevelChange::from_levels(0.3 + 0.7 * draws.uniform()).unwrap(),
                     busy_before: Duration::ZERO,

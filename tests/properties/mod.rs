@@ -1,4 +1,5 @@
 //! properties
+mod bounds;
 mod colour;
 mod hair;
 mod head;

@@ -95,3 +95,31 @@ def test_an_estimate_is_bounds() -> None:
     match mix.bowls[0].parts[0]:
         case planned.WeighedPart(product=product, weigh_g=grams):
             assert (product, grams) == ("Foam Line powder", 15.0)
+
+
+def test_a_shop_beside_a_file_with_one_inside_is_refused_in_both_forms() -> None:
+    shop = foilwork.shop.read({"currency": "EUR"})
+    for file in ('format = 1\nshop = { currency = "CHF" }', {"format": 1, "shop": {"currency": "CHF"}}):
+        with pytest.raises(foilwork.ServiceFileError) as refused:
+            foilwork.plan(file, shop=shop)
+        [(_, field, message)] = refused.value.problems
+        assert field == "shop"
+        assert message.startswith("a shop is given beside the file, and the file has one inside: leave one of them out")
+
+
+def test_a_shop_beside_a_mapping_takes_the_place_of_its_path() -> None:
+    shop = foilwork.shop.read({"currency": "EUR"})
+    with pytest.raises(foilwork.ServiceFileError) as refused:
+        foilwork.plan({"format": 1, "shop_file": "shop.toml"}, shop=shop)
+    assert not any("shop" in field for _, field, _ in refused.value.problems)
+
+
+def test_a_file_is_read_as_what_is_in_it(tmp_path: Path) -> None:
+    (tmp_path / "juniper_and_tide.json").write_text((ROOT / "examples" / "juniper_and_tide.toml").read_text("utf-8"))
+    service = (ROOT / "examples" / "gloss-refresh.toml").read_text("utf-8")
+    path = tmp_path / "service.json"
+    path.write_text(service.replace("juniper_and_tide.toml", "juniper_and_tide.json"))
+    assert foilwork.plan_file(path) == foilwork.plan_file(ROOT / "examples" / "gloss-refresh.toml")
+    other = tmp_path / "lowlights.txt"
+    other.write_text((ROOT / "examples" / "lowlights.json").read_text("utf-8"))
+    assert foilwork.plan_file(other).title == plan_of(ROOT / "examples" / "lowlights.json").title

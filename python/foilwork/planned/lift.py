@@ -122,10 +122,13 @@ class SectionLift(Record):
     """Lift against time of one lightened section. Times count from its own first strand unless they say otherwise."""
 
     __slots__ = {
-        "chance_percent": "The chance that the first strand reaches the target as planned.",
+        "chance_percent": (
+            "The chance that the first strand reaches the target as planned, with what it is from either bound of the "
+            "start."
+        ),
         "chance_with_a_fresh_mix_percent": "The same after a second, fresh application of the same time.",
         "first_strand_level": "Its first strand when it is rinsed as planned: median and 80 % interval.",
-        "from_level": "The level it starts from: the darkest stretch.",
+        "from_level": "The level it starts from: the darkest stretch, as far as its reading may be off.",
         "known": "What the readings have and have not pinned down.",
         "last_strand_level": "Its last strand then.",
         "levers": "The levers that move the rates off those of the reference mix.",
@@ -150,10 +153,10 @@ class SectionLift(Record):
         "temperature_c": "Temperature of the mix: the room's, or what is assumed at the scalp.",
         "visits": "How many such visits reach it in 80 of 100 cases; absent where four do not.",
     }
-    chance_percent: float
-    chance_with_a_fresh_mix_percent: float
+    chance_percent: Bounds[float]
+    chance_with_a_fresh_mix_percent: Bounds[float]
     first_strand_level: Bounds[float]
-    from_level: float
+    from_level: Bounds[float]
     known: str
     last_strand_level: Bounds[float]
     levers: tuple[Factor, ...]

@@ -103,7 +103,7 @@ impl TimedSection {
             belief: self.belief.as_ref().map_or_else(lift::Belief::untested, |belief| belief.core),
             situation: self.situation.core()?,
             on_hair: self.on_hair_ww_percent.iter().map(strength).collect::<PyResult<_>>()?,
-            start: Level::new(self.start_level).map_err(raise)?,
+            start: Level::new(self.start_level).map_err(raise)?.into(),
             target: Level::new(self.target_level).map_err(raise)?,
             tolerance: LevelChange::from_levels(self.tolerance_levels).map_err(raise)?,
             busy_before: minutes(self.busy_before_min)?,

@@ -248,13 +248,14 @@ pub fn plan(
         other => return Err(FoilworkError::new_err(format!("unknown format {other:?}: give \"toml\" or \"json\""))),
     };
     let Ok(text) = file.cast::<PyString>() else {
-        let mut data = data_of(file)?;
-        if let (Some(shop), Some(fields)) = (shop, data.as_object_mut()) {
-            fields.remove("shop_file");
-            let shop = serde_json::to_value(&shop.file).map_err(|error| FoilworkError::new_err(error.to_string()))?;
-            fields.insert("shop".to_owned(), shop);
-        }
-        let planned = py.detach(|| Plan::of(reader::from_value(&data)?, known, &evidence));
+        let data = data_of(file)?;
+        let planned = py.detach(|| {
+            let file = match shop {
+                Some(shop) => service::from_value_with_shop(&data, &shop.file),
+                None => reader::from_value(&data),
+            };
+            Plan::of(file?, known, &evidence)
+        });
         return planned.map_err(|problems| raise_problems(py, &problems));
     };
     let text = text.to_string();
@@ -268,7 +269,7 @@ pub fn plan(
     planned.map_err(|problems| raise_problems(py, &problems))
 }
 
-/// Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
+/// Plan a service from a file, TOML or JSON (told by what is in it). A shop that the file names in
 /// ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
 ///
 /// Args:
@@ -294,15 +295,16 @@ pub fn plan(
 pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Vec<String>>) -> PyResult<Plan> {
     let name = path.to_string_lossy().into_owned();
     let text = read_text(py, &path)?;
-    let shop = match service::shop_file(&text, Format::of_name(&name)) {
+    let format = Format::of(&name, &text);
+    let shop = match service::shop_file(&text, format) {
         Some(shop) => Some(PyShop::from_path(py, &path.parent().unwrap_or(Path::new("")).join(shop))?),
         None => None,
     };
-    let book = match service::strand_book(&text, Format::of_name(&name)) {
+    let book = match service::strand_book(&text, format) {
         Some(book) => Some(read_grown(py, &path.parent().unwrap_or(Path::new("")).join(book))?),
         None => None,
     };
-    let format = if Format::of_name(&name) == Format::Json { "json" } else { "toml" };
+    let format = if format == Format::Json { "json" } else { "toml" };
     plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref(), book, seen)
 }
 

@@ -41,8 +41,9 @@ impl Shop {
 
     /// Reads a file; its problems name it.
     pub fn from_path(py: Python<'_>, path: &Path) -> PyResult<Self> {
-        let format = Format::of_name(&path.to_string_lossy());
-        Self::parse(&read_text(py, path)?, format).map_err(|problems| raise_problems(py, &problems))
+        let text = read_text(py, path)?;
+        let format = Format::of(&path.to_string_lossy(), &text);
+        Self::parse(&text, format).map_err(|problems| raise_problems(py, &problems))
     }
 }
 
@@ -119,7 +120,7 @@ pub fn read(py: Python<'_>, file: &Bound<'_, PyAny>, format: &str) -> PyResult<S
     shop.map_err(|problems| raise_problems(py, &problems))
 }
 
-/// Read a shop file; ``.json`` is read as JSON, everything else as TOML.
+/// Read a shop file, TOML or JSON (told by what is in it).
 ///
 /// Args:
 ///     path: the shop file, UTF-8.

@@ -97,6 +97,25 @@ pub fn parse_with_shop(text: &str, format: Format, shop: &ShopFile) -> Result<Se
     reader::parse_replacing(text, format, "shop_file", "shop", shop)
 }
 
+/// The same of a service file that has been taken apart already, for example by another program.
+///
+/// # Errors
+///
+/// [`Problems`], as for [`parse_with_shop`]; none names a line.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{service::from_value_with_shop, shop::shape::ShopFile};
+///
+/// let file = serde_json::json!({ "format": 1, "shop": { "currency": "EUR" } });
+/// let problems = from_value_with_shop(&file, &ShopFile::default()).unwrap_err();
+/// assert!(problems.to_string().starts_with("shop: a shop is given beside the file, and the file has one inside"));
+/// ```
+pub fn from_value_with_shop(file: &Value, shop: &ShopFile) -> Result<ServiceFile, Problems> {
+    reader::from_value_replacing(file, "shop_file", "shop", shop)
+}
+
 /// The JSON Schema (draft 2020-12) of a service file, derived from its shape.
 ///
 /// `foilwork schema` prints it; editors can use it while a file is written, and [`parse`] checks every file against it.

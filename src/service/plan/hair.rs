@@ -77,6 +77,8 @@ pub struct TestDone {
 pub(super) struct Canvas {
     /// The levels there; the estimate is the darkest stretch, which needs the most lift.
     pub(super) level: Interval<Level>,
+    /// That darkest stretch alone, as far as its reading may be off.
+    pub(super) darkest: Interval<Level>,
     /// The darkest artificial colour of any stretch.
     pub(super) artificial: Option<Level>,
     /// The lightest stretch that is lighter than the natural level, as far as that is read: pigment was taken from it.
@@ -130,7 +132,8 @@ impl Hair {
             canvas = Some(match canvas {
                 None => here,
                 Some(known) => Canvas {
-                    level: darkest_of(known.level, here.level),
+                    level: darker_of(known.level, here.level).widened_to(known.level).widened_to(here.level),
+                    darkest: darker_of(known.darkest, here.darkest),
                     artificial: either(known.artificial, here.artificial, |one, other| other < one),
                     lightened: either(known.lightened, here.lightened, |one, other| other > one),
                 },
@@ -152,14 +155,15 @@ impl Hair {
     /// Hair whose level is stated.
     pub(super) fn of_level(&self, level: Level, artificial: bool) -> Canvas {
         Canvas {
-            level: Interval::exact(level),
+            level: level.into(),
+            darkest: level.into(),
             artificial: artificial.then_some(level),
             lightened: (level > self.natural_level.high()).then_some(level),
         }
     }
 
     const fn natural(&self) -> Canvas {
-        Canvas { level: self.natural_level, artificial: None, lightened: None }
+        Canvas { level: self.natural_level, darkest: self.natural_level, artificial: None, lightened: None }
     }
 
     /// The stretches stated that a mix on `zone` meets.
@@ -180,10 +184,9 @@ fn either(one: Option<Level>, other: Option<Level>, preferred: impl Fn(Level, Le
     }
 }
 
-/// Around both; the estimate is the darker one, which needs the most lift.
-fn darkest_of(one: Interval<Level>, other: Interval<Level>) -> Interval<Level> {
-    let (darker, lighter) = if other.best() < one.best() { (other, one) } else { (one, other) };
-    darker.widened_to(lighter)
+/// The darker one, which needs the most lift.
+fn darker_of(one: Interval<Level>, other: Interval<Level>) -> Interval<Level> {
+    if other.best() < one.best() { other } else { one }
 }
 
 fn test(test: Option<&shape::Test>, field: &str) -> Result<Option<TestDone>, Problems> {

@@ -26,8 +26,8 @@ use serde::Serialize;
 pub struct SectionLift {
     /// The section.
     pub section: String,
-    /// The level it starts from: the darkest stretch.
-    pub from_level: Level,
+    /// The level it starts from: the darkest stretch, as far as its reading may be off.
+    pub from_level: Interval<Level>,
     /// The level wanted.
     pub target_level: Level,
     /// Strength on the hair, as weighed.
@@ -57,12 +57,12 @@ pub struct SectionLift {
     pub reached: TimeTo,
     /// The same on the clock of the sheet.
     pub reached_on_clock: TimeTo,
-    /// The chance that the first strand reaches the target as planned.
+    /// The chance that the first strand reaches the target as planned, with what it is from either bound of the start.
     #[serde(rename = "chance_percent")]
-    pub chance: Share,
+    pub chance: Interval<Share>,
     /// The same after a second, fresh application of the same time.
     #[serde(rename = "chance_with_a_fresh_mix_percent")]
-    pub chance_fresh: Share,
+    pub chance_fresh: Interval<Share>,
     /// How many such visits reach it in 80 of 100 cases; absent where four do not.
     pub visits: Option<usize>,
     /// What to expect at each look at the first strand.
@@ -195,7 +195,7 @@ impl Lit<'_, '_> {
     }
 
     fn start(&self) -> Level {
-        self.work.from.best()
+        self.work.darkest.best()
     }
 
     fn target(&self) -> Level {
@@ -236,7 +236,7 @@ impl Lit<'_, '_> {
     fn forecast(&self, known: &Experience, guest: &str, seen: Vec<SeenNow>) -> SectionLift {
         let belief = known.of(Some(guest), self.product());
         let (start, target, limit) = (self.start(), self.target(), self.limit());
-        let lightening = Lightening::new(&belief, &self.situation, start);
+        let lightening = Lightening::new(&belief, &self.situation, self.work.darkest);
         let last = Duration::nearest((limit.min() - self.work.task.apply.min()).max(0.0));
         let reached = lightening.time_to(target);
         let clock = |time: Option<Duration>| time.map(|time| self.on_clock(time));
@@ -252,7 +252,7 @@ impl Lit<'_, '_> {
         let levers = self.situation.on_pigment().into_iter().chain(self.situation.on_oxidant());
         SectionLift {
             section: self.work.name().to_owned(),
-            from_level: start,
+            from_level: self.work.darkest,
             target_level: target,
             on_hair: self.mix.on_hair,
             temperature: self.situation.temperature,
@@ -261,15 +261,15 @@ impl Lit<'_, '_> {
             limit,
             first_strand: lightening.level_after(limit),
             last_strand: lightening.level_after(last),
-            rule: rule(start, most_lightening(self.mix.developer.best())),
+            rule: rule(self.work.darkest, most_lightening(self.mix.developer.best())),
             reached,
             reached_on_clock: TimeTo {
                 early: clock(reached.early),
                 median: clock(reached.median),
                 late: clock(reached.late),
             },
-            chance: lightening.chance_by(target, limit),
-            chance_fresh: lightening.after(limit).chance_by(target, limit),
+            chance: lightening.chance_between(target, limit),
+            chance_fresh: lightening.after(limit).chance_between(target, limit),
             visits: visits.last().filter(|visit| visit.chance >= often).map(|_| visits.len()),
             looks: looks.collect(),
             seen,
@@ -283,8 +283,8 @@ impl Lit<'_, '_> {
     }
 }
 
-/// The trade's rule gives what one session reaches, give or take two levels.
-fn rule(start: Level, levels: f64) -> Interval<Level> {
-    let to = |levels: f64| Level::clamped(start.number() + levels.max(0.0));
-    Interval::ordered(to(levels - 2.0), to(levels), to(levels + 2.0))
+/// The trade's rule gives what one session reaches, give or take two levels, from where the hair is read to start.
+fn rule(start: Interval<Level>, levels: f64) -> Interval<Level> {
+    let to = |start: Level, levels: f64| Level::clamped(start.number() + levels.max(0.0));
+    Interval::ordered(to(start.low(), levels - 2.0), to(start.best(), levels), to(start.high(), levels + 2.0))
 }

@@ -37,6 +37,8 @@ pub(super) struct Work<'r> {
     pub(super) search: Vec<Finding>,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
+    /// That darkest hair alone, as far as its reading may be off: lift starts there.
+    pub(super) darkest: Interval<Level>,
     /// How that hair looks before colour goes on, from what is known best; none under lightener.
     pub(super) exposed: Option<Exposed>,
     /// The darkest artificial colour in that hair.
@@ -207,7 +209,9 @@ fn work<'r>(
     let canvas = match (task.starting_level, task.stage) {
         (Some(stated), _) => hair.of_level(stated, hair.at(task.zone).artificial.is_some()),
         // A root shadow goes on the natural base.
-        (None, WorkStage::RootShadow) => Canvas { level: hair.natural_level, ..hair.at(task.zone) },
+        (None, WorkStage::RootShadow) => {
+            Canvas { level: hair.natural_level, darkest: hair.natural_level, ..hair.at(task.zone) }
+        }
         (None, WorkStage::Section | WorkStage::Toner) => hair.at(task.zone),
     };
     // A toner goes on what its sections were lifted to.
@@ -243,6 +247,7 @@ fn work<'r>(
         ratio,
         search,
         from,
+        darkest: toned.unwrap_or(canvas.darkest),
         exposed,
         artificial: canvas.artificial,
         lightened: canvas.lightened,

@@ -17,7 +17,7 @@ use crate::{
         request::{Oxidant, Request, guest},
         shape::WaitFor,
     },
-    text::number,
+    text::{in_hundred, number, span},
 };
 
 /// What the stage came to.
@@ -142,8 +142,8 @@ impl<'s, 'r> Member<'s, 'r> {
         let belief: Belief = known.of(Some(guest(&request.file)), product);
         let on_hair: Vec<_> = shelf.possible.iter().map(|one| one.on_hair).collect();
         let first = on_hair.first().copied().ok_or("there is no developer on the shelf").in_field(field)?;
-        let start = work.from.best();
-        let target = work.task.target.unwrap_or(start);
+        let start = work.darkest;
+        let target = work.task.target.unwrap_or(start.best());
         let timed = TimedSection {
             belief,
             situation: situation(request, work, first),
@@ -159,7 +159,7 @@ impl<'s, 'r> Member<'s, 'r> {
         if !is_open(work) {
             // A strength that is stated is timed by what it reaches, not by a target that it never will.
             let reached = member.lightening(0).level_after(member.time()).best();
-            let short = Level::clamped((reached.number() - 0.05).max(start.number()));
+            let short = Level::clamped((reached.number() - 0.05).max(start.best().number()));
             member.timed.target = if short < target { short } else { target };
         }
         Ok(member)
@@ -213,11 +213,10 @@ impl<'s, 'r> Member<'s, 'r> {
     /// What a strength does in the time there is, in words.
     fn reach(&self, strength: usize) -> String {
         let (lightening, time) = (self.lightening(strength), self.time());
-        let chance = lightening.chance_by(self.target, time).percent();
+        let chance = span(&lightening.chance_between(self.target, time), in_hundred);
         let level = number(lightening.level_after(time).best().number(), 1);
         let target = self.target;
-        let in_time =
-            format!("{level} after {} min, {target} by then in {chance:.0} of 100 cases", number(time.min(), 0));
+        let in_time = format!("{level} after {} min, {target} by then in {chance} of 100 cases", number(time.min(), 0));
         match lightening.time_to(target).median {
             Some(at) if at <= time => format!("{target} after about {} min; {in_time}", number(at.min(), 0)),
             _ => in_time,

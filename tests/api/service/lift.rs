@@ -7,7 +7,7 @@ use foilwork::{
     reader::Format,
     service::{
         Evidence, Plan, SectionLift, ServiceFile, parse_with_shop, plan, plan_with,
-        shape::{After, Strand, WaitFor},
+        shape::{After, Existing, Strand, WaitFor, Zone},
     },
     shop::{
         self,
@@ -236,4 +236,43 @@ fn lightener_without_persulfate_is_slower() {
     let (unsaid, without) = (with(None), with(Some(false)));
     assert_eq!(unsaid.lift, with(Some(true)).lift);
     assert!(without.lift[0].first_strand.best() < unsaid.lift[0].first_strand.best());
+}
+
+/// A level that may be read half a level wrong starts the forecast half a level off: its bounds hold those of the hair that is
+/// really there, at the rinse, at every look and in the trade's rule.
+#[test]
+fn a_forecast_holds_all_levels_that_the_hair_may_have() {
+    let of = |level: f64, margin: Option<f64>| {
+        let plan = changed(fine(), |file| {
+            (file.analysis.natural_level, file.analysis.natural_level_plus_minus) = (level, margin);
+            file.strand = vec![strand(8.0)];
+        });
+        plan.lift[0].clone()
+    };
+    let (read, darker, lighter) = (of(6.0, Some(0.5)), of(5.5, None), of(6.5, None));
+    assert_eq!(read.from_level.to_array().map(|level| level.number()), [5.5, 6.0, 6.5]);
+    for (held, low, high) in [
+        (read.first_strand, darker.first_strand, lighter.first_strand),
+        (read.last_strand, darker.last_strand, lighter.last_strand),
+        (read.rule, darker.rule, lighter.rule),
+        (read.looks[0].level, darker.looks[0].level, lighter.looks[0].level),
+    ] {
+        assert!(held.low() <= low.low() && held.high() >= high.high(), "{held:?} holds not {low:?} and {high:?}");
+    }
+    assert_eq!((read.chance.low(), read.chance.high()), (darker.chance.best(), lighter.chance.best()));
+    let (early, late) = (read.reached.early, read.reached.late);
+    assert_eq!(early, lighter.reached.early);
+    assert!(late.is_none_or(|late| darker.reached.late.is_some_and(|darker| late >= darker)));
+}
+
+/// A lighter stretch beside it is no reading error: the darkest alone is what is lifted.
+#[test]
+fn lighter_ends_do_not_widen_the_start() {
+    let plan = changed(fine(), |file| {
+        file.analysis.natural_level_plus_minus = Some(0.5);
+        file.analysis.existing = vec![Existing { zone: Zone::Ends, level: 9.0, tone: None, artificial: false }];
+        file.section[0].zone = Zone::Lengths;
+    });
+    assert_eq!(plan.lift[0].from_level.to_array().map(|level| level.number()), [5.5, 6.0, 6.5]);
+    assert_eq!(plan.colour[0].from_level.high().number(), 9.0);
 }

@@ -165,7 +165,7 @@ def plan(
     """
 
 def plan_file(path: str | os.PathLike[str], seen: Sequence[str] | None = None) -> Plan:
-    """Plan a service from a file; ``.json`` is read as JSON, everything else as TOML. A shop that the file names in
+    """Plan a service from a file, TOML or JSON (told by what is in it). A shop that the file names in
     ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
 
     Args:

@@ -59,7 +59,7 @@ def read(file: str | Mapping[str, Any], format: Literal["toml", "json"] = "toml"
     """
 
 def read_file(path: str | os.PathLike[str]) -> Shop:
-    """Read a shop file; ``.json`` is read as JSON, everything else as TOML.
+    """Read a shop file, TOML or JSON (told by what is in it).
 
     Args:
         path: the shop file, UTF-8.
