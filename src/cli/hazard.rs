@@ -14,6 +14,14 @@ const CLASSIFIED_FROM: f64 = 8.0;
 /// Above this the public may not buy it, and it is no salon's business to handle it.
 const NO_SALON_ABOVE: f64 = 12.0;
 
+/// What is said of a strength on the hair that no salon has business with.
+pub(super) fn too_strong(on_hair: Interval<MassFraction>) -> Option<&'static str> {
+    (on_hair.high().ww_percent() > NO_SALON_ABOVE).then_some(
+        "TOO STRONG: more than 12 % w/w on the hair: foilwork gives no advice on that in a salon; check the strength, and whether \
+         it is that of the bottle",
+    )
+}
+
 /// The paragraphs for the strongest thing on the bench.
 pub(super) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
     let high = strongest.high().ww_percent();

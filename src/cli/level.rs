@@ -12,7 +12,8 @@ use serde::Serialize;
 /// Level arithmetic, as data.
 #[derive(Serialize)]
 struct Report {
-    natural_level: Level,
+    /// As stated, or as the reading has it.
+    natural_level: Interval<Level>,
     reading: Option<ReadingReport>,
     target: Option<TargetReport>,
     applied: Option<AppliedReport>,
@@ -31,8 +32,8 @@ struct ReadingReport {
 struct TargetReport {
     target_level: Level,
     /// Above 0 lighter, below 0 darker.
-    lift_levels: f64,
-    formula_level: Option<Level>,
+    lift_levels: Interval<f64>,
+    formula_level: Option<Interval<Level>>,
     /// Why there is no formula level.
     no_formula: Option<String>,
     /// What shows when the hair is lightened that far; missing when it is not lightened.
@@ -50,16 +51,16 @@ struct ExposedReport {
 #[derive(Serialize)]
 struct AppliedReport {
     applied_level: Level,
-    result_level: Level,
+    result_level: Interval<Level>,
 }
 
 /// `foilwork level`: lift, formula level, result and the warmth that shows.
 pub(super) fn run(args: &LevelArgs) -> Outcome {
     let reading = args.measured.as_ref().map(|lab| reading(lab, args)).transpose()?;
     let natural = match (&args.natural, &reading) {
-        (Some(natural), _) => read::option("--natural", natural)?,
+        (Some(natural), _) => read::option::<Level>("--natural", natural)?.into(),
         // A tenth of a level is finer than any reading.
-        (None, Some(reading)) => Level::clamped((reading.level.best().number() * 10.0).round() / 10.0),
+        (None, Some(reading)) => reading.level.map(|level| Level::clamped((level.number() * 10.0).round() / 10.0)),
         (None, None) => return Err(Refusal("give --natural or --measured".to_owned())),
     };
     if args.target.is_none() && args.applied.is_none() && reading.is_none() {
@@ -83,12 +84,14 @@ fn reading(lab: &str, args: &LevelArgs) -> Result<ReadingReport, Refusal> {
     Ok(ReadingReport { measured, measured_with, level: level.value, basis: level.basis })
 }
 
-fn target_report(natural: Level, target: Level, args: &LevelArgs) -> TargetReport {
+fn target_report(natural: Interval<Level>, target: Level, args: &LevelArgs) -> TargetReport {
     let canvas = if args.coloured { Canvas::Coloured } else { Canvas::Natural };
     let scale = if args.twelve { Scale::Twelve } else { Scale::European10 };
-    let lift = lift_needed(natural, target);
-    let formula = shade_level(natural, target, ProductKind::PermanentColour, canvas, scale);
-    let exposed = lift.is_lift().then(|| {
+    let lift = natural.map(|natural| lift_needed(natural, target));
+    let formula = |from| shade_level(from, target, ProductKind::PermanentColour, canvas, scale);
+    // Beyond the end of the scale for a bound, the end is meant.
+    let bound = |from, end| formula(from).map_or(end, |level| level.value);
+    let exposed = lift.best().is_lift().then(|| {
         let found = underlying_pigment(target);
         ExposedReport {
             words: found.value.to_string(),
@@ -97,24 +100,36 @@ fn target_report(natural: Level, target: Level, args: &LevelArgs) -> TargetRepor
             basis: found.basis,
         }
     });
-    let (formula_level, no_formula) = match formula {
-        Ok(level) => (Some(level.value), None),
+    let (formula_level, no_formula) = match formula(natural.best()) {
+        Ok(level) => {
+            let lightest = if args.twelve { Level::LIGHTEST } else { Level::LIGHTEST_OF_TEN };
+            let (darker, lighter) = (bound(natural.low(), lightest), bound(natural.high(), Level::DARKEST));
+            (Some(Interval::ordered(darker, level.value, lighter)), None)
+        }
         Err(error) => (None, Some(error.to_string())),
     };
-    TargetReport { target_level: target, lift_levels: lift.levels(), formula_level, no_formula, exposed }
+    TargetReport {
+        target_level: target,
+        lift_levels: lift.map(|lift| lift.levels()),
+        formula_level,
+        no_formula,
+        exposed,
+    }
 }
 
 /// The mean rule is one of natural hair, so it says nothing of coloured hair.
-fn applied_report(natural: Level, applied: &str, args: &LevelArgs) -> Result<AppliedReport, Refusal> {
+fn applied_report(natural: Interval<Level>, applied: &str, args: &LevelArgs) -> Result<AppliedReport, Refusal> {
     if args.coloured {
         let way_out = "the mean of natural and applied level holds only for natural hair (leave one of them out)";
         return Err(Refusal(format!("--applied with --coloured: {way_out}")));
     }
-    let applied = read::option("--applied", applied)?;
+    let applied: Level = read::option("--applied", applied)?;
     // The mean rule is one of lifting: a shade as deep as the hair or deeper deposits its own level.
-    let result =
-        if applied > natural { result_level(natural, applied, ProductKind::PermanentColour)?.value } else { applied };
-    Ok(AppliedReport { applied_level: applied, result_level: result })
+    let result = |from| {
+        let lifted = (applied > from).then(|| result_level(from, applied, ProductKind::PermanentColour)).transpose();
+        lifted.map(|level| level.map_or(applied, |level| level.value))
+    };
+    Ok(AppliedReport { applied_level: applied, result_level: natural.try_map(result)? })
 }
 
 fn text(report: &Report) -> String {
@@ -131,14 +146,16 @@ fn text(report: &Report) -> String {
         );
         sheet.paragraph(&format!("{text} [{}]", reading.basis), 15);
     }
-    sheet.line(&format!("natural level  {}", named(report.natural_level)));
+    sheet.paragraph(&format!("natural level  {}", span(&report.natural_level, named)), 15);
     if let Some(target) = &report.target {
         sheet.line(&format!("wanted level   {}", named(target.target_level)));
-        sheet.line(&format!("the way there  {}", lift_needed(report.natural_level, target.target_level)));
+        let way = report.natural_level.map(|natural| lift_needed(natural, target.target_level));
+        let way = span(&way, |way| way.to_string());
+        sheet.paragraph(&format!("the way there  {way}"), 15);
         match (&target.formula_level, &target.no_formula) {
             (Some(level), _) => {
-                sheet.line(&format!("formula level  {} of permanent colour", named(*level)));
-                if target.target_level < report.natural_level {
+                sheet.paragraph(&format!("formula level  {} of permanent colour", span(level, named)), 15);
+                if target.target_level < report.natural_level.best() {
                     let text = "               going darker deposits: the shade has the level wanted, and hair that was \
                                 lightened needs warm pigment first; the mean rule is for lifting natural hair";
                     sheet.paragraph(text, 15);
@@ -154,7 +171,7 @@ fn text(report: &Report) -> String {
     }
     if let Some(applied) = &report.applied {
         sheet.line(&format!("applied level  {} of permanent colour", named(applied.applied_level)));
-        sheet.line(&format!("gives level    {}", named(applied.result_level)));
+        sheet.paragraph(&format!("gives level    {}", span(&applied.result_level, named)), 15);
     }
     sheet.paragraph("Rules of thumb for permanent colour on natural hair: a strand test decides.", 0);
     sheet.finish()

@@ -1,6 +1,6 @@
 //! `foilwork lift`: how light, how fast, how sure.
 
-use super::{Outcome, Refusal, args::LiftArgs, output, read, situation::situation};
+use super::{Outcome, Refusal, args::LiftArgs, hazard::too_strong, output, read, situation::situation};
 use crate::{
     chart::{LevelChart, level_chart},
     colour::Level,
@@ -31,6 +31,8 @@ struct Report {
     strain: &'static str,
     strain_index: Interval<f64>,
     basis: &'static str,
+    /// Said of a strength that is no hair product's.
+    too_strong: Option<&'static str>,
     book_problems: Vec<String>,
 }
 
@@ -79,6 +81,10 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
     let mix = situation(&args.situation)?;
     let from: Level = read::option("--from", &args.from)?;
     let target = args.target.as_deref().map(|text| read::option::<Level>("--target", text)).transpose()?;
+    if let Some(target) = target.filter(|target| *target < from) {
+        let way_out = "lightener makes it lighter (swap the two?)";
+        return Err(Refusal(format!("--target {target} is darker than --from {from}: {way_out}")));
+    }
     let limit = Duration::from_min(args.limit).map_err(|error| read::about("--limit", error))?;
     if !(1.0..=180.0).contains(&limit.min()) {
         return Err(Refusal(format!("--limit: {limit} is out of range: give 1 to 180 min (the product's own limit)")));
@@ -114,6 +120,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         seen,
         levers: mix.on_pigment().iter().chain(&mix.on_oxidant()).map(lever).collect(),
         basis: BASIS,
+        too_strong: too_strong(mix.on_hair),
         book_problems,
         ..said(&advice(&belief, &mix, from, limit), &condition(&[(mix, limit)]), from)
     };
@@ -137,6 +144,7 @@ fn said(advice: &Advice, condition: &Condition, from: Level) -> Report {
         strain: condition.strain.words(),
         strain_index: condition.index,
         basis: BASIS,
+        too_strong: None,
         book_problems: Vec::new(),
     }
 }
@@ -204,6 +212,9 @@ fn lever(factor: &Factor) -> Lever {
 
 fn text(report: &Report) -> String {
     let mut sheet = Sheet::default();
+    if let Some(said) = report.too_strong {
+        sheet.paragraph(&format!("*** {said} ***"), 4);
+    }
     sheet.line(&format!(
         "from {} with {} % w/w on the hair; {}",
         report.from_level,
@@ -223,11 +234,15 @@ fn text(report: &Report) -> String {
     if let Some(target) = &report.target {
         sheet.blank();
         let minutes = |time: Option<Duration>| time.map_or("never".to_owned(), |time| format!("{:.0} min", time.min()));
+        let after = match target.reached_median_min {
+            Some(_) => format!("reached after {}", minutes(target.reached_median_min)),
+            None => "never reached by the median".to_owned(),
+        };
         sheet.paragraph(
             &format!(
-                "{} is reached after {} ({} to {}), within {} in {} of 100 cases, with a second fresh mix in {}",
+                "{}: {} ({} to {}), within {} in {} of 100 cases, with a second fresh mix in {}",
                 target.target_level,
-                minutes(target.reached_median_min),
+                after,
                 minutes(target.reached_early_min),
                 minutes(target.reached_late_min),
                 target.limit_min,

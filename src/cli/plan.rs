@@ -31,7 +31,11 @@ pub(super) fn made(path: &Path, seen: &[String]) -> Result<Plan, Refusal> {
     let text = output::read(path)?;
     let name = path.to_string_lossy();
     let format = Format::of(&name, &text);
-    let problems = |problems: Problems| kind::refused(&name, &text, Kind::Service, &problems.located(&text, format));
+    let problems = |problems: Problems| match problems.0.as_slice() {
+        // Levels seen are of the command line, not of the file.
+        [problem] if problem.field == "seen" => Refusal(format!("--seen: {}", problem.message)),
+        _ => kind::refused(&name, &text, Kind::Service, &problems.located(&text, format)),
+    };
     let file = match service::shop_file(&text, format) {
         // The path is meant from the folder of the file that names it.
         Some(named) => {

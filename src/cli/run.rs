@@ -28,7 +28,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Ok(arguments) => arguments,
         // Help and version come this way too, with status 0.
         Err(error) => {
-            let text = error.render().to_string();
+            let text = in_our_words(&error.render().to_string());
             return if error.use_stderr() { complain(&text) } else { print(&text, 0) };
         }
     };
@@ -61,6 +61,13 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Ok(answer) => print(&answer.text, answer.status),
         Err(Refusal(text)) => complain(&format!("{}\n", prefixed(&text))),
     }
+}
+
+/// The words of the standard library for what is no number, with the way out.
+fn in_our_words(text: &str) -> String {
+    let way_out = "write the number alone, with a point: the option says the unit";
+    let text = text.replace("invalid float literal", way_out);
+    text.replace("invalid digit found in string", "write a whole number, without its unit")
 }
 
 /// A number below zero is a value, refused by what it is for: not an option that nobody knows.

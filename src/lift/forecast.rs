@@ -194,6 +194,11 @@ impl Lightening {
 
     fn time_from_start(&self, target: Level) -> TimeTo {
         let wanted = self.dose_to(target);
+        // Hair that is that light already waits for nothing.
+        if wanted <= 0.0 {
+            let now = Some(Duration::ZERO);
+            return TimeTo { early: now, median: now, late: now };
+        }
         let rates = self.rates();
         let median = rates.time_to((wanted - self.before).max(0.0));
         let at = |z: f64| {

@@ -6,6 +6,7 @@ use crate::{
     colour::{Level, LevelChange},
     quantity::{Duration, Quantity, Share},
     source::{Sourced, citations::trade},
+    text::in_hundred,
 };
 
 /// First look and the look after that, in minutes from the first strand.
@@ -135,21 +136,22 @@ pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
     let (next, why) = if missing.levels() <= REACHED_WITHIN {
         (Next::Rinse, format!("{seen} is seen and {target} was wanted"))
     } else if left <= 0.0 {
-        let fresh = lightening.after(limit).chance_by(target, limit).percent();
+        let fresh = lightening.after(limit).chance_by(target, limit);
         let gain = format!("the limit of {limit} is reached at {seen}");
-        if fresh >= 50.0 {
-            let why = format!("{gain}; a fresh mix of the same strength reaches {target} in {fresh:.0} of 100 cases");
+        let cases = in_hundred(fresh);
+        if fresh.percent() >= 50.0 {
+            let why = format!("{gain}; a fresh mix of the same strength reaches {target} in {cases} of 100 cases");
             (Next::FreshMix, why)
         } else {
-            let why = format!("{gain}; even a fresh mix reaches {target} in {fresh:.0} of 100 cases only");
+            let why = format!("{gain}; even a fresh mix reaches {target} in {cases} of 100 cases only");
             (Next::NextVisit, why)
         }
     } else {
-        let chance = chance_by_limit.percent();
-        let why = if chance >= 20.0 {
-            format!("{target} is reached by the limit in {chance:.0} of 100 cases")
+        let chance = in_hundred(chance_by_limit);
+        let why = if chance_by_limit.percent() >= 20.0 {
+            format!("{target} is reached by the limit in {chance} of 100 cases")
         } else {
-            format!("{target} will hardly be reached by the limit ({chance:.0} of 100 cases): decide there")
+            format!("{target} will hardly be reached by the limit ({chance} of 100 cases): decide there")
         };
         (Next::GoOn, why)
     };

@@ -9,7 +9,7 @@ use serde_json::json;
 fn the_published_formula_level() {
     let found = data(&["level", "--natural", "6", "--target", "8"]);
     let target = &found["target"];
-    assert_eq!((number(&target["formula_level"]), number(&target["lift_levels"])), (10.0, 2.0));
+    assert_eq!((number(&target["formula_level"]["best"]), number(&target["lift_levels"]["best"])), (10.0, 2.0));
     assert_eq!(target["exposed"]["neutralising_hues"], json!(["violet", "violet"]));
     let text = fine(&["level", "--natural", "6", "--target", "8"]);
     assert!(text.contains("the way there  2 levels lighter\nformula level  10 (lightest blond)"), "{text}");
@@ -21,7 +21,7 @@ fn the_published_formula_level() {
 #[case("6", "10", 8.0)]
 fn the_published_mean(#[case] natural: &str, #[case] applied: &str, #[case] want: f64) {
     let found = data(&["level", "--natural", natural, "--applied", applied]);
-    assert_eq!(number(&found["applied"]["result_level"]), want);
+    assert_eq!(number(&found["applied"]["result_level"]["best"]), want);
     assert_eq!(found["target"], json!(null));
 }
 
@@ -31,12 +31,30 @@ fn a_reading_says_which_level_it_is_as_light_as() {
     let found = data(&["level", "--measured", "23.04, 4.04, 4.72"]);
     let level = &found["reading"]["level"];
     assert!(number(&level["low"]) < 3.0 && 3.0 < number(&level["high"]), "{found}");
-    assert_near(number(&found["natural_level"]), number(&level["best"]), 0.05);
+    assert_near(number(&found["natural_level"]["best"]), number(&level["best"]), 0.05);
     assert_eq!(found["target"], json!(null));
     let photograph = data(&["level", "--measured", "23.04, 4.04, 4.72", "--measured-with", "calibrated-photograph"]);
     assert!(number(&photograph["reading"]["level"]["high"]) > number(&level["high"]), "{photograph}");
     let text = fine(&["level", "--measured", "23, 4, 5", "--target", "8"]);
     assert!(text.contains("light as natural level 3.2 (1 to 5)") && text.contains("wanted level   8"), "{text}");
+}
+
+/// By hand: a reading as light as level 1 to 5 is 3 to 7 levels away from level 8, and a shade of level 6 on it gives the mean
+/// of both: (1 + 6) / 2 to (5 + 6) / 2.
+#[test]
+fn what_follows_from_a_reading_keeps_its_bounds() {
+    let found = data(&["level", "--measured", "23, 4, 5", "--target", "8", "--applied", "6"]);
+    let natural = &found["natural_level"];
+    let (low, high) = (number(&natural["low"]), number(&natural["high"]));
+    assert!(low < 3.0 && high > 3.5, "{natural}");
+    let lift = &found["target"]["lift_levels"];
+    assert_near(number(&lift["low"]), 8.0 - high, 1e-9);
+    assert_near(number(&lift["high"]), 8.0 - low, 1e-9);
+    let gives = &found["applied"]["result_level"];
+    assert_near(number(&gives["low"]), (low + 6.0) / 2.0, 1e-9);
+    assert_near(number(&gives["high"]), (high + 6.0) / 2.0, 1e-9);
+    let text = fine(&["level", "--measured", "23, 4, 5", "--target", "8"]);
+    assert!(text.contains("the way there  4.8 levels lighter (3 levels lighter to 7 levels lighter)"), "{text}");
 }
 
 /// By hand: 2 x 8 - 5 = 11, which a scale to 12 has and a scale to 10 has not. Darker hair exposes no warmth.
@@ -46,13 +64,13 @@ fn a_formula_level_off_the_scale_is_none_with_the_reason() {
     assert_eq!(ten["target"]["formula_level"], json!(null));
     assert!(ten["target"]["no_formula"].as_str().unwrap().contains("the shade would have to be level 11"));
     assert_eq!(
-        number(&data(&["level", "--natural", "5", "--target", "8", "--twelve"])["target"]["formula_level"]),
+        number(&data(&["level", "--natural", "5", "--target", "8", "--twelve"])["target"]["formula_level"]["best"]),
         11.0
     );
     let coloured = data(&["level", "--natural", "5", "--target", "8", "--coloured"]);
     assert!(coloured["target"]["no_formula"].as_str().unwrap().contains("artificial pigment does not lighten"));
     let darker = data(&["level", "--natural", "7", "--target", "5"]);
-    assert_eq!((&darker["target"]["exposed"], number(&darker["target"]["lift_levels"])), (&json!(null), -2.0));
+    assert_eq!((&darker["target"]["exposed"], number(&darker["target"]["lift_levels"]["best"])), (&json!(null), -2.0));
 }
 
 /// L* of a screen colour. Source: IEC 61966-2-1 (sRGB, luminance of its primaries) and CIE 15 (L*), from memory.

@@ -78,3 +78,51 @@ fn bad_options_are_named(#[case] args: &[&str], #[case] want: &str) {
     assert_eq!(output.status.code(), Some(2), "{text}");
     assert!(text.contains(want), "{text}");
 }
+
+/// By hand: nothing is left to lift from level 8 to level 8, at once and whatever the mixture does.
+#[test]
+fn a_level_that_is_there_already_takes_no_time() {
+    let there = data(&["lift", "--from", "8", "--target", "8", "--on-hair", "4 % w/w"]);
+    for time in ["reached_early_min", "reached_median_min", "reached_late_min"] {
+        assert_eq!(number(&there["target"][time]), 0.0, "{time}");
+    }
+}
+
+#[test]
+fn lightener_makes_nothing_darker() {
+    let errors = refused(&["lift", "--from", "6", "--target", "5", "--on-hair", "4 % w/w"]);
+    assert_eq!(
+        errors,
+        "error: --target level 5 is darker than --from level 6: lightener makes it lighter (swap the two?)\n"
+    );
+}
+
+/// Source: EU Annex III, entry 12: 12 % is the most in any hair product.
+#[rstest]
+#[case("12 % w/w", false)]
+#[case("12.1 % w/w", true)]
+fn a_strength_that_is_no_hair_product_is_loud(#[case] strength: &str, #[case] loud: bool) {
+    let command = ["lift", "--from", "6", "--target", "8", "--on-hair", strength];
+    assert_eq!(fine(&command).starts_with("*** TOO STRONG: more than 12 % w/w on the hair"), loud);
+    assert_eq!(data(&command)["too_strong"].is_string(), loud);
+}
+
+#[test]
+fn a_number_with_its_unit_says_how_to_write_it() {
+    let errors = refused(&["hair", "--length", "35cm"]);
+    let said =
+        "invalid value '35cm' for '--length <CM>': write the number alone, with a point: the option says the unit";
+    assert!(errors.contains(said), "{errors}");
+}
+
+#[test]
+fn a_level_seen_that_fits_no_section_is_of_its_option() {
+    let errors = refused(&["plan", "soft-gradient.toml", "--seen", "attic=7@20"]);
+    assert!(errors.starts_with("error: --seen: no lightened section is called \"attic\": the plan has "), "{errors}");
+}
+
+fn refused(args: &[&str]) -> String {
+    let output = foilwork(args);
+    assert_eq!(output.status.code(), Some(2), "{args:?}");
+    String::from_utf8(output.stderr).unwrap()
+}
