@@ -209,7 +209,9 @@ impl<'s> Checker<'s> {
 
     fn description(&self, schema: &'s Value) -> Option<String> {
         let text = schema.get("description").or_else(|| self.resolve(schema).get("description"))?.as_str()?;
-        Some(text.split('\n').next()?.trim_end_matches('.').to_owned())
+        // Its first sentence, which may go over the end of a line.
+        let lines: Vec<&str> = text.split("\n\n").next()?.split_whitespace().collect();
+        Some(lines.join(" ").split(". ").next()?.trim_end_matches('.').to_owned())
     }
 }
 

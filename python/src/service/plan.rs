@@ -4,6 +4,7 @@ use super::error::raise_problems;
 use crate::{
     error::FoilworkError,
     plain::{data_of, plain, read_grown, read_text},
+    sequence::Sequence,
     shop::PyShop,
 };
 use foilwork::{
@@ -238,9 +239,9 @@ pub fn plan(
     format: &str,
     shop: Option<&PyShop>,
     strand_book: Option<String>,
-    seen: Option<Vec<String>>,
+    seen: Option<Sequence<String>>,
 ) -> PyResult<Plan> {
-    let known = Known { book: strand_book, seen: seen.unwrap_or_default() };
+    let known = Known { book: strand_book, seen: seen.map(|seen| seen.0).unwrap_or_default() };
     let evidence = known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
     let format: Format = match format {
         "toml" => Format::Toml,
@@ -292,7 +293,7 @@ pub fn plan(
 ///     'go-on'
 #[pyfunction]
 #[pyo3(signature = (path, seen = None))]
-pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Vec<String>>) -> PyResult<Plan> {
+pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Sequence<String>>) -> PyResult<Plan> {
     let name = path.to_string_lossy().into_owned();
     let text = read_text(py, &path)?;
     let format = Format::of(&name, &text);
