@@ -37,7 +37,8 @@ fn finish(sheet: &mut Sheet, together: &TogetherPlan) {
         sheet.paragraph(&format!("Not together: {why}."), 2);
     }
     let row = |section: &crate::service::TogetherSection| {
-        vec![section.section.clone(), amount(section.begin, 0), amount(section.reaches, 0), levels(section.at_rinse)]
+        let reaches = section.reaches.map_or_else(|| "-".to_owned(), |at| amount(at, 0));
+        vec![section.section.clone(), amount(section.begin, 0), reaches, levels(section.at_rinse)]
     };
     let rows: Vec<Vec<String>> = together.sections.iter().map(row).collect();
     if !rows.is_empty() {

@@ -186,12 +186,14 @@ class TogetherSection(Record):
     __slots__ = {
         "at_rinse_level": "Level of the middle strand at the common rinse: median and 80 % interval.",
         "begin_min": "When its application begins.",
-        "reaches_min": "When its middle strand is expected at the target (median).",
+        "reaches_min": (
+            "When its middle strand is expected at the target (median); absent where the sections fall short."
+        ),
         "section": "Its name.",
     }
     at_rinse_level: Bounds[float]
     begin_min: float
-    reaches_min: float
+    reaches_min: float | None
     section: str
 
 

@@ -256,7 +256,7 @@ fn together(
             let sections = names.into_iter().zip(&answer.sections).map(|(section, choice)| TogetherSection {
                 section,
                 begin: choice.begin,
-                reaches: choice.reaches,
+                reaches: Some(choice.reaches).filter(|_| !short),
                 at_rinse: choice.level,
             });
             TogetherPlan {

@@ -71,9 +71,9 @@ pub struct TogetherSection {
     /// When its application begins.
     #[serde(rename = "begin_min")]
     pub begin: Duration,
-    /// When its middle strand is expected at the target (median).
+    /// When its middle strand is expected at the target (median); absent where the sections fall short.
     #[serde(rename = "reaches_min")]
-    pub reaches: Duration,
+    pub reaches: Option<Duration>,
     /// Level of the middle strand at the common rinse: median and 80 % interval.
     #[serde(rename = "at_rinse_level")]
     pub at_rinse: Interval<Level>,

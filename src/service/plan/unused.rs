@@ -1,6 +1,9 @@
 //! Facts that the file states and that no check or computation reads yet: they are named, so that nobody relies on them.
 
-use crate::service::request::Request;
+use crate::service::{
+    request::{Oxidant, Request},
+    shape::Section,
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -17,7 +20,22 @@ pub struct StatedNotUsed {
 pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
     let file = &request.file;
     let analysis = &file.analysis;
+    // What is read of a section counts before what is read of the whole head, and a measurement before an eye.
+    let own = |section: &Section| section.measured.is_some() || section.seen.is_some();
+    let all_own = file.section.iter().all(own);
+    let open = request.tasks.iter().any(|task| task.oxidant == Oxidant::Open);
     let facts = [
+        (analysis.measured.is_some() && all_own, "analysis.measured", "every section has its own reading"),
+        (
+            analysis.seen.is_some() && (all_own || analysis.measured.is_some()),
+            "analysis.seen",
+            "what is measured, or read of a section, counts before it",
+        ),
+        (
+            analysis.measured_with.is_some() && analysis.measured.is_none(),
+            "analysis.measured_with",
+            "nothing is stated that was read with it: enter `measured`",
+        ),
         (
             analysis.existing.iter().any(|existing| existing.tone.is_some()),
             "analysis.existing[].tone",
@@ -27,6 +45,21 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
             file.section.iter().any(|section| section.area.is_some()),
             "section[].area",
             "words, for you; `regions` puts the section on the map",
+        ),
+        (
+            file.section.iter().any(|section| section.seen.is_some() && section.measured.is_some()),
+            "section[].seen",
+            "what is `measured` of the same section counts before it",
+        ),
+        (
+            file.section.iter().any(|section| section.measured_with.is_some() && section.measured.is_none()),
+            "section[].measured_with",
+            "nothing is stated that was read with it: enter `measured`",
+        ),
+        (
+            (file.finish.within_min.is_some() || file.finish.tolerance_levels.is_some()) && !open,
+            "finish",
+            "every strength is stated: leave `developer` and `strength` out of the sections that are to finish together",
         ),
     ];
     facts.into_iter().filter(|(stated, ..)| *stated).map(|(_, field, why)| StatedNotUsed { field, why }).collect()

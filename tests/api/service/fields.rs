@@ -2,9 +2,10 @@
 
 use super::base::{changed, fine};
 use foilwork::{
+    colour::Instrument,
     hair::{DensityByEye, Texture},
     service::{
-        Plan,
+        Plan, ServiceFile,
         shape::{ExistingColour, Zone},
     },
 };
@@ -76,4 +77,37 @@ fn what_nothing_reads_is_named() {
         listed.iter().filter(|row| row.1 == "stated, not used").map(|row| row.0.as_str()).collect();
     assert_eq!(named, listed);
     assert!(everything_stated().to_string().contains("STATED, NOT USED"));
+}
+
+fn reading() -> Option<String> {
+    Some("57.0, 4.5, 28.6".to_owned())
+}
+
+fn orange() -> Option<String> {
+    Some("orange".to_owned())
+}
+
+/// A fact that another one outweighs is named too, so that nobody relies on it.
+#[test]
+fn what_another_fact_outweighs_is_named() {
+    let named = |change: fn(&mut ServiceFile)| {
+        let plan = changed(fine(), change);
+        plan.stated_not_used.iter().map(|fact| fact.field).collect::<Vec<_>>()
+    };
+    assert!(named(|_| ()).is_empty());
+    assert_eq!(
+        named(|file| (file.section[0].measured, file.section[0].seen) = (reading(), orange())),
+        ["section[].seen"]
+    );
+    assert_eq!(named(|file| (file.analysis.measured, file.analysis.seen) = (reading(), orange())), ["analysis.seen"]);
+    assert_eq!(
+        named(|file| file.section[0].measured_with = Some(Instrument::Spectrophotometer)),
+        ["section[].measured_with"]
+    );
+    assert_eq!(named(|file| file.finish.within_min = Some(5.0)), ["finish"]);
+    let own = named(|file| {
+        file.analysis.seen = orange();
+        file.section.iter_mut().for_each(|section| section.seen = orange());
+    });
+    assert_eq!(own, ["analysis.seen"]);
 }

@@ -57,7 +57,7 @@ fn the_example_finishes_together_with_the_weakest_strengths() {
     for (section, step) in group.sections.iter().zip(&plan.order) {
         assert_eq!(section.section, step.name);
         assert!((step.begin.min() - section.begin.min()).abs() < 1e-9 && (step.rinse_by.min() - rinse).abs() < 1e-9);
-        let before = rinse - section.reaches.min();
+        let before = rinse - section.reaches.unwrap().min();
         assert!((-1e-9..=10.0 + 1e-9).contains(&before), "{} is there {before} min before the rinse", section.section);
     }
     for chosen in &plan.strengths {
@@ -156,6 +156,7 @@ fn what_no_strength_reaches_is_said_with_the_nearest() {
     assert_eq!(verdicts(&plan, "finish-together"), [Verdict::Warning]);
     let group = &plan.together[0];
     assert!(group.short.levels() > 0.0 && group.window_needed.is_none());
+    assert!(group.sections.iter().all(|section| section.reaches.is_none()), "none is there, so none says when");
     assert!(texts(&plan, "finish-together").starts_with("no strength of the shelf brings all to their targets"));
     assert_eq!(plan.strengths[0].developer.best().ww_percent(), 9.0, "the strongest");
 }
