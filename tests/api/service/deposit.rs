@@ -176,3 +176,10 @@ fn a_margin_of_half_a_level(
     });
     assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want), "{}", texts(&plan, "lift"));
 }
+
+/// What a toner passes on is a plan: nobody has seen the lifted hair yet.
+#[test]
+fn a_toner_passes_on_the_level_planned() {
+    let said = texts(&toned(9.0, &["violet"], "beige"), "toner level");
+    assert!(said.contains("the level planned: judge it again on what the strand shows"), "{said}");
+}

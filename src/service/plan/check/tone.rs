@@ -43,7 +43,13 @@ fn toner(work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> {
     if !(wants_warmth(work) || wanted()) {
         said.extend(work.exposed.and_then(|exposed| toner::adds_warmth(&exposed, &mix)));
     }
-    or_passed(said, darkest, &mix)
+    if said.is_empty() {
+        // What passes is the plan: nobody has seen the lifted hair yet.
+        let mut passed = toner::suits(darkest, &mix);
+        passed.text += ", the level planned: judge it again on what the strand shows";
+        said.push(passed);
+    }
+    said
 }
 
 /// Colour that only deposits, on hair as it is.
