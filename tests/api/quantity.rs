@@ -104,3 +104,14 @@ fn every_quantity_keeps_its_word() {
     ];
     assert_eq!(names.iter().collect::<BTreeSet<_>>().len(), names.len(), "two quantities of one name: {names:?}");
 }
+
+/// A number of three hundred digits is told in powers of ten; one that is none stays what it is.
+#[rstest]
+#[case(1e300, "invalid mass (got 1e300 g): must be from 0 to 1e9 g")]
+#[case(-1e-300, "invalid mass (got -1e-300 g): must be from 0 to 1e9 g")]
+#[case(-5.0, "invalid mass (got -5 g): must be from 0 to 1e9 g")]
+#[case(f64::NAN, "invalid mass (got NaN g): must be from 0 to 1e9 g")]
+#[case(f64::INFINITY, "invalid mass (got inf g): must be from 0 to 1e9 g")]
+fn a_refused_number_stays_short(#[case] grams: f64, #[case] want: &str) {
+    assert_eq!(Mass::from_g(grams).unwrap_err().to_string(), want);
+}

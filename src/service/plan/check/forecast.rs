@@ -28,7 +28,13 @@ pub(super) fn check(
             (None, Some(rinse)) => {
                 let names: Vec<&str> = together.sections.iter().map(|section| section.section.as_str()).collect();
                 let (within, rinse) = (together.window_asked, amount(rinse, 0));
-                (Passed, format!("{}: by the medians of the forecast within {within}, rinsed {rinse} min after the first brush; strands decide", names.join(", ")))
+                (
+                    Passed,
+                    format!(
+                        "{}: by the medians of the forecast within {within}, rinsed {rinse} min after the first brush; strands decide",
+                        names.join(", ")
+                    ),
+                )
             }
             (None, None) => continue,
         };
