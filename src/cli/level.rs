@@ -110,7 +110,7 @@ fn target_report(natural: Interval<Level>, target: Level, args: &LevelArgs) -> T
     };
     TargetReport {
         target_level: target,
-        lift_levels: lift.map(|lift| lift.levels()),
+        lift_levels: lift.map(crate::colour::LevelChange::levels),
         formula_level,
         no_formula,
         exposed,
