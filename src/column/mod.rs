@@ -7,6 +7,7 @@
 mod bounded;
 mod coordinates;
 mod difference;
+mod lift;
 mod outcome;
 mod rows;
 mod split;
@@ -15,6 +16,7 @@ mod strength;
 pub use bounded::bounded;
 pub use coordinates::{Coordinates, coordinates};
 pub use difference::ciede2000;
+pub use lift::levels_after;
 pub use outcome::{ColumnError, ColumnOutcome};
 pub use rows::{Cells, rows};
 pub use strength::convert_strengths;

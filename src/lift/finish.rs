@@ -187,7 +187,7 @@ fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
     let one = |on_hair: &Interval<MassFraction>| {
         let situation = Situation { on_hair: *on_hair, ..section.situation };
         let lightening = Lightening::new(&section.belief, &situation, section.start);
-        let minutes = |level: Level| lightening.time_to(level).median.map_or(f64::INFINITY, Duration::min);
+        let minutes = |level: Level| lightening.median_to(level).unwrap_or(f64::INFINITY);
         let over = Level::clamped(section.target.number() + section.tolerance.levels().abs());
         // The middle strand stands for the section: the first has half an application more, the last half less.
         let wanted = Level::clamped((section.target.number() - short).max(section.start.best().number()));

@@ -2,42 +2,31 @@
 
 use super::{
     Belief, StrandReading,
+    arrow::inverse,
     belief::{CEILING_SD, GUEST_SD, OXIDANT_SD, PRODUCT_SD, SALON_SD},
-    dense::Symmetric,
-    dose::Rates,
-    factors::{Shift, Spreads},
-    pigment,
+    factors::Spreads,
+    fit::{CEILING, Fit, Fitted, LOSS, RATE, SHARED, Seen},
 };
-
-/// Readings far from what all others say lose weight as those of a Student distribution with four degrees of freedom do,
-/// so that one bad reading does not carry the fit away.
-const STUDENT: f64 = 4.0;
-/// The longest fit takes this many steps; an ordinary one five.
-const STEPS: usize = 60;
 
 /// All that a salon's strand readings say, ready to be asked about any guest and product.
 #[derive(Debug, Clone)]
 pub struct Experience {
-    mean: Vec<f64>,
-    covariance: Symmetric,
+    fitted: Fitted,
     guests: Vec<Option<String>>,
     products: Vec<Option<String>>,
     /// Guest and product of each reading by their places, and what the levers' unknowns were worth in it.
     counted: Vec<(usize, usize, Spreads)>,
 }
 
-/// Places of the numbers that all readings share.
-const RATE: usize = 0;
-const LOSS: usize = 1;
-const CEILING: usize = 2;
-const SHARED: usize = 3;
+/// The most products that are told apart; a book with more is no salon's, and each costs as much as all before it.
+const MOST_PRODUCTS: usize = 300;
 
 impl Experience {
     /// Learns from readings: the most likely values (Gauss and Newton's steps, damped) and their covariance (Laplace).
     ///
     /// The logarithm of the rate is the salon's, plus the product's, plus the guest's; each deviation is drawn to zero as
     /// strongly as people and products are alike. So a guest without readings profits from the salon's, and a guest with
-    /// many is hardly moved by it.
+    /// many is hardly moved by it. Of a book with more than 300 products those that are read most count.
     ///
     /// # Example
     ///
@@ -61,31 +50,27 @@ impl Experience {
     #[must_use]
     pub fn from_readings(readings: &[StrandReading]) -> Self {
         let guests = named(readings.iter().map(|reading| reading.guest.as_deref()));
-        let products = named(readings.iter().map(|reading| reading.product.as_deref()));
-        let counted: Vec<_> = readings
-            .iter()
-            .filter_map(|r| {
-                let (guest, product) = (place(&guests, r.guest.as_deref())?, place(&products, r.product.as_deref())?);
-                Some((guest, product, r.situation.shift().spreads))
-            })
-            .collect();
-        let prior = Belief::untested();
-        let mut centre = prior.mean.to_vec();
-        centre.resize(SHARED + guests.len() + products.len(), 0.0);
-        let mut sds = vec![SALON_SD, OXIDANT_SD, CEILING_SD];
-        sds.resize(SHARED + guests.len(), GUEST_SD);
-        sds.resize(centre.len(), PRODUCT_SD);
-        let precision = Symmetric::diagonal(&sds.iter().map(|sd| 1.0 / (sd * sd)).collect::<Vec<_>>());
-        let seen: Vec<Seen> = readings
-            .iter()
-            .zip(&counted)
-            .map(|(reading, (guest, product, _))| {
-                Seen::new(reading, vec![SHARED + guest, SHARED + guests.len() + product])
-            })
-            .collect();
-        let fit = Fit { centre, precision, seen };
-        let (mean, covariance) = fit.solve();
-        Self { mean, covariance, guests, products, counted }
+        let products = most_read(readings.iter().map(|reading| reading.product.as_deref()));
+        let (mut counted, mut seen) = (Vec::with_capacity(readings.len()), Vec::with_capacity(readings.len()));
+        for reading in readings {
+            let guest = place(&guests, reading.guest.as_deref());
+            let product = place(&products, reading.product.as_deref());
+            let (Some(guest), Some(product)) = (guest, product) else { continue };
+            let shift = reading.situation.shift();
+            counted.push((guest, product, shift.spreads));
+            seen.push(Seen::new(reading, &shift).of(guest, SHARED + product));
+        }
+        let sds = [SALON_SD, OXIDANT_SD, CEILING_SD].into_iter().chain(products.iter().map(|_| PRODUCT_SD));
+        let mut centre = Belief::untested().mean.to_vec();
+        centre.resize(SHARED + products.len(), 0.0);
+        let mut precision = vec![0.0; centre.len() * centre.len()];
+        for (i, sd) in sds.enumerate() {
+            if let Some(cell) = precision.get_mut(i * centre.len() + i) {
+                *cell = 1.0 / (sd * sd);
+            }
+        }
+        let fit = Fit { centre, precision, tip_precision: 1.0 / (GUEST_SD * GUEST_SD), seen };
+        Self { fitted: fit.solve(guests.len()), guests, products, counted }
     }
 
     /// What is believed of one guest's hair and one product. A name without readings, or none, is as uncertain as any new
@@ -93,20 +78,29 @@ impl Experience {
     #[must_use]
     pub fn of(&self, guest: Option<&str>, product: Option<&str>) -> Belief {
         let (guest, product) = (place(&self.guests, guest), place(&self.products, product));
-        let mut places = vec![RATE];
-        let mut extra = 0.0;
-        match guest {
-            Some(i) => places.push(SHARED + i),
-            None => extra += GUEST_SD * GUEST_SD,
-        }
-        match product {
-            Some(i) => places.push(SHARED + self.guests.len() + i),
-            None => extra += PRODUCT_SD * PRODUCT_SD,
-        }
-        let at = |i: usize| self.mean.get(i).copied().unwrap_or_default();
-        let sum = |column: usize| places.iter().map(|row| self.covariance.get(*row, column)).sum::<f64>();
-        let rate: f64 = places.iter().map(|column| sum(*column)).sum::<f64>() + extra;
-        let get = |row, column| self.covariance.get(row, column);
+        let new = |known: Option<usize>, sd: f64| if known.is_some() { 0.0 } else { sd * sd };
+        let Fitted { corner, tips, .. } = &self.fitted;
+        let at = |of: &[f64], i: Option<usize>| i.and_then(|i| of.get(i)).copied().unwrap_or_default();
+        let asked = |corner: &[f64], tips: &[f64]| {
+            let rate = at(corner, Some(RATE)) + at(corner, product.map(|i| SHARED + i)) + at(tips, guest);
+            [rate, at(corner, Some(LOSS)), at(corner, Some(CEILING))]
+        };
+        let mut covariance = [RATE, LOSS, CEILING].map(|what| {
+            let (mut right, mut tip) = (vec![0.0; corner.len()], vec![0.0; tips.len()]);
+            let places = [Some(what), product.filter(|_| what == RATE).map(|i| SHARED + i)];
+            for cell in places.into_iter().flatten() {
+                if let Some(cell) = right.get_mut(cell) {
+                    *cell = 1.0;
+                }
+            }
+            if let Some(cell) = guest.filter(|_| what == RATE).and_then(|i| tip.get_mut(i)) {
+                *cell = 1.0;
+            }
+            self.fitted.curvature.solve(&self.fitted.factored, &mut right, &mut tip);
+            asked(&right, &tip)
+        });
+        let [[rate, ..], ..] = &mut covariance;
+        *rate += new(guest, GUEST_SD) + new(product, PRODUCT_SD);
         // Without a reading of this guest, or of this product on any guest, nothing counts as tested.
         let own = |(g, p, _): &&(usize, usize, Spreads)| match (guest, product) {
             (Some(guest), _) => *g == guest,
@@ -120,16 +114,7 @@ impl Experience {
                 *cell += sd / readings as f64;
             }
         }
-        Belief {
-            mean: [places.iter().map(|i| at(*i)).sum(), at(LOSS), at(CEILING)],
-            covariance: [
-                [rate, sum(LOSS), sum(CEILING)],
-                [sum(LOSS), get(LOSS, LOSS), get(LOSS, CEILING)],
-                [sum(CEILING), get(CEILING, LOSS), get(CEILING, CEILING)],
-            ],
-            readings,
-            tested,
-        }
+        Belief { mean: asked(corner, tips), covariance, readings, tested }
     }
 }
 
@@ -160,146 +145,49 @@ impl Belief {
         if readings.is_empty() {
             return *self;
         }
-        let mut covariance = Symmetric::diagonal(&[0.0; SHARED]);
-        for (i, row) in self.covariance.iter().enumerate() {
-            for (j, cell) in row.iter().enumerate() {
-                covariance.add(i, j, *cell);
-            }
-        }
-        let seen = readings.iter().map(|reading| Seen::new(reading, Vec::new())).collect();
-        let (mean, known) = Fit { centre: self.mean.to_vec(), precision: covariance.inverse(), seen }.solve();
-        let at = |i: usize| mean.get(i).copied().unwrap_or_default();
-        let row = |i| [known.get(i, RATE), known.get(i, LOSS), known.get(i, CEILING)];
+        let shifts: Vec<_> = readings.iter().map(|reading| reading.situation.shift()).collect();
+        let seen = readings.iter().zip(&shifts).map(|(reading, shift)| Seen::new(reading, shift)).collect();
+        let precision = inverse(&self.covariance).concat();
+        let fitted = Fit { centre: self.mean.to_vec(), precision, tip_precision: 0.0, seen }.solve(0);
+        let mean = [RATE, LOSS, CEILING].map(|i| fitted.corner.get(i).copied().unwrap_or_default());
+        let covariance = inverse(&fitted.curvature.shared());
         let (old, new) = (self.readings as f64, readings.len() as f64);
         let mut tested = self.tested.map(|sd| sd * old);
-        for reading in readings {
-            for (cell, sd) in tested.iter_mut().zip(reading.situation.shift().spreads) {
+        for shift in &shifts {
+            for (cell, sd) in tested.iter_mut().zip(shift.spreads) {
                 *cell += sd;
             }
         }
-        Self {
-            mean: [at(RATE), at(LOSS), at(CEILING)],
-            covariance: [row(RATE), row(LOSS), row(CEILING)],
-            readings: self.readings + readings.len(),
-            tested: tested.map(|sum| sum / (old + new)),
-        }
+        let tested = tested.map(|sum| sum / (old + new));
+        Self { mean, covariance, readings: self.readings + readings.len(), tested }
     }
 }
 
 fn named<'a>(names: impl Iterator<Item = Option<&'a str>>) -> Vec<Option<String>> {
-    let mut known: Vec<Option<String>> = names.map(|name| name.map(str::to_owned)).collect();
+    let mut known: Vec<Option<&str>> = names.collect();
     known.sort_unstable();
     known.dedup();
+    known.into_iter().map(|name| name.map(str::to_owned)).collect()
+}
+
+/// Those that are named most often where they are too many, in order.
+fn most_read<'a>(names: impl Iterator<Item = Option<&'a str>> + Clone) -> Vec<Option<String>> {
+    let mut known = named(names.clone());
+    if known.len() > MOST_PRODUCTS {
+        let mut times = vec![0_usize; known.len()];
+        for at in names.filter_map(|name| place(&known, name)) {
+            if let Some(times) = times.get_mut(at) {
+                *times += 1;
+            }
+        }
+        let mut counted: Vec<_> = times.into_iter().zip(known).collect();
+        counted.sort_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.cmp(&b.1)));
+        known = counted.into_iter().take(MOST_PRODUCTS).map(|(_, name)| name).collect();
+        known.sort_unstable();
+    }
     known
 }
 
 fn place(names: &[Option<String>], name: Option<&str>) -> Option<usize> {
-    names.iter().position(|known| known.as_deref() == name)
-}
-
-/// One reading, reduced to what the fit needs.
-struct Seen {
-    start: f64,
-    after: f64,
-    sd: f64,
-    time: crate::quantity::Duration,
-    pigment_shift: f64,
-    oxidant_shift: f64,
-    /// Places of the deviations in the vector of unknowns.
-    places: Vec<usize>,
-}
-
-impl Seen {
-    fn new(reading: &StrandReading, places: Vec<usize>) -> Self {
-        // Both levels were read, so the error of the lift is that of two readings.
-        let sd = reading.reader.sd_levels() * std::f64::consts::SQRT_2;
-        let Shift { pigment, oxidant, .. } = reading.situation.shift();
-        Self {
-            start: reading.before.number(),
-            after: reading.after.number(),
-            sd,
-            time: reading.time,
-            pigment_shift: pigment,
-            oxidant_shift: oxidant,
-            places,
-        }
-    }
-
-    /// The residual in standard deviations, and how it answers to the unknowns that bear on it.
-    fn residual(&self, x: &[f64]) -> (f64, Vec<(usize, f64)>) {
-        let at = |i: usize| x.get(i).copied().unwrap_or_default();
-        let rate = at(RATE) + self.pigment_shift + self.places.iter().map(|i| at(*i)).sum::<f64>();
-        let rates = Rates { pigment: rate.exp(), oxidant: (at(LOSS) + self.oxidant_shift).exp() };
-        let dose = rates.dose(self.time);
-        let way = at(CEILING) - self.start;
-        let gone = 1.0 - pigment::left(dose);
-        let by_rate = -way * pigment::slope(dose) * dose / self.sd;
-        let mut slopes =
-            vec![(RATE, by_rate), (LOSS, by_rate * rates.loss_sensitivity(self.time)), (CEILING, gone / self.sd)];
-        slopes.extend(self.places.iter().map(|i| (*i, by_rate)));
-        ((self.start + way * gone - self.after) / self.sd, slopes)
-    }
-}
-
-struct Fit {
-    centre: Vec<f64>,
-    precision: Symmetric,
-    seen: Vec<Seen>,
-}
-
-impl Fit {
-    fn solve(&self) -> (Vec<f64>, Symmetric) {
-        let mut x = self.centre.clone();
-        let (mut cost, mut damping) = (self.cost(&x), 1e-6);
-        for _ in 0..STEPS {
-            let (curvature, gradient) = self.system(&x);
-            let mut damped = curvature;
-            for i in 0..x.len() {
-                damped.add(i, i, damping * self.precision.get(i, i));
-            }
-            let step = damped.solve(&gradient);
-            let tried: Vec<f64> = x.iter().zip(&step).map(|(now, change)| now - change).collect();
-            let new = self.cost(&tried);
-            if new <= cost {
-                let gained = cost - new;
-                (x, cost, damping) = (tried, new, damping / 10.0);
-                if gained < 1e-13 * (1.0 + cost) {
-                    break;
-                }
-            } else {
-                damping = (damping * 10.0).max(1e-3);
-            }
-        }
-        let (curvature, _) = self.system(&x);
-        (x, curvature.inverse())
-    }
-
-    /// Minus the logarithm of the posterior, up to a constant.
-    fn cost(&self, x: &[f64]) -> f64 {
-        let away: Vec<f64> = x.iter().zip(&self.centre).map(|(now, centre)| now - centre).collect();
-        let prior: f64 = self.precision.times(&away).iter().zip(&away).map(|(pull, away)| pull * away / 2.0).sum();
-        let readings = self.seen.iter().map(|seen| {
-            let (residual, _) = seen.residual(x);
-            STUDENT / 2.0 * (residual * residual / STUDENT).ln_1p()
-        });
-        prior + readings.sum::<f64>()
-    }
-
-    /// Curvature and gradient of the cost; a far reading's curvature is down-weighted as its pull is.
-    fn system(&self, x: &[f64]) -> (Symmetric, Vec<f64>) {
-        let mut curvature = self.precision.clone();
-        let away: Vec<f64> = x.iter().zip(&self.centre).map(|(now, centre)| now - centre).collect();
-        let mut gradient = self.precision.times(&away);
-        for seen in &self.seen {
-            let (residual, slopes) = seen.residual(x);
-            let weight = 1.0 / (1.0 + residual * residual / STUDENT);
-            curvature.add_square(&slopes, weight);
-            for (i, slope) in slopes {
-                if let Some(cell) = gradient.get_mut(i) {
-                    *cell += weight * residual * slope;
-                }
-            }
-        }
-        (curvature, gradient)
-    }
+    names.binary_search_by(|known| known.as_deref().cmp(&name)).ok()
 }

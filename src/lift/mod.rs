@@ -15,19 +15,22 @@
 //! **Watch**: [`looks`] and [`after_look`]; [`condition`] of the fibre.
 
 mod advice;
+mod arrow;
 mod belief;
 mod book;
 mod condition;
-mod dense;
 mod dose;
 mod factors;
 mod finish;
+mod fit;
 mod forecast;
 mod learn;
 mod looks;
 mod normal;
 mod pigment;
 mod questions;
+mod reach;
+mod real;
 mod strand;
 
 pub use advice::{Advice, advice};
@@ -36,8 +39,9 @@ pub use book::{BookProblem, StrandBook, read_strand_book, strand_json_line, stra
 pub use condition::{Condition, Strain, condition};
 pub use factors::{Booster, Factor, InvalidPh, Ph, Situation, Thickness, Uptake};
 pub use finish::{CannotFinish, FinishTogether, TimedChoice, TimedSection, finish_together};
-pub use forecast::{Lightening, TimeTo};
+pub use forecast::Lightening;
 pub use learn::Experience;
 pub use looks::{AfterLook, LOOK_FOR, Look, Next, after_look, looks};
 pub use questions::{StrengthChance, Visit, chances, gentlest, series};
+pub use reach::TimeTo;
 pub use strand::{Reader, StrandReading};

@@ -1,5 +1,7 @@
 //! Two pigments: most of it goes quickly, the red-yellow part resists.
 
+use super::real::Real;
+
 /// Share of the pigment that resists.
 ///
 /// Assumed within the published range of pheomelanin in black to brown hair, 1 to 17 % (citations `borges-2001`,
@@ -12,23 +14,31 @@ const RESISTING_RATE: f64 = 9.0 / 20.0;
 
 /// What is left of the quick and of the resisting pigment. Both are powers of one exponential, since their rates are as 20
 /// to 9; an exponential costs more than all the products.
-fn parts(dose: f64) -> (f64, f64) {
-    let x = (-dose / 20.0).exp();
+#[inline]
+fn parts<T: Real>(dose: T) -> (T, T) {
+    let x = (dose * T::of(-1.0 / 20.0)).exp();
     let x4 = (x * x) * (x * x);
     let x8 = x4 * x4;
-    ((1.0 - RESISTING) * (x8 * x8 * x4), RESISTING * (x8 * x))
+    (T::of(1.0 - RESISTING) * (x8 * x8 * x4), T::of(RESISTING) * (x8 * x))
 }
 
 /// Share of the pigment that is left after a dose.
-pub(super) fn left(dose: f64) -> f64 {
+#[inline]
+pub(super) fn left<T: Real>(dose: T) -> T {
     let (quick, resisting) = parts(dose);
     quick + resisting
 }
 
+/// The same share, and how fast it falls with the dose.
+#[inline]
+pub(super) fn left_and_slope(dose: f64) -> (f64, f64) {
+    let (quick, resisting) = parts(dose);
+    (quick + resisting, -quick - RESISTING_RATE * resisting)
+}
+
 /// How fast that share falls with the dose; never positive.
 pub(super) fn slope(dose: f64) -> f64 {
-    let (quick, resisting) = parts(dose);
-    -quick - RESISTING_RATE * resisting
+    left_and_slope(dose).1
 }
 
 /// The dose that leaves this share; infinite for none.

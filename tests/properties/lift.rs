@@ -2,6 +2,7 @@
 
 use foilwork::{
     colour::{Level, LevelChange},
+    column::levels_after,
     lift::{
         Belief, Booster, Experience, Lightening, Ph, Reader, Situation, StrandReading, Thickness, TimedSection, Uptake,
         finish_together, read_strand_book, strand_json_line, strand_line,
@@ -44,7 +45,7 @@ proptest! {
         let forecast = |mix: &Situation, t| numbers(Lightening::new(&Belief::untested(), mix, start).level_after(min(t)));
         prop_assert_eq!(forecast(&mix, 0.0), [start.number(); 3]);
         let none = Situation { on_hair: strength(0.0), ..mix };
-        prop_assert!(forecast(&none, t)[1] - start.number() < 1e-9);
+        prop_assert!(forecast(&none, t).iter().all(|level| (level - start.number()).abs() < 1e-9));
     }
 
     #[test]
@@ -83,6 +84,33 @@ proptest! {
             prop_assert!((numbers(lightening.level_after(time))[1] - target.number()).abs() < 1e-6);
             // As likely before as after.
             prop_assert!((lightening.chance_by(target, time).percent() - 50.0).abs() < 0.1);
+        }
+    }
+
+    #[test]
+    fn column_of_times_is_the_scalar_rule(
+        mix in situation(), start in 1.0..9.5, off in 0.0..1.0, earlier in 0.0..60.0, tested in any::<bool>(),
+        times in prop::collection::vec(prop_oneof![0.0..90.0, 0.0..1e-6, 0.0..1e9, Just(f64::NAN), Just(-1.0)], 1..11),
+    ) {
+        let level = |number: f64| Level::new(number.clamp(1.0, 12.0)).unwrap();
+        let read = Interval::ordered(level(start - off), level(start), level(start + off));
+        let reading = StrandReading {
+            situation: mix, time: min(20.0), before: level(4.0), after: level(6.5), reader: Reader::Eye, guest: None, product: None,
+        };
+        let belief = if tested { Belief::untested().after_readings(&[reading]) } else { Belief::untested() };
+        let lightening = Lightening::new(&belief, &mix, read).after(min(earlier));
+        let mut columns = vec![0.0; 3 * times.len()];
+        let outcome = levels_after(&lightening, &times, &mut columns).unwrap();
+        prop_assert_eq!(outcome.refused, times.iter().filter(|t| **t < 0.0).count());
+        prop_assert_eq!(outcome.first, times.iter().position(|t| *t < 0.0));
+        for (t, row) in times.iter().zip(columns.chunks(3)) {
+            match Duration::from_min(*t) {
+                Ok(time) => {
+                    let scalar = numbers(lightening.level_after(time));
+                    prop_assert!(scalar.iter().zip(row).all(|(a, b)| (a - b).abs() < 1e-12), "{t} min: {scalar:?} {row:?}");
+                }
+                Err(_) => prop_assert!(row.iter().all(|level| level.is_nan())),
+            }
         }
     }
 
@@ -337,4 +365,27 @@ fn finish_together_agrees_with_trying_everything() {
         possible > 20 && possible < tried,
         "the cases are neither all possible nor all impossible: {possible} of {tried}"
     );
+}
+
+/// Guests are taken out one by one, so that a book of many thousand costs no more than its lines; the share of one guest is
+/// what a book of that guest and the same others gives, whatever the order of the lines.
+#[test]
+fn books_of_many_guests_and_products_are_learned_from() {
+    let reading = |i: u32, products: u32| StrandReading {
+        situation: Situation::usual(strength(4.0)),
+        time: min(15.0 + f64::from(i % 4) * 10.0),
+        before: Level::new(3.0 + f64::from(i % 3)).unwrap(),
+        after: Level::new(6.0 + f64::from(i % 5) * 0.5).unwrap(),
+        reader: Reader::Eye,
+        guest: Some(format!("guest {}", i / 2)),
+        product: Some(format!("powder {}", i % products)),
+    };
+    let book: Vec<_> = (0..20_000).map(|i| reading(i, 7)).collect();
+    let belief = |book: &[StrandReading]| Experience::from_readings(book).of(Some("guest 5"), Some("powder 3"));
+    let (forwards, backwards) = (belief(&book), belief(&book.iter().rev().cloned().collect::<Vec<_>>()));
+    assert!(forwards.pigment_per_min().low() > 0.0);
+    assert!((forwards.pigment_per_min().best() / backwards.pigment_per_min().best() - 1.0).abs() < 1e-6);
+    // More products than any salon has: those that are read most still count.
+    let many: Vec<_> = (0..3_000).map(|i| reading(i, 1_000)).chain((0..9).map(|i| reading(i, 1))).collect();
+    assert_eq!(Experience::from_readings(&many).of(None, Some("powder 0")).readings(), 12);
 }
