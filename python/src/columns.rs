@@ -310,6 +310,17 @@ pub fn apply_bounded<'py, E: Error>(
     on_refusal: OnRefusal,
     rule: impl Fn(f64) -> Result<[f64; 3], E> + Sync,
 ) -> PyResult<Bound<'py, PyAny>> {
+    apply_bounded_kernel(py, column, on_refusal, &rule, |values, out| column::bounded(values, out, &rule))
+}
+
+/// The same by a kernel of the core for the whole column; `rule` is the scalar form, for a number and for the text of an error.
+pub fn apply_bounded_kernel<'py, E: Error>(
+    py: Python<'py>,
+    column: &Column<'py>,
+    on_refusal: OnRefusal,
+    rule: impl Fn(f64) -> Result<[f64; 3], E>,
+    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
+) -> PyResult<Bound<'py, PyAny>> {
     let Column::Array(array) = column else {
         let found = apply(py, [column], on_refusal, |[number]| rule(number))?;
         let [low, best, high] = found.map(|bound| bound.extract::<f64>());
@@ -322,7 +333,7 @@ pub fn apply_bounded<'py, E: Error>(
         let cells = spread.cells()?;
         let Cells::Each(values) = cells else { return Err(PyTypeError::new_err("expected an array")) };
         let mut writer = result.readwrite();
-        let outcome = column::bounded(values, writer.as_slice_mut().map_err(raise)?, &rule).map_err(raise)?;
+        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
         settle(py, outcome, &shape, on_refusal, |row| rule(cells.get(row)).err())?;
     }
     let whole = py.import("builtins")?.getattr("Ellipsis")?;

@@ -7,7 +7,7 @@ use super::{StrandReading, arrow::Arrow, dose::Rates, factors::Shift, pigment};
 /// so that one bad reading does not carry the fit away.
 const STUDENT: f64 = 4.0;
 /// The longest fit takes this many steps; an ordinary one ten.
-const STEPS: usize = 60;
+const STEPS: usize = 200;
 /// A step that gains less than this share of the cost is the last: the values stand to a millionth of their spread.
 const ENOUGH: f64 = 1e-12;
 

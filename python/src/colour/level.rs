@@ -1,11 +1,12 @@
 use crate::{
     answer::{Reduced, answer},
+    bounds::Estimate,
     columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
 };
 use foilwork::{
     colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale},
-    source::Sourced,
+    source::{Interval, Sourced},
 };
 use pyo3::{prelude::*, types::PyString};
 
@@ -44,6 +45,21 @@ impl FromPyObject<'_, '_> for AnyLevel {
         } else {
             Ok(Self(colour::Level::new(obj.extract()?).map_err(raise)?))
         }
+    }
+}
+
+/// A level as far as its reading may be off: one that is known exactly, or `Bounds` (or a tuple) of three.
+pub struct StatedLevel(pub Interval<colour::Level>);
+
+impl FromPyObject<'_, '_> for StatedLevel {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, '_, PyAny>) -> PyResult<Self> {
+        if let Ok(Estimate([low, best, high])) = obj.extract::<Estimate<f64>>() {
+            let [low, best, high] = [low, best, high].map(|level| colour::Level::new(level).map_err(raise));
+            return Interval::new(low?, best?, high?).map(Self).map_err(raise);
+        }
+        obj.extract::<AnyLevel>().map(|level| Self(Interval::exact(level.0)))
     }
 }
 

@@ -8,7 +8,7 @@ mod space;
 mod swatches;
 
 pub use gradient::PrePigmentation;
-pub use level::{AnyLevel, product_of};
+pub use level::{AnyLevel, StatedLevel, product_of};
 pub use shade::{Shade, tone_of};
 pub use swatches::{Difference, Swatch, white};
 

@@ -7,7 +7,7 @@ use super::{
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
-    colour::AnyLevel,
+    colour::{AnyLevel, StatedLevel},
     error::raise,
     sequence::Sequence,
 };
@@ -25,7 +25,7 @@ answer! {
     /// Args:
     ///     situation: the mixture and the hair; its strength is replaced by each of those to choose from.
     ///     on_hair_ww_percent: strengths on the hair to choose from, in % w/w; a fixed one is a list of one.
-    ///     start_level: the level now.
+    ///     start_level: the level now, or its bounds as far as its reading may be off.
     ///     target_level: the level wanted.
     ///     apply_min: how long its application takes.
     ///     longest_min: the longest that any strand may carry the mixture, from the first one.
@@ -46,8 +46,8 @@ answer! {
         situation: Situation,
         /// Strengths on the hair to choose from, in % w/w.
         on_hair_ww_percent: Vec<Estimate<f64>>,
-        /// The level now.
-        start_level: f64,
+        /// The level now, as far as its reading may be off.
+        start_level: Estimate<f64>,
         /// The level wanted.
         target_level: f64,
         /// How long its application takes, in min.
@@ -68,7 +68,7 @@ answer! {
         fn new(
             situation: Situation,
             on_hair_ww_percent: Sequence<Stated<MassFraction>>,
-            start_level: AnyLevel,
+            start_level: StatedLevel,
             target_level: AnyLevel,
             apply_min: f64,
             longest_min: f64,
@@ -79,7 +79,7 @@ answer! {
             let made = Self {
                 situation,
                 on_hair_ww_percent: on_hair_ww_percent.0.into_iter().map(|stated| stated.0.into()).collect(),
-                start_level: start_level.0.number(),
+                start_level: Estimate::by(start_level.0, Level::number),
                 target_level: target_level.0.number(),
                 apply_min,
                 longest_min,
@@ -95,6 +95,7 @@ answer! {
 
 impl TimedSection {
     fn core(&self) -> PyResult<lift::TimedSection> {
+        let [low, best, high] = self.start_level.0.map(|level| Level::new(level).map_err(raise));
         let strength = |Estimate(bounds): &Estimate<f64>| {
             let [low, best, high] = bounds.map(|percent| MassFraction::from_ww_percent(percent).map_err(raise));
             Interval::new(low?, best?, high?).map_err(raise)
@@ -103,7 +104,7 @@ impl TimedSection {
             belief: self.belief.as_ref().map_or_else(lift::Belief::untested, |belief| belief.core),
             situation: self.situation.core()?,
             on_hair: self.on_hair_ww_percent.iter().map(strength).collect::<PyResult<_>>()?,
-            start: Level::new(self.start_level).map_err(raise)?.into(),
+            start: Interval::new(low?, best?, high?).map_err(raise)?,
             target: Level::new(self.target_level).map_err(raise)?,
             tolerance: LevelChange::from_levels(self.tolerance_levels).map_err(raise)?,
             busy_before: minutes(self.busy_before_min)?,

@@ -6,17 +6,18 @@ use super::{
 };
 use crate::{
     answer::{Reduced, answer},
-    bounds::{Estimate, Stated},
-    colour::AnyLevel,
-    columns::{Column, OnRefusal, apply, apply_bounded},
+    bounds::Estimate,
+    colour::{AnyLevel, StatedLevel},
+    columns::{Column, OnRefusal, apply, apply_bounded, apply_bounded_kernel},
     error::raise,
     sequence::Sequence,
 };
 use foilwork::{
     chart::{LevelChart, level_chart},
     colour::Level,
+    column::levels_after,
     lift,
-    quantity::{Duration, MassFraction, Share},
+    quantity::{Duration, Share},
     source::Interval,
 };
 use pyo3::{prelude::*, types::PyType};
@@ -47,7 +48,8 @@ impl From<lift::TimeTo> for TimeTo {
 ///
 /// Args:
 ///     situation: the mixture and the hair.
-///     start_level: the level now.
+///     start_level: the level now, or its bounds as far as its reading may be off: then every answer reaches as far as those
+///         from either bound.
 ///     belief: what is known of this hair; without it, that nobody has tested it.
 ///
 /// Raises:
@@ -65,6 +67,8 @@ impl From<lift::TimeTo> for TimeTo {
 ///     (True, 7.7)
 ///     >>> lightening.level_after([0, 20, 40])[1].round(1).tolist()
 ///     [4.0, 6.7, 7.7]
+///     >>> Lightening(Situation(4), (3.5, 4, 4.5)).level_after(0)
+///     Bounds(low=3.5, best=4.0, high=4.5)
 #[pyclass(frozen, eq, from_py_object, module = "foilwork.lift")]
 #[derive(Clone, PartialEq)]
 pub struct Lightening {
@@ -75,7 +79,7 @@ pub struct Lightening {
 }
 
 impl Lightening {
-    fn of(situation: Situation, start: Level, belief: Belief, earlier_min: Vec<f64>) -> PyResult<Self> {
+    fn of(situation: Situation, start: Interval<Level>, belief: Belief, earlier_min: Vec<f64>) -> PyResult<Self> {
         let mut core = lift::Lightening::new(&belief.core, &situation.core()?, start);
         for time in &earlier_min {
             core = core.after(minutes(*time)?);
@@ -88,7 +92,7 @@ impl Lightening {
 impl Lightening {
     #[new]
     #[pyo3(signature = (situation, start_level, belief = None))]
-    fn new(py: Python<'_>, situation: Situation, start_level: AnyLevel, belief: Option<Belief>) -> PyResult<Self> {
+    fn new(py: Python<'_>, situation: Situation, start_level: StatedLevel, belief: Option<Belief>) -> PyResult<Self> {
         let belief = match belief {
             Some(belief) => belief,
             None => py.get_type::<Belief>().call0()?.extract()?,
@@ -96,10 +100,10 @@ impl Lightening {
         Self::of(situation, start_level.0, belief, Vec::new())
     }
 
-    /// The level it starts from.
+    /// The level it starts from, as far as its reading may be off.
     #[getter]
-    fn start_level(&self) -> f64 {
-        self.core.start().number()
+    fn start_level(&self) -> Estimate<f64> {
+        Estimate::by(self.core.starts(), Level::number)
     }
 
     /// The same hair after an application of the same mixture: what a fresh one adds comes on top.
@@ -109,7 +113,7 @@ impl Lightening {
     fn after(&self, time_min: f64) -> PyResult<Self> {
         let mut earlier = self.earlier_min.clone();
         earlier.push(time_min);
-        Self::of(self.situation.clone(), self.core.start(), self.belief.clone(), earlier)
+        Self::of(self.situation.clone(), self.core.starts(), self.belief.clone(), earlier)
     }
 
     /// The level after this time: median and 80 % interval.
@@ -129,7 +133,8 @@ impl Lightening {
     ) -> PyResult<Bound<'py, PyAny>> {
         let rule =
             |time: f64| Duration::from_min(time).map(|time| self.core.level_after(time).to_array().map(Level::number));
-        apply_bounded(py, &time_min, errors, rule)
+        let kernel = |times: &[f64], out: &mut [f64]| levels_after(&self.core, times, out);
+        apply_bounded_kernel(py, &time_min, errors, rule, kernel)
     }
 
     /// The time at which the target is reached: median and 80 % interval.
@@ -192,6 +197,15 @@ impl Lightening {
         Ok(chance)
     }
 
+    /// The chance in percent that the level is reached after this time, with what it is from either bound of the start.
+    ///
+    /// Args:
+    ///     target_level: the level wanted.
+    ///     time_min: min from the first strand.
+    fn chance_between(&self, target_level: AnyLevel, time_min: f64) -> PyResult<Estimate<f64>> {
+        Ok(Estimate::by(self.core.chance_between(target_level.0, minutes(time_min)?), Share::percent))
+    }
+
     /// Level against time as SVG: the median, the band of 80 of 100 cases, target, limit and readings, with the same in words.
     ///
     /// Args:
@@ -234,7 +248,7 @@ impl Lightening {
 
     fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py>> {
         let this = slf.get().clone();
-        let state = (this.situation, this.core.start().number(), this.belief, this.earlier_min);
+        let state = (this.situation, Estimate::by(this.core.starts(), Level::number), this.belief, this.earlier_min);
         Ok((slf.get_type().getattr("_restore")?, state.into_pyobject(slf.py())?))
     }
 
@@ -242,12 +256,12 @@ impl Lightening {
     fn _restore(
         _cls: &Bound<'_, PyType>,
         situation: Situation,
-        start_level: f64,
+        start_level: StatedLevel,
         belief: Belief,
         earlier_min: Sequence<f64>,
     ) -> PyResult<Self> {
         let earlier_min = earlier_min.0;
-        Self::of(situation, Level::new(start_level).map_err(raise)?, belief, earlier_min)
+        Self::of(situation, start_level.0, belief, earlier_min)
     }
 }
 
@@ -268,131 +282,3 @@ impl std::fmt::Display for Refused {
 }
 
 impl std::error::Error for Refused {}
-
-answer! {
-    /// How sure a strength is to reach the target within its time.
-    StrengthChance {
-        /// The strength on the hair, in % w/w.
-        on_hair_ww_percent: Estimate<f64>,
-        /// The chance in percent that the target is reached within the limit.
-        chance_percent: f64,
-        /// Level at the limit: median and 80 % interval.
-        level: Estimate<f64>,
-    }
-}
-
-impl From<&lift::StrengthChance> for StrengthChance {
-    fn from(row: &lift::StrengthChance) -> Self {
-        Self {
-            on_hair_ww_percent: row.on_hair.into(),
-            chance_percent: row.chance.percent(),
-            level: Estimate::by(row.level, Level::number),
-        }
-    }
-}
-
-/// The chance that each strength reaches the target within the limit, weakest first.
-///
-/// Args:
-///     belief: what is known of this hair.
-///     situation: the mixture and the hair; its strength is replaced by each of those given.
-///     on_hair_ww_percent: strengths on the hair, in % w/w, each a number or its bounds.
-///     start_level: the level now.
-///     target_level: the level wanted.
-///     limit_min: the longest that a strand may carry the mixture.
-///
-/// Returns:
-///     A row for each strength.
-///
-/// Raises:
-///     FoilworkError: a value out of range.
-///
-/// Examples:
-///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
-///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=7, limit_min=45)
-///     >>> rows[0].chance_percent < rows[2].chance_percent
-///     True
-///     >>> gentlest(rows, 99.9) is None
-///     True
-#[pyfunction]
-#[pyo3(signature = (belief, situation, on_hair_ww_percent, *, start_level, target_level, limit_min))]
-pub fn chances(
-    belief: Belief,
-    situation: Situation,
-    on_hair_ww_percent: Sequence<Stated<MassFraction>>,
-    start_level: AnyLevel,
-    target_level: AnyLevel,
-    limit_min: f64,
-) -> PyResult<Vec<StrengthChance>> {
-    let on_hair: Vec<Interval<MassFraction>> = on_hair_ww_percent.0.iter().map(|stated| stated.0).collect();
-    let levels = (start_level.0, target_level.0);
-    let rows = lift::chances(&belief.core, &situation.core()?, &on_hair, levels, minutes(limit_min)?);
-    Ok(rows.iter().map(Into::into).collect())
-}
-
-/// The gentlest strength that reaches the target within the limit with at least this chance.
-///
-/// Args:
-///     rows: what ``chances`` gave.
-///     wanted_percent: the chance wanted, in percent.
-///
-/// Returns:
-///     The row, or ``None`` when even the strongest does not.
-///
-/// Examples:
-///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
-///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
-///     >>> gentlest(rows, 80).on_hair_ww_percent.best
-///     2.0
-#[pyfunction]
-pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> Option<StrengthChance> {
-    rows.0.into_iter().find(|row| row.chance_percent >= wanted_percent)
-}
-
-answer! {
-    /// What one of several equal applications brings.
-    Visit {
-        /// Level after it: median and 80 % interval.
-        level: Estimate<f64>,
-        /// The chance in percent that the target is reached with it.
-        chance_percent: f64,
-    }
-}
-
-/// A series of visits with the same mixture and time, until the target is reached with the wanted chance.
-///
-/// Args:
-///     start: the hair and the mixture.
-///     target_level: the level wanted.
-///     each_min: how long each application lies on the hair.
-///     wanted_percent: the chance wanted, in percent.
-///     most: the most visits.
-///
-/// Returns:
-///     The visits. How far apart they must lie is a matter of the hair's condition, not of this law.
-///
-/// Raises:
-///     FoilworkError: a value out of range.
-///
-/// Examples:
-///     >>> from foilwork.lift import Lightening, Situation, series
-///     >>> visits = series(Lightening(Situation(3), 3), 9, each_min=40)
-///     >>> visits[1].level.best > visits[0].level.best
-///     True
-#[pyfunction]
-#[pyo3(signature = (start, target_level, *, each_min, wanted_percent = 80.0, most = 3))]
-pub fn series(
-    start: Lightening,
-    target_level: AnyLevel,
-    each_min: f64,
-    wanted_percent: f64,
-    most: u8,
-) -> PyResult<Vec<Visit>> {
-    let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
-    let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
-    let visit = |visit: lift::Visit| Visit {
-        level: Estimate::by(visit.level, Level::number),
-        chance_percent: visit.chance.percent(),
-    };
-    Ok(visits.into_iter().map(visit).collect())
-}

@@ -2,6 +2,7 @@
 
 mod belief;
 mod book;
+mod choose;
 mod finish;
 mod lightening;
 mod situation;
@@ -12,8 +13,9 @@ crate::room::room! {
     lift {
         belief { Advice, Belief, advice }
         book { BookProblem, StrandBook, StrandReading, read_strand_book, strand_json_line, strand_line }
+        choose { StrengthChance, Visit, chances, gentlest, series }
         finish { FinishTogether, TimedChoice, TimedSection, finish_together }
-        lightening { Lightening, StrengthChance, TimeTo, Visit, chances, gentlest, series }
+        lightening { Lightening, TimeTo }
         situation { Factor, Situation }
         watch { AfterLook, Condition, after_look, condition, looks }
     }

@@ -3,7 +3,7 @@ from typing import Literal, TypeAlias, final, overload
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
-from foilwork._native import _Answer
+from foilwork._native import Bounds, _Answer
 
 __all__ = [
     "Level",
@@ -17,6 +17,7 @@ __all__ = [
 ]
 
 _Level: TypeAlias = float | str | Level
+_LevelBounds: TypeAlias = _Level | Bounds[float] | tuple[float, float, float]
 
 @final
 class Level:

@@ -2,6 +2,7 @@
 
 from foilwork._native.lift._belief import *
 from foilwork._native.lift._book import *
+from foilwork._native.lift._choose import *
 from foilwork._native.lift._finish import *
 from foilwork._native.lift._lightening import *
 from foilwork._native.lift._situation import *

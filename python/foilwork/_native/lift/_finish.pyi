@@ -2,7 +2,7 @@ from collections.abc import Iterable
 from typing import final
 
 from foilwork._native import Bounds, _Answer, _Percent
-from foilwork._native.colour._level import _Level
+from foilwork._native.colour._level import _Level, _LevelBounds
 from foilwork._native.lift._belief import Belief
 from foilwork._native.lift._situation import Situation
 
@@ -20,7 +20,7 @@ class TimedSection(_Answer):
     Args:
         situation: the mixture and the hair; its strength is replaced by each of those to choose from.
         on_hair_ww_percent: strengths on the hair to choose from, in % w/w; a fixed one is a list of one.
-        start_level: the level now.
+        start_level: the level now, or its bounds as far as its reading may be off.
         target_level: the level wanted.
         apply_min: how long its application takes.
         longest_min: the longest that any strand may carry the mixture, from the first one.
@@ -44,7 +44,7 @@ class TimedSection(_Answer):
         situation: Situation,
         on_hair_ww_percent: Iterable[_Percent],
         *,
-        start_level: _Level,
+        start_level: _LevelBounds,
         target_level: _Level,
         apply_min: float,
         longest_min: float,
@@ -59,8 +59,8 @@ class TimedSection(_Answer):
     def on_hair_ww_percent(self) -> list[Bounds[float]]:
         """Strengths on the hair to choose from, in % w/w."""
     @property
-    def start_level(self) -> float:
-        """The level now."""
+    def start_level(self) -> Bounds[float]:
+        """The level now, as far as its reading may be off."""
     @property
     def target_level(self) -> float:
         """The level wanted."""

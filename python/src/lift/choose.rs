@@ -1,0 +1,149 @@
+//! Wrappers of `foilwork::lift`: which strength, how many visits.
+
+use super::{
+    belief::Belief,
+    lightening::Lightening,
+    situation::{Situation, minutes},
+};
+use crate::{
+    answer::answer,
+    bounds::{Estimate, Stated},
+    colour::AnyLevel,
+    error::raise,
+    sequence::Sequence,
+};
+use foilwork::{
+    colour::Level,
+    lift,
+    quantity::{MassFraction, Share},
+    source::Interval,
+};
+use pyo3::prelude::*;
+
+answer! {
+    /// How sure a strength is to reach the target within its time.
+    StrengthChance {
+        /// The strength on the hair, in % w/w.
+        on_hair_ww_percent: Estimate<f64>,
+        /// The chance in percent that the target is reached within the limit.
+        chance_percent: f64,
+        /// Level at the limit: median and 80 % interval.
+        level: Estimate<f64>,
+    }
+}
+
+impl From<&lift::StrengthChance> for StrengthChance {
+    fn from(row: &lift::StrengthChance) -> Self {
+        Self {
+            on_hair_ww_percent: row.on_hair.into(),
+            chance_percent: row.chance.percent(),
+            level: Estimate::by(row.level, Level::number),
+        }
+    }
+}
+
+/// The chance that each strength reaches the target within the limit, weakest first.
+///
+/// Args:
+///     belief: what is known of this hair.
+///     situation: the mixture and the hair; its strength is replaced by each of those given.
+///     on_hair_ww_percent: strengths on the hair, in % w/w, each a number or its bounds.
+///     start_level: the level now.
+///     target_level: the level wanted.
+///     limit_min: the longest that a strand may carry the mixture.
+///
+/// Returns:
+///     A row for each strength.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
+///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=7, limit_min=45)
+///     >>> rows[0].chance_percent < rows[2].chance_percent
+///     True
+///     >>> gentlest(rows, 99.9) is None
+///     True
+#[pyfunction]
+#[pyo3(signature = (belief, situation, on_hair_ww_percent, *, start_level, target_level, limit_min))]
+pub fn chances(
+    belief: Belief,
+    situation: Situation,
+    on_hair_ww_percent: Sequence<Stated<MassFraction>>,
+    start_level: AnyLevel,
+    target_level: AnyLevel,
+    limit_min: f64,
+) -> PyResult<Vec<StrengthChance>> {
+    let on_hair: Vec<Interval<MassFraction>> = on_hair_ww_percent.0.iter().map(|stated| stated.0).collect();
+    let levels = (start_level.0, target_level.0);
+    let rows = lift::chances(&belief.core, &situation.core()?, &on_hair, levels, minutes(limit_min)?);
+    Ok(rows.iter().map(Into::into).collect())
+}
+
+/// The gentlest strength that reaches the target within the limit with at least this chance.
+///
+/// Args:
+///     rows: what ``chances`` gave.
+///     wanted_percent: the chance wanted, in percent.
+///
+/// Returns:
+///     The row, or ``None`` when even the strongest does not.
+///
+/// Examples:
+///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
+///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
+///     >>> gentlest(rows, 80).on_hair_ww_percent.best
+///     2.0
+#[pyfunction]
+pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> Option<StrengthChance> {
+    rows.0.into_iter().find(|row| row.chance_percent >= wanted_percent)
+}
+
+answer! {
+    /// What one of several equal applications brings.
+    Visit {
+        /// Level after it: median and 80 % interval.
+        level: Estimate<f64>,
+        /// The chance in percent that the target is reached with it.
+        chance_percent: f64,
+    }
+}
+
+/// A series of visits with the same mixture and time, until the target is reached with the wanted chance.
+///
+/// Args:
+///     start: the hair and the mixture.
+///     target_level: the level wanted.
+///     each_min: how long each application lies on the hair.
+///     wanted_percent: the chance wanted, in percent.
+///     most: the most visits.
+///
+/// Returns:
+///     The visits. How far apart they must lie is a matter of the hair's condition, not of this law.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.lift import Lightening, Situation, series
+///     >>> visits = series(Lightening(Situation(3), 3), 9, each_min=40)
+///     >>> visits[1].level.best > visits[0].level.best
+///     True
+#[pyfunction]
+#[pyo3(signature = (start, target_level, *, each_min, wanted_percent = 80.0, most = 3))]
+pub fn series(
+    start: Lightening,
+    target_level: AnyLevel,
+    each_min: f64,
+    wanted_percent: f64,
+    most: u8,
+) -> PyResult<Vec<Visit>> {
+    let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
+    let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
+    let visit = |visit: lift::Visit| Visit {
+        level: Estimate::by(visit.level, Level::number),
+        chance_percent: visit.chance.percent(),
+    };
+    Ok(visits.into_iter().map(visit).collect())
+}
