@@ -56,6 +56,25 @@ impl RentOrWage {
     ///
     /// [`MoneyError::OutOfRange`] or [`MoneyError::AmountOutOfRange`] for a value outside its range;
     /// [`MoneyError::MixedCurrencies`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{business::RentOrWage, money::{CommissionRate, Currency, Money, Rounding}};
+    ///
+    /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+    /// let choice = RentOrWage {
+    ///     rent: euros("200.00")?,
+    ///     own_costs: euros("50.00")?,
+    ///     variable_percent: 12.into(),
+    ///     wage: euros("480.00")?,
+    ///     commission: CommissionRate::from_percent(15.into())?,
+    /// };
+    /// let at = choice.at(euros("1200.00")?, Rounding::MidpointAwayFromZero)?;
+    /// assert_eq!(at.renting, euros("806.00")?); // 1200 - 144 - 200 - 50
+    /// assert_eq!(at.employed, euros("660.00")?); // 480 + 180
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn at(&self, takings: Money, rounding: Rounding) -> Result<RentOrWageAt, MoneyError> {
         self.checked()?;
         let takings = takings.not_negative("takings")?;

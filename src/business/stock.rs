@@ -38,6 +38,22 @@ impl StockLevel {
     /// # Errors
     ///
     /// [`MoneyError::DifferentMeasures`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{business::StockLevel, money::Measure, quantity::Mass};
+    ///
+    /// let grams = |g: f64| Mass::from_g(g).map(Measure::Mass);
+    /// let toner = StockLevel {
+    ///     on_hand: grams(900.0)?,
+    ///     on_order: grams(0.0)?,
+    ///     daily_use: grams(120.0)?,
+    ///     reserve: grams(300.0)?,
+    /// };
+    /// assert_eq!(toner.days()?, Some("7.5".parse()?));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn days(&self) -> Result<Option<Decimal>, MoneyError> {
         let (on_hand, daily) = self.on_hand.beside(self.daily_use)?;
         if daily.is_zero() {

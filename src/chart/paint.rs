@@ -21,6 +21,15 @@ pub struct Paint<'c> {
 
 impl<'c> Paint<'c> {
     /// An area of one colour, without outline.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::chart::Paint;
+    ///
+    /// let foil = Paint::area("#ddd").outlined("#444", 0.5).opacity(0.8).to_string();
+    /// assert!(foil.contains("fill=\"#ddd\"") && foil.contains("stroke=\"#444\""));
+    /// ```
     #[must_use]
     pub const fn area(colour: &'c str) -> Self {
         Self { fill: Some(colour), stroke: None, opacity: 1.0, dashed: false }

@@ -55,6 +55,21 @@ impl Svg {
     }
 
     /// An area whose corners are given.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::chart::{Paint, Svg};
+    ///
+    /// let (grey, line) = (Paint::area("#ddd"), Paint::line("#444", 1.0));
+    /// let mut svg = Svg::new((100.0, 100.0), "Four shapes", "a triangle, a square, a circle and a piece of a ring");
+    /// svg.area([(0.0, 0.0), (10.0, 0.0), (5.0, 8.0)], &grey);
+    /// svg.rect((20.0, 0.0), (10.0, 10.0), &grey);
+    /// svg.circle((45.0, 5.0), 5.0, &line);
+    /// svg.sector((50.0, 50.0), (10.0, 20.0), (0.0, 90.0), &grey);
+    /// let text = svg.finish();
+    /// assert!(text.contains("<rect ") && text.contains("<circle "));
+    /// ```
     pub fn area(&mut self, corners: impl IntoIterator<Item = (f64, f64)>, paint: &Paint<'_>) {
         self.element("polygon", &format!("points=\"{}\" {paint}", list(corners)));
     }

@@ -68,6 +68,18 @@ impl Difference {
 
     /// Whether the two could be one tress measured twice: two readings of one tress, moved in between, differ by about
     /// 1.2 in L\*, 0.3 in a\* and 0.4 in b\* (one standard deviation), so less than about 2 units is not told apart.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Difference, Lab, White};
+    ///
+    /// let tress = Lab::new(23.0, 4.0, 5.0, White::D65TenDegree)?;
+    /// let (again, lighter) = (Lab::new(24.2, 4.3, 5.4, White::D65TenDegree)?, Lab::new(28.0, 4.0, 5.0, White::D65TenDegree)?);
+    /// assert!(Difference::between(tress, again)?.is_within_repeat_readings());
+    /// assert!(!Difference::between(tress, lighter)?.is_within_repeat_readings());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn is_within_repeat_readings(&self) -> bool {
         self.ciede2000 <= Self::REPEAT_READINGS

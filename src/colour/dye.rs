@@ -54,6 +54,18 @@ impl Hue {
 
     /// The hue whose angle is closest to that of a colour, or nothing for a colour so grey (chroma below 2) that a
     /// repeated reading would change its hue.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Lab, White};
+    ///
+    /// let angle = Hue::Yellow.lab_angle_degrees().to_radians();
+    /// let brassy = Lab::new(70.0, 30.0 * angle.cos(), 30.0 * angle.sin(), White::D65TwoDegree)?;
+    /// assert_eq!(Hue::nearest_to(brassy), Some(Hue::Yellow));
+    /// assert_eq!(Hue::nearest_to(Lab::new(70.0, 0.5, 0.5, White::D65TwoDegree)?), None); // too grey to tell
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn nearest_to(lab: Lab) -> Option<Self> {
         if lab.chroma() < 2.0 {

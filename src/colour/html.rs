@@ -36,6 +36,17 @@ impl Swatch {
     }
 
     /// How far off the model may be: the largest CIEDE2000 from the best estimate to any set of assumptions.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Lab, Level, Swatch, White};
+    ///
+    /// assert!(Swatch::natural(Level::new(7.0)?).uncertainty() > 0.0);
+    /// // What was measured does not depend on the model.
+    /// assert!(Swatch::measured(Lab::new(57.0, 5.0, 28.0, White::D65TenDegree)?).uncertainty() < 1e-9);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn uncertainty(&self) -> f64 {
         let [best, ..] = self.samples.map(super::lab_of);

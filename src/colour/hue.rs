@@ -74,6 +74,16 @@ impl Hue {
     }
 
     /// The hue opposite on the wheel, which mixes with this one to neutral.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Hue, source::Basis};
+    ///
+    /// assert_eq!(Hue::Orange.complement(), Hue::Blue);
+    /// assert_eq!(Hue::Orange.complement_sourced().basis, Basis::Published);
+    /// assert_eq!((Hue::Red.position(), Hue::RedViolet.position()), (0, 11));
+    /// ```
     #[must_use]
     pub const fn complement(self) -> Self {
         match self {
@@ -105,6 +115,14 @@ impl Hue {
     }
 
     /// Warm or cool: the wheel is cut between yellow-green and green, and between red-violet and red.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Temper};
+    ///
+    /// assert_eq!((Hue::Orange.temper(), Hue::Violet.temper()), (Temper::Warm, Temper::Cool));
+    /// ```
     ///
     /// # Source
     ///

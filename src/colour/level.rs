@@ -46,6 +46,17 @@ impl Level {
     /// # Errors
     ///
     /// [`InvalidLevel::OutOfRange`] outside 1 to 12, and for a value that is not a number.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Level, LevelChange};
+    ///
+    /// let natural = Level::new(4.0)?;
+    /// assert_eq!(natural.plus(LevelChange::from_levels(3.5)?)?, Level::new(7.5)?);
+    /// assert!(Level::new(13.0).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub const fn new(number: f64) -> Result<Self, InvalidLevel> {
         if number >= 1.0 && number <= 12.0 { Ok(Self(number)) } else { Err(InvalidLevel::OutOfRange(number)) }
     }

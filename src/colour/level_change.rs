@@ -4,6 +4,17 @@ use serde::Serialize;
 use std::{fmt, ops::Neg};
 
 /// A way along the scale in levels: positive is lighter (lift), negative darker (deposit).
+///
+/// # Example
+///
+/// ```
+/// use foilwork::colour::{Level, LevelChange};
+///
+/// let change = Level::new(7.0)? - Level::new(4.0)?;
+/// assert_eq!((change, change.levels()), (LevelChange::from_levels(3.0)?, 3.0));
+/// assert!(change.is_lift() && (-change).is_deposit());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
 #[schemars(inline, extend("x-unit" = "levels", "minimum" = -11.0, "maximum" = 11.0))]

@@ -3,6 +3,30 @@
 //! A **level** says how light hair is, a **tone** which way its hue leans; the two are separate. Level arithmetic and
 //! the colour wheel are rules of the trade and carry that basis. Colour coordinates and differences are the standards
 //! of the CIE. A swatch is a model, not a photograph, and always says so; where it does not fit is told in [`misfits`].
+//!
+//! # Levels
+//!
+//! [`Level`] and [`LevelChange`]; [`LevelName`] in the words of a [`Naming`]. A number read on another [`Scale`] is a [`ScaleReading`]
+//! until a [`ScaleMapping`] says which level it is; [`level_from_reading`] takes an instrument's.
+//!
+//! # Tones
+//!
+//! [`Hue`] on the wheel, [`Tone`] of one or more hues, [`Shade`] of a chart.
+//!
+//! # The trade's arithmetic
+//!
+//! [`lift_needed`], [`formula_level`] and [`result_level`]; [`blended_level`] and [`shade_level`] of a mix, [`white_blend`] beside
+//! white hair. [`pre_pigmentation`] before going darker; [`transition_between`], [`contrast_between`], [`check_hairline`] and
+//! [`check_depth_at_root`] judge a gradient.
+//!
+//! # Exposed pigment
+//!
+//! [`underlying_pigment`] of a level with its neutralising hue, or [`SeenPigment`] as somebody named it.
+//!
+//! # Colours and swatches
+//!
+//! [`Lab`], [`Lch`], [`Xyz`], [`Srgb`] under a [`White`], [`Difference`] between two. [`Swatch`] models hair or holds what was
+//! measured; [`section_look`] and [`strip`] show a section.
 
 mod arithmetic;
 mod assumptions;

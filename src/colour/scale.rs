@@ -6,6 +6,15 @@ use crate::{
 
 choice! {
     /// A scale on which somebody read how light hair is.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::Scale;
+    ///
+    /// assert_eq!((Scale::Japanese20.lowest(), Scale::Japanese20.highest()), (1.0, 20.0));
+    /// assert!(Scale::Twelve.counts_levels() && !Scale::Japanese20.counts_levels());
+    /// ```
     Scale: "scale" {
         /// 1 to 10 with European names: the scale of [`Level`].
         European10 = "european-10" => "European 1-10",
@@ -129,6 +138,22 @@ pub struct MappedLevel {
 }
 
 /// A stated correspondence between a scale and levels: straight lines between anchors, nothing beyond them.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::{Level, Scale, ScaleMapping, ScaleReading}, source::Basis};
+///
+/// // A salon that holds its own swatches side by side and reads them within half a level.
+/// let read = |number| ScaleReading::new(Scale::Japanese20, number);
+/// let anchors = [(read(4.0)?, Level::new(1.0)?), (read(14.0)?, Level::new(9.0)?)];
+/// let own = ScaleMapping::new(&anchors, 0.5, Basis::Measured)?;
+/// let level = own.level(read(9.0)?)?.level; // half way between the two
+/// assert_eq!((level.low(), level.best(), level.high()), (Level::new(4.5)?, Level::new(5.0)?, Level::new(5.5)?));
+/// assert!(own.level(read(15.0)?).is_err()); // no anchor there
+/// assert_eq!((read(9.0)?.scale(), read(9.0)?.number()), (Scale::Japanese20, 9.0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct ScaleMapping {
     scale: Scale,
@@ -161,6 +186,16 @@ impl ScaleMapping {
     /// 5.5 and 4, red-orange 7.5 and 5, yellow-orange 9.5 and 7, yellow 13.5 and 8, pale yellow 15 and 9.
     ///
     /// Assumed, +/- 1 level: both lists describe lightened hair in words, and words are coarse.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Level, Scale, ScaleMapping, ScaleReading}, source::Basis};
+    ///
+    /// let mapped = ScaleMapping::japanese_by_underlying_pigment().level(ScaleReading::new(Scale::Japanese20, 13.5)?)?;
+    /// assert_eq!((mapped.level.best(), mapped.basis), (Level::new(8.0)?, Basis::Assumed)); // yellow in both lists
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn japanese_by_underlying_pigment() -> Self {
         Self {

@@ -47,6 +47,17 @@ impl Shade {
 
     /// The same shade, depositing only a part of what its level says: a sheer shade, or at 0 % a clear one that only
     /// dilutes.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Level, Shade, Tone}, quantity::Share};
+    ///
+    /// let sheer = Shade::new("J8-veil", Level::new(8.0)?, Tone::neutral())?.with_strength(Share::from_percent(50.0)?);
+    /// assert_eq!((sheer.code(), sheer.level(), sheer.strength().percent()), ("J8-veil", Level::new(8.0)?, 50.0));
+    /// assert!(sheer.tone().is_neutral());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn with_strength(self, strength: Share) -> Self {
         Self { strength, ..self }

@@ -68,6 +68,18 @@ impl Lab {
     /// # Errors
     ///
     /// [`InvalidColour`] unless L\* is from 0 to 100 and a\*, b\* are from -200 to 200.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Lab, White};
+    ///
+    /// let yellow = Lab::new(80.0, 3.0, 4.0, White::D65TenDegree)?;
+    /// assert_eq!((yellow.l(), yellow.a(), yellow.b(), yellow.chroma()), (80.0, 3.0, 4.0, 5.0));
+    /// assert_eq!(yellow.adapted_to(White::D65TwoDegree).white(), White::D65TwoDegree);
+    /// assert!(yellow.xyz().to_array()[1] < 1.0); // a white has 1
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(l: f64, a: f64, b: f64, white: White) -> Result<Self, InvalidColour> {
         check("L*", l, 0.0, 100.0, "from 0 (black) to 100 (white)")?;
         check("a*", a, -200.0, 200.0, "from -200 to 200")?;
@@ -147,6 +159,17 @@ impl Lch {
     /// # Errors
     ///
     /// [`InvalidColour`] unless L\* is from 0 to 100, chroma from 0 to 200 and the angle from -360 to 360 degrees.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Lch, White};
+    ///
+    /// let green = Lch::new(50.0, 20.0, 180.0, White::D65TenDegree)?;
+    /// assert_eq!((green.l(), green.chroma(), green.hue_degrees()), (50.0, 20.0, 180.0));
+    /// assert!((green.lab().a() + 20.0).abs() < 1e-9 && green.lab().b().abs() < 1e-9);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(l: f64, chroma: f64, hue_degrees: f64, white: White) -> Result<Self, InvalidColour> {
         check("L*", l, 0.0, 100.0, "from 0 (black) to 100 (white)")?;
         check("chroma", chroma, 0.0, 200.0, "from 0 to 200")?;
@@ -186,6 +209,20 @@ impl Xyz {
     /// # Errors
     ///
     /// [`InvalidColour`] unless each is from 0 to 2.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{White, Xyz};
+    ///
+    /// // A perfect white reads L* 100 under its own light, and stays white under another.
+    /// let (ten, two) = (White::D65TenDegree, White::D65TwoDegree);
+    /// let white = Xyz::new(0.94811, 1.0, 1.07304, ten)?;
+    /// assert_eq!((white.white(), white.to_array()[1]), (ten, 1.0));
+    /// assert!((white.lab().l() - 100.0).abs() < 1e-6 && white.lab().chroma() < 0.01);
+    /// assert!(white.adapted_to(two).lab().chroma() < 0.01);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(x: f64, y: f64, z: f64, white: White) -> Result<Self, InvalidColour> {
         check("X", x, 0.0, 2.0, "from 0 to 2, with Y = 1 for white")?;
         check("Y", y, 0.0, 2.0, "from 0 to 2, with Y = 1 for white")?;

@@ -112,6 +112,18 @@ impl Swatch {
     }
 
     /// What a shade shows on white hair at full strength.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Hue, Level, Shade, Swatch, Tone};
+    ///
+    /// let (level, tone) = (Level::new(9.0)?, Tone::of(Hue::Violet));
+    /// let pearl = Swatch::of_shade(&Shade::new("J9-pearl", level, tone.clone())?);
+    /// assert_eq!(pearl, Swatch::of_look(level, &tone));
+    /// assert_eq!(pearl.notice(), Swatch::NOTICE);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn of_shade(shade: &Shade) -> Self {
         if shade.strength() == Share::ALL {
@@ -127,6 +139,18 @@ impl Swatch {
     }
 
     /// A colour measured on the hair itself. It has no bounds but those of the instrument.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Lab, Swatch, White};
+    ///
+    /// let read = Swatch::measured(Lab::new(57.0, 5.0, 28.0, White::D65TenDegree)?);
+    /// assert!((read.lightness().best().lab_l() - 57.0).abs() < 1e-6);
+    /// assert!(read.redness().best().lab_a() < read.yellowness().best().lab_b());
+    /// assert!(read.chroma().best().chroma() > 28.0 && read.hue().is_some());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn measured(lab: Lab) -> Self {
         Self { samples: [xyz_of(lab); SETS], measured: Some(lab), basis: Basis::Measured }
@@ -135,6 +159,19 @@ impl Swatch {
     /// Strands of two colours side by side, seen from far enough that they merge: their light adds up.
     ///
     /// `share` is the share of `other`. This is how a section with highlights looks; it is not how dyes mix.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Level, Swatch}, quantity::Share};
+    ///
+    /// let (base, light) = (Swatch::natural(Level::new(5.0)?), Swatch::natural(Level::new(9.0)?));
+    /// let woven = base.beside(&light, Share::from_percent(30.0)?);
+    /// assert!(base.lab().l() < woven.lab().l() && woven.lab().l() < light.lab().l());
+    /// assert!(base.difference_to(&woven).lighter > 0.0);
+    /// assert_ne!(base.srgb(), woven.srgb());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn beside(&self, other: &Self, share: Share) -> Self {
         let (ours, theirs) = (1.0 - share.fraction(), share.fraction());

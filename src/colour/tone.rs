@@ -25,6 +25,14 @@ pub struct TonePart {
 
 impl Tone {
     /// No lean: natural, neutral.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::Tone;
+    ///
+    /// assert!(Tone::neutral().is_neutral() && Tone::neutral().main_hue().is_none());
+    /// ```
     #[must_use]
     pub const fn neutral() -> Self {
         Self { parts: Vec::new() }
@@ -59,6 +67,20 @@ impl Tone {
 
     /// The tone of a mixture: each tone counts by its share. A neutral tone dilutes nothing here; its effect is on the
     /// strength of the mixture, not on the direction of its lean.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Hue, Tone}, quantity::Share};
+    ///
+    /// let (violet, blue, plain) = (Tone::of(Hue::Violet), Tone::of(Hue::Blue), Tone::neutral());
+    /// let (three, one) = (Share::from_percent(75.0)?, Share::from_percent(25.0)?);
+    /// let mixed = Tone::blend([(&violet, three), (&blue, one)]);
+    /// assert_eq!(mixed.main_hue(), Some(Hue::Violet));
+    /// assert_eq!(mixed.complement().main_hue(), Some(Hue::Yellow));
+    /// assert_eq!(Tone::blend([(&violet, one), (&plain, three)]), violet); // weaker, no other direction
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn blend<'a>(parts: impl IntoIterator<Item = (&'a Self, Share)>) -> Self {
         Self::from_weights(parts.into_iter().flat_map(|(tone, share)| {

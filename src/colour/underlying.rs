@@ -123,6 +123,16 @@ impl UnderlyingPigment {
 
     /// How much shows, as a model with bounds: hair of a natural level lightened to this one. Its
     /// [`chroma`](Swatch::chroma) is the strength of the warmth that a toner meets.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Level, underlying_pigment};
+    ///
+    /// let (natural, orange) = (Level::new(4.0)?, underlying_pigment(Level::new(6.0)?).value);
+    /// assert!(orange.modelled_from(natural).chroma().best().chroma() > 10.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn modelled_from(&self, natural: Level) -> Swatch {
         Swatch::lightened(natural, self.level)

@@ -14,6 +14,16 @@ pub enum Cells<'a> {
 
 impl Cells<'_> {
     /// The value in a row.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::column::Cells;
+    ///
+    /// let strengths = [6.0, 9.0];
+    /// assert_eq!(Cells::from(&strengths[..]).get(1), 9.0);
+    /// assert_eq!(Cells::from(12.0).get(1), 12.0); // one value for all rows
+    /// ```
     #[inline]
     #[must_use]
     pub fn get(&self, row: usize) -> f64 {

@@ -81,6 +81,17 @@ impl Cut {
     }
 
     /// The short axis.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::hair::{Cut, Diameter};
+    ///
+    /// let (short, long) = (Diameter::from_um(60.7)?, Diameter::from_um(85.6)?);
+    /// let cut = Cut::new(long, short);
+    /// assert_eq!((cut.minor(), cut.major()), (short, long));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn minor(self) -> Diameter {
         self.minor

@@ -135,6 +135,14 @@ impl HeadOfHair {
     }
 
     /// The weakest of what it rests on.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{hair::HairFacts, source::Basis};
+    ///
+    /// assert_eq!(HairFacts::default().head().basis(), Basis::Assumed);
+    /// ```
     #[must_use]
     pub fn basis(&self) -> Basis {
         self.mass_per_length.basis

@@ -3,14 +3,23 @@
 //! People differ: what is not measured spans the published spread between people, as 80 of 100 of them lie (log-normal).
 //! Independent factors are multiplied as such, so a product is not wider than it has to be.
 //!
-//! **State** what is known: [`HairFacts`], with a [`Group`] whose means are published, [`DensityFact`] and [`ThreadFact`] counted,
-//! measured or by eye, and a [`Ponytail`].
+//! # State what is known
 //!
-//! **Get** the [`HeadOfHair`], and of any part of it a [`Tress`]: hairs, grams, square centimetres of surface.
+//! [`HairFacts`], with a [`Group`] whose means are published, [`DensityFact`] and [`ThreadFact`] counted, measured or by eye,
+//! and a [`Ponytail`].
 //!
-//! **Calibrate**: [`calibrated`] by what was really used; [`white_share`] from counts.
+//! # Get hairs and grams
 //!
-//! **Along the strand**: [`BandedStrand`] of [`Band`]s, [`growth`], [`grown`] and [`weeks_to_grow`], [`warm_band`].
+//! [`HairFacts::head`] gives the [`HeadOfHair`], and that of any part of it a [`Tress`]: hairs, grams, square centimetres of
+//! surface.
+//!
+//! # Calibrate
+//!
+//! [`calibrated`] by what was really used; [`white_share`] from counts.
+//!
+//! # Along the strand
+//!
+//! [`BandedStrand`] of [`Band`]s, [`growth`], [`grown`] and [`weeks_to_grow`], [`warm_band`].
 
 mod calibrate;
 mod facts;

@@ -119,6 +119,18 @@ impl BandedStrand {
     }
 
     /// How long the hair is.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, hair::{Band, BandedStrand}, quantity::Length};
+    ///
+    /// let length = Length::from_cm(20.0)?;
+    /// let whole = Band { from: Length::from_cm(0.0)?, to: length, level: Level::new(6.0)?, tone: None, artificial: true };
+    /// let strand = BandedStrand::new(length, vec![whole.clone()])?;
+    /// assert_eq!((strand.length(), strand.bands()), (length, &[whole][..]));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn length(&self) -> Length {
         self.length

@@ -2,18 +2,27 @@
 //!
 //! Plane geometry with stated sizes; what is done by hand is an estimate. Light adds up in reflectance, not in levels.
 //!
-//! **Take the hair**: a [`Layout`] of subsections on a [`Panel`] gives picks, share and foils; a [`Technique`] has a
-//! [`Profile`] along the strand.
+//! # Take the hair
 //!
-//! **Weigh it**: [`take_up`], [`film`] and [`demand`] give grams for a section and for a foil, and minutes.
+//! A [`Layout`] of subsections on a [`Panel`] gives picks, share and foils; a [`Technique`] has a [`Profile`] along the strand.
 //!
-//! **Place it**: a [`Template`] of [`Region`]s; [`partition`] checks [`Placement`]s for overlap and gaps; a [`Gradient`]
-//! rises from the outline inward; [`OverDirection`] drops one line of colour to many heights.
+//! # Weigh it
 //!
-//! **Read it**: [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`lowlights`],
-//! [`line_shows_after`], [`root_shadow_length`].
+//! [`take_up`], [`film`] and [`demand`] give grams for a section and for a foil, and minutes.
 //!
-//! **Decide**: [`product_class`] and [`service_class`].
+//! # Place it
+//!
+//! A [`Template`] of [`Region`]s; [`partition`] checks [`Placement`]s for overlap and gaps; a [`Gradient`] rises from the
+//! outline inward; [`OverDirection`] drops one line of colour to many heights.
+//!
+//! # Read it
+//!
+//! [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`lowlights`], [`line_shows_after`],
+//! [`root_shadow_length`].
+//!
+//! # Decide
+//!
+//! [`product_class`] and [`service_class`].
 
 mod classes;
 mod demand;

@@ -30,6 +30,14 @@ const SHORT: f64 = 20.0;
 
 impl Technique {
     /// Whether the hair lies in foil.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::head::Technique;
+    ///
+    /// assert!(Technique::Weave.is_in_foil());
+    /// ```
     #[must_use]
     pub const fn is_in_foil(self) -> bool {
         matches!(self, Self::Weave | Self::Slice | Self::BackComb | Self::FreehandInFoil)

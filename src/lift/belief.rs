@@ -79,6 +79,17 @@ impl Belief {
     }
 
     /// The rate at which the oxidant is used up, per minute: median and 80 % interval.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::lift::Belief;
+    ///
+    /// let untested = Belief::untested();
+    /// assert_eq!(untested.readings(), 0);
+    /// assert!(untested.oxidant_per_min().low() < untested.oxidant_per_min().high());
+    /// assert!(untested.ceiling().low() < untested.ceiling().high());
+    /// ```
     #[must_use]
     pub fn oxidant_per_min(&self) -> Interval<f64> {
         let ([_, mean, _], [_, [_, variance, _], _]) = (self.mean, self.covariance);

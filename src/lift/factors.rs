@@ -88,6 +88,17 @@ impl Ph {
 
     /// Share of the peroxide that is perhydroxyl, the form that bleaches: `1 / (1 + 10^(pKa - pH))`.
     ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::lift::Ph;
+    ///
+    /// let alkaline = Ph::new(11.6)?; // at the pKa, half of it is
+    /// assert_eq!((alkaline.value(), alkaline.perhydroxyl_share()), (11.6, 0.5));
+    /// assert!(Ph::new(15.0).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
     /// # Source
     ///
     /// pKa 11.6 of hydrogen peroxide, citation `perhydroxyl-pka`.
@@ -122,6 +133,19 @@ const GAS: f64 = 8.314_462_618e-3;
 
 impl Situation {
     /// A usual powder lightener on medium, normal hair at 25 C.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{lift::Situation, quantity::{MassFraction, Temperature}, source::Interval};
+    ///
+    /// let usual = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
+    /// let warm = Situation { temperature: Temperature::from_celsius(35.0)?, ..usual };
+    /// let at = |of: &Situation, lever: usize| of.on_pigment()[lever].times.best();
+    /// assert!((0..usual.on_pigment().len()).any(|lever| at(&warm, lever) > at(&usual, lever)));
+    /// assert!(!usual.on_oxidant().is_empty());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn usual(on_hair: Interval<MassFraction>) -> Self {
         Self {

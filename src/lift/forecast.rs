@@ -82,6 +82,23 @@ impl Lightening {
     }
 
     /// The same hair after an application of the same mixture: what a fresh one adds comes on top.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation}};
+    /// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
+    ///
+    /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
+    /// let (start, half_hour) = (Level::new(4.0)?, Duration::from_min(30.0)?);
+    /// let first = Lightening::new(&Belief::untested(), &mix, start);
+    /// let second = first.clone().after(half_hour);
+    /// assert_eq!(second.start(), start);
+    /// assert!(second.level_after(half_hour).best() > first.level_after(half_hour).best());
+    /// let target = Level::new(7.0)?;
+    /// assert!(first.time_to(target).median.is_some_and(|median| median < Duration::from_min(120.0).unwrap_or(median)));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn after(mut self, time: Duration) -> Self {
         self.before = self.dose(time.min());

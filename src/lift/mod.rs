@@ -3,16 +3,25 @@
 //! Everything here is a model with an interval. Without a strand test of the guest's own hair it spans two levels either
 //! way, and a strand decides.
 //!
-//! **Describe** a mixture on a hair: [`Situation`], with its levers as stated [`Factor`]s.
+//! # Describe
 //!
-//! **Forecast**: [`Lightening`] gives the level after a time, the time to a level and the chance of reaching it.
+//! A mixture on a hair: [`Situation`], with its levers as stated [`Factor`]s.
 //!
-//! **Learn** from strands: [`StrandReading`], [`Experience`], [`Belief`]; [`advice`] says what is known now and which test
-//! teaches most.
+//! # Forecast
 //!
-//! **Choose**: [`chances`] and [`gentlest`] strength, a [`series`] of visits, and [`finish_together`].
+//! [`Lightening`] gives the level after a time, the time to a level and the chance of reaching it.
 //!
-//! **Watch**: [`looks`] and [`after_look`]; [`condition`] of the fibre.
+//! # Learn
+//!
+//! From strands: [`StrandReading`], [`Experience`], [`Belief`]; [`advice`] says what is known now and which test teaches most.
+//!
+//! # Choose
+//!
+//! [`chances`] and [`gentlest`] strength, a [`series`] of visits, and [`finish_together`].
+//!
+//! # Watch
+//!
+//! [`looks`] and [`after_look`]; [`condition`] of the fibre.
 
 mod advice;
 mod arrow;

@@ -163,6 +163,19 @@ impl Judgement<'_> {
     }
 
     /// Whether the row was read in its source, as opposed to remembered.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::limits::{Jurisdiction, Purpose, Use, check_peroxide};
+    /// use foilwork::{quantity::MassFraction, source::Interval};
+    ///
+    /// let bowl = Interval::exact(MassFraction::from_ww_percent(13.0)?);
+    /// let report = check_peroxide(Jurisdiction::EuropeanUnion, bowl, Use::professional(Purpose::Lightening));
+    /// let judgement = &report.judgements[0]; // 13 % where 12 % is the most
+    /// assert!(judgement.is_exceeded() && judgement.is_verified());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn is_verified(&self) -> bool {
         self.limit.is_some_and(|limit| limit.obtained.is_verified())

@@ -49,6 +49,25 @@ impl SumJudgement<'_> {
     }
 
     /// Whether the sum is above 1.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{limits::{self, Jurisdiction, Purpose, Table, Use}, source::Interval};
+    /// use foilwork::{mix::{Composition, Form, Ingredient, Product}, quantity::{Mass, MassFraction}};
+    ///
+    /// // Each within its own maximum (2 % and 3 %): 1.4 / 2 + 1.8 / 3 is more than 1.
+    /// let level = |percent| MassFraction::from_ww_percent(percent).map(Interval::exact);
+    /// let diamine = Ingredient::named("toluene-2,5-diamine", level(1.4)?).with_cas("95-70-5".parse()?).stated_as(Form::FreeBase);
+    /// let other = Ingredient::named("a substituted diamine", level(1.8)?)
+    ///     .in_group("n-substituted-p-phenylenediamines")
+    ///     .stated_as(Form::FreeBase);
+    /// let bowl = Composition::mix(vec![(Mass::from_g(60.0)?, Product::declared("J7-mist", vec![diamine, other]))])?;
+    /// let eu = Table::of(Jurisdiction::EuropeanUnion);
+    /// let report = limits::check(eu, &bowl, Use::professional(Purpose::OxidativeColour));
+    /// assert!(report.sums[0].is_exceeded());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn is_exceeded(&self) -> bool {
         matches!(self.standing, Standing::Exceeded { .. })

@@ -97,6 +97,18 @@ impl BowlPlan {
     }
 
     /// Everything that reaches the hair.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{BowlRequest, Pace, bowls}, quantity::{Duration, Mass}};
+    ///
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(40.0)?, Pace::from_g_per_min(3.0)?);
+    /// let plan = bowls(&request.residue(g(5.0)?))?;
+    /// assert_eq!((plan.mixed(), plan.applied()), (g(95.0)?, g(90.0)?));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn applied(&self) -> Mass {
         self.bowls.iter().map(|b| b.applied).sum()

@@ -149,6 +149,24 @@ impl Card {
     }
 
     /// The same card with a remark, for example an exceeded limit.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Card, CardRequest}, quantity::{Duration, Mass}};
+    ///
+    /// let card = Card::new(&CardRequest {
+    ///     who: "chair 2",
+    ///     what: "roots",
+    ///     recipe: &"30 g J7-mist + 45 g 6%".parse()?,
+    ///     strengths: &[None, None],
+    ///     division: Mass::from_g(1.0)?,
+    ///     mixed_at: jiff::civil::date(2026, 11, 25).at(10, 5, 0, 0),
+    ///     working_life: Duration::from_min(40.0)?,
+    /// })?;
+    /// assert_eq!(card.with_remark("gloves").remarks, ["gloves"]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn with_remark(mut self, remark: impl fmt::Display) -> Self {
         self.remarks.push(remark.to_string());

@@ -180,6 +180,21 @@ impl Composition {
     }
 
     /// What is in the bowl of products whose contents are not declared in full.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::{Composition, Ingredient, Product}, quantity::{Mass, MassFraction}, source::Interval};
+    ///
+    /// let g = Mass::from_g;
+    /// let level = Interval::exact(MassFraction::from_ww_percent(6.0)?);
+    /// let developer = Product::declared("developer", vec![Ingredient::named("hydrogen peroxide", level)]);
+    /// let bowl = Composition::mix(vec![(g(60.0)?, developer), (g(60.0)?, Product::unknown("powder"))])?;
+    /// assert_eq!((bowl.total(), bowl.portions().len()), (g(120.0)?, 2));
+    /// assert_eq!(bowl.undeclared().map(|portion| portion.product.name.as_str()).collect::<Vec<_>>(), ["powder"]);
+    /// assert!(!bowl.constituents()[0].is_fully_declared()); // the powder may hold peroxide too
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn undeclared(&self) -> impl Iterator<Item = &BowlPortion> {
         self.portions.iter().filter(|portion| !portion.product.fully_declared)
     }

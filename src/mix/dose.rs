@@ -131,6 +131,21 @@ impl BowlPlan {
     /// # Errors
     ///
     /// As [`recipes`](Self::recipes).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{BowlRequest, Pace, Recipe, bowls};
+    /// use foilwork::quantity::{Duration, Mass};
+    ///
+    /// // 90 g on the hair and 6 g that stay in the bowl, of one part powder and two of developer.
+    /// let g = Mass::from_g;
+    /// let request = BowlRequest::new(g(90.0)?, g(120.0)?, Duration::from_min(45.0)?, Pace::from_g_per_min(4.0)?);
+    /// let plan = bowls(&request.residue(g(6.0)?))?;
+    /// let wasted = plan.leftovers(&"30 g powder + 60 g 6%".parse::<Recipe>()?, &[])?;
+    /// assert_eq!((wasted[0].product.as_str(), wasted[0].used, wasted[0].wasted), ("powder", g(32.0)?, g(2.0)?));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn leftovers(&self, base: &Recipe, additives: &[Addition]) -> Result<Vec<Leftover>, RecipeError> {
         let mut products: Vec<Leftover> = Vec::new();
         for (bowl, recipe) in self.bowls().iter().zip(self.recipes(base, additives)?) {

@@ -6,6 +6,16 @@ const POINTED_BEFORE: usize = 60;
 const POINTED_AFTER: usize = 20;
 
 /// A written ratio or recipe that cannot be read, with the place where reading stopped.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::mix::Ratio;
+///
+/// let error = "1:x".parse::<Ratio>().unwrap_err();
+/// assert_eq!((error.what(), error.text(), error.position()), ("ratio", "1:x", 3));
+/// assert_eq!(error.expected(), "a number above 0 such as 1 or 1.5");
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ParseError {
     pub(super) what: &'static str,

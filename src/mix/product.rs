@@ -70,6 +70,17 @@ impl Ingredient {
     }
 
     /// The same as a member of a group of the law.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::Ingredient, quantity::MassFraction, source::Interval};
+    ///
+    /// let level = Interval::exact(MassFraction::from_ww_percent(1.8)?);
+    /// let dye = Ingredient::named("a substituted diamine", level).in_group("n-substituted-p-phenylenediamines");
+    /// assert_eq!(dye.groups, ["n-substituted-p-phenylenediamines"]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn in_group(mut self, group: impl Into<String>) -> Self {
         self.groups.push(group.into());

@@ -89,6 +89,17 @@ impl Ratio {
     }
 
     /// The parts as written.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Ratio;
+    ///
+    /// let ratio: Ratio = "1:1.5".parse()?;
+    /// assert_eq!(ratio.parts(), [1.into(), "1.5".parse()?]);
+    /// assert_eq!(ratio.sum(), "2.5".parse()?);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn parts(&self) -> &[Decimal] {
         &self.parts

@@ -131,6 +131,18 @@ impl Recipe {
     }
 
     /// The parts in the order written.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::{Recipe, Unit};
+    ///
+    /// let recipe: Recipe = "30 g J7-mist + 45 g 6%".parse()?;
+    /// assert_eq!(recipe.parts()[1].product, "6%");
+    /// assert_eq!(recipe.unit()?, Unit::Gram);
+    /// assert!("30 g J7-mist + 2 US fl oz 6%".parse::<Recipe>()?.unit().is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn parts(&self) -> &[Part] {
         &self.parts

@@ -165,6 +165,17 @@ impl Recipe {
     /// # Errors
     ///
     /// [`RecipeError::NoSuchPart`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::mix::Recipe;
+    ///
+    /// let recipe: Recipe = "30 g J7-mist + 45 g 6%".parse()?;
+    /// assert_eq!(recipe.part("6%")?.amount.to_string(), "45 g");
+    /// assert!(recipe.part("9%").is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn part(&self, product: &str) -> Result<&Part, RecipeError> {
         let missing = || RecipeError::NoSuchPart { asked: product.to_owned(), recipe: Box::new(self.clone()) };
         self.parts.iter().find(|p| p.product == product).ok_or_else(missing)

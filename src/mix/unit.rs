@@ -118,6 +118,15 @@ impl RecipeAmount {
     }
 
     /// An amount in millilitres; nothing when the volume has more digits than a decimal holds.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{mix::RecipeAmount, quantity::Volume};
+    ///
+    /// assert_eq!(RecipeAmount::of_volume(Volume::from_ml(50.0)?).unwrap().to_string(), "50 mL");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn of_volume(volume: Volume) -> Option<Self> {
         decimal::from_f64(volume.ml()).map(|value| Self { value, unit: Unit::Millilitre })

@@ -21,6 +21,18 @@ use std::{cmp::Ordering, fmt};
 /// assert_eq!(third.minor(), 416);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Currency, Money};
+///
+/// let eur = Currency::from_code("EUR")?;
+/// let refund = Money::from_minor(-350, eur);
+/// assert_eq!((refund.decimal(), refund.currency()), ("-3.50".parse()?, eur));
+/// assert!(refund.is_negative() && Money::zero(eur).is_zero());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Money {
     minor: i64,

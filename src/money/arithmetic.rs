@@ -16,6 +16,18 @@ impl Money {
     /// # Errors
     ///
     /// [`MoneyError::BetweenMinorUnits`] when it is not whole; [`MoneyError::TooLarge`] beyond `i64` minor units.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, Rounding};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// assert_eq!(Money::from_decimal_exact("4.16".parse()?, eur)?.minor(), 416);
+    /// assert!(Money::from_decimal_exact("4.165".parse()?, eur).is_err());
+    /// assert_eq!(Money::from_decimal("4.165".parse()?, eur, Rounding::MidpointAwayFromZero)?.minor(), 417);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_decimal_exact(amount: Decimal, currency: Currency) -> Result<Self, MoneyError> {
         if amount.normalize().scale() > currency.exponent() {
             return Err(MoneyError::BetweenMinorUnits { amount, currency });
@@ -109,6 +121,20 @@ impl Money {
     /// # Errors
     ///
     /// [`MoneyError::TooLarge`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, Rounding};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// let euros = |text: &str| Money::parse(text, eur);
+    /// assert_eq!(euros("80.00")?.percent(15.into(), Rounding::MidpointAwayFromZero)?, euros("12.00")?);
+    /// assert_eq!(euros("12.00")?.percent_of(euros("80.00")?)?, 15.into());
+    /// assert_eq!(euros("80.00")?.plus(euros("12.00")?)?.minus(euros("2.00")?)?, euros("90.00")?);
+    /// assert_eq!(Money::total([euros("1.10")?.times(3)?, euros("0.70")?], eur)?, euros("4.00")?);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn percent(self, percent: Decimal, rounding: Rounding) -> Result<Self, MoneyError> {
         Self::rounded(&[self.decimal(), percent], &[HUNDRED], self.currency(), rounding, "percentage")
     }

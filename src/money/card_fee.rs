@@ -31,6 +31,17 @@ impl CardFee {
     }
 
     /// The part of the payment.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{CardFee, CardRate, Currency, Money};
+    ///
+    /// let fixed = Money::parse("0.10", Currency::from_code("EUR")?)?;
+    /// let fee = CardFee::new(CardRate::from_percent("1.75".parse()?)?, fixed)?;
+    /// assert_eq!((fee.rate().percent(), fee.fixed()), ("1.75".parse()?, fixed));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn rate(self) -> CardRate {
         self.rate

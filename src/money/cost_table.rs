@@ -143,6 +143,28 @@ impl CostTable {
     }
 
     /// The total of each section of the head, in the order they came, of the lines that belong to one.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{CostKind, CostLine, CostTable, Currency, Money}, source::Basis};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// let euros = |text: &str| Money::parse(text, eur);
+    /// let crown = |basis, amount| CostLine {
+    ///     section: Some("crown".into()),
+    ///     bowl: Some("A".into()),
+    ///     ..CostLine::new(CostKind::Product, "lightener", basis, amount)
+    /// };
+    /// let mut table = CostTable::new(eur);
+    /// table.push(crown(Basis::Measured, euros("2.11")?))?;
+    /// table.push(crown(Basis::Stated, euros("0.40")?))?;
+    /// assert_eq!(table.by_section(), [("crown".into(), euros("2.51")?)]);
+    /// assert_eq!(table.by_bowl(), [("A".into(), euros("2.51")?)]);
+    /// assert_eq!((table.lines().len(), table.basis()), (2, Some(Basis::Stated)));
+    /// assert_eq!(table.rounding_bound(), "0.01".parse()?); // half a cent for each of two lines
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn by_section(&self) -> Vec<(String, Money)> {
         self.grouped(|line| line.section.clone())

@@ -32,6 +32,17 @@ impl Currency {
     /// # Errors
     ///
     /// [`InvalidCurrency::Unknown`], or [`InvalidCurrency::NoMinorUnit`] for a code that no price can be rounded to.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::Currency;
+    ///
+    /// let euro = Currency::from_code("EUR")?;
+    /// assert_eq!((euro.name(), euro.numeric()), ("Euro", 978));
+    /// assert!(Currency::from_code("eur").is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_code(code: &str) -> Result<Self, InvalidCurrency> {
         let iso = iso_currency::Currency::from_code(code)
             .ok_or_else(|| InvalidCurrency::Unknown { code: code.chars().take(12).collect() })?;

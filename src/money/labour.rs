@@ -24,6 +24,18 @@ impl Labour {
     ///
     /// [`MoneyError::AmountOutOfRange`] for a negative wage; [`MoneyError::OutOfRange`] unless
     /// `0 < productive <= paid`.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{Currency, Labour, Money, OnCosts}, quantity::Duration};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// let (paid, productive) = (Duration::from_h(40.0)?, Duration::from_h(30.0)?);
+    /// let labour = Labour::new(Money::parse("15.00", eur)?, OnCosts::from_percent(20.into())?, paid, productive)?;
+    /// assert_eq!((labour.productive_share()?.percent(), labour.currency()), (75.into(), eur));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(wage_per_h: Money, on_costs: OnCosts, paid: Duration, productive: Duration) -> Result<Self, MoneyError> {
         wage_per_h.not_negative("wage for an hour")?;
         let (paid, productive) =

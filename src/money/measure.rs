@@ -4,6 +4,17 @@ use std::fmt;
 /// How much of something is bought, used or in stock: by mass, by volume or as a count.
 ///
 /// The three never mix: grams of a product sold by the millilitre need a density, which is not guessed here.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::Measure;
+///
+/// let used = "42 g".parse::<Measure>()?.plus("8 g".parse()?)?;
+/// assert_eq!((used.to_string(), used.unit(), used.none().to_string()), ("50 g".into(), "g", "0 g".into()));
+/// assert!(used.plus(Measure::Count(2)).is_err());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Measure {
     /// Weighed.

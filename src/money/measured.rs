@@ -9,6 +9,16 @@ impl Measure {
     /// # Errors
     ///
     /// [`MoneyError::DifferentMeasures`], [`MoneyError::Quantity`] or [`MoneyError::TooLarge`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::Measure, quantity::Mass};
+    ///
+    /// let grams = |g| Mass::from_g(g).map(Measure::Mass);
+    /// assert_eq!(grams(30.0)?.plus(grams(12.5)?)?, grams(42.5)?);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
         match (self, other) {
             (Self::Mass(a), Self::Mass(b)) => Ok(Self::Mass(Mass::from_g(a.g() + b.g())?)),

@@ -20,6 +20,18 @@ impl Overhead {
     ///
     /// [`MoneyError::AmountOutOfRange`] for a negative cost; [`MoneyError::OutOfRange`] without a chair or without
     /// productive time.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{Currency, Money, Overhead, Rounding}, quantity::Duration};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// let overhead = Overhead::new(Money::parse("6000.00", eur)?, 3, Duration::from_h(100.0)?)?;
+    /// let hour = overhead.cost(Duration::from_h(1.0)?, Rounding::MidpointAwayFromZero)?;
+    /// assert_eq!((hour, overhead.currency()), (Money::parse("20.00", eur)?, eur));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(period_cost: Money, chairs: u32, productive_per_chair: Duration) -> Result<Self, MoneyError> {
         period_cost.not_negative("overhead")?;
         let productive_min = exact::decimal(productive_per_chair.min(), "productive time")?;

@@ -43,6 +43,17 @@ impl PackPrice {
     }
 
     /// What the pack costs.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::{Currency, Money, PackPrice}, quantity::Mass};
+    ///
+    /// let (price, contents) = (Money::parse("26.40", Currency::from_code("EUR")?)?, Mass::from_g(500.0)?);
+    /// let pack = PackPrice::new(price, contents)?;
+    /// assert_eq!((pack.price(), pack.contents()), (price, contents.into()));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn price(self) -> Money {
         self.price

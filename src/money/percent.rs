@@ -123,6 +123,16 @@ impl Markup {
     /// # Errors
     ///
     /// [`MoneyError::OutOfRange`] so close to -100 % that the margin falls below -1e12 %.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::Markup;
+    ///
+    /// let markup = Markup::from_percent(100.into())?;
+    /// assert_eq!(markup.margin()?.to_string(), "50 % of the price");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn margin(self) -> Result<Margin, MoneyError> {
         Margin::from_percent(exact::ratio(&[self.0, HUNDRED], &[HUNDRED + self.0], "margin")?)
     }

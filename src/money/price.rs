@@ -26,6 +26,17 @@ impl SetPrice {
     ///
     /// [`MoneyError::AmountOutOfRange`] unless price and cost are more than zero;
     /// [`MoneyError::MixedCurrencies`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, SetPrice};
+    ///
+    /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+    /// let set = SetPrice::of(euros("60.00")?, euros("80.00")?)?;
+    /// assert_eq!((set.profit, set.margin.percent()), (euros("20.00")?, 25.into()));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn of(cost: Money, price: Money) -> Result<Self, MoneyError> {
         let profit = price.minus(cost)?;
         cost_is_something(cost)?;

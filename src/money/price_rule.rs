@@ -111,6 +111,25 @@ impl PriceRule {
     /// # Errors
     ///
     /// As [`price`](Self::price).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::*;
+    ///
+    /// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+    /// let rule = PriceRule {
+    ///     target: PriceTarget::Margin(Margin::from_percent(30.into())?),
+    ///     tax: TaxRate::from_percent(20.into())?,
+    ///     card: None,
+    ///     ending: None,
+    ///     rounding: Rounding::MidpointAwayFromZero,
+    /// };
+    /// let listed = rule.check(euros("60.00")?, euros("96.00")?, None)?; // 80.00 net
+    /// assert_eq!((listed.set.profit, listed.set.margin.percent()), (euros("20.00")?, 25.into()));
+    /// assert_eq!(listed.target_net, euros("85.71")?); // 60.00 / 0.7
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn check(&self, cost: Money, gross: Money, in_chair: Option<Duration>) -> Result<ServicePrice, MoneyError> {
         self.check_over(cost, cost, gross, in_chair)
     }

@@ -46,6 +46,27 @@ impl CostEntry {
     }
 
     /// Time in the chair.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{money::*, quantity::Duration, source::Basis};
+    ///
+    /// let eur = Currency::from_code("EUR")?;
+    /// let euros = |text: &str| Money::parse(text, eur);
+    /// let chair = Overhead::per_hour(euros("10.00")?)?;
+    /// let fee = CardFee::new(CardRate::from_percent("1.5".parse()?)?, euros("0.10")?)?;
+    /// let service = ServiceCost {
+    ///     entries: vec![
+    ///         CostEntry::overhead(chair, Duration::from_min(90.0)?, Basis::Measured),
+    ///         CostEntry::card_fee(fee, euros("100.00")?),
+    ///     ],
+    ///     ..ServiceCost::new(eur, Rounding::MidpointAwayFromZero)
+    /// };
+    /// let table = service.table().map_err(|errors| format!("{errors:?}"))?;
+    /// assert_eq!(table.total(), euros("16.60")?); // 15.00 and 1.60
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn overhead(overhead: Overhead, in_chair: Duration, basis: Basis) -> Self {
         Self::new(CostKind::Overhead, "chair time", basis, CostSource::Overhead { overhead, in_chair })

@@ -22,6 +22,16 @@ pub struct TwoPartBlend {
 
 impl TwoPartBlend {
     /// Both together.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::TwoPartBlend, quantity::Mass};
+    ///
+    /// let blend = TwoPartBlend { first: Mass::from_g(20.0)?, second: Mass::from_g(40.0)? };
+    /// assert_eq!(blend.total().g(), 60.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn total(&self) -> Mass {
         self.first + self.second

@@ -156,6 +156,18 @@ pub struct VolumeDilution {
 impl VolumeDilution {
     /// How much the volume shrinks on mixing: stock and water less the total. Below about 20 % w/w it is smaller than the
     /// uncertainty of the densities, so the lower bound is 0 mL there.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::dilute_volume, quantity::{MassFraction, Temperature, Volume}};
+    ///
+    /// let (stock, target) = (MassFraction::from_ww_percent(35.0)?, MassFraction::from_ww_percent(3.0)?);
+    /// let made = dilute_volume(stock, target, Volume::from_ml(1000.0)?, Temperature::REFERENCE)?;
+    /// // 76.4 mL and 924.0 mL come to 1000 mL: less than half a millilitre goes.
+    /// assert!(made.contraction().best().ml() < 0.5);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn contraction(&self) -> Interval<Volume> {
         self.stock.combine(self.water, |stock, water| Volume::nearest(stock.ml() + water.ml() - self.total.ml()))

@@ -63,6 +63,20 @@ impl SolutionDensity {
 /// Everything a conversion between strengths needs besides the strength.
 ///
 /// The default is a clear solution at 20 C, with oxygen counted as an ideal gas at 0 C and 1 atm.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::peroxide::{Conditions, MolarVolume, SolutionDensity};
+/// use foilwork::{quantity::{Density, Temperature}, source::Basis};
+///
+/// let measured = SolutionDensity::measured(Density::from_g_per_ml(0.99)?);
+/// let cream = Conditions::at(Temperature::from_celsius(25.0)?).with_density(measured);
+/// assert_eq!(cream.density.basis(), Basis::Measured);
+/// let real = cream.with_molar_volume(MolarVolume::RealAtm);
+/// assert_eq!((real.temperature, real.density), (cream.temperature, measured));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Conditions {
     /// Temperature of the solution (not of the oxygen, which is counted at 0 C).

@@ -36,6 +36,21 @@ pub struct Portion {
 }
 
 /// A blend from the shelf: only the bottles that are used, in the order of the shelf.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf}, quantity::{Mass, MassFraction, PricePerKg}};
+///
+/// let (ww, g) = (MassFraction::from_ww_percent, Mass::from_g);
+/// let strong = Stock::new("12 %", ww(12.0)?).with_price(PricePerKg::from_per_kg(9.0)?).with_in_hand(g(30.0)?);
+/// let shelf = Shelf::new(vec![strong, Stock::new("3 %", ww(3.0)?)])?;
+/// let blend = blend_shelf(&shelf, ww(6.0)?, g(60.0)?, Objective::LeastCost)?; // 20 g and 40 g
+/// assert_eq!((blend.total(), blend.leftover()), (g(60.0)?, g(10.0)?));
+/// assert_eq!(blend.strength().map(|strength| strength.best()), Some(ww(6.0)?));
+/// assert!((blend.cost() - 0.18).abs() < 1e-12); // 20 g at 9.00 a kilogram
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct ShelfBlend {
     /// The bottles used.

@@ -56,6 +56,19 @@ impl ShelfBlend {
     /// # Errors
     ///
     /// [`WeighError`] when the division is zero or coarser than the whole blend.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::{Objective, Shelf, Stock, blend_shelf}, quantity::{Mass, MassFraction}};
+    ///
+    /// let (ww, g) = (MassFraction::from_ww_percent, Mass::from_g);
+    /// let shelf = Shelf::new(vec![Stock::new("9 %", ww(9.0)?), Stock::new("water", MassFraction::ZERO)])?;
+    /// let blend = blend_shelf(&shelf, ww(4.0)?, g(50.0)?, Objective::LeastCost)?; // 22.2222 g and 27.7778 g
+    /// let weighed = blend.round_to_scale(g(1.0)?)?;
+    /// assert_eq!((weighed.masses, weighed.total), (vec![g(22.0)?, g(28.0)?], g(50.0)?));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn round_to_scale(&self, division: Mass) -> Result<RoundedBlend, WeighError> {
         let part = |p: &super::Portion| (p.stock.strength, p.mass, p.stock.in_hand);
         round(&self.portions.iter().map(part).collect::<Vec<_>>(), division)

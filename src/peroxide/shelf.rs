@@ -5,6 +5,18 @@ use crate::{
 };
 
 /// One bottle on the shelf.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::Stock, quantity::{Mass, MassFraction, PricePerKg}};
+///
+/// let bottle = Stock::new("9 %", MassFraction::from_ww_percent(9.0)?)
+///     .with_in_hand(Mass::from_g(420.0)?)
+///     .with_price(PricePerKg::from_per_kg(8.0)?);
+/// assert_eq!(bottle.in_hand, Some(Mass::from_g(420.0)?));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Stock {
     /// What the user calls it; no two bottles share a name.
@@ -101,6 +113,17 @@ impl Shelf {
     /// # Errors
     ///
     /// [`ShelfError::Empty`] without a bottle, [`ShelfError::Duplicate`] when two share a name.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::{Shelf, Stock}, quantity::MassFraction};
+    ///
+    /// let bottle = Stock::new("9 %", MassFraction::from_ww_percent(9.0)?);
+    /// assert_eq!(Shelf::new(vec![bottle.clone()])?.stocks(), [bottle.clone()]);
+    /// assert!(Shelf::new(vec![bottle.clone(), bottle]).is_err()); // two bottles of one name
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(stocks: Vec<Stock>) -> Result<Self, ShelfError> {
         if stocks.is_empty() {
             return Err(ShelfError::Empty);

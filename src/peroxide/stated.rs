@@ -57,6 +57,19 @@ impl StatedStrength {
     /// # Errors
     ///
     /// [`ConversionError`] when a density is needed and unknown.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{peroxide::{Conditions, SolutionDensity, StatedStrength}, quantity::Density};
+    ///
+    /// // 6 g in 100 mL of a cream that weighs 100 g.
+    /// let measured = SolutionDensity::measured(Density::from_g_per_ml(1.0)?);
+    /// let bottle: StatedStrength = "6 % w/v".parse()?;
+    /// let strength = bottle.mass_fraction_under(&Conditions::default().with_density(measured))?;
+    /// assert_eq!(format!("{:.3}", strength.best()), "6.000 % w/w");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn mass_fraction_under(&self, conditions: &Conditions) -> Result<Interval<MassFraction>, ConversionError> {
         match *self {
             Self::Ww(strength) => Ok(Interval::exact(strength)),

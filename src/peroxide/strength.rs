@@ -103,6 +103,16 @@ impl Strength {
     }
 
     /// The number, in [`unit`](Self::unit).
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::peroxide::{Strength, StrengthUnit};
+    ///
+    /// let bottle: Strength = "19.8 volumes".parse()?;
+    /// assert_eq!((bottle.number(), bottle.unit()), (19.8, StrengthUnit::Volumes));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn number(self) -> f64 {
         self.number

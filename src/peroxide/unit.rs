@@ -66,6 +66,14 @@ impl StrengthUnit {
     }
 
     /// Whether the unit counts by mass of solution, so that no density stands between it and % w/w.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::peroxide::StrengthUnit;
+    ///
+    /// assert!(StrengthUnit::WwPercent.is_by_mass() && !StrengthUnit::Volumes.is_by_mass());
+    /// ```
     #[must_use]
     pub const fn is_by_mass(self) -> bool {
         matches!(self, Self::WwPercent | Self::MolPerKg | Self::ActiveOxygenPercent)

@@ -15,6 +15,16 @@ impl MassConcentration {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in % w/v) outside 0 to 200 % w/v.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::MassConcentration;
+    ///
+    /// let bottle = MassConcentration::from_wv_percent(6.0)?; // 6 g in 100 mL
+    /// assert_eq!((bottle.g_per_l(), bottle.wv_percent()), (60.0, 6.0));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub const fn from_wv_percent(value: f64) -> Result<Self, InvalidQuantity> {
         if value >= 0.0 && value <= 200.0 {
             Ok(Self(value * 10.0))

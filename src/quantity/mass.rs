@@ -18,6 +18,17 @@ impl Mass {
     /// # Errors
     ///
     /// [`InvalidQuantity`] when the product is negative, not a number or out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Mass;
+    ///
+    /// let (powder, developer) = (Mass::from_g(30.0)?, Mass::from_g(45.0)?);
+    /// assert_eq!(powder.times(1.5)?, developer);
+    /// assert_eq!(powder.minus_or_zero(developer), Mass::ZERO);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn times(self, factor: f64) -> Result<Self, InvalidQuantity> {
         Self::from_g(self.0 * factor)
     }

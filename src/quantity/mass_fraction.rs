@@ -17,6 +17,16 @@ impl MassFraction {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in % w/w) outside that range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::MassFraction;
+    ///
+    /// let strength = MassFraction::from_fraction(0.125)?;
+    /// assert_eq!((strength.ww_percent(), strength.fraction()), (12.5, 0.125));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_fraction(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_ww_percent(value * 100.0)
     }

@@ -12,6 +12,17 @@ impl LossRate {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (per day) when out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::LossRate;
+    ///
+    /// let rate = LossRate::from_per_s(1e-6)?;
+    /// assert_eq!(format!("{rate:.4}"), "0.0864 per day"); // a day has 86 400 s
+    /// assert!((rate.per_s() - 1e-6).abs() < 1e-18);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_per_s(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_per_day(value * 86_400.0)
     }
@@ -36,6 +47,18 @@ impl LossRate {
     /// # Errors
     ///
     /// [`InvalidQuantity`] when none is lost, or so little that the time is out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::{Duration, LossRate};
+    ///
+    /// let rate = LossRate::from_half_life(Duration::from_days(10.0)?)?;
+    /// assert_eq!(format!("{rate:.5}"), "0.06931 per day"); // ln 2 / 10
+    /// assert_eq!(format!("{:.1}", rate.half_life()?.days()), "10.0");
+    /// assert!(LossRate::from_per_day(0.0)?.half_life().is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn half_life(self) -> Result<Duration, InvalidQuantity> {
         Duration::from_days(std::f64::consts::LN_2 / self.0)
     }

@@ -17,6 +17,16 @@ impl Share {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in %) outside that range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Share;
+    ///
+    /// let white = Share::from_fraction(0.25)?;
+    /// assert_eq!((white.percent(), white.fraction()), (25.0, 0.25));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_fraction(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_percent(value * 100.0)
     }

@@ -30,6 +30,16 @@ impl Length {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in cm) when out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Length;
+    ///
+    /// let weave = Length::from_mm(5.0)?;
+    /// assert_eq!((weave.cm(), weave.mm()), (0.5, 5.0));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_mm(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_cm(value / 10.0)
     }

@@ -11,6 +11,14 @@ impl Temperature {
     pub const REFERENCE: Self = Self(20.0);
 
     /// The thermodynamic temperature in kelvin.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Temperature;
+    ///
+    /// assert_eq!(Temperature::REFERENCE.kelvin(), 293.15);
+    /// ```
     #[must_use]
     pub fn kelvin(self) -> f64 {
         self.0 + 273.15

@@ -16,6 +16,16 @@ impl Duration {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in min) when out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Duration;
+    ///
+    /// let visit = Duration::from_h(2.5)?;
+    /// assert_eq!((visit.min(), visit.h()), (150.0, 2.5));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_h(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_min(value * 60.0)
     }
@@ -25,6 +35,16 @@ impl Duration {
     /// # Errors
     ///
     /// [`InvalidQuantity`] (in min) when out of range.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::quantity::Duration;
+    ///
+    /// let skin_test = Duration::from_days(2.0)?;
+    /// assert_eq!((skin_test.h(), skin_test.days()), (48.0, 2.0));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn from_days(value: f64) -> Result<Self, InvalidQuantity> {
         Self::from_min(value * 1440.0)
     }

@@ -2,6 +2,23 @@ use crate::text::Position;
 use serde_json::{Map, Number, Value};
 
 /// A value that remembers where it stands, whatever the file format was.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::reader::{Kind, Node};
+///
+/// let node = |kind| Node { at: None, kind };
+/// let name = node(Kind::Text("crown".into()));
+/// let bowls = node(Kind::List(vec![name, node(Kind::Number(80.0, "80".into()))]));
+/// let tree = node(Kind::Table(vec![("bowls".into(), None, bowls), ("who".into(), None, node(Kind::Null))]));
+///
+/// assert!(tree.get("who").is_none()); // null counts as left out
+/// let bowls = tree.get("bowls").map(Node::items).unwrap_or_default();
+/// assert_eq!((bowls[0].text(), bowls[0].kind_name()), (Some("crown"), "text"));
+/// assert_eq!((bowls[1].number(), bowls[1].text()), (Some(80.0), None));
+/// assert_eq!(tree.to_json()["bowls"][0], "crown");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Node {
     /// Where it begins; `None` for a value that comes from no text.

@@ -46,6 +46,16 @@ impl Division {
     }
 
     /// The division as a mass.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, scale::Division};
+    ///
+    /// let tenth = Mass::from_g(0.1)?;
+    /// assert_eq!(Division::new(tenth)?.mass(), tenth);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn mass(self) -> Mass {
         self.mass

@@ -30,6 +30,22 @@ impl Weighed {
 }
 
 /// A bowl as the scale can weigh it.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, scale::weigh};
+///
+/// // 0.3 g of an additive in 60 g: a scale that counts whole grams shows none of it.
+/// let g = Mass::from_g;
+/// let bowl = weigh(&[g(0.3)?, g(59.7)?], g(1.0)?)?;
+/// assert_eq!((bowl.division(), bowl.total()), (g(1.0)?, g(60.0)?));
+/// assert_eq!(bowl.vanished().collect::<Vec<_>>(), [0]);
+/// assert!(bowl.parts()[0].vanishes());
+/// assert_eq!(bowl.parts()[0].ratio_error_percent(), -100.0); // all of it is missing
+/// assert_eq!(bowl.worst_ratio_error_percent(), 100.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Weighing {
     parts: Vec<Weighed>,

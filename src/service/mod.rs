@@ -1,7 +1,26 @@
 //! The service: what the user states, and the plan foilwork makes of it.
 //!
+//! # Read a request
+//!
 //! [`parse`] reads a service file (TOML or JSON of the same shape) and reports everything that is wrong with it;
-//! [`plan`] turns the checked file into a [`Plan`]. How a plan is drawn is the business of [`sheet`](crate::sheet).
+//! [`parse_with_shop`] and [`from_value_with_shop`] lay a shop beside it that is a file of its own, which [`shop_file`] names.
+//! The shape is [`ServiceFile`], in [`mod@shape`]; [`service_schema`] is for editors, [`starter`] writes a first file.
+//!
+//! # Make the plan
+//!
+//! [`plan`] turns a file into a [`Plan`], [`plan_text`] reads and plans at once; [`plan_with`] takes what strands have taught too,
+//! from the book that [`strand_book`] names.
+//!
+//! # Read the plan
+//!
+//! Hair as it is ([`Hair`]), sections ([`SectionPlan`], with [`SectionLift`] and [`SectionColour`]), [`Mix`]es in [`Bowl`]s, [`Step`]s,
+//! [`ChairTime`] and [`MoneyPlan`], each made from those before it; how it all will read ([`HeadPlan`]); what was checked
+//! ([`Finding`](crate::finding::Finding)), taken by default ([`DefaultUsed`]) and left unused ([`StatedNotUsed`]). As plain data it has the shape
+//! of [`plan_schema`].
+//!
+//! # Lay it beside the bowl
+//!
+//! [`mixing_cards`] makes a [`BowlCard`] for each bowl. How a plan is drawn is the business of [`sheet`](crate::sheet).
 
 mod file;
 mod plan;

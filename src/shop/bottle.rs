@@ -98,6 +98,20 @@ impl Bottle {
     /// # Errors
     ///
     /// As [`Bottle::strength`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Temperature, reader::Format, shop::{Shop, parse_shop}, source::Basis};
+    ///
+    /// let text = "[[developer]]\nname = \"deep\"\nstrength = \"12 % w/w\"\nstrength_basis = \"label\"\nin_hand_g = 420";
+    /// let bottle = &Shop::new(&parse_shop(text, Format::Toml)?)?.bottles[0];
+    /// let stock = bottle.stock(Temperature::REFERENCE)?;
+    /// assert_eq!((stock.name.as_str(), stock.in_hand.map(|mass| mass.g())), ("deep", Some(420.0)));
+    /// assert_eq!(bottle.basis(), Basis::Stated);
+    /// assert!(!bottle.density_is_assumed()); // by mass already
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn stock(&self, room: Temperature) -> Result<Stock, ConversionError> {
         Ok(self.facts.stock(self.strength(room)?))
     }

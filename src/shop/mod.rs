@@ -4,11 +4,22 @@
 //! [`ShopFile`](shape::ShopFile) and the same checks. [`Shop`] is the same with every figure a quantity. The plan, the
 //! blend of bottles, the search for a toner and the costing of services all read it.
 //!
-//! - Read: [`parse_shop`] a text, [`shop_schema`] for editors, [`Shop::new`] from a shape that was put together in code.
-//! - What is there: [`Bottle`], [`Lightener`], [`StockedShade`], [`StockedAdditive`], [`Diluent`], [`Consumable`],
-//!   each with what is in hand, the price of a pack and what its maker declares ([`StockFacts`]).
-//! - How it is written: [`Habits`], for sheets and cards.
-//! - What is charged: [`Terms`], and [`Terms::business`] for a list of services.
+//! # Read
+//!
+//! [`parse_shop`] a text, [`shop_schema`] for editors, [`Shop::new`] from a shape that was put together in code.
+//!
+//! # What is there
+//!
+//! [`Bottle`], [`Lightener`], [`StockedShade`], [`StockedAdditive`], [`Diluent`], [`Consumable`], each with what is in hand, the
+//! price of a pack and what its maker declares ([`StockFacts`]). [`Shop::facts`] finds one by its name.
+//!
+//! # How it is written
+//!
+//! [`Habits`], for sheets and cards; [`Country`], whose habits they are.
+//!
+//! # What is charged
+//!
+//! [`Terms`], and [`Terms::business`] for a list of services.
 
 mod amounts;
 mod bottle;

@@ -64,6 +64,18 @@ impl StockFacts {
     }
 
     /// The product as one of the stocks of a blend.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::MassFraction, reader::Format, shop::{Shop, parse_shop}};
+    ///
+    /// let text = "[[diluent]]\nname = \"base\"\nin_hand_g = 250";
+    /// let shop = Shop::new(&parse_shop(text, Format::Toml)?)?;
+    /// let stock = shop.diluents[0].facts.stock(MassFraction::ZERO);
+    /// assert_eq!((stock.name.as_str(), stock.in_hand.map(|mass| mass.g())), ("base", Some(250.0)));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn stock(&self, strength: impl Into<Interval<MassFraction>>) -> Stock {
         let mut stock = Stock::new(self.declared.name.as_str(), strength);

@@ -73,6 +73,16 @@ impl Terms {
     }
 
     /// How prices are set; `None` without a target. Without a stated tax there is none.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
+    ///
+    /// let text = "currency = \"EUR\"\n[terms]\nmargin_percent = 25";
+    /// assert!(Shop::new(&parse_shop(text, Format::Toml)?)?.terms.rule().is_some());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn rule(&self) -> Option<PriceRule> {
         let tax = self.tax.or_else(|| TaxRate::from_percent(Decimal::ZERO).ok())?;

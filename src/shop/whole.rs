@@ -128,6 +128,18 @@ impl Shop {
     }
 
     /// The packs that a list of services may name: everything with a price.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
+    ///
+    /// let shop = Shop::new(&parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
+    /// assert!(shop.packs().is_some());
+    /// assert!(shop.colours().any(|shade| shade.code() == "J9-mist"));
+    /// assert_eq!(shop.business()?.currency.code(), "EUR");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn packs(&self) -> Option<Packs> {
         let bottles = self.bottles.iter().map(|one| (one.name.as_str(), &one.facts));

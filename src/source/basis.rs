@@ -23,6 +23,14 @@ choice! {
 
 impl Basis {
     /// The basis of a result that rests on both.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::Basis;
+    ///
+    /// assert_eq!(Basis::Published.weaker(Basis::Assumed), Basis::Assumed);
+    /// ```
     #[must_use]
     pub fn weaker(self, other: Self) -> Self {
         self.max(other)

@@ -30,6 +30,15 @@ pub struct Citation {
 
 impl Citation {
     /// Whether the source has been seen, so that a finding may rest on it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::{Citation, Consulted};
+    ///
+    /// let remembered = Citation { id: "a-table", text: "somebody, a table", consulted: Consulted::FromMemory };
+    /// assert!(!remembered.is_verified());
+    /// ```
     #[must_use]
     pub const fn is_verified(&self) -> bool {
         !matches!(self.consulted, Consulted::FromMemory)

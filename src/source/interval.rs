@@ -8,6 +8,22 @@ use serde::{Deserialize, Deserializer, Serialize, de::Error};
 ///
 /// Formulas pass through [`map`](Self::map) and [`combine`](Self::combine), which keep the bounds and work out their
 /// order themselves: no step of a calculation can drop them or fail over them.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, source::Interval};
+///
+/// let g = Mass::from_g;
+/// let [low, best, high] = [g(35.0)?, g(40.0)?, g(50.0)?];
+/// let need = Interval::new(low, best, high)?;
+/// assert_eq!((need.low(), need.best(), need.high()), (low, best, high));
+/// assert_eq!(need.to_array(), [low, best, high]);
+/// assert!(need.contains(g(48.0)?) && !need.is_exact());
+/// assert!(Interval::new(high, best, low).is_err());
+/// assert_eq!(Interval::ordered(high, best, low), need);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Interval<Q> {
@@ -43,6 +59,16 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     }
 
     /// A value without uncertainty: a definition, a count, a weighed mass taken as it is.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, source::Interval};
+    ///
+    /// let weighed = Interval::exact(Mass::from_g(60.0)?);
+    /// assert!(weighed.is_exact());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub const fn exact(value: Q) -> Self {
         Self { low: value, best: value, high: value }
     }
@@ -73,6 +99,17 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     }
 
     /// Passes estimate and bounds through a function that rises or falls all the way; the order is worked out here.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::Interval;
+    ///
+    /// // A falling function: the bounds change places by themselves.
+    /// let speed = Interval::new(2.0, 4.0, 5.0)?;
+    /// assert_eq!(speed.map(|g_per_min| 100.0 / g_per_min).to_array(), [20.0, 25.0, 50.0]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn map<R: Copy + PartialOrd>(self, f: impl Fn(Q) -> R) -> Interval<R> {
         Interval::ordered(f(self.low), f(self.best), f(self.high))
@@ -83,6 +120,17 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     /// # Errors
     ///
     /// The first error of the function; the estimate is tried first, then the bounds.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, source::Interval};
+    ///
+    /// let grams = Interval::new(35.0, 40.0, 50.0)?;
+    /// assert_eq!(grams.try_map(Mass::from_g)?.high(), Mass::from_g(50.0)?);
+    /// assert!(Interval::new(-5.0, 40.0, 50.0)?.try_map(Mass::from_g).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn try_map<R: Copy + PartialOrd, E>(self, f: impl Fn(Q) -> Result<R, E>) -> Result<Interval<R>, E> {
         let best = f(self.best)?;
         Ok(Interval::ordered(f(self.low)?, best, f(self.high)?))
@@ -91,6 +139,16 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     /// Combines two estimates by a function that rises or falls all the way in each: the bounds are the extremes of the
     /// four corners, which is where such a function has them. The two are taken as independent, so the bounds are the
     /// widest that can be.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::Interval;
+    ///
+    /// let (length, grams_per_cm) = (Interval::new(10.0, 12.0, 14.0)?, Interval::new(1.0, 2.0, 3.0)?);
+    /// assert_eq!(length.combine(grams_per_cm, |cm, each| cm * each).to_array(), [10.0, 24.0, 42.0]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn combine<B: Copy + PartialOrd, R: Copy + PartialOrd>(
         self,
@@ -107,6 +165,17 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     /// # Errors
     ///
     /// The first error of the function; the estimates are tried first, then the corners.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, source::Interval};
+    ///
+    /// let (length, grams_per_cm) = (Interval::exact(12.0), Interval::new(1.0, 2.0, 3.0)?);
+    /// let mass = length.try_combine(grams_per_cm, |cm, each| Mass::from_g(cm * each))?;
+    /// assert_eq!(mass.low(), Mass::from_g(12.0)?);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn try_combine<B: Copy + PartialOrd, R: Copy + PartialOrd, E>(
         self,
         other: Interval<B>,
@@ -119,6 +188,16 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     }
 
     /// The smallest interval around both; the estimate stays that of `self`.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::Interval;
+    ///
+    /// let (one, other) = (Interval::new(2.0, 3.0, 4.0)?, Interval::new(3.0, 5.0, 6.0)?);
+    /// assert_eq!(one.widened_to(other).to_array(), [2.0, 3.0, 6.0]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn widened_to(self, other: Self) -> Self {
         Self { low: lesser(self.low, other.low), best: self.best, high: greater(self.high, other.high) }

@@ -1,11 +1,22 @@
 //! Numbers, ranges, lists and places as text: the small things that every page, message and command says the same way.
 //!
-//! - numbers: [`number`] (at most so many decimals), [`significant`] (so many digits), [`range`] and [`span`] (an
-//!   estimate with its bounds), [`in_hundred`] (a chance);
-//! - words: [`count`] (one bowl, two bowls), [`list`] (a, b and c);
-//! - other people's texts: [`inert`] (nothing a terminal obeys), [`shortened`] (no more than can be read);
-//! - pages: [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns);
-//! - places: [`Lines`] and [`Position`] (line and column of a byte).
+//! # Numbers
+//!
+//! [`number`] (at most so many decimals), [`significant`] (so many digits), [`range`] and [`span`] (an estimate with its
+//! bounds), [`in_hundred`] (a chance).
+//!
+//! # Words
+//!
+//! [`count`] (one bowl, two bowls), [`list`] (a, b and c); other people's: [`inert`] (nothing a terminal obeys), [`shortened`]
+//! (no more than can be read).
+//!
+//! # Pages
+//!
+//! [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns).
+//!
+//! # Places
+//!
+//! [`Lines`] and [`Position`] (line and column of a byte).
 
 mod html;
 mod inert;

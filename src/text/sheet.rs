@@ -43,6 +43,21 @@ pub struct Sheet(String);
 
 impl Sheet {
     /// The name of the sheet, underlined twice.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::text::Sheet;
+    ///
+    /// let mut sheet = Sheet::default();
+    /// sheet.title("Crown");
+    /// sheet.blank();
+    /// sheet.paragraph("Weigh it.", 2);
+    /// sheet.indented("15 g powder", 4);
+    /// sheet.line("https://example.org/a/line/as/long/as/it/likes");
+    /// let text = sheet.finish();
+    /// assert!(text.starts_with("Crown\n====") && text.contains("\n    15 g powder\n"));
+    /// ```
     pub fn title(&mut self, text: &str) {
         self.paragraph(text, 2);
         self.line(&"=".repeat(WIDTH));

@@ -192,6 +192,16 @@ impl Exposed {
     }
 
     /// The level it was lifted to.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, toner::Exposed};
+    ///
+    /// let lifted = Level::new(8.0)?;
+    /// assert_eq!(Exposed::lightened(Level::new(4.0)?, lifted).level(), lifted);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn level(&self) -> Level {
         self.level

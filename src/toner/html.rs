@@ -14,6 +14,30 @@ impl TonerMix {
 
 impl TonerAnswer {
     /// The answer as a piece of HTML: target and prediction as swatches with their text, then mixes and findings.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{
+    ///     colour::{Level, Shade, Tone},
+    ///     quantity::Mass,
+    ///     toner::{Exposed, Target, TonerRequest, find_toner},
+    /// };
+    ///
+    /// let (level, g) = (Level::new(8.0)?, Mass::from_g);
+    /// let shade = Shade::new("J8-plain", level, Tone::neutral())?;
+    /// let answer = find_toner(&TonerRequest {
+    ///     exposed: Exposed::white(),
+    ///     target: Target::Look { level, tone: Tone::neutral() },
+    ///     shades: vec![&shade],
+    ///     most_shades: 1,
+    ///     bowl: g(30.0)?,
+    ///     division: g(1.0)?,
+    /// })?;
+    /// assert_eq!(answer.best.recipe(), "30 g of J8-plain");
+    /// assert!(answer.html().contains("J8-plain"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn html(&self) -> String {
         let mut html = format!("<div><p>{}</p>", escaped(&self.summary()));

@@ -76,6 +76,15 @@ impl TonerRequest<'_> {
     pub const MOST_SHADES: usize = 4;
 
     /// The most shades that are searched for mixes of up to `size` shades; it keeps a search well below a second.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::toner::TonerRequest;
+    ///
+    /// // The more shades a mix may have, the fewer can be searched.
+    /// assert!(TonerRequest::longest_shelf(4) < TonerRequest::longest_shelf(2));
+    /// ```
     #[must_use]
     pub const fn longest_shelf(size: usize) -> usize {
         if size < 4 { 48 } else { 24 }

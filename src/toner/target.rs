@@ -16,6 +16,17 @@ pub enum Target {
 
 impl Target {
     /// The colour itself.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Hue, Level, Tone}, toner::Target};
+    ///
+    /// let cool = Target::Look { level: Level::new(9.0)?, tone: Tone::of(Hue::Violet) };
+    /// let plain = Target::Look { level: Level::new(9.0)?, tone: Tone::neutral() };
+    /// assert!(cool.swatch().lab().b() < plain.swatch().lab().b()); // less yellow
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn swatch(&self) -> Swatch {
         match self {

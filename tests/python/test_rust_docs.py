@@ -1,4 +1,4 @@
-"""What the Rust documentation promises: an example for every function, a source that is in the register."""
+"""What the Rust documentation promises: an example for every function and method, a source that is in the register."""
 
 import re
 import tomllib
@@ -9,6 +9,9 @@ import rust_sources
 
 ROOT = Path(__file__).resolve().parents[2]
 _FUNCTION = re.compile(r"^(?P<docs>(?:///[^\n]*\n|#\[[^\n]*\]\n)*)pub (?:const )?fn (?P<name>\w+)", re.MULTILINE)
+_METHOD = re.compile(r"^    pub (?:const )?fn (?P<name>\w+)", re.MULTILINE)
+_IMPL = re.compile(r"^impl(?:<[^\n]*?>)? (?:[\w:<>, ]+ for )?(?P<type>\w+)", re.MULTILINE)
+_EXAMPLE = re.compile(r"^ *//[/!] ```\n(?P<code>(?: *//[/!][^\n]*\n)+?) *//[/!] ```$", re.MULTILINE)
 _SOURCE = re.compile(r"^[ \t]*//[/!] # Source\n(?P<text>(?:[ \t]*//[/!][^\n]*\n)+)", re.MULTILINE)
 _CITED = re.compile(r"^    (?P<name>[A-Z][A-Z0-9_]*) = \"(?P<id>[^\"]+)\"", re.MULTILINE)
 
@@ -44,6 +47,51 @@ def test_public_functions_are_found() -> None:
 def test_every_public_function_has_an_example() -> None:
     without = [name for name, docs in public_functions() if "```" not in docs]
     assert not without, "add an `# Example` that runs"
+
+
+def without_an_example(text: str, public: set[str]) -> list[str]:
+    """The public methods of a file that no example of the same file calls: its own, its type's, or a neighbour's."""
+    examples = "\n".join(match["code"] for match in _EXAMPLE.finditer(text))
+    owners = [(match.start(), match["type"]) for match in _IMPL.finditer(text)]
+    found = []
+    for method in _METHOD.finditer(text):
+        owner = next((name for at, name in reversed(owners) if at < method.start()), "")
+        if owner in public and not re.search(rf"(?:\.|::){method['name']}\b", examples):
+            found.append(f"{owner}::{method['name']}")
+    return found
+
+
+@pytest.mark.parametrize("room", rust_sources.rooms())
+def test_every_public_method_is_called_in_an_example(room: str) -> None:
+    public = set(rust_sources.public_names(room))
+    files = [module.file for module in rust_sources.modules().values() if module.room == room]
+    without = [name for file in files for name in without_an_example(file.read_text(encoding="utf-8"), public)]
+    assert not without, "add an `# Example` that runs, to the method or to its type"
+
+
+def test_a_method_without_an_example_is_found() -> None:
+    file = """
+/// ```
+/// Bowl::new().mixed();
+/// ```
+impl Bowl {
+    pub fn new() -> Self {}
+    pub const fn mixed(&self) -> Mass {}
+    pub fn leftover(&self) -> Mass {}
+}
+"""
+    assert without_an_example(file, {"Bowl"}) == ["Bowl::leftover"]
+    assert without_an_example(file, set()) == []
+
+
+HEADED = [room for room in rust_sources.rooms() if len(rust_sources.public_names(room)) > 12 and room != "cli"]
+
+
+@pytest.mark.parametrize("room", HEADED)
+def test_the_page_of_a_large_room_is_in_headed_groups(room: str) -> None:
+    page = (ROOT / "src" / room / "mod.rs").read_text(encoding="utf-8")
+    headings = re.findall(r"^//! # (.+)$", page, re.MULTILINE)
+    assert len(headings) >= 2, "say under headings what a caller may want, and where to begin"
 
 
 def register(file: Path) -> dict[str, str]:

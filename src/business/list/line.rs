@@ -19,6 +19,18 @@ pub struct PackUse {
 
 impl PackUse {
     /// The same as the source of a cost line.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{business::list::PackUse, money::{CostSource, Currency, Money, PackPrice}, quantity::Mass};
+    ///
+    /// let g = Mass::from_g;
+    /// let pack = PackPrice::new(Money::parse("26.40", Currency::from_code("EUR")?)?, g(500.0)?)?;
+    /// let used = PackUse { pack, used: g(35.0)?, wasted: g(5.0)? };
+    /// assert!(matches!(used.source(), CostSource::Supply { wasted: Some(_), .. }));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn source(&self) -> CostSource {
         CostSource::Supply { pack: self.pack, used: self.used.into(), wasted: Some(self.wasted.into()) }

@@ -127,6 +127,9 @@ pub struct PricedTable {
 /// assert_eq!(table.lines[0].cost.to_string(), "64.11 EUR");
 /// assert_eq!(table.lines[0].net.to_string(), "85.48 EUR");
 /// assert_eq!(table.totals.profit.to_string(), "64.11 EUR"); // 3 x 21.37
+/// let sums = table.totals.amounts();
+/// assert!(sums.iter().any(|(name, amount)| *name == "profit" && *amount == table.totals.profit));
+/// assert!(table.totals.reconcile());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<PricedTable, Problems> {

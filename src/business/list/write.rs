@@ -29,6 +29,19 @@ impl PricedTable {
     ///
     /// Amounts are units of the currency with all their decimals; percentages and hourly rates are shown to two
     /// decimals, half up. A text that a spreadsheet would run as a formula gets an apostrophe in front.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{business::list::{parse_csv, price_services}, reader::Format, shop};
+    ///
+    /// let shop = "currency = \"EUR\"\n[terms]\nwage_per_h = \"18.00\"\noverhead_per_h = \"10.00\"\nmargin_percent = 25";
+    /// let business = shop::Shop::new(&shop::parse_shop(shop, Format::Toml)?)?.business()?;
+    /// let list = parse_csv("service,hands_on_min,chair_min\nfringe trim,10,15\n", business.currency)?;
+    /// let table = price_services(&list, &business)?;
+    /// assert!(table.to_csv().lines().last().is_some_and(|sums| sums.starts_with("total,")));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn to_csv(&self) -> String {
         let mut writer = csv::Writer::from_writer(Vec::new());

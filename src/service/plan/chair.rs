@@ -30,6 +30,20 @@ impl ChairTime {
     }
 
     /// When the guest leaves the chair, where the time of day of the start is stated and all goes as planned.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Duration, service::{ChairTime, Start}};
+    /// use jiff::civil::date;
+    ///
+    /// let min = Duration::from_min;
+    /// let chair = ChairTime { sections: min(80.0)?, after_rinse: min(10.0)?, other_work: None, total: min(90.0)? };
+    /// let day = date(2026, 11, 25);
+    /// assert_eq!(chair.finish(Start::At(day.at(10, 0, 0, 0))), Some(day.at(11, 30, 0, 0)));
+    /// assert_eq!(chair.finish(Start::Day(day)), None); // no time of day is made up
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn finish(&self, start: Start) -> Option<DateTime> {
         start.plus(self.total)

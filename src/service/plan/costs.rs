@@ -71,6 +71,14 @@ impl LeftOut {
     }
 
     /// The field that would bring it in; none for a pack, which has two.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::service::{LeftOut, LeftOutCost};
+    ///
+    /// assert_eq!(LeftOut { what: LeftOutCost::Labour, of: None }.field(), Some("shop.terms.wage_per_h"));
+    /// ```
     #[must_use]
     pub const fn field(&self) -> Option<&'static str> {
         match self.what {

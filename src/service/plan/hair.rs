@@ -119,6 +119,16 @@ impl Hair {
     }
 
     /// Whether the history says so; a history that is not stated says nothing.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::{parse, plan, shape::HistoryFlag}};
+    ///
+    /// let plan = plan(&parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?)?;
+    /// assert!(!plan.hair.has(HistoryFlag::MetallicSalts));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn has(&self, flag: HistoryFlag) -> bool {
         self.history.as_ref().is_some_and(|flags| flags.contains(&flag))

@@ -77,6 +77,16 @@ pub struct Analysis {
 
 impl Analysis {
     /// Whether the history says so; a history that is not stated says nothing.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::{parse, shape::HistoryFlag}};
+    ///
+    /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// assert!(!file.analysis.has(HistoryFlag::MetallicSalts));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn has(&self, flag: HistoryFlag) -> bool {
         self.history.as_ref().is_some_and(|flags| flags.contains(&flag))
