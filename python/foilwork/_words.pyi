@@ -1,8 +1,10 @@
-"""The words of a plan's choices, from its JSON Schema by ``make stubs``; for type checkers alone."""
+"""The words of choices, in a plan and of functions, by ``make stubs``; for type checkers alone."""
 
 from typing import Literal, TypeAlias
 
+_Audience: TypeAlias = Literal["professional", "general"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
+_Booster: TypeAlias = Literal["persulfate", "mild", "none"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
     "product",
@@ -40,10 +42,25 @@ _Country: TypeAlias = Literal[
     "US",
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
+_Denominator: TypeAlias = Literal["recorded-time", "paid-time", "rostered-time", "opening-time", "standard-time"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
 _ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first"]
+_Form: TypeAlias = Literal[
+    "free-base",
+    "sulfate",
+    "hydrochloride",
+    "dihydrochloride",
+    "tetrahydrochloride",
+    "h2o2",
+    "h2o2-released",
+    "nh3",
+    "so2",
+    "strontium",
+    "persulfate",
+]
+_Hazard: TypeAlias = Literal["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts",
     "henna",
@@ -73,12 +90,16 @@ _Hue: TypeAlias = Literal[
 _Instrument: TypeAlias = Literal["spectrophotometer", "calibrated-photograph", "photograph"]
 _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP", "ASEAN", "PL"]
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
+_MolarVolume: TypeAlias = Literal["ideal-1atm", "real-1atm", "ideal-1bar", "real-1bar", "textbook"]
 _Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
+_Objective: TypeAlias = Literal["least-cost", "fewest-bottles", "least-leftover"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
+_Purpose: TypeAlias = Literal["oxidative-colour", "non-oxidative-colour", "lightening", "lash-colour"]
+_Reader: TypeAlias = Literal["eye", "instrument"]
 _Rounding: TypeAlias = Literal[
     "midpoint-away-from-zero",
     "midpoint-nearest-even",
@@ -133,10 +154,14 @@ _Rule: TypeAlias = Literal[
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _ServiceClass: TypeAlias = Literal["regrowth", "partial", "half", "full"]
 _Softness: TypeAlias = Literal["line", "soft", "diffuse"]
+_SolutionKind: TypeAlias = Literal["aqueous", "emulsion"]
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
+_StrengthUnit: TypeAlias = Literal["% w/w", "% w/v", "g/L", "mol/L", "mol/kg", "N", "% active oxygen", "volumes"]
 _Technique: TypeAlias = Literal["weave", "slice", "back-comb", "block", "freehand", "freehand-in-foil", "regrowth"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
+_Toward: TypeAlias = Literal["up", "down", "nearest"]
+_Unit: TypeAlias = Literal["g", "ml", "us-fl-oz", "uk-fl-oz", "mL", "US fl oz", "UK fl oz"]
 _Unknown: TypeAlias = Literal[
     "lift-against-time",
     "finish-together",
@@ -147,6 +172,7 @@ _Unknown: TypeAlias = Literal[
     "money",
     "toner",
 ]
+_Uptake: TypeAlias = Literal["low", "normal", "high"]
 _Verdict: TypeAlias = Literal["stop", "warning", "not-judged", "note", "passed"]
 _Visibility: TypeAlias = Literal["hidden", "dark", "strong", "weak", "pale", "very-pale"]
 _White: TypeAlias = Literal["d65-10-degrees", "d65-2-degrees"]

@@ -1,8 +1,9 @@
-"""Writes the classes of a plan, ``foilwork/planned``, and the words of its choices, ``foilwork/_words.pyi``.
+"""Writes the classes of a plan, ``foilwork/planned``, and the words of choices, ``foilwork/_words.pyi``.
 
 The getters of ``Plan`` too: their list in ``python/src/service/plan.rs``, and their signatures in its stub. All come
-from the JSON Schema of a plan. Run it with ``make stubs`` after the plan changes its shape; ``--check`` changes nothing
-and ends with status 1 when the classes are not those of the schema.
+from the JSON Schema of a plan, but for the words that functions take and no plan holds: those are read where
+Rust declares them (``choice!``). Run it with ``make stubs`` after one of them changes; ``--check`` changes nothing and
+ends with status 1 when the classes are not those of the schema.
 """
 
 import argparse
@@ -20,7 +21,7 @@ PACKAGE = ROOT / "python" / "foilwork"
 GETTERS = ROOT / "python" / "src" / "service" / "plan.rs"
 STUB = PACKAGE / "_native" / "service" / "_plan.pyi"
 
-WORDS = '''"""The words of a plan's choices, from its JSON Schema by ``make stubs``; for type checkers alone."""
+WORDS = '''"""The words of choices, in a plan and of functions, by ``make stubs``; for type checkers alone."""
 
 from typing import Literal, TypeAlias
 
@@ -69,6 +70,23 @@ DEFINITIONS: dict[str, Any] = json.loads(SCHEMA.read_text(encoding="utf-8"))["$d
 SCALARS = {"string": "str", "boolean": "bool", "integer": "int", "number": "float", "null": "None"}
 # Classes that foilwork has in a room already.
 KNOWN = {"Citation", "Finding", "Money", "Reason"}
+
+
+# Choices that functions take and no plan holds. Of an amount the printed words count too, since recipes have them.
+TAKEN = {"Audience", "Booster", "Denominator", "Form", "Hazard", "MolarVolume", "Objective", "Purpose", "Reader"}
+TAKEN |= {"SolutionKind", "StrengthUnit", "Toward", "Unit", "Uptake"}
+_CHOICE = re.compile(r"^    (?P<name>\w+): \"[^\"]+\" \{\n(?P<body>.*?)^    \}$", re.M | re.S)
+_CODE = re.compile(r"^        [A-Z]\w* = \"(?P<code>[^\"]+)\"(?: => \"(?P<words>[^\"]+)\")?", re.M)
+
+
+def declared() -> dict[str, list[str]]:
+    """The codes of every choice that Rust declares, and the words of ``Unit``."""
+    texts = [path.read_text(encoding="utf-8") for path in sorted((ROOT / "src").rglob("*.rs"))]
+    found = [match for text in texts if "choice! {" in text for match in _CHOICE.finditer(text)]
+    texts_of = {match["name"]: _CODE.findall(match["body"]) for match in found}
+    printed = [words for _, words in texts_of["Unit"] if words]
+    codes = {name: [code for code, _ in pairs] for name, pairs in texts_of.items()}
+    return {**codes, "Unit": codes["Unit"] + printed}
 
 
 def is_estimate(shape: dict[str, Any]) -> bool:
@@ -238,7 +256,10 @@ def written(schema: dict[str, Any]) -> dict[Path, str]:
     made[PACKAGE / "planned" / "__init__.py"] = f"{WHOLE}{taken}\n{listed([*order, 'PlanData'])}\n\n{whole}"
     used = {name for name in KNOWN if any(re.search(rf"\b{name}\b", text) for text in made.values())}
     assert used == KNOWN, f"no longer in a plan: {KNOWN - used}"
-    made[PACKAGE / "_words.pyi"] = WORDS + "".join(alias(named(name), kind(shapes[name])) for name in words)
+    choices = declared()
+    said = {name: kind(shapes[name]) for name in words}
+    said |= {name: f"Literal[{', '.join(map(json.dumps, choices[name]))}]" for name in sorted(TAKEN - set(words))}
+    made[PACKAGE / "_words.pyi"] = WORDS + "".join(alias(f"_{name}", said[name]) for name in sorted(said))
     return {**made, **getters(schema)}
 
 

@@ -4,17 +4,6 @@ use serde::Serialize;
 use std::{fmt, ops::Neg};
 
 /// A way along the scale in levels: positive is lighter (lift), negative darker (deposit).
-///
-/// # Example
-///
-/// ```
-/// use foilwork::colour::{Level, LevelChange};
-///
-/// let change = Level::new(7.0)? - Level::new(4.0)?;
-/// assert_eq!((change, change.levels()), (LevelChange::from_levels(3.0)?, 3.0));
-/// assert!(change.is_lift() && (-change).is_deposit());
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, JsonSchema)]
 #[serde(transparent)]
 #[schemars(inline, extend("x-unit" = "levels", "minimum" = -11.0, "maximum" = 11.0))]
@@ -29,6 +18,17 @@ impl LevelChange {
     /// # Errors
     ///
     /// [`InvalidQuantity`] when it is wider than the whole scale or not a number.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Level, LevelChange};
+    ///
+    /// let change = Level::new(7.0)? - Level::new(4.0)?;
+    /// assert_eq!((change, change.levels()), (LevelChange::from_levels(3.0)?, 3.0));
+    /// assert!(change.is_lift() && (-change).is_deposit());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub const fn from_levels(levels: f64) -> Result<Self, InvalidQuantity> {
         if levels >= -11.0 && levels <= 11.0 {
             Ok(Self(levels))

@@ -2,17 +2,6 @@ use super::{Reason, Rule, Verdict};
 use serde::Serialize;
 
 /// One thing that a check found.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::finding::{Finding, Reason, Rule, Verdict};
-///
-/// let leaflet = Reason::stated("the product's leaflet");
-/// let finding = Finding::new(Rule::SkinTest, Verdict::Stop, "read after 48 h", leaflet).and_source(Reason::assumed());
-/// assert_eq!(finding.sources.len(), 2);
-/// assert_eq!(finding.about("crown").text, "crown: read after 48 h");
-/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, schemars::JsonSchema)]
 pub struct Finding {
     /// The rule that was checked.
@@ -27,6 +16,17 @@ pub struct Finding {
 
 impl Finding {
     /// A finding that rests on one source.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::finding::{Finding, Reason, Rule, Verdict};
+    ///
+    /// let leaflet = Reason::stated("the product's leaflet");
+    /// let finding = Finding::new(Rule::SkinTest, Verdict::Stop, "read after 48 h", leaflet).and_source(Reason::assumed());
+    /// assert_eq!(finding.sources.len(), 2);
+    /// assert_eq!(finding.about("crown").text, "crown: read after 48 h");
+    /// ```
     pub fn new(rule: Rule, verdict: Verdict, text: impl Into<String>, source: impl Into<Reason>) -> Self {
         Self { rule, verdict, text: text.into(), sources: vec![source.into()] }
     }

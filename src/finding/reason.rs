@@ -3,16 +3,6 @@ use serde::Serialize;
 use std::borrow::Cow;
 
 /// Why a finding says what it says: a citation of the register, a clause of a limit table, or the user's own words.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{finding::Reason, source::COMMON_PRACTICE};
-///
-/// assert_eq!(Reason::from(COMMON_PRACTICE).id.as_deref(), Some(COMMON_PRACTICE.id));
-/// assert_eq!(Reason::stated("stated by you").id, None);
-/// assert_eq!(Reason::assumed().to_string(), "assumed by foilwork");
-/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, schemars::JsonSchema)]
 pub struct Reason {
     /// The id of the citation; absent for what the user states.
@@ -26,6 +16,16 @@ pub struct Reason {
 
 impl Reason {
     /// What the user states, or what foilwork assumes, in words that say so.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{finding::Reason, source::COMMON_PRACTICE};
+    ///
+    /// assert_eq!(Reason::from(COMMON_PRACTICE).id.as_deref(), Some(COMMON_PRACTICE.id));
+    /// assert_eq!(Reason::stated("stated by you").id, None);
+    /// assert_eq!(Reason::assumed().to_string(), "assumed by foilwork");
+    /// ```
     pub fn stated(text: impl Into<Cow<'static, str>>) -> Self {
         Self { id: None, text: text.into(), from_memory: false }
     }

@@ -8,22 +8,6 @@ use serde::{Deserialize, Deserializer, Serialize, de::Error};
 ///
 /// Formulas pass through [`map`](Self::map) and [`combine`](Self::combine), which keep the bounds and work out their
 /// order themselves: no step of a calculation can drop them or fail over them.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{quantity::Mass, source::Interval};
-///
-/// let g = Mass::from_g;
-/// let [low, best, high] = [g(35.0)?, g(40.0)?, g(50.0)?];
-/// let need = Interval::new(low, best, high)?;
-/// assert_eq!((need.low(), need.best(), need.high()), (low, best, high));
-/// assert_eq!(need.to_array(), [low, best, high]);
-/// assert!(need.contains(g(48.0)?) && !need.is_exact());
-/// assert!(Interval::new(high, best, low).is_err());
-/// assert_eq!(Interval::ordered(high, best, low), need);
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Interval<Q> {
@@ -46,6 +30,22 @@ impl<Q: Copy + PartialOrd> Interval<Q> {
     /// # Errors
     ///
     /// [`InvalidInterval`] unless `low <= best <= high`.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, source::Interval};
+    ///
+    /// let g = Mass::from_g;
+    /// let [low, best, high] = [g(35.0)?, g(40.0)?, g(50.0)?];
+    /// let need = Interval::new(low, best, high)?;
+    /// assert_eq!((need.low(), need.best(), need.high()), (low, best, high));
+    /// assert_eq!(need.to_array(), [low, best, high]);
+    /// assert!(need.contains(g(48.0)?) && !need.is_exact());
+    /// assert!(Interval::new(high, best, low).is_err());
+    /// assert_eq!(Interval::ordered(high, best, low), need);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn new(low: Q, best: Q, high: Q) -> Result<Self, InvalidInterval> {
         if low <= best && best <= high { Ok(Self { low, best, high }) } else { Err(InvalidInterval) }
     }

@@ -3,19 +3,6 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 /// A value with its basis.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::source::{Basis, COMMON_PRACTICE, Sourced};
-///
-/// assert_eq!(Sourced::published(11.6, &COMMON_PRACTICE).basis, Basis::Published);
-/// assert_eq!(Sourced::derived(2.0).basis, Basis::Derived);
-/// assert_eq!(Sourced::measured(2.0).basis, Basis::Measured);
-/// assert_eq!(Sourced::stated(2.0).basis, Basis::Stated);
-/// assert_eq!(Sourced::common_practice(2.0).basis, Basis::CommonPractice);
-/// assert_eq!(Sourced::assumed(2.0).basis, Basis::Assumed);
-/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Sourced<T> {
     /// The value.
@@ -28,6 +15,19 @@ pub struct Sourced<T> {
 
 impl<T> Sourced<T> {
     /// A value printed in a cited source.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::source::{Basis, COMMON_PRACTICE, Sourced};
+    ///
+    /// assert_eq!(Sourced::published(11.6, &COMMON_PRACTICE).basis, Basis::Published);
+    /// assert_eq!(Sourced::derived(2.0).basis, Basis::Derived);
+    /// assert_eq!(Sourced::measured(2.0).basis, Basis::Measured);
+    /// assert_eq!(Sourced::stated(2.0).basis, Basis::Stated);
+    /// assert_eq!(Sourced::common_practice(2.0).basis, Basis::CommonPractice);
+    /// assert_eq!(Sourced::assumed(2.0).basis, Basis::Assumed);
+    /// ```
     pub const fn published(value: T, citation: &'static Citation) -> Self {
         Self { value, basis: Basis::Published, citation: Some(citation) }
     }

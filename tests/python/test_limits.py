@@ -3,6 +3,7 @@
 import csv
 import json
 from pathlib import Path
+from typing import Any
 
 import chemicals
 import periodictable
@@ -19,7 +20,7 @@ def forms(root: Path) -> list[dict[str, str]]:
         return list(csv.DictReader(file))
 
 
-def test_salt_factors_are_those_of_two_libraries(forms: list[dict[str, str]]) -> None:
+def test_salt_factors_are_those_of_two_libraries(forms: list[dict[str, Any]]) -> None:
     # Formula by CAS number from chemicals, atomic weights from periodictable.
     # What the library lacks is marked as from memory; its formula is held to the weights all the same.
     for row in forms:
@@ -71,7 +72,7 @@ def test_report_is_plain_data() -> None:
 
 
 @pytest.mark.parametrize("code", [code for code, _ in limits.jurisdictions()])
-def test_memory_is_never_within(code: str) -> None:
+def test_memory_is_never_within(code: Any) -> None:
     table = limits.Table(code)
     unverified = {row.id for row in table.listing() if row.how == "from-memory"}
     assert len(unverified) == table.unverified
@@ -114,6 +115,6 @@ def test_own_table() -> None:
         (("EU", 101), "invalid strength"),
     ],
 )
-def test_bad_arguments_say_the_way_out(arguments: tuple[str, float], message: str) -> None:
+def test_bad_arguments_say_the_way_out(arguments: tuple[Any, float], message: str) -> None:
     with pytest.raises(foilwork.FoilworkError, match=message):
         limits.check_peroxide(*arguments)

@@ -4,6 +4,7 @@ import json
 from decimal import Decimal
 from fractions import Fraction
 from math import gcd, lcm
+from typing import Any
 
 import numpy as np
 import pint
@@ -40,11 +41,11 @@ def test_lowest_terms_are_those_of_fractions(parts: list[Decimal]) -> None:
     assert mix.Ratio(":".join(map(str, parts))).lowest_terms() == want
 
 
-NAMES = {"mL": "milliliter", "US fl oz": "fluid_ounce", "UK fl oz": "imperial_fluid_ounce"}
+NAMES: dict[Any, str] = {"mL": "milliliter", "US fl oz": "fluid_ounce", "UK fl oz": "imperial_fluid_ounce"}
 
 
 @given(amounts, st.sampled_from(sorted(NAMES)), st.sampled_from(sorted(NAMES)))
-def test_volumes_are_those_of_pint(value: Decimal, from_unit: str, to_unit: str) -> None:
+def test_volumes_are_those_of_pint(value: Decimal, from_unit: Any, to_unit: Any) -> None:
     want = units.Quantity(value, NAMES[from_unit]).to(NAMES[to_unit]).magnitude
     assert mix.convert_amount(value, from_unit, to_unit) == pytest.approx(want, rel=Decimal("1e-25"))
 
@@ -151,7 +152,7 @@ def test_handling_never_says_safe() -> None:
     assert len(points) > len(mix.handling_advice([]))
     assert not any("safe" in point.text for point in points)
     with pytest.raises(foilwork.FoilworkError, match="unknown hazard"):
-        mix.handling_advice(["dust"])
+        mix.handling_advice(["dust"])  # type: ignore[list-item]
 
 
 @settings(max_examples=60, deadline=None)

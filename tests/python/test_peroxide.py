@@ -54,6 +54,6 @@ def test_refused_rows_raise_or_are_counted() -> None:
 def test_what_is_no_number_is_a_type_error() -> None:
     for bad in ("6", None, True, ["a"], [None], [1j], np.array([True])):
         with pytest.raises(TypeError, match="number"):
-            convert(bad, "% w/w", "volumes")  # type: ignore[arg-type]
+            convert(bad, "% w/w", "volumes")  # type: ignore[call-overload]
     with pytest.raises(FoilworkError, match="do not broadcast"):
         dilute([12.0, 12.0], [1.0, 2.0, 3.0], 60.0)

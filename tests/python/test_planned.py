@@ -116,7 +116,7 @@ def test_a_shop_beside_a_mapping_takes_the_place_of_its_path() -> None:
 
 def test_one_level_seen_that_is_no_list_says_so() -> None:
     with pytest.raises(TypeError, match="expected a list, not a text"):
-        foilwork.plan_file(ROOT / "examples" / "soft-gradient.toml", seen="nape=7@30")  # type: ignore[arg-type]
+        foilwork.plan_file(ROOT / "examples" / "soft-gradient.toml", seen="nape=7@30")
 
 
 def test_a_file_is_read_as_what_is_in_it(tmp_path: Path) -> None:

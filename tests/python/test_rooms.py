@@ -1,5 +1,6 @@
 """The rooms keep to the map of DEVELOPERS.md: who uses whom, no cycles, one meaning for one name."""
 
+import re
 from collections import defaultdict
 
 import pytest
@@ -100,3 +101,40 @@ def test_what_a_re_export_names_is_found() -> None:
 def test_the_drawing_shows_what_is_used_directly() -> None:
     table = {"a": [], "b": ["a"], "c": ["a", "b"]}
     assert room_map.drawing(table) == "a\n  b <- a\n    c <- b\n"
+
+
+# Where rules are judged, and so where the words of what was found are made (docs/why.md says why). Every other place
+# takes findings as they are.
+JUDGES = (
+    "finding",
+    "limits",
+    "mix",
+    "colour",
+    "toner",
+    *(f"service/plan/{at}" for at in ("check", "toner", "findings")),
+)
+WORDED = r"\bFinding::new\(|\bFinding \{ *(?:rule|verdict|text)|\bFinding \{$"
+READ_BACK = (
+    r"\.text\s*\.(?:starts_with|ends_with|contains|find|split\w*|strip_\w+|parse|replace\w*)\("
+    r"|\.text(?:\.as_str\(\))? [!=]="
+)
+
+
+def places(pattern: str) -> list[str]:
+    """The files of the core, below ``src``, whose code matches."""
+    found = (module for module in rust_sources.modules().values() if re.search(pattern, module.own_code, re.M))
+    return sorted(module.file.relative_to(rust_sources.SRC).as_posix() for module in found)
+
+
+def test_a_finding_is_worded_where_its_rule_is_judged() -> None:
+    elsewhere = [place for place in places(WORDED) if not place.startswith(JUDGES)]
+    assert not elsewhere, "a finding brings its own words: make it where the rule is judged (docs/why.md)"
+    assert len(places(WORDED)) > 10, "the pattern finds them"
+
+
+def test_no_code_reads_the_text_of_a_finding_back() -> None:
+    with_findings = set(places(r"\b[Ff]indings?\b"))
+    # The type itself sees to it that it says a thing once.
+    reads = [place for place in places(READ_BACK) if place in with_findings and place != "finding/found.rs"]
+    assert not reads, "what a program acts on is data: rule, verdict, sources (docs/why.md)"
+    assert re.search(READ_BACK, 'finding.text.starts_with("hydrogen peroxide")')

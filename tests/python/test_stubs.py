@@ -1,5 +1,7 @@
 """The stub says what the compiled module is; a stub that does not is found out."""
 
+import ast
+import re
 import shutil
 import subprocess
 import sys
@@ -77,3 +79,45 @@ def test_the_types_of_a_plan_are_those_of_its_schema(root: Path) -> None:
     tool = root / "python" / "tools" / "plan_types.py"
     checked = subprocess.run([sys.executable, tool, "--check"], capture_output=True, text=True, check=False)
     assert checked.returncode == 0, checked.stderr
+
+
+# An argument of one of these names takes a word from a list, and its type says which. `product` is not among them: that
+# of a strand, a recipe or a list is a name that the user gives.
+OF_A_LIST = {
+    "audience", "booster", "denominator", "from_unit", "hazards", "hue", "instrument", "jurisdiction", "medium",
+    "molar_volume", "naming", "objective", "purpose", "reader", "rounding", "stated_as", "target_tones", "to_unit",
+    "tones", "toward", "unit", "uptake",
+}  # fmt: skip
+
+
+def test_an_argument_that_takes_a_word_of_a_list_names_the_list() -> None:
+    loose = []
+    for stub in sorted((PACKAGE / "_native").rglob("*.pyi")):
+        for node in ast.walk(ast.parse(stub.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.FunctionDef):
+                arguments = node.args.posonlyargs + node.args.args + node.args.kwonlyargs
+                for argument in arguments:
+                    said = ast.unparse(argument.annotation) if argument.annotation else ""
+                    if argument.arg in OF_A_LIST and re.search(r"\bstr\b", said):
+                        loose.append(f"{stub.name}: {node.name}({argument.arg}: {said})")
+    assert not loose, "give it a type of foilwork._words"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        'peroxide.convert(6.0, "% w/w", "volume")',
+        'colour.complement("ash")',
+        'limits.Table("Germany")',
+        'mix.convert_amount(2, "oz", "mL")',
+    ],
+)
+def test_a_type_checker_finds_a_wrong_word(tmp_path: Path, line: str) -> None:
+    right = 'peroxide.convert(6.0, "% w/w", "volumes")'
+    program = tmp_path / "program.py"
+    program.write_text(f"from foilwork import colour, limits, mix, peroxide\n\n{right}\n{line}\n", encoding="utf-8")
+    checked = subprocess.run(
+        [sys.executable, "-m", "mypy", "--no-incremental", program], capture_output=True, text=True, check=False
+    )
+    found = [found for found in checked.stdout.splitlines() if "error:" in found]
+    assert len(found) == 1 and ":4:" in found[0], checked.stdout

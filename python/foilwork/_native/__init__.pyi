@@ -24,6 +24,9 @@ _Span: TypeAlias = Bounds[float] | tuple[float, float, float]
 
 _Errors: TypeAlias = Literal["raise", "nan"]
 
+# What is measured in money: mass, volume or a count.
+_MeasureUnit: TypeAlias = Literal["g", "mL", "piece"]
+
 # L*, a*, b*, then X, Y, Z, then L*, C*, h: coordinates of one colour, not bounds.
 _Lab: TypeAlias = tuple[float, float, float]
 

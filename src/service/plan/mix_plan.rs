@@ -9,18 +9,6 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 /// What to mix for one section, toner or root shadow.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{reader::Format, service::{parse, plan}};
-///
-/// let plan = plan(&parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?)?;
-/// let mix = &plan.mixes[0];
-/// assert!(mix.products().count() > 0 && mix.oxidant().count() > 0);
-/// assert_eq!(mix.decimals(), 1); // its strength is read off a label
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Mix {
     /// What it is for.
@@ -130,6 +118,18 @@ impl Mix {
     }
 
     /// What goes on the hair apart from developer, diluent and additives.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::{parse, plan}};
+    ///
+    /// let plan = plan(&parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?)?;
+    /// let mix = &plan.mixes[0];
+    /// assert!(mix.products().count() > 0 && mix.oxidant().count() > 0);
+    /// assert_eq!(mix.decimals(), 1); // its strength is read off a label
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     pub fn products(&self) -> impl Iterator<Item = &WeighedPart> {
         let product = |part: &&WeighedPart| matches!(part.kind, PartKind::Lightener | PartKind::Colour);
         self.bowls.iter().take(1).flat_map(|bowl| &bowl.parts).filter(product)

@@ -8,19 +8,6 @@ use serde::Serialize;
 use std::fmt;
 
 /// When something is, on the salon clock: a day, or a day with its time. No time of day is made up for a bare day.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{quantity::Duration, service::Start};
-/// use jiff::civil::date;
-///
-/// let day = date(2026, 11, 25);
-/// let (bare, timed) = (Start::Day(day), Start::At(day.at(10, 5, 0, 0)));
-/// assert_eq!((bare.earliest(), bare.latest()), (day.at(0, 0, 0, 0), day.at(23, 59, 59, 0)));
-/// assert_eq!(timed.plus(Duration::from_min(35.0)?), Some(day.at(10, 40, 0, 0)));
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(untagged)]
 pub enum Start {
@@ -36,6 +23,19 @@ impl Start {
     }
 
     /// The earliest it can be: midnight of a bare day.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Duration, service::Start};
+    /// use jiff::civil::date;
+    ///
+    /// let day = date(2026, 11, 25);
+    /// let (bare, timed) = (Start::Day(day), Start::At(day.at(10, 5, 0, 0)));
+    /// assert_eq!((bare.earliest(), bare.latest()), (day.at(0, 0, 0, 0), day.at(23, 59, 59, 0)));
+    /// assert_eq!(timed.plus(Duration::from_min(35.0)?), Some(day.at(10, 40, 0, 0)));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn earliest(self) -> DateTime {
         match self {

@@ -2,6 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
@@ -43,7 +44,7 @@ class Productivity(_Answer):
     def of(self) -> str:
         """Of what: one of the denominators of :func:`productivity`."""
 
-def productivity(productive_h: float, of_h: float, *, denominator: str) -> Productivity:
+def productivity(productive_h: float, of_h: float, *, denominator: _words._Denominator) -> Productivity:
     """Productive time in percent of a stated other time.
 
     Args:
@@ -103,7 +104,7 @@ def beside_trade(productive_percent: _Number) -> str:
         'typical'
     """
 
-def average_bill(takings: Money, guests: int, *, rounding: str = "midpoint-away-from-zero") -> Money:
+def average_bill(takings: Money, guests: int, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> Money:
     """Net takings for each guest, rounded once.
 
     Args:

@@ -2,6 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
@@ -131,7 +132,7 @@ def break_even(
     variable: Money,
     *,
     profit: Money | None = None,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> SalesNeeded:
     """How many sales cover the fixed costs and leave a profit before tax: ``(fixed + profit) / (price - variable)``.
 
@@ -193,7 +194,7 @@ def margin_of_safety(sales: Money, break_even_sales: Money) -> MarginOfSafety:
     """
 
 
-def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> Money:
+def profit_before_tax(after_tax: Money, tax_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> Money:
     """The profit before tax that leaves a profit after it.
 
     Args:

@@ -2,6 +2,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
@@ -76,7 +77,7 @@ def commission_pay(
     threshold: Money | None = None,
     tiers: Sequence[tuple[Money | None, _Number]] | None = None,
     base: Money | None = None,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> Pay:
     """Commission on the net takings of one period, with the base pay beside it.
 
@@ -112,7 +113,7 @@ def rent_or_wage(
     variable_percent: _Number,
     wage: Money,
     commission_percent: _Number,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> RentOrWageAt:
     """Chair rent against wage for the same chair and period, seen by the one who works at it.
 

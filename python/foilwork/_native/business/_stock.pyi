@@ -1,7 +1,7 @@
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Answer
+from foilwork._native import _Answer, _MeasureUnit
 
 __all__ = [
     "Reorder",
@@ -31,7 +31,7 @@ def reorder(
     daily_use: float,
     pack: float,
     *,
-    unit: str,
+    unit: _MeasureUnit,
     lead_days: int,
     cover_days: int,
     reserve: float = 0.0,

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._level import _Level
 from foilwork._native.colour._swatches import Difference, Swatch
@@ -186,7 +187,7 @@ def check_hairline(hairline_level: _Level, neighbours: Sequence[tuple[str, _Leve
         True
     """
 
-def transition_between(first_level: _Level, second_level: _Level, *, first_tones: Sequence[str] = (), second_tones: Sequence[str] = ()) -> Transition | None:
+def transition_between(first_level: _Level, second_level: _Level, *, first_tones: Sequence[_words._Hue] = (), second_tones: Sequence[_words._Hue] = ()) -> Transition | None:
     """Whether two formulas that meet in one foil need a tone between them.
 
     They do when their levels differ by more than two, or when one leans warm and the other cool.

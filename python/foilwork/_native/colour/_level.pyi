@@ -3,6 +3,7 @@ from typing import Literal, TypeAlias, final, overload
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer
 
 __all__ = [
@@ -43,7 +44,7 @@ class Level:
     @property
     def number(self) -> float:
         """The number of the level."""
-    def name(self, naming: Literal["european", "us"] = "european") -> str | None:
+    def name(self, naming: _words._Naming = "european") -> str | None:
         """The name of the level, ``None`` above 10.
 
         Args:
@@ -67,7 +68,7 @@ class Level:
     def __gt__(self, value: Level, /) -> bool: ...
     def __ge__(self, value: Level, /) -> bool: ...
 
-def complement(hue: str) -> str:
+def complement(hue: _words._Hue) -> str:
     """The hue opposite on the colour wheel.
 
     Args:
@@ -90,7 +91,7 @@ def formula_level(
     natural_level: float,
     target_level: float,
     *,
-    product: str = "permanent",
+    product: _words._ProductKind = "permanent",
     coloured: bool = False,
     top_level: int = 10,
     errors: Literal["raise", "nan"] = "raise",
@@ -124,7 +125,7 @@ def formula_level(
     natural_level: ArrayLike,
     target_level: ArrayLike,
     *,
-    product: str = "permanent",
+    product: _words._ProductKind = "permanent",
     coloured: bool = False,
     top_level: int = 10,
     errors: Literal["raise", "nan"] = "raise",
@@ -132,7 +133,7 @@ def formula_level(
 
 @overload
 def result_level(
-    natural_level: float, applied_level: float, *, product: str = "permanent", errors: Literal["raise", "nan"] = "raise"
+    natural_level: float, applied_level: float, *, product: _words._ProductKind = "permanent", errors: Literal["raise", "nan"] = "raise"
 ) -> float:
     """The level natural hair reaches under a permanent shade: the mean of natural and applied level.
 
@@ -161,7 +162,7 @@ def result_level(
     natural_level: ArrayLike,
     applied_level: ArrayLike,
     *,
-    product: str = "permanent",
+    product: _words._ProductKind = "permanent",
     errors: Literal["raise", "nan"] = "raise",
 ) -> NDArray[float64]: ...
 
@@ -215,7 +216,7 @@ class UnderlyingPigment(_Answer):
         """What the row rests on."""
 
 def shade_level(
-    natural_level: _Level, target_level: _Level, *, product: str = "permanent", coloured: bool = False
+    natural_level: _Level, target_level: _Level, *, product: _words._ProductKind = "permanent", coloured: bool = False
 ) -> float:
     """The level of the shade that brings hair to a target: the rule for lifting, the target itself for going darker.
 

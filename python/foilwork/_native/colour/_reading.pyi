@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Lab
 from foilwork._native.colour._level import _Level
 
@@ -26,7 +27,7 @@ class WhiteBlend(_Answer):
     def pigmented_part_level(self) -> float:
         """The level of the other hair: the mean of its own and the shade's."""
 
-def level_from_reading(lab: _Lab, *, instrument: str = "spectrophotometer", observer_degrees: int = 10) -> Bounds[float]:
+def level_from_reading(lab: _Lab, *, instrument: _words._Instrument = "spectrophotometer", observer_degrees: int = 10) -> Bounds[float]:
     """The level whose natural hair is as light as an instrument reads.
 
     Args:
@@ -50,7 +51,7 @@ def level_from_reading(lab: _Lab, *, instrument: str = "spectrophotometer", obse
         True
     """
 
-def white_blend(natural_level: _Level, applied_level: _Level, white_percent: float, *, product: str = "permanent") -> WhiteBlend:
+def white_blend(natural_level: _Level, applied_level: _Level, white_percent: float, *, product: _words._ProductKind = "permanent") -> WhiteBlend:
     """The two levels that a permanent shade gives on hair that is white in part.
 
     Args:

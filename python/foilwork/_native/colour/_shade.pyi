@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native.colour._level import _Level
 
 __all__ = [
@@ -27,7 +28,7 @@ class Shade:
         <Shade J9-mist (level 9, violet)>
     """
     def __new__(
-        cls, code: str, level: _Level, tones: Sequence[str] = (), strength_percent: float = 100.0
+        cls, code: str, level: _Level, tones: Sequence[_words._Hue] = (), strength_percent: float = 100.0
     ) -> Shade: ...
     @property
     def code(self) -> str:

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Lab
 from foilwork._native.colour._level import _Level
 
@@ -71,7 +72,7 @@ def swatch(
     level: _Level | None = None,
     *,
     lightened_from: _Level | None = None,
-    tones: Sequence[str] | None = None,
+    tones: Sequence[_words._Hue] | None = None,
     white_percent: float = 0.0,
     lab: _Lab | None = None,
     observer_degrees: int = 10,

@@ -1,5 +1,6 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer
 from foilwork._native.colour._level import _Level
 from foilwork._native.lift._situation import Situation
@@ -43,7 +44,7 @@ class StrandReading(_Answer):
         time_min: float,
         before_level: _Level,
         after_level: _Level,
-        reader: str = "eye",
+        reader: _words._Reader = "eye",
         guest: str | None = None,
         product: str | None = None,
     ) -> StrandReading: ...

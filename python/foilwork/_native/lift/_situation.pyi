@@ -1,5 +1,6 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 
 __all__ = [
@@ -53,9 +54,9 @@ class Situation(_Answer):
         on_hair_ww_percent: _Percent,
         *,
         temperature_c: float = 25.0,
-        booster: str = "persulfate",
+        booster: _words._Booster = "persulfate",
         ph: float | None = None,
-        uptake: str = "normal",
+        uptake: _words._Uptake = "normal",
         thickness: str = "medium",
     ) -> Situation: ...
     @property

@@ -1,6 +1,7 @@
 from collections.abc import Iterable
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._level import _Level
 from foilwork._native.lift._belief import Belief
@@ -70,7 +71,7 @@ def after_look(
     at_min: float,
     seen_level: _Level,
     limit_min: float,
-    reader: str = "eye",
+    reader: _words._Reader = "eye",
 ) -> AfterLook:
     """Revise what is believed by what is seen, and say what follows: rinse, go on, a fresh mix, or another visit.
 

@@ -1,5 +1,6 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 from foilwork._native.limits._rows import Limit
 from foilwork._native.limits._table import Table
@@ -147,7 +148,7 @@ class Report(_Answer):
         """The fields as a dict: results in it become dicts too, bounds a dict of ``low``, ``best`` and ``high``."""
 
 def check(
-    table: Table, bowl: Composition, purpose: str = "oxidative-colour", audience: str = "professional"
+    table: Table, bowl: Composition, purpose: _words._Purpose = "oxidative-colour", audience: _words._Audience = "professional"
 ) -> Report:
     """Hold a mixed bowl, and the products in it, against a table.
 
@@ -182,7 +183,7 @@ def check(
     """
 
 def check_peroxide(
-    jurisdiction: str, strength_ww_percent: _Percent, purpose: str = "lightening", audience: str = "professional"
+    jurisdiction: _words._Jurisdiction, strength_ww_percent: _Percent, purpose: _words._Purpose = "lightening", audience: _words._Audience = "professional"
 ) -> Report:
     """Hold the hydrogen peroxide strength of a mixed bowl against a built-in table.
 
@@ -204,7 +205,7 @@ def check_peroxide(
         True
     """
 
-def salt_factor(cas: str, counted_as: str) -> float | None:
+def salt_factor(cas: str, counted_as: _words._Form) -> float | None:
     """Grams of the form the law counts in one gram of a substance: salt to base, releaser to hydrogen peroxide.
 
     Args:

@@ -1,5 +1,6 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native.limits._rows import Limit, ListedLimit
 
 __all__ = [
@@ -25,7 +26,7 @@ class Table:
         >>> japan.rows()[0].obtained, japan.listing()[0].treatment
         ('from-memory', 'checked-never-green')
     """
-    def __new__(cls, jurisdiction: str) -> Table: ...
+    def __new__(cls, jurisdiction: _words._Jurisdiction) -> Table: ...
     @staticmethod
     def from_csv(title: str, text: str) -> Table:
         """Read a table of one's own: comma-separated text with one header line.
@@ -36,7 +37,7 @@ class Table:
     def overlaid(self, other: Table) -> Table:
         """This table with the rows of another: a row with a known id replaces the old one, the others are added."""
     def concerning(
-        self, substance: str | None = None, purpose: str | None = None, audience: str | None = None
+        self, substance: str | None = None, purpose: _words._Purpose | None = None, audience: _words._Audience | None = None
     ) -> Table:
         """The rows that concern a substance, a kind of product, a kind of user, or all of these together."""
     @property
@@ -56,7 +57,7 @@ class Table:
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
 
-def jurisdictions() -> list[tuple[str, str]]:
+def jurisdictions() -> list[tuple[_words._Jurisdiction, str]]:
     """The jurisdictions with a built-in table, as (code, name). A table is never complete.
 
     Returns:

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer
 from foilwork._native.finding import Finding
 
@@ -86,7 +87,7 @@ def check_lightener(powder_g: float, developer_g: float) -> Finding | None:
         Common practice.
     """
 
-def handling_advice(hazards: Sequence[str]) -> list[HandlingAdvice]:
+def handling_advice(hazards: Sequence[_words._Hazard]) -> list[HandlingAdvice]:
     """The handling checklist for what is in a bowl, in the order of the work. It informs; it decides nothing.
 
     Args:

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 
 __all__ = [
@@ -62,7 +63,7 @@ class Ingredient:
         level_ww_percent: _Percent,
         *,
         cas: str | None = None,
-        stated_as: str | None = None,
+        stated_as: _words._Form | None = None,
         groups: Sequence[str] = (),
     ) -> Ingredient: ...
     @property

@@ -1,6 +1,7 @@
 from decimal import Decimal
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Exact
 
 __all__ = [
@@ -36,7 +37,7 @@ class Money:
         >>> Money("12.50", "EUR").amount
         Decimal('12.50')
     """
-    def __new__(cls, amount: _Exact, currency: str, rounding: str | None = None) -> Money: ...
+    def __new__(cls, amount: _Exact, currency: str, rounding: _words._Rounding | None = None) -> Money: ...
     @classmethod
     def from_minor(cls, minor: int, currency: str) -> Money:
         """Take a whole number of minor units."""

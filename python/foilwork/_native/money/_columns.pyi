@@ -3,6 +3,7 @@ from typing import final
 from numpy import int64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork import _words
 from foilwork._native import _Mapping
 from foilwork._native.money._amount import Money
 
@@ -52,7 +53,7 @@ def cost_columns(
     chair_min: ArrayLike,
     terms: _Mapping,
     *,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> CostColumns:
     """Cost a long list of services, column by column; needs NumPy.
 

@@ -2,7 +2,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import final
 
-from foilwork._native import _Answer, _Number
+from foilwork import _words
+from foilwork._native import _Answer, _MeasureUnit, _Number
 from foilwork._native.money._amount import Money
 
 __all__ = [
@@ -83,7 +84,7 @@ class CostTable:
         ['6.0', '94.0']
     """
     def __new__(cls, currency: str) -> CostTable: ...
-    def add(self, kind: str, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
+    def add(self, kind: _words._CostKind, what: str, amount: Money, *, section: str | None = None, bowl: str | None = None) -> None:
         """Add a line.
 
         Args:
@@ -128,7 +129,7 @@ class CostTable:
         """The total of each bowl, of the lines that belong to one."""
 
 
-def unit_price(pack_price: Money, pack: float, *, unit: str) -> Decimal:
+def unit_price(pack_price: Money, pack: float, *, unit: _MeasureUnit) -> Decimal:
     """Price of one gram, millilitre or piece, unrounded to 28 significant digits.
 
     Args:
@@ -148,7 +149,7 @@ def unit_price(pack_price: Money, pack: float, *, unit: str) -> Decimal:
         Decimal('0.16625')
     """
 
-def packs_needed(need: float, pack: float, *, unit: str) -> int:
+def packs_needed(need: float, pack: float, *, unit: _MeasureUnit) -> int:
     """How many whole packs cover the need: always rounded up.
 
     Args:
@@ -190,7 +191,7 @@ def labour_cost(
     paid_h: float,
     productive_h: float,
     *,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> Money:
     """Cost of so much hands-on time, rounded once from the exact value.
 
@@ -237,7 +238,7 @@ def overhead_cost(
     chairs: int,
     productive_h_per_chair: float,
     *,
-    rounding: str = "midpoint-away-from-zero",
+    rounding: _words._Rounding = "midpoint-away-from-zero",
 ) -> Money:
     """Overhead of so much time in the chair, rounded once from the exact value.
 
@@ -290,7 +291,7 @@ def pay_per_hour(paid: Money, worked_h: float) -> Decimal:
     """
 
 def supply_cost(
-    pack_price: Money, pack: float, used: float, *, unit: str, rounding: str = "midpoint-away-from-zero"
+    pack_price: Money, pack: float, used: float, *, unit: _MeasureUnit, rounding: _words._Rounding = "midpoint-away-from-zero"
 ) -> Money:
     """Cost of what was taken from a pack, waste included, at its unrounded price: by mass, by volume or as a count.
 

@@ -1,6 +1,7 @@
 from decimal import Decimal
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
 
@@ -95,7 +96,7 @@ class ServicePrice(_Answer):
     def per_chair_hour(self) -> Decimal | None:
         """What the price leaves for an hour of the chair, unrounded; ``None`` without a time."""
 
-def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> SetPrice:
     """Net price at which profit is the stated part of the price: ``cost / (1 - margin)``.
 
     Args:
@@ -113,7 +114,7 @@ def price_from_margin(cost: Money, margin_percent: _Number, *, rounding: str = "
         (Money('100.00', 'EUR'), Decimal('33.33'))
     """
 
-def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+def price_from_markup(cost: Money, markup_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> SetPrice:
     """Net price with the stated part of the cost on top: ``cost * (1 + mark-up)``.
 
     Args:
@@ -180,7 +181,7 @@ def markup_to_margin(markup_percent: _Number) -> Decimal:
         Decimal('20')
     """
 
-def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
+def add_tax(net: Money, tax_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> TaxedPrice:
     """Put tax on a net price. The tax is rounded; the gross price is the sum.
 
     Args:
@@ -200,7 +201,7 @@ def add_tax(net: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-
         TaxedPrice(net=Money('34.88', 'USD'), tax=Money('2.88', 'USD'), gross=Money('37.76', 'USD'))
     """
 
-def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> TaxedPrice:
+def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> TaxedPrice:
     """Take the tax out of a gross price; net is what is left.
 
     Undoes :func:`add_tax` to the minor unit when both round to the nearest.
@@ -222,7 +223,7 @@ def take_tax_out(gross: Money, tax_percent: _Number, *, rounding: str = "midpoin
         Money('20.00', 'GBP')
     """
 
-def end_price(price: Money, step: Money, ending: Money, toward: str = "up") -> Money:
+def end_price(price: Money, step: Money, ending: Money, toward: _words._Toward = "up") -> Money:
     """Move a price to one that the price list allows: every ``step``, starting from ``ending``.
 
     Args:
@@ -241,7 +242,7 @@ def end_price(price: Money, step: Money, ending: Money, toward: str = "up") -> M
     """
 
 def apply_discount(
-    price: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
+    price: Money, discount_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """Take a discount off a price.
 
@@ -260,7 +261,7 @@ def apply_discount(
     """
 
 def price_before_discount(
-    after: Money, discount_percent: _Number, *, rounding: str = "midpoint-away-from-zero"
+    after: Money, discount_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero"
 ) -> DiscountedPrice:
     """The full price under a discounted one.
 
@@ -294,7 +295,7 @@ def tax_rate(net: Money, gross: Money) -> Decimal:
         Decimal('19')
     """
 
-def cost_from_markup(price: Money, markup_percent: _Number, *, rounding: str = "midpoint-away-from-zero") -> SetPrice:
+def cost_from_markup(price: Money, markup_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> SetPrice:
     """The cost under a price that was set by a mark-up.
 
     Args:

@@ -1,5 +1,6 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Number
 from foilwork._native.money._amount import Money
 from foilwork._native.money._price import ServicePrice
@@ -45,8 +46,8 @@ class PriceRule:
         card_fixed: Money | None = None,
         price_step: Money | None = None,
         price_ending: Money | None = None,
-        price_toward: str = "up",
-        rounding: str = "midpoint-away-from-zero",
+        price_toward: _words._Toward = "up",
+        rounding: _words._Rounding = "midpoint-away-from-zero",
     ) -> PriceRule: ...
     def __getnewargs_ex__(self) -> tuple[tuple[()], dict[str, object]]: ...
     def __eq__(self, other: object, /) -> bool: ...

@@ -3,6 +3,7 @@ from typing import TypeAlias, overload
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork import _words
 from foilwork._native import Bounds, _Errors
 
 __all__ = [
@@ -88,7 +89,7 @@ def permanganate_titre(
     """
 
 @overload
-def strength_after(fresh: float, unit: str, rate_per_day: float, days: float, *, errors: _Errors = "raise") -> float:
+def strength_after(fresh: float, unit: _words._StrengthUnit, rate_per_day: float, days: float, *, errors: _Errors = "raise") -> float:
     """The strength after storage, by first-order loss at a rate that you measured.
 
     There is no default rate: it depends on the stabiliser, the bottle, light and warmth, and holds only for the storage it
@@ -118,11 +119,11 @@ def strength_after(fresh: float, unit: str, rate_per_day: float, days: float, *,
     """
 @overload
 def strength_after(
-    fresh: ArrayLike, unit: str, rate_per_day: ArrayLike, days: ArrayLike, *, errors: _Errors = "raise"
+    fresh: ArrayLike, unit: _words._StrengthUnit, rate_per_day: ArrayLike, days: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
-def loss_rate(first: float, later: float, unit: str, days: float, *, errors: _Errors = "raise") -> float:
+def loss_rate(first: float, later: float, unit: _words._StrengthUnit, days: float, *, errors: _Errors = "raise") -> float:
     """The rate of loss between two assays of one bottle.
 
     Args:
@@ -148,11 +149,11 @@ def loss_rate(first: float, later: float, unit: str, days: float, *, errors: _Er
     """
 @overload
 def loss_rate(
-    first: ArrayLike, later: ArrayLike, unit: str, days: ArrayLike, *, errors: _Errors = "raise"
+    first: ArrayLike, later: ArrayLike, unit: _words._StrengthUnit, days: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @overload
-def time_until(fresh: float, wanted: float, unit: str, rate_per_day: float, *, errors: _Errors = "raise") -> float:
+def time_until(fresh: float, wanted: float, unit: _words._StrengthUnit, rate_per_day: float, *, errors: _Errors = "raise") -> float:
     """How long until a bottle has fallen to a strength, in days.
 
     Args:
@@ -178,7 +179,7 @@ def time_until(fresh: float, wanted: float, unit: str, rate_per_day: float, *, e
     """
 @overload
 def time_until(
-    fresh: ArrayLike, wanted: ArrayLike, unit: str, rate_per_day: ArrayLike, *, errors: _Errors = "raise"
+    fresh: ArrayLike, wanted: ArrayLike, unit: _words._StrengthUnit, rate_per_day: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 def loss_rate_from_half_life(half_life_days: float) -> float:

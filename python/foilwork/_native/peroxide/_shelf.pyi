@@ -1,6 +1,7 @@
 from collections.abc import Sequence
-from typing import Literal, final
+from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 from foilwork._native.peroxide._dilution import RoundedBlend
 
@@ -105,7 +106,7 @@ def blend_shelf(
     target_ww_percent: float,
     total_g: float,
     *,
-    objective: Literal["least-cost", "fewest-bottles", "least-leftover"] = "least-cost",
+    objective: _words._Objective = "least-cost",
 ) -> ShelfBlend:
     """Blend any number of stocks to a strength and a total.
 

@@ -1,8 +1,9 @@
-from typing import Literal, final, overload
+from typing import final, overload
 
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Errors
 
 __all__ = [
@@ -20,11 +21,11 @@ __all__ = [
 @overload
 def convert(
     value: float,
-    from_unit: str,
-    to_unit: str,
+    from_unit: _words._StrengthUnit,
+    to_unit: _words._StrengthUnit,
     *,
     temperature_c: float = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
     errors: _Errors = "raise",
 ) -> float:
@@ -63,11 +64,11 @@ def convert(
 @overload
 def convert(
     value: ArrayLike,
-    from_unit: str,
-    to_unit: str,
+    from_unit: _words._StrengthUnit,
+    to_unit: _words._StrengthUnit,
     *,
     temperature_c: ArrayLike = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
     errors: _Errors = "raise",
 ) -> NDArray[float64]: ...
@@ -75,13 +76,13 @@ def convert(
 @overload
 def convert_interval(
     value: float,
-    from_unit: str,
-    to_unit: str,
+    from_unit: _words._StrengthUnit,
+    to_unit: _words._StrengthUnit,
     *,
     temperature_c: float = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    medium: Literal["aqueous", "emulsion"] = "aqueous",
+    medium: _words._SolutionKind = "aqueous",
     errors: _Errors = "raise",
 ) -> Bounds[float]:
     """Convert a strength of hydrogen peroxide, with the bounds that the density brings.
@@ -115,13 +116,13 @@ def convert_interval(
 @overload
 def convert_interval(
     value: ArrayLike,
-    from_unit: str,
-    to_unit: str,
+    from_unit: _words._StrengthUnit,
+    to_unit: _words._StrengthUnit,
     *,
     temperature_c: ArrayLike = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    medium: Literal["aqueous", "emulsion"] = "aqueous",
+    medium: _words._SolutionKind = "aqueous",
     errors: _Errors = "raise",
 ) -> Bounds[NDArray[float64]]: ...
 
@@ -215,9 +216,9 @@ def read_label(
     vol: float,
     *,
     temperature_c: float = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    medium: Literal["aqueous", "emulsion"] = "aqueous",
+    medium: _words._SolutionKind = "aqueous",
 ) -> LabelReadings:
     """Read a trade label (``20 vol`` and its like) every way it can be read.
 
@@ -251,9 +252,9 @@ def strength_ww_percent(
     text: str,
     *,
     temperature_c: float = 20.0,
-    molar_volume: str = "ideal-1atm",
+    molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    medium: Literal["aqueous", "emulsion"] = "aqueous",
+    medium: _words._SolutionKind = "aqueous",
 ) -> Bounds[float]:
     """The strength in % w/w of a bottle as it is labelled.
 
@@ -281,7 +282,7 @@ def strength_ww_percent(
         [5.88, 6.0, 6.0]
     """
 
-def strength_units() -> list[str]:
+def strength_units() -> list[_words._StrengthUnit]:
     """The units that a strength can be stated in.
 
     Returns:

@@ -4,6 +4,7 @@ from typing import Generic, final, overload
 from numpy import float64
 from numpy.typing import ArrayLike, NDArray
 
+from foilwork import _words
 from foilwork._native import _S, Bounds, _Answer, _Errors, _Percent, _Tuple
 
 __all__ = [
@@ -32,7 +33,7 @@ class MakeUp(_Tuple[_S], Generic[_S]):
 def make_up(
     stock: float,
     target: float,
-    unit: str,
+    unit: _words._StrengthUnit,
     total_ml: float | None = None,
     *,
     stock_ml: float | None = None,
@@ -68,7 +69,7 @@ def make_up(
 def make_up(
     stock: ArrayLike,
     target: ArrayLike,
-    unit: str,
+    unit: _words._StrengthUnit,
     total_ml: ArrayLike | None = None,
     *,
     stock_ml: ArrayLike | None = None,
@@ -76,7 +77,7 @@ def make_up(
 ) -> MakeUp[NDArray[float64]]: ...
 
 @overload
-def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
+def strength_after_make_up(stock: float, unit: _words._StrengthUnit, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
     """The strength after a volume of stock is made up to the mark.
 
     Args:
@@ -102,7 +103,7 @@ def strength_after_make_up(stock: float, unit: str, taken_ml: float, total_ml: f
     """
 @overload
 def strength_after_make_up(
-    stock: ArrayLike, unit: str, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
+    stock: ArrayLike, unit: _words._StrengthUnit, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
 ) -> NDArray[float64]: ...
 
 @final

@@ -1,8 +1,10 @@
+from foilwork import _words
+
 __all__ = [
     "starter",
 ]
 
-def starter(jurisdiction: str, currency: str) -> dict[str, str]:
+def starter(jurisdiction: _words._Jurisdiction, currency: str) -> dict[str, str]:
     """Files to begin with, for a jurisdiction and a currency: a service, its shop and a list of services.
 
     All they say is an example of an invented salon; each has a remark at what is to be written. The command

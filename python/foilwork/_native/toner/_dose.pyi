@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Lab
 from foilwork._native.colour import Difference, PrePigmentation, Shade
 from foilwork._native.colour._level import _Level
@@ -81,7 +82,7 @@ def neutralising_dose(neutraliser: Shade, carrier: Shade, *, lifted_level: _Leve
         True
     """
 
-def check_toner(shade: Shade, *, lifted_level: _Level | None, natural_level: _Level | None = None, seen: str | None = None, exposed_lab: _Lab | None = None, target_level: _Level | None = None, product: str = "quasi-permanent") -> list[Finding]:
+def check_toner(shade: Shade, *, lifted_level: _Level | None, natural_level: _Level | None = None, seen: str | None = None, exposed_lab: _Lab | None = None, target_level: _Level | None = None, product: _words._ProductKind = "quasi-permanent") -> list[Finding]:
     """What the trade says of one shade as a toner on this hair.
 
     Its level is held against the hair's, its tone against the exposed warmth, and the target against what the product

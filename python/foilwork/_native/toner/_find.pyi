@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer, _Lab
 from foilwork._native.colour import Difference, Shade, Swatch
 from foilwork._native.colour._level import _Level
@@ -96,7 +97,7 @@ def find_toner(
     seen: str | None = None,
     exposed_lab: _Lab | None = None,
     target_level: _Level | None = None,
-    target_tones: Sequence[str] | None = None,
+    target_tones: Sequence[_words._Hue] | None = None,
     target_lab: _Lab | None = None,
     observer_degrees: int = 10,
     porous: bool = False,

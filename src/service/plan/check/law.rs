@@ -7,10 +7,10 @@ use super::super::{Mix, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Finding, Reason, Rule,
-        Verdict::{NotJudged, Passed},
+        Verdict::{NotJudged, Note, Passed},
     },
     limits::{self, Judgement, Jurisdiction, Limit, Purpose, Report, Standing, Table, Use, Why, check_peroxide},
-    mix::Composition,
+    mix::{Cas, Composition},
     source::citations::peroxide::BP_LIMITS,
     text::number,
 };
@@ -34,8 +34,9 @@ pub(super) fn check(
         if let Some(bowl) = &mix.composition {
             let mut report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
             unlimited.take(bowl, &mut report);
+            let rows = peroxide_rows(&report);
             for finding in report.findings() {
-                let of_peroxide = finding.text.starts_with("hydrogen peroxide");
+                let of_peroxide = finding.verdict != Note && finding.sources.iter().any(|source| rows.contains(source));
                 let finding = finding.about(name);
                 findings.push(&[work.place], if of_peroxide { by_label(finding, mix) } else { finding });
             }
@@ -69,6 +70,12 @@ pub(super) fn check(
         }
     }
     unlimited.say(jurisdiction, findings);
+}
+
+/// The rows that a report holds the peroxide of a bowl against.
+fn peroxide_rows(report: &Report<'_>) -> Vec<Reason> {
+    let rows = report.judgements.iter().filter_map(|judgement| judgement.limit);
+    rows.filter(|limit| limit.cas.contains(&Cas::HYDROGEN_PEROXIDE)).map(Reason::from).collect()
 }
 
 /// The declared substances of all mixes that the table has no ceiling for: said once, so that they do not drown the rest.
