@@ -129,17 +129,17 @@ pub fn beside_trade(productive: ProductiveShare) -> Sourced<BesideTrade> {
 /// assert_eq!(average_bill(day, 6, Rounding::MidpointAwayFromZero)?.to_string(), "83.33 EUR");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn average_bill(takings: Money, clients: u32, rounding: Rounding) -> Result<Money, MoneyError> {
-    if clients == 0 {
+pub fn average_bill(takings: Money, guests: u32, rounding: Rounding) -> Result<Money, MoneyError> {
+    if guests == 0 {
         let allowed = "at least 1";
         return Err(MoneyError::OutOfRange {
-            field: "number of clients",
+            field: "number of guests",
             value: Decimal::ZERO,
-            unit: "clients",
+            unit: "guests",
             allowed,
         });
     }
-    Money::rounded(&[takings.decimal()], &[clients.into()], takings.currency(), rounding, "average bill")
+    Money::rounded(&[takings.decimal()], &[guests.into()], takings.currency(), rounding, "average bill")
 }
 
 /// Retail sales in percent of all net takings, services and retail together, unrounded.

@@ -1,4 +1,4 @@
-//! Writing a file so that nobody loses one: whoever looks sees the old text or the new one, never half of one.
+//! Writing a file so that nobody loses one: a reader sees the old text or the new one, never half of one.
 
 use super::input::was_read;
 use std::{

@@ -4,7 +4,7 @@ use std::fmt;
 
 /// One shade of the user's own chart: a code, a level and a tone.
 ///
-/// The type knows no file format and no brand's digits: whoever reads a chart says what each digit means and builds
+/// The type knows no file format and no brand's digits: the reader of a chart says what each digit means and builds
 /// the [`Tone`] from it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shade {

@@ -107,7 +107,7 @@ impl Money {
         self.checked(self.minor().checked_sub(other.minor()), "difference")
     }
 
-    /// So many times the amount.
+    /// The amount times a whole number.
     ///
     /// # Errors
     ///

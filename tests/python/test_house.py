@@ -95,6 +95,15 @@ def test_percents_have_one_word_order() -> None:
     assert lines_with(OTHER_ORDER, [path for path in named if path.name != "test_house.py"]) == []
 
 
+# The words that DEVELOPERS.md asks for under Habits, where a word alone is enough to tell.
+OTHER_WORDS = r"(?i)\b(?:clients?|customers?|gravest|whoever|so many times)\b"
+
+
+def test_one_word_for_one_thing() -> None:
+    said = [path for path in FILES if path.suffix in {".rs", ".py", ".pyi", ".md"} and "tests" not in path.parts]
+    assert lines_with(OTHER_WORDS, [path for path in said if path.name != "DEVELOPERS.md"]) == []
+
+
 def test_python_raises_one_kind_of_error() -> None:
     # An argument of a wrong type is a TypeError, what does not fit a MemoryError, everything else a FoilworkError.
     skin = [path for path in FILES if path.is_relative_to(ROOT / "python" / "src")]

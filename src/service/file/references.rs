@@ -254,7 +254,7 @@ impl References<'_> {
 
     /// `after` must not lead back to where it began.
     fn circle(&mut self, sections: &[Node]) {
-        // Sections whose turn has come are taken out one by one; whoever is left waits in a circle.
+        // Sections whose turn has come are taken out one by one; what is left waits in a circle.
         let name_of = |section: &Node| section.get("name").and_then(Node::text).map(str::to_owned);
         let mut followers: HashMap<&str, Vec<usize>> = HashMap::new();
         let known = Names::of(sections, "name");

@@ -144,10 +144,7 @@ fn every_error_says_what_was_given_and_the_way_out() {
             said(productivity(minutes(1.0), minutes(0.0), Denominator::PaidTime)),
             "invalid paid time (got 0.000 min): must be more than nothing",
         ),
-        (
-            said(average_bill(euros("1.00"), 0, HALF_UP)),
-            "invalid number of clients (got 0 clients): must be at least 1",
-        ),
+        (said(average_bill(euros("1.00"), 0, HALF_UP)), "invalid number of guests (got 0 guests): must be at least 1"),
         (
             said(retail_share(euros("2.00"), euros("1.00"))),
             "invalid retail sales (got 2.00 EUR): must be at most all takings, services and retail together",
