@@ -44,6 +44,7 @@
 //! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
 //! | what is on the shelves | [`shop::parse_shop`], [`shop::Shop`] |
 //! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
+//! | problems for a class | [`teach::worksheet`] |
 //! | ten thousand bottles at once | [`mod@column`] |
 //! | says who? | [`source::register`] |
 //!
@@ -67,7 +68,8 @@
 //! | [`colour`], [`hair`], [`head`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; foils, regions, how the head reads; what to put on top; lightening against time |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`shop`] | what the salon has and charges |
-//! | [`service`], [`sheet`], [`chart`] | the plan of a service; the plan as something to look at; pictures |
+//! | [`service`], [`sheet`], [`chart`], [`page`] | the plan of a service; the plan as something to look at; pictures; pages |
+//! | [`teach`] | worksheets |
 //! | [`mod@column`] | the same functions over slices |
 //!
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
@@ -88,6 +90,7 @@ pub mod lift;
 pub mod limits;
 pub mod mix;
 pub mod money;
+pub mod page;
 pub mod peroxide;
 pub mod prelude;
 pub mod quantity;
@@ -97,6 +100,7 @@ pub mod service;
 pub mod sheet;
 pub mod shop;
 pub mod source;
+pub mod teach;
 pub mod text;
 pub mod toner;
 

@@ -3,7 +3,8 @@
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
 :mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.lift`, :mod:`foilwork.money`,
 :mod:`foilwork.business`, :mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells
-what their numbers rest on, :mod:`foilwork.finding` is what their checks find. What a service file needs is here:
+what their numbers rest on, :mod:`foilwork.finding` is what their checks find,
+:mod:`foilwork.teach` makes worksheets, :mod:`foilwork.chart` draws. What a service file needs is here:
 
     >>> import foilwork
     >>> plan = foilwork.plan_file("examples/soft-gradient.toml")
@@ -11,7 +12,22 @@ what their numbers rest on, :mod:`foilwork.finding` is what their checks find. W
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import business, colour, finding, lift, limits, mix, money, peroxide, service, shop, source, toner
+from foilwork import (
+    business,
+    chart,
+    colour,
+    finding,
+    lift,
+    limits,
+    mix,
+    money,
+    peroxide,
+    service,
+    shop,
+    source,
+    teach,
+    toner,
+)
 from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
@@ -23,6 +39,7 @@ __all__ = [
     "ServiceFileError",
     "__version__",
     "business",
+    "chart",
     "colour",
     "finding",
     "lift",
@@ -36,5 +53,6 @@ __all__ = [
     "service_schema",
     "shop",
     "source",
+    "teach",
     "toner",
 ]

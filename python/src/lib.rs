@@ -5,6 +5,7 @@ use pyo3::prelude::*;
 mod answer;
 mod bounds;
 mod business;
+mod chart;
 mod colour;
 mod columns;
 mod command;
@@ -22,6 +23,7 @@ mod sequence;
 mod service;
 mod shop;
 mod source;
+mod teach;
 mod toner;
 
 /// Compiled functions and classes of foilwork; import them from `foilwork` and its submodules.
@@ -39,8 +41,8 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        business::business, colour::colour, finding::finding, lift::lift, limits::limits, mix::mix, money::money,
-        peroxide::peroxide, service::service, shop::shop, source::source, toner::toner,
+        business::business, chart::chart, colour::colour, finding::finding, lift::lift, limits::limits, mix::mix,
+        money::money, peroxide::peroxide, service::service, shop::shop, source::source, teach::teach, toner::toner,
     };
 
     #[pymodule_init]

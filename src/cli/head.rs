@@ -2,9 +2,7 @@
 
 use super::{BLOCKED, Outcome, Refusal, args::HeadArgs, output, plan};
 use crate::{
-    chart::{HeadChart, head_chart},
-    head::RegionLook,
-    service::{Plan, SectionPlan},
+    service::Plan,
     sheet::{self, SheetPart},
 };
 
@@ -19,23 +17,6 @@ pub(super) fn run(args: &HeadArgs) -> Outcome {
 }
 
 fn map(plan: &Plan) -> Result<String, Refusal> {
-    let Some(reading) = &plan.head.look else {
-        let way_out = "no section says where it lies: name its `regions`, for example [{ name = \"crown\" }]";
-        return Err(Refusal(format!("--svg: {way_out}")));
-    };
-    let here = |look: &RegionLook| -> Vec<String> {
-        let names = reading.places.iter().filter(|place| place.region == look.region).map(|place| &place.section);
-        let sections = names.filter_map(|name| plan.head.sections.iter().find(|section| section.section == *name));
-        sections.flat_map(numbered).collect()
-    };
-    let written: Vec<Vec<String>> = reading.look.regions.iter().map(here).collect();
-    let looks = &reading.look.regions;
-    Ok(head_chart(&HeadChart { title: &plan.title, template: &reading.template, looks, written: &written }))
-}
-
-/// A section with the numbers of its foils, in the order of the work.
-fn numbered(section: &SectionPlan) -> Vec<String> {
-    let foils = section.first_foil.zip(section.last_foil);
-    let numbers = foils.map(|(first, last)| format!("foils {first}-{last}"));
-    [section.section.clone()].into_iter().chain(numbers).collect()
+    let way_out = "no section says where it lies: name its `regions`, for example [{ name = \"crown\" }]";
+    sheet::head_map(plan).ok_or_else(|| Refusal(format!("--svg: {way_out}")))
 }

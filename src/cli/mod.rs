@@ -9,6 +9,7 @@ mod answer;
 mod args;
 mod blend;
 mod business;
+mod chart;
 mod convert;
 mod cost;
 mod dilute;
@@ -39,6 +40,7 @@ mod swatch;
 mod table;
 mod titrate;
 mod toner;
+mod worksheet;
 
 pub use run::run;
 

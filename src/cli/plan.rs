@@ -13,11 +13,13 @@ use crate::{
 };
 use std::path::Path;
 
-/// `foilwork plan`: the bench sheet, the mixing cards, or either as JSON.
+/// `foilwork plan`: the bench sheet, the mixing cards, either as JSON, or a page.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let parts = parts(args)?;
     let plan = made(&args.file, &args.seen)?;
     let text = match (args.cards, args.json) {
+        _ if args.html => sheet::bench_page(&plan),
+        _ if args.guest => sheet::guest_page(&plan),
         (false, false) => sheet::bench_sheet_of(&plan, &parts),
         (false, true) => output::json(&plan)?,
         (true, false) => sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),

@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, convert, cost, dilute, foils, hair, head, input, level, lift, limits, plan, price, scale, schema,
-    sources, start, strand_test, swatch, table, titrate, toner,
+    blend, business, chart, convert, cost, dilute, foils, hair, head, input, level, lift, limits, plan, price, scale,
+    schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};
@@ -55,6 +55,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Price(args) => price::run(args),
         Command::Cost(args) => cost::run(args),
         Command::Business(args) => business::run(args),
+        Command::Chart(args) => chart::run(args),
+        Command::Worksheet(args) => worksheet::run(args),
         Command::Sources(args) => sources::run(args),
     };
     match outcome {

@@ -27,6 +27,9 @@ pub struct Currency {
 }
 
 impl Currency {
+    /// The euro.
+    pub const EUR: Self = Self { iso: iso_currency::Currency::EUR, exponent: 2 };
+
     /// Takes a three-letter code in capitals.
     ///
     /// # Errors

@@ -1,4 +1,4 @@
-use super::{SheetPart, checks, writing::Writing};
+use super::{SheetPart, checks, clock::Clock, writing::Writing};
 use crate::{
     finding::Verdict,
     quantity::{Duration, Mass},
@@ -32,7 +32,7 @@ fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
 }
 
 fn steps(sheet: &mut Sheet, plan: &Plan) {
-    let clock = Clock { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(plan.habits) };
+    let clock = Clock::of(plan);
     for stage in [false, true] {
         let steps = plan.mixes.iter().zip(&plan.order).filter(|(mix, _)| (mix.stage != WorkStage::Section) == stage);
         for (place, (mix, step)) in steps.enumerate() {
@@ -43,7 +43,7 @@ fn steps(sheet: &mut Sheet, plan: &Plan) {
                     Start::Day(_) => "After rinsing, counted anew from its end:",
                 });
             }
-            one(sheet, mix, step, &clock);
+            one(sheet, mix, step, clock);
         }
     }
     sheet.blank();
@@ -56,12 +56,12 @@ fn steps(sheet: &mut Sheet, plan: &Plan) {
          is there, not by the clock."
     );
     sheet.paragraph(&text, 0);
-    if let Some(note) = clock.writing.note() {
+    if let Some(note) = clock.writing().note() {
         sheet.paragraph(&note, 0);
     }
 }
 
-fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
+fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: Clock) {
     let at = |when: Duration| clock.at(when, mix.stage);
     let begin = at(step.begin);
     let indent = begin.len().max(5) + 2;
@@ -78,7 +78,7 @@ fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: &Clock) {
             range(&bowl.on_hair, mix.decimals())
         );
         sheet.paragraph(&head, indent);
-        sheet.indented(&weigh(bowl, clock.writing), indent);
+        sheet.indented(&weigh(bowl, clock.writing()), indent);
         let used = match (bowl.count, step.mix_at.first()) {
             (1, Some(mixed)) => format!("this bowl until {}", at(*mixed + bowl.use_within)),
             _ => format!("each bowl for {} min", amount(bowl.use_within, 0)),
@@ -112,18 +112,4 @@ fn reminders(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     let place = if parts.contains(&SheetPart::Cautions) { "under CAUTIONS" } else { "part `cautions`" };
     sheet.blank();
     sheet.paragraph(&format!("Mind: {} (in full: {place}).", reminders.join("; ")), 6);
-}
-
-/// Times of the plan as the bench reads them: on the clock where the time of day is stated, else in minutes.
-struct Clock {
-    start: Start,
-    rinsed: Duration,
-    writing: Writing,
-}
-
-impl Clock {
-    fn at(&self, when: Duration, stage: WorkStage) -> String {
-        let begun = if stage == WorkStage::Section { when } else { self.rinsed + when };
-        self.start.plus(begun).map_or_else(|| amount(when, 0), |at| self.writing.time(at))
-    }
 }

@@ -1,23 +1,34 @@
-//! The plan as text for the bench. How it was computed is the business of [`service`](crate::service).
+//! The plan as something to look at: text for the bench, a page, a page for the guest, pictures. How it was computed is the business of [`service`](crate::service).
 
 mod bases;
 mod bench;
 mod card;
 mod chair;
 mod checks;
+mod clock;
 mod colour;
+mod guest_page;
 mod hair;
 mod head;
 mod lift;
 mod looks;
 mod mixes;
 mod money;
+mod notes;
 mod order;
+mod page;
+mod page_chair;
+mod page_finding;
+mod page_rest;
 mod part;
+mod pictures;
 mod services;
 mod writing;
 
 pub use bench::{bench_sheet, bench_sheet_of};
 pub use card::card_sheet;
+pub use guest_page::guest_page;
+pub use page::bench_page;
 pub use part::SheetPart;
+pub use pictures::head_map;
 pub use services::service_table;

@@ -68,7 +68,7 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     }
 }
 
-fn words(left_out: &LeftOut) -> String {
+pub(super) fn words(left_out: &LeftOut) -> String {
     let what = match (&left_out.of, left_out.what) {
         (Some(of), LeftOutCost::PackPrice) => format!("{of}: {}", left_out.what),
         (Some(of), what) => format!("{what} of {of}"),

@@ -1,6 +1,7 @@
 //! api
 mod business;
 mod chart;
+mod charts;
 mod choice;
 mod cli;
 mod colour;
@@ -12,10 +13,13 @@ mod lift;
 mod limits;
 mod mix;
 pub(crate) mod money;
+mod page;
+mod pages;
 mod peroxide;
 mod quantity;
 mod service;
 mod shop;
 mod source;
+mod teach;
 mod text;
 mod toner;

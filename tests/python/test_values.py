@@ -198,6 +198,7 @@ ONLY_IN_PYTHON = {
         "swatch": METHOD,
         "xyz_to_lab": METHOD,
     },
+    "chart": {"Picture": "a text in Rust"},
     "limits": {
         "jurisdictions": "Rust has Jurisdiction::ALL",
         "salt_factor": "Rust has Conversion::of",

@@ -256,7 +256,7 @@ answer! {
 ///     >>> [str(line.share_percent) for line in table.lines]
 ///     ['6.0', '94.0']
 #[pyclass(name = "CostTable", module = "foilwork.money")]
-pub struct PyCostTable(CostTable);
+pub struct PyCostTable(pub CostTable);
 
 #[pymethods]
 impl PyCostTable {

@@ -161,6 +161,21 @@ parts! {
         sheet::bench_sheet(&self.plan)
     }
 
+    /// The bench sheet as a page: one file without network, for a phone at the chair and for paper.
+    fn html(&self) -> String {
+        sheet::bench_page(&self.plan)
+    }
+
+    /// The page for the guest: what is planned, risks, price, care, agreement.
+    fn guest_html(&self) -> String {
+        sheet::guest_page(&self.plan)
+    }
+
+    /// The map of the head as SVG; none where no section says where it lies.
+    fn head_map(&self) -> Option<String> {
+        sheet::head_map(&self.plan)
+    }
+
     /// The plan as JSON text.
     fn json(&self) -> PyResult<String> {
         serde_json::to_string(&self.plan).map_err(|error| FoilworkError::new_err(error.to_string()))
@@ -200,7 +215,9 @@ parts! {
     }
 
     fn _repr_html_(&self) -> String {
-        format!("<pre>{}</pre>", foilwork::text::escaped(&self.text()))
+        // A notebook has styles of its own: the page stands in a frame, where nothing of either reaches the other.
+        let page = foilwork::text::escaped(&self.html());
+        format!("<iframe title=\"bench sheet\" sandbox=\"\" width=\"100%\" height=\"600\" srcdoc=\"{page}\"></iframe>")
     }
 }
 

@@ -1,7 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs, LevelArgs, LiftArgs,
-    LimitsArgs, PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs,
-    TableArgs, TitrateArgs, TonerArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs, LevelArgs,
+    LiftArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs,
+    SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -64,6 +64,10 @@ pub(crate) enum Command {
     Cost(CostArgs),
     /// Break-even, pay, rent, productivity, stock and quotes
     Business(BusinessArgs),
+    /// Draw a picture: dilution grid, levels and pigment, wheel, costs, margin
+    Chart(ChartArgs),
+    /// Make a sheet of problems for a class, with worked answers and the usual errors
+    Worksheet(WorksheetArgs),
     /// List every source that a number can rest on
     Sources(SourcesArgs),
 }

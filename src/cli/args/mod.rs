@@ -1,6 +1,7 @@
 //! The arguments of every command, one file for each family, as the help shows them.
 
 mod business;
+mod chart;
 mod colour;
 mod command;
 mod foils;
@@ -12,9 +13,13 @@ mod money;
 mod output;
 mod peroxide;
 mod service;
+mod worksheet;
 
 pub(crate) use business::{
     BreakEvenArgs, BusinessArgs, CommissionArgs, ProductivityArgs, Question, QuoteArgs, RentArgs, ReorderArgs, TipsArgs,
+};
+pub(crate) use chart::{
+    ChartArgs, CostChartArgs, DilutionChartArgs, MarginChartArgs, Picture, PigmentChartArgs, WheelArgs,
 };
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
@@ -27,3 +32,4 @@ pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
 pub(crate) use service::{PlanArgs, SchemaArgs, StartArgs};
+pub(crate) use worksheet::WorksheetArgs;

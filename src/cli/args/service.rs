@@ -3,11 +3,13 @@ use clap::Args;
 use std::path::PathBuf;
 
 #[derive(Debug, Args)]
+#[expect(clippy::struct_excessive_bools, reason = "each is a flag of its own")]
 #[command(
     after_help = "Units: fields of the file carry theirs in the name (`mix_g`, `develop_min`); strengths are text, `6 % w/w`.\n\
     What says STOP stands at the top, whichever parts are chosen.\n\
     Example: foilwork plan examples/soft-gradient.toml --short\n\
-    Example: foilwork plan examples/soft-gradient.toml --without money,sources"
+    Example: foilwork plan examples/soft-gradient.toml --without money,sources\n\
+    Example: foilwork plan examples/soft-gradient.toml --html --output bench.html"
 )]
 pub(crate) struct PlanArgs {
     /// Service file, TOML or JSON (told by what is in it); `-` reads the standard input
@@ -15,6 +17,12 @@ pub(crate) struct PlanArgs {
     /// The plan as JSON instead of text
     #[arg(long)]
     pub(crate) json: bool,
+    /// A page (HTML) for a phone at the chair and for paper, in one file without network
+    #[arg(long, conflicts_with_all = ["json", "cards"])]
+    pub(crate) html: bool,
+    /// The page for the guest: what is planned, risks, price, care, agreement
+    #[arg(long, conflicts_with_all = ["json", "cards", "html"])]
+    pub(crate) guest: bool,
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
     pub(crate) cards: bool,
@@ -22,14 +30,14 @@ pub(crate) struct PlanArgs {
     #[arg(long, value_name = "SECTION=LEVEL@MINUTE")]
     pub(crate) seen: Vec<String>,
     /// Only what is needed at the chair
-    #[arg(long, conflicts_with_all = ["json", "cards"])]
+    #[arg(long, conflicts_with_all = ["json", "cards", "html", "guest"])]
     pub(crate) short: bool,
     /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `colour`, `lift`, `head`, `hair`,
     /// `money`, `cautions`, `defaults`, `unknowns`, `sources`
-    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "short"])]
+    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "html", "guest", "short"])]
     pub(crate) only: Vec<String>,
     /// All parts but these
-    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "short", "only"])]
+    #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "html", "guest", "short", "only"])]
     pub(crate) without: Vec<String>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,

@@ -4,9 +4,25 @@ use super::{EVERY, data, fine, foilwork};
 use proptest::prelude::*;
 use std::process::{Command, Stdio};
 
-const COMMANDS: [&str; 16] = [
-    "plan", "schema", "convert", "dilute", "table", "blend", "titrate", "scale", "level", "swatch", "toner", "limits",
-    "price", "cost", "business", "sources",
+const COMMANDS: [&str; 18] = [
+    "plan",
+    "schema",
+    "convert",
+    "dilute",
+    "table",
+    "blend",
+    "titrate",
+    "scale",
+    "level",
+    "swatch",
+    "toner",
+    "limits",
+    "price",
+    "cost",
+    "business",
+    "chart",
+    "worksheet",
+    "sources",
 ];
 
 #[test]

@@ -61,11 +61,22 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("cost", "", &["juniper_and_tide_services.csv", "--shop", "juniper_and_tide.toml"]),
     ("price", "sold", &["--cost", "61.20", "--currency", "EUR", "--margin", "40", "--discount", "5"]),
     ("business", "", &["tips", "--tips", "50", "--hours", "8,5", "--currency", "EUR"]),
+    ("chart", "", &["wheel"]),
+    ("worksheet", "", &[]),
     ("sources", "", &[]),
 ];
 
 /// What stands in backticks and is no value: files of the user, names of fields and commands.
-const NO_VALUES: &[&str] = &["-", "foilwork strand-test", "mix_g", "develop_min", "terms", "regions"];
+const NO_VALUES: &[&str] = &[
+    "-",
+    "foilwork strand-test",
+    "foilwork lift --svg",
+    "foilwork head --svg",
+    "mix_g",
+    "develop_min",
+    "terms",
+    "regions",
+];
 
 fn help(command: &str) -> String {
     String::from_utf8(foilwork(&[command, "--help"]).stdout).unwrap()

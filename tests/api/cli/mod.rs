@@ -1,5 +1,6 @@
 //! The command line beside `plan`: each command as a program of its own, on numbers worked by hand or published.
 
+mod chart;
 mod colour;
 mod doors;
 mod files;
@@ -14,6 +15,7 @@ mod money;
 mod peroxide;
 mod refusals;
 mod sources;
+mod worksheet;
 
 use serde_json::Value;
 use std::process::{Command, Output};
@@ -46,7 +48,7 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 31] = [
+const EVERY: [&[&str]; 32] = [
     &["convert", "6 % w/w"],
     &[
         "foils",
@@ -154,5 +156,6 @@ const EVERY: [&[&str]; 31] = [
     ],
     &["business", "rent", "--takings", "9999999", "--rent", "2000", "--wage", "480000", "--currency", "EUR"],
     &["price", "--cost", "99999.99", "--price", "9999999.99", "--currency", "EUR", "--discount", "97.5"],
+    &["worksheet", "--count", "60", "--choices"],
     &["sources"],
 ];

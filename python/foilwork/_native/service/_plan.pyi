@@ -113,6 +113,12 @@ class Plan:
         """What makes those sections finish together, or why they do not."""
     def text(self) -> str:
         """The bench sheet as plain text, 80 columns wide."""
+    def html(self) -> str:
+        """The bench sheet as a page: one file without network, for a phone at the chair and for paper."""
+    def guest_html(self) -> str:
+        """The page for the guest: what is planned, risks, price, care, agreement."""
+    def head_map(self) -> str | None:
+        """The map of the head as SVG; none where no section says where it lies."""
     def json(self) -> str:
         """The plan as JSON text."""
     def to_dict(self) -> dict[str, object]:

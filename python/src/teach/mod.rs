@@ -1,0 +1,12 @@
+//! Wrappers of `foilwork::teach`.
+
+mod exercise;
+mod sheet;
+
+crate::room::room! {
+    /// Worksheets for a class: problems in words, worked by the library, with a key and the usual wrong answers.
+    teach {
+        exercise { Exercise, ExerciseAnswer, OfferedAnswer, Working }
+        sheet { Worksheet, worksheet }
+    }
+}

@@ -1,0 +1,43 @@
+use super::OutputArgs;
+use clap::Args;
+
+#[derive(Debug, Args)]
+#[expect(clippy::struct_excessive_bools, reason = "each is a flag of its own")]
+#[command(after_help = "Units: every problem says its own. The same seed and options give the same sheet.\n\
+    Example: foilwork worksheet --topics dilution,ratio --count 6 --seed 12\n\
+    Example: foilwork worksheet --topics price,tax --html --choices --output sheet.html")]
+pub(crate) struct WorksheetArgs {
+    /// What to practise, separated by commas: `peroxide-units`, `dilution`, `ratio`, `weighing`, `limits`, `level`, `pigment`,
+    /// `hair`, `timing`, `costing`, `price`, `tax`, `break-even`; all of them when left out
+    #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
+    pub(crate) topics: Vec<String>,
+    /// How much is asked for: `gentle`, `steady` or `stretch`; mixed when left out
+    #[arg(long, value_name = "DIFFICULTY")]
+    pub(crate) difficulty: Option<String>,
+    /// How many problems
+    #[arg(long, value_name = "NUMBER", default_value_t = 10)]
+    pub(crate) count: usize,
+    /// Another number, another sheet
+    #[arg(long, value_name = "NUMBER", default_value_t = 1)]
+    pub(crate) seed: u64,
+    /// ISO 4217 code of the prices
+    #[arg(long, value_name = "CODE", default_value = "EUR")]
+    pub(crate) currency: String,
+    /// Answers to choose from; the key says which error leads to each wrong one
+    #[arg(long)]
+    pub(crate) choices: bool,
+    /// What to write: `both`, `problems` or `key`
+    #[arg(long, value_name = "HALF", default_value = "both", conflicts_with_all = ["json", "csv"])]
+    pub(crate) half: String,
+    /// A page (HTML) that prints with the key on a sheet of its own
+    #[arg(long, conflicts_with_all = ["json", "csv"])]
+    pub(crate) html: bool,
+    /// A table, a line for each problem
+    #[arg(long, conflicts_with = "json")]
+    pub(crate) csv: bool,
+    /// Problems, answers, steps and mistakes as JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) output: OutputArgs,
+}

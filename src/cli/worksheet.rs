@@ -1,0 +1,24 @@
+//! `foilwork worksheet`: problems for a class, with their key.
+
+use super::{Outcome, args::WorksheetArgs, output, read};
+use crate::teach::{SheetHalf, WorksheetRequest, worksheet};
+
+pub(super) fn run(args: &WorksheetArgs) -> Outcome {
+    let topics = args.topics.iter().map(|word| read::option("--topics", word)).collect::<Result<_, _>>()?;
+    let sheet = worksheet(&WorksheetRequest {
+        seed: args.seed,
+        topics,
+        difficulty: args.difficulty.as_deref().map(|word| read::option("--difficulty", word)).transpose()?,
+        count: args.count,
+        currency: read::option("--currency", &args.currency)?,
+    })
+    .map_err(|error| read::about("--count", error))?;
+    let half: SheetHalf = read::option("--half", &args.half)?;
+    let text = match (args.json, args.csv, args.html) {
+        (true, ..) => output::json(&sheet)?,
+        (_, true, _) => sheet.csv(),
+        (.., true) => sheet.html(half, args.choices),
+        _ => sheet.text(half, args.choices),
+    };
+    output::deliver(text, 0, &args.output)
+}

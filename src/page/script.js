@@ -1,0 +1,33 @@
+
+'use strict';
+(function () {
+  var begin = null;
+  var button = document.getElementById('begin');
+  var spoken = document.getElementById('spoken');
+  var marks = Array.prototype.slice.call(document.querySelectorAll('[data-minute]'));
+  function show() {
+    if (begin === null) { return; }
+    var gone = (Date.now() - begin) / 60000;
+    marks.forEach(function (mark) {
+      var left = Math.ceil(Number(mark.getAttribute('data-minute')) - gone);
+      var place = mark.querySelector('.left');
+      if (!place) { return; }
+      var done = mark.querySelector('input');
+      if (done && done.checked) { place.textContent = ''; return; }
+      place.textContent = left > 0 ? 'in ' + left + ' min' : left > -1 ? 'now' : -left + ' min ago';
+      if (left === 0 && mark.getAttribute('data-said') !== 'yes') {
+        mark.setAttribute('data-said', 'yes');
+        spoken.textContent = mark.getAttribute('data-what') + ': now';
+      }
+    });
+  }
+  if (button) {
+    button.hidden = false;
+    button.addEventListener('click', function () {
+      begin = Date.now();
+      button.textContent = 'First brush now (counting; press to count anew)';
+      show();
+    });
+    setInterval(show, 5000);
+  }
+}());

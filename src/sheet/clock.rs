@@ -1,0 +1,34 @@
+use super::writing::Writing;
+use crate::{
+    quantity::Duration,
+    service::{Plan, Start, WorkStage},
+    text::amount,
+};
+
+/// Times of the plan as the bench reads them: on the clock where the time of day is stated, else in minutes.
+#[derive(Clone, Copy)]
+pub(super) struct Clock {
+    start: Start,
+    rinsed: Duration,
+    writing: Writing,
+}
+
+impl Clock {
+    pub(super) fn of(plan: &Plan) -> Self {
+        Self { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(plan.habits) }
+    }
+
+    pub(super) const fn writing(self) -> Writing {
+        self.writing
+    }
+
+    pub(super) fn at(self, when: Duration, stage: WorkStage) -> String {
+        let begun = self.after_first_brush(when, stage);
+        self.start.plus(begun).map_or_else(|| amount(when, 0), |at| self.writing.time(at))
+    }
+
+    /// The minutes from the first brush; toners and root shadows count from the last rinse before them.
+    pub(super) fn after_first_brush(self, when: Duration, stage: WorkStage) -> Duration {
+        if stage == WorkStage::Section { when } else { self.rinsed + when }
+    }
+}

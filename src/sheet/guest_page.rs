@@ -1,0 +1,133 @@
+use super::writing::Writing;
+use crate::{
+    finding::{Finding, Verdict},
+    page::{Html, Page},
+    service::Plan,
+    text::amount,
+};
+
+/// What the guest is given to read and to sign: what is planned, what may go wrong, what it costs, how to care for it.
+///
+/// It holds no grams and no cost of the salon. It never says that anything is safe.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::plan_text, sheet::guest_page};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let page = guest_page(&plan);
+/// assert!(page.contains("Agreement") && !page.contains("weigh"));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+///
+/// # Source
+///
+/// That risks and price are told before the service is asked of a colourist by published units
+/// ([citation `uk-ofqual-colour-correction`](crate::source::citations::money::QUOTATION)); the advice for home is common
+/// practice.
+#[must_use]
+pub fn guest_page(plan: &Plan) -> String {
+    let mut page = Page::new(&format!("For the guest: {}", plan.title));
+    let html = page.body();
+    html.element("h1", &[("dir", "auto")], &plan.title);
+    let writing = Writing::of(plan.habits);
+    let mut when = format!("{}, about {} min in the chair", writing.start(plan.start), amount(plan.chair.total, 0));
+    if let Some(finish) = plan.chair.finish(plan.start) {
+        when += &format!(", until about {}", writing.time(finish));
+    }
+    html.element("p", &[], &when);
+    if let Some(guest) = &plan.guest {
+        html.marked("p", &[("dir", "auto")], "for", guest);
+    }
+    planned(html, plan);
+    risks(html, plan);
+    price(html, plan, writing);
+    care(html, plan);
+    agreement(html);
+    page.finish()
+}
+
+fn planned(html: &mut Html, plan: &Plan) {
+    html.element("h2", &[], "What we plan");
+    let sections = plan.colour.iter().map(|section| {
+        let tone = section.target_tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
+        format!("{}: to {}{tone}", section.section, section.target_level)
+    });
+    html.list("", sections);
+    html.element("p", &[], "Levels count from 1, black, to 10, the lightest blond. Hair decides how far it goes: we look at a strand again and again, and stop when it has had enough.");
+    let unsure: Vec<String> = plan
+        .lift
+        .iter()
+        .filter(|section| section.chance.best().percent() < 80.0)
+        .map(|section| section.section.clone())
+        .collect();
+    if !unsure.is_empty() {
+        html.marked("p", &[("dir", "auto")], "Perhaps not in one visit:", &unsure.join(", "));
+    }
+}
+
+/// What has to be told before: what the checks found, in their words, then what holds for every such service.
+fn risks(html: &mut Html, plan: &Plan) {
+    html.element("h2", &[], "What you should know");
+    let mind: Vec<&Finding> =
+        plan.findings.iter().filter(|found| matches!(found.verdict, Verdict::Stop | Verdict::Warning)).collect();
+    if plan.blocked {
+        html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
+        html.element("p", &[], "We cannot begin yet. Your colourist explains what has to be settled first.");
+        html.close("section");
+    }
+    html.list("", mind.into_iter().map(|finding| format!("{}: {}", finding.rule, finding.text)));
+    html.list("", RISKS.iter().map(|risk| (*risk).to_owned()));
+}
+
+/// Common practice.
+const RISKS: [&str; 5] = [
+    "Hair colour can cause allergy, also when it never did before. A skin test is made and read first; tell us about every earlier reaction, also to a tattoo.",
+    "Lightening weakens hair. It can become dry, rough, stretch or break, more so where it was coloured, straightened or permed.",
+    "The result can be warmer, darker or less even than wished; a second visit may be needed.",
+    "Tell us about henna, metallic colour, medicines and a sore scalp: with some of them we do not begin.",
+    "Say at once when it burns, itches or gets hot: we rinse.",
+];
+
+fn price(html: &mut Html, plan: &Plan, writing: Writing) {
+    let Some(money) = &plan.money else { return };
+    let gross = money.taxed.as_ref().map(|taxed| taxed.gross).or_else(|| money.price.as_ref().map(|set| set.price));
+    let Some(gross) = gross else { return };
+    html.element("h2", &[], "Price");
+    let tax = if money.taxed.is_some() { ", tax included" } else { ", before tax" };
+    html.marked("p", &[], &writing.money(gross), &format!("for what is planned here{tax}."));
+    let more = "More product, more time or a second application cost more. We ask you before we go on.";
+    html.element("p", &[], more);
+}
+
+/// Common practice.
+fn care(html: &mut Html, plan: &Plan) {
+    html.element("h2", &[], "At home");
+    let mut advice = vec![
+        "Wait two days before you wash it; lukewarm water, mild shampoo, conditioner each time.",
+        "Little heat: dry gently, iron seldom and not hot, with something that shields from heat.",
+        "Sun, chlorine and salt water change the colour: cover it, and rinse with clear water before and after.",
+        "If the skin itches, swells or blisters in the next days, wash it out, see a doctor, and tell us.",
+    ];
+    if !plan.lift.is_empty() {
+        advice.push("Lightened hair tears when it is wet: a wide comb, from the ends up.");
+    }
+    html.list("", advice.into_iter().map(str::to_owned));
+    let weeks =
+        plan.head.sections.iter().map(|section| section.line_shows_after.best().weeks()).fold(f64::MAX, f64::min);
+    if weeks < 1e6 {
+        let text = format!("The regrowth begins to show after about {weeks:.0} weeks, an estimate: come back then.");
+        html.element("p", &[], &text);
+    }
+}
+
+fn agreement(html: &mut Html) {
+    html.element("h2", &[], "Agreement");
+    html.element("p", &[], "I have read this page, my questions were answered, and what I said about my hair and my health is true. I may stop at any time.");
+    html.open("div", &[("class", "sign")]);
+    for line in ["Date", "Guest", "Colourist"] {
+        html.element("p", &[], line);
+    }
+    html.close("div");
+}

@@ -1,0 +1,65 @@
+//! The pictures of a plan.
+
+use crate::{
+    chart::{CostChart, HeadChart, LookChart, SwatchStrip, cost_chart, head_chart, look_chart, swatch_strip},
+    head::RegionLook,
+    quantity::Duration,
+    service::{Plan, SectionColour, SectionLift, SectionPlan},
+};
+
+/// The map of the head with the foils numbered in the order of the work; none where no section says where it lies.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::plan_text, sheet::head_map};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// assert!(head_map(&plan).is_some_and(|svg| svg.contains("nape")));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn head_map(plan: &Plan) -> Option<String> {
+    let reading = plan.head.look.as_ref()?;
+    let here = |look: &RegionLook| -> Vec<String> {
+        let names = reading.places.iter().filter(|place| place.region == look.region).map(|place| &place.section);
+        let sections = names.filter_map(|name| plan.head.sections.iter().find(|section| section.section == *name));
+        sections.flat_map(numbered).collect()
+    };
+    let written: Vec<Vec<String>> = reading.look.regions.iter().map(here).collect();
+    let looks = &reading.look.regions;
+    Some(head_chart(&HeadChart { title: &plan.title, template: &reading.template, looks, written: &written }))
+}
+
+/// A section with the numbers of its foils, in the order of the work.
+fn numbered(section: &SectionPlan) -> Vec<String> {
+    let foils = section.first_foil.zip(section.last_foil);
+    let numbers = foils.map(|(first, last)| format!("foils {first}-{last}"));
+    [section.section.clone()].into_iter().chain(numbers).collect()
+}
+
+/// Now, exposed and at the end.
+pub(super) fn swatches(section: &SectionColour) -> String {
+    let mut shown = vec![("now", &section.natural)];
+    shown.extend(section.exposed_swatch.as_ref().map(|swatch| ("exposed", swatch)));
+    if section.exposed_swatch.as_ref() != Some(&section.swatch) {
+        shown.push((if section.toner.is_some() { "toned" } else { "at the end" }, &section.swatch));
+    }
+    swatch_strip(&SwatchStrip { title: &section.section, swatches: &shown })
+}
+
+/// What to expect at each look, and at the rinse.
+pub(super) fn looks(section: &SectionLift) -> String {
+    let mut looks: Vec<(Duration, _)> = section.looks.iter().map(|look| (look.on_hair, look.level)).collect();
+    if looks.last().is_none_or(|(time, _)| *time < section.limit) {
+        looks.push((section.limit, section.first_strand));
+    }
+    let (start, target) = (section.from_level, section.target_level);
+    look_chart(&LookChart { title: &section.section, start, target, looks: &looks })
+}
+
+/// What the service costs, kind by kind; none without prices.
+pub(super) fn costs(plan: &Plan) -> Option<String> {
+    let money = plan.money.as_ref().filter(|money| money.cost.total().minor() > 0)?;
+    Some(cost_chart(&CostChart { title: "Cost", table: &money.cost }))
+}

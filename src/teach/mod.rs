@@ -1,0 +1,32 @@
+//! Worksheets for a class: problems in words, worked by the library, with a key and the usual wrong answers.
+//!
+//! **Ask** for a sheet by [`WorksheetRequest`]: topics, [`Difficulty`], how many, and a seed. The same request gives the
+//! same sheet on every machine and in every version that keeps [`Worksheet::FORMAT`].
+//!
+//! **Get** a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with the result
+//! of the library's own function, and [`OfferedAnswer`]s of which each wrong one names the [`Mistake`] that leads to it.
+//!
+//! **Write** it: [`Worksheet::text`], [`Worksheet::html`], [`Worksheet::csv`]; it serialises too. The key has a page of its
+//! own.
+//!
+//! The problems are set in the invented salon Juniper & Tide. A problem whose rounding could go either way, or whose wrong
+//! answers are not all different from the right one, is drawn anew.
+
+mod csv;
+mod draft;
+mod draw;
+mod exercise;
+mod html;
+mod mistake;
+mod request;
+mod tasks;
+mod text;
+mod topic;
+mod worksheet;
+
+pub use exercise::{Exercise, ExerciseAnswer, OfferedAnswer, Working};
+pub use mistake::Mistake;
+pub use request::{WorksheetError, WorksheetRequest};
+pub use text::SheetHalf;
+pub use topic::{Difficulty, Topic};
+pub use worksheet::{Worksheet, worksheet};

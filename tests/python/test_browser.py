@@ -1,0 +1,181 @@
+"""Pages in a real browser: quiet, alone, within the screen, reached by the keyboard, printed on few sheets.
+
+Without Chromium these tests are skipped and say so. With ``FOILWORK_BROWSER=required`` that is an error instead, which
+is how continuous integration runs them.
+"""
+
+import io
+import os
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, sync_playwright
+from pypdf import PdfReader
+from test_pages import NAMES, PAGES, renamed
+
+ROOT = Path(__file__).resolve().parents[2]
+AXE = ROOT / "target" / "checks" / "npm" / "node_modules" / "axe-core" / "axe.min.js"
+SEEN = PAGES | {"right to left": renamed(NAMES[0]).html(), "long names": renamed(NAMES[5].strip()).html()}
+RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+
+
+def missing(what: str) -> Any:
+    """A test that cannot be made here: skipped, unless everything has to be there."""
+    if os.environ.get("FOILWORK_BROWSER") == "required":
+        pytest.fail(what)
+    pytest.skip(what)
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    found = shutil.which("chromium") or shutil.which("chromium-browser")
+    if not found:
+        missing("NO BROWSER: the pages were not looked at (apt-get install chromium)")
+    # As root Chromium refuses its sandbox; what it is shown here is our own.
+    alone = ["--no-sandbox"] if os.geteuid() == 0 else []
+    with sync_playwright() as playwright:
+        started = playwright.chromium.launch(executable_path=found, args=alone)
+        yield started
+        started.close()
+
+
+@pytest.fixture
+def shown(browser: Browser, tmp_path: Path) -> Iterator[Any]:
+    """Shows a page and gives what the browser had to say about it: complaints, and what it asked for."""
+    opened = []
+
+    def show(text: str, **options: Any) -> tuple[Page, list[str], list[str]]:
+        path = tmp_path / "page.html"
+        path.write_text(text, encoding="utf-8")
+        page = browser.new_page(**options)
+        opened.append(page)
+        complaints: list[str] = []
+        asked: list[str] = []
+        page.on("console", lambda message: complaints.append(message.text))
+        page.on("pageerror", lambda error: complaints.append(str(error)))
+        page.on("request", lambda request: asked.append(request.url))
+        page.goto(path.as_uri())
+        return page, complaints, asked
+
+    yield show
+    for page in opened:
+        page.close()
+
+
+@pytest.mark.parametrize("name", SEEN)
+def test_page_is_quiet_and_alone(name: str, shown: Any) -> None:
+    page, complaints, asked = shown(SEEN[name])
+    assert complaints == []
+    assert len(asked) == 1 and asked[0].startswith("file:")
+    # The style is the page's own, so its hash is right.
+    assert page.evaluate("getComputedStyle(document.querySelector('main')).maxWidth") == "960px"
+
+
+@pytest.mark.parametrize("width", [320, 390, 768, 1280])
+@pytest.mark.parametrize("name", SEEN)
+def test_nothing_sticks_out(name: str, width: int, shown: Any) -> None:
+    page, _, _ = shown(SEEN[name], viewport={"width": width, "height": 800})
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("name", ["bench", "guest", "worksheet", "key", "right to left"])
+def test_page_breaks_no_rule_of_accessibility(name: str, scheme: str, shown: Any) -> None:
+    if not AXE.is_file():
+        missing("NO AXE-CORE: accessibility was not checked by rule (npm install axe-core, as .ci/axe does)")
+    page, _, _ = shown(SEEN[name], color_scheme=scheme)
+    page.evaluate("document.querySelectorAll('details').forEach(part => { part.open = true; })")
+    page.evaluate(AXE.read_text(encoding="utf-8") + "; undefined")
+    found = page.evaluate("rules => axe.run(document, { runOnly: { type: 'tag', values: rules } })", RULES)
+    assert found["passes"], "axe looked at nothing"
+    told = [(rule["id"], [node["html"][:120] for node in rule["nodes"]]) for rule in found["violations"]]
+    assert told == []
+
+
+def test_axe_finds_what_is_wrong(shown: Any) -> None:
+    if not AXE.is_file():
+        missing("NO AXE-CORE")
+    page, _, _ = shown(
+        "<!doctype html><title>t</title><img src='data:,'><p style='color:#bbb;background:#fff'>pale</p>"
+    )
+    page.evaluate(AXE.read_text(encoding="utf-8") + "; undefined")
+    found = page.evaluate("rules => axe.run(document, { runOnly: { type: 'tag', values: rules } })", RULES)
+    assert {"image-alt", "color-contrast", "html-has-lang"} <= {rule["id"] for rule in found["violations"]}
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+@pytest.mark.parametrize(("name", "most"), [("bench", 2), ("guest", 1), ("bench grey-blend", 2)])
+def test_page_prints_on_few_sheets(name: str, most: int, paper: str, shown: Any) -> None:
+    page, _, _ = shown(SEEN[name])
+    assert 1 <= len(PdfReader(io.BytesIO(page.pdf(format=paper))).pages) <= most
+
+
+def test_the_key_prints_on_a_sheet_of_its_own(shown: Any) -> None:
+    page, _, _ = shown(SEEN["worksheet"])
+    sheets = [sheet.extract_text() for sheet in PdfReader(io.BytesIO(page.pdf(format="A4"))).pages]
+    with_key = ["Key to worksheet" in sheet for sheet in sheets]
+    assert with_key.count(True) == 1
+    first = sheets[with_key.index(True)]
+    assert first.strip().startswith("Key to worksheet")
+
+
+@pytest.mark.parametrize("name", ["bench", "worksheet"])
+def test_the_keyboard_reaches_everything_in_order(name: str, shown: Any) -> None:
+    page, _, _ = shown(SEEN[name])
+    reachable = "a[href], button:not([hidden]), input, summary, [tabindex='0']"
+    number = "all => all.filter(e => e.checkVisibility()).map((e, i) => { e.dataset.n = i; }).length"
+    count = page.eval_on_selector_all(reachable, number)
+    met = []
+    for _ in range(count):
+        page.keyboard.press("Tab")
+        met.append(page.evaluate("Number(document.activeElement.dataset.n)"))
+        seen = page.evaluate("getComputedStyle(document.activeElement).outlineStyle")
+        assert seen != "none", page.evaluate("document.activeElement.outerHTML")
+    assert met == list(range(count))
+    assert name != "bench" or count > 30
+
+
+def test_the_bench_counts_down_from_the_first_brush(shown: Any, browser: Browser, tmp_path: Path) -> None:
+    path = tmp_path / "bench.html"
+    path.write_text(SEEN["bench"], encoding="utf-8")
+    page = browser.new_page()
+    page.clock.install()
+    page.goto(path.as_uri())
+    looks = page.locator("li[data-minute='15'] .left").first
+    assert looks.inner_text() == ""
+    page.click("#begin")
+    page.clock.run_for(5 * 60_000)
+    assert looks.inner_text() == "in 10 min"
+    page.clock.run_for(10 * 60_000)
+    assert looks.inner_text() == "now" and "now" in page.locator("#spoken").inner_text()
+    page.clock.run_for(3 * 60_000)
+    assert looks.inner_text() == "3 min ago"
+    page.locator("li[data-minute='15'] input").first.check()
+    page.clock.run_for(10_000)
+    assert looks.inner_text() == ""
+    page.close()
+
+
+def test_without_script_the_page_is_as_paper(shown: Any) -> None:
+    page, complaints, _ = shown(SEEN["bench"], java_script_enabled=False)
+    assert complaints == []
+    assert not page.locator("#begin").is_visible()
+    assert page.locator(".clock").first.is_visible() and page.locator("input").first.is_enabled()
+
+
+def test_a_name_keeps_its_direction(shown: Any) -> None:
+    page, _, _ = shown(SEEN["right to left"])
+    heading = page.locator("p[dir=auto]", has_text=NAMES[0]).first
+    assert heading.evaluate("e => getComputedStyle(e).direction") == "ltr"  # "guest" comes first
+    cell = page.locator("summary, h3, th, td", has_text=NAMES[0]).first
+    assert cell.count() == 1
+
+
+def test_no_script_but_the_own_runs(shown: Any) -> None:
+    text = SEEN["bench"].replace("</main>", "<script>document.title='taken'</script><img src='x'></main>")
+    page, complaints, _ = shown(text)
+    assert page.title() != "taken"
+    assert any("Content Security Policy" in complaint for complaint in complaints)
