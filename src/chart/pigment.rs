@@ -16,7 +16,7 @@ pub struct PigmentChart<'a> {
 }
 
 /// Left edges of the columns: level, name, natural, lightened, what shows, what neutralises.
-const COLUMNS: [f64; 6] = [14.0, 44.0, 208.0, 308.0, 408.0, 590.0];
+const COLUMNS: [f64; 6] = [14.0, 58.0, 208.0, 308.0, 408.0, 590.0];
 const WIDTH: f64 = 720.0;
 const ABOVE: f64 = 78.0;
 const ROW: f64 = 30.0;
@@ -54,7 +54,7 @@ pub fn pigment_chart(chart: &PigmentChart<'_>) -> String {
     svg.text((14.0, 24.0), Anchor::Start, 15.0, chart.title);
     svg.text((14.0, 44.0), Anchor::Start, 11.0, "swatches are a model, not a photograph; hues by common practice");
     let lightened = format!("from {}", number(chart.natural.number(), 1));
-    let names = ["", "level", "natural", &lightened, "what shows", "neutralised by"];
+    let names = ["level", "named", "natural", &lightened, "what shows", "neutralised by"];
     for (x, name) in COLUMNS.into_iter().zip(names) {
         svg.text((x, ABOVE - 10.0), Anchor::Start, 12.0, name);
     }

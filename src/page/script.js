@@ -9,12 +9,12 @@
     if (begin === null) { return; }
     var gone = (Date.now() - begin) / 60000;
     marks.forEach(function (mark) {
-      var left = Math.ceil(Number(mark.getAttribute('data-minute')) - gone);
+      var left = Math.round(Number(mark.getAttribute('data-minute')) - gone);
       var place = mark.querySelector('.left');
       if (!place) { return; }
       var done = mark.querySelector('input');
       if (done && done.checked) { place.textContent = ''; return; }
-      place.textContent = left > 0 ? 'in ' + left + ' min' : left > -1 ? 'now' : -left + ' min ago';
+      place.textContent = left > 0 ? 'in ' + left + ' min' : left < 0 ? -left + ' min ago' : 'now';
       if (left === 0 && mark.getAttribute('data-said') !== 'yes') {
         mark.setAttribute('data-said', 'yes');
         spoken.textContent = mark.getAttribute('data-what') + ': now';

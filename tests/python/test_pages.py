@@ -163,7 +163,7 @@ NAMES = [
     "Ω" * 60,
     "<b>bold</b> & \"quoted\" 'name'",
     "=cmd|' /C calc'!A0",
-    "a b c d e f " * 8,
+    ("wide " * 12).strip(),
 ]
 
 
