@@ -3,7 +3,7 @@
 //! Only the keywords that the derived schema uses are understood; `schema_uses_only_known_keywords` in the tests keeps
 //! that true.
 
-use super::{Kind, Node, Problem};
+use super::{Kind, Node, Problem, path::Path};
 use crate::{
     choice::nearest,
     text::{Position, is_active},
@@ -26,18 +26,18 @@ pub(super) struct Checker<'s> {
 }
 
 impl<'s> Checker<'s> {
-    /// Checks one value under one schema; `field` is the path so far.
-    pub(super) fn check(&mut self, node: &Node, schema: &'s Value, field: &str) {
+    /// Checks one value under one schema. Nearly all of it is right: words are put together only where something is not.
+    pub(super) fn check(&mut self, node: &Node, schema: &'s Value, field: Path<'_>) {
         let schema = self.resolve(schema);
-        if let Some(choices) = choices(schema) {
-            return self.check_choice(node, &choices, field);
+        if let Some(choices) = schema.get("oneOf").and_then(Value::as_array) {
+            return self.check_choice(node, choices, field);
         }
         match (type_name(schema), &node.kind) {
             (Some("object"), Kind::Table(entries)) => self.check_table(node.at, entries, schema, field),
             (Some("array"), Kind::List(items)) => self.check_list(node.at, items, schema, field),
             (Some("string"), Kind::Text(text)) => self.check_text(node.at, text, schema, field),
             (Some("number" | "integer"), Kind::Number(value, text)) => {
-                self.check_number(node.at, *value, text, schema, field);
+                self.check_number(node.at, *value, text.as_deref(), schema, field);
             }
             (Some("boolean"), Kind::Flag(_)) | (None, _) => {}
             (Some(wanted), _) => {
@@ -45,15 +45,15 @@ impl<'s> Checker<'s> {
                     "{} where {} belongs: {}",
                     shown(node),
                     expected(wanted, schema),
-                    way_out(node, wanted, schema, field)
+                    way_out(node, wanted, schema, field.is_root())
                 );
                 self.report(node.at, field, message);
             }
         }
     }
 
-    fn report(&mut self, at: Option<Position>, field: &str, message: String) {
-        self.problems.push(Problem { at, field: field.to_owned(), message });
+    fn report(&mut self, at: Option<Position>, field: Path<'_>, message: String) {
+        self.problems.push(Problem { at, field: field.to_string(), message });
     }
 
     /// Follows `$ref` and looks through the `null` half of an optional field.
@@ -62,7 +62,7 @@ impl<'s> Checker<'s> {
         let mut current = schema;
         for _ in 0..8 {
             if let Some(target) = current.get("$ref").and_then(Value::as_str) {
-                match target.strip_prefix('#').and_then(|pointer| self.root.pointer(pointer)) {
+                match target.strip_prefix("#/$defs/").and_then(|name| self.root.get("$defs")?.get(name)) {
                     Some(found) => current = found,
                     None => break,
                 }
@@ -79,13 +79,15 @@ impl<'s> Checker<'s> {
         current
     }
 
-    fn check_choice(&mut self, node: &Node, choices: &[&str], field: &str) {
-        if node.text().is_some_and(|text| choices.contains(&text)) {
+    /// One of the words of an enumeration, each of which has its description.
+    fn check_choice(&mut self, node: &Node, choices: &'s [Value], field: Path<'_>) {
+        let words = || choices.iter().filter_map(|choice| choice.get("const").and_then(Value::as_str));
+        if node.text().is_some_and(|text| words().any(|word| word == text)) {
             return;
         }
-        let near = node.text().and_then(|text| nearest(text, choices.iter().copied()));
+        let near = node.text().and_then(|text| nearest(text, words()));
         let hint = near.map(|word| format!("did you mean \"{word}\"? ")).unwrap_or_default();
-        self.report(node.at, field, format!("{} is not one of the choices: {hint}give {}", shown(node), list(choices)));
+        self.report(node.at, field, format!("{} is not one of the choices: {hint}give {}", shown(node), list(words())));
     }
 
     fn check_table(
@@ -93,22 +95,22 @@ impl<'s> Checker<'s> {
         at: Option<Position>,
         entries: &[(String, Option<Position>, Node)],
         schema: &'s Value,
-        field: &str,
+        field: Path<'_>,
     ) {
         let known = schema.get("properties").and_then(Value::as_object);
         let names = || known.into_iter().flat_map(Map::keys).map(String::as_str);
         let other = schema.get("additionalProperties").filter(|other| other.is_object());
         let mut meant: Vec<&str> = Vec::new();
         for (key, key_at, value) in entries {
-            let path = join(field, key);
+            let path = Path::Key(&field, key);
             match known.and_then(|fields| fields.get(key)) {
                 // JSON may say `null` for a field that may be left out.
                 Some(_) if matches!(value.kind, Kind::Null) && !required(schema).any(|name| name == key) => {}
-                Some(inner) => self.check(value, inner, &path),
+                Some(inner) => self.check(value, inner, path),
                 // A table whose keys are the user's own says what every value is.
                 None if other.is_some() => {
                     if let Some(inner) = other {
-                        self.check(value, inner, &path);
+                        self.check(value, inner, path);
                     }
                 }
                 None => {
@@ -119,9 +121,9 @@ impl<'s> Checker<'s> {
                             meant.push(word);
                             format!("did you mean `{word}`?")
                         }
-                        (None, None) => format!("the fields here are {}", list(&names().collect::<Vec<_>>())),
+                        (None, None) => format!("the fields here are {}", list(names())),
                     };
-                    self.report(*key_at, &path, format!("unknown field: {hint}"));
+                    self.report(*key_at, path, format!("unknown field: {hint}"));
                 }
             }
         }
@@ -130,7 +132,7 @@ impl<'s> Checker<'s> {
             if !entries.iter().any(|(key, ..)| key == name) && !meant.contains(&name) {
                 let what = known.and_then(|fields| fields.get(name)).and_then(|s| self.description(s));
                 let what = what.map(|text| format!(" ({text})")).unwrap_or_default();
-                self.report(at, &join(field, name), format!("missing: add it{what}"));
+                self.report(at, Path::Key(&field, name), format!("missing: add it{what}"));
             }
         }
     }
@@ -152,7 +154,7 @@ impl<'s> Checker<'s> {
         homes.next().filter(|_| homes.next().is_none())
     }
 
-    fn check_list(&mut self, at: Option<Position>, items: &[Node], schema: &'s Value, field: &str) {
+    fn check_list(&mut self, at: Option<Position>, items: &[Node], schema: &'s Value, field: Path<'_>) {
         if let Some(least) = schema.get("minItems").and_then(Value::as_u64)
             && (items.len() as u64) < least
         {
@@ -164,12 +166,12 @@ impl<'s> Checker<'s> {
         }
         if let Some(inner) = schema.get("items") {
             for (i, item) in items.iter().enumerate() {
-                self.check(item, inner, &format!("{field}[{}]", i + 1));
+                self.check(item, inner, Path::Item(&field, i));
             }
         }
     }
 
-    fn check_text(&mut self, at: Option<Position>, text: &str, schema: &'s Value, field: &str) {
+    fn check_text(&mut self, at: Option<Position>, text: &str, schema: &'s Value, field: Path<'_>) {
         let characters = text.chars().count() as u64;
         if schema.get("minLength").and_then(Value::as_u64).is_some_and(|least| characters < least) {
             self.report(at, field, "empty text: write something, or leave the field out if it is optional".to_owned());
@@ -195,16 +197,26 @@ impl<'s> Checker<'s> {
         }
     }
 
-    fn check_number(&mut self, at: Option<Position>, value: f64, text: &str, schema: &'s Value, field: &str) {
-        let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
-        let (low, high, range) = (bound(schema, "minimum"), bound(schema, "maximum"), range(schema));
-        if !value.is_finite() {
-            self.report(at, field, format!("{text}{unit} is not a finite number: {range}"));
+    fn check_number(
+        &mut self,
+        at: Option<Position>,
+        value: f64,
+        text: Option<&str>,
+        schema: &'s Value,
+        field: Path<'_>,
+    ) {
+        let (low, high) = (bound(schema, "minimum"), bound(schema, "maximum"));
+        let wrong = if !value.is_finite() {
+            "not a finite number"
         } else if type_name(schema) == Some("integer") && value.fract() != 0.0 {
-            self.report(at, field, format!("{text}{unit} is not a whole number: {range}"));
+            "not a whole number"
         } else if low.is_some_and(|low| value < low) || high.is_some_and(|high| value > high) {
-            self.report(at, field, format!("{text}{unit} is out of range: {range}"));
-        }
+            "out of range"
+        } else {
+            return;
+        };
+        let unit = schema.get("x-unit").and_then(Value::as_str).map(|u| format!(" {u}")).unwrap_or_default();
+        self.report(at, field, format!("{}{unit} is {wrong}: {}", written(value, text), range(schema)));
     }
 
     fn description(&self, schema: &'s Value) -> Option<String> {
@@ -243,24 +255,23 @@ fn type_name(schema: &Value) -> Option<&str> {
     }
 }
 
-/// The words of an enumeration, each of which has its description.
-fn choices(schema: &Value) -> Option<Vec<&str>> {
-    let one_of = schema.get("oneOf").and_then(Value::as_array)?;
-    Some(one_of.iter().filter_map(|choice| choice.get("const").and_then(Value::as_str)).collect())
-}
-
 fn join(field: &str, key: &str) -> String {
     if field.is_empty() { key.to_owned() } else { format!("{field}.{key}") }
 }
 
-fn list(words: &[&str]) -> String {
-    words.join(", ")
+fn list<'a>(words: impl Iterator<Item = &'a str>) -> String {
+    words.collect::<Vec<_>>().join(", ")
+}
+
+/// A number as it was written, or as Rust writes it.
+fn written(value: f64, text: Option<&str>) -> String {
+    text.map_or_else(|| value.to_string(), str::to_owned)
 }
 
 fn shown(node: &Node) -> String {
     match &node.kind {
         Kind::Text(text) => format!("\"{text}\""),
-        Kind::Number(_, text) => text.clone(),
+        Kind::Number(value, text) => written(*value, text.as_deref()),
         Kind::Flag(flag) => flag.to_string(),
         Kind::Null => "null".to_owned(),
         _ => node.kind_name().to_owned(),
@@ -280,7 +291,7 @@ fn expected(wanted: &str, schema: &Value) -> String {
     }
 }
 
-fn way_out(node: &Node, wanted: &str, schema: &Value, field: &str) -> String {
+fn way_out(node: &Node, wanted: &str, schema: &Value, outermost: bool) -> String {
     let one_word = !matches!(node.kind, Kind::Null | Kind::List(_) | Kind::Table(_));
     match wanted {
         "string" if one_word => "write it in quotes".to_owned(),
@@ -291,7 +302,7 @@ fn way_out(node: &Node, wanted: &str, schema: &Value, field: &str) -> String {
         "boolean" => "write true or false, without quotes".to_owned(),
         "array" if one_word => "write it in [ ]".to_owned(),
         "array" => "write [[ ]] around its name, or in JSON a list of tables".to_owned(),
-        "object" if !field.is_empty() && !node.items().is_empty() => {
+        "object" if !outermost && !node.items().is_empty() => {
             "there is only one: write [ ] around its name, or in JSON { }".to_owned()
         }
         "object" => match example(node, schema) {

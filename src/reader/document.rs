@@ -1,4 +1,4 @@
-use super::{Format, Kind, Node, Problem, Problems, check::Checker, read_json, read_toml};
+use super::{Format, Kind, Node, Problem, Problems, check::Checker, path::Path, read_json, read_toml};
 use crate::text::{Lines, Position};
 use schemars::{JsonSchema, generate::SchemaSettings};
 use serde::{Serialize, de::DeserializeOwned};
@@ -133,7 +133,7 @@ pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
 pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
     // TOML knows every number that Rust has; JSON would turn one that is not finite into "left out".
     let value = toml::Value::try_from(file).map_err(|error| whole(error.to_string()))?;
-    check_tree::<T>(&Node::of_toml(&value))
+    check_tree::<T>(&Node::of_toml(value))
 }
 
 /// The text under one key of the outermost table, where that has not the other one too.
@@ -179,7 +179,7 @@ fn replacing<T: Document>(mut root: Node, old: &str, new: &str, value: &impl Ser
     if let Kind::Table(entries) = &mut root.kind
         && let Some((key, _, node)) = entries.iter_mut().find(|(key, ..)| key == old)
     {
-        *node = Node::of_toml(&toml::Value::try_from(value).map_err(|error| whole(error.to_string()))?);
+        *node = Node::of_toml(toml::Value::try_from(value).map_err(|error| whole(error.to_string()))?);
         new.clone_into(key);
     }
     read_tree(&root)
@@ -194,7 +194,7 @@ fn read_tree<T: Document>(root: &Node) -> Result<T, Problems> {
 fn check_tree<T: Document>(root: &Node) -> Result<(), Problems> {
     let schema = T::schema();
     let mut checker = Checker { root: schema, text_field: T::text_field, problems: Vec::new(), hidden: false };
-    checker.check(root, schema, "");
+    checker.check(root, schema, Path::Root);
     let mut problems = Problems(checker.problems);
     if !checker.hidden {
         T::check_whole(root, &mut problems);

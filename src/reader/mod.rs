@@ -13,6 +13,7 @@ mod document;
 mod format;
 mod locate;
 mod node;
+mod path;
 mod problem;
 mod read_json;
 mod read_toml;

@@ -34,8 +34,8 @@ pub enum Kind {
     Null,
     /// `true` or `false`.
     Flag(bool),
-    /// A number, with the text it was written as.
-    Number(f64, String),
+    /// A number, with the text it was written as where it comes from a text.
+    Number(f64, Option<String>),
     /// Text.
     Text(String),
     /// A list.
@@ -50,7 +50,7 @@ impl Node {
         let kind = match value {
             Value::Null => Kind::Null,
             Value::Bool(flag) => Kind::Flag(*flag),
-            Value::Number(number) => Kind::Number(number.as_f64().unwrap_or(f64::NAN), number.to_string()),
+            Value::Number(number) => Kind::Number(number.as_f64().unwrap_or(f64::NAN), Some(number.to_string())),
             Value::String(text) => Kind::Text(text.clone()),
             Value::Array(items) => Kind::List(items.iter().map(Self::of_json).collect()),
             Value::Object(fields) => {
@@ -61,16 +61,16 @@ impl Node {
     }
 
     /// The tree of a TOML value, without places.
-    pub(super) fn of_toml(value: &toml::Value) -> Self {
+    pub(super) fn of_toml(value: toml::Value) -> Self {
         let kind = match value {
-            toml::Value::Boolean(flag) => Kind::Flag(*flag),
-            toml::Value::Integer(whole) => Kind::Number(*whole as f64, whole.to_string()),
-            toml::Value::Float(number) => Kind::Number(*number, number.to_string()),
-            toml::Value::String(text) => Kind::Text(text.clone()),
+            toml::Value::Boolean(flag) => Kind::Flag(flag),
+            toml::Value::Integer(whole) => Kind::Number(whole as f64, None),
+            toml::Value::Float(number) => Kind::Number(number, None),
+            toml::Value::String(text) => Kind::Text(text),
             toml::Value::Datetime(moment) => Kind::Text(moment.to_string()),
-            toml::Value::Array(items) => Kind::List(items.iter().map(Self::of_toml).collect()),
+            toml::Value::Array(items) => Kind::List(items.into_iter().map(Self::of_toml).collect()),
             toml::Value::Table(fields) => {
-                Kind::Table(fields.iter().map(|(key, inner)| (key.clone(), None, Self::of_toml(inner))).collect())
+                Kind::Table(fields.into_iter().map(|(key, inner)| (key, None, Self::of_toml(inner))).collect())
             }
         };
         Self { at: None, kind }

@@ -44,7 +44,7 @@ fn node(text: &Lines<'_>, value: &ast::Value<'_>, field: &str, problems: &mut Ve
     let kind = match value {
         ast::Value::NullKeyword(_) => Kind::Null,
         ast::Value::BooleanLit(lit) => Kind::Flag(lit.value),
-        ast::Value::NumberLit(lit) => Kind::Number(lit.value.parse().unwrap_or(f64::NAN), lit.value.to_owned()),
+        ast::Value::NumberLit(lit) => Kind::Number(lit.value.parse().unwrap_or(f64::NAN), Some(lit.value.to_owned())),
         ast::Value::StringLit(lit) => Kind::Text(lit.value.to_string()),
         ast::Value::Array(list) => {
             let items = list.elements.iter().enumerate();

@@ -86,10 +86,10 @@ fn node(text: &Lines<'_>, value: &Spanned<DeValue<'_>>) -> Node {
         DeValue::String(s) => Kind::Text(s.to_string()),
         // Underscores and radix prefixes are TOML's way of writing the same number.
         DeValue::Integer(i) => match i128::from_str_radix(i.as_str(), i.radix()) {
-            Ok(whole) => Kind::Number(whole as f64, whole.to_string()),
-            Err(_) => Kind::Number(f64::NAN, i.to_string()),
+            Ok(whole) => Kind::Number(whole as f64, Some(whole.to_string())),
+            Err(_) => Kind::Number(f64::NAN, Some(i.to_string())),
         },
-        DeValue::Float(x) => Kind::Number(x.as_str().parse().unwrap_or(f64::NAN), x.to_string()),
+        DeValue::Float(x) => Kind::Number(x.as_str().parse().unwrap_or(f64::NAN), Some(x.to_string())),
         DeValue::Boolean(flag) => Kind::Flag(*flag),
         DeValue::Datetime(moment) => Kind::Text(moment.to_string()),
         DeValue::Array(items) => Kind::List(items.iter().map(|item| node(text, item)).collect()),

@@ -67,7 +67,7 @@ fn texts<'n>(
     for (key, _, value) in entries {
         match &value.kind {
             Kind::Null => {}
-            Kind::Text(text) | Kind::Number(_, text) => texts.push((key.as_str(), text.as_str())),
+            Kind::Text(text) | Kind::Number(_, Some(text)) => texts.push((key.as_str(), text.as_str())),
             _ => place.say(problems, key, "must be a text or a number"),
         }
     }
