@@ -151,6 +151,7 @@ _Rule: TypeAlias = Literal[
     "porosity",
     "cool-dose",
 ]
+_Scale: TypeAlias = Literal["european-10", "us-10", "twelve", "japanese-20"]
 _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _ServiceClass: TypeAlias = Literal["regrowth", "partial", "half", "full"]
 _Softness: TypeAlias = Literal["line", "soft", "diffuse"]

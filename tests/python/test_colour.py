@@ -31,6 +31,7 @@ from foilwork.colour import (
     lab_to_xyz,
     lch_to_lab,
     level_from_reading,
+    level_on_scale,
     lift_needed,
     pre_pigmentation,
     read_shades,
@@ -42,7 +43,7 @@ from foilwork.colour import (
     swatch,
     xyz_to_lab,
 )
-from foilwork.toner import find_toner, neutralising_dose
+from foilwork.toner import find_toner, neutralising_dose, toned
 
 with warnings.catch_warnings():
     # It warns that it has no plotting library.
@@ -72,14 +73,14 @@ def quiet(function, *args, **kwargs):
 def test_ciede2000_of_10_000_random_pairs_against_colour_science():
     first, second = random_lab(10_000), random_lab(10_000)
     want = colour.delta_E(first, second, method="CIE 2000")
-    np.testing.assert_allclose(ciede2000(first, second), want, rtol=0, atol=2e-4)
+    np.testing.assert_allclose(ciede2000(first, second), want, rtol=0, atol=1e-9)
 
 
 def test_ciede2000_of_near_pairs_against_colour_science():
     first = random_lab(10_000)
     second = np.clip(first + RNG.normal(0, 2, first.shape), [0, -100, -100], [100, 100, 100])
     want = colour.delta_E(first, second, method="CIE 2000")
-    np.testing.assert_allclose(ciede2000(first, second), want, rtol=0, atol=2e-4)
+    np.testing.assert_allclose(ciede2000(first, second), want, rtol=0, atol=1e-9)
 
 
 def test_ciede2000_keeps_shapes_and_broadcasts():
@@ -312,6 +313,21 @@ def test_levels_from_readings():
         level_from_reading((50, 3, 19), instrument="photograph")
 
 
+def test_levels_on_other_scales():
+    # The anchors are the rows of both lists that name the same underlying pigment (common practice), a level either way.
+    assert level_on_scale(7.5, scale="japanese-20") == (4.0, 5.0, 6.0)
+    own = level_on_scale(6, scale="us-10", anchors=[(5, 4), (7, 6)], uncertainty_levels=0.25)
+    assert own == (4.75, 5.0, 5.25)
+    for reading, keywords, text in [
+        (3, {"scale": "japanese-20"}, "lies outside the stated mapping"),
+        (6, {"scale": "us-10"}, "this mapping is for the Japanese 1-20 scale"),
+        (6, {"scale": "us-10", "anchors": [(5, 4)]}, "at least 2 anchors"),
+        (25, {"scale": "japanese-20"}, "must be from 1 to 20"),
+    ]:
+        with pytest.raises(foilwork.FoilworkError, match=text):
+            level_on_scale(reading, **keywords)
+
+
 def test_a_section_reads_between_its_two_colours():
     look = section_look(swatch(6), swatch(9, lightened_from=6), 40)
     assert 6 < look.perceived_level.best < 9 and not look.reads_as_one
@@ -471,6 +487,39 @@ def test_toner_optimum_from_a_modelled_start_against_scipy():
     assert answer.summary.startswith("violet against pale yellow: ")
 
 
+def test_toned_hair_against_the_model_written_again():
+    violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
+    deposits = [deposit(9, violet.tones), deposit(9, plain.tones)]
+    predict = predictor((lightened(5, 9), WHITE_HAIR, FLOOR))
+    for share in (0, 25, 60, 100):
+        got = toned([(violet, share), (plain, 100 - share)], lifted_level=9, natural_level=5)
+        np.testing.assert_allclose(got.lab, predict([share / 100, 1 - share / 100], deposits), rtol=0, atol=0.05)
+        assert got.notice == "model, not a photograph" and got.uncertainty > 1
+    porous = toned([(violet, 60), (plain, 40)], lifted_level=9, natural_level=5, porous=True)
+    assert porous.lightness.best < toned([(violet, 60), (plain, 40)], lifted_level=9, natural_level=5).lightness.best
+    measured = swatch(9, lightened_from=5).lab
+    np.testing.assert_allclose(toned([], lifted_level=9, exposed_lab=measured).lab, measured, rtol=0, atol=1e-6)
+    with pytest.raises(foilwork.FoilworkError, match="invalid share"):
+        toned([(violet, 120)], lifted_level=9, natural_level=5)
+
+
+def test_modelled_starts_are_toned_against_the_warmth_that_the_list_names():
+    """Natural 1-6 lifted to 5-10, a neutral target: no search leaves the hair as it is."""
+    shades = [Shade(f"J{level}-plain", level) for level in range(3, 11)]
+    shades += [
+        Shade(f"J{level}-{hue}", level, [hue]) for hue in ("blue", "blue-violet", "violet") for level in range(4, 11)
+    ]
+    # Common practice, level by level.
+    complements = {5: "blue-green", 6: "blue", 7: "blue-violet", 8: "violet", 9: "violet", 10: "violet"}
+    shades += [Shade("J5-blue-green", 5, ["blue-green"])]
+    starts = [(natural, lifted) for natural in range(1, 7) for lifted in range(5, 11) if lifted > natural]
+    assert len(starts) == 33
+    for natural, lifted in starts:
+        answer = find_toner(shades, lifted_level=lifted, natural_level=natural, target_level=lifted - 0.5)
+        assert answer.outcome not in ("already-nearer", "too-close-to-tell"), (natural, lifted)
+        assert answer.summary.startswith(f"{complements[lifted]} against "), (natural, lifted, answer.summary)
+
+
 def test_doses_by_level_strength_and_bowl():
     violet, plain = Shade("J9-mist", 9, ["violet"]), Shade("J9-plain", 9)
     dose = neutralising_dose(violet, plain, lifted_level=9, natural_level=5, bowl_g=40)
@@ -480,6 +529,9 @@ def test_doses_by_level_strength_and_bowl():
     weak = neutralising_dose(violet, plain, lifted_level=9, seen="very pale yellow", bowl_g=40)
     strong = neutralising_dose(violet, plain, lifted_level=9, seen="strong yellow", bowl_g=40)
     assert weak.mass_g.best <= strong.mass_g.best
+    # Porous hair takes up more, so less is enough.
+    porous = neutralising_dose(violet, plain, lifted_level=9, natural_level=5, bowl_g=40, porous=True)
+    assert porous.mass_g.best <= dose.mass_g.best
 
 
 def test_a_start_as_seen_and_white_hair():

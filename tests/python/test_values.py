@@ -192,6 +192,7 @@ ONLY_IN_PYTHON = {
         "lab_to_srgb": METHOD,
         "lab_to_xyz": METHOD,
         "lch_to_lab": METHOD,
+        "level_on_scale": METHOD,
         "read_shades": "the shades of a shop alone",
         "reflectance_to_lab": METHOD,
         "srgb_to_lab": METHOD,

@@ -22,7 +22,7 @@ crate::room::room! {
         level {
             Level, UnderlyingPigment, complement, formula_level, lift_needed, result_level, shade_level, underlying_pigment,
         }
-        reading { WhiteBlend, blended_level, level_from_reading, white_blend }
+        reading { WhiteBlend, blended_level, level_from_reading, level_on_scale, white_blend }
         shade { Shade, read_shades }
         space {
             Srgb, ciede2000, lab_to_lch, lab_to_srgb, lab_to_xyz, lch_to_lab, reflectance_to_lab, srgb_to_lab,

@@ -6,8 +6,9 @@ use super::{
 };
 use crate::{answer::answer, bounds::Estimate, error::raise, sequence::Sequence};
 use foilwork::{
-    colour,
+    colour::{self, Scale, ScaleError, ScaleMapping, ScaleReading},
     quantity::{Mass, Share},
+    source::Basis,
 };
 use pyo3::prelude::*;
 
@@ -38,6 +39,49 @@ pub fn level_from_reading(lab: (f64, f64, f64), instrument: &str, observer_degre
     let reading = colour::Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
     let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;
     Ok(Estimate::by(level, colour::Level::number))
+}
+
+/// The level that a reading on another scale stands for: straight lines between stated anchors, nothing beyond them.
+///
+/// Args:
+///     reading: the number read on the scale.
+///     scale: ``"japanese-20"``, ``"us-10"``, ``"european-10"`` or ``"twelve"``.
+///     anchors: (reading, level) pairs of your own, both rising; without them the Japanese scale is mapped through the
+///         underlying pigment that is printed for both.
+///     uncertainty_levels: how far off your anchors may be, in levels.
+///
+/// Returns:
+///     The level with its bounds.
+///
+/// Raises:
+///     FoilworkError: a reading off its scale or beyond the anchors, anchors that do not rise, or a scale without any.
+///
+/// Source:
+///     Your anchors, or assumed within one level.
+///
+/// Examples:
+///     >>> from foilwork.colour import level_on_scale
+///     >>> level_on_scale(9.5, scale="japanese-20")
+///     Bounds(low=6.0, best=7.0, high=8.0)
+#[pyfunction]
+#[pyo3(signature = (reading, *, scale, anchors = None, uncertainty_levels = 0.5))]
+pub fn level_on_scale(
+    reading: f64,
+    scale: &str,
+    anchors: Option<Sequence<(f64, AnyLevel)>>,
+    uncertainty_levels: f64,
+) -> PyResult<Estimate<f64>> {
+    let scale: Scale = scale.parse().map_err(raise)?;
+    let mapping = match anchors {
+        None => ScaleMapping::japanese_by_underlying_pigment(),
+        Some(anchors) => {
+            let anchor = |(number, level): &(f64, AnyLevel)| Ok((ScaleReading::new(scale, *number)?, level.0));
+            let anchors = anchors.0.iter().map(anchor).collect::<Result<Vec<_>, ScaleError>>().map_err(raise)?;
+            ScaleMapping::new(&anchors, uncertainty_levels, Basis::Stated).map_err(raise)?
+        }
+    };
+    let found = mapping.level(ScaleReading::new(scale, reading).map_err(raise)?).map_err(raise)?;
+    Ok(Estimate::by(found.level, colour::Level::number))
 }
 
 answer! {

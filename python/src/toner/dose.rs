@@ -37,6 +37,7 @@ answer! {
 ///     natural_level: natural level it was lifted from; its look is modelled.
 ///     seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
 ///     exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
+///     porous: whether the hair is porous: it takes up more, so that less is enough.
 ///     bowl_g: mass of both shades together, in g.
 ///
 /// Returns:
@@ -56,7 +57,8 @@ answer! {
 ///     >>> dose.warmth_left.best < dose.warmth_before.best
 ///     True
 #[pyfunction]
-#[pyo3(signature = (neutraliser, carrier, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, bowl_g = 30.0))]
+#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
+#[pyo3(signature = (neutraliser, carrier, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, porous = false, bowl_g = 30.0))]
 pub fn neutralising_dose(
     neutraliser: &Shade,
     carrier: &Shade,
@@ -64,10 +66,11 @@ pub fn neutralising_dose(
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
     exposed_lab: Option<(f64, f64, f64)>,
+    porous: bool,
     bowl_g: f64,
 ) -> PyResult<NeutralisingDose> {
     let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured)?;
+    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured, porous)?;
     let bowl = Mass::from_g(bowl_g).map_err(raise)?;
     let dose = toner::neutralising_dose(&hair, &neutraliser.0, &carrier.0, bowl);
     Ok(NeutralisingDose {
@@ -119,7 +122,7 @@ pub fn check_toner(
     product: &str,
 ) -> PyResult<Vec<Finding>> {
     let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured)?;
+    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured, false)?;
     let target = target_level.map(|level| level.0);
     Ok(toner::check_toner(&hair, &shade.0, target, product_of(product)?).iter().map(Finding::from).collect())
 }

@@ -117,10 +117,17 @@ pub fn exposed(
     natural: Option<Level>,
     seen: Option<&str>,
     measured: Option<Lab>,
+    porous: bool,
 ) -> PyResult<Exposed> {
-    let Some(lifted) = lifted else { return Ok(Exposed::white()) };
-    let seen = seen.map(str::parse).transpose().map_err(raise)?;
-    KnownStart { measured, seen }.exposed(natural, lifted).map_err(raise)
+    let porosity = if porous { ToningPorosity::Porous } else { ToningPorosity::Normal };
+    let hair = match lifted {
+        None => Exposed::white(),
+        Some(lifted) => {
+            let seen = seen.map(str::parse).transpose().map_err(raise)?;
+            KnownStart { measured, seen }.exposed(natural, lifted).map_err(raise)?
+        }
+    };
+    Ok(hair.with_porosity(porosity))
 }
 
 /// Find the mix of shades that brings exposed pigment nearest to a target.
@@ -186,14 +193,15 @@ pub fn find_toner(
     let white = white(observer_degrees)?;
     let measured = |(l, a, b)| Lab::new(l, a, b, white).map_err(raise);
     let reading = exposed_lab.map(measured).transpose()?;
-    let exposed = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, reading)?;
+    let (lifted, natural) = (lifted_level.map(|level| level.0), natural_level.map(|level| level.0));
+    let exposed = exposed(lifted, natural, seen, reading, porous)?;
     let target = match (target_lab, target_level) {
         (Some(lab), None) if target_tones.is_none() => Target::Lab(measured(lab)?),
         (None, Some(level)) => Target::Look { level: level.0, tone: tone_of(&target_tones.unwrap_or_default())? },
         _ => return Err(FoilworkError::new_err("give one target: target_level with target_tones, or target_lab")),
     };
     let request = TonerRequest {
-        exposed: exposed.with_porosity(if porous { ToningPorosity::Porous } else { ToningPorosity::Normal }),
+        exposed,
         target,
         shades: shades.iter().map(|shade| &shade.0).collect(),
         most_shades,

@@ -29,6 +29,7 @@ __all__ = [
     "lab_to_xyz",
     "lch_to_lab",
     "level_from_reading",
+    "level_on_scale",
     "lift_needed",
     "pre_pigmentation",
     "read_shades",

@@ -9,6 +9,7 @@ __all__ = [
     "WhiteBlend",
     "blended_level",
     "level_from_reading",
+    "level_on_scale",
     "white_blend",
 ]
 
@@ -49,6 +50,33 @@ def level_from_reading(lab: _Lab, *, instrument: _words._Instrument = "spectroph
         >>> level = level_from_reading((22.7, 4.0, 4.8))
         >>> level.low < 3 < level.high
         True
+    """
+
+def level_on_scale(
+    reading: float, *, scale: _words._Scale, anchors: Sequence[tuple[float, _Level]] | None = None, uncertainty_levels: float = 0.5
+) -> Bounds[float]:
+    """The level that a reading on another scale stands for: straight lines between stated anchors, nothing beyond them.
+
+    Args:
+        reading: the number read on the scale.
+        scale: ``"japanese-20"``, ``"us-10"``, ``"european-10"`` or ``"twelve"``.
+        anchors: (reading, level) pairs of your own, both rising; without them the Japanese scale is mapped through the
+            underlying pigment that is printed for both.
+        uncertainty_levels: how far off your anchors may be, in levels.
+
+    Returns:
+        The level with its bounds.
+
+    Raises:
+        FoilworkError: a reading off its scale or beyond the anchors, anchors that do not rise, or a scale without any.
+
+    Source:
+        Your anchors, or assumed within one level.
+
+    Examples:
+        >>> from foilwork.colour import level_on_scale
+        >>> level_on_scale(9.5, scale="japanese-20")
+        Bounds(low=6.0, best=7.0, high=8.0)
     """
 
 def white_blend(natural_level: _Level, applied_level: _Level, white_percent: float, *, product: _words._ProductKind = "permanent") -> WhiteBlend:

@@ -1,5 +1,6 @@
 from foilwork._native.toner._dose import *
 from foilwork._native.toner._find import *
+from foilwork._native.toner._predict import *
 
 __all__ = [
     "NeutralisingDose",
@@ -11,4 +12,5 @@ __all__ = [
     "find_toner",
     "neutralising_dose",
     "pre_pigment",
+    "toned",
 ]

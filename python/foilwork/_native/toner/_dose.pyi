@@ -52,7 +52,7 @@ class PrePigmentMix(_Answer):
     def residual(self) -> Difference:
         """From the shade to what the rule asks for."""
 
-def neutralising_dose(neutraliser: Shade, carrier: Shade, *, lifted_level: _Level | None, natural_level: _Level | None = None, seen: str | None = None, exposed_lab: _Lab | None = None, bowl_g: float = 30.0) -> NeutralisingDose:
+def neutralising_dose(neutraliser: Shade, carrier: Shade, *, lifted_level: _Level | None, natural_level: _Level | None = None, seen: str | None = None, exposed_lab: _Lab | None = None, porous: bool = False, bowl_g: float = 30.0) -> NeutralisingDose:
     """The dose of a neutralising shade that takes exposed warmth down to that of natural hair.
 
     Args:
@@ -62,6 +62,7 @@ def neutralising_dose(neutraliser: Shade, carrier: Shade, *, lifted_level: _Leve
         natural_level: natural level it was lifted from; its look is modelled.
         seen: the exposed pigment as you see it, such as ``"orange"``; counts before the model.
         exposed_lab: L*, a*, b* (D65, 10 degrees) measured on the lifted hair; counts before both.
+        porous: whether the hair is porous: it takes up more, so that less is enough.
         bowl_g: mass of both shades together, in g.
 
     Returns:
