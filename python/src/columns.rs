@@ -110,7 +110,7 @@ impl<'py> Column<'py> {
         }
     }
 
-    fn shape(&self) -> &[usize] {
+    pub fn shape(&self) -> &[usize] {
         match self {
             Self::Number(_) => &[],
             Self::Array(array) => array.shape(),
@@ -120,7 +120,7 @@ impl<'py> Column<'py> {
     /// The values in row order, repeated where the shape asks for it.
     ///
     /// NumPy makes the copy where one is needed: it raises ``MemoryError`` where there is no room for it.
-    fn values(&self, py: Python<'py>, shape: &[usize]) -> PyResult<Spread<'py>> {
+    pub fn values(&self, py: Python<'py>, shape: &[usize]) -> PyResult<Spread<'py>> {
         let array = match self {
             Self::Number(number) => return Ok(Spread::Same(*number)),
             Self::Array(array) => array,
@@ -136,7 +136,7 @@ impl<'py> Column<'py> {
 }
 
 /// A column brought to the common shape.
-enum Spread<'py> {
+pub enum Spread<'py> {
     Same(f64),
     Each(PyReadonlyArrayDyn<'py, f64>),
 }
@@ -157,7 +157,7 @@ pub fn results<'py>(py: Python<'py>, shape: &[usize]) -> PyResult<Bound<'py, PyA
 }
 
 /// The shape that all columns broadcast to; none when all are numbers.
-fn common_shape(columns: &[&Column<'_>]) -> PyResult<Option<Vec<usize>>> {
+pub fn common_shape(columns: &[&Column<'_>]) -> PyResult<Option<Vec<usize>>> {
     if columns.iter().all(|column| matches!(column, Column::Number(_))) {
         return Ok(None);
     }
@@ -250,59 +250,6 @@ pub fn apply_kernel<'py, E: Error>(
     Ok(result.into_any())
 }
 
-/// Applies a whole-column kernel of the core to several columns that broadcast together; `rule` is the scalar form, for
-/// numbers and for the text of an error.
-pub fn apply_kernel_to<'py, const N: usize, E: Error>(
-    py: Python<'py>,
-    columns: [&Column<'py>; N],
-    on_refusal: OnRefusal,
-    rule: impl Fn([f64; N]) -> Result<f64, E>,
-    kernel: impl FnOnce([Cells<'_>; N], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
-) -> PyResult<Bound<'py, PyAny>> {
-    let Some(shape) = common_shape(&columns)? else {
-        let [result] = apply(py, columns, on_refusal, |numbers| rule(numbers).map(|found| [found]))?;
-        return Ok(result);
-    };
-    let mut spread = Vec::with_capacity(N);
-    for column in columns {
-        spread.push(column.values(py, &shape)?);
-    }
-    let cells = spread.iter().map(Spread::cells).collect::<PyResult<Vec<_>>>()?;
-    let cells: [Cells<'_>; N] = std::array::from_fn(|i| cells[i]);
-    let result = results(py, &shape)?;
-    {
-        let mut writer = result.readwrite();
-        let outcome = kernel(cells, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(cells.map(|column| column.get(row))).err())?;
-    }
-    Ok(result.into_any())
-}
-
-/// Applies a rule of three numbers to three along the last axis of an array, which has length 3, by its kernel; what the
-/// kernel refuses is worded by the rule.
-pub fn apply_triples<'py, E: Error>(
-    py: Python<'py>,
-    column: &Column<'py>,
-    on_refusal: OnRefusal,
-    rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
-    kernel: impl Fn(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
-) -> PyResult<Bound<'py, PyAny>> {
-    let Column::Array(array) = column else { return Err(PyTypeError::new_err("expected an array")) };
-    let shape = array.shape().to_vec();
-    let result = results(py, &shape)?;
-    {
-        let spread = column.values(py, &shape)?;
-        let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
-        let values = values.as_slice().map_err(raise)?;
-        let mut writer = result.readwrite();
-        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
-        let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
-        let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
-        settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
-    }
-    Ok(result.into_any())
-}
-
 /// Applies a rule that gives an estimate with its bounds: `Bounds` for a number, three arrays for an array.
 pub fn apply_bounded<'py, E: Error>(
     py: Python<'py>,
@@ -342,7 +289,7 @@ pub fn apply_bounded_kernel<'py, E: Error>(
 }
 
 /// Raises for the first refused row, or warns how many there are.
-fn settle<E: Error>(
+pub fn settle<E: Error>(
     py: Python<'_>,
     outcome: ColumnOutcome,
     shape: &[usize],

@@ -25,6 +25,7 @@ mod shop;
 mod source;
 mod teach;
 mod toner;
+mod triples;
 
 /// Compiled functions and classes of foilwork; import them from `foilwork` and its submodules.
 #[pymodule]

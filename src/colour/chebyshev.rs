@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 use wide::f64x4;
 
-/// What can be added up in parts: numbers in lanes, and arrays of them.
+/// What can be added up in parts: numbers, alone or in lanes, and arrays of them.
 pub(super) trait Linear: Copy {
     /// The sum of none.
     const NONE: Self;
@@ -11,6 +11,14 @@ pub(super) trait Linear: Copy {
     /// So much of another on top.
     #[must_use]
     fn plus(self, other: &Self, by: f64) -> Self;
+}
+
+impl Linear for f64 {
+    const NONE: Self = 0.0;
+
+    fn plus(self, other: &Self, by: f64) -> Self {
+        self + other * by
+    }
 }
 
 impl Linear for f64x4 {

@@ -92,7 +92,7 @@ impl Difference {
 
 /// CIEDE2000 of two colours with the same white. It does not depend on which white that is.
 pub(crate) fn ciede2000(first: Lab, second: Lab) -> f64 {
-    let lanes = |lab: Lab| [lab.l(), lab.a(), lab.b()].map(|value| Lanes::from([value; Lanes::WIDTH]));
+    let lanes = |lab: Lab| [lab.l(), lab.a(), lab.b()].map(Lanes::splat);
     let [one, ..] = ciede2000_lanes(lanes(first), lanes(second));
     one
 }

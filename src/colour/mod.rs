@@ -33,7 +33,9 @@ mod assumptions;
 mod bands;
 mod chebyshev;
 mod coordinate;
+mod coordinate_lanes;
 mod difference;
+mod difference_lanes;
 mod dye;
 mod fibre;
 mod gradient;
@@ -95,12 +97,11 @@ pub use white::White;
 
 pub(crate) use assumptions::SETS;
 pub(crate) use bands::Bands;
+pub(crate) use coordinate_lanes::{lab_to_lch_lanes, lab_to_xyz_lanes, lch_to_lab_lanes, xyz_to_lab_lanes};
 pub(crate) use difference::ciede2000;
+pub(crate) use difference_lanes::ciede2000_lanes;
 pub(crate) use fibre::{Fibre, MODELS};
-pub(crate) use lanes::{
-    Lanes, ciede2000_lanes, lab_in_range, lab_to_lch_lanes, lab_to_xyz_lanes, lch_in_range, lch_to_lab_lanes,
-    xyz_in_range, xyz_to_lab_lanes,
-};
+pub(crate) use lanes::{Lanes, Ranges};
 pub(crate) use observer::white_point;
 pub(crate) use pigment::Melanin;
 pub(crate) use seen::spectrum_of;

@@ -1,9 +1,12 @@
-use super::{ColumnError, ColumnOutcome, split::in_parts};
+use super::{
+    ColumnError, ColumnOutcome,
+    split::in_parts,
+    triples::{FOUR_ROWS, columns},
+};
 use crate::{
     choice::choice,
     colour::{
-        Lanes, White, lab_in_range, lab_to_lch_lanes, lab_to_xyz_lanes, lch_in_range, lch_to_lab_lanes, white_point,
-        xyz_in_range, xyz_to_lab_lanes,
+        Lanes, Ranges, White, lab_to_lch_lanes, lab_to_xyz_lanes, lch_to_lab_lanes, white_point, xyz_to_lab_lanes,
     },
 };
 
@@ -53,21 +56,18 @@ pub fn coordinates(
 ) -> Result<ColumnOutcome, ColumnError> {
     let white = white_point(white);
     match turn {
-        Coordinates::LabToXyz => fours(input, out, lab_in_range, |lab| lab_to_xyz_lanes(lab, white)),
-        Coordinates::XyzToLab => fours(input, out, xyz_in_range, |xyz| xyz_to_lab_lanes(xyz, white)),
-        Coordinates::LabToLch => fours(input, out, lab_in_range, lab_to_lch_lanes),
-        Coordinates::LchToLab => fours(input, out, lch_in_range, lch_to_lab_lanes),
+        Coordinates::LabToXyz => fours(input, out, Ranges::LAB, |lab| lab_to_xyz_lanes(lab, white)),
+        Coordinates::XyzToLab => fours(input, out, Ranges::XYZ, |xyz| xyz_to_lab_lanes(xyz, white)),
+        Coordinates::LabToLch => fours(input, out, Ranges::LAB, lab_to_lch_lanes),
+        Coordinates::LchToLab => fours(input, out, Ranges::LCH, lch_to_lab_lanes),
     }
 }
-
-/// Numbers in four rows.
-const FOUR_ROWS: usize = 3 * Lanes::WIDTH;
 
 #[inline]
 fn fours(
     input: &[f64],
     out: &mut [f64],
-    in_range: impl Fn([f64; 3]) -> bool + Sync,
+    ranges: Ranges,
     rule: impl Fn([Lanes; 3]) -> [Lanes; 3] + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     if input.len() != out.len() {
@@ -77,44 +77,32 @@ fn fours(
         let mut outcome = ColumnOutcome::default();
         let given = input.get(3 * start..).unwrap_or_default().chunks(FOUR_ROWS);
         for ((chunk, slots), given) in slots.chunks_mut(FOUR_ROWS).enumerate().zip(given) {
-            let [a, b, c] = rule(columns(given).map(Lanes::from)).map(Lanes::to_array);
-            let found = a.into_iter().zip(b).zip(c);
-            for ((row, (slot, given)), ((a, b), c)) in
-                slots.chunks_exact_mut(3).zip(given.as_chunks::<3>().0).enumerate().zip(found)
+            let input = columns(given).map(Lanes::from);
+            let found = rule(input).map(Lanes::to_array);
+            if let Some(slots) = slots.first_chunk_mut().filter(|_| ranges.hold_all(input)) {
+                *slots = rows(found);
+                continue;
+            }
+            let first_row = start + chunk * Lanes::WIDTH;
+            let given = given.as_chunks::<3>().0;
+            for ((row, slot), (given, value)) in
+                (first_row..).zip(slots.as_chunks_mut::<3>().0).zip(given.iter().zip(rows(found).as_chunks::<3>().0))
             {
-                let value = if in_range(*given) {
-                    [a, b, c]
+                *slot = if ranges.hold(*given) {
+                    *value
                 } else {
-                    if !given.iter().any(|coordinate| coordinate.is_nan()) {
-                        outcome.refused += 1;
-                        outcome.first.get_or_insert(start + chunk * Lanes::WIDTH + row);
-                    }
+                    outcome.refuse_unless_missing(row, given);
                     [f64::NAN; 3]
                 };
-                slot.copy_from_slice(&value);
             }
         }
         outcome
     }))
 }
 
-/// Four rows as three columns; rows beyond the last are zero.
+/// Three columns as four rows.
 #[inline]
-fn columns(rows: &[f64]) -> [[f64; Lanes::WIDTH]; 3] {
-    match rows {
-        [a0, b0, c0, a1, b1, c1, a2, b2, c2, a3, b3, c3] => {
-            [[*a0, *a1, *a2, *a3], [*b0, *b1, *b2, *b3], [*c0, *c1, *c2, *c3]]
-        }
-        fewer => {
-            let mut columns = [[0.0; Lanes::WIDTH]; 3];
-            for (row, values) in fewer.chunks_exact(3).enumerate() {
-                for (column, value) in columns.iter_mut().zip(values) {
-                    if let Some(slot) = column.get_mut(row) {
-                        *slot = *value;
-                    }
-                }
-            }
-            columns
-        }
-    }
+const fn rows([a, b, c]: [[f64; Lanes::WIDTH]; 3]) -> [f64; FOUR_ROWS] {
+    let ([a0, a1, a2, a3], [b0, b1, b2, b3], [c0, c1, c2, c3]) = (a, b, c);
+    [a0, b0, c0, a1, b1, c1, a2, b2, c2, a3, b3, c3]
 }

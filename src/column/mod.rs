@@ -12,6 +12,7 @@ mod outcome;
 mod rows;
 mod split;
 mod strength;
+mod triples;
 
 pub use bounded::bounded;
 pub use coordinates::{Coordinates, coordinates};
@@ -20,3 +21,4 @@ pub use lift::levels_after;
 pub use outcome::{ColumnError, ColumnOutcome};
 pub use rows::{Cells, rows};
 pub use strength::convert_strengths;
+pub use triples::Triples;

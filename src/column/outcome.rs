@@ -10,6 +10,16 @@ pub struct ColumnOutcome {
     pub first: Option<usize>,
 }
 
+impl ColumnOutcome {
+    /// Counts a row that is out of range, unless it lacks a value.
+    pub(super) fn refuse_unless_missing<'a>(&mut self, row: usize, values: impl IntoIterator<Item = &'a f64>) {
+        if !values.into_iter().any(|value| value.is_nan()) {
+            self.refused += 1;
+            self.first.get_or_insert(row);
+        }
+    }
+}
+
 /// Why a column was not begun.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]

@@ -57,7 +57,7 @@ impl Cells<'_> {
         }
     }
 
-    fn fits(&self, rows: usize) -> Result<(), ColumnError> {
+    pub(super) fn fits(&self, rows: usize) -> Result<(), ColumnError> {
         match self {
             Self::Each(values) if values.len() != rows => Err(ColumnError::Length { got: values.len(), want: rows }),
             _ => Ok(()),

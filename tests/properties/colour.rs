@@ -6,7 +6,7 @@ use foilwork::{
         Xyz, Yellowness, blended_level, formula_level, lift_needed, pre_pigmentation, result_level, transition_between,
         underlying_pigment,
     },
-    column::{self, Cells, Coordinates},
+    column::{self, Cells, Coordinates, Triples},
     quantity::{Mass, Share},
 };
 use proptest::prelude::*;
@@ -151,13 +151,31 @@ proptest! {
             column(Lab::l, false), column(Lab::a, false), column(Lab::b, false),
         ];
         let [l1, a1, b1, l2, a2, b2] = columns.each_ref().map(|column| Cells::Each(column));
+        let (first, second) = (Triples::Columns([l1, a1, b1]), Triples::Columns([l2, a2, b2]));
         let mut out = vec![0.0; rows.len()];
-        let outcome = column::ciede2000([l1, a1, b1], [l2, a2, b2], &mut out).expect("one length");
+        let outcome = column::ciede2000(first, second, &mut out).expect("one length");
         prop_assert_eq!(outcome.refused, 0);
         for ((first, second, missing), got) in rows.iter().zip(&out) {
-            let same = if *missing { got.is_nan() } else { (got - apart(*first, *second)).abs() < 1e-11 };
+            let same = if *missing { got.is_nan() } else { *got == apart(*first, *second) };
             prop_assert!(same);
         }
+        let row_after_row: Vec<f64> = (0..rows.len()).flat_map(|row| first.get(row)).collect();
+        let mut again = vec![0.0; rows.len()];
+        let outcome = column::ciede2000(Triples::Rows(&row_after_row), second, &mut again).expect("one length");
+        prop_assert_eq!(outcome.refused, 0);
+        prop_assert!(out.iter().zip(&again).all(|(one, other)| one.to_bits() == other.to_bits()));
+    }
+
+    #[test]
+    fn a_column_refuses_what_the_type_refuses(lightness in prop::collection::vec(-20.0..120.0_f64, 1..19)) {
+        let rows: Vec<f64> = lightness.iter().flat_map(|l| [*l, 3.0, 4.0]).collect();
+        let mut out = vec![0.0; lightness.len()];
+        let same = Triples::Columns([50.0, 3.0, 4.0].map(Cells::Same));
+        let outcome = column::ciede2000(Triples::Rows(&rows), same, &mut out).expect("one length");
+        let refused = |l: &f64| Lab::new(*l, 3.0, 4.0, White::default()).is_err();
+        prop_assert_eq!(outcome.refused, lightness.iter().filter(|l| refused(l)).count());
+        prop_assert_eq!(outcome.first, lightness.iter().position(|l| refused(l)));
+        prop_assert!(lightness.iter().zip(&out).all(|(l, apart)| apart.is_nan() == refused(l)));
     }
 
     #[test]

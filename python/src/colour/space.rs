@@ -1,73 +1,16 @@
 use super::swatches::white;
 use crate::{
     answer::answer,
-    columns::{Column, OnRefusal, apply, apply_kernel_to, apply_triples},
+    columns::OnRefusal,
     error::{FoilworkError, raise},
     sequence::Sequence,
+    triples::{Triples, apply_pairs},
 };
 use foilwork::{
     colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, White, Xyz},
     column::{self, Coordinates},
 };
-use pyo3::{prelude::*, types::PyTuple};
-
-/// Colour coordinates: three numbers, or an array whose last axis has length 3.
-pub enum Triples<'py> {
-    One([f64; 3]),
-    /// In one piece, row after row.
-    Many(Bound<'py, PyAny>),
-}
-
-impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
-    type Error = PyErr;
-
-    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
-        if let Ok(one) = obj.extract::<[f64; 3]>() {
-            return Ok(Self::One(one));
-        }
-        let array = obj.py().import("numpy")?.call_method1("ascontiguousarray", (&*obj, "float64"))?;
-        let shape: Vec<usize> = array.getattr("shape")?.extract()?;
-        if shape.last() != Some(&3) {
-            let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
-            return Err(FoilworkError::new_err(text));
-        }
-        Ok(Self::Many(array))
-    }
-}
-
-impl<'py> Triples<'py> {
-    /// A contiguous column for each coordinate: kernels read columns, and a strided one costs more to read.
-    fn parts(&self, py: Python<'py>) -> PyResult<[Column<'py>; 3]> {
-        match self {
-            Self::One([a, b, c]) => Ok([Column::Number(*a), Column::Number(*b), Column::Number(*c)]),
-            Self::Many(array) => {
-                let numpy = py.import("numpy")?;
-                let columns = numpy.call_method1("moveaxis", (array, -1, 0))?;
-                let columns = numpy.call_method1("ascontiguousarray", (columns,))?;
-                let part = |place: usize| columns.get_item(place)?.extract::<Column<'py>>();
-                Ok([part(0)?, part(1)?, part(2)?])
-            }
-        }
-    }
-
-    fn map<E: std::error::Error>(
-        &self,
-        py: Python<'py>,
-        errors: OnRefusal,
-        (turn, white): (Coordinates, White),
-        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
-    ) -> PyResult<Bound<'py, PyAny>> {
-        match self {
-            Self::One(_) => {
-                let [a, b, c] = self.parts(py)?;
-                Ok(PyTuple::new(py, apply(py, [&a, &b, &c], errors, rule)?)?.into_any())
-            }
-            Self::Many(array) => apply_triples(py, &array.extract()?, errors, rule, |values, out| {
-                column::coordinates(turn, white, values, out)
-            }),
-        }
-    }
-}
+use pyo3::prelude::*;
 
 /// CIEDE2000 colour difference.
 ///
@@ -98,19 +41,13 @@ pub fn ciede2000<'py>(
     lab_2: Triples<'py>,
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let ([l1, a1, b1], [l2, a2, b2]) = (&lab_1.parts(py)?, &lab_2.parts(py)?);
-    apply_kernel_to(
-        py,
-        [l1, a1, b1, l2, a2, b2],
-        errors,
-        |[l1, a1, b1, l2, a2, b2]| {
-            // The difference does not depend on which white both are counted from.
-            let lab = |l, a, b| Lab::new(l, a, b, White::D65TwoDegree);
-            let (first, second) = (lab(l1, a1, b1)?, lab(l2, a2, b2)?);
-            Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
-        },
-        |[l1, a1, b1, l2, a2, b2], out| column::ciede2000([l1, a1, b1], [l2, a2, b2], out),
-    )
+    let rule = |[first, second]: [[f64; 3]; 2]| {
+        // The difference does not depend on which white both are counted from.
+        let lab = |[l, a, b]: [f64; 3]| Lab::new(l, a, b, White::D65TwoDegree);
+        let (first, second) = (lab(first)?, lab(second)?);
+        Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
+    };
+    apply_pairs(py, [&lab_1, &lab_2], errors, rule, |[first, second], out| column::ciede2000(first, second, out))
 }
 
 /// CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
@@ -143,7 +80,7 @@ pub fn lab_to_xyz<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    lab.map(py, errors, (Coordinates::LabToXyz, white), |[l, a, b]| {
+    lab.turned(py, errors, (Coordinates::LabToXyz, white), |[l, a, b]| {
         Ok::<_, InvalidColour>(Lab::new(l, a, b, white)?.xyz().to_array())
     })
 }
@@ -178,7 +115,7 @@ pub fn xyz_to_lab<'py>(
     errors: OnRefusal,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    xyz.map(py, errors, (Coordinates::XyzToLab, white), |[x, y, z]| {
+    xyz.turned(py, errors, (Coordinates::XyzToLab, white), |[x, y, z]| {
         let lab = Xyz::new(x, y, z, white)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })
@@ -204,7 +141,7 @@ pub fn xyz_to_lab<'py>(
 #[pyo3(signature = (lab, *, errors = OnRefusal::Raise), text_signature = "(lab, *, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lab.map(py, errors, (Coordinates::LabToLch, White::default()), |[l, a, b]| {
+    lab.turned(py, errors, (Coordinates::LabToLch, White::default()), |[l, a, b]| {
         let lch = Lab::new(l, a, b, White::D65TwoDegree)?.lch();
         Ok::<_, InvalidColour>([lch.l(), lch.chroma(), lch.hue_degrees()])
     })
@@ -230,7 +167,7 @@ pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) ->
 #[pyo3(signature = (lch, *, errors = OnRefusal::Raise), text_signature = "(lch, *, errors='raise')")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lch.map(py, errors, (Coordinates::LchToLab, White::default()), |[l, c, h]| {
+    lch.turned(py, errors, (Coordinates::LchToLab, White::default()), |[l, c, h]| {
         let lab = Lch::new(l, c, h, White::D65TwoDegree)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })
