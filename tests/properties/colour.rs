@@ -174,7 +174,7 @@ proptest! {
         let outcome = column::ciede2000(Triples::Rows(&rows), same, &mut out).expect("one length");
         let refused = |l: &f64| Lab::new(*l, 3.0, 4.0, White::default()).is_err();
         prop_assert_eq!(outcome.refused, lightness.iter().filter(|l| refused(l)).count());
-        prop_assert_eq!(outcome.first, lightness.iter().position(|l| refused(l)));
+        prop_assert_eq!(outcome.first, lightness.iter().position(refused));
         prop_assert!(lightness.iter().zip(&out).all(|(l, apart)| apart.is_nan() == refused(l)));
     }
 

@@ -20,7 +20,7 @@ class TimedSection(_Answer):
     Args:
         situation: the mixture and the hair; its strength is replaced by each of those to choose from.
         on_hair_ww_percent: strengths on the hair to choose from, in % w/w; a fixed one is a list of one.
-        start_level: the level now.
+        start_level: the level now, or its bounds as far as its reading may be off.
         target_level: the level wanted.
         apply_min: how long its application takes.
         longest_min: the longest that any strand may carry the mixture, from the first one.
@@ -60,7 +60,7 @@ class TimedSection(_Answer):
         """Strengths on the hair to choose from, in % w/w."""
     @property
     def start_level(self) -> Bounds[float]:
-        """The level now."""
+        """The level now, as far as its reading may be off."""
     @property
     def target_level(self) -> float:
         """The level wanted."""
