@@ -1,4 +1,7 @@
-use super::{Belief, Lightening, Reader, Situation, StrandReading};
+use super::{
+    Belief, Lightening, Reader, Situation,
+    factors::{Shift, Spreads},
+};
 use crate::{
     colour::Level,
     quantity::{Duration, Quantity},
@@ -39,22 +42,41 @@ const KNOWN: f64 = 0.4;
 /// ```
 #[must_use]
 pub fn advice(belief: &Belief, situation: &Situation, start: Level, planned: Duration) -> Advice {
+    let shift = situation.shift();
+    let ready = |belief: &Belief| Lightening::shifted(belief, situation, &shift, start);
     let width = |belief: &Belief| {
-        let level = Lightening::new(belief, situation, start).level_after(planned);
+        let level = ready(belief).level_after(planned);
         level.high().number() - level.low().number()
     };
-    let expected = |at: f64| {
-        let time = Duration::nearest(at);
-        let after = Lightening::new(belief, situation, start).level_after(time).best();
-        let reader = Reader::Eye;
-        let reading =
-            StrandReading { situation: *situation, time, before: start, after, reader, guest: None, product: None };
-        width(&belief.after_readings(&[reading]))
-    };
+    let now = ready(belief);
+    let expected = |at: f64| width(&after_expected(belief, &now, &shift, Duration::nearest(at)));
     let tries = (1..=12u8).map(|i| f64::from(i) * 5.0).filter(|at| *at <= planned.min().max(5.0));
     let (read_at, width_then) =
         tries.map(|at| (at, expected(at))).min_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or((planned.min(), width(belief)));
     Advice { known: known(belief), read_at: Duration::nearest(read_at), width_now: width(belief), width_then }
+}
+
+/// The belief after a reading by eye that comes out as expected.
+///
+/// It moves nothing and narrows what is believed: the covariance `C` becomes `C - C h h'C / (s^2 + h'C h)`, with `h` how the
+/// level answers to each number and `s` the error of the reading. That is where the fit of such a reading ends, in one step.
+fn after_expected(belief: &Belief, now: &Lightening, Shift { spreads, .. }: &Shift, time: Duration) -> Belief {
+    let sd = Reader::Eye.sd_levels() * std::f64::consts::SQRT_2;
+    let answers = now.answers(time);
+    let dot = |one: &[f64; 3], other: &[f64; 3]| one.iter().zip(other).map(|(a, b)| a * b).sum::<f64>();
+    let told = belief.covariance.each_ref().map(|row| dot(row, &answers));
+    let scale = 1.0 / (sd * sd + dot(&told, &answers));
+    let mut covariance = belief.covariance;
+    for (row, told_here) in covariance.iter_mut().zip(&told) {
+        for (cell, told_there) in row.iter_mut().zip(&told) {
+            *cell -= told_here * told_there * scale;
+        }
+    }
+    let readings = belief.readings + 1;
+    let mean_of = |(old, new): (f64, f64)| old + (new - old) / readings as f64;
+    let mut each = belief.tested.into_iter().zip(*spreads).map(mean_of);
+    let tested: Spreads = [(); 7].map(|()| each.next().unwrap_or_default());
+    Belief { covariance, readings, tested, ..*belief }
 }
 
 fn known(belief: &Belief) -> String {

@@ -60,8 +60,18 @@ impl Lightening {
     /// ```
     #[must_use]
     pub fn new(belief: &Belief, situation: &Situation, start: impl Into<Interval<Level>>) -> Self {
+        Self::shifted(belief, situation, &situation.shift(), start)
+    }
+
+    /// The same where what the situation shifts is at hand.
+    pub(super) fn shifted(
+        belief: &Belief,
+        situation: &Situation,
+        shift: &Shift,
+        start: impl Into<Interval<Level>>,
+    ) -> Self {
         let starts = start.into();
-        let Shift { pigment, oxidant, spreads } = situation.shift();
+        let Shift { pigment, oxidant, spreads } = *shift;
         let mut unknown = spreads.iter().zip(&belief.tested).map(|(here, tested)| (here - tested) * (here - tested));
         let oxidant_variance = unknown.next_back().unwrap_or_default();
         let pigment_variance: f64 = unknown.sum();
@@ -198,6 +208,14 @@ impl Lightening {
         };
         let (down, up) = (both(way * (gone.best - gone.low)), both(way * (gone.high - gone.best)));
         [(best - down).most(start), best, (best + up).least(top)]
+    }
+
+    /// How the level after this time answers to the logarithms of both rates and to the ceiling.
+    pub(super) fn answers(&self, time: Duration) -> [f64; 3] {
+        let Dose { amount, by_loss } = self.dose(time.min());
+        let (left, slope) = pigment::left_and_slope(amount);
+        let by_rate = -self.way_from(self.start()) * slope * amount;
+        [by_rate, by_rate * by_loss, 1.0 - left]
     }
 
     /// Levels from a start to the median ceiling; a hair that is lighter already goes nowhere.
