@@ -314,7 +314,7 @@ def test_levels_from_readings():
 
 
 def test_levels_on_other_scales():
-    # The anchors are the rows of both lists that name the same underlying pigment (common practice), a level either way.
+    # The anchors are the rows of both lists that name the same underlying pigment (common practice).
     assert level_on_scale(7.5, scale="japanese-20") == (4.0, 5.0, 6.0)
     own = level_on_scale(6, scale="us-10", anchors=[(5, 4), (7, 6)], uncertainty_levels=0.25)
     assert own == (4.75, 5.0, 5.25)

@@ -85,8 +85,8 @@ def test_the_types_of_a_plan_are_those_of_its_schema(root: Path) -> None:
 # of a strand, a recipe or a list is a name that the user gives.
 OF_A_LIST = {
     "audience", "booster", "denominator", "from_unit", "hazards", "hue", "instrument", "jurisdiction", "medium",
-    "molar_volume", "naming", "objective", "purpose", "reader", "rounding", "scale", "stated_as", "target_tones", "to_unit",
-    "tones", "toward", "unit", "uptake",
+    "molar_volume", "naming", "objective", "purpose", "reader", "rounding", "scale", "stated_as", "target_tones",
+    "to_unit", "tones", "toward", "unit", "uptake",
 }  # fmt: skip
 
 
