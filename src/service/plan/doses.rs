@@ -51,6 +51,9 @@ pub(super) fn colour_mass(mix: &Mix) -> Option<Mass> {
     Mass::from_g(mix.bowls.iter().map(bowl).sum()).ok().filter(|mass| *mass > Mass::ZERO)
 }
 
+/// So many shades at most are tried against the warmth, the nearest first: a wall of shades must not make a plan slow.
+const TRIED: usize = 12;
+
 /// The dose against the warmth of this hair, from the shop's shades of the toner's class: of the shade nearest to the hair's
 /// level that a part of the bowl is enough of, else of the one that leaves least.
 pub(super) fn neutralising(
@@ -73,7 +76,7 @@ pub(super) fn neutralising(
     let mut against: Vec<(usize, &Shade)> = shades.iter().filter_map(|shade| Some((steps(shade)?, *shade))).collect();
     against.sort_by(|a, b| far(a.1).total_cmp(&far(b.1)).then(a.0.cmp(&b.0)));
     let mut best: Option<(&Shade, NeutralisingDose)> = None;
-    for (_, shade) in against {
+    for (_, shade) in against.into_iter().take(TRIED) {
         let dose = neutralising_dose(exposed, shade, carrier, bowl);
         let enough = dose.share.best() < Share::ALL;
         if best.as_ref().is_none_or(|(_, known)| dose.warmth_left.best() < known.warmth_left.best()) {
