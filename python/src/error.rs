@@ -1,3 +1,4 @@
+use foilwork::text::inert;
 use pyo3::{
     PyErr, create_exception,
     exceptions::{PyUserWarning, PyValueError},
@@ -19,5 +20,10 @@ create_exception!(
 
 /// Turns any core error into the one Python exception, with the core's own text.
 pub fn raise(error: impl std::error::Error) -> PyErr {
-    FoilworkError::new_err(error.to_string())
+    FoilworkError::new_err(told(error))
+}
+
+/// The text of an error, in which nothing that was typed acts on the terminal it is printed on.
+pub fn told(error: impl std::error::Error) -> String {
+    inert(&error.to_string()).into_owned()
 }

@@ -1,5 +1,5 @@
 use super::{Level, Tone};
-use crate::quantity::Share;
+use crate::{quantity::Share, text::is_shown};
 use std::fmt;
 
 /// One shade of the user's own chart: a code, a level and a tone.
@@ -21,6 +21,11 @@ pub enum ShadeError {
     /// Nothing to write on the weighing sheet.
     #[error("invalid shade code: it is empty (give the code printed on the tube)")]
     EmptyCode,
+    /// A line break, or what a terminal would obey.
+    #[error(
+        "invalid shade code: it holds a line break or a character that acts on a terminal (give the code printed on the tube)"
+    )]
+    ActiveCode,
 }
 
 impl Shade {
@@ -36,11 +41,14 @@ impl Shade {
     ///
     /// # Errors
     ///
-    /// [`ShadeError::EmptyCode`] when there is no code.
+    /// [`ShadeError::EmptyCode`] when there is no code, [`ShadeError::ActiveCode`] when it would act where it is printed.
     pub fn new(code: impl Into<String>, level: Level, tone: Tone) -> Result<Self, ShadeError> {
         let code = code.into().trim().to_owned();
         if code.is_empty() {
             return Err(ShadeError::EmptyCode);
+        }
+        if !code.chars().all(is_shown) {
+            return Err(ShadeError::ActiveCode);
         }
         Ok(Self { code, level, tone, strength: Share::ALL })
     }

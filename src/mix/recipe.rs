@@ -4,6 +4,7 @@ use super::{
 };
 use crate::quantity::{Density, Mass};
 use crate::source::Sourced;
+use crate::text::is_shown;
 use rust_decimal::Decimal;
 use std::{fmt, str::FromStr};
 
@@ -61,7 +62,10 @@ pub enum RecipeError {
         amount: RecipeAmount,
     },
     /// A name that would not read back.
-    #[error("invalid product name (got \"{0}\"): must not be empty, and must hold no \"+\" and no line break")]
+    #[error(
+        "invalid product name (got \"{0}\"): must not be empty, and must hold no \"+\", no line break and nothing that acts \
+         on a terminal"
+    )]
     Name(String),
     /// No such part.
     #[error("there is no \"{asked}\" in the recipe {recipe}")]
@@ -123,7 +127,7 @@ impl Recipe {
                 return Err(RecipeError::Amount { product: part.product.clone(), amount: part.amount });
             }
             let trimmed = part.product.trim();
-            if trimmed.is_empty() || trimmed != part.product || part.product.contains(['+', '\n', '\r']) {
+            if trimmed.is_empty() || trimmed != part.product || !part.product.chars().all(is_of_a_name) {
                 return Err(RecipeError::Name(part.product.clone()));
             }
         }
@@ -276,7 +280,7 @@ impl FromStr for Recipe {
                 return Err(cursor.expected("a blank and a product name after the unit"));
             }
             let start = cursor.mark();
-            let written = cursor.take_while(|c| !matches!(c, '+' | '\n' | '\r'));
+            let written = cursor.take_while(is_of_a_name);
             let product = written.trim_end();
             if product.is_empty() {
                 return Err(cursor.expected_at(start, "a product name"));
@@ -292,10 +296,17 @@ impl FromStr for Recipe {
                     }
                 }
                 Some('+') => return Err(cursor.expected(JOINT)),
-                Some(_) => return Err(cursor.expected("a recipe on one line")),
+                Some(_) => {
+                    return Err(cursor.expected("a recipe on one line, with no character that acts on a terminal"));
+                }
             }
         }
     }
+}
+
+/// What a product's name may hold, so that it reads back and acts on nothing.
+fn is_of_a_name(character: char) -> bool {
+    character != '+' && is_shown(character)
 }
 
 const JOINT: &str = "\" + \" between parts, with a blank on both sides";

@@ -41,6 +41,21 @@ pub fn inert(text: &str) -> Cow<'_, str> {
     Cow::Owned(out)
 }
 
+/// Whether a character may stand in a name: it acts on nothing and does not end the line.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::text::is_shown;
+///
+/// assert!(is_shown('é') && is_shown(' '));
+/// assert!(!is_shown('\n') && !is_shown('\t') && !is_shown('\u{202e}'));
+/// ```
+#[must_use]
+pub const fn is_shown(character: char) -> bool {
+    !is_active(character) && !matches!(character, '\n' | '\t')
+}
+
 /// Whether a character acts on what shows it, or on the characters beside it, instead of being shown.
 ///
 /// # Example

@@ -12,12 +12,13 @@
 //!
 //! # Pages
 //!
-//! [`escaped`] (for HTML), [`wrapped`] and [`Sheet`] (80 columns).
+//! [`escaped`] (for HTML), [`cell`] (for a table that a spreadsheet opens), [`wrapped`] and [`Sheet`] (80 columns).
 //!
 //! # Places
 //!
 //! [`Lines`] and [`Position`] (line and column of a byte).
 
+mod cell;
 mod html;
 mod inert;
 mod number;
@@ -26,8 +27,9 @@ mod range;
 mod sheet;
 mod words;
 
+pub use cell::cell;
 pub use html::escaped;
-pub use inert::{inert, is_active, shortened};
+pub use inert::{inert, is_active, is_shown, shortened};
 pub use number::{number, significant};
 pub use place::{Lines, Position};
 pub use range::{amount, in_hundred, range, span};

@@ -1,4 +1,9 @@
-use crate::{answer::answer, error::FoilworkError, money::PyMoney, plain::data_of};
+use crate::{
+    answer::answer,
+    error::{FoilworkError, told},
+    money::PyMoney,
+    plain::data_of,
+};
 use foilwork::{
     business::list::{self, Business},
     reader,
@@ -317,5 +322,5 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<Value> {
 }
 
 fn raise_all(problems: foilwork::reader::Problems) -> PyErr {
-    FoilworkError::new_err(problems.to_string())
+    FoilworkError::new_err(told(problems))
 }

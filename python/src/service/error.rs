@@ -1,6 +1,6 @@
 //! The exception for a service file that cannot be planned.
 
-use crate::error::FoilworkError;
+use crate::error::{FoilworkError, told};
 use foilwork::reader::Problems;
 use pyo3::{create_exception, prelude::*};
 
@@ -13,7 +13,7 @@ create_exception!(
 
 /// The text of all problems, and the same as a list of (line, field, message).
 pub fn raise_problems(py: Python<'_>, problems: &Problems) -> PyErr {
-    let error = ServiceFileError::new_err(problems.to_string());
+    let error = ServiceFileError::new_err(told(problems));
     let list: Vec<(Option<usize>, &str, &str)> = problems
         .0
         .iter()

@@ -1,5 +1,8 @@
 use super::{PricedLine, PricedTable};
-use crate::money::{Money, Rounding};
+use crate::{
+    money::{Money, Rounding},
+    text::cell,
+};
 use rust_decimal::Decimal;
 
 const HEADER: [&str; 19] = [
@@ -65,7 +68,8 @@ impl PricedTable {
 }
 
 fn row(line: &PricedLine) -> [String; 19] {
-    let head = [plain(&line.service), plain(line.class.as_deref().unwrap_or_default()), line.sold.to_string()];
+    let class = line.class.as_deref().unwrap_or_default();
+    let head = [cell(&line.service).into_owned(), cell(class).into_owned(), line.sold.to_string()];
     let tail = [
         two_decimals(line.margin_percent.percent()),
         two_decimals(line.markup_percent.percent()),
@@ -84,8 +88,4 @@ fn two_decimals(value: Decimal) -> String {
     let mut shown = value.round_dp_with_strategy(2, Rounding::MidpointAwayFromZero.strategy());
     shown.rescale(2);
     shown.to_string()
-}
-
-fn plain(text: &str) -> String {
-    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{text}") } else { text.to_owned() }
 }

@@ -95,6 +95,11 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
             "invalid shade code: it is empty (give the code printed on the tube)",
         ),
         (
+            text(Shade::new("J9-\u{202e}mist", level(9.0), Tone::neutral())),
+            "invalid shade code: it holds a line break or a character that acts on a terminal (give the code printed on \
+             the tube)",
+        ),
+        (
             text(ScaleMapping::new(&[(reading(5.0)?, level(3.0)), (reading(9.0)?, level(6.0))], -1.0, Basis::Stated)),
             "invalid uncertainty of a mapping (got -1 levels): must be from 0 to 11 levels",
         ),

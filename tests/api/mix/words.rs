@@ -58,7 +58,7 @@ fn a_bad_ratio_points_at_the_character(#[case] text: &str, #[case] position: usi
 #[case("30 g J7-mist + ", 16, "a number above 0 such as 1 or 1.5")]
 #[case("30 g J7-mist + 15 q J8-oat", 19, "a unit: g, mL, US fl oz or UK fl oz")]
 #[case("30 g  + 15 g J8-oat", 7, "a product name")]
-#[case("30 g J7-mist\n15 g J8-oat", 13, "a recipe on one line")]
+#[case("30 g J7-mist\n15 g J8-oat", 13, "a recipe on one line, with no character that acts on a terminal")]
 #[case("30 gram J7-mist", 4, "a unit: g, mL, US fl oz or UK fl oz")]
 fn a_bad_recipe_points_at_the_character(#[case] text: &str, #[case] position: usize, #[case] expected: &str) {
     let error = text.parse::<Recipe>().unwrap_err();
@@ -109,7 +109,8 @@ fn errors_say_what_is_wrong_and_the_way_out() -> Outcome {
         (Recipe::new(vec![]).unwrap_err().to_string(), "a recipe needs at least one part, for example 30 g J7-mist"),
         (
             name("a + b").unwrap_err().to_string(),
-            "invalid product name (got \"a + b\"): must not be empty, and must hold no \"+\" and no line break",
+            "invalid product name (got \"a + b\"): must not be empty, and must hold no \"+\", no line \
+             break and nothing that acts on a terminal",
         ),
         (
             Ratio::new(vec![Decimal::ONE]).unwrap_err().to_string(),

@@ -1,0 +1,36 @@
+//! Text for a cell of a table that a spreadsheet opens.
+
+use std::borrow::Cow;
+
+/// The same text with an apostrophe before every sign from which a spreadsheet would calculate: where the text begins, and
+/// behind a separator at which another spreadsheet would split it.
+///
+/// A name that begins with `=` is otherwise run as a formula on the machine of whoever opens the table.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::text::cell;
+///
+/// assert_eq!(cell("=1+1"), "'=1+1");
+/// assert_eq!(cell("mist;=1+1"), "mist;'=1+1");
+/// assert_eq!(cell("J9-mist, 1 + 1 = 2"), "J9-mist, 1 + 1 = 2");
+/// ```
+#[must_use]
+pub fn cell(text: &str) -> Cow<'_, str> {
+    let mut out = String::new();
+    let mut begins = true;
+    for character in text.chars() {
+        if begins && is_calculated(character) {
+            out.push('\'');
+        }
+        out.push(character);
+        begins = matches!(character, ';' | ',' | '\t' | '\r' | '\n') || (begins && matches!(character, ' ' | '"'));
+    }
+    if out.len() == text.len() { Cow::Borrowed(text) } else { Cow::Owned(out) }
+}
+
+/// The signs that begin a formula, in full width too, and the two that some spreadsheets drop before they look.
+const fn is_calculated(character: char) -> bool {
+    matches!(character, '=' | '+' | '-' | '@' | '\t' | '\r' | '\u{ff1d}' | '\u{ff0b}' | '\u{ff0d}' | '\u{ff20}')
+}
