@@ -6,7 +6,7 @@ import io
 import tomllib
 import unicodedata
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from html.parser import HTMLParser
 from pathlib import Path
 from typing import Any
@@ -15,7 +15,7 @@ import pytest
 from payloads import PAYLOADS
 
 import foilwork
-from foilwork import business, limits, lift, mix
+from foilwork import business, lift, limits, mix
 from foilwork.colour import Level, Shade
 
 EXAMPLE = tomllib.loads(
@@ -172,7 +172,7 @@ def test_a_table_for_a_spreadsheet_calculates_nothing(payload: str) -> None:
 
 @pytest.mark.parametrize("payload", PAYLOADS)
 def test_what_is_refused_or_drawn_is_inert(payload: str) -> None:
-    for act in (
+    tried: list[Callable[[], str]] = [
         lambda: str(mix.Recipe(f"30 g {payload} + 60 g developer")),
         lambda: str(mix.Ratio(payload)),
         lambda: repr(Shade(payload, Level(9), ["violet"])),
@@ -181,7 +181,8 @@ def test_what_is_refused_or_drawn_is_inert(payload: str) -> None:
         lambda: str(foilwork.plan(payload)),
         lambda: foilwork.plan({payload: 1}).text(),
         lambda: str(Level(payload)),
-    ):
+    ]
+    for act in tried:
         try:
             shown = act()
         except (foilwork.FoilworkError, TypeError, ValueError) as error:
