@@ -5,7 +5,7 @@ use std::borrow::Cow;
 /// The same text with an apostrophe before every sign from which a spreadsheet would calculate: where the text begins, and
 /// behind a separator at which another spreadsheet would split it.
 ///
-/// A name that begins with `=` is otherwise run as a formula on the machine of whoever opens the table.
+/// A name that begins with `=` is otherwise run as a formula on the machine of its reader.
 ///
 /// # Example
 ///
