@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test python stubs schema bench format
+.PHONY: demo test python stubs schema docs bench format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -30,6 +30,11 @@ schema:
 	@.ci/need-cargo
 	@cargo run --quiet --features cli -- schema --output examples/service.schema.json
 	@cargo run --quiet --features cli -- schema --plan --output examples/plan.schema.json
+
+# The book, into target/book: the guides, the commands as the program prints them, the Python reference from the stubs.
+docs: python
+	@.venv/bin/python -m mkdocs build --strict --quiet --config-file docs/mkdocs.yml
+	@echo target/book/index.html
 
 # Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
 bench: python

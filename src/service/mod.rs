@@ -35,7 +35,8 @@ pub use plan::{
     ExpectedLook, Hair, HeadPlan, HeadReading, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix,
     MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, PartKind, Plan, RejectedStrength, SectionColour, SectionLift,
     SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step, TestDone, TogetherPlan,
-    TogetherSection, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text, plan_with,
+    TogetherSection, TracedInput, TracedResult, Unknown, WeighedPart, mixing_cards, plan, plan_schema, plan_text,
+    plan_with,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

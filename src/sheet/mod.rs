@@ -23,6 +23,7 @@ mod page_rest;
 mod part;
 mod pictures;
 mod services;
+mod trail_sheet;
 mod writing;
 
 pub use bench::{bench_sheet, bench_sheet_of};
@@ -32,3 +33,4 @@ pub use page::bench_page;
 pub use part::SheetPart;
 pub use pictures::head_map;
 pub use services::service_table;
+pub use trail_sheet::trail_sheet;

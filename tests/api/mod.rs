@@ -23,3 +23,4 @@ mod source;
 mod teach;
 mod text;
 mod toner;
+mod trail;

@@ -3,6 +3,7 @@
 mod error;
 mod plan;
 mod starter;
+mod trail;
 
 pub use error::raise_problems;
 
@@ -12,5 +13,6 @@ crate::room::room! {
         error { ServiceFileError }
         plan { Plan, plan, plan_file, service_schema }
         starter { starter }
+        trail { TracedInput, TracedResult }
     }
 }

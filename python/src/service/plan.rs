@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::service`: planning a service file.
 
-use super::error::raise_problems;
+use super::{error::raise_problems, trail::TracedResult};
 use crate::{
     error::FoilworkError,
     plain::{data_of, plain, read_grown, read_text},
@@ -174,6 +174,20 @@ parts! {
     /// The map of the head as SVG; none where no section says where it lies.
     fn head_map(&self) -> Option<String> {
         sheet::head_map(&self.plan)
+    }
+
+    /// How each main result came about: strengths on the hair, levels, time in the chair, cost and price.
+    ///
+    /// Returns:
+    ///     The results, each with its inputs, its formula, its basis and its sources.
+    ///
+    /// Examples:
+    ///     >>> from foilwork import plan_file
+    ///     >>> first = plan_file("examples/soft-gradient.toml").trail()[0]
+    ///     >>> first.what, first.formula
+    ///     ('nape: strength on the hair, bowl 1', 'sum of grams times % w/w, over the sum of grams, as weighed')
+    fn trail(&self) -> Vec<TracedResult> {
+        self.plan.trail().into_iter().map(Into::into).collect()
     }
 
     /// The plan as JSON text.

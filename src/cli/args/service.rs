@@ -23,6 +23,9 @@ pub(crate) struct PlanArgs {
     /// The page for the guest: what is planned, risks, price, care, agreement
     #[arg(long, conflicts_with_all = ["json", "cards", "html"])]
     pub(crate) guest: bool,
+    /// How each main result came about: value, formula, inputs, basis, sources, version (with --json as data)
+    #[arg(long, conflicts_with_all = ["html", "guest", "cards", "short"])]
+    pub(crate) trail: bool,
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
     pub(crate) cards: bool,

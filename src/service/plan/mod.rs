@@ -33,6 +33,7 @@ mod strengths;
 mod timeline;
 mod together;
 mod toner;
+mod trail;
 mod unknown;
 mod unused;
 
@@ -56,5 +57,6 @@ pub use schema::plan_schema;
 pub use start::Start;
 pub use timeline::Step;
 pub use together::{ChosenStrength, RejectedStrength, TogetherPlan, TogetherSection};
+pub use trail::{TracedInput, TracedResult};
 pub use unknown::{NotComputed, Unknown};
 pub use unused::StatedNotUsed;

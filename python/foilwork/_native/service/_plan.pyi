@@ -4,6 +4,7 @@ from typing import Any, Literal, final
 
 from foilwork import _words, planned
 from foilwork._native.finding import Finding
+from foilwork._native.service._trail import TracedResult
 from foilwork._native.shop import Shop
 
 __all__ = [
@@ -119,6 +120,18 @@ class Plan:
         """The page for the guest: what is planned, risks, price, care, agreement."""
     def head_map(self) -> str | None:
         """The map of the head as SVG; none where no section says where it lies."""
+    def trail(self) -> list[TracedResult]:
+        """How each main result came about: strengths on the hair, levels, time in the chair, cost and price.
+
+        Returns:
+            The results, each with its inputs, its formula, its basis and its sources.
+
+        Examples:
+            >>> from foilwork import plan_file
+            >>> first = plan_file("examples/soft-gradient.toml").trail()[0]
+            >>> first.what, first.formula
+            ('nape: strength on the hair, bowl 1', 'sum of grams times % w/w, over the sum of grams, as weighed')
+        """
     def json(self) -> str:
         """The plan as JSON text."""
     def to_dict(self) -> dict[str, object]:

@@ -1,0 +1,59 @@
+from typing import final
+
+from foilwork._native import _Answer
+
+__all__ = [
+    "TracedInput",
+    "TracedResult",
+]
+
+@final
+class TracedInput(_Answer):
+    """One number that goes into a result."""
+
+    __match_args__ = ("what", "value", "bounds", "unit")
+    @property
+    def what(self) -> str:
+        """What it is."""
+    @property
+    def value(self) -> str:
+        """Its value as decimal text, for an estimate the best."""
+    @property
+    def bounds(self) -> tuple[str, str] | None:
+        """Its lower and its upper bound, where it is an estimate."""
+    @property
+    def unit(self) -> str:
+        """Its unit."""
+
+@final
+class TracedResult(_Answer):
+    """A result of a plan and how it came about."""
+
+    __match_args__ = ("what", "value", "bounds", "unit", "formula", "inputs", "basis", "sources", "foilwork")
+    @property
+    def what(self) -> str:
+        """What it is."""
+    @property
+    def value(self) -> str:
+        """Its value as decimal text, for an estimate the best."""
+    @property
+    def bounds(self) -> tuple[str, str] | None:
+        """Its lower and its upper bound, where it is an estimate."""
+    @property
+    def unit(self) -> str:
+        """Its unit."""
+    @property
+    def formula(self) -> str:
+        """How it is found."""
+    @property
+    def inputs(self) -> list[TracedInput]:
+        """From what."""
+    @property
+    def basis(self) -> str:
+        """What it rests on."""
+    @property
+    def sources(self) -> list[str]:
+        """The citations behind it, by their ids; none where it is arithmetic."""
+    @property
+    def foilwork(self) -> str:
+        """The version of foilwork that found it."""

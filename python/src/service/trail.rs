@@ -1,0 +1,66 @@
+use crate::answer::answer;
+use foilwork::service;
+
+answer! {
+    /// One number that goes into a result.
+    TracedInput {
+        /// What it is.
+        what: String,
+        /// Its value as decimal text, for an estimate the best.
+        value: String,
+        /// Its lower and its upper bound, where it is an estimate.
+        bounds: Option<(String, String)>,
+        /// Its unit.
+        unit: String,
+    }
+}
+
+answer! {
+    /// A result of a plan and how it came about.
+    TracedResult {
+        /// What it is.
+        what: String,
+        /// Its value as decimal text, for an estimate the best.
+        value: String,
+        /// Its lower and its upper bound, where it is an estimate.
+        bounds: Option<(String, String)>,
+        /// Its unit.
+        unit: String,
+        /// How it is found.
+        formula: String,
+        /// From what.
+        inputs: Vec<TracedInput>,
+        /// What it rests on.
+        basis: String,
+        /// The citations behind it, by their ids; none where it is arithmetic.
+        sources: Vec<String>,
+        /// The version of foilwork that found it.
+        foilwork: String,
+    }
+}
+
+fn pair(bounds: Option<[String; 2]>) -> Option<(String, String)> {
+    bounds.map(|[low, high]| (low, high))
+}
+
+impl From<service::TracedResult> for TracedResult {
+    fn from(result: service::TracedResult) -> Self {
+        let input = |input: service::TracedInput| TracedInput {
+            what: input.what,
+            value: input.value,
+            bounds: pair(input.bounds),
+            unit: input.unit,
+        };
+        Self {
+            what: result.what,
+            value: result.value,
+            bounds: pair(result.bounds),
+            unit: result.unit,
+            formula: result.formula.to_owned(),
+            inputs: result.inputs.into_iter().map(input).collect(),
+            basis: result.basis.code().to_owned(),
+            sources: result.sources.into_iter().map(str::to_owned).collect(),
+            foilwork: result.foilwork.to_owned(),
+        }
+    }
+}
