@@ -17,7 +17,7 @@ use crate::{
 ///
 /// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
 /// let page = guest_page(&plan);
-/// assert!(page.contains("Agreement") && !page.contains("weigh"));
+/// assert!(page.contains("Agreement") && !page.contains("<td"));
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 ///
