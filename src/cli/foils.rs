@@ -30,6 +30,9 @@ struct Report {
 const BASIS: &str = "plane geometry of the sizes stated; hair as `foilwork hair` estimates it; take-up and minutes for a \
                      foil are assumed until you enter your own";
 
+/// The options that a layout is told with.
+const OPTIONS: [&str; 6] = ["--foil-width", "--width", "--height", "--subsection", "--pick", "--depth"];
+
 pub(super) fn run(args: &FoilsArgs) -> Outcome {
     let technique: Technique = read::option("--technique", &args.technique)?;
     if !technique.is_in_foil() {
@@ -39,7 +42,7 @@ pub(super) fn run(args: &FoilsArgs) -> Outcome {
     let length = cm("--length", args.length)?;
     let layout = layout(args, technique)?;
     let panel = Panel { width: cm("--width", args.width)?, height: cm("--height", args.height)? };
-    let foils = layout.on(panel)?;
+    let foils = layout.on(panel).map_err(|error| Refusal(error.told_with(OPTIONS)))?;
     let mut profile = technique.profile(length).value;
     if let Some(start) = args.start.map(|start| cm("--start", start)).transpose()? {
         if start >= length {

@@ -7,8 +7,8 @@ use super::{
 };
 use crate::{
     hair::{
-        Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, Ponytail,
-        ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, weeks_to_grow, white_share,
+        Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, MeasuredFact,
+        Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, weeks_to_grow, white_share,
     },
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     source::{Basis, Citation, Interval, Sourced},
@@ -97,18 +97,26 @@ pub(super) fn facts(args: &HairFactsArgs) -> Result<HairFacts, Refusal> {
         (None, None) => None,
     };
     let gathered = quantity::<Share>("--gathered", args.gathered)?;
-    if gathered == Share::NONE {
-        return Err(Refusal("--gathered: a ponytail that gathers 0 % says nothing (leave --girth out)".to_owned()));
-    }
     let tail = |cm| Ok::<_, Refusal>(Ponytail { girth: quantity::<Length>("--girth", cm)?.into(), gathered });
-    Ok(HairFacts {
+    let facts = HairFacts {
         group: args.group.as_deref().map(|text| read::option::<Group>("--group", text)).transpose()?,
         age: args.age.map(|years| quantity::<Age>("--age", years)).transpose()?,
         density,
         thread,
         scalp: args.scalp.map(|cm2| quantity::<Area>("--scalp", cm2)).transpose()?.map(Interval::from),
         ponytail: args.girth.map(tail).transpose()?,
-    })
+    };
+    facts.plausible().map_err(|error| read::about(option_of(error.fact), error))
+}
+
+const fn option_of(fact: MeasuredFact) -> &'static str {
+    match fact {
+        MeasuredFact::Density => "--counted",
+        MeasuredFact::Diameter => "--diameter",
+        MeasuredFact::Scalp => "--scalp",
+        MeasuredFact::Girth => "--girth",
+        MeasuredFact::Gathered => "--gathered",
+    }
 }
 
 fn count(text: &str) -> Result<WhiteCount, Refusal> {

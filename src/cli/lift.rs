@@ -115,7 +115,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         strand_readings: belief.readings(),
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),
-        looks_min: looks(mix.thickness, limit),
+        looks_min: looks(mix.texture, limit),
         look_for: LOOK_FOR,
         seen,
         levers: mix.on_pigment().iter().chain(&mix.on_oxidant()).map(lever).collect(),

@@ -17,7 +17,7 @@ pub(super) fn situation(args: &SituationArgs) -> Result<Situation, Refusal> {
         booster: read::option("--booster", &args.booster)?,
         ph: args.ph.map(Ph::new).transpose().map_err(|e| read::about("--ph", e))?,
         uptake: read::option("--uptake", &args.uptake)?,
-        thickness: read::option("--thickness", &args.thickness)?,
+        texture: read::option("--texture", &args.texture)?,
     })
 }
 

@@ -98,6 +98,37 @@ impl Swatch {
         Self::modelled(table::natural(level))
     }
 
+    /// Natural hair whose level is an estimate, such as a reading with its margin: under every set of assumptions what is
+    /// darker than the best estimate is that of the darkest level, what is lighter that of the lightest.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Level, Swatch}, source::Interval};
+    ///
+    /// let level = Level::new;
+    /// let (sure, off) = (level(6.0)?, Interval::new(level(5.5)?, level(6.0)?, level(6.5)?)?);
+    /// let (narrow, wide) = (Swatch::natural(sure).lightness(), Swatch::natural_within(off).lightness());
+    /// assert!(wide.low() < narrow.low() && wide.high() > narrow.high() && wide.best() == narrow.best());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn natural_within(level: Interval<Level>) -> Self {
+        let (mut best, darkest, lightest) =
+            (Self::natural(level.best()), Self::natural(level.low()), Self::natural(level.high()));
+        let [_, middle, _] = best.best_sample();
+        let ends = darkest.samples.into_iter().zip(lightest.samples);
+        for (sample, (dark, light)) in best.samples.iter_mut().zip(ends) {
+            let [_, y, _] = *sample;
+            if y < middle {
+                *sample = dark;
+            } else if y > middle {
+                *sample = light;
+            }
+        }
+        best
+    }
+
     /// White hair: no pigment, the slight yellow of keratin.
     #[must_use]
     pub fn white() -> Self {

@@ -6,7 +6,7 @@
 //! # State what is known
 //!
 //! [`HairFacts`], with a [`Group`] whose means are published, [`DensityFact`] and [`ThreadFact`] counted, measured or by eye,
-//! and a [`Ponytail`].
+//! and a [`Ponytail`]; [`HairFacts::plausible`] refuses what is on no head.
 //!
 //! # Get hairs and grams
 //!
@@ -27,6 +27,7 @@ mod fibre;
 mod group;
 mod growth;
 mod head;
+mod plausible;
 mod ponytail;
 mod quantities;
 mod spread;
@@ -41,6 +42,7 @@ pub use fibre::{Cut, DiameterMethod, fibre_density};
 pub use group::Group;
 pub use growth::{grown, growth, weeks_to_grow};
 pub use head::HeadOfHair;
+pub use plausible::{ImplausibleFact, MeasuredFact};
 pub use ponytail::Ponytail;
 pub use quantities::{
     Age, CrossSection, Diameter, GrowthRate, HairCount, HairDensity, LinearDensity, MassPerLength, Weeks,

@@ -6,11 +6,13 @@ use crate::{
 };
 
 choice! {
-    /// How thick a strand is by eye and touch.
+    /// How thick a strand is by eye and touch; medium where nobody said, which is what the cited rules are for.
+    #[derive(Default)]
     Texture: "texture" {
         /// Thin strands, below 60 um.
         Fine = "fine",
         /// In between, 60 to 80 um.
+        #[default]
         Medium = "medium",
         /// Thick strands, above 80 um.
         Coarse = "coarse",

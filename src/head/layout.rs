@@ -63,12 +63,12 @@ pub struct InFoils {
     pub across: u32,
 }
 
-/// Sizes that do not fit on each other.
+/// Sizes that do not fit on each other; panels and foils are told in cm, what lies in them in mm.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum LayoutError {
     /// A size of 0.
-    #[error("`{field}` is 0 cm: a foil needs some (leave it out for the usual one)")]
+    #[error("`{field}` is 0: a foil needs some (leave it out for the usual one)")]
     Zero {
         /// Which.
         field: &'static str,
@@ -85,7 +85,8 @@ pub enum LayoutError {
     },
     /// A subsection that is thicker than the panel is high.
     #[error(
-        "`subsection` {subsection} is thicker than `panel_height` {height}: not one foil fits (take thinner subsections)"
+        "`subsection` {} is thicker than `panel_height` {height}: not one foil fits (take thinner subsections)",
+        mm(.subsection)
     )]
     SubsectionBeyondPanel {
         /// The subsection.
@@ -94,7 +95,9 @@ pub enum LayoutError {
         height: Length,
     },
     /// A strand wider than the panel.
-    #[error("`pick` {pick} is wider than `panel_width` {width}: that is a slice (take a slice, or narrower strands)")]
+    #[error(
+        "`pick` {} is wider than `panel_width` {width}: that is a slice (take a slice, or narrower strands)", mm(.pick)
+    )]
     PickBeyondPanel {
         /// The strand.
         pick: Length,
@@ -103,7 +106,8 @@ pub enum LayoutError {
     },
     /// A comb that goes deeper than the subsection is thick.
     #[error(
-        "`depth` {depth} is more than `subsection` {subsection}: the comb would lift the hair behind it (at most {subsection})"
+        "`depth` {} is more than `subsection` {}: the comb would lift the hair behind it (at most {1})", mm(.depth),
+        mm(.subsection)
     )]
     DepthBeyondSubsection {
         /// The depth.
@@ -111,6 +115,30 @@ pub enum LayoutError {
         /// The subsection.
         subsection: Length,
     },
+}
+
+impl LayoutError {
+    /// The same text with the caller's own names for foil width, panel width, panel height, subsection, pick and depth.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::head::LayoutError;
+    ///
+    /// let names = ["--foil-width", "--width", "--height", "--subsection", "--pick", "--depth"];
+    /// assert!(LayoutError::Zero { field: "pick" }.told_with(names).starts_with("--pick is 0"));
+    /// ```
+    #[must_use]
+    pub fn told_with(&self, names: [&str; 6]) -> String {
+        let known = ["`foil_width`", "`panel_width`", "`panel_height`", "`subsection`", "`pick`", "`depth`"];
+        let put = |text: String, (known, name): (&str, &str)| text.replace(known, name);
+        known.into_iter().zip(names).fold(self.to_string(), put)
+    }
+}
+
+/// In millimetres, the unit that subsections and strands are stated in; what a conversion leaves behind is cut off.
+fn mm(length: &Length) -> String {
+    format!("{} mm", (length.mm() * 1e6).round() / 1e6)
 }
 
 /// A size that is taken by hand and by eye: a quarter off either way (assumed).

@@ -44,7 +44,7 @@ pub struct RegionLook {
     pub region: String,
     /// Its share of all the hair.
     #[serde(rename = "hair_percent")]
-    pub hair: Share,
+    pub hair: Interval<Share>,
     /// How light it reads from where strands merge.
     pub lab_l: Interval<Lightness>,
     /// The colour itself.
@@ -123,7 +123,7 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
             let colour = of_region(placed.iter().filter(|part| part.region == i), natural);
             RegionLook {
                 region: region.name.clone(),
-                hair: hair.get(i).map_or(Share::NONE, Interval::best),
+                hair: hair.get(i).copied().unwrap_or(Interval::exact(Share::NONE)),
                 lab_l: colour.lightness(),
                 colour,
             }
@@ -131,7 +131,11 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
         .collect();
     let part = |holds: &dyn Fn(usize) -> bool| {
         mixed(
-            regions.iter().enumerate().filter(|(i, _)| holds(*i)).map(|(_, look)| (look.hair.percent(), &look.colour)),
+            regions
+                .iter()
+                .enumerate()
+                .filter(|(i, _)| holds(*i))
+                .map(|(_, look)| (look.hair.best().percent(), &look.colour)),
         )
     };
     let is = |of: fn(&super::Region) -> bool| move |i: usize| template.regions().get(i).is_some_and(of);

@@ -21,7 +21,7 @@ const COLUMNS: [&str; 15] = [
     "booster",
     "ph",
     "uptake",
-    "thickness",
+    "texture",
     "reader",
     "end",
 ];
@@ -90,7 +90,7 @@ fn cells(reading: &StrandReading) -> Vec<String> {
         mix.booster.code().to_owned(),
         mix.ph.map(|ph| ph.value().to_string()).unwrap_or_default(),
         mix.uptake.code().to_owned(),
-        mix.thickness.code().to_owned(),
+        mix.texture.code().to_owned(),
         reading.reader.code().to_owned(),
         END.to_owned(),
     ]
@@ -231,9 +231,9 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
                 .map_err(|e: crate::choice::UnknownChoice| said("booster", e.to_string()))?,
             ph,
             uptake: cell("uptake").parse().map_err(|e: crate::choice::UnknownChoice| said("uptake", e.to_string()))?,
-            thickness: cell("thickness")
+            texture: cell("texture")
                 .parse()
-                .map_err(|e: crate::choice::UnknownChoice| said("thickness", e.to_string()))?,
+                .map_err(|e: crate::choice::UnknownChoice| said("texture", e.to_string()))?,
         },
         time: Duration::from_min(number("min")?).map_err(|e| said("min", e.to_string()))?,
         before: level("before_level")?,

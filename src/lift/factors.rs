@@ -2,6 +2,7 @@
 
 use crate::{
     choice::choice,
+    hair::{Diameter, Texture},
     quantity::{MassFraction, Quantity, Temperature},
     source::{Basis, Citation, Interval, citations::lift as cited},
 };
@@ -30,18 +31,6 @@ choice! {
     }
 }
 
-choice! {
-    /// How thick the fibre is.
-    Thickness: "thickness" {
-        /// About 50 um.
-        Fine = "fine",
-        /// About 70 um.
-        Medium = "medium",
-        /// About 90 um.
-        Coarse = "coarse",
-    }
-}
-
 /// A mixture and the hair it lies on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Situation {
@@ -56,7 +45,7 @@ pub struct Situation {
     /// How readily the hair takes up liquid.
     pub uptake: Uptake,
     /// How thick the fibre is.
-    pub thickness: Thickness,
+    pub texture: Texture,
 }
 
 /// Acidity of a mixed bowl, from 0 to 14.
@@ -154,7 +143,7 @@ impl Situation {
             booster: Booster::Persulfate,
             ph: None,
             uptake: Uptake::Normal,
-            thickness: Thickness::Medium,
+            texture: Texture::default(),
         }
     }
 
@@ -224,12 +213,8 @@ impl Situation {
 
     /// If transport into the fibre sets the pace, time grows with the square of the radius; if chemistry does, not at all.
     fn fibre(&self) -> Factor {
-        let radius: f64 = match self.thickness {
-            Thickness::Fine => 25.0,
-            Thickness::Medium => 35.0,
-            Thickness::Coarse => 45.0,
-        };
-        let times = |order: f64| (35.0 / radius).powf(order);
+        let across = |texture: Texture| Diameter::um(texture.diameter().value.best());
+        let times = |order: f64| (across(Texture::Medium) / across(self.texture)).powf(order);
         Factor {
             lever: "thickness of the fibre",
             times: Interval::ordered(times(0.0), times(1.0), times(2.0)),

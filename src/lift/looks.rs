@@ -1,9 +1,10 @@
 //! When to look at a section, what to look for, and what a level seen in mid-service changes.
 
-use super::{Belief, Lightening, Reader, Situation, StrandReading, Thickness};
+use super::{Belief, Lightening, Reader, Situation, StrandReading};
 use crate::{
     choice::choice,
     colour::{Level, LevelChange},
+    hair::Texture,
     quantity::{Duration, Quantity, Share},
     source::{Sourced, citations::trade},
     text::in_hundred,
@@ -32,9 +33,9 @@ pub const LOOK_FOR: [&str; 4] = [
 /// # Example
 ///
 /// ```
-/// use foilwork::{lift::{Thickness, looks}, quantity::Duration};
+/// use foilwork::{hair::Texture, lift::looks, quantity::Duration};
 ///
-/// let minutes: Vec<f64> = looks(Thickness::Medium, Duration::from_min(28.0)?).iter().map(|at| at.min()).collect();
+/// let minutes: Vec<f64> = looks(Texture::Medium, Duration::from_min(28.0)?).iter().map(|at| at.min()).collect();
 /// assert_eq!(minutes, [15.0, 20.0, 25.0, 28.0]);
 /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
 /// ```
@@ -43,8 +44,8 @@ pub const LOOK_FOR: [&str; 4] = [
 ///
 /// Citation `check-interval`: first after 15 to 20 min, then every 5 to 10; 10 min on fine hair is common practice.
 #[must_use]
-pub fn looks(thickness: Thickness, limit: Duration) -> Vec<Duration> {
-    let first = if thickness == Thickness::Fine { FIRST_LOOK_FINE_MIN } else { FIRST_LOOK_MIN };
+pub fn looks(texture: Texture, limit: Duration) -> Vec<Duration> {
+    let first = if texture == Texture::Fine { FIRST_LOOK_FINE_MIN } else { FIRST_LOOK_MIN };
     // More looks than this nobody makes; it keeps a limit typed in the wrong unit from filling the sheet.
     let mut looks: Vec<Duration> = (0..100u8)
         .map(|i| first.value + NEXT_LOOK_MIN.value * f64::from(i))

@@ -46,7 +46,7 @@ pub use advice::{Advice, advice};
 pub use belief::Belief;
 pub use book::{BookProblem, StrandBook, read_strand_book, strand_json_line, strand_line};
 pub use condition::{Condition, Strain, condition};
-pub use factors::{Booster, Factor, InvalidPh, Ph, Situation, Thickness, Uptake};
+pub use factors::{Booster, Factor, InvalidPh, Ph, Situation, Uptake};
 pub use finish::{CannotFinish, FinishTogether, TimedChoice, TimedSection, finish_together};
 pub use forecast::Lightening;
 pub use learn::Experience;

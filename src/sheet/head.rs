@@ -73,7 +73,7 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
     let rows = reading.look.regions.iter().map(|region| {
         vec![
             region.region.clone(),
-            format!("{:.0} %", region.hair.percent()),
+            format!("{} %", range(&region.hair, 0)),
             range(&region.lab_l, 0),
             bar(region.lab_l.best().lab_l()),
         ]

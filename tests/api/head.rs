@@ -35,20 +35,20 @@ fn layouts_that_do_not_fit_name_both_fields() {
     );
     assert_eq!(
         refused(Layout::slice().with_subsection(cm(7.0).into()), panel),
-        "`subsection` 7 cm is thicker than `panel_height` 6 cm: not one foil fits (take thinner subsections)"
+        "`subsection` 70 mm is thicker than `panel_height` 6 cm: not one foil fits (take thinner subsections)"
     );
     assert_eq!(
         refused(weave(9.0, 0.3), panel),
-        "`pick` 9 cm is wider than `panel_width` 8 cm: that is a slice (take a slice, or narrower strands)"
+        "`pick` 90 mm is wider than `panel_width` 8 cm: that is a slice (take a slice, or narrower strands)"
     );
     let deep = Layout { subsection: cm(0.3).into(), ..weave(0.3, 0.3).with_subsection(cm(0.6).into()) };
     assert_eq!(
         refused(deep, panel),
-        "`depth` 0.6 cm is more than `subsection` 0.3 cm: the comb would lift the hair behind it (at most 0.3 cm)"
+        "`depth` 6 mm is more than `subsection` 3 mm: the comb would lift the hair behind it (at most 3 mm)"
     );
     assert_eq!(
         refused(weave(0.3, 0.3), Panel { height: cm(0.0), ..panel }),
-        "`panel_height` is 0 cm: a foil needs some (leave it out for the usual one)"
+        "`panel_height` is 0: a foil needs some (leave it out for the usual one)"
     );
 }
 

@@ -2,10 +2,11 @@
 
 use foilwork::{
     colour::{Level, LevelChange},
+    hair::Texture,
     lift::{
-        Belief, CannotFinish, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading, Thickness,
-        TimedSection, advice, after_look, chances, condition, finish_together, gentlest, looks, read_strand_book,
-        series, strand_line,
+        Belief, CannotFinish, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading, TimedSection,
+        advice, after_look, chances, condition, finish_together, gentlest, looks, read_strand_book, series,
+        strand_line,
     },
     quantity::{Duration, MassFraction, Quantity, Share},
     source::Interval,
@@ -27,11 +28,11 @@ fn mix(on_hair_ww_percent: f64) -> Situation {
 /// Source: citation `check-interval`: first check after 15 to 20 min, then every 5 to 10; on fine hair 10 min is common
 /// practice. The last look is the limit.
 #[rstest]
-#[case::medium(Thickness::Medium, 32.0, &[15.0, 20.0, 25.0, 30.0, 32.0])]
-#[case::fine(Thickness::Fine, 20.0, &[10.0, 15.0, 20.0])]
-#[case::shorter_than_the_first_look(Thickness::Coarse, 9.0, &[9.0])]
-fn looks_start_early_and_end_at_the_limit(#[case] thickness: Thickness, #[case] limit: f64, #[case] want: &[f64]) {
-    let got: Vec<f64> = looks(thickness, min(limit)).iter().map(|at| at.min()).collect();
+#[case::medium(Texture::Medium, 32.0, &[15.0, 20.0, 25.0, 30.0, 32.0])]
+#[case::fine(Texture::Fine, 20.0, &[10.0, 15.0, 20.0])]
+#[case::shorter_than_the_first_look(Texture::Coarse, 9.0, &[9.0])]
+fn looks_start_early_and_end_at_the_limit(#[case] texture: Texture, #[case] limit: f64, #[case] want: &[f64]) {
+    let got: Vec<f64> = looks(texture, min(limit)).iter().map(|at| at.min()).collect();
     assert_eq!(got, want);
 }
 

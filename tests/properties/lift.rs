@@ -3,8 +3,9 @@
 use foilwork::{
     colour::{Level, LevelChange},
     column::levels_after,
+    hair::Texture,
     lift::{
-        Belief, Booster, Experience, Lightening, Ph, Reader, Situation, StrandReading, Thickness, TimedSection, Uptake,
+        Belief, Booster, Experience, Lightening, Ph, Reader, Situation, StrandReading, TimedSection, Uptake,
         finish_together, read_strand_book, strand_json_line, strand_line,
     },
     quantity::{Duration, MassFraction, Temperature},
@@ -23,14 +24,14 @@ fn strength(percent: f64) -> Interval<MassFraction> {
 fn situation() -> impl Strategy<Value = Situation> {
     let uptake = prop::sample::select(Uptake::ALL);
     let booster = prop::sample::select(Booster::ALL);
-    let thickness = prop::sample::select(Thickness::ALL);
-    (0.0..9.0, 15.0..40.0, uptake, booster, thickness).prop_map(|(percent, c, uptake, booster, thickness)| Situation {
+    let texture = prop::sample::select(Texture::ALL);
+    (0.0..9.0, 15.0..40.0, uptake, booster, texture).prop_map(|(percent, c, uptake, booster, texture)| Situation {
         on_hair: strength(percent),
         temperature: Temperature::from_celsius(c).unwrap(),
         booster,
         ph: None,
         uptake,
-        thickness,
+        texture,
     })
 }
 

@@ -173,7 +173,7 @@ def test_what_is_refused_or_missing_in_a_column() -> None:
 
 def test_a_book_is_read_back() -> None:
     strands = [
-        StrandReading(Situation((3.5, 4, 4.2), ph=10, thickness="fine"), time_min=31.5, before_level=4.5,
+        StrandReading(Situation((3.5, 4, 4.2), ph=10, texture="fine"), time_min=31.5, before_level=4.5,
                       after_level=8, reader="instrument", guest='J-0"14, b', product="Foam Line powder"),
         StrandReading(Situation(2), time_min=20, before_level=6, after_level=7),
     ]  # fmt: skip

@@ -85,7 +85,7 @@ impl From<&lift::StrandReading> for StrandReading {
                 booster: mix.booster.code().to_owned(),
                 ph: mix.ph.map(lift::Ph::value),
                 uptake: mix.uptake.code().to_owned(),
-                thickness: mix.thickness.code().to_owned(),
+                texture: mix.texture.code().to_owned(),
             },
             time_min: reading.time.min(),
             before_level: reading.before.number(),

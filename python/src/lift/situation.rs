@@ -46,7 +46,7 @@ answer! {
     ///     booster: ``"persulfate"``, ``"mild"`` or ``"none"``.
     ///     ph: pH of the mixed bowl, where its product states it; never assumed.
     ///     uptake: how readily the hair takes up liquid: ``"low"``, ``"normal"`` or ``"high"``.
-    ///     thickness: ``"fine"``, ``"medium"`` or ``"coarse"``.
+    ///     texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
     ///
     /// Raises:
     ///     FoilworkError: a value out of range, or a word that is none of these.
@@ -68,18 +68,18 @@ answer! {
         /// How readily the hair takes up liquid.
         uptake: String,
         /// How thick the fibre is.
-        thickness: String,
+        texture: String,
     }
     impl {
         #[new]
-        #[pyo3(signature = (on_hair_ww_percent, *, temperature_c = 25.0, booster = "persulfate", ph = None, uptake = "normal", thickness = "medium"))]
+        #[pyo3(signature = (on_hair_ww_percent, *, temperature_c = 25.0, booster = "persulfate", ph = None, uptake = "normal", texture = "medium"))]
         fn new(
             on_hair_ww_percent: Stated<MassFraction>,
             temperature_c: f64,
             booster: &str,
             ph: Option<f64>,
             uptake: &str,
-            thickness: &str,
+            texture: &str,
         ) -> PyResult<Self> {
             let made = Self {
                 on_hair_ww_percent: on_hair_ww_percent.0.into(),
@@ -87,7 +87,7 @@ answer! {
                 booster: booster.to_owned(),
                 ph,
                 uptake: uptake.to_owned(),
-                thickness: thickness.to_owned(),
+                texture: texture.to_owned(),
             };
             made.core()?;
             Ok(made)
@@ -114,7 +114,7 @@ impl Situation {
             booster: self.booster.parse().map_err(raise)?,
             ph: self.ph.map(Ph::new).transpose().map_err(raise)?,
             uptake: self.uptake.parse().map_err(raise)?,
-            thickness: self.thickness.parse().map_err(raise)?,
+            texture: self.texture.parse().map_err(raise)?,
         })
     }
 }

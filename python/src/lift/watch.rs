@@ -14,13 +14,13 @@ use pyo3::prelude::*;
 ///
 /// Args:
 ///     limit_min: the longest that a strand may carry the mixture.
-///     thickness: ``"fine"``, ``"medium"`` or ``"coarse"``.
+///     texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
 ///
 /// Returns:
 ///     The minutes.
 ///
 /// Raises:
-///     FoilworkError: a time out of range, or another thickness.
+///     FoilworkError: a time out of range, or another texture.
 ///
 /// Source:
 ///     First after 15 to 20 min, then every 5 to 10 (``"check-interval"``); 10 min on fine hair is common practice.
@@ -30,10 +30,10 @@ use pyo3::prelude::*;
 ///     >>> looks(28)
 ///     [15.0, 20.0, 25.0, 28.0]
 #[pyfunction]
-#[pyo3(signature = (limit_min, thickness = "medium"))]
-pub fn looks(limit_min: f64, thickness: &str) -> PyResult<Vec<f64>> {
-    let thickness = thickness.parse().map_err(raise)?;
-    Ok(lift::looks(thickness, minutes(limit_min)?).into_iter().map(Duration::min).collect())
+#[pyo3(signature = (limit_min, texture = "medium"))]
+pub fn looks(limit_min: f64, texture: &str) -> PyResult<Vec<f64>> {
+    let texture = texture.parse().map_err(raise)?;
+    Ok(lift::looks(texture, minutes(limit_min)?).into_iter().map(Duration::min).collect())
 }
 
 answer! {

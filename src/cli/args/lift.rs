@@ -27,8 +27,8 @@ pub(crate) struct SituationArgs {
     #[arg(long, value_name = "UPTAKE", default_value = "normal")]
     pub(crate) uptake: String,
     /// How thick the fibre is: `fine`, `medium` or `coarse`
-    #[arg(long, value_name = "THICKNESS", default_value = "medium")]
-    pub(crate) thickness: String,
+    #[arg(long, value_name = "TEXTURE", default_value = "medium")]
+    pub(crate) texture: String,
     /// A code for the guest, never a name
     #[arg(long, value_name = "CODE")]
     pub(crate) guest: Option<String>,

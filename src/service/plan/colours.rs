@@ -165,7 +165,7 @@ impl Stage<'_, '_> {
         let exposed =
             known.exposed(Some(from), if lifts && target > from { target } else { from }).in_field(&work.task.field)?;
         let exposed = exposed.with_porosity(known::porosity(self.hair.porosity));
-        let natural = Swatch::natural(from);
+        let natural = Swatch::natural_within(work.darkest);
         let toner = self.sections.iter().find(|other| other.stage() == WorkStage::Toner && other.goes_on(work));
         let (swatch, neutralising) = match toner {
             Some(toner) => self.toned(toner, exposed),

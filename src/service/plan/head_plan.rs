@@ -1,6 +1,7 @@
 //! A stage of its own: how much hair there is, what each section takes, and how the head will read.
 
 use super::{
+    Hair,
     colours::Colours,
     sections::{Sections, Work},
 };
@@ -106,7 +107,7 @@ pub struct InPlace {
 }
 
 impl HeadPlan {
-    pub(super) fn of(request: &Request, sections: &Sections<'_>, colours: &Colours) -> Self {
+    pub(super) fn of(request: &Request, hair: &Hair, sections: &Sections<'_>, colours: &Colours) -> Self {
         let (head, white) = (&request.amounts.head, request.file.analysis.white_percent);
         let all = head.part(Share::ALL);
         let rate = growth(request.amounts.facts.group).value;
@@ -117,7 +118,7 @@ impl HeadPlan {
                 from: work.from.best(),
                 to: target,
                 artificial: work.artificial.is_some(),
-                lightened: false,
+                lightened: work.lightened.is_some(),
                 white: Share::nearest(white),
             };
             Some(SectionPlan {
@@ -144,7 +145,7 @@ impl HeadPlan {
             basis: head.basis(),
             service_class: service_class(&treated(request, sections)),
             sections: numbered(sections.iter().filter_map(of).collect()),
-            look: reading(request, sections, colours),
+            look: reading(request, hair, sections, colours),
         }
     }
 }
@@ -199,13 +200,13 @@ fn along(profile: &Profile, length: Option<Length>) -> f64 {
     }
 }
 
-fn reading(request: &Request, sections: &Sections<'_>, colours: &Colours) -> Option<HeadReading> {
+fn reading(request: &Request, hair: &Hair, sections: &Sections<'_>, colours: &Colours) -> Option<HeadReading> {
     let map = request.map.as_ref()?;
-    let natural = Swatch::natural(request.natural);
+    let natural = Swatch::natural_within(hair.natural_level);
     let mut placed = Vec::new();
     for placement in &map.placements {
         let work = sections.iter().find(|work| work.name() == placement.section)?;
-        let (region, light) = (map.template.position(&placement.region).ok()?, colours.at(work.place)?.swatch);
+        let (region, colour) = (map.template.position(&placement.region).ok()?, colours.at(work.place)?);
         let (_, area) = map.hair.iter().find(|(name, _)| *name == placement.section)?;
         // The section treats this share of all the hair, and its regions bear that share: evenly over them.
         let taken = work.task.share?.percent() / area.best().percent();
@@ -215,8 +216,8 @@ fn reading(request: &Request, sections: &Sections<'_>, colours: &Colours) -> Opt
             region,
             of_region: placement.share,
             lightened: Share::nearest(lightened),
-            rest: natural,
-            light,
+            rest: colour.natural,
+            light: colour.swatch,
         });
     }
     let wish = request.file.service.reads_as;

@@ -92,7 +92,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         lift: &lift,
     });
     let findings = findings.finish(&mut mixes);
-    let head_plan = HeadPlan::of(&request, &sections, &colours);
+    let head_plan = HeadPlan::of(&request, &hair, &sections, &colours);
     let head = &request.file.service;
     Ok(Plan {
         format: Plan::FORMAT,

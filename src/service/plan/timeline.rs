@@ -6,12 +6,10 @@ use super::{
     strengths::Strengths,
 };
 use crate::{
-    lift::{self, Thickness},
+    hair::Texture,
+    lift,
     quantity::{Duration, Quantity},
-    service::{
-        request::{WorkStage, thickness},
-        shape::WaitFor,
-    },
+    service::{request::WorkStage, shape::WaitFor},
     shop::CountsFrom,
 };
 use schemars::JsonSchema;
@@ -53,7 +51,7 @@ pub(super) struct Timeline(pub(super) Vec<Step>);
 
 impl Timeline {
     pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix], strengths: &Strengths) -> Self {
-        let thickness = thickness(hair.texture);
+        let texture = hair.texture.unwrap_or_default();
         let mut clock = [0.0_f64; 2];
         let [on_the_hair, after_rinsing] = &mut clock;
         let mut steps: Vec<Step> = Vec::new();
@@ -73,7 +71,7 @@ impl Timeline {
             *now = applied;
             let rinse_by = rinse_by(work, begin, applied);
             let rinse_by = schedule.map_or(rinse_by, |(_, together)| rinse_by.min(together.max(applied)));
-            let looks = Looks::of(work, thickness, begin, applied, rinse_by);
+            let looks = Looks::of(work, texture, begin, applied, rinse_by);
             let fresh = mix.bowls.iter().flat_map(|bowl| &bowl.mixed_after);
             steps.push(Step {
                 number: steps.len() + 1,
@@ -142,13 +140,13 @@ impl Looks {
     ///
     /// The looks are no farther apart than the cited first look may vary, so one of them meets the last strand when the
     /// first look at it is due.
-    fn of(work: &Work<'_>, thickness: Thickness, begin: f64, applied: f64, rinse_by: f64) -> Self {
+    fn of(work: &Work<'_>, texture: Texture, begin: f64, applied: f64, rinse_by: f64) -> Self {
         if !work.lightens() {
             return Self { at: vec![min(rinse_by)], last: None };
         }
-        let from_first = lift::looks(thickness, min(rinse_by - begin));
+        let from_first = lift::looks(texture, min(rinse_by - begin));
         // The same rule, asked for the first look alone.
-        let due = applied + lift::looks(thickness, Duration::MAX).first().map_or(0.0, |first| first.min());
+        let due = applied + lift::looks(texture, Duration::MAX).first().map_or(0.0, |first| first.min());
         // The last bits of a sum are no minute beyond the rinse.
         let at: Vec<Duration> = from_first.iter().map(|look| min((begin + look.min()).min(rinse_by))).collect();
         let last = at.iter().copied().find(|look| look.min() >= due && look.min() < rinse_by);

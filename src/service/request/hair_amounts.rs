@@ -157,6 +157,10 @@ fn sure_area(cm2: f64) -> Result<Interval<Area>, InvalidQuantity> {
     Area::from_cm2(cm2).map(Interval::from)
 }
 
+/// The fields of a panel that a layout is told with.
+const FIELDS: [&str; 6] =
+    ["`foil_width_cm`", "`width_cm`", "`height_cm`", "`subsection_mm`", "`pick_mm`", "`depth_mm`"];
+
 /// The foils of one panel.
 fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<InFoils, Problems> {
     if !technique.is_in_foil() {
@@ -181,5 +185,5 @@ fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<InFoil
     }
     layout.foil_width = panel.foil_width_cm.map(|width| cm(width, "foil_width_cm")).transpose()?;
     let panel = Panel { width: cm(panel.width_cm, "width_cm")?, height: cm(panel.height_cm, "height_cm")? };
-    layout.on(panel).in_field(field)
+    layout.on(panel).map_err(|error| error.told_with(FIELDS)).in_field(field)
 }

@@ -18,5 +18,5 @@ pub(super) use build::Request;
 pub(super) use hair_amounts::{HairAmounts, SectionFoils};
 pub(super) use head_map::HeadMap;
 pub(super) use shelf::{Bottle, Item, ItemKind};
-pub(super) use strands::{guest, of_hair, on_hair, thickness};
+pub(super) use strands::{guest, of_hair, on_hair};
 pub(super) use task::{Look, Oxidant, Task};

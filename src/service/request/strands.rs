@@ -3,8 +3,7 @@
 use super::{Bottle, InField, Item, ItemKind, Oxidant, defaults::Defaults, task::Shelf};
 use crate::{
     colour::Level,
-    hair::Texture,
-    lift::{Booster, Ph, Situation, StrandReading, Thickness, Uptake},
+    lift::{Booster, Ph, Situation, StrandReading, Uptake},
     mix::{Ratio, as_applied},
     quantity::{Duration, Mass, MassFraction, Share, Temperature},
     reader::Problems,
@@ -75,8 +74,8 @@ pub(in crate::service) fn of_hair(file: &ServiceFile, product: Option<&Item>) ->
     };
     let ph: Option<Ph> = product.and_then(Item::mixed_ph);
     let usual = Situation::usual(Interval::exact(MassFraction::ZERO));
-    let thickness = thickness(file.analysis.texture);
-    Situation { booster, ph, uptake: uptake(file.analysis.porosity), thickness, ..usual }
+    let texture = file.analysis.texture.unwrap_or_default();
+    Situation { booster, ph, uptake: uptake(file.analysis.porosity), texture, ..usual }
 }
 
 /// A porosity that is not stated, or differs along the strand, counts as normal.
@@ -85,15 +84,6 @@ fn uptake(porosity: Option<Porosity>) -> Uptake {
         Some(Porosity::Low) => Uptake::Low,
         Some(Porosity::High) => Uptake::High,
         Some(Porosity::Normal | Porosity::Uneven) | None => Uptake::Normal,
-    }
-}
-
-/// A texture that is not stated counts as medium, which is what the cited rules are for.
-pub(in crate::service) fn thickness(texture: Option<Texture>) -> Thickness {
-    match texture {
-        Some(Texture::Fine) => Thickness::Fine,
-        Some(Texture::Coarse) => Thickness::Coarse,
-        Some(Texture::Medium) | None => Thickness::Medium,
     }
 }
 

@@ -24,7 +24,9 @@ fn a_weave_by_hand() {
 }
 
 #[rstest]
-#[case::foil(&["--foil-width", "12"], "error: `foil_width` 12 cm is wider than `panel_width` 8 cm: it would lie on its neighbour (fold the foil to 8 cm)")]
+#[case::foil(&["--foil-width", "12"], "error: --foil-width 12 cm is wider than --width 8 cm: it would lie on its neighbour (fold the foil to 8 cm)")]
+#[case::depth(&["--depth", "6"], "error: --depth 6 mm is more than --subsection 3.175 mm: the comb would lift the hair behind it (at most 3.175 mm)")]
+#[case::nothing(&["--subsection", "0"], "error: --subsection is 0: a foil needs some (leave it out for the usual one)")]
 #[case::start(&["--start", "45"], "error: --start 45 cm is not within --length 40 cm (start nearer to the scalp)")]
 #[case::no_foil(&["--technique", "freehand"], "error: --technique: freehand takes no foils (give weave, slice, back-comb or freehand-in-foil)")]
 fn bad_options_are_named(#[case] more: &[&str], #[case] want: &str) {

@@ -33,7 +33,11 @@ fn white_hair_and_growth() {
     "error: --white: the shares of the regions add up to 120 %, more than all the hair"
 )]
 #[case::age(&["--age", "12"], "error: --age: invalid age (got 12 years): must be from 16 to 110 years")]
-#[case::gathered(&["--girth", "9", "--gathered", "0"], "error: --gathered: a ponytail that gathers 0 % says nothing (leave --girth out)")]
+#[case::gathered(&["--girth", "9", "--gathered", "0"], "error: --gathered: hair gathered in the ponytail: 0 % is on no head, from 10 % to 100 % is (measure again, or leave it out)")]
+#[case::girth(&["--girth", "0.01"], "error: --girth: girth of the ponytail: 0.01 cm is on no head, from 1 cm to 40 cm is (measure again, or leave it out)")]
+#[case::diameter(&["--diameter", "5"], "error: --diameter: diameter: 5 um is on no head, from 15 um to 200 um is (measure again, or leave it out)")]
+#[case::density(&["--counted", "2"], "error: --counted: density: 2 hairs/cm2 is on no head, from 10 hairs/cm2 to 500 hairs/cm2 is")]
+#[case::scalp(&["--scalp", "5800"], "error: --scalp: hair-bearing scalp: 5800 cm2 is on no head")]
 fn bad_options_are_named(#[case] more: &[&str], #[case] want: &str) {
     let output = foilwork(&[&["hair", "--length", "20"], more].concat());
     let text = String::from_utf8(output.stderr).unwrap();

@@ -136,7 +136,7 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
     |file: &mut ServiceFile| {
         file.section[0].panel = serde_json::from_value(json!({"width_cm": 8, "height_cm": 6, "foil_width_cm": 12})).ok();
     },
-    "section[1].panel: `foil_width` 12 cm is wider than `panel_width` 8 cm"
+    "section[1].panel: `foil_width_cm` 12 cm is wider than `width_cm` 8 cm"
 )]
 #[case::no_foils(
     |file: &mut ServiceFile| {

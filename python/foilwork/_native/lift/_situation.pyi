@@ -36,7 +36,7 @@ class Situation(_Answer):
         booster: ``"persulfate"``, ``"mild"`` or ``"none"``.
         ph: pH of the mixed bowl, where its product states it; never assumed.
         uptake: how readily the hair takes up liquid: ``"low"``, ``"normal"`` or ``"high"``.
-        thickness: ``"fine"``, ``"medium"`` or ``"coarse"``.
+        texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
 
     Raises:
         FoilworkError: a value out of range, or a word that is none of these.
@@ -48,7 +48,7 @@ class Situation(_Answer):
         ['strength on the hair', 'temperature']
     """
 
-    __match_args__ = ("on_hair_ww_percent", "temperature_c", "booster", "ph", "uptake", "thickness")
+    __match_args__ = ("on_hair_ww_percent", "temperature_c", "booster", "ph", "uptake", "texture")
     def __new__(
         cls,
         on_hair_ww_percent: _Percent,
@@ -57,7 +57,7 @@ class Situation(_Answer):
         booster: _words._Booster = "persulfate",
         ph: float | None = None,
         uptake: _words._Uptake = "normal",
-        thickness: str = "medium",
+        texture: _words._Texture = "medium",
     ) -> Situation: ...
     @property
     def on_hair_ww_percent(self) -> Bounds[float]:
@@ -75,7 +75,7 @@ class Situation(_Answer):
     def uptake(self) -> str:
         """How readily the hair takes up liquid."""
     @property
-    def thickness(self) -> str:
+    def texture(self) -> str:
         """How thick the fibre is."""
     def on_pigment(self) -> list[Factor]:
         """The levers on the rate of pigment loss."""

@@ -16,18 +16,18 @@ __all__ = [
     "looks",
 ]
 
-def looks(limit_min: float, thickness: str = "medium") -> list[float]:
+def looks(limit_min: float, texture: str = "medium") -> list[float]:
     """When to look at a section, in min from its first strand; the last is the limit itself.
 
     Args:
         limit_min: the longest that a strand may carry the mixture.
-        thickness: ``"fine"``, ``"medium"`` or ``"coarse"``.
+        texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
 
     Returns:
         The minutes.
 
     Raises:
-        FoilworkError: a time out of range, or another thickness.
+        FoilworkError: a time out of range, or another texture.
 
     Source:
         First after 15 to 20 min, then every 5 to 10 (``"check-interval"``); 10 min on fine hair is common practice.
