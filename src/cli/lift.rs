@@ -1,14 +1,21 @@
 //! `foilwork lift`: how light, how fast, how sure.
 
-use super::{Outcome, Refusal, args::LiftArgs, hazard::too_strong, output, read, situation::situation};
+use super::{
+    Outcome, Refusal,
+    args::{LiftArgs, SituationArgs},
+    hazard::too_strong,
+    output, read,
+    situation::situation,
+};
 use crate::{
     chart::{LevelChart, level_chart},
     colour::Level,
+    hair::Weeks,
     lift::{
         Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, Reader, Situation,
-        advice, after_look, condition, looks, read_strand_book,
+        StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks, read_strand_book, series,
     },
-    quantity::{Duration, MassFraction, Quantity, Share},
+    quantity::{Duration, Length, MassFraction, Quantity, Share},
     source::Interval,
     text::{Sheet, in_hundred, span},
 };
@@ -22,8 +29,12 @@ struct Report {
     strand_readings: usize,
     levels: Vec<Row>,
     target: Option<Target>,
+    /// Developers to choose from, weakest first.
+    shelf: Vec<Bottle>,
+    /// Such visits one after another, up to the first that reaches the target in 80 of 100 cases or the fourth.
+    visits: Vec<Visit>,
     looks_min: Vec<Duration>,
-    look_for: [&'static str; 4],
+    look_for: [&'static str; 5],
     seen: Vec<Seen>,
     levers: Vec<Lever>,
     known: String,
@@ -54,6 +65,17 @@ struct Target {
     chance_with_a_fresh_mix_percent: Share,
 }
 
+/// What a developer of the shelf does.
+#[derive(Serialize)]
+struct Bottle {
+    developer: String,
+    on_hair_ww_percent: Interval<f64>,
+    level: Interval<Level>,
+    chance_by_limit_percent: Share,
+    /// The weakest that reaches the target within the limit in 80 of 100 cases.
+    gentlest: bool,
+}
+
 #[derive(Serialize)]
 struct Seen {
     at_min: Duration,
@@ -76,6 +98,8 @@ const BASIS: &str = "model: rates assumed near the one published series of level
 
 /// Minutes of the table.
 const STEP_MIN: f64 = 5.0;
+/// The chance that counts as reaching a target.
+const OFTEN_PERCENT: f64 = 80.0;
 
 pub(super) fn run(args: &LiftArgs) -> Outcome {
     let mix = situation(&args.situation)?;
@@ -115,6 +139,10 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         strand_readings: belief.readings(),
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),
+        shelf: shelf(args, &belief, (from, target), limit)?,
+        visits: target
+            .map(|target| series(&lightening, &mix, target, limit, Share::nearest(OFTEN_PERCENT), 4))
+            .unwrap_or_default(),
         looks_min: looks(mix.texture, limit),
         look_for: LOOK_FOR,
         seen,
@@ -135,6 +163,8 @@ fn said(advice: &Advice, condition: &Condition, from: Level) -> Report {
         strand_readings: 0,
         levels: Vec::new(),
         target: None,
+        shelf: Vec::new(),
+        visits: Vec::new(),
         looks_min: Vec::new(),
         look_for: LOOK_FOR,
         seen: Vec::new(),
@@ -201,12 +231,78 @@ fn reached(lightening: &Lightening, target: Level, limit: Duration) -> Target {
     }
 }
 
+/// Each developer that `--shelf` names, mixed as the ratio says.
+fn shelf(
+    args: &LiftArgs,
+    belief: &Belief,
+    (from, target): (Level, Option<Level>),
+    limit: Duration,
+) -> Result<Vec<Bottle>, Refusal> {
+    let Some(target) = target else { return Ok(Vec::new()) };
+    let mut bottles = Vec::new();
+    for text in &args.shelf {
+        let mix = SituationArgs { on_hair: None, developer: Some(text.clone()), ..args.situation.clone() };
+        let mix = situation(&mix)?;
+        let rows = chances(belief, &mix, &[mix.on_hair], (from.into(), target), limit);
+        bottles.extend(rows.into_iter().map(|row| (text.clone(), row)));
+    }
+    bottles.sort_by(|(_, a), (_, b)| a.on_hair.best().ww_percent().total_cmp(&b.on_hair.best().ww_percent()));
+    let rows: Vec<StrengthChance> = bottles.iter().map(|(_, row)| *row).collect();
+    let best = gentlest(&rows, Share::nearest(OFTEN_PERCENT)).copied();
+    let bottle = |(developer, row): (String, StrengthChance)| Bottle {
+        developer,
+        on_hair_ww_percent: row.on_hair.map(MassFraction::ww_percent),
+        level: row.level,
+        chance_by_limit_percent: row.chance.best(),
+        gentlest: best == Some(row),
+    };
+    Ok(bottles.into_iter().map(bottle).collect())
+}
+
 fn lever(factor: &Factor) -> Lever {
     Lever {
         lever: factor.lever,
         times: factor.times,
         basis: factor.basis.words(),
         source: factor.citation.map(|citation| citation.id),
+    }
+}
+
+/// The shelf, and a staged series where one visit is not enough.
+fn choices(sheet: &mut Sheet, report: &Report) {
+    let levels = |level: &Interval<Level>| span(level, |level| crate::text::number(level.number(), 1));
+    if !report.shelf.is_empty() {
+        sheet.blank();
+        let rows = report.shelf.iter().map(|bottle| {
+            let on_hair = span(&bottle.on_hair_ww_percent, |percent| crate::text::number(percent, 2));
+            let chance = in_hundred(bottle.chance_by_limit_percent);
+            vec![bottle.developer.clone(), on_hair, levels(&bottle.level), chance]
+        });
+        sheet.table(&["developer", "on hair %", "level at the limit", "in 100"], &[3], rows.collect());
+        let gentlest = match report.shelf.iter().find(|bottle| bottle.gentlest) {
+            Some(bottle) => format!("{} is the gentlest that reaches it in 80 of 100 cases", bottle.developer),
+            None => "none of these reaches it in 80 of 100 cases: plan more visits or a darker target".to_owned(),
+        };
+        sheet.paragraph(&gentlest, 2);
+    }
+    if report.visits.len() > 1 {
+        sheet.blank();
+        let rows = report.visits.iter().zip(1..).map(|(visit, place)| {
+            let weeks = |weeks: Interval<Weeks>| span(&weeks, |weeks| crate::text::number(weeks.weeks(), 0));
+            let cm = |cm: Interval<Length>| span(&cm, |length| crate::text::number(length.cm(), 1));
+            vec![
+                place.to_string(),
+                visit.after.map_or_else(|| "-".to_owned(), weeks),
+                visit.regrowth.map_or_else(|| "-".to_owned(), cm),
+                levels(&visit.level),
+                in_hundred(visit.chance.best()),
+                visit.strain.code().to_owned(),
+            ]
+        });
+        sheet.table(&["visit", "weeks later", "regrowth cm", "level", "in 100", "strain"], &[0, 4], rows.collect());
+        let text = "weeks: common practice after a usual application, assumed beyond it; waiting does not undo oxidation, so \
+                    the strain adds up: test elasticity before each visit";
+        sheet.paragraph(text, 2);
     }
 }
 
@@ -252,6 +348,7 @@ fn text(report: &Report) -> String {
             2,
         );
     }
+    choices(&mut sheet, report);
     for seen in &report.seen {
         let again = seen.look_again_min.map(|at| format!("; look again at minute {:.0}", at.min())).unwrap_or_default();
         sheet.paragraph(&format!("minute {:.0}: {}: {}{again}", seen.at_min.min(), seen.next, seen.why), 2);

@@ -18,6 +18,7 @@ pub(super) fn situation(args: &SituationArgs) -> Result<Situation, Refusal> {
         ph: args.ph.map(Ph::new).transpose().map_err(|e| read::about("--ph", e))?,
         uptake: read::option("--uptake", &args.uptake)?,
         texture: read::option("--texture", &args.texture)?,
+        cover: read::option("--cover", &args.cover)?,
     })
 }
 

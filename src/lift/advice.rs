@@ -1,10 +1,11 @@
 use super::{
     Belief, Lightening, Reader, Situation,
-    factors::{Shift, Spreads},
+    factors::{LEVERS, Shift, Spreads},
 };
 use crate::{
     colour::Level,
     quantity::{Duration, Quantity},
+    source::Interval,
 };
 
 /// What strand tests have pinned down, and which test to do next.
@@ -41,8 +42,8 @@ const KNOWN: f64 = 0.4;
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn advice(belief: &Belief, situation: &Situation, start: Level, planned: Duration) -> Advice {
-    let shift = situation.shift();
+pub fn advice(belief: &Belief, situation: &Situation, start: impl Into<Interval<Level>>, planned: Duration) -> Advice {
+    let (shift, start) = (situation.shift(), start.into());
     let ready = |belief: &Belief| Lightening::shifted(belief, situation, &shift, start);
     let width = |belief: &Belief| {
         let level = ready(belief).level_after(planned);
@@ -75,7 +76,7 @@ fn after_expected(belief: &Belief, now: &Lightening, Shift { spreads, .. }: &Shi
     let readings = belief.readings + 1;
     let mean_of = |(old, new): (f64, f64)| old + (new - old) / readings as f64;
     let mut each = belief.tested.into_iter().zip(*spreads).map(mean_of);
-    let tested: Spreads = [(); 7].map(|()| each.next().unwrap_or_default());
+    let tested: Spreads = [(); LEVERS].map(|()| each.next().unwrap_or_default());
     Belief { covariance, readings, tested, ..*belief }
 }
 

@@ -1,4 +1,7 @@
-use super::{factors::Spreads, normal::Z80};
+use super::{
+    factors::{LEVERS, Spreads},
+    normal::Z80,
+};
 use crate::{colour::Level, source::Interval};
 
 /// What is known of how a hair lightens: three numbers with their spread and how they hang together.
@@ -24,7 +27,7 @@ pub struct Belief {
 const PIGMENT_PER_MIN: f64 = 0.041;
 /// Middle of the loss of the oxidant, from the same series; a bath without persulfate loses 0.0015 to 0.0044 per minute
 /// (citation `peroxide-in-bath`), a thin layer of lightener far more.
-const OXIDANT_PER_MIN: f64 = 0.030;
+pub(super) const OXIDANT_PER_MIN: f64 = 0.030;
 /// Level that lightener reaches at the very end, on the scale of ten. Assumed.
 const CEILING: f64 = 10.2;
 
@@ -61,7 +64,7 @@ impl Belief {
                 [0.0, 0.0, CEILING_SD * CEILING_SD],
             ],
             readings: 0,
-            tested: [0.0; 7],
+            tested: [0.0; LEVERS],
         }
     }
 

@@ -8,7 +8,7 @@ use crate::{
 };
 
 /// The columns of the book, in the order in which they are written.
-const COLUMNS: [&str; 15] = [
+const COLUMNS: [&str; 16] = [
     "guest",
     "product",
     "before_level",
@@ -22,6 +22,7 @@ const COLUMNS: [&str; 15] = [
     "ph",
     "uptake",
     "texture",
+    "cover",
     "reader",
     "end",
 ];
@@ -91,6 +92,7 @@ fn cells(reading: &StrandReading) -> Vec<String> {
         mix.ph.map(|ph| ph.value().to_string()).unwrap_or_default(),
         mix.uptake.code().to_owned(),
         mix.texture.code().to_owned(),
+        mix.cover.code().to_owned(),
         reading.reader.code().to_owned(),
         END.to_owned(),
     ]
@@ -107,7 +109,8 @@ fn flat(cell: &str) -> String {
     cell.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }
 
-/// Reads a book of strand readings: comma-separated text with a heading, or a JSON object in each line.
+/// Reads a book of strand readings: comma-separated text with a heading, or a JSON object in each line. A heading may name the
+/// columns in any order, `end` last.
 ///
 /// A line that cannot be read is reported and the others count; a line without its last cell was torn by a crash.
 ///
@@ -116,24 +119,32 @@ fn flat(cell: &str) -> String {
 /// ```
 /// use foilwork::lift::{read_strand_book, strand_line};
 ///
-/// let text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.\nJ-014,,4,8";
+/// let text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\nJ-014,,4,8";
 /// let book = read_strand_book(&text);
 /// assert_eq!(book.readings.len(), 1);
 /// assert!(book.problems[0].to_string().starts_with("line 3: torn"));
-/// assert_eq!(strand_line(Some(&book.readings[0])), "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.\n");
+/// assert_eq!(strand_line(Some(&book.readings[0])), "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\n");
 /// ```
 #[must_use]
 pub fn read_strand_book(text: &str) -> StrandBook {
     let mut book = StrandBook::default();
+    let mut columns: Vec<String> = COLUMNS.map(str::to_owned).to_vec();
     // A reading is one line whatever is in it, so a torn one cannot swallow those that follow.
     let lines = text.strip_prefix('\u{feff}').unwrap_or(text).lines();
     for (line, text) in (1..).zip(lines).filter(|(_, text)| !text.trim().is_empty()) {
         let found = match text.trim_start().chars().next() {
             Some('{') => of_json(text),
             Some('[') => Err("a list cannot be appended to: write one object in each line".to_owned()),
-            _ => match of_csv(text) {
-                Some(found) => found,
-                None => continue,
+            _ => match cells_of(text) {
+                Ok(cells) if cells.iter().any(|cell| cell == "before_level") => match columns_of(&cells) {
+                    Ok(told) => {
+                        columns = told;
+                        continue;
+                    }
+                    Err(message) => Err(message),
+                },
+                Ok(cells) => of_cells(&columns, &cells),
+                Err(message) => Err(message),
             },
         };
         match found {
@@ -146,21 +157,34 @@ pub fn read_strand_book(text: &str) -> StrandBook {
 
 const TORN: &str = "torn: the line has no end (the program was stopped while it was written; enter it again)";
 
-/// A line of comma-separated cells; none for the heading.
-fn of_csv(line: &str) -> Option<Result<StrandReading, String>> {
+/// The cells of a line.
+fn cells_of(line: &str) -> Result<Vec<String>, String> {
     let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(line.as_bytes());
-    let record = match reader.records().next()? {
-        Ok(record) => record,
-        Err(error) => return Some(Err(format!("not comma-separated text: {error}"))),
-    };
-    if record.iter().zip(COLUMNS).all(|(cell, name)| cell == name) && record.len() > 1 {
-        return None;
+    match reader.records().next() {
+        Some(Ok(record)) => Ok(record.iter().map(|cell| cell.trim().to_owned()).collect()),
+        Some(Err(error)) => Err(format!("not comma-separated text: {error}")),
+        None => Ok(Vec::new()),
     }
+}
+
+/// A heading: which column is where from here on. One without its end was torn, and says nothing.
+fn columns_of(cells: &[String]) -> Result<Vec<String>, String> {
+    if cells.last().is_none_or(|last| last != "end") {
+        return Err(TORN.to_owned());
+    }
+    match cells.iter().find(|cell| !COLUMNS.contains(&cell.as_str())) {
+        None => Ok(cells.to_vec()),
+        Some(unknown) => Err(format!("unknown column \"{unknown}\": the columns are {}", COLUMNS.join(", "))),
+    }
+}
+
+/// A reading by its columns.
+fn of_cells(columns: &[String], cells: &[String]) -> Result<StrandReading, String> {
     let cell = |name: &str| {
-        let place = COLUMNS.iter().position(|column| *column == name);
-        place.and_then(|i| record.get(i)).map(str::trim).unwrap_or_default().to_owned()
+        let place = columns.iter().position(|column| column == name);
+        place.and_then(|i| cells.get(i)).cloned().unwrap_or_default()
     };
-    Some(if cell("end") == END { reading(&cell) } else { Err(TORN.to_owned()) })
+    if cell("end") == END { reading(&cell) } else { Err(TORN.to_owned()) }
 }
 
 /// A line that is a JSON object with the names of the columns.
@@ -185,7 +209,7 @@ fn of_json(line: &str) -> Result<StrandReading, String> {
 /// ```
 /// use foilwork::lift::{read_strand_book, strand_json_line};
 ///
-/// let text = "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.";
+/// let text = "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.";
 /// let line = strand_json_line(&read_strand_book(text).readings[0]);
 /// assert!(line.starts_with("{\"guest\":\"J-014\",\"before_level\":4"));
 /// assert_eq!(read_strand_book(&line), read_strand_book(text));
@@ -234,6 +258,7 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
             texture: cell("texture")
                 .parse()
                 .map_err(|e: crate::choice::UnknownChoice| said("texture", e.to_string()))?,
+            cover: cell("cover").parse().map_err(|e: crate::choice::UnknownChoice| said("cover", e.to_string()))?,
         },
         time: Duration::from_min(number("min")?).map_err(|e| said("min", e.to_string()))?,
         before: level("before_level")?,

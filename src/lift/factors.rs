@@ -1,5 +1,6 @@
 //! What makes a mixture on a hair faster or slower than the reference: each lever is a stated factor with its basis.
 
+use super::Cover;
 use crate::{
     choice::choice,
     hair::{Diameter, Texture},
@@ -46,6 +47,8 @@ pub struct Situation {
     pub uptake: Uptake,
     /// How thick the fibre is.
     pub texture: Texture,
+    /// What lies over the mixture.
+    pub cover: Cover,
 }
 
 /// Acidity of a mixed bowl, from 0 to 14.
@@ -121,7 +124,7 @@ const REFERENCE_PH: f64 = 10.0;
 const GAS: f64 = 8.314_462_618e-3;
 
 impl Situation {
-    /// A usual powder lightener on medium, normal hair at 25 C.
+    /// A usual powder lightener on medium, normal hair at 25 C, covered so that it stays moist.
     ///
     /// # Example
     ///
@@ -144,32 +147,36 @@ impl Situation {
             ph: None,
             uptake: Uptake::Normal,
             texture: Texture::default(),
+            cover: Cover::Foil,
         }
     }
 
     /// The levers on the rate of pigment loss.
     #[must_use]
     pub fn on_pigment(&self) -> Vec<Factor> {
-        let mut factors = vec![self.strength(), self.heat(), self.boost(), self.fibre(), self.opening()];
-        factors.extend(self.alkali());
-        factors
+        self.gains().into_iter().flatten().collect()
     }
 
     /// The levers on the loss of the oxidant.
     #[must_use]
     pub fn on_oxidant(&self) -> Vec<Factor> {
-        // Perhydroxyl and persulfate destroy each other one to one, so without persulfate less is lost.
-        let (low, best, high) = match self.booster {
-            Booster::Persulfate => (1.0, 1.0, 1.0),
-            Booster::Mild => (0.3, 0.6, 1.0),
-            Booster::None => (0.1, 0.3, 0.8),
-        };
-        vec![Factor {
+        self.losses().to_vec()
+    }
+
+    fn losses(&self) -> [Factor; ON_OXIDANT] {
+        let to_persulfate = Factor {
             lever: "loss of oxidant to persulfate",
-            times: Interval::ordered(low, best, high),
+            times: self.booster.loss(),
             basis: Basis::Assumed,
             citation: Some(&cited::PERHYDROXYL_PERSULFATE),
-        }]
+        };
+        [to_persulfate, self.cover.drying(self.booster)]
+    }
+
+    fn gains(&self) -> [Option<Factor>; ON_PIGMENT] {
+        let always = [self.strength(), self.heat(), self.boost(), self.fibre(), self.opening()].map(Some);
+        let [strength, heat, boost, fibre, opening] = always;
+        [strength, heat, boost, fibre, opening, self.alkali()]
     }
 
     /// Between the square root and proportional: the order in total peroxide is 0.5 to 1.
@@ -256,21 +263,43 @@ pub(super) struct Shift {
     pub(super) spreads: Spreads,
 }
 
-/// One signed standard deviation for each lever on the pigment, in the order of `on_pigment`, then the one on the oxidant.
-pub(super) type Spreads = [f64; 7];
+/// Levers on the rate of pigment loss, and on the loss of the oxidant.
+const ON_PIGMENT: usize = 6;
+pub(super) const ON_OXIDANT: usize = 2;
+pub(super) const LEVERS: usize = ON_PIGMENT + ON_OXIDANT;
+
+/// One signed standard deviation for each lever on the oxidant, then one for each on the pigment.
+pub(super) type Spreads = [f64; LEVERS];
 
 impl Situation {
     pub(super) fn shift(&self) -> Shift {
-        let of = |factors: &[Factor]| factors.iter().map(|factor| log_of(factor.times).0).sum();
-        let (pigment, oxidant) = (self.on_pigment(), self.on_oxidant());
-        let mut spreads = [0.0; 7];
-        let sds = pigment.iter().map(|factor| log_of(factor.times).1);
-        for (cell, sd) in spreads.iter_mut().zip(sds) {
+        let mut shift = Shift { pigment: 0.0, oxidant: 0.0, spreads: [0.0; LEVERS] };
+        let (on_oxidant, on_pigment) = shift.spreads.split_at_mut(ON_OXIDANT);
+        for (cell, factor) in on_oxidant.iter_mut().zip(self.losses()) {
+            let (log, sd) = log_of(factor.times);
+            shift.oxidant += log;
             *cell = sd;
         }
-        let [.., last] = &mut spreads;
-        *last = oxidant.iter().map(|factor| log_of(factor.times).1).sum();
-        Shift { pigment: of(&pigment), oxidant: of(&oxidant), spreads }
+        for (cell, factor) in on_pigment.iter_mut().zip(self.gains()) {
+            let Some(factor) = factor else { continue };
+            let (log, sd) = log_of(factor.times);
+            shift.pigment += log;
+            *cell = sd;
+        }
+        shift
+    }
+}
+
+impl Booster {
+    /// By what the oxidant's loss differs: perhydroxyl and persulfate destroy each other one to one, so without persulfate
+    /// less is lost.
+    pub(super) fn loss(self) -> Interval<f64> {
+        let (low, best, high) = match self {
+            Self::Persulfate => (1.0, 1.0, 1.0),
+            Self::Mild => (0.3, 0.6, 1.0),
+            Self::None => (0.1, 0.3, 0.8),
+        };
+        Interval::ordered(low, best, high)
     }
 }
 

@@ -1,7 +1,7 @@
 use super::{
     Belief, Situation,
     dose::{Dose, Rates},
-    factors::Shift,
+    factors::{ON_OXIDANT, Shift},
     normal::Z80,
     pigment,
     real::Real,
@@ -72,9 +72,9 @@ impl Lightening {
     ) -> Self {
         let starts = start.into();
         let Shift { pigment, oxidant, spreads } = *shift;
-        let mut unknown = spreads.iter().zip(&belief.tested).map(|(here, tested)| (here - tested) * (here - tested));
-        let oxidant_variance = unknown.next_back().unwrap_or_default();
-        let pigment_variance: f64 = unknown.sum();
+        let unknown = spreads.iter().zip(&belief.tested).map(|(here, tested)| (here - tested) * (here - tested));
+        let oxidant_variance: f64 = unknown.clone().take(ON_OXIDANT).sum();
+        let pigment_variance: f64 = unknown.skip(ON_OXIDANT).sum();
         let [k, kd, ceiling] = belief.mean;
         let [[kk, k_kd, kc], [_, dd, dc], [_, _, cc]] = belief.covariance;
         // Without any peroxide nothing happens, and that is certain.

@@ -4,7 +4,7 @@ use super::{
     Belief, StrandReading,
     arrow::inverse,
     belief::{CEILING_SD, GUEST_SD, OXIDANT_SD, PRODUCT_SD, SALON_SD},
-    factors::Spreads,
+    factors::{LEVERS, Spreads},
     fit::{CEILING, Fit, Fitted, LOSS, RATE, SHARED, Seen},
 };
 
@@ -108,7 +108,7 @@ impl Experience {
             (None, None) => false,
         };
         let readings = self.counted.iter().filter(own).count();
-        let mut tested = [0.0; 7];
+        let mut tested = [0.0; LEVERS];
         for (_, _, spreads) in self.counted.iter().filter(own) {
             for (cell, sd) in tested.iter_mut().zip(spreads) {
                 *cell += sd / readings as f64;

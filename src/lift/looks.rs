@@ -21,10 +21,11 @@ const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERV
 const REACHED_WITHIN: f64 = 0.25;
 
 /// What to look for at every look, in the order of urgency.
-pub const LOOK_FOR: [&str; 4] = [
+pub const LOOK_FOR: [&str; 5] = [
     "comfort: burning, itching or pain means rinse now",
     "heat: a foil that gets hot, swells or bubbles is opened and rinsed at once",
     "swelling or gumminess of the strand: rinse",
+    "moisture: where the mix has dried it lifts no further, so do not wait for it",
     "the level, on a strand wiped clean",
 ];
 

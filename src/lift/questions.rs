@@ -1,4 +1,4 @@
-//! Asked the other way round: which strength, how many visits, what a fresh application gains.
+//! Asked the other way round: which strength.
 
 use super::{Belief, Lightening, Situation};
 use crate::{
@@ -12,8 +12,8 @@ use crate::{
 pub struct StrengthChance {
     /// The strength on the hair.
     pub on_hair: Interval<MassFraction>,
-    /// The chance that the target is reached within the limit.
-    pub chance: Share,
+    /// The chance that the target is reached within the limit, with what it is from either bound of the start.
+    pub chance: Interval<Share>,
     /// Level at the limit: median and 80 % interval.
     pub level: Interval<Level>,
 }
@@ -29,8 +29,9 @@ pub struct StrengthChance {
 /// let on_hair = [2.0, 4.0, 6.0].map(MassFraction::from_ww_percent);
 /// let on_hair = on_hair.into_iter().collect::<Result<Vec<_>, _>>()?.into_iter().map(Interval::exact).collect::<Vec<_>>();
 /// let mix = Situation::usual(on_hair[0]);
-/// let rows = chances(&Belief::untested(), &mix, &on_hair, (Level::new(5.0)?, Level::new(8.0)?), Duration::from_min(45.0)?);
-/// assert!(rows[0].chance < rows[2].chance);
+/// let (start, target) = (Level::new(5.0)?, Level::new(8.0)?);
+/// let rows = chances(&Belief::untested(), &mix, &on_hair, (start.into(), target), Duration::from_min(45.0)?);
+/// assert!(rows[0].chance.best() < rows[2].chance.best());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -38,14 +39,14 @@ pub fn chances(
     belief: &Belief,
     situation: &Situation,
     on_hair: &[Interval<MassFraction>],
-    (start, target): (Level, Level),
+    (start, target): (Interval<Level>, Level),
     limit: Duration,
 ) -> Vec<StrengthChance> {
     let mut rows: Vec<StrengthChance> = on_hair
         .iter()
         .map(|on_hair| {
             let lightening = Lightening::new(belief, &Situation { on_hair: *on_hair, ..*situation }, start);
-            let chance = lightening.chance_by(target, limit);
+            let chance = lightening.chance_between(target, limit);
             StrengthChance { on_hair: *on_hair, chance, level: lightening.level_after(limit) }
         })
         .collect();
@@ -53,8 +54,8 @@ pub fn chances(
     rows
 }
 
-/// The gentlest strength that reaches the target within the limit with at least this chance; none when even the strongest
-/// does not.
+/// The gentlest strength that reaches the target within the limit with at least this chance from the best estimate of the
+/// start; none when even the strongest does not.
 ///
 /// # Example
 ///
@@ -65,7 +66,7 @@ pub fn chances(
 /// let level = Interval::exact(Level::new(8.0)?);
 /// let row = |ww: f64, percent: f64| -> Result<_, Box<dyn std::error::Error>> {
 ///     let on_hair = Interval::exact(MassFraction::from_ww_percent(ww)?);
-///     Ok(StrengthChance { on_hair, chance: Share::from_percent(percent)?, level })
+///     Ok(StrengthChance { on_hair, chance: Share::from_percent(percent)?.into(), level })
 /// };
 /// let rows = [row(2.0, 30.0)?, row(4.0, 82.0)?, row(6.0, 95.0)?];
 /// let wanted = Share::from_percent(80.0)?;
@@ -74,47 +75,5 @@ pub fn chances(
 /// ```
 #[must_use]
 pub fn gentlest(rows: &[StrengthChance], wanted: Share) -> Option<&StrengthChance> {
-    rows.iter().find(|row| row.chance >= wanted)
-}
-
-/// What each of several equal applications brings, one visit after another.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Visit {
-    /// Level after it: median and 80 % interval.
-    pub level: Interval<Level>,
-    /// The chance that the target is reached with it.
-    pub chance: Share,
-}
-
-/// A series of visits with the same mixture and time, until the target is reached with the wanted chance, at most `most`.
-///
-/// The gain shrinks from visit to visit, because each meets less pigment. How far apart they must lie is a matter of the
-/// hair's condition, not of this law.
-///
-/// # Example
-///
-/// ```
-/// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation, series}};
-/// use foilwork::{quantity::{Duration, MassFraction, Share}, source::Interval};
-///
-/// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(3.0)?));
-/// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
-/// let visits = series(&start, Level::new(9.0)?, Duration::from_min(40.0)?, Share::from_percent(80.0)?, 3);
-/// assert!(visits.len() > 1);
-/// assert!(visits[1].level.best() > visits[0].level.best());
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
-#[must_use]
-pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, most: u8) -> Vec<Visit> {
-    let mut visits = Vec::new();
-    let mut lightening = *start;
-    for _ in 0..most {
-        let visit = Visit { level: lightening.level_after(each), chance: lightening.chance_by(target, each) };
-        visits.push(visit);
-        if visit.chance >= wanted {
-            break;
-        }
-        lightening = lightening.after(each);
-    }
-    visits
+    rows.iter().find(|row| row.chance.best() >= wanted)
 }

@@ -4,9 +4,9 @@ use foilwork::{
     colour::{Level, LevelChange},
     hair::Texture,
     lift::{
-        Belief, CannotFinish, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading, TimedSection,
-        advice, after_look, chances, condition, finish_together, gentlest, looks, read_strand_book, series,
-        strand_line,
+        Belief, CannotFinish, Cover, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading,
+        TimedSection, advice, after_look, chances, condition, finish_together, gentlest, looks, read_strand_book,
+        series, strand_line,
     },
     quantity::{Duration, MassFraction, Quantity, Share},
     source::Interval,
@@ -119,19 +119,19 @@ fn torn_book_loses_one_line_at_most() {
     "line 2: torn: the line has no end (the program was stopped while it was written; enter it again)"
 )]
 #[case::word(
-    "J,,4,8,x,4,4,4,25,persulfate,,normal,medium,eye,.",
+    "J,,4,8,x,4,4,4,25,persulfate,,normal,medium,foil,eye,.",
     "line 2: min: \"x\" is not a number (write it with a point)"
 )]
 #[case::level(
-    "J,,0,8,30,4,4,4,25,persulfate,,normal,medium,eye,.",
+    "J,,0,8,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.",
     "line 2: before_level: invalid level (got 0): must be from 1 (black) to 12 (the lightest of the scales that run beyond 10)"
 )]
 #[case::ph(
-    "J,,4,8,30,4,4,4,25,persulfate,15,normal,medium,eye,.",
+    "J,,4,8,30,4,4,4,25,persulfate,15,normal,medium,foil,eye,.",
     "line 2: ph: invalid pH (got 15): must be from 0 to 14"
 )]
 #[case::choice(
-    "J,,4,8,30,4,4,4,25,persulfat,,normal,medium,eye,.",
+    "J,,4,8,30,4,4,4,25,persulfat,,normal,medium,foil,eye,.",
     "line 2: booster: unknown booster \"persulfat\": give one of persulfate, mild, none (did you mean persulfate?)"
 )]
 fn bad_line_of_a_book_is_named(#[case] line: &str, #[case] want: &str) {
@@ -143,7 +143,7 @@ fn bad_line_of_a_book_is_named(#[case] line: &str, #[case] want: &str) {
 #[test]
 fn gentlest_strength_is_the_weakest_that_is_sure_enough() {
     let strengths = [6.0, 2.0, 4.0].map(|p| Interval::exact(MassFraction::from_ww_percent(p).unwrap()));
-    let rows = chances(&Belief::untested(), &mix(4.0), &strengths, (level(5.0), level(7.0)), min(45.0));
+    let rows = chances(&Belief::untested(), &mix(4.0), &strengths, (level(5.0).into(), level(7.0)), min(45.0));
     let percents: Vec<f64> = rows.iter().map(|row| row.on_hair.best().ww_percent()).collect();
     assert_eq!(percents, [2.0, 4.0, 6.0], "weakest first");
     let sure = |percent: f64| {
@@ -156,7 +156,7 @@ fn gentlest_strength_is_the_weakest_that_is_sure_enough() {
 #[test]
 fn series_ends_when_it_is_sure_enough_and_its_gains_shrink() {
     let start = Lightening::new(&Belief::untested(), &mix(4.0), level(2.0));
-    let visits = series(&start, level(9.0), min(45.0), Share::from_percent(80.0).unwrap(), 8);
+    let visits = series(&start, &mix(3.0), level(9.0), min(45.0), Share::from_percent(80.0).unwrap(), 8);
     assert!(visits.len() > 1 && visits.len() < 8);
     let levels: Vec<f64> = std::iter::once(2.0).chain(visits.iter().map(|v| v.level.best().number())).collect();
     let gains: Vec<f64> = levels.windows(2).map(|pair| pair[1] - pair[0]).collect();
@@ -220,4 +220,19 @@ fn what_cannot_be_timed_is_named(#[case] sections: Vec<TimedSection>, #[case] wa
 #[test]
 fn no_strength_is_an_error_of_its_own() {
     assert!(matches!(finish_together(&[], Duration::nearest(10.0)), Err(CannotFinish::NoSection)));
+}
+
+#[test]
+fn a_heading_says_where_the_columns_are() {
+    let turned = "before_level,guest,after_level,min,on_hair_low_ww_percent,on_hair_ww_percent,on_hair_high_ww_percent,\
+                  temperature_c,booster,ph,uptake,texture,cover,reader,product,end\n\
+                  4,J-014,8.5,30,4,4,4,25,persulfate,,normal,medium,open-air,eye,,.\n";
+    let book = read_strand_book(turned);
+    assert_eq!((book.readings.len(), book.problems.len()), (1, 0), "{:?}", book.problems);
+    assert_eq!(book.readings[0].guest.as_deref(), Some("J-014"));
+    assert_eq!(book.readings[0].situation.cover, Cover::OpenAir);
+    let unknown = read_strand_book("guest,before_level,thickness,end\n");
+    assert!(
+        unknown.problems[0].to_string().starts_with("line 1: unknown column \"thickness\": the columns are guest, ")
+    );
 }

@@ -2,7 +2,7 @@
 
 use foilwork::{
     colour::Level,
-    lift::{Belief, Experience, Lightening, Reader, Situation, StrandReading},
+    lift::{Belief, Cover, Experience, Lightening, Reader, Situation, StrandReading},
     quantity::{Duration, LossRate, MassFraction},
     source::Interval,
 };
@@ -85,4 +85,31 @@ fn foils_take_about_half_an_hour() {
     let time = Lightening::new(&Belief::untested(), &usual(5.0), start).time_to(Level::new(8.0).unwrap());
     let (early, median) = (time.early.unwrap().min(), time.median.unwrap().min());
     assert!(early < 35.0 && median > 25.0 && median < 70.0, "{time:?}");
+}
+
+/// Source: evaporation from a wet surface in still air, (25 + 19 v)(xs - x) kg/m2 h (building-services handbooks, from memory);
+/// saturated air of 22 C holds 16.7 g of water in a kg of dry air (psychrometric tables, from memory). Open air at half
+/// saturation, layers of 0.25 kg/m2 (the thinnest painted) to 2 kg/m2 (a thick one on the scalp), two thirds water.
+#[test]
+fn drying_lies_where_evaporation_puts_it() {
+    let per_min = (25.0 + 19.0 * 0.1) * (0.0167 - 0.0167 / 2.0) / 60.0;
+    let half_of_the_water = |layer: f64| 2f64.ln() / (layer * (2.0 / 3.0) / 2.0 / per_min);
+    let mix = Situation { cover: Cover::OpenAir, ..usual(4.0) };
+    let [_, drying] = mix.on_oxidant().try_into().unwrap();
+    // The rate that the docs give for a mixture that stays moist.
+    let [low, best, high] = drying.times.map(|times| 0.030 * (times - 1.0)).to_array();
+    let (thick, thin) = (half_of_the_water(2.0), half_of_the_water(0.25));
+    assert!(low <= thick && thick < best && best < thin && thin <= 1.1 * high, "{low} {thick} {best} {thin} {high}");
+}
+
+/// Sanity, common practice: lightener painted in the open air lifts less than the same in foil, by half a level to two at 45
+/// min, and still most of it.
+#[test]
+fn open_air_lifts_somewhat_less_than_foil() {
+    let at = |cover| {
+        let mix = Situation { cover, ..usual(4.0) };
+        Lightening::new(&Belief::untested(), &mix, Level::new(4.0).unwrap()).level_after(min(45.0)).best().number()
+    };
+    let (foil, open) = (at(Cover::Foil), at(Cover::OpenAir));
+    assert!((0.2..2.0).contains(&(foil - open)) && open - 4.0 > 0.6 * (foil - 4.0), "{foil} {open}");
 }

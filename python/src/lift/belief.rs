@@ -7,7 +7,7 @@ use super::{
 use crate::{
     answer::{Reduced, answer},
     bounds::Estimate,
-    colour::AnyLevel,
+    colour::StatedLevel,
     sequence::Sequence,
 };
 use foilwork::{
@@ -155,7 +155,7 @@ answer! {
 /// Args:
 ///     belief: what is known.
 ///     situation: the mixture and the hair.
-///     start_level: the level now.
+///     start_level: the level now, or its bounds as far as its reading may be off.
 ///     planned_min: the time that is planned.
 ///
 /// Returns:
@@ -170,7 +170,7 @@ answer! {
 ///     >>> told.width_then < told.width_now
 ///     True
 #[pyfunction]
-pub fn advice(belief: Belief, situation: Situation, start_level: AnyLevel, planned_min: f64) -> PyResult<Advice> {
+pub fn advice(belief: Belief, situation: Situation, start_level: StatedLevel, planned_min: f64) -> PyResult<Advice> {
     let told = lift::advice(&belief.core, &situation.core()?, start_level.0, minutes(planned_min)?);
     Ok(Advice {
         known: told.known,

@@ -86,6 +86,7 @@ impl From<&lift::StrandReading> for StrandReading {
                 ph: mix.ph.map(lift::Ph::value),
                 uptake: mix.uptake.code().to_owned(),
                 texture: mix.texture.code().to_owned(),
+                cover: mix.cover.code().to_owned(),
             },
             time_min: reading.time.min(),
             before_level: reading.before.number(),
@@ -133,7 +134,7 @@ answer! {
 ///
 /// Examples:
 ///     >>> from foilwork.lift import read_strand_book, strand_line
-///     >>> text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.\nJ-014,,4,8"
+///     >>> text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\nJ-014,,4,8"
 ///     >>> book = read_strand_book(text)
 ///     >>> [reading.after_level for reading in book.readings], [problem.line for problem in book.problems]
 ///     ([8.5], [3])
@@ -177,7 +178,7 @@ pub fn strand_json_line(reading: StrandReading) -> PyResult<String> {
 /// Examples:
 ///     >>> from foilwork.lift import Situation, StrandReading, strand_line
 ///     >>> strand_line(StrandReading(Situation(4), time_min=30, before_level=4, after_level=8))
-///     ',,4,8,30,4,4,4,25,persulfate,,normal,medium,eye,.\n'
+///     ',,4,8,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\n'
 #[pyfunction]
 pub fn strand_line(reading: Option<StrandReading>) -> PyResult<String> {
     let reading = reading.map(|reading| reading.core()).transpose()?;

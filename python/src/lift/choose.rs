@@ -8,7 +8,7 @@ use super::{
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
-    colour::AnyLevel,
+    colour::{AnyLevel, StatedLevel},
     error::raise,
     sequence::Sequence,
 };
@@ -25,8 +25,8 @@ answer! {
     StrengthChance {
         /// The strength on the hair, in % w/w.
         on_hair_ww_percent: Estimate<f64>,
-        /// The chance in percent that the target is reached within the limit.
-        chance_percent: f64,
+        /// The chance in percent that the target is reached within the limit, with what it is from either bound of the start.
+        chance_percent: Estimate<f64>,
         /// Level at the limit: median and 80 % interval.
         level: Estimate<f64>,
     }
@@ -36,7 +36,7 @@ impl From<&lift::StrengthChance> for StrengthChance {
     fn from(row: &lift::StrengthChance) -> Self {
         Self {
             on_hair_ww_percent: row.on_hair.into(),
-            chance_percent: row.chance.percent(),
+            chance_percent: Estimate::by(row.chance, Share::percent),
             level: Estimate::by(row.level, Level::number),
         }
     }
@@ -48,7 +48,7 @@ impl From<&lift::StrengthChance> for StrengthChance {
 ///     belief: what is known of this hair.
 ///     situation: the mixture and the hair; its strength is replaced by each of those given.
 ///     on_hair_ww_percent: strengths on the hair, in % w/w, each a number or its bounds.
-///     start_level: the level now.
+///     start_level: the level now, or its bounds as far as its reading may be off.
 ///     target_level: the level wanted.
 ///     limit_min: the longest that a strand may carry the mixture.
 ///
@@ -61,7 +61,7 @@ impl From<&lift::StrengthChance> for StrengthChance {
 /// Examples:
 ///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
 ///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=7, limit_min=45)
-///     >>> rows[0].chance_percent < rows[2].chance_percent
+///     >>> rows[0].chance_percent.best < rows[2].chance_percent.best
 ///     True
 ///     >>> gentlest(rows, 99.9) is None
 ///     True
@@ -71,7 +71,7 @@ pub fn chances(
     belief: Belief,
     situation: Situation,
     on_hair_ww_percent: Sequence<Stated<MassFraction>>,
-    start_level: AnyLevel,
+    start_level: StatedLevel,
     target_level: AnyLevel,
     limit_min: f64,
 ) -> PyResult<Vec<StrengthChance>> {
@@ -81,7 +81,7 @@ pub fn chances(
     Ok(rows.iter().map(Into::into).collect())
 }
 
-/// The gentlest strength that reaches the target within the limit with at least this chance.
+/// The gentlest strength that reaches the target within the limit with at least this chance, from the best estimate of the start.
 ///
 /// Args:
 ///     rows: what ``chances`` gave.
@@ -97,16 +97,24 @@ pub fn chances(
 ///     2.0
 #[pyfunction]
 pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> Option<StrengthChance> {
-    rows.0.into_iter().find(|row| row.chance_percent >= wanted_percent)
+    rows.0.into_iter().find(|row| row.chance_percent.0[1] >= wanted_percent)
 }
 
 answer! {
     /// What one of several equal applications brings.
     Visit {
+        /// Weeks since the visit before; ``None`` for the first.
+        after_weeks: Option<Estimate<f64>>,
+        /// What has grown since the first visit, in cm; ``None`` for the first.
+        regrowth_cm: Option<Estimate<f64>>,
         /// Level after it: median and 80 % interval.
         level: Estimate<f64>,
-        /// The chance in percent that the target is reached with it.
-        chance_percent: f64,
+        /// The chance in percent that the target is reached with it, with what it is from either bound of the start.
+        chance_percent: Estimate<f64>,
+        /// What all visits so far do to the fibre: ``"slight"``, ``"usual"``, ``"high"`` or ``"severe"``.
+        strain: String,
+        /// The same as an index: 1 for 40 min at 4 % on the hair.
+        strain_index: Estimate<f64>,
     }
 }
 
@@ -120,7 +128,8 @@ answer! {
 ///     most: the most visits.
 ///
 /// Returns:
-///     The visits. How far apart they must lie is a matter of the hair's condition, not of this law.
+///     The visits, with the weeks between them by the strain so far: common practice after a usual application, assumed
+///     beyond it. Waiting does not undo oxidation: test elasticity before each.
 ///
 /// Raises:
 ///     FoilworkError: a value out of range.
@@ -130,6 +139,8 @@ answer! {
 ///     >>> visits = series(Lightening(Situation(3), 3), 9, each_min=40)
 ///     >>> visits[1].level.best > visits[0].level.best
 ///     True
+///     >>> visits[1].after_weeks, visits[1].strain
+///     (Bounds(low=2.0, best=4.0, high=6.0), 'high')
 #[pyfunction]
 #[pyo3(signature = (start, target_level, *, each_min, wanted_percent = 80.0, most = 3))]
 pub fn series(
@@ -140,10 +151,14 @@ pub fn series(
     most: u8,
 ) -> PyResult<Vec<Visit>> {
     let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
-    let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
+    let visits = lift::series(&start.core, &start.situation.core()?, target_level.0, minutes(each_min)?, wanted, most);
     let visit = |visit: lift::Visit| Visit {
+        after_weeks: visit.after.map(Into::into),
+        regrowth_cm: visit.regrowth.map(Into::into),
         level: Estimate::by(visit.level, Level::number),
-        chance_percent: visit.chance.percent(),
+        chance_percent: Estimate::by(visit.chance, Share::percent),
+        strain: visit.strain.code().to_owned(),
+        strain_index: Estimate(visit.strain_index.to_array()),
     };
     Ok(visits.into_iter().map(visit).collect())
 }

@@ -73,7 +73,7 @@ impl From<lift::TimeTo> for TimeTo {
 #[derive(Clone, PartialEq)]
 pub struct Lightening {
     pub core: lift::Lightening,
-    situation: Situation,
+    pub situation: Situation,
     belief: Belief,
     earlier_min: Vec<f64>,
 }

@@ -47,6 +47,7 @@ answer! {
     ///     ph: pH of the mixed bowl, where its product states it; never assumed.
     ///     uptake: how readily the hair takes up liquid: ``"low"``, ``"normal"`` or ``"high"``.
     ///     texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
+    ///     cover: ``"foil"`` (or film: it stays moist) or ``"open-air"`` (it dries, which ends the action).
     ///
     /// Raises:
     ///     FoilworkError: a value out of range, or a word that is none of these.
@@ -69,10 +70,12 @@ answer! {
         uptake: String,
         /// How thick the fibre is.
         texture: String,
+        /// What lies over the mixture.
+        cover: String,
     }
     impl {
         #[new]
-        #[pyo3(signature = (on_hair_ww_percent, *, temperature_c = 25.0, booster = "persulfate", ph = None, uptake = "normal", texture = "medium"))]
+        #[pyo3(signature = (on_hair_ww_percent, *, temperature_c = 25.0, booster = "persulfate", ph = None, uptake = "normal", texture = "medium", cover = "foil"))]
         fn new(
             on_hair_ww_percent: Stated<MassFraction>,
             temperature_c: f64,
@@ -80,6 +83,7 @@ answer! {
             ph: Option<f64>,
             uptake: &str,
             texture: &str,
+            cover: &str,
         ) -> PyResult<Self> {
             let made = Self {
                 on_hair_ww_percent: on_hair_ww_percent.0.into(),
@@ -88,6 +92,7 @@ answer! {
                 ph,
                 uptake: uptake.to_owned(),
                 texture: texture.to_owned(),
+                cover: cover.to_owned(),
             };
             made.core()?;
             Ok(made)
@@ -115,6 +120,7 @@ impl Situation {
             ph: self.ph.map(Ph::new).transpose().map_err(raise)?,
             uptake: self.uptake.parse().map_err(raise)?,
             texture: self.texture.parse().map_err(raise)?,
+            cover: self.cover.parse().map_err(raise)?,
         })
     }
 }

@@ -3,7 +3,7 @@ use clap::Args;
 use std::path::PathBuf;
 
 /// A mixture on a hair.
-#[derive(Debug, Args)]
+#[derive(Debug, Clone, Args)]
 pub(crate) struct SituationArgs {
     /// Strength on the hair after mixing, such as `4 % w/w`
     #[arg(long, value_name = "STRENGTH", required_unless_present = "developer", conflicts_with = "developer")]
@@ -29,6 +29,9 @@ pub(crate) struct SituationArgs {
     /// How thick the fibre is: `fine`, `medium` or `coarse`
     #[arg(long, value_name = "TEXTURE", default_value = "medium")]
     pub(crate) texture: String,
+    /// What lies over the mixture: `foil` (or film: it stays moist) or `open-air` (it dries, which ends the action)
+    #[arg(long, value_name = "COVER", default_value = "foil")]
+    pub(crate) cover: String,
     /// A code for the guest, never a name
     #[arg(long, value_name = "CODE")]
     pub(crate) guest: Option<String>,
@@ -54,6 +57,9 @@ pub(crate) struct LiftArgs {
     /// A level seen during the service, as minute and level: `20=6.5`; give it again for each look
     #[arg(long, value_name = "MIN=LEVEL")]
     pub(crate) seen: Vec<String>,
+    /// A developer of the shelf, such as `3 % w/w`; give it again for each: the gentlest that reaches the target is named
+    #[arg(long, value_name = "STRENGTH", requires_all = ["target", "ratio"])]
+    pub(crate) shelf: Vec<String>,
     /// Strand book to learn from, as `foilwork strand-test` writes it
     #[arg(long, value_name = "BOOK")]
     pub(crate) strands: Option<PathBuf>,

@@ -10,8 +10,8 @@ use super::{
 use crate::{
     colour::Level,
     lift::{
-        self, Condition, Experience, Factor, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading,
-        TimeTo, advice, after_look, condition, series,
+        self, Condition, Cover, Experience, Factor, Lightening, Look, Next, Ph, Reader, Situation, Strain,
+        StrandReading, TimeTo, Visit, advice, after_look, condition, series,
     },
     quantity::{Duration, MassFraction, Quantity, Share, Temperature},
     reader::{InField, Problems},
@@ -36,6 +36,8 @@ pub struct SectionLift {
     /// Temperature of the mix: the room's, or what is assumed at the scalp.
     #[serde(rename = "temperature_c")]
     pub temperature: Temperature,
+    /// What lies over the mix.
+    pub cover: Cover,
     /// pH of the mixed bowl, where its maker states it.
     pub mixed_ph: Option<Ph>,
     /// Readings of this guest, or of this product where none is of this guest, that the forecast rests on. Without any it
@@ -63,8 +65,8 @@ pub struct SectionLift {
     /// The same after a second, fresh application of the same time.
     #[serde(rename = "chance_with_a_fresh_mix_percent")]
     pub chance_fresh: Interval<Share>,
-    /// How many such visits reach it in 80 of 100 cases; absent where four do not.
-    pub visits: Option<usize>,
+    /// Such visits one after another, up to the first that reaches it in 80 of 100 cases or the fourth.
+    pub visits: Vec<Visit>,
     /// What to expect at each look at the first strand.
     pub looks: Vec<ExpectedLook>,
     /// What was seen in mid-service, and what follows.
@@ -235,15 +237,14 @@ impl Lit<'_, '_> {
 
     fn forecast(&self, known: &Experience, guest: &str, seen: Vec<SeenNow>) -> SectionLift {
         let belief = known.of(Some(guest), self.product());
-        let (start, target, limit) = (self.start(), self.target(), self.limit());
+        let (target, limit) = (self.target(), self.limit());
         let lightening = Lightening::new(&belief, &self.situation, self.work.darkest);
         let last = Duration::nearest((limit.min() - self.work.task.apply.min()).max(0.0));
         let reached = lightening.time_to(target);
         let clock = |time: Option<Duration>| time.map(|time| self.on_clock(time));
         let often = Share::nearest(80.0);
-        let visits = series(&lightening, target, limit, often, 4);
         let Condition { index, strain, citations } = condition(&[(self.situation, limit)]);
-        let advice = advice(&belief, &self.situation, start, limit);
+        let advice = advice(&belief, &self.situation, self.work.darkest, limit);
         let looks = self.step.look_at.iter().map(|at| {
             let on_hair = Duration::nearest(at.min() - self.step.begin.min());
             ExpectedLook { at: *at, on_hair, level: lightening.level_after(on_hair) }
@@ -256,6 +257,7 @@ impl Lit<'_, '_> {
             target_level: target,
             on_hair: self.mix.on_hair,
             temperature: self.situation.temperature,
+            cover: self.situation.cover,
             mixed_ph: self.situation.ph,
             readings: belief.readings(),
             limit,
@@ -270,7 +272,7 @@ impl Lit<'_, '_> {
             },
             chance: lightening.chance_between(target, limit),
             chance_fresh: lightening.after(limit).chance_between(target, limit),
-            visits: visits.last().filter(|visit| visit.chance >= often).map(|_| visits.len()),
+            visits: series(&lightening, &self.situation, target, limit, often, 4),
             looks: looks.collect(),
             seen,
             known: advice.known,

@@ -18,7 +18,7 @@ pub(super) fn situation(request: &Request, work: &Work<'_>, on_hair: Interval<Ma
     let room = request.room;
     let warm = Temperature::nearest(SCALP_C);
     let temperature = if work.task.on_scalp == Some(true) && warm > room { warm } else { room };
-    Situation { on_hair, temperature, ..of_hair(&request.file, product) }
+    Situation { on_hair, temperature, cover: work.task.cover, ..of_hair(&request.file, product) }
 }
 
 /// The strength on the hair of a developer in this section's bowl.

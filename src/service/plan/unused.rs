@@ -46,6 +46,7 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
             "section[].area",
             "words, for you; `regions` puts the section on the map",
         ),
+        (dry(request), "section[].cover", "only lightener is forecast by whether it dries"),
         (
             file.section.iter().any(|section| section.seen.is_some() && section.measured.is_some()),
             "section[].seen",
@@ -63,4 +64,10 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
         ),
     ];
     facts.into_iter().filter(|(stated, ..)| *stated).map(|(_, field, why)| StatedNotUsed { field, why }).collect()
+}
+
+/// Whether a section says what lies over a mix that does not lighten.
+fn dry(request: &Request) -> bool {
+    let sections = request.file.section.iter().zip(&request.tasks);
+    sections.into_iter().any(|(section, task)| section.cover.is_some() && !task.lightens)
 }

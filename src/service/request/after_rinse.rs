@@ -5,6 +5,7 @@ use super::{
     task::{Look, Oxidant, Shelf, Task, WorkStage},
 };
 use crate::{
+    lift::Cover,
     mix::Ratio,
     quantity::{Duration, Mass},
     reader::{InField, Problems},
@@ -102,6 +103,7 @@ impl AfterRinse {
             zone: self.zone,
             share: None,
             on_scalp: Some(self.on_scalp),
+            cover: Cover::OpenAir,
             starting_level: None,
             goes_on: self.goes_on,
             target: None,

@@ -3,6 +3,7 @@
 use crate::{
     colour::LevelChange,
     finding::Reason,
+    lift::Cover,
     quantity::{Duration, InvalidQuantity, Mass, Share, Temperature},
     shop::CountsFrom,
     source::{Basis, COMMON_PRACTICE, Citation, Interval, Sourced, citations::trade},
@@ -44,6 +45,9 @@ pub enum DefaultValue {
     /// Steps of the level scale.
     #[serde(rename = "levels")]
     Levels(LevelChange),
+    /// What lies over a mix.
+    #[serde(rename = "cover")]
+    Cover(Cover),
     /// Yes or no.
     #[serde(rename = "yes")]
     Yes(bool),
@@ -61,6 +65,7 @@ impl std::fmt::Display for DefaultValue {
             Self::Temperature(temperature) => temperature.fmt(f),
             Self::Pieces(pieces) => pieces.fmt(f),
             Self::Levels(levels) => write!(f, "{} levels", levels.levels()),
+            Self::Cover(cover) => cover.fmt(f),
             Self::Yes(yes) => yes.fmt(f),
             Self::CountsFrom(from) => from.fmt(f),
         }
@@ -88,6 +93,12 @@ impl From<LevelChange> for DefaultValue {
 impl From<Temperature> for DefaultValue {
     fn from(temperature: Temperature) -> Self {
         Self::Temperature(temperature)
+    }
+}
+
+impl From<Cover> for DefaultValue {
+    fn from(cover: Cover) -> Self {
+        Self::Cover(cover)
     }
 }
 

@@ -3,7 +3,7 @@
 use super::{Bottle, InField, Item, ItemKind, Oxidant, defaults::Defaults, task::Shelf};
 use crate::{
     colour::Level,
-    lift::{Booster, Ph, Situation, StrandReading, Uptake},
+    lift::{Booster, Cover, Ph, Situation, StrandReading, Uptake},
     mix::{Ratio, as_applied},
     quantity::{Duration, Mass, MassFraction, Share, Temperature},
     reader::Problems,
@@ -44,11 +44,15 @@ fn reading(
     let temperature = format!("{field}.temperature_c");
     let stated = stated.in_field(&temperature)?;
     let temperature = used.stated_or(stated, &temperature, Sourced::assumed(room), "the room's").value;
+    let field_of_cover = format!("{field}.cover");
+    let cover = Sourced::common_practice(Cover::Foil);
+    let cover = used.stated_or(strand.cover, &field_of_cover, cover, "a test strand lies on foil").value;
     let item = shelf.items.get(place);
     Ok(StrandReading {
         situation: Situation {
             on_hair: on_hair(&ratio, strength, &[]).in_field(field)?,
             temperature,
+            cover,
             ..of_hair(file, item)
         },
         time: Duration::from_min(strand.time_min).in_field(&format!("{field}.time_min"))?,

@@ -6,6 +6,7 @@ use crate::{
     choice::choice,
     colour::{Hue, Level, Tone},
     head::Technique,
+    lift::Cover,
     mix::Ratio,
     peroxide::StatedStrength,
     quantity::{Duration, Mass, Share},
@@ -71,6 +72,8 @@ pub(in crate::service) struct Task {
     pub(in crate::service) share: Option<Share>,
     /// Whether the mix touches the scalp; none where neither the file nor technique and zone say it.
     pub(in crate::service) on_scalp: Option<bool>,
+    /// What lies over the mix.
+    pub(in crate::service) cover: Cover,
     /// The level now, where it is stated for this task alone.
     pub(in crate::service) starting_level: Option<Level>,
     /// Sections (places in the list) that a toner goes on.
@@ -214,6 +217,18 @@ pub(super) fn section(
         defaults.note(&format!("{field}.on_scalp"), DefaultValue::Yes(touches), Basis::Assumed, None, why);
         Some(touches)
     });
+    let cover = match section.cover {
+        Some(stated) => stated,
+        None if section.technique.is_in_foil() => Cover::Foil,
+        None => {
+            if lightens {
+                let why = "the technique has no foil: state it where film or a cap keeps the mix moist";
+                let field = format!("{field}.cover");
+                defaults.note(&field, DefaultValue::Cover(Cover::OpenAir), Basis::Assumed, None, why);
+            }
+            Cover::OpenAir
+        }
+    };
     let on_head = shelf.amounts.section(section, &field, lightens, on_scalp == Some(true))?;
     let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
@@ -247,6 +262,7 @@ pub(super) fn section(
         zone: section.zone,
         share: Some(share),
         on_scalp,
+        cover,
         starting_level: starting.in_field(&format!("{field}.starting_level"))?,
         goes_on: Vec::new(),
         target: Some(Level::new(section.target_level).in_field(&format!("{field}.target_level"))?),

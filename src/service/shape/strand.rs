@@ -1,4 +1,7 @@
-use crate::{lift::Reader, reader::one_of};
+use crate::{
+    lift::{Cover, Reader},
+    reader::one_of,
+};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -23,6 +26,8 @@ pub struct Strand {
     /// Temperature of the mix on the strand; the room's where it is not said.
     #[schemars(range(min = 5.0, max = 60.0), extend("x-unit" = "C"))]
     pub temperature_c: Option<f64>,
+    /// What lay over the mix; foil where it is not said.
+    pub cover: Option<Cover>,
     /// The level before, as read.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub before_level: f64,

@@ -1,6 +1,7 @@
 use super::{FoilPanel, InRegion, MixPart, ToneTarget, WaitFor, Zone};
 use crate::colour::Instrument;
 use crate::head::Technique;
+use crate::lift::Cover;
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -26,6 +27,9 @@ pub struct Section {
     pub zone: Zone,
     /// Whether the mix touches the scalp; worked out from the technique where it is not said.
     pub on_scalp: Option<bool>,
+    /// What lies over lightener: foil keeps it moist, in the open air it dries and stops. Foil where the technique has it, else
+    /// open air.
+    pub cover: Option<Cover>,
     /// The level the hair has here now; without it the natural level, or the existing colour of the zone.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub starting_level: Option<f64>,

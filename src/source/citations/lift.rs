@@ -31,6 +31,11 @@ cite! {
     DIFFUSION_AFTER_BLEACHING = "diffusion-after-bleaching", Retrieved,
         "dye diffusion into the cortex: 2.7 times untreated after 60 min of 6 % H2O2, 12.6 times after 30 min of a bleach \
          cream";
+    /// Water that a layer in open air loses.
+    DRYING_IN_OPEN_AIR = "drying-in-open-air", FromMemory,
+        "a wet surface in still air of 22 C and half saturated loses about 0.22 kg/m2 h of water (evaporation formula of \
+         building services, (25 + 19 v)(xs - x)); of a layer of 0.25 to 2 kg/m2, two thirds water, half goes in 22 min to 3 h. \
+         That dry lightener lifts no further is common practice; no measurement on hair found";
     /// Dissociation of hydrogen peroxide.
     PERHYDROXYL_PKA = "perhydroxyl-pka", Retrieved,
         "active species of peroxide bleaching is perhydroxyl, pKa 11.6";

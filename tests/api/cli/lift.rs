@@ -126,3 +126,21 @@ fn refused(args: &[&str]) -> String {
     assert_eq!(output.status.code(), Some(2), "{args:?}");
     String::from_utf8(output.stderr).unwrap()
 }
+
+#[test]
+fn the_shelf_names_the_gentlest_and_a_far_target_takes_visits() {
+    let mix = ["--shelf", "12 % w/w", "--shelf", "3 % w/w", "--shelf", "6 % w/w"];
+    let near = fine(&lift(&[&["--target", "5"], &mix[..]].concat()));
+    assert!(near.contains("3 % w/w is the gentlest that reaches it in 80 of 100 cases"), "{near}");
+    assert!(!near.contains("weeks later"), "one visit is enough: {near}");
+    let far = fine(&lift(&[&["--target", "9.5"], &mix[..]].concat()));
+    assert!(far.contains("none of these reaches it in 80 of 100 cases"), "{far}");
+    assert!(far.contains("weeks later") && far.contains("waiting does not undo oxidation"), "{far}");
+}
+
+#[test]
+fn open_air_dries_and_says_so() {
+    let open = fine(&lift(&["--cover", "open-air"]));
+    assert!(open.contains("drying in open air: times 1.3 (1 to 2) [assumed, drying-in-open-air]"), "{open}");
+    assert!(!fine(&lift(&[])).contains("drying in open air"));
+}

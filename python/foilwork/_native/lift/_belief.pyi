@@ -2,7 +2,7 @@ from collections.abc import Iterable
 from typing import final
 
 from foilwork._native import Bounds, _Answer
-from foilwork._native.colour._level import _Level
+from foilwork._native.colour._level import _LevelBounds
 from foilwork._native.lift._book import StrandReading
 from foilwork._native.lift._situation import Situation
 
@@ -76,7 +76,7 @@ class Advice(_Answer):
     def width_then(self) -> float:
         """The same after that reading, if it comes out as expected."""
 
-def advice(belief: Belief, situation: Situation, start_level: _Level, planned_min: float) -> Advice:
+def advice(belief: Belief, situation: Situation, start_level: _LevelBounds, planned_min: float) -> Advice:
     """What the readings so far have and have not pinned down, and when to read the next strand.
 
     Args:

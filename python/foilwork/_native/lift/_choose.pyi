@@ -2,7 +2,7 @@ from collections.abc import Iterable
 from typing import final
 
 from foilwork._native import Bounds, _Answer, _Percent
-from foilwork._native.colour._level import _Level
+from foilwork._native.colour._level import _Level, _LevelBounds
 from foilwork._native.lift._belief import Belief
 from foilwork._native.lift._lightening import Lightening
 from foilwork._native.lift._situation import Situation
@@ -24,7 +24,7 @@ class StrengthChance(_Answer):
     def on_hair_ww_percent(self) -> Bounds[float]:
         """The strength on the hair, in % w/w."""
     @property
-    def chance_percent(self) -> float:
+    def chance_percent(self) -> Bounds[float]:
         """The chance in percent that the target is reached within the limit."""
     @property
     def level(self) -> Bounds[float]:
@@ -35,7 +35,7 @@ def chances(
     situation: Situation,
     on_hair_ww_percent: Iterable[_Percent],
     *,
-    start_level: _Level,
+    start_level: _LevelBounds,
     target_level: _Level,
     limit_min: float,
 ) -> list[StrengthChance]:
@@ -87,10 +87,22 @@ class Visit(_Answer):
 
     __match_args__ = ("level", "chance_percent")
     @property
+    def after_weeks(self) -> Bounds[float] | None:
+        """"""
+    @property
+    def regrowth_cm(self) -> Bounds[float] | None:
+        """"""
+    @property
+    def strain(self) -> str:
+        """"""
+    @property
+    def strain_index(self) -> Bounds[float]:
+        """"""
+    @property
     def level(self) -> Bounds[float]:
         """Level after it: median and 80 % interval."""
     @property
-    def chance_percent(self) -> float:
+    def chance_percent(self) -> Bounds[float]:
         """The chance in percent that the target is reached with it."""
 
 def series(

@@ -58,6 +58,7 @@ class Situation(_Answer):
         ph: float | None = None,
         uptake: _words._Uptake = "normal",
         texture: _words._Texture = "medium",
+        cover: _words._Cover = "foil",
     ) -> Situation: ...
     @property
     def on_hair_ww_percent(self) -> Bounds[float]:
@@ -77,6 +78,9 @@ class Situation(_Answer):
     @property
     def texture(self) -> str:
         """How thick the fibre is."""
+    @property
+    def cover(self) -> str:
+        """What lies over the mixture."""
     def on_pigment(self) -> list[Factor]:
         """The levers on the rate of pigment loss."""
     def on_oxidant(self) -> list[Factor]:

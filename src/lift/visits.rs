@@ -1,0 +1,115 @@
+//! One visit or a staged series: how many, how far apart, and what each brings.
+
+use super::{Condition, Lightening, Situation, Strain, condition};
+use crate::{
+    colour::Level,
+    hair::{Weeks, grown, growth},
+    quantity::{Duration, Length, Quantity, Share},
+    source::{Basis, COMMON_PRACTICE, Interval, Sourced},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What one of several equal applications brings, one visit after another.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct Visit {
+    /// Weeks since the visit before; absent for the first.
+    #[serde(rename = "after_weeks")]
+    pub after: Option<Interval<Weeks>>,
+    /// What has grown since the first visit, which this one does not lighten.
+    #[serde(rename = "regrowth_cm")]
+    pub regrowth: Option<Interval<Length>>,
+    /// Level after it: median and 80 % interval.
+    pub level: Interval<Level>,
+    /// The chance that the target is reached with it, with what it is from either bound of the start.
+    #[serde(rename = "chance_percent")]
+    pub chance: Interval<Share>,
+    /// What all visits so far do to the fibre, in words.
+    pub strain: Strain,
+    /// The same as an index: 1 for 40 min at 4 % on the hair.
+    pub strain_index: Interval<f64>,
+}
+
+/// Weeks to leave between two visits, by what the hair has been through: the trade's two to six, and longer the more.
+///
+/// Waiting does not undo oxidation: the strain of all visits adds up. It gives the scalp time, shows whether hair breaks, and
+/// leaves room for care. Test elasticity before each visit; what it shows counts before the weeks.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::lift::{Strain, weeks_between};
+///
+/// let usual = weeks_between(Strain::Usual).value;
+/// assert_eq!(usual.to_array().map(|weeks| weeks.weeks()), [2.0, 4.0, 6.0]);
+/// assert!(weeks_between(Strain::Severe).value.low() > usual.low());
+/// ```
+///
+/// # Source
+///
+/// No study of the interval was found: common practice for hair after a usual application, assumed beyond it.
+#[must_use]
+pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
+    let (basis, [low, best, high]) = match strain {
+        Strain::Slight | Strain::Usual => (Basis::CommonPractice, [2.0, 4.0, 6.0]),
+        Strain::High => (Basis::Assumed, [4.0, 6.0, 8.0]),
+        Strain::Severe => (Basis::Assumed, [6.0, 8.0, 12.0]),
+    };
+    let value = Interval::ordered(low, best, high).map(Weeks::nearest);
+    Sourced { value, basis, citation: Some(&COMMON_PRACTICE) }
+}
+
+/// A series of visits with the same mixture and time, until the target is reached with the wanted chance, at most `most`.
+///
+/// The gain shrinks from visit to visit, because each meets less pigment; the strain on the fibre adds up.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation, series}};
+/// use foilwork::{quantity::{Duration, MassFraction, Share}, source::Interval};
+///
+/// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(3.0)?));
+/// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
+/// let (target, each) = (Level::new(9.0)?, Duration::from_min(40.0)?);
+/// let visits = series(&start, &mix, target, each, Share::from_percent(80.0)?, 3);
+/// assert!(visits.len() > 1);
+/// assert!(visits[1].level.best() > visits[0].level.best() && visits[1].strain_index.best() > visits[0].strain_index.best());
+/// assert!(visits[0].after.is_none() && visits[1].after.is_some_and(|weeks| weeks.low().weeks() >= 2.0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn series(
+    start: &Lightening,
+    situation: &Situation,
+    target: Level,
+    each: Duration,
+    wanted: Share,
+    most: u8,
+) -> Vec<Visit> {
+    let rate = growth(None).value;
+    let (mut visits, mut applications) = (Vec::new(), Vec::new());
+    let (mut lightening, mut since): (_, Option<Interval<Weeks>>) = (*start, None);
+    let mut after = None;
+    for _ in 0..most {
+        applications.push((*situation, each));
+        let Condition { index, strain, .. } = condition(&applications);
+        let visit = Visit {
+            after,
+            regrowth: since.map(|weeks| grown(weeks, rate)),
+            level: lightening.level_after(each),
+            chance: lightening.chance_between(target, each),
+            strain,
+            strain_index: index,
+        };
+        visits.push(visit);
+        if visit.chance.best() >= wanted {
+            break;
+        }
+        lightening = lightening.after(each);
+        let wait = weeks_between(strain).value;
+        after = Some(wait);
+        since = Some(since.map_or(wait, |since| since.combine(wait, |a, b| Weeks::nearest(a.weeks() + b.weeks()))));
+    }
+    visits
+}
