@@ -42,6 +42,7 @@ _Country: TypeAlias = Literal[
     "US",
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
+_Cover: TypeAlias = Literal["foil", "open-air"]
 _Denominator: TypeAlias = Literal["recorded-time", "paid-time", "rostered-time", "opening-time", "standard-time"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]

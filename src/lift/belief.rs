@@ -1,5 +1,5 @@
 use super::{
-    factors::{LEVERS, Spreads},
+    factors::{LEVERS, OXIDANT_PER_MIN, Spreads},
     normal::Z80,
 };
 use crate::{colour::Level, source::Interval};
@@ -25,9 +25,6 @@ pub struct Belief {
 /// Assumed, near what the one published series of levels gives (citation `lightening-series`): 0.038 per minute on the
 /// 20-step scale, 0.041 on this one.
 const PIGMENT_PER_MIN: f64 = 0.041;
-/// Middle of the loss of the oxidant, from the same series; a bath without persulfate loses 0.0015 to 0.0044 per minute
-/// (citation `peroxide-in-bath`), a thin layer of lightener far more.
-pub(super) const OXIDANT_PER_MIN: f64 = 0.030;
 /// Level that lightener reaches at the very end, on the scale of ten. Assumed.
 const CEILING: f64 = 10.2;
 

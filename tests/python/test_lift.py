@@ -1,6 +1,7 @@
 """Lift against SciPy: the law against an ODE solver, the estimates against least squares; columns against scalars."""
 
 import csv
+import pickle
 import subprocess
 import sys
 from pathlib import Path
@@ -15,7 +16,17 @@ from scipy.optimize import least_squares
 from scipy.stats import norm
 
 from foilwork import FoilworkError, OutOfRangeWarning
-from foilwork.lift import Belief, Lightening, Situation, StrandReading, after_look, read_strand_book, strand_line
+from foilwork.lift import (
+    Belief,
+    Lightening,
+    Situation,
+    StrandReading,
+    TimedSection,
+    after_look,
+    finish_together,
+    read_strand_book,
+    strand_line,
+)
 
 Array = NDArray[float64]
 DATA = Path(__file__).resolve().parents[1] / "data" / "lift"
@@ -206,3 +217,31 @@ def test_the_bench_runs() -> None:
     script = Path(__file__).resolve().parents[2] / "benches/python/lift.py"
     done = subprocess.run([sys.executable, str(script), "--quick"], capture_output=True, text=True, check=True)
     assert "12 sections" in done.stdout
+
+
+def test_a_start_with_bounds_widens_what_rests_on_it() -> None:
+    known, read = Lightening(Situation(4), 4), Lightening(Situation(4), (3.5, 4, 4.5))
+    assert read.start_level == (3.5, 4, 4.5) and known.start_level.is_exact
+    assert pickle.loads(pickle.dumps(read)) == read != known
+    times = np.linspace(0, 60, 7)
+    (low, best, high), (lower, same, higher) = known.level_after(times), read.level_after(times)
+    assert (lower < low).all() and (same == best).all() and (higher >= high).all()
+    chance = read.chance_between(8, 40)
+    assert chance.low < chance.best == known.chance_by(8, 40) < chance.high
+
+    def section(start: Any) -> TimedSection:
+        return TimedSection(Situation(4), [4], start_level=start, target_level=7, apply_min=5, longest_min=60)
+
+    one, other = (finish_together([section(start)], 10).sections[0].level for start in (5, (4.5, 5, 5.5)))
+    assert other.low < one.low and other.best == one.best and other.high > one.high
+    assert pickle.loads(pickle.dumps(section((4.5, 5, 5.5)))).start_level == (4.5, 5, 5.5)
+    with pytest.raises(FoilworkError, match="invalid interval"):
+        section((5, 4, 6))
+
+
+def test_open_air_is_an_oxidant_that_is_lost_faster() -> None:
+    # The docs' rate with half of the water gone in 70 min: two losses add up.
+    times = np.array([0.0, 10.0, 30.0, 60.0])
+    _, best, _ = Lightening(Situation(4, cover="open-air"), 4).level_after(times)
+    want = integrated(4.0, float(np.exp(MEDIANS[0])), float(np.exp(MEDIANS[1])) + 0.010, MEDIANS[2], times)
+    assert np.abs(best - want).max() < 1e-6

@@ -53,6 +53,7 @@ from foilwork.planned.lift import (
     TimeTo,
     TogetherPlan,
     TogetherSection,
+    Visit,
 )
 from foilwork.planned.money import CostLineWithShare, CostTable, LeftOut, MoneyPlan, SetPrice, TaxedPrice
 from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
@@ -118,6 +119,7 @@ __all__ = [
     "TonePart",
     "TonerPart",
     "UnderlyingPigment",
+    "Visit",
     "WeighedPart",
 ]
 

@@ -87,7 +87,7 @@ class RegionLook(Record):
         "region": "Its name.",
     }
     colour: Swatch
-    hair_percent: float
+    hair_percent: Bounds[float]
     lab_l: Bounds[float]
     region: str
 

@@ -10,7 +10,7 @@ from foilwork._native.source import Citation
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _Next, _Strain
+    from foilwork._words import _Basis, _Cover, _Next, _Strain
 
 __all__ = [
     "ChosenStrength",
@@ -22,6 +22,7 @@ __all__ = [
     "TimeTo",
     "TogetherPlan",
     "TogetherSection",
+    "Visit",
 ]
 
 
@@ -118,6 +119,28 @@ class TimeTo(Record):
 
 
 @dataclass(frozen=True)
+class Visit(Record):
+    """What one of several equal applications brings, one visit after another."""
+
+    __slots__ = {
+        "after_weeks": "Weeks since the visit before; absent for the first.",
+        "chance_percent": (
+            "The chance that the target is reached with it, with what it is from either bound of the start."
+        ),
+        "level": "Level after it: median and 80 % interval.",
+        "regrowth_cm": "What has grown since the first visit, which this one does not lighten.",
+        "strain": "What all visits so far do to the fibre, in words.",
+        "strain_index": "The same as an index: 1 for 40 min at 4 % on the hair.",
+    }
+    after_weeks: Bounds[float] | None
+    chance_percent: Bounds[float]
+    level: Bounds[float]
+    regrowth_cm: Bounds[float] | None
+    strain: _Strain
+    strain_index: Bounds[float]
+
+
+@dataclass(frozen=True)
 class SectionLift(Record):
     """Lift against time of one lightened section. Times count from its own first strand unless they say otherwise."""
 
@@ -127,6 +150,7 @@ class SectionLift(Record):
             "start."
         ),
         "chance_with_a_fresh_mix_percent": "The same after a second, fresh application of the same time.",
+        "cover": "What lies over the mix.",
         "first_strand_level": "Its first strand when it is rinsed as planned: median and 80 % interval.",
         "from_level": "The level it starts from: the darkest stretch, as far as its reading may be off.",
         "known": "What the readings have and have not pinned down.",
@@ -151,10 +175,11 @@ class SectionLift(Record):
         "strain_sources": "What the strain rests on.",
         "target_level": "The level wanted.",
         "temperature_c": "Temperature of the mix: the room's, or what is assumed at the scalp.",
-        "visits": "How many such visits reach it in 80 of 100 cases; absent where four do not.",
+        "visits": "Such visits one after another, up to the first that reaches it in 80 of 100 cases or the fourth.",
     }
     chance_percent: Bounds[float]
     chance_with_a_fresh_mix_percent: Bounds[float]
+    cover: _Cover
     first_strand_level: Bounds[float]
     from_level: Bounds[float]
     known: str
@@ -176,7 +201,7 @@ class SectionLift(Record):
     strain_sources: tuple[Citation, ...]
     target_level: float
     temperature_c: float
-    visits: int | None
+    visits: tuple[Visit, ...]
 
 
 @dataclass(frozen=True)

@@ -82,7 +82,7 @@ def advice(belief: Belief, situation: Situation, start_level: _LevelBounds, plan
     Args:
         belief: what is known.
         situation: the mixture and the hair.
-        start_level: the level now.
+        start_level: the level now, or its bounds as far as its reading may be off.
         planned_min: the time that is planned.
 
     Returns:

@@ -106,7 +106,7 @@ def read_strand_book(text: str) -> StrandBook:
 
     Examples:
         >>> from foilwork.lift import read_strand_book, strand_line
-        >>> text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,eye,.\nJ-014,,4,8"
+        >>> text = strand_line(None) + "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\nJ-014,,4,8"
         >>> book = read_strand_book(text)
         >>> [reading.after_level for reading in book.readings], [problem.line for problem in book.problems]
         ([8.5], [3])
@@ -139,5 +139,5 @@ def strand_line(reading: StrandReading | None) -> str:
     Examples:
         >>> from foilwork.lift import Situation, StrandReading, strand_line
         >>> strand_line(StrandReading(Situation(4), time_min=30, before_level=4, after_level=8))
-        ',,4,8,30,4,4,4,25,persulfate,,normal,medium,eye,.\n'
+        ',,4,8,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\n'
     """

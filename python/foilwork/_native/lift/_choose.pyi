@@ -25,7 +25,7 @@ class StrengthChance(_Answer):
         """The strength on the hair, in % w/w."""
     @property
     def chance_percent(self) -> Bounds[float]:
-        """The chance in percent that the target is reached within the limit."""
+        """The chance in percent that the target is reached within the limit, with what it is from either bound of the start."""
     @property
     def level(self) -> Bounds[float]:
         """Level at the limit: median and 80 % interval."""
@@ -45,7 +45,7 @@ def chances(
         belief: what is known of this hair.
         situation: the mixture and the hair; its strength is replaced by each of those given.
         on_hair_ww_percent: strengths on the hair, in % w/w, each a number or its bounds.
-        start_level: the level now.
+        start_level: the level now, or its bounds as far as its reading may be off.
         target_level: the level wanted.
         limit_min: the longest that a strand may carry the mixture.
 
@@ -58,14 +58,14 @@ def chances(
     Examples:
         >>> from foilwork.lift import Belief, Situation, chances, gentlest
         >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=7, limit_min=45)
-        >>> rows[0].chance_percent < rows[2].chance_percent
+        >>> rows[0].chance_percent.best < rows[2].chance_percent.best
         True
         >>> gentlest(rows, 99.9) is None
         True
     """
 
 def gentlest(rows: Iterable[StrengthChance], wanted_percent: float) -> StrengthChance | None:
-    """The gentlest strength that reaches the target within the limit with at least this chance.
+    """The gentlest strength that reaches the target within the limit with at least this chance, from the best estimate of the start.
 
     Args:
         rows: what ``chances`` gave.
@@ -85,25 +85,25 @@ def gentlest(rows: Iterable[StrengthChance], wanted_percent: float) -> StrengthC
 class Visit(_Answer):
     """What one of several equal applications brings."""
 
-    __match_args__ = ("level", "chance_percent")
+    __match_args__ = ("after_weeks", "regrowth_cm", "level", "chance_percent", "strain", "strain_index")
     @property
     def after_weeks(self) -> Bounds[float] | None:
-        """"""
+        """Weeks since the visit before; ``None`` for the first."""
     @property
     def regrowth_cm(self) -> Bounds[float] | None:
-        """"""
+        """What has grown since the first visit, in cm; ``None`` for the first."""
     @property
     def strain(self) -> str:
-        """"""
+        """What all visits so far do to the fibre: ``"slight"``, ``"usual"``, ``"high"`` or ``"severe"``."""
     @property
     def strain_index(self) -> Bounds[float]:
-        """"""
+        """The same as an index: 1 for 40 min at 4 % on the hair."""
     @property
     def level(self) -> Bounds[float]:
         """Level after it: median and 80 % interval."""
     @property
     def chance_percent(self) -> Bounds[float]:
-        """The chance in percent that the target is reached with it."""
+        """The chance in percent that the target is reached with it, with what it is from either bound of the start."""
 
 def series(
     start: Lightening, target_level: _Level, *, each_min: float, wanted_percent: float = 80.0, most: int = 3
@@ -118,7 +118,8 @@ def series(
         most: the most visits.
 
     Returns:
-        The visits. How far apart they must lie is a matter of the hair's condition, not of this law.
+        The visits, with the weeks between them by the strain so far: common practice after a usual application, assumed
+        beyond it. Waiting does not undo oxidation: test elasticity before each.
 
     Raises:
         FoilworkError: a value out of range.
@@ -128,4 +129,6 @@ def series(
         >>> visits = series(Lightening(Situation(3), 3), 9, each_min=40)
         >>> visits[1].level.best > visits[0].level.best
         True
+        >>> visits[1].after_weeks, visits[1].strain
+        (Bounds(low=2.0, best=4.0, high=6.0), 'high')
     """

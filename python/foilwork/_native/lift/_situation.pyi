@@ -37,6 +37,7 @@ class Situation(_Answer):
         ph: pH of the mixed bowl, where its product states it; never assumed.
         uptake: how readily the hair takes up liquid: ``"low"``, ``"normal"`` or ``"high"``.
         texture: ``"fine"``, ``"medium"`` or ``"coarse"``.
+        cover: ``"foil"`` (or film: it stays moist) or ``"open-air"`` (it dries, which ends the action).
 
     Raises:
         FoilworkError: a value out of range, or a word that is none of these.
@@ -48,7 +49,7 @@ class Situation(_Answer):
         ['strength on the hair', 'temperature']
     """
 
-    __match_args__ = ("on_hair_ww_percent", "temperature_c", "booster", "ph", "uptake", "texture")
+    __match_args__ = ("on_hair_ww_percent", "temperature_c", "booster", "ph", "uptake", "texture", "cover")
     def __new__(
         cls,
         on_hair_ww_percent: _Percent,
