@@ -86,7 +86,7 @@ pub enum LayoutError {
     /// A subsection that is thicker than the panel is high.
     #[error(
         "`subsection` {} is thicker than `panel_height` {height}: not one foil fits (take thinner subsections)",
-        mm(.subsection)
+        mm(*.subsection)
     )]
     SubsectionBeyondPanel {
         /// The subsection.
@@ -96,7 +96,7 @@ pub enum LayoutError {
     },
     /// A strand wider than the panel.
     #[error(
-        "`pick` {} is wider than `panel_width` {width}: that is a slice (take a slice, or narrower strands)", mm(.pick)
+        "`pick` {} is wider than `panel_width` {width}: that is a slice (take a slice, or narrower strands)", mm(*.pick)
     )]
     PickBeyondPanel {
         /// The strand.
@@ -106,8 +106,8 @@ pub enum LayoutError {
     },
     /// A comb that goes deeper than the subsection is thick.
     #[error(
-        "`depth` {} is more than `subsection` {}: the comb would lift the hair behind it (at most {1})", mm(.depth),
-        mm(.subsection)
+        "`depth` {} is more than `subsection` {}: the comb would lift the hair behind it (at most {1})", mm(*.depth),
+        mm(*.subsection)
     )]
     DepthBeyondSubsection {
         /// The depth.
@@ -137,7 +137,7 @@ impl LayoutError {
 }
 
 /// In millimetres, the unit that subsections and strands are stated in; what a conversion leaves behind is cut off.
-fn mm(length: &Length) -> String {
+fn mm(length: Length) -> String {
     format!("{} mm", (length.mm() * 1e6).round() / 1e6)
 }
 
