@@ -139,6 +139,7 @@ _Rule: TypeAlias = Literal[
     "strand-book",
     "white-hair",
     "ratio",
+    "amount",
     "scale",
     "pace",
     "depth-at-root",

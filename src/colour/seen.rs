@@ -134,18 +134,51 @@ impl fmt::Display for SeenPigment {
     }
 }
 
-/// Reads `orange`, `pale yellow`, `very pale yellow`, `strong red-orange` or `weak orange`.
+/// Reads `orange`, `pale yellow`, `very pale yellow`, `strong red-orange`, `weak orange` or `red-brown`: the hues of the
+/// trade's list alone, for lightening exposes no other.
 impl FromStr for SeenPigment {
     type Err = UnknownChoice;
 
     fn from_str(text: &str) -> Result<Self, UnknownChoice> {
-        let text = text.trim().to_lowercase();
+        let lower = text.trim().to_lowercase();
         for word in Visibility::ALL.iter().rev() {
-            if let Some(rest) = text.strip_prefix(Choice::words(*word)).filter(|rest| rest.starts_with([' ', '-'])) {
-                return Ok(Self { hue: rest.trim_start_matches([' ', '-']).parse()?, visibility: Some(*word) });
+            if let Some(rest) = lower.strip_prefix(Choice::words(*word)).filter(|rest| rest.starts_with([' ', '-'])) {
+                let (hue, _) = listed_hue(rest.trim_start_matches([' ', '-']), text)?;
+                return Ok(Self { hue, visibility: Some(*word) });
             }
         }
-        Ok(Self { hue: text.parse()?, visibility: None })
+        let (hue, visibility) = listed_hue(&lower, text)?;
+        Ok(Self { hue, visibility })
+    }
+}
+
+/// What is said of colours that are wanted rather than exposed.
+fn said_of_tones(word: &str) -> Option<&'static str> {
+    Some(match word {
+        "gold" | "golden" => "gold is yellow, or yellow-orange where it is deep",
+        "brass" | "brassy" => "brass is yellow-orange or orange",
+        "copper" | "coppery" => "copper is orange or red-orange",
+        _ => return None,
+    })
+}
+
+/// The hues that the list of exposed pigment has, darkest first.
+const LISTED: &[&str] = &["red-brown", "red", "red-orange", "orange", "yellow-orange", "yellow"];
+
+/// A hue of the list; of red-brown, the list says that it is dark.
+fn listed_hue(word: &str, whole: &str) -> Result<(Hue, Option<Visibility>), UnknownChoice> {
+    if ["red-brown", "red brown"].contains(&word) {
+        return Ok((Hue::Red, Some(Visibility::Dark)));
+    }
+    let unlisted = |got: &str, hint| UnknownChoice { what: "exposed pigment", got: got.to_owned(), choices: LISTED, hint };
+    match word.parse::<Hue>() {
+        Ok(hue @ (Hue::Red | Hue::RedOrange | Hue::Orange | Hue::YellowOrange | Hue::Yellow)) => Ok((hue, None)),
+        Ok(_) => {
+            let way_out = "lightening exposes no other hue; a green, blue or violet cast is no exposed pigment: read the \
+                           hair with an instrument, `measured`";
+            Err(unlisted(whole.trim(), Some(way_out)))
+        }
+        Err(_) => Err(unlisted(word, said_of_tones(word))),
     }
 }
 

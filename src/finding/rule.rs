@@ -59,6 +59,8 @@ choice! {
         WhiteHair = "white-hair" => "white hair",
         /// The ratio of a mix is written the usual way round.
         Ratio = "ratio",
+        /// There is enough mix for the hair.
+        Amount = "amount",
         /// The scale is fine enough for the bowl.
         Scale = "scale",
         /// The first strands are not done before the last are on.

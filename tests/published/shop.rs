@@ -87,7 +87,7 @@ fn what_stands_beside_grams_and_percent() {
         "developer 6 % w/w (20 vol by the label) before mixing",
         "developer 4.5 % w/w (15 vol by the label) before mixing",
         "natural level 6 (light brown) +/- 0.5",
-        "Levels by the US list: 6 light brown, 8 light blond, 9 very light blond,",
+        "Levels by the US list: 6 light brown, 8 light blond, 9 very light blond.",
         "oz are ounces of mass (28.35 g), not of volume",
     ] {
         assert!(sheet.contains(words), "{words}\n{sheet}");

@@ -2,8 +2,8 @@
 
 use foilwork::{
     colour::{
-        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, ProductKind, Scale, ScaleMapping, ScaleReading, Shade,
-        Srgb, Tone, White, Xyz, blended_level, formula_level, result_level,
+        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, ProductKind, Scale, ScaleMapping, ScaleReading, SeenPigment,
+        Shade, Srgb, Tone, White, Xyz, blended_level, formula_level, result_level,
     },
     quantity::Mass,
     source::Basis,
@@ -48,6 +48,18 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
         (
             text("purple".parse::<Hue>()),
             "unknown hue \"purple\": give one of red, red-orange, orange, yellow-orange, yellow, yellow-green, green, blue-green, blue, blue-violet, violet, red-violet",
+        ),
+        (
+            text("pale blue".parse::<SeenPigment>()),
+            "unknown exposed pigment \"pale blue\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (lightening exposes no other hue; a green, blue or violet cast is no exposed pigment: read the hair with an instrument, `measured`)",
+        ),
+        (
+            text("brassy".parse::<SeenPigment>()),
+            "unknown exposed pigment \"brassy\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (brass is yellow-orange or orange)",
+        ),
+        (
+            text("strong yelow".parse::<SeenPigment>()),
+            "unknown exposed pigment \"yelow\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (did you mean yellow?)",
         ),
         (
             formula(6.0, 8.0, ProductKind::Lightener, natural, Scale::European10),

@@ -2,7 +2,7 @@
 
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::{
-    finding::Verdict::{self, NotJudged, Passed, Stop, Warning},
+    finding::Verdict::{self, NotJudged, Note, Passed, Stop, Warning},
     head::Technique,
     service::{
         ServiceFile,
@@ -230,4 +230,43 @@ fn levels_are_compared_as_they_are_written() {
         file.section[0].target_level = 8.3;
     });
     assert_eq!(verdicts(&plan, "lift"), [], "{}", texts(&plan, "lift"));
+}
+
+// The estimate is that of `HeadPlan`, from the hair as stated; which part of it is far below is assumed.
+#[rstest]
+#[case::less_than_the_least(0.9, 0.0, Some(Warning))]
+#[case::less_than_half(0.0, 0.45, Some(Note))]
+#[case::more_than_half(0.0, 0.55, None)]
+#[case::more_than_the_estimate(0.0, 1.5, None)]
+fn a_stated_mix_is_held_against_the_hair(#[case] of_low: f64, #[case] of_best: f64, #[case] want: Option<Verdict>) {
+    let long = || {
+        changed(only_lightener(), |file| {
+            file.analysis.length_cm = Some(60.0);
+            file.section[0].mix_g = None;
+        })
+    };
+    let takes = long().head.sections[0].takes.unwrap();
+    assert!(takes.low().g() < 0.45 * takes.best().g(), "the hair of a stranger is known that badly");
+    let stated = of_low * takes.low().g() + of_best * takes.best().g();
+    let plan = changed(only_lightener(), |file| {
+        file.analysis.length_cm = Some(60.0);
+        file.section[0].mix_g = Some(stated);
+    });
+    assert_eq!(verdicts(&plan, "amount"), Vec::from_iter(want), "{stated} g of {takes:?}");
+    // What such a section really took narrows the estimate, so that the same mass is enough.
+    let known = changed(only_lightener(), |file| {
+        file.analysis.length_cm = Some(60.0);
+        file.section[0].mix_g = Some(stated);
+        file.section[0].used_g = Some(stated);
+    });
+    assert_eq!(verdicts(&known, "amount"), []);
+}
+
+#[test]
+fn a_mix_that_the_plan_works_out_is_enough_by_the_same_estimate() {
+    let plan = changed(only_lightener(), |file| {
+        file.analysis.length_cm = Some(90.0);
+        file.section[0].mix_g = None;
+    });
+    assert_eq!(verdicts(&plan, "amount"), []);
 }

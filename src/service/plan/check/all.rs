@@ -5,8 +5,8 @@ use super::{
         Evidence, Hair, Mix, SectionLift, Start, colours::Colours, findings::Findings, sections::Sections,
         strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, consultation, forecast, instructions, law, lift, overlap, sequence, skin_test, timing, together, tone,
-    white,
+    alkalinity, amount, consultation, forecast, instructions, law, lift, overlap, sequence, skin_test, timing,
+    together, tone, white,
 };
 use crate::{limits::Jurisdiction, service::shape::ServiceFile};
 
@@ -34,6 +34,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, sections, mixes, &mut findings);
     instructions::check(sections, mixes, &mut findings);
+    amount::check(sections, &mut findings);
     overlap::check(hair, sections, &mut findings);
     lift::check(sections, mixes, &mut findings);
     tone::check(hair, sections, &mut findings);

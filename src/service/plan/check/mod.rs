@@ -2,6 +2,7 @@
 
 mod alkalinity;
 mod all;
+mod amount;
 mod consultation;
 mod forecast;
 mod instructions;
