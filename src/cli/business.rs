@@ -2,16 +2,18 @@
 
 use super::{
     Outcome, Refusal,
-    args::{BreakEvenArgs, BusinessArgs, CommissionArgs, ProductivityArgs, Question, RentArgs, ReorderArgs, TipsArgs},
-    output, quote,
+    args::{BreakEvenArgs, BusinessArgs, CommissionArgs, ProductivityArgs, Question, RentArgs, TipsArgs},
+    output::{self, shown},
+    quote,
     read::{about, option},
+    reorder,
 };
 use crate::{
     business::{
-        BesideTrade, CommissionRule, CommissionTier, Denominator, Productivity, RentOrWage, RentOrWageAt, Reorder,
-        StockLevel, beside_trade, commission_pay, productivity, share_tips, target_profit,
+        BesideTrade, CommissionRule, CommissionTier, Denominator, Productivity, RentOrWage, RentOrWageAt, beside_trade,
+        commission_pay, productivity, share_tips, target_profit,
     },
-    money::{CommissionRate, Currency, Measure, Money, MoneyError, ProductiveShare, Rounding, parse_decimal},
+    money::{CommissionRate, Currency, Money, MoneyError, ProductiveShare, Rounding, parse_decimal},
     quantity::Duration,
     source::Sourced,
     text::Sheet,
@@ -28,7 +30,7 @@ pub(super) fn run(args: &BusinessArgs) -> Outcome {
         Question::Tips(args) => tips(args),
         Question::Rent(args) => rent(args),
         Question::Productivity(args) => productive(args),
-        Question::Reorder(args) => reorder(args),
+        Question::Reorder(args) => reorder::run(args),
         Question::Quote(args) => quote::run(args),
     }
 }
@@ -43,11 +45,6 @@ fn amount(name: &str, text: &str, currency: Currency) -> Result<Money, Refusal> 
 
 fn percent<T>(name: &str, text: &str, take: impl Fn(Decimal) -> Result<T, MoneyError>) -> Result<T, Refusal> {
     parse_decimal("percentage", text).and_then(take).map_err(|error| about(name, error))
-}
-
-/// A decimal in at most so many decimals, half up.
-fn shown(value: Decimal, decimals: u32) -> Decimal {
-    value.round_dp_with_strategy(decimals, HALF_UP.strategy()).normalize()
 }
 
 fn break_even(args: &BreakEvenArgs) -> Outcome {
@@ -168,36 +165,5 @@ fn productive(args: &ProductivityArgs) -> Outcome {
             text += &format!("  {}{source}\n", beside.value);
         }
         text
-    })
-}
-
-#[derive(Serialize)]
-struct ReorderReport {
-    #[serde(flatten)]
-    reorder: Reorder,
-    stock_days: Option<Decimal>,
-}
-
-fn reorder(args: &ReorderArgs) -> Outcome {
-    let on_hand: Measure = option("--on-hand", &args.on_hand)?;
-    // What is left out is none of it, measured alike.
-    let none = on_hand.none();
-    let or_none =
-        |name: &str, text: &Option<String>| text.as_deref().map_or(Ok(none), |text| option::<Measure>(name, text));
-    let stock = StockLevel {
-        on_hand,
-        on_order: or_none("--on-order", &args.on_order)?,
-        daily_use: option("--daily", &args.daily)?,
-        reserve: or_none("--reserve", &args.reserve)?,
-    };
-    let pack: Measure = option("--pack", &args.pack)?;
-    let reorder = stock.reorder(args.lead_days, args.cover_days, pack)?;
-    let report = ReorderReport { reorder, stock_days: stock.days()? };
-    output::report(&args.report, &report, || {
-        let Reorder { reorder_point, due, packs, unit } = report.reorder;
-        let now = if due { format!("order now: {packs} x {pack}") } else { "nothing to order yet".to_owned() };
-        let days =
-            report.stock_days.map_or("nothing is used".to_owned(), |days| format!("lasts {} days", shown(days, 1)));
-        format!("{now}\n  order at {reorder_point} {unit} on hand and on order\n  the {on_hand} on hand: {days}\n")
     })
 }

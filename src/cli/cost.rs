@@ -6,7 +6,7 @@ use super::{
     shop::read_with,
 };
 use crate::{
-    business::list::{ListOrder, PricedTable, parse_csv, parse_json, price_services},
+    business::list::{ListOrder, Packs, PricedTable, ServiceLine, parse_csv, parse_json, price_services},
     sheet,
     shop::Shop,
 };
@@ -32,12 +32,25 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
 pub(super) fn priced(list: &Path, shop: &Path) -> Result<PricedTable, Refusal> {
     let (shop, business) = read_with(shop, Shop::business)?;
     let packs = shop.packs().unwrap_or_else(|| business.currency.into());
+    let services = read_list(list, packs)?;
+    price_services(&services, &business).map_err(|problems| located(&list.to_string_lossy(), &problems))
+}
+
+/// A shop, and a list of services that names its products.
+pub(super) fn services(list: &Path, shop: &Path) -> Result<(Shop, Vec<ServiceLine>), Refusal> {
+    let (shop, ()) = read_with(shop, |_| Ok(()))?;
+    let no_currency =
+        || Refusal("the shop has no `currency`: a list names products by packs that have a price".to_owned());
+    let services = read_list(list, shop.packs().ok_or_else(no_currency)?)?;
+    Ok((shop, services))
+}
+
+fn read_list(list: &Path, packs: Packs) -> Result<Vec<ServiceLine>, Refusal> {
     let (name, text) = (list.to_string_lossy(), output::read(list)?);
     let services = if text.trim_start_matches('\u{feff}').trim_start().starts_with(['[', '{']) {
         parse_json(&text, packs)
     } else {
         parse_csv(&text, packs)
     };
-    let services = services.map_err(|problems| kind::refused(&name, &text, Kind::List, &problems))?;
-    price_services(&services, &business).map_err(|problems| located(&name, &problems))
+    services.map_err(|problems| kind::refused(&name, &text, Kind::List, &problems))
 }

@@ -27,6 +27,7 @@ mod plan;
 mod price;
 mod quote;
 mod read;
+mod reorder;
 mod replace;
 mod run;
 mod scale;

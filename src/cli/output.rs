@@ -5,7 +5,11 @@ use super::{
     args::{OutputArgs, ReportArgs},
     replace::replace,
 };
-use crate::text::{inert, is_active};
+use crate::{
+    money::Rounding,
+    text::{inert, is_active},
+};
+use rust_decimal::Decimal;
 use serde::Serialize;
 use std::{fmt::Write as _, path::Path};
 
@@ -45,4 +49,9 @@ pub(super) fn json(data: &impl Serialize) -> Result<String, Refusal> {
     }
     out.push('\n');
     Ok(out)
+}
+
+/// A decimal in at most so many decimals, half up.
+pub(super) fn shown(value: Decimal, decimals: u32) -> Decimal {
+    value.round_dp_with_strategy(decimals, Rounding::MidpointAwayFromZero.strategy()).normalize()
 }

@@ -170,7 +170,8 @@ fn listed_hue(word: &str, whole: &str) -> Result<(Hue, Option<Visibility>), Unkn
     if ["red-brown", "red brown"].contains(&word) {
         return Ok((Hue::Red, Some(Visibility::Dark)));
     }
-    let unlisted = |got: &str, hint| UnknownChoice { what: "exposed pigment", got: got.to_owned(), choices: LISTED, hint };
+    let unlisted =
+        |got: &str, hint| UnknownChoice { what: "exposed pigment", got: got.to_owned(), choices: LISTED, hint };
     match word.parse::<Hue>() {
         Ok(hue @ (Hue::Red | Hue::RedOrange | Hue::Orange | Hue::YellowOrange | Hue::Yellow)) => Ok((hue, None)),
         Ok(_) => {

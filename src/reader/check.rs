@@ -32,7 +32,7 @@ impl<'s> Checker<'s> {
         if let Some(choices) = schema.get("oneOf").and_then(Value::as_array) {
             return self.check_choice(node, choices, field);
         }
-        match (type_name(schema), &node.kind) {
+        match (fitting_type(schema, node), &node.kind) {
             (Some("object"), Kind::Table(entries)) => self.check_table(node.at, entries, schema, field),
             (Some("array"), Kind::List(items)) => self.check_list(node.at, items, schema, field),
             (Some("string"), Kind::Text(text)) => self.check_text(node.at, text, schema, field),
@@ -255,6 +255,22 @@ fn type_name(schema: &Value) -> Option<&str> {
     }
 }
 
+/// Of the types that a value may have, the one that it has; without one that fits, the first.
+fn fitting_type<'s>(schema: &'s Value, node: &Node) -> Option<&'s str> {
+    let fits = |name: &&str| {
+        matches!(
+            (*name, &node.kind),
+            ("object", Kind::Table(_))
+                | ("array", Kind::List(_))
+                | ("string", Kind::Text(_))
+                | ("number" | "integer", Kind::Number(..))
+                | ("boolean", Kind::Flag(_))
+        )
+    };
+    let names = schema.get("type").and_then(Value::as_array).into_iter().flatten().filter_map(Value::as_str);
+    names.clone().find(fits).or_else(|| type_name(schema))
+}
+
 fn join(field: &str, key: &str) -> String {
     if field.is_empty() { key.to_owned() } else { format!("{field}.{key}") }
 }
@@ -285,6 +301,7 @@ fn expected(wanted: &str, schema: &Value) -> String {
         "array" => "a list".to_owned(),
         "string" => "text".to_owned(),
         "integer" => format!("a whole number{unit}"),
+        "number" if schema.get("properties").is_some() => format!("a number{unit}, or {{ low, best, high }}"),
         "number" => format!("a number{unit}"),
         "boolean" => "true or false".to_owned(),
         other => other.to_owned(),

@@ -20,6 +20,10 @@
 //! # What is charged
 //!
 //! [`Terms`], and [`Terms::business`] for a list of services.
+//!
+//! # What to order
+//!
+//! [`Shop::orders`], from what a list of services takes of each product.
 
 mod amounts;
 mod bottle;
@@ -28,6 +32,7 @@ mod country;
 mod document;
 mod habits;
 mod names;
+mod order;
 mod product;
 pub mod shape;
 mod stock_facts;
@@ -40,6 +45,7 @@ pub use choices::{CountsFrom, Per, ShadeClass, StrengthBasis};
 pub use country::Country;
 pub use document::{parse_shop, shop_schema};
 pub use habits::Habits;
+pub use order::{OrderDays, ProductOrder};
 pub use product::{Consumable, Diluent, Lightener, OwnLimits, StockedAdditive, StockedShade};
 pub use stock_facts::StockFacts;
 pub use terms::Terms;

@@ -1,4 +1,4 @@
-use super::shape::{EntryFacts, SubstanceEntry};
+use super::shape::{Declared, EntryFacts, SubstanceEntry};
 use crate::{
     mix::{Ingredient, Product},
     money::{Currency, Money, MoneyError, PackPrice, parse_decimal, unit_price},
@@ -38,7 +38,9 @@ impl StockFacts {
             _ => None,
         };
         let ingredient = |(i, substance): (usize, &SubstanceEntry)| {
-            ingredient(substance).in_field(&format!("{field}.composition[{}]", i + 1))
+            let field = format!("{field}.composition[{}]", i + 1);
+            let level = level(substance.ww_percent).in_field(&format!("{field}.ww_percent"))?;
+            ingredient(substance, level).in_field(&field)
         };
         let ingredients = entry.composition.iter().enumerate().map(ingredient).collect::<Result<_, _>>()?;
         let declared = Product { name: name.to_owned(), ingredients, fully_declared: entry.declared_in_full };
@@ -85,12 +87,16 @@ impl StockFacts {
     }
 }
 
-fn ingredient(entry: &SubstanceEntry) -> Result<Ingredient, Box<dyn std::error::Error>> {
+fn level(declared: Declared) -> Result<Interval<MassFraction>, Box<dyn std::error::Error>> {
     let percent = MassFraction::from_ww_percent;
-    let best = percent(entry.ww_percent)?;
-    let low = entry.low_ww_percent.map(percent).transpose()?.unwrap_or(best);
-    let high = entry.high_ww_percent.map(percent).transpose()?.unwrap_or(best);
-    let mut ingredient = Ingredient::named(entry.substance.as_str(), Interval::new(low, best, high)?);
+    Ok(match declared {
+        Declared::Exact(value) => percent(value)?.into(),
+        Declared::Range { low, best, high } => Interval::new(percent(low)?, percent(best)?, percent(high)?)?,
+    })
+}
+
+fn ingredient(entry: &SubstanceEntry, level: Interval<MassFraction>) -> Result<Ingredient, Box<dyn std::error::Error>> {
+    let mut ingredient = Ingredient::named(entry.substance.as_str(), level);
     if let Some(cas) = &entry.cas {
         ingredient = ingredient.with_cas(cas.parse()?);
     }

@@ -306,6 +306,7 @@ proptest! {
                 in_chair: Duration::from_min(f64::from(minutes)).unwrap(),
                 price: price.map(eur),
                 sold,
+                takes: Vec::new(),
             })
             .collect();
         let table = price_services(&list, &business).unwrap();

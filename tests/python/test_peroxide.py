@@ -3,6 +3,7 @@
 import math
 
 import numpy as np
+import pandas as pd
 import pytest
 
 from foilwork import FoilworkError, OutOfRangeWarning
@@ -49,6 +50,14 @@ def test_refused_rows_raise_or_are_counted() -> None:
         found = convert(values, "% w/w", "volumes", errors="nan")
     assert caught[0].message.count == 2  # type: ignore[union-attr]
     assert np.array_equal(np.isnan(found), [False, True, False, True])
+
+
+def test_a_series_comes_back_in_the_order_of_its_rows_without_an_index() -> None:
+    bottles = pd.DataFrame({"label_wv_percent": [3.0, 6.0, 12.0]}, index=["weak", "middle", "strong"])
+    found = convert(bottles["label_wv_percent"], "% w/v", "g/L")
+    assert type(found) is np.ndarray
+    bottles["g_per_l"] = found
+    assert bottles.loc["strong", "g_per_l"] == 120.0
 
 
 def test_what_is_no_number_is_a_type_error() -> None:

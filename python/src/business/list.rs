@@ -5,7 +5,7 @@ use crate::{
     plain::data_of,
 };
 use foilwork::{
-    business::list::{self, Business},
+    business::list::{self, Business, Packs},
     reader,
     shop::Shop,
 };
@@ -170,10 +170,10 @@ impl From<list::Totals> for Totals {
 ///
 /// Args:
 ///     services: a sequence of mappings (one for each service), or a mapping of columns (lists, NumPy arrays, a pandas
-///         ``DataFrame``). Keys: ``service``, ``class``, ``product_pack_price``, ``product_pack_g``, ``product_g``,
-///         ``product_waste_g``, the same four for ``developer_``, ``consumables``, ``laundry``, ``hands_on_min``,
-///         ``chair_min``, ``price`` (gross; left out to have one set), ``sold``, ``note``. Amounts as ``Decimal`` or
-///         ``str``; ``None``, an empty text and NaN mean left out.
+///         ``DataFrame``). Keys: ``service``, ``class``, ``product`` (its name in the shop) or ``product_pack_price`` and
+///         ``product_pack_g``, ``product_g``, ``product_waste_g``, the same for ``developer``, ``consumables``,
+///         ``laundry``, ``hands_on_min``, ``chair_min``, ``price`` (gross; left out to have one set), ``sold``,
+///         ``note``. Amounts as ``Decimal`` or ``str``; ``None``, an empty text and NaN mean left out.
 ///     terms: the shop as a mapping of the shape of a shop file, or its ``currency`` and the fields of its ``terms`` in
 ///         one: ``wage_per_h``, ``on_costs_percent``, ``productive_percent`` (or ``paid_h`` and ``productive_h``),
 ///         ``overhead_per_h`` (or ``overhead``, ``chairs`` and ``productive_h_per_chair``); one of ``margin_percent``,
@@ -196,12 +196,18 @@ impl From<list::Totals> for Totals {
 ///     >>> table = price_services([foils], terms)
 ///     >>> table.lines[0].cost, table.totals.profit
 ///     (Money('64.11', 'EUR'), Money('64.11', 'EUR'))
+///     >>> shop = {
+///     ...     "currency": "EUR", "terms": {"wage_per_h": "18.00", "overhead_per_h": "10.00", "margin_percent": 25},
+///     ...     "lightener": [{"name": "powder", "ratio": "1:2", "pack_g": 500, "price": "26.40"}],
+///     ... }
+///     >>> by_name = {"service": "foils", "product": "powder", "product_g": 40, "hands_on_min": 70, "chair_min": 120}
+///     >>> price_services([by_name], shop).lines[0].product
+///     Money('2.11', 'EUR')
 #[pyfunction]
 pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
-    let rows = if services.hasattr("keys")? { rows_of_columns(services)? } else { rows_of_items(services)? };
-    let business = business(terms)?;
-    let text = Value::Array(rows.into_iter().map(Value::Object).collect()).to_string();
-    let list = list::parse_json(&text, business.currency).map_err(raise_all)?;
+    let rows = rows_of(services)?;
+    let (business, packs) = business(terms)?;
+    let list = list::parse_json(&json_of(rows), packs).map_err(raise_all)?;
     list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
@@ -224,8 +230,8 @@ pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> 
 ///     Money('5.22', 'EUR')
 #[pyfunction]
 pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
-    let business = business(terms)?;
-    let list = list::parse_csv(text, business.currency).map_err(raise_all)?;
+    let (business, packs) = business(terms)?;
+    let list = list::parse_csv(text, packs).map_err(raise_all)?;
     list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
@@ -252,13 +258,21 @@ pub fn price_services_csv(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pric
 ///     service[1].chair_min: is missing: give a value
 #[pyfunction]
 pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
-    let business = business(terms)?;
-    let list = list::parse_json(text, business.currency).map_err(raise_all)?;
+    let (business, packs) = business(terms)?;
+    let list = list::parse_json(text, packs).map_err(raise_all)?;
     list::price_services(&list, &business).map(Into::into).map_err(raise_all)
 }
 
-/// The terms of a shop: the whole shop as a mapping, or its currency and terms in one.
-pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
+/// The terms of a shop and the packs that a list may name: the whole shop as a mapping, or its currency and terms in one.
+pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<(Business, Packs)> {
+    let shop = shop_of(terms)?;
+    let business = shop.business().map_err(raise_all)?;
+    let packs = shop.packs().unwrap_or_else(|| business.currency.into());
+    Ok((business, packs))
+}
+
+/// The whole shop as a mapping, or its currency and terms in one.
+pub fn shop_of(terms: &Bound<'_, PyAny>) -> PyResult<Shop> {
     let data = match data_of(terms)? {
         Value::Object(mut all) if !all.contains_key("terms") => {
             let currency = all.remove("currency");
@@ -269,8 +283,16 @@ pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<Business> {
         }
         shop => shop,
     };
-    let shop = reader::from_value(&data).and_then(|file| Shop::new(&file)).map_err(raise_all)?;
-    shop.business().map_err(raise_all)
+    reader::from_value(&data).and_then(|file| Shop::new(&file)).map_err(raise_all)
+}
+
+/// The services of a sequence of mappings or of a mapping of columns.
+pub fn rows_of(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Value>>> {
+    if services.hasattr("keys")? { rows_of_columns(services) } else { rows_of_items(services) }
+}
+
+pub fn json_of(rows: Vec<Map<String, Value>>) -> String {
+    Value::Array(rows.into_iter().map(Value::Object).collect()).to_string()
 }
 
 fn rows_of_items(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Value>>> {
@@ -321,6 +343,6 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<Value> {
     Ok(Value::String(value.str()?.to_string()))
 }
 
-fn raise_all(problems: foilwork::reader::Problems) -> PyErr {
+pub fn raise_all(problems: foilwork::reader::Problems) -> PyErr {
     FoilworkError::new_err(told(problems))
 }

@@ -25,6 +25,6 @@ crate::room::room! {
             HiringStep, Pay, RentOrWageAt, best_number_to_hire, commission_pay, commission_rate, hiring_steps,
             rent_or_wage, share_tips, tip_percent,
         }
-        stock { Reorder, reorder }
+        stock { ProductOrder, Reorder, reorder, reorder_list }
     }
 }

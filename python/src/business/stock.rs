@@ -1,7 +1,16 @@
 //! When to order.
 
-use crate::{answer::answer, error::raise, money::cost::measure};
-use foilwork::business::StockLevel;
+use super::list::{json_of, raise_all, rows_of, shop_of};
+use crate::{
+    answer::answer,
+    error::{FoilworkError, raise},
+    money::cost::measure,
+};
+use foilwork::{
+    business::{StockLevel, list},
+    quantity::Mass,
+    shop::{self, OrderDays},
+};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -17,6 +26,92 @@ answer! {
         /// How many days the stock on hand lasts; ``None`` when nothing is used.
         stock_days: Option<Decimal>,
     }
+}
+
+answer! {
+    /// One product of the shop: how fast it goes, and whether to order it.
+    ProductOrder {
+        /// The product, by its name in the shop.
+        product: String,
+        /// Used on an average day, waste included.
+        daily_use_g: f64,
+        /// On the shelf; ``None`` where the shop does not say.
+        in_hand_g: Option<f64>,
+        /// What a pack holds; ``None`` where the shop has no pack with a price.
+        pack_g: Option<f64>,
+        /// How many days the stock in hand lasts; ``None`` where it is not known or nothing is used.
+        stock_days: Option<Decimal>,
+        /// Order at this stock or below, in g; ``None`` where stock or pack is not known.
+        reorder_point: Option<Decimal>,
+        /// Whether that is the case now.
+        due: Option<bool>,
+        /// How many whole packs to order; 0 while nothing is due.
+        packs: Option<i64>,
+    }
+}
+
+impl From<shop::ProductOrder> for ProductOrder {
+    fn from(order: shop::ProductOrder) -> Self {
+        Self {
+            product: order.product,
+            daily_use_g: order.daily_use.g(),
+            in_hand_g: order.in_hand.map(Mass::g),
+            pack_g: order.pack.map(Mass::g),
+            stock_days: order.stock_days,
+            reorder_point: order.reorder.as_ref().map(|reorder| reorder.reorder_point),
+            due: order.reorder.as_ref().map(|reorder| reorder.due),
+            packs: order.reorder.as_ref().map(|reorder| reorder.packs),
+        }
+    }
+}
+
+/// What to order of the products that a list of services takes.
+///
+/// What is ordered and not yet delivered the shop does not know.
+///
+/// Args:
+///     services: as in :func:`price_services`; ``product`` and ``developer`` name products of the shop, ``sold`` counts.
+///     shop: the shop as a mapping of the shape of a shop file, with ``in_hand_g``, ``pack_g`` and ``price`` of its products.
+///     sold_in_days: the days in which the list was sold.
+///     lead_days: days from order to delivery.
+///     cover_days: days a delivery should last.
+///     reserve_days: of how many days' use is kept for bad days.
+///
+/// Returns:
+///     A ``ProductOrder`` for each product that the list names, in the order of first mention.
+///
+/// Raises:
+///     FoilworkError: everything that is wrong with list or shop; no days at all.
+///
+/// Examples:
+///     >>> from foilwork.business import reorder_list
+///     >>> powder = {"name": "powder", "ratio": "1:2", "in_hand_g": 900, "pack_g": 500, "price": "31.50"}
+///     >>> foils = {
+///     ...     "service": "foils", "product": "powder", "product_g": 32, "product_waste_g": 4, "hands_on_min": 65,
+///     ...     "chair_min": 120, "sold": 100,
+///     ... }
+///     >>> shop = {"currency": "EUR", "lightener": [powder]}
+///     >>> order = reorder_list([foils], shop, sold_in_days=30, lead_days=5, cover_days=14, reserve_days=3)[0]
+///     >>> order.daily_use_g, order.due, order.packs
+///     (120.0, True, 4)
+#[pyfunction]
+#[pyo3(signature = (services, shop, *, sold_in_days, lead_days, cover_days, reserve_days = 0))]
+pub fn reorder_list(
+    services: &Bound<'_, PyAny>,
+    shop: &Bound<'_, PyAny>,
+    sold_in_days: u32,
+    lead_days: u32,
+    cover_days: u32,
+    reserve_days: u32,
+) -> PyResult<Vec<ProductOrder>> {
+    let rows = rows_of(services)?;
+    let shop = shop_of(shop)?;
+    let no_price = "currency: is missing: a list names products by their packs and prices";
+    let packs = shop.packs().ok_or_else(|| FoilworkError::new_err(no_price))?;
+    let list = list::parse_json(&json_of(rows), packs).map_err(raise_all)?;
+    let days = OrderDays { sold_in: sold_in_days, lead: lead_days, cover: cover_days, reserve: reserve_days };
+    let orders = shop.orders(&list::taken(&list).map_err(raise)?, days).map_err(raise)?;
+    Ok(orders.into_iter().map(Into::into).collect())
 }
 
 /// When to order a product, how many packs, and how long the stock lasts.

@@ -73,7 +73,7 @@ pub fn cost_columns(
     rounding: &str,
 ) -> PyResult<CostColumns> {
     let rounding = self::rounding(rounding)?;
-    let business = business(terms)?;
+    let (business, _) = business(terms)?;
     let (pack_price, consumables) = (whole(pack_price_minor)?, whole(consumables_minor)?);
     let (pack, used, wasted) = (floats(pack_g)?, floats(used_g)?, floats(wasted_g)?);
     let (hands_on, chair) = (floats(hands_on_min)?, floats(chair_min)?);

@@ -5,6 +5,7 @@ use crate::{
     quantity::{Duration, Mass},
     reader::Problems,
 };
+use serde::Serialize;
 
 /// What a service takes from one kind of pack.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -37,6 +38,16 @@ impl PackUse {
     }
 }
 
+/// How much of a product of the shop is taken, waste included.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Taken {
+    /// The product, by its name in the shop.
+    pub product: String,
+    /// How much.
+    #[serde(rename = "mass_g")]
+    pub mass: Mass,
+}
+
 /// One service of a list.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ServiceLine {
@@ -60,6 +71,8 @@ pub struct ServiceLine {
     pub price: Option<Money>,
     /// How many were sold, for the totals.
     pub sold: u32,
+    /// Of these, what it takes of the products that it names, for one service.
+    pub takes: Vec<Taken>,
 }
 
 /// The columns of a list, in any order. `service`, `hands_on_min` and `chair_min` must be there; a pack needs its
@@ -136,9 +149,26 @@ pub(super) fn read_line<'a>(
     if let Some(chair) = in_chair.filter(|chair| chair.min() <= 0.0) {
         fields.problem("chair_min", format!("invalid chair time (got {chair}): must be more than nothing"));
     }
+    let named = [("product", &product), ("developer", &developer)].map(|(name, pack)| {
+        let (product, pack) = (fields.text(name)?.to_owned(), pack.as_ref()?);
+        Some(Taken { product, mass: pack.used + pack.wasted })
+    });
+    let takes = named.into_iter().flatten().collect();
     problems.0.append(&mut fields.problems.0);
     let (service, hands_on, in_chair) = (service?, hands_on?, in_chair?);
-    Some(ServiceLine { service, class, product, developer, consumables, laundry, hands_on, in_chair, price, sold })
+    Some(ServiceLine {
+        service,
+        class,
+        product,
+        developer,
+        consumables,
+        laundry,
+        hands_on,
+        in_chair,
+        price,
+        sold,
+        takes,
+    })
 }
 
 /// Used, wasted, price of the pack, mass of the pack.

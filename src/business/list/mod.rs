@@ -17,14 +17,16 @@ pub(super) mod place;
 mod priced;
 mod priced_line;
 pub(super) mod rows;
+mod taken;
 mod write;
 
 pub use business::Business;
 pub use csv_text::parse_csv;
 pub use json_text::parse_json;
-pub use line::{COLUMNS, PackUse, ServiceLine};
+pub use line::{COLUMNS, PackUse, ServiceLine, Taken};
 pub use mark::Mark;
 pub use order::ListOrder;
 pub use packs::Packs;
 pub use priced::{PricedTable, Totals, price_services};
 pub use priced_line::PricedLine;
+pub use taken::taken;

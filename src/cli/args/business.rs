@@ -153,19 +153,37 @@ pub(crate) struct ProductivityArgs {
 }
 
 #[derive(Debug, Args)]
-#[command(after_help = "Units: all amounts alike, in g, mL or pieces; times in days.\n\n\
+#[command(
+    after_help = "Units: all amounts alike, in g, mL or pieces; times in days. With --list and --shop the stock in \
+                        hand and the packs are the shop's, and what the services take of products that they name, as often \
+                        as they were sold, is the use.\n\n\
+                        Example: foilwork business reorder --list examples/juniper_and_tide_month.csv \\\n           \
+                        --shop examples/juniper_and_tide.toml --sold-in-days 30 --lead-days 5 --cover-days 14\n\
                         Example: foilwork business reorder --on-hand \"900 g\" --daily \"120 g\" --pack \"500 g\" \
-                        --lead-days 5 --cover-days 14 --reserve \"300 g\"")]
+                        --lead-days 5 --cover-days 14 --reserve \"300 g\""
+)]
 pub(crate) struct ReorderArgs {
+    /// Services with what they take and how often they were sold: CSV with a header row, or JSON
+    #[arg(long, value_name = "FILE", requires = "shop", requires = "sold_in_days", conflicts_with_all = ["on_hand", "daily", "pack", "reserve", "on_order"])]
+    pub(crate) list: Option<PathBuf>,
+    /// Shop file with stock in hand, packs and prices
+    #[arg(long, value_name = "FILE", requires = "list")]
+    pub(crate) shop: Option<PathBuf>,
+    /// The days in which the list was sold
+    #[arg(long, value_name = "DAYS", requires = "list")]
+    pub(crate) sold_in_days: Option<u32>,
+    /// Of how many days' use is kept for bad days, with --list
+    #[arg(long, value_name = "DAYS", requires = "list")]
+    pub(crate) reserve_days: Option<u32>,
     /// On the shelf now, such as `900 g`
-    #[arg(long, value_name = "AMOUNT", allow_negative_numbers = true)]
-    pub(crate) on_hand: String,
+    #[arg(long, value_name = "AMOUNT", required_unless_present = "list", allow_negative_numbers = true)]
+    pub(crate) on_hand: Option<String>,
     /// Used on an average day
-    #[arg(long, value_name = "AMOUNT", allow_negative_numbers = true)]
-    pub(crate) daily: String,
+    #[arg(long, value_name = "AMOUNT", required_unless_present = "list", allow_negative_numbers = true)]
+    pub(crate) daily: Option<String>,
     /// What a pack holds
-    #[arg(long, value_name = "AMOUNT", allow_negative_numbers = true)]
-    pub(crate) pack: String,
+    #[arg(long, value_name = "AMOUNT", required_unless_present = "list", allow_negative_numbers = true)]
+    pub(crate) pack: Option<String>,
     /// From order to delivery
     #[arg(long, value_name = "DAYS")]
     pub(crate) lead_days: u32,

@@ -2,11 +2,13 @@
 //!
 //! `x-unit` names the unit in messages, `x-parse` the reader of a text field.
 
+mod declared;
 mod file;
 mod products;
 mod substance;
 mod terms;
 
+pub use declared::Declared;
 pub use file::{ConsumableEntry, ShopFile};
 pub(in crate::shop) use products::EntryFacts;
 pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};

@@ -160,3 +160,41 @@ fn an_owner_ranks_fifty_services() {
     ]);
     assert!(reorder.contains("order now: 4 x 500 g"), "{reorder}");
 }
+
+/// The same owner orders by what was sold: the stock is the shop's, the use is the list's.
+#[test]
+fn an_owner_orders_by_what_was_sold() {
+    let folder = tempfile::tempdir().unwrap();
+    let home = folder.path();
+    let shop = "currency = \"EUR\"\n\n[[lightener]]\nname = \"powder\"\nratio = \"1:2\"\nin_hand_g = 900\npack_g = 500\n\
+                price = \"30.00\"\n\n[[developer]]\nname = \"six\"\nstrength = \"6 % w/w\"\nstrength_basis = \"label\"\n\
+                pack_g = 1000\nprice = \"8.00\"\n";
+    fs::write(home.join("shop.toml"), shop).unwrap();
+    let list = "service,product,product_g,product_waste_g,developer,developer_g,hands_on_min,chair_min,sold\n\
+                half head,powder,32,4,six,64,65,120,50\nfull head,powder,55,5,six,110,105,170,30\ncut,,,,,,30,40,200\n";
+    fs::write(home.join("list.csv"), list).unwrap();
+    let args = ["business", "reorder", "--list", "list.csv", "--shop", "shop.toml", "--sold-in-days", "30"];
+    let days = ["--lead-days", "5", "--cover-days", "14", "--reserve-days", "3"];
+    let out = run(home, &[&args[..], &days, &["--json"]].concat());
+    assert_eq!(out.status.code(), Some(0), "{}", text(&out.stderr));
+    let orders: serde_json::Value = serde_json::from_slice(&out.stdout).unwrap();
+    // 36 x 50 + 60 x 30 = 3600 g in 30 days: 120 g a day. 8 days are 960 g and 900 are there: 22 days want 2640, four packs.
+    assert_eq!((&orders[0]["product"], &orders[0]["daily_use_g"]), (&"powder".into(), &120.0.into()));
+    assert_eq!(orders[0]["reorder"]["packs"], 4);
+    assert_eq!(orders[0]["stock_days"], "7.5");
+    // 64 x 50 + 110 x 30 = 6500 g; how much is there the shop does not say.
+    assert_eq!((&orders[1]["product"], &orders[1]["reorder"]), (&"six".into(), &serde_json::Value::Null));
+    let shown = text(&run(home, &[&args[..], &days].concat()).stdout);
+    assert!(shown.contains("? is what the shop does not say"), "{shown}");
+    assert!(shown.lines().all(|line| line.chars().count() <= 80), "{shown}");
+
+    let refused = |args: &[&str]| text(&run(home, args).stderr);
+    let nothing_named = "service,hands_on_min,chair_min,sold\ncut,30,40,200\n";
+    fs::write(home.join("bare.csv"), nothing_named).unwrap();
+    let bare = ["business", "reorder", "--list", "bare.csv", "--shop", "shop.toml", "--sold-in-days", "30"];
+    assert!(refused(&[&bare[..], &days].concat()).contains("no service names a product of the shop"));
+    let no_days = ["business", "reorder", "--list", "list.csv", "--shop", "shop.toml", "--sold-in-days", "0"];
+    assert!(
+        refused(&[&no_days[..], &days].concat()).contains("invalid time of the list (got 0 days): must be at least 1")
+    );
+}

@@ -2,8 +2,8 @@
 
 use foilwork::{
     colour::{
-        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, ProductKind, Scale, ScaleMapping, ScaleReading, SeenPigment,
-        Shade, Srgb, Tone, White, Xyz, blended_level, formula_level, result_level,
+        Canvas, Difference, Hue, Lab, Lch, Level, LevelChange, ProductKind, Scale, ScaleMapping, ScaleReading,
+        SeenPigment, Shade, Srgb, Tone, White, Xyz, blended_level, formula_level, result_level,
     },
     quantity::Mass,
     source::Basis,

@@ -63,9 +63,25 @@ fn problems(text: &str) -> String {
     "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", cas = \"7722-48-1\", ww_percent = 1 }]",
     "line 9: shade[1].composition[1].cas: invalid CAS number (got \"7722-48-1\"): its check digit should be 7 (look for a mistyped digit)"
 )]
-#[case::bounds(
+#[case::bound_out_of_range(
+    "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = { low = 2, best = 3, high = 130 } }]",
+    "line 9: shade[1].composition[1].ww_percent.high: 130 % w/w is out of range: give 0 to 100 % w/w"
+)]
+#[case::bound_missing(
+    "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = { low = 2, best = 3 } }]",
+    "line 9: shade[1].composition[1].ww_percent.high: missing: add it (The most it can be)"
+)]
+#[case::bound_out_of_place(
     "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = 1, low_ww_percent = 2 }]",
-    "line 9: shade[1].composition[1]: invalid interval: the bounds must enclose the best estimate (give low <= best <= high)"
+    "line 9: shade[1].composition[1].low_ww_percent: unknown field: did you mean `ww_percent`?"
+)]
+#[case::neither_number_nor_bounds(
+    "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = \"a few\" }]",
+    "line 9: shade[1].composition[1].ww_percent: \"a few\" where a number in % w/w, or { low, best, high } belongs: give 0 to 100 % w/w"
+)]
+#[case::bounds(
+    "code = \"a\"\nlevel = 9\ncomposition = [{ substance = \"x\", ww_percent = { low = 2, best = 1, high = 3 } }]",
+    "line 9: shade[1].composition[1].ww_percent: invalid interval: the bounds must enclose the best estimate (give low <= best <= high)"
 )]
 fn each_mistake_of_a_shade(#[case] shade: &str, #[case] want: &str) {
     assert_eq!(problems(&with(shade)), want);

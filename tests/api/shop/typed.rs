@@ -34,7 +34,7 @@ fn the_demo_shop_is_read() {
 #[test]
 fn a_declared_composition_is_read() {
     let text = "[[lightener]]\nname = \"powder\"\nratio = \"1:2\"\ndeclared_in_full = true\ncomposition = [{ substance = \
-                \"Potassium persulfate\", cas = \"7727-21-1\", ww_percent = 45, low_ww_percent = 40, high_ww_percent = 50 }]";
+                \"Potassium persulfate\", cas = \"7727-21-1\", ww_percent = { low = 40, best = 45, high = 50 } }]";
     let shop = Shop::new(&parse_shop(text, Format::Toml).unwrap()).unwrap();
     let declared = &shop.lighteners[0].facts.declared;
     assert!(declared.fully_declared && declared.name == "powder");

@@ -148,10 +148,10 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
 
     Args:
         services: a sequence of mappings (one for each service), or a mapping of columns (lists, NumPy arrays, a pandas
-            ``DataFrame``). Keys: ``service``, ``class``, ``product_pack_price``, ``product_pack_g``, ``product_g``,
-            ``product_waste_g``, the same four for ``developer_``, ``consumables``, ``laundry``, ``hands_on_min``,
-            ``chair_min``, ``price`` (gross; left out to have one set), ``sold``, ``note``. Amounts as ``Decimal`` or
-            ``str``; ``None``, an empty text and NaN mean left out.
+            ``DataFrame``). Keys: ``service``, ``class``, ``product`` (its name in the shop) or ``product_pack_price`` and
+            ``product_pack_g``, ``product_g``, ``product_waste_g``, the same for ``developer``, ``consumables``,
+            ``laundry``, ``hands_on_min``, ``chair_min``, ``price`` (gross; left out to have one set), ``sold``,
+            ``note``. Amounts as ``Decimal`` or ``str``; ``None``, an empty text and NaN mean left out.
         terms: the shop as a mapping of the shape of a shop file, or its ``currency`` and the fields of its ``terms`` in
             one: ``wage_per_h``, ``on_costs_percent``, ``productive_percent`` (or ``paid_h`` and ``productive_h``),
             ``overhead_per_h`` (or ``overhead``, ``chairs`` and ``productive_h_per_chair``); one of ``margin_percent``,
@@ -174,6 +174,13 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
         >>> table = price_services([foils], terms)
         >>> table.lines[0].cost, table.totals.profit
         (Money('64.11', 'EUR'), Money('64.11', 'EUR'))
+        >>> shop = {
+        ...     "currency": "EUR", "terms": {"wage_per_h": "18.00", "overhead_per_h": "10.00", "margin_percent": 25},
+        ...     "lightener": [{"name": "powder", "ratio": "1:2", "pack_g": 500, "price": "26.40"}],
+        ... }
+        >>> by_name = {"service": "foils", "product": "powder", "product_g": 40, "hands_on_min": 70, "chair_min": 120}
+        >>> price_services([by_name], shop).lines[0].product
+        Money('2.11', 'EUR')
     """
 
 def price_services_csv(text: str, terms: _Mapping) -> PricedTable:
