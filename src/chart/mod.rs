@@ -1,12 +1,18 @@
 //! Pictures as SVG text: a small writer, and a file for each kind of chart.
 //!
-//! **Draw**: [`Svg`] with lines, areas, circles, sectors and text, each in a [`Paint`]. Text is escaped, there are no scripts
+//! # Draw
+//!
+//! [`Svg`] with lines, areas, circles, sectors and text, each in a [`Paint`]. Text is escaped, there are no scripts
 //! and nothing is loaded; a title and a description say in words what the picture shows.
 //!
-//! **Charts of hair**: [`level_chart`], level against time; [`head_chart`], the map of the head; [`pigment_chart`], levels and
+//! # Charts of hair
+//!
+//! [`level_chart`], level against time; [`head_chart`], the map of the head; [`pigment_chart`], levels and
 //! their warmth; [`hue_wheel`]; [`swatch_strip`], hair now and on the way; [`look_chart`], what to expect at each look.
 //!
-//! **Charts of bowls and money**: [`dilution_chart`], [`cost_chart`], [`margin_chart`].
+//! # Charts of bowls and money
+//!
+//! [`dilution_chart`], [`cost_chart`], [`margin_chart`].
 
 mod costs;
 mod dilution;

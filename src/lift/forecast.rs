@@ -123,6 +123,17 @@ impl Lightening {
     }
 
     /// The level it starts from, as far as its reading may be off.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation}, quantity::MassFraction, source::Interval};
+    ///
+    /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
+    /// let read = Interval::ordered(Level::new(5.5)?, Level::new(6.0)?, Level::new(6.5)?);
+    /// assert_eq!(Lightening::new(&Belief::untested(), &mix, read).starts(), read);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub const fn starts(&self) -> Interval<Level> {
         self.starts

@@ -66,6 +66,20 @@ impl Lightening {
 
     /// The time at which the target is reached: median and 80 % interval; no upper bound, or no time at all, where the
     /// oxidant runs out first.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation}, quantity::{Duration, MassFraction}, source::Interval};
+    ///
+    /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
+    /// let lightening = Lightening::new(&Belief::untested(), &mix, Level::new(4.0)?);
+    /// let there = lightening.time_to(Level::new(6.0)?);
+    /// assert!(there.early < there.median); // and the latest may be never
+    /// let level = lightening.level_after(there.median.unwrap_or(Duration::ZERO)).best();
+    /// assert!((level.number() - 6.0).abs() < 0.05);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn time_to(&self, target: Level) -> TimeTo {
         let best = self.time_from_start(target);

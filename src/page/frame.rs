@@ -36,6 +36,15 @@ impl Page {
     }
 
     /// The same with the script that counts down to the times of a bench sheet; without script it reads as paper does.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::page::Page;
+    ///
+    /// let text = Page::new("Juniper & Tide").with_script().finish();
+    /// assert!(text.contains("<script"));
+    /// ```
     #[must_use]
     pub fn with_script(self) -> Self {
         Self { scripted: true, ..self }

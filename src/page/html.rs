@@ -46,6 +46,22 @@ impl Html {
     }
 
     /// A table with a caption; the columns listed in `numbers` are set to the right, the first cell of a row names it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::page::Html;
+    ///
+    /// let mut html = Html::default();
+    /// html.marked("p", &[], "STOP", "no peroxide before the test is read");
+    /// html.noted("p", "6 % on the bottle", "note-1", "1");
+    /// html.table("To weigh", &["what", "g"], &[1], &[vec!["powder".to_owned(), "20".to_owned()]]);
+    /// html.list("mind", ["gloves".to_owned()]);
+    /// html.tick("10:15", "look at the nape");
+    /// let text = html.finish();
+    /// assert!(text.contains("<strong>STOP</strong>") && text.contains("href=\"#note-1\""));
+    /// assert!(text.contains("<caption>To weigh</caption>") && text.contains("gloves") && text.contains("type=\"checkbox\""));
+    /// ```
     pub fn table(&mut self, caption: &str, names: &[&str], numbers: &[usize], rows: &[Row]) {
         // A wide table scrolls in a frame of its own, which the keyboard reaches; the page never does.
         self.open("div", &[("class", "scroll"), ("role", "region"), ("aria-label", caption), ("tabindex", "0")]);
