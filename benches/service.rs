@@ -4,7 +4,7 @@ use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_m
 use foilwork::{
     reader::Format,
     service::{ServiceFile, parse, plan},
-    sheet::bench_sheet,
+    sheet::{bench_page, bench_sheet},
 };
 use std::hint::black_box;
 
@@ -34,6 +34,10 @@ fn benches(c: &mut Criterion) {
     c.bench_function("service/plan/example", |b| b.iter(|| plan(black_box(&file))));
     let planned = plan(&file).expect("the example can be planned");
     c.bench_function("service/sheet/example", |b| b.iter(|| bench_sheet(black_box(&planned))));
+
+    // Twelve sections are a head; its page must take less than 10 ms.
+    let head = plan(&read(&many(12))).expect("twelve sections can be planned");
+    c.bench_function("service/page/12 sections", |b| b.iter(|| bench_page(black_box(&head))));
 
     // Linear: the time for a section must not grow with the number of sections.
     let mut group = c.benchmark_group("service/parse/sections");

@@ -18,7 +18,7 @@ pub struct MarginChart<'a> {
 
 const SIZE: (f64, f64) = (640.0, 400.0);
 /// The plot: left, top, right, bottom.
-const PLOT: (f64, f64, f64, f64) = (96.0, 60.0, 620.0, 330.0);
+const PLOT: (f64, f64, f64, f64) = (96.0, 84.0, 620.0, 340.0);
 /// The largest margin of the axis; a marked one beyond it stretches the axis up to the last.
 const USUAL: i64 = 70;
 const LAST: i64 = 95;
@@ -86,7 +86,7 @@ pub fn margin_chart(chart: &MarginChart<'_>) -> String {
         &Paint::line("#7a4b00", 2.5),
     );
     svg.text((f64::midpoint(left, right), bottom + 40.0), Anchor::Middle, 12.0, "margin in % of the net price");
-    svg.text((12.0, top - 4.0), Anchor::Start, 12.0, &format!("net price, {}", chart.cost.currency()));
+    svg.text((12.0, top - 14.0), Anchor::Start, 12.0, &format!("net price, {}", chart.cost.currency()));
     if let (Some((percent, set)), Some(said)) = (found, said) {
         let (x, y) = place(percent.to_f64().unwrap_or(0.0), amount(set.price));
         svg.circle((x, y), 5.0, &Paint::area("#fff").outlined("#0072b2", 2.5));

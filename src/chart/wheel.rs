@@ -10,11 +10,11 @@ pub struct HueWheel<'a> {
     pub marked: Option<Hue>,
 }
 
-const SIZE: (f64, f64) = (480.0, 500.0);
-const CENTRE: (f64, f64) = (240.0, 262.0);
+const SIZE: (f64, f64) = (580.0, 500.0);
+const CENTRE: (f64, f64) = (290.0, 262.0);
 /// Inner and outer edge of the ring, and where the names stand.
 const RING: (f64, f64) = (82.0, 150.0);
-const NAMES: f64 = 172.0;
+const NAMES: f64 = 164.0;
 
 /// How each hue is drawn: colours of a screen for words of a wheel, assumed; a hair colour of that tone is duller.
 const SHOWN: [&str; 12] = [
@@ -49,10 +49,13 @@ pub fn hue_wheel(chart: &HueWheel<'_>) -> String {
     svg.rect((0.0, 0.0), SIZE, &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
     svg.text((12.0, 42.0), Anchor::Start, 11.0, "colours are a model, not a photograph; opposite hues neutralise");
-    for (hue, colour) in Hue::ALL.iter().zip(SHOWN) {
-        let angle = middle(*hue);
-        let is_marked = chart.marked.is_some_and(|marked| *hue == marked || *hue == marked.complement());
-        let outline = if is_marked { ("#000", 3.5) } else { ("#fff", 1.5) };
+    let is_marked = |hue: Hue| chart.marked.is_some_and(|marked| hue == marked || hue == marked.complement());
+    // What is marked is drawn last, so that its outline lies on its neighbours.
+    let mut order: Vec<(Hue, &str)> = Hue::ALL.iter().copied().zip(SHOWN).collect();
+    order.sort_by_key(|(hue, _)| is_marked(*hue));
+    for (hue, colour) in order {
+        let angle = middle(hue);
+        let outline = if is_marked(hue) { ("#000", 3.5) } else { ("#fff", 1.5) };
         svg.sector(CENTRE, RING, (angle - 15.0, angle + 15.0), &Paint::area(colour).outlined(outline.0, outline.1));
         let (x, y) = on(NAMES, angle);
         let anchor = match x - CENTRE.0 {
@@ -60,8 +63,7 @@ pub fn hue_wheel(chart: &HueWheel<'_>) -> String {
             off if off < -20.0 => Anchor::End,
             _ => Anchor::Middle,
         };
-        // Names on the left and right begin where the ring ends.
-        svg.text((x.clamp(92.0, SIZE.0 - 92.0), y + 4.0), anchor, 13.0, hue.words());
+        svg.text((x, y + 4.0), anchor, 13.0, hue.words());
     }
     for (text, angle) in [("warm", middle(Hue::YellowOrange) - 15.0), ("cool", middle(Hue::BlueViolet) - 15.0)] {
         let (x, y) = on(58.0, angle);

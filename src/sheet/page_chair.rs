@@ -95,7 +95,8 @@ fn times(html: &mut Html, mix: &Mix, step: &Step, clock: Clock) {
     for (at, what) in lines {
         let minute = amount(clock.after_first_brush(at, mix.stage), 1);
         let named = format!("{what}, {}", step.name);
-        html.open("li", &[("data-minute", &minute), ("data-what", &named)]);
+        let class = if what.contains("RINSE") { "rinse" } else { "due" };
+        html.open("li", &[("class", class), ("data-minute", &minute), ("data-what", &named)]);
         html.tick(&clock.at(at, mix.stage), &what);
         html.element("span", &[("class", "left")], "");
         html.close("li");
