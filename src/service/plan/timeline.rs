@@ -92,6 +92,12 @@ impl Timeline {
         self.0.get(work.place)
     }
 
+    /// What the same hands apply after it, in the order of their beginnings.
+    pub(super) fn later(&self, work: &Work<'_>) -> impl Iterator<Item = &Step> {
+        let of_sections = work.is_section();
+        self.0.iter().skip(work.place + 1).filter(move |step| (step.stage == WorkStage::Section) == of_sections)
+    }
+
     /// When the last rinse before the toners is due; rinsing itself is not counted.
     pub(super) fn last_rinse(&self) -> Duration {
         last_rinse(&self.0)

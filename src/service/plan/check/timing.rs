@@ -25,7 +25,7 @@ const LAST_BIT_MIN: f64 = 1e-9;
 pub(super) fn check(sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
     for work in sections.iter() {
         own_limit(work, findings);
-        hands(work, sections, timeline, findings);
+        hands(work, timeline, findings);
     }
     pace(sections, findings);
 }
@@ -69,11 +69,12 @@ fn own_limit(work: &Work<'_>, findings: &mut Findings) {
 }
 
 /// One pair of hands cannot look at one section while it applies another.
-fn hands(work: &Work<'_>, sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
+fn hands(work: &Work<'_>, timeline: &Timeline, findings: &mut Findings) {
     let Some(step) = timeline.at(work) else { return };
-    let during = |other: &Step| step.look_at.iter().any(|at| *at > other.begin && *at < other.applied);
-    let others = sections.iter().filter(|other| other.place != work.place && other.is_section() == work.is_section());
-    let busy: Vec<&Step> = others.filter_map(|other| timeline.at(other)).filter(|other| during(other)).collect();
+    let Some(last) = step.look_at.last() else { return };
+    let during = |other: &&Step| step.look_at.iter().any(|at| *at > other.begin && *at < other.applied);
+    // What was applied before was done before the first look.
+    let busy: Vec<&Step> = timeline.later(work).take_while(|other| other.begin < *last).filter(during).collect();
     if busy.is_empty() {
         return;
     }
