@@ -69,7 +69,8 @@ pub fn find_toner(request: &TonerRequest<'_>) -> Result<TonerAnswer, TonerError>
     let alternatives = telling(&best, alternatives);
     let before = request.exposed.look().difference_to(&target);
     let outcome = outcome(request, &best, &before, &target, complement.is_some());
-    let findings = rules::check(request, &best, &target);
+    let mut findings = rules::check(request, &best, &target);
+    findings.extend(complement.and_then(|hue| rules::complement_missing(&request.exposed, hue, &shades)));
     let against = request.exposed.listed_warmth().filter(|_| complement.is_some());
     let against = against.filter(|_| best.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Cool));
     Ok(TonerAnswer { outcome, against, target, before, best, alternatives, findings })

@@ -2,7 +2,7 @@
 
 use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, suits::DARKER_LEVELS};
 use crate::{
-    colour::{Hue, Lab, Swatch, White, lab_of},
+    colour::{Hue, Lab, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
     source::COMMON_PRACTICE,
 };
@@ -33,6 +33,21 @@ fn much_darker(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
             -darker
         );
         Finding::new(Rule::TonerLevel, Verdict::Warning, text, COMMON_PRACTICE)
+    })
+}
+
+/// Without the complement, or a hue beside it, no mix takes the warmth away.
+pub(super) fn complement_missing(exposed: &Exposed, complement: Hue, shades: &[&Shade]) -> Option<Finding> {
+    let near = |shade: &&Shade| shade.tone().parts().iter().any(|part| part.hue.steps_to(complement) <= 1);
+    let warmth = exposed.listed_warmth()?;
+    (!shades.iter().any(near)).then(|| {
+        let text = format!(
+            "{complement} is named against {}, and none of the shades that may go on {} holds it (add one no lighter than the \
+             hair, or plan for warmth)",
+            warmth.shown(),
+            exposed.level()
+        );
+        Finding::new(Rule::TonerFound, Verdict::Note, text, COMMON_PRACTICE)
     })
 }
 

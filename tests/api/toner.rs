@@ -52,6 +52,23 @@ fn a_target_lighter_than_the_hair_is_a_caution() -> Result<(), TonerError> {
     Ok(())
 }
 
+/// Common practice: blue against orange, at level 6.
+#[test]
+fn a_shelf_without_the_complement_is_told_so() -> Result<(), TonerError> {
+    let told = |tone: Tone| {
+        let shades = [shade("J6", 6.0, Tone::neutral()), shade("J6-x", 6.0, tone)];
+        let answer = find_toner(&request(&shades, Exposed::lightened(level(3.0), level(6.0)), neutral(6.0)))?;
+        let missing = answer.findings.into_iter().find(|finding| finding.rule == Rule::TonerFound);
+        Ok::<_, TonerError>(missing.map(|finding| finding.text))
+    };
+    let want = "blue is named against orange, and none of the shades that may go on level 6 holds it (add one no lighter \
+                than the hair, or plan for warmth)";
+    assert_eq!(told(Tone::of(Hue::Green))?.as_deref(), Some(want));
+    assert_eq!(told(Tone::of(Hue::BlueViolet))?, None);
+    assert_eq!(told(Tone::from_hues([Hue::Red, Hue::Blue]))?, None);
+    Ok(())
+}
+
 /// Common practice: a toner deposits; a shade lighter than the hair is never chosen, but for a clear one that dilutes.
 #[test]
 fn shades_lighter_than_the_hair_are_left_out() -> Result<(), TonerError> {

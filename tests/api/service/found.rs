@@ -60,7 +60,9 @@ fn no_shade_lighter_than_the_hair_is_found() {
     let (on_nine, on_ten) = (plan(9.0), plan(10.0));
     assert!(!found(&on_nine).contains(&"J10".to_owned()), "{:?}", found(&on_nine));
     assert!(found(&on_ten).contains(&"J10".to_owned()), "{:?}", found(&on_ten));
-    assert_eq!(verdicts(&on_nine, "toner found"), [Note]);
+    // The mix in words, and that no shade holds the violet that is named against pale yellow.
+    assert_eq!(verdicts(&on_nine, "toner found"), [Note, Note]);
+    assert!(texts(&on_nine, "toner found").contains("violet is named against pale yellow"));
 }
 
 /// A reading inside the margin that would choose other shades leaves the choice open, and only such a reading.
