@@ -2,6 +2,7 @@ use super::{
     Chroma, Difference, Hue, Lab, Level, Lightness, Redness, Shade, Srgb, Tone, White, Yellowness,
     assumptions::SETS,
     bands::Bands,
+    difference::ciede2000,
     fibre::{MODELS, Model},
     pigment::Melanin,
     space::{lab_of, xyz_of},
@@ -275,6 +276,28 @@ impl Swatch {
     pub fn difference_to(&self, other: &Self) -> Difference {
         let at = |swatch: &Self| swatch.lab().adapted_to(White::D65TenDegree);
         Difference::of(at(self), at(other))
+    }
+
+    /// CIEDE2000 to the other, with its bounds: both colours under the same set of assumptions, one set after the other.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::colour::{Level, Swatch};
+    ///
+    /// let (dark, light) = (Swatch::natural(Level::new(5.0)?), Swatch::natural(Level::new(7.0)?));
+    /// let apart = dark.difference_bounds(&light);
+    /// assert_eq!(apart.best(), dark.difference_to(&light).ciede2000);
+    /// assert!(apart.high() > apart.low() && dark.difference_bounds(&dark).is_exact());
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
+    #[must_use]
+    pub fn difference_bounds(&self, other: &Self) -> Interval<f64> {
+        let best = Interval::exact(self.difference_to(other).ciede2000);
+        self.samples
+            .iter()
+            .zip(&other.samples)
+            .fold(best, |all, (one, other)| all.widened_to(Interval::exact(ciede2000(lab_of(*one), lab_of(*other)))))
     }
 
     /// Measured, named by somebody, or assumed: the model rests on published absorptions but assumes how much pigment a

@@ -31,8 +31,12 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         sheet.paragraph(&names, 0);
     }
     if !plan.contrasts.is_empty() {
-        let pair =
-            |contrast: &Contrast| format!("{} / {} {}", contrast.first, contrast.second, number(contrast.ciede2000, 1));
+        let at_the_end = |name: &str| plan.colour.iter().find(|section| section.section == name).map(|one| one.swatch);
+        let pair = |Contrast { first, second, ciede2000 }: &Contrast| {
+            let swatches = at_the_end(first).zip(at_the_end(second));
+            let apart = swatches.map_or(Interval::exact(*ciede2000), |(one, other)| one.difference_bounds(&other));
+            format!("{first} / {second} {}", span(&apart, |apart| number(apart, 1)))
+        };
         let pairs: Vec<_> = plan.contrasts.iter().map(pair).collect();
         sheet.blank();
         sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);

@@ -51,10 +51,8 @@ fn from_afar(section: &SectionColour) -> Option<String> {
     let look = section.look.as_ref()?;
     let levels = span(&look.perceived_level, |level| number(level.number(), 1));
     let strands = if look.reads_as_one { ", strands that do not show" } else { "" };
-    Some(format!(
-        "from afar it reads as level {levels}, contrast {} (CIEDE2000){strands}",
-        number(look.contrast.ciede2000, 1)
-    ))
+    let contrast = span(&section.natural.difference_bounds(&section.swatch), |apart| number(apart, 1));
+    Some(format!("from afar it reads as level {levels}, contrast {contrast} (CIEDE2000){strands}"))
 }
 
 fn neutralising(section: &SectionColour) -> Option<String> {

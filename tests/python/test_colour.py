@@ -341,6 +341,14 @@ def test_side_by_side_is_the_mean_of_the_light():
     np.testing.assert_allclose(dark.beside(light, 25).lab, want, rtol=0, atol=1e-6)
 
 
+def test_differences_have_the_bounds_of_the_model():
+    low, best, high = swatch(5).difference_bounds(swatch(7))
+    want = float(colour.delta_E(np.array(swatch(5).lab), np.array(swatch(7).lab), method="CIE 2000"))
+    assert best == pytest.approx(want, abs=1e-9) and low <= best <= high and high - low > 1
+    measured = swatch(lab=(55, 3, 18)), swatch(lab=(50, 3, 18))
+    assert measured[0].difference_bounds(measured[1]).is_exact
+
+
 def test_swatches_say_what_they_are():
     assert swatch(7).notice == "model, not a photograph" and swatch(7).basis == "assumed"
     measured = swatch(lab=(55, 3, 18))

@@ -117,6 +117,15 @@ impl Swatch {
         self.swatch.difference_to(&other.swatch).into()
     }
 
+    /// CIEDE2000 to another colour, with its bounds over the assumptions of the model.
+    ///
+    /// Args:
+    ///     other: the other swatch.
+    fn difference_bounds(&self, other: &Self) -> Estimate<f64> {
+        let [low, best, high] = self.swatch.difference_bounds(&other.swatch).to_array();
+        Estimate([low, best, high])
+    }
+
     /// Strands of this and another colour side by side, as a section with highlights looks.
     ///
     /// Args:

@@ -53,6 +53,12 @@ class Swatch:
         Args:
             other: the other swatch.
         """
+    def difference_bounds(self, other: Swatch) -> Bounds[float]:
+        """CIEDE2000 to another colour, with its bounds over the assumptions of the model.
+
+        Args:
+            other: the other swatch.
+        """
     def beside(self, other: Swatch, share_percent: float) -> Swatch:
         """Strands of this and another colour side by side, as a section with highlights looks.
 
