@@ -36,6 +36,8 @@ def browser() -> Iterator[Browser]:
         missing("NO BROWSER: the pages were not looked at (apt-get install chromium)")
     # As root Chromium refuses its sandbox; what it is shown here is our own.
     alone = ["--no-sandbox"] if os.geteuid() == 0 else []
+    # Containers seldom have room in shared memory.
+    alone.append("--disable-dev-shm-usage")
     with sync_playwright() as playwright:
         started = playwright.chromium.launch(executable_path=found, args=alone)
         yield started
