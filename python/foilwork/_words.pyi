@@ -43,6 +43,7 @@ _Country: TypeAlias = Literal[
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Cover: TypeAlias = Literal["foil", "open-air"]
+_Cover: TypeAlias = Literal["covered", "may-run-short", "short", "not-counted"]
 _Denominator: TypeAlias = Literal["recorded-time", "paid-time", "rostered-time", "opening-time", "standard-time"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
@@ -97,6 +98,7 @@ _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _Objective: TypeAlias = Literal["least-cost", "fewest-bottles", "least-leftover"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
+_PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
 _Purpose: TypeAlias = Literal["oxidative-colour", "non-oxidative-colour", "lightening", "lash-colour"]
@@ -140,12 +142,15 @@ _Rule: TypeAlias = Literal[
     "white-hair",
     "ratio",
     "amount",
+    "stock",
     "scale",
     "pace",
     "depth-at-root",
     "hairline",
     "transition",
     "contrast",
+    "head-reads",
+    "regrowth",
     "pre-pigmentation",
     "toner-found",
     "toner-level",

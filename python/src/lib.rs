@@ -12,6 +12,8 @@ mod command;
 mod error;
 mod figures;
 mod finding;
+mod hair;
+mod head;
 mod lift;
 mod limits;
 mod mix;
@@ -42,8 +44,9 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        business::business, chart::chart, colour::colour, finding::finding, lift::lift, limits::limits, mix::mix,
-        money::money, peroxide::peroxide, service::service, shop::shop, source::source, teach::teach, toner::toner,
+        business::business, chart::chart, colour::colour, finding::finding, hair::hair, head::head, lift::lift,
+        limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, shop::shop, source::source,
+        teach::teach, toner::toner,
     };
 
     #[pymodule_init]

@@ -51,6 +51,7 @@ FILES = {
     "colour": ("Colours in a plan", ("colour", "contrasts")),
     "lift": ("Lift and strengths in a plan", ("lift", "strengths", "together")),
     "head": ("The head in a plan", ("head",)),
+    "stock": ("What a plan takes from the shelf", ("stock",)),
     "money": ("Cost and price in a plan", ("money",)),
     "notes": ("What a plan says beside its numbers", ("cautions", "defaults", "not_computed", "stated_not_used")),
 }

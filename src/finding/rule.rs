@@ -61,6 +61,8 @@ choice! {
         Ratio = "ratio",
         /// There is enough mix for the hair.
         Amount = "amount",
+        /// What is in hand covers what the plan takes.
+        Stock = "stock",
         /// The scale is fine enough for the bowl.
         Scale = "scale",
         /// The first strands are not done before the last are on.
@@ -73,6 +75,10 @@ choice! {
         Transition = "transition",
         /// Two sections that should differ, or should not.
         Contrast = "contrast",
+        /// The head reads as it is wanted: bright outline, bright front, or even.
+        HeadReads = "head-reads" => "how the head reads",
+        /// Bands and weeks say the same of what has grown in.
+        Regrowth = "regrowth",
         /// Going darker on lightened hair needs warm pigment first.
         PrePigmentation = "pre-pigmentation",
         /// What was found for a look that is wanted.

@@ -26,6 +26,7 @@ pub struct Band {
 /// What lies along a strand, from the scalp to the ends, without a gap.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct BandedStrand {
+    #[serde(rename = "length_cm")]
     length: Length,
     bands: Vec<Band>,
 }

@@ -12,7 +12,7 @@ pub struct Tress {
     /// Mass of them all by their length.
     pub mass_per_length: Interval<MassPerLength>,
     /// Circumference of one hair.
-    pub(super) circumference: Interval<Length>,
+    pub circumference: Interval<Length>,
 }
 
 impl Tress {

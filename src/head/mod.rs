@@ -13,7 +13,7 @@
 //! # Place it
 //!
 //! A [`Template`] of [`Region`]s; [`partition`] checks [`Placement`]s for overlap and gaps; a [`Gradient`] rises from the
-//! outline inward; [`OverDirection`] drops one line of colour to many heights.
+//! outline inward and shares out the foils; a [`PartLine`]; [`OverDirection`] drops one line of colour to many heights.
 //!
 //! # Read it
 //!
@@ -26,10 +26,12 @@
 
 mod classes;
 mod demand;
+mod foil_density;
 mod gradient;
 mod layout;
 mod lowlights;
 mod over_direction;
+mod part_line;
 mod partition;
 mod product_class;
 mod profile;
@@ -41,14 +43,17 @@ mod template;
 
 pub use classes::{ServiceClass, Treated, service_class};
 pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_up};
+pub(crate) use foil_density::share_out;
+pub use foil_density::{RegionFoils, SectionGradient};
 pub use gradient::{Gradient, GradientError, level_along};
 pub use layout::{InFoils, Layout, LayoutError, Panel, Taking, by_hand};
 pub use lowlights::{Lowlights, LowlightsError, lowlights};
 pub use over_direction::{Curvature, OverDirection};
+pub use part_line::PartLine;
 pub use partition::{PartitionError, Placement, Rest, partition};
 pub use product_class::{ClassDecision, ClassQuestion, ExtraStep, Rejected, product_class};
 pub use profile::{Profile, Softness};
-pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head};
+pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head, read_regions};
 pub use regrowth::{line_shows_after, root_shadow_length};
 pub use technique::Technique;
 pub use template::{Region, Template, TemplateError};

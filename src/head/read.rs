@@ -66,6 +66,26 @@ pub struct Change {
     pub enough: bool,
 }
 
+impl Change {
+    /// What to do, in words.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{head::Change, quantity::Share};
+    ///
+    /// let (lightened, wanted) = (Share::from_percent(10.0)?, Share::from_percent(35.0)?);
+    /// let change = Change { section: "hairline".into(), lightened, wanted, enough: true };
+    /// assert_eq!(change.advice(), "lighten 35 % of the hair in \"hairline\" instead of 10 %");
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
+    #[must_use]
+    pub fn advice(&self) -> String {
+        let more = if self.enough { "" } else { ", which is not enough: take it to a lighter level too" };
+        format!("lighten {:.0} of the hair in {:?} instead of {:.0}{more}", self.wanted, self.section, self.lightened)
+    }
+}
+
 /// How the head reads.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct HeadLook {
@@ -115,20 +135,7 @@ const SHOWS: f64 = 2.0;
 #[must_use]
 pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, wish: Wish) -> HeadLook {
     let hair = template.hair();
-    let regions: Vec<RegionLook> = template
-        .regions()
-        .iter()
-        .enumerate()
-        .map(|(i, region)| {
-            let colour = of_region(placed.iter().filter(|part| part.region == i), natural);
-            RegionLook {
-                region: region.name.clone(),
-                hair: hair.get(i).copied().unwrap_or(Interval::exact(Share::NONE)),
-                lab_l: colour.lightness(),
-                colour,
-            }
-        })
-        .collect();
+    let regions = read_regions(template, placed, natural);
     let part = |holds: &dyn Fn(usize) -> bool| {
         mixed(
             regions
@@ -162,6 +169,33 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
         change,
         regions,
     }
+}
+
+/// How each region reads by itself, in their order.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::{Level, Swatch}, head::{Template, read_regions}};
+///
+/// let natural = Swatch::natural(Level::new(6.0)?);
+/// let looks = read_regions(&Template::standard(), &[], &natural);
+/// assert!(looks.iter().all(|look| look.colour == natural));
+/// # Ok::<(), foilwork::colour::InvalidLevel>(())
+/// ```
+#[must_use]
+pub fn read_regions(template: &Template, placed: &[Placed<'_>], natural: &Swatch) -> Vec<RegionLook> {
+    let hair = template.hair();
+    let look = |(i, region): (usize, &super::Region)| {
+        let colour = of_region(placed.iter().filter(|part| part.region == i), natural);
+        RegionLook {
+            region: region.name.clone(),
+            hair: hair.get(i).copied().unwrap_or(Interval::exact(Share::NONE)),
+            lab_l: colour.lightness(),
+            colour,
+        }
+    };
+    template.regions().iter().enumerate().map(look).collect()
 }
 
 /// The colour of one region: its sections by area, the rest natural.

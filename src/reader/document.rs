@@ -125,7 +125,7 @@ pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
 ///
 /// let text = include_str!("../../examples/soft-gradient.toml");
 /// let mut file: ServiceFile = reader::parse_document(text, Format::Toml)?;
-/// file.analysis.white_percent = 300.0;
+/// file.analysis.white_percent = Some(300.0);
 /// let problems = reader::validate(&file).unwrap_err();
 /// assert_eq!(problems.to_string(), "analysis.white_percent: 300 % is out of range: give 0 to 100 %");
 /// # Ok::<(), foilwork::reader::Problems>(())

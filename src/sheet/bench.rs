@@ -1,4 +1,4 @@
-use super::{SheetPart, bases, chair, checks, colour, hair, head, lift, mixes, money, order, writing::Writing};
+use super::{SheetPart, bases, chair, checks, colour, hair, head, lift, mixes, money, order, stock, writing::Writing};
 use crate::{
     service::{Plan, Start},
     text::{Sheet, amount},
@@ -51,6 +51,7 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
             SheetPart::Colour => colour::colour(&mut sheet, plan),
             SheetPart::Lift => lift::lift(&mut sheet, plan),
             SheetPart::Head => head::head(&mut sheet, plan),
+            SheetPart::Stock => stock::stock(&mut sheet, plan),
             SheetPart::Hair => hair::hair(&mut sheet, plan),
             SheetPart::Money => money::money(&mut sheet, plan),
             SheetPart::Cautions => bases::cautions(&mut sheet, plan),

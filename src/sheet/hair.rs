@@ -1,7 +1,7 @@
 use super::writing::Writing;
 use crate::{
     service::{Hair, Plan},
-    text::Sheet,
+    text::{Sheet, range},
 };
 
 /// The hair as stated, fact by fact.
@@ -24,7 +24,7 @@ fn facts(hair: &Hair, writing: Writing) -> Vec<(String, String)> {
             None => format!("{natural}{named} (no margin stated; a reading by eye is seldom better than half a level)"),
         }),
     );
-    say("white", Some(hair.white.to_string()));
+    say("white", Some(white(hair)));
     say("texture", hair.texture.map(words));
     say("density", hair.density.map(words));
     say("porosity", hair.porosity.map(words));
@@ -38,7 +38,7 @@ fn facts(hair: &Hair, writing: Writing) -> Vec<(String, String)> {
             false if existing.level > hair.natural_level.high() => "lighter than it grows, no artificial colour",
             false => "natural",
         };
-        say(&words(existing.zone), Some(format!("{}{}{tone}, {kind}", existing.level, name(existing.level))));
+        say(&existing.to_string(), Some(format!("{}{}{tone}, {kind}", existing.level, name(existing.level))));
     }
     say(
         "history",
@@ -56,4 +56,13 @@ fn words<T: serde::Serialize>(choice: T) -> String {
         Ok(serde_json::Value::String(word)) => word.replace('-', " "),
         _ => String::new(),
     }
+}
+
+/// The share of white hair, and where it was counted.
+fn white(hair: &crate::service::Hair) -> String {
+    let share = format!("{} %", range(&hair.white, 0));
+    if hair.white_counted_in.is_empty() {
+        return share;
+    }
+    format!("{share}, counted on {:.0} of the hair: {}", hair.white_counted, hair.white_counted_in.join(", "))
 }

@@ -1,6 +1,6 @@
 use crate::{
-    head::Softness,
-    service::{HeadPlan, HeadReading, Plan, SectionPlan},
+    head::{Lowlights, PartLine, RegionFoils, Rejected, Softness},
+    service::{HeadPlan, HeadReading, PartReading, Plan, SectionPlan},
     source::Interval,
     text::{Sheet, number, range, span},
 };
@@ -10,11 +10,22 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     let head = &plan.head;
     sheet.heading("Head and foils");
     sheet.paragraph(&hair(head), 0);
+    if let Some(regrowth) = &head.regrowth {
+        let grown = format!("{} cm grown in since the last colour", range(regrowth, 1));
+        sheet.paragraph(&format!("{grown}; the scalp warms the first {} cm", range(&head.warm_band, 1)), 0);
+    }
+    if !head.gradient.is_empty() {
+        gradient(sheet, head);
+    }
     let rows = head.sections.iter().map(row).collect();
     let names = ["section", "taken by", "hair g", "takes g", "foils", "g a foil", "begins cm"];
     sheet.table(&names, &[2, 3, 4, 5, 6], rows);
     for section in &head.sections {
         sheet.paragraph(&upkeep(section), 2);
+        sheet.paragraph(&format!("not taken: {}", rejected(section)), 4);
+        if let Some(depth) = &section.lowlights {
+            sheet.paragraph(&lowlights(depth), 4);
+        }
     }
     if let Some(reading) = &head.look {
         look(sheet, reading);
@@ -46,6 +57,43 @@ fn row(section: &SectionPlan) -> Vec<String> {
         section.mix_per_foil.as_ref().map_or_else(|| "-".to_owned(), |mass| range(mass, 1)),
         range(&section.start, 1),
     ]
+}
+
+/// What the gradient asks of each region, in the order of the work.
+fn gradient(sheet: &mut Sheet, head: &HeadPlan) {
+    let mut regions: Vec<&RegionFoils> = head.gradient.iter().collect();
+    regions.sort_by_key(|region| region.order);
+    let row = |region: &RegionFoils| {
+        vec![
+            region.order.to_string(),
+            region.region.clone(),
+            format!("{:.0}", region.taken.percent()),
+            format!("{:.1}", region.start.cm()),
+            region.foils.to_string(),
+        ]
+    };
+    let names = ["order", "gradient in", "% taken", "begins cm", "foils"];
+    sheet.table(&names, &[0, 2, 3, 4], regions.into_iter().map(row).collect());
+    sheet.blank();
+}
+
+/// The classes of product that were considered.
+fn rejected(section: &SectionPlan) -> String {
+    let one = |other: &Rejected| format!("{} ({})", other.product, other.why);
+    section.product_class.rejected.iter().map(one).collect::<Vec<_>>().join("; ")
+}
+
+fn lowlights(depth: &Lowlights) -> String {
+    let after = match depth.light_foils_between {
+        1 => "one after every light foil".to_owned(),
+        between => format!("one after every {between} light foils"),
+    };
+    format!(
+        "depth: {} foils of {}, {:.0} of the hair there, {after}",
+        span(&depth.foils, |foils| foils.to_string()),
+        depth.level,
+        depth.share
+    )
 }
 
 fn upkeep(section: &SectionPlan) -> String {
@@ -86,19 +134,36 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
     if let Some(over) = lighter(&reading.look.front_over_behind) {
         sheet.paragraph(&format!("front over back: {over} L*"), 2);
     }
+    for zone in &reading.zones {
+        let l = |at: &Interval<crate::colour::Lightness>| number(at.best().lab_l(), 0);
+        let (roots, mid, ends) = (l(&zone.roots_lab_l), l(&zone.mid_lengths_lab_l), l(&zone.ends_lab_l));
+        if roots != ends || roots != mid {
+            sheet.paragraph(&format!("{}: L* {roots} at the roots, {mid} mid-way, {ends} at the ends", zone.region), 2);
+        }
+    }
+    if let Some(part) = &reading.part {
+        sheet.paragraph(&parted(part), 2);
+    }
     let Some(wish) = reading.wish else { return };
     match (&reading.look.change, reading.look.as_wanted) {
         (_, true) => sheet.paragraph(&format!("Reads as asked: {wish}."), 2),
         (Some(change), _) => {
-            let more = if change.enough { "" } else { ", which is not enough: take it to a lighter level too" };
-            let text = format!(
-                "Does not read as asked ({wish}): lighten {:.0} of the hair in {:?} instead of {:.0}{more}.",
-                change.wanted, change.section, change.lightened
-            );
-            sheet.paragraph(&text, 2);
+            sheet.paragraph(&format!("Does not read as asked ({wish}): {}.", change.advice()), 2);
         }
         (None, _) => sheet.paragraph(&format!("Does not read as asked ({wish}): no section lies there."), 2),
     }
+}
+
+/// Where the hair is parted, and when regrowth shows there.
+fn parted(part: &PartReading) -> String {
+    if part.part == PartLine::None {
+        return "no part: regrowth shows where the hair falls apart".to_owned();
+    }
+    let weeks = part.line_shows_after.as_ref().map_or_else(
+        || "no section lies there".to_owned(),
+        |weeks| format!("regrowth shows there after {} weeks", range(weeks, 0)),
+    );
+    format!("parted {}, through {}: {weeks}", part.part, part.regions.join(", "))
 }
 
 /// A bar of ten steps from L* 0 to 80, which is lightest blond and lighter.

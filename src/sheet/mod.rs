@@ -23,6 +23,7 @@ mod page_rest;
 mod part;
 mod pictures;
 mod services;
+mod stock;
 mod trail_sheet;
 mod writing;
 

@@ -17,6 +17,8 @@ choice! {
         Lift = "lift",
         /// Mass of the hair, foils and grams in them, how the head will read.
         Head = "head",
+        /// What is taken from the shelf, against what is in hand.
+        Stock = "stock",
         /// The hair as stated.
         Hair = "hair",
         /// Cost and price.

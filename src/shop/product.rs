@@ -187,6 +187,8 @@ pub struct Consumable {
     pub pieces: Option<u32>,
     /// What the number of pieces is for.
     pub per: Per,
+    /// How many are in hand; `None` where the shop does not say.
+    pub in_hand: Option<u32>,
 }
 
 impl Consumable {
@@ -199,6 +201,7 @@ impl Consumable {
             pack_pieces: entry.pack_pieces,
             pieces: entry.pieces,
             per: entry.per,
+            in_hand: entry.in_hand_pieces,
         })
     }
 }

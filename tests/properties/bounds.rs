@@ -160,7 +160,7 @@ proptest! {
         let mut file = stated();
         file.analysis.natural_level = level;
         file.analysis.length_cm = Some(f64::from(length));
-        file.section[0].share_percent = f64::from(share);
+        file.section[0].share_percent = Some(f64::from(share));
         let shop = file.shop.as_mut().unwrap();
         shop.developer[0].strength = format!("{volumes} vol label");
         let json = |file: &ServiceFile| -> Result<Value, TestCaseError> {

@@ -122,6 +122,26 @@ proptest! {
         }
     }
 
+    /// All foils are laid, more where more hair is taken, and every region has its own place in the work.
+    #[test]
+    fn foils_follow_the_hair_that_is_taken(outline in 1.0..100.0, less in 0.0..1.0, foils in 0u32..300) {
+        let share = (percent(outline), percent(outline * less));
+        let blend = Gradient::new((cm(0.5), cm(4.0)), share, cm(30.0)).unwrap();
+        let laid = blend.lay(&Template::standard(), foils);
+        prop_assert_eq!(laid.iter().map(|region| region.foils).sum::<u32>(), foils);
+        for one in &laid {
+            for other in &laid {
+                // Rounding to whole foils moves a region by less than one.
+                prop_assert!(one.of_head > other.of_head || one.foils <= other.foils + 1);
+            }
+        }
+        let mut orders: Vec<u32> = laid.iter().map(|region| region.order).collect();
+        orders.sort_unstable();
+        prop_assert_eq!(orders, (1..=11).collect::<Vec<u32>>());
+        let last = laid.iter().max_by_key(|region| region.order).unwrap();
+        prop_assert!(last.region.as_str() == "front hairline");
+    }
+
     #[test]
     fn a_start_drops_the_further_back_the_root(ahead in 0.0..8.0, out in 0.1..8.0, behind in 0.0..6.0, more in 0.01..3.0) {
         for scalp in [Curvature::Flat, Curvature::Round(cm(9.0))] {

@@ -91,7 +91,7 @@ prop_compose! {
         Section {
             name: place.to_string(),
             technique,
-            share_percent: share,
+            share_percent: Some(share),
             zone,
             target_level: target,
             product: shades.is_empty().then(|| "powder".to_owned()),

@@ -200,6 +200,8 @@ ONLY_IN_PYTHON = {
         "xyz_to_lab": METHOD,
     },
     "chart": {"Picture": "a text in Rust"},
+    "hair": {"by_caliper": METHOD, "hair_cut": "Rust has Cut"},
+    "head": {"profile": METHOD},
     "limits": {
         "jurisdictions": "Rust has Jurisdiction::ALL",
         "salt_factor": "Rust has Conversion::of",

@@ -29,7 +29,7 @@ from foilwork.planned.colour import (
     TonerPart,
     UnderlyingPigment,
 )
-from foilwork.planned.hair import Existing, Habits, Hair, TestDone
+from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
     ClassDecision,
@@ -37,11 +37,15 @@ from foilwork.planned.head import (
     HeadPlan,
     HeadReading,
     InPlace,
+    Lowlights,
+    PartReading,
     Region,
+    RegionFoils,
     RegionLook,
     Rejected,
     SectionPlan,
     Template,
+    ZoneLook,
 )
 from foilwork.planned.lift import (
     ChosenStrength,
@@ -57,11 +61,14 @@ from foilwork.planned.lift import (
 )
 from foilwork.planned.money import CostLineWithShare, CostTable, LeftOut, MoneyPlan, SetPrice, TaxedPrice
 from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
+from foilwork.planned.stock import ConsumableLine, StockLine, StockPlan, Substitute
 
 if TYPE_CHECKING:
     from foilwork._words import _Jurisdiction, _OrderBasis
 
 __all__ = [
+    "Band",
+    "BandedStrand",
     "Bowl",
     "BowlCard",
     "CardClock",
@@ -71,6 +78,7 @@ __all__ = [
     "Change",
     "ChosenStrength",
     "ClassDecision",
+    "ConsumableLine",
     "Contrast",
     "CostLineWithShare",
     "CostTable",
@@ -87,15 +95,18 @@ __all__ = [
     "InPlace",
     "LeftOut",
     "LevelRule",
+    "Lowlights",
     "Mix",
     "MoneyPlan",
     "NaturalShadeDose",
     "NeutralisingDose",
     "NotComputed",
+    "PartReading",
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
     "Region",
+    "RegionFoils",
     "RegionLook",
     "Rejected",
     "RejectedStrength",
@@ -109,6 +120,9 @@ __all__ = [
     "Sourced",
     "StatedNotUsed",
     "Step",
+    "StockLine",
+    "StockPlan",
+    "Substitute",
     "Swatch",
     "TaxedPrice",
     "Template",
@@ -121,6 +135,7 @@ __all__ = [
     "UnderlyingPigment",
     "Visit",
     "WeighedPart",
+    "ZoneLook",
 ]
 
 
@@ -153,6 +168,7 @@ class PlanData(Record):
         "order_basis": "Whose order the running order is.",
         "start": "When it starts, as the file says.",
         "stated_not_used": "Facts of the file that no check or computation reads.",
+        "stock": "What is taken from the shelf, against what is in hand.",
         "strengths": "The strengths that the plan chose, where sections left theirs out.",
         "title": "What the service is called.",
         "together": "What makes those sections finish together, or why they do not.",
@@ -181,6 +197,7 @@ class PlanData(Record):
     order_basis: _OrderBasis
     start: str
     stated_not_used: tuple[StatedNotUsed, ...]
+    stock: StockPlan
     strengths: tuple[ChosenStrength, ...]
     title: str
     together: tuple[TogetherPlan, ...]

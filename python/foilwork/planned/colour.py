@@ -282,7 +282,10 @@ class SectionColour(Record):
         "exposed_swatch": "The hair when it is lightened and not toned; absent where nothing is lifted.",
         "from_level": "The levels that it has now; the estimate is the darkest stretch.",
         "level_rule": "What the level rules of permanent colour expect; absent for every other product.",
-        "look": "How the area reads from a distance; absent where the file does not say how much of its hair is taken.",
+        "look": (
+            "How the area reads from a distance; absent where neither `taken_percent` nor a `panel` says how much of "
+            "its hair is taken."
+        ),
         "measured_with": "What it was measured with, where it was.",
         "natural": "The hair as it is now, modelled from its level.",
         "natural_shade": "The natural shade for white hair; absent where no permanent colour goes on white hair.",

@@ -22,23 +22,57 @@ if TYPE_CHECKING:
         _Zone,
     )
 
-__all__ = ["Existing", "Habits", "Hair", "TestDone"]
+__all__ = ["Band", "BandedStrand", "Existing", "Habits", "Hair", "TestDone"]
+
+
+@dataclass(frozen=True)
+class Band(Record):
+    """One colour on a stretch of the strand."""
+
+    __slots__ = {
+        "artificial": "Whether it was lightened or coloured.",
+        "from_cm": "Where it begins, from the scalp.",
+        "level": "Its level.",
+        "to_cm": "Where it ends, from the scalp.",
+        "tone": "Its tone in words.",
+    }
+    artificial: bool
+    from_cm: float
+    level: float
+    to_cm: float
+    tone: str | None
+
+
+@dataclass(frozen=True)
+class BandedStrand(Record):
+    """What lies along a strand, from the scalp to the ends, without a gap."""
+
+    __slots__ = {
+        "bands": "bands",
+        "length_cm": "length_cm",
+    }
+    bands: tuple[Band, ...]
+    length_cm: float
 
 
 @dataclass(frozen=True)
 class Existing(Record):
-    """Colour that is already in a zone."""
+    """Colour that is already there."""
 
     __slots__ = {
         "artificial": "Whether it is artificial colour.",
+        "from_cm": "Where it begins, where it is stated in cm.",
         "level": "Its level now.",
+        "to_cm": "Where it ends, where it is stated in cm.",
         "tone": "Its tone in the words of the file.",
-        "zone": "Where along the strand.",
+        "zone": "Where along the strand, where it is stated as a zone.",
     }
     artificial: bool
+    from_cm: float | None
     level: float
+    to_cm: float | None
     tone: str | None
-    zone: _Zone
+    zone: _Zone | None
 
 
 @dataclass(frozen=True)
@@ -81,7 +115,7 @@ class Hair(Record):
     __slots__ = {
         "density": "Hairs per area.",
         "elasticity": "Stretch and return of a damp strand.",
-        "existing": "Colour already there, zone by zone.",
+        "existing": "Colour already there, as stated.",
         "history": "What has been on this hair or has happened to this guest; an empty list says that nothing has.",
         "incompatibility_test": "Incompatibility test for metallic salts.",
         "length_cm": "Length of the lengths to be worked.",
@@ -90,9 +124,14 @@ class Hair(Record):
         "porosity": "How readily the hair takes up liquid.",
         "scalp": "State of the scalp.",
         "skin_test": "Skin test with the products of this service.",
+        "strand": "The same along the strand without a gap, where it is stated in cm.",
         "strand_test": "Strand test with the mixes of this service.",
         "texture": "Diameter of a strand.",
-        "white_percent": "Share of white hair.",
+        "white_counted_in": "The regions that were counted, where any were.",
+        "white_counted_percent": "How much of the hair was looked at for it, and the regions that were counted.",
+        "white_percent": (
+            "Share of white hair, by area; exact where it is stated, with its bounds where it was counted."
+        ),
     }
     density: _DensityByEye | None
     elasticity: _Elasticity | None
@@ -105,6 +144,9 @@ class Hair(Record):
     porosity: _Porosity | None
     scalp: _Scalp | None
     skin_test: TestDone | None
+    strand: BandedStrand | None
     strand_test: TestDone | None
     texture: _Texture | None
-    white_percent: float
+    white_counted_in: tuple[str, ...]
+    white_counted_percent: float
+    white_percent: Bounds[float]

@@ -11,7 +11,16 @@ from foilwork._record import Record
 from foilwork.planned.colour import Swatch
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _ExtraStep, _ProductKind, _ServiceClass, _Softness, _Technique, _Wish
+    from foilwork._words import (
+        _Basis,
+        _ExtraStep,
+        _PartLine,
+        _ProductKind,
+        _ServiceClass,
+        _Softness,
+        _Technique,
+        _Wish,
+    )
 
 __all__ = [
     "Change",
@@ -20,11 +29,15 @@ __all__ = [
     "HeadPlan",
     "HeadReading",
     "InPlace",
+    "Lowlights",
+    "PartReading",
     "Region",
+    "RegionFoils",
     "RegionLook",
     "Rejected",
     "SectionPlan",
     "Template",
+    "ZoneLook",
 ]
 
 
@@ -122,13 +135,33 @@ class InPlace(Record):
     """A section's place."""
 
     __slots__ = {
+        "first_foil": "Number of its first foil there, in the order of the work.",
+        "last_foil": "Number of its last foil there.",
         "of_region_percent": "How much of the region it is.",
         "region": "The region.",
         "section": "The section.",
     }
+    first_foil: int | None
+    last_foil: int | None
     of_region_percent: float
     region: str
     section: str
+
+
+@dataclass(frozen=True)
+class PartReading(Record):
+    """Where the hair is parted."""
+
+    __slots__ = {
+        "line_shows_after_weeks": (
+            "When regrowth shows in the first of its sections; absent where no section lies there."
+        ),
+        "part": "On which side.",
+        "regions": "The regions that it runs through.",
+    }
+    line_shows_after_weeks: Bounds[float] | None
+    part: _PartLine
+    regions: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -166,19 +199,78 @@ class Template(Record):
 
 
 @dataclass(frozen=True)
+class ZoneLook(Record):
+    """How light a region reads along the strand."""
+
+    __slots__ = {
+        "ends_lab_l": "L* of the ends.",
+        "mid_lengths_lab_l": "L* of the mid-lengths.",
+        "region": "The region.",
+        "roots_lab_l": "L* of the roots.",
+    }
+    ends_lab_l: Bounds[float]
+    mid_lengths_lab_l: Bounds[float]
+    region: str
+    roots_lab_l: Bounds[float]
+
+
+@dataclass(frozen=True)
 class HeadReading(Record):
     """How the head will read, and whether that is what was asked for."""
 
     __slots__ = {
         "look": "How it reads; `as_wanted` is true where nothing is asked for.",
-        "places": "Which section lies in which region.",
+        "part": "Where the hair is parted, and when regrowth shows there; absent where the file does not say.",
+        "places": "Which section lies in which region, and which of its foils.",
         "template": "The regions.",
         "wish": "What the file asks for.",
+        "zones": "The same by zone of the strand; empty where the length of the hair is not stated.",
     }
     look: HeadLook
+    part: PartReading | None
     places: tuple[InPlace, ...]
     template: Template
     wish: _Wish | None
+    zones: tuple[ZoneLook, ...]
+
+
+@dataclass(frozen=True)
+class RegionFoils(Record):
+    """What a gradient asks for in a region."""
+
+    __slots__ = {
+        "foils": "Foils.",
+        "of_head_percent": "Of all the hair, how much is taken there.",
+        "order": (
+            "Its place in the work, from one: the back from below upward, then the front inward to outward, for the "
+            "finest hair is done soonest and goes on last (common practice)."
+        ),
+        "region": "The region.",
+        "start_cm": "Where the colour begins.",
+        "taken_percent": "Of the hair there, how much is taken.",
+    }
+    foils: int
+    of_head_percent: float
+    order: int
+    region: str
+    start_cm: float
+    taken_percent: float
+
+
+@dataclass(frozen=True)
+class Lowlights(Record):
+    """Darker strands for depth."""
+
+    __slots__ = {
+        "foils": "Foils of them, where the hair of a foil is known.",
+        "level": "Their level.",
+        "light_foils_between": "Light foils between two of them, so that they lie evenly.",
+        "share_percent": "The share of the section's hair that is made darker.",
+    }
+    foils: Bounds[int]
+    level: float
+    light_foils_between: int
+    share_percent: float
 
 
 @dataclass(frozen=True)
@@ -191,6 +283,7 @@ class SectionPlan(Record):
         "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
         "last_foil": "Number of its last foil.",
         "line_shows_after_weeks": "When the regrowth shows.",
+        "lowlights": "Darker strands for the depth that is wanted; absent where none is.",
         "mix_per_foil_g": "Mixture for a foil.",
         "product_class": "The class of product that does it, with what was not taken and why.",
         "root_shadow_cm": (
@@ -198,6 +291,7 @@ class SectionPlan(Record):
         ),
         "section": "The section.",
         "share_of_panel_percent": "Of the hair on its panels, what is picked.",
+        "share_percent": "Of all the hair, what it takes: stated, or from the gradient.",
         "softness": "How the start looks.",
         "start_cm": "From the scalp to the first colour.",
         "takes_g": "The mixture that this hair takes, without spare.",
@@ -208,11 +302,13 @@ class SectionPlan(Record):
     hair_g: Bounds[float] | None
     last_foil: int | None
     line_shows_after_weeks: Bounds[float]
+    lowlights: Lowlights | None
     mix_per_foil_g: Bounds[float] | None
     product_class: ClassDecision
     root_shadow_cm: Bounds[float] | None
     section: str
     share_of_panel_percent: Bounds[float] | None
+    share_percent: float
     softness: _Softness
     start_cm: Bounds[float]
     takes_g: Bounds[float] | None
@@ -225,17 +321,25 @@ class HeadPlan(Record):
 
     __slots__ = {
         "basis": "What hairs and masses rest on.",
+        "gradient": "What the gradient asks of each region; empty without one.",
+        "growth_cm_per_month": "How fast it grows.",
         "hair_g": "Mass of all the hair; absent where its length is not stated.",
         "head_hairs": "All its hairs.",
         "look": "How the head will read; absent where no section says in which `regions` it lies.",
         "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
+        "regrowth_cm": "What has grown in since the last colour; absent where neither bands nor weeks say it.",
         "sections": "Section by section, in the working order.",
         "service_class": "What to call the service when booking and pricing it.",
+        "warm_band_cm": "How far from the scalp its warmth speeds a mixture up.",
     }
     basis: _Basis
+    gradient: tuple[RegionFoils, ...]
+    growth_cm_per_month: Bounds[float]
     hair_g: Bounds[float] | None
     head_hairs: Bounds[float]
     look: HeadReading | None
     mass_per_length_g_per_cm: Bounds[float]
+    regrowth_cm: Bounds[float] | None
     sections: tuple[SectionPlan, ...]
     service_class: _ServiceClass
+    warm_band_cm: Bounds[float]

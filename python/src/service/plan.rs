@@ -149,6 +149,8 @@ parts! {
     start,
     /// Facts of the file that no check or computation reads.
     stated_not_used,
+    /// What is taken from the shelf, against what is in hand.
+    stock,
     /// The strengths that the plan chose, where sections left theirs out.
     strengths,
     /// What the service is called.

@@ -51,7 +51,8 @@ pub struct SectionColour {
     pub toner: Option<String>,
     /// The hair at the end: under its toner where one goes on it, else at its target.
     pub swatch: Swatch,
-    /// How the area reads from a distance; absent where the file does not say how much of its hair is taken.
+    /// How the area reads from a distance; absent where neither `taken_percent` nor a `panel` says how
+    /// much of its hair is taken.
     pub look: Option<SectionLook>,
     /// How much of a shade balances the warmth; absent without a toner, or without a shade for it in the shop.
     pub neutralising: Option<SectionNeutralising>,
@@ -176,7 +177,8 @@ impl Stage<'_, '_> {
         };
         let taken = self.request.file.section.get(work.in_request).and_then(|section| section.taken_percent);
         let field = format!("{}.taken_percent", work.task.field);
-        let taken = taken.map(Share::from_percent).transpose().in_field(&field)?;
+        let of_panel = || Some(work.task.on_head?.layout?.share_of_panel.best());
+        let taken = taken.map(Share::from_percent).transpose().in_field(&field)?.or_else(of_panel);
         let own = self.mixes.get(work.place);
         Ok(SectionColour {
             section: work.name().to_owned(),
@@ -197,7 +199,8 @@ impl Stage<'_, '_> {
             swatch,
             look: taken.map(|taken| section_look(&natural, &swatch, taken)),
             neutralising: neutralising.filter(|_| lifts),
-            natural_shade: own.and_then(|mix| doses::natural_shade(self.request, self.hair.white, work, target, mix)),
+            natural_shade: own
+                .and_then(|mix| doses::natural_shade(self.request, self.hair.white.best(), work, target, mix)),
             pre_pigment: own.and_then(|mix| doses::pigment_first(self.request, self.hair, work, mix)),
         })
     }

@@ -1,5 +1,5 @@
 use super::{
-    ChairTime, Evidence, Hair, Plan, Start, cautions,
+    ChairTime, Evidence, Hair, Plan, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,
@@ -77,6 +77,8 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
     let timeline = Timeline::of(&hair, &sections, &mixes, &strengths);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
     let money = costs::money(&request, &sections, &mixes, &timeline)?;
+    let head_plan = HeadPlan::of(&request, &hair, &sections, &colours)?;
+    let stock = StockPlan::of(&request, &sections, &mixes)?;
     let start = Start::of(request.start);
     let findings = check::check(&Stages {
         start,
@@ -90,9 +92,11 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         timeline: &timeline,
         strengths: &strengths,
         lift: &lift,
+        stock: &stock,
+        head: &head_plan,
+        request: &request,
     });
     let findings = findings.finish(&mut mixes);
-    let head_plan = HeadPlan::of(&request, &hair, &sections, &colours);
     let head = &request.file.service;
     Ok(Plan {
         format: Plan::FORMAT,
@@ -115,6 +119,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         stated_not_used: unused::stated_not_used(&request),
         not_computed: unknown::not_computed(&request, &sections, &mixes, money.is_some()),
         defaults: request.defaults.clone(),
+        stock,
         head: head_plan,
         hair,
         order_basis: sections.order_basis(),

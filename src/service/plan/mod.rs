@@ -3,6 +3,7 @@
 //! It is made by a row of stages, each in a file of its own and each reading only the results of those before it: the
 //! hair as it is, sections, strengths left open, mixes, colours, timeline, lift, money. The checks read the finished stages.
 
+mod canvas;
 mod cards;
 mod cautions;
 mod chair;
@@ -12,6 +13,7 @@ mod costs;
 mod developer;
 mod doses;
 mod evidence;
+mod existing;
 mod findings;
 mod hair;
 mod head_plan;
@@ -29,6 +31,7 @@ mod sections;
 mod shelf_strengths;
 mod situation;
 mod start;
+mod stock;
 mod strengths;
 mod timeline;
 mod together;
@@ -44,8 +47,9 @@ pub use colours::{Contrast, SectionColour};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use doses::{NaturalShadeDose, SectionNeutralising};
 pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
-pub use hair::{Existing, Hair, TestDone};
-pub use head_plan::{HeadPlan, HeadReading, InPlace, SectionPlan};
+pub use existing::Existing;
+pub use hair::{Hair, TestDone};
+pub use head_plan::{HeadPlan, HeadReading, InPlace, PartReading, SectionPlan, ZoneLook};
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub use make::{plan, plan_text, plan_with};
@@ -55,6 +59,7 @@ pub use model::Plan;
 pub use order::OrderBasis;
 pub use schema::plan_schema;
 pub use start::Start;
+pub use stock::{ConsumableLine, StockCover, StockLine, StockPlan, Substitute};
 pub use timeline::Step;
 pub use together::{ChosenStrength, RejectedStrength, TogetherPlan, TogetherSection};
 pub use trail::{TracedInput, TracedResult};

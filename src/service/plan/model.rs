@@ -1,6 +1,6 @@
 use super::{
     Caution, ChairTime, ChosenStrength, Contrast, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
-    SectionColour, SectionLift, Start, StatedNotUsed, Step, TogetherPlan,
+    SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
@@ -54,6 +54,8 @@ pub struct Plan {
     pub lift: Vec<SectionLift>,
     /// What to mix, in the running order.
     pub mixes: Vec<Mix>,
+    /// What is taken from the shelf, against what is in hand.
+    pub stock: StockPlan,
     /// Hair and foils, section by section, and how the head will read.
     pub head: HeadPlan,
     /// What it costs and what to charge; absent without prices.

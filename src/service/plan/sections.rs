@@ -2,7 +2,7 @@
 
 use super::{
     Hair, OrderBasis,
-    hair::Canvas,
+    canvas::{Canvas, Stretch},
     known, order,
     toner::{self, Mixture},
 };
@@ -35,6 +35,8 @@ pub(super) struct Work<'r> {
     pub(super) ratio: Option<Ratio>,
     /// What the search for the products found, where the file names a look instead of a mix.
     pub(super) search: Vec<Finding>,
+    /// The stretch of the strand that it lies on.
+    pub(super) stretch: Stretch,
     /// The levels that it goes on; the estimate is the darkest.
     pub(super) from: Interval<Level>,
     /// That darkest hair alone, as far as its reading may be off: lift starts there.
@@ -206,13 +208,14 @@ fn work<'r>(
     (place, in_request): (usize, usize),
     task: &'r Task,
 ) -> Result<Work<'r>, Problems> {
+    let stretch = stretch(request, task);
     let canvas = match (task.starting_level, task.stage) {
-        (Some(stated), _) => hair.of_level(stated, hair.at(task.zone).artificial.is_some()),
+        (Some(stated), _) => hair.of_level(stated, hair.at(stretch).artificial.is_some()),
         // A root shadow goes on the natural base.
         (None, WorkStage::RootShadow) => {
-            Canvas { level: hair.natural_level, darkest: hair.natural_level, ..hair.at(task.zone) }
+            Canvas { level: hair.natural_level, darkest: hair.natural_level, ..hair.at(stretch) }
         }
-        (None, WorkStage::Section | WorkStage::Toner) => hair.at(task.zone),
+        (None, WorkStage::Section | WorkStage::Toner) => hair.at(stretch),
     };
     // A toner goes on what its sections were lifted to.
     let toned = if task.stage == WorkStage::Toner { lifted(request, task) } else { None };
@@ -246,6 +249,7 @@ fn work<'r>(
         products,
         ratio,
         search,
+        stretch,
         from,
         darkest: toned.unwrap_or(canvas.darkest),
         exposed,
@@ -253,6 +257,13 @@ fn work<'r>(
         lightened: canvas.lightened,
         tone,
     })
+}
+
+/// The zone, in cm where the length of the hair is known; a section begins where its colour does.
+fn stretch(request: &Request, task: &Task) -> Stretch {
+    let starts = task.on_head.map(|on_head| on_head.profile.start.best());
+    let from = |(from, to)| (starts.filter(|start| *start > from && *start < to).unwrap_or(from), to);
+    Stretch { zone: task.zone, cm: request.amounts.stretch(task.zone).map(from) }
 }
 
 /// The hair that a toner or a deposit meets, from what is known best; of several sections the darkest.

@@ -16,6 +16,13 @@ pub struct StatedNotUsed {
     pub why: &'static str,
 }
 
+/// Whether the gradient gives a section its share, its start or its foils.
+fn takes_from_gradient(section: &Section) -> bool {
+    let counted = section.foils.is_some() || section.panel.is_some();
+    let stated = section.share_percent.is_some() && (section.start_cm.is_some() || section.over_directed.is_some());
+    !(section.regions.is_empty() || (stated && counted))
+}
+
 /// The facts of one file, in the order of its fields.
 pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
     let file = &request.file;
@@ -56,6 +63,16 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
             file.section.iter().any(|section| section.measured_with.is_some() && section.measured.is_none()),
             "section[].measured_with",
             "nothing is stated that was read with it: enter `measured`",
+        ),
+        (
+            file.gradient.is_some() && !file.section.iter().any(takes_from_gradient),
+            "gradient",
+            "every section states its own share, start and foils, or lies in no `regions`",
+        ),
+        (
+            file.service.part.is_some() && request.map.is_none(),
+            "service.part",
+            "no section says in `regions` where it lies",
         ),
         (
             (file.finish.within_min.is_some() || file.finish.tolerance_levels.is_some()) && !open,

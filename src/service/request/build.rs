@@ -1,11 +1,13 @@
 use super::{
     Bottle, DefaultUsed, HairAmounts, HeadMap, Item, Task, after_rinse, counts_from,
     defaults::{self, DefaultValue, Defaults},
-    shelf, strands,
+    head_map, shelf, strands,
     task::{self, Oxidant, Shelf},
 };
 use crate::{
     colour::{Level, LevelChange},
+    hair::WhiteShare,
+    head::Gradient,
     lift::StrandReading,
     limits::Jurisdiction,
     quantity::{Duration, Mass, Temperature},
@@ -39,6 +41,10 @@ pub(in crate::service) struct Request {
     pub(in crate::service) tolerance: LevelChange,
     /// The hair in grams.
     pub(in crate::service) amounts: HairAmounts,
+    /// How much of it is white.
+    pub(in crate::service) white: WhiteShare,
+    /// How the light falls off inward.
+    pub(in crate::service) gradient: Option<Gradient>,
     /// Where the sections lie, where they say so.
     pub(in crate::service) map: Option<HeadMap>,
     pub(in crate::service) defaults: Vec<DefaultUsed>,
@@ -79,11 +85,15 @@ impl Request {
         let bottles = shelf::bottles(&shop, room, &mut used)?;
         let items = shelf::items(&shop);
         let amounts = HairAmounts::of(&file.analysis)?;
-        let map = HeadMap::of(file)?;
+        let template = head_map::template(file)?;
+        let white = head_map::white(file, &template)?;
+        let map = HeadMap::of(file, &template)?;
+        let gradient = file.gradient.as_ref().map(|entry| head_map::gradient(entry, amounts.length)).transpose()?;
+        let asked = head_map::asked(file, map.as_ref(), gradient)?;
         let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts };
         let mut tasks = Vec::new();
-        for (i, section) in file.section.iter().enumerate() {
-            tasks.push(task::section(i, section, &file.section, &look_up, &mut used)?);
+        for ((i, section), asked) in file.section.iter().enumerate().zip(asked) {
+            tasks.push(task::section(i, section, &file.section, asked, &look_up, &mut used)?);
         }
         let toners: Result<Vec<_>, _> = file
             .toner
@@ -120,6 +130,8 @@ impl Request {
             items,
             tasks,
             amounts,
+            white,
+            gradient,
             map,
             strands,
             window,

@@ -1,14 +1,17 @@
 //! The hair of the guest in grams, the foils of a section, and what it takes.
 
+use super::head_map::Asked;
 use crate::{
     hair::{
-        Age, DensityFact, Diameter, DiameterMethod, HairDensity, HairFacts, HeadOfHair, Ponytail, ThreadFact,
-        calibrated,
+        Age, DensityFact, Diameter, DiameterMethod, HairDensity, HairFacts, HeadOfHair, Ponytail, ThreadFact, Weeks,
+        calibrated, grown, growth,
     },
-    head::{Demand, InFoils, Layout, Panel, Profile, Taking, Technique, by_hand, demand, take_up},
+    head::{
+        Curvature, Demand, InFoils, Layout, OverDirection, Panel, Profile, Taking, Technique, by_hand, demand, take_up,
+    },
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
-    service::shape::{Analysis, FoilPanel, Section, Zone},
+    service::shape::{Analysis, FoilPanel, OverDirectedEntry, Section, Zone},
     source::Interval,
 };
 
@@ -19,6 +22,10 @@ pub(in crate::service) struct HairAmounts {
     pub(in crate::service) head: HeadOfHair,
     /// Length of the hair, where it is stated: without it there are no grams.
     pub(in crate::service) length: Option<Length>,
+    /// What has grown in since the last colour, where that is known.
+    pub(in crate::service) regrowth: Option<Interval<Length>>,
+    /// What must have grown in since by the weeks, where bands say it too.
+    pub(in crate::service) by_weeks: Option<Interval<Length>>,
 }
 
 /// The foils of a section, and how its colour lies along the strand.
@@ -32,6 +39,9 @@ pub(in crate::service) struct SectionFoils {
     /// What it takes; none where the length of the hair is not stated.
     pub(in crate::service) demand: Option<Demand>,
 }
+
+/// Radius of a head under a panel, in cm (assumed).
+const HEAD_RADIUS: f64 = 9.0;
 
 /// Hair of this length where none is stated, to lay a technique along the strand, in cm.
 const USUAL_LENGTH: f64 = 30.0;
@@ -66,7 +76,33 @@ impl HairAmounts {
             ponytail: girth.map(|girth| Ponytail { girth: girth.into(), gathered }),
         };
         let length = analysis.length_cm.map(Length::from_cm).transpose().in_field("analysis.length_cm")?;
-        Ok(Self { facts, head: facts.head(), length })
+        let weeks = analysis.weeks_since_colour.map(Weeks::from_weeks).transpose();
+        let weeks = weeks.in_field("analysis.weeks_since_colour")?;
+        let by_weeks = weeks.map(|weeks| grown(weeks.into(), growth(facts.group).value));
+        // Bands say where colour begins; where one begins at the scalp nothing has grown in.
+        let first = analysis
+            .existing
+            .iter()
+            .filter_map(|band| band.from_cm)
+            .fold(None, |first: Option<f64>, from| Some(first.map_or(from, |first| first.min(from))));
+        let by_bands = first.map(Length::from_cm).transpose().in_field("analysis.existing")?;
+        let regrowth = by_bands.map(Interval::exact).or(by_weeks);
+        Ok(Self { facts, head: facts.head(), length, regrowth, by_weeks: by_weeks.filter(|_| by_bands.is_some()) })
+    }
+
+    /// The root is what has grown in since the last colour; where that is not known, 2.5 cm (1.5 to 4), assumed.
+    fn root(&self, length: Length) -> Interval<Length> {
+        let half = length.cm() / 2.0;
+        let usual = || Interval::ordered(1.5, 2.5, 4.0);
+        let known = self.regrowth.filter(|grown| grown.best().cm() > 0.0).map(|grown| grown.map(Length::cm));
+        known.unwrap_or_else(usual).map(|cm: f64| Length::nearest(cm.min(half)))
+    }
+
+    /// The stretch of the strand that a zone is, by the best estimates; none where the length of the hair is not stated.
+    pub(in crate::service) fn stretch(&self, zone: Zone) -> Option<(Length, Length)> {
+        let length = self.length?;
+        let from = self.begins(zone, length, Interval::exact(Length::MIN)).best();
+        Some((from, self.ends(zone, length).best()))
     }
 
     /// The foils of a section and what it takes.
@@ -74,31 +110,47 @@ impl HairAmounts {
         &self,
         section: &Section,
         field: &str,
-        lightens: bool,
-        on_scalp: bool,
+        asked: Asked,
+        (lightens, on_scalp): (bool, bool),
     ) -> Result<SectionFoils, Problems> {
         let length = self.length.unwrap_or_else(|| Length::nearest(USUAL_LENGTH));
         let layout = section.panel.as_ref().map(|panel| layout(panel, section.technique, &format!("{field}.panel")));
         let layout = layout.transpose()?;
         let panels = section.panel.as_ref().and_then(|panel| panel.count).unwrap_or(1);
         let counted = layout.map(|layout| layout.foils.map(|foils| foils.saturating_mul(panels)));
-        let foils = section.foils.map(Interval::from).or(counted);
+        let foils = section.foils.or(asked.foils.filter(|_| counted.is_none())).map(Interval::from).or(counted);
         let mut profile = section.technique.profile(length).value;
-        if let Some(cm) = section.start_cm {
-            let start_field = format!("{field}.start_cm");
-            let start = Length::from_cm(cm).in_field(&start_field)?;
-            if self.length.is_some_and(|length| start >= length) {
+        let within = |start: Length, name: &str| match self.length {
+            Some(length) if start >= length => {
                 let way_out = format!(
                     "{start} is not within the hair's `analysis.length_cm`, {length}: start nearer to the scalp"
                 );
-                return Err(way_out).in_field(&start_field);
+                Err(way_out).in_field(&format!("{field}.{name}"))
             }
-            profile.start = start.into();
+            _ => Ok(start),
+        };
+        if let Some(cm) = section.start_cm {
+            let start = Length::from_cm(cm).in_field(&format!("{field}.start_cm"))?;
+            profile.start = within(start, "start_cm")?.into();
+        } else if let Some(held) = &section.over_directed {
+            let starts = over_directed(held, &format!("{field}.over_directed"))?;
+            within(starts.high(), "over_directed")?;
+            // Strand by strand it begins further down: that is a transition, as far as the whole panel is seen.
+            let drop = starts.high().cm() - starts.low().cm();
+            profile = Profile {
+                start: starts.low().into(),
+                transition: profile.transition.map(|over| Length::nearest(over.cm() + drop)),
+                ..profile
+            };
+        } else if let Some(start) = asked.start {
+            profile.start = start;
         } else if section.zone != Zone::Whole {
-            profile.start = begins(section.zone, length, profile.start);
+            profile.start = self.begins(section.zone, length, profile.start);
         }
         let demand = match self.length {
-            Some(length) => Some(self.demand(section, field, (profile, length), foils, lightens, on_scalp)?),
+            Some(length) => {
+                Some(self.demand(section, field, (profile, length), (asked.share, foils), (lightens, on_scalp))?)
+            }
             None => None,
         };
         Ok(SectionFoils { layout, foils, profile, demand })
@@ -110,14 +162,12 @@ impl HairAmounts {
         section: &Section,
         field: &str,
         (profile, length): (Profile, Length),
-        foils: Option<Interval<u32>>,
-        lightens: bool,
-        on_scalp: bool,
+        (share, foils): (Share, Option<Interval<u32>>),
+        (lightens, on_scalp): (bool, bool),
     ) -> Result<Demand, Problems> {
-        let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
         let scalp = on_scalp.then(|| self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
         let take_up = take_up(section.technique, lightens).value;
-        let to = ends(section.zone, length);
+        let to = self.ends(section.zone, length);
         let mut needed = demand(&self.head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
         if let Some(used) = section.used_g.map(Mass::from_g).transpose().in_field(&format!("{field}.used_g"))? {
             needed.mix = calibrated(needed.mix, used);
@@ -128,29 +178,42 @@ impl HairAmounts {
     }
 }
 
-/// The root is a hand's breadth of regrowth, 2.5 cm (1.5 to 4), assumed.
-fn root(length: Length) -> Interval<Length> {
-    Interval::ordered(1.5, 2.5, 4.0).map(|cm: f64| Length::nearest(cm.min(length.cm() / 2.0)))
-}
-
-/// Where a zone begins; the ends are the last third of what is not root.
-fn begins(zone: Zone, length: Length, usual: Interval<Length>) -> Interval<Length> {
-    match zone {
-        Zone::Roots | Zone::Whole => usual,
-        Zone::MidLengths | Zone::Lengths => {
-            usual.combine(root(length), |usual, root| if usual > root { usual } else { root })
+impl HairAmounts {
+    /// Where a zone begins; the ends are the last third of what is not root.
+    fn begins(&self, zone: Zone, length: Length, usual: Interval<Length>) -> Interval<Length> {
+        let root = self.root(length);
+        match zone {
+            Zone::Roots | Zone::Whole => usual,
+            Zone::MidLengths | Zone::Lengths => {
+                usual.combine(root, |usual, root| if usual > root { usual } else { root })
+            }
+            Zone::Ends => root.map(|root| last_third(root, length)),
         }
-        Zone::Ends => root(length).map(|root| Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)),
+    }
+
+    /// Where a zone ends.
+    fn ends(&self, zone: Zone, length: Length) -> Interval<Length> {
+        let root = self.root(length);
+        match zone {
+            Zone::Roots => root,
+            Zone::MidLengths => root.map(|root| last_third(root, length)),
+            Zone::Ends | Zone::Lengths | Zone::Whole => length.into(),
+        }
     }
 }
 
-/// Where a zone ends.
-fn ends(zone: Zone, length: Length) -> Interval<Length> {
-    match zone {
-        Zone::Roots => root(length),
-        Zone::MidLengths => root(length).map(|root| Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)),
-        Zone::Ends | Zone::Lengths | Zone::Whole => length.into(),
-    }
+fn last_third(root: Length, length: Length) -> Length {
+    Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)
+}
+
+/// Where the colour of a panel begins that is held to one line: from its first root to its last.
+fn over_directed(held: &OverDirectedEntry, field: &str) -> Result<Interval<Length>, Problems> {
+    let cm = |value: f64, name: &str| Length::from_cm(value).in_field(&format!("{field}.{name}"));
+    let radius = cm(held.scalp_radius_cm.unwrap_or(HEAD_RADIUS), "scalp_radius_cm")?;
+    let (ahead, out) = (cm(held.ahead_cm, "ahead_cm")?, cm(held.out_cm, "out_cm")?);
+    let depth = cm(held.panel_depth_cm, "panel_depth_cm")?;
+    let held = OverDirection { ahead, out, scalp: Curvature::Round(radius) };
+    Ok(Interval::ordered(held.start(Length::MIN), held.start(Length::nearest(depth.cm() / 2.0)), held.start(depth)))
 }
 
 fn sure_area(cm2: f64) -> Result<Interval<Area>, InvalidQuantity> {

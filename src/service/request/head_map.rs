@@ -1,10 +1,11 @@
-//! The head as the file maps it: the template, and where its sections lie.
+//! The head as the file maps it: the template, where its sections lie, and what a gradient gives them.
 
 use crate::{
-    head::{Placement, Region, Rest, Template, partition},
-    quantity::Share,
+    hair::{WhiteCount, WhiteShare, white_share},
+    head::{Gradient, Placement, Region, Rest, SectionGradient, Technique, Template, partition, share_out},
+    quantity::{Length, Quantity, Share},
     reader::{InField, Problems},
-    service::shape::{RegionEntry, ServiceFile},
+    service::shape::{GradientEntry, RegionEntry, Section, ServiceFile, WhiteCountEntry},
     source::{Basis, Interval},
 };
 
@@ -16,17 +17,67 @@ pub(in crate::service) struct HeadMap {
     pub(in crate::service) hair: Vec<(String, Interval<Share>)>,
 }
 
+/// What of a section is stated, or follows from the gradient.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Asked {
+    pub(super) share: Share,
+    /// Where the gradient lets its colour begin.
+    pub(super) start: Option<Interval<Length>>,
+    /// Its part of the foils that the gradient has for the whole head.
+    pub(super) foils: Option<u32>,
+}
+
+/// The regions of the file, or those of foilwork's own template.
+pub(super) fn template(file: &ServiceFile) -> Result<Template, Problems> {
+    match file.region.as_slice() {
+        [] => Ok(Template::standard()),
+        own => Template::new(own.iter().enumerate().map(region).collect::<Result<_, _>>()?, Basis::Stated)
+            .in_field("region"),
+    }
+}
+
+/// The white share of all the hair: stated, or from the counts of regions by the hair they bear.
+pub(super) fn white(file: &ServiceFile, template: &Template) -> Result<WhiteShare, Problems> {
+    let analysis = &file.analysis;
+    if let Some(percent) = analysis.white_percent {
+        let white = Share::from_percent(percent).in_field("analysis.white_percent")?;
+        return Ok(WhiteShare { white: white.into(), counted: Share::ALL, regions: Vec::new() });
+    }
+    let hair = template.hair();
+    let mut counts: Vec<WhiteCount> = Vec::new();
+    for (i, entry) in analysis.white_counts.iter().enumerate() {
+        let field = format!("analysis.white_counts[{}]", i + 1);
+        let WhiteCountEntry { region, white, counted } = entry;
+        let place = template.position(region).in_field(&format!("{field}.region"))?;
+        if counts.iter().any(|before| before.region == *region) {
+            return Err(format!("{region:?} is counted twice: add the two counts up"))
+                .in_field(&format!("{field}.region"));
+        }
+        if white > counted {
+            let wrong = format!("{white} white of `counted` {counted} cannot be: correct one of the two");
+            return Err(wrong).in_field(&format!("{field}.white"));
+        }
+        let share = hair.get(place).map_or(Share::NONE, Interval::best);
+        counts.push(WhiteCount { region: region.clone(), share, white: *white, counted: *counted });
+    }
+    white_share(&counts)
+        .ok_or("no region was counted: count one, or give `white_percent`")
+        .in_field("analysis.white_counts")
+}
+
 impl HeadMap {
     /// None when no section says where it lies.
-    pub(super) fn of(file: &ServiceFile) -> Result<Option<Self>, Problems> {
+    pub(super) fn of(file: &ServiceFile, template: &Template) -> Result<Option<Self>, Problems> {
         if file.section.iter().all(|section| section.regions.is_empty()) {
-            return Ok(None);
+            return match file.service.rest {
+                Some(Rest::Refused) => {
+                    let missing = "no section names its `regions`: name them, or leave `rest` out";
+                    Err(missing).in_field("service.rest")
+                }
+                _ => Ok(None),
+            };
         }
-        let template = match file.region.as_slice() {
-            [] => Template::standard(),
-            own => Template::new(own.iter().enumerate().map(region).collect::<Result<_, _>>()?, Basis::Stated)
-                .in_field("region")?,
-        };
+        let template = template.clone();
         let mut placements = Vec::new();
         for (i, section) in file.section.iter().enumerate() {
             for (j, place) in section.regions.iter().enumerate() {
@@ -40,20 +91,79 @@ impl HeadMap {
                 });
             }
         }
-        let hair = partition(&template, &placements, Rest::Natural).in_field("section[].regions")?;
-        for (i, section) in file.section.iter().enumerate() {
-            let area = hair.iter().find(|(name, _)| *name == section.name).map(|(_, share)| share.high());
-            if let Some(area) = area.filter(|area| section.share_percent > area.percent()) {
-                let way_out = format!(
-                    "{} % of the hair is more than its `regions` bear, {:.0} % at most: give less, or more regions",
-                    section.share_percent,
-                    area.percent()
-                );
-                return Err(way_out).in_field(&format!("section[{}].share_percent", i + 1));
-            }
-        }
+        let rest = file.service.rest.unwrap_or(Rest::Natural);
+        let hair = partition(&template, &placements, rest).in_field("section[].regions")?;
         Ok(Some(Self { template, placements, hair }))
     }
+}
+
+/// What every section takes, in the order of the file: what it states, else what the gradient asks of its regions.
+pub(super) fn asked(
+    file: &ServiceFile,
+    map: Option<&HeadMap>,
+    blend: Option<Gradient>,
+) -> Result<Vec<Asked>, Problems> {
+    let mut asked = Vec::with_capacity(file.section.len());
+    for (i, section) in file.section.iter().enumerate() {
+        let field = format!("section[{}].share_percent", i + 1);
+        let own = section.share_percent.map(Share::from_percent).transpose().in_field(&field)?;
+        let blended = blend.zip(map).and_then(|(blend, map)| of_section(&blend, map, section));
+        let share = own.or(blended.map(|blended| blended.of_head)).filter(|share| *share > Share::NONE);
+        let missing = "missing: state it, or a `gradient` and the section's `regions`, of which it takes some hair";
+        let share = share.ok_or(missing).in_field(&field)?;
+        let area = map.and_then(|map| map.hair.iter().find(|(name, _)| *name == section.name));
+        if let Some((_, area)) = area.filter(|(_, area)| share > area.high()) {
+            let way_out = format!(
+                "{share} of the hair is more than its `regions` bear, {:.0} at most: give less, or more regions",
+                area.high()
+            );
+            return Err(way_out).in_field(&field);
+        }
+        asked.push(Asked { share, start: blended.map(|blended| blended.start), foils: None });
+    }
+    let foils = file.gradient.as_ref().and_then(|entry| entry.foils);
+    if let Some(foils) = foils {
+        let open = |section: &Section| {
+            let blended = blend.zip(map).and_then(|(blend, map)| of_section(&blend, map, section));
+            let counted = section.foils.is_some() || section.panel.is_some();
+            section.technique.is_in_foil() && blended.is_some() && !counted
+        };
+        let weight = |(section, asked): (&Section, &Asked)| if open(section) { asked.share.percent() } else { 0.0 };
+        let weights: Vec<f64> = file.section.iter().zip(&asked).map(weight).collect();
+        for ((section, asked), count) in file.section.iter().zip(&mut asked).zip(share_out(foils, &weights)) {
+            asked.foils = open(section).then_some(count);
+        }
+    }
+    Ok(asked)
+}
+
+fn of_section(blend: &Gradient, map: &HeadMap, section: &Section) -> Option<SectionGradient> {
+    // A block or a regrowth is all of its hair; a gradient is for what is picked, combed or painted.
+    let all_of_it = matches!(section.technique, Technique::Block | Technique::Regrowth);
+    let places = map.placements.iter().filter(|placement| placement.section == section.name);
+    if all_of_it { None } else { blend.of_section(&map.template, places) }
+}
+
+/// The gradient of the file.
+pub(super) fn gradient(entry: &GradientEntry, length: Option<Length>) -> Result<Gradient, Problems> {
+    let cm = |value: f64, name: &str| Length::from_cm(value).in_field(&format!("gradient.{name}"));
+    let percent = |value: f64, name: &str| Share::from_percent(value).in_field(&format!("gradient.{name}"));
+    let start = (cm(entry.start_outline_cm, "start_outline_cm")?, cm(entry.start_interior_cm, "start_interior_cm")?);
+    let share = (
+        percent(entry.share_outline_percent, "share_outline_percent")?,
+        percent(entry.share_interior_percent, "share_interior_percent")?,
+    );
+    // The longest that a file may state, where it states none.
+    let length = length.unwrap_or_else(|| Length::nearest(200.0));
+    let named = |error: crate::head::GradientError| {
+        let text = error.to_string();
+        let cm = text.replace("start_outline`", "start_outline_cm`").replace("start_interior`", "start_interior_cm`");
+        let percent = cm
+            .replace("share_outline`", "share_outline_percent`")
+            .replace("share_interior`", "share_interior_percent`");
+        percent.replace("hair's `length`", "hair's `analysis.length_cm`")
+    };
+    Gradient::new(start, share, length).map_err(named).in_field("gradient")
 }
 
 fn region((i, entry): (usize, &RegionEntry)) -> Result<Region, Problems> {

@@ -1,6 +1,7 @@
 use super::{
     Bottle, HairAmounts, InField, Item, ItemKind, SectionFoils, defaults,
     defaults::{DefaultValue, Defaults},
+    head_map::Asked,
 };
 use crate::{
     choice::choice,
@@ -197,6 +198,7 @@ pub(super) fn section(
     i: usize,
     section: &Section,
     all: &[Section],
+    asked: Asked,
     shelf: &Shelf<'_>,
     defaults: &mut Defaults,
 ) -> Result<Task, Problems> {
@@ -206,7 +208,7 @@ pub(super) fn section(
         None => shelf.mix(&section.mix, &field)?,
     };
     let lightens = products.iter().any(|(i, _)| shelf.items.get(*i).is_some_and(Item::lightens));
-    let share = Share::from_percent(section.share_percent).in_field(&format!("{field}.share_percent"))?;
+    let share = asked.share;
     let on_scalp = section.on_scalp.or_else(|| {
         let touches = touches_scalp(section.technique, section.zone)?;
         let why = if touches {
@@ -229,7 +231,7 @@ pub(super) fn section(
             Cover::OpenAir
         }
     };
-    let on_head = shelf.amounts.section(section, &field, lightens, on_scalp == Some(true))?;
+    let on_head = shelf.amounts.section(section, &field, asked, (lightens, on_scalp == Some(true)))?;
     let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {

@@ -1,12 +1,14 @@
 use super::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
 use crate::colour::Instrument;
 use crate::hair::{DensityByEye, DiameterMethod, Group, Texture};
+use crate::reader::one_of;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// What the hair is.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [one_of(&["white_percent", "white_counts"])]))]
 pub struct Analysis {
     /// Natural level, decimals allowed, read at the roots.
     #[schemars(range(min = 1.0, max = 10.0), extend("x-unit" = "levels"))]
@@ -14,9 +16,13 @@ pub struct Analysis {
     /// How far the reading may be off either way.
     #[schemars(range(min = 0.0, max = 3.0), extend("x-unit" = "levels"))]
     pub natural_level_plus_minus: Option<f64>,
-    /// Share of white hair, by area.
+    /// Share of white hair, by area. Give this or `white_counts`.
     #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
-    pub white_percent: f64,
+    pub white_percent: Option<f64>,
+    /// White hairs counted region by region; each region counts by the hair it bears. Give this or `white_percent`.
+    #[serde(default)]
+    #[schemars(length(max = 100))]
+    pub white_counts: Vec<WhiteCountEntry>,
     /// L*, a*, b* that an instrument reads on the lightened hair before toning (D65, 10 degrees), for every section that says
     /// nothing of its own: `57.0, 4.5, 28.6`. Counts before `seen`.
     #[schemars(extend("x-parse" = "lab"))]
@@ -37,6 +43,9 @@ pub struct Analysis {
     /// Length of the lengths to be worked.
     #[schemars(range(min = 0.5, max = 200.0), extend("x-unit" = "cm"))]
     pub length_cm: Option<f64>,
+    /// Weeks since colour last reached the roots: how much has grown in since.
+    #[schemars(range(min = 0.0, max = 520.0), extend("x-unit" = "weeks"))]
+    pub weeks_since_colour: Option<f64>,
     /// A group of people whose mean hair is published; it moves the amounts a little.
     pub hair_group: Option<Group>,
     /// Age of the guest; the density falls with it.
@@ -63,7 +72,7 @@ pub struct Analysis {
     pub scalp: Option<Scalp>,
     /// What has been on this hair or has happened to this guest; an empty list says that nothing has.
     pub history: Option<Vec<HistoryFlag>>,
-    /// Colour already there, zone by zone.
+    /// Colour already there, by zone or in cm along the strand.
     #[serde(default)]
     #[schemars(length(max = 50))]
     pub existing: Vec<ExistingColour>,
@@ -105,11 +114,18 @@ pub struct Test {
 }
 
 /// Colour that is already in the hair.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [one_of(&["zone", "from_cm"])]))]
 pub struct ExistingColour {
-    /// Where along the strand.
-    pub zone: Zone,
+    /// Where along the strand. Give this or `from_cm` with `to_cm`.
+    pub zone: Option<Zone>,
+    /// Where it begins, from the scalp; what no band covers is natural. Needs `analysis.length_cm`.
+    #[schemars(range(min = 0.0, max = 200.0), extend("x-unit" = "cm"))]
+    pub from_cm: Option<f64>,
+    /// Where it ends, from the scalp; at the ends of the hair where it is not said.
+    #[schemars(range(min = 0.0, max = 200.0), extend("x-unit" = "cm"))]
+    pub to_cm: Option<f64>,
     /// Its level now.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub level: f64,
@@ -118,4 +134,19 @@ pub struct ExistingColour {
     pub tone: Option<String>,
     /// Whether it is artificial colour (permanent colour does not lift it).
     pub artificial: bool,
+}
+
+/// White hairs counted in a region.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct WhiteCountEntry {
+    /// The region, by its name in the template.
+    #[schemars(length(min = 1, max = 60))]
+    pub region: String,
+    /// Hairs that are white.
+    #[schemars(range(min = 0, max = 100_000), extend("x-unit" = "hairs"))]
+    pub white: u32,
+    /// Hairs that were looked at.
+    #[schemars(range(min = 1, max = 100_000), extend("x-unit" = "hairs"))]
+    pub counted: u32,
 }

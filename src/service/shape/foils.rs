@@ -69,3 +69,54 @@ pub struct RegionEntry {
     #[serde(default)]
     pub front: bool,
 }
+
+/// Light that falls off from the outline inward: it gives the sections that name their `regions` their share, start and foils.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct GradientEntry {
+    /// Where the colour begins at the outline, from the scalp.
+    #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
+    pub start_outline_cm: f64,
+    /// Where it begins at the crown.
+    #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
+    pub start_interior_cm: f64,
+    /// Share of the hair that is taken at the outline.
+    #[schemars(range(min = 0.1, max = 100.0), extend("x-unit" = "%"))]
+    pub share_outline_percent: f64,
+    /// Share of the hair that is taken at the crown.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
+    pub share_interior_percent: f64,
+    /// Foils for all of it; they go where most hair is taken.
+    #[schemars(range(min = 1, max = 400), extend("x-unit" = "foils"))]
+    pub foils: Option<u32>,
+}
+
+/// A panel held away from where it grows and coloured to one line: released, its start drops towards the back.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct OverDirectedEntry {
+    /// The line of colour in front of the first root, along the scalp.
+    #[schemars(range(min = 0.0, max = 60.0), extend("x-unit" = "cm"))]
+    pub ahead_cm: f64,
+    /// The line of colour out from the scalp at the first root.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "cm"))]
+    pub out_cm: f64,
+    /// From the first to the last root of the panel, along the scalp.
+    #[schemars(range(min = 0.1, max = 30.0), extend("x-unit" = "cm"))]
+    pub panel_depth_cm: f64,
+    /// Radius of the scalp under it; 9 cm where it is not said.
+    #[schemars(range(min = 3.0, max = 1000.0), extend("x-unit" = "cm"))]
+    pub scalp_radius_cm: Option<f64>,
+}
+
+/// Darker strands in a section, so that it reads deeper.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct LowlightsEntry {
+    /// Their level.
+    #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
+    pub level: f64,
+    /// The level that the section is to read as with them.
+    #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
+    pub reads_as_level: f64,
+}

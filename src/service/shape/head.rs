@@ -1,5 +1,5 @@
-use super::{Analysis, Finish, RegionEntry, RootShadow, Section, Strand, Toner};
-use crate::head::Wish;
+use super::{Analysis, Finish, GradientEntry, RegionEntry, RootShadow, Section, Strand, Toner};
+use crate::head::{PartLine, Rest, Wish};
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
@@ -41,6 +41,8 @@ pub struct ServiceFile {
     #[serde(default)]
     #[schemars(length(max = 100))]
     pub region: Vec<RegionEntry>,
+    /// How the light falls off from the outline inward, where the sections do not say it one by one.
+    pub gradient: Option<GradientEntry>,
     /// Toners applied after rinsing the lightener.
     #[serde(default)]
     #[schemars(length(max = 50))]
@@ -70,6 +72,10 @@ pub struct Head {
     pub jurisdiction: Option<String>,
     /// How the head is to read: it is checked where sections name their `regions`.
     pub reads_as: Option<Wish>,
+    /// Where the hair is parted when it is worn: regrowth shows there first.
+    pub part: Option<PartLine>,
+    /// What hair is that no section names in its `regions`; natural where it is not said.
+    pub rest: Option<Rest>,
     /// Minutes of work besides applying and developing: consultation, rinsing, drying.
     #[schemars(range(min = 0.0, max = 600.0), extend("x-unit" = "min"))]
     pub other_work_min: Option<f64>,

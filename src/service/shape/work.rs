@@ -1,4 +1,4 @@
-use super::{FoilPanel, InRegion, MixPart, ToneTarget, WaitFor, Zone};
+use super::{FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, ToneTarget, WaitFor, Zone};
 use crate::colour::Instrument;
 use crate::head::Technique;
 use crate::lift::Cover;
@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 /// An area of the head worked as one unit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-#[schemars(extend("allOf" = [one_of(&["product", "mix", "target"]), at_most_one(&["developer", "strength"])]))]
+#[schemars(extend("allOf" = [one_of(&["product", "mix", "target"]), at_most_one(&["developer", "strength"]), at_most_one(&["start_cm", "over_directed"])]))]
 pub struct Section {
     /// Your name for it; the sheet uses it and `after` refers to it.
     #[schemars(length(min = 1, max = 60))]
@@ -20,9 +20,9 @@ pub struct Section {
     /// How the hair is taken.
     pub technique: Technique,
     /// Share of all the hair that this section takes: the strands of a weave, the whole panel where hair is pushed away or
-    /// painted on the surface.
+    /// painted on the surface. Where it is not said, the `gradient` and the section's `regions` give it.
     #[schemars(range(min = 0.1, max = 100.0), extend("x-unit" = "%"))]
-    pub share_percent: f64,
+    pub share_percent: Option<f64>,
     /// Which stretch of the strand.
     pub zone: Zone,
     /// Whether the mix touches the scalp; worked out from the technique where it is not said.
@@ -44,7 +44,7 @@ pub struct Section {
     #[schemars(extend("x-parse" = "pigment"))]
     pub seen: Option<String>,
     /// Share of the hair of its area that is taken, as in a weave; the rest stays between it. Its look from a distance is worked
-    /// out from it.
+    /// out from it; that of the `panel` where it is not said.
     #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
     pub taken_percent: Option<f64>,
     /// The level wanted here.
@@ -85,6 +85,10 @@ pub struct Section {
     /// Where the colour begins, from the scalp; usual for technique and zone where it is not said.
     #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
     pub start_cm: Option<f64>,
+    /// The panel held away from where it grows and coloured to one line. Give this or `start_cm`.
+    pub over_directed: Option<OverDirectedEntry>,
+    /// Darker strands wanted between its light ones: how many and where is worked out.
+    pub lowlights: Option<LowlightsEntry>,
     /// What was really put on this hair here an earlier time: it narrows what the hair takes.
     #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
     pub used_g: Option<f64>,

@@ -66,4 +66,7 @@ pub struct ConsumableEntry {
     /// What the number of pieces is for.
     #[serde(default)]
     pub per: Per,
+    /// How many are in hand; without it nobody counts them.
+    #[schemars(range(min = 0, max = 1_000_000), extend("x-unit" = "pieces"))]
+    pub in_hand_pieces: Option<u32>,
 }

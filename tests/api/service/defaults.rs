@@ -28,6 +28,7 @@ fn silent() -> ServiceFile {
         pack_pieces: 500,
         pieces: None,
         per: Per::Foil,
+        in_hand_pieces: None,
     }];
     file
 }

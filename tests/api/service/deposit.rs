@@ -100,8 +100,13 @@ fn what_deposits_is_not_asked_to_lift(#[case] class: ShadeClass, #[case] target:
 #[case::yellow("yellow", Warning)]
 fn a_gloss_on_lightened_lengths(#[case] tone: &str, #[case] want: Verdict) {
     let plan = changed(only_colour(), |file| {
-        file.analysis.existing =
-            vec![ExistingColour { zone: Zone::Lengths, level: 9.0, tone: None, artificial: false }];
+        file.analysis.existing = vec![ExistingColour {
+            zone: Some(Zone::Lengths),
+            level: 9.0,
+            tone: None,
+            artificial: false,
+            ..ExistingColour::default()
+        }];
         shop(file).shade[0].tones = vec![tone.to_owned()];
         file.section[0].product = Some("J9".to_owned());
         file.section[0].target_level = 9.0;
@@ -146,7 +151,13 @@ fn the_shade_for_a_target(#[case] natural: f64, #[case] target: f64, #[case] wan
 fn going_darker_on_hair_that_is_lighter_than_it_grows(#[values(true, false)] flag: bool) {
     let plan = changed(only_colour(), |file: &mut ServiceFile| {
         file.analysis.history = Some(if flag { vec![HistoryFlag::Lightened] } else { Vec::new() });
-        file.analysis.existing = vec![ExistingColour { zone: Zone::Ends, level: 9.0, tone: None, artificial: false }];
+        file.analysis.existing = vec![ExistingColour {
+            zone: Some(Zone::Ends),
+            level: 9.0,
+            tone: None,
+            artificial: false,
+            ..ExistingColour::default()
+        }];
         file.section[0].target_level = 5.0;
     });
     assert_eq!(verdicts(&plan, "pre-pigmentation"), [Warning]);

@@ -14,8 +14,8 @@ use std::collections::BTreeMap;
 const REPEATED: [&str; 9] =
     ["title", "guest", "colourist", "notes", "start", "jurisdiction", "hair", "defaults", "stated_not_used"];
 
-/// Fields whose other value no plan takes: the next format, and a shop whose file nobody reads here.
-const REFUSED: [&str; 2] = ["format", "shop_file"];
+/// Fields whose other value no plan takes: the next format, hair that no section has, and a shop whose file nobody reads here.
+const REFUSED: [&str; 3] = ["format", "service.rest", "shop_file"];
 
 /// Sets places such as `section.0.apply_min`; nothing removes one, and a place after the last of a list adds it.
 fn set(file: &mut Value, changes: &Map<String, Value>) {

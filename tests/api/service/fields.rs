@@ -62,8 +62,13 @@ fn everything_stated() -> Plan {
         file.analysis.texture = Some(Texture::Fine);
         file.analysis.density = Some(DensityByEye::Medium);
         file.analysis.length_cm = Some(40.0);
-        file.analysis.existing =
-            vec![ExistingColour { zone: Zone::Ends, level: 7.0, tone: Some("gold".to_owned()), artificial: false }];
+        file.analysis.existing = vec![ExistingColour {
+            zone: Some(Zone::Ends),
+            level: 7.0,
+            tone: Some("gold".to_owned()),
+            artificial: false,
+            ..ExistingColour::default()
+        }];
         file.section[0].target_tone = Some("no warmth".to_owned());
         file.section[0].area = serde_json::from_value(serde_json::json!("nape")).ok();
     })

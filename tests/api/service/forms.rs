@@ -74,7 +74,7 @@ fn another_hand_writes_the_same_file(#[case] old: &str, #[case] new: &str) {
 #[case::several(
     |file: &mut ServiceFile| {
         file.format = 9;
-        file.analysis.white_percent = 300.0;
+        file.analysis.white_percent = Some(300.0);
         file.section[0].target_level = 13.0;
     },
     "analysis.white_percent: 300 % is out of range: give 0 to 100 %\nformat: 9 is out of range: give 1\n\

@@ -93,10 +93,10 @@ fn mapped(outline_percent: f64, wish: Wish) -> Plan {
         };
         let mut outline = file.section[0].clone();
         outline.name = "outline".to_owned();
-        outline.share_percent = outline_percent;
+        outline.share_percent = Some(outline_percent);
         outline.regions = regions(&["front hairline", "left temple", "right temple", "nape line"]);
         let top = &mut file.section[0];
-        top.share_percent = 5.0;
+        top.share_percent = Some(5.0);
         top.regions = regions(&["top", "crown"]);
         file.section.push(outline);
     })
@@ -154,7 +154,7 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
 )]
 #[case::overlap(
     |file: &mut ServiceFile| {
-        file.section[0].share_percent = 5.0;
+        file.section[0].share_percent = Some(5.0);
         file.section[0].regions = serde_json::from_value(json!([{"name": "crown", "percent": 60}])).unwrap();
         let mut other = file.section[0].clone();
         other.name = "veil".to_owned();
@@ -190,7 +190,7 @@ fn a_template_of_ones_own_replaces_ours() {
             {"name": "inside", "area_percent": 80},
         ]))
         .unwrap();
-        file.section[0].share_percent = 10.0;
+        file.section[0].share_percent = Some(10.0);
         file.section[0].regions = serde_json::from_value(json!([{"name": "edge"}])).unwrap();
     });
     let look = plan.head.look.unwrap().look;

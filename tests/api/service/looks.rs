@@ -130,7 +130,7 @@ fn a_section_reads_between_its_two_colours() {
 // Source of the shares: the printed table of `mix::natural_share`; half white, half natural shade. 22.5 of 45 g are colour.
 #[test]
 fn white_hair_gets_natural_shade_in_grams() {
-    let plan = changed(only_colour(), |file| file.analysis.white_percent = 50.0);
+    let plan = changed(only_colour(), |file| file.analysis.white_percent = Some(50.0));
     let found = plan.colour[0].natural_shade.as_ref().expect("half the hair is white");
     assert_eq!(found.shade.as_deref(), Some("J6"));
     assert_eq!(found.share.best(), Share::from_percent(50.0).expect("a share"));

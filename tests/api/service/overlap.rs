@@ -14,7 +14,8 @@ use rstest::rstest;
 
 fn lightened_over(worked: Zone, stated: Zone, level: f64, artificial: bool) -> Plan {
     changed(only_lightener(), |file| {
-        file.analysis.existing = vec![ExistingColour { zone: stated, level, tone: None, artificial }];
+        file.analysis.existing =
+            vec![ExistingColour { zone: Some(stated), level, tone: None, artificial, ..ExistingColour::default() }];
         file.section[0].zone = worked;
     })
 }
@@ -60,7 +61,13 @@ fn lightened_hair_is_found_by_start_and_history() {
     let history = |zone| {
         changed(only_lightener(), |file| {
             file.analysis.history = Some(vec![HistoryFlag::Lightened]);
-            file.analysis.existing = vec![ExistingColour { zone, level: 8.0, tone: None, artificial: false }];
+            file.analysis.existing = vec![ExistingColour {
+                zone: Some(zone),
+                level: 8.0,
+                tone: None,
+                artificial: false,
+                ..ExistingColour::default()
+            }];
         })
     };
     // Once, and with the place.
@@ -75,8 +82,13 @@ fn colour_lifts_natural_hair_beside_coloured_hair() {
     let plan = |target| {
         changed(only_colour(), |file| {
             file.analysis.natural_level = 5.0;
-            file.analysis.existing =
-                vec![ExistingColour { zone: Zone::Lengths, level: 6.5, tone: None, artificial: true }];
+            file.analysis.existing = vec![ExistingColour {
+                zone: Some(Zone::Lengths),
+                level: 6.5,
+                tone: None,
+                artificial: true,
+                ..ExistingColour::default()
+            }];
             (file.section[0].zone, file.section[0].target_level) = (Zone::Whole, target);
         })
     };

@@ -4,7 +4,7 @@ use super::base::{changed, example, fine, only_colour, shop};
 use foilwork::{
     colour::{Chroma, Lightness, Redness, Yellowness},
     finding::Rule,
-    hair::{HairCount, MassPerLength, Weeks},
+    hair::{GrowthRate, HairCount, MassPerLength, Weeks},
     quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
     service::{
@@ -38,6 +38,7 @@ fn key(unit: &str) -> &'static str {
         (HairCount::UNIT, "hair"),
         (MassPerLength::UNIT, MassPerLength::KEY),
         (Weeks::UNIT, "week"),
+        (GrowthRate::UNIT, GrowthRate::KEY),
         (Chroma::UNIT, Chroma::KEY),
         ("level", "level"),
         ("levels", "level"),
@@ -173,7 +174,8 @@ fn undeclared_compositions_are_listed_while_there_are_any() {
 #[case::coloured(8.0, true, "level 8, artificial colour")]
 fn the_sheet_says_what_hair_it_is(#[case] level: f64, #[case] artificial: bool, #[case] want: &str) {
     let plan = changed(fine(), |file| {
-        file.analysis.existing = vec![ExistingColour { zone: Zone::Ends, level, tone: None, artificial }];
+        file.analysis.existing =
+            vec![ExistingColour { zone: Some(Zone::Ends), level, tone: None, artificial, ..ExistingColour::default() }];
     });
     let sheet = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(sheet.contains(&format!("ends {want}")), "{sheet}");

@@ -141,7 +141,13 @@ fn colour_lift_from_level_5(#[case] strength: &str, #[case] target: f64, #[case]
 #[case::not_lifted(true, 6.0, None)]
 fn colour_on_colour(#[case] artificial: bool, #[case] target: f64, #[case] want: Option<Verdict>) {
     let plan = changed(only_colour(), |file| {
-        file.analysis.existing = vec![ExistingColour { zone: Zone::Lengths, level: 6.0, tone: None, artificial }];
+        file.analysis.existing = vec![ExistingColour {
+            zone: Some(Zone::Lengths),
+            level: 6.0,
+            tone: None,
+            artificial,
+            ..ExistingColour::default()
+        }];
         file.section[0].target_level = target;
     });
     assert_eq!(verdicts(&plan, "lift"), Vec::from_iter(want));
@@ -178,7 +184,7 @@ fn the_darkest_section_decides_for_the_toner() {
 #[case::demi(30.0, 9.0, "J9", None)]
 fn white_hair(#[case] white_percent: f64, #[case] level: f64, #[case] shade: &str, #[case] want: Option<Verdict>) {
     let plan = changed(only_colour(), |file: &mut ServiceFile| {
-        file.analysis.white_percent = white_percent;
+        file.analysis.white_percent = Some(white_percent);
         shop(file).shade[1].level = level;
         file.section[0].product = Some(shade.to_owned());
     });
@@ -193,7 +199,7 @@ fn white_hair(#[case] white_percent: f64, #[case] level: f64, #[case] shade: &st
 #[case::too_little(1.0, 3.0, Warning)]
 fn natural_share_on_half_white_hair(#[case] natural: f64, #[case] fashion: f64, #[case] want: Verdict) {
     let plan = changed(only_colour(), |file| {
-        file.analysis.white_percent = 50.0;
+        file.analysis.white_percent = Some(50.0);
         let amber =
             ShadeEntry { code: "J6-amber".to_owned(), tones: vec!["orange".to_owned()], ..shop(file).shade[1].clone() };
         shop(file).shade.push(amber);

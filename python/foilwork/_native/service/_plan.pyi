@@ -104,6 +104,9 @@ class Plan:
     def stated_not_used(self) -> tuple[planned.StatedNotUsed, ...]:
         """Facts of the file that no check or computation reads."""
     @property
+    def stock(self) -> planned.StockPlan:
+        """What is taken from the shelf, against what is in hand."""
+    @property
     def strengths(self) -> tuple[planned.ChosenStrength, ...]:
         """The strengths that the plan chose, where sections left theirs out."""
     @property

@@ -2,13 +2,16 @@
 
 use super::{
     super::{
-        Evidence, Hair, Mix, SectionLift, Start, colours::Colours, findings::Findings, sections::Sections,
-        strengths::Strengths, timeline::Timeline,
+        Evidence, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours, findings::Findings,
+        sections::Sections, strengths::Strengths, timeline::Timeline,
     },
     alkalinity, amount, consultation, forecast, instructions, law, lift, overlap, sequence, skin_test, timing,
     together, tone, white,
 };
-use crate::{limits::Jurisdiction, service::shape::ServiceFile};
+use crate::{
+    limits::Jurisdiction,
+    service::{request::Request, shape::ServiceFile},
+};
 
 /// The finished stages, for the checks to read.
 pub(in crate::service::plan) struct Stages<'s, 'r> {
@@ -23,6 +26,9 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
     pub(in crate::service::plan) timeline: &'s Timeline,
     pub(in crate::service::plan) strengths: &'s Strengths,
     pub(in crate::service::plan) lift: &'s [SectionLift],
+    pub(in crate::service::plan) stock: &'s StockPlan,
+    pub(in crate::service::plan) head: &'s HeadPlan,
+    pub(in crate::service::plan) request: &'s Request,
 }
 
 /// Every check, in the order of the job.
@@ -40,9 +46,11 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     tone::check(hair, sections, &mut findings);
     alkalinity::check(sections, &mut findings);
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);
-    white::check(hair.white, sections, &mut findings);
+    white::check(hair.white.best(), sections, &mut findings);
     timing::check(sections, timeline, &mut findings);
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
+    stages.head.check(stages.request, &mut findings);
+    stages.stock.check(&mut findings);
     findings
 }

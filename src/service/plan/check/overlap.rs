@@ -7,8 +7,10 @@ use super::super::{
 };
 use crate::{
     finding::{Finding, Rule, Verdict::Warning},
+    quantity::Length,
     service::{request::WorkStage, shape::HistoryFlag},
     source::{COMMON_PRACTICE, citations::trade},
+    text::number,
 };
 
 pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
@@ -41,8 +43,8 @@ struct Said<'w> {
 /// Lightener takes artificial colour away unevenly.
 fn artificial(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
     let level = work.artificial?;
-    let met = hair.met_by(work.task.zone).filter(|existing| existing.artificial);
-    let zones: Vec<String> = met.map(|existing| existing.zone.to_string()).collect();
+    let met = hair.met_by(work.stretch).filter(|(existing, _)| existing.artificial);
+    let zones: Vec<String> = met.map(|(existing, cm)| format!("{existing}{}", of_it(cm))).collect();
     let text = format!(
         "lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; test a strand, or \
          clean the colour first",
@@ -57,8 +59,8 @@ fn lightened(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
     let met: Vec<String> = match work.task.starting_level {
         Some(_) => vec![format!("all of it, {level}")],
         None => {
-            let lighter = hair.met_by(work.task.zone).filter(|existing| existing.level > natural.high());
-            lighter.map(|existing| format!("{}, {}", existing.zone, existing.level)).collect()
+            let lighter = hair.met_by(work.stretch).filter(|(existing, _)| existing.level > natural.high());
+            lighter.map(|(existing, cm)| format!("{existing}{}, {}", of_it(cm), existing.level)).collect()
         }
     };
     let text = format!(
@@ -68,6 +70,11 @@ fn lightened(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
         met.join("; ")
     );
     Some(Finding::new(Rule::Overlap, Warning, text, trade::CONSULTATION))
+}
+
+/// How many cm of it the mix lies on.
+fn of_it(cm: Option<Length>) -> String {
+    cm.map(|cm| format!(", {} cm of it", number(cm.cm(), 1))).unwrap_or_default()
 }
 
 /// What the history says was done, where the file does not say to which hair.

@@ -68,7 +68,7 @@ fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
             }
             or_passed(said, on, &mix)
         }
-        None if hair.white.percent() < MUCH_WHITE_PERCENT => too_light(work, on),
+        None if hair.white.best().percent() < MUCH_WHITE_PERCENT => too_light(work, on),
         None => Vec::new(),
     }
 }

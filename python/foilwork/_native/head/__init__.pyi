@@ -1,0 +1,43 @@
+"""The head as an area to work on: foils and what is in them, regions, gradient, and how it all will read."""
+
+from foilwork._native.head._decide import *
+from foilwork._native.head._demand import *
+from foilwork._native.head._gradient import *
+from foilwork._native.head._layout import *
+from foilwork._native.head._look import *
+from foilwork._native.head._lowlights import *
+from foilwork._native.head._strand import *
+from foilwork._native.head._template import *
+
+__all__ = [
+    "Change",
+    "ClassDecision",
+    "Demand",
+    "Gradient",
+    "HeadLook",
+    "InFoils",
+    "Layout",
+    "Lowlights",
+    "OverDirection",
+    "Placed",
+    "Profile",
+    "Region",
+    "RegionFoils",
+    "RegionLook",
+    "Rejected",
+    "Template",
+    "by_hand",
+    "demand",
+    "film",
+    "level_along",
+    "line_shows_after",
+    "lowlights",
+    "minutes_per_foil",
+    "partition",
+    "product_class",
+    "profile",
+    "read_head",
+    "root_shadow_length",
+    "service_class",
+    "take_up",
+]

@@ -1,0 +1,62 @@
+from typing import final
+
+from foilwork._native import Bounds, _Answer
+from foilwork._native.colour._level import _Level
+
+__all__ = [
+    "Lowlights",
+    "lowlights",
+]
+
+@final
+class Lowlights(_Answer):
+    """Darker strands for depth; made by ``lowlights``."""
+
+    __match_args__ = ("level", "share_percent", "foils", "light_foils_between")
+    @property
+    def level(self) -> float:
+        """Their level."""
+    @property
+    def share_percent(self) -> float:
+        """The share of the section's hair that is made darker, in percent."""
+    @property
+    def foils(self) -> Bounds[int]:
+        """Foils of them."""
+    @property
+    def light_foils_between(self) -> int:
+        """Light foils between two of them, so that they lie evenly."""
+
+def lowlights(
+    now_level: _Level,
+    wanted_level: _Level,
+    *,
+    lowlight_level: _Level,
+    natural_level: _Level,
+    per_foil_percent: float,
+    light_foils: int,
+) -> Lowlights:
+    """How much of a section to take darker so that it reads at a deeper level, and in how many foils.
+
+    Args:
+        now_level: what it reads as now.
+        wanted_level: what it is to read as.
+        lowlight_level: the level of the darker strands.
+        natural_level: the natural base; nothing at the root is darker than it.
+        per_foil_percent: the share of its hair that is in one foil.
+        light_foils: how many light foils it has.
+
+    Returns:
+        A ``Lowlights``.
+
+    Raises:
+        FoilworkError: strands darker than the natural base, or a wish that they cannot fulfil; both levels are named.
+
+    Source:
+        Light adds up in reflectance: ``(now - wanted) / (now - lowlight)``.
+
+    Examples:
+        >>> from foilwork.head import lowlights
+        >>> depth = lowlights(9, 8, lowlight_level=6, natural_level=6, per_foil_percent=5, light_foils=12)
+        >>> 30 < depth.share_percent < 60
+        True
+    """

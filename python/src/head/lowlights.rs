@@ -1,0 +1,64 @@
+//! Wrappers of `foilwork::head`: darker strands for depth.
+
+use crate::{answer::answer, bounds::Estimate, colour::AnyLevel, error::raise};
+use foilwork::{head, quantity::Share};
+use pyo3::prelude::*;
+
+answer! {
+    /// Darker strands for depth; made by ``lowlights``.
+    Lowlights {
+        /// Their level.
+        level: f64,
+        /// The share of the section's hair that is made darker, in percent.
+        share_percent: f64,
+        /// Foils of them.
+        foils: Estimate<u32>,
+        /// Light foils between two of them, so that they lie evenly.
+        light_foils_between: u32,
+    }
+}
+
+/// How much of a section to take darker so that it reads at a deeper level, and in how many foils.
+///
+/// Args:
+///     now_level: what it reads as now.
+///     wanted_level: what it is to read as.
+///     lowlight_level: the level of the darker strands.
+///     natural_level: the natural base; nothing at the root is darker than it.
+///     per_foil_percent: the share of its hair that is in one foil.
+///     light_foils: how many light foils it has.
+///
+/// Returns:
+///     A ``Lowlights``.
+///
+/// Raises:
+///     FoilworkError: strands darker than the natural base, or a wish that they cannot fulfil; both levels are named.
+///
+/// Source:
+///     Light adds up in reflectance: ``(now - wanted) / (now - lowlight)``.
+///
+/// Examples:
+///     >>> from foilwork.head import lowlights
+///     >>> depth = lowlights(9, 8, lowlight_level=6, natural_level=6, per_foil_percent=5, light_foils=12)
+///     >>> 30 < depth.share_percent < 60
+///     True
+#[pyfunction]
+#[pyo3(signature = (now_level, wanted_level, *, lowlight_level, natural_level, per_foil_percent, light_foils))]
+pub fn lowlights(
+    now_level: AnyLevel,
+    wanted_level: AnyLevel,
+    lowlight_level: AnyLevel,
+    natural_level: AnyLevel,
+    per_foil_percent: f64,
+    light_foils: u32,
+) -> PyResult<Lowlights> {
+    let per_foil = Share::from_percent(per_foil_percent).map_err(raise)?;
+    let found = head::lowlights(now_level.0, wanted_level.0, lowlight_level.0, natural_level.0, per_foil, light_foils)
+        .map_err(raise)?;
+    Ok(Lowlights {
+        level: found.level.number(),
+        share_percent: found.share.percent(),
+        foils: Estimate(found.foils.to_array()),
+        light_foils_between: found.light_foils_between,
+    })
+}

@@ -1,0 +1,24 @@
+//! Wrappers of `foilwork::head`.
+
+mod decide;
+mod demand;
+mod gradient;
+mod layout;
+mod look;
+mod lowlights;
+mod strand;
+mod template;
+
+crate::room::room! {
+    /// The head as an area to work on: foils and what is in them, regions, gradient, and how it all will read.
+    head {
+        decide { ClassDecision, Rejected, product_class, service_class }
+        demand { Demand, demand, film, minutes_per_foil, take_up }
+        gradient { Gradient, OverDirection, RegionFoils, level_along, root_shadow_length }
+        layout { InFoils, Layout, by_hand }
+        look { Change, HeadLook, Placed, RegionLook, read_head }
+        lowlights { Lowlights, lowlights }
+        strand { Profile, line_shows_after, profile }
+        template { Region, Template, partition }
+    }
+}

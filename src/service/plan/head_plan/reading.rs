@@ -1,0 +1,195 @@
+use super::super::{Hair, colours::Colours, sections::Sections};
+use super::SectionPlan;
+use crate::{
+    colour::{Lightness, Swatch},
+    hair::Weeks,
+    head::{HeadLook, PartLine, Placed, Profile, Template, Wish, read_head, read_regions, share_out},
+    quantity::{Length, Quantity, Share},
+    service::{
+        request::{HeadMap, Request},
+        shape::Zone,
+    },
+    source::Interval,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// How the head will read, and whether that is what was asked for.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct HeadReading {
+    /// What the file asks for.
+    pub wish: Option<Wish>,
+    /// How it reads; `as_wanted` is true where nothing is asked for.
+    pub look: HeadLook,
+    /// The same by zone of the strand; empty where the length of the hair is not stated.
+    pub zones: Vec<ZoneLook>,
+    /// Where the hair is parted, and when regrowth shows there; absent where the file does not say.
+    pub part: Option<PartReading>,
+    /// Which section lies in which region, and which of its foils.
+    pub places: Vec<InPlace>,
+    /// The regions.
+    pub template: Template,
+}
+
+/// A section's place.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct InPlace {
+    /// The region.
+    pub region: String,
+    /// The section.
+    pub section: String,
+    /// How much of the region it is.
+    #[serde(rename = "of_region_percent")]
+    pub of_region: Share,
+    /// Number of its first foil there, in the order of the work.
+    pub first_foil: Option<u32>,
+    /// Number of its last foil there.
+    pub last_foil: Option<u32>,
+}
+
+/// How light a region reads along the strand.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ZoneLook {
+    /// The region.
+    pub region: String,
+    /// L* of the roots.
+    pub roots_lab_l: Interval<Lightness>,
+    /// L* of the mid-lengths.
+    pub mid_lengths_lab_l: Interval<Lightness>,
+    /// L* of the ends.
+    pub ends_lab_l: Interval<Lightness>,
+}
+
+/// Where the hair is parted.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct PartReading {
+    /// On which side.
+    pub part: PartLine,
+    /// The regions that it runs through.
+    pub regions: Vec<String>,
+    /// When regrowth shows in the first of its sections; absent where no section lies there.
+    #[serde(rename = "line_shows_after_weeks")]
+    pub line_shows_after: Option<Interval<Weeks>>,
+}
+
+/// How much of the strands is covered on a stretch, the mean along it.
+fn covered(profile: &Profile, (from, to): (Length, Length)) -> f64 {
+    let painted = |to: Length| profile.painted(to.into()).best().cm();
+    let long = to.cm() - from.cm();
+    if long > 0.0 { (painted(to) - painted(from)) / long } else { 0.0 }
+}
+
+/// None where no section says in which regions it lies.
+pub(super) fn of(
+    request: &Request,
+    hair: &Hair,
+    sections: &Sections<'_>,
+    colours: &Colours,
+    plans: &[SectionPlan],
+) -> Option<HeadReading> {
+    let map = request.map.as_ref()?;
+    let natural = Swatch::natural_within(hair.natural_level);
+    let length = request.amounts.length;
+    let mut placed = Vec::new();
+    // Of the hair there, what is covered on the roots, the mid-lengths and the ends.
+    let mut along: Vec<[f64; 3]> = Vec::new();
+    let zones = [Zone::Roots, Zone::MidLengths, Zone::Ends];
+    for placement in &map.placements {
+        let work = sections.iter().find(|work| work.name() == placement.section)?;
+        let (region, colour) = (map.template.position(&placement.region).ok()?, colours.at(work.place)?);
+        let (_, area) = map.hair.iter().find(|(name, _)| *name == placement.section)?;
+        // The section treats this share of all the hair, and its regions bear that share: evenly over them.
+        let taken = work.task.share?.percent() / area.best().percent();
+        let profile = work.task.on_head?.profile;
+        let all = match length {
+            Some(length) => covered(&profile, (Length::MIN, length)),
+            None => profile.covered.best().fraction(),
+        };
+        placed.push(Placed {
+            section: work.name(),
+            region,
+            of_region: placement.share,
+            lightened: Share::nearest(100.0 * taken * all),
+            rest: colour.natural,
+            light: colour.swatch,
+        });
+        let on = |zone: Zone| request.amounts.stretch(zone).map_or(0.0, |stretch| covered(&profile, stretch));
+        along.push(zones.map(|zone| 100.0 * taken * on(zone)));
+    }
+    let wish = request.file.service.reads_as;
+    let mut look = read_head(&map.template, &placed, &natural, wish.unwrap_or(Wish::Even));
+    if wish.is_none() {
+        look.as_wanted = true;
+        look.change = None;
+    }
+    let zones = length.map(|_| by_zone(&map.template, &placed, &along, &natural)).unwrap_or_default();
+    Some(HeadReading {
+        wish,
+        look,
+        zones,
+        part: request.file.service.part.map(|part| parted(part, map, plans)),
+        places: places(map, plans),
+        template: map.template.clone(),
+    })
+}
+
+fn by_zone(template: &Template, placed: &[Placed<'_>], along: &[[f64; 3]], natural: &Swatch) -> Vec<ZoneLook> {
+    let look = |of: fn(&[f64; 3]) -> f64| {
+        let there = placed.iter().zip(along);
+        let there: Vec<Placed<'_>> =
+            there.map(|(part, along)| Placed { lightened: Share::nearest(of(along)), ..part.clone() }).collect();
+        read_regions(template, &there, natural)
+    };
+    let (roots, mid, ends) = (look(|[roots, ..]| *roots), look(|[_, mid, _]| *mid), look(|[.., ends]| *ends));
+    let rows = roots.into_iter().zip(mid).zip(ends);
+    rows.map(|((roots, mid), ends)| ZoneLook {
+        region: roots.region,
+        roots_lab_l: roots.lab_l,
+        mid_lengths_lab_l: mid.lab_l,
+        ends_lab_l: ends.lab_l,
+    })
+    .collect()
+}
+
+fn parted(part: PartLine, map: &HeadMap, plans: &[SectionPlan]) -> PartReading {
+    let through = map.template.regions().iter().filter(|region| part.runs_through(region));
+    let regions: Vec<String> = through.map(|region| region.name.clone()).collect();
+    let there = map.placements.iter().filter(|placement| regions.contains(&placement.region));
+    let sections = there.filter_map(|placement| plans.iter().find(|plan| plan.section == placement.section));
+    let weeks = sections.map(|plan| plan.line_shows_after);
+    PartReading { part, line_shows_after: weeks.reduce(|a, b| if b.best() < a.best() { b } else { a }), regions }
+}
+
+/// Which section lies in which region; its foils are shared out by the hair that it has there.
+fn places(map: &HeadMap, plans: &[SectionPlan]) -> Vec<InPlace> {
+    let hair = map.template.hair();
+    let mut places: Vec<InPlace> = map
+        .placements
+        .iter()
+        .map(|placement| InPlace {
+            region: placement.region.clone(),
+            section: placement.section.clone(),
+            of_region: placement.share,
+            first_foil: None,
+            last_foil: None,
+        })
+        .collect();
+    for plan in plans {
+        let Some((first, last)) = plan.first_foil.zip(plan.last_foil) else { continue };
+        let bears = |place: &InPlace| {
+            let region = map.template.position(&place.region).ok().and_then(|i| hair.get(i));
+            region.map_or(0.0, |share| share.best().percent() * place.of_region.fraction())
+        };
+        let mut own: Vec<&mut InPlace> = places.iter_mut().filter(|place| place.section == plan.section).collect();
+        let weights: Vec<f64> = own.iter().map(|place| bears(place)).collect();
+        let mut next = first;
+        for (place, count) in own.iter_mut().zip(share_out(last + 1 - first, &weights)) {
+            if count > 0 {
+                place.first_foil = Some(next);
+                place.last_foil = Some(next + count - 1);
+                next += count;
+            }
+        }
+    }
+    places
+}

@@ -1,0 +1,158 @@
+use super::super::{Hair, colours::Colours, sections::Work};
+use crate::{
+    colour::Level,
+    hair::{GrowthRate, Weeks},
+    head::{
+        ClassDecision, ClassQuestion, Lowlights, Softness, Technique, line_shows_after, lowlights, product_class,
+        root_shadow_length,
+    },
+    quantity::{Length, Mass, Quantity, Share},
+    reader::{InField, Problems},
+    service::{request::Request, shape::LowlightsEntry},
+    source::Interval,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What one section takes.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct SectionPlan {
+    /// The section.
+    pub section: String,
+    /// How its hair is taken.
+    pub technique: Technique,
+    /// Of all the hair, what it takes: stated, or from the gradient.
+    #[serde(rename = "share_percent")]
+    pub share: Share,
+    /// Its hair that carries mixture; absent where the length of the hair is not stated.
+    #[serde(rename = "hair_g")]
+    pub hair: Option<Interval<Mass>>,
+    /// The mixture that this hair takes, without spare.
+    #[serde(rename = "takes_g")]
+    pub takes: Option<Interval<Mass>>,
+    /// Foils stated, or counted on its panels.
+    pub foils: Option<Interval<u32>>,
+    /// Number of its first foil in the order of the work, counted over all sections.
+    pub first_foil: Option<u32>,
+    /// Number of its last foil.
+    pub last_foil: Option<u32>,
+    /// Mixture for a foil.
+    #[serde(rename = "mix_per_foil_g")]
+    pub mix_per_foil: Option<Interval<Mass>>,
+    /// Of the hair on its panels, what is picked.
+    #[serde(rename = "share_of_panel_percent")]
+    pub share_of_panel: Option<Interval<Share>>,
+    /// From the scalp to the first colour.
+    #[serde(rename = "start_cm")]
+    pub start: Interval<Length>,
+    /// How the start looks.
+    pub softness: Softness,
+    /// When the regrowth shows.
+    #[serde(rename = "line_shows_after_weeks")]
+    pub line_shows_after: Interval<Weeks>,
+    /// How long a root shadow is there; absent where the section does not say in which `regions` it lies.
+    #[serde(rename = "root_shadow_cm")]
+    pub root_shadow: Option<Interval<Length>>,
+    /// Darker strands for the depth that is wanted; absent where none is.
+    pub lowlights: Option<Lowlights>,
+    /// The class of product that does it, with what was not taken and why.
+    pub product_class: ClassDecision,
+}
+
+/// What a section takes; none for toners and root shadows.
+pub(super) fn plan(
+    request: &Request,
+    hair: &Hair,
+    colours: &Colours,
+    work: &Work<'_>,
+    rate: Interval<GrowthRate>,
+) -> Result<Option<SectionPlan>, Problems> {
+    let task = work.task;
+    let (Some(technique), Some(foils), Some(target), Some(share)) =
+        (task.technique, task.on_head, task.target, task.share)
+    else {
+        return Ok(None);
+    };
+    let wish = ClassQuestion {
+        from: work.from.best(),
+        to: target,
+        artificial: work.artificial.is_some(),
+        lightened: work.lightened.is_some(),
+        white: hair.white.best(),
+    };
+    let entry = request.file.section.get(work.in_request).and_then(|section| section.lowlights.as_ref());
+    let depth = entry.map(|entry| depth(hair, colours, work, target, entry)).transpose()?;
+    Ok(Some(SectionPlan {
+        section: work.name().to_owned(),
+        technique,
+        share,
+        hair: foils.demand.map(|demand| demand.hair),
+        takes: foils.demand.map(|demand| demand.mix),
+        foils: foils.foils,
+        first_foil: None,
+        last_foil: None,
+        mix_per_foil: foils.demand.and_then(|demand| demand.mix_per_foil),
+        share_of_panel: foils.layout.map(|layout| layout.share_of_panel),
+        start: foils.profile.start,
+        softness: foils.profile.softness(),
+        line_shows_after: line_shows_after(&foils.profile, rate).value,
+        root_shadow: root_shadow(request, work.name()),
+        lowlights: depth,
+        product_class: product_class(&wish),
+    }))
+}
+
+/// Lowlights for the depth that is wanted, on what the section reads as without them.
+fn depth(
+    hair: &Hair,
+    colours: &Colours,
+    work: &Work<'_>,
+    target: Level,
+    entry: &LowlightsEntry,
+) -> Result<Lowlights, Problems> {
+    let field = format!("{}.lowlights", work.task.field);
+    let level = Level::new(entry.level).in_field(&format!("{field}.level"))?;
+    let wanted = Level::new(entry.reads_as_level).in_field(&format!("{field}.reads_as_level"))?;
+    let look = colours.at(work.place).and_then(|colour| colour.look.as_ref());
+    let now = look.map_or(target, |look| look.perceived_level.best());
+    let taken =
+        work.task.on_head.and_then(|on_head| on_head.layout).map_or(Share::ALL, |one| one.share_of_panel.best());
+    let foils = work.task.foils.unwrap_or(0);
+    // A foil of them takes as much of the section as a light one.
+    let per_foil = if foils > 0 { Share::nearest(taken.percent() / f64::from(foils)) } else { Share::ALL };
+    let named = |error: crate::head::LowlightsError| {
+        error.to_string().replace("`wanted`", "`reads_as_level`").replace("`lowlight`", "`level`")
+    };
+    lowlights(now, wanted, level, hair.natural_level.best(), per_foil, foils).map_err(named).in_field(&field)
+}
+
+/// The foils counted through, section after section.
+pub(super) fn number(sections: &mut [SectionPlan]) {
+    let mut laid = 0_u32;
+    for section in sections {
+        let Some(foils) = section.foils.map(|foils| foils.best()).filter(|foils| *foils > 0) else { continue };
+        section.first_foil = Some(laid.saturating_add(1));
+        laid = laid.saturating_add(foils);
+        section.last_foil = Some(laid);
+    }
+}
+
+/// The root shadow of a section's regions, the mean by their area.
+fn root_shadow(request: &Request, section: &str) -> Option<Interval<Length>> {
+    let map = request.map.as_ref()?;
+    let of_section = map.placements.iter().filter(|placement| placement.section == section);
+    let mut whole: Option<(f64, Interval<Length>)> = None;
+    for placement in of_section {
+        let region = map.template.regions().get(map.template.position(&placement.region).ok()?)?;
+        let (weight, length) = (region.area.percent() * placement.share.fraction(), root_shadow_length(region).value);
+        whole = Some(match whole {
+            None => (weight, length),
+            Some((sum, so_far)) => {
+                let part = weight / (sum + weight);
+                let mean = so_far.combine(length, |a, b| Length::nearest(a.cm() * (1.0 - part) + b.cm() * part));
+                (sum + weight, mean)
+            }
+        });
+    }
+    whole.map(|(_, length)| length)
+}

@@ -1,0 +1,208 @@
+use super::{
+    super::{
+        Mix, PartKind,
+        findings::Findings,
+        sections::{Sections, Work},
+    },
+    substitutes::{self, Missing, Substitute},
+};
+use crate::{
+    choice::choice,
+    finding::{Reason, Rule, Verdict},
+    money::{Measure, Money, PackPrice, Rounding, supply_cost},
+    quantity::{Mass, Quantity},
+    reader::{InField, Problems},
+    service::request::Request,
+    shop::{Consumable, Per},
+    source::Interval,
+    text::{range, span},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What the plan takes from the shelf: everything that is weighed, and everything that is counted.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct StockPlan {
+    /// What is weighed, in the order of mixing.
+    pub products: Vec<StockLine>,
+    /// Foils, gloves, film and the like.
+    pub consumables: Vec<ConsumableLine>,
+}
+
+choice! {
+    /// How far what is in hand covers what is wanted.
+    StockCover: "stock cover" {
+        /// Even the upper bound is there.
+        Covered = "covered",
+        /// The estimate is there, its upper bound is not.
+        MayRunShort = "may-run-short" => "may run short",
+        /// Not even the estimate is there.
+        Short = "short",
+        /// The shop does not say how much there is.
+        NotCounted = "not-counted" => "not counted",
+    }
+}
+
+/// A product of the shelf.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct StockLine {
+    /// Its name in the shop.
+    pub product: String,
+    /// What it is in the bowls.
+    pub kind: PartKind,
+    /// What all bowls take: the estimate as weighed, the bounds as far as the mixes may be more or less.
+    #[serde(rename = "wanted_g")]
+    pub wanted: Interval<Mass>,
+    /// What is in hand, where the shop says so.
+    #[serde(rename = "in_hand_g")]
+    pub in_hand: Option<Mass>,
+    /// What is missing at each bound; absent where nobody counted.
+    #[serde(rename = "missing_g")]
+    pub missing: Option<Interval<Mass>>,
+    /// How far it goes.
+    pub cover: StockCover,
+    /// What could be taken from the shelf instead, nearest first; empty where it is covered.
+    pub instead: Vec<Substitute>,
+}
+
+/// Something that is counted.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ConsumableLine {
+    /// Its name in the shop.
+    pub name: String,
+    /// How many are used up.
+    pub wanted_pieces: Interval<u32>,
+    /// How many are in hand, where the shop says so.
+    pub in_hand_pieces: Option<u32>,
+    /// How far they go.
+    pub cover: StockCover,
+    /// What they cost at least, rounded as the table of costs is.
+    pub cost_low: Money,
+    /// What they cost by the estimate.
+    pub cost: Money,
+    /// What they cost at most.
+    pub cost_high: Money,
+}
+
+impl StockPlan {
+    pub(in crate::service::plan) fn of(
+        request: &Request,
+        sections: &Sections<'_>,
+        mixes: &[Mix],
+    ) -> Result<Self, Problems> {
+        let mut products: Vec<StockLine> = Vec::new();
+        for mix in mixes {
+            for bowl in &mix.bowls {
+                for part in &bowl.parts {
+                    let taken = of_mix(mix, part.weigh.g() * bowl.count as f64);
+                    match products.iter_mut().find(|line| line.product == part.product) {
+                        Some(line) => line.wanted = line.wanted.combine(taken, |one, other| one + other),
+                        None => products.push(StockLine {
+                            product: part.product.clone(),
+                            kind: part.kind,
+                            wanted: taken,
+                            in_hand: request.shop.facts(&part.product).and_then(|facts| facts.in_hand),
+                            missing: None,
+                            cover: StockCover::NotCounted,
+                            instead: Vec::new(),
+                        }),
+                    }
+                }
+            }
+        }
+        for line in &mut products {
+            let Some(in_hand) = line.in_hand else { continue };
+            line.missing = Some(line.wanted.map(|wanted| wanted.minus_or_zero(in_hand)));
+            line.cover = cover(&line.wanted, in_hand);
+            if line.cover != StockCover::Covered {
+                let missing = Missing { product: &line.product, kind: line.kind, wanted: line.wanted };
+                line.instead = substitutes::of(request, &missing);
+            }
+        }
+        let foils = foils(sections);
+        let line = |(i, consumable): (usize, &Consumable)| {
+            let field = format!("shop.consumable[{}].price", i + 1);
+            counted(consumable, foils).map_err(|error| error.to_string()).in_field(&field)
+        };
+        let consumables = request.shop.consumables.iter().enumerate().map(line).collect::<Result<_, Problems>>()?;
+        Ok(Self { products, consumables })
+    }
+
+    /// What is short, and what may run short.
+    pub(in crate::service::plan) fn check(&self, findings: &mut Findings) {
+        let verdict = |cover| match cover {
+            StockCover::Short => Some((Verdict::Warning, "not enough in hand")),
+            StockCover::MayRunShort => Some((Verdict::Note, "may run short")),
+            StockCover::Covered | StockCover::NotCounted => None,
+        };
+        let source = || Reason::stated("the amounts in hand as the shop states them");
+        for line in &self.products {
+            let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand) else { continue };
+            let instead: Vec<String> =
+                line.instead.iter().map(|other| format!("{} ({})", other.product, other.why)).collect();
+            let way_out = if instead.is_empty() {
+                "get more, or mix less".to_owned()
+            } else {
+                format!("get more, or take instead: {}", instead.join("; "))
+            };
+            let text = format!(
+                "{}: {said}, {} g wanted and {:.0} there: {way_out}",
+                line.product,
+                range(&line.wanted, 0),
+                in_hand
+            );
+            findings.add(Rule::Stock, verdict, text, source());
+        }
+        for line in &self.consumables {
+            let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand_pieces) else { continue };
+            let wanted = span(&line.wanted_pieces, |pieces| pieces.to_string());
+            let text = format!("{}: {said}, {wanted} wanted and {in_hand} there: get more", line.name);
+            findings.add(Rule::Stock, verdict, text, source());
+        }
+    }
+}
+
+/// What a mix takes of a product: the bowls as weighed, or more and less as the estimate of the mix allows.
+fn of_mix(mix: &Mix, weighed_g: f64) -> Interval<Mass> {
+    let best = mix.needed.best().g();
+    let factor = |bound: Mass| if best > 0.0 { bound.g() / best } else { 1.0 };
+    Interval::ordered(factor(mix.needed.low()), 1.0, factor(mix.needed.high()))
+        .map(|factor| Mass::nearest(weighed_g * factor))
+}
+
+fn cover<T: Copy + PartialOrd>(wanted: &Interval<T>, in_hand: T) -> StockCover {
+    if wanted.high() <= in_hand {
+        StockCover::Covered
+    } else if wanted.best() <= in_hand {
+        StockCover::MayRunShort
+    } else {
+        StockCover::Short
+    }
+}
+
+/// All foils: counts that were stated are exact, those of panels have bounds.
+fn foils(sections: &Sections<'_>) -> Interval<u32> {
+    let of =
+        |work: &Work<'_>| work.task.on_head.and_then(|on_head| on_head.foils).or(work.task.foils.map(Interval::from));
+    let counts = sections.iter().filter_map(of);
+    counts.fold(Interval::exact(0), |sum, count| sum.combine(count, u32::saturating_add))
+}
+
+fn counted(consumable: &Consumable, foils: Interval<u32>) -> Result<ConsumableLine, crate::money::MoneyError> {
+    let pieces = consumable.pieces.unwrap_or(1);
+    let wanted = match consumable.per {
+        Per::Service => Interval::exact(pieces),
+        Per::Foil => foils.map(|foils| foils.saturating_mul(pieces)),
+    };
+    let pack = PackPrice::new(consumable.price, Measure::Count(consumable.pack_pieces))?;
+    let cost = |pieces| supply_cost(pack, Measure::Count(pieces), Rounding::MidpointAwayFromZero);
+    Ok(ConsumableLine {
+        name: consumable.name.clone(),
+        wanted_pieces: wanted,
+        in_hand_pieces: consumable.in_hand,
+        cover: consumable.in_hand.map_or(StockCover::NotCounted, |in_hand| cover(&wanted, in_hand)),
+        cost_low: cost(wanted.low())?,
+        cost: cost(wanted.best())?,
+        cost_high: cost(wanted.high())?,
+    })
+}

@@ -1,0 +1,116 @@
+//! What the shelf has instead of a product that runs short.
+
+use super::super::PartKind;
+use crate::{
+    colour::Swatch,
+    peroxide::{Objective, Shelf, Stock, blend_shelf},
+    quantity::{Mass, MassFraction},
+    service::request::Request,
+    shop::{StockFacts, StockedShade},
+    source::Interval,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What could be taken instead, and what changes with it.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Substitute {
+    /// Its name in the shop; of a blend all names.
+    pub product: String,
+    /// What it is, and what to mind.
+    pub why: String,
+    /// How far its colour is from the one that is missing, on white hair by the model; absent for what is no shade.
+    pub apart_ciede2000: Option<f64>,
+}
+
+/// What runs short.
+pub(super) struct Missing<'m> {
+    pub(super) product: &'m str,
+    pub(super) kind: PartKind,
+    pub(super) wanted: Interval<Mass>,
+}
+
+/// How many are offered, and how far off a shade may be: beyond ten it is another colour (assumed).
+const OFFERED: usize = 2;
+const FARTHEST: f64 = 10.0;
+
+/// What the shelf has enough of, nearest first; additives have none, for what they do is not known.
+pub(super) fn of(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+    match line.kind {
+        PartKind::Colour => shades(request, line),
+        PartKind::Developer => developers(request, line).into_iter().collect(),
+        PartKind::Lightener => lighteners(request, line),
+        PartKind::Diluent => {
+            let others = request.shop.diluents.iter().filter(|other| other.name != line.product);
+            let enough = others.filter(|other| has(&other.facts, line.wanted.high()));
+            let offer = |other: &crate::shop::Diluent| Substitute {
+                product: other.name.clone(),
+                why: "weakens the developer as well".to_owned(),
+                apart_ciede2000: None,
+            };
+            enough.map(offer).take(OFFERED).collect()
+        }
+        PartKind::Additive => Vec::new(),
+    }
+}
+
+/// What is not counted is always enough, as everywhere in the shop.
+fn has(facts: &StockFacts, wanted: Mass) -> bool {
+    facts.in_hand.is_none_or(|in_hand| in_hand >= wanted)
+}
+
+/// Shades of the same class by how far they look apart on white hair.
+fn shades(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+    let Some(missing) = request.shop.shade(line.product) else { return Vec::new() };
+    let looks = Swatch::of_shade(&missing.shade);
+    let fits = |other: &&StockedShade| {
+        other.shade.code() != line.product && other.class == missing.class && has(&other.facts, line.wanted.high())
+    };
+    let apart = |other: &StockedShade| {
+        let ciede2000 = looks.difference_to(&Swatch::of_shade(&other.shade)).ciede2000;
+        let ratio = if other.ratio == missing.ratio { "" } else { ", with a ratio of its own" };
+        let why = format!("{}, CIEDE2000 {ciede2000:.1} apart on white hair{ratio}", of_shade(other));
+        Substitute { product: other.shade.code().to_owned(), why, apart_ciede2000: Some(ciede2000) }
+    };
+    let mut offers: Vec<Substitute> = request.shop.shades.iter().filter(fits).map(apart).collect();
+    offers.retain(|offer| offer.apart_ciede2000.is_some_and(|apart| apart <= FARTHEST));
+    offers.sort_by(|a, b| a.apart_ciede2000.partial_cmp(&b.apart_ciede2000).unwrap_or(std::cmp::Ordering::Equal));
+    offers.truncate(OFFERED);
+    offers
+}
+
+fn of_shade(other: &StockedShade) -> String {
+    format!("{} {}", other.shade.level(), other.shade.tone())
+}
+
+/// The other bottles, blended to the same strength.
+fn developers(request: &Request, line: &Missing<'_>) -> Option<Substitute> {
+    let strength = request.bottles.iter().find(|bottle| bottle.name == line.product)?.strength;
+    let own = request.bottles.iter().zip(&request.shop.bottles);
+    let bottles = own.filter(|(bottle, _)| bottle.name != line.product);
+    let mut stocks: Vec<Stock> = bottles.map(|(bottle, stocked)| stocked.facts.stock(bottle.strength)).collect();
+    stocks.extend(request.shop.diluents.iter().map(|one| one.facts.stock(Interval::exact(MassFraction::ZERO))));
+    let shelf = Shelf::new(stocks).ok()?;
+    let blend = blend_shelf(&shelf, strength.best(), line.wanted.best(), Objective::FewestBottles).ok()?;
+    let names: Vec<&str> = blend.portions.iter().map(|portion| portion.stock.name.as_str()).collect();
+    let grams: Vec<String> = blend.portions.iter().map(|portion| format!("{:.0}", portion.mass)).collect();
+    let why = match grams.as_slice() {
+        [_] => "the same strength".to_owned(),
+        _ => format!("blended to the same strength, {}", grams.join(" + ")),
+    };
+    Some(Substitute { product: names.join(" + "), why, apart_ciede2000: None })
+}
+
+/// Other lighteners that may touch the scalp if this one may.
+fn lighteners(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+    let missing = request.shop.lighteners.iter().find(|one| one.name == line.product);
+    let Some(missing) = missing else { return Vec::new() };
+    let others = request.shop.lighteners.iter().filter(|other| other.name != line.product);
+    let fits = others.filter(|other| (other.on_scalp || !missing.on_scalp) && has(&other.facts, line.wanted.high()));
+    let offer = |other: &crate::shop::Lightener| Substitute {
+        product: other.name.clone(),
+        why: format!("{} to developer: weigh it anew, and test a strand", other.ratio),
+        apart_ciede2000: None,
+    };
+    fits.map(offer).take(OFFERED).collect()
+}

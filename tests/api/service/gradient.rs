@@ -1,0 +1,181 @@
+//! A gradient in the service file: share, start and foils of the sections from the regions in which they lie.
+
+use super::base::{changed, fine};
+use foilwork::{
+    colour::{Level, Swatch},
+    service::{Plan, SectionPlan, ServiceFile, plan},
+};
+use rstest::rstest;
+use serde_json::json;
+
+fn near(got: f64, want: f64, tolerance: f64) {
+    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
+}
+
+fn blended(file: &mut ServiceFile) {
+    file.analysis.length_cm = Some(30.0);
+    file.gradient = serde_json::from_value(json!({
+        "start_outline_cm": 1, "start_interior_cm": 5, "share_outline_percent": 70, "share_interior_percent": 20, "foils": 30,
+    }))
+    .unwrap();
+    let regions = |names: &[&str]| {
+        serde_json::from_value(json!(names.iter().map(|name| json!({ "name": name })).collect::<Vec<_>>())).unwrap()
+    };
+    let crown = &mut file.section[0];
+    (crown.share_percent, crown.foils, crown.mix_g) = (None, None, None);
+    crown.regions = regions(&["crown"]);
+    let mut edge = crown.clone();
+    edge.name = "edge".to_owned();
+    edge.regions = regions(&["front hairline", "nape line"]);
+    file.section.push(edge);
+}
+
+fn of<'p>(plan: &'p Plan, name: &str) -> &'p SectionPlan {
+    plan.head.sections.iter().find(|section| section.section == name).unwrap()
+}
+
+/// By hand: the crown bears 12 % of the area at 1.05 of the mean density, of a sum of 92.92 (the areas times their
+/// densities): 13.56 % of the hair, of which 20 % is 2.71 %. The outline's 5 and 3 % at 0.9 and 0.7: 7.10 %, of which 70 %
+/// is 4.97 %. Thirty foils in that proportion: 10.6 and 19.4, so 11 and 19.
+#[test]
+fn shares_starts_and_foils_by_hand() {
+    let plan = changed(fine(), blended);
+    let sum =
+        5.0 * 0.9 + 15.0 + 13.0 * 1.05 + 12.0 * 1.05 + 7.0 * 0.66 + 20.0 * 0.79 + 20.0 * 1.02 + 5.0 * 0.85 + 3.0 * 0.7;
+    let (crown, edge) = (of(&plan, "top"), of(&plan, "edge"));
+    near(crown.share.percent(), 0.2 * 100.0 * 12.6 / sum, 1e-9);
+    near(edge.share.percent(), 0.7 * 100.0 * 6.6 / sum, 1e-9);
+    assert_eq!((crown.start.best().cm(), edge.start.best().cm()), (5.0, 1.0));
+    let foils = |section: &SectionPlan| section.foils.unwrap().best();
+    let exact = 30.0 * 12.6 * 0.2 / (12.6 * 0.2 + 6.6 * 0.7);
+    near(f64::from(foils(crown)), exact, 0.5);
+    assert_eq!(foils(crown) + foils(edge), 30);
+    // The outline is done last, and brighter and closer to the scalp than the crown.
+    let laid = &plan.head.gradient;
+    let region = |name: &str| laid.iter().find(|region| region.region == name).unwrap();
+    assert!(
+        region("nape line").order < region("crown").order && region("crown").order < region("front hairline").order
+    );
+    assert!(region("front hairline").taken > region("crown").taken);
+    assert_eq!(laid.iter().map(|region| region.foils).sum::<u32>(), 30);
+}
+
+/// What a section states counts before the gradient.
+#[test]
+fn what_is_stated_counts_first() {
+    let plan = changed(fine(), |file| {
+        blended(file);
+        file.section[0].share_percent = Some(4.0);
+        file.section[0].start_cm = Some(3.0);
+        file.section[0].foils = Some(5);
+    });
+    let crown = of(&plan, "top");
+    assert_eq!((crown.share.percent(), crown.start.best().cm()), (4.0, 3.0));
+    assert_eq!((crown.foils.unwrap().best(), of(&plan, "edge").foils.unwrap().best()), (5, 30));
+    let no_regions = changed(fine(), |file| {
+        blended(file);
+        file.section.truncate(1);
+        file.section[0].regions.clear();
+        file.section[0].share_percent = Some(4.0);
+    });
+    assert!(no_regions.stated_not_used.iter().any(|fact| fact.field == "gradient"));
+}
+
+/// The chord on a scalp of 9 cm radius, by hand: 4 cm back along it the root lies 9 sin(4/9) = 3.869 cm back and
+/// 9 (1 - cos(4/9)) = 0.874 cm lower, so that its colour begins sqrt(5.869^2 + 5.874^2) = 8.303 cm down.
+#[test]
+fn an_over_directed_panel_begins_at_many_heights() {
+    let plan = changed(fine(), |file| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].over_directed =
+            serde_json::from_value(json!({ "ahead_cm": 2, "out_cm": 5, "panel_depth_cm": 4 })).ok();
+    });
+    let top = of(&plan, "top");
+    near(top.start.best().cm(), (4.0_f64 + 25.0).sqrt(), 1e-9);
+    // The drop of 2.9 cm widens the transition of a weave, 0.2 cm: what was a line is none any more.
+    assert_eq!(top.softness.to_string(), "diffuse");
+    let straight = changed(fine(), |file| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].start_cm = Some((4.0_f64 + 25.0).sqrt());
+    });
+    // Half of the drop carries no colour: (8.303 - 5.385) / 2 cm of 30 less 5.385 and half of 0.2.
+    let less = top.hair.unwrap().best().g() / of(&straight, "top").hair.unwrap().best().g();
+    near(less, 1.0 - (8.303 - 5.385) / 2.0 / (30.0 - 5.385 - 0.1), 1e-3);
+}
+
+#[test]
+fn lowlights_for_the_depth_that_is_wanted() {
+    let plan = changed(fine(), |file| {
+        file.section[0].taken_percent = Some(100.0);
+        file.section[0].lowlights = serde_json::from_value(json!({ "level": 6.5, "reads_as_level": 8 })).ok();
+    });
+    let depth = of(&plan, "top").lowlights.unwrap();
+    // Light adds up: (now - wanted) / (now - lowlight) in reflectance.
+    let y = |level: f64| Swatch::natural(Level::new(level).unwrap()).samples()[0][1];
+    let now = y(plan.colour[0].look.as_ref().unwrap().perceived_level.best().number());
+    near(depth.share.percent(), 100.0 * (now - y(8.0)) / (now - y(6.5)), 1e-6);
+    // Ten foils of a tenth of the section each.
+    near(f64::from(depth.foils.best()), depth.share.percent() / 10.0, 1.0);
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("depth:") && flat.contains("foils of level 6.5"), "{flat}");
+}
+
+/// The colour of a panel reads by what the panel takes where nothing else is said.
+#[test]
+fn the_look_falls_back_on_the_panel() {
+    let plan = changed(fine(), |file| {
+        file.section[0].panel = serde_json::from_value(json!({ "width_cm": 8, "height_cm": 6 })).ok();
+    });
+    assert!(plan.colour[0].look.is_some());
+    assert!(changed(fine(), |_| ()).colour[0].look.is_none());
+}
+
+fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
+    let mut file = fine();
+    change(&mut file);
+    plan(&file).unwrap_err().to_string()
+}
+
+#[rstest]
+#[case::share_missing(
+    |file: &mut ServiceFile| file.section[0].share_percent = None,
+    "section[1].share_percent: missing: state it, or a `gradient` and the section's `regions`"
+)]
+#[case::start(
+    |file: &mut ServiceFile| { blended(file); file.gradient.as_mut().unwrap().start_outline_cm = 9.0; },
+    "gradient: `start_outline_cm` 9 cm is further from the scalp than `start_interior_cm` 5 cm"
+)]
+#[case::share(
+    |file: &mut ServiceFile| { blended(file); file.gradient.as_mut().unwrap().share_outline_percent = 10.0; },
+    "gradient: `share_outline_percent` 10 % is less than `share_interior_percent` 20 %"
+)]
+#[case::beyond_the_ends(
+    |file: &mut ServiceFile| { blended(file); file.analysis.length_cm = Some(4.0); },
+    "gradient: `start_interior_cm` 5 cm is not within the hair's `analysis.length_cm` 4 cm"
+)]
+#[case::gap(
+    |file: &mut ServiceFile| { blended(file); file.service.rest = Some(foilwork::head::Rest::Refused); },
+    "front: 100 % of it belongs to no section"
+)]
+#[case::no_regions_to_fill(
+    |file: &mut ServiceFile| file.service.rest = Some(foilwork::head::Rest::Refused),
+    "service.rest: no section names its `regions`: name them, or leave `rest` out"
+)]
+#[case::lowlights_darker_than_natural(
+    |file: &mut ServiceFile| {
+        file.section[0].lowlights = serde_json::from_value(json!({ "level": 5, "reads_as_level": 8 })).ok();
+    },
+    "section[1].lowlights: `level` level 5 is darker than `natural` level 6"
+)]
+#[case::held_beyond_the_ends(
+    |file: &mut ServiceFile| {
+        file.analysis.length_cm = Some(5.0);
+        file.section[0].over_directed =
+            serde_json::from_value(json!({ "ahead_cm": 2, "out_cm": 5, "panel_depth_cm": 4 })).ok();
+    },
+    "section[1].over_directed: 8.3"
+)]
+fn what_contradicts_itself_is_named(#[case] change: fn(&mut ServiceFile), #[case] want: &str) {
+    let message = refused(change);
+    assert!(message.contains(want), "{message}");
+}

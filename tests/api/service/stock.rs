@@ -1,0 +1,135 @@
+//! What the plan takes from the shelf, against what is in hand.
+
+use super::base::{changed, fine, shop, texts, verdicts};
+use foilwork::{
+    finding::Verdict::{Note, Warning},
+    service::{Plan, ServiceFile, StockCover, StockLine},
+    shop::shape::{ConsumableEntry, DeveloperEntry, LightenerEntry, ShadeEntry},
+    shop::{Per, StrengthBasis},
+};
+
+fn line<'p>(plan: &'p Plan, product: &str) -> &'p StockLine {
+    plan.stock.products.iter().find(|line| line.product == product).unwrap()
+}
+
+fn near(got: f64, want: f64) {
+    assert!((got - want).abs() < 1e-6, "got {got}, want {want}");
+}
+
+fn consumable(name: &str, per: Per, in_hand_pieces: Option<u32>) -> ConsumableEntry {
+    let (price, pack_pieces) = ("24.00".to_owned(), 500);
+    ConsumableEntry { name: name.to_owned(), price, pack_pieces, pieces: None, per, in_hand_pieces }
+}
+
+/// By hand: 45 g of 1:2 are 15 g powder and 30 g developer; the toner's 60 g of 1:2 take 40 g more of it, the shadow's 30 g
+/// of 1:1 another 15 g: 85 g. Nobody counted them.
+#[test]
+fn grams_add_up_over_all_bowls() {
+    let plan = changed(fine(), |_| ());
+    near(line(&plan, "powder").wanted.best().g(), 15.0);
+    near(line(&plan, "developer").wanted.best().g(), 85.0);
+    assert!(plan.stock.products.iter().all(|line| line.cover == StockCover::NotCounted && line.missing.is_none()));
+    assert!(verdicts(&plan, "stock").is_empty());
+}
+
+/// 10 g are there of the 15 g that are wanted: 5 g are missing; another lightener is there, with a ratio of its own.
+#[test]
+fn what_is_short_is_said_with_a_substitute() {
+    let short = |file: &mut ServiceFile| {
+        shop(file).lightener[0].in_hand_g = Some(10.0);
+        let clay = LightenerEntry { name: "clay".to_owned(), ratio: "1:1.5".to_owned(), ..LightenerEntry::default() };
+        shop(file).lightener.push(clay);
+    };
+    let plan = changed(fine(), short);
+    let powder = line(&plan, "powder");
+    assert_eq!(powder.cover, StockCover::Short);
+    near(powder.missing.unwrap().best().g(), 5.0);
+    assert_eq!(powder.instead[0].product, "clay");
+    assert_eq!(verdicts(&plan, "stock"), [Warning]);
+    let said = texts(&plan, "stock");
+    assert!(
+        said.contains("powder: not enough in hand, 15 g wanted and 10 g there: get more, or take instead: clay"),
+        "{said}"
+    );
+    assert!(plan.to_string().contains("FROM THE SHELF"));
+}
+
+/// Of an estimate the middle may be there and the upper bound not: 120 to 300 g around 180 of the trade, of which 20 %.
+#[test]
+fn an_estimate_may_run_short() {
+    let plan = changed(fine(), |file| {
+        file.section[0].mix_g = None;
+        shop(file).lightener[0].in_hand_g = Some(15.0);
+    });
+    // A third of 24 to 60 g around 36 g: 8 to 20 g around 12 g.
+    let wanted = line(&plan, "powder").wanted;
+    assert_eq!(wanted.to_array().map(|mass| mass.g().round()), [8.0, 12.0, 20.0]);
+    assert_eq!(line(&plan, "powder").cover, StockCover::MayRunShort);
+    assert_eq!(verdicts(&plan, "stock"), [Note]);
+}
+
+/// A developer of 6 % from one of 12 % and one of 3 %: one part to two, 28.3 g and 56.7 g of 85 g.
+#[test]
+fn another_bottle_is_blended() {
+    let plan = changed(fine(), |file| {
+        shop(file).developer[0].in_hand_g = Some(20.0);
+        for (name, strength) in [("strong", "12 % w/w"), ("weak", "3 % w/w")] {
+            shop(file).developer.push(DeveloperEntry {
+                name: name.to_owned(),
+                strength: strength.to_owned(),
+                strength_basis: StrengthBasis::Measured,
+                ..DeveloperEntry::default()
+            });
+        }
+    });
+    let instead = &line(&plan, "developer").instead[0];
+    assert_eq!(instead.product, "strong + weak");
+    assert!(instead.why.contains("28 g + 57 g"), "{}", instead.why);
+}
+
+/// Of the other shades of the class the nearest on white hair comes first, and one of another class never.
+#[test]
+fn the_nearest_shade_of_the_class_is_offered() {
+    let plan = changed(fine(), |file| {
+        shop(file).shade[0].in_hand_g = Some(5.0);
+        for (code, level) in [("J8.5", 8.5), ("J5", 5.0)] {
+            let demi = shop(file).shade[0].clone();
+            shop(file).shade.push(ShadeEntry { code: code.to_owned(), level, in_hand_g: None, ..demi });
+        }
+    });
+    let instead: Vec<&str> = line(&plan, "J9").instead.iter().map(|other| other.product.as_str()).collect();
+    assert_eq!(instead, ["J8.5"]);
+}
+
+/// Ten foils at 24.00 for 500 are 0.48; gloves: one for the service.
+#[test]
+fn foils_and_gloves_are_counted() {
+    let plan = changed(fine(), |file| {
+        shop(file).currency = Some("EUR".to_owned());
+        shop(file).consumable =
+            vec![consumable("foil", Per::Foil, Some(8)), consumable("gloves", Per::Service, Some(3))];
+    });
+    let [foil, gloves] = plan.stock.consumables.as_slice() else { panic!("two lines") };
+    assert_eq!((foil.wanted_pieces.best(), foil.cover), (10, StockCover::Short));
+    assert_eq!(foil.cost.to_string(), "0.48 EUR");
+    assert_eq!((gloves.wanted_pieces.best(), gloves.cover), (1, StockCover::Covered));
+    assert!(texts(&plan, "stock").contains("foil: not enough in hand, 10 wanted and 8 there: get more"));
+}
+
+/// Foils that are counted on a panel have bounds, and so has what they cost.
+#[test]
+fn counted_foils_cost_between_bounds() {
+    let plan = changed(fine(), |file| {
+        shop(file).currency = Some("EUR".to_owned());
+        shop(file).consumable = vec![consumable("foil", Per::Foil, None)];
+        file.section[0].foils = None;
+        file.section[0].panel = serde_json::from_str(r#"{"width_cm": 8, "height_cm": 6}"#).ok();
+    });
+    let foil = &plan.stock.consumables[0];
+    assert!(
+        foil.wanted_pieces.low() < foil.wanted_pieces.best() && foil.wanted_pieces.best() < foil.wanted_pieces.high()
+    );
+    assert!(foil.cost_low < foil.cost_high);
+    let of_table = plan.money.unwrap().cost.total();
+    assert_eq!(of_table, foil.cost);
+}

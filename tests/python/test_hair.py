@@ -1,0 +1,246 @@
+"""Hair and head against NumPy, SciPy, shapely and plain integration; figures of others with their source."""
+
+import math
+
+import numpy as np
+import pytest
+from scipy import integrate, special, stats
+
+from foilwork import FoilworkError
+from foilwork.colour import swatch
+from foilwork.hair import (
+    Band,
+    BandedStrand,
+    HairFacts,
+    by_caliper,
+    calibrated,
+    fibre_density,
+    grown,
+    growth,
+    hair_cut,
+    weeks_to_grow,
+    white_share,
+)
+from foilwork.head import (
+    Gradient,
+    Layout,
+    OverDirection,
+    Placed,
+    Profile,
+    Template,
+    by_hand,
+    demand,
+    level_along,
+    line_shows_after,
+    lowlights,
+    partition,
+    product_class,
+    profile,
+    read_head,
+    service_class,
+    take_up,
+)
+
+
+def test_mass_is_hairs_times_fibre_times_length() -> None:
+    facts = HairFacts(scalp_cm2=500, hairs_per_cm2=200, diameter_um=70)
+    tress = facts.part(25)
+    area_cm2 = math.pi / 4 * (70e-4) ** 2
+    assert tress.hairs.best == pytest.approx(25_000)
+    assert tress.mass_g(20).best == pytest.approx(25_000 * area_cm2 * 20 * fibre_density().best)
+    # A round hair of 70 um: the European mean ellipse, 1.41 to 1, has a longer way around.
+    surface = 25_000 * 20 * tress.circumference_mm.best / 10
+    assert tress.surface_cm2(20).best == pytest.approx(surface)
+
+
+def test_density_spreads_between_people_as_a_log_normal() -> None:
+    """211 hairs/cm2 with a variation of 0.26 (J. Soc. Cosmet. Chem. 28(5):222): 80 of 100 by SciPy's distribution."""
+    density = HairFacts().head().hairs_per_cm2
+    sigma = math.sqrt(math.log1p(0.26**2))
+    low, high = stats.lognorm(sigma, scale=211).interval(0.8)
+    assert (density.low, density.high) == pytest.approx((low, high), rel=1e-9)
+
+
+@pytest.mark.parametrize(("minor", "major"), [(70.0, 70.0), (60.7, 85.6), (56.8, 94.3)])
+def test_a_cut_is_an_ellipse(minor: float, major: float) -> None:
+    area, around = hair_cut(minor, major)
+    assert area == pytest.approx(math.pi * minor * major / 4)
+    eccentricity = 1 - (minor / major) ** 2
+    assert around == pytest.approx(2 * major / 1000 * special.ellipe(eccentricity), rel=1e-7)
+
+
+def test_a_camera_reads_more_than_a_caliper() -> None:
+    """108.78 um by camera is 76.9 um by caliper (Arch. Aesthetic Plast. Surg.)."""
+    assert by_caliper(108.78, "scalp-camera") == pytest.approx(76.9, abs=0.5)
+
+
+def test_weeks_and_centimetres() -> None:
+    """0.37 mm a day (Barth 1986): 8 weeks are 2.07 cm."""
+    assert grown(8).best == pytest.approx(0.037 * 56)
+    assert weeks_to_grow(grown(8).best, growth().best).best == pytest.approx(8)
+
+
+@pytest.mark.parametrize(("white", "counted"), [(30, 100), (1, 20), (0, 50), (50, 50)])
+def test_one_count_has_wilsons_interval(white: int, counted: int) -> None:
+    found = white_share([("top", 100, white, counted)])
+    assert found is not None
+    wilson = stats.binomtest(white, counted).proportion_ci(0.8, method="wilson")
+    assert found.white_percent.low == pytest.approx(100 * wilson.low, abs=1e-6)
+    assert found.white_percent.high == pytest.approx(100 * wilson.high, abs=1e-6)
+
+
+def test_a_use_and_a_prediction_agree_by_their_widths() -> None:
+    """Inverse-variance weights of two normals in the logarithm, by NumPy."""
+    predicted, used = np.log([60.0, 100.0, 170.0]), np.log([70 / 1.2, 70.0, 70 * 1.2])
+    weights = np.array([1 / (bounds[2] - bounds[0]) ** 2 for bounds in (predicted, used)])
+    want = np.exp(np.average([predicted[1], used[1]], weights=weights))
+    assert calibrated((60, 100, 170), 70).best == pytest.approx(want)
+
+
+def test_a_strand_has_no_gap() -> None:
+    strand = BandedStrand(30, [Band(0, 4, 5), Band(4, 30, 8, artificial=True)])
+    assert (strand.regrowth_cm, strand.overlap_cm(2, 10), strand.level_at(31)) == (4, 6, None)
+    with pytest.raises(FoilworkError, match="a gap without a colour"):
+        BandedStrand(30, [Band(0, 4, 5), Band(5, 30, 8)])
+
+
+def test_facts_are_checked() -> None:
+    with pytest.raises(FoilworkError, match="girth of the ponytail: 0.01 cm is on no head"):
+        HairFacts(ponytail_girth_cm=0.01)
+    with pytest.raises(FoilworkError, match="density and hairs_per_cm2 are both given"):
+        HairFacts(density="high", hairs_per_cm2=200)
+    assert HairFacts(ponytail_girth_cm=9).part().mass_g(20).best == pytest.approx(
+        HairFacts(ponytail_girth_cm=(9, 9, 9)).part(100).mass_g(20).best
+    )
+
+
+# --- the head -------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("width", "pick", "gap", "depth"), [(80, 3, 3, 6), (77, 2.5, 4, 3), (120, 5, 1.5, 2)])
+def test_a_weave_covers_what_its_boxes_cover(width: float, pick: float, gap: float, depth: float) -> None:
+    """Whole picks as boxes in the subsection: their area by shapely."""
+    shapely = pytest.importorskip("shapely")
+    thick = 6.0
+    lefts = np.arange(0, width, pick + gap)
+    boxes = [shapely.box(left, 0, left + pick, depth) for left in lefts if left + pick <= width + 1e-9]
+    area = shapely.union_all(boxes).area
+    foils = Layout(subsection_mm=thick, pick_mm=pick, gap_mm=gap, depth_mm=depth).on(width / 10, 6)
+    assert foils.picks.best == len(boxes)
+    assert foils.lifted_cm2.best == pytest.approx(area / 100)
+    assert foils.share_of_subsection_percent.best == pytest.approx(100 * area / (width * thick))
+
+
+def test_sizes_that_do_not_fit_name_both_arguments() -> None:
+    with pytest.raises(FoilworkError, match="foil_width_cm 12 cm is wider than width_cm 8 cm"):
+        Layout(foil_width_cm=12).on(8, 6)
+    with pytest.raises(FoilworkError, match="gap_mm stands without pick_mm"):
+        Layout(gap_mm=3)
+    # Back to back every row is taken; by hand a quarter off.
+    assert Layout(left_between_mm=0).on(8, 6).share_of_panel_percent.best == 100
+    assert list(Layout(subsection_mm=by_hand(4)).subsection_mm) == pytest.approx([3, 4, 5])
+
+
+def test_painted_length_is_the_integral_of_what_is_covered() -> None:
+    combed = Profile(60, start_cm=5, transition_cm=4)
+    for length in (4.0, 6.5, 9.0, 30.0):
+        area, _ = integrate.quad(lambda at: combed.covered_at(at).best / 100, 0, length, points=[5, 9], limit=200)
+        assert combed.painted_cm(length).best == pytest.approx(area, abs=1e-7)
+
+
+def test_demand_is_mass_times_take_up() -> None:
+    facts = HairFacts(scalp_cm2=500, hairs_per_cm2=200, diameter_um=70)
+    slices = demand(facts, "slice", 20, share_percent=20, lightens=True, foils=10)
+    painted = profile("slice", 20).painted_cm(20).best
+    hair = facts.part(20).mass_per_length_g_per_cm.best * painted
+    assert slices.hair_g.best == pytest.approx(hair)
+    assert slices.mix_g.best == pytest.approx(hair * take_up("slice", lightens=True).best)
+    assert slices.mix_per_foil_g is not None
+    assert slices.mix_per_foil_g.best == pytest.approx(slices.mix_g.best / 10)
+
+
+def test_the_trades_100_g_lie_within() -> None:
+    """100 g of mix per application is the usual exposure figure for permanent colour (from memory, unverified)."""
+    mix = demand(HairFacts(), "block", 20).mix_g
+    assert mix.low < 100 < mix.high
+
+
+@pytest.mark.parametrize("radius", [None, 9.0, 7.5])
+def test_over_direction_is_the_distance_of_two_points(radius: float | None) -> None:
+    held = OverDirection(3, 6, radius)
+    for behind in (0.0, 2.0, 5.0):
+        if radius is None:
+            root = np.array([behind, 0.0])
+        else:
+            root = np.array([
+                integrate.quad(lambda s: math.cos(s / radius), 0, behind)[0],
+                integrate.quad(lambda s: math.sin(s / radius), 0, behind)[0],
+            ])
+        assert held.start_cm(behind) == pytest.approx(np.linalg.norm(root + [3, 6]), rel=1e-9)
+
+
+def test_light_adds_up_in_reflectance() -> None:
+    """60 % of level 9 beside 40 % of level 5: Y is the mean, and L* follows by the formula of CIE."""
+    rest, light = swatch(5), swatch(9, lightened_from=5)
+    placed = [Placed("top", "top", 60, rest=rest, light=light)]
+    look = read_head(placed, rest, "even").regions[2]
+    def y(l: float) -> float:
+        return ((l + 16) / 116) ** 3
+
+    mean = 0.4 * y(rest.lightness.best) + 0.6 * y(light.lightness.best)
+    assert look.lab_l.best == pytest.approx(116 * mean ** (1 / 3) - 16, abs=1e-6)
+    assert level_along(Profile(100, 0, 0), 5, 5, 3)[3][1].best == pytest.approx(5, abs=0.02)
+
+
+def test_foils_follow_the_hair_that_is_taken() -> None:
+    blend = Gradient(
+        start_outline_cm=1, start_interior_cm=5, share_outline_percent=70, share_interior_percent=20, length_cm=30
+    )
+    template = Template()
+    laid = blend.lay(60)
+    hair = np.array([share.best for share in template.hair_percent()])
+    inward = np.array([region.inward_percent for region in template.regions]) / 100
+    taken = hair * (0.7 + (0.2 - 0.7) * inward)
+    assert [region.of_head_percent for region in laid] == pytest.approx(taken)
+    assert [region.start_cm for region in laid] == pytest.approx(1 + 4 * inward)
+    assert np.abs([region.foils for region in laid] - 60 * taken / taken.sum()).max() < 1
+    with pytest.raises(FoilworkError, match="`start_outline` 9 cm is further"):
+        Gradient(
+            start_outline_cm=9, start_interior_cm=5, share_outline_percent=70, share_interior_percent=20, length_cm=30
+        )
+
+
+def test_sections_are_a_partition() -> None:
+    with pytest.raises(FoilworkError, match='"halo" and "veil" overlap'):
+        partition([("halo", "crown", 60), ("veil", "crown", 50)])
+    with pytest.raises(FoilworkError, match="belongs to no section"):
+        partition([("halo", "crown", 60)], rest="refused")
+
+
+def test_the_head_reads_as_asked_or_says_what_to_change() -> None:
+    rest, light = swatch(5), swatch(9, lightened_from=5)
+
+    def read(outline: float, inside: float) -> object:
+        placed = [
+            Placed("rim" if region.outline else "inside", region.name, outline if region.outline else inside,
+                rest=rest, light=light)
+            for region in Template().regions
+        ]
+        return read_head(placed, rest, "bright-outline")
+
+    bright, dark = read(60, 20), read(10, 40)
+    assert bright.as_wanted and bright.change is None  # type: ignore[attr-defined]
+    change = dark.change  # type: ignore[attr-defined]
+    assert change.section == "rim" and change.enough
+    assert read(change.wanted_percent + 0.01, 40).as_wanted  # type: ignore[attr-defined]
+    assert "front hairline" in bright.svg("map")  # type: ignore[attr-defined]
+
+
+def test_decisions_have_reasons() -> None:
+    found = product_class(6, 6, white_percent=60)
+    assert (found.product, found.before) == ("permanent", ["pre-soften"])
+    assert {other.product for other in found.rejected} >= {"lightener", "high-lift"}
+    assert [service_class([("weave", share)]) for share in (20, 60, 90)] == ["partial", "half", "full"]
+    assert line_shows_after(profile("weave", 30), 1.0).best < line_shows_after(profile("freehand", 30), 1.0).best
+    with pytest.raises(FoilworkError, match="darker than"):
+        lowlights(9, 8, lowlight_level=5, natural_level=6, per_foil_percent=5, light_foils=12)
