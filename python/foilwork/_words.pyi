@@ -46,6 +46,7 @@ _Cover: TypeAlias = Literal["foil", "open-air"]
 _Cover: TypeAlias = Literal["covered", "may-run-short", "short", "not-counted"]
 _Denominator: TypeAlias = Literal["recorded-time", "paid-time", "rostered-time", "opening-time", "standard-time"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
+_DiameterMethod: TypeAlias = Literal["caliper", "scalp-camera"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
 _ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first"]
@@ -62,6 +63,7 @@ _Form: TypeAlias = Literal[
     "strontium",
     "persulfate",
 ]
+_Group: TypeAlias = Literal["african", "asian", "european"]
 _Hazard: TypeAlias = Literal["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"]
 _HistoryFlag: TypeAlias = Literal[
     "metallic-salts",
@@ -103,6 +105,7 @@ _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
 _Purpose: TypeAlias = Literal["oxidative-colour", "non-oxidative-colour", "lightening", "lash-colour"]
 _Reader: TypeAlias = Literal["eye", "instrument"]
+_Rest: TypeAlias = Literal["natural", "refused"]
 _Rounding: TypeAlias = Literal[
     "midpoint-away-from-zero",
     "midpoint-nearest-even",

@@ -23,6 +23,7 @@ from foilwork.hair import (
 )
 from foilwork.head import (
     Gradient,
+    HeadLook,
     Layout,
     OverDirection,
     Placed,
@@ -105,7 +106,7 @@ def test_a_strand_has_no_gap() -> None:
 
 
 def test_facts_are_checked() -> None:
-    with pytest.raises(FoilworkError, match="girth of the ponytail: 0.01 cm is on no head"):
+    with pytest.raises(FoilworkError, match=r"girth of the ponytail: 0\.01 cm is on no head"):
         HairFacts(ponytail_girth_cm=0.01)
     with pytest.raises(FoilworkError, match="density and hairs_per_cm2 are both given"):
         HairFacts(density="high", hairs_per_cm2=200)
@@ -172,11 +173,13 @@ def test_over_direction_is_the_distance_of_two_points(radius: float | None) -> N
         if radius is None:
             root = np.array([behind, 0.0])
         else:
-            root = np.array([
-                integrate.quad(lambda s: math.cos(s / radius), 0, behind)[0],
-                integrate.quad(lambda s: math.sin(s / radius), 0, behind)[0],
-            ])
-        assert held.start_cm(behind) == pytest.approx(np.linalg.norm(root + [3, 6]), rel=1e-9)
+            root = np.array(
+                [
+                    integrate.quad(lambda s: math.cos(s / radius), 0, behind)[0],
+                    integrate.quad(lambda s: math.sin(s / radius), 0, behind)[0],
+                ]
+            )
+        assert held.start_cm(behind) == pytest.approx(np.linalg.norm(root + np.array([3.0, 6.0])), rel=1e-9)
 
 
 def test_light_adds_up_in_reflectance() -> None:
@@ -184,8 +187,9 @@ def test_light_adds_up_in_reflectance() -> None:
     rest, light = swatch(5), swatch(9, lightened_from=5)
     placed = [Placed("top", "top", 60, rest=rest, light=light)]
     look = read_head(placed, rest, "even").regions[2]
-    def y(l: float) -> float:
-        return ((l + 16) / 116) ** 3
+
+    def y(lightness: float) -> float:
+        return float(((lightness + 16) / 116) ** 3)
 
     mean = 0.4 * y(rest.lightness.best) + 0.6 * y(light.lightness.best)
     assert look.lab_l.best == pytest.approx(116 * mean ** (1 / 3) - 16, abs=1e-6)
@@ -220,20 +224,25 @@ def test_sections_are_a_partition() -> None:
 def test_the_head_reads_as_asked_or_says_what_to_change() -> None:
     rest, light = swatch(5), swatch(9, lightened_from=5)
 
-    def read(outline: float, inside: float) -> object:
+    def read(outline: float, inside: float) -> HeadLook:
         placed = [
-            Placed("rim" if region.outline else "inside", region.name, outline if region.outline else inside,
-                rest=rest, light=light)
+            Placed(
+                "rim" if region.outline else "inside",
+                region.name,
+                outline if region.outline else inside,
+                rest=rest,
+                light=light,
+            )
             for region in Template().regions
         ]
         return read_head(placed, rest, "bright-outline")
 
     bright, dark = read(60, 20), read(10, 40)
-    assert bright.as_wanted and bright.change is None  # type: ignore[attr-defined]
-    change = dark.change  # type: ignore[attr-defined]
+    assert bright.as_wanted and bright.change is None
+    change = dark.change
     assert change.section == "rim" and change.enough
-    assert read(change.wanted_percent + 0.01, 40).as_wanted  # type: ignore[attr-defined]
-    assert "front hairline" in bright.svg("map")  # type: ignore[attr-defined]
+    assert read(change.wanted_percent + 0.01, 40).as_wanted
+    assert "front hairline" in bright.svg("map")
 
 
 def test_decisions_have_reasons() -> None:

@@ -1,3 +1,4 @@
+from foilwork import _words
 from foilwork._native import Bounds, _Percent
 
 __all__ = [
@@ -25,7 +26,7 @@ def grown(weeks: _Percent, rate_cm_per_month: _Percent | None = None) -> Bounds[
         >>> round(grown(8, 1.12).best, 2)
         2.06
     """
-def growth(group: str | None = None) -> Bounds[float]:
+def growth(group: _words._Group | None = None) -> Bounds[float]:
     """How fast scalp hair grows, in cm a month of 30.44 days.
 
     Args:

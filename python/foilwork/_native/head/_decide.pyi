@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import _Answer
 from foilwork._native.colour._level import _Level
 
@@ -78,7 +79,7 @@ def product_class(
         >>> product_class(5, 7, artificial=True).before
         ['clean-first']
     """
-def service_class(treated: Sequence[tuple[str, float]]) -> str:
+def service_class(treated: Sequence[tuple[_words._Technique, float]]) -> _words._ServiceClass:
     """What to call a service when booking and pricing it: ``"regrowth"``, ``"partial"``, ``"half"`` or ``"full"``.
 
     Args:

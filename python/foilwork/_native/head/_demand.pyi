@@ -1,12 +1,19 @@
 from typing import TypeAlias, final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 from foilwork._native.hair._facts import HairFacts
 from foilwork._native.head._strand import Profile
 
 _Foils: TypeAlias = int | Bounds[int] | tuple[int, int, int]
 
-__all__ = []
+__all__ = [
+    "Demand",
+    "demand",
+    "film",
+    "minutes_per_foil",
+    "take_up",
+]
 
 @final
 class Demand(_Answer):
@@ -28,7 +35,7 @@ class Demand(_Answer):
 
 def demand(
     facts: HairFacts,
-    technique: str,
+    technique: _words._Technique,
     length_cm: _Percent,
     *,
     share_percent: _Percent = 100,
@@ -89,7 +96,7 @@ def minutes_per_foil() -> Bounds[float]:
         >>> minutes_per_foil().best
         1.3
     """
-def take_up(technique: str, *, lightens: bool) -> Bounds[float]:
+def take_up(technique: _words._Technique, *, lightens: bool) -> Bounds[float]:
     """How much mixture a gram of hair takes up, in g/g; assumed.
 
     Args:

@@ -3,17 +3,9 @@ from typing import final
 from foilwork._native import Bounds, _Answer, _Percent
 
 __all__ = [
-    "Demand",
     "InFoils",
     "Layout",
-    "Profile",
     "by_hand",
-    "demand",
-    "film",
-    "line_shows_after",
-    "minutes_per_foil",
-    "profile",
-    "take_up",
 ]
 
 @final
@@ -118,6 +110,6 @@ def by_hand(size_mm: float) -> Bounds[float]:
 
     Examples:
         >>> from foilwork.head import by_hand
-        >>> by_hand(4)
-        Bounds(low=3.0, best=4.0, high=5.0)
+        >>> [round(mm, 6) for mm in by_hand(4)]
+        [3.0, 4.0, 5.0]
     """

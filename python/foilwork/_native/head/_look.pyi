@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._swatches import Swatch
 from foilwork._native.head._template import Template
@@ -131,7 +132,7 @@ class HeadLook(_Answer):
         """
 
 def read_head(
-    placed: Sequence[Placed], natural: Swatch, wish: str, template: Template | None = None
+    placed: Sequence[Placed], natural: Swatch, wish: _words._Wish, template: Template | None = None
 ) -> HeadLook:
     """How the head reads: in each region the light of its sections adds up by their area, and regions by the hair they bear.
 

@@ -1,8 +1,13 @@
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 
-__all__ = []
+__all__ = [
+    "Profile",
+    "line_shows_after",
+    "profile",
+]
 
 @final
 class Profile(_Answer):
@@ -50,7 +55,7 @@ class Profile(_Answer):
             length_cm: of the hair, or its bounds.
         """
     @property
-    def softness(self) -> str:
+    def softness(self) -> _words._Softness:
         """How the start looks: ``"line"``, ``"soft"`` or ``"diffuse"``."""
 
 def line_shows_after(profile: Profile, rate_cm_per_month: _Percent | None = None) -> Bounds[float]:
@@ -71,7 +76,7 @@ def line_shows_after(profile: Profile, rate_cm_per_month: _Percent | None = None
         >>> line_shows_after(profile("slice", 30)).best < line_shows_after(profile("back-comb", 30)).best
         True
     """
-def profile(technique: str, length_cm: float) -> Profile:
+def profile(technique: _words._Technique, length_cm: float) -> Profile:
     """How a technique covers a strand when nothing else is stated; assumed from common practice.
 
     Args:

@@ -1,6 +1,7 @@
 from collections.abc import Sequence
 from typing import final
 
+from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 
 __all__ = [
@@ -89,7 +90,7 @@ class Template(_Answer):
         """The share of all the hair that each region bears, in their order: area times density, in percent."""
 
 def partition(
-    placements: Sequence[tuple[str, str, float]], template: Template | None = None, *, rest: str = "natural"
+    placements: Sequence[tuple[str, str, float]], template: Template | None = None, *, rest: _words._Rest = "natural"
 ) -> list[tuple[str, Bounds[float]]]:
     """The share of all the hair that each section has, checked: no place of the head belongs to two sections.
 
@@ -107,5 +108,5 @@ def partition(
     Examples:
         >>> from foilwork.head import partition
         >>> [(name, round(share.best, 1)) for name, share in partition([("halo", "crown", 60), ("veil", "crown", 40)])]
-        [('halo', 7.8), ('veil', 5.2)]
+        [('halo', 8.1), ('veil', 5.4)]
     """

@@ -5,8 +5,8 @@ use super::{
         Evidence, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours, findings::Findings,
         sections::Sections, strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, amount, consultation, forecast, instructions, law, lift, overlap, sequence, skin_test, timing,
-    together, tone, white,
+    alkalinity, amount, consultation, forecast, head, instructions, law, lift, overlap, sequence, skin_test, stock,
+    timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -50,7 +50,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     timing::check(sections, timeline, &mut findings);
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
-    stages.head.check(stages.request, &mut findings);
-    stages.stock.check(&mut findings);
+    head::check(stages.head, stages.request, &mut findings);
+    stock::check(stages.stock, &mut findings);
     findings
 }

@@ -1,21 +1,18 @@
 use super::{
     super::{
         Mix, PartKind,
-        findings::Findings,
         sections::{Sections, Work},
     },
     substitutes::{self, Missing, Substitute},
 };
 use crate::{
     choice::choice,
-    finding::{Reason, Rule, Verdict},
     money::{Measure, Money, PackPrice, Rounding, supply_cost},
     quantity::{Mass, Quantity},
     reader::{InField, Problems},
     service::request::Request,
     shop::{Consumable, Per},
     source::Interval,
-    text::{range, span},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -126,39 +123,6 @@ impl StockPlan {
         };
         let consumables = request.shop.consumables.iter().enumerate().map(line).collect::<Result<_, Problems>>()?;
         Ok(Self { products, consumables })
-    }
-
-    /// What is short, and what may run short.
-    pub(in crate::service::plan) fn check(&self, findings: &mut Findings) {
-        let verdict = |cover| match cover {
-            StockCover::Short => Some((Verdict::Warning, "not enough in hand")),
-            StockCover::MayRunShort => Some((Verdict::Note, "may run short")),
-            StockCover::Covered | StockCover::NotCounted => None,
-        };
-        let source = || Reason::stated("the amounts in hand as the shop states them");
-        for line in &self.products {
-            let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand) else { continue };
-            let instead: Vec<String> =
-                line.instead.iter().map(|other| format!("{} ({})", other.product, other.why)).collect();
-            let way_out = if instead.is_empty() {
-                "get more, or mix less".to_owned()
-            } else {
-                format!("get more, or take instead: {}", instead.join("; "))
-            };
-            let text = format!(
-                "{}: {said}, {} g wanted and {:.0} there: {way_out}",
-                line.product,
-                range(&line.wanted, 0),
-                in_hand
-            );
-            findings.add(Rule::Stock, verdict, text, source());
-        }
-        for line in &self.consumables {
-            let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand_pieces) else { continue };
-            let wanted = span(&line.wanted_pieces, |pieces| pieces.to_string());
-            let text = format!("{}: {said}, {wanted} wanted and {in_hand} there: get more", line.name);
-            findings.add(Rule::Stock, verdict, text, source());
-        }
     }
 }
 
