@@ -102,6 +102,7 @@ _OrderBasis: TypeAlias = Literal["file", "plan"]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
+_Practice: TypeAlias = Literal["plain", "practised", "demanding"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
 _Purpose: TypeAlias = Literal["oxidative-colour", "non-oxidative-colour", "lightening", "lash-colour"]
 _Reader: TypeAlias = Literal["eye", "instrument"]
@@ -153,6 +154,7 @@ _Rule: TypeAlias = Literal[
     "transition",
     "contrast",
     "head-reads",
+    "technique",
     "regrowth",
     "pre-pigmentation",
     "toner-found",

@@ -7,7 +7,7 @@
 //!
 //! # Charts of hair
 //!
-//! [`level_chart`], level against time; [`head_chart`], the map of the head; [`pigment_chart`], levels and
+//! [`level_chart`], level against time; [`head_chart`], the map of the head, and [`head_text`] for a terminal; [`pigment_chart`], levels and
 //! their warmth; [`hue_wheel`]; [`swatch_strip`], hair now and on the way; [`look_chart`], what to expect at each look.
 //!
 //! # Charts of bowls and money
@@ -17,6 +17,7 @@
 mod costs;
 mod dilution;
 mod head;
+mod head_text;
 mod level;
 mod looks;
 mod margin;
@@ -29,6 +30,7 @@ mod wheel;
 pub use costs::{CostChart, cost_chart};
 pub use dilution::{DilutionChart, dilution_chart};
 pub use head::{HeadChart, head_chart};
+pub use head_text::head_text;
 pub use level::{LevelChart, level_chart};
 pub use looks::{LookChart, look_chart};
 pub use margin::{MarginChart, margin_chart};

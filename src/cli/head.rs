@@ -11,7 +11,10 @@ pub(super) fn run(args: &HeadArgs) -> Outcome {
     let text = match (args.svg, args.report.json) {
         (true, _) => map(&plan)?,
         (false, true) => output::json(&plan.head)?,
-        (false, false) => sheet::bench_sheet_of(&plan, &[SheetPart::Head]),
+        (false, false) => {
+            let part = sheet::bench_sheet_of(&plan, &[SheetPart::Head]);
+            [Some(part), sheet::head_map_text(&plan)].into_iter().flatten().collect::<Vec<_>>().join("\n")
+        }
     };
     output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.report.output)
 }

@@ -77,6 +77,8 @@ choice! {
         Contrast = "contrast",
         /// The head reads as it is wanted: bright outline, bright front, or even.
         HeadReads = "head-reads" => "how the head reads",
+        /// The technique gives the start and the upkeep that are wanted.
+        Technique = "technique",
         /// Bands and weeks say the same of what has grown in.
         Regrowth = "regrowth",
         /// Going darker on lightened hair needs warm pigment first.

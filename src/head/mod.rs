@@ -22,8 +22,9 @@
 //!
 //! # Decide
 //!
-//! [`product_class`] and [`service_class`].
+//! [`choose_technique`], [`product_class`] and [`service_class`].
 
+mod choose;
 mod classes;
 mod demand;
 mod foil_density;
@@ -41,6 +42,7 @@ mod standard;
 mod technique;
 mod template;
 
+pub use choose::{Practice, RejectedTechnique, TechniqueDecision, TechniqueQuestion, choose_technique};
 pub use classes::{ServiceClass, Treated, service_class};
 pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_up};
 pub(crate) use foil_density::share_out;

@@ -32,6 +32,6 @@ pub use card::card_sheet;
 pub use guest_page::guest_page;
 pub use page::bench_page;
 pub use part::SheetPart;
-pub use pictures::head_map;
+pub use pictures::{head_map, head_map_text};
 pub use services::service_table;
 pub use trail_sheet::trail_sheet;

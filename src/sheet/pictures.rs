@@ -1,10 +1,11 @@
 //! The pictures of a plan.
 
 use crate::{
-    chart::{CostChart, HeadChart, LookChart, SwatchStrip, cost_chart, head_chart, look_chart, swatch_strip},
-    head::RegionLook,
+    chart::{
+        CostChart, HeadChart, LookChart, SwatchStrip, cost_chart, head_chart, head_text, look_chart, swatch_strip,
+    },
     quantity::Duration,
-    service::{Plan, SectionColour, SectionLift, SectionPlan},
+    service::{Plan, SectionColour, SectionLift},
 };
 
 /// The map of the head with the foils numbered in the order of the work; none where no section says where it lies.
@@ -20,22 +21,29 @@ use crate::{
 /// ```
 #[must_use]
 pub fn head_map(plan: &Plan) -> Option<String> {
-    let reading = plan.head.look.as_ref()?;
-    let here = |look: &RegionLook| -> Vec<String> {
-        let names = reading.places.iter().filter(|place| place.region == look.region).map(|place| &place.section);
-        let sections = names.filter_map(|name| plan.head.sections.iter().find(|section| section.section == *name));
-        sections.flat_map(numbered).collect()
-    };
-    let written: Vec<Vec<String>> = reading.look.regions.iter().map(here).collect();
-    let looks = &reading.look.regions;
-    Some(head_chart(&HeadChart { title: &plan.title, template: &reading.template, looks, written: &written }))
+    map(plan, head_chart)
 }
 
-/// A section with the numbers of its foils, in the order of the work.
-fn numbered(section: &SectionPlan) -> Vec<String> {
-    let foils = section.first_foil.zip(section.last_foil);
-    let numbers = foils.map(|(first, last)| format!("foils {first}-{last}"));
-    [section.section.clone()].into_iter().chain(numbers).collect()
+/// The same map for a terminal.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::plan_text, sheet::head_map_text};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 49; nape, foils 4-12")));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn head_map_text(plan: &Plan) -> Option<String> {
+    map(plan, head_text)
+}
+
+fn map(plan: &Plan, draw: fn(&HeadChart<'_>) -> String) -> Option<String> {
+    let reading = plan.head.look.as_ref()?;
+    let (template, looks, written) = (&reading.template, &reading.look.regions, reading.written());
+    Some(draw(&HeadChart { title: &plan.title, template, looks, written: &written }))
 }
 
 /// Now, exposed and at the end.

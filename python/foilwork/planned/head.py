@@ -15,6 +15,7 @@ if TYPE_CHECKING:
         _Basis,
         _ExtraStep,
         _PartLine,
+        _Practice,
         _ProductKind,
         _ServiceClass,
         _Softness,
@@ -35,7 +36,9 @@ __all__ = [
     "RegionFoils",
     "RegionLook",
     "Rejected",
+    "RejectedTechnique",
     "SectionPlan",
+    "TechniqueDecision",
     "Template",
     "ZoneLook",
 ]
@@ -274,6 +277,40 @@ class Lowlights(Record):
 
 
 @dataclass(frozen=True)
+class RejectedTechnique(Record):
+    """A technique that was not chosen."""
+
+    __slots__ = {
+        "does_it": "Whether it would do all the same, with more practice.",
+        "technique": "Which.",
+        "why": "Why not.",
+    }
+    does_it: bool
+    technique: _Technique
+    why: str
+
+
+@dataclass(frozen=True)
+class TechniqueDecision(Record):
+    """The technique for a section, with its reasons."""
+
+    __slots__ = {
+        "basis": "What the rules rest on.",
+        "citation": "Where they come from.",
+        "line_shows_after_weeks": "When its regrowth shows.",
+        "practice": "How much practice it asks for.",
+        "rejected": "What was considered and not taken.",
+        "technique": "The plainest that does it; absent where none does.",
+    }
+    basis: _Basis
+    citation: Citation
+    line_shows_after_weeks: Bounds[float] | None
+    practice: _Practice | None
+    rejected: tuple[RejectedTechnique, ...]
+    technique: _Technique | None
+
+
+@dataclass(frozen=True)
 class SectionPlan(Record):
     """What one section takes."""
 
@@ -296,6 +333,7 @@ class SectionPlan(Record):
         "start_cm": "From the scalp to the first colour.",
         "takes_g": "The mixture that this hair takes, without spare.",
         "technique": "How its hair is taken.",
+        "technique_choice": "The technique for the start and the upkeep wanted; absent where the file wants none.",
     }
     first_foil: int | None
     foils: Bounds[int] | None
@@ -313,6 +351,7 @@ class SectionPlan(Record):
     start_cm: Bounds[float]
     takes_g: Bounds[float] | None
     technique: _Technique
+    technique_choice: TechniqueDecision | None
 
 
 @dataclass(frozen=True)

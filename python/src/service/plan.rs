@@ -178,6 +178,19 @@ parts! {
         sheet::head_map(&self.plan)
     }
 
+    /// The same map for a terminal: a box for each region with its sections and foils, and under it all of them in words.
+    ///
+    /// Returns:
+    ///     The text, or ``None`` where no section says where it lies.
+    ///
+    /// Examples:
+    ///     >>> from foilwork import plan_file
+    ///     >>> "I back: L* 49; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+    ///     True
+    fn head_map_text(&self) -> Option<String> {
+        sheet::head_map_text(&self.plan)
+    }
+
     /// How each main result came about: strengths on the hair, levels, time in the chair, cost and price.
     ///
     /// Returns:

@@ -1,3 +1,4 @@
+use crate::head::Softness;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -119,4 +120,15 @@ pub struct LowlightsEntry {
     /// The level that the section is to read as with them.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub reads_as_level: f64,
+}
+
+/// How a section is to start and to grow out: its technique is held against it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct TechniqueWishEntry {
+    /// How its start may look; nothing sharper is taken.
+    pub start: Softness,
+    /// Weeks in which no regrowth is to show.
+    #[schemars(range(min = 0.0, max = 52.0), extend("x-unit" = "weeks"))]
+    pub upkeep_weeks: f64,
 }

@@ -15,7 +15,9 @@ mod work;
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test, WhiteCountEntry};
 pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, WaitFor, Zone};
-pub use foils::{FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry};
+pub use foils::{
+    FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry, TechniqueWishEntry,
+};
 pub use head::{Head, Salon, ServiceFile};
 pub use strand::{Finish, Strand};
 pub use work::{After, Section};

@@ -1,4 +1,6 @@
-use super::{FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, ToneTarget, WaitFor, Zone};
+use super::{
+    FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, TechniqueWishEntry, ToneTarget, WaitFor, Zone,
+};
 use crate::colour::Instrument;
 use crate::head::Technique;
 use crate::lift::Cover;
@@ -89,6 +91,8 @@ pub struct Section {
     pub over_directed: Option<OverDirectedEntry>,
     /// Darker strands wanted between its light ones: how many and where is worked out.
     pub lowlights: Option<LowlightsEntry>,
+    /// How it is to start and to grow out: the technique is held against it, and others are named.
+    pub wants: Option<TechniqueWishEntry>,
     /// What was really put on this hair here an earlier time: it narrows what the hair takes.
     #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
     pub used_g: Option<f64>,

@@ -2,7 +2,7 @@
 
 use super::base::{changed, fine};
 use foilwork::{
-    finding::Verdict,
+    finding::{Rule, Verdict},
     head::{ServiceClass, Technique, Wish},
     service::{Plan, ServiceFile, plan, shape::Zone},
     source::Basis,
@@ -196,4 +196,36 @@ fn a_template_of_ones_own_replaces_ours() {
     let look = plan.head.look.unwrap().look;
     assert_eq!(look.regions.len(), 2);
     assert!(look.outline_over_interior.unwrap().best() > 0.0);
+}
+
+/// Common practice: a weave is a line that shows in a month; what is wanted for two months without a line is combed.
+#[rstest]
+#[case::fits("line", 2.0, None, Verdict::Passed, "weave gives the start and the upkeep wanted")]
+#[case::sharper(
+    "diffuse",
+    8.0,
+    None,
+    Verdict::Warning,
+    "its start is a sharper one, line: back comb does it (practised)"
+)]
+#[case::sooner("line", 8.0, None, Verdict::Warning, "its regrowth shows after 4 weeks: back comb does it")]
+#[case::plainer("line", 2.0, Some(40.0), Verdict::Note, "so does a plainer one: slice does it (plain)")]
+#[case::none("diffuse", 50.0, None, Verdict::Warning, "none does it: allow a sharper start or fewer weeks")]
+fn a_technique_is_held_against_what_is_wanted(
+    #[case] start: &str,
+    #[case] weeks: f64,
+    #[case] taken: Option<f64>,
+    #[case] verdict: Verdict,
+    #[case] want: &str,
+) {
+    let plan = changed(fine(), |file| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].taken_percent = taken.or(Some(20.0));
+        file.section[0].wants = serde_json::from_value(json!({ "start": start, "upkeep_weeks": weeks })).ok();
+    });
+    let found = plan.findings.iter().find(|finding| finding.rule == Rule::Technique).unwrap();
+    assert_eq!(found.verdict, verdict, "{}", found.text);
+    assert!(found.text.contains(want), "{}", found.text);
+    let choice = plan.head.sections[0].technique_choice.as_ref().unwrap();
+    assert_eq!(choice.rejected.len() + usize::from(choice.technique.is_some()), 6);
 }

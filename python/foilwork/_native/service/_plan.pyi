@@ -123,6 +123,17 @@ class Plan:
         """The page for the guest: what is planned, risks, price, care, agreement."""
     def head_map(self) -> str | None:
         """The map of the head as SVG; none where no section says where it lies."""
+    def head_map_text(self) -> str | None:
+        """The same map for a terminal: a box for each region with its sections and foils, and under it all of them in words.
+
+        Returns:
+            The text, or ``None`` where no section says where it lies.
+
+        Examples:
+            >>> from foilwork import plan_file
+            >>> "I back: L* 49; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+            True
+        """
     def trail(self) -> list[TracedResult]:
         """How each main result came about: strengths on the hair, levels, time in the chair, cost and price.
 

@@ -1,11 +1,11 @@
 //! The head reads as it is wanted, and what is said of its regrowth agrees.
 
-use super::super::{HeadPlan, findings::Findings};
+use super::super::{HeadPlan, SectionPlan, findings::Findings};
 use crate::{
     finding::{Reason, Rule, Verdict},
     hair::growth,
     service::request::Request,
-    source::Interval,
+    source::{COMMON_PRACTICE, Interval},
     text::{number, range, span},
 };
 
@@ -30,6 +30,9 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         };
         findings.add(Rule::HeadReads, verdict, text, Reason::stated("a model of the colour; areas of the template"));
     }
+    for section in &head.sections {
+        technique(section, findings);
+    }
     let (bands, weeks) = (request.amounts.regrowth, request.amounts.by_weeks);
     if let Some((bands, weeks)) = bands.zip(weeks).filter(|(bands, weeks)| !weeks.contains(bands.best())) {
         let text = format!(
@@ -42,4 +45,24 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         let source = rate.citation.map_or_else(|| Reason::stated("growth of scalp hair"), Reason::from);
         findings.add(Rule::Regrowth, Verdict::Warning, text, source);
     }
+}
+
+/// Whether the technique of a section gives the start and the upkeep that are wanted.
+fn technique(section: &SectionPlan, findings: &mut Findings) {
+    let Some(choice) = &section.technique_choice else { return };
+    let (name, taken) = (&section.section, section.technique);
+    let advised = match (choice.technique, choice.practice) {
+        (Some(other), Some(practice)) => format!("{other} does it ({practice})"),
+        _ => "none does it: allow a sharper start or fewer weeks".to_owned(),
+    };
+    let (verdict, text) = match choice.rejected.iter().find(|other| other.technique == taken) {
+        None => (Verdict::Passed, format!("{name}: {taken} gives the start and the upkeep wanted")),
+        Some(other) if other.does_it => {
+            (Verdict::Note, format!("{name}: {taken} does what is wanted, and so does a plainer one: {advised}"))
+        }
+        Some(other) => {
+            (Verdict::Warning, format!("{name}: {taken} does not do what is wanted, {}: {advised}", other.why))
+        }
+    };
+    findings.add(Rule::Technique, verdict, text, COMMON_PRACTICE);
 }

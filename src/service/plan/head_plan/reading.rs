@@ -3,7 +3,7 @@ use super::SectionPlan;
 use crate::{
     colour::{Lightness, Swatch},
     hair::Weeks,
-    head::{HeadLook, PartLine, Placed, Profile, Template, Wish, read_head, read_regions, share_out},
+    head::{HeadLook, PartLine, Placed, Profile, RegionLook, Template, Wish, read_head, read_regions, share_out},
     quantity::{Length, Quantity, Share},
     service::{
         request::{HeadMap, Request},
@@ -29,6 +29,37 @@ pub struct HeadReading {
     pub places: Vec<InPlace>,
     /// The regions.
     pub template: Template,
+}
+
+impl HeadReading {
+    /// What to write in each region of the map, in the order of the template: its sections, the numbers of their foils there
+    /// in the order of the work, and the part.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let plan = plan_text(include_str!("../../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let written = plan.head.look.map(|look| look.written()).unwrap_or_default();
+    /// assert_eq!(written.first().map(Vec::as_slice), Some(["hairline", "foils 27-30"].map(str::to_owned).as_slice()));
+    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// ```
+    #[must_use]
+    pub fn written(&self) -> Vec<Vec<String>> {
+        let of = |look: &RegionLook| {
+            let here = self.places.iter().filter(|place| place.region == look.region);
+            let foils = |place: &InPlace| match (place.first_foil, place.last_foil) {
+                (Some(first), Some(last)) if first == last => Some(format!("foil {first}")),
+                (Some(first), Some(last)) => Some(format!("foils {first}-{last}")),
+                _ => None,
+            };
+            let lines = here.flat_map(|place| [Some(place.section.clone()), foils(place)]).flatten();
+            let part = self.part.as_ref().filter(|part| part.regions.contains(&look.region));
+            lines.chain(part.map(|part| format!("part: {}", part.part))).collect()
+        };
+        self.look.regions.iter().map(of).collect()
+    }
 }
 
 /// A section's place.

@@ -3,8 +3,8 @@ use crate::{
     colour::Level,
     hair::{GrowthRate, Weeks},
     head::{
-        ClassDecision, ClassQuestion, Lowlights, Softness, Technique, line_shows_after, lowlights, product_class,
-        root_shadow_length,
+        ClassDecision, ClassQuestion, Lowlights, Softness, Technique, TechniqueDecision, TechniqueQuestion,
+        choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
     },
     quantity::{Length, Mass, Quantity, Share},
     reader::{InField, Problems},
@@ -55,6 +55,8 @@ pub struct SectionPlan {
     pub root_shadow: Option<Interval<Length>>,
     /// Darker strands for the depth that is wanted; absent where none is.
     pub lowlights: Option<Lowlights>,
+    /// The technique for the start and the upkeep wanted; absent where the file wants none.
+    pub technique_choice: Option<TechniqueDecision>,
     /// The class of product that does it, with what was not taken and why.
     pub product_class: ClassDecision,
 }
@@ -82,6 +84,7 @@ pub(super) fn plan(
     };
     let entry = request.file.section.get(work.in_request).and_then(|section| section.lowlights.as_ref());
     let depth = entry.map(|entry| depth(hair, colours, work, target, entry)).transpose()?;
+    let choice = technique_choice(request, work, share, rate)?;
     Ok(Some(SectionPlan {
         section: work.name().to_owned(),
         technique,
@@ -98,8 +101,29 @@ pub(super) fn plan(
         line_shows_after: line_shows_after(&foils.profile, rate).value,
         root_shadow: root_shadow(request, work.name()),
         lowlights: depth,
+        technique_choice: choice,
         product_class: product_class(&wish),
     }))
+}
+
+/// The technique for what the section wants; of its hair the share that is taken, where regions, file or panel say it.
+fn technique_choice(
+    request: &Request,
+    work: &Work<'_>,
+    share: Share,
+    growth: Interval<GrowthRate>,
+) -> Result<Option<TechniqueDecision>, Problems> {
+    let Some(section) = request.file.section.get(work.in_request) else { return Ok(None) };
+    let Some(entry) = &section.wants else { return Ok(None) };
+    let field = format!("{}.wants.upkeep_weeks", work.task.field);
+    let upkeep = Weeks::from_weeks(entry.upkeep_weeks).in_field(&field)?;
+    let area = request.map.as_ref().and_then(|map| map.hair.iter().find(|(name, _)| name == work.name()));
+    let of_area = area.map(|(_, area)| Share::nearest(100.0 * share.percent() / area.best().percent()));
+    let stated = section.taken_percent.map(Share::nearest);
+    let of_panel = || Some(work.task.on_head?.layout?.share_of_panel.best());
+    let length = request.amounts.length.unwrap_or_else(|| Length::nearest(30.0));
+    let taken = of_area.or(stated).or_else(of_panel);
+    Ok(Some(choose_technique(&TechniqueQuestion { start: entry.start, upkeep, taken, length, growth })))
 }
 
 /// Lowlights for the depth that is wanted, on what the section reads as without them.
