@@ -10,7 +10,7 @@ from foilwork._native.money import Money
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Cover, _PartKind
+    from foilwork._words import _PartKind, _StockCover
 
 __all__ = ["ConsumableLine", "StockLine", "StockPlan", "Substitute"]
 
@@ -31,7 +31,7 @@ class ConsumableLine(Record):
     cost: Money
     cost_high: Money
     cost_low: Money
-    cover: _Cover
+    cover: _StockCover
     in_hand_pieces: int | None
     name: str
     wanted_pieces: Bounds[int]
@@ -67,7 +67,7 @@ class StockLine(Record):
         "product": "Its name in the shop.",
         "wanted_g": "What all bowls take: the estimate as weighed, the bounds as far as the mixes may be more or less.",
     }
-    cover: _Cover
+    cover: _StockCover
     in_hand_g: float | None
     instead: tuple[Substitute, ...]
     kind: _PartKind
