@@ -93,6 +93,13 @@ fn forecast(sheet: &mut Sheet, plan: &Plan) {
         sheet.blank();
         details(sheet, section);
     }
+    if plan.lift.iter().any(|section| section.visits.len() > 1) {
+        let text = "Weeks between visits: common practice after a usual application, assumed beyond it; regrowth counts from the \
+                    first. Waiting does not undo oxidation, so the strain of all visits adds up: test elasticity before \
+                    each, and stop there if it is not good.";
+        sheet.blank();
+        sheet.paragraph(text, 0);
+    }
 }
 
 fn row(section: &SectionLift) -> Vec<String> {
@@ -163,9 +170,6 @@ fn series(sheet: &mut Sheet, visits: &[Visit]) {
         ]
     });
     sheet.table(&["visit", "weeks later", "regrowth cm", "level", "in 100", "strain"], &[0], rows.collect());
-    let text = "Weeks: common practice after a usual application, assumed beyond it. Waiting does not undo oxidation, so the \
-                strain of all visits adds up: test elasticity before each, and stop there if it is not good.";
-    sheet.paragraph(text, 2);
 }
 
 fn details(sheet: &mut Sheet, section: &SectionLift) {
