@@ -265,14 +265,14 @@ pub fn price_services_json(text: &str, terms: &Bound<'_, PyAny>) -> PyResult<Pri
 
 /// The terms of a shop and the packs that a list may name: the whole shop as a mapping, or its currency and terms in one.
 pub fn business(terms: &Bound<'_, PyAny>) -> PyResult<(Business, Packs)> {
-    let shop = shop_of(terms)?;
+    let shop = shop_or_terms(terms)?;
     let business = shop.business().map_err(raise_all)?;
     let packs = shop.packs().unwrap_or_else(|| business.currency.into());
     Ok((business, packs))
 }
 
 /// The whole shop as a mapping, or its currency and terms in one.
-pub fn shop_of(terms: &Bound<'_, PyAny>) -> PyResult<Shop> {
+fn shop_or_terms(terms: &Bound<'_, PyAny>) -> PyResult<Shop> {
     let data = match data_of(terms)? {
         Value::Object(mut all) if !all.contains_key("terms") => {
             let currency = all.remove("currency");
@@ -283,7 +283,12 @@ pub fn shop_of(terms: &Bound<'_, PyAny>) -> PyResult<Shop> {
         }
         shop => shop,
     };
-    reader::from_value(&data).and_then(|file| Shop::new(&file)).map_err(raise_all)
+    shop_of(&data)
+}
+
+/// A whole shop.
+pub fn shop_of(data: &Value) -> PyResult<Shop> {
+    reader::from_value(data).and_then(|file| Shop::new(&file)).map_err(raise_all)
 }
 
 /// The services of a sequence of mappings or of a mapping of columns.

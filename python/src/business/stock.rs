@@ -5,6 +5,7 @@ use crate::{
     answer::answer,
     error::{FoilworkError, raise},
     money::cost::measure,
+    plain::data_of,
 };
 use foilwork::{
     business::{StockLevel, list},
@@ -105,7 +106,7 @@ pub fn reorder_list(
     reserve_days: u32,
 ) -> PyResult<Vec<ProductOrder>> {
     let rows = rows_of(services)?;
-    let shop = shop_of(shop)?;
+    let shop = shop_of(&data_of(shop)?)?;
     let no_price = "currency: is missing: a list names products by their packs and prices";
     let packs = shop.packs().ok_or_else(|| FoilworkError::new_err(no_price))?;
     let list = list::parse_json(&json_of(rows), packs).map_err(raise_all)?;
