@@ -40,11 +40,13 @@
 //! | how the head reads | [`head::read_head`] |
 //! | the toner | [`toner::find_toner`] |
 //! | how long, and how sure | [`lift::Lightening`], [`lift::finish_together`] |
+//! | which section first, when to rinse, how long to book | [`day::arrange`] |
 //! | what the service costs, margin or mark-up | [`money::ServiceCost`], [`money::PriceRule`] |
 //! | does the chair pay? | [`business::break_even`], [`business::rank_by_chair_hour`] |
 //! | what is on the shelves | [`shop::parse_shop`], [`shop::Shop`] |
 //! | the service of one guest | [`service::parse`], [`service::plan`], [`sheet::bench_sheet`] |
 //! | problems for a class | [`teach::worksheet`] |
+//! | what was noted, weighed and reached | [`record::read_log`], [`record::record`] |
 //! | ten thousand bottles at once | [`mod@column`] |
 //! | says who? | [`source::register`] |
 //!
@@ -66,10 +68,12 @@
 //! | [`reader`], [`scale`] | files of a derived shape; rounding to a real scale |
 //! | [`peroxide`], [`mix`], [`limits`] | strengths; bowls; what the law allows on the hair |
 //! | [`colour`], [`hair`], [`head`], [`toner`], [`lift`] | level, tone, shades, pigment; how much hair there is; foils, regions, how the head reads; what to put on top; lightening against time |
+//! | [`day`] | hands, looks and basin on the clock: the best order |
 //! | [`money`], [`business`] | cost and price; whether the salon lives from them |
 //! | [`shop`] | what the salon has and charges |
 //! | [`service`], [`sheet`], [`chart`], [`page`] | the plan of a service; the plan as something to look at; pictures; pages |
 //! | [`teach`] | worksheets |
+//! | [`record`] | what happened, noted line by line and held against the plan |
 //! | [`mod@column`] | the same functions over slices |
 //!
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
@@ -82,6 +86,7 @@ pub mod chart;
 pub mod choice;
 pub mod colour;
 pub mod column;
+pub mod day;
 pub mod docs;
 pub mod finding;
 pub mod hair;
@@ -95,6 +100,7 @@ pub mod peroxide;
 pub mod prelude;
 pub mod quantity;
 pub mod reader;
+pub mod record;
 pub mod scale;
 pub mod service;
 pub mod sheet;

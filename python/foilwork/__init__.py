@@ -1,7 +1,7 @@
 """Hair-colour chemistry: facts about hair, products and money go in; a checked, explained, weighable plan comes out.
 
 The rooms are submodules: :mod:`foilwork.peroxide`, :mod:`foilwork.mix`, :mod:`foilwork.limits`,
-:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.lift`, :mod:`foilwork.money`,
+:mod:`foilwork.colour`, :mod:`foilwork.toner`, :mod:`foilwork.lift`, :mod:`foilwork.day`, :mod:`foilwork.money`,
 :mod:`foilwork.business`, :mod:`foilwork.shop` and :mod:`foilwork.service`; :mod:`foilwork.source` tells
 what their numbers rest on, :mod:`foilwork.finding` is what their checks find,
 :mod:`foilwork.teach` makes worksheets, :mod:`foilwork.chart` draws. What a service file needs is here:
@@ -16,12 +16,14 @@ from foilwork import (
     business,
     chart,
     colour,
+    day,
     finding,
     lift,
     limits,
     mix,
     money,
     peroxide,
+    record,
     service,
     shop,
     source,
@@ -41,6 +43,7 @@ __all__ = [
     "business",
     "chart",
     "colour",
+    "day",
     "finding",
     "lift",
     "limits",
@@ -49,6 +52,7 @@ __all__ = [
     "peroxide",
     "plan",
     "plan_file",
+    "record",
     "service",
     "service_schema",
     "shop",

@@ -98,8 +98,18 @@ _Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _Objective: TypeAlias = Literal["least-cost", "fewest-bottles", "least-leftover"]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
+_OrderRule: TypeAlias = Literal[
+    "stated",
+    "darkest-first",
+    "slowest-first",
+    "mid-lengths-first",
+    "outline-first",
+    "one-foil",
+    "longest",
+]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
+_PieceKind: TypeAlias = Literal["mix", "apply", "look", "rinse"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _Practice: TypeAlias = Literal["plain", "practised", "demanding"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]

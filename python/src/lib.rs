@@ -9,6 +9,7 @@ mod chart;
 mod colour;
 mod columns;
 mod command;
+mod day;
 mod error;
 mod figures;
 mod finding;
@@ -20,6 +21,7 @@ mod mix;
 mod money;
 mod peroxide;
 mod plain;
+mod record;
 mod room;
 mod sequence;
 mod service;
@@ -44,9 +46,9 @@ mod _native {
 
     #[pymodule_export]
     use super::{
-        business::business, chart::chart, colour::colour, finding::finding, hair::hair, head::head, lift::lift,
-        limits::limits, mix::mix, money::money, peroxide::peroxide, service::service, shop::shop, source::source,
-        teach::teach, toner::toner,
+        business::business, chart::chart, colour::colour, day::day, finding::finding, hair::hair, head::head,
+        lift::lift, limits::limits, mix::mix, money::money, peroxide::peroxide, record::record, service::service,
+        shop::shop, source::source, teach::teach, toner::toner,
     };
 
     #[pymodule_init]

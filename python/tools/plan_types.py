@@ -48,6 +48,7 @@ from __future__ import annotations
 FILES = {
     "hair": ("The hair and the country's habits in a plan", ("hair", "habits")),
     "bowls": ("Bowls, their cards, and their order in a plan", ("mixes", "order", "chair")),
+    "day": ("Hands, looks and basin in a plan", ("day",)),
     "colour": ("Colours in a plan", ("colour", "contrasts")),
     "lift": ("Lift and strengths in a plan", ("lift", "strengths", "together")),
     "head": ("The head in a plan", ("head",)),

@@ -7,7 +7,7 @@
 //!
 //! # Charts of hair
 //!
-//! [`level_chart`], level against time; [`head_chart`], the map of the head, and [`head_text`] for a terminal; [`pigment_chart`], levels and
+//! [`level_chart`], level against time; [`head_chart`], the map of the head, and [`head_text`] for a terminal; [`day_chart`], who does what when; [`pigment_chart`], levels and
 //! their warmth; [`hue_wheel`]; [`swatch_strip`], hair now and on the way; [`look_chart`], what to expect at each look.
 //!
 //! # Charts of bowls and money
@@ -15,6 +15,7 @@
 //! [`dilution_chart`], [`cost_chart`], [`margin_chart`].
 
 mod costs;
+mod day;
 mod dilution;
 mod head;
 mod head_text;
@@ -28,6 +29,7 @@ mod svg;
 mod wheel;
 
 pub use costs::{CostChart, cost_chart};
+pub use day::{DayChart, day_chart};
 pub use dilution::{DilutionChart, dilution_chart};
 pub use head::{HeadChart, head_chart};
 pub use head_text::head_text;

@@ -6,12 +6,14 @@
 //! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
 mod answer;
+mod append;
 mod args;
 mod blend;
 mod business;
 mod chart;
 mod convert;
 mod cost;
+mod day;
 mod dilute;
 mod foils;
 mod hair;
@@ -22,11 +24,13 @@ mod kind;
 mod level;
 mod lift;
 mod limits;
+mod note;
 mod output;
 mod plan;
 mod price;
 mod quote;
 mod read;
+mod record;
 mod reorder;
 mod replace;
 mod run;

@@ -8,7 +8,7 @@ use super::{
 use crate::{
     lift::read_strand_book,
     reader::{Format, Problems},
-    service::{self, Evidence, Plan},
+    service::{self, Evidence, Plan, ServiceFile},
     sheet::{self, SheetPart},
 };
 use std::path::Path;
@@ -32,6 +32,11 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
 
 /// The plan of a service file, with its shop and its strand book.
 pub(super) fn made(path: &Path, seen: &[String]) -> Result<Plan, Refusal> {
+    made_with(path, seen, |_| ())
+}
+
+/// The same of a file in which something is changed first.
+pub(super) fn made_with(path: &Path, seen: &[String], change: impl Fn(&mut ServiceFile)) -> Result<Plan, Refusal> {
     let text = output::read(path)?;
     let name = path.to_string_lossy();
     let format = Format::of(&name, &text);
@@ -49,7 +54,11 @@ pub(super) fn made(path: &Path, seen: &[String]) -> Result<Plan, Refusal> {
         None => service::parse(&text, format),
     };
     let evidence = evidence(path, seen, &text, format)?;
-    file.and_then(|file| service::plan_with(&file, &evidence)).map_err(problems)
+    let changed = |mut file: ServiceFile| {
+        change(&mut file);
+        service::plan_with(&file, &evidence)
+    };
+    file.and_then(changed).map_err(problems)
 }
 
 /// The strand book that the file names, and the levels seen.

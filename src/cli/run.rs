@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, convert, cost, dilute, foils, hair, head, input, level, lift, limits, plan, price, scale,
-    schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
+    blend, business, chart, convert, cost, day, dilute, foils, hair, head, input, level, lift, limits, note, plan,
+    price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};
@@ -46,6 +46,9 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Hair(args) => hair::run(args),
         Command::Head(args) => head::run(args),
         Command::Foils(args) => foils::run(args),
+        Command::Day(args) => day::run(args),
+        Command::Note(args) => note::run(args),
+        Command::Record(args) => record::run(args),
         Command::Level(args) => level::run(args),
         Command::Lift(args) => lift::run(args),
         Command::StrandTest(args) => strand_test::run(args),

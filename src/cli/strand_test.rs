@@ -1,16 +1,10 @@
 //! `foilwork strand-test`: appends a reading to a strand book.
 
-use super::{Answer, Outcome, Refusal, args::StrandTestArgs, read, situation::situation};
+use super::{Answer, Outcome, Refusal, append::append, args::StrandTestArgs, read, situation::situation};
 use crate::{
     lift::{StrandReading, strand_json_line, strand_line},
     quantity::Duration,
 };
-use std::{
-    fs::OpenOptions,
-    io::{Read, Seek, SeekFrom, Write},
-    path::Path,
-};
-
 pub(super) fn run(args: &StrandTestArgs) -> Outcome {
     let reading = StrandReading {
         situation: situation(&args.situation)?,
@@ -34,24 +28,4 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
         "written down: {} to {} in {} ({lifted:+.1} levels)\n",
         reading.before, reading.after, reading.time
     )))
-}
-
-/// One write at the end of the file, after a line break if the last line was torn; what stands there is never touched.
-fn append(path: &Path, heading: &str, line: &str) -> std::io::Result<()> {
-    let mut file = OpenOptions::new().read(true).append(true).create(true).open(path)?;
-    let length = file.seek(SeekFrom::End(0))?;
-    let mut text = String::new();
-    if length == 0 {
-        text.push_str(heading);
-    } else {
-        let mut last = [0];
-        file.seek(SeekFrom::End(-1))?;
-        file.read_exact(&mut last)?;
-        if last != *b"\n" {
-            text.push('\n');
-        }
-    }
-    text.push_str(line);
-    file.write_all(text.as_bytes())?;
-    file.sync_all()
 }

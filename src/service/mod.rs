@@ -31,12 +31,12 @@ mod starter;
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub(crate) use plan::strength_decimals;
 pub use plan::{
-    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, ConsumableLine, Contrast, Evidence,
-    Existing, ExpectedLook, Hair, HeadPlan, HeadReading, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule,
-    Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, PartKind, PartReading, Plan, RejectedStrength,
-    SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step,
-    StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult,
-    Unknown, WeighedPart, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
+    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, ConsumableLine, Contrast, DayPlan,
+    Evidence, Existing, ExpectedLook, Hair, HeadPlan, HeadReading, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost,
+    LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind, PartReading, Plan,
+    RejectedStrength, SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start,
+    StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection,
+    TracedInput, TracedResult, Unknown, WeighedPart, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

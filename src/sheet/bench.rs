@@ -1,4 +1,6 @@
-use super::{SheetPart, bases, chair, checks, colour, hair, head, lift, mixes, money, order, stock, writing::Writing};
+use super::{
+    SheetPart, bases, chair, checks, colour, day, hair, head, lift, mixes, money, order, stock, writing::Writing,
+};
 use crate::{
     service::{Plan, Start},
     text::{Sheet, amount},
@@ -48,6 +50,7 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
             SheetPart::Checks => checks::checks(&mut sheet, plan, parts),
             SheetPart::Bowls => mixes::mixes(&mut sheet, plan),
             SheetPart::Order => order::order(&mut sheet, plan),
+            SheetPart::Day => day::day(&mut sheet, plan),
             SheetPart::Colour => colour::colour(&mut sheet, plan),
             SheetPart::Lift => lift::lift(&mut sheet, plan),
             SheetPart::Head => head::head(&mut sheet, plan),

@@ -7,6 +7,7 @@ mod chair;
 mod checks;
 mod clock;
 mod colour;
+mod day;
 mod guest_page;
 mod hair;
 mod head;
@@ -29,6 +30,7 @@ mod writing;
 
 pub use bench::{bench_sheet, bench_sheet_of};
 pub use card::card_sheet;
+pub use day::day_sheet;
 pub use guest_page::guest_page;
 pub use page::bench_page;
 pub use part::SheetPart;

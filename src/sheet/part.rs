@@ -11,6 +11,8 @@ choice! {
         Bowls = "bowls",
         /// The running order in minutes from the first brush.
         Order = "order",
+        /// Who does what when: hands, looks and basin, in the best order.
+        Day = "day",
         /// Level and tone, section by section.
         Colour = "colour",
         /// Strengths that the plan chose; level against time with bounds, look by look.

@@ -1,6 +1,7 @@
 //! properties
 mod bounds;
 mod colour;
+mod day;
 mod hair;
 mod head;
 mod interval;

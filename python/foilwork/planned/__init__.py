@@ -29,6 +29,7 @@ from foilwork.planned.colour import (
     TonerPart,
     UnderlyingPigment,
 )
+from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, Timeline
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
@@ -84,11 +85,14 @@ __all__ = [
     "Contrast",
     "CostLineWithShare",
     "CostTable",
+    "DayPlan",
     "DefaultUsed",
     "Difference",
     "Existing",
     "ExpectedLook",
     "Factor",
+    "Floor",
+    "FoilGroup",
     "Habits",
     "Hair",
     "HeadLook",
@@ -103,7 +107,9 @@ __all__ = [
     "NaturalShadeDose",
     "NeutralisingDose",
     "NotComputed",
+    "OrderedBy",
     "PartReading",
+    "Piece",
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
@@ -118,6 +124,7 @@ __all__ = [
     "SectionLook",
     "SectionNeutralising",
     "SectionPlan",
+    "SectionTimes",
     "SeenNow",
     "SetPrice",
     "Sourced",
@@ -132,6 +139,7 @@ __all__ = [
     "Template",
     "TestDone",
     "TimeTo",
+    "Timeline",
     "TogetherPlan",
     "TogetherSection",
     "TonePart",
@@ -154,6 +162,7 @@ class PlanData(Record):
         "colour": "What each section needs of colour.",
         "colourist": "Who works.",
         "contrasts": "How far sections that lie beside each other are apart.",
+        "day": "Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.",
         "defaults": "Defaults that were used because the file did not say.",
         "findings": "Checks, the worst first.",
         "foilwork": "Version of foilwork that made it.",
@@ -183,6 +192,7 @@ class PlanData(Record):
     colour: tuple[SectionColour, ...]
     colourist: str | None
     contrasts: tuple[Contrast, ...]
+    day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]
     findings: tuple[Finding, ...]
     foilwork: str

@@ -6,6 +6,7 @@ mod starter;
 mod trail;
 
 pub use error::raise_problems;
+pub use plan::Plan;
 
 crate::room::room! {
     /// The service: read a service file, plan it, print the bench sheet.

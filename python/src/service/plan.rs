@@ -66,6 +66,11 @@ impl Plan {
         Ok(Self { plan: service::plan_with(&file, evidence)?, file, known, typed: PyOnceLock::new() })
     }
 
+    /// The plan of the core.
+    pub fn core(&self) -> &service::Plan {
+        &self.plan
+    }
+
     /// A part of the plan as objects; they are made when the first is asked for.
     fn part<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
         let made = || objects(py, "PlanData", &self.plan).map(Bound::unbind);
@@ -113,6 +118,8 @@ parts! {
     colourist,
     /// How far sections that lie beside each other are apart.
     contrasts,
+    /// Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.
+    day,
     /// Defaults that were used because the file did not say.
     defaults,
     /// Checks, the worst first.

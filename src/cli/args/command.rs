@@ -1,7 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ConvertArgs, CostArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs, LevelArgs,
-    LiftArgs, LimitsArgs, PlanArgs, PriceArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs,
-    SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs,
+    LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs, SchemaArgs, SourcesArgs,
+    StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -46,6 +46,12 @@ pub(crate) enum Command {
     Foils(FoilsArgs),
     /// Say what each section of a service takes and how the head will read; draw its map
     Head(HeadArgs),
+    /// Say who does what when: the best order, looks, rinses, what a helper saves; draw it
+    Day(DayArgs),
+    /// Note a line in the log of a service, and say what follows
+    Note(NoteArgs),
+    /// Put what happened beside the plan: grams, minutes, levels, and what repeats the result
+    Record(RecordArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
     /// Forecast lift against time, with bounds; learns from strand tests

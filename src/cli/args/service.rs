@@ -35,8 +35,8 @@ pub(crate) struct PlanArgs {
     /// Only what is needed at the chair
     #[arg(long, conflicts_with_all = ["json", "cards", "html", "guest"])]
     pub(crate) short: bool,
-    /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `colour`, `lift`, `head`, `hair`,
-    /// `money`, `cautions`, `defaults`, `unknowns`, `sources`
+    /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `day`, `colour`, `lift`, `head`,
+    /// `hair`, `money`, `cautions`, `defaults`, `unknowns`, `sources`
     #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "html", "guest", "short"])]
     pub(crate) only: Vec<String>,
     /// All parts but these

@@ -1,5 +1,5 @@
 use super::{
-    ChairTime, Evidence, Hair, Plan, Start, StockPlan, cautions,
+    ChairTime, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,
@@ -98,6 +98,8 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
     });
     let findings = findings.finish(&mut mixes);
     let head = &request.file.service;
+    let chair = ChairTime::of(&timeline, request.file.service.other_work_min);
+    let day = DayPlan::of(&request, &sections, &mixes, &chair);
     Ok(Plan {
         format: Plan::FORMAT,
         foilwork: env!("CARGO_PKG_VERSION"),
@@ -123,7 +125,8 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         head: head_plan,
         hair,
         order_basis: sections.order_basis(),
-        chair: ChairTime::of(&timeline, request.file.service.other_work_min),
+        chair,
+        day,
         order: timeline.0,
         mixes,
         money,

@@ -1,5 +1,5 @@
 use super::{
-    Caution, ChairTime, ChosenStrength, Contrast, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
+    Caution, ChairTime, ChosenStrength, Contrast, DayPlan, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
     SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
@@ -42,6 +42,8 @@ pub struct Plan {
     pub order: Vec<Step>,
     /// How long the chair is taken.
     pub chair: ChairTime,
+    /// Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.
+    pub day: Option<DayPlan>,
     /// What each section needs of colour.
     pub colour: Vec<SectionColour>,
     /// How far sections that lie beside each other are apart.

@@ -1,5 +1,5 @@
 use super::{
-    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, Task, after_rinse, counts_from,
+    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, OnFloor, Task, after_rinse, counts_from,
     defaults::{self, DefaultValue, Defaults},
     head_map, shelf, strands,
     task::{self, Oxidant, Shelf},
@@ -45,6 +45,8 @@ pub(in crate::service) struct Request {
     pub(in crate::service) white: WhiteShare,
     /// How the light falls off inward.
     pub(in crate::service) gradient: Option<Gradient>,
+    /// Hands, basins and the small work.
+    pub(in crate::service) floor: OnFloor,
     /// Where the sections lie, where they say so.
     pub(in crate::service) map: Option<HeadMap>,
     pub(in crate::service) defaults: Vec<DefaultUsed>,
@@ -82,6 +84,7 @@ impl Request {
         let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
         let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
 
+        let floor = OnFloor::of(salon, file.analysis.texture, &mut used)?;
         let bottles = shelf::bottles(&shop, room, &mut used)?;
         let items = shelf::items(&shop);
         let amounts = HairAmounts::of(&file.analysis)?;
@@ -132,6 +135,7 @@ impl Request {
             amounts,
             white,
             gradient,
+            floor,
             map,
             strands,
             window,

@@ -4,6 +4,7 @@ mod after_rinse;
 mod build;
 mod counts_from;
 mod defaults;
+mod floor;
 mod hair_amounts;
 mod head_map;
 mod shelf;
@@ -15,6 +16,7 @@ pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
+pub(super) use floor::OnFloor;
 pub(super) use hair_amounts::{HairAmounts, SectionFoils};
 pub(super) use head_map::HeadMap;
 pub(super) use shelf::{Bottle, Item, ItemKind};

@@ -29,6 +29,20 @@ choice! {
 }
 
 choice! {
+    /// A rule of the house for the order of the work.
+    HouseRule: "rule for the order" {
+        /// Two formulas in one foil: the darkest is painted first.
+        DarkestFirst = "darkest-first" => "darkest first in one foil",
+        /// What needs longest on the hair, slow or cool, is begun first.
+        SlowestFirst = "slowest-first" => "slowest and coolest first",
+        /// On virgin hair lightener goes on mid-lengths and ends before the warm roots.
+        MidLengthsFirst = "mid-lengths-first" => "mid-lengths before roots on virgin hair",
+        /// The hairline is worked before the rest.
+        OutlineFirst = "outline-first" => "outline before crown",
+    }
+}
+
+choice! {
     /// How readily the hair takes up liquid.
     Porosity: "porosity" {
         /// Resists.

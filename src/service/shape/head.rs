@@ -1,4 +1,4 @@
-use super::{Analysis, Finish, GradientEntry, RegionEntry, RootShadow, Section, Strand, Toner};
+use super::{Analysis, Finish, GradientEntry, HouseRule, RegionEntry, RootShadow, Section, Strand, Toner};
 use crate::head::{PartLine, Rest, Wish};
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
@@ -100,6 +100,30 @@ pub struct Salon {
     /// Room temperature.
     #[schemars(range(min = 5.0, max = 45.0), extend("x-unit" = "C"))]
     pub room_c: Option<f64>,
+    /// Pairs of hands for this guest; one where it is not said.
+    #[schemars(range(min = 1, max = 8), extend("x-unit" = "people"))]
+    pub people: Option<u32>,
+    /// Basins of the salon; one where it is not said.
+    #[schemars(range(min = 1, max = 20), extend("x-unit" = "basins"))]
+    pub basins: Option<u32>,
+    /// How long it takes to weigh and mix a bowl.
+    #[schemars(range(min = 0.0, max = 30.0), extend("x-unit" = "min"))]
+    pub mix_bowl_min: Option<f64>,
+    /// How long a look over all that is on takes.
+    #[schemars(range(min = 0.0, max = 4.0), extend("x-unit" = "min"))]
+    pub look_min: Option<f64>,
+    /// How long it takes to rinse a section.
+    #[schemars(range(min = 0.0, max = 30.0), extend("x-unit" = "min"))]
+    pub rinse_section_min: Option<f64>,
+    /// How long it takes to bring the guest to the basin.
+    #[schemars(range(min = 0.0, max = 30.0), extend("x-unit" = "min"))]
+    pub basin_walk_min: Option<f64>,
+    /// How much longer than planned a section may stay on, as far as its product allows, so that several go to the basin at once.
+    #[schemars(range(min = 0.0, max = 60.0), extend("x-unit" = "min"))]
+    pub stay_longer_min: Option<f64>,
+    /// Rules that the proposed order keeps to; without a list, the darkest first in one foil, and mid-lengths before roots on
+    /// virgin hair.
+    pub order_rules: Option<Vec<HouseRule>>,
     /// How long before the service the skin test must have been applied, by the rule that binds you.
     #[schemars(range(min = 0.0, max = 168.0), extend("x-unit" = "h"))]
     pub skin_test_wait_h: Option<f64>,

@@ -14,7 +14,7 @@ mod work;
 
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test, WhiteCountEntry};
-pub use choices::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, WaitFor, Zone};
+pub use choices::{Elasticity, HistoryFlag, HouseRule, Porosity, Scalp, TestResult, WaitFor, Zone};
 pub use foils::{
     FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry, TechniqueWishEntry,
 };

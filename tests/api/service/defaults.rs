@@ -37,11 +37,18 @@ fn fields(defaults: &[DefaultUsed]) -> Vec<&str> {
     defaults.iter().map(|default| default.field.as_str()).collect()
 }
 
-const ALL: [&str; 11] = [
+const ALL: [&str; 18] = [
     "salon.scale_division_g",
     "salon.bowl_capacity_g",
     "salon.working_life_min",
     "salon.room_c",
+    "salon.people",
+    "salon.basins",
+    "salon.mix_bowl_min",
+    "salon.look_min",
+    "salon.rinse_section_min",
+    "salon.basin_walk_min",
+    "salon.stay_longer_min",
     "shop.developer[1].cream",
     "section[1].on_scalp",
     "section[1].mix_g",
@@ -71,6 +78,13 @@ fn every_default_is_listed_with_its_ground_and_printed() {
 #[case("salon.bowl_capacity_g", |file: &mut ServiceFile| file.salon.bowl_capacity_g = Some(120.0))]
 #[case("salon.working_life_min", |file: &mut ServiceFile| file.salon.working_life_min = Some(30.0))]
 #[case("salon.room_c", |file: &mut ServiceFile| file.salon.room_c = Some(20.0))]
+#[case("salon.people", |file: &mut ServiceFile| file.salon.people = Some(1))]
+#[case("salon.basins", |file: &mut ServiceFile| file.salon.basins = Some(1))]
+#[case("salon.mix_bowl_min", |file: &mut ServiceFile| file.salon.mix_bowl_min = Some(3.0))]
+#[case("salon.look_min", |file: &mut ServiceFile| file.salon.look_min = Some(1.0))]
+#[case("salon.rinse_section_min", |file: &mut ServiceFile| file.salon.rinse_section_min = Some(3.0))]
+#[case("salon.basin_walk_min", |file: &mut ServiceFile| file.salon.basin_walk_min = Some(2.0))]
+#[case("salon.stay_longer_min", |file: &mut ServiceFile| file.salon.stay_longer_min = Some(10.0))]
 #[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].cream = Some(true))]
 #[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].cream = Some(false))]
 #[case("shop.developer[1].cream", |file: &mut ServiceFile| shop(file).developer[0].density_g_per_ml = Some(1.0))]

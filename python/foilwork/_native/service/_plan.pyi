@@ -50,6 +50,9 @@ class Plan:
     def contrasts(self) -> tuple[planned.Contrast, ...]:
         """How far sections that lie beside each other are apart."""
     @property
+    def day(self) -> planned.DayPlan | None:
+        """Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections."""
+    @property
     def defaults(self) -> tuple[planned.DefaultUsed, ...]:
         """Defaults that were used because the file did not say."""
     @property

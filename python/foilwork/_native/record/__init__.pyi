@@ -1,0 +1,18 @@
+"""During the service and after: what is noted, what it says to do, and plan against what happened."""
+
+from foilwork._native.record._log import *
+from foilwork._native.record._whole import *
+
+__all__ = [
+    "Evenness",
+    "Instruction",
+    "LogEntry",
+    "LogProblem",
+    "PlannedActual",
+    "Record",
+    "ServiceLog",
+    "instructions",
+    "log_line",
+    "read_log",
+    "record",
+]

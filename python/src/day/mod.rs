@@ -1,0 +1,16 @@
+//! Wrappers of `foilwork::day`.
+
+mod arrange;
+mod share;
+mod timeline;
+mod work;
+
+crate::room::room! {
+    /// The day at the chair: who does what when, in which order, and when the guest can leave.
+    day {
+        arrange { arrange, in_this_order }
+        share { GuestOnFloor, SharedFloor, share_floor }
+        timeline { FoilGroup, Piece, SectionTimes, Timeline }
+        work { Before, Floor, SectionWork }
+    }
+}

@@ -1,0 +1,80 @@
+//! `foilwork day`: who does what when, as text, data or a picture; several guests on one floor.
+
+use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan};
+use crate::{
+    chart::{DayChart, day_chart},
+    day::{Floor, SharedFloor, Timeline, share_floor},
+    service::{DayPlan, Plan},
+    sheet,
+    text::{Sheet, amount},
+};
+
+pub(super) fn run(args: &DayArgs) -> Outcome {
+    let plans: Vec<Plan> = args
+        .files
+        .iter()
+        .map(|file| {
+            plan::made_with(file, &[], |file| {
+                file.salon.people = args.people.or(file.salon.people);
+                file.salon.basins = args.basins.or(file.salon.basins);
+            })
+        })
+        .collect::<Result<_, Refusal>>()?;
+    let status = if plans.iter().any(|plan| plan.blocked) { BLOCKED } else { 0 };
+    let [plan] = plans.as_slice() else { return shared(args, &plans, status) };
+    let day = day_of(plan)?;
+    let text = match (args.svg, args.report.json) {
+        (true, _) => picture(plan, best(plan, day)?),
+        (false, true) => output::json(day)?,
+        (false, false) => sheet::day_sheet(plan),
+    };
+    output::deliver(text, status, &args.report.output)
+}
+
+fn day_of(plan: &Plan) -> Result<&DayPlan, Refusal> {
+    let many = || Refusal(format!("{}: more sections than a day is arranged for: 40 at most", plan.title));
+    plan.day.as_ref().ok_or_else(many)
+}
+
+/// The proposed order, or why there is none.
+fn best<'p>(plan: &Plan, day: &'p DayPlan) -> Result<&'p Timeline, Refusal> {
+    let why = || day.proposed_why_not.clone().unwrap_or_default();
+    day.proposed.as_ref().ok_or_else(|| Refusal(format!("{}: no order: {}", plan.title, why())))
+}
+
+fn picture(plan: &Plan, timeline: &Timeline) -> String {
+    day_chart(&DayChart { title: &plan.title, timeline })
+}
+
+/// Several guests.
+fn shared(args: &DayArgs, plans: &[Plan], status: u8) -> Outcome {
+    if args.svg {
+        return Err(Refusal("--svg: one picture shows one guest: name one file".to_owned()));
+    }
+    let days: Vec<Timeline> =
+        plans.iter().map(|plan| Ok(best(plan, day_of(plan)?)?.clone())).collect::<Result<_, Refusal>>()?;
+    let floor = plans.first().map(|plan| Ok::<Floor, Refusal>(day_of(plan)?.floor)).transpose()?.unwrap_or_default();
+    let found = share_floor(&days, &floor)?;
+    let text = if args.report.json { output::json(&found)? } else { told(plans, &found, floor) };
+    output::deliver(text, status, &args.report.output)
+}
+
+fn told(plans: &[Plan], found: &SharedFloor, floor: Floor) -> String {
+    let mut sheet = Sheet::default();
+    sheet.title(&format!("THE FLOOR  {} people, {} basins", floor.people, floor.basins));
+    let rows = plans.iter().zip(&found.guests).map(|(plan, guest)| {
+        let name = plan.guest.clone().unwrap_or_else(|| plan.title.clone());
+        vec![name, amount(guest.start, 0), amount(guest.finish, 0)]
+    });
+    sheet.table(&["guest", "begin", "rinsed"], &[1, 2], rows.collect());
+    sheet.blank();
+    let text = format!(
+        "Minutes from the first work on the first guest, up to the last rinse of the sections; toners follow. All are through \
+         after {} min, {} min one after the other; nothing beats {} min.",
+        amount(found.finish, 0),
+        amount(found.in_turn, 0),
+        amount(found.bound, 0)
+    );
+    sheet.paragraph(&text, 0);
+    sheet.finish()
+}

@@ -1,0 +1,200 @@
+use super::{
+    Before, Clash, Clashing, Effort, Floor, OrderRule, SectionWork, Timeline, clash,
+    exact::exact,
+    search::{by_habit, search},
+    tables::Tables,
+};
+use crate::quantity::Duration;
+
+/// Up to so many sections (those that share a foil count as one) a proof of the order of one pair of hands is tried.
+pub const PROVEN_UP_TO: usize = 12;
+/// How many states a proof may follow; the best found counts as found beyond.
+const STATES: usize = 60_000;
+const STATES_QUICKLY: usize = 1_500;
+/// The same for the rinses of a given order.
+const STATES_IN_ORDER: usize = 1_500;
+/// Units whose states fit into the bits of a word.
+const BITS: usize = 60;
+
+/// Why work cannot be arranged.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum CannotArrange {
+    /// There is nothing to arrange.
+    #[error("no section: give at least one")]
+    NoSection,
+    /// A rule names a section that is not there, or one that waits for itself.
+    #[error("rule {rule}: section {first} before section {then}, counted from 0, of {count} (name two that are there)")]
+    UnknownSection {
+        /// Which rule, from 0.
+        rule: usize,
+        /// The section that would come first.
+        first: usize,
+        /// The one that would wait.
+        then: usize,
+        /// How many there are.
+        count: usize,
+    },
+    /// An order that does not name every section once.
+    #[error("the order must name each of {count} sections once, counted from 0")]
+    NotAnOrder {
+        /// How many there are.
+        count: usize,
+    },
+    /// Rules that contradict each other.
+    #[error("these cannot hold together: {0} (leave one of them out)")]
+    Clash(Clash),
+    /// The order given breaks a rule or a limit.
+    #[error("in this order the rules and the longest times cannot be kept (let the plan choose the order)")]
+    OrderBreaksRules,
+}
+
+/// Finds the order with the earliest finish.
+///
+/// With one pair of hands and up to [`PROVEN_UP_TO`] sections a proof is tried, and found for about eight within a second;
+/// otherwise it is the best that a search finds, with a bound beside it. [`Timeline::proven`] says which. What needs longest on the hair is tried first, and so it
+/// comes first where that costs no time.
+///
+/// # Units
+///
+/// Times are worked out in whole seconds, rounded up.
+///
+/// # Errors
+///
+/// [`CannotArrange`], with the smallest set of rules that clash.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{day::{Effort, Floor, SectionWork, arrange}, quantity::Duration};
+///
+/// let min = |value| Duration::from_min(value);
+/// let hairline = SectionWork::new("hairline", min(10.0)?, min(20.0)?, min(50.0)?);
+/// let nape = SectionWork::new("nape", min(15.0)?, min(35.0)?, min(60.0)?);
+/// let day = arrange(&[hairline, nape], &[], &Floor::default(), Effort::Thorough)?;
+/// assert_eq!(day.sections[0].name, "nape");
+/// assert!(day.proven && day.visits == 1);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn arrange(
+    work: &[SectionWork],
+    before: &[Before],
+    floor: &Floor,
+    effort: Effort,
+) -> Result<Timeline, CannotArrange> {
+    let tables = checked(work, before, floor)?;
+    let known = search(&tables);
+    if tables.people > 1 || tables.units.len() > PROVEN_UP_TO {
+        let found = known.ok_or(CannotArrange::OrderBreaksRules)?;
+        return Ok(Timeline::of(work, &tables, floor, &found, false));
+    }
+    let states = if effort == Effort::Quick { STATES_QUICKLY } else { STATES };
+    let found = exact(&tables, known, None, states);
+    let best = found.best.ok_or(CannotArrange::OrderBreaksRules)?;
+    Ok(Timeline::of(work, &tables, floor, &best, found.proven))
+}
+
+/// Lays the work out in the order given, with the rinses where they end earliest.
+///
+/// # Errors
+///
+/// [`CannotArrange`]; sections that share a foil must follow each other.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{day::{Floor, SectionWork, in_this_order}, quantity::Duration};
+///
+/// let min = |value| Duration::from_min(value);
+/// let hairline = SectionWork::new("hairline", min(10.0)?, min(20.0)?, min(50.0)?);
+/// let nape = SectionWork::new("nape", min(15.0)?, min(35.0)?, min(60.0)?);
+/// let day = in_this_order(&[hairline, nape], &[], &Floor::default(), &[0, 1])?;
+/// assert_eq!(day.sections[0].name, "hairline");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn in_this_order(
+    work: &[SectionWork],
+    before: &[Before],
+    floor: &Floor,
+    order: &[usize],
+) -> Result<Timeline, CannotArrange> {
+    let tables = checked(work, before, floor)?;
+    let mut named: Vec<usize> = order.to_vec();
+    named.sort_unstable();
+    if !named.iter().copied().eq(0..work.len()) {
+        return Err(CannotArrange::NotAnOrder { count: work.len() });
+    }
+    let mut units: Vec<usize> = Vec::new();
+    let mut painted: Vec<usize> = Vec::new();
+    for section in order {
+        let has = |unit: &super::tables::Unit| unit.jobs.iter().any(|job| job.section == *section);
+        let unit = tables.units.iter().position(has).ok_or(CannotArrange::OrderBreaksRules)?;
+        if units.last() != Some(&unit) {
+            units.push(unit);
+            painted.extend(tables.unit(unit).iter().flat_map(|unit| &unit.jobs).map(|job| job.section));
+        }
+    }
+    let at = |unit: usize| units.iter().position(|other| *other == unit);
+    if painted != order || tables.edges().iter().any(|(first, then)| at(*first) > at(*then)) {
+        return Err(CannotArrange::OrderBreaksRules);
+    }
+    let mut found = by_habit(&tables, &units, true);
+    if tables.people == 1 && units.len() <= BITS {
+        found = exact(&tables, found, Some(&units), STATES_IN_ORDER).best;
+    }
+    let found = found.ok_or(CannotArrange::OrderBreaksRules)?;
+    Ok(Timeline::of(work, &tables, floor, &found, false))
+}
+
+/// The tables of work that can be arranged at all.
+fn checked(work: &[SectionWork], before: &[Before], floor: &Floor) -> Result<Tables, CannotArrange> {
+    if work.is_empty() {
+        return Err(CannotArrange::NoSection);
+    }
+    let count = work.len();
+    for (rule, one) in before.iter().enumerate() {
+        if one.first >= count || one.then >= count || one.first == one.then {
+            return Err(CannotArrange::UnknownSection { rule, first: one.first, then: one.then, count });
+        }
+    }
+    let units = clash::units(work, before).map_err(CannotArrange::Clash)?;
+    let tables = Tables::of(work, before, floor, &units);
+    let too_short = |(_, unit): &(usize, &super::tables::Unit)| unit.high < unit.low.max(unit.block + tables.walk);
+    match tables.units.iter().enumerate().find(too_short) {
+        Some((place, _)) => {
+            let unit = units.get(place).map(Vec::as_slice).unwrap_or_default();
+            Err(CannotArrange::Clash(too_long(work, unit, floor)))
+        }
+        None => Ok(tables),
+    }
+}
+
+/// Why a unit does not fit into its own longest times.
+fn too_long(work: &[SectionWork], unit: &[usize], floor: &Floor) -> Clash {
+    let alone = |section: usize| {
+        let tables = Tables::of(work, &[], floor, &[vec![section]]);
+        tables.units.iter().all(|unit| unit.high >= unit.low.max(unit.block + tables.walk))
+    };
+    let told = |section: usize| {
+        let one = work.get(section)?;
+        let asks = format!(
+            "{}: {} to apply besides looks and fresh bowls, {} to develop, {} on the hair at most",
+            one.name,
+            minutes(one.apply),
+            minutes(one.develop),
+            minutes(one.longest)
+        );
+        Some(Clashing { rule: OrderRule::Longest, asks })
+    };
+    // A section that does not fit alone is the whole reason.
+    if let Some(one) = unit.iter().find(|section| !alone(**section)).and_then(|section| told(*section)) {
+        return Clash(vec![one]);
+    }
+    let names: Vec<&str> = unit.iter().filter_map(|section| Some(work.get(*section)?.name.as_str())).collect();
+    let foil = Clashing { rule: OrderRule::OneFoil, asks: names.join(" with ") };
+    Clash(unit.iter().filter_map(|section| told(*section)).chain([foil]).collect())
+}
+
+fn minutes(time: Duration) -> String {
+    format!("{} min", crate::text::amount(time, 1))
+}

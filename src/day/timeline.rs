@@ -1,0 +1,222 @@
+//! The arranged day as pieces of work and as times of each section.
+
+use super::{
+    Floor, FoilGroup, Piece, PieceKind, SectionWork,
+    floor::{many, minutes, seconds},
+    step::{Does, Step, Steps},
+    tables::{Job, Stretch, Tables},
+};
+use crate::quantity::Duration;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// When everything is done, in minutes from the first work on the guest: mixing the first bowl.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Timeline {
+    /// The sections in the order in which they are put on.
+    pub sections: Vec<SectionTimes>,
+    /// Every piece of work, in the order of its begin.
+    pub pieces: Vec<Piece>,
+    /// How often the guest goes to the basin.
+    pub visits: usize,
+    /// When the last section is rinsed.
+    #[serde(rename = "finish_min")]
+    pub finish: Duration,
+    /// How long nobody works on the guest: only the mix does.
+    #[serde(rename = "idle_min")]
+    pub idle: Duration,
+    /// How long each person works on the guest.
+    #[serde(rename = "hands_min")]
+    pub hands: Vec<Duration>,
+    /// A finish that no order of these people can beat.
+    #[serde(rename = "bound_min")]
+    pub bound: Duration,
+    /// Whether this finish is proven to be the earliest.
+    pub proven: bool,
+}
+
+/// The times of one section.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct SectionTimes {
+    /// Its place in the list of the work, from 0.
+    pub section: usize,
+    /// Its name.
+    pub name: String,
+    /// At which visit to the basin it is rinsed, from 1.
+    pub visit: usize,
+    /// Who puts it on, from 0.
+    pub person: usize,
+    /// When each of its bowls is begun.
+    #[serde(rename = "mix_at_min")]
+    pub mix_at: Vec<Duration>,
+    /// Its first strand.
+    #[serde(rename = "start_min")]
+    pub start: Duration,
+    /// Its last strand is on, its last foil closed.
+    #[serde(rename = "applied_min")]
+    pub applied: Duration,
+    /// When it is looked at: from the first look on that is due for its own first strand.
+    #[serde(rename = "look_at_min")]
+    pub looks: Vec<Duration>,
+    /// When it is rinsed.
+    #[serde(rename = "rinse_min")]
+    pub rinse: Duration,
+    /// When it is rinsed out.
+    #[serde(rename = "rinsed_min")]
+    pub rinsed: Duration,
+    /// How long its first strand carries the mix.
+    #[serde(rename = "on_hair_min")]
+    pub on_hair: Duration,
+    /// How much longer it might.
+    #[serde(rename = "spare_min")]
+    pub spare: Duration,
+}
+
+impl Timeline {
+    /// `proven` is whether the order is known to be the best.
+    pub(super) fn of(work: &[SectionWork], tables: &Tables, floor: &Floor, day: &Steps, proven: bool) -> Self {
+        let mut pieces = Vec::new();
+        let mut sections: Vec<SectionTimes> = Vec::new();
+        let (mut visits, mut left_basin) = (0, None);
+        for step in &day.steps {
+            let Some(unit) = tables.unit(step.unit) else { continue };
+            match step.does {
+                Does::PutOn => {
+                    let mut at = step.begin;
+                    for job in &unit.jobs {
+                        let Some(one) = work.get(job.section) else { continue };
+                        sections.push(put_on(&mut pieces, one, job, step, at));
+                        at += job.takes;
+                    }
+                }
+                Does::Rinse => {
+                    visits += usize::from(left_basin != Some(step.begin));
+                    for (i, job) in unit.jobs.iter().enumerate() {
+                        let at = step.begin + many(i) * tables.rinse;
+                        pieces.push(piece(PieceKind::Rinse, Some(job.section), 0, (at, at + tables.rinse)));
+                        if let Some(one) = sections.iter_mut().find(|one| one.section == job.section) {
+                            one.visit = visits;
+                            one.rinse = minutes(at);
+                            one.rinsed = minutes(at + tables.rinse);
+                            let on_hair = at - seconds(one.start);
+                            one.on_hair = minutes(on_hair);
+                            one.spare = minutes((job.longest - on_hair).max(0));
+                        }
+                    }
+                    left_basin = Some(step.begin + unit.rinse);
+                }
+            }
+        }
+        idle_looks(&mut pieces, &sections, floor);
+        pieces.retain(|piece| piece.to > piece.from);
+        pieces.sort_by(|a, b| a.from.min().total_cmp(&b.from.min()).then(a.person.cmp(&b.person)));
+        for one in &mut sections {
+            let due = one.start.min() + floor.first_look.min() - 1e-9;
+            let looks = pieces.iter().filter(|piece| piece.kind == PieceKind::Look).map(|piece| piece.from);
+            one.looks = looks.filter(|at| at.min() >= due && *at < one.rinse).collect();
+            one.looks.dedup();
+        }
+        sections.sort_by(|a, b| a.start.min().total_cmp(&b.start.min()));
+        let bound = tables.bound();
+        let hands = (0..tables.people).map(|person| {
+            let own = pieces.iter().filter(|piece| piece.person == person);
+            Duration::from_min(own.map(|piece| piece.to.min() - piece.from.min()).sum()).unwrap_or(Duration::ZERO)
+        });
+        Self {
+            visits,
+            finish: minutes(day.finish),
+            idle: idle(&pieces, day.finish),
+            hands: hands.collect(),
+            bound: minutes(if proven { day.finish } else { bound.min(day.finish) }),
+            proven: proven || day.finish <= bound,
+            sections,
+            pieces,
+        }
+    }
+}
+
+fn piece(kind: PieceKind, section: Option<usize>, person: usize, (from, to): (i64, i64)) -> Piece {
+    Piece { kind, section, person, from: minutes(from), to: minutes(to), foils: None }
+}
+
+/// The pieces of mixing and putting a section on, and its times so far.
+fn put_on(pieces: &mut Vec<Piece>, work: &SectionWork, job: &Job, step: &Step, begin: i64) -> SectionTimes {
+    let (mut at, mut painted, mut start, mut mix_at) = (begin, 0, None, Vec::new());
+    let apply = seconds(work.apply);
+    for stretch in &job.does {
+        let ends = at + stretch.length();
+        let (kind, section) = match stretch {
+            Stretch::Mix(_) => (PieceKind::Mix, Some(job.section)),
+            Stretch::Apply(_) => (PieceKind::Apply, Some(job.section)),
+            Stretch::Look(_) => (PieceKind::Look, None),
+        };
+        let mut one = piece(kind, section, step.person, (at, ends));
+        match stretch {
+            Stretch::Mix(_) => mix_at.push(minutes(at)),
+            Stretch::Apply(length) => {
+                start.get_or_insert(at);
+                let was = painted;
+                painted += length;
+                one.foils = work.foils.and_then(|foils| group(foils, was, painted, apply));
+            }
+            Stretch::Look(_) => {}
+        }
+        pieces.push(one);
+        at = ends;
+    }
+    SectionTimes {
+        section: job.section,
+        name: work.name.clone(),
+        visit: 0,
+        person: step.person,
+        mix_at,
+        start: minutes(start.unwrap_or(at)),
+        applied: minutes(at),
+        looks: Vec::new(),
+        rinse: minutes(at),
+        rinsed: minutes(at),
+        on_hair: Duration::ZERO,
+        spare: Duration::ZERO,
+    }
+}
+
+/// Foils that are closed between two points of the application.
+fn group(foils: u32, was: i64, done: i64, apply: i64) -> Option<FoilGroup> {
+    let closed = |work: i64| u32::try_from(i64::from(foils) * work / apply.max(1)).unwrap_or(foils);
+    let (first, last) = (closed(was) + 1, closed(done));
+    (first <= last).then_some(FoilGroup { first, last })
+}
+
+/// Looks of the first person while nobody works and something is on: every so often after the last piece of work.
+fn idle_looks(pieces: &mut Vec<Piece>, sections: &[SectionTimes], floor: &Floor) {
+    let (look, every) = (seconds(floor.look), seconds(floor.look_every));
+    if look == 0 || every == 0 {
+        return;
+    }
+    let mut spans: Vec<(i64, i64)> = pieces.iter().map(|piece| (seconds(piece.from), seconds(piece.to))).collect();
+    spans.sort_unstable();
+    let is_on = |at: i64| sections.iter().any(|one| seconds(one.start) <= at && at < seconds(one.rinse));
+    let mut until = 0;
+    for (from, to) in spans {
+        // A look every so often in the gap, where it is over before the next work.
+        let mut at = until + every;
+        while at + look <= from {
+            if is_on(at) {
+                pieces.push(piece(PieceKind::Look, None, 0, (at, at + look)));
+            }
+            at += every + look;
+        }
+        until = until.max(to);
+    }
+}
+
+/// How long nobody works: what no piece covers.
+fn idle(pieces: &[Piece], finish: i64) -> Duration {
+    let (mut until, mut idle) = (0.0_f64, 0.0);
+    for piece in pieces {
+        idle += (piece.from.min() - until).max(0.0);
+        until = until.max(piece.to.min());
+    }
+    idle += (minutes(finish).min() - until).max(0.0);
+    Duration::from_min(idle).unwrap_or(Duration::ZERO)
+}

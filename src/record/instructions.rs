@@ -1,0 +1,104 @@
+use super::{Comfort, FoilHeat, SoFar};
+use crate::{
+    finding::Verdict,
+    quantity::Duration,
+    service::shape::Elasticity,
+    source::{Basis, Sourced},
+    text::amount,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// The guest is asked no later than after so many minutes.
+const ASK_EVERY_MIN: Sourced<f64> = Sourced::assumed(10.0);
+
+/// What follows from the log.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Instruction {
+    /// How urgent it is.
+    pub verdict: Verdict,
+    /// The section, where it is about one.
+    pub section: Option<String>,
+    /// What to do, and why.
+    pub text: String,
+    /// What it rests on.
+    pub basis: Basis,
+}
+
+/// What follows from the log, the worst first. Where there is none, it does not say that anything is safe.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{finding::Verdict, record::{instructions, read_log, replay}};
+///
+/// let line = "{\"format\":1,\"at_min\":20,\"what\":\"comfort\",\"comfort\":\"burning\"}\n";
+/// let found = instructions(&replay(&read_log(line).entries));
+/// assert_eq!(found[0].verdict, Verdict::Stop);
+/// ```
+#[must_use]
+pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
+    let mut found = Vec::new();
+    let mut say = |verdict, section: Option<&str>, text: String, basis| {
+        found.push(Instruction { verdict, section: section.map(str::to_owned), text, basis });
+    };
+    for (at, note) in &so_far.incidents {
+        let text = format!(
+            "{note} (minute {}): rinse with plenty of water, put nothing more on; where it is a reaction, have it seen by a \
+             doctor and plan no colour until then",
+            amount(*at, 0)
+        );
+        say(Verdict::Stop, None, text, Basis::CommonPractice);
+    }
+    let on = || so_far.sections.iter().filter(|one| one.begun.is_some() && one.rinsed.is_none());
+    match so_far.comfort {
+        Some((at, Comfort::Burning)) => {
+            let text = format!("burning or pain at minute {}: rinse everything now", amount(at, 0));
+            say(Verdict::Stop, None, text, Basis::CommonPractice);
+        }
+        Some((at, Comfort::Itching)) => {
+            let text =
+                format!("itching at minute {}: look at the scalp now; rinse if it is red or goes on", amount(at, 0));
+            say(Verdict::Warning, None, text, Basis::CommonPractice);
+        }
+        _ => {}
+    }
+    let asked = so_far.comfort.map_or(Duration::ZERO, |(at, _)| at);
+    let first = on().filter_map(|one| one.begun).map(|begun| begun.min()).fold(f64::INFINITY, f64::min);
+    let silent = so_far.now.min() - asked.min().max(first);
+    if silent > ASK_EVERY_MIN.value {
+        let text = format!("the guest was not asked for {silent:.0} min: ask how the scalp feels");
+        say(Verdict::Warning, None, text, ASK_EVERY_MIN.basis);
+    }
+    for one in &so_far.sections {
+        let name = Some(one.name.as_str());
+        if one.rinsed.is_none() {
+            match one.foil {
+                Some(FoilHeat::Swollen) => {
+                    let text = "a foil swells or bubbles: open and rinse it at once; think of metal salts".to_owned();
+                    say(Verdict::Stop, name, text, Basis::CommonPractice);
+                }
+                Some(FoilHeat::Hot) => {
+                    let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
+                    say(Verdict::Stop, name, text, Basis::CommonPractice);
+                }
+                _ => {}
+            }
+        }
+        match one.elasticity {
+            Some(Elasticity::Poor) => {
+                let text =
+                    "a strand stays stretched or breaks: rinse, no more lightener, no heat; treat only".to_owned();
+                say(Verdict::Stop, name, text, Basis::CommonPractice);
+            }
+            Some(Elasticity::Reduced) => {
+                let text =
+                    "a strand returns slowly: no second application today; tone gently, treat, test again".to_owned();
+                say(Verdict::Warning, name, text, Basis::CommonPractice);
+            }
+            _ => {}
+        }
+    }
+    found.sort_by_key(|one| one.verdict);
+    found
+}

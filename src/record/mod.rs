@@ -1,0 +1,28 @@
+//! During the service and after: what is noted line by line, what it says to do, and plan against what happened.
+//!
+//! The core parses and writes text; a caller appends a line in one write. A line that a crash tore costs that line alone, and
+//! is told at the next reading.
+//!
+//! # Note and read
+//!
+//! [`LogEntry`] with its [`Noted`]; [`log_line`] writes one, [`read_log`] reads them all into a [`ServiceLog`].
+//!
+//! # Replay
+//!
+//! [`replay`] gives [`SoFar`], the same for the same lines; [`instructions`] says what follows, the worst first.
+//!
+//! # Hold against the plan
+//!
+//! [`record`] puts planned beside actual, with the spread of the levels and what it takes to repeat the result.
+
+mod compare;
+mod entry;
+mod instructions;
+mod log;
+mod replay;
+
+pub use compare::{Compared, Evenness, PlannedActual, Record, record};
+pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
+pub use instructions::{Instruction, instructions};
+pub use log::{LogProblem, ServiceLog, log_line, read_log};
+pub use replay::{SectionSoFar, SoFar, replay};

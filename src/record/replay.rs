@@ -1,0 +1,100 @@
+use super::{Comfort, FoilHeat, LogEntry, Noted};
+use crate::{
+    colour::Level,
+    quantity::{Duration, Mass},
+    service::shape::Elasticity,
+};
+
+/// What the log says of the service so far.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SoFar {
+    /// The latest minute noted.
+    pub now: Duration,
+    /// The sections, in the order in which they were first noted.
+    pub sections: Vec<SectionSoFar>,
+    /// When the guest was asked last, and the answer.
+    pub comfort: Option<(Duration, Comfort)>,
+    /// Reactions and accidents.
+    pub incidents: Vec<(Duration, String)>,
+}
+
+/// What the log says of a section.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct SectionSoFar {
+    /// Its name.
+    pub name: String,
+    /// Its first strand.
+    pub begun: Option<Duration>,
+    /// All of it is on.
+    pub applied: Option<Duration>,
+    /// It is rinsed.
+    pub rinsed: Option<Duration>,
+    /// Levels seen.
+    pub seen: Vec<(Duration, Level)>,
+    /// The foil looked at last.
+    pub foil: Option<FoilHeat>,
+    /// The last test of a strand.
+    pub elasticity: Option<Elasticity>,
+    /// All that was weighed, and what was left over.
+    pub weighed: Option<Mass>,
+    /// What was left over.
+    pub left_over: Option<Mass>,
+    /// The level that it came to.
+    pub result: Option<Level>,
+    /// The tone that it came to.
+    pub tone: Option<String>,
+}
+
+/// Goes through the entries in their order; the same entries give the same state.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::record::{read_log, replay};
+///
+/// let log = read_log("{\"format\":1,\"at_min\":3,\"what\":\"begun\",\"section\":\"nape\"}\n");
+/// assert_eq!(replay(&log.entries).sections[0].name, "nape");
+/// ```
+#[must_use]
+pub fn replay(entries: &[LogEntry]) -> SoFar {
+    let mut so_far = SoFar { now: Duration::ZERO, sections: Vec::new(), comfort: None, incidents: Vec::new() };
+    for entry in entries {
+        if entry.at > so_far.now {
+            so_far.now = entry.at;
+        }
+        match (entry.what, &entry.section) {
+            (Noted::Comfort, _) => so_far.comfort = entry.comfort.map(|comfort| (entry.at, comfort)),
+            (Noted::Incident, _) => so_far.incidents.extend(entry.note.clone().map(|note| (entry.at, note))),
+            (_, Some(name)) => {
+                if !so_far.sections.iter().any(|one| one.name == *name) {
+                    so_far.sections.push(SectionSoFar { name: name.clone(), ..SectionSoFar::default() });
+                }
+                so_far.sections.iter_mut().filter(|one| one.name == *name).for_each(|one| note(one, entry));
+            }
+            (_, None) => {}
+        }
+    }
+    so_far
+}
+
+fn note(one: &mut SectionSoFar, entry: &LogEntry) {
+    match entry.what {
+        Noted::Begun => one.begun = Some(entry.at),
+        Noted::Applied => one.applied = Some(entry.at),
+        Noted::Rinsed => one.rinsed = Some(entry.at),
+        Noted::Seen => one.seen.extend(entry.level.map(|level| (entry.at, level))),
+        Noted::Foil => one.foil = entry.foil,
+        Noted::Elasticity => one.elasticity = entry.elasticity,
+        Noted::Weighed => one.weighed = sum(one.weighed, entry.mass),
+        Noted::LeftOver => one.left_over = sum(one.left_over, entry.mass),
+        Noted::Result => (one.result, one.tone) = (entry.level, entry.tone.clone()),
+        Noted::Comfort | Noted::Incident => {}
+    }
+}
+
+fn sum(so_far: Option<Mass>, more: Option<Mass>) -> Option<Mass> {
+    match (so_far, more) {
+        (Some(a), Some(b)) => Some(a + b),
+        (one, other) => one.or(other),
+    }
+}

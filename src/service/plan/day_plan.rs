@@ -1,0 +1,204 @@
+//! The stage after the timeline: who does what when, in the order of the sheet and in the best order.
+
+use super::{
+    ChairTime, Mix,
+    day_rules::{Rule, dropped, rules},
+    sections::{Sections, Work},
+    situation::longest,
+};
+use crate::{
+    day::{Before, CannotArrange, Effort, Floor, OrderRule, SectionWork, Timeline, arrange, in_this_order},
+    quantity::{Duration, Quantity},
+    service::request::Request,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// More sections than these nobody works by hand, and no plan arranges.
+const SECTIONS_AT_MOST: usize = 40;
+/// Appointments are booked in steps of so many minutes.
+const BOOKED_IN_MIN: f64 = 15.0;
+
+/// The service on the clock of hands and basin. Minutes count from the first work on the guest, those after the rinse from
+/// its end.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct DayPlan {
+    /// Hands, basins and the small work.
+    pub floor: Floor,
+    /// What the order keeps to.
+    pub rules: Vec<OrderedBy>,
+    /// Rules of the house that were left out, for they clash with what the service says.
+    pub left_out: Vec<String>,
+    /// The sections in the order of this sheet, as hands, looks and basin allow; absent where that cannot be.
+    pub as_planned: Option<Timeline>,
+    /// Why the order of this sheet cannot be kept.
+    pub as_planned_why_not: Option<String>,
+    /// The sections in the best order.
+    pub proposed: Option<Timeline>,
+    /// Why there is no best order.
+    pub proposed_why_not: Option<String>,
+    /// How much earlier than in the order of this sheet everything is rinsed.
+    #[serde(rename = "order_saves_min")]
+    pub order_saves: Option<Duration>,
+    /// How much earlier it would be with one more pair of hands.
+    #[serde(rename = "helper_saves_min")]
+    pub helper_saves: Option<Duration>,
+    /// Toners and root shadow after the rinse.
+    pub after_rinse: Option<Timeline>,
+    /// From the first work to the last rinse, in the proposed order.
+    #[serde(rename = "finish_min")]
+    pub finish: Option<Duration>,
+    /// What to book: that and the other work, in whole quarters of an hour.
+    #[serde(rename = "appointment_min")]
+    pub appointment: Option<Duration>,
+}
+
+/// One section before another.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct OrderedBy {
+    /// What comes first.
+    pub first: String,
+    /// What waits.
+    pub then: String,
+    /// Whether the first must be rinsed; else it must be on.
+    pub rinsed: bool,
+    /// Why.
+    pub rule: OrderRule,
+}
+
+impl DayPlan {
+    pub(super) fn of(request: &Request, sections: &Sections<'_>, mixes: &[Mix], chair: &ChairTime) -> Option<Self> {
+        let (floor, works) = (request.floor.floor, sections.iter().zip(mixes));
+        let (on, after): (Vec<_>, Vec<_>) = works.partition(|(work, _)| work.is_section());
+        if on.len() > SECTIONS_AT_MOST {
+            return None;
+        }
+        let groups = foil_groups(sections, &on);
+        let work: Vec<SectionWork> =
+            on.iter().zip(groups).map(|((work, mix), same)| as_work(request, work, mix, &floor, same)).collect();
+        let places: Vec<&Work<'_>> = on.iter().map(|(work, _)| *work).collect();
+        let rules = rules(request, &places);
+        let stated: Vec<Before> =
+            rules.iter().map(|rule| rule.before).filter(|one| one.rule == OrderRule::Stated).collect();
+        let (kept, left_out, proposed) = kept(&work, &rules, &floor);
+        let order: Vec<usize> = (0..work.len()).collect();
+        let as_planned = in_this_order(&work, &stated, &floor, &order);
+        let helper = Floor { people: floor.people + 1, ..floor };
+        let helped = proposed.as_ref().ok().and_then(|_| arrange(&work, &kept, &helper, Effort::Quick).ok());
+        let less =
+            |more: &Timeline, less: &Timeline| Duration::nearest((more.finish.min() - less.finish.min()).max(0.0));
+        // Nothing is looked at while toners are on but the toners, by those at the basin.
+        let beside = Floor { look: Duration::ZERO, ..floor };
+        let toning: Vec<SectionWork> =
+            after.iter().map(|(work, mix)| as_work(request, work, mix, &beside, None)).collect();
+        let after_rinse = arrange(&toning, &[], &beside, Effort::Quick).ok();
+        let name = |place: usize| work.get(place).map_or_else(String::new, |one| one.name.clone());
+        let (order_saves, helper_saves) = match &proposed {
+            Ok(best) => (
+                as_planned.as_ref().ok().map(|planned| less(planned, best)),
+                helped.as_ref().map(|helped| less(best, helped)),
+            ),
+            Err(_) => (None, None),
+        };
+        let toned = after_rinse.as_ref().map_or(Duration::ZERO, |toning| toning.finish);
+        let finish = proposed.as_ref().ok().map(|best| best.finish + toned);
+        let booked = |finish: Duration| {
+            let all = finish + chair.other_work.unwrap_or(Duration::ZERO);
+            Duration::nearest((all.min() / BOOKED_IN_MIN - 1e-9).ceil() * BOOKED_IN_MIN)
+        };
+        let (as_planned, as_planned_why_not) = told(as_planned);
+        let (proposed, proposed_why_not) = told(proposed);
+        let ordered = |one: &Before| OrderedBy {
+            first: name(one.first),
+            then: name(one.then),
+            rinsed: one.until == crate::day::Until::Rinsed,
+            rule: one.rule,
+        };
+        Some(Self {
+            floor,
+            rules: kept.iter().map(ordered).collect(),
+            left_out,
+            as_planned,
+            as_planned_why_not,
+            proposed,
+            proposed_why_not,
+            order_saves,
+            helper_saves,
+            after_rinse,
+            appointment: finish.map(booked),
+            finish,
+        })
+    }
+}
+
+fn told(outcome: Result<Timeline, CannotArrange>) -> (Option<Timeline>, Option<String>) {
+    match outcome {
+        Ok(timeline) => (Some(timeline), None),
+        Err(error) => (None, Some(error.to_string())),
+    }
+}
+
+/// The best order by all the rules that do not clash; what the service says outweighs what the house says.
+fn kept(
+    work: &[SectionWork],
+    rules: &[Rule],
+    floor: &Floor,
+) -> (Vec<Before>, Vec<String>, Result<Timeline, CannotArrange>) {
+    let mut kept: Vec<Before> = rules.iter().map(|rule| rule.before).collect();
+    let mut left_out = Vec::new();
+    loop {
+        match arrange(work, &kept, floor, Effort::Quick) {
+            Err(CannotArrange::Clash(clash)) => match dropped(&clash, work, &mut kept) {
+                Some(text) => left_out.push(text),
+                None => return (kept, left_out, Err(CannotArrange::Clash(clash))),
+            },
+            outcome => return (kept, left_out, outcome),
+        }
+    }
+}
+
+/// A task as work on the clock. Where its application with looks and fresh bowls leaves less than the planned development
+/// before the first strand has carried it long enough, it develops that much less.
+fn as_work(request: &Request, work: &Work<'_>, mix: &Mix, floor: &Floor, same_foil: Option<u32>) -> SectionWork {
+    let task = work.task;
+    let bowls = mix.bowls.iter().map(|bowl| bowl.mixed_after.len().max(1)).sum::<usize>();
+    let bowls = u32::try_from(bowls.max(1)).unwrap_or(1);
+    // No more than the product allows, nor much more than planned.
+    let (apply, planned) = (task.apply.min(), task.apply.min() + task.develop.min());
+    let own = work.longest().map(|(_, most, from)| match from {
+        crate::shop::CountsFrom::FirstStrand => most.min(),
+        crate::shop::CountsFrom::EndOfApplication => apply + most.min(),
+    });
+    let most = own.fold(planned + request.floor.stay_longer.min(), f64::min).max(longest(work).min());
+    let every = floor.look_every.min();
+    let looks = if every > 0.0 { (apply / every).floor() * floor.look.min() } else { 0.0 };
+    let busy = apply + f64::from(bowls - 1) * floor.mix.min();
+    let develop = task.develop.min().min((most - busy - looks).max(0.0));
+    SectionWork {
+        name: work.name().to_owned(),
+        apply: task.apply,
+        develop: Duration::nearest(develop),
+        longest: Duration::nearest(most),
+        bowls,
+        foils: task.foils.filter(|foils| *foils > 0),
+        same_foil,
+    }
+}
+
+/// A number for each group of sections that share a foil.
+fn foil_groups(sections: &Sections<'_>, on: &[(&Work<'_>, &Mix)]) -> Vec<Option<u32>> {
+    let mut group: Vec<usize> = (0..on.len()).collect();
+    for (place, (work, _)) in on.iter().enumerate() {
+        for other in sections.places(&work.task.same_foil_as) {
+            let Some(there) = on.iter().position(|(one, _)| one.place == other.place) else { continue };
+            let (Some(a), Some(b)) = (group.get(place).copied(), group.get(there).copied()) else { continue };
+            for slot in &mut group {
+                if *slot == a.max(b) {
+                    *slot = a.min(b);
+                }
+            }
+        }
+    }
+    let alone = |of: usize| group.iter().filter(|other| **other == of).count() == 1;
+    group.iter().map(|of| if alone(*of) { None } else { u32::try_from(*of).ok() }).collect()
+}

@@ -1,0 +1,169 @@
+//! Hands, looks and basin on the clock.
+
+use super::writing::Writing;
+use crate::{
+    day::{FoilGroup, Piece, PieceKind, SectionTimes, Timeline},
+    quantity::Duration,
+    service::{DayPlan, Plan},
+    text::{Sheet, amount, count, list},
+};
+
+/// Who does what when, in full: the order proposed, the sheet's own, every piece of work.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{parse, plan}, sheet::day_sheet};
+///
+/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let text = day_sheet(&plan(&file)?);
+/// assert!(text.contains("PIECE BY PIECE") && text.lines().all(|line| line.chars().count() <= 80));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn day_sheet(plan: &Plan) -> String {
+    let mut sheet = Sheet::default();
+    sheet.title(&format!("THE DAY  {}", plan.title));
+    day(&mut sheet, plan);
+    if let Some(best) = plan.day.as_ref().and_then(|day| day.proposed.as_ref()) {
+        sheet.heading("Piece by piece");
+        pieces(&mut sheet, best);
+    }
+    if let Some(toning) = plan.day.as_ref().and_then(|day| day.after_rinse.as_ref()) {
+        sheet.heading("After the rinse, piece by piece, counted anew");
+        pieces(&mut sheet, toning);
+    }
+    sheet.finish()
+}
+
+/// The day as a part of the bench sheet.
+pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
+    let Some(day) = &plan.day else { return };
+    sheet.heading("Hands, looks and basin, in minutes from the first work");
+    match (&day.proposed, &day.proposed_why_not) {
+        (Some(best), _) => {
+            times(sheet, best);
+            sheet.blank();
+            for line in summary(plan, day, best) {
+                sheet.paragraph(&line, 0);
+            }
+        }
+        (None, why) => sheet.paragraph(&format!("No order: {}.", why.as_deref().unwrap_or("unknown")), 0),
+    }
+    if let Some(toning) = &day.after_rinse {
+        sheet.blank();
+        sheet.line("After the last of these rinses, counted anew:");
+        times(sheet, toning);
+    }
+    sheet.blank();
+    let rules = day.rules.iter().map(|one| {
+        let rinsed = if one.rinsed { " is rinsed" } else { "" };
+        format!("{} after {}{rinsed} ({})", one.then, one.first, one.rule)
+    });
+    let rules: Vec<String> = rules.collect();
+    if !rules.is_empty() {
+        sheet.paragraph(&format!("It keeps to: {}.", rules.join("; ")), 0);
+    }
+    for left in &day.left_out {
+        sheet.paragraph(&format!("Left out: {left}."), 0);
+    }
+    let floor = day.floor;
+    let text = format!(
+        "Counted with {}, {} min for a bowl, {} min for a look over all that is on, {} min to the basin and {} min to rinse a \
+         section. Hands begin \
+         what they can, unless something has to be rinsed first. Rinse a strand when it is there, not when the clock says so.",
+        count(floor.people as usize, "pair of hands", "pairs of hands"),
+        amount(floor.mix, 1),
+        amount(floor.look, 1),
+        amount(floor.walk, 1),
+        amount(floor.rinse, 1)
+    );
+    sheet.paragraph(&text, 0);
+}
+
+fn times(sheet: &mut Sheet, timeline: &Timeline) {
+    let many = |times: &[Duration]| times.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
+    let row = |(i, one): (usize, &SectionTimes)| {
+        vec![
+            (i + 1).to_string(),
+            one.name.clone(),
+            many(&one.mix_at),
+            amount(one.start, 0),
+            amount(one.applied, 0),
+            many(&one.looks),
+            amount(one.rinse, 0),
+            amount(one.on_hair, 0),
+        ]
+    };
+    let names = ["#", "what", "mix", "start", "all on", "look", "rinse", "on hair"];
+    sheet.table(&names, &[0, 3, 4, 6, 7], timeline.sections.iter().enumerate().map(row).collect());
+}
+
+/// What the day comes to.
+fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
+    let min = |time: Duration| format!("{} min", amount(time, 0));
+    let names = |timeline: &Timeline| {
+        let names: Vec<&str> = timeline.sections.iter().map(|one| one.name.as_str()).collect();
+        list(names, "then")
+    };
+    let proof = if best.proven {
+        "the earliest there is".to_owned()
+    } else {
+        format!("the best found; nothing beats {}", min(best.bound))
+    };
+    let mut lines = vec![format!(
+        "Best order: {}. All rinsed after {} ({proof}), at the basin {}, nobody works for {}.",
+        names(best),
+        min(best.finish),
+        count(best.visits, "time", "times"),
+        min(best.idle)
+    )];
+    lines.push(match (&day.as_planned, &day.order_saves) {
+        (Some(planned), _) if names(planned) == names(best) => "That is the order of this sheet.".to_owned(),
+        (Some(planned), Some(saves)) => format!(
+            "The order of this sheet, {}: rinsed after {}{}.",
+            names(planned),
+            min(planned.finish),
+            if saves.min() < 0.5 { ", no later".to_owned() } else { format!(", {} later", min(*saves)) }
+        ),
+        _ => {
+            format!("The order of this sheet: {}.", day.as_planned_why_not.as_deref().unwrap_or("it was not laid out"))
+        }
+    });
+    if let Some(saves) = day.helper_saves {
+        let hands = count(day.floor.people as usize + 1, "pair of hands", "pairs of hands");
+        lines.push(format!("With {hands}: at least {} earlier.", min(saves)));
+    }
+    if let (Some(finish), Some(appointment)) = (day.finish, day.appointment) {
+        let other = match plan.chair.other_work {
+            Some(other) => format!("{} of other work", min(other)),
+            None => "other work, for which the file states no `other_work_min`".to_owned(),
+        };
+        let until = plan.start.plus(finish).map(|at| format!(", at {}", Writing::of(plan.habits).time(at)));
+        lines.push(format!(
+            "With toners after {}{}; book {} ({other}, whole quarters of an hour).",
+            min(finish),
+            until.unwrap_or_default(),
+            min(appointment)
+        ));
+    }
+    lines
+}
+
+fn pieces(sheet: &mut Sheet, timeline: &Timeline) {
+    let row = |piece: &Piece| {
+        let section = piece.section.and_then(|place| timeline.sections.iter().find(|one| one.section == place));
+        let what = match (piece.kind, section) {
+            (PieceKind::Look, _) | (_, None) => "all that is on".to_owned(),
+            (_, Some(section)) => section.name.clone(),
+        };
+        let foils = match piece.foils {
+            Some(FoilGroup { first, last }) if first == last => format!("foil {first}"),
+            Some(FoilGroup { first, last }) => format!("foils {first}-{last}"),
+            None => String::new(),
+        };
+        let span = format!("{} to {}", amount(piece.from, 1), amount(piece.to, 1));
+        vec![span, format!("hands {}", piece.person + 1), piece.kind.to_string(), what, foils]
+    };
+    sheet.table(&["min", "who", "does", "what", ""], &[], timeline.pieces.iter().map(row).collect());
+}

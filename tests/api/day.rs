@@ -1,0 +1,212 @@
+//! Every message of the day, and cases worked out by hand.
+
+use foilwork::{
+    chart::{DayChart, day_chart},
+    day::{
+        Before, CannotArrange, Effort, Floor, NoHands, OrderRule, PROVEN_UP_TO, PieceKind, SectionWork, Until, arrange,
+        in_this_order, share_floor,
+    },
+    quantity::Duration,
+};
+
+fn min(value: f64) -> Duration {
+    Duration::from_min(value).unwrap()
+}
+
+fn section(name: &str, apply: f64, develop: f64, longest: f64) -> SectionWork {
+    SectionWork::new(name, min(apply), min(develop), min(longest))
+}
+
+fn before(first: usize, then: usize, until: Until, rule: OrderRule) -> Before {
+    Before { first, then, until, rule }
+}
+
+/// No looks, so that sums are easy.
+fn plain() -> Floor {
+    Floor { look: Duration::ZERO, ..Floor::default() }
+}
+
+/// By hand: mix 3, nape on 3 to 18, mix to 21, hairline on 21 to 31. The nape has developed at 18 + 35 = 53, the hairline at
+/// 31 + 20 = 51: rinsed from 53 and 56 (or 51 and 54), through at 59 (57): the hairline first. The other order: hairline on 3
+/// to 13, nape on 16 to 31, rinsed at 33 and, developed, at 66: through at 69.
+#[test]
+fn the_slowest_goes_first() {
+    let work = [section("hairline", 10.0, 20.0, 60.0), section("nape", 15.0, 35.0, 60.0)];
+    let day = arrange(&work, &[], &plain(), Effort::Thorough).unwrap();
+    let names: Vec<&str> = day.sections.iter().map(|one| one.name.as_str()).collect();
+    assert_eq!(names, ["nape", "hairline"]);
+    assert_eq!((day.finish.min(), day.visits, day.proven), (57.0, 1, true));
+    let other = in_this_order(&work, &[], &plain(), &[0, 1]).unwrap();
+    assert_eq!((other.finish.min(), other.visits), (69.0, 2));
+    // Hands: 2 bowls, 25 min of applying, 2 rinses; from 31 to 51 nobody works.
+    assert_eq!((day.hands[0].min(), day.idle.min()), (37.0, 20.0));
+}
+
+/// By hand: the hairline may be on for 25 min. On first, from 3 to 8, it is developed at 28, when the nape is on from 11 to 26:
+/// rinsed from 28 to 31, the nape developed at 61: through at 64. After the nape (3 to 18), on from 21 to 26, it is developed
+/// at 46 and due before the nape at 53: through at 56.
+#[test]
+fn what_may_not_be_on_long_is_rinsed_apart() {
+    let work = [section("nape", 15.0, 35.0, 60.0), section("hairline", 5.0, 20.0, 25.0)];
+    let day = arrange(&work, &[], &plain(), Effort::Thorough).unwrap();
+    let hairline = &day.sections[1];
+    assert_eq!((hairline.start.min(), hairline.rinse.min(), hairline.on_hair.min()), (21.0, 46.0, 25.0));
+    assert_eq!((hairline.spare.min(), day.finish.min(), day.visits), (0.0, 56.0, 2));
+}
+
+/// By hand: 18 min of painting with a look after 5, 10 and 15: on from 3 to 24; foils in goes of 5 min, 12 foils in 18 min.
+#[test]
+fn the_brush_is_put_down_for_a_look() {
+    let nape = SectionWork { foils: Some(12), ..section("nape", 18.0, 25.0, 50.0) };
+    let day = arrange(&[nape], &[], &Floor::default(), Effort::Thorough).unwrap();
+    let applied: Vec<(f64, f64, u32, u32)> = day
+        .pieces
+        .iter()
+        .filter(|piece| piece.kind == PieceKind::Apply)
+        .map(|piece| (piece.from.min(), piece.to.min(), piece.foils.unwrap().first, piece.foils.unwrap().last))
+        .collect();
+    assert_eq!(applied, [(3.0, 8.0, 1, 3), (9.0, 14.0, 4, 6), (15.0, 20.0, 7, 10), (21.0, 24.0, 11, 12)]);
+    // Developed at 24 + 25; first strand at 3; the first look that is due for it is that at 20.
+    assert_eq!((day.sections[0].rinse.min(), day.sections[0].on_hair.min()), (49.0, 46.0));
+    assert_eq!(day.sections[0].looks[0].min(), 20.0);
+}
+
+/// By hand: 24 min, then a fresh bowl of 3 min in the middle.
+#[test]
+fn fresh_bowls_are_mixed_on_the_way() {
+    let nape = SectionWork { bowls: 2, ..section("nape", 24.0, 20.0, 60.0) };
+    let day = arrange(&[nape], &[], &plain(), Effort::Thorough).unwrap();
+    let mixed: Vec<f64> = day.sections[0].mix_at.iter().map(|at| at.min()).collect();
+    assert_eq!((mixed.as_slice(), day.sections[0].applied.min()), ([0.0, 15.0].as_slice(), 30.0));
+}
+
+#[test]
+fn what_shares_a_foil_is_painted_and_rinsed_together() {
+    let foil = |one| SectionWork { same_foil: Some(1), ..one };
+    let work = [
+        foil(section("light", 10.0, 20.0, 60.0)),
+        section("nape", 10.0, 40.0, 60.0),
+        foil(section("dark", 5.0, 20.0, 60.0)),
+    ];
+    let rules = [before(2, 0, Until::Applied, OrderRule::DarkestFirst)];
+    let day = arrange(&work, &rules, &plain(), Effort::Thorough).unwrap();
+    let names: Vec<&str> = day.sections.iter().map(|one| one.name.as_str()).collect();
+    assert_eq!(names, ["nape", "dark", "light"]);
+}
+
+#[test]
+fn what_cannot_be_is_told_by_the_smallest_set_of_rules() {
+    let work = [
+        section("nape", 10.0, 20.0, 40.0),
+        section("crown", 10.0, 20.0, 40.0),
+        section("outline", 10.0, 20.0, 40.0),
+        section("top", 10.0, 20.0, 40.0),
+    ];
+    let message = |rules: &[Before]| arrange(&work, rules, &plain(), Effort::Thorough).unwrap_err().to_string();
+    // A circle of four, in it one of two.
+    let rules = [
+        before(0, 1, Until::Applied, OrderRule::SlowestFirst),
+        before(1, 3, Until::Applied, OrderRule::Stated),
+        before(3, 2, Until::Applied, OrderRule::Stated),
+        before(2, 0, Until::Applied, OrderRule::OutlineFirst),
+        before(1, 2, Until::Rinsed, OrderRule::Stated),
+        before(2, 1, Until::Applied, OrderRule::OutlineFirst),
+    ];
+    assert_eq!(
+        message(&rules),
+        "these cannot hold together: outline after crown is rinsed (as the service says); crown after outline (outline \
+         before crown) (leave one of them out)"
+    );
+    let mut foil = work.clone();
+    foil[0].same_foil = Some(7);
+    foil[3].same_foil = Some(7);
+    let between =
+        [before(0, 1, Until::Applied, OrderRule::Stated), before(1, 3, Until::Applied, OrderRule::MidLengthsFirst)];
+    assert_eq!(
+        arrange(&foil, &between, &plain(), Effort::Thorough).unwrap_err().to_string(),
+        "these cannot hold together: crown after nape (as the service says); top after crown (mid-lengths before roots on \
+         virgin hair); top with nape (one foil, painted and rinsed together) (leave one of them out)"
+    );
+    let rinsed = [before(0, 3, Until::Rinsed, OrderRule::Stated)];
+    assert_eq!(
+        arrange(&foil, &rinsed, &plain(), Effort::Thorough).unwrap_err().to_string(),
+        "these cannot hold together: top after nape is rinsed (as the service says); top with nape (one foil, painted and \
+         rinsed together) (leave one of them out)"
+    );
+    assert_eq!(
+        arrange(&[section("nape", 30.0, 30.0, 50.0)], &[], &plain(), Effort::Thorough).unwrap_err().to_string(),
+        "these cannot hold together: nape: 30 min to apply besides looks and fresh bowls, 30 min to develop, 50 min on the \
+         hair at most (the longest time on the hair) (leave one of them out)"
+    );
+}
+
+#[test]
+fn every_other_message() {
+    let work = [section("nape", 10.0, 20.0, 40.0), section("crown", 10.0, 20.0, 40.0)];
+    let told = |outcome: Result<_, CannotArrange>| outcome.err().map(|error: CannotArrange| error.to_string());
+    assert_eq!(told(arrange(&[], &[], &plain(), Effort::Thorough)).unwrap(), "no section: give at least one");
+    let rules = [before(0, 2, Until::Applied, OrderRule::Stated)];
+    assert_eq!(
+        told(arrange(&work, &rules, &plain(), Effort::Thorough)).unwrap(),
+        "rule 0: section 0 before section 2, counted from 0, of 2 (name two that are there)"
+    );
+    assert_eq!(
+        told(in_this_order(&work, &[], &plain(), &[0, 0])).unwrap(),
+        "the order must name each of 2 sections once, counted from 0"
+    );
+    let rules = [before(0, 1, Until::Applied, OrderRule::Stated)];
+    assert_eq!(
+        told(in_this_order(&work, &rules, &plain(), &[1, 0])).unwrap(),
+        "in this order the rules and the longest times cannot be kept (let the plan choose the order)"
+    );
+    let two = Floor { people: 2, ..plain() };
+    let day = arrange(&work, &[], &two, Effort::Thorough).unwrap();
+    assert_eq!(
+        share_floor(std::slice::from_ref(&day), &plain()).unwrap_err().to_string(),
+        "guest 0: the work needs 2 people at once, the floor has 1 (arrange it for fewer)"
+    );
+    assert_eq!(share_floor(&[day], &Floor { basins: 0, ..two }).unwrap_err(), NoHands::Basin);
+    assert_eq!(NoHands::Basin.to_string(), "the floor has no basin (give at least one)");
+}
+
+/// By hand for two people: both bowls mixed by minute 3, both sections on by 18, developed at 48: through at 54.
+#[test]
+fn a_helper_saves_time() {
+    let work = [section("left", 15.0, 30.0, 60.0), section("right", 15.0, 30.0, 60.0)];
+    let two = Floor { people: 2, ..plain() };
+    assert_eq!(arrange(&work, &[], &two, Effort::Thorough).unwrap().finish.min(), 54.0);
+    // Alone: on by 18 and 36, developed at 48 and 66: through at 69.
+    assert_eq!(arrange(&work, &[], &plain(), Effort::Thorough).unwrap().finish.min(), 69.0);
+}
+
+/// By hand: each guest takes 3 + 15 + 35 + 3 = 56 min, with hands in 0 to 18 and 53 to 56; the second begins at 18.
+#[test]
+fn a_second_guest_is_begun_while_the_first_develops() {
+    let day = arrange(&[section("nape", 15.0, 35.0, 50.0)], &[], &plain(), Effort::Thorough).unwrap();
+    let shared = share_floor(&[day.clone(), day], &plain()).unwrap();
+    let starts: Vec<f64> = shared.guests.iter().map(|guest| guest.start.min()).collect();
+    assert_eq!(starts, [0.0, 18.0]);
+    assert_eq!((shared.finish.min(), shared.in_turn.min()), (74.0, 112.0));
+}
+
+#[test]
+fn a_few_sections_are_proven_and_many_are_bounded() {
+    let many = |count: usize| -> Vec<SectionWork> {
+        let one = |i: usize| section(&format!("s{i}"), 6.0 + (i % 4) as f64, 20.0 + (i * 7 % 13) as f64, 50.0);
+        (0..count).map(one).collect()
+    };
+    let day = arrange(&many(5), &[], &Floor::default(), Effort::Quick).unwrap();
+    assert!(day.proven && day.bound == day.finish);
+    for count in [PROVEN_UP_TO, PROVEN_UP_TO + 1, 40] {
+        let day = arrange(&many(count), &[], &Floor::default(), Effort::Quick).unwrap();
+        assert!(day.bound <= day.finish && day.sections.len() == count);
+    }
+}
+
+#[test]
+fn the_picture_says_in_words_what_it_shows() {
+    let day = arrange(&[section("nape <1>", 15.0, 35.0, 50.0)], &[], &plain(), Effort::Thorough).unwrap();
+    let svg = day_chart(&DayChart { title: "day", timeline: &day });
+    assert!(svg.contains("<desc>Minutes from the first work. nape &lt;1&gt;: first strand 3, all on 18, rinse 53."));
+    assert!(!svg.contains("<script") && svg.contains("hands 1"));
+}
