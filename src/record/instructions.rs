@@ -64,7 +64,7 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
         _ => {}
     }
     let asked = so_far.comfort.map_or(Duration::ZERO, |(at, _)| at);
-    let first = on().filter_map(|one| one.begun).map(|begun| begun.min()).fold(f64::INFINITY, f64::min);
+    let first = on().filter_map(|one| one.begun).map(Duration::min).fold(f64::INFINITY, f64::min);
     let silent = so_far.now.min() - asked.min().max(first);
     if silent > ASK_EVERY_MIN.value {
         let text = format!("the guest was not asked for {silent:.0} min: ask how the scalp feels");
