@@ -211,6 +211,8 @@ ONLY_IN_PYTHON = {
         "price_services_json": "as price_services_csv",
         "rent_or_wage": METHOD,
         "reorder": METHOD,
+        "ProductOrder": "Rust has it in the shop, which Python takes as a mapping",
+        "reorder_list": METHOD,
     },
     "mix": {
         "convert_amount": METHOD,
