@@ -138,3 +138,17 @@ def test_room_is_on_the_map(room: str) -> None:
 @pytest.mark.parametrize("name", re.findall(r"`((?:\.ci|benches|examples|python|src|tests)/[\w./-]*)`", DEVELOPERS))
 def test_path_named_to_developers_exists(name: str) -> None:
     assert (ROOT / name).exists()
+
+
+def test_every_test_file_is_compiled() -> None:
+    """A file of tests that no module lists passes by never running."""
+    found = {path for path in FILES if path.suffix == ".rs" and path.is_relative_to(ROOT / "tests")}
+    reached: set[Path] = set()
+    waiting = [ROOT / "tests" / "integration.rs"]
+    while waiting:
+        file = waiting.pop()
+        reached.add(file)
+        folder = file.parent if file.stem in {"mod", "integration"} else file.with_suffix("")
+        for name in re.findall(r"^\s*(?:pub )?mod (\w+);", text(file), re.MULTILINE):
+            waiting += [path for path in (folder / f"{name}.rs", folder / name / "mod.rs") if path in found]
+    assert sorted(str(path.relative_to(ROOT)) for path in found - reached) == []

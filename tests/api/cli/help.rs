@@ -41,6 +41,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("foils", "gathered", &["--width", "8", "--height", "6", "--length", "30", "--girth", "9.5"]),
     ("level", "", &["--natural", "5", "--target", "8"]),
     ("lift", "", &["--from", "4", "--developer", "6 % w/w", "--ratio", "1:2"]),
+    ("lift", "shelf", &["--from", "4", "--developer", "6 % w/w", "--ratio", "1:2", "--target", "8"]),
     ("lift", "on-hair", &["--from", "4"]),
     (
         "strand-test",

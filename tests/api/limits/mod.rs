@@ -1,1 +1,4 @@
-
+mod forms;
+mod releasers;
+mod table;
+mod verdict;

@@ -28,7 +28,8 @@ fn bowl(powder_g: f64, powder: Vec<Ingredient>, developer_g: f64, developer_perc
 }
 
 fn peroxide(report: &Report<'_>) -> (Standing, f64) {
-    let on_hair = |judgement: &&limits::Judgement<'_>| judgement.limit.is_some_and(|limit| limit.id.ends_with("12-hair"));
+    let on_hair =
+        |judgement: &&limits::Judgement<'_>| judgement.limit.is_some_and(|limit| limit.id.ends_with("12-hair"));
     let found = report.judgements.iter().find(on_hair).expect("a judgement of the peroxide on the hair");
     (found.standing, found.level.best().ww_percent())
 }

@@ -7,7 +7,7 @@ use foilwork::{
     reader::Format,
     service::{
         Evidence, Plan, SectionLift, ServiceFile, parse_with_shop, plan, plan_with,
-        shape::{After, Existing, Strand, WaitFor, Zone},
+        shape::{After, ExistingColour, Strand, WaitFor, Zone},
     },
     shop::{
         self,
@@ -41,6 +41,7 @@ fn strand(after_level: f64) -> Strand {
         before_level: 6.0,
         after_level,
         reader: Reader::Eye,
+        cover: None,
     }
 }
 
@@ -146,7 +147,7 @@ fn a_higher_target_takes_a_stronger_developer() {
         assert_eq!(plan.together[0].why_not, None, "{target}");
         plan.strengths[0].developer.best().ww_percent()
     };
-    let all = [7.0, 7.5, 8.0, 8.5].map(strength);
+    let all = [6.5, 7.0, 7.5, 8.0].map(strength);
     assert!(all.is_sorted() && all[0] < all[3], "{all:?}");
 }
 
@@ -271,7 +272,15 @@ fn a_forecast_holds_all_levels_that_the_hair_may_have() {
 fn lighter_ends_do_not_widen_the_start() {
     let plan = changed(fine(), |file| {
         file.analysis.natural_level_plus_minus = Some(0.5);
-        file.analysis.existing = vec![Existing { zone: Zone::Ends, level: 9.0, tone: None, artificial: false }];
+        let ends = ExistingColour {
+            zone: Some(Zone::Ends),
+            from_cm: None,
+            to_cm: None,
+            level: 9.0,
+            tone: None,
+            artificial: false,
+        };
+        file.analysis.existing = vec![ends];
         file.section[0].zone = Zone::Lengths;
     });
     assert_eq!(plan.lift[0].from_level.to_array().map(|level| level.number()), [5.5, 6.0, 6.5]);

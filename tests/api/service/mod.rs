@@ -16,6 +16,7 @@ mod found;
 mod gradient;
 mod head;
 mod law;
+mod lift;
 mod looks;
 mod overlap;
 mod plan_data;
