@@ -149,6 +149,6 @@ def test_every_test_file_is_compiled() -> None:
         file = waiting.pop()
         reached.add(file)
         folder = file.parent if file.stem in {"mod", "integration"} else file.with_suffix("")
-        for name in re.findall(r"^\s*(?:pub )?mod (\w+);", text(file), re.MULTILINE):
+        for name in re.findall(r"^\s*(?:pub(?:\(crate\))? )?mod (\w+);", text(file), re.MULTILINE):
             waiting += [path for path in (folder / f"{name}.rs", folder / name / "mod.rs") if path in found]
     assert sorted(str(path.relative_to(ROOT)) for path in found - reached) == []
