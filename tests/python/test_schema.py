@@ -44,7 +44,6 @@ SEEN = {
     "range-share.toml": "section.0.share_percent",
     "sections-empty.toml": "section",
     "sections-missing.toml": "",
-    "share-missing.toml": "section.1",
     "table-missing.toml": "",
     "text-too-long.toml": "section.0.name",
     "type-flag-in-quotes.toml": "shop.lightener.0.on_scalp",

@@ -63,9 +63,9 @@ def share_floor(days: Iterable[Timeline], floor: Floor | None = None) -> SharedF
         FoilworkError: a day that needs more people than there are, or no basin.
 
     Examples:
-        >>> from foilwork.day import SectionWork, arrange, share_floor
-        >>> day = arrange([SectionWork("nape", apply_min=15, develop_min=35, longest_min=60)])
-        >>> floor = share_floor([day, day])
+        >>> from foilwork.day import Floor, SectionWork, arrange, share_floor
+        >>> day = arrange([SectionWork("nape", apply_min=15, develop_min=35, longest_min=60, foils=12)])
+        >>> floor = share_floor([day, day], Floor(people=2))
         >>> floor.finish_min < floor.in_turn_min
         True
     """
