@@ -240,7 +240,7 @@ def test_the_head_reads_as_asked_or_says_what_to_change() -> None:
     bright, dark = read(60, 20), read(10, 40)
     assert bright.as_wanted and bright.change is None
     change = dark.change
-    assert change.section == "rim" and change.enough
+    assert change is not None and change.section == "rim" and change.enough
     assert read(change.wanted_percent + 0.01, 40).as_wanted
     assert "front hairline" in bright.svg("map")
 
