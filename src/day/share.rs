@@ -82,8 +82,8 @@ type Needs = Vec<[u32; 2]>;
 /// let min = |value| Duration::from_min(value);
 /// let nape = SectionWork::new("nape", min(15.0)?, min(35.0)?, min(60.0)?);
 /// let day = arrange(&[nape], &[], &Floor::default(), Effort::Quick)?;
-/// let floor = share_floor(&[day.clone(), day], &Floor::default())?;
-/// // The second guest is begun while the first one develops.
+/// let floor = share_floor(&[day.clone(), day], &Floor { people: 2, ..Floor::default() })?;
+/// // Other hands begin the second guest before the first one is rinsed.
 /// assert!(floor.finish < floor.in_turn);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

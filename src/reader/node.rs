@@ -10,7 +10,7 @@ use serde_json::{Map, Number, Value};
 ///
 /// let node = |kind| Node { at: None, kind };
 /// let name = node(Kind::Text("crown".into()));
-/// let bowls = node(Kind::List(vec![name, node(Kind::Number(80.0, "80".into()))]));
+/// let bowls = node(Kind::List(vec![name, node(Kind::Number(80.0, None))]));
 /// let tree = node(Kind::Table(vec![("bowls".into(), None, bowls), ("who".into(), None, node(Kind::Null))]));
 ///
 /// assert!(tree.get("who").is_none()); // null counts as left out
