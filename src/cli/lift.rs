@@ -12,8 +12,9 @@ use crate::{
     colour::Level,
     hair::Weeks,
     lift::{
-        Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, Reader, Situation,
-        StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks, read_strand_book, series,
+        Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, MOST_VISITS, OFTEN,
+        Reader, Situation, StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks,
+        read_strand_book, series,
     },
     quantity::{Duration, Length, MassFraction, Quantity, Share},
     source::Interval,
@@ -98,8 +99,6 @@ const BASIS: &str = "model: rates assumed near the one published series of level
 
 /// Minutes of the table.
 const STEP_MIN: f64 = 5.0;
-/// The chance that counts as reaching a target.
-const OFTEN_PERCENT: f64 = 80.0;
 
 pub(super) fn run(args: &LiftArgs) -> Outcome {
     let mix = situation(&args.situation)?;
@@ -140,9 +139,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),
         shelf: shelf(args, &belief, (from, target), limit)?,
-        visits: target
-            .map(|target| series(&lightening, &mix, target, limit, Share::nearest(OFTEN_PERCENT), 4))
-            .unwrap_or_default(),
+        visits: target.map(|target| series(&lightening, &mix, target, limit, OFTEN, MOST_VISITS)).unwrap_or_default(),
         looks_min: looks(mix.texture, limit),
         look_for: LOOK_FOR,
         seen,
@@ -248,7 +245,7 @@ fn shelf(
     }
     bottles.sort_by(|(_, a), (_, b)| a.on_hair.best().ww_percent().total_cmp(&b.on_hair.best().ww_percent()));
     let rows: Vec<StrengthChance> = bottles.iter().map(|(_, row)| *row).collect();
-    let best = gentlest(&rows, Share::nearest(OFTEN_PERCENT)).copied();
+    let best = gentlest(&rows, OFTEN).copied();
     let bottle = |(developer, row): (String, StrengthChance)| Bottle {
         developer,
         on_hair_ww_percent: row.on_hair.map(MassFraction::ww_percent),

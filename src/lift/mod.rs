@@ -57,4 +57,4 @@ pub use looks::{AfterLook, LOOK_FOR, Look, Next, after_look, looks};
 pub use questions::{StrengthChance, chances, gentlest};
 pub use reach::TimeTo;
 pub use strand::{Reader, StrandReading};
-pub use visits::{Visit, series, weeks_between};
+pub use visits::{MOST_VISITS, OFTEN, Visit, series, weeks_between};

@@ -10,6 +10,21 @@ use crate::{
 use schemars::JsonSchema;
 use serde::Serialize;
 
+/// The chance that counts as reaching a target: 80 of 100 cases, as the bounds of every forecast.
+///
+/// # Example
+///
+/// ```
+/// assert_eq!(foilwork::lift::OFTEN.percent(), 80.0);
+/// ```
+pub const OFTEN: Share = match Share::from_percent(80.0) {
+    Ok(share) => share,
+    Err(_) => Share::ALL,
+};
+
+/// The most visits that the plan and the command line look ahead: what takes more is planned anew from what is seen by then.
+pub const MOST_VISITS: u8 = 4;
+
 /// What one of several equal applications brings, one visit after another.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Visit {
@@ -66,13 +81,13 @@ pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
 /// # Example
 ///
 /// ```
-/// use foilwork::{colour::Level, lift::{Belief, Lightening, Situation, series}};
-/// use foilwork::{quantity::{Duration, MassFraction, Share}, source::Interval};
+/// use foilwork::{colour::Level, lift::{Belief, Lightening, OFTEN, Situation, series}};
+/// use foilwork::{quantity::{Duration, MassFraction}, source::Interval};
 ///
 /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(3.0)?));
 /// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
 /// let (target, each) = (Level::new(9.0)?, Duration::from_min(40.0)?);
-/// let visits = series(&start, &mix, target, each, Share::from_percent(80.0)?, 3);
+/// let visits = series(&start, &mix, target, each, OFTEN, 3);
 /// assert!(visits.len() > 1);
 /// assert!(visits[1].level.best() > visits[0].level.best() && visits[1].strain_index.best() > visits[0].strain_index.best());
 /// assert!(visits[0].after.is_none() && visits[1].after.is_some_and(|weeks| weeks.low().weeks() >= 2.0));

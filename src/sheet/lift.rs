@@ -3,7 +3,7 @@
 use crate::{
     colour::Level,
     hair::Weeks,
-    lift::{Factor, LOOK_FOR, TimeTo, Visit},
+    lift::{Factor, LOOK_FOR, OFTEN, TimeTo, Visit},
     quantity::{Duration, Length, Share},
     service::{ChosenStrength, Plan, SectionLift, TogetherPlan},
     source::Interval,
@@ -177,7 +177,7 @@ fn details(sheet: &mut Sheet, section: &SectionLift) {
         0 => "no strand of this hair is read, so at least two levels either way".to_owned(),
         readings => count(readings, "reading", "readings"),
     };
-    let reached = section.visits.last().is_some_and(|visit| visit.chance.best().percent() >= 80.0);
+    let reached = section.visits.last().is_some_and(|visit| visit.chance.best() >= OFTEN);
     let visits = match (section.visits.len(), reached) {
         (1, true) => "one visit does in 80 of 100".to_owned(),
         (visits, true) => format!("{visits} such visits do in 80 of 100"),

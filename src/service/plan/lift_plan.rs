@@ -10,8 +10,8 @@ use super::{
 use crate::{
     colour::Level,
     lift::{
-        self, Condition, Cover, Experience, Factor, Lightening, Look, Next, Ph, Reader, Situation, Strain,
-        StrandReading, TimeTo, Visit, advice, after_look, condition, series,
+        self, Condition, Cover, Experience, Factor, Lightening, Look, MOST_VISITS, Next, OFTEN, Ph, Reader, Situation,
+        Strain, StrandReading, TimeTo, Visit, advice, after_look, condition, series,
     },
     quantity::{Duration, MassFraction, Quantity, Share, Temperature},
     reader::{InField, Problems},
@@ -242,7 +242,6 @@ impl Lit<'_, '_> {
         let last = Duration::nearest((limit.min() - self.work.task.apply.min()).max(0.0));
         let reached = lightening.time_to(target);
         let clock = |time: Option<Duration>| time.map(|time| self.on_clock(time));
-        let often = Share::nearest(80.0);
         let Condition { index, strain, citations } = condition(&[(self.situation, limit)]);
         let advice = advice(&belief, &self.situation, self.work.darkest, limit);
         let looks = self.step.look_at.iter().map(|at| {
@@ -272,7 +271,7 @@ impl Lit<'_, '_> {
             },
             chance: lightening.chance_between(target, limit),
             chance_fresh: lightening.after(limit).chance_between(target, limit),
-            visits: series(&lightening, &self.situation, target, limit, often, 4),
+            visits: series(&lightening, &self.situation, target, limit, OFTEN, MOST_VISITS),
             looks: looks.collect(),
             seen,
             known: advice.known,
