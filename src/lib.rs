@@ -14,7 +14,7 @@
 //! assert_eq!(format!("{} of stock, {:.2} on the hair", blend.stock, bowl.best()), "30 g of stock, 3.00 % w/w on the hair");
 //!
 //! // A whole service: facts in, a checked plan out.
-//! let plan = plan(&parse(include_str!("../examples/soft-gradient.toml"), Format::Toml)?)?;
+//! let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
 //! assert!(!plan.blocked);
 //! println!("{}", bench_sheet(&plan));
 //! # Ok::<(), Box<dyn std::error::Error>>(())

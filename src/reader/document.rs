@@ -123,12 +123,12 @@ pub fn from_value<T: Document>(value: &Value) -> Result<T, Problems> {
 /// ```
 /// use foilwork::{reader::{self, Format}, service::ServiceFile};
 ///
-/// let text = include_str!("../../examples/soft-gradient.toml");
-/// let mut file: ServiceFile = reader::parse_document(text, Format::Toml)?;
+/// let text = std::fs::read_to_string("examples/soft-gradient.toml")?;
+/// let mut file: ServiceFile = reader::parse_document(&text, Format::Toml)?;
 /// file.analysis.white_percent = Some(300.0);
 /// let problems = reader::validate(&file).unwrap_err();
 /// assert_eq!(problems.to_string(), "analysis.white_percent: 300 % is out of range: give 0 to 100 %");
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn validate<T: Document>(file: &T) -> Result<(), Problems> {
     // TOML knows every number that Rust has; JSON would turn one that is not finite into "left out".

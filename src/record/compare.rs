@@ -86,11 +86,11 @@ pub struct Record {
 /// ```
 /// use foilwork::{reader::Format, record::{read_log, record, replay}, service::{parse, plan}};
 ///
-/// let plan = plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?)?;
+/// let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
 /// let log = read_log("{\"format\":1,\"at_min\":1,\"what\":\"weighed\",\"section\":\"nape\",\"mass_g\":52}\n");
 /// let record = record(&plan, &replay(&log.entries));
 /// assert!(record.to_repeat[0].starts_with("nape: 52 g"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn record(plan: &Plan, so_far: &SoFar) -> Record {

@@ -15,10 +15,10 @@ use std::fmt;
 /// ```
 /// use foilwork::{reader::Format, service::{parse, plan}, sheet::bench_sheet};
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let text = bench_sheet(&plan(&file)?);
 /// assert!(text.lines().all(|line| line.chars().count() <= 80));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn bench_sheet(plan: &Plan) -> String {
@@ -33,10 +33,10 @@ pub fn bench_sheet(plan: &Plan) -> String {
 /// ```
 /// use foilwork::{reader::Format, service::{parse, plan}, sheet::{SheetPart, bench_sheet_of}};
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let page = bench_sheet_of(&plan(&file)?, SheetPart::SHORT);
 /// assert!(page.contains("AT THE CHAIR") && page.contains("[WARN]"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {

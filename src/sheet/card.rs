@@ -14,10 +14,10 @@ use jiff::civil::DateTime;
 /// ```
 /// use foilwork::{reader::Format, service::{mixing_cards, plan_text}, sheet::card_sheet};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let text = card_sheet(&mixing_cards(&plan), &plan.habits);
 /// assert!(text.starts_with("J-014: nape\n"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn card_sheet(cards: &[BowlCard], habits: &Habits) -> String {

@@ -15,10 +15,10 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::{parse, plan}, sheet::day_sheet};
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let text = day_sheet(&plan(&file)?);
 /// assert!(text.contains("PIECE BY PIECE") && text.lines().all(|line| line.chars().count() <= 80));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn day_sheet(plan: &Plan) -> String {

@@ -15,10 +15,10 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::guest_page};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let page = guest_page(&plan);
 /// assert!(page.contains("Agreement") && !page.contains("<td"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
 /// # Source

@@ -17,10 +17,10 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::bench_page};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let page = bench_page(&plan);
 /// assert!(page.starts_with("<!doctype html>") && page.contains("default-src 'none'"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn bench_page(plan: &Plan) -> String {

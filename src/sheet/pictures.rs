@@ -15,9 +15,9 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::head_map};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// assert!(head_map(&plan).is_some_and(|svg| svg.contains("nape")));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn head_map(plan: &Plan) -> Option<String> {
@@ -31,9 +31,9 @@ pub fn head_map(plan: &Plan) -> Option<String> {
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::head_map_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 49; nape, foils 4-12")));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn head_map_text(plan: &Plan) -> Option<String> {

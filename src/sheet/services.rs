@@ -12,9 +12,9 @@ use rust_decimal::Decimal;
 /// ```
 /// use foilwork::{business::list::{parse_csv, price_services}, reader::Format, sheet::service_table, shop};
 ///
-/// let shop = shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+/// let shop = shop::parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?;
 /// let business = shop::Shop::new(&shop)?.business()?;
-/// let list = parse_csv(include_str!("../../examples/juniper_and_tide_services.csv"), business.currency)?;
+/// let list = parse_csv(&std::fs::read_to_string("examples/juniper_and_tide_services.csv")?, business.currency)?;
 /// let text = service_table(&price_services(&list, &business)?);
 /// assert!(text.lines().all(|line| line.chars().count() <= 80));
 /// # Ok::<(), Box<dyn std::error::Error>>(())

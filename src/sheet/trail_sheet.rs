@@ -10,9 +10,9 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::trail_sheet};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// assert!(trail_sheet(&plan.trail()).contains("formula: sum of grams times % w/w"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn trail_sheet(results: &[TracedResult]) -> String {

@@ -45,7 +45,7 @@ impl Shop {
     /// ```
     /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
-    /// let shop = Shop::new(&parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?)?;
     /// let mist = shop.shade("J9-mist").ok_or("no such shade")?;
     /// assert_eq!(mist.shade.to_string(), "J9-mist (level 9, violet)");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -134,7 +134,7 @@ impl Shop {
     /// ```
     /// use foilwork::{reader::Format, shop::{Shop, parse_shop}};
     ///
-    /// let shop = Shop::new(&parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?)?;
     /// assert!(shop.packs().is_some());
     /// assert!(shop.colours().any(|shade| shade.code() == "J9-mist"));
     /// assert_eq!(shop.business()?.currency.code(), "EUR");

@@ -49,6 +49,14 @@ def test_every_public_function_has_an_example() -> None:
     assert not without, "add an `# Example` that runs"
 
 
+def test_examples_compile_as_one_crate() -> None:
+    """One example that reads a file beside its own cannot stand in the crate of all, and then each is built alone."""
+    apart = [
+        path.name for path in sources() if re.search(r"//[/!].*\binclude(?:_str|_bytes)?!", path.read_text("utf-8"))
+    ]
+    assert not apart, 'read the file with `std::fs::read_to_string("examples/...")?`'
+
+
 def without_an_example(text: str, public: set[str]) -> list[str]:
     """The public methods of a file that no example of the same file calls: its own, its type's, or a neighbour's."""
     examples = "\n".join(match["code"] for match in _EXAMPLE.finditer(text))

@@ -19,10 +19,10 @@ impl PricedTable {
     /// ```
     /// use foilwork::{business::list::{parse_csv, price_services}, money::Money, reader::Format, shop};
     ///
-    /// let shop = shop::parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    /// let shop = shop::parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?;
     /// let business = shop::Shop::new(&shop)?.business()?;
-    /// let text = include_str!("../../../examples/juniper_and_tide_services.csv");
-    /// let list = parse_csv(text, business.currency)?;
+    /// let text = std::fs::read_to_string("examples/juniper_and_tide_services.csv")?;
+    /// let list = parse_csv(&text, business.currency)?;
     /// let table = price_services(&list, &business)?;
     ///
     /// let euros = |text: &str| Money::parse(text, business.currency);

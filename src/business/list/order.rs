@@ -30,7 +30,7 @@ impl PricedTable {
     /// ```
     /// use foilwork::{business::list::{ListOrder, parse_csv, price_services}, reader::Format, shop::{Shop, parse_shop}};
     ///
-    /// let shop = Shop::new(&parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?)?;
+    /// let shop = Shop::new(&parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?)?;
     /// let business = shop.business()?;
     /// let text = "service,hands_on_min,chair_min,price\ntoner,20,40,45.50\nconsultation,20,20,30.50\n";
     /// let table = price_services(&parse_csv(text, business.currency)?, &business)?;

@@ -88,10 +88,10 @@ pub fn strand_book(text: &str, format: Format) -> Option<String> {
 /// ```
 /// use foilwork::{reader::Format, service::parse_with_shop, shop};
 ///
-/// let shop = shop::parse_shop(include_str!("../../../examples/juniper_and_tide.toml"), Format::Toml)?;
-/// let file = parse_with_shop(include_str!("../../../examples/gloss-refresh.toml"), Format::Toml, &shop)?;
+/// let shop = shop::parse_shop(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?;
+/// let file = parse_with_shop(&std::fs::read_to_string("examples/gloss-refresh.toml")?, Format::Toml, &shop)?;
 /// assert_eq!(file.shop, Some(shop));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn parse_with_shop(text: &str, format: Format, shop: &ShopFile) -> Result<ServiceFile, Problems> {
     reader::parse_replacing(text, format, "shop_file", "shop", shop)

@@ -95,7 +95,7 @@ pub struct CardClock {
 /// ```
 /// use foilwork::{reader::Format, service::{mixing_cards, parse, plan}};
 ///
-/// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let cards = mixing_cards(&plan(&file)?);
 /// let clock = cards[0].clock.as_ref().ok_or("the file states the time of day")?;
 /// assert_eq!(clock.mixed_at, jiff::civil::date(2026, 11, 25).at(10, 0, 0, 0));

@@ -70,9 +70,9 @@ impl SectionColour {
     /// ```
     /// use foilwork::{reader::Format, service::plan_text};
     ///
-    /// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
     /// assert!(plan.colour[0].strip().contains("exposed"));
-    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn strip(&self) -> String {

@@ -106,7 +106,7 @@ impl Hair {
     /// ```
     /// use foilwork::{reader::Format, service::{parse, plan, shape::HistoryFlag}};
     ///
-    /// let plan = plan(&parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?)?;
+    /// let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
     /// assert!(!plan.hair.has(HistoryFlag::MetallicSalts));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

@@ -35,11 +35,11 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::{parse, plan}};
 ///
-/// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let plan = plan(&file)?;
 /// assert_eq!(plan.mixes[0].name, "nape");
 /// assert!(plan.mixes[0].on_hair.high().ww_percent() < 12.0);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
     plan_with(file, &Evidence::default())
@@ -59,7 +59,7 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
 /// ```
 /// use foilwork::{reader::Format, service::{Evidence, parse, plan_with}};
 ///
-/// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let seen = ["nape=7.5@25".parse()?].to_vec();
 /// let (before, after) = (plan_with(&file, &Evidence::default())?, plan_with(&file, &Evidence { seen, book: None })?);
 /// let width = |level: foilwork::source::Interval<foilwork::colour::Level>| level.high().number() - level.low().number();
@@ -144,9 +144,9 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
 /// ```
 /// use foilwork::{reader::Format, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../../examples/lowlights.json"), Format::Json)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/lowlights.json")?, Format::Json)?;
 /// assert!(!plan.blocked);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
     plan(&file::parse(text, format)?).map_err(|problems| problems.located(text, format))

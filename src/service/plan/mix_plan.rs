@@ -124,7 +124,7 @@ impl Mix {
     /// ```
     /// use foilwork::{reader::Format, service::{parse, plan}};
     ///
-    /// let plan = plan(&parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?)?;
+    /// let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
     /// let mix = &plan.mixes[0];
     /// assert!(mix.products().count() > 0 && mix.oxidant().count() > 0);
     /// assert_eq!(mix.decimals(), 1); // its strength is read off a label

@@ -55,11 +55,11 @@ impl Plan {
     /// ```
     /// use foilwork::{reader::Format, service::plan_text};
     ///
-    /// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
     /// let first = &plan.trail()[0];
     /// assert_eq!(first.what, "nape: strength on the hair, bowl 1");
     /// assert!(first.inputs.iter().any(|input| input.what == "developer 6, weighed" && input.value == "30"));
-    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn trail(&self) -> Vec<TracedResult> {

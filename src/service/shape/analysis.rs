@@ -92,7 +92,7 @@ impl Analysis {
     /// ```
     /// use foilwork::{reader::Format, service::{parse, shape::HistoryFlag}};
     ///
-    /// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
     /// assert!(!file.analysis.has(HistoryFlag::MetallicSalts));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

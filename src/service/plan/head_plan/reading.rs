@@ -40,10 +40,10 @@ impl HeadReading {
     /// ```
     /// use foilwork::{reader::Format, service::plan_text};
     ///
-    /// let plan = plan_text(include_str!("../../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
     /// let written = plan.head.look.map(|look| look.written()).unwrap_or_default();
     /// assert_eq!(written.first().map(Vec::as_slice), Some(["hairline", "foils 27-30"].map(str::to_owned).as_slice()));
-    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn written(&self) -> Vec<Vec<String>> {
