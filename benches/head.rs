@@ -27,7 +27,7 @@ fn head(n: usize, template: &Template, rest: &Swatch, light: &Swatch) -> f64 {
         let region = i % template.regions().len();
         placed.push(Placed { section: "one", region, of_region: part, lightened: part, rest: *rest, light: *light });
     }
-    grams + read_head(template, &placed, rest, Wish::BrightOutline).regions.len() as f64
+    grams + read_head(template, &placed, rest, Some(Wish::BrightOutline)).regions.len() as f64
 }
 
 fn benches(c: &mut Criterion) {

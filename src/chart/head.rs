@@ -29,11 +29,11 @@ const LINE: f64 = 13.0;
 ///
 /// ```
 /// use foilwork::{
-///     chart::{HeadChart, head_chart}, colour::{Level, Swatch}, head::{Template, Wish, read_head},
+///     chart::{HeadChart, head_chart}, colour::{Level, Swatch}, head::{Template, read_head},
 /// };
 ///
 /// let template = Template::standard();
-/// let look = read_head(&template, &[], &Swatch::natural(Level::new(6.0)?), Wish::Even);
+/// let look = read_head(&template, &[], &Swatch::natural(Level::new(6.0)?), None);
 /// let written = vec![vec!["foils 1-12".to_owned()]];
 /// let svg = head_chart(&HeadChart { title: "nape first", template: &template, looks: &look.regions, written: &written });
 /// assert!(svg.contains("front hairline") && svg.contains("foils 1-12"));
@@ -42,14 +42,15 @@ const LINE: f64 = 13.0;
 #[must_use]
 pub fn head_chart(chart: &HeadChart<'_>) -> String {
     let regions = chart.template.regions();
-    let far = |edge: fn(&[f64; 4]) -> f64| regions.iter().map(|region| edge(&region.place)).fold(1.0, f64::max);
+    let places = chart.template.drawn();
+    let far = |edge: fn(&[f64; 4]) -> f64| places.iter().map(edge).fold(1.0, f64::max);
     let (width, height) = (far(|[x, _, width, _]| x + width), far(|[_, y, _, height]| y + height));
     let mut svg = Svg::new((width * UNIT, height * UNIT + ABOVE), chart.title, &words(chart));
     svg.rect((0.0, 0.0), (width * UNIT, height * UNIT + ABOVE), &Paint::area("#fff"));
     svg.text((8.0, 24.0), Anchor::Start, 15.0, chart.title);
     svg.text((8.0, 44.0), Anchor::Start, 11.0, "face at the top; colours are a model, not a photograph");
-    for (i, (region, look)) in regions.iter().zip(chart.looks).enumerate() {
-        let [x, y, width, height] = region.place;
+    for (i, ((region, place), look)) in regions.iter().zip(&places).zip(chart.looks).enumerate() {
+        let [x, y, width, height] = *place;
         let (left, top) = (x * UNIT, y * UNIT + ABOVE);
         let colour = look.colour.srgb().to_string();
         svg.rect((left, top), (width * UNIT, height * UNIT), &Paint::area(&colour).outlined("#222", 1.5));

@@ -13,11 +13,11 @@ const WIDTH: usize = 80;
 ///
 /// ```
 /// use foilwork::{
-///     chart::{HeadChart, head_text}, colour::{Level, Swatch}, head::{Template, Wish, read_head},
+///     chart::{HeadChart, head_text}, colour::{Level, Swatch}, head::{Template, read_head},
 /// };
 ///
 /// let template = Template::standard();
-/// let look = read_head(&template, &[], &Swatch::natural(Level::new(6.0)?), Wish::Even);
+/// let look = read_head(&template, &[], &Swatch::natural(Level::new(6.0)?), None);
 /// let written = vec![vec!["rim 1-4".to_owned()]];
 /// let text = head_text(&HeadChart { title: "rim", template: &template, looks: &look.regions, written: &written });
 /// assert!(text.contains("A front hairline: L* 41; rim 1-4"));
@@ -26,12 +26,12 @@ const WIDTH: usize = 80;
 /// ```
 #[must_use]
 pub fn head_text(chart: &HeadChart<'_>) -> String {
-    let regions = chart.template.regions();
-    let far = |edge: fn(&[f64; 4]) -> f64| regions.iter().map(|region| edge(&region.place)).fold(1.0, f64::max);
+    let places = chart.template.drawn();
+    let far = |edge: fn(&[f64; 4]) -> f64| places.iter().map(edge).fold(1.0, f64::max);
     let (width, height) = (far(|[x, _, width, _]| x + width), far(|[_, y, _, height]| y + height));
     let mut grid = Grid::new(cell(width, COLUMNS).min(WIDTH - 1), cell(height, ROWS));
-    for (i, (region, look)) in regions.iter().zip(chart.looks).enumerate() {
-        let [x, y, width, height] = region.place;
+    for (i, (place, look)) in places.iter().zip(chart.looks).enumerate() {
+        let [x, y, width, height] = *place;
         let (left, top) = (cell(x, COLUMNS), cell(y, ROWS));
         let (right, bottom) = (cell(x + width, COLUMNS), cell(y + height, ROWS));
         grid.rectangle((left, top), (right, bottom));

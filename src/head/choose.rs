@@ -1,4 +1,4 @@
-use super::{Softness, Technique, line_shows_after};
+use super::{Profile, Softness, Technique, line_shows_after};
 use crate::{
     choice::choice,
     hair::{GrowthRate, Weeks},
@@ -21,6 +21,8 @@ pub struct TechniqueQuestion {
     pub length: Length,
     /// How fast it grows.
     pub growth: Interval<GrowthRate>,
+    /// The technique that is planned, with the strand as it covers it; all others are judged by what is usual.
+    pub planned: Option<(Technique, Profile)>,
 }
 
 choice! {
@@ -73,7 +75,7 @@ const fn reach(technique: Technique) -> (f64, f64, Practice) {
         Technique::BackComb => (10.0, 70.0, Practice::Practised),
         Technique::FreehandInFoil => (20.0, 90.0, Practice::Demanding),
         Technique::Freehand => (10.0, 70.0, Practice::Demanding),
-        // New growth only: no choice for lengths.
+        // New growth only: no choice for lengths, and never asked for.
         Technique::Regrowth => (101.0, 101.0, Practice::Plain),
     }
 }
@@ -87,7 +89,7 @@ const fn sharpness(softness: Softness) -> u8 {
 }
 
 /// Which technique gives a section the start, the upkeep and the share that are wanted, and which do not, each with its
-/// reason. Of those that do, the plainest.
+/// reason. Of those that do, the plainest. [`Technique::Regrowth`] is for new growth only and not among them.
 ///
 /// # Example
 ///
@@ -98,7 +100,7 @@ const fn sharpness(softness: Softness) -> u8 {
 ///
 /// let wish = TechniqueQuestion {
 ///     start: Softness::Diffuse, upkeep: Weeks::from_weeks(12.0)?, taken: Some(Share::from_percent(50.0)?),
-///     length: Length::from_cm(40.0)?, growth: growth(None).value,
+///     length: Length::from_cm(40.0)?, growth: growth(None).value, planned: None,
 /// };
 /// assert_eq!(choose_technique(&wish).technique, Some(Technique::BackComb));
 /// let quick = TechniqueQuestion { start: Softness::Line, upkeep: Weeks::from_weeks(3.0)?, ..wish };
@@ -117,7 +119,8 @@ pub fn choose_technique(wish: &TechniqueQuestion) -> TechniqueDecision {
         |technique| RejectedTechnique { technique, why: "a plainer one does it as well".to_owned(), does_it: true };
     for technique in Technique::ALL.iter().copied().filter(|technique| *technique != Technique::Regrowth) {
         let (least, most, practice) = reach(technique);
-        let profile = technique.profile(wish.length).value;
+        let own = wish.planned.filter(|(planned, _)| *planned == technique).map(|(_, profile)| profile);
+        let profile = own.unwrap_or_else(|| technique.profile(wish.length).value);
         let shows = line_shows_after(&profile, wish.growth).value;
         let reached = wish.taken.is_none_or(|taken| (least..=most).contains(&taken.percent()));
         let why = if sharpness(profile.softness()) > sharpness(wish.start) {

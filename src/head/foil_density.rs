@@ -12,7 +12,7 @@ pub struct RegionFoils {
     /// The region.
     pub region: String,
     /// Its place in the work, from one: the back from below upward, then the front inward to outward, for the finest hair
-    /// is done soonest and goes on last (common practice).
+    /// is done soonest and goes on last (common practice). What lies alike, or where it lies is not stated, as it is listed.
     pub order: u32,
     /// Where the colour begins.
     #[serde(rename = "start_cm")]
@@ -23,8 +23,8 @@ pub struct RegionFoils {
     /// Of all the hair, how much is taken there.
     #[serde(rename = "of_head_percent")]
     pub of_head: Share,
-    /// Foils.
-    pub foils: u32,
+    /// Foils; absent where nobody said how many there are.
+    pub foils: Option<u32>,
 }
 
 /// What a gradient asks of the area of a section.
@@ -47,29 +47,45 @@ impl Gradient {
     /// let (cm, percent) = (Length::from_cm, Share::from_percent);
     /// let blend = Gradient::new((cm(1.0)?, cm(5.0)?), (percent(70.0)?, percent(20.0)?), cm(30.0)?)?;
     /// let laid = blend.lay(&Template::standard(), 60);
-    /// assert_eq!(laid.iter().map(|region| region.foils).sum::<u32>(), 60);
+    /// assert_eq!(laid.iter().filter_map(|region| region.foils).sum::<u32>(), 60);
     /// let last = laid.iter().max_by_key(|region| region.order);
     /// assert_eq!(last.map(|region| region.region.as_str()), Some("front hairline"));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn lay(&self, template: &Template, foils: u32) -> Vec<RegionFoils> {
-        let hair = template.hair();
-        let regions = || template.regions().iter().zip(&hair);
-        let taken: Vec<f64> =
-            regions().map(|(region, hair)| hair.best().percent() * self.share(region).fraction()).collect();
-        let ranks = ranks(template.regions());
+        let asked = self.asks(template);
+        let taken: Vec<f64> = asked.iter().map(|region| region.of_head.percent()).collect();
         let counts = share_out(foils, &taken);
-        let laid = regions().zip(&taken).zip(counts.iter().zip(&ranks));
-        laid.map(|(((region, _), taken), (foils, order))| RegionFoils {
-            region: region.name.clone(),
-            order: *order,
-            start: self.start(region),
-            taken: self.share(region),
-            of_head: Share::nearest(*taken),
-            foils: *foils,
-        })
-        .collect()
+        asked.into_iter().zip(counts).map(|(region, foils)| RegionFoils { foils: Some(foils), ..region }).collect()
+    }
+
+    /// What it asks of each region, without a count of foils.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{head::{Gradient, Template}, quantity::{Length, Share}};
+    ///
+    /// let (cm, percent) = (Length::from_cm, Share::from_percent);
+    /// let blend = Gradient::new((cm(1.0)?, cm(5.0)?), (percent(70.0)?, percent(20.0)?), cm(30.0)?)?;
+    /// assert!(blend.asks(&Template::standard()).iter().all(|region| region.foils.is_none()));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn asks(&self, template: &Template) -> Vec<RegionFoils> {
+        let hair = template.hair();
+        let regions = template.regions().iter().zip(&hair).zip(ranks(template.regions()));
+        regions
+            .map(|((region, hair), order)| RegionFoils {
+                region: region.name.clone(),
+                order,
+                start: self.start(region),
+                taken: self.share(region),
+                of_head: Share::nearest(hair.best().percent() * self.share(region).fraction()),
+                foils: None,
+            })
+            .collect()
     }
 
     /// What the gradient asks of a section that lies in these regions; none where it lies nowhere.
@@ -117,7 +133,7 @@ impl Gradient {
 /// The place of each region in the work, from one.
 fn ranks(regions: &[Region]) -> Vec<u32> {
     let key = |region: &Region| {
-        let [_, top, ..] = region.place;
+        let top = region.place.map_or(0.0, |[_, top, ..]| top);
         // The front goes on after the back and its outline last; the back from the nape upward.
         let stage = match (region.front, region.outline) {
             (false, _) => 0.0,

@@ -50,6 +50,27 @@ pub enum GradientError {
     },
 }
 
+impl GradientError {
+    /// The text with the caller's own names of starts and shares, both of outline and interior, and of the length.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{head::GradientError, quantity::Length};
+    ///
+    /// let names = ["--outline", "--interior", "--outline-share", "--interior-share", "--length"];
+    /// let error = GradientError::BeyondTheEnds { interior: Length::from_cm(9.0)?, length: Length::from_cm(8.0)? };
+    /// assert!(error.told_with(names).starts_with("--interior 9 cm is not within the hair's --length 8 cm"));
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
+    #[must_use]
+    pub fn told_with(&self, names: [&str; 5]) -> String {
+        let known = ["`start_outline`", "`start_interior`", "`share_outline`", "`share_interior`", "`length`"];
+        let put = |text: String, (known, name): (&str, &str)| text.replace(known, name);
+        known.into_iter().zip(names).fold(self.to_string(), put)
+    }
+}
+
 impl Gradient {
     /// A gradient from the outline to the crown, on hair of this length.
     ///

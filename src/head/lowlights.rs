@@ -14,10 +14,10 @@ pub struct Lowlights {
     /// The share of the section's hair that is made darker.
     #[serde(rename = "share_percent")]
     pub share: Share,
-    /// Foils of them, where the hair of a foil is known.
-    pub foils: Interval<u32>,
-    /// Light foils between two of them, so that they lie evenly.
-    pub light_foils_between: u32,
+    /// Foils of them; absent where the hair of a foil is not known.
+    pub foils: Option<Interval<u32>>,
+    /// Light foils between two of them, so that they lie evenly; absent where there are none that are counted.
+    pub light_foils_between: Option<u32>,
 }
 
 /// Lowlights that cannot do what is wanted.
@@ -54,8 +54,27 @@ pub enum LowlightsError {
     },
 }
 
-/// How much of a section to take darker so that it reads at `wanted` instead of `now`, and in how many foils of
-/// `per_foil` of its hair. Light adds up, so the share follows from the reflectances: `(now - wanted) / (now - lowlight)`.
+impl LowlightsError {
+    /// The text with the caller's own names of what is wanted and of the level of the strands.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, head::lowlights};
+    ///
+    /// let level = Level::new;
+    /// let error = lowlights(level(9.0)?, level(8.0)?, level(5.0)?, level(6.0)?, None).unwrap_err();
+    /// assert!(error.told_with(["--reads-as", "--level"]).starts_with("--level level 5 is darker than `natural` level 6"));
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
+    #[must_use]
+    pub fn told_with(&self, [wanted, lowlight]: [&str; 2]) -> String {
+        self.to_string().replace("`wanted`", wanted).replace("`lowlight`", lowlight)
+    }
+}
+
+/// How much of a section to take darker so that it reads at `wanted` instead of `now`, and in how many foils, where its
+/// `light` foils are known: the share of its hair in one of them, and how many they are. Light adds up, so the share follows from the reflectances: `(now - wanted) / (now - lowlight)`.
 ///
 /// # Errors
 ///
@@ -67,9 +86,9 @@ pub enum LowlightsError {
 /// use foilwork::{colour::Level, head::lowlights, quantity::Share};
 ///
 /// let level = Level::new;
-/// let found = lowlights(level(9.0)?, level(8.0)?, level(6.0)?, level(6.0)?, Share::from_percent(5.0)?, 12)?;
+/// let found = lowlights(level(9.0)?, level(8.0)?, level(6.0)?, level(6.0)?, Some((Share::from_percent(5.0)?, 12)))?;
 /// assert!(found.share.percent() > 30.0 && found.share.percent() < 60.0);
-/// assert!(lowlights(level(9.0)?, level(8.0)?, level(5.0)?, level(6.0)?, Share::from_percent(5.0)?, 12).is_err());
+/// assert!(lowlights(level(9.0)?, level(8.0)?, level(5.0)?, level(6.0)?, None).is_err());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn lowlights(
@@ -77,8 +96,7 @@ pub fn lowlights(
     wanted: Level,
     lowlight: Level,
     natural: Level,
-    per_foil: Share,
-    light_foils: u32,
+    light: Option<(Share, u32)>,
 ) -> Result<Lowlights, LowlightsError> {
     if lowlight < natural {
         return Err(LowlightsError::DarkerThanNatural { lowlight, natural });
@@ -89,20 +107,20 @@ pub fn lowlights(
     if wanted < lowlight {
         return Err(LowlightsError::TooLight { wanted, lowlight });
     }
-    let light = |level: Level| {
+    let bright = |level: Level| {
         let [_, y, _] = Swatch::natural(level).best_sample();
         y
     };
-    let share = (light(now) - light(wanted)) / (light(now) - light(lowlight));
+    let share = (bright(now) - bright(wanted)) / (bright(now) - bright(lowlight));
     // The hair of a foil is picked by hand: a quarter off either way.
-    let foils = |factor: f64| count(share / (per_foil.fraction() * factor));
-    let best = foils(1.0);
-    Ok(Lowlights {
-        level: lowlight,
-        share: Share::nearest(share * 100.0),
-        foils: Interval::ordered(foils(1.25), best, foils(0.75)),
-        light_foils_between: light_foils.checked_div(best).unwrap_or(0).max(1),
-    })
+    let in_foils = |(per_foil, _): (Share, u32)| {
+        let foils = |factor: f64| count(share / (per_foil.fraction() * factor));
+        Interval::ordered(foils(1.25), foils(1.0), foils(0.75))
+    };
+    let foils = light.filter(|(per_foil, _)| *per_foil > Share::NONE).map(in_foils);
+    let counted = light.map(|(_, light)| light).filter(|light| *light > 0);
+    let between = foils.zip(counted).map(|(foils, light)| (light / foils.best().max(1)).max(1));
+    Ok(Lowlights { level: lowlight, share: Share::nearest(share * 100.0), foils, light_foils_between: between })
 }
 
 /// Whole foils, up to a thousand.

@@ -30,7 +30,8 @@ impl PartLine {
         }
     }
 
-    /// Whether it runs through a region: from the front hairline to the crown, of what is seen from the front.
+    /// Whether it runs through a region: from the front hairline to the crown, of what is seen from the front. Through none
+    /// whose place on the map is not stated.
     ///
     /// # Example
     ///
@@ -43,8 +44,9 @@ impl PartLine {
     /// ```
     #[must_use]
     pub fn runs_through(self, region: &Region) -> bool {
-        let [left, top, width, _] = region.place;
-        let crossed = |x: f64| region.front && x >= left && x <= left + width && top < BACK_END;
-        self.across().is_some_and(crossed)
+        let crossed = |(x, [left, top, width, _]): (f64, [f64; 4])| {
+            region.front && x >= left && x <= left + width && top < BACK_END
+        };
+        self.across().zip(region.place).is_some_and(crossed)
     }
 }

@@ -37,6 +37,17 @@ choice! {
     }
 }
 
+impl Wish {
+    /// Whether the outline over the interior and the front over the rest, in L\*, are as wished.
+    fn is_met(self, (outline, front): (f64, f64)) -> bool {
+        match self {
+            Self::BrightOutline => outline >= SHOWS,
+            Self::BrightFront => front >= SHOWS,
+            Self::Even => outline.abs() < SHOWS && front.abs() < SHOWS,
+        }
+    }
+}
+
 /// How one region reads.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct RegionLook {
@@ -99,10 +110,34 @@ pub struct HeadLook {
     pub outline_over_interior: Option<Interval<f64>>,
     /// The same of what is seen from the front over the rest.
     pub front_over_behind: Option<Interval<f64>>,
-    /// Whether it reads as wanted.
-    pub as_wanted: bool,
+    /// Whether it reads as wanted, by the best estimates; absent where nothing is asked for.
+    pub as_wanted: Option<bool>,
     /// What to change when it does not; the largest step first.
     pub change: Option<Change>,
+}
+
+impl HeadLook {
+    /// Whether the bounds, and not only the best estimates, say the same of a wish.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::{Level, Swatch}, head::{Template, Wish, read_head}};
+    ///
+    /// let natural = Swatch::natural(Level::new(6.0)?);
+    /// let look = read_head(&Template::standard(), &[], &natural, Some(Wish::Even));
+    /// assert!(look.is_sure_of(Wish::Even));
+    /// # Ok::<(), foilwork::colour::InvalidLevel>(())
+    /// ```
+    #[must_use]
+    pub fn is_sure_of(&self, wish: Wish) -> bool {
+        let at = |bound: fn(&Interval<f64>) -> f64| {
+            let of = |over: &Option<Interval<f64>>| over.as_ref().map_or(0.0, bound);
+            wish.is_met((of(&self.outline_over_interior), of(&self.front_over_behind)))
+        };
+        let best = at(Interval::best);
+        at(Interval::low) == best && at(Interval::high) == best
+    }
 }
 
 /// L\* by which one part has to be lighter than another to read so; two careful readings of one tress differ by less
@@ -110,7 +145,7 @@ pub struct HeadLook {
 const SHOWS: f64 = 2.0;
 
 /// How the head reads: in each region the light of its sections adds up by their area, and regions by the hair they bear.
-/// Hair that no section has is `natural`.
+/// Hair that no section has is `natural`. Without a wish it is only read.
 ///
 /// # Example
 ///
@@ -127,13 +162,13 @@ const SHOWS: f64 = 2.0;
 ///     rest, light,
 /// };
 /// let places: Vec<_> = template.regions().iter().enumerate().filter(|(_, region)| region.outline).map(outline).collect();
-/// let look = read_head(&template, &places, &rest, Wish::BrightOutline);
-/// assert!(look.as_wanted && look.change.is_none());
-/// assert!(!read_head(&template, &places, &rest, Wish::Even).as_wanted);
+/// let look = read_head(&template, &places, &rest, Some(Wish::BrightOutline));
+/// assert!(look.as_wanted == Some(true) && look.change.is_none());
+/// assert_eq!(read_head(&template, &places, &rest, Some(Wish::Even)).as_wanted, Some(false));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, wish: Wish) -> HeadLook {
+pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, wish: Option<Wish>) -> HeadLook {
     let hair = template.hair();
     let regions = read_regions(template, placed, natural);
     let part = |holds: &dyn Fn(usize) -> bool| {
@@ -152,20 +187,19 @@ pub fn read_head(template: &Template, placed: &[Placed<'_>], natural: &Swatch, w
     let outline_over_interior = over(outline.as_ref(), interior.as_ref());
     let front_over_behind = over(front.as_ref(), behind.as_ref());
     let best = |of: Option<Interval<f64>>| of.map_or(0.0, |of| of.best());
-    let (wanted, bright): (bool, &dyn Fn(usize) -> bool) = match wish {
-        Wish::BrightOutline => (best(outline_over_interior) >= SHOWS, &on_outline),
-        Wish::BrightFront => (best(front_over_behind) >= SHOWS, &at_front),
-        Wish::Even => (best(outline_over_interior).abs() < SHOWS && best(front_over_behind).abs() < SHOWS, &on_outline),
-    };
-    let goal = if wish == Wish::Even { 0.0 } else { SHOWS };
-    let against = if wish == Wish::BrightFront { behind.as_ref() } else { interior.as_ref() };
-    let change = if wanted { None } else { against.and_then(|rest| change(placed, bright, rest, goal, &hair)) };
+    let as_wanted = wish.map(|wish| wish.is_met((best(outline_over_interior), best(front_over_behind))));
+    let change = wish.filter(|_| as_wanted == Some(false)).and_then(|wish| {
+        let bright: &dyn Fn(usize) -> bool = if wish == Wish::BrightFront { &at_front } else { &on_outline };
+        let against = if wish == Wish::BrightFront { behind.as_ref() } else { interior.as_ref() };
+        let goal = if wish == Wish::Even { 0.0 } else { SHOWS };
+        change(placed, bright, against?, goal, &hair)
+    });
     HeadLook {
         outline_lab_l: outline.as_ref().map(Swatch::lightness),
         interior_lab_l: interior.as_ref().map(Swatch::lightness),
         outline_over_interior,
         front_over_behind,
-        as_wanted: wanted,
+        as_wanted,
         change,
         regions,
     }

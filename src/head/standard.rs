@@ -48,7 +48,7 @@ impl Template {
             outline,
             inward: Share::nearest(inward),
             front,
-            place,
+            place: Some(place),
         };
         Self::known_good(ROWS.into_iter().map(region).collect(), Basis::Assumed)
     }

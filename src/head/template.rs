@@ -23,8 +23,9 @@ pub struct Region {
     pub inward: Share,
     /// Whether it is seen from the front.
     pub front: bool,
-    /// Where it is drawn: left edge, top edge, width, height on a map of 12 by 16, the face at the top.
-    pub place: [f64; 4],
+    /// Where it lies: left edge, top edge, width, height on a map of 12 by 16, the face at the top; absent where that is not
+    /// stated.
+    pub place: Option<[f64; 4]>,
 }
 
 /// The regions of a head, which together are all of it.
@@ -112,6 +113,22 @@ impl Template {
     #[must_use]
     pub fn regions(&self) -> &[Region] {
         &self.regions
+    }
+
+    /// Where each region is drawn: where it lies, or, where that is not stated of one of them, all in a list.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::head::Template;
+    ///
+    /// assert_eq!(Template::standard().drawn().first(), Some(&[4.0, 0.0, 4.0, 1.5]));
+    /// ```
+    #[must_use]
+    pub fn drawn(&self) -> Vec<[f64; 4]> {
+        let rows = (0..=u16::MAX).map(|row| [0.0, f64::from(row), 12.0, 1.0]);
+        let places: Option<Vec<[f64; 4]>> = self.regions.iter().map(|region| region.place).collect();
+        places.unwrap_or_else(|| rows.take(self.regions.len()).collect())
     }
 
     /// The place of a region by its name.

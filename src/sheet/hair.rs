@@ -61,8 +61,10 @@ fn words<T: serde::Serialize>(choice: T) -> String {
 /// The share of white hair, and where it was counted.
 fn white(hair: &crate::service::Hair) -> String {
     let share = format!("{} %", range(&hair.white, 0));
-    if hair.white_counted_in.is_empty() {
-        return share;
+    match hair.white_counted {
+        None => share,
+        Some(counted) => {
+            format!("{share}, counted on {counted:.0} of the hair: {}", hair.white_counted_in.join(", "))
+        }
     }
-    format!("{share}, counted on {:.0} of the hair: {}", hair.white_counted, hair.white_counted_in.join(", "))
 }

@@ -10,9 +10,12 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     let head = &plan.head;
     sheet.heading("Head and foils");
     sheet.paragraph(&hair(head), 0);
-    if let Some(regrowth) = &head.regrowth {
-        let grown = format!("{} cm grown in since the last colour", range(regrowth, 1));
-        sheet.paragraph(&format!("{grown}; the scalp warms the first {} cm", range(&head.warm_band, 1)), 0);
+    let natural = head.natural.map(|natural| format!("natural hair for the first {} cm", number(natural.cm(), 1)));
+    let grown = head.regrowth.map(|grown| format!("{} cm grown in since the last colour", range(&grown, 1)));
+    let known: Vec<String> = natural.into_iter().chain(grown).collect();
+    if !known.is_empty() {
+        let warm = format!("the scalp warms the first {} cm", range(&head.warm_band, 1));
+        sheet.paragraph(&format!("{}; {warm}", known.join("; ")), 0);
     }
     if !head.gradient.is_empty() {
         gradient(sheet, head);
@@ -69,7 +72,7 @@ fn gradient(sheet: &mut Sheet, head: &HeadPlan) {
             region.region.clone(),
             format!("{:.0}", region.taken.percent()),
             format!("{:.1}", region.start.cm()),
-            region.foils.to_string(),
+            region.foils.map_or_else(|| "-".to_owned(), |foils| foils.to_string()),
         ]
     };
     let names = ["order", "gradient in", "% taken", "begins cm", "foils"];
@@ -85,15 +88,15 @@ fn rejected(section: &SectionPlan) -> String {
 
 fn lowlights(depth: &Lowlights) -> String {
     let after = match depth.light_foils_between {
-        1 => "one after every light foil".to_owned(),
-        between => format!("one after every {between} light foils"),
+        None => String::new(),
+        Some(1) => ", one after every light foil".to_owned(),
+        Some(between) => format!(", one after every {between} light foils"),
     };
-    format!(
-        "depth: {} foils of {}, {:.0} of the hair there, {after}",
-        span(&depth.foils, |foils| foils.to_string()),
-        depth.level,
-        depth.share
-    )
+    let foils = depth
+        .foils
+        .as_ref()
+        .map_or_else(|| "strands".to_owned(), |foils| format!("{} foils", span(foils, |foils| foils.to_string())));
+    format!("depth: {foils} of {}, {:.0} of the hair there{after}", depth.level, depth.share)
 }
 
 fn upkeep(section: &SectionPlan) -> String {
@@ -146,7 +149,10 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
     }
     let Some(wish) = reading.wish else { return };
     match (&reading.look.change, reading.look.as_wanted) {
-        (_, true) => sheet.paragraph(&format!("Reads as asked: {wish}."), 2),
+        (_, Some(true)) => {
+            let open = if reading.look.is_sure_of(wish) { "" } else { " (by the estimate, not by all of its bounds)" };
+            sheet.paragraph(&format!("Reads as asked: {wish}{open}."), 2);
+        }
         (Some(change), _) => {
             sheet.paragraph(&format!("Does not read as asked ({wish}): {}.", change.advice()), 2);
         }
@@ -158,6 +164,9 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
 fn parted(part: &PartReading) -> String {
     if part.part == PartLine::None {
         return "no part: regrowth shows where the hair falls apart".to_owned();
+    }
+    if part.regions.is_empty() {
+        return format!("parted {}: the template does not say which of its regions lie there", part.part);
     }
     let weeks = part.line_shows_after.as_ref().map_or_else(
         || "no section lies there".to_owned(),

@@ -102,7 +102,7 @@ fn templates_that_are_no_head_say_so() {
         outline: false,
         inward: percent(50.0),
         front: true,
-        place: [0.0, 0.0, 1.0, 1.0],
+        place: Some([0.0, 0.0, 1.0, 1.0]),
     };
     let refused = |regions| Template::new(regions, Basis::Stated).unwrap_err().to_string();
     assert_eq!(refused(vec![]), "a template without a region: state at least one with `area_percent` 100");
@@ -166,16 +166,20 @@ fn class_of_service(#[case] parts: &[(Technique, f64)], #[case] want: ServiceCla
 )]
 fn lowlights_that_cannot_be(#[case] levels: (f64, f64, f64, f64), #[case] want: &str) {
     let (now, wanted, lowlight, natural) = levels;
-    let refused = lowlights(level(now), level(wanted), level(lowlight), level(natural), percent(5.0), 12).unwrap_err();
+    let refused =
+        lowlights(level(now), level(wanted), level(lowlight), level(natural), Some((percent(5.0), 12))).unwrap_err();
     assert_eq!(refused.to_string(), want);
 }
 
 /// All of a region at the wanted level needs all of its hair; half of the foils for half of it.
 #[test]
 fn lowlights_by_share() {
-    let all = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), percent(10.0), 20).unwrap();
+    let all = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), Some((percent(10.0), 20))).unwrap();
     assert!((all.share.percent() - 100.0).abs() < 1e-9);
-    assert_eq!((all.foils.best(), all.light_foils_between), (10, 2));
+    assert_eq!((all.foils.unwrap().best(), all.light_foils_between), (10, Some(2)));
+    // Where no light foil is known, the share is all that is known.
+    let painted = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), None).unwrap();
+    assert_eq!((painted.share, painted.foils, painted.light_foils_between), (all.share, None, None));
 }
 
 #[test]
@@ -192,10 +196,10 @@ fn a_bright_outline_reads_so_and_a_dark_one_is_told_what_to_change() {
             light,
         };
         let placed: Vec<_> = template.regions().iter().enumerate().map(place).collect();
-        read_head(&template, &placed, &rest, Wish::BrightOutline)
+        read_head(&template, &placed, &rest, Some(Wish::BrightOutline))
     };
     let bright = read(60.0, 20.0);
-    assert!(bright.as_wanted && bright.outline_over_interior.unwrap().low() > 0.0);
+    assert!(bright.as_wanted == Some(true) && bright.outline_over_interior.unwrap().low() > 0.0);
     let dark = read(10.0, 40.0);
     let change = dark.change.unwrap();
     assert!(change.enough && change.wanted.percent() > 40.0 && change.lightened == percent(10.0));

@@ -28,6 +28,7 @@ from foilwork.head import (
     OverDirection,
     Placed,
     Profile,
+    Region,
     Template,
     by_hand,
     demand,
@@ -208,7 +209,7 @@ def test_foils_follow_the_hair_that_is_taken() -> None:
     assert [region.of_head_percent for region in laid] == pytest.approx(taken)
     assert [region.start_cm for region in laid] == pytest.approx(1 + 4 * inward)
     assert np.abs([region.foils for region in laid] - 60 * taken / taken.sum()).max() < 1
-    with pytest.raises(FoilworkError, match="`start_outline` 9 cm is further"):
+    with pytest.raises(FoilworkError, match="`start_outline_cm` 9 cm is further"):
         Gradient(
             start_outline_cm=9, start_interior_cm=5, share_outline_percent=70, share_interior_percent=20, length_cm=30
         )
@@ -253,3 +254,13 @@ def test_decisions_have_reasons() -> None:
     assert line_shows_after(profile("weave", 30), 1.0).best < line_shows_after(profile("freehand", 30), 1.0).best
     with pytest.raises(FoilworkError, match="darker than"):
         lowlights(9, 8, lowlight_level=5, natural_level=6, per_foil_percent=5, light_foils=12)
+
+
+def test_errors_name_the_arguments_and_the_bound_that_is_off() -> None:
+    with pytest.raises(FoilworkError, match="^`lowlight_level` level 5 is darker than `natural` level 6"):
+        lowlights(9, 8, lowlight_level=5, natural_level=6)
+    with pytest.raises(FoilworkError, match="^density_percent -5 is out of range"):
+        Template([Region("all", 100, density_percent=(-5, 100, 120))])
+    # Without foils the share is all that is known.
+    depth = lowlights(9, 8, lowlight_level=6, natural_level=6)
+    assert depth.foils is None and depth.light_foils_between is None and depth.share_percent > 0

@@ -128,7 +128,9 @@ class Hair(Record):
         "strand_test": "Strand test with the mixes of this service.",
         "texture": "Diameter of a strand.",
         "white_counted_in": "The regions that were counted, where any were.",
-        "white_counted_percent": "How much of the hair was looked at for it, and the regions that were counted.",
+        "white_counted_percent": (
+            "How much of the hair lies in the regions that were counted for it; absent where it is stated."
+        ),
         "white_percent": (
             "Share of white hair, by area; exact where it is stated, with its bounds where it was counted."
         ),
@@ -148,5 +150,5 @@ class Hair(Record):
     strand_test: TestDone | None
     texture: _Texture | None
     white_counted_in: tuple[str, ...]
-    white_counted_percent: float
+    white_counted_percent: float | None
     white_percent: Bounds[float]

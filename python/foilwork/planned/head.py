@@ -113,7 +113,7 @@ class HeadLook(Record):
     """How the head reads."""
 
     __slots__ = {
-        "as_wanted": "Whether it reads as wanted.",
+        "as_wanted": "Whether it reads as wanted, by the best estimates; absent where nothing is asked for.",
         "change": "What to change when it does not; the largest step first.",
         "front_over_behind": "The same of what is seen from the front over the rest.",
         "interior_lab_l": "L\\* of all that is inside the outline.",
@@ -124,7 +124,7 @@ class HeadLook(Record):
         ),
         "regions": "Region by region.",
     }
-    as_wanted: bool
+    as_wanted: bool | None
     change: Change | None
     front_over_behind: Bounds[float] | None
     interior_lab_l: Bounds[float] | None
@@ -160,7 +160,7 @@ class PartReading(Record):
             "When regrowth shows in the first of its sections; absent where no section lies there."
         ),
         "part": "On which side.",
-        "regions": "The regions that it runs through.",
+        "regions": "The regions that it runs through; none where the template does not say where its regions lie.",
     }
     line_shows_after_weeks: Bounds[float] | None
     part: _PartLine
@@ -178,7 +178,10 @@ class Region(Record):
         "inward_percent": "How far inside it lies: 0 % at the outline, 100 % at the crown.",
         "name": "What it is called.",
         "outline": "Whether it is part of the outline: hairline or nape line.",
-        "place": "Where it is drawn: left edge, top edge, width, height on a map of 12 by 16, the face at the top.",
+        "place": (
+            "Where it lies: left edge, top edge, width, height on a map of 12 by 16, the face at the top; absent where "
+            "that is not stated."
+        ),
     }
     area_percent: float
     density_percent: Bounds[float]
@@ -186,7 +189,7 @@ class Region(Record):
     inward_percent: float
     name: str
     outline: bool
-    place: tuple[float, ...]
+    place: tuple[float, ...] | None
 
 
 @dataclass(frozen=True)
@@ -222,7 +225,7 @@ class HeadReading(Record):
     """How the head will read, and whether that is what was asked for."""
 
     __slots__ = {
-        "look": "How it reads; `as_wanted` is true where nothing is asked for.",
+        "look": "How it reads.",
         "part": "Where the hair is parted, and when regrowth shows there; absent where the file does not say.",
         "places": "Which section lies in which region, and which of its foils.",
         "template": "The regions.",
@@ -242,17 +245,18 @@ class RegionFoils(Record):
     """What a gradient asks for in a region."""
 
     __slots__ = {
-        "foils": "Foils.",
+        "foils": "Foils; absent where nobody said how many there are.",
         "of_head_percent": "Of all the hair, how much is taken there.",
         "order": (
             "Its place in the work, from one: the back from below upward, then the front inward to outward, for the "
-            "finest hair is done soonest and goes on last (common practice)."
+            "finest hair is done soonest and goes on last (common practice). What lies alike, or where it lies is not "
+            "stated, as it is listed."
         ),
         "region": "The region.",
         "start_cm": "Where the colour begins.",
         "taken_percent": "Of the hair there, how much is taken.",
     }
-    foils: int
+    foils: int | None
     of_head_percent: float
     order: int
     region: str
@@ -265,14 +269,16 @@ class Lowlights(Record):
     """Darker strands for depth."""
 
     __slots__ = {
-        "foils": "Foils of them, where the hair of a foil is known.",
+        "foils": "Foils of them; absent where the hair of a foil is not known.",
         "level": "Their level.",
-        "light_foils_between": "Light foils between two of them, so that they lie evenly.",
+        "light_foils_between": (
+            "Light foils between two of them, so that they lie evenly; absent where there are none that are counted."
+        ),
         "share_percent": "The share of the section's hair that is made darker.",
     }
-    foils: Bounds[int]
+    foils: Bounds[int] | None
     level: float
-    light_foils_between: int
+    light_foils_between: int | None
     share_percent: float
 
 
@@ -366,7 +372,10 @@ class HeadPlan(Record):
         "head_hairs": "All its hairs.",
         "look": "How the head will read; absent where no section says in which `regions` it lies.",
         "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
-        "regrowth_cm": "What has grown in since the last colour; absent where neither bands nor weeks say it.",
+        "natural_cm": (
+            "Natural hair from the scalp to the first colour; absent where what is there is not stated in cm."
+        ),
+        "regrowth_cm": "What has grown in since the last colour; absent where the weeks since then are not stated.",
         "sections": "Section by section, in the working order.",
         "service_class": "What to call the service when booking and pricing it.",
         "warm_band_cm": "How far from the scalp its warmth speeds a mixture up.",
@@ -378,6 +387,7 @@ class HeadPlan(Record):
     head_hairs: Bounds[float]
     look: HeadReading | None
     mass_per_length_g_per_cm: Bounds[float]
+    natural_cm: float | None
     regrowth_cm: Bounds[float] | None
     sections: tuple[SectionPlan, ...]
     service_class: _ServiceClass

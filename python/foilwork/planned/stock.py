@@ -22,19 +22,21 @@ class ConsumableLine(Record):
     __slots__ = {
         "cost": "What they cost by the estimate.",
         "cost_high": "What they cost at most.",
-        "cost_low": "What they cost at least, rounded as the table of costs is.",
+        "cost_low": (
+            "What they cost at least, rounded as the table of costs is; absent where nobody knows how many there are."
+        ),
         "cover": "How far they go.",
         "in_hand_pieces": "How many are in hand, where the shop says so.",
         "name": "Its name in the shop.",
-        "wanted_pieces": "How many are used up.",
+        "wanted_pieces": "How many are used up; absent where a section in foil does not say how many foils it has.",
     }
-    cost: Money
-    cost_high: Money
-    cost_low: Money
+    cost: Money | None
+    cost_high: Money | None
+    cost_low: Money | None
     cover: _StockCover
     in_hand_pieces: int | None
     name: str
-    wanted_pieces: Bounds[int]
+    wanted_pieces: Bounds[int] | None
 
 
 @dataclass(frozen=True)
@@ -49,7 +51,7 @@ class Substitute(Record):
         "product": "Its name in the shop; of a blend all names.",
         "why": "What it is, and what to mind.",
     }
-    apart_ciede2000: float | None
+    apart_ciede2000: Bounds[float] | None
     product: str
     why: str
 

@@ -5,7 +5,7 @@ use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
     colour::AnyLevel,
-    error::raise,
+    error::{FoilworkError, raise},
 };
 use foilwork::{
     colour::Level,
@@ -35,8 +35,8 @@ answer! {
         taken_percent: f64,
         /// Of all the hair, what is taken there, in percent.
         of_head_percent: f64,
-        /// Foils.
-        foils: u32,
+        /// Foils; ``None`` where no count was given.
+        foils: Option<u32>,
     }
 }
 
@@ -90,14 +90,15 @@ answer! {
         /// So many foils over the whole head: each region by the hair that is taken there, the counts adding up.
         ///
         /// Args:
-        ///     foils: how many in all.
+        ///     foils: how many in all; what is asked of each region where there is no count.
         ///     template: the regions; foilwork's where none is given.
         ///
         /// Returns:
         ///     A ``RegionFoils`` for each region.
-        #[pyo3(signature = (foils, template = None))]
-        fn lay(&self, foils: u32, template: Option<&Template>) -> PyResult<Vec<RegionFoils>> {
-            let laid = self.core()?.lay(&Template::or_standard(template)?, foils);
+        #[pyo3(signature = (foils = None, template = None))]
+        fn lay(&self, foils: Option<u32>, template: Option<&Template>) -> PyResult<Vec<RegionFoils>> {
+            let (blend, template) = (self.core()?, Template::or_standard(template)?);
+            let laid = foils.map_or_else(|| blend.asks(&template), |foils| blend.lay(&template, foils));
             let region = |region: head::RegionFoils| RegionFoils {
                 region: region.region,
                 order: region.order,
@@ -115,7 +116,15 @@ impl Gradient {
     fn core(&self) -> PyResult<head::Gradient> {
         let start = (cm(self.start_outline_cm)?, cm(self.start_interior_cm)?);
         let share = (percent(self.share_outline_percent)?, percent(self.share_interior_percent)?);
-        head::Gradient::new(start, share, cm(self.length_cm)?).map_err(raise)
+        let names = [
+            "`start_outline_cm`",
+            "`start_interior_cm`",
+            "`share_outline_percent`",
+            "`share_interior_percent`",
+            "`length_cm`",
+        ];
+        let made = head::Gradient::new(start, share, cm(self.length_cm)?);
+        made.map_err(|error| FoilworkError::new_err(error.told_with(names)))
     }
 }
 

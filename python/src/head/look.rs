@@ -102,8 +102,8 @@ answer! {
         outline_over_interior_lab_l: Option<Estimate<f64>>,
         /// The same of what is seen from the front over the rest.
         front_over_behind_lab_l: Option<Estimate<f64>>,
-        /// Whether it reads as wanted.
-        as_wanted: bool,
+        /// Whether it reads as wanted, by the best estimates; ``None`` where nothing is asked for.
+        as_wanted: Option<bool>,
         /// What to change when it does not; the largest step first.
         change: Option<Change>,
         /// The regions that it was read in.
@@ -145,7 +145,7 @@ impl RegionLook {
 /// Args:
 ///     placed: the hair of sections in regions.
 ///     natural: hair that no section has.
-///     wish: ``"bright-outline"``, ``"bright-front"`` or ``"even"``.
+///     wish: ``"bright-outline"``, ``"bright-front"`` or ``"even"``; without one it is only read.
 ///     template: the regions; foilwork's where none is given.
 ///
 /// Returns:
@@ -169,11 +169,11 @@ impl RegionLook {
 ///     >>> read_head(inside, rest, "bright-outline").change.section
 ///     'rim'
 #[pyfunction]
-#[pyo3(signature = (placed, natural, wish, template = None))]
+#[pyo3(signature = (placed, natural, wish = None, template = None))]
 pub fn read_head(
     placed: Sequence<Placed>,
     natural: &Swatch,
-    wish: &str,
+    wish: Option<&str>,
     template: Option<Template>,
 ) -> PyResult<HeadLook> {
     let regions = Template::or_standard(template.as_ref())?;
@@ -190,7 +190,8 @@ pub fn read_head(
         let (rest, light) = (one.rest.swatch, one.light.swatch);
         parts.push(head::Placed { section: &one.section, region, of_region, lightened, rest, light });
     }
-    let look = head::read_head(&regions, &parts, &natural.swatch, wish.parse().map_err(raise)?);
+    let wish = wish.map(str::parse).transpose().map_err(raise)?;
+    let look = head::read_head(&regions, &parts, &natural.swatch, wish);
     let region = |look: &head::RegionLook| RegionLook {
         region: look.region.clone(),
         hair_percent: look.hair.into(),

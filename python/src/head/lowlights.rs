@@ -1,6 +1,11 @@
 //! Wrappers of `foilwork::head`: darker strands for depth.
 
-use crate::{answer::answer, bounds::Estimate, colour::AnyLevel, error::raise};
+use crate::{
+    answer::answer,
+    bounds::Estimate,
+    colour::AnyLevel,
+    error::{FoilworkError, raise},
+};
 use foilwork::{head, quantity::Share};
 use pyo3::prelude::*;
 
@@ -11,10 +16,10 @@ answer! {
         level: f64,
         /// The share of the section's hair that is made darker, in percent.
         share_percent: f64,
-        /// Foils of them.
-        foils: Estimate<u32>,
-        /// Light foils between two of them, so that they lie evenly.
-        light_foils_between: u32,
+        /// Foils of them; ``None`` where the hair of a foil is not known.
+        foils: Option<Estimate<u32>>,
+        /// Light foils between two of them, so that they lie evenly; ``None`` where none are counted.
+        light_foils_between: Option<u32>,
     }
 }
 
@@ -25,8 +30,8 @@ answer! {
 ///     wanted_level: what it is to read as.
 ///     lowlight_level: the level of the darker strands.
 ///     natural_level: the natural base; nothing at the root is darker than it.
-///     per_foil_percent: the share of its hair that is in one foil.
-///     light_foils: how many light foils it has.
+///     per_foil_percent: the share of its hair that is in one light foil, where that is known.
+///     light_foils: how many light foils it has, where they are counted.
 ///
 /// Returns:
 ///     A ``Lowlights``.
@@ -43,22 +48,24 @@ answer! {
 ///     >>> 30 < depth.share_percent < 60
 ///     True
 #[pyfunction]
-#[pyo3(signature = (now_level, wanted_level, *, lowlight_level, natural_level, per_foil_percent, light_foils))]
+#[pyo3(signature = (now_level, wanted_level, *, lowlight_level, natural_level, per_foil_percent = None, light_foils = None))]
 pub fn lowlights(
     now_level: AnyLevel,
     wanted_level: AnyLevel,
     lowlight_level: AnyLevel,
     natural_level: AnyLevel,
-    per_foil_percent: f64,
-    light_foils: u32,
+    per_foil_percent: Option<f64>,
+    light_foils: Option<u32>,
 ) -> PyResult<Lowlights> {
-    let per_foil = Share::from_percent(per_foil_percent).map_err(raise)?;
-    let found = head::lowlights(now_level.0, wanted_level.0, lowlight_level.0, natural_level.0, per_foil, light_foils)
-        .map_err(raise)?;
+    let per_foil = per_foil_percent.map(Share::from_percent).transpose().map_err(raise)?;
+    let light = per_foil.map(|per_foil| (per_foil, light_foils.unwrap_or(0)));
+    let found = head::lowlights(now_level.0, wanted_level.0, lowlight_level.0, natural_level.0, light);
+    let found =
+        found.map_err(|error| FoilworkError::new_err(error.told_with(["`wanted_level`", "`lowlight_level`"])))?;
     Ok(Lowlights {
         level: found.level.number(),
         share_percent: found.share.percent(),
-        foils: Estimate(found.foils.to_array()),
+        foils: found.foils.map(|foils| Estimate(foils.to_array())),
         light_foils_between: found.light_foils_between,
     })
 }

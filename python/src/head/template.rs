@@ -23,7 +23,8 @@ answer! {
     ///     outline: whether it is part of hairline or nape line.
     ///     inward_percent: how far inside it lies: 0 at the outline, 100 at the crown.
     ///     front: whether it is seen from the front.
-    ///     place: where it is drawn: left, top, width, height on a map of 12 by 16, the face at the top.
+    ///     place: where it lies: left, top, width, height on a map of 12 by 16, the face at the top; without it a template is
+    ///         drawn as a list.
     ///
     /// Raises:
     ///     FoilworkError: a share out of range.
@@ -45,12 +46,12 @@ answer! {
         inward_percent: f64,
         /// Whether it is seen from the front.
         front: bool,
-        /// Where it is drawn: left, top, width, height.
-        place: (f64, f64, f64, f64),
+        /// Where it lies: left, top, width, height; ``None`` where that is not stated.
+        place: Option<(f64, f64, f64, f64)>,
     }
     impl {
         #[new]
-        #[pyo3(signature = (name, area_percent, *, density_percent = None, outline = false, inward_percent = None, front = false, place = (0.0, 0.0, 12.0, 1.0)), text_signature = "(name, area_percent, *, density_percent=100, outline=False, inward_percent=None, front=False, place=(0.0, 0.0, 12.0, 1.0))")]
+        #[pyo3(signature = (name, area_percent, *, density_percent = None, outline = false, inward_percent = None, front = false, place = None), text_signature = "(name, area_percent, *, density_percent=100, outline=False, inward_percent=None, front=False, place=None)")]
         #[allow(clippy::too_many_arguments)]
         fn new(
             name: String,
@@ -59,7 +60,7 @@ answer! {
             outline: bool,
             inward_percent: Option<f64>,
             front: bool,
-            place: (f64, f64, f64, f64),
+            place: Option<(f64, f64, f64, f64)>,
         ) -> PyResult<Self> {
             let density_percent = density_percent.map_or(Estimate([100.0; 3]), |density| density.0);
             let inward_percent = inward_percent.unwrap_or(if outline { 0.0 } else { 50.0 });
@@ -87,9 +88,9 @@ impl<'py> FromPyObject<'_, 'py> for Percent {
 impl Region {
     fn core(&self) -> PyResult<head::Region> {
         let [low, best, high] = self.density_percent.0;
-        let (left, top, width, height) = self.place;
-        if !(low > 0.0 && high < 1000.0) {
-            let text = format!("density_percent {best} is out of range (give 0 to 1000 % of the mean)");
+        let off = [low, best, high].into_iter().find(|bound| !(*bound > 0.0 && *bound < 1000.0));
+        if let Some(off) = off {
+            let text = format!("density_percent {off} is out of range (give 0 to 1000 % of the mean)");
             return Err(FoilworkError::new_err(text));
         }
         Ok(head::Region {
@@ -99,12 +100,11 @@ impl Region {
             outline: self.outline,
             inward: Share::from_percent(self.inward_percent).map_err(raise)?,
             front: self.front,
-            place: [left, top, width, height],
+            place: self.place.map(|(left, top, width, height)| [left, top, width, height]),
         })
     }
 
     fn of(region: &head::Region) -> Self {
-        let [left, top, width, height] = region.place;
         Self {
             name: region.name.clone(),
             area_percent: region.area.percent(),
@@ -112,7 +112,7 @@ impl Region {
             outline: region.outline,
             inward_percent: region.inward.percent(),
             front: region.front,
-            place: (left, top, width, height),
+            place: region.place.map(|[left, top, width, height]| (left, top, width, height)),
         }
     }
 }

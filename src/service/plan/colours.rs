@@ -175,10 +175,7 @@ impl Stage<'_, '_> {
             None if !change.best().is_lift() && work.shades().next().is_some() => self.toned(work, exposed),
             None => (Swatch::of_look(target, &work.tone), None),
         };
-        let taken = self.request.file.section.get(work.in_request).and_then(|section| section.taken_percent);
-        let field = format!("{}.taken_percent", work.task.field);
-        let of_panel = || Some(work.task.on_head?.layout?.share_of_panel.best());
-        let taken = taken.map(Share::from_percent).transpose().in_field(&field)?.or_else(of_panel);
+        let taken = work.taken(self.request)?;
         let own = self.mixes.get(work.place);
         Ok(SectionColour {
             section: work.name().to_owned(),

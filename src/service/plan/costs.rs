@@ -3,6 +3,7 @@
 use super::{
     ChairTime, Mix, PartKind,
     sections::{Sections, Work},
+    stock::pieces,
     timeline::Timeline,
 };
 use crate::{
@@ -159,17 +160,12 @@ fn consumables(
 ) -> Result<Vec<CostEntry>, Problems> {
     let consumables = &request.shop.consumables;
     if consumables.iter().any(|consumable| consumable.per == Per::Foil) {
-        let uncounted = sections.iter().filter(|work| work.task.foils.is_none() && work.is_in_foil());
         let of = |work: &Work| LeftOut { what: LeftOutCost::Foils, of: Some(work.name().to_owned()) };
-        left_out.extend(uncounted.map(of));
+        left_out.extend(sections.uncounted_foils().map(of));
     }
-    let foils: u32 = sections.iter().filter_map(|work| work.task.foils).sum();
+    let foils = sections.foils();
     let supply = |(i, consumable): (usize, &Consumable)| {
-        let pieces = consumable.pieces.unwrap_or(1);
-        let used = match consumable.per {
-            Per::Service => pieces,
-            Per::Foil => pieces.saturating_mul(foils),
-        };
+        let used = pieces(consumable, foils).best();
         let field = format!("shop.consumable[{}].price", i + 1);
         let pack = PackPrice::new(consumable.price, Measure::Count(consumable.pack_pieces)).in_field(&field)?;
         let source = CostSource::Supply { pack, used: Measure::Count(used), wasted: None };

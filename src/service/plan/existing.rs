@@ -9,6 +9,7 @@ use crate::{
         request::InField,
         shape::{Analysis, ExistingColour, Zone},
     },
+    source::Interval,
     text::number,
 };
 use schemars::JsonSchema;
@@ -96,7 +97,7 @@ pub(super) fn read(analysis: &Analysis) -> Result<Vec<Existing>, Problems> {
 pub(super) fn strand(
     existing: &[Existing],
     analysis: &Analysis,
-    natural: Level,
+    natural: Interval<Level>,
 ) -> Result<Option<BandedStrand>, Problems> {
     let stated = existing.iter().enumerate().filter_map(|(i, one)| Some((i, one, one.from?, one.to?)));
     let mut stated: Vec<_> = stated.collect();
@@ -105,9 +106,14 @@ pub(super) fn strand(
     stated.sort_by(|(.., one, _), (.., other, _)| one.partial_cmp(other).unwrap_or(std::cmp::Ordering::Equal));
     let mut bands: Vec<Band> = Vec::new();
     let mut end = Length::MIN;
-    let grown = |from, to| Band { from, to, level: natural, tone: None, artificial: false };
+    let grown = |from, to| Band { from, to, level: natural.best(), tone: None, artificial: false };
     for (i, one, from, to) in stated {
         let field = format!("analysis.existing[{}]", i + 1);
+        if from >= length {
+            let message =
+                format!("{from} is beyond the ends, `analysis.length_cm` is {length}: correct one of the two");
+            return Err(message).in_field(&format!("{field}.from_cm"));
+        }
         if to <= from {
             let message = format!("{to} is not behind `from_cm` {from}: swap them");
             return Err(message).in_field(&format!("{field}.to_cm"));
@@ -126,7 +132,7 @@ pub(super) fn strand(
             bands.push(grown(end, from));
         }
         // Lightened hair is not as it grows either.
-        let artificial = one.artificial || one.level != natural;
+        let artificial = one.artificial || one.level > natural.high();
         bands.push(Band { from, to, level: one.level, tone: one.tone.clone(), artificial });
         end = to;
     }

@@ -28,9 +28,9 @@ pub struct Hair {
     /// Share of white hair, by area; exact where it is stated, with its bounds where it was counted.
     #[serde(rename = "white_percent")]
     pub white: Interval<Share>,
-    /// How much of the hair was looked at for it, and the regions that were counted.
+    /// How much of the hair lies in the regions that were counted for it; absent where it is stated.
     #[serde(rename = "white_counted_percent")]
-    pub white_counted: Share,
+    pub white_counted: Option<Share>,
     /// The regions that were counted, where any were.
     pub white_counted_in: Vec<String>,
     /// Diameter of a strand.
@@ -81,16 +81,16 @@ impl Hair {
         Ok(Self {
             natural_level,
             natural_level_margin_levels: margin.map(LevelChange::from_levels).transpose().in_field(field)?,
-            white: request.white.white,
-            white_counted: request.white.counted,
-            white_counted_in: request.white.regions.clone(),
+            white: request.white,
+            white_counted: request.white_counted.as_ref().map(|counted| counted.counted),
+            white_counted_in: request.white_counted.as_ref().map(|counted| counted.regions.clone()).unwrap_or_default(),
             texture: analysis.texture,
             density: analysis.density,
             porosity: analysis.porosity,
             elasticity: analysis.elasticity,
             scalp: analysis.scalp,
             length: analysis.length_cm.map(Length::from_cm).transpose().in_field("analysis.length_cm")?,
-            strand: existing::strand(&existing, analysis, natural)?,
+            strand: existing::strand(&existing, analysis, natural_level)?,
             existing,
             history: analysis.history.clone(),
             skin_test: test(analysis.skin_test.as_ref(), "analysis.skin_test")?,

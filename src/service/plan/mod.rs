@@ -1,7 +1,8 @@
 //! The plan: what to weigh, in which order, what was checked, what it costs, and what nobody knows.
 //!
 //! It is made by a row of stages, each in a file of its own and each reading only the results of those before it: the
-//! hair as it is, sections, strengths left open, mixes, colours, timeline, lift, money. The checks read the finished stages.
+//! hair as it is, sections, strengths left open, mixes, colours, timeline, lift, head, stock, money, day. The checks read
+//! the finished stages.
 
 mod canvas;
 mod cards;

@@ -79,6 +79,24 @@ impl<'r> Work<'r> {
         self.task.technique.is_some_and(Technique::is_in_foil)
     }
 
+    /// Its foils, stated or counted on its panels.
+    pub(super) fn foils(&self) -> Option<Interval<u32>> {
+        self.task.on_head?.foils
+    }
+
+    /// Of the hair of its area, how much it takes: as stated, else by its regions, else by its panels.
+    pub(super) fn taken(&self, request: &Request) -> Result<Option<Share>, Problems> {
+        let section = request.file.section.get(self.in_request).filter(|_| self.is_section());
+        let stated = section.and_then(|section| section.taken_percent).map(Share::from_percent).transpose();
+        let stated = stated.in_field(&format!("{}.taken_percent", self.task.field))?;
+        let of_regions = || {
+            let bears = request.map.as_ref()?.bears(self.name())?;
+            Some(Share::nearest(100.0 * self.task.share?.percent() / bears.best().percent()))
+        };
+        let of_panel = || Some(self.task.on_head?.layout?.share_of_panel.best());
+        Ok(stated.or_else(of_regions).or_else(of_panel))
+    }
+
     pub(super) fn has_peroxide(&self) -> bool {
         self.task.oxidant != Oxidant::Nothing
     }
@@ -177,6 +195,17 @@ impl<'r> Sections<'r> {
     /// The tasks at these places of the request.
     pub(super) fn places(&self, places: &[usize]) -> impl Iterator<Item = &Work<'r>> {
         places.iter().filter_map(|place| self.0.iter().find(|work| work.in_request == *place))
+    }
+
+    /// All foils that are counted: counts that were stated are exact, those of panels have bounds.
+    pub(super) fn foils(&self) -> Interval<u32> {
+        let counts = self.0.iter().filter_map(Work::foils);
+        counts.fold(Interval::exact(0), |sum, count| sum.combine(count, u32::saturating_add))
+    }
+
+    /// What lies in foils that nobody counted.
+    pub(super) fn uncounted_foils(&self) -> impl Iterator<Item = &Work<'r>> {
+        self.0.iter().filter(|work| work.is_in_foil() && work.foils().is_none())
     }
 
     pub(super) fn lighten(&self) -> bool {

@@ -10,14 +10,14 @@ use crate::{
     head::Gradient,
     lift::StrandReading,
     limits::Jurisdiction,
-    quantity::{Duration, Mass, Temperature},
+    quantity::{Duration, Mass, Share, Temperature},
     reader::{self, InField},
     service::{
         file::{Moment, Problems},
         shape::{Finish, ServiceFile},
     },
     shop::{Per, Shop},
-    source::Basis,
+    source::{Basis, Interval},
 };
 
 /// A service file with every number a quantity and every name resolved.
@@ -42,7 +42,9 @@ pub(in crate::service) struct Request {
     /// The hair in grams.
     pub(in crate::service) amounts: HairAmounts,
     /// How much of it is white.
-    pub(in crate::service) white: WhiteShare,
+    pub(in crate::service) white: Interval<Share>,
+    /// The counts it is from, where it is not stated.
+    pub(in crate::service) white_counted: Option<WhiteShare>,
     /// How the light falls off inward.
     pub(in crate::service) gradient: Option<Gradient>,
     /// Hands, basins and the small work.
@@ -89,7 +91,7 @@ impl Request {
         let items = shelf::items(&shop);
         let amounts = HairAmounts::of(&file.analysis)?;
         let template = head_map::template(file)?;
-        let white = head_map::white(file, &template)?;
+        let (white, white_counted) = head_map::white(file, &template)?;
         let map = HeadMap::of(file, &template)?;
         let gradient = file.gradient.as_ref().map(|entry| head_map::gradient(entry, amounts.length)).transpose()?;
         let asked = head_map::asked(file, map.as_ref(), gradient)?;
@@ -134,6 +136,7 @@ impl Request {
             tasks,
             amounts,
             white,
+            white_counted,
             gradient,
             floor,
             map,

@@ -22,10 +22,10 @@ pub(in crate::service) struct HairAmounts {
     pub(in crate::service) head: HeadOfHair,
     /// Length of the hair, where it is stated: without it there are no grams.
     pub(in crate::service) length: Option<Length>,
-    /// What has grown in since the last colour, where that is known.
-    pub(in crate::service) regrowth: Option<Interval<Length>>,
-    /// What must have grown in since by the weeks, where bands say it too.
-    pub(in crate::service) by_weeks: Option<Interval<Length>>,
+    /// What has grown in since the last colour, where the weeks are stated.
+    pub(in crate::service) grown: Option<Interval<Length>>,
+    /// Where the first band of colour begins, where bands are stated.
+    first_band: Option<Length>,
 }
 
 /// The foils of a section, and how its colour lies along the strand.
@@ -78,23 +78,32 @@ impl HairAmounts {
         let length = analysis.length_cm.map(Length::from_cm).transpose().in_field("analysis.length_cm")?;
         let weeks = analysis.weeks_since_colour.map(Weeks::from_weeks).transpose();
         let weeks = weeks.in_field("analysis.weeks_since_colour")?;
-        let by_weeks = weeks.map(|weeks| grown(weeks.into(), growth(facts.group).value));
-        // Bands say where colour begins; where one begins at the scalp nothing has grown in.
+        let grown = weeks.map(|weeks| grown(weeks.into(), growth(facts.group).value));
         let first = analysis
             .existing
             .iter()
             .filter_map(|band| band.from_cm)
             .fold(None, |first: Option<f64>, from| Some(first.map_or(from, |first| first.min(from))));
-        let by_bands = first.map(Length::from_cm).transpose().in_field("analysis.existing")?;
-        let regrowth = by_bands.map(Interval::exact).or(by_weeks);
-        Ok(Self { facts, head: facts.head(), length, regrowth, by_weeks: by_weeks.filter(|_| by_bands.is_some()) })
+        let first_band = first.map(Length::from_cm).transpose().in_field("analysis.existing")?;
+        Ok(Self { facts, head: facts.head(), length, grown, first_band })
     }
 
-    /// The root is what has grown in since the last colour; where that is not known, 2.5 cm (1.5 to 4), assumed.
+    /// The length of the hair, or the usual one.
+    pub(in crate::service) fn length_or_usual(&self) -> Length {
+        self.length.unwrap_or_else(|| Length::nearest(USUAL_LENGTH))
+    }
+
+    /// The root ends where the first band of colour begins, else with what has grown in since the last colour; where neither
+    /// is known, at 2.5 cm (1.5 to 4), assumed.
     fn root(&self, length: Length) -> Interval<Length> {
         let half = length.cm() / 2.0;
         let usual = || Interval::ordered(1.5, 2.5, 4.0);
-        let known = self.regrowth.filter(|grown| grown.best().cm() > 0.0).map(|grown| grown.map(Length::cm));
+        let known = self
+            .first_band
+            .map(Interval::exact)
+            .or(self.grown)
+            .filter(|grown| grown.best().cm() > 0.0)
+            .map(|grown| grown.map(Length::cm));
         known.unwrap_or_else(usual).map(|cm: f64| Length::nearest(cm.min(half)))
     }
 
@@ -113,7 +122,7 @@ impl HairAmounts {
         asked: Asked,
         (lightens, on_scalp): (bool, bool),
     ) -> Result<SectionFoils, Problems> {
-        let length = self.length.unwrap_or_else(|| Length::nearest(USUAL_LENGTH));
+        let length = self.length_or_usual();
         let layout = section.panel.as_ref().map(|panel| layout(panel, section.technique, &format!("{field}.panel")));
         let layout = layout.transpose()?;
         let panels = section.panel.as_ref().and_then(|panel| panel.count).unwrap_or(1);

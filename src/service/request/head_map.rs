@@ -36,12 +36,15 @@ pub(super) fn template(file: &ServiceFile) -> Result<Template, Problems> {
     }
 }
 
-/// The white share of all the hair: stated, or from the counts of regions by the hair they bear.
-pub(super) fn white(file: &ServiceFile, template: &Template) -> Result<WhiteShare, Problems> {
+/// The white share of all the hair: stated, or from the counts of regions by the hair they bear, with those counts.
+pub(super) fn white(
+    file: &ServiceFile,
+    template: &Template,
+) -> Result<(Interval<Share>, Option<WhiteShare>), Problems> {
     let analysis = &file.analysis;
     if let Some(percent) = analysis.white_percent {
         let white = Share::from_percent(percent).in_field("analysis.white_percent")?;
-        return Ok(WhiteShare { white: white.into(), counted: Share::ALL, regions: Vec::new() });
+        return Ok((white.into(), None));
     }
     let hair = template.hair();
     let mut counts: Vec<WhiteCount> = Vec::new();
@@ -60,12 +63,18 @@ pub(super) fn white(file: &ServiceFile, template: &Template) -> Result<WhiteShar
         let share = hair.get(place).map_or(Share::NONE, Interval::best);
         counts.push(WhiteCount { region: region.clone(), share, white: *white, counted: *counted });
     }
-    white_share(&counts)
+    let counted = white_share(&counts)
         .ok_or("no region was counted: count one, or give `white_percent`")
-        .in_field("analysis.white_counts")
+        .in_field("analysis.white_counts")?;
+    Ok((counted.white, Some(counted)))
 }
 
 impl HeadMap {
+    /// The share of all the hair in the area of a section; none where it does not say where it lies.
+    pub(in crate::service) fn bears(&self, section: &str) -> Option<Interval<Share>> {
+        self.hair.iter().find(|(name, _)| name == section).map(|(_, share)| *share)
+    }
+
     /// None when no section says where it lies.
     pub(super) fn of(file: &ServiceFile, template: &Template) -> Result<Option<Self>, Problems> {
         if file.section.iter().all(|section| section.regions.is_empty()) {
@@ -111,8 +120,8 @@ pub(super) fn asked(
         let share = own.or(blended.map(|blended| blended.of_head)).filter(|share| *share > Share::NONE);
         let missing = "missing: state it, or a `gradient` and the section's `regions`, of which it takes some hair";
         let share = share.ok_or(missing).in_field(&field)?;
-        let area = map.and_then(|map| map.hair.iter().find(|(name, _)| *name == section.name));
-        if let Some((_, area)) = area.filter(|(_, area)| share > area.high()) {
+        let area = map.and_then(|map| map.bears(&section.name));
+        if let Some(area) = area.filter(|area| share > area.high()) {
             let way_out = format!(
                 "{share} of the hair is more than its `regions` bear, {:.0} at most: give less, or more regions",
                 area.high()
@@ -155,21 +164,19 @@ pub(super) fn gradient(entry: &GradientEntry, length: Option<Length>) -> Result<
     );
     // The longest that a file may state, where it states none.
     let length = length.unwrap_or_else(|| Length::nearest(200.0));
-    let named = |error: crate::head::GradientError| {
-        let text = error.to_string();
-        let cm = text.replace("start_outline`", "start_outline_cm`").replace("start_interior`", "start_interior_cm`");
-        let percent = cm
-            .replace("share_outline`", "share_outline_percent`")
-            .replace("share_interior`", "share_interior_percent`");
-        percent.replace("hair's `length`", "hair's `analysis.length_cm`")
-    };
-    Gradient::new(start, share, length).map_err(named).in_field("gradient")
+    let names = [
+        "`start_outline_cm`",
+        "`start_interior_cm`",
+        "`share_outline_percent`",
+        "`share_interior_percent`",
+        "`analysis.length_cm`",
+    ];
+    Gradient::new(start, share, length).map_err(|error| error.told_with(names)).in_field("gradient")
 }
 
 fn region((i, entry): (usize, &RegionEntry)) -> Result<Region, Problems> {
     let field = |name: &str| format!("region[{}].{name}", i + 1);
     let inward = entry.inward_percent.unwrap_or(if entry.outline { 0.0 } else { 50.0 });
-    let row = f64::from(u32::try_from(i).unwrap_or(u32::MAX));
     Ok(Region {
         name: entry.name.clone(),
         area: Share::from_percent(entry.area_percent).in_field(&field("area_percent"))?,
@@ -177,7 +184,7 @@ fn region((i, entry): (usize, &RegionEntry)) -> Result<Region, Problems> {
         outline: entry.outline,
         inward: Share::from_percent(inward).in_field(&field("inward_percent"))?,
         front: entry.front,
-        // A list, one under the other: where a region of one's own lies is not stated.
-        place: [0.0, row, 12.0, 1.0],
+        // A file says how a region is, not where on the map.
+        place: None,
     })
 }

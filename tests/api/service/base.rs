@@ -158,6 +158,11 @@ pub(super) fn changed(mut file: ServiceFile, change: impl FnOnce(&mut ServiceFil
     plan(&file).unwrap()
 }
 
+/// A number against what it is by hand.
+pub(super) fn near(got: f64, want: f64, tolerance: f64) {
+    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
+}
+
 /// What one check came to, every time it was made.
 pub(super) fn verdicts(plan: &Plan, check: &str) -> Vec<Verdict> {
     found(plan, check).map(|finding| finding.verdict).collect()

@@ -1,16 +1,13 @@
 //! A gradient in the service file: share, start and foils of the sections from the regions in which they lie.
 
-use super::base::{changed, fine};
+use super::base::{changed, fine, near};
 use foilwork::{
     colour::{Level, Swatch},
+    head::Technique,
     service::{Plan, SectionPlan, ServiceFile, plan},
 };
 use rstest::rstest;
 use serde_json::json;
-
-fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
-}
 
 fn blended(file: &mut ServiceFile) {
     file.analysis.length_cm = Some(30.0);
@@ -57,7 +54,11 @@ fn shares_starts_and_foils_by_hand() {
         region("nape line").order < region("crown").order && region("crown").order < region("front hairline").order
     );
     assert!(region("front hairline").taken > region("crown").taken);
-    assert_eq!(laid.iter().map(|region| region.foils).sum::<u32>(), 30);
+    // All thirty lie where the two sections lie: the edge has no more of its 19 in the nape line than there is hair.
+    assert_eq!(laid.iter().filter_map(|region| region.foils).sum::<u32>(), 30);
+    assert_eq!(region("crown").foils, Some(11));
+    assert_eq!((region("front hairline").foils, region("nape line").foils), (Some(13), Some(6)));
+    assert_eq!(region("back").foils, None);
 }
 
 /// What a section states counts before the gradient.
@@ -115,9 +116,35 @@ fn lowlights_for_the_depth_that_is_wanted() {
     let now = y(plan.colour[0].look.as_ref().unwrap().perceived_level.best().number());
     near(depth.share.percent(), 100.0 * (now - y(8.0)) / (now - y(6.5)), 1e-6);
     // Ten foils of a tenth of the section each.
-    near(f64::from(depth.foils.best()), depth.share.percent() / 10.0, 1.0);
+    near(f64::from(depth.foils.unwrap().best()), depth.share.percent() / 10.0, 1.0);
     let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(flat.contains("depth:") && flat.contains("foils of level 6.5"), "{flat}");
+}
+
+/// Painted freehand there is no foil to count: the share is all that is known.
+#[test]
+fn lowlights_without_foils_are_a_share() {
+    let plan = changed(fine(), |file| {
+        (file.section[0].technique, file.section[0].foils) = (Technique::Freehand, None);
+        file.section[0].taken_percent = Some(100.0);
+        file.section[0].lowlights = serde_json::from_value(json!({ "level": 6.5, "reads_as_level": 8 })).ok();
+    });
+    let depth = of(&plan, "top").lowlights.unwrap();
+    assert_eq!((depth.foils, depth.light_foils_between), (None, None));
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("depth: strands of level 6.5"), "{flat}");
+}
+
+/// Nobody said how many foils: none is invented, and none is printed.
+#[test]
+fn a_gradient_without_foils_counts_none() {
+    let plan = changed(fine(), |file| {
+        blended(file);
+        file.gradient.as_mut().unwrap().foils = None;
+    });
+    assert!(plan.head.gradient.iter().all(|region| region.foils.is_none()));
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("crown 20 5.0 -"), "{flat}");
 }
 
 /// The colour of a panel reads by what the panel takes where nothing else is said.

@@ -1,6 +1,6 @@
 //! Hair, foils and the look of the head in a plan.
 
-use super::base::{changed, fine};
+use super::base::{changed, fine, near};
 use foilwork::{
     finding::{Rule, Verdict},
     head::{ServiceClass, Technique, Wish},
@@ -9,10 +9,6 @@ use foilwork::{
 };
 use rstest::rstest;
 use serde_json::json;
-
-fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
-}
 
 /// The sheet without its line breaks.
 fn one_line(plan: &Plan) -> String {
@@ -111,7 +107,7 @@ fn a_bright_outline_reads_as_asked() {
     let (top, outline) = if plan.head.sections[0].section == "top" { (0, 1) } else { (1, 0) };
     near(shadow(outline), 1.0, 1e-9);
     near(shadow(top), 1.0 + 2.0 * (0.8 * 13.0 + 12.0) / 25.0, 1e-9);
-    assert!(look.as_wanted && look.outline_over_interior.unwrap().best() > 2.0);
+    assert!(look.as_wanted == Some(true) && look.outline_over_interior.unwrap().best() > 2.0);
     assert!(one_line(&plan).contains("Reads as asked: bright outline, quieter crown."));
     assert!(plan.findings.iter().all(|finding| finding.verdict != Verdict::Stop));
     assert!(one_line(&mapped(9.0, Wish::Even)).contains("Does not read as asked"));
@@ -228,4 +224,70 @@ fn a_technique_is_held_against_what_is_wanted(
     assert!(found.text.contains(want), "{}", found.text);
     let choice = plan.head.sections[0].technique_choice.as_ref().unwrap();
     assert_eq!(choice.rejected.len() + usize::from(choice.technique.is_some()), 6);
+}
+
+/// New growth only: it is no choice for the lengths, so nothing was judged.
+#[test]
+fn regrowth_is_not_held_against_what_is_wanted() {
+    let plan = changed(fine(), |file| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].technique = Technique::Regrowth;
+        file.section[0].wants = serde_json::from_value(json!({ "start": "line", "upkeep_weeks": 2 })).ok();
+    });
+    let found = plan.findings.iter().find(|finding| finding.rule == Rule::Technique).unwrap();
+    assert_eq!(found.verdict, Verdict::NotJudged, "{}", found.text);
+}
+
+/// A weave begins in a line; over-directed by 4 cm it does not, and is judged as it is planned.
+#[test]
+fn an_over_directed_weave_is_judged_as_it_is_planned() {
+    let plan = changed(fine(), |file| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].taken_percent = Some(40.0);
+        file.section[0].over_directed =
+            serde_json::from_value(json!({ "ahead_cm": 2, "out_cm": 5, "panel_depth_cm": 4 })).ok();
+        file.section[0].wants = serde_json::from_value(json!({ "start": "diffuse", "upkeep_weeks": 2 })).ok();
+    });
+    let top = &plan.head.sections[0];
+    assert_eq!(top.softness.to_string(), "diffuse");
+    let choice = top.technique_choice.as_ref().unwrap();
+    let of_weave = choice.rejected.iter().find(|other| other.technique == Technique::Weave);
+    assert!(of_weave.is_none_or(|weave| weave.does_it), "{of_weave:?}");
+}
+
+/// A file says how its regions are, not where they lie: nobody can say which of them a part runs through.
+#[test]
+fn a_part_needs_to_know_where_regions_lie() {
+    let plan = changed(fine(), |file| {
+        file.service.part = Some(foilwork::head::PartLine::Left);
+        file.region = serde_json::from_value(json!([
+            {"name": "edge", "area_percent": 20, "outline": true, "front": true},
+            {"name": "inside", "area_percent": 80, "front": true},
+        ]))
+        .unwrap();
+        file.section[0].share_percent = Some(10.0);
+        file.section[0].regions = serde_json::from_value(json!([{"name": "edge"}])).unwrap();
+    });
+    assert!(plan.head.look.as_ref().unwrap().part.as_ref().unwrap().regions.is_empty());
+    assert!(one_line(&plan).contains("the template does not say which of its regions lie there"));
+}
+
+/// An outline that is lighter by the estimate, but not by its bounds, is noted and not passed.
+#[test]
+fn a_look_that_the_bounds_leave_open_is_noted() {
+    let verdict = |plan: &Plan| plan.findings.iter().find(|finding| finding.rule == Rule::HeadReads).unwrap().verdict;
+    let mut open = 0;
+    for outline in [1.0, 1.5, 2.0, 2.5, 3.0] {
+        let plan = mapped(outline, Wish::BrightOutline);
+        let look = &plan.head.look.as_ref().unwrap().look;
+        let over = look.outline_over_interior.unwrap();
+        let want = match (over.low() >= 2.0, over.best() >= 2.0) {
+            (true, _) => Verdict::Passed,
+            (false, true) => Verdict::Note,
+            (false, false) => Verdict::Warning,
+        };
+        assert_eq!(verdict(&plan), want, "{over:?}");
+        open += usize::from(want == Verdict::Note);
+    }
+    assert!(open > 0, "one of them is left open");
 }

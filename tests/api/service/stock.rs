@@ -1,19 +1,15 @@
 //! What the plan takes from the shelf, against what is in hand.
 
-use super::base::{changed, fine, shop, texts, verdicts};
+use super::base::{changed, fine, near, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{Note, Warning},
-    service::{Plan, ServiceFile, StockCover, StockLine},
+    service::{Plan, ServiceFile, StockCover, StockLine, shape::Section},
     shop::shape::{ConsumableEntry, DeveloperEntry, LightenerEntry, ShadeEntry},
     shop::{Per, StrengthBasis},
 };
 
 fn line<'p>(plan: &'p Plan, product: &str) -> &'p StockLine {
     plan.stock.products.iter().find(|line| line.product == product).unwrap()
-}
-
-fn near(got: f64, want: f64) {
-    assert!((got - want).abs() < 1e-6, "got {got}, want {want}");
 }
 
 fn consumable(name: &str, per: Per, in_hand_pieces: Option<u32>) -> ConsumableEntry {
@@ -26,8 +22,8 @@ fn consumable(name: &str, per: Per, in_hand_pieces: Option<u32>) -> ConsumableEn
 #[test]
 fn grams_add_up_over_all_bowls() {
     let plan = changed(fine(), |_| ());
-    near(line(&plan, "powder").wanted.best().g(), 15.0);
-    near(line(&plan, "developer").wanted.best().g(), 85.0);
+    near(line(&plan, "powder").wanted.best().g(), 15.0, 1e-6);
+    near(line(&plan, "developer").wanted.best().g(), 85.0, 1e-6);
     assert!(plan.stock.products.iter().all(|line| line.cover == StockCover::NotCounted && line.missing.is_none()));
     assert!(verdicts(&plan, "stock").is_empty());
 }
@@ -43,7 +39,7 @@ fn what_is_short_is_said_with_a_substitute() {
     let plan = changed(fine(), short);
     let powder = line(&plan, "powder");
     assert_eq!(powder.cover, StockCover::Short);
-    near(powder.missing.unwrap().best().g(), 5.0);
+    near(powder.missing.unwrap().best().g(), 5.0, 1e-6);
     assert_eq!(powder.instead[0].product, "clay");
     assert_eq!(verdicts(&plan, "stock"), [Warning]);
     let said = texts(&plan, "stock");
@@ -110,9 +106,9 @@ fn foils_and_gloves_are_counted() {
             vec![consumable("foil", Per::Foil, Some(8)), consumable("gloves", Per::Service, Some(3))];
     });
     let [foil, gloves] = plan.stock.consumables.as_slice() else { panic!("two lines") };
-    assert_eq!((foil.wanted_pieces.best(), foil.cover), (10, StockCover::Short));
-    assert_eq!(foil.cost.to_string(), "0.48 EUR");
-    assert_eq!((gloves.wanted_pieces.best(), gloves.cover), (1, StockCover::Covered));
+    assert_eq!((foil.wanted_pieces.unwrap().best(), foil.cover), (10, StockCover::Short));
+    assert_eq!(foil.cost.unwrap().to_string(), "0.48 EUR");
+    assert_eq!((gloves.wanted_pieces.unwrap().best(), gloves.cover), (1, StockCover::Covered));
     assert!(texts(&plan, "stock").contains("foil: not enough in hand, 10 wanted and 8 there: get more"));
 }
 
@@ -126,10 +122,56 @@ fn counted_foils_cost_between_bounds() {
         file.section[0].panel = serde_json::from_str(r#"{"width_cm": 8, "height_cm": 6}"#).ok();
     });
     let foil = &plan.stock.consumables[0];
-    assert!(
-        foil.wanted_pieces.low() < foil.wanted_pieces.best() && foil.wanted_pieces.best() < foil.wanted_pieces.high()
-    );
-    assert!(foil.cost_low < foil.cost_high);
+    let wanted = foil.wanted_pieces.unwrap();
+    assert!(wanted.low() < wanted.best() && wanted.best() < wanted.high());
+    assert!(foil.cost_low.unwrap() < foil.cost_high.unwrap());
     let of_table = plan.money.unwrap().cost.total();
-    assert_eq!(of_table, foil.cost);
+    assert_eq!(Some(of_table), foil.cost);
+}
+
+/// Foils that nobody counted are not none: neither their number nor their cost is known.
+#[test]
+fn foils_that_nobody_counted_are_not_covered() {
+    let plan = changed(fine(), |file| {
+        shop(file).currency = Some("EUR".to_owned());
+        shop(file).consumable = vec![consumable("foil", Per::Foil, Some(800))];
+        file.section[0].foils = None;
+    });
+    let foil = &plan.stock.consumables[0];
+    assert_eq!((foil.wanted_pieces, foil.cover, foil.cost), (None, StockCover::NotCounted, None));
+    assert!(verdicts(&plan, "stock").is_empty());
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("foil ? 800 not counted ?"), "{flat}");
+}
+
+/// Of 18 g of clay another section takes 15 g: 3 g are left, and 15 g of powder are not replaced by them.
+#[test]
+fn what_the_service_takes_itself_is_no_substitute() {
+    let offered = |in_hand_g: f64| {
+        let plan = changed(fine(), |file| {
+            shop(file).lightener[0].in_hand_g = Some(10.0);
+            let powder = shop(file).lightener[0].clone();
+            let clay = LightenerEntry { name: "clay".to_owned(), in_hand_g: Some(in_hand_g), ..powder };
+            shop(file).lightener.push(clay);
+            let other =
+                Section { name: "side".to_owned(), product: Some("clay".to_owned()), ..file.section[0].clone() };
+            file.section.push(other);
+        });
+        near(line(&plan, "clay").wanted.best().g(), 15.0, 1e-6);
+        !line(&plan, "powder").instead.is_empty()
+    };
+    assert!(!offered(18.0), "18 g less 15 g");
+    assert!(offered(30.1), "30.1 g less 15 g");
+}
+
+/// Colours of a model have bounds, and so has what lies between two of them.
+#[test]
+fn how_far_a_substitute_looks_has_bounds() {
+    let plan = changed(fine(), |file| {
+        shop(file).shade[0].in_hand_g = Some(5.0);
+        let demi = shop(file).shade[0].clone();
+        shop(file).shade.push(ShadeEntry { code: "J8.5".to_owned(), level: 8.5, in_hand_g: None, ..demi });
+    });
+    let apart = line(&plan, "J9").instead[0].apart_ciede2000.unwrap();
+    assert!(apart.low() < apart.best() && apart.best() < apart.high(), "{apart:?}");
 }

@@ -1,16 +1,12 @@
 //! Colour along the strand in cm, what has grown in, and white hair by counts.
 
-use super::base::{changed, only_lightener, texts, verdicts};
+use super::base::{changed, near, only_lightener, texts, verdicts};
 use foilwork::{
     finding::Verdict::Warning,
     service::{Plan, ServiceFile, plan, shape::Zone},
 };
 use rstest::rstest;
 use serde_json::{Value, json};
-
-fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
-}
 
 /// 30 cm: natural level 6 to 3 cm, artificial 4 to 18 cm, lightened 9 to 24 cm, natural again.
 fn banded(file: &mut ServiceFile, bands: &Value) {
@@ -53,7 +49,8 @@ fn the_strand_is_filled_with_natural_hair() {
     let strand = plan.hair.strand.as_ref().unwrap();
     let ends: Vec<f64> = strand.bands().iter().map(|band| band.to.cm()).collect();
     assert_eq!(ends, [3.0, 18.0, 24.0, 30.0]);
-    assert_eq!(plan.head.regrowth.unwrap().best().cm(), 3.0);
+    assert_eq!(plan.head.natural.unwrap().cm(), 3.0);
+    assert_eq!(plan.head.regrowth, None);
     // Roots are then the regrowth: nothing of the bands is met.
     assert!(verdicts(&worked(Zone::Roots, None), "earlier-service").is_empty());
 }
@@ -72,6 +69,38 @@ fn weeks_and_bands_are_held_together() {
     assert_eq!(verdicts(&doubtful(26.0), "regrowth"), [Warning]);
     assert!(verdicts(&doubtful(12.0), "regrowth").is_empty());
     assert!(texts(&doubtful(26.0), "regrowth").contains("3 cm by `existing`"));
+}
+
+/// Ends painted from 18 cm are no regrowth of 18 cm: 8 weeks are 2.07 cm, and the colour began further down.
+#[test]
+fn painted_ends_are_no_regrowth() {
+    let plan = changed(only_lightener(), |file| {
+        banded(file, &json!([{ "from_cm": 18, "level": 9, "artificial": false }]));
+        file.analysis.weeks_since_colour = Some(8.0);
+    });
+    near(plan.head.regrowth.unwrap().best().cm(), 2.072, 1e-9);
+    assert_eq!(plan.head.natural.unwrap().cm(), 18.0);
+    assert!(texts(&plan, "regrowth").contains("the colour began further down"), "{}", texts(&plan, "regrowth"));
+}
+
+/// Level 6.3 on natural hair of 6 +/- 0.5 may be as it grew; level 6.6 is not.
+#[test]
+fn hair_within_the_margin_is_as_it_grew() {
+    let treated = |level: f64| {
+        let plan = changed(only_lightener(), |file| {
+            file.analysis.natural_level_plus_minus = Some(0.5);
+            banded(file, &json!([{ "from_cm": 3, "level": level, "artificial": false }]));
+        });
+        plan.hair.strand.unwrap().bands()[1].artificial
+    };
+    assert!(!treated(6.3) && treated(6.6));
+}
+
+/// Who states the share counted nothing.
+#[test]
+fn a_stated_share_was_not_counted() {
+    let plan = changed(only_lightener(), |file| file.analysis.white_percent = Some(30.0));
+    assert_eq!((plan.hair.white_counted, plan.hair.white_counted_in.len()), (None, 0));
 }
 
 /// By hand: the sides bear 2 x 10 x 0.79 = 15.8 parts of the hair, the back 20.4; 60 and 10 % white: 31.8 % of what was counted.
@@ -100,6 +129,8 @@ fn white_hair_is_weighed_by_the_hair_of_its_region() {
     "analysis.existing[2].from_cm: 12 cm lies in the band before, which ends at 18 cm: begin at 18 cm, or end that one at 12 cm")]
 #[case::longer_than_the_hair(json!([{ "from_cm": 3, "to_cm": 40, "level": 4, "artificial": true }]),
     "analysis.existing[1].to_cm: 40 cm is beyond the ends, `analysis.length_cm` is 30 cm: correct one of the two")]
+#[case::begins_beyond_the_ends(json!([{ "from_cm": 40, "level": 9, "artificial": false }]),
+    "analysis.existing[1].from_cm: 40 cm is beyond the ends, `analysis.length_cm` is 30 cm: correct one of the two")]
 #[case::backwards(json!([{ "from_cm": 9, "to_cm": 4, "level": 4, "artificial": true }]),
     "analysis.existing[1].to_cm: 4 cm is not behind `from_cm` 9 cm: swap them")]
 #[case::to_alone(json!([{ "zone": "ends", "to_cm": 4, "level": 4, "artificial": true }]),

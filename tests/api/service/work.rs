@@ -268,11 +268,16 @@ fn a_stated_mix_is_held_against_the_hair(#[case] of_low: f64, #[case] of_best: f
     assert_eq!(verdicts(&known, "amount"), []);
 }
 
+/// The estimate itself, stated, is neither too little nor far from it.
 #[test]
-fn a_mix_that_the_plan_works_out_is_enough_by_the_same_estimate() {
-    let plan = changed(only_lightener(), |file| {
-        file.analysis.length_cm = Some(90.0);
-        file.section[0].mix_g = None;
-    });
-    assert_eq!(verdicts(&plan, "amount"), []);
+fn a_mix_as_the_hair_takes_it_is_enough() {
+    let worked = |mix_g| {
+        changed(only_lightener(), |file| {
+            file.analysis.length_cm = Some(90.0);
+            file.section[0].mix_g = mix_g;
+        })
+    };
+    let takes = worked(None).head.sections[0].takes.unwrap();
+    assert_eq!(verdicts(&worked(Some(takes.best().g())), "amount"), []);
+    assert_eq!(verdicts(&worked(Some(takes.low().g() * 0.9)), "amount"), [Warning]);
 }

@@ -34,8 +34,8 @@ class RegionFoils(_Answer):
     def of_head_percent(self) -> float:
         """Of all the hair, what is taken there, in percent."""
     @property
-    def foils(self) -> int:
-        """Foils."""
+    def foils(self) -> int | None:
+        """Foils; ``None`` where no count was given."""
 
 @final
 class Gradient(_Answer):
@@ -78,11 +78,11 @@ class Gradient(_Answer):
     @property
     def length_cm(self) -> float:
         """Of the hair, in cm."""
-    def lay(self, foils: int, template: Template | None = None) -> list[RegionFoils]:
+    def lay(self, foils: int | None = None, template: Template | None = None) -> list[RegionFoils]:
         """So many foils over the whole head: each region by the hair that is taken there, the counts adding up.
 
         Args:
-            foils: how many in all.
+            foils: how many in all; what is asked of each region where there is no count.
             template: the regions; foilwork's where none is given.
 
         Returns:

@@ -113,8 +113,8 @@ class HeadLook(_Answer):
     def front_over_behind_lab_l(self) -> Bounds[float] | None:
         """The same of what is seen from the front over the rest."""
     @property
-    def as_wanted(self) -> bool:
-        """Whether it reads as wanted."""
+    def as_wanted(self) -> bool | None:
+        """Whether it reads as wanted, by the best estimates; ``None`` where nothing is asked for."""
     @property
     def change(self) -> Change | None:
         """What to change when it does not; the largest step first."""
@@ -132,14 +132,14 @@ class HeadLook(_Answer):
         """
 
 def read_head(
-    placed: Sequence[Placed], natural: Swatch, wish: _words._Wish, template: Template | None = None
+    placed: Sequence[Placed], natural: Swatch, wish: _words._Wish | None = None, template: Template | None = None
 ) -> HeadLook:
     """How the head reads: in each region the light of its sections adds up by their area, and regions by the hair they bear.
 
     Args:
         placed: the hair of sections in regions.
         natural: hair that no section has.
-        wish: ``"bright-outline"``, ``"bright-front"`` or ``"even"``.
+        wish: ``"bright-outline"``, ``"bright-front"`` or ``"even"``; without one it is only read.
         template: the regions; foilwork's where none is given.
 
     Returns:

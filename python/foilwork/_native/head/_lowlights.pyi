@@ -20,11 +20,11 @@ class Lowlights(_Answer):
     def share_percent(self) -> float:
         """The share of the section's hair that is made darker, in percent."""
     @property
-    def foils(self) -> Bounds[int]:
-        """Foils of them."""
+    def foils(self) -> Bounds[int] | None:
+        """Foils of them; ``None`` where the hair of a foil is not known."""
     @property
-    def light_foils_between(self) -> int:
-        """Light foils between two of them, so that they lie evenly."""
+    def light_foils_between(self) -> int | None:
+        """Light foils between two of them, so that they lie evenly; ``None`` where none are counted."""
 
 def lowlights(
     now_level: _Level,
@@ -32,8 +32,8 @@ def lowlights(
     *,
     lowlight_level: _Level,
     natural_level: _Level,
-    per_foil_percent: float,
-    light_foils: int,
+    per_foil_percent: float | None = None,
+    light_foils: int | None = None,
 ) -> Lowlights:
     """How much of a section to take darker so that it reads at a deeper level, and in how many foils.
 
@@ -42,8 +42,8 @@ def lowlights(
         wanted_level: what it is to read as.
         lowlight_level: the level of the darker strands.
         natural_level: the natural base; nothing at the root is darker than it.
-        per_foil_percent: the share of its hair that is in one foil.
-        light_foils: how many light foils it has.
+        per_foil_percent: the share of its hair that is in one light foil, where that is known.
+        light_foils: how many light foils it has, where they are counted.
 
     Returns:
         A ``Lowlights``.

@@ -21,7 +21,8 @@ class Region(_Answer):
         outline: whether it is part of hairline or nape line.
         inward_percent: how far inside it lies: 0 at the outline, 100 at the crown.
         front: whether it is seen from the front.
-        place: where it is drawn: left, top, width, height on a map of 12 by 16, the face at the top.
+        place: where it lies: left, top, width, height on a map of 12 by 16, the face at the top; without it a template is
+            drawn as a list.
 
     Raises:
         FoilworkError: a share out of range.
@@ -34,7 +35,7 @@ class Region(_Answer):
 
     __match_args__ = ("name", "area_percent", "density_percent", "outline", "inward_percent", "front", "place")
     def __new__(
-        cls, name: str, area_percent: float, *, density_percent: _Percent = 100, outline: bool = False, inward_percent: float | None = None, front: bool = False, place: tuple[float, float, float, float] = (0.0, 0.0, 12.0, 1.0)
+        cls, name: str, area_percent: float, *, density_percent: _Percent = 100, outline: bool = False, inward_percent: float | None = None, front: bool = False, place: tuple[float, float, float, float] | None = None
     ) -> Region: ...
     @property
     def name(self) -> str:
@@ -55,8 +56,8 @@ class Region(_Answer):
     def front(self) -> bool:
         """Whether it is seen from the front."""
     @property
-    def place(self) -> tuple[float, float, float, float]:
-        """Where it is drawn: left, top, width, height."""
+    def place(self) -> tuple[float, float, float, float] | None:
+        """Where it lies: left, top, width, height; ``None`` where that is not stated."""
 
 @final
 class Template(_Answer):

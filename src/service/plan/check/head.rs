@@ -22,7 +22,12 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         ];
         let apart = apart.into_iter().flatten().collect::<Vec<_>>().join(", ");
         let (verdict, text) = match (&look.change, look.as_wanted) {
-            (_, true) => (Verdict::Passed, format!("{wish}: reads so by the model ({apart})")),
+            (_, Some(true)) if look.is_sure_of(wish) => {
+                (Verdict::Passed, format!("{wish}: reads so by the model ({apart})"))
+            }
+            (_, Some(true)) => {
+                (Verdict::Note, format!("{wish}: reads so by the estimate, not by all of its bounds ({apart})"))
+            }
             (Some(change), _) => (Verdict::Warning, format!("{wish}: does not read so ({apart}): {}", change.advice())),
             (None, _) => {
                 (Verdict::Warning, format!("{wish}: does not read so ({apart}): no section lies there, add one"))
@@ -33,13 +38,14 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
     for section in &head.sections {
         technique(section, findings);
     }
-    let (bands, weeks) = (request.amounts.regrowth, request.amounts.by_weeks);
-    if let Some((bands, weeks)) = bands.zip(weeks).filter(|(bands, weeks)| !weeks.contains(bands.best())) {
+    if let Some((natural, grown)) = head.natural.zip(head.regrowth).filter(|(natural, grown)| !grown.contains(*natural))
+    {
+        let further_down = if natural > grown.high() { "the colour began further down, or " } else { "" };
         let text = format!(
-            "regrowth: {} cm by `existing`, {} cm in the weeks of `weeks_since_colour`: correct one of the two, or it \
-             grows unusually",
-            range(&bands, 1),
-            range(&weeks, 1)
+            "natural hair for the first {} cm by `existing`, {} cm grown in by `weeks_since_colour`: {further_down}correct \
+             one of the two, or it grows unusually",
+            number(natural.cm(), 1),
+            range(&grown, 1)
         );
         let rate = growth(request.amounts.facts.group);
         let source = rate.citation.map_or_else(|| Reason::stated("growth of scalp hair"), Reason::from);
@@ -56,7 +62,10 @@ fn technique(section: &SectionPlan, findings: &mut Findings) {
         _ => "none does it: allow a sharper start or fewer weeks".to_owned(),
     };
     let (verdict, text) = match choice.rejected.iter().find(|other| other.technique == taken) {
-        None => (Verdict::Passed, format!("{name}: {taken} gives the start and the upkeep wanted")),
+        None if choice.technique == Some(taken) => {
+            (Verdict::Passed, format!("{name}: {taken} gives the start and the upkeep wanted"))
+        }
+        None => (Verdict::NotJudged, format!("{name}: {taken} is for new growth only and is not held against `wants`")),
         Some(other) if other.does_it => {
             (Verdict::Note, format!("{name}: {taken} does what is wanted, and so does a plainer one: {advised}"))
         }

@@ -16,8 +16,7 @@ pub(super) fn check(stock: &StockPlan, findings: &mut Findings) {
     let source = || Reason::stated("the amounts in hand as the shop states them");
     for line in &stock.products {
         let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand) else { continue };
-        let instead: Vec<String> =
-            line.instead.iter().map(|other| format!("{} ({})", other.product, other.why)).collect();
+        let instead: Vec<String> = line.instead.iter().map(ToString::to_string).collect();
         let way_out = if instead.is_empty() {
             "get more, or mix less".to_owned()
         } else {
@@ -32,8 +31,9 @@ pub(super) fn check(stock: &StockPlan, findings: &mut Findings) {
         findings.add(Rule::Stock, verdict, text, source());
     }
     for line in &stock.consumables {
-        let (Some((verdict, said)), Some(in_hand)) = (verdict(line.cover), line.in_hand_pieces) else { continue };
-        let wanted = span(&line.wanted_pieces, |pieces| pieces.to_string());
+        let counted = line.wanted_pieces.as_ref().zip(line.in_hand_pieces);
+        let (Some((verdict, said)), Some((wanted, in_hand))) = (verdict(line.cover), counted) else { continue };
+        let wanted = span(wanted, |pieces| pieces.to_string());
         let text = format!("{}: {said}, {wanted} wanted and {in_hand} there: get more", line.name);
         findings.add(Rule::Stock, verdict, text, source());
     }

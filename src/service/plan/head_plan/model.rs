@@ -7,7 +7,7 @@ use super::super::{
 };
 use super::{HeadReading, reading, section, section::SectionPlan};
 use crate::{
-    hair::{GrowthRate, HairCount, MassPerLength, growth, warm_band},
+    hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
     head::{RegionFoils, ServiceClass, Treated, service_class},
     quantity::{Length, Mass, Share},
     reader::Problems,
@@ -36,7 +36,10 @@ pub struct HeadPlan {
     /// How fast it grows.
     #[serde(rename = "growth_cm_per_month")]
     pub growth: Interval<GrowthRate>,
-    /// What has grown in since the last colour; absent where neither bands nor weeks say it.
+    /// Natural hair from the scalp to the first colour; absent where what is there is not stated in cm.
+    #[serde(rename = "natural_cm")]
+    pub natural: Option<Length>,
+    /// What has grown in since the last colour; absent where the weeks since then are not stated.
     #[serde(rename = "regrowth_cm")]
     pub regrowth: Option<Interval<Length>>,
     /// How far from the scalp its warmth speeds a mixture up.
@@ -65,8 +68,12 @@ impl HeadPlan {
             found.extend(section::plan(request, hair, colours, work, rate)?);
         }
         section::number(&mut found);
-        let foils = request.file.gradient.as_ref().and_then(|entry| entry.foils).unwrap_or(0);
-        let laid = request.gradient.zip(request.map.as_ref()).map(|(blend, map)| blend.lay(&map.template, foils));
+        let look = reading::of(request, hair, sections, colours, &found);
+        let laid = request.gradient.zip(request.map.as_ref()).map(|(blend, map)| blend.asks(&map.template));
+        let mut laid = laid.unwrap_or_default();
+        for region in &mut laid {
+            region.foils = look.as_ref().and_then(|look| look.foils_in(&region.region, &found));
+        }
         Ok(Self {
             hairs: all.hairs,
             mass_per_length: all.mass_per_length,
@@ -74,10 +81,11 @@ impl HeadPlan {
             basis: head.basis(),
             service_class: service_class(&treated(request, sections)),
             growth: rate,
-            regrowth: request.amounts.regrowth,
+            natural: hair.strand.as_ref().map(BandedStrand::regrowth),
+            regrowth: request.amounts.grown,
             warm_band: warm_band().value,
-            gradient: laid.unwrap_or_default(),
-            look: reading::of(request, hair, sections, colours, &found),
+            gradient: laid,
+            look,
             sections: found,
         })
     }
@@ -86,8 +94,8 @@ impl HeadPlan {
 /// The area of a section where the file maps it, else the share of the hair that it treats.
 fn treated(request: &Request, sections: &Sections<'_>) -> Vec<Treated> {
     let area = |work: &Work<'_>| {
-        let mapped = request.map.as_ref().and_then(|map| map.hair.iter().find(|(name, _)| name == work.name()));
-        mapped.map(|(_, share)| share.best()).or(work.task.share)
+        let mapped = request.map.as_ref().and_then(|map| map.bears(work.name()));
+        mapped.map(|share| share.best()).or(work.task.share)
     };
     let of = |work: &Work<'_>| Some(Treated { technique: work.task.technique?, area: area(work)? });
     sections.iter().filter_map(of).collect()

@@ -19,7 +19,7 @@ use serde::Serialize;
 pub struct HeadReading {
     /// What the file asks for.
     pub wish: Option<Wish>,
-    /// How it reads; `as_wanted` is true where nothing is asked for.
+    /// How it reads.
     pub look: HeadLook,
     /// The same by zone of the strand; empty where the length of the hair is not stated.
     pub zones: Vec<ZoneLook>,
@@ -60,6 +60,19 @@ impl HeadReading {
         };
         self.look.regions.iter().map(of).collect()
     }
+
+    /// The foils of the sections that lie in a region; none where nobody counted those of one of them.
+    pub(super) fn foils_in(&self, region: &str, plans: &[SectionPlan]) -> Option<u32> {
+        let here = self.places.iter().filter(|place| place.region == region);
+        let foils = |place: &InPlace| {
+            let plan = plans.iter().find(|plan| plan.section == place.section);
+            let plan = plan.filter(|plan| plan.technique.is_in_foil())?;
+            let own = place.first_foil.zip(place.last_foil).map_or(0, |(first, last)| last + 1 - first);
+            Some(plan.foils.map(|_| own))
+        };
+        // Zero only where a section has foils and none of them falls here.
+        here.filter_map(foils).reduce(|sum, own| sum.zip(own).map(|(sum, own)| sum + own)).flatten()
+    }
 }
 
 /// A section's place.
@@ -96,7 +109,7 @@ pub struct ZoneLook {
 pub struct PartReading {
     /// On which side.
     pub part: PartLine,
-    /// The regions that it runs through.
+    /// The regions that it runs through; none where the template does not say where its regions lie.
     pub regions: Vec<String>,
     /// When regrowth shows in the first of its sections; absent where no section lies there.
     #[serde(rename = "line_shows_after_weeks")]
@@ -128,7 +141,7 @@ pub(super) fn of(
     for placement in &map.placements {
         let work = sections.iter().find(|work| work.name() == placement.section)?;
         let (region, colour) = (map.template.position(&placement.region).ok()?, colours.at(work.place)?);
-        let (_, area) = map.hair.iter().find(|(name, _)| *name == placement.section)?;
+        let area = map.bears(&placement.section)?;
         // The section treats this share of all the hair, and its regions bear that share: evenly over them.
         let taken = work.task.share?.percent() / area.best().percent();
         let profile = work.task.on_head?.profile;
@@ -148,11 +161,7 @@ pub(super) fn of(
         along.push(zones.map(|zone| 100.0 * taken * on(zone)));
     }
     let wish = request.file.service.reads_as;
-    let mut look = read_head(&map.template, &placed, &natural, wish.unwrap_or(Wish::Even));
-    if wish.is_none() {
-        look.as_wanted = true;
-        look.change = None;
-    }
+    let look = read_head(&map.template, &placed, &natural, wish);
     let zones = length.map(|_| by_zone(&map.template, &placed, &along, &natural)).unwrap_or_default();
     Some(HeadReading {
         wish,

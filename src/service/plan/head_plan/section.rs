@@ -3,7 +3,7 @@ use crate::{
     colour::Level,
     hair::{GrowthRate, Weeks},
     head::{
-        ClassDecision, ClassQuestion, Lowlights, Softness, Technique, TechniqueDecision, TechniqueQuestion,
+        ClassDecision, ClassQuestion, Lowlights, Profile, Softness, Technique, TechniqueDecision, TechniqueQuestion,
         choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
     },
     quantity::{Length, Mass, Quantity, Share},
@@ -83,8 +83,9 @@ pub(super) fn plan(
         white: hair.white.best(),
     };
     let entry = request.file.section.get(work.in_request).and_then(|section| section.lowlights.as_ref());
-    let depth = entry.map(|entry| depth(hair, colours, work, target, entry)).transpose()?;
-    let choice = technique_choice(request, work, share, rate)?;
+    let depth = entry.map(|entry| depth(request, hair, colours, work, (target, entry))).transpose()?;
+    let planned = (technique, foils.profile);
+    let choice = technique_choice(request, work, planned, rate)?;
     Ok(Some(SectionPlan {
         section: work.name().to_owned(),
         technique,
@@ -106,48 +107,41 @@ pub(super) fn plan(
     }))
 }
 
-/// The technique for what the section wants; of its hair the share that is taken, where regions, file or panel say it.
+/// The technique for what the section wants; the one that is planned is judged as it is planned.
 fn technique_choice(
     request: &Request,
     work: &Work<'_>,
-    share: Share,
+    planned: (Technique, Profile),
     growth: Interval<GrowthRate>,
 ) -> Result<Option<TechniqueDecision>, Problems> {
     let Some(section) = request.file.section.get(work.in_request) else { return Ok(None) };
     let Some(entry) = &section.wants else { return Ok(None) };
     let field = format!("{}.wants.upkeep_weeks", work.task.field);
     let upkeep = Weeks::from_weeks(entry.upkeep_weeks).in_field(&field)?;
-    let area = request.map.as_ref().and_then(|map| map.hair.iter().find(|(name, _)| name == work.name()));
-    let of_area = area.map(|(_, area)| Share::nearest(100.0 * share.percent() / area.best().percent()));
-    let stated = section.taken_percent.map(Share::nearest);
-    let of_panel = || Some(work.task.on_head?.layout?.share_of_panel.best());
-    let length = request.amounts.length.unwrap_or_else(|| Length::nearest(30.0));
-    let taken = of_area.or(stated).or_else(of_panel);
-    Ok(Some(choose_technique(&TechniqueQuestion { start: entry.start, upkeep, taken, length, growth })))
+    let (taken, length) = (work.taken(request)?, request.amounts.length_or_usual());
+    let planned = Some(planned);
+    Ok(Some(choose_technique(&TechniqueQuestion { start: entry.start, upkeep, taken, length, growth, planned })))
 }
 
 /// Lowlights for the depth that is wanted, on what the section reads as without them.
 fn depth(
+    request: &Request,
     hair: &Hair,
     colours: &Colours,
     work: &Work<'_>,
-    target: Level,
-    entry: &LowlightsEntry,
+    (target, entry): (Level, &LowlightsEntry),
 ) -> Result<Lowlights, Problems> {
     let field = format!("{}.lowlights", work.task.field);
     let level = Level::new(entry.level).in_field(&format!("{field}.level"))?;
     let wanted = Level::new(entry.reads_as_level).in_field(&format!("{field}.reads_as_level"))?;
     let look = colours.at(work.place).and_then(|colour| colour.look.as_ref());
     let now = look.map_or(target, |look| look.perceived_level.best());
-    let taken =
-        work.task.on_head.and_then(|on_head| on_head.layout).map_or(Share::ALL, |one| one.share_of_panel.best());
-    let foils = work.task.foils.unwrap_or(0);
+    let foils = work.foils().map(|foils| foils.best()).filter(|foils| *foils > 0 && work.is_in_foil());
     // A foil of them takes as much of the section as a light one.
-    let per_foil = if foils > 0 { Share::nearest(taken.percent() / f64::from(foils)) } else { Share::ALL };
-    let named = |error: crate::head::LowlightsError| {
-        error.to_string().replace("`wanted`", "`reads_as_level`").replace("`lowlight`", "`level`")
-    };
-    lowlights(now, wanted, level, hair.natural_level.best(), per_foil, foils).map_err(named).in_field(&field)
+    let of_foils = |(taken, foils): (Share, u32)| (Share::nearest(taken.percent() / f64::from(foils)), foils);
+    let light = work.taken(request)?.zip(foils).map(of_foils);
+    let found = lowlights(now, wanted, level, hair.natural_level.best(), light);
+    found.map_err(|error| error.told_with(["`reads_as_level`", "`level`"])).in_field(&field)
 }
 
 /// The foils counted through, section after section.

@@ -1,13 +1,10 @@
 use super::{
-    super::{
-        Mix, PartKind,
-        sections::{Sections, Work},
-    },
+    super::{Mix, PartKind, sections::Sections},
     substitutes::{self, Missing, Substitute},
 };
 use crate::{
     choice::choice,
-    money::{Measure, Money, PackPrice, Rounding, supply_cost},
+    money::{Measure, Money, MoneyError, PackPrice, Rounding, supply_cost},
     quantity::{Mass, Quantity},
     reader::{InField, Problems},
     service::request::Request,
@@ -35,7 +32,7 @@ choice! {
         MayRunShort = "may-run-short" => "may run short",
         /// Not even the estimate is there.
         Short = "short",
-        /// The shop does not say how much there is.
+        /// The shop does not say how much there is, or the service not how much it takes.
         NotCounted = "not-counted" => "not counted",
     }
 }
@@ -67,18 +64,18 @@ pub struct StockLine {
 pub struct ConsumableLine {
     /// Its name in the shop.
     pub name: String,
-    /// How many are used up.
-    pub wanted_pieces: Interval<u32>,
+    /// How many are used up; absent where a section in foil does not say how many foils it has.
+    pub wanted_pieces: Option<Interval<u32>>,
     /// How many are in hand, where the shop says so.
     pub in_hand_pieces: Option<u32>,
     /// How far they go.
     pub cover: StockCover,
-    /// What they cost at least, rounded as the table of costs is.
-    pub cost_low: Money,
+    /// What they cost at least, rounded as the table of costs is; absent where nobody knows how many there are.
+    pub cost_low: Option<Money>,
     /// What they cost by the estimate.
-    pub cost: Money,
+    pub cost: Option<Money>,
     /// What they cost at most.
-    pub cost_high: Money,
+    pub cost_high: Option<Money>,
 }
 
 impl StockPlan {
@@ -107,16 +104,19 @@ impl StockPlan {
                 }
             }
         }
+        // What this service takes of the other products is not there for a substitute.
+        let taken: Vec<(String, Mass)> =
+            products.iter().map(|line| (line.product.clone(), line.wanted.high())).collect();
         for line in &mut products {
             let Some(in_hand) = line.in_hand else { continue };
             line.missing = Some(line.wanted.map(|wanted| wanted.minus_or_zero(in_hand)));
             line.cover = cover(&line.wanted, in_hand);
             if line.cover != StockCover::Covered {
                 let missing = Missing { product: &line.product, kind: line.kind, wanted: line.wanted };
-                line.instead = substitutes::of(request, &missing);
+                line.instead = substitutes::of(request, &missing, &taken);
             }
         }
-        let foils = foils(sections);
+        let foils = sections.uncounted_foils().next().is_none().then(|| sections.foils());
         let line = |(i, consumable): (usize, &Consumable)| {
             let field = format!("shop.consumable[{}].price", i + 1);
             counted(consumable, foils).map_err(|error| error.to_string()).in_field(&field)
@@ -144,29 +144,32 @@ fn cover<T: Copy + PartialOrd>(wanted: &Interval<T>, in_hand: T) -> StockCover {
     }
 }
 
-/// All foils: counts that were stated are exact, those of panels have bounds.
-fn foils(sections: &Sections<'_>) -> Interval<u32> {
-    let of =
-        |work: &Work<'_>| work.task.on_head.and_then(|on_head| on_head.foils).or(work.task.foils.map(Interval::from));
-    let counts = sections.iter().filter_map(of);
-    counts.fold(Interval::exact(0), |sum, count| sum.combine(count, u32::saturating_add))
-}
-
-fn counted(consumable: &Consumable, foils: Interval<u32>) -> Result<ConsumableLine, crate::money::MoneyError> {
+/// How many a service with so many foils uses up.
+pub(in crate::service::plan) fn pieces(consumable: &Consumable, foils: Interval<u32>) -> Interval<u32> {
     let pieces = consumable.pieces.unwrap_or(1);
-    let wanted = match consumable.per {
+    match consumable.per {
         Per::Service => Interval::exact(pieces),
         Per::Foil => foils.map(|foils| foils.saturating_mul(pieces)),
+    }
+}
+
+fn counted(consumable: &Consumable, foils: Option<Interval<u32>>) -> Result<ConsumableLine, MoneyError> {
+    let wanted = match (consumable.per, foils) {
+        (Per::Foil, None) => None,
+        (_, foils) => Some(pieces(consumable, foils.unwrap_or(Interval::exact(0)))),
     };
     let pack = PackPrice::new(consumable.price, Measure::Count(consumable.pack_pieces))?;
-    let cost = |pieces| supply_cost(pack, Measure::Count(pieces), Rounding::MidpointAwayFromZero);
+    let cost = |bound: fn(&Interval<u32>) -> u32| {
+        let pieces = wanted.as_ref().map(bound);
+        pieces.map(|pieces| supply_cost(pack, Measure::Count(pieces), Rounding::MidpointAwayFromZero)).transpose()
+    };
     Ok(ConsumableLine {
         name: consumable.name.clone(),
         wanted_pieces: wanted,
         in_hand_pieces: consumable.in_hand,
-        cover: consumable.in_hand.map_or(StockCover::NotCounted, |in_hand| cover(&wanted, in_hand)),
-        cost_low: cost(wanted.low())?,
-        cost: cost(wanted.best())?,
-        cost_high: cost(wanted.high())?,
+        cover: wanted.zip(consumable.in_hand).map_or(StockCover::NotCounted, |(wanted, there)| cover(&wanted, there)),
+        cost_low: cost(Interval::low)?,
+        cost: cost(Interval::best)?,
+        cost_high: cost(Interval::high)?,
     })
 }

@@ -3,5 +3,6 @@
 mod lines;
 mod substitutes;
 
+pub(super) use lines::pieces;
 pub use lines::{ConsumableLine, StockCover, StockLine, StockPlan};
 pub use substitutes::Substitute;

@@ -8,9 +8,11 @@ use crate::{
     service::request::Request,
     shop::{StockFacts, StockedShade},
     source::Interval,
+    text::{number, span},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::fmt;
 
 /// What could be taken instead, and what changes with it.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
@@ -20,7 +22,14 @@ pub struct Substitute {
     /// What it is, and what to mind.
     pub why: String,
     /// How far its colour is from the one that is missing, on white hair by the model; absent for what is no shade.
-    pub apart_ciede2000: Option<f64>,
+    pub apart_ciede2000: Option<Interval<f64>>,
+}
+
+/// What to take, and why.
+impl fmt::Display for Substitute {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} ({})", self.product, self.why)
+    }
 }
 
 /// What runs short.
@@ -34,15 +43,16 @@ pub(super) struct Missing<'m> {
 const OFFERED: usize = 2;
 const FARTHEST: f64 = 10.0;
 
-/// What the shelf has enough of, nearest first; additives have none, for what they do is not known.
-pub(super) fn of(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+/// What the shelf has enough of, nearest first; additives have none, for what they do is not known. `taken` is what the
+/// same service takes of each product.
+pub(super) fn of(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
     match line.kind {
-        PartKind::Colour => shades(request, line),
-        PartKind::Developer => developers(request, line).into_iter().collect(),
-        PartKind::Lightener => lighteners(request, line),
+        PartKind::Colour => shades(request, line, taken),
+        PartKind::Developer => developers(request, line, taken).into_iter().collect(),
+        PartKind::Lightener => lighteners(request, line, taken),
         PartKind::Diluent => {
             let others = request.shop.diluents.iter().filter(|other| other.name != line.product);
-            let enough = others.filter(|other| has(&other.facts, line.wanted.high()));
+            let enough = others.filter(|other| has(&other.name, &other.facts, line, taken));
             let offer = |other: &crate::shop::Diluent| Substitute {
                 product: other.name.clone(),
                 why: "weakens the developer as well".to_owned(),
@@ -54,27 +64,36 @@ pub(super) fn of(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
     }
 }
 
-/// What is not counted is always enough, as everywhere in the shop.
-fn has(facts: &StockFacts, wanted: Mass) -> bool {
-    facts.in_hand.is_none_or(|in_hand| in_hand >= wanted)
+/// Whether there is enough besides what the service takes of it anyway; what is not counted is always enough, as everywhere
+/// in the shop.
+fn has(name: &str, facts: &StockFacts, line: &Missing<'_>, taken: &[(String, Mass)]) -> bool {
+    facts.in_hand.is_none_or(|in_hand| spare(name, in_hand, taken) >= line.wanted.high())
+}
+
+/// What is left of a product when the service has taken its part.
+fn spare(name: &str, in_hand: Mass, taken: &[(String, Mass)]) -> Mass {
+    taken.iter().filter(|(product, _)| product == name).fold(in_hand, |left, (_, taken)| left.minus_or_zero(*taken))
 }
 
 /// Shades of the same class by how far they look apart on white hair.
-fn shades(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+fn shades(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
     let Some(missing) = request.shop.shade(line.product) else { return Vec::new() };
     let looks = Swatch::of_shade(&missing.shade);
     let fits = |other: &&StockedShade| {
-        other.shade.code() != line.product && other.class == missing.class && has(&other.facts, line.wanted.high())
+        let code = other.shade.code();
+        code != line.product && other.class == missing.class && has(code, &other.facts, line, taken)
     };
     let apart = |other: &StockedShade| {
-        let ciede2000 = looks.difference_to(&Swatch::of_shade(&other.shade)).ciede2000;
+        let ciede2000 = looks.difference_bounds(&Swatch::of_shade(&other.shade));
+        let apart = span(&ciede2000, |apart| number(apart, 1));
         let ratio = if other.ratio == missing.ratio { "" } else { ", with a ratio of its own" };
-        let why = format!("{}, CIEDE2000 {ciede2000:.1} apart on white hair{ratio}", of_shade(other));
+        let why = format!("{}, CIEDE2000 {apart} apart on white hair{ratio}", of_shade(other));
         Substitute { product: other.shade.code().to_owned(), why, apart_ciede2000: Some(ciede2000) }
     };
     let mut offers: Vec<Substitute> = request.shop.shades.iter().filter(fits).map(apart).collect();
-    offers.retain(|offer| offer.apart_ciede2000.is_some_and(|apart| apart <= FARTHEST));
-    offers.sort_by(|a, b| a.apart_ciede2000.partial_cmp(&b.apart_ciede2000).unwrap_or(std::cmp::Ordering::Equal));
+    let best = |offer: &Substitute| offer.apart_ciede2000.map_or(f64::INFINITY, |apart| apart.best());
+    offers.retain(|offer| best(offer) <= FARTHEST);
+    offers.sort_by(|a, b| best(a).total_cmp(&best(b)));
     offers.truncate(OFFERED);
     offers
 }
@@ -84,14 +103,18 @@ fn of_shade(other: &StockedShade) -> String {
 }
 
 /// The other bottles, blended to the same strength.
-fn developers(request: &Request, line: &Missing<'_>) -> Option<Substitute> {
+fn developers(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Option<Substitute> {
     let strength = request.bottles.iter().find(|bottle| bottle.name == line.product)?.strength;
     let own = request.bottles.iter().zip(&request.shop.bottles);
     let bottles = own.filter(|(bottle, _)| bottle.name != line.product);
     let mut stocks: Vec<Stock> = bottles.map(|(bottle, stocked)| stocked.facts.stock(bottle.strength)).collect();
     stocks.extend(request.shop.diluents.iter().map(|one| one.facts.stock(Interval::exact(MassFraction::ZERO))));
+    for stock in &mut stocks {
+        stock.in_hand = stock.in_hand.map(|in_hand| spare(&stock.name, in_hand, taken));
+    }
+    stocks.retain(|stock| stock.in_hand.is_none_or(|in_hand| in_hand.g() > 0.0));
     let shelf = Shelf::new(stocks).ok()?;
-    let blend = blend_shelf(&shelf, strength.best(), line.wanted.best(), Objective::FewestBottles).ok()?;
+    let blend = blend_shelf(&shelf, strength.best(), line.wanted.high(), Objective::FewestBottles).ok()?;
     let names: Vec<&str> = blend.portions.iter().map(|portion| portion.stock.name.as_str()).collect();
     let grams: Vec<String> = blend.portions.iter().map(|portion| format!("{:.0}", portion.mass)).collect();
     let why = match grams.as_slice() {
@@ -102,11 +125,12 @@ fn developers(request: &Request, line: &Missing<'_>) -> Option<Substitute> {
 }
 
 /// Other lighteners that may touch the scalp if this one may.
-fn lighteners(request: &Request, line: &Missing<'_>) -> Vec<Substitute> {
+fn lighteners(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
     let missing = request.shop.lighteners.iter().find(|one| one.name == line.product);
     let Some(missing) = missing else { return Vec::new() };
     let others = request.shop.lighteners.iter().filter(|other| other.name != line.product);
-    let fits = others.filter(|other| (other.on_scalp || !missing.on_scalp) && has(&other.facts, line.wanted.high()));
+    let fits =
+        others.filter(|other| (other.on_scalp || !missing.on_scalp) && has(&other.name, &other.facts, line, taken));
     let offer = |other: &crate::shop::Lightener| Substitute {
         product: other.name.clone(),
         why: format!("{} to developer: weigh it anew, and test a strand", other.ratio),
