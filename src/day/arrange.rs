@@ -47,6 +47,9 @@ pub enum CannotArrange {
     /// The order given breaks a rule or a limit.
     #[error("in this order the rules and the longest times cannot be kept (let the plan choose the order)")]
     OrderBreaksRules,
+    /// The search found no order, though each section fits alone.
+    #[error("no order was found that keeps the rules and the longest times (leave a rule out, or part the work)")]
+    NoneFound,
 }
 
 /// Finds the order with the earliest finish.
@@ -85,12 +88,12 @@ pub fn arrange(
     let tables = checked(work, before, floor)?;
     let known = search(&tables);
     if tables.people > 1 || tables.units.len() > PROVEN_UP_TO {
-        let found = known.ok_or(CannotArrange::OrderBreaksRules)?;
+        let found = known.ok_or(CannotArrange::NoneFound)?;
         return Ok(Timeline::of(work, &tables, floor, &found, false));
     }
     let states = if effort == Effort::Quick { STATES_QUICKLY } else { STATES };
     let found = exact(&tables, known, None, states);
-    let best = found.best.ok_or(CannotArrange::OrderBreaksRules)?;
+    let best = found.best.ok_or(CannotArrange::NoneFound)?;
     Ok(Timeline::of(work, &tables, floor, &best, found.proven))
 }
 

@@ -56,8 +56,9 @@ struct Reached {
     by: Option<(usize, Step)>,
 }
 
-/// How long until a unit has developed, until it must be rinsed, and how long that takes.
-type Window = (i64, i64, i64);
+/// How long until a unit has developed, until it must be rinsed, how long that takes, and which unit it is where others wait
+/// for its rinse: no other stands in for that one.
+type Window = (i64, i64, i64, Option<usize>);
 /// What a state leaves: the units put on, those rinsed that others wait for, and whether the guest is at the basin.
 type Key = (u64, u64, bool);
 
@@ -225,14 +226,15 @@ impl Search<'_> {
     fn is_beaten(&self, state: &State, ways: &mut HashMap<Key, Vec<(i64, Vec<Window>)>>) -> bool {
         let window = |(unit, begun): &(usize, i64)| {
             let one = self.tables.unit(*unit)?;
-            Some(((begun + one.low - state.at).max(0), begun + one.high - state.at, one.rinse))
+            let named = (self.waited_for >> unit & 1 == 1).then_some(*unit);
+            Some(((begun + one.low - state.at).max(0), begun + one.high - state.at, one.rinse, named))
         };
         let mut mine: Vec<Window> = state.on.iter().filter_map(window).collect();
-        mine.sort_unstable_by_key(|(low, high, rinse)| (*high, *low, *rinse));
+        mine.sort_unstable_by_key(|(low, high, rinse, named)| (*high, *low, *rinse, *named));
         let frees = |one: &[Window], other: &[Window]| {
             one.is_empty()
                 || (one.len() == other.len()
-                    && one.iter().zip(other).all(|(a, b)| a.0 <= b.0 && a.1 >= b.1 && a.2 <= b.2))
+                    && one.iter().zip(other).all(|(a, b)| a.0 <= b.0 && a.1 >= b.1 && a.2 <= b.2 && a.3 == b.3))
         };
         let known = ways.entry((state.applied, state.rinsed & self.waited_for, state.at_basin)).or_default();
         if known.iter().any(|(at, way)| *at <= state.at && frees(way, &mine)) {

@@ -77,7 +77,7 @@ impl Day<'_> {
         ready.map_or(free, |ready| free.max(ready - self.tables.mix))
     }
 
-    /// Whether all that is on can still be rinsed in time when this unit is put on first.
+    /// Whether all that is on can still be rinsed in time when this unit is put on first, and this unit as well.
     fn fits(&self, unit: usize, habit: Habit) -> bool {
         let Some(block) = self.tables.unit(unit).map(|unit| unit.block) else { return false };
         let begin = self.begin(unit, self.hands());
@@ -87,6 +87,7 @@ impl Day<'_> {
         if habit == Habit::Soon && windows.iter().any(|(low, ..)| *low <= begin) {
             return false;
         }
+        windows.extend(self.window(unit, begin));
         windows.sort_by_key(|(_, high, _)| *high);
         let mut at = done + self.tables.walk;
         windows.iter().all(|(low, high, rinse)| {

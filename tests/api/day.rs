@@ -54,6 +54,18 @@ fn what_may_not_be_on_long_is_rinsed_apart() {
     assert_eq!((hairline.spare.min(), day.finish.min(), day.visits), (0.0, 56.0, 2));
 }
 
+/// By hand: every section takes 7 min, and 3 begins when 2 is rinsed. So 28 min of painting, a walk of 2 and a rinse of 2 come
+/// before the last section is on, be it 0 or 3, and its 9 min and 2 at the basin after: 43. And 43 it is: on 1 at 0, 2 at 7, 0
+/// at 14, rinse 2 at 23, on 3 at 25, rinse 1 at 34, 0 at 36, 3 at 41.
+#[test]
+fn a_section_that_others_wait_for_is_not_taken_for_another() {
+    let work = ["0", "1", "2", "3"].map(|name| section(name, 7.0, 9.0, 37.0));
+    let rules = [before(1, 2, Until::Applied, OrderRule::Stated), before(2, 3, Until::Rinsed, OrderRule::Stated)];
+    let floor = Floor { mix: Duration::ZERO, rinse: min(2.0), walk: min(2.0), ..plain() };
+    let day = arrange(&work, &rules, &floor, Effort::Thorough).unwrap();
+    assert_eq!((day.finish.min(), day.proven), (43.0, true));
+}
+
 /// By hand: 18 min of painting with a look after 5, 10 and 15: on from 3 to 24; foils in goes of 5 min, 12 foils in 18 min.
 #[test]
 fn the_brush_is_put_down_for_a_look() {

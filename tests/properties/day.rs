@@ -42,7 +42,7 @@ struct Case {
 prop_compose! {
     fn case(most: usize)(
         sections in vec(plain(), 1..=most),
-        pairs in vec((0usize..8, 0usize..8, any::<bool>()), 0..3),
+        pairs in vec((0usize..8, 0usize..8, prop::bool::weighted(0.7)), 0..5),
         mix in 0u32..4,
         look in 0u32..2,
         rinse in 1u32..5,
@@ -183,7 +183,7 @@ fn holds(case: &Case, day: &Timeline, people: usize) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(48))]
+    #![proptest_config(ProptestConfig::with_cases(256))]
 
     #[test]
     fn the_best_order_is_that_of_trying_all(case in case(4)) {
@@ -202,12 +202,12 @@ proptest! {
     #[test]
     fn many_sections_keep_the_laws(case in case(9), people in 1u32..4) {
         let (work, before) = (case.work(), case.before());
-        if let Ok(day) = arrange(&work, &before, &case.floor(people), Effort::Quick) {
-            holds(&case, &day, people as usize);
-            let order: Vec<usize> = day.sections.iter().map(|one| one.section).collect();
-            let again = in_this_order(&work, &before, &case.floor(people), &order);
-            prop_assert!(again.is_ok_and(|again| !day.proven || people > 1 || (again.finish.min() - day.finish.min()).abs() < 1e-6));
-        }
+        // Each section fits alone, and one after the other breaks no rule: there is always a day.
+        let day = arrange(&work, &before, &case.floor(people), Effort::Quick).unwrap();
+        holds(&case, &day, people as usize);
+        let order: Vec<usize> = day.sections.iter().map(|one| one.section).collect();
+        let again = in_this_order(&work, &before, &case.floor(people), &order).unwrap();
+        prop_assert!(!day.proven || people > 1 || (again.finish.min() - day.finish.min()).abs() < 1e-6);
     }
 
     #[test]
