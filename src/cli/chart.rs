@@ -81,7 +81,7 @@ fn wheel(args: &WheelArgs) -> Outcome {
 }
 
 fn costs(args: &CostChartArgs) -> Outcome {
-    let plan = plan::made(&args.file, &[])?;
+    let plan = plan::made(&args.file)?;
     let Some(money) = &plan.money else {
         return Err(Refusal("no costs: the shop states no `currency`".to_owned()));
     };

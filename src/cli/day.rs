@@ -14,7 +14,7 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
         .files
         .iter()
         .map(|file| {
-            plan::made_with(file, &[], |file| {
+            plan::Loaded::read(file)?.plan(&[], |file| {
                 file.salon.people = args.people.or(file.salon.people);
                 file.salon.basins = args.basins.or(file.salon.basins);
             })

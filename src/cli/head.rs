@@ -7,7 +7,7 @@ use crate::{
 };
 
 pub(super) fn run(args: &HeadArgs) -> Outcome {
-    let plan = plan::made(&args.file, &[])?;
+    let plan = plan::made(&args.file)?;
     let text = match (args.svg, args.report.json) {
         (true, _) => map(&plan)?,
         (false, true) => output::json(&plan.head)?,

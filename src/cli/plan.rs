@@ -6,17 +6,18 @@ use super::{
     shop::read_shape,
 };
 use crate::{
-    lift::read_strand_book,
+    lift::{StrandBook, read_strand_book},
     reader::{Format, Problems},
-    service::{self, Evidence, Plan, ServiceFile},
+    service::{self, Evidence, Plan, SeenLevel, ServiceFile},
     sheet::{self, SheetPart},
+    shop::shape::ShopFile,
 };
 use std::path::Path;
 
 /// `foilwork plan`: the bench sheet, the mixing cards, either as JSON, or a page.
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let parts = parts(args)?;
-    let plan = made(&args.file, &args.seen)?;
+    let plan = Loaded::read(&args.file)?.plan(&seen(&args.seen)?, |_| ())?;
     let text = match (args.cards, args.json) {
         _ if args.trail && args.json => output::json(&plan.trail())?,
         _ if args.trail => sheet::trail_sheet(&plan.trail()),
@@ -31,45 +32,59 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
 }
 
 /// The plan of a service file, with its shop and its strand book.
-pub(super) fn made(path: &Path, seen: &[String]) -> Result<Plan, Refusal> {
-    made_with(path, seen, |_| ())
+pub(super) fn made(path: &Path) -> Result<Plan, Refusal> {
+    Loaded::read(path)?.plan(&[], |_| ())
 }
 
-/// The same of a file in which something is changed first.
-pub(super) fn made_with(path: &Path, seen: &[String], change: impl Fn(&mut ServiceFile)) -> Result<Plan, Refusal> {
-    let text = output::read(path)?;
-    let name = path.to_string_lossy();
-    let format = Format::of(&name, &text);
-    let problems = |problems: Problems| match problems.0.as_slice() {
-        // Levels seen are of the command line, not of the file.
-        [problem] if problem.field == "seen" => Refusal(format!("--seen: {}", problem.message)),
-        _ => kind::refused(&name, &text, Kind::Service, &problems.located(&text, format)),
-    };
-    let file = match service::shop_file(&text, format) {
-        // The path is meant from the folder of the file that names it.
-        Some(named) => {
-            let shop = read_shape(&path.parent().unwrap_or(Path::new("")).join(named))?;
-            service::parse_with_shop(&text, format, &shop)
-        }
-        None => service::parse(&text, format),
-    };
-    let evidence = evidence(path, seen, &text, format)?;
-    let changed = |mut file: ServiceFile| {
-        change(&mut file);
-        service::plan_with(&file, &evidence)
-    };
-    file.and_then(changed).map_err(problems)
+/// A service file with its shop and its strand book, each read once.
+pub(super) struct Loaded {
+    name: String,
+    text: String,
+    shop: Option<ShopFile>,
+    book: Option<StrandBook>,
 }
 
-/// The strand book that the file names, and the levels seen.
-fn evidence(path: &Path, seen: &[String], text: &str, format: Format) -> Result<Evidence, Refusal> {
-    let book = match service::strand_book(text, format) {
-        Some(book) => Some(read_strand_book(&output::read_grown(&path.parent().unwrap_or(Path::new("")).join(book))?)),
-        None => None,
-    };
+impl Loaded {
+    pub(super) fn read(path: &Path) -> Result<Self, Refusal> {
+        let text = output::read(path)?;
+        let name = path.to_string_lossy().into_owned();
+        let format = Format::of(&name, &text);
+        // Paths are meant from the folder of the file that names them.
+        let beside = |named: &str| path.parent().unwrap_or(Path::new("")).join(named);
+        let shop = service::shop_file(&text, format).map(|named| read_shape(&beside(&named))).transpose()?;
+        let book = match service::strand_book(&text, format) {
+            Some(book) => Some(read_strand_book(&output::read_grown(&beside(&book))?)),
+            None => None,
+        };
+        Ok(Self { name, text, shop, book })
+    }
+
+    /// The plan with levels seen in mid-service, of a file in which something is changed first.
+    pub(super) fn plan(&self, seen: &[SeenLevel], change: impl Fn(&mut ServiceFile)) -> Result<Plan, Refusal> {
+        let format = Format::of(&self.name, &self.text);
+        let problems = |problems: Problems| match problems.0.as_slice() {
+            // Levels seen are of the command line, not of the file.
+            [problem] if problem.field == "seen" => Refusal(format!("--seen: {}", problem.message)),
+            _ => kind::refused(&self.name, &self.text, Kind::Service, &problems.located(&self.text, format)),
+        };
+        let file = match &self.shop {
+            Some(shop) => service::parse_with_shop(&self.text, format, shop),
+            None => service::parse(&self.text, format),
+        };
+        let evidence = Evidence { book: self.book.clone(), seen: seen.to_vec() };
+        let changed = |mut file: ServiceFile| {
+            change(&mut file);
+            service::plan_with(&file, &evidence)
+        };
+        file.and_then(changed).map_err(problems)
+    }
+}
+
+/// Levels as the option states them.
+fn seen(texts: &[String]) -> Result<Vec<SeenLevel>, Refusal> {
     let read =
         |text: &String| text.parse().map_err(|error: service::InvalidSeenLevel| Refusal(format!("--seen: {error}")));
-    Ok(Evidence { book, seen: seen.iter().map(read).collect::<Result<_, Refusal>>()? })
+    texts.iter().map(read).collect()
 }
 
 /// The parts of the sheet that are asked for.

@@ -1,42 +1,41 @@
-use super::{BLOCKED, Outcome, args::RecordArgs, input, output, plan};
+use super::{BLOCKED, Outcome, args::RecordArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
-    record::{self, Noted, Record, ServiceLog, read_log, replay},
-    service::Plan,
-    text::{Sheet, amount, number},
+    record::{self, AfterLevel, Record, after_levels, levels_seen, read_log, replay},
+    text::{Sheet, amount, list, number},
 };
 
 /// `foilwork record`: what happened beside what was planned.
 pub(super) fn run(args: &RecordArgs) -> Outcome {
     let log = read_log(&input::read_grown(&args.log)?);
-    let seen = |entry: &record::LogEntry| {
-        let level = entry.level.filter(|_| entry.what == Noted::Seen)?.number();
-        Some(format!("{}={level}@{}", entry.section.as_deref()?, entry.at.min()))
-    };
-    let seen: Vec<String> = log.entries.iter().filter_map(seen).collect();
-    let plan = plan::made(&args.file, &seen)?;
-    let found = record::record(&plan, &replay(&log.entries));
+    let so_far = replay(&log.entries);
+    let loaded = Loaded::read(&args.file)?;
+    // A forecast that the levels of this service have moved is no forecast of it.
+    let before = loaded.plan(&[], |_| ())?;
+    let mut found = record::record(&before, &so_far);
+    let seen = levels_seen(&before, &so_far);
+    found.left_out.extend(seen.left_out);
+    found.left_out.extend(log.problems.iter().map(ToString::to_string));
+    let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
-    let text = if args.report.json { output::json(&found)? } else { told(&plan, &log, &found) };
+    let text = if args.report.json { output::json(&found)? } else { told(&found, &after_levels(&moved, &so_far)) };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
-fn told(plan: &Plan, log: &ServiceLog, found: &Record) -> String {
+fn told(found: &Record, levels: &[AfterLevel]) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("RECORD  {}", found.title));
-    for problem in &log.problems {
-        sheet.paragraph(&format!("Left out: {problem}."), 2);
+    for what in &found.left_out {
+        sheet.paragraph(&format!("Left out: {what}."), 2);
     }
     for one in &found.instructions {
         let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();
         sheet.paragraph(&format!("[{}] {section}{} [{}]", one.verdict, one.text, one.basis), 7);
     }
-    for lift in &plan.lift {
-        for seen in &lift.seen {
-            let again = seen.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
-            let text = format!("{} at minute {}: {}: {}{again}", lift.section, amount(seen.at, 0), seen.next, seen.why);
-            sheet.paragraph(&text, 2);
-        }
+    for one in levels {
+        let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
+        let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
+        sheet.paragraph(&text, 2);
     }
     sheet.heading("Planned and actual");
     let rows = found.pairs.iter().map(|pair| {
@@ -47,23 +46,39 @@ fn told(plan: &Plan, log: &ServiceLog, found: &Record) -> String {
     sheet.blank();
     if let Some(even) = &found.evenness {
         let spread = number(even.spread_levels, 2);
-        sheet.paragraph(&format!("Evenness against the targets: {spread} levels apart; {}.", even.text), 0);
+        let text = format!("Evenness against the targets: {spread} levels apart; {} [{}].", even.text, even.basis);
+        sheet.paragraph(&text, 0);
     }
+    forecast(&mut sheet, found);
+    sheet.heading("To repeat it");
+    for line in &found.to_repeat {
+        sheet.paragraph(line, 2);
+    }
+    sheet.finish()
+}
+
+/// How the forecast that was made before the service stands.
+fn forecast(sheet: &mut Sheet, found: &Record) {
     match found.model_error_levels {
         Some(error) => sheet.paragraph(
             &format!(
-                "The forecast was off by {} levels in the mean; {} of {} inside its interval.",
+                "The forecast made before the service was off by {} levels in the mean; {} of {} inside its interval.",
                 number(error, 2),
                 found.inside_interval,
                 found.forecasts
             ),
             0,
         ),
-        None => sheet.line("No level that a section came to is noted: the forecast cannot be judged."),
+        None if found.not_judged.is_empty() => {
+            sheet.line("No level that a section came to is noted: the forecast cannot be judged.");
+        }
+        None => {}
     }
-    sheet.heading("To repeat it");
-    for line in &found.to_repeat {
-        sheet.paragraph(line, 2);
+    if !found.for_planned_time.is_empty() {
+        let names = list(&found.for_planned_time, "and");
+        sheet.paragraph(&format!("For the time planned, as their own is not noted: {names}."), 2);
     }
-    sheet.finish()
+    for why in &found.not_judged {
+        sheet.paragraph(&format!("Forecast not judged: {why}."), 2);
+    }
 }

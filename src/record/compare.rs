@@ -1,9 +1,14 @@
-use super::{Instruction, SectionSoFar, SoFar, instructions};
+use super::{
+    Evenness, Instruction, SectionSoFar, SoFar,
+    evenness::evenness,
+    instructions,
+    repeat::{made, mix_of, to_repeat},
+};
 use crate::{
     choice::choice,
     colour::Level,
     quantity::{Duration, Mass},
-    service::{Mix, Plan, Step},
+    service::{Plan, SectionLift, Step},
     source::Interval,
     text::{list, number},
 };
@@ -39,19 +44,6 @@ pub struct PlannedActual {
     pub words: String,
 }
 
-/// How even the sections are.
-#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct Evenness {
-    /// From the section furthest below its target to the one furthest above, in levels.
-    pub spread_levels: f64,
-    /// The section furthest below its target.
-    pub worst: String,
-    /// By how much it is below its target; less than none where it is above.
-    pub short_levels: f64,
-    /// What to do.
-    pub text: String,
-}
-
 /// What happened, beside what was planned.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Record {
@@ -67,19 +59,26 @@ pub struct Record {
     pub pairs: Vec<PlannedActual>,
     /// How even the levels are, where at least two are known.
     pub evenness: Option<Evenness>,
-    /// Levels that came out, less the median of the forecast: the mean over the sections, and how many there are.
+    /// Levels that came out, less the median of the forecast for the minutes that the first strand carried the mix: the mean
+    /// over the sections.
     pub model_error_levels: Option<f64>,
     /// How many of them lie inside the interval that holds 80 of 100.
     pub inside_interval: usize,
     /// How many there are.
     pub forecasts: usize,
+    /// Sections among them whose begin or rinse is not noted: held against the forecast for the time planned.
+    pub for_planned_time: Vec<String>,
+    /// Sections that came to a level and whose forecast is not judged, with the reason.
+    pub not_judged: Vec<String>,
+    /// Lines that the plan does not know, in words.
+    pub left_out: Vec<String>,
     /// What it takes to repeat the result, a line for each section.
     pub to_repeat: Vec<String>,
     /// What follows from the log.
     pub instructions: Vec<Instruction>,
 }
 
-/// Holds what happened against the plan.
+/// Holds what happened against the plan, which is best the one made before the service: levels seen since then move a forecast.
 ///
 /// # Example
 ///
@@ -96,6 +95,7 @@ pub struct Record {
 pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
     let mut pairs = Vec::new();
     let (mut errors, mut inside) = (Vec::new(), 0);
+    let (mut for_planned_time, mut not_judged) = (Vec::new(), Vec::new());
     for one in &so_far.sections {
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
             if let (Some(planned), Some(actual)) = (planned, actual) {
@@ -118,39 +118,79 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
         if let (Some(lift), Some(result)) = (lift, one.result) {
-            let forecast: Interval<Level> = lift.first_strand;
-            errors.push(result.number() - forecast.best().number());
-            inside += usize::from(forecast.contains(result));
+            let carried = took(one.begun, one.rinsed);
+            match forecast(lift, carried) {
+                Ok(forecast) => {
+                    errors.push(result.number() - forecast.best().number());
+                    inside += usize::from(forecast.contains(result));
+                    for_planned_time.extend(carried.is_none().then(|| one.name.clone()));
+                }
+                Err(why) => not_judged.push(format!("{}: {why}", one.name)),
+            }
         }
     }
     let count = errors.len();
+    let follows = instructions(so_far);
     Record {
         format: 1,
         title: plan.title.clone(),
         guest: plan.guest.clone(),
         colourist: plan.colourist.clone(),
         pairs,
-        evenness: evenness(plan, so_far),
+        evenness: evenness(plan, so_far, &follows),
         model_error_levels: (count > 0).then(|| errors.iter().sum::<f64>() / count as f64),
         inside_interval: inside,
         forecasts: count,
+        for_planned_time,
+        not_judged,
+        left_out: unknown(plan, so_far),
         to_repeat: so_far.sections.iter().filter_map(|one| to_repeat(plan, one)).collect(),
-        instructions: instructions(so_far),
+        instructions: follows,
     }
 }
 
-fn mix_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Mix> {
-    plan.mixes.iter().find(|mix| mix.name == one.name)
+/// The forecast for so many minutes, from those for the looks and for the planned rinse: between two of them in proportion,
+/// for a look comes every few minutes. For a time that is not noted it is that for the planned one.
+fn forecast(lift: &SectionLift, carried_min: Option<f64>) -> Result<Interval<Level>, String> {
+    let Some(carried) = carried_min else { return Ok(lift.first_strand) };
+    let mut known: Vec<(f64, Interval<Level>)> = lift
+        .looks
+        .iter()
+        .map(|look| (look.on_hair.min(), look.level))
+        .chain([(lift.limit.min(), lift.first_strand)])
+        .collect();
+    known.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let exact = known.iter().find(|(at, _)| (at - carried).abs() < 1e-9).map(|(_, level)| *level);
+    let between = || {
+        known.iter().zip(known.iter().skip(1)).find(|((from, _), (to, _))| *from < carried && carried < *to).map(
+            |((from, a), (to, b))| {
+                let part = (carried - from) / (to - from);
+                let level = |a: Level, b: Level| Level::clamped(a.number() + part * (b.number() - a.number()));
+                Interval::ordered(level(a.low(), b.low()), level(a.best(), b.best()), level(a.high(), b.high()))
+            },
+        )
+    };
+    exact.or_else(between).ok_or_else(|| {
+        let span = match known.as_slice() {
+            [(from, _), .., (to, _)] => format!("from {} to {} min", number(*from, 0), number(*to, 0)),
+            _ => format!("for {} min", number(lift.limit.min(), 0)),
+        };
+        format!("on the hair for {} min, and forecast {span}", number(carried, 0))
+    })
+}
+
+/// Names of the log that no mix of the plan has.
+fn unknown(plan: &Plan, so_far: &SoFar) -> Vec<String> {
+    let names: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).collect();
+    let strange = so_far.sections.iter().filter(|one| !names.contains(&one.name.as_str()));
+    let told = |one: &SectionSoFar| {
+        format!("lines of \"{}\", which the plan does not have: it has {}", one.name, list(&names, "and"))
+    };
+    strange.map(told).collect()
 }
 
 fn step_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Step> {
     plan.order.iter().find(|step| step.name == one.name)
-}
-
-/// All that the plan makes of a mix.
-fn made(mix: &Mix) -> Mass {
-    let bowls = mix.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl.total, bowl.count));
-    bowls.fold(Mass::ZERO, |sum, bowl| sum + bowl)
 }
 
 fn words(more: f64, what: Compared) -> String {
@@ -160,64 +200,4 @@ fn words(more: f64, what: Compared) -> String {
         more if more > 0.0 => format!("{} more than planned", number(more, decimals)),
         more => format!("{} less than planned", number(-more, decimals)),
     }
-}
-
-/// The latest level of each section against its target: sections that are meant to differ are not uneven.
-fn evenness(plan: &Plan, so_far: &SoFar) -> Option<Evenness> {
-    let of = |one: &SectionSoFar| {
-        let level = one.result.or_else(|| one.seen.last().map(|(_, level)| *level))?;
-        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-        Some((one.name.clone(), lift.target_level.number() - level.number()))
-    };
-    let mut short: Vec<(String, f64)> = so_far.sections.iter().filter_map(of).collect();
-    short.sort_by(|a, b| b.1.total_cmp(&a.1));
-    let [(worst, most), .., (_, least)] = short.as_slice() else { return None };
-    let spread = most - least;
-    let text = if spread < 0.5 {
-        "within half a level, which an eye can read".to_owned()
-    } else if *most > 0.25 {
-        format!(
-            "{worst} is behind: leave it on within its limit, or tone the others down to it; no fresh mix on what is there"
-        )
-    } else {
-        "all are there, some beyond: tone the lightest down".to_owned()
-    };
-    Some(Evenness { spread_levels: spread, worst: worst.clone(), short_levels: *most, text })
-}
-
-/// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
-fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
-    let mix = mix_of(plan, one)?;
-    let (planned, weighed) = (made(mix).g(), one.weighed.map_or(made(mix).g(), Mass::g));
-    let factor = if planned > 0.0 { weighed / planned } else { 1.0 };
-    let parts = mix.bowls.iter().flat_map(|bowl| {
-        bowl.parts.iter().map(move |part| (part.product.as_str(), part.weigh.g() * bowl.count as f64))
-    });
-    let mut grams: Vec<(&str, f64)> = Vec::new();
-    for (product, g) in parts {
-        match grams.iter_mut().find(|(known, _)| *known == product) {
-            Some((_, sum)) => *sum += g * factor,
-            None => grams.push((product, g * factor)),
-        }
-    }
-    let parts: Vec<String> = grams.iter().map(|(product, g)| format!("{} g {product}", number(*g, 1))).collect();
-    let basis = if one.weighed.is_some() { "" } else { " as planned, nobody noted what was weighed" };
-    let mut said = vec![format!(
-        "{} g{basis}: {}; {} % w/w on the hair",
-        number(weighed, 1),
-        list(&parts, "and"),
-        number(mix.on_hair.best().ww_percent(), 2)
-    )];
-    if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed) {
-        said.push(format!("{} min from the first strand", number(rinsed.min() - begun.min(), 0)));
-    }
-    if let Some(lift) = plan.lift.iter().find(|lift| lift.section == one.name) {
-        said.push(format!("from level {}", number(lift.from_level.best().number(), 1)));
-    }
-    match (one.result, &one.tone) {
-        (Some(level), Some(tone)) => said.push(format!("to level {} {tone}", number(level.number(), 1))),
-        (Some(level), None) => said.push(format!("to level {}", number(level.number(), 1))),
-        (None, _) => said.push("result unknown".to_owned()),
-    }
-    Some(format!("{}: {}", one.name, said.join("; ")))
 }

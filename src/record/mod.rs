@@ -9,7 +9,8 @@
 //!
 //! # Replay
 //!
-//! [`replay`] gives [`SoFar`], the same for the same lines; [`instructions`] says what follows, the worst first.
+//! [`replay`] gives [`SoFar`], the same for the same lines; [`instructions`] says what follows, the worst first. Levels of the
+//! log move a plan: [`levels_seen`] gives them as a plan takes them, [`after_levels`] says what follows, on the clock of the log.
 //!
 //! # Hold against the plan
 //!
@@ -17,12 +18,17 @@
 
 mod compare;
 mod entry;
+mod evenness;
 mod instructions;
 mod log;
+mod looked;
+mod repeat;
 mod replay;
 
-pub use compare::{Compared, Evenness, PlannedActual, Record, record};
+pub use compare::{Compared, PlannedActual, Record, record};
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
+pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
+pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
 pub use replay::{SectionSoFar, SoFar, replay};

@@ -35,7 +35,7 @@ pub struct SectionSoFar {
     pub foil: Option<FoilHeat>,
     /// The last test of a strand.
     pub elasticity: Option<Elasticity>,
-    /// All that was weighed, and what was left over.
+    /// All that was weighed.
     pub weighed: Option<Mass>,
     /// What was left over.
     pub left_over: Option<Mass>,

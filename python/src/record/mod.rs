@@ -1,12 +1,14 @@
 //! Wrappers of `foilwork::record`.
 
 mod log;
+mod looked;
 mod whole;
 
 crate::room::room! {
     /// During the service and after: what is noted, what it says to do, and plan against what happened.
     record {
         log { LogEntry, LogProblem, ServiceLog, log_line, read_log }
+        looked { AfterLevel, LevelsSeen, after_levels, levels_seen }
         whole { Evenness, Instruction, PlannedActual, Record, instructions, record_of }
     }
 }

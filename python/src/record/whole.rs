@@ -57,6 +57,8 @@ answer! {
         short_levels: f64,
         /// What to do.
         text: String,
+        /// What the bounds of that advice rest on.
+        basis: String,
     }
 }
 
@@ -73,12 +75,19 @@ answer! {
         pairs: Vec<PlannedActual>,
         /// How even the levels are, where at least two are known.
         evenness: Option<Evenness>,
-        /// Levels that came out, less the median of the forecast: the mean.
+        /// Levels that came out, less the median of the forecast for the minutes that the first strand carried the mix: the
+        /// mean over the sections.
         model_error_levels: Option<f64>,
         /// How many of them lie inside the interval that holds 80 of 100.
         inside_interval: usize,
         /// How many there are.
         forecasts: usize,
+        /// Sections among them whose begin or rinse is not noted: held against the forecast for the time planned.
+        for_planned_time: Vec<String>,
+        /// Sections that came to a level and whose forecast is not judged, with the reason.
+        not_judged: Vec<String>,
+        /// Lines that the plan does not know, in words.
+        left_out: Vec<String>,
         /// What it takes to repeat the result, a line for each section.
         to_repeat: Vec<String>,
         /// What follows from the log.
@@ -86,7 +95,7 @@ answer! {
     }
 }
 
-fn so_far(entries: &[LogEntry]) -> PyResult<record::SoFar> {
+pub(super) fn so_far(entries: &[LogEntry]) -> PyResult<record::SoFar> {
     Ok(record::replay(&entries.iter().map(LogEntry::core).collect::<PyResult<Vec<_>>>()?))
 }
 
@@ -113,7 +122,7 @@ pub fn instructions(entries: Sequence<LogEntry>) -> PyResult<Vec<Instruction>> {
 /// Hold what happened against the plan.
 ///
 /// Args:
-///     plan: the plan.
+///     plan: the plan as made before the service; levels seen since then move a forecast.
 ///     entries: the entries of the log.
 ///
 /// Returns:
@@ -146,6 +155,7 @@ pub fn record_of(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResul
         worst: even.worst.clone(),
         short_levels: even.short_levels,
         text: even.text.clone(),
+        basis: even.basis.code().to_owned(),
     };
     Ok(Record {
         title: found.title.clone(),
@@ -156,6 +166,9 @@ pub fn record_of(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResul
         model_error_levels: found.model_error_levels,
         inside_interval: found.inside_interval,
         forecasts: found.forecasts,
+        for_planned_time: found.for_planned_time.clone(),
+        not_judged: found.not_judged.clone(),
+        left_out: found.left_out.clone(),
         to_repeat: found.to_repeat.clone(),
         instructions: found.instructions.iter().map(Into::into).collect(),
     })

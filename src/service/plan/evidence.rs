@@ -69,3 +69,10 @@ impl FromStr for SeenLevel {
         Ok(Self { section: section.to_owned(), level: level.trim().parse()?, at: Duration::from_min(at)? })
     }
 }
+
+impl std::fmt::Display for SeenLevel {
+    /// As it is read: `nape=7.5@40`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}={}@{}", self.section, self.level.number(), self.at.min())
+    }
+}

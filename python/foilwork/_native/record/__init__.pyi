@@ -1,17 +1,22 @@
 """During the service and after: what is noted, what it says to do, and plan against what happened."""
 
 from foilwork._native.record._log import *
+from foilwork._native.record._looked import *
 from foilwork._native.record._whole import *
 
 __all__ = [
+    "AfterLevel",
     "Evenness",
     "Instruction",
+    "LevelsSeen",
     "LogEntry",
     "LogProblem",
     "PlannedActual",
     "Record",
     "ServiceLog",
+    "after_levels",
     "instructions",
+    "levels_seen",
     "log_line",
     "read_log",
     "record",

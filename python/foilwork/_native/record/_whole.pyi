@@ -57,7 +57,7 @@ class PlannedActual(_Answer):
 class Evenness(_Answer):
     """How even the sections are, each against its own target."""
 
-    __match_args__ = ("spread_levels", "worst", "short_levels", "text")
+    __match_args__ = ("spread_levels", "worst", "short_levels", "text", "basis")
     @property
     def spread_levels(self) -> float:
         """From the section furthest below its target to the one furthest above, in levels."""
@@ -70,12 +70,15 @@ class Evenness(_Answer):
     @property
     def text(self) -> str:
         """What to do."""
+    @property
+    def basis(self) -> str:
+        """What the bounds of that advice rest on."""
 
 @final
 class Record(_Answer):
     """What happened, beside what was planned."""
 
-    __match_args__ = ("title", "guest", "colourist", "pairs", "evenness", "model_error_levels", "inside_interval", "forecasts", "to_repeat", "instructions")
+    __match_args__ = ("title", "guest", "colourist", "pairs", "evenness", "model_error_levels", "inside_interval", "forecasts", "for_planned_time", "not_judged", "left_out", "to_repeat", "instructions")
     @property
     def title(self) -> str:
         """The service."""
@@ -93,13 +96,24 @@ class Record(_Answer):
         """How even the levels are, where at least two are known."""
     @property
     def model_error_levels(self) -> float | None:
-        """Levels that came out, less the median of the forecast: the mean."""
+        """Levels that came out, less the median of the forecast for the minutes that the first strand carried the mix: the
+        mean over the sections.
+        """
     @property
     def inside_interval(self) -> int:
         """How many of them lie inside the interval that holds 80 of 100."""
     @property
     def forecasts(self) -> int:
         """How many there are."""
+    @property
+    def for_planned_time(self) -> list[str]:
+        """Sections among them whose begin or rinse is not noted: held against the forecast for the time planned."""
+    @property
+    def not_judged(self) -> list[str]:
+        """Sections that came to a level and whose forecast is not judged, with the reason."""
+    @property
+    def left_out(self) -> list[str]:
+        """Lines that the plan does not know, in words."""
     @property
     def to_repeat(self) -> list[str]:
         """What it takes to repeat the result, a line for each section."""
@@ -128,7 +142,7 @@ def record(plan: Plan, entries: Iterable[LogEntry]) -> Record:
     """Hold what happened against the plan.
 
     Args:
-        plan: the plan.
+        plan: the plan as made before the service; levels seen since then move a forecast.
         entries: the entries of the log.
 
     Returns:

@@ -1,0 +1,66 @@
+//! How even the sections are, and what to do where they are not.
+
+use super::{Instruction, SectionSoFar, SoFar};
+use crate::{
+    finding::Verdict,
+    service::{Plan, shape::Elasticity},
+    source::{Basis, Sourced},
+    text::number,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// Sections that lie less apart than so many levels are left as they are.
+const EVEN_WITHIN: Sourced<f64> = Sourced::assumed(0.5);
+/// A section that is short by more than so many levels is behind.
+const BEHIND_FROM: Sourced<f64> = Sourced::assumed(0.25);
+
+/// How even the sections are.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Evenness {
+    /// From the section furthest below its target to the one furthest above, in levels.
+    pub spread_levels: f64,
+    /// The section furthest below its target.
+    pub worst: String,
+    /// By how much it is below its target; less than none where it is above.
+    pub short_levels: f64,
+    /// What to do.
+    pub text: String,
+    /// What the bounds of that advice rest on.
+    pub basis: Basis,
+}
+
+/// The latest level of each section against its target: sections that are meant to differ are not uneven.
+pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<Evenness> {
+    let of = |one: &'_ SectionSoFar| {
+        let level = one.result.or_else(|| one.seen.last().map(|(_, level)| *level))?;
+        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
+        Some((one.name.clone(), lift.target_level.number() - level.number()))
+    };
+    let mut short: Vec<(String, f64)> = so_far.sections.iter().filter_map(of).collect();
+    short.sort_by(|a, b| b.1.total_cmp(&a.1));
+    let [(worst, most), .., (_, least)] = short.as_slice() else { return None };
+    let (spread, behind) = (most - least, BEHIND_FROM.value);
+    let text = if spread < EVEN_WITHIN.value {
+        let level = number(EVEN_WITHIN.value, 2);
+        let all = if *least > behind { ", but all are short of their targets" } else { "" };
+        format!("less than {level} levels from one to the other{all}")
+    } else if *most > behind {
+        let stays = so_far.sections.iter().any(|one| one.name == *worst && may_stay(one, follows));
+        let leave = if stays { "leave it on within its limit, or tone" } else { "tone" };
+        format!("{worst} is behind: {leave} the others down to it; no fresh mix on what is there")
+    } else {
+        let behind = number(behind, 2);
+        format!("none is more than {behind} levels short, some are beyond: tone the lightest down")
+    };
+    let basis = EVEN_WITHIN.basis.weaker(BEHIND_FROM.basis);
+    Some(Evenness { spread_levels: spread, worst: worst.clone(), short_levels: *most, text, basis })
+}
+
+/// Whether more time on the hair is there to give: it is on, its strands are sound, and no stop says to rinse it.
+fn may_stay(one: &SectionSoFar, follows: &[Instruction]) -> bool {
+    let on = one.begun.is_some() && one.rinsed.is_none() && one.result.is_none();
+    let sound = one.elasticity.is_none_or(|strand| strand == Elasticity::Good);
+    let about = |stop: &Instruction| stop.section.as_ref().is_none_or(|section| *section == one.name);
+    on && sound && !follows.iter().any(|stop| stop.verdict == Verdict::Stop && about(stop))
+}

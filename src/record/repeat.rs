@@ -1,0 +1,58 @@
+//! What it takes to do it again.
+
+use super::SectionSoFar;
+use crate::{
+    quantity::Mass,
+    service::{Mix, Plan},
+    text::{list, number, span},
+};
+
+/// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
+pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
+    let mix = mix_of(plan, one)?;
+    let (planned, weighed) = (made(mix).g(), one.weighed.map_or(made(mix).g(), Mass::g));
+    let factor = if planned > 0.0 { weighed / planned } else { 1.0 };
+    let parts = mix.bowls.iter().flat_map(|bowl| {
+        bowl.parts.iter().map(move |part| (part.product.as_str(), part.weigh.g() * bowl.count as f64))
+    });
+    let mut grams: Vec<(&str, f64)> = Vec::new();
+    for (product, g) in parts {
+        match grams.iter_mut().find(|(known, _)| *known == product) {
+            Some((_, sum)) => *sum += g * factor,
+            None => grams.push((product, g * factor)),
+        }
+    }
+    let parts: Vec<String> = grams.iter().map(|(product, g)| format!("{} g {product}", number(*g, 1))).collect();
+    let basis = if one.weighed.is_some() { "" } else { " as planned, nobody noted what was weighed" };
+    let mut said = vec![format!(
+        "{} g{basis}: {}; {} % w/w on the hair",
+        number(weighed, 1),
+        list(&parts, "and"),
+        span(&mix.on_hair, |strength| number(strength.ww_percent(), 2))
+    )];
+    if let Some(left) = one.left_over {
+        said.push(format!("{} g of it left over", number(left.g(), 1)));
+    }
+    if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed) {
+        said.push(format!("{} min from the first strand", number(rinsed.min() - begun.min(), 0)));
+    }
+    if let Some(lift) = plan.lift.iter().find(|lift| lift.section == one.name) {
+        said.push(format!("from level {}", span(&lift.from_level, |level| number(level.number(), 1))));
+    }
+    match (one.result, &one.tone) {
+        (Some(level), Some(tone)) => said.push(format!("to level {} {tone}", number(level.number(), 1))),
+        (Some(level), None) => said.push(format!("to level {}", number(level.number(), 1))),
+        (None, _) => said.push("result unknown".to_owned()),
+    }
+    Some(format!("{}: {}", one.name, said.join("; ")))
+}
+
+pub(super) fn mix_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Mix> {
+    plan.mixes.iter().find(|mix| mix.name == one.name)
+}
+
+/// All that the plan makes of a mix.
+pub(super) fn made(mix: &Mix) -> Mass {
+    let bowls = mix.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl.total, bowl.count));
+    bowls.fold(Mass::ZERO, |sum, bowl| sum + bowl)
+}
