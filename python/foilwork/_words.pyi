@@ -109,7 +109,7 @@ _OrderRule: TypeAlias = Literal[
 ]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
-_PieceKind: TypeAlias = Literal["mix", "apply", "look", "rinse"]
+_PieceKind: TypeAlias = Literal["mix", "apply", "look", "walk", "rinse"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _Practice: TypeAlias = Literal["plain", "practised", "demanding"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]

@@ -2,7 +2,7 @@ use super::{Anchor, Paint, Svg};
 use crate::{
     day::{Piece, PieceKind, SectionTimes, Timeline},
     quantity::{Duration, Quantity},
-    text::{number, shortened},
+    text::{inert, number},
 };
 
 /// What a picture of the day shows.
@@ -20,13 +20,16 @@ const RIGHT: f64 = 850.0;
 const TOP: f64 = 56.0;
 const ROW: f64 = 26.0;
 const BAR: f64 = 18.0;
+/// Characters of a name that fit left of the bars.
+const NAME: usize = 22;
 
 const INK: &str = "#222";
 const GRID: &str = "#ddd";
 const MIX: &str = "#cc79a7";
 const APPLY: &str = "#e69f00";
 const DEVELOP: &str = "#f6deb0";
-const LOOK: &str = "#444";
+const LOOK: &str = "#bbb";
+const WALK: &str = "#fff";
 const RINSE: &str = "#56b4e9";
 
 /// The day as SVG: a row for each section with its application, its time on the hair and its rinse, then a row for the hands
@@ -52,14 +55,19 @@ pub fn day_chart(chart: &DayChart<'_>) -> String {
     let mut svg = Svg::new(size, chart.title, &words(day));
     svg.rect((0.0, 0.0), size, &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
-    svg.text((12.0, 42.0), Anchor::Start, 11.0, "m mix, a apply, l look, r rinse; minutes from the first work");
+    svg.text(
+        (12.0, 42.0),
+        Anchor::Start,
+        11.0,
+        "m mix, a apply, d develop, l look, w walk, r rinse; minutes from the first work",
+    );
     let scale = Scale { minutes: day.finish.min().max(1.0) };
     scale.draw(&mut svg, TOP + rows * ROW);
     for (row, section) in day.sections.iter().enumerate() {
         let y = TOP + row as f64 * ROW;
-        svg.text((LEFT - 8.0, y + 15.0), Anchor::End, 12.0, &shortened(&section.name));
+        svg.text((LEFT - 8.0, y + 15.0), Anchor::End, 12.0, &fitting(&section.name));
         for at in &section.mix_at {
-            scale.letter(&mut svg, y, (*at, section.start), MIX, "m");
+            scale.mark(&mut svg, y, *at, MIX, "m");
         }
         scale.bar(&mut svg, y, (section.start, section.applied), APPLY, "apply");
         scale.bar(&mut svg, y, (section.applied, section.rinse), DEVELOP, "develop");
@@ -81,6 +89,7 @@ fn drawn(piece: &Piece) -> (&'static str, &'static str) {
         PieceKind::Mix => (MIX, "m"),
         PieceKind::Apply => (APPLY, "a"),
         PieceKind::Look => (LOOK, "l"),
+        PieceKind::Walk => (WALK, "w"),
         PieceKind::Rinse => (RINSE, "r"),
     }
 }
@@ -111,9 +120,9 @@ impl Scale {
         }
     }
 
-    /// A mark for a bowl, no wider than until the first strand.
-    fn letter(&self, svg: &mut Svg, y: f64, (from, _): (Duration, Duration), colour: &str, letter: &str) {
-        let x = self.x(from);
+    /// A mark where a bowl is begun.
+    fn mark(&self, svg: &mut Svg, y: f64, at: Duration, colour: &str, letter: &str) {
+        let x = self.x(at);
         svg.line([(x, y + 2.0), (x, y + 2.0 + BAR)], &Paint::line(colour, 2.5));
         svg.text((x, y + 1.0), Anchor::Middle, 7.0, letter);
     }
@@ -130,6 +139,15 @@ impl Scale {
         }
         svg.text((f64::midpoint(LEFT, RIGHT), bottom + 36.0), Anchor::Middle, 12.0, "minutes");
     }
+}
+
+/// A name that fits beside the bars; the words of the picture say it in full.
+fn fitting(name: &str) -> String {
+    let name = inert(name);
+    if name.chars().count() <= NAME {
+        return name.into_owned();
+    }
+    name.chars().take(NAME - 1).chain(['\u{2026}']).collect()
 }
 
 /// The day in words.

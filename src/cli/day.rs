@@ -3,7 +3,7 @@
 use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan};
 use crate::{
     chart::{DayChart, day_chart},
-    day::{Floor, SharedFloor, Timeline, share_floor},
+    day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
     service::{DayPlan, Plan},
     sheet,
     text::{Sheet, amount},
@@ -32,7 +32,8 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
 }
 
 fn day_of(plan: &Plan) -> Result<&DayPlan, Refusal> {
-    let many = || Refusal(format!("{}: more sections than a day is arranged for: 40 at most", plan.title));
+    let many =
+        || Refusal(format!("{}: more sections than a day is arranged for: {SECTIONS_AT_MOST} at most", plan.title));
     plan.day.as_ref().ok_or_else(many)
 }
 
@@ -62,6 +63,10 @@ fn shared(args: &DayArgs, plans: &[Plan], status: u8) -> Outcome {
 fn told(plans: &[Plan], found: &SharedFloor, floor: Floor) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("THE FLOOR  {} people, {} basins", floor.people, floor.basins));
+    for plan in plans.iter().filter(|plan| plan.blocked) {
+        let name = plan.guest.as_ref().unwrap_or(&plan.title);
+        sheet.paragraph(&format!("*** DO NOT BEGIN {name}: the plan says STOP (foilwork plan tells why). ***"), 4);
+    }
     let rows = plans.iter().zip(&found.guests).map(|(plan, guest)| {
         let name = plan.guest.clone().unwrap_or_else(|| plan.title.clone());
         vec![name, amount(guest.start, 0), amount(guest.finish, 0)]

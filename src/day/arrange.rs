@@ -1,5 +1,7 @@
 use super::{
-    Before, Clash, Clashing, Effort, Floor, OrderRule, SectionWork, Timeline, clash,
+    Before, Clash, Clashing, Effort, Floor, OrderRule, SectionWork, Timeline, TooMuch,
+    bounds::bounded,
+    clash,
     exact::exact,
     search::{by_habit, search},
     tables::Tables,
@@ -23,6 +25,9 @@ pub enum CannotArrange {
     /// There is nothing to arrange.
     #[error("no section: give at least one")]
     NoSection,
+    /// More than is arranged.
+    #[error(transparent)]
+    TooMuch(#[from] TooMuch),
     /// A rule names a section that is not there, or one that waits for itself.
     #[error("rule {rule}: section {first} before section {then}, counted from 0, of {count} (name two that are there)")]
     UnknownSection {
@@ -154,6 +159,7 @@ fn checked(work: &[SectionWork], before: &[Before], floor: &Floor) -> Result<Tab
     if work.is_empty() {
         return Err(CannotArrange::NoSection);
     }
+    bounded(work, before, floor)?;
     let count = work.len();
     for (rule, one) in before.iter().enumerate() {
         if one.first >= count || one.then >= count || one.first == one.then {
@@ -187,14 +193,14 @@ fn too_long(work: &[SectionWork], unit: &[usize], floor: &Floor) -> Clash {
             minutes(one.develop),
             minutes(one.longest)
         );
-        Some(Clashing { rule: OrderRule::Longest, asks })
+        Some(Clashing { rule: OrderRule::Longest, before: None, asks })
     };
     // A section that does not fit alone is the whole reason.
     if let Some(one) = unit.iter().find(|section| !alone(**section)).and_then(|section| told(*section)) {
         return Clash(vec![one]);
     }
     let names: Vec<&str> = unit.iter().filter_map(|section| Some(work.get(*section)?.name.as_str())).collect();
-    let foil = Clashing { rule: OrderRule::OneFoil, asks: names.join(" with ") };
+    let foil = Clashing { rule: OrderRule::OneFoil, before: None, asks: names.join(" with ") };
     Clash(unit.iter().filter_map(|section| told(*section)).chain([foil]).collect())
 }
 

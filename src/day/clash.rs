@@ -8,6 +8,8 @@ use std::collections::VecDeque;
 pub struct Clashing {
     /// Which rule.
     pub rule: OrderRule,
+    /// The one of the list, where it is one.
+    pub before: Option<Before>,
     /// What it asks for, in words.
     pub asks: String,
 }
@@ -119,9 +121,11 @@ fn smallest(work: &[SectionWork], before: &[Before], unit_of: &impl Fn(usize) ->
                 _ => "",
             };
             let asks = format!("{} after {}{until}", name(to), name(from));
-            Clashing { rule: rule.map_or(OrderRule::Stated, |rule| rule.rule), asks }
+            Clashing { rule: rule.map_or(OrderRule::Stated, |rule| rule.rule), before: rule, asks }
         }
-        Step::OneFoil => Clashing { rule: OrderRule::OneFoil, asks: format!("{} with {}", name(from), name(to)) },
+        Step::OneFoil => {
+            Clashing { rule: OrderRule::OneFoil, before: None, asks: format!("{} with {}", name(from), name(to)) }
+        }
     };
     Clash(best.unwrap_or_default().into_iter().map(told).collect())
 }

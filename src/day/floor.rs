@@ -56,6 +56,27 @@ impl Default for Floor {
     }
 }
 
+impl Floor {
+    /// How long the looks take while hands put on for so long: one after each `look_every` of it, none at its very end.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{day::Floor, quantity::Duration};
+    ///
+    /// let floor = Floor::default();
+    /// assert_eq!(floor.looks_while(Duration::from_min(18.0)?).min(), 3.0);
+    /// assert_eq!(floor.looks_while(Duration::from_min(15.0)?).min(), 2.0);
+    /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
+    /// ```
+    #[must_use]
+    pub fn looks_while(&self, apply: Duration) -> Duration {
+        let every = seconds(self.look_every);
+        let looks = if every > 0 { (seconds(apply) - 1).max(0) / every } else { 0 };
+        Duration::nearest(looks as f64 * self.look.min())
+    }
+}
+
 /// Minutes as whole seconds, rounded up: no limit is passed by a rounding.
 pub(super) fn seconds(time: Duration) -> i64 {
     // The last bits of a sum of minutes are no second.

@@ -23,6 +23,7 @@
 //! [`share_floor`] lays the work on several guests over the same floor.
 
 mod arrange;
+mod bounds;
 mod clash;
 mod exact;
 mod floor;
@@ -36,6 +37,7 @@ mod timeline;
 mod work;
 
 pub use arrange::{CannotArrange, PROVEN_UP_TO, arrange, in_this_order};
+pub use bounds::{SECTIONS_AT_MOST, TooMuch};
 pub use clash::{Clash, Clashing};
 pub use floor::Floor;
 pub use piece::{FoilGroup, Piece, PieceKind};

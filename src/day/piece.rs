@@ -11,6 +11,8 @@ choice! {
         Apply = "apply",
         /// Look over all that is on.
         Look = "look",
+        /// Bring the guest to the basin.
+        Walk = "walk",
         /// Rinse a section at the basin.
         Rinse = "rinse",
     }
@@ -30,7 +32,7 @@ pub struct FoilGroup {
 pub struct Piece {
     /// What is done.
     pub kind: PieceKind,
-    /// The place of the section, from 0; none for a look, which is at all that is on.
+    /// The place of the section, from 0; none for a look, which is at all that is on, and for a walk.
     pub section: Option<usize>,
     /// Who does it, from 0.
     pub person: usize,

@@ -1,7 +1,8 @@
 //! Several guests on one floor: their days as arranged, begun so that hands and basins suffice.
 
 use super::{
-    Floor, Piece, PieceKind, Timeline,
+    Floor, Piece, PieceKind, Timeline, TooMuch,
+    bounds::bounded_floor,
     floor::{many, seconds},
 };
 use crate::quantity::{Duration, Quantity};
@@ -45,9 +46,12 @@ pub struct SharedFloor {
 }
 
 /// Why guests cannot share the floor.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum NoHands {
+    /// More than is laid on a floor.
+    #[error(transparent)]
+    TooMuch(#[from] TooMuch),
     /// A guest's own day needs more people than there are.
     #[error("guest {guest}: the work needs {needed} people at once, the floor has {people} (arrange it for fewer)")]
     People {
@@ -91,6 +95,7 @@ pub fn share_floor(days: &[Timeline], floor: &Floor) -> Result<SharedFloor, NoHa
     if floor.basins == 0 {
         return Err(NoHands::Basin);
     }
+    bounded_floor(days, floor)?;
     let have = [floor.people.max(1), floor.basins];
     let needs: Vec<Needs> = days.iter().map(needs).collect();
     for (guest, need) in needs.iter().enumerate() {

@@ -77,11 +77,13 @@ impl Timeline {
     pub(super) fn of(work: &[SectionWork], tables: &Tables, floor: &Floor, day: &Steps, proven: bool) -> Self {
         let mut pieces = Vec::new();
         let mut sections: Vec<SectionTimes> = Vec::new();
-        let (mut visits, mut left_basin) = (0, None);
+        // When the guest was at the basin last, unless hands have done something else since.
+        let (mut visits, mut at_basin) = (0, None);
         for step in &day.steps {
             let Some(unit) = tables.unit(step.unit) else { continue };
             match step.does {
                 Does::PutOn => {
+                    at_basin = None;
                     let mut at = step.begin;
                     for job in &unit.jobs {
                         let Some(one) = work.get(job.section) else { continue };
@@ -90,7 +92,12 @@ impl Timeline {
                     }
                 }
                 Does::Rinse => {
-                    visits += usize::from(left_basin != Some(step.begin));
+                    // Who has to wait for longer than the way back and forth waits in the chair.
+                    let stays = at_basin.is_some_and(|left| step.begin - left < (2 * tables.walk).max(1));
+                    if !stays {
+                        visits += 1;
+                        pieces.push(piece(PieceKind::Walk, None, 0, (step.begin - tables.walk, step.begin)));
+                    }
                     for (i, job) in unit.jobs.iter().enumerate() {
                         let at = step.begin + many(i) * tables.rinse;
                         pieces.push(piece(PieceKind::Rinse, Some(job.section), 0, (at, at + tables.rinse)));
@@ -103,7 +110,7 @@ impl Timeline {
                             one.spare = minutes((job.longest - on_hair).max(0));
                         }
                     }
-                    left_basin = Some(step.begin + unit.rinse);
+                    at_basin = Some(step.begin + unit.rinse);
                 }
             }
         }

@@ -99,11 +99,17 @@ fn chair_time(plan: &Plan) -> String {
         None => " and consultation, rinsing, drying, for which the file states no `other_work_min`".to_owned(),
     };
     let minutes = amount(chair.total, 0);
+    let booked = plan
+        .day
+        .as_ref()
+        .and_then(|day| day.appointment)
+        .map(|book| format!("; bowls, looks and walks are not in it: book {} min (part `day`)", amount(book, 0)));
+    let booked = booked.unwrap_or_default();
     match (plan.start, chair.other_work) {
         (Start::At(_), Some(_)) => format!(
-            "finished at {}, if all goes as planned: {minutes} min in the chair{other}",
+            "finished at {}, if all goes as planned: {minutes} min in the chair{other}{booked}",
             chair.finish(plan.start).map(|at| Writing::of(plan.habits).time(at)).unwrap_or_default()
         ),
-        _ => format!("in the chair {minutes} min{other}"),
+        _ => format!("in the chair {minutes} min{other}{booked}"),
     }
 }

@@ -2,7 +2,7 @@
 
 use super::writing::Writing;
 use crate::{
-    day::{FoilGroup, Piece, PieceKind, SectionTimes, Timeline},
+    day::{FoilGroup, Piece, PieceKind, SECTIONS_AT_MOST, SectionTimes, Timeline},
     quantity::Duration,
     service::{DayPlan, Plan},
     text::{Sheet, amount, count, list},
@@ -24,6 +24,7 @@ use crate::{
 pub fn day_sheet(plan: &Plan) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("THE DAY  {}", plan.title));
+    super::checks::stops(&mut sheet, plan);
     day(&mut sheet, plan);
     if let Some(best) = plan.day.as_ref().and_then(|day| day.proposed.as_ref()) {
         sheet.heading("Piece by piece");
@@ -38,8 +39,11 @@ pub fn day_sheet(plan: &Plan) -> String {
 
 /// The day as a part of the bench sheet.
 pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
-    let Some(day) = &plan.day else { return };
     sheet.heading("Hands, looks and basin, in minutes from the first work");
+    let Some(day) = &plan.day else {
+        sheet.line(&format!("Not arranged: more than {SECTIONS_AT_MOST} sections."));
+        return;
+    };
     match (&day.proposed, &day.proposed_why_not) {
         (Some(best), _) => {
             times(sheet, best);
@@ -107,7 +111,8 @@ fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
         list(names, "then")
     };
     let proof = if best.proven {
-        "the earliest there is".to_owned()
+        let kept = if day.rules.is_empty() { "there is" } else { "that keeps to the rules below" };
+        format!("the earliest {kept}")
     } else {
         format!("the best found; nothing beats {}", min(best.bound))
     };
@@ -120,12 +125,14 @@ fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
     )];
     lines.push(match (&day.as_planned, &day.order_saves) {
         (Some(planned), _) if names(planned) == names(best) => "That is the order of this sheet.".to_owned(),
-        (Some(planned), Some(saves)) => format!(
-            "The order of this sheet, {}: rinsed after {}{}.",
-            names(planned),
-            min(planned.finish),
-            if saves.min() < 0.5 { ", no later".to_owned() } else { format!(", {} later", min(*saves)) }
-        ),
+        (Some(planned), Some(saves)) => {
+            let differs = match day.house_rules_cost {
+                Some(cost) => format!(", {} earlier, for it breaks rules of the house", min(cost)),
+                None if saves.min() < 0.5 => ", no later".to_owned(),
+                None => format!(", {} later", min(*saves)),
+            };
+            format!("The order of this sheet, {}: rinsed after {}{differs}.", names(planned), min(planned.finish))
+        }
         _ => {
             format!("The order of this sheet: {}.", day.as_planned_why_not.as_deref().unwrap_or("it was not laid out"))
         }
@@ -140,12 +147,21 @@ fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
             None => "other work, for which the file states no `other_work_min`".to_owned(),
         };
         let until = plan.start.plus(finish).map(|at| format!(", at {}", Writing::of(plan.habits).time(at)));
+        let what = if day.after_rinse.is_some() { "With toners" } else { "Through" };
         lines.push(format!(
-            "With toners after {}{}; book {} ({other}, whole quarters of an hour).",
+            "{what} after {}{}; book {} ({other}, whole quarters of an hour).",
             min(finish),
             until.unwrap_or_default(),
             min(appointment)
         ));
+        lines.push(format!(
+            "That counts bowls, looks, walks and rinses. The {} in the chair at the head of the bench sheet count painting one \
+             section after the other and none of these; where the other work holds rinsing, it is in twice here.",
+            min(plan.chair.total)
+        ));
+    }
+    if let Some(why) = &day.after_rinse_why_not {
+        lines.push(format!("After the rinse no order, so that no finish is known and nothing to book: {why}."));
     }
     lines
 }
@@ -154,6 +170,7 @@ fn pieces(sheet: &mut Sheet, timeline: &Timeline) {
     let row = |piece: &Piece| {
         let section = piece.section.and_then(|place| timeline.sections.iter().find(|one| one.section == place));
         let what = match (piece.kind, section) {
+            (PieceKind::Walk, _) => "to the basin".to_owned(),
             (PieceKind::Look, _) | (_, None) => "all that is on".to_owned(),
             (_, Some(section)) => section.name.clone(),
         };

@@ -32,8 +32,10 @@ pub fn guest_page(plan: &Plan) -> String {
     let html = page.body();
     html.element("h1", &[("dir", "auto")], &plan.title);
     let writing = Writing::of(plan.habits);
-    let mut when = format!("{}, about {} min in the chair", writing.start(plan.start), amount(plan.chair.total, 0));
-    if let Some(finish) = plan.chair.finish(plan.start) {
+    // What is booked, where it is known: it counts bowls, looks and walks too.
+    let takes = plan.day.as_ref().and_then(|day| day.appointment).unwrap_or(plan.chair.total);
+    let mut when = format!("{}, about {} min in the chair", writing.start(plan.start), amount(takes, 0));
+    if let Some(finish) = plan.start.plus(takes) {
         when += &format!(", until about {}", writing.time(finish));
     }
     html.element("p", &[], &when);

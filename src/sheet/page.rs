@@ -47,6 +47,9 @@ fn opening(html: &mut Html, plan: &Plan) {
         facts.push(format!("finished {} if all goes as planned", writing.time(finish)));
     }
     facts.push(format!("{} min in the chair", amount(plan.chair.total, 0)));
+    if let Some(book) = plan.day.as_ref().and_then(|day| day.appointment) {
+        facts.push(format!("book {} min, for that counts no bowls, looks and walks", amount(book, 0)));
+    }
     facts.push(plan.jurisdiction.map_or_else(|| "no jurisdiction stated".to_owned(), |law| format!("law of {law}")));
     html.element("p", &[], &facts.join("; "));
     for (who, name) in [("guest", &plan.guest), ("colourist", &plan.colourist), ("notes", &plan.notes)] {

@@ -3,8 +3,8 @@
 use foilwork::{
     chart::{DayChart, day_chart},
     day::{
-        Before, CannotArrange, Effort, Floor, NoHands, OrderRule, PROVEN_UP_TO, PieceKind, SectionWork, Until, arrange,
-        in_this_order, share_floor,
+        Before, CannotArrange, Effort, Floor, NoHands, OrderRule, PROVEN_UP_TO, PieceKind, SectionWork, Timeline,
+        Until, arrange, in_this_order, share_floor,
     },
     quantity::Duration,
 };
@@ -38,8 +38,8 @@ fn the_slowest_goes_first() {
     assert_eq!((day.finish.min(), day.visits, day.proven), (57.0, 1, true));
     let other = in_this_order(&work, &[], &plain(), &[0, 1]).unwrap();
     assert_eq!((other.finish.min(), other.visits), (69.0, 2));
-    // Hands: 2 bowls, 25 min of applying, 2 rinses; from 31 to 51 nobody works.
-    assert_eq!((day.hands[0].min(), day.idle.min()), (37.0, 20.0));
+    // Hands: 2 bowls, 25 min of applying, a walk of 2, 2 rinses; from 31 to 49 nobody works.
+    assert_eq!((day.hands[0].min(), day.idle.min()), (39.0, 18.0));
 }
 
 /// By hand: the hairline may be on for 25 min. On first, from 3 to 8, it is developed at 28, when the nape is on from 11 to 26:
@@ -80,7 +80,11 @@ fn the_brush_is_put_down_for_a_look() {
     assert_eq!(applied, [(3.0, 8.0, 1, 3), (9.0, 14.0, 4, 6), (15.0, 20.0, 7, 10), (21.0, 24.0, 11, 12)]);
     // Developed at 24 + 25; first strand at 3; the first look that is due for it is that at 20.
     assert_eq!((day.sections[0].rinse.min(), day.sections[0].on_hair.min()), (49.0, 46.0));
-    assert_eq!(day.sections[0].looks[0].min(), 20.0);
+    // On until 24, so a look at 29, 35 and 41; the next would end with the walk, which is from 47.
+    let looks: Vec<f64> = day.sections[0].looks.iter().map(|at| at.min()).collect();
+    assert_eq!(looks, [20.0, 29.0, 35.0, 41.0]);
+    let walk = day.pieces.iter().find(|piece| piece.kind == PieceKind::Walk).unwrap();
+    assert_eq!((walk.from.min(), walk.to.min(), walk.section), (47.0, 49.0, None));
 }
 
 /// By hand: 24 min, then a fresh bowl of 3 min in the middle.
@@ -171,6 +175,32 @@ fn every_other_message() {
         told(in_this_order(&work, &rules, &plain(), &[1, 0])).unwrap(),
         "in this order the rules and the longest times cannot be kept (let the plan choose the order)"
     );
+    let too_much = |work: &[SectionWork], rules: &[Before], floor: &Floor| {
+        told(arrange(work, rules, floor, Effort::Quick)).unwrap()
+    };
+    let many = vec![work[0].clone(); 41];
+    assert_eq!(too_much(&many, &[], &plain()), "41 sections: at most 40 are arranged (join those that are alike)");
+    assert_eq!(
+        too_much(&work, &vec![before(0, 1, Until::Applied, OrderRule::Stated); 2001], &plain()),
+        "2001 rules: at most 2000 are kept (leave out those that follow from others)"
+    );
+    assert_eq!(
+        too_much(&work, &[], &Floor { people: 9, ..plain() }),
+        "9 people: at most 8 work on one guest (give fewer)"
+    );
+    assert_eq!(
+        too_much(&[SectionWork { bowls: u32::MAX, ..work[0].clone() }], &[], &plain()),
+        "nape: 4294967295 bowls: at most 100 for a section (mix larger ones)"
+    );
+    assert_eq!(
+        too_much(&work, &[], &Floor { look_every: min(0.01), ..Floor::default() }),
+        "a look every 0.01 min: at least 1 min lie between two (or let a look take no time)"
+    );
+    // 3 to mix, 1e9 to apply, 20 to develop, 2 to the basin, 3 to rinse.
+    assert_eq!(
+        too_much(&[section("nape", 1e9, 20.0, 40.0)], &[], &plain()),
+        "1000000028 min of work and development: at most 10080 min, a week, are arranged (check the minutes)"
+    );
     let two = Floor { people: 2, ..plain() };
     let day = arrange(&work, &[], &two, Effort::Thorough).unwrap();
     assert_eq!(
@@ -179,6 +209,15 @@ fn every_other_message() {
     );
     assert_eq!(share_floor(&[day], &Floor { basins: 0, ..two }).unwrap_err(), NoHands::Basin);
     assert_eq!(NoHands::Basin.to_string(), "the floor has no basin (give at least one)");
+    let shared = |days: &[Timeline], floor: &Floor| share_floor(days, floor).unwrap_err().to_string();
+    let short = arrange(&work[..1], &[], &plain(), Effort::Quick).unwrap();
+    assert_eq!(shared(&vec![short.clone(); 51], &plain()), "51 guests: at most 50 share a floor (part them)");
+    assert_eq!(
+        shared(std::slice::from_ref(&short), &Floor { people: 101, ..plain() }),
+        "101 people: at most 100 share a floor (give fewer)"
+    );
+    let long = Timeline { finish: min(1500.0), ..short };
+    assert_eq!(shared(&[long], &plain()), "guest 0: 1500 min: at most 1440 min are laid beside others (part the work)");
 }
 
 /// By hand for two people: both bowls mixed by minute 3, both sections on by 18, developed at 48: through at 54.
@@ -221,4 +260,12 @@ fn the_picture_says_in_words_what_it_shows() {
     let svg = day_chart(&DayChart { title: "day", timeline: &day });
     assert!(svg.contains("<desc>Minutes from the first work. nape &lt;1&gt;: first strand 3, all on 18, rinse 53."));
     assert!(!svg.contains("<script") && svg.contains("hands 1"));
+    // A long name is cut beside the bars and whole in the words.
+    let long = "a section whose name is much too long for the picture";
+    let day = arrange(&[section(long, 15.0, 35.0, 50.0)], &[], &plain(), Effort::Thorough).unwrap();
+    let svg = day_chart(&DayChart { title: "day", timeline: &day });
+    assert!(
+        svg.contains(&format!("{long}: first strand 3")) && svg.contains(">a section whose name \u{2026}<"),
+        "{svg}"
+    );
 }

@@ -13,6 +13,7 @@ from lxml import etree
 
 import foilwork
 from foilwork import chart
+from foilwork.day import SectionWork, arrange
 from foilwork.lift import Lightening, Situation
 from foilwork.money import CostTable, Money
 from foilwork.teach import worksheet
@@ -44,6 +45,7 @@ def pictures() -> Iterator[tuple[str, str]]:
     yield "margin", chart.margin_chart(Money("60.00", "EUR"), 40).svg
     yield "lift", Lightening(Situation(4), 4).svg(target_level=8)
     yield "head", str(SOFT.head_map())
+    yield "day", arrange([SectionWork("<nape> & 'crown'", apply_min=18, develop_min=30, longest_min=60)]).svg()
     for place, found in enumerate(re.findall(r"<svg .*?</svg>", SOFT.html(), re.DOTALL)):
         yield f"on the page {place}", found
 

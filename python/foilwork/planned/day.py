@@ -74,7 +74,7 @@ class Piece(Record):
         "from_min": "When it begins, from the first work on the guest.",
         "kind": "What is done.",
         "person": "Who does it, from 0.",
-        "section": "The place of the section, from 0; none for a look, which is at all that is on.",
+        "section": "The place of the section, from 0; none for a look, which is at all that is on, and for a walk.",
         "to_min": "When it ends.",
     }
     foils: FoilGroup | None
@@ -148,28 +148,35 @@ class DayPlan(Record):
     """
 
     __slots__ = {
-        "after_rinse": "Toners and root shadow after the rinse.",
+        "after_rinse": "Toners and root shadow after the rinse; absent where there are none.",
+        "after_rinse_why_not": "Why those that there are cannot be laid out.",
         "appointment_min": "What to book: that and the other work, in whole quarters of an hour.",
         "as_planned": (
-            "The sections in the order of this sheet, as hands, looks and basin allow; absent where that cannot be."
+            "The sections in the order of this sheet, by what the service says and without the rules of the house, as "
+            "hands, looks and basin allow; absent where that cannot be."
         ),
         "as_planned_why_not": "Why the order of this sheet cannot be kept.",
-        "finish_min": "From the first work to the last rinse, in the proposed order.",
+        "finish_min": "From the first work to the last rinse, toners included, in the proposed order.",
         "floor": "Hands, basins and the small work.",
         "helper_saves_min": "How much earlier it would be with one more pair of hands.",
+        "house_rules_cost_min": (
+            "How much later instead, where the best order keeps rules of the house that the order of this sheet breaks."
+        ),
         "left_out": "Rules of the house that were left out, for they clash with what the service says.",
-        "order_saves_min": "How much earlier than in the order of this sheet everything is rinsed.",
+        "order_saves_min": "How much earlier than in the order of this sheet everything is rinsed in the best one.",
         "proposed": "The sections in the best order.",
         "proposed_why_not": "Why there is no best order.",
         "rules": "What the order keeps to.",
     }
     after_rinse: Timeline | None
+    after_rinse_why_not: str | None
     appointment_min: float | None
     as_planned: Timeline | None
     as_planned_why_not: str | None
     finish_min: float | None
     floor: Floor
     helper_saves_min: float | None
+    house_rules_cost_min: float | None
     left_out: tuple[str, ...]
     order_saves_min: float | None
     proposed: Timeline | None

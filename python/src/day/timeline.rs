@@ -22,9 +22,9 @@ answer! {
 answer! {
     /// A piece of work of one person, without a break.
     Piece {
-        /// What is done: ``"mix"``, ``"apply"``, ``"look"`` or ``"rinse"``.
+        /// What is done: ``"mix"``, ``"apply"``, ``"look"``, ``"walk"`` or ``"rinse"``.
         kind: String,
-        /// The place of the section, from 0; ``None`` for a look, which is at all that is on.
+        /// The place of the section, from 0; ``None`` for a look, which is at all that is on, and for a walk.
         section: Option<usize>,
         /// Who does it, from 0.
         person: usize,

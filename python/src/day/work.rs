@@ -155,7 +155,7 @@ answer! {
         look_min: f64,
         /// The first look, in min from the first strand.
         first_look_min: f64,
-        /// From the begin of one look to that of the next, in min.
+        /// How long hands work or rest between two looks, in min.
         look_every_min: f64,
         /// Rinsing a section, in min.
         rinse_min: f64,

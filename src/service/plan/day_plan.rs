@@ -2,20 +2,21 @@
 
 use super::{
     ChairTime, Mix,
-    day_rules::{Rule, dropped, rules},
+    day_rules::{dropped, rules},
     sections::{Sections, Work},
     situation::longest,
 };
 use crate::{
-    day::{Before, CannotArrange, Effort, Floor, OrderRule, SectionWork, Timeline, arrange, in_this_order},
+    day::{
+        Before, CannotArrange, Effort, Floor, OrderRule, SECTIONS_AT_MOST, SectionWork, Timeline, arrange,
+        in_this_order,
+    },
     quantity::{Duration, Quantity},
     service::request::Request,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// More sections than these nobody works by hand, and no plan arranges.
-const SECTIONS_AT_MOST: usize = 40;
 /// Appointments are booked in steps of so many minutes.
 const BOOKED_IN_MIN: f64 = 15.0;
 
@@ -29,7 +30,8 @@ pub struct DayPlan {
     pub rules: Vec<OrderedBy>,
     /// Rules of the house that were left out, for they clash with what the service says.
     pub left_out: Vec<String>,
-    /// The sections in the order of this sheet, as hands, looks and basin allow; absent where that cannot be.
+    /// The sections in the order of this sheet, by what the service says and without the rules of the house, as hands, looks
+    /// and basin allow; absent where that cannot be.
     pub as_planned: Option<Timeline>,
     /// Why the order of this sheet cannot be kept.
     pub as_planned_why_not: Option<String>,
@@ -37,15 +39,20 @@ pub struct DayPlan {
     pub proposed: Option<Timeline>,
     /// Why there is no best order.
     pub proposed_why_not: Option<String>,
-    /// How much earlier than in the order of this sheet everything is rinsed.
+    /// How much earlier than in the order of this sheet everything is rinsed in the best one.
     #[serde(rename = "order_saves_min")]
     pub order_saves: Option<Duration>,
+    /// How much later instead, where the best order keeps rules of the house that the order of this sheet breaks.
+    #[serde(rename = "house_rules_cost_min")]
+    pub house_rules_cost: Option<Duration>,
     /// How much earlier it would be with one more pair of hands.
     #[serde(rename = "helper_saves_min")]
     pub helper_saves: Option<Duration>,
-    /// Toners and root shadow after the rinse.
+    /// Toners and root shadow after the rinse; absent where there are none.
     pub after_rinse: Option<Timeline>,
-    /// From the first work to the last rinse, in the proposed order.
+    /// Why those that there are cannot be laid out.
+    pub after_rinse_why_not: Option<String>,
+    /// From the first work to the last rinse, toners included, in the proposed order.
     #[serde(rename = "finish_min")]
     pub finish: Option<Duration>,
     /// What to book: that and the other work, in whole quarters of an hour.
@@ -78,36 +85,38 @@ impl DayPlan {
             on.iter().zip(groups).map(|((work, mix), same)| as_work(request, work, mix, &floor, same)).collect();
         let places: Vec<&Work<'_>> = on.iter().map(|(work, _)| *work).collect();
         let rules = rules(request, &places);
-        let stated: Vec<Before> =
-            rules.iter().map(|rule| rule.before).filter(|one| one.rule == OrderRule::Stated).collect();
-        let (kept, left_out, proposed) = kept(&work, &rules, &floor);
+        let stated: Vec<Before> = rules.iter().copied().filter(|one| one.rule == OrderRule::Stated).collect();
+        let (kept, left_out, proposed) = kept(&work, rules, &floor);
         let order: Vec<usize> = (0..work.len()).collect();
         let as_planned = in_this_order(&work, &stated, &floor, &order);
         let helper = Floor { people: floor.people + 1, ..floor };
         let helped = proposed.as_ref().ok().and_then(|_| arrange(&work, &kept, &helper, Effort::Quick).ok());
-        let less =
-            |more: &Timeline, less: &Timeline| Duration::nearest((more.finish.min() - less.finish.min()).max(0.0));
+        let less = |more: &Timeline, less: &Timeline| more.finish.min() - less.finish.min();
         // Nothing is looked at while toners are on but the toners, by those at the basin.
         let beside = Floor { look: Duration::ZERO, ..floor };
         let toning: Vec<SectionWork> =
             after.iter().map(|(work, mix)| as_work(request, work, mix, &beside, None)).collect();
-        let after_rinse = arrange(&toning, &[], &beside, Effort::Quick).ok();
-        let name = |place: usize| work.get(place).map_or_else(String::new, |one| one.name.clone());
-        let (order_saves, helper_saves) = match &proposed {
-            Ok(best) => (
-                as_planned.as_ref().ok().map(|planned| less(planned, best)),
-                helped.as_ref().map(|helped| less(best, helped)),
-            ),
-            Err(_) => (None, None),
+        let after_rinse = match arrange(&toning, &[], &beside, Effort::Quick) {
+            Err(CannotArrange::NoSection) => None,
+            outcome => Some(outcome),
         };
-        let toned = after_rinse.as_ref().map_or(Duration::ZERO, |toning| toning.finish);
-        let finish = proposed.as_ref().ok().map(|best| best.finish + toned);
+        let name = |place: usize| work.get(place).map_or_else(String::new, |one| one.name.clone());
+        let best = proposed.as_ref().ok();
+        let saves = best.and_then(|best| Some(less(as_planned.as_ref().ok()?, best)));
+        // The search for several people is no proof: what it loses, a helper does not cost.
+        let helper_saves = best.and_then(|best| Some(Duration::nearest(less(best, helped.as_ref()?).max(0.0))));
+        let toned = match &after_rinse {
+            None => Some(Duration::ZERO),
+            Some(toning) => toning.as_ref().ok().map(|toning| toning.finish),
+        };
+        let finish = best.and_then(|best| Some(best.finish + toned?));
         let booked = |finish: Duration| {
             let all = finish + chair.other_work.unwrap_or(Duration::ZERO);
             Duration::nearest((all.min() / BOOKED_IN_MIN - 1e-9).ceil() * BOOKED_IN_MIN)
         };
         let (as_planned, as_planned_why_not) = told(as_planned);
         let (proposed, proposed_why_not) = told(proposed);
+        let (after_rinse, after_rinse_why_not) = after_rinse.map_or((None, None), told);
         let ordered = |one: &Before| OrderedBy {
             first: name(one.first),
             then: name(one.then),
@@ -122,9 +131,11 @@ impl DayPlan {
             as_planned_why_not,
             proposed,
             proposed_why_not,
-            order_saves,
+            order_saves: saves.map(|saves| Duration::nearest(saves.max(0.0))),
+            house_rules_cost: saves.filter(|saves| *saves < 0.0).map(|saves| Duration::nearest(-saves)),
             helper_saves,
             after_rinse,
+            after_rinse_why_not,
             appointment: finish.map(booked),
             finish,
         })
@@ -141,14 +152,13 @@ fn told(outcome: Result<Timeline, CannotArrange>) -> (Option<Timeline>, Option<S
 /// The best order by all the rules that do not clash; what the service says outweighs what the house says.
 fn kept(
     work: &[SectionWork],
-    rules: &[Rule],
+    mut kept: Vec<Before>,
     floor: &Floor,
 ) -> (Vec<Before>, Vec<String>, Result<Timeline, CannotArrange>) {
-    let mut kept: Vec<Before> = rules.iter().map(|rule| rule.before).collect();
     let mut left_out = Vec::new();
     loop {
         match arrange(work, &kept, floor, Effort::Quick) {
-            Err(CannotArrange::Clash(clash)) => match dropped(&clash, work, &mut kept) {
+            Err(CannotArrange::Clash(clash)) => match dropped(&clash, &mut kept) {
                 Some(text) => left_out.push(text),
                 None => return (kept, left_out, Err(CannotArrange::Clash(clash))),
             },
@@ -170,10 +180,8 @@ fn as_work(request: &Request, work: &Work<'_>, mix: &Mix, floor: &Floor, same_fo
         crate::shop::CountsFrom::EndOfApplication => apply + most.min(),
     });
     let most = own.fold(planned + request.floor.stay_longer.min(), f64::min).max(longest(work).min());
-    let every = floor.look_every.min();
-    let looks = if every > 0.0 { (apply / every).floor() * floor.look.min() } else { 0.0 };
-    let busy = apply + f64::from(bowls - 1) * floor.mix.min();
-    let develop = task.develop.min().min((most - busy - looks).max(0.0));
+    let busy = apply + f64::from(bowls - 1) * floor.mix.min() + floor.looks_while(task.apply).min();
+    let develop = task.develop.min().min((most - busy).max(0.0));
     SectionWork {
         name: work.name().to_owned(),
         apply: task.apply,

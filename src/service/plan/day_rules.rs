@@ -2,29 +2,24 @@
 
 use super::sections::Work;
 use crate::{
-    day::{Before, Clash, OrderRule, SectionWork, Until},
+    day::{Before, Clash, OrderRule, Until},
     service::{
         request::Request,
         shape::{HistoryFlag, HouseRule, WaitFor, Zone},
     },
 };
 
-/// A rule between two sections, by their places among the sections.
-pub(super) struct Rule {
-    pub(super) before: Before,
-}
-
-/// Every rule, what the service says first.
-pub(super) fn rules(request: &Request, works: &[&Work<'_>]) -> Vec<Rule> {
+/// Every rule between two sections, by their places among the sections; what the service says first.
+pub(super) fn rules(request: &Request, works: &[&Work<'_>]) -> Vec<Before> {
     let mut found = Vec::new();
     let mut add = |first: usize, then: usize, until: Until, rule: OrderRule| {
         let before = Before { first, then, until, rule };
-        let known = |other: &Rule| {
-            let Before { first: a, then: b, until: c, .. } = other.before;
+        let known = |other: &Before| {
+            let Before { first: a, then: b, until: c, .. } = *other;
             (a, b) == (first, then) && (c == until || c == Until::Rinsed)
         };
         if first != then && !found.iter().any(known) {
-            found.push(Rule { before });
+            found.push(before);
         }
     };
     let place = |in_request: usize| works.iter().position(|work| work.in_request == in_request);
@@ -85,17 +80,9 @@ fn virgin(request: &Request) -> bool {
 }
 
 /// Leaves one rule of the house out of those that clash, and tells which; none where the service contradicts itself.
-pub(super) fn dropped(clash: &Clash, work: &[SectionWork], kept: &mut Vec<Before>) -> Option<String> {
+pub(super) fn dropped(clash: &Clash, kept: &mut Vec<Before>) -> Option<String> {
     let house = |rule: OrderRule| !matches!(rule, OrderRule::Stated | OrderRule::OneFoil | OrderRule::Longest);
-    let name = |place: usize| work.get(place).map_or("", |one| one.name.as_str());
-    for clashing in clash.0.iter().filter(|one| house(one.rule)) {
-        let asked = |one: &Before| {
-            one.rule == clashing.rule && clashing.asks == format!("{} after {}", name(one.then), name(one.first))
-        };
-        if let Some(place) = kept.iter().position(asked) {
-            kept.remove(place);
-            return Some(format!("{} ({}), for it clashes: {clash}", clashing.asks, clashing.rule));
-        }
-    }
-    None
+    let one = clash.0.iter().find(|one| house(one.rule) && one.before.is_some())?;
+    kept.retain(|rule| Some(*rule) != one.before);
+    Some(format!("{} ({}), for it clashes: {clash}", one.asks, one.rule))
 }

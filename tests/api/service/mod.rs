@@ -6,6 +6,7 @@ mod cards;
 mod command;
 mod consultation;
 mod danger;
+mod day;
 mod defaults;
 mod deposit;
 mod examples;
