@@ -2,10 +2,11 @@
 
 from typing import Literal, TypeAlias
 
+_AlternativeKind: TypeAlias = Literal["leave", "visits", "product-class", "developer", "technique"]
 _Audience: TypeAlias = Literal["professional", "general"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Booster: TypeAlias = Literal["persulfate", "mild", "none"]
-_Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
+_Consulted2: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
     "product",
     "additive",
@@ -62,6 +63,7 @@ _Form: TypeAlias = Literal[
     "strontium",
     "persulfate",
 ]
+_Go: TypeAlias = Literal["stop", "restrict", "proceed"]
 _Group: TypeAlias = Literal["african", "asian", "european"]
 _Hazard: TypeAlias = Literal["peroxide", "persulfate", "ammonia", "oxidative-dye", "resorcinol", "unknown"]
 _HistoryFlag: TypeAlias = Literal[
@@ -75,6 +77,10 @@ _HistoryFlag: TypeAlias = Literal[
     "straightened-or-permed",
     "under-sixteen",
     "permanent-colour",
+    "skin-disease",
+    "medicine",
+    "pregnancy",
+    "hair-loss",
 ]
 _Hue: TypeAlias = Literal[
     "red",
@@ -109,7 +115,21 @@ _OrderRule: TypeAlias = Literal[
 ]
 _PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
 _PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
-_PieceKind: TypeAlias = Literal["mix", "apply", "look", "walk", "rinse"]
+_Party: TypeAlias = Literal["guest", "guardian", "doctor"]
+_PastPlace: TypeAlias = Literal["here", "elsewhere", "home"]
+_PastWork: TypeAlias = Literal[
+    "lightener",
+    "permanent-colour",
+    "toner",
+    "semi-permanent",
+    "henna",
+    "metallic-colour",
+    "straightened",
+    "permed",
+    "colour-remover",
+    "unknown",
+]
+_PieceKind: TypeAlias = Literal["mix", "apply", "look", "rinse"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _Practice: TypeAlias = Literal["plain", "practised", "demanding"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
@@ -131,6 +151,7 @@ _Rule: TypeAlias = Literal[
     "airways",
     "age",
     "black-henna",
+    "health",
     "metal-salts",
     "scalp",
     "elasticity",
@@ -146,6 +167,7 @@ _Rule: TypeAlias = Literal[
     "untoned",
     "on-scalp",
     "earlier-service",
+    "wish",
     "overlap",
     "lift",
     "alkalinity",
@@ -181,6 +203,7 @@ _StockCover: TypeAlias = Literal["covered", "may-run-short", "short", "not-count
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _StrengthUnit: TypeAlias = Literal["% w/w", "% w/v", "g/L", "mol/L", "mol/kg", "N", "% active oxygen", "volumes"]
 _Technique: TypeAlias = Literal["weave", "slice", "back-comb", "block", "freehand", "freehand-in-foil", "regrowth"]
+_TestKind: TypeAlias = Literal["skin", "strand", "incompatibility", "elasticity", "porosity"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
 _Toward: TypeAlias = Literal["up", "down", "nearest"]

@@ -54,8 +54,12 @@ FILES = {
     "head": ("The head in a plan", ("head",)),
     "stock": ("What a plan takes from the shelf", ("stock",)),
     "money": ("Cost and price in a plan", ("money",)),
+    "consultation": ("A consultation, come to its decision", ("consulted",)),
     "notes": ("What a plan says beside its numbers", ("cautions", "defaults", "not_computed", "stated_not_used")),
 }
+
+# What is made of a plan, not a part of it: the class, and its file.
+BESIDE = {"Consultation": "consultation"}
 
 # Where a class stands that is imported by name.
 HOMES = {
@@ -192,6 +196,8 @@ def file_of_each(schema: dict[str, Any], order: list[str]) -> dict[str, str]:
         for part in parts:
             for name in re.findall(r'"#/\$defs/(\w+)"', json.dumps(schema["properties"][part])):
                 visit(name, file)
+    for name, file in BESIDE.items():
+        visit(name, file)
     for name in order:
         visit(name, "bowls")
     return {name: found[name] for name in order}

@@ -61,6 +61,19 @@ impl Loaded {
 
     /// The plan with levels seen in mid-service, of a file in which something is changed first.
     pub(super) fn plan(&self, seen: &[SeenLevel], change: impl Fn(&mut ServiceFile)) -> Result<Plan, Refusal> {
+        self.made(seen, |file, evidence| {
+            let mut file = file.clone();
+            change(&mut file);
+            service::plan_with(&file, evidence)
+        })
+    }
+
+    /// What is made of the file and of what is known beside it.
+    pub(super) fn made<T>(
+        &self,
+        seen: &[SeenLevel],
+        make: impl Fn(&ServiceFile, &Evidence) -> Result<T, Problems>,
+    ) -> Result<T, Refusal> {
         let format = Format::of(&self.name, &self.text);
         let problems = |problems: Problems| match problems.0.as_slice() {
             // Levels seen are of the command line, not of the file.
@@ -72,11 +85,7 @@ impl Loaded {
             None => service::parse(&self.text, format),
         };
         let evidence = Evidence { book: self.book.clone(), seen: seen.to_vec() };
-        let changed = |mut file: ServiceFile| {
-            change(&mut file);
-            service::plan_with(&file, &evidence)
-        };
-        file.and_then(changed).map_err(problems)
+        file.and_then(|file| make(&file, &evidence)).map_err(problems)
     }
 }
 

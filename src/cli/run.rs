@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, convert, cost, day, dilute, foils, hair, head, input, level, lift, limits, note, plan,
-    price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
+    blend, business, chart, consult, convert, cost, day, dilute, foils, hair, head, input, level, lift, limits, note,
+    plan, price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};
@@ -35,6 +35,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
     input::begin();
     let outcome = match &arguments.command {
         Command::Plan(args) => plan::run(args),
+        Command::Consult(args) => consult::run(args),
         Command::Start(args) => start::run(args),
         Command::Schema(args) => schema::run(args),
         Command::Convert(args) => convert::run(args),

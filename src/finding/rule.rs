@@ -13,6 +13,8 @@ choice! {
         Age = "age",
         /// A black-henna tattoo raises the risk of allergy.
         BlackHenna = "black-henna" => "black henna",
+        /// Skin, medicine, pregnancy, loss of hair: what a doctor should be asked about.
+        Health = "health",
         /// Metallic salts and peroxide react.
         MetalSalts = "metal-salts" => "metal salts",
         /// The scalp is sound.
@@ -43,6 +45,8 @@ choice! {
         OnScalp = "on-scalp" => "on scalp",
         /// What was done to the hair before weakens it or sits in it.
         EarlierService = "earlier-service" => "earlier service",
+        /// What is planned is what the guest wants, zone by zone.
+        Wish = "wish",
         /// Fresh mix stays off hair that is lightened already.
         Overlap = "overlap",
         /// The levels asked for are within what the product does.

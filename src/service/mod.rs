@@ -18,25 +18,36 @@
 //! ([`Finding`](crate::finding::Finding)), taken by default ([`DefaultUsed`]) and left unused ([`StatedNotUsed`]). As plain data it has the shape
 //! of [`plan_schema`].
 //!
+//! # Decide
+//!
+//! [`consult`] gives the [`Consultation`]: whether to go on and who has to agree ([`decide`] is a fold over the findings), what each
+//! result of a test changes, the visits on the calendar ([`dated_visits`]), what else was considered, and what is agreed.
+//!
 //! # Lay it beside the bowl
 //!
 //! [`mixing_cards`] makes a [`BowlCard`] for each bowl. How a plan is drawn is the business of [`sheet`](crate::sheet).
 
+mod consult;
 mod file;
 mod plan;
 mod request;
 pub mod shape;
 mod starter;
 
+pub use consult::{
+    AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, Consultation, DatedVisit, Decision, Go,
+    TestEffect, TestKind, consult, dated_visits, decide,
+};
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub(crate) use plan::strength_decimals;
 pub use plan::{
-    Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, ConsumableLine, Contrast, DayPlan,
-    Evidence, Existing, ExpectedLook, Hair, HeadPlan, HeadReading, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost,
-    LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind, PartReading, Plan,
-    RejectedStrength, SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start,
-    StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection,
-    TracedInput, TracedResult, Unknown, WeighedPart, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
+    Agreed, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Consulted, ConsumableLine,
+    Contrast, DayPlan, Evidence, Existing, ExpectedLook, Hair, HeadPlan, HeadReading, HistoryGap, InPlace,
+    InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis,
+    OrderedBy, PartKind, PartReading, PastService, Plan, RejectedStrength, SectionColour, SectionLift,
+    SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step, StockCover, StockLine, StockPlan,
+    Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult, Unknown, WeighedPart, WishHeld,
+    WishSection, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
 pub use request::{DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

@@ -1,5 +1,6 @@
 //! The plan as something to look at: text for the bench, a page, a page for the guest, pictures. How it was computed is the business of [`service`](crate::service).
 
+mod agreement_page;
 mod bases;
 mod bench;
 mod card;
@@ -7,6 +8,7 @@ mod chair;
 mod checks;
 mod clock;
 mod colour;
+mod consultation;
 mod day;
 mod guest_page;
 mod hair;
@@ -28,8 +30,10 @@ mod stock;
 mod trail_sheet;
 mod writing;
 
+pub use agreement_page::agreement_page;
 pub use bench::{bench_sheet, bench_sheet_of};
 pub use card::card_sheet;
+pub use consultation::consultation_sheet;
 pub use day::day_sheet;
 pub use guest_page::guest_page;
 pub use page::bench_page;

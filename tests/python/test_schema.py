@@ -18,7 +18,7 @@ import foilwork
 EXAMPLES = Path(__file__).parents[2] / "examples"
 SCHEMA: dict[str, Any] = json.loads((EXAMPLES / "service.schema.json").read_text(encoding="utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-FINE = ["gloss-refresh.toml", "grey-blend.toml", "lowlights.json", "soft-gradient.toml"]
+FINE = ["gloss-refresh.toml", "grey-blend.toml", "lowlights.json", "soft-gradient.toml", "staged-lightening.toml"]
 
 # What a schema can know, with the place at which the validator sees it; "" is the file as a whole.
 SEEN = {

@@ -29,6 +29,22 @@ from foilwork.planned.colour import (
     TonerPart,
     UnderlyingPigment,
 )
+from foilwork.planned.consultation import (
+    Agreed,
+    AgreedPrice,
+    Agreement,
+    Alternative,
+    Consent,
+    Consultation,
+    Consulted,
+    DatedVisit,
+    Decision,
+    HistoryGap,
+    PastService,
+    TestEffect,
+    WishHeld,
+    WishSection,
+)
 from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, Timeline
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
@@ -70,6 +86,10 @@ if TYPE_CHECKING:
     from foilwork._words import _Jurisdiction, _OrderBasis
 
 __all__ = [
+    "Agreed",
+    "AgreedPrice",
+    "Agreement",
+    "Alternative",
     "Band",
     "BandedStrand",
     "Bowl",
@@ -81,11 +101,16 @@ __all__ = [
     "Change",
     "ChosenStrength",
     "ClassDecision",
+    "Consent",
+    "Consultation",
+    "Consulted",
     "ConsumableLine",
     "Contrast",
     "CostLineWithShare",
     "CostTable",
+    "DatedVisit",
     "DayPlan",
+    "Decision",
     "DefaultUsed",
     "Difference",
     "Existing",
@@ -98,6 +123,7 @@ __all__ = [
     "HeadLook",
     "HeadPlan",
     "HeadReading",
+    "HistoryGap",
     "InPlace",
     "LeftOut",
     "LevelRule",
@@ -109,6 +135,7 @@ __all__ = [
     "NotComputed",
     "OrderedBy",
     "PartReading",
+    "PastService",
     "Piece",
     "PlanData",
     "PrePigmentMix",
@@ -138,6 +165,7 @@ __all__ = [
     "TechniqueDecision",
     "Template",
     "TestDone",
+    "TestEffect",
     "TimeTo",
     "Timeline",
     "TogetherPlan",
@@ -147,6 +175,8 @@ __all__ = [
     "UnderlyingPigment",
     "Visit",
     "WeighedPart",
+    "WishHeld",
+    "WishSection",
     "ZoneLook",
 ]
 
@@ -161,6 +191,9 @@ class PlanData(Record):
         "chair": "How long the chair is taken.",
         "colour": "What each section needs of colour.",
         "colourist": "Who works.",
+        "consulted": (
+            "What was said before the service, held against the plan; absent where the file has no consultation."
+        ),
         "contrasts": "How far sections that lie beside each other are apart.",
         "day": "Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.",
         "defaults": "Defaults that were used because the file did not say.",
@@ -191,6 +224,7 @@ class PlanData(Record):
     chair: ChairTime
     colour: tuple[SectionColour, ...]
     colourist: str | None
+    consulted: Consulted | None
     contrasts: tuple[Contrast, ...]
     day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]

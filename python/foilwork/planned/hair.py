@@ -56,26 +56,6 @@ class BandedStrand(Record):
 
 
 @dataclass(frozen=True)
-class Existing(Record):
-    """Colour that is already there."""
-
-    __slots__ = {
-        "artificial": "Whether it is artificial colour.",
-        "from_cm": "Where it begins, where it is stated in cm.",
-        "level": "Its level now.",
-        "to_cm": "Where it ends, where it is stated in cm.",
-        "tone": "Its tone in the words of the file.",
-        "zone": "Where along the strand, where it is stated as a zone.",
-    }
-    artificial: bool
-    from_cm: float | None
-    level: float
-    to_cm: float | None
-    tone: str | None
-    zone: _Zone | None
-
-
-@dataclass(frozen=True)
 class Habits(Record):
     """How this shop is used to reading sheets and cards. Nothing is converted by it: grams, % w/w and level numbers
     stay, and what is chosen here stands beside them.
@@ -94,6 +74,26 @@ class Habits(Record):
     level_names: _Naming | None
     ounces: bool
     volume_labels: bool
+
+
+@dataclass(frozen=True)
+class Existing(Record):
+    """Colour that is already there."""
+
+    __slots__ = {
+        "artificial": "Whether it is artificial colour.",
+        "from_cm": "Where it begins, where it is stated in cm.",
+        "level": "Its level now.",
+        "to_cm": "Where it ends, where it is stated in cm.",
+        "tone": "Its tone in the words of the file.",
+        "zone": "Where along the strand, where it is stated as a zone.",
+    }
+    artificial: bool
+    from_cm: float | None
+    level: float
+    to_cm: float | None
+    tone: str | None
+    zone: _Zone | None
 
 
 @dataclass(frozen=True)
@@ -117,6 +117,7 @@ class Hair(Record):
         "elasticity": "Stretch and return of a damp strand.",
         "existing": "Colour already there, as stated.",
         "history": "What has been on this hair or has happened to this guest; an empty list says that nothing has.",
+        "history_told": "What the earlier services of the consultation add to it.",
         "incompatibility_test": "Incompatibility test for metallic salts.",
         "length_cm": "Length of the lengths to be worked.",
         "natural_level": "Natural level, as far as the reading is stated to be off.",
@@ -139,6 +140,7 @@ class Hair(Record):
     elasticity: _Elasticity | None
     existing: tuple[Existing, ...]
     history: tuple[_HistoryFlag, ...] | None
+    history_told: tuple[_HistoryFlag, ...]
     incompatibility_test: TestDone | None
     length_cm: float | None
     natural_level: Bounds[float]

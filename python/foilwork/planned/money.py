@@ -15,6 +15,18 @@ __all__ = ["CostLineWithShare", "CostTable", "LeftOut", "MoneyPlan", "SetPrice",
 
 
 @dataclass(frozen=True)
+class LeftOut(Record):
+    """Something that the cost leaves out."""
+
+    __slots__ = {
+        "of": "The product or section, where it is one of several.",
+        "what": "What.",
+    }
+    of: str | None
+    what: _LeftOutCost
+
+
+@dataclass(frozen=True)
 class CostLineWithShare(Record):
     """A line, with its share of the total."""
 
@@ -46,18 +58,6 @@ class CostTable(Record):
     }
     lines: tuple[CostLineWithShare, ...]
     total: Money
-
-
-@dataclass(frozen=True)
-class LeftOut(Record):
-    """Something that the cost leaves out."""
-
-    __slots__ = {
-        "of": "The product or section, where it is one of several.",
-        "what": "What.",
-    }
-    of: str | None
-    what: _LeftOutCost
 
 
 @dataclass(frozen=True)

@@ -71,6 +71,13 @@ impl Plan {
         &self.plan
     }
 
+    /// From consultation to decision, with all that the plan was made of.
+    fn consultation(&self, py: Python<'_>) -> PyResult<service::Consultation> {
+        let evidence = self.known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
+        let found = py.detach(|| service::consult(&self.file, &evidence));
+        found.map_err(|problems| raise_problems(py, &problems))
+    }
+
     /// A part of the plan as objects; they are made when the first is asked for.
     fn part<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
         let made = || objects(py, "PlanData", &self.plan).map(Bound::unbind);
@@ -116,6 +123,8 @@ parts! {
     colour,
     /// Who works.
     colourist,
+    /// What was said before the service, held against the plan; absent where the file has no consultation.
+    consulted,
     /// How far sections that lie beside each other are apart.
     contrasts,
     /// Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.
@@ -196,6 +205,56 @@ parts! {
     ///     True
     fn head_map_text(&self) -> Option<String> {
         sheet::head_map_text(&self.plan)
+    }
+
+    /// From consultation to decision: whether to go on and who has to agree, what each result of a test changes, the visits on
+    /// the calendar, what else was considered, and what is agreed with the guest.
+    ///
+    /// Returns:
+    ///     A :class:`foilwork.planned.Consultation`.
+    ///
+    /// Raises:
+    ///     ServiceFileError: never for a plan that was made.
+    ///
+    /// Examples:
+    ///     >>> from foilwork import plan_file
+    ///     >>> found = plan_file("examples/staged-lightening.toml").consult()
+    ///     >>> found.decision.go, [(consent.who, str(consent.agreed_on)) for consent in found.decision.consents]
+    ///     ('restrict', [('guest', 'None'), ('doctor', '2026-11-27')])
+    fn consult<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        objects(py, "Consultation", &self.consultation(py)?)
+    }
+
+    /// The consultation as plain text, 80 columns wide.
+    ///
+    /// Returns:
+    ///     The text.
+    ///
+    /// Raises:
+    ///     ServiceFileError: never for a plan that was made.
+    ///
+    /// Examples:
+    ///     >>> from foilwork import plan_file
+    ///     >>> plan_file("examples/staged-lightening.toml").consultation_text().splitlines()[0]
+    ///     'CONSULTATION  From dark to light in stages'
+    fn consultation_text(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(sheet::consultation_sheet(&self.consultation(py)?))
+    }
+
+    /// What is agreed, as a page for the guest to read and to sign.
+    ///
+    /// Returns:
+    ///     The page: one file without network.
+    ///
+    /// Raises:
+    ///     ServiceFileError: never for a plan that was made.
+    ///
+    /// Examples:
+    ///     >>> from foilwork import plan_file
+    ///     >>> "What we do not promise" in plan_file("examples/staged-lightening.toml").agreement_html()
+    ///     True
+    fn agreement_html(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(sheet::agreement_page(&self.consultation(py)?))
     }
 
     /// How each main result came about: strengths on the hair, levels, time in the chair, cost and price.

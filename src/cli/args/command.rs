@@ -1,7 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FoilsArgs, HairArgs, HeadArgs,
-    LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs, SchemaArgs, SourcesArgs,
-    StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FoilsArgs, HairArgs,
+    HeadArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs, SchemaArgs,
+    SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -25,6 +25,8 @@ pub(crate) enum Command {
     Start(StartArgs),
     /// Read a service file and print the bench sheet
     Plan(PlanArgs),
+    /// Decide whether to go on: reasons, who agrees, what each test changes, visits, alternatives
+    Consult(ConsultArgs),
     /// Print the JSON Schema of a service file, a shop file or a plan
     #[command(after_help = "Units: every field of a file carries its unit in its name, such as `mix_g`.")]
     Schema(SchemaArgs),

@@ -4,6 +4,7 @@ mod business;
 mod chart;
 mod colour;
 mod command;
+mod consult;
 mod day;
 mod foils;
 mod hair;
@@ -25,6 +26,7 @@ pub(crate) use chart::{
 };
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
+pub(crate) use consult::ConsultArgs;
 pub(crate) use day::DayArgs;
 pub(crate) use foils::FoilsArgs;
 pub(crate) use hair::{HairArgs, HairFactsArgs};

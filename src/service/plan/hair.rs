@@ -52,6 +52,8 @@ pub struct Hair {
     pub strand: Option<BandedStrand>,
     /// What has been on this hair or has happened to this guest; an empty list says that nothing has.
     pub history: Option<Vec<HistoryFlag>>,
+    /// What the earlier services of the consultation add to it.
+    pub history_told: Vec<HistoryFlag>,
     /// Skin test with the products of this service.
     pub skin_test: Option<TestDone>,
     /// Strand test with the mixes of this service.
@@ -93,6 +95,7 @@ impl Hair {
             strand: existing::strand(&existing, analysis, natural_level)?,
             existing,
             history: analysis.history.clone(),
+            history_told: told(request),
             skin_test: test(analysis.skin_test.as_ref(), "analysis.skin_test")?,
             strand_test: test(analysis.strand_test.as_ref(), "analysis.strand_test")?,
             incompatibility_test: test(analysis.incompatibility_test.as_ref(), "analysis.incompatibility_test")?,
@@ -112,8 +115,16 @@ impl Hair {
     /// ```
     #[must_use]
     pub fn has(&self, flag: HistoryFlag) -> bool {
-        self.history.as_ref().is_some_and(|flags| flags.contains(&flag))
+        self.history.as_ref().is_some_and(|flags| flags.contains(&flag)) || self.history_told.contains(&flag)
     }
+}
+
+fn told(request: &Request) -> Vec<HistoryFlag> {
+    let past = request.asked.iter().flat_map(|asked| &asked.past);
+    let mut flags: Vec<HistoryFlag> = past.filter_map(|(_, entry)| entry.what.flag()).collect();
+    flags.sort_unstable();
+    flags.dedup();
+    flags
 }
 
 fn test(test: Option<&shape::Test>, field: &str) -> Result<Option<TestDone>, Problems> {

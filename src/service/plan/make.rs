@@ -1,5 +1,5 @@
 use super::{
-    ChairTime, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
+    ChairTime, Consulted, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,
@@ -67,6 +67,15 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
+    made(file, evidence, true)
+}
+
+/// The same without the best order of the work, whose search takes longer than all the rest.
+pub(in crate::service) fn plan_without_day(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
+    made(file, evidence, false)
+}
+
+fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan, Problems> {
     let request = Request::new(file)?;
     let hair = Hair::of(&request)?;
     let sections = Sections::of(&request, &hair)?;
@@ -80,6 +89,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
     let head_plan = HeadPlan::of(&request, &hair, &sections, &colours)?;
     let stock = StockPlan::of(&request, &sections, &mixes)?;
     let start = Start::of(request.start);
+    let consulted = Consulted::of(&request, &hair, &sections, head_plan.growth, &lift);
     let findings = check::check(&Stages {
         start,
         jurisdiction: request.jurisdiction,
@@ -95,11 +105,12 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         stock: &stock,
         head: &head_plan,
         request: &request,
+        consulted: consulted.as_ref(),
     });
     let findings = findings.finish(&mut mixes);
     let head = &request.file.service;
     let chair = ChairTime::of(&timeline, request.file.service.other_work_min);
-    let day = DayPlan::of(&request, &sections, &mixes, &chair);
+    let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
     Ok(Plan {
         format: Plan::FORMAT,
         foilwork: env!("CARGO_PKG_VERSION"),
@@ -112,6 +123,7 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
         habits: request.shop.habits,
         notes: head.notes.clone(),
         findings,
+        consulted,
         contrasts: colours.pairs(&sections).into_iter().map(|pair| pair.contrast).collect(),
         colour: colours.into_sections(),
         strengths: strengths.chosen,

@@ -50,6 +50,25 @@ pub struct Mix {
     pub findings: Vec<usize>,
 }
 
+impl Mix {
+    /// All that is made of it, every bowl of it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// assert_eq!(plan.mixes[0].made().to_string(), "46.4 g");
+    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// ```
+    #[must_use]
+    pub fn made(&self) -> Mass {
+        let bowls = self.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl.total, bowl.count));
+        bowls.fold(Mass::ZERO, |sum, bowl| sum + bowl)
+    }
+}
+
 /// One fresh bowl, or several alike.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Bowl {

@@ -1,6 +1,6 @@
 use super::{
-    Caution, ChairTime, ChosenStrength, Contrast, DayPlan, Hair, HeadPlan, Mix, MoneyPlan, NotComputed, OrderBasis,
-    SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
+    Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, Hair, HeadPlan, Mix, MoneyPlan, NotComputed,
+    OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
@@ -36,6 +36,8 @@ pub struct Plan {
     pub hair: Hair,
     /// Checks, the worst first.
     pub findings: Vec<Finding>,
+    /// What was said before the service, held against the plan; absent where the file has no consultation.
+    pub consulted: Option<Consulted>,
     /// Whose order the running order is.
     pub order_basis: OrderBasis,
     /// The running order.

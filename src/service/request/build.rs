@@ -1,5 +1,5 @@
 use super::{
-    Bottle, DefaultUsed, HairAmounts, HeadMap, Item, OnFloor, Task, after_rinse, counts_from,
+    Asked, Bottle, DefaultUsed, HairAmounts, HeadMap, Item, OnFloor, Task, after_rinse, counts_from,
     defaults::{self, DefaultValue, Defaults},
     head_map, shelf, strands,
     task::{self, Oxidant, Shelf},
@@ -51,6 +51,8 @@ pub(in crate::service) struct Request {
     pub(in crate::service) floor: OnFloor,
     /// Where the sections lie, where they say so.
     pub(in crate::service) map: Option<HeadMap>,
+    /// What was said before the service.
+    pub(in crate::service) asked: Option<Asked>,
     pub(in crate::service) defaults: Vec<DefaultUsed>,
 }
 
@@ -123,8 +125,11 @@ impl Request {
                 used.note(&field, DefaultValue::Pieces(1), Basis::Assumed, None, why);
             }
         }
+        let start: Moment = file.service.start.parse().in_field("service.start")?;
+        let consulted = file.consultation.as_ref().map(|entry| Asked::of(entry, start, &mut used)).transpose()?;
         Ok(Self {
-            start: file.service.start.parse().in_field("service.start")?,
+            start,
+            asked: consulted,
             jurisdiction: jurisdiction.in_field("service.jurisdiction")?,
             natural,
             shop,

@@ -2,6 +2,7 @@
 
 mod after_rinse;
 mod build;
+mod consultation;
 mod counts_from;
 mod defaults;
 mod floor;
@@ -16,6 +17,7 @@ pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;
 pub(super) use build::Request;
+pub(super) use consultation::Asked;
 pub(super) use floor::OnFloor;
 pub(super) use hair_amounts::{HairAmounts, SectionFoils};
 pub(super) use head_map::HeadMap;

@@ -103,6 +103,64 @@ choice! {
         UnderSixteen = "under-sixteen" => "under sixteen",
         /// Permanent colour on the lengths.
         PermanentColour = "permanent-colour" => "permanent colour",
+        /// A disease of the skin, such as eczema or psoriasis, also where the scalp looks sound today.
+        SkinDisease = "skin-disease" => "disease of the skin",
+        /// Medicine that the guest takes or puts on the scalp.
+        Medicine = "medicine",
+        /// Pregnant, or nursing.
+        Pregnancy = "pregnancy",
+        /// More hair falls out than usual.
+        HairLoss = "hair-loss" => "loss of hair",
+    }
+}
+
+choice! {
+    /// What was done to the hair in an earlier service.
+    PastWork: "earlier service" {
+        /// Lightener, at whatever strength.
+        Lightener = "lightener",
+        /// Permanent or high-lift colour.
+        PermanentColour = "permanent-colour" => "permanent colour",
+        /// Demi-permanent colour, a toner or a gloss.
+        Toner = "toner",
+        /// Colour without peroxide.
+        SemiPermanent = "semi-permanent" => "semi-permanent colour",
+        /// Henna, pure or compound.
+        Henna = "henna",
+        /// A colour restorer or a compound dye with metal salts.
+        MetallicColour = "metallic-colour" => "metallic colour",
+        /// Chemically straightened or relaxed.
+        Straightened = "straightened",
+        /// Permed.
+        Permed = "permed",
+        /// Artificial pigment taken out without lightener.
+        ColourRemover = "colour-remover" => "colour remover",
+        /// Something, nobody knows what.
+        Unknown = "unknown",
+    }
+}
+
+choice! {
+    /// Where an earlier service was done.
+    PastPlace: "place of an earlier service" {
+        /// In this salon.
+        Here = "here",
+        /// In another salon.
+        Elsewhere = "elsewhere",
+        /// At home.
+        Home = "home" => "at home",
+    }
+}
+
+choice! {
+    /// Who has to agree before a service goes on.
+    Party: "who agrees" {
+        /// The guest.
+        Guest = "guest",
+        /// A parent or guardian of the guest.
+        Guardian = "guardian",
+        /// A doctor.
+        Doctor = "doctor",
     }
 }
 

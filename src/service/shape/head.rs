@@ -1,4 +1,6 @@
-use super::{Analysis, Finish, GradientEntry, HouseRule, RegionEntry, RootShadow, Section, Strand, Toner};
+use super::{
+    Analysis, ConsultationEntry, Finish, GradientEntry, HouseRule, RegionEntry, RootShadow, Section, Strand, Toner,
+};
 use crate::head::{PartLine, Rest, Wish};
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
@@ -17,6 +19,8 @@ pub struct ServiceFile {
     pub service: Head,
     /// What the hair is, read before anything is mixed.
     pub analysis: Analysis,
+    /// What was asked and said: earlier services, the wish zone by zone, who has agreed.
+    pub consultation: Option<ConsultationEntry>,
     /// What the salon has and what it charges. Give this or `shop_file`.
     pub shop: Option<ShopFile>,
     /// The path of a shop file, from the folder of this one; the command line and Python read it.

@@ -7,6 +7,7 @@
 mod after_rinse;
 mod analysis;
 mod choices;
+mod consultation;
 mod foils;
 mod head;
 mod strand;
@@ -14,7 +15,10 @@ mod work;
 
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test, WhiteCountEntry};
-pub use choices::{Elasticity, HistoryFlag, HouseRule, Porosity, Scalp, TestResult, WaitFor, Zone};
+pub use choices::{
+    Elasticity, HistoryFlag, HouseRule, Party, PastPlace, PastWork, Porosity, Scalp, TestResult, WaitFor, Zone,
+};
+pub use consultation::{AgreedEntry, ConsultationEntry, PastEntry, WishEntry};
 pub use foils::{
     FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry, TechniqueWishEntry,
 };

@@ -12,6 +12,7 @@ use std::{
 const RUNS: &[(&str, &str, &[&str])] = &[
     ("start", "", &["my-salon", "--jurisdiction", "EU", "--currency", "EUR"]),
     ("plan", "", &["soft-gradient.toml"]),
+    ("consult", "", &["staged-lightening.toml"]),
     ("schema", "", &[]),
     ("convert", "", &["6 % w/w"]),
     ("convert", "density", &["6 % w/v"]),

@@ -4,6 +4,7 @@ mod base;
 mod broken;
 mod cards;
 mod command;
+mod consult;
 mod consultation;
 mod danger;
 mod day;

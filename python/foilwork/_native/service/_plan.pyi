@@ -47,6 +47,9 @@ class Plan:
     def colourist(self) -> str | None:
         """Who works."""
     @property
+    def consulted(self) -> planned.Consulted | None:
+        """What was said before the service, held against the plan; absent where the file has no consultation."""
+    @property
     def contrasts(self) -> tuple[planned.Contrast, ...]:
         """How far sections that lie beside each other are apart."""
     @property
@@ -135,6 +138,50 @@ class Plan:
         Examples:
             >>> from foilwork import plan_file
             >>> "I back: L* 49; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+            True
+        """
+    def consult(self) -> planned.Consultation:
+        """From consultation to decision: whether to go on and who has to agree, what each result of a test changes, the visits on
+        the calendar, what else was considered, and what is agreed with the guest.
+
+        Returns:
+            A :class:`foilwork.planned.Consultation`.
+
+        Raises:
+            ServiceFileError: never for a plan that was made.
+
+        Examples:
+            >>> from foilwork import plan_file
+            >>> found = plan_file("examples/staged-lightening.toml").consult()
+            >>> found.decision.go, [(consent.who, str(consent.agreed_on)) for consent in found.decision.consents]
+            ('restrict', [('guest', 'None'), ('doctor', '2026-11-27')])
+        """
+    def consultation_text(self) -> str:
+        """The consultation as plain text, 80 columns wide.
+
+        Returns:
+            The text.
+
+        Raises:
+            ServiceFileError: never for a plan that was made.
+
+        Examples:
+            >>> from foilwork import plan_file
+            >>> plan_file("examples/staged-lightening.toml").consultation_text().splitlines()[0]
+            'CONSULTATION  From dark to light in stages'
+        """
+    def agreement_html(self) -> str:
+        """What is agreed, as a page for the guest to read and to sign.
+
+        Returns:
+            The page: one file without network.
+
+        Raises:
+            ServiceFileError: never for a plan that was made.
+
+        Examples:
+            >>> from foilwork import plan_file
+            >>> "What we do not promise" in plan_file("examples/staged-lightening.toml").agreement_html()
             True
         """
     def trail(self) -> list[TracedResult]:

@@ -2,11 +2,11 @@
 
 use super::{
     super::{
-        Evidence, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours, findings::Findings,
+        Consulted, Evidence, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours, findings::Findings,
         sections::Sections, strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, amount, consultation, forecast, head, instructions, law, lift, overlap, sequence, skin_test, stock,
-    timing, together, tone, white,
+    alkalinity, amount, consultation, consulted, forecast, head, instructions, law, lift, overlap, sequence, skin_test,
+    stock, timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -29,6 +29,7 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
     pub(in crate::service::plan) stock: &'s StockPlan,
     pub(in crate::service::plan) head: &'s HeadPlan,
     pub(in crate::service::plan) request: &'s Request,
+    pub(in crate::service::plan) consulted: Option<&'s Consulted>,
 }
 
 /// Every check, in the order of the job.
@@ -36,6 +37,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     let Stages { start, jurisdiction, file, hair, sections, mixes, colours, timeline, .. } = *stages;
     let mut findings = Findings::default();
     consultation::check(hair, sections, start, &mut findings);
+    consulted::check(stages.consulted, sections, &mut findings);
     skin_test::check(hair, sections, start, &file.salon, &mut findings);
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, sections, mixes, &mut findings);

@@ -91,7 +91,24 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
             "a black-henna tattoo raises the risk of allergy to oxidative colour: agree with the guest, test skin";
         findings.add(Rule::BlackHenna, Warning, text, trade::EU_DYE_LABEL);
     }
+    health(hair, findings);
     earlier_service(hair, sections, findings);
+}
+
+/// What a doctor should be asked about: no study tells that any of them forbids it, none that it does no harm.
+fn health(hair: &Hair, findings: &mut Findings) {
+    let told = [
+        (HistoryFlag::SkinDisease, "a disease of the skin: ask the doctor who treats it, and begin on sound skin only"),
+        (HistoryFlag::Medicine, "medicine: ask a doctor or pharmacist whether skin or hair react differently with it"),
+        (HistoryFlag::Pregnancy, "pregnant or nursing: ask a doctor; keep the mix off the scalp, or wait"),
+        (
+            HistoryFlag::HairLoss,
+            "more hair falls out than usual: have a doctor look first; no pull, no heat, less strength",
+        ),
+    ];
+    for (_, text) in told.into_iter().filter(|(flag, _)| hair.has(*flag)) {
+        findings.add(Rule::Health, Warning, text, COMMON_PRACTICE);
+    }
 }
 
 /// What the history says was done to the hair, where this service adds to it.

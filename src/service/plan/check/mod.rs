@@ -4,6 +4,7 @@ mod alkalinity;
 mod all;
 mod amount;
 mod consultation;
+mod consulted;
 mod forecast;
 mod head;
 mod instructions;

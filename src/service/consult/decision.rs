@@ -1,0 +1,151 @@
+use super::concern::{Concern, parties};
+use crate::{
+    choice::choice,
+    finding::{Finding, Rule, Verdict},
+    service::{Plan, Start, shape::Party},
+    text::{count, list},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+choice! {
+    /// Whether to go on.
+    Go: "decision" {
+        /// Do not begin.
+        Stop = "stop" => "STOP",
+        /// Begin only when what is open is settled and agreed, and keep to what is said.
+        Restrict = "restrict" => "RESTRICT",
+        /// No check speaks against it. It does not say that anything is safe.
+        Proceed = "proceed",
+    }
+}
+
+/// Whether to go on, with the reasons: a fold over what the checks of the plan found, and no rule of its own.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Decision {
+    /// Whether to go on.
+    pub go: Go,
+    /// In a sentence.
+    pub text: String,
+    /// What says stop.
+    pub stops: Vec<Finding>,
+    /// What restricts the service.
+    pub restrictions: Vec<Finding>,
+    /// What nobody knows yet; it never counts as fine.
+    pub open: Vec<Finding>,
+    /// Who has to agree.
+    pub consents: Vec<Consent>,
+    /// How many warnings concern the work at the bench alone; they stand on its sheet.
+    pub for_the_bench: usize,
+}
+
+/// An agreement that is needed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Consent {
+    /// Who.
+    pub who: Party,
+    /// To what findings of which rules.
+    pub to: Vec<Rule>,
+    /// When it was given; absent where it is still to be asked for.
+    pub agreed_on: Option<Start>,
+    /// In which words it was given.
+    pub words: Option<String>,
+    /// Whether one of them says stop, which no agreement lifts: what it rests on has to change.
+    pub stop_stands: bool,
+}
+
+/// Whether to go on with a plan.
+///
+/// What says stop counts whatever it concerns. A warning or a thing that is not known restricts, unless it concerns the work
+/// at the bench alone. An agreement never lifts a stop; one that is missing keeps the decision from `proceed`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{Go, decide, plan_text}};
+///
+/// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let decision = decide(&plan);
+/// assert_eq!(decision.go, Go::Restrict);
+/// assert!(decision.stops.is_empty() && decision.open.iter().any(|found| found.rule.code() == "law"));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn decide(plan: &Plan) -> Decision {
+    let of = |verdict: Verdict| {
+        let counts = move |found: &&Finding| {
+            found.verdict == verdict && (verdict == Verdict::Stop || Concern::of(found.rule) != Concern::Work)
+        };
+        plan.findings.iter().filter(counts).cloned().collect::<Vec<_>>()
+    };
+    let (stops, restrictions, open) = (of(Verdict::Stop), of(Verdict::Warning), of(Verdict::NotJudged));
+    let bench = |found: &&Finding| {
+        matches!(found.verdict, Verdict::Warning | Verdict::NotJudged) && Concern::of(found.rule) == Concern::Work
+    };
+    let for_the_bench = plan.findings.iter().filter(bench).count();
+    let consents = consents(plan, &stops, &restrictions);
+    let go = match (stops.is_empty(), restrictions.is_empty() && open.is_empty()) {
+        (false, _) => Go::Stop,
+        (true, false) => Go::Restrict,
+        (true, true) => Go::Proceed,
+    };
+    let text = in_words(go, [&stops, &restrictions, &open], &consents);
+    Decision { go, text, stops, restrictions, open, consents, for_the_bench }
+}
+
+fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Consent> {
+    let mut needed: Vec<Consent> = Vec::new();
+    for found in stops.iter().chain(restrictions) {
+        for who in parties(found.rule) {
+            let stop_stands = found.verdict == Verdict::Stop;
+            match needed.iter_mut().find(|consent| consent.who == *who) {
+                Some(known) => {
+                    known.stop_stands |= stop_stands;
+                    if !known.to.contains(&found.rule) {
+                        known.to.push(found.rule);
+                    }
+                }
+                None => {
+                    let given = plan.consulted.iter().flat_map(|one| &one.agreed).find(|agreed| agreed.who == *who);
+                    needed.push(Consent {
+                        who: *who,
+                        to: vec![found.rule],
+                        agreed_on: given.map(|agreed| agreed.on),
+                        words: given.and_then(|agreed| agreed.to.clone()),
+                        stop_stands,
+                    });
+                }
+            }
+        }
+    }
+    needed.sort_by_key(|consent| consent.who);
+    needed
+}
+
+fn in_words(go: Go, [stops, restrictions, open]: [&[Finding]; 3], consents: &[Consent]) -> String {
+    let rules = |found: &[Finding]| {
+        let mut names: Vec<String> = found.iter().map(|one| one.rule.words().to_owned()).collect();
+        names.dedup();
+        list(&names, "and")
+    };
+    let asked: Vec<String> =
+        consents.iter().filter(|one| one.agreed_on.is_none()).map(|one| one.who.to_string()).collect();
+    match go {
+        Go::Stop => format!("do not begin: {}; no agreement lifts that", rules(stops)),
+        Go::Restrict => {
+            let mut parts = Vec::new();
+            if !restrictions.is_empty() {
+                let many = count(restrictions.len(), "restriction", "restrictions");
+                parts.push(format!("keep to {many} ({})", rules(restrictions)));
+            }
+            if !open.is_empty() {
+                parts.push(format!("settle what is not known first ({})", rules(open)));
+            }
+            if !asked.is_empty() {
+                parts.push(format!("still to agree: {}", list(&asked, "and")));
+            }
+            parts.join("; ")
+        }
+        Go::Proceed => "no check speaks against it; that does not say that anything is safe".to_owned(),
+    }
+}

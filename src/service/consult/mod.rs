@@ -1,0 +1,19 @@
+//! From consultation to decision: what the checks of the plan come to, what each test changes, what else was considered.
+
+mod agreement;
+mod alternatives;
+mod concern;
+mod decision;
+mod make;
+mod price;
+mod series;
+mod what_if;
+
+pub use agreement::Agreement;
+pub use alternatives::{Alternative, AlternativeKind};
+pub use concern::Concern;
+pub use decision::{Consent, Decision, Go, decide};
+pub use make::{Consultation, consult};
+pub use price::AgreedPrice;
+pub use series::{DatedVisit, dated_visits};
+pub use what_if::{TestEffect, TestKind};

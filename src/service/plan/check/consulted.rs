@@ -1,0 +1,45 @@
+//! The consultation: gaps of the history, gaps between services, wishes.
+
+use super::super::{Consulted, findings::Findings, sections::Sections};
+use crate::{
+    finding::{
+        Rule,
+        Verdict::{NotJudged, Passed, Warning},
+    },
+    lift::{Strain, weeks_between},
+    service::shape::PastWork,
+    source::{COMMON_PRACTICE, citations::trade},
+    text::number,
+};
+
+pub(super) fn check(consulted: Option<&Consulted>, sections: &Sections<'_>, findings: &mut Findings) {
+    let Some(consulted) = consulted else { return };
+    for gap in &consulted.gaps {
+        findings.add(Rule::History, NotJudged, gap.text.clone(), trade::CONSULTATION);
+    }
+    let [shortest, ..] = weeks_between(Strain::Usual).value.to_array();
+    let strong = [PastWork::Lightener, PastWork::Straightened, PastWork::Permed, PastWork::ColourRemover];
+    let lately = consulted.past.iter().filter(|past| sections.have_peroxide() && strong.contains(&past.what));
+    for (past, ago) in lately.filter_map(|past| Some((past, past.ago.filter(|ago| *ago < shortest)?))) {
+        let text = format!(
+            "{} only {} weeks ago: leave {} weeks at least between two such services, and let elasticity decide",
+            past.what,
+            number(ago.weeks(), 1),
+            number(shortest.weeks(), 0)
+        );
+        findings.add(Rule::EarlierService, Warning, text, COMMON_PRACTICE);
+    }
+    for wish in &consulted.wishes {
+        let (verdict, rest) = match &wish.why_not {
+            Some(why) => (Warning, format!("{why}: change the plan, or agree on what can be had")),
+            None => (Passed, "the plan holds to it".to_owned()),
+        };
+        let text = format!(
+            "{}: {} within {} levels is wanted: {rest}",
+            wish.zone,
+            wish.level,
+            number(wish.tolerance_levels.levels(), 2)
+        );
+        findings.add(Rule::Wish, verdict, text, trade::CONSULTATION);
+    }
+}

@@ -1,0 +1,259 @@
+//! What was said before the service, held against the plan: earlier services with their gaps, wishes, who has agreed.
+
+use super::{Hair, SectionLift, Start, canvas::Stretch, sections::Sections};
+use crate::{
+    colour::{Level, LevelChange},
+    hair::{GrowthRate, Weeks, grown, weeks_to_grow},
+    quantity::{Length, Quantity},
+    service::{
+        file::Moment,
+        request::{Asked, Request},
+        shape::{HistoryFlag, Party, PastPlace, PastWork, Zone},
+    },
+    source::Interval,
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// What was said before the service, and how the plan holds to it.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Consulted {
+    /// Earlier services, the latest first; those without a day last.
+    pub past: Vec<PastService>,
+    /// How old the ends of the hair are: all of it has grown since; absent where its length is not stated.
+    #[serde(rename = "oldest_weeks")]
+    pub oldest: Option<Interval<Weeks>>,
+    /// Stretches of that time of which nobody knows what was done.
+    pub gaps: Vec<HistoryGap>,
+    /// What the guest wants, zone by zone.
+    pub wishes: Vec<WishHeld>,
+    /// Who has agreed, and when.
+    pub agreed: Vec<Agreed>,
+}
+
+/// An earlier service.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct PastService {
+    /// The day; absent where nobody knows it.
+    pub on: Option<Start>,
+    /// What was done.
+    pub what: PastWork,
+    /// The formula in words; absent where nobody knows it.
+    pub formula: Option<String>,
+    /// Where along the strand.
+    pub zone: Option<Zone>,
+    /// Where it was done.
+    pub place: Option<PastPlace>,
+    /// Weeks from that day to the start of this service.
+    #[serde(rename = "ago_weeks")]
+    pub ago: Option<Weeks>,
+    /// What has grown in since: what was put on at the root then begins here now.
+    #[serde(rename = "grown_out_cm")]
+    pub grown_out: Option<Interval<Length>>,
+}
+
+/// A stretch of time of which nobody knows what was done to the hair.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct HistoryGap {
+    /// From when; absent where that is not known either.
+    pub from: Option<Start>,
+    /// Until when; absent where that is not known.
+    pub until: Option<Start>,
+    /// What is not known, and what to ask.
+    pub text: String,
+}
+
+/// A wish of the guest, and how the plan holds to it.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct WishHeld {
+    /// The zone.
+    pub zone: Zone,
+    /// The level wanted.
+    pub level: Level,
+    /// How far from it the guest is still content, either way.
+    pub tolerance_levels: LevelChange,
+    /// The tone wanted, in words.
+    pub tone: Option<String>,
+    /// What the guest dislikes there now.
+    pub dislikes: Option<String>,
+    /// What is there now: the darkest of it, with its bounds.
+    pub now_level: Interval<Level>,
+    /// The sections that work there.
+    pub sections: Vec<WishSection>,
+    /// Why the plan does not hold to it; absent where it does.
+    pub why_not: Option<String>,
+}
+
+/// A section that works in the zone of a wish.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct WishSection {
+    /// Its name.
+    pub section: String,
+    /// The level that it aims at.
+    pub target_level: Level,
+    /// The level of its first strand by the forecast, where it is lightened.
+    pub forecast_level: Option<Interval<Level>>,
+}
+
+/// Somebody's agreement.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Agreed {
+    /// Who.
+    pub who: Party,
+    /// The day.
+    pub on: Start,
+    /// To what, in words.
+    pub to: Option<String>,
+}
+
+impl PastWork {
+    /// What a work of the past says of the history, where there is a word for it.
+    pub(super) const fn flag(self) -> Option<HistoryFlag> {
+        Some(match self {
+            Self::Lightener => HistoryFlag::Lightened,
+            Self::PermanentColour => HistoryFlag::PermanentColour,
+            Self::Henna => HistoryFlag::Henna,
+            Self::MetallicColour => HistoryFlag::MetallicSalts,
+            Self::Straightened | Self::Permed => HistoryFlag::StraightenedOrPermed,
+            Self::Toner | Self::SemiPermanent | Self::ColourRemover | Self::Unknown => return None,
+        })
+    }
+}
+
+impl Consulted {
+    /// Where the file has a consultation.
+    pub(super) fn of(
+        request: &Request,
+        hair: &Hair,
+        sections: &Sections<'_>,
+        rate: Interval<GrowthRate>,
+        lift: &[SectionLift],
+    ) -> Option<Self> {
+        let asked = request.asked.as_ref()?;
+        let oldest = hair.length.map(|length| weeks_to_grow(length.into(), rate));
+        Some(Self {
+            past: past(asked, request.start, rate),
+            gaps: gaps(asked, request.start, oldest),
+            oldest,
+            wishes: wishes(asked, hair, sections, lift),
+            agreed: asked
+                .agreed
+                .iter()
+                .map(|(on, one)| Agreed { who: one.who, on: Start::of(*on), to: one.to.clone() })
+                .collect(),
+        })
+    }
+}
+
+/// Whole days from a day to another, as weeks.
+fn weeks_from(then: Moment, now: Moment) -> Weeks {
+    let days = now.earliest.date().duration_since(then.earliest.date()).as_hours() / 24;
+    Weeks::nearest(days as f64 / 7.0)
+}
+
+fn past(asked: &Asked, start: Moment, rate: Interval<GrowthRate>) -> Vec<PastService> {
+    let services = asked.past.iter().map(|(on, entry)| {
+        let ago = on.map(|on| weeks_from(on, start));
+        PastService {
+            on: on.map(Start::of),
+            what: entry.what,
+            formula: entry.formula.clone(),
+            zone: entry.zone,
+            place: entry.place,
+            ago,
+            grown_out: ago.map(|weeks| grown(weeks.into(), rate)),
+        }
+    });
+    services.collect()
+}
+
+fn gaps(asked: &Asked, start: Moment, oldest: Option<Interval<Weeks>>) -> Vec<HistoryGap> {
+    let mut gaps = Vec::new();
+    let age = oldest.map_or_else(
+        || "how old the ends are is not known either: enter `analysis.length_cm`".to_owned(),
+        |weeks| {
+            let [low, best, high] = weeks.to_array().map(|weeks| weeks.weeks() / (365.25 / 12.0 / 7.0));
+            format!("the ends are about {best:.0} months old ({low:.0} to {high:.0})")
+        },
+    );
+    match asked.known_since {
+        None => gaps.push(HistoryGap {
+            from: None,
+            until: None,
+            text: format!(
+                "whether the list of earlier services is complete is not said: ask, then enter `consultation.known_since`; {age}"
+            ),
+        }),
+        // At the slowest growth the ends are oldest: only then is it sure that all of the hair is younger.
+        Some(since) if oldest.is_none_or(|oldest| oldest.high() > weeks_from(since, start)) => gaps.push(HistoryGap {
+            from: None,
+            until: Some(Start::of(since)),
+            text: format!("before {} nothing is known: take the ends as coloured by an unknown hand; {age}", since.earliest.date()),
+        }),
+        Some(_) => {}
+    }
+    for (on, entry) in &asked.past {
+        let lacks = match (on, entry.what, &entry.formula) {
+            (None, what, _) => format!("{what}: when is not known"),
+            (Some(on), PastWork::Unknown, _) => format!("{}: what was done is not known", on.earliest.date()),
+            (Some(on), what, None) => format!("{what} on {}: the formula is not known", on.earliest.date()),
+            _ => continue,
+        };
+        let day = on.map(Start::of);
+        gaps.push(HistoryGap { from: day, until: day, text: format!("{lacks}: test a strand there first") });
+    }
+    gaps
+}
+
+fn wishes(asked: &Asked, hair: &Hair, sections: &Sections<'_>, lift: &[SectionLift]) -> Vec<WishHeld> {
+    let held = asked.wishes.iter().map(|(level, tolerance, entry)| {
+        let now = hair.at(Stretch { zone: entry.zone, cm: None }).level;
+        let there = sections.iter().filter(|work| work.is_section() && work.task.zone.overlaps(entry.zone));
+        let there: Vec<WishSection> = there
+            .filter_map(|work| {
+                Some(WishSection {
+                    section: work.name().to_owned(),
+                    target_level: work.task.target?,
+                    forecast_level: lift.iter().find(|lift| lift.section == work.name()).map(|lift| lift.first_strand),
+                })
+            })
+            .collect();
+        let mut wish = WishHeld {
+            zone: entry.zone,
+            level: *level,
+            tolerance_levels: *tolerance,
+            tone: entry.tone.clone(),
+            dislikes: entry.dislikes.clone(),
+            now_level: now,
+            sections: there,
+            why_not: None,
+        };
+        wish.why_not = why_not(&wish);
+        wish
+    });
+    held.collect()
+}
+
+/// A hair's breadth beyond the tolerance is the tolerance: levels are decimals.
+const TOUCH: f64 = 1e-9;
+
+/// What keeps the plan from a wish: nobody works there, another level is aimed at, or the forecast falls short.
+fn why_not(wish: &WishHeld) -> Option<String> {
+    let (want, tolerance) = (wish.level.number(), wish.tolerance_levels.levels());
+    let off = |level: Level| level.number() - want;
+    if wish.sections.is_empty() {
+        let there = off(wish.now_level.best()).abs() <= tolerance + TOUCH;
+        return (!there).then(|| format!("no section works there, and it is at {} now", wish.now_level.best()));
+    }
+    for one in &wish.sections {
+        if off(one.target_level).abs() > tolerance + TOUCH {
+            return Some(format!("{} aims at {}", one.section, one.target_level));
+        }
+        let short = one.forecast_level.filter(|forecast| off(forecast.best()) < -tolerance - TOUCH);
+        if let Some(forecast) = short {
+            let [low, best, high] = forecast.to_array().map(Level::number);
+            return Some(format!("{} is expected at level {best:.1} ({low:.1} to {high:.1})", one.section));
+        }
+    }
+    None
+}

@@ -1,0 +1,88 @@
+use super::writing::Writing;
+use crate::{
+    page::{Html, Page},
+    service::{AgreedPrice, Consultation},
+};
+
+/// What is agreed, on a page for the guest to read and to sign: plan, visits, what is not promised, risks, price from-to.
+///
+/// It holds no grams and no cost of the salon. While a check says stop there is no price on it and no line to sign. It never says
+/// that anything is safe.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{Evidence, consult, parse}, sheet::agreement_page};
+///
+/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let page = agreement_page(&consult(&file, &Evidence::default())?);
+/// assert!(page.contains("What we do not promise") && page.contains("Guest"));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn agreement_page(found: &Consultation) -> String {
+    let agreed = &found.agreement;
+    let writing = Writing::of(found.habits);
+    let mut page = Page::new(&format!("Agreement: {}", found.title));
+    let html = page.body();
+    html.element("h1", &[("dir", "auto")], &found.title);
+    html.element("p", &[], &writing.start(found.start));
+    if let Some(guest) = &found.guest {
+        html.marked("p", &[("dir", "auto")], "for", guest);
+    }
+    if !agreed.may_be_signed {
+        html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
+        html.element("p", &[], "We cannot begin yet. Your colourist explains what has to change first.");
+        html.close("section");
+    }
+    said(html, "What we plan", &agreed.planned);
+    said(html, "Visits", &agreed.visits);
+    said(html, "What we do not promise", &agreed.not_promised);
+    said(html, "What may go wrong", &agreed.risks);
+    said(html, "Before we begin", &agreed.before);
+    if agreed.may_be_signed {
+        if let Some(price) = &agreed.price {
+            html.element("h2", &[], "Price");
+            html.element("p", &[], &price_in_words(price, writing));
+        }
+        html.element("h2", &[], "Agreement");
+        html.element("p", &[], "I have read this page, my questions were answered, and what I said about my hair and my health is true. I may stop at any time.");
+        html.open("div", &[("class", "sign")]);
+        for line in ["Date", "Guest", "Colourist"] {
+            html.element("p", &[], line);
+        }
+        html.close("div");
+    }
+    page.finish()
+}
+
+fn said(html: &mut Html, heading: &str, said: &[String]) {
+    if !said.is_empty() {
+        html.element("h2", &[], heading);
+        html.list("", said.iter().cloned());
+    }
+}
+
+/// The price from-to, with what it counts.
+pub(super) fn price_in_words(price: &AgreedPrice, writing: Writing) -> String {
+    let tax = if price.tax_included { "tax included" } else { "before tax" };
+    let one = if price.low == price.high {
+        format!("{} for this visit", writing.money(price.planned))
+    } else {
+        format!(
+            "{} to {} for this visit, {} as planned",
+            writing.money(price.low),
+            writing.money(price.high),
+            writing.money(price.planned)
+        )
+    };
+    let all = match price.visits {
+        1 => String::new(),
+        visits => format!("; all {visits} visits together at most {}", writing.money(price.all_visits_high)),
+    };
+    let open = match price.left_out.as_slice() {
+        [] => "More product, more time or a second application cost more: we ask before.",
+        _ => "The price is not whole yet: something in it is not known.",
+    };
+    format!("{one}{all}, {tax}. {open}")
+}

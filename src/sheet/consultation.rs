@@ -1,0 +1,165 @@
+//! A consultation come to its decision, as text for the chair.
+
+use super::writing::Writing;
+use crate::{
+    finding::Finding,
+    service::{Consultation, Consulted, Start, TestEffect},
+    text::{Sheet, amount, number, range},
+};
+
+/// The consultation as text: what was said, whether to go on, what each test changes, the visits, the alternatives, and what
+/// is agreed.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::{Evidence, consult, parse}, sheet::consultation_sheet};
+///
+/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let text = consultation_sheet(&consult(&file, &Evidence::default())?);
+/// assert!(text.contains("WHAT EACH TEST CHANGES") && text.lines().all(|line| line.chars().count() <= 80));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn consultation_sheet(found: &Consultation) -> String {
+    let mut sheet = Sheet::default();
+    sheet.title(&format!("CONSULTATION  {}", found.title));
+    let guest = found.guest.as_deref().map(|guest| format!("   guest {guest}")).unwrap_or_default();
+    sheet.paragraph(&format!("for {}{guest}", found.start), 2);
+    sheet.blank();
+    sheet.paragraph(&format!("[{}] {}", found.decision.go, found.decision.text), 2);
+    decision(&mut sheet, found);
+    if let Some(said) = &found.said {
+        history(&mut sheet, said);
+        wishes(&mut sheet, said);
+    }
+    tests(&mut sheet, &found.tests);
+    if !found.visits.is_empty() {
+        sheet.heading("Visits");
+        for visit in &found.visits {
+            let when = match &visit.after {
+                Some(weeks) => format!(
+                    "{} weeks after the one before: {} at the earliest, usually {}, to {}",
+                    range(weeks, 0),
+                    visit.earliest,
+                    visit.usual,
+                    visit.latest
+                ),
+                None => visit.usual.to_string(),
+            };
+            let reached = match visit.reached.as_slice() {
+                [] => "none of them reaches its target in 80 of 100 cases".to_owned(),
+                names => format!("80 of 100 reach their target: {}", names.join(", ")),
+            };
+            let sections = visit.sections.join(", ");
+            sheet.paragraph(&format!("{}. {when}; lightened: {sections}; {reached}", visit.number), 3);
+        }
+    }
+    sheet.heading("What else was considered");
+    for one in &found.alternatives {
+        let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();
+        let mark = if one.taken { "taken" } else { "not taken" };
+        sheet.paragraph(&format!("{section}{} ({mark}): {} [{}]", one.option, one.why, one.basis), 2);
+    }
+    if found.not_tried > 0 {
+        sheet.paragraph(&format!("{} more developers were not tried.", found.not_tried), 2);
+    }
+    agreement(&mut sheet, found);
+    sheet.finish()
+}
+
+fn decision(sheet: &mut Sheet, found: &Consultation) {
+    let decision = &found.decision;
+    for one in decision.stops.iter().chain(&decision.restrictions).chain(&decision.open) {
+        finding(sheet, "", one);
+    }
+    for consent in &decision.consents {
+        let given = consent.agreed_on.map_or_else(|| "still to ask".to_owned(), |on| format!("agreed on {on}"));
+        let words = consent.words.as_deref().map(|words| format!(" (\"{words}\")")).unwrap_or_default();
+        let to: Vec<&str> = consent.to.iter().map(|rule| rule.words()).collect();
+        let stands = if consent.stop_stands { "; the stop stands all the same" } else { "" };
+        sheet.paragraph(&format!("{} has to agree: {}: {given}{words}{stands}", consent.who, to.join(", ")), 2);
+    }
+    if decision.for_the_bench > 0 {
+        let many = decision.for_the_bench;
+        sheet.paragraph(&format!("{many} more concern the work at the bench: see foilwork plan."), 2);
+    }
+}
+
+fn finding(sheet: &mut Sheet, before: &str, found: &Finding) {
+    sheet.paragraph(&format!("{before}[{}] {}: {}", found.verdict, found.rule, found.text), before.len() + 7);
+}
+
+fn history(sheet: &mut Sheet, said: &Consulted) {
+    sheet.heading("Earlier services");
+    let rows = said.past.iter().map(|past| {
+        let text = |value: Option<String>| value.unwrap_or_else(|| "unknown".to_owned());
+        vec![
+            text(past.on.map(|on: Start| on.to_string())),
+            past.what.to_string(),
+            past.zone.map_or_else(String::new, |zone| zone.to_string()),
+            text(past.grown_out.map(|cm| range(&cm, 1))),
+            text(past.formula.clone()),
+        ]
+    });
+    let rows: Vec<_> = rows.collect();
+    if rows.is_empty() {
+        sheet.line("None is stated.");
+    } else {
+        sheet.table(&["on", "what", "zone", "now from cm", "formula"], &[], rows);
+    }
+    for gap in &said.gaps {
+        sheet.paragraph(&format!("Unknown: {}.", gap.text), 2);
+    }
+}
+
+fn wishes(sheet: &mut Sheet, said: &Consulted) {
+    if said.wishes.is_empty() {
+        return;
+    }
+    sheet.heading("Wishes");
+    for wish in &said.wishes {
+        let tone = wish.tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
+        let dislikes = wish.dislikes.as_deref().map(|words| format!("; dislikes now: {words}")).unwrap_or_default();
+        let held = wish.why_not.as_deref().map_or_else(|| "held".to_owned(), |why| format!("not held: {why}"));
+        let within = number(wish.tolerance_levels.levels(), 2);
+        let now = number(wish.now_level.best().number(), 1);
+        let text = format!("{}: {} within {within}{tone}{dislikes}; now {now}: {held}", wish.zone, wish.level);
+        sheet.paragraph(&text, 2);
+    }
+}
+
+fn tests(sheet: &mut Sheet, effects: &[TestEffect]) {
+    sheet.heading("What each test changes");
+    for one in effects {
+        let result = one.result.as_deref().unwrap_or("not done");
+        let mark = if one.stated { " (as stated)" } else { "" };
+        let time = one.slowest.zip(one.time_factor).filter(|_| !one.stated).map(|(slowest, factor)| {
+            format!("; slowest section at {} min, {} times as long", amount(slowest, 0), number(factor, 2))
+        });
+        sheet.paragraph(&format!("{} {result}{mark}: {}{}", one.test, one.go, time.unwrap_or_default()), 2);
+        one.adds.iter().for_each(|found| finding(sheet, "  + ", found));
+        one.lifts.iter().for_each(|found| finding(sheet, "  - ", found));
+    }
+    sheet.line("+ comes with that result, - goes with it.");
+}
+
+fn agreement(sheet: &mut Sheet, found: &Consultation) {
+    let agreed = &found.agreement;
+    let writing = Writing::of(found.habits);
+    sheet.heading("To agree with the guest");
+    for (what, said) in [
+        ("Planned", &agreed.planned),
+        ("Visits", &agreed.visits),
+        ("Not promised", &agreed.not_promised),
+        ("Risks", &agreed.risks),
+        ("Before we begin", &agreed.before),
+    ] {
+        for one in said {
+            sheet.paragraph(&format!("{what}: {one}"), 2);
+        }
+    }
+    if let Some(price) = &agreed.price {
+        sheet.paragraph(&super::agreement_page::price_in_words(price, writing), 2);
+    }
+}
