@@ -59,7 +59,7 @@ FILES = {
 }
 
 # What is made of a plan, not a part of it: the class, and its file.
-BESIDE = {"Consultation": "consultation"}
+BESIDE = {"ConsultationPlan": "consultation"}
 
 # Where a class stands that is imported by name.
 HOMES = {

@@ -20,7 +20,7 @@
 //!
 //! # Decide
 //!
-//! [`consult`] gives the [`Consultation`]: whether to go on and who has to agree ([`decide`] is a fold over the findings), what each
+//! [`consult`] gives the [`ConsultationPlan`]: whether to go on and who has to agree ([`decide`] is a fold over the findings), what each
 //! result of a test changes, the visits on the calendar ([`dated_visits`]), what else was considered, and what is agreed.
 //!
 //! # Lay it beside the bowl
@@ -35,7 +35,7 @@ pub mod shape;
 mod starter;
 
 pub use consult::{
-    AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, Consultation, DatedVisit, Decision, Go,
+    AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, ConsultationPlan, DatedVisit, Decision, Go,
     TestEffect, TestKind, consult, dated_visits, decide,
 };
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};

@@ -1,7 +1,7 @@
 use super::writing::Writing;
 use crate::{
     page::{Html, Page},
-    service::{AgreedPrice, Consultation},
+    service::{AgreedPrice, ConsultationPlan},
 };
 
 /// What is agreed, on a page for the guest to read and to sign: plan, visits, what is not promised, risks, price from-to.
@@ -20,7 +20,7 @@ use crate::{
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 #[must_use]
-pub fn agreement_page(found: &Consultation) -> String {
+pub fn agreement_page(found: &ConsultationPlan) -> String {
     let agreed = &found.agreement;
     let writing = Writing::of(found.habits);
     let mut page = Page::new(&format!("Agreement: {}", found.title));

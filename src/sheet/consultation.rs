@@ -3,7 +3,7 @@
 use super::writing::Writing;
 use crate::{
     finding::Finding,
-    service::{Consultation, Consulted, Start, TestEffect},
+    service::{ConsultationPlan, Consulted, Start, TestEffect},
     text::{Sheet, amount, number, range},
 };
 
@@ -21,7 +21,7 @@ use crate::{
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
 #[must_use]
-pub fn consultation_sheet(found: &Consultation) -> String {
+pub fn consultation_sheet(found: &ConsultationPlan) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("CONSULTATION  {}", found.title));
     let guest = found.guest.as_deref().map(|guest| format!("   guest {guest}")).unwrap_or_default();
@@ -68,7 +68,7 @@ pub fn consultation_sheet(found: &Consultation) -> String {
     sheet.finish()
 }
 
-fn decision(sheet: &mut Sheet, found: &Consultation) {
+fn decision(sheet: &mut Sheet, found: &ConsultationPlan) {
     let decision = &found.decision;
     for one in decision.stops.iter().chain(&decision.restrictions).chain(&decision.open) {
         finding(sheet, "", one);
@@ -144,7 +144,7 @@ fn tests(sheet: &mut Sheet, effects: &[TestEffect]) {
     sheet.line("+ comes with that result, - goes with it.");
 }
 
-fn agreement(sheet: &mut Sheet, found: &Consultation) {
+fn agreement(sheet: &mut Sheet, found: &ConsultationPlan) {
     let agreed = &found.agreement;
     let writing = Writing::of(found.habits);
     sheet.heading("To agree with the guest");

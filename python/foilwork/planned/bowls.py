@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from foilwork._native import Bounds
 from foilwork._native.finding import Finding
 from foilwork._record import Record
-from foilwork.planned.consultation import Consultation
 
 if TYPE_CHECKING:
     from foilwork._words import _Basis, _PartKind, _WorkStage

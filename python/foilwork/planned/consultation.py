@@ -21,7 +21,7 @@ __all__ = [
     "Agreement",
     "Alternative",
     "Consent",
-    "Consultation",
+    "ConsultationPlan",
     "Consulted",
     "DatedVisit",
     "Decision",
@@ -136,11 +136,11 @@ class HistoryGap(Record):
     """A stretch of time of which nobody knows what was done to the hair."""
 
     __slots__ = {
-        "from": "From when; absent where that is not known either.",
+        "since": "From when; absent where that is not known either.",
         "text": "What is not known, and what to ask.",
         "until": "Until when; absent where that is not known.",
     }
-    from: str | None
+    since: str | None
     text: str
     until: str | None
 
@@ -297,7 +297,7 @@ class TestEffect(Record):
 
 
 @dataclass(frozen=True)
-class Consultation(Record):
+class ConsultationPlan(Record):
     """A consultation come to its decision: what was said, whether to go on, what each test changes, what else there
     was.
     """

@@ -72,7 +72,7 @@ impl Plan {
     }
 
     /// From consultation to decision, with all that the plan was made of.
-    fn consultation(&self, py: Python<'_>) -> PyResult<service::Consultation> {
+    fn consultation(&self, py: Python<'_>) -> PyResult<service::ConsultationPlan> {
         let evidence = self.known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
         let found = py.detach(|| service::consult(&self.file, &evidence));
         found.map_err(|problems| raise_problems(py, &problems))
@@ -211,7 +211,7 @@ parts! {
     /// the calendar, what else was considered, and what is agreed with the guest.
     ///
     /// Returns:
-    ///     A :class:`foilwork.planned.Consultation`.
+    ///     A :class:`foilwork.planned.ConsultationPlan`.
     ///
     /// Raises:
     ///     ServiceFileError: never for a plan that was made.
@@ -222,7 +222,7 @@ parts! {
     ///     >>> found.decision.go, [(consent.who, str(consent.agreed_on)) for consent in found.decision.consents]
     ///     ('restrict', [('guest', 'None'), ('doctor', '2026-11-27')])
     fn consult<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        objects(py, "Consultation", &self.consultation(py)?)
+        objects(py, "ConsultationPlan", &self.consultation(py)?)
     }
 
     /// The consultation as plain text, 80 columns wide.

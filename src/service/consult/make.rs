@@ -12,7 +12,7 @@ use serde::Serialize;
 
 /// A consultation come to its decision: what was said, whether to go on, what each test changes, what else there was.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct Consultation {
+pub struct ConsultationPlan {
     /// Version of the form of this data.
     pub format: u32,
     /// What the service is called.
@@ -59,18 +59,18 @@ pub struct Consultation {
 /// assert_eq!(poor.map(|one| one.go), Some(Go::Stop));
 /// # Ok::<(), foilwork::reader::Problems>(())
 /// ```
-pub fn consult(file: &ServiceFile, evidence: &Evidence) -> Result<Consultation, Problems> {
+pub fn consult(file: &ServiceFile, evidence: &Evidence) -> Result<ConsultationPlan, Problems> {
     let plan = plan_with(file, evidence)?;
     consultation(file, evidence, &plan)
 }
 
-fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<Consultation, Problems> {
+fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<ConsultationPlan, Problems> {
     let decision = decide(plan);
     let visits = dated_visits(plan);
     let (alternatives, not_tried) = alternatives(file, evidence, plan)?;
     let rule = file.shop.as_ref().map(Shop::new).transpose()?.and_then(|shop| shop.terms.rule());
     let price = agreed_price(plan, rule, visits.len()).in_field("shop.terms")?;
-    Ok(Consultation {
+    Ok(ConsultationPlan {
         format: Plan::FORMAT,
         title: plan.title.clone(),
         guest: plan.guest.clone(),

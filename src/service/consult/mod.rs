@@ -13,7 +13,7 @@ pub use agreement::Agreement;
 pub use alternatives::{Alternative, AlternativeKind};
 pub use concern::Concern;
 pub use decision::{Consent, Decision, Go, decide};
-pub use make::{Consultation, consult};
+pub use make::{ConsultationPlan, consult};
 pub use price::AgreedPrice;
 pub use series::{DatedVisit, dated_visits};
 pub use what_if::{TestEffect, TestKind};

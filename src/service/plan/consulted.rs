@@ -56,7 +56,7 @@ pub struct PastService {
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct HistoryGap {
     /// From when; absent where that is not known either.
-    pub from: Option<Start>,
+    pub since: Option<Start>,
     /// Until when; absent where that is not known.
     pub until: Option<Start>,
     /// What is not known, and what to ask.
@@ -178,7 +178,7 @@ fn gaps(asked: &Asked, start: Moment, oldest: Option<Interval<Weeks>>) -> Vec<Hi
     );
     match asked.known_since {
         None => gaps.push(HistoryGap {
-            from: None,
+            since: None,
             until: None,
             text: format!(
                 "whether the list of earlier services is complete is not said: ask, then enter `consultation.known_since`; {age}"
@@ -186,7 +186,7 @@ fn gaps(asked: &Asked, start: Moment, oldest: Option<Interval<Weeks>>) -> Vec<Hi
         }),
         // At the slowest growth the ends are oldest: only then is it sure that all of the hair is younger.
         Some(since) if oldest.is_none_or(|oldest| oldest.high() > weeks_from(since, start)) => gaps.push(HistoryGap {
-            from: None,
+            since: None,
             until: Some(Start::of(since)),
             text: format!("before {} nothing is known: take the ends as coloured by an unknown hand; {age}", since.earliest.date()),
         }),
@@ -200,7 +200,7 @@ fn gaps(asked: &Asked, start: Moment, oldest: Option<Interval<Weeks>>) -> Vec<Hi
             _ => continue,
         };
         let day = on.map(Start::of);
-        gaps.push(HistoryGap { from: day, until: day, text: format!("{lacks}: test a strand there first") });
+        gaps.push(HistoryGap { since: day, until: day, text: format!("{lacks}: test a strand there first") });
     }
     gaps
 }

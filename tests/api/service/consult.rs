@@ -6,7 +6,7 @@ use foilwork::{
     finding::{Rule, Verdict},
     reader::Format,
     service::{
-        AlternativeKind, Concern, Consultation, Evidence, Go, ServiceFile, TestKind, consult, dated_visits, decide,
+        AlternativeKind, Concern, ConsultationPlan, Evidence, Go, ServiceFile, TestKind, consult, dated_visits, decide,
         parse, parse_with_shop,
         shape::{AgreedEntry, ConsultationEntry, HistoryFlag, Party, PastEntry, PastWork, WishEntry, Zone},
     },
@@ -16,7 +16,7 @@ use foilwork::{
 use rstest::rstest;
 use std::process::Command;
 
-fn consulted(file: &ServiceFile) -> Consultation {
+fn consulted(file: &ServiceFile) -> ConsultationPlan {
     consult(file, &Evidence::default()).unwrap()
 }
 

@@ -145,7 +145,7 @@ class Plan:
         the calendar, what else was considered, and what is agreed with the guest.
 
         Returns:
-            A :class:`foilwork.planned.Consultation`.
+            A :class:`foilwork.planned.ConsultationPlan`.
 
         Raises:
             ServiceFileError: never for a plan that was made.
