@@ -129,7 +129,7 @@ _PastWork: TypeAlias = Literal[
     "colour-remover",
     "unknown",
 ]
-_PieceKind: TypeAlias = Literal["mix", "apply", "look", "rinse"]
+_PieceKind: TypeAlias = Literal["mix", "apply", "look", "walk", "rinse"]
 _Porosity: TypeAlias = Literal["low", "normal", "high", "uneven"]
 _Practice: TypeAlias = Literal["plain", "practised", "demanding"]
 _ProductKind: TypeAlias = Literal["permanent", "high-lift", "quasi-permanent", "semi-permanent", "lightener"]
