@@ -35,7 +35,7 @@ fn benches(c: &mut Criterion) {
     let planned = plan(&file).expect("the example can be planned");
     c.bench_function("service/sheet/example", |b| b.iter(|| bench_sheet(black_box(&planned))));
 
-    // Twelve sections are a head; its page must take less than 10 ms.
+    // Twelve sections are a head; its page is meant to take less than 10 ms.
     let head = plan(&read(&many(12))).expect("twelve sections can be planned");
     c.bench_function("service/page/12 sections", |b| b.iter(|| bench_page(black_box(&head))));
 

@@ -1,4 +1,4 @@
-//! Worksheets: a thousand of them must take less than two seconds.
+//! Worksheets: a thousand of them meant to take less than two seconds.
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use foilwork::teach::{SheetHalf, WorksheetRequest, worksheet};

@@ -2,7 +2,7 @@
 
 Run ``python benches/python/growth.py`` (release build of the module) for the table, from ten items to the bound of each
 list. Time is processor time of this process, the least of several runs; the slope is that of log time over log length
-between the two longest lengths, where a fixed cost no longer hides it. One is linear.
+between one length and the next; between the two longest no fixed cost hides it. One is linear.
 """
 
 import copy
@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 import foilwork
-from foilwork import business, lift, limits, mix, money, peroxide, shop
+from foilwork import business, colour, lift, limits, mix, money, peroxide, record, shop
 
 Work = Callable[[], object]
 EXAMPLE = tomllib.loads((Path(__file__).parents[2] / "examples" / "soft-gradient.toml").read_text(encoding="utf-8"))
@@ -120,11 +120,25 @@ def limits_csv(count: int) -> Work:
 
 
 def strand_book(count: int) -> Work:
-    head = "guest,product,before_level,after_level,min,low_on_hair_ww_percent,on_hair_ww_percent,"
-    head += "high_on_hair_ww_percent,temperature_c,booster,ph,uptake,thickness,reader,end\n"
-    row = "J-002,Foam Line powder,4,6.5,25,4,4,4,25,persulfate,,normal,medium,eye,.\n"
-    text = head + row * count
+    reading = lift.StrandReading(lift.Situation(4), time_min=25, before_level=4, after_level=6.5)
+    text = lift.strand_line(None) + lift.strand_line(reading) * count
+    assert not lift.read_strand_book(text).problems
     return lambda: lift.read_strand_book(text)
+
+
+def shades_text(count: int) -> Work:
+    text = "".join(
+        f'[[shade]]\ncode = "J{number}"\nlevel = 9\ntones = ["violet"]\nclass = "demi"\nratio = "1:2"\n'
+        for number in range(count)
+    )
+    assert len(colour.read_shades(text)) == count
+    return lambda: colour.read_shades(text)
+
+
+def service_log(count: int) -> Work:
+    text = record.log_line(record.LogEntry("begun", at_min=3, section="nape")) * count
+    assert len(record.read_log(text).entries) == count
+    return lambda: record.read_log(text)
 
 
 def long_recipe(count: int) -> Work:
@@ -146,13 +160,14 @@ LISTS: dict[str, List] = {
     "services as JSON": List(services_json, 100_000),
     "rows of a limits table": List(limits_csv, 100_000),
     "readings of a strand book": List(strand_book, 100_000),
+    "shades of a chart": List(shades_text, 10_000),
+    "entries of a service log": List(service_log, 10_000),
     "parts of a recipe": List(long_recipe, 1_000),
     "masses to weigh": List(lambda count: lambda: mix.weigh([1.0 + item % 7 for item in range(count)], 0.1), 100_000),
     "weights of an amount": List(
         lambda count: lambda: money.allocate(money.Money("1000.00", "EUR"), [1] * count), 100_000
     ),
     "strengths mixed": List(lambda count: lambda: peroxide.mix_strengths([3.0] * count, [1.0] * count), 100_000),
-    "letters of a text": List(service(lambda file, count: file["service"].update(notes="n" * count)), 190),
 }
 
 

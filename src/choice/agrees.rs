@@ -1,5 +1,4 @@
 //! What every choice keeps to; each `choice!` runs it, so that none can be forgotten.
-#![cfg(test)]
 
 use super::{Choice, UnknownChoice};
 use serde::{Serialize, de::DeserializeOwned};
@@ -27,9 +26,9 @@ where
         for also in choice.synonyms() {
             assert_eq!(also.parse::<C>(), Ok(*choice), "{what}: {also:?} is understood");
         }
-        let json = serde_json::to_value(choice).unwrap();
-        assert_eq!(json, serde_json::json!(code), "{what}: plain data is the code");
-        assert_eq!(serde_json::from_value::<C>(json).unwrap(), *choice, "{what}: plain data is read back");
+        let json = serde_json::json!(code);
+        assert_eq!(serde_json::to_value(choice).ok().as_ref(), Some(&json), "{what}: plain data is the code");
+        assert_eq!(serde_json::from_value::<C>(json).ok().as_ref(), Some(choice), "{what}: plain data is read back");
         let kebab = code
             .split('-')
             .all(|part| !part.is_empty() && part.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit()));
@@ -40,7 +39,7 @@ where
             file!()
         );
     }
-    let schema = serde_json::to_value(schemars::schema_for!(C)).unwrap();
+    let schema = schemars::schema_for!(C).to_value();
     let branches = schema.get("oneOf").and_then(serde_json::Value::as_array).cloned().unwrap_or_default();
     assert_eq!(branches.len(), codes.len(), "{what}: every choice has a description of its own: {schema}");
     for (branch, code) in branches.iter().zip(codes) {

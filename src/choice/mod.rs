@@ -1,5 +1,6 @@
 //! Words to choose from: one declaration gives an enum its code, words, list, parser, schema and error.
 
+#[cfg(test)]
 pub(crate) mod agrees;
 mod choose;
 mod nearest;

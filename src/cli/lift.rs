@@ -10,13 +10,13 @@ use super::{
 use crate::{
     chart::{LevelChart, level_chart},
     colour::Level,
-    hair::Weeks,
     lift::{
         Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, MOST_VISITS, OFTEN,
         Reader, Situation, StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks,
         read_strand_book, series,
     },
-    quantity::{Duration, Length, MassFraction, Quantity, Share},
+    quantity::{Duration, MassFraction, Quantity, Share},
+    sheet::{BETWEEN_VISITS, visits_table},
     source::Interval,
     text::{Sheet, in_hundred, span},
 };
@@ -139,7 +139,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         levels: rows(&lightening, limit),
         target: target.map(|target| reached(&lightening, target, limit)),
         shelf: shelf(args, &belief, (from, target), limit)?,
-        visits: target.map(|target| series(&lightening, &mix, target, limit, OFTEN, MOST_VISITS)).unwrap_or_default(),
+        visits: target.map(|target| series(&lightening, target, limit, OFTEN, MOST_VISITS)).unwrap_or_default(),
         looks_min: looks(mix.texture, limit),
         look_for: LOOK_FOR,
         seen,
@@ -240,6 +240,9 @@ fn shelf(
     for text in &args.shelf {
         let mix = SituationArgs { on_hair: None, developer: Some(text.clone()), ..args.situation.clone() };
         let mix = situation(&mix)?;
+        if let Some(said) = too_strong(mix.on_hair) {
+            return Err(Refusal(format!("--shelf {text:?}: {said}")));
+        }
         let rows = chances(belief, &mix, &[mix.on_hair], (from.into(), target), limit);
         bottles.extend(rows.into_iter().map(|row| (text.clone(), row)));
     }
@@ -284,22 +287,8 @@ fn choices(sheet: &mut Sheet, report: &Report) {
     }
     if report.visits.len() > 1 {
         sheet.blank();
-        let rows = report.visits.iter().zip(1..).map(|(visit, place)| {
-            let weeks = |weeks: Interval<Weeks>| span(&weeks, |weeks| crate::text::number(weeks.weeks(), 0));
-            let cm = |cm: Interval<Length>| span(&cm, |length| crate::text::number(length.cm(), 1));
-            vec![
-                place.to_string(),
-                visit.after.map_or_else(|| "-".to_owned(), weeks),
-                visit.regrowth.map_or_else(|| "-".to_owned(), cm),
-                levels(&visit.level),
-                in_hundred(visit.chance.best()),
-                visit.strain.code().to_owned(),
-            ]
-        });
-        sheet.table(&["visit", "weeks later", "regrowth cm", "level", "in 100", "strain"], &[0, 4], rows.collect());
-        let text = "weeks: common practice after a usual application, assumed beyond it; waiting does not undo oxidation, so \
-                    the strain adds up: test elasticity before each visit";
-        sheet.paragraph(text, 2);
+        visits_table(sheet, &report.visits);
+        sheet.paragraph(BETWEEN_VISITS, 2);
     }
 }
 

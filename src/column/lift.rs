@@ -1,5 +1,6 @@
-use super::{ColumnError, ColumnOutcome, split::in_parts};
+use super::{ColumnError, ColumnOutcome, split::in_parts, triples::FOUR_ROWS};
 use crate::{
+    colour::Lanes,
     lift::Lightening,
     quantity::{Duration, Quantity},
 };
@@ -35,8 +36,8 @@ pub fn levels_after(lightening: &Lightening, minutes: &[f64], out: &mut [f64]) -
     Ok(in_parts(out, 3, |start, slots| {
         let mut outcome = ColumnOutcome::default();
         let given = minutes.get(start..).unwrap_or_default();
-        for (chunk, (slots, given)) in slots.chunks_mut(12).zip(given.chunks(4)).enumerate() {
-            let mut four = [0.0; 4];
+        for (chunk, (slots, given)) in slots.chunks_mut(FOUR_ROWS).zip(given.chunks(Lanes::WIDTH)).enumerate() {
+            let mut four = [0.0; Lanes::WIDTH];
             for (cell, minutes) in four.iter_mut().zip(given) {
                 *cell = *minutes;
             }
@@ -45,10 +46,8 @@ pub fn levels_after(lightening: &Lightening, minutes: &[f64], out: &mut [f64]) -
             let rows = low.into_iter().zip(best).zip(high).zip(in_range);
             for ((lane, slot), (((low, best), high), fits)) in slots.chunks_exact_mut(3).enumerate().zip(rows) {
                 slot.copy_from_slice(&if fits { [low, best, high] } else { [f64::NAN; 3] });
-                // A missing time is no refused one.
-                if !fits && given.get(lane).is_some_and(|minutes| !minutes.is_nan()) {
-                    outcome.refused += 1;
-                    outcome.first.get_or_insert(start + chunk * 4 + lane);
+                if !fits {
+                    outcome.refuse_unless_missing(start + chunk * Lanes::WIDTH + lane, given.get(lane));
                 }
             }
         }

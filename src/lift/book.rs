@@ -128,7 +128,7 @@ fn flat(cell: &str) -> String {
 #[must_use]
 pub fn read_strand_book(text: &str) -> StrandBook {
     let mut book = StrandBook::default();
-    let mut columns: Vec<String> = COLUMNS.map(str::to_owned).to_vec();
+    let mut columns: Option<Vec<String>> = Some(COLUMNS.map(str::to_owned).to_vec());
     // A reading is one line whatever is in it, so a torn one cannot swallow those that follow.
     let lines = text.strip_prefix('\u{feff}').unwrap_or(text).lines();
     for (line, text) in (1..).zip(lines).filter(|(_, text)| !text.trim().is_empty()) {
@@ -138,12 +138,21 @@ pub fn read_strand_book(text: &str) -> StrandBook {
             _ => match cells_of(text) {
                 Ok(cells) if cells.iter().any(|cell| cell == "before_level") => match columns_of(&cells) {
                     Ok(told) => {
-                        columns = told;
+                        columns = Some(told);
                         continue;
                     }
-                    Err(message) => Err(message),
+                    // Read in another order, numbers of the wrong column would be learned from.
+                    Err(message) => {
+                        if !is_torn_usual(&cells) {
+                            columns = None;
+                        }
+                        Err(message)
+                    }
                 },
-                Ok(cells) => of_cells(&columns, &cells),
+                Ok(cells) => match &columns {
+                    Some(columns) => of_cells(columns, &cells),
+                    None => Err("the heading above cannot be read (mend it first)".to_owned()),
+                },
                 Err(message) => Err(message),
             },
         };
@@ -176,6 +185,13 @@ fn columns_of(cells: &[String]) -> Result<Vec<String>, String> {
         None => Ok(cells.to_vec()),
         Some(unknown) => Err(format!("unknown column \"{unknown}\": the columns are {}", COLUMNS.join(", "))),
     }
+}
+
+/// The beginning of the heading that this program writes: a crash tore it, and the lines below are in its order.
+fn is_torn_usual(cells: &[String]) -> bool {
+    let Some((torn, whole)) = cells.split_last() else { return false };
+    let [before @ .., at] = COLUMNS.get(..cells.len()).unwrap_or_default() else { return false };
+    whole.iter().eq(before) && at.starts_with(torn.as_str())
 }
 
 /// A reading by its columns.

@@ -13,13 +13,13 @@ choice! {
 impl Cover {
     /// Loss of action to drying, per minute.
     ///
-    /// In open air none at all for a thick layer on the scalp, half of the water in 70 min as a middle, in 23 min for a thin one
+    /// In open air none at all for a thick layer on the scalp, half of the water in 70 min as a middle, in 22 min for a thin one
     /// painted on the surface: what a layer holds, over what a still room takes up (citation `drying-in-open-air`). That the
     /// action goes as the water does is assumed.
     pub(super) fn dried_per_min(self) -> Interval<f64> {
         match self {
             Self::Foil => Interval::exact(0.0),
-            Self::OpenAir => Interval::ordered(0.0, 0.010, 0.030),
+            Self::OpenAir => Interval::ordered(0.0, 0.010, 0.032),
         }
     }
 }

@@ -6,9 +6,10 @@ use super::{StrandReading, arrow::Arrow, dose::Rates, factors::Shift, pigment};
 /// Readings far from what all others say lose weight as those of a Student distribution with four degrees of freedom do,
 /// so that one bad reading does not carry the fit away.
 const STUDENT: f64 = 4.0;
-/// The longest fit takes this many steps; an ordinary one ten.
+/// The longest fit takes this many steps; an ordinary one about twenty.
 const STEPS: usize = 200;
-/// A step that gains less than this share of the cost is the last: the values stand to a millionth of their spread.
+/// A step that gains less than this share of the cost is the last: it moved the values by some millionths of their spread, times the
+/// root of the cost.
 const ENOUGH: f64 = 1e-12;
 
 /// Places of the numbers that all readings share; those of the products follow.

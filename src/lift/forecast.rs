@@ -16,6 +16,8 @@ use wide::f64x4;
 /// A belief about one hair, made ready for one mixture: what all forecasts and inverse questions start from.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Lightening {
+    /// What is on the hair, and how.
+    pub(super) situation: Situation,
     /// The start, as far as its reading may be off.
     pub(super) starts: Interval<Level>,
     /// Median of the level reached at the very end, and its standard deviation.
@@ -27,7 +29,7 @@ pub struct Lightening {
     pub(super) rates: Rates,
     /// What earlier applications did at the medians, and how many minutes they took.
     pub(super) before: Dose<f64>,
-    minutes_before: f64,
+    pub(super) minutes_before: f64,
     /// Levels either way that hair without a reading is uncertain by at least.
     least: f64,
 }
@@ -80,6 +82,7 @@ impl Lightening {
         // Without any peroxide nothing happens, and that is certain.
         let untested = belief.readings == 0 && situation.on_hair.high() > MassFraction::ZERO;
         Self {
+            situation: *situation,
             starts,
             ceiling,
             ceiling_sd: cc.max(0.0).sqrt(),

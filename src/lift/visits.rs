@@ -1,6 +1,6 @@
 //! One visit or a staged series: how many, how far apart, and what each brings.
 
-use super::{Condition, Lightening, Situation, Strain, condition};
+use super::{Condition, Lightening, Strain, condition};
 use crate::{
     colour::Level,
     hair::{Weeks, grown, growth},
@@ -71,10 +71,12 @@ pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
         Strain::Severe => (Basis::Assumed, [6.0, 8.0, 12.0]),
     };
     let value = Interval::ordered(low, best, high).map(Weeks::nearest);
-    Sourced { value, basis, citation: Some(&COMMON_PRACTICE) }
+    let citation = (basis == Basis::CommonPractice).then_some(&COMMON_PRACTICE);
+    Sourced { value, basis, citation }
 }
 
-/// A series of visits with the same mixture and time, until the target is reached with the wanted chance, at most `most`.
+/// A series of visits with the mixture of the start and the same time each, until the target is reached with the wanted
+/// chance, at most `most`. What the hair went through before the first counts for the strain and the weeks.
 ///
 /// The gain shrinks from visit to visit, because each meets less pigment; the strain on the fibre adds up.
 ///
@@ -87,27 +89,23 @@ pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
 /// let mix = Situation::usual(Interval::exact(MassFraction::from_ww_percent(3.0)?));
 /// let start = Lightening::new(&Belief::untested(), &mix, Level::new(3.0)?);
 /// let (target, each) = (Level::new(9.0)?, Duration::from_min(40.0)?);
-/// let visits = series(&start, &mix, target, each, OFTEN, 3);
+/// let visits = series(&start, target, each, OFTEN, 3);
 /// assert!(visits.len() > 1);
 /// assert!(visits[1].level.best() > visits[0].level.best() && visits[1].strain_index.best() > visits[0].strain_index.best());
 /// assert!(visits[0].after.is_none() && visits[1].after.is_some_and(|weeks| weeks.low().weeks() >= 2.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn series(
-    start: &Lightening,
-    situation: &Situation,
-    target: Level,
-    each: Duration,
-    wanted: Share,
-    most: u8,
-) -> Vec<Visit> {
+pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, most: u8) -> Vec<Visit> {
     let rate = growth(None).value;
-    let (mut visits, mut applications) = (Vec::new(), Vec::new());
+    let situation = start.situation;
+    // The strain sums minutes, so one lump stands for all applications before.
+    let before = (start.minutes_before > 0.0).then(|| (situation, Duration::nearest(start.minutes_before)));
+    let (mut visits, mut applications) = (Vec::new(), Vec::from_iter(before));
     let (mut lightening, mut since): (_, Option<Interval<Weeks>>) = (*start, None);
     let mut after = None;
     for _ in 0..most {
-        applications.push((*situation, each));
+        applications.push((situation, each));
         let Condition { index, strain, .. } = condition(&applications);
         let visit = Visit {
             after,

@@ -4,7 +4,7 @@ use crate::{
     mix::Cas,
     quantity::MassFraction,
     source::{self, Citation},
-    text::Lines,
+    text::{Lines, inert},
 };
 use csv::{ReaderBuilder, StringRecord};
 use std::str::FromStr;
@@ -65,7 +65,10 @@ pub(super) fn rows(text: &str) -> Result<Vec<(String, Limit)>, TableError> {
     let mut ids = std::collections::HashSet::new();
     for record in reader.records() {
         let record = record.map_err(broken)?;
-        let row = Row { line: lines.of_record(record.position()), header: &header, record: &record };
+        let line = lines.of_record(record.position());
+        // What is shown of a row stays on its line, and nothing in it acts.
+        let record: StringRecord = record.iter().map(|cell| inert(cell).replace('\n', " ")).collect();
+        let row = Row { line, header: &header, record: &record };
         let limit = row.limit()?;
         if !ids.insert(limit.id.clone()) {
             return Err(TableError::Duplicate { line: row.line, id: limit.id });

@@ -1,5 +1,5 @@
 use super::{Audience, Conversion, Jurisdiction, Limit, Obtained, Purpose, TableError, Use, fit::Fit, parse};
-use crate::mix::Cas;
+use crate::{mix::Cas, text};
 use std::sync::LazyLock;
 
 /// Rows of `limits.csv`, each with its own source, date and basis.
@@ -82,8 +82,10 @@ impl Table {
     /// assert_eq!(house.rows()[0].figure, "9 %");
     /// # Ok::<(), foilwork::limits::TableError>(())
     /// ```
-    pub fn from_csv(title: impl Into<String>, text: &str) -> Result<Self, TableError> {
-        Ok(Self::new(title.into(), parse::rows(text)?.into_iter().map(|(_, limit)| limit).collect()))
+    pub fn from_csv(title: impl Into<String>, csv: &str) -> Result<Self, TableError> {
+        // The title heads every listing and report: one line, in which nothing acts.
+        let title = text::inert(&title.into()).replace('\n', " ");
+        Ok(Self::new(title, parse::rows(csv)?.into_iter().map(|(_, limit)| limit).collect()))
     }
 
     /// This table with the rows of another: a row with a known id replaces the old one, the others are added.

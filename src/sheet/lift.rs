@@ -1,10 +1,10 @@
 //! Lift against time, strengths that the plan chose, and what to look for.
 
+use super::visits::{self, BETWEEN_VISITS};
 use crate::{
     colour::Level,
-    hair::Weeks,
-    lift::{Factor, LOOK_FOR, OFTEN, TimeTo, Visit},
-    quantity::{Duration, Length, Share},
+    lift::{Factor, LOOK_FOR, OFTEN, TimeTo},
+    quantity::{Duration, Share},
     service::{ChosenStrength, Plan, SectionLift, TogetherPlan},
     source::Interval,
     text::{Sheet, amount, count, in_hundred, number, span},
@@ -94,11 +94,8 @@ fn forecast(sheet: &mut Sheet, plan: &Plan) {
         details(sheet, section);
     }
     if plan.lift.iter().any(|section| section.visits.len() > 1) {
-        let text = "Weeks between visits: common practice after a usual application, assumed beyond it; regrowth counts from the \
-                    first. Waiting does not undo oxidation, so the strain of all visits adds up: test elasticity before \
-                    each, and stop there if it is not good.";
         sheet.blank();
-        sheet.paragraph(text, 0);
+        sheet.paragraph(BETWEEN_VISITS, 0);
     }
 }
 
@@ -152,26 +149,6 @@ fn looks(sheet: &mut Sheet, plan: &Plan) {
     sheet.paragraph(&format!("At every look: {}.", LOOK_FOR.join("; ")), 2);
 }
 
-/// A staged series, where one visit is not enough.
-fn series(sheet: &mut Sheet, visits: &[Visit]) {
-    if visits.len() < 2 {
-        return;
-    }
-    let weeks = |weeks: Interval<Weeks>| span(&weeks, |weeks| number(weeks.weeks(), 0));
-    let cm = |cm: Interval<Length>| span(&cm, |length| number(length.cm(), 1));
-    let rows = visits.iter().zip(1..).map(|(visit, place)| {
-        vec![
-            place.to_string(),
-            visit.after.map_or_else(|| "-".to_owned(), weeks),
-            visit.regrowth.map_or_else(|| "-".to_owned(), cm),
-            levels(visit.level),
-            chance(&visit.chance),
-            visit.strain.code().to_owned(),
-        ]
-    });
-    sheet.table(&["visit", "weeks later", "regrowth cm", "level", "in 100", "strain"], &[0], rows.collect());
-}
-
 fn details(sheet: &mut Sheet, section: &SectionLift) {
     let rests = match section.readings {
         0 => "no strand of this hair is read, so at least two levels either way".to_owned(),
@@ -193,7 +170,9 @@ fn details(sheet: &mut Sheet, section: &SectionLift) {
         chance(&section.chance_fresh),
     );
     sheet.paragraph(&text, 2);
-    series(sheet, &section.visits);
+    if section.visits.len() > 1 {
+        visits::table(sheet, &section.visits);
+    }
     let index = span(&section.strain_index, |index| number(index, 1));
     let text = format!(
         "  strain on the fibre: {} (index {index}, 1 for 40 min at 4 % w/w on the hair); an elasticity test decides",

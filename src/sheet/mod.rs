@@ -28,6 +28,7 @@ mod pictures;
 mod services;
 mod stock;
 mod trail_sheet;
+mod visits;
 mod writing;
 
 pub use agreement_page::agreement_page;
@@ -41,3 +42,4 @@ pub use part::SheetPart;
 pub use pictures::{head_map, head_map_text};
 pub use services::service_table;
 pub use trail_sheet::trail_sheet;
+pub(crate) use visits::{BETWEEN_VISITS, table as visits_table};

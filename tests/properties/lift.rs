@@ -77,7 +77,7 @@ proptest! {
     #[test]
     fn visits_lighten_and_strain_more_and_more_but_gain_less(mix in situation(), start in 1.0..8.0, t in 10.0..60.0) {
         let lightening = Lightening::new(&Belief::untested(), &mix, Level::new(start).unwrap());
-        let visits = series(&lightening, &mix, Level::LIGHTEST, min(t), Share::ALL, 5);
+        let visits = series(&lightening, Level::LIGHTEST, min(t), Share::ALL, 5);
         prop_assert_eq!(visits.len(), 5);
         let levels: Vec<f64> = visits.iter().map(|visit| visit.level.best().number()).collect();
         let gains: Vec<f64> = levels.windows(2).map(|pair| pair[1] - pair[0]).collect();
@@ -409,11 +409,11 @@ fn books_of_many_guests_and_products_are_learned_from() {
         guest: Some(format!("guest {}", i / 2)),
         product: Some(format!("powder {}", i % products)),
     };
-    let book: Vec<_> = (0..6_000).map(|i| reading(i, 7)).collect();
+    let book: Vec<_> = (0..20_000).map(|i| reading(i, 7)).collect();
     let belief = |book: &[StrandReading]| Experience::from_readings(book).of(Some("guest 5"), Some("powder 3"));
     let (forwards, backwards) = (belief(&book), belief(&book.iter().rev().cloned().collect::<Vec<_>>()));
-    assert!(forwards.pigment_per_min().low() > 0.0);
-    assert!((forwards.pigment_per_min().best() / backwards.pigment_per_min().best() - 1.0).abs() < 1e-4);
+    // One step more or less of a fit that stops within 1e-6 of its end.
+    assert!((forwards.pigment_per_min().best() / backwards.pigment_per_min().best() - 1.0).abs() < 1e-5);
     // More products than any salon has: those that are read most still count.
     let many: Vec<_> = (0..3_000).map(|i| reading(i, 1_000)).chain((0..9).map(|i| reading(i, 1))).collect();
     assert_eq!(Experience::from_readings(&many).of(None, Some("powder 0")).readings(), 12);

@@ -99,11 +99,11 @@ fn drying_lies_where_evaporation_puts_it() {
     // The rate that the docs give for a mixture that stays moist.
     let [low, best, high] = drying.times.map(|times| 0.030 * (times - 1.0)).to_array();
     let (thick, thin) = (half_of_the_water(2.0), half_of_the_water(0.25));
-    assert!(low <= thick && thick < best && best < thin && thin <= 1.1 * high, "{low} {thick} {best} {thin} {high}");
+    assert!(low <= thick && thick < best && best < thin && thin <= high, "{low} {thick} {best} {thin} {high}");
 }
 
-/// Sanity, common practice: lightener painted in the open air lifts less than the same in foil, by half a level to two at 45
-/// min, and still most of it.
+/// Sanity, common practice: lightener painted in the open air lifts less than the same in foil, and still most of it; by how
+/// much no source was found, so a fifth of a level to two at 45 min is assumed.
 #[test]
 fn open_air_lifts_somewhat_less_than_foil() {
     let at = |cover| {

@@ -3,12 +3,10 @@
 import copy
 import csv
 import io
-import tomllib
 import unicodedata
 from collections import Counter
 from collections.abc import Callable, Iterator
 from html.parser import HTMLParser
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -17,21 +15,13 @@ from payloads import PAYLOADS
 import foilwork
 from foilwork import business, lift, limits, mix
 from foilwork.colour import Level, Shade
+from growth import EXAMPLE, TERMS
 
-EXAMPLE = tomllib.loads(
-    (Path(__file__).parents[2] / "examples" / "soft-gradient.toml").read_text(encoding="utf-8"),
-)
 HARMLESS = "mist"
-TERMS = {
-    "currency": "EUR",
-    "wage_per_h": "18.00",
-    "paid_h": 38,
-    "productive_h": 19,
-    "overhead": "48000",
-    "chairs": 4,
-    "productive_h_per_chair": 1200,
-    "margin_percent": 25,
-}
+# The code of a shade has at most so many characters.
+SHADE_CODE = 20
+LIMIT_COLUMNS = "id,rule,substance,applies_to,user,figure,unit,measured\n"
+LIMIT = "h1,maximum,hydrogen peroxide,hair,all,12,% w/w,as applied\n"
 
 
 class Structure(HTMLParser):
@@ -76,8 +66,15 @@ def acts(character: str) -> bool:
 
 def heads(text: str) -> Counter[str]:
     """How often each line begins with what our own lines begin with."""
-    starts = ("[", "STOP", "WARN", "OPEN", "error", "warning")
+    starts = ("[ok]", "[WARN]", "[STOP]", "[OPEN]", "STOP", "WARN", "OPEN", "error", "warning")
     return Counter(line.strip()[:6] for line in text.splitlines() if line.strip().startswith(starts))
+
+
+def cell(text: str) -> str:
+    """A text as one cell of a CSV line."""
+    line = io.StringIO()
+    csv.writer(line, quoting=csv.QUOTE_ALL).writerow([text])
+    return line.getvalue().strip()
 
 
 def assert_inert(text: str) -> None:
@@ -97,7 +94,9 @@ def with_words(payload: str) -> dict[str, Any]:
 def with_names(payload: str) -> dict[str, Any]:
     """The example with a text for the names of sections, toners and products."""
     file = copy.deepcopy(EXAMPLE)
-    old = {"nape", "lengths", "Foam Line powder", "developer 6", "bond additive", "J9-mist"}
+    old = {"nape", "lengths", "Foam Line powder", "developer 6", "bond additive"}
+    if len(payload) < SHADE_CODE:
+        old.add("J9-mist")
 
     def renamed(value: Any, key: str | None = None) -> Any:
         if isinstance(value, dict):
@@ -176,7 +175,10 @@ def test_what_is_refused_or_drawn_is_inert(payload: str) -> None:
         lambda: str(mix.Recipe(f"30 g {payload} + 60 g developer")),
         lambda: str(mix.Ratio(payload)),
         lambda: repr(Shade(payload, Level(9), ["violet"])),
-        lambda: limits.Table.from_csv(payload, "id\n").text(),
+        lambda: limits.Table.from_csv(payload, f"{LIMIT_COLUMNS}{LIMIT}").text(),
+        lambda: limits.Table.from_csv(
+            "house", LIMIT_COLUMNS + LIMIT.replace("hydrogen peroxide", cell(payload))
+        ).text(),
         lambda: str(lift.read_strand_book(payload)),
         lambda: str(foilwork.plan(payload)),
         lambda: foilwork.plan({payload: 1}).text(),
@@ -188,3 +190,38 @@ def test_what_is_refused_or_drawn_is_inert(payload: str) -> None:
         except (foilwork.FoilworkError, TypeError, ValueError) as error:
             shown = str(error)
         assert_inert(shown)
+
+
+def test_the_title_of_a_table_stays_on_its_line() -> None:
+    shown = limits.Table.from_csv("house\nSTOP: nothing", f"{LIMIT_COLUMNS}{LIMIT}").text()
+    assert [line for line in shown.splitlines() if line.startswith("STOP")] == []
+
+
+def accepted(act: Callable[[str], object]) -> int:
+    """How many payloads reach an output: a reader that refuses all of them would show that nothing is inert."""
+    count = 0
+    for payload in PAYLOADS:
+        try:
+            act(payload)
+        except foilwork.FoilworkError:
+            continue
+        count += 1
+    return count
+
+
+def services(payload: str) -> object:
+    return business.price_services([{"service": payload, "hands_on_min": 15, "chair_min": 40}], TERMS)
+
+
+@pytest.mark.parametrize(
+    "act",
+    [
+        lambda payload: foilwork.plan(with_words(payload)),
+        lambda payload: foilwork.plan(with_names(payload)),
+        services,
+        lambda payload: limits.Table.from_csv(payload, f"{LIMIT_COLUMNS}{LIMIT}"),
+    ],
+    ids=["words", "names", "services", "title of a table"],
+)
+def test_most_payloads_are_taken_as_text(act: Callable[[str], object]) -> None:
+    assert accepted(act) > len(PAYLOADS) / 2

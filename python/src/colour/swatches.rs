@@ -122,8 +122,7 @@ impl Swatch {
     /// Args:
     ///     other: the other swatch.
     fn difference_bounds(&self, other: &Self) -> Estimate<f64> {
-        let [low, best, high] = self.swatch.difference_bounds(&other.swatch).to_array();
-        Estimate([low, best, high])
+        Estimate(self.swatch.difference_bounds(&other.swatch).to_array())
     }
 
     /// Strands of this and another colour side by side, as a section with highlights looks.

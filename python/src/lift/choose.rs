@@ -90,20 +90,25 @@ pub fn chances(
 /// Returns:
 ///     The row, or ``None`` when even the strongest does not.
 ///
+/// Raises:
+///     FoilworkError: the chance is not 0 to 100 %.
+///
 /// Examples:
 ///     >>> from foilwork.lift import Belief, Situation, chances, gentlest
 ///     >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
 ///     >>> gentlest(rows, 80).on_hair_ww_percent.best
 ///     2.0
 #[pyfunction]
-pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> Option<StrengthChance> {
-    rows.0.into_iter().find(|row| row.chance_percent.0[1] >= wanted_percent)
+pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> PyResult<Option<StrengthChance>> {
+    let wanted = Share::from_percent(wanted_percent).map_err(raise)?.percent();
+    Ok(rows.0.into_iter().find(|row| row.chance_percent.0[1] >= wanted))
 }
 
 answer! {
     /// What one of several equal applications brings.
     Visit {
-        /// Weeks since the visit before; ``None`` for the first.
+        /// Weeks since the visit before, by what the hair has been through by then: common practice where the strain is slight
+        /// or usual, assumed beyond it; ``None`` for the first.
         after_weeks: Option<Estimate<f64>>,
         /// What has grown since the first visit, in cm; ``None`` for the first.
         regrowth_cm: Option<Estimate<f64>>,
@@ -151,7 +156,7 @@ pub fn series(
     most: u8,
 ) -> PyResult<Vec<Visit>> {
     let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
-    let visits = lift::series(&start.core, &start.situation.core()?, target_level.0, minutes(each_min)?, wanted, most);
+    let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
     let visit = |visit: lift::Visit| Visit {
         after_weeks: visit.after.map(Into::into),
         regrowth_cm: visit.regrowth.map(Into::into),

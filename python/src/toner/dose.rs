@@ -9,7 +9,7 @@ use crate::{
     finding::Finding,
     sequence::Sequence,
 };
-use foilwork::{colour::Lab, quantity::Mass, toner};
+use foilwork::{quantity::Mass, toner};
 use pyo3::prelude::*;
 
 answer! {
@@ -69,8 +69,7 @@ pub fn neutralising_dose(
     porous: bool,
     bowl_g: f64,
 ) -> PyResult<NeutralisingDose> {
-    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured, porous)?;
+    let hair = exposed(lifted_level, natural_level, seen, (exposed_lab, white(10)?), porous)?;
     let bowl = Mass::from_g(bowl_g).map_err(raise)?;
     let dose = toner::neutralising_dose(&hair, &neutraliser.0, &carrier.0, bowl);
     Ok(NeutralisingDose {
@@ -121,8 +120,7 @@ pub fn check_toner(
     target_level: Option<AnyLevel>,
     product: &str,
 ) -> PyResult<Vec<Finding>> {
-    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured, false)?;
+    let hair = exposed(lifted_level, natural_level, seen, (exposed_lab, white(10)?), false)?;
     let target = target_level.map(|level| level.0);
     Ok(toner::check_toner(&hair, &shade.0, target, product_of(product)?).iter().map(Finding::from).collect())
 }

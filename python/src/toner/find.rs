@@ -8,7 +8,7 @@ use crate::{
     sequence::Sequence,
 };
 use foilwork::{
-    colour::{Lab, Level},
+    colour::{Lab, White},
     quantity::Mass,
     toner::{self, Exposed, KnownStart, Target, TonerRequest, ToningPorosity},
 };
@@ -113,16 +113,18 @@ impl From<toner::TonerAnswer> for TonerAnswer {
 
 /// The hair before toning, from what is known best.
 pub fn exposed(
-    lifted: Option<Level>,
-    natural: Option<Level>,
+    lifted_level: Option<AnyLevel>,
+    natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    measured: Option<Lab>,
+    (exposed_lab, white): (Option<(f64, f64, f64)>, White),
     porous: bool,
 ) -> PyResult<Exposed> {
     let porosity = if porous { ToningPorosity::Porous } else { ToningPorosity::Normal };
-    let hair = match lifted {
+    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white).map_err(raise)).transpose()?;
+    let natural = natural_level.map(|level| level.0);
+    let hair = match lifted_level {
         None => Exposed::white(),
-        Some(lifted) => {
+        Some(AnyLevel(lifted)) => {
             let seen = seen.map(str::parse).transpose().map_err(raise)?;
             KnownStart { measured, seen }.exposed(natural, lifted).map_err(raise)?
         }
@@ -192,9 +194,7 @@ pub fn find_toner(
     let shades = shades.0;
     let white = white(observer_degrees)?;
     let measured = |(l, a, b)| Lab::new(l, a, b, white).map_err(raise);
-    let reading = exposed_lab.map(measured).transpose()?;
-    let (lifted, natural) = (lifted_level.map(|level| level.0), natural_level.map(|level| level.0));
-    let exposed = exposed(lifted, natural, seen, reading, porous)?;
+    let exposed = exposed(lifted_level, natural_level, seen, (exposed_lab, white), porous)?;
     let target = match (target_lab, target_level) {
         (Some(lab), None) if target_tones.is_none() => Target::Lab(measured(lab)?),
         (None, Some(level)) => Target::Look { level: level.0, tone: tone_of(&target_tones.unwrap_or_default())? },

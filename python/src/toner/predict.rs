@@ -3,11 +3,14 @@
 use super::find::exposed;
 use crate::{
     colour::{AnyLevel, Shade, Swatch, white},
-    error::raise,
+    error::{FoilworkError, raise},
     sequence::Sequence,
 };
-use foilwork::{colour::Lab, quantity::Share, toner};
+use foilwork::{quantity::Share, toner};
 use pyo3::prelude::*;
+
+/// Shares of thirds and sevenths add up to this much more than all, in percent.
+const ROUNDING: f64 = 0.01;
 
 /// The hair after a mix of shades.
 ///
@@ -23,7 +26,7 @@ use pyo3::prelude::*;
 ///     A ``Swatch``: the model with its bounds. Developer is not counted: it dilutes all shades alike.
 ///
 /// Raises:
-///     FoilworkError: a value out of range, or nothing that says how the hair looks.
+///     FoilworkError: a value out of range, shares above 100 % together, or nothing that says how the hair looks.
 ///
 /// Source:
 ///     The model of ``swatch``; absorptions add up, and how much is taken up is assumed.
@@ -46,13 +49,18 @@ pub fn toned(
     exposed_lab: Option<(f64, f64, f64)>,
     porous: bool,
 ) -> PyResult<Swatch> {
-    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white(10)?).map_err(raise)).transpose()?;
-    let hair = exposed(lifted_level.map(|level| level.0), natural_level.map(|level| level.0), seen, measured, porous)?;
+    let hair = exposed(lifted_level, natural_level, seen, (exposed_lab, white(10)?), porous)?;
     let part = |(shade, percent): &(PyRef<'_, Shade>, f64)| {
         let share = Share::from_percent(*percent).map_err(raise)?;
         Ok((shade.0.clone(), share))
     };
     let parts = mix.0.iter().map(part).collect::<PyResult<Vec<_>>>()?;
+    let whole: f64 = parts.iter().map(|(_, share)| share.percent()).sum();
+    if whole > 100.0 + ROUNDING {
+        let message =
+            format!("mix: the shares are {whole} % together (give that of each in all of the mix: at most 100 %)");
+        return Err(FoilworkError::new_err(message));
+    }
     let swatch = toner::toned(&hair, parts.iter().map(|(shade, share)| (shade, *share)));
     Ok(Swatch { swatch, label: "toned".to_owned() })
 }

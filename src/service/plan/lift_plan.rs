@@ -271,7 +271,7 @@ impl Lit<'_, '_> {
             },
             chance: lightening.chance_between(target, limit),
             chance_fresh: lightening.after(limit).chance_between(target, limit),
-            visits: series(&lightening, &self.situation, target, limit, OFTEN, MOST_VISITS),
+            visits: series(&lightening, target, limit, OFTEN, MOST_VISITS),
             looks: looks.collect(),
             seen,
             known: advice.known,

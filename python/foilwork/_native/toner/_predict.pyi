@@ -31,7 +31,7 @@ def toned(
         A ``Swatch``: the model with its bounds. Developer is not counted: it dilutes all shades alike.
 
     Raises:
-        FoilworkError: a value out of range, or nothing that says how the hair looks.
+        FoilworkError: a value out of range, shares above 100 % together, or nothing that says how the hair looks.
 
     Source:
         The model of ``swatch``; absorptions add up, and how much is taken up is assumed.
