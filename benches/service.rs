@@ -28,6 +28,20 @@ fn many(n: usize) -> String {
     format!("{head}{}{prices}", (1..=n).map(section).collect::<String>())
 }
 
+/// The same with sections that take and develop for differently long.
+fn varied(n: usize) -> String {
+    let mut text = many(n);
+    for i in 0..n {
+        let (apply, develop) = (6 + i % 4, 20 + i * 7 % 13);
+        text = text.replacen(
+            "apply_min = 10\ndevelop_min = 30",
+            &format!("apply_min = {apply}\ndevelop_min = {develop}"),
+            1,
+        );
+    }
+    text
+}
+
 fn benches(c: &mut Criterion) {
     c.bench_function("service/parse/example", |b| b.iter(|| parse(black_box(EXAMPLE), Format::Toml)));
     let file = read(EXAMPLE);
@@ -38,6 +52,10 @@ fn benches(c: &mut Criterion) {
     // Twelve sections are a head; its page is meant to take less than 10 ms.
     let head = plan(&read(&many(12))).expect("twelve sections can be planned");
     c.bench_function("service/page/12 sections", |b| b.iter(|| bench_page(black_box(&head))));
+
+    // No two of them alike, so that the order of the day has to be searched; the whole plan must take less than 5 ms.
+    let varied = read(&varied(12));
+    c.bench_function("service/plan/12 sections", |b| b.iter(|| plan(black_box(&varied))));
 
     // Linear: the time for a section must not grow with the number of sections.
     let mut group = c.benchmark_group("service/parse/sections");

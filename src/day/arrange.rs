@@ -2,19 +2,17 @@ use super::{
     Before, Clash, Clashing, Effort, Floor, OrderRule, SectionWork, Timeline, TooMuch,
     bounds::bounded,
     clash,
-    exact::exact,
+    exact::{Tries, exact},
     search::{by_habit, search},
     tables::Tables,
 };
 use crate::quantity::Duration;
 
-/// Up to so many sections (those that share a foil count as one) a proof of the order of one pair of hands is tried.
-pub const PROVEN_UP_TO: usize = 12;
-/// How many states a proof may follow; the best found counts as found beyond.
-const STATES: usize = 60_000;
-const STATES_QUICKLY: usize = 1_500;
+/// How much is tried for the order of one pair of hands: a few thousandths of a second, or about one.
+const QUICK: Tries = Tries { promising: 6_000, states: 1_500 };
+const THOROUGH: Tries = Tries { promising: 45_000, states: 400_000 };
 /// The same for the rinses of a given order.
-const STATES_IN_ORDER: usize = 1_500;
+const IN_ORDER: Tries = Tries { promising: 1_500, states: 1_500 };
 /// Units whose states fit into the bits of a word.
 const BITS: usize = 60;
 
@@ -59,9 +57,10 @@ pub enum CannotArrange {
 
 /// Finds the order with the earliest finish.
 ///
-/// With one pair of hands and up to [`PROVEN_UP_TO`] sections a proof is tried, and found for about eight within a second;
-/// otherwise it is the best that a search finds, with a bound beside it. [`Timeline::proven`] says which. What needs longest on the hair is tried first, and so it
-/// comes first where that costs no time.
+/// With one pair of hands the finish is proven where that takes no longer than `effort` allows: a handful of sections quickly,
+/// about twelve thoroughly. Otherwise it is the best that a search finds, with a bound beside it that nothing beats;
+/// [`Timeline::proven`] says which. What needs longest on the hair is tried first, and so it comes first where that costs no
+/// time.
 ///
 /// # Units
 ///
@@ -92,14 +91,13 @@ pub fn arrange(
 ) -> Result<Timeline, CannotArrange> {
     let tables = checked(work, before, floor)?;
     let known = search(&tables);
-    if tables.people > 1 || tables.units.len() > PROVEN_UP_TO {
+    if tables.people > 1 || tables.units.len() > BITS {
         let found = known.ok_or(CannotArrange::NoneFound)?;
-        return Ok(Timeline::of(work, &tables, floor, &found, false));
+        return Ok(Timeline::of(work, &tables, floor, &found, tables.bound()));
     }
-    let states = if effort == Effort::Quick { STATES_QUICKLY } else { STATES };
-    let found = exact(&tables, known, None, states);
+    let found = exact(&tables, known, None, if effort == Effort::Quick { QUICK } else { THOROUGH });
     let best = found.best.ok_or(CannotArrange::NoneFound)?;
-    Ok(Timeline::of(work, &tables, floor, &best, found.proven))
+    Ok(Timeline::of(work, &tables, floor, &best, found.bound))
 }
 
 /// Lays the work out in the order given, with the rinses where they end earliest.
@@ -148,10 +146,10 @@ pub fn in_this_order(
     }
     let mut found = by_habit(&tables, &units, true);
     if tables.people == 1 && units.len() <= BITS {
-        found = exact(&tables, found, Some(&units), STATES_IN_ORDER).best;
+        found = exact(&tables, found, Some(&units), IN_ORDER).best;
     }
     let found = found.ok_or(CannotArrange::OrderBreaksRules)?;
-    Ok(Timeline::of(work, &tables, floor, &found, false))
+    Ok(Timeline::of(work, &tables, floor, &found, tables.bound()))
 }
 
 /// The tables of work that can be arranged at all.

@@ -13,9 +13,9 @@
 //!
 //! # Arrange it
 //!
-//! [`arrange`] finds the order with the earliest finish. For one pair of hands and up to [`PROVEN_UP_TO`] sections it tries to
-//! prove it, which succeeds for about eight within a second ([`Effort`]); otherwise it gives the best found with a bound that
-//! nothing can beat, and says so. [`in_this_order`] lays out an order as it is given. A [`Timeline`] holds the
+//! [`arrange`] finds the order with the earliest finish. For one pair of hands it proves it where that takes no longer than its
+//! [`Effort`]: a handful of sections quickly, about twelve within a second or two; otherwise it gives the best found with a
+//! bound that nothing can beat, and says so. [`in_this_order`] lays out an order as it is given. A [`Timeline`] holds the
 //! [`SectionTimes`] and every [`Piece`]. What cannot be is explained by the smallest [`Clash`].
 //!
 //! # Share people and basins
@@ -28,15 +28,18 @@ mod clash;
 mod exact;
 mod floor;
 mod greedy;
+mod least;
 mod piece;
 mod search;
 mod share;
+mod state;
 mod step;
 mod tables;
 mod timeline;
+mod ways;
 mod work;
 
-pub use arrange::{CannotArrange, PROVEN_UP_TO, arrange, in_this_order};
+pub use arrange::{CannotArrange, arrange, in_this_order};
 pub use bounds::{SECTIONS_AT_MOST, TooMuch};
 pub use clash::{Clash, Clashing};
 pub use floor::Floor;

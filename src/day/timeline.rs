@@ -73,8 +73,8 @@ pub struct SectionTimes {
 }
 
 impl Timeline {
-    /// `proven` is whether the order is known to be the best.
-    pub(super) fn of(work: &[SectionWork], tables: &Tables, floor: &Floor, day: &Steps, proven: bool) -> Self {
+    /// `bound` is a finish that no order beats.
+    pub(super) fn of(work: &[SectionWork], tables: &Tables, floor: &Floor, day: &Steps, bound: i64) -> Self {
         let mut pieces = Vec::new();
         let mut sections: Vec<SectionTimes> = Vec::new();
         // When the guest was at the basin last, unless hands have done something else since.
@@ -124,7 +124,7 @@ impl Timeline {
             one.looks.dedup();
         }
         sections.sort_by(|a, b| a.start.min().total_cmp(&b.start.min()));
-        let bound = tables.bound();
+        let bound = bound.max(tables.bound()).min(day.finish);
         let hands = (0..tables.people).map(|person| {
             let own = pieces.iter().filter(|piece| piece.person == person);
             Duration::from_min(own.map(|piece| piece.to.min() - piece.from.min()).sum()).unwrap_or(Duration::ZERO)
@@ -134,8 +134,8 @@ impl Timeline {
             finish: minutes(day.finish),
             idle: idle(&pieces, day.finish),
             hands: hands.collect(),
-            bound: minutes(if proven { day.finish } else { bound.min(day.finish) }),
-            proven: proven || day.finish <= bound,
+            bound: minutes(bound),
+            proven: day.finish <= bound,
             sections,
             pieces,
         }

@@ -39,7 +39,7 @@ choice! {
     Effort: "effort" {
         /// A thousandth of a second or a few: enough to prove the order of a handful of sections.
         Quick = "quick",
-        /// Up to about a second.
+        /// About a second: enough for about twelve sections.
         Thorough = "thorough",
     }
 }

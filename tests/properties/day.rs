@@ -194,6 +194,8 @@ proptest! {
                 prop_assert!((day.finish.min() - f64::from(best)).abs() < 1e-6, "{} of {best}", day.finish.min());
                 prop_assert!(day.proven);
                 holds(&case, &day, 1);
+                let quick = arrange(&case.work(), &case.before(), &case.floor(1), Effort::Quick).unwrap();
+                prop_assert!(quick.bound.min() <= f64::from(best) + 1e-6 && quick.finish.min() >= f64::from(best) - 1e-6);
             }
             None => prop_assert!(matches!(day, Err(CannotArrange::Clash(_))), "{day:?}"),
         }
@@ -219,6 +221,18 @@ proptest! {
         if let Ok(day) = in_this_order(&work, &before, &case.floor(1), &order) {
             holds(&case, &day, 1);
             prop_assert!(day.finish.min() >= best.finish.min() - 1e-6);
+        }
+    }
+
+    #[test]
+    fn no_order_beats_the_bound(case in case(10), other in vec(0usize..1000, 12)) {
+        let (work, before) = (case.work(), case.before());
+        let Ok(found) = arrange(&work, &before, &case.floor(1), Effort::Quick) else { return Ok(()) };
+        prop_assert!(found.proven || found.bound < found.finish);
+        let mut order: Vec<usize> = (0..work.len()).collect();
+        order.sort_by_key(|i| other[*i]);
+        if let Ok(day) = in_this_order(&work, &before, &case.floor(1), &order) {
+            prop_assert!(day.finish.min() >= found.bound.min() - 1e-6);
         }
     }
 

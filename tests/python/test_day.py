@@ -83,7 +83,7 @@ def optimum(work: list[SectionWork], before: list[Before], floor: Floor) -> floa
 @pytest.mark.parametrize("seed", range(20))
 def test_the_best_order_is_that_of_the_program(seed: int) -> None:
     chance = random.Random(seed)
-    count = chance.randint(1, 3)
+    count = chance.randint(1, 3) if seed < 16 else 4
     work = []
     for i in range(count):
         apply, develop = chance.randint(2, 14), chance.randint(4, 30)
