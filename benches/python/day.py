@@ -1,13 +1,13 @@
 """The order of the day: foilwork against a mixed-integer program of SciPy, and a thousand whole plans.
 
-Run ``python benches/python/day.py`` (release build of the module) for the table. Time is processor time of this process.
-The program is the one of the tests; it knows nothing of how foilwork searches, and both find the same finish.
+Run ``python benches/python/day.py`` (release build of the module) for the table. Time is processor time of this
+process. The program is the one of the tests; it knows nothing of how foilwork searches, and both find the same finish.
 """
 
 import sys
 import time
-import tomllib
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import foilwork
@@ -52,6 +52,11 @@ develop_min = {2}
     return before + "".join(section.format(i, 6 + i % 4, 20 + i * 7 % 13) for i in range(count)) + after
 
 
+def plans(text: str) -> None:
+    for _ in range(PLANS):
+        foilwork.plan(text)
+
+
 def main() -> None:
     from test_day import optimum  # SciPy takes a second to import
 
@@ -61,13 +66,12 @@ def main() -> None:
         work = sections(count)
         found = arrange(work, floor=floor)
         assert abs(found.finish_min - optimum(work, [], floor)) < 1e-4
-        ours = min(seconds(lambda work=work: arrange(work, floor=floor)) for _ in range(20))
-        theirs = seconds(lambda work=work: optimum(work, [], floor))
+        ours = min(seconds(partial(arrange, work, floor=floor)) for _ in range(20))
+        theirs = seconds(partial(optimum, work, [], floor))
         print(f"{count} sections{'':24}{ours * 1e3:12.3f}{theirs * 1e3:12.1f}{theirs / ours:10.0f}")
     for count in (3, 6, 12):
         text = head(count)
-        tomllib.loads(text)
-        took = seconds(lambda text=text: [foilwork.plan(text) for _ in range(PLANS)])
+        took = seconds(partial(plans, text))
         print(f"{PLANS} plans of {count} sections: {took:.2f} s, {took / PLANS * 1e3:.2f} ms each")
 
 
