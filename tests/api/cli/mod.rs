@@ -3,6 +3,7 @@
 mod chart;
 mod colour;
 mod doors;
+mod faults;
 mod files;
 mod foils;
 mod hair;
