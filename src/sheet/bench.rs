@@ -92,7 +92,7 @@ fn opening(sheet: &mut Sheet, plan: &Plan) {
 }
 
 /// How long the chair is taken and until when.
-fn chair_time(plan: &Plan) -> String {
+pub(super) fn chair_time(plan: &Plan) -> String {
     let chair = &plan.chair;
     let other = match chair.other_work {
         Some(other) => format!(", {} min of it other work", amount(other, 0)),

@@ -1,14 +1,15 @@
-use super::writing::Writing;
+use super::{checks, guest_words, writing::Writing};
 use crate::{
     finding::{Finding, Verdict},
     page::{Html, Page},
-    service::Plan,
-    text::amount,
+    service::{Mix, PartKind, Plan, WorkStage},
+    text::{amount, range},
 };
 
 /// What the guest is given to read and to sign: what is planned, what may go wrong, what it costs, how to care for it.
 ///
-/// It holds no grams and no cost of the salon. It never says that anything is safe.
+/// It holds no grams, no field of a file and no cost of the salon. It never says that anything is safe. With a finding that
+/// says STOP it holds no price and nothing to sign.
 ///
 /// # Example
 ///
@@ -35,8 +36,11 @@ pub fn guest_page(plan: &Plan) -> String {
     // What is booked, where it is known: it counts bowls, looks and walks too.
     let takes = plan.day.as_ref().and_then(|day| day.appointment).unwrap_or(plan.chair.total);
     let mut when = format!("{}, about {} min in the chair", writing.start(plan.start), amount(takes, 0));
-    if let Some(finish) = plan.start.plus(takes) {
-        when += &format!(", until about {}", writing.time(finish));
+    // Without the other work the end is not known.
+    match (plan.chair.other_work, plan.start.plus(takes)) {
+        (None, _) => when += ", and consultation, rinsing, drying",
+        (Some(_), Some(finish)) => when += &format!(", until about {}", writing.time(finish)),
+        (Some(_), None) => {}
     }
     html.element("p", &[], &when);
     if let Some(guest) = &plan.guest {
@@ -44,9 +48,13 @@ pub fn guest_page(plan: &Plan) -> String {
     }
     planned(html, plan);
     risks(html, plan);
-    price(html, plan, writing);
+    if !plan.blocked {
+        price(html, plan, writing);
+    }
     care(html, plan);
-    agreement(html);
+    if !plan.blocked {
+        agreement(html);
+    }
     page.finish()
 }
 
@@ -56,12 +64,13 @@ fn planned(html: &mut Html, plan: &Plan) {
         let tone = section.target_tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
         format!("{}: to {}{tone}", section.section, section.target_level)
     });
-    html.list("", sections);
+    let others = plan.mixes.iter().filter(|mix| !plan.colour.iter().any(|section| section.section == mix.name));
+    html.list("", sections.chain(others.map(|mix| format!("{}: {}", mix.name, kind(mix)))));
     html.element("p", &[], "Levels count from 1, black, to 10, the lightest blond. Hair decides how far it goes: we look at a strand again and again, and stop when it has had enough.");
     let unsure: Vec<String> = plan
         .lift
         .iter()
-        .filter(|section| section.chance.best().percent() < 80.0)
+        .filter(|section| section.chance.low().percent() < 80.0)
         .map(|section| section.section.clone())
         .collect();
     if !unsure.is_empty() {
@@ -69,18 +78,40 @@ fn planned(html: &mut Html, plan: &Plan) {
     }
 }
 
-/// What has to be told before: what the checks found, in their words, then what holds for every such service.
+/// What a mix is that has no target of its own.
+fn kind(mix: &Mix) -> &'static str {
+    match mix.stage {
+        WorkStage::Toner => "toner",
+        WorkStage::RootShadow => "root shadow",
+        WorkStage::Section if mix.products().any(|part| part.kind == PartKind::Lightener) => "lightener",
+        WorkStage::Section => "colour",
+    }
+}
+
+/// What has to be told before: what the checks found, in words for the guest, what they could not judge, then what holds for
+/// every such service.
 fn risks(html: &mut Html, plan: &Plan) {
     html.element("h2", &[], "What you should know");
-    let mind: Vec<&Finding> =
-        plan.findings.iter().filter(|found| matches!(found.verdict, Verdict::Stop | Verdict::Warning)).collect();
     if plan.blocked {
         html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
-        html.element("p", &[], "We cannot begin yet. Your colourist explains what has to be settled first.");
+        let text = format!(
+            "We cannot begin yet. Your colourist explains what has to be settled first: {}.",
+            named(checks::of(plan, Verdict::Stop))
+        );
+        html.element("p", &[], &text);
         html.close("section");
     }
-    html.list("", mind.into_iter().map(|finding| format!("{}: {}", finding.rule, finding.text)));
+    let mind = plan.findings.iter().filter(|found| matches!(found.verdict, Verdict::Stop | Verdict::Warning));
+    html.list("", checks::rules(mind).into_iter().filter_map(guest_words::told).map(str::to_owned));
+    let open = named(checks::of(plan, Verdict::NotJudged));
+    if !open.is_empty() {
+        html.marked("p", &[], "Not yet settled:", &format!("{open}; ask your colourist."));
+    }
     html.list("", RISKS.iter().map(|risk| (*risk).to_owned()));
+}
+
+fn named<'f>(findings: impl Iterator<Item = &'f Finding>) -> String {
+    checks::rules(findings).iter().map(ToString::to_string).collect::<Vec<_>>().join(", ")
 }
 
 /// Common practice.
@@ -98,7 +129,12 @@ fn price(html: &mut Html, plan: &Plan, writing: Writing) {
     let Some(gross) = gross else { return };
     html.element("h2", &[], "Price");
     let tax = if money.taxed.is_some() { ", tax included" } else { ", before tax" };
-    html.marked("p", &[], &writing.money(gross), &format!("for what is planned here{tax}."));
+    let said = if money.left_out.is_empty() {
+        format!("for what is planned here{tax}.")
+    } else {
+        format!("so far{tax}. The price is not complete yet: we tell you the rest before we begin.")
+    };
+    html.marked("p", &[], &writing.money(gross), &said);
     let more = "More product, more time or a second application cost more. We ask you before we go on.";
     html.element("p", &[], more);
 }
@@ -116,10 +152,10 @@ fn care(html: &mut Html, plan: &Plan) {
         advice.push("Lightened hair tears when it is wet: a wide comb, from the ends up.");
     }
     html.list("", advice.into_iter().map(str::to_owned));
-    let weeks =
-        plan.head.sections.iter().map(|section| section.line_shows_after.best().weeks()).fold(f64::MAX, f64::min);
-    if weeks < 1e6 {
-        let text = format!("The regrowth begins to show after about {weeks:.0} weeks, an estimate: come back then.");
+    let soonest = plan.head.sections.iter().map(|section| section.line_shows_after);
+    if let Some(weeks) = soonest.min_by(|a, b| a.best().weeks().total_cmp(&b.best().weeks())) {
+        let weeks = range(&weeks, 0);
+        let text = format!("The regrowth begins to show after about {weeks} weeks, an estimate: come back then.");
         html.element("p", &[], &text);
     }
 }

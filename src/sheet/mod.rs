@@ -11,6 +11,7 @@ mod colour;
 mod consultation;
 mod day;
 mod guest_page;
+mod guest_words;
 mod hair;
 mod head;
 mod lift;

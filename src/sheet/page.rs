@@ -2,7 +2,7 @@ use super::{notes::Notes, page_chair, page_finding::told, page_rest, writing::Wr
 use crate::{
     finding::{Finding, Verdict},
     page::{Html, Page},
-    service::{Plan, Start},
+    service::Plan,
     text::amount,
 };
 
@@ -43,10 +43,7 @@ fn opening(html: &mut Html, plan: &Plan) {
     html.element("h1", &[("dir", "auto")], &plan.title);
     let writing = Writing::of(plan.habits);
     let mut facts = vec![format!("starts {}", writing.start(plan.start))];
-    if let (Start::At(_), Some(finish)) = (plan.start, plan.chair.finish(plan.start)) {
-        facts.push(format!("finished {} if all goes as planned", writing.time(finish)));
-    }
-    facts.push(format!("{} min in the chair", amount(plan.chair.total, 0)));
+    facts.push(super::bench::chair_time(plan));
     if let Some(book) = plan.day.as_ref().and_then(|day| day.appointment) {
         facts.push(format!("book {} min, for that counts no bowls, looks and walks", amount(book, 0)));
     }

@@ -2,10 +2,13 @@
 //! becomes more than a text.
 
 use foilwork::{
+    finding::{Finding, Reason, Rule, Verdict},
+    quantity::Share,
     reader::Format,
-    service::{self, Plan, plan_text},
+    service::{self, LeftOut, LeftOutCost, Plan, plan_text},
     sheet::{bench_page, guest_page},
     shop::parse_shop,
+    source::Interval,
     text::{amount, escaped},
 };
 use rstest::rstest;
@@ -81,6 +84,95 @@ fn the_guest_sees_no_grams_and_no_cost() {
     }
     for heading in ["What we plan", "What you should know", "Price", "At home", "Agreement"] {
         assert!(page.contains(&format!("<h2>{heading}</h2>")), "{heading}");
+    }
+}
+
+/// What the checks could not judge is told to the guest too, by name.
+#[test]
+fn the_guest_is_told_what_is_not_settled() {
+    let open = guest_page(&plan(&SOFT.replace("scalp = \"intact\"\n", "")));
+    let settled = |page: &str| {
+        let from = page.find("Not yet settled:").unwrap_or(page.len());
+        page[from..].lines().next().unwrap_or_default().contains("scalp")
+    };
+    assert!(settled(&open) && !settled(&guest_page(&plan(SOFT))));
+}
+
+/// Findings are written for the bench: the guest reads what follows for them, without a field of the file, grams or stock.
+#[test]
+fn the_guest_reads_no_words_of_the_bench() {
+    let mut plan = plan(SOFT);
+    for rule in Rule::ALL {
+        for verdict in [Verdict::Stop, Verdict::Warning, Verdict::NotJudged] {
+            let text = "31 g stated is less: enter `used_g`";
+            plan.findings.push(Finding::new(*rule, verdict, text, Reason::assumed()));
+        }
+    }
+    let page = guest_page(&plan);
+    assert!(!page.contains("used_g") && !page.contains('`') && !page.contains("31 g"));
+    // From memory of the trade: what a guest has to be told of is named by its own word.
+    let told = ["asthma", "black-henna", "metal", "scalp", "sixteen", "skin test", "porous", "lightened already"];
+    let page = page.to_lowercase();
+    assert!(told.iter().all(|word| page.contains(word)), "{told:?}");
+}
+
+/// Where consultation, rinsing and drying are not stated, the end of the service is not known.
+#[test]
+fn no_finish_without_the_other_work() {
+    let mut plan = plan(SOFT);
+    assert!(guest_page(&plan).contains("until about") && bench_page(&plan).contains("finished at"));
+    plan.chair.other_work = None;
+    let (guest, bench) = (guest_page(&plan), bench_page(&plan));
+    assert!(!guest.contains("until about") && guest.contains("and consultation, rinsing, drying"));
+    assert!(!bench.contains("finished at") && bench.contains("other_work_min"));
+}
+
+/// A price on a cost that leaves something out is not the price.
+#[test]
+fn a_price_that_leaves_something_out_says_so() {
+    let mut plan = plan(SOFT);
+    plan.money.as_mut().unwrap().left_out.clear();
+    assert!(guest_page(&plan).contains("for what is planned here"));
+    plan.money.as_mut().unwrap().left_out.push(LeftOut { what: LeftOutCost::Labour, of: None });
+    let page = guest_page(&plan);
+    assert!(page.contains("The price is not complete yet") && !page.contains("for what is planned here"));
+}
+
+/// Nobody signs, or is told a price for, what must not begin.
+#[test]
+fn a_plan_that_says_stop_has_nothing_to_sign() {
+    let page = guest_page(&plan(&SOFT.replace("scalp = \"intact\"", "scalp = \"broken\"")));
+    assert!(page.contains("settled first: scalp"));
+    assert!(!page.contains("Agreement") && !page.contains("class=\"sign\"") && !page.contains("<h2>Price"));
+    assert!(page.contains("<h2>At home"));
+}
+
+#[test]
+fn the_guest_hears_of_bounds() {
+    let mut plan = plan(SOFT);
+    let share = |percent| Share::from_percent(percent).unwrap();
+    let (unsure, sure) = ("Perhaps not in one visit:", Interval::new(share(85.0), share(92.0), share(99.0)).unwrap());
+    for section in &mut plan.lift {
+        section.chance = sure;
+    }
+    assert!(!guest_page(&plan).contains(unsure));
+    plan.lift[0].chance = Interval::new(share(30.0), share(85.0), share(95.0)).unwrap();
+    assert!(guest_page(&plan).contains(unsure));
+    let page = guest_page(&plan);
+    let regrowth = page.split("begins to show after about ").nth(1).unwrap();
+    // Best, then (low to high).
+    assert!(regrowth.split(" weeks").next().unwrap().contains(" to "), "{regrowth}");
+}
+
+/// A section without a target is still worked on, and so are toner and shadow.
+#[test]
+fn every_mix_is_named_to_the_guest() {
+    let mut plan = plan(SOFT);
+    plan.colour.remove(0);
+    let page = guest_page(&plan);
+    let planned = &page[place(&page, "What we plan")..place(&page, "What you should know")];
+    for mix in &plan.mixes {
+        assert!(planned.contains(&format!("{}: ", escaped(&mix.name))), "{} in {planned}", mix.name);
     }
 }
 
