@@ -12,11 +12,16 @@ pub struct CostChart<'a> {
     pub title: &'a str,
     /// The costs.
     pub table: &'a CostTable,
+    /// What they leave out, in words; empty where they hold everything.
+    pub left_out: &'a [String],
 }
 
 const WIDTH: f64 = 640.0;
 const ABOVE: f64 = 50.0;
 const ROW: f64 = 30.0;
+/// A line of what is left out, and how many letters it holds.
+const LINE: f64 = 16.0;
+const LETTERS: usize = 90;
 /// Where bars begin and end.
 const BARS: (f64, f64) = (130.0, 430.0);
 
@@ -31,7 +36,9 @@ const BARS: (f64, f64) = (130.0, 430.0);
 /// let mut table = CostTable::new(eur);
 /// table.push(CostLine::new(CostKind::Product, "lightener", Basis::Stated, Money::parse("10.00", eur)?))?;
 /// table.push(CostLine::new(CostKind::Labour, "hands-on time", Basis::Stated, Money::parse("30.00", eur)?))?;
-/// assert!(cost_chart(&CostChart { title: "gloss", table: &table }).contains("30.00 EUR, 75.0 %"));
+/// let chart = CostChart { title: "gloss", table: &table, left_out: &["foils".to_owned()] };
+/// let svg = cost_chart(&chart);
+/// assert!(svg.contains("30.00 EUR, 75.0 %") && svg.contains("not counted: foils"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -44,8 +51,15 @@ pub fn cost_chart(chart: &CostChart<'_>) -> String {
         .map(|(kind, amount)| (kind.to_string(), amount, share(amount, total)))
         .collect();
     let said = kinds.iter().map(|(kind, amount, share)| format!("{kind} {}", told(*amount, *share)));
-    let about = format!("{total} in all: {}.", list(said.collect::<Vec<_>>(), "and"));
-    let height = ABOVE + ROW * f64::from(u32::try_from(kinds.len()).unwrap_or(1)) + 36.0;
+    let counted = if chart.left_out.is_empty() { "in all" } else { "counted" };
+    let without = format!("not counted: {}", chart.left_out.join("; "));
+    let missing = if chart.left_out.is_empty() { Vec::new() } else { textwrap::wrap(&without, LETTERS) };
+    let mut about = format!("{total} {counted}: {}.", list(said.collect::<Vec<_>>(), "and"));
+    if !missing.is_empty() {
+        about += &format!(" {without}.");
+    }
+    let rows = |count: usize| f64::from(u32::try_from(count).unwrap_or(1));
+    let height = ABOVE + ROW * rows(kinds.len()) + 36.0 + LINE * rows(missing.len());
     let mut svg = Svg::new((WIDTH, height), chart.title, &about);
     svg.rect((0.0, 0.0), (WIDTH, height), &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
@@ -58,7 +72,11 @@ pub fn cost_chart(chart: &CostChart<'_>) -> String {
         svg.rect((BARS.0, top + 4.0), (long, 20.0), &Paint::area("#5b7f95").outlined("#223", 1.0));
         svg.text((BARS.0 + long + 8.0, top + 18.0), Anchor::Start, 13.0, &told(*amount, *share));
     }
-    svg.text((12.0, height - 12.0), Anchor::Start, 13.0, &format!("in all {total}"));
+    let below = height - 12.0 - LINE * rows(missing.len());
+    svg.text((12.0, below), Anchor::Start, 13.0, &format!("{counted} {total}"));
+    for (place, what) in (1_u32..).zip(&missing) {
+        svg.text((12.0, below + LINE * f64::from(place)), Anchor::Start, 12.0, what);
+    }
     svg.finish()
 }
 

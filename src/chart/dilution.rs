@@ -1,7 +1,7 @@
 use super::{Anchor, Paint, Svg};
 use crate::{
-    peroxide::DilutionTable,
-    text::{list, number},
+    peroxide::{DilutionTable, WeighedDilution, cautions, stronger},
+    text::{list, number, span},
 };
 
 /// What a dilution grid shows.
@@ -19,12 +19,19 @@ pub struct DilutionChart<'a> {
     pub table: &'a DilutionTable,
 }
 
-const NAMES: f64 = 150.0;
-const CELL: (f64, f64) = (128.0, 56.0);
-const ABOVE: f64 = 92.0;
+/// The most lines, and the most columns, of a grid that can be read on a wall.
+pub const MOST_GRID: usize = 12;
 
-/// A grid for the wall: a line for each bottle, a column for each strength wanted, in each cell the grams of both parts and
-/// a bar of their shares.
+const NAMES: f64 = 150.0;
+const CELL: (f64, f64) = (128.0, 72.0);
+const ABOVE: f64 = 92.0;
+/// The least width, a line of small text, and about the width of a letter in it.
+const LEAST: f64 = 440.0;
+const LINE: f64 = 15.0;
+const LETTER: f64 = 5.7;
+
+/// A grid for the wall: a line for each bottle, a column for each strength wanted, in each cell the grams of both parts, the
+/// strength they give with its bounds, and a bar of their shares; under it the cautions for the strongest bottle.
 ///
 /// # Example
 ///
@@ -42,8 +49,13 @@ const ABOVE: f64 = 92.0;
 #[must_use]
 pub fn dilution_chart(chart: &DilutionChart<'_>) -> String {
     let (columns, lines) = (count(chart.targets.len()), count(chart.stocks.len()));
-    let size = (NAMES + CELL.0 * columns + 12.0, ABOVE + CELL.1 * lines + 30.0);
-    let mut svg = Svg::new(size, chart.title, &words(chart));
+    let strongest = chart.table.rows.iter().map(|row| row.stock).reduce(stronger);
+    let below: Vec<String> = strongest.map(cautions).unwrap_or_default();
+    let width = (NAMES + CELL.0 * columns + 12.0).max(LEAST);
+    let letters = ((width - 24.0) / LETTER) as usize;
+    let told: Vec<_> = below.iter().flat_map(|text| textwrap::wrap(text, letters)).collect();
+    let size = (width, ABOVE + CELL.1 * lines + 30.0 + LINE * count(told.len()));
+    let mut svg = Svg::new(size, chart.title, &format!("{} {}", words(chart), below.join(" ")));
     svg.rect((0.0, 0.0), size, &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
     let (total, division) = (number(chart.table.total.g(), 3), number(chart.table.division.g(), 4));
@@ -67,13 +79,19 @@ pub fn dilution_chart(chart: &DilutionChart<'_>) -> String {
             };
             let (stock, weaker) = (weigh.stock.g(), weigh.diluent.g());
             svg.text((middle, top + 22.0), Anchor::Middle, 14.0, &grams(stock, weaker));
+            svg.text((middle, top + 40.0), Anchor::Middle, 11.0, &gives(weigh));
             let share = (stock / (stock + weaker).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
             let (from, width) = (left + 8.0, CELL.0 - 16.0);
-            svg.rect((from, top + 34.0), (width, 12.0), &Paint::area("#dfe9f5").outlined("#345", 1.0));
-            svg.rect((from, top + 34.0), (width * share, 12.0), &Paint::area("#345"));
+            svg.rect((from, top + 50.0), (width, 12.0), &Paint::area("#dfe9f5").outlined("#345", 1.0));
+            svg.rect((from, top + 50.0), (width * share, 12.0), &Paint::area("#345"));
         }
     }
-    svg.text((12.0, size.1 - 10.0), Anchor::Start, 11.0, "dark: from the bottle; weigh both, stir, use at once");
+    let under = ABOVE + CELL.1 * lines + 20.0;
+    let dark = "dark: from the bottle; below the grams what it gives, in % w/w; stir, use at once";
+    svg.text((12.0, under), Anchor::Start, 11.0, dark);
+    for (place, line) in (1_u32..).zip(&told) {
+        svg.text((12.0, under + LINE * f64::from(place)), Anchor::Start, 11.0, line);
+    }
     svg.finish()
 }
 
@@ -81,11 +99,18 @@ fn grams(stock: f64, weaker: f64) -> String {
     format!("{} g + {} g", number(stock, 4), number(weaker, 4))
 }
 
+/// What lies in the bowl, as far as the bottle is known.
+fn gives(weigh: &WeighedDilution) -> String {
+    format!("gives {} %", span(&weigh.strength, |strength| format!("{:.1}", strength.ww_percent())))
+}
+
 fn words(chart: &DilutionChart<'_>) -> String {
     let rows = chart.table.rows.chunks(chart.targets.len().max(1));
     let said = chart.stocks.iter().zip(rows).map(|(stock, cells)| {
         let cells = chart.targets.iter().zip(cells).map(|(target, cell)| match &cell.weigh {
-            Some(weigh) => format!("{target} from {}", grams(weigh.stock.g(), weigh.diluent.g())),
+            Some(weigh) => {
+                format!("{target} from {}, which {}", grams(weigh.stock.g(), weigh.diluent.g()), gives(weigh))
+            }
             None => format!("{target} not from this"),
         });
         format!("{stock}: {}", list(cells.collect::<Vec<_>>(), "and"))

@@ -1,5 +1,5 @@
 use super::HeadChart;
-use crate::text::{Sheet, inert, number};
+use crate::text::{Sheet, inert, number, range};
 
 /// Columns and rows of a unit of the map; most columns of a map.
 const COLUMNS: f64 = 6.0;
@@ -35,6 +35,7 @@ pub fn head_text(chart: &HeadChart<'_>) -> String {
         let (left, top) = (cell(x, COLUMNS), cell(y, ROWS));
         let (right, bottom) = (cell(x + width, COLUMNS), cell(y + height, ROWS));
         grid.rectangle((left, top), (right, bottom));
+        // In the box the best; its bounds stand under the map.
         let lightness = number(look.lab_l.best().lab_l(), 0);
         let written = chart.written.get(i).map(Vec::as_slice).unwrap_or_default();
         let (room, rows) = (right.saturating_sub(left + 1), bottom.saturating_sub(top + 1));
@@ -51,13 +52,15 @@ pub fn head_text(chart: &HeadChart<'_>) -> String {
     }
     let mut sheet = Sheet::default();
     for (i, look) in chart.looks.iter().enumerate() {
-        let lightness = number(look.lab_l.best().lab_l(), 0);
+        let lightness = range(&look.lab_l, 0);
         let written = chart.written.get(i).filter(|lines| !lines.is_empty()).map(|lines| lines.join(", "));
         let written = written.map(|written| format!("; {}", inert(&written))).unwrap_or_default();
         sheet.paragraph(&format!("{} {}: L* {lightness}{written}", letter(i), inert(&look.region)), 2);
     }
-    sheet.paragraph("Letter and L* of each region, face at the top; a model of the colour.", 0);
-    format!("{}\n\n{}\n\n{}", inert(chart.title), grid.finish(), sheet.finish())
+    sheet.paragraph("Letter and best L* of each region, face at the top; a model of the colour.", 0);
+    let mut title = Sheet::default();
+    title.paragraph(&inert(chart.title), 0);
+    format!("{}\n{}\n\n{}", title.finish(), grid.finish(), sheet.finish())
 }
 
 /// A, B, ... Z, then A again with a number.

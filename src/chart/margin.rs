@@ -1,6 +1,6 @@
 use super::{Anchor, Paint, Svg};
 use crate::{
-    money::{Margin, Money, Rounding, SetPrice, price_from_margin},
+    money::{Margin, Money, MoneyError, Rounding, SetPrice, price_from_margin},
     text::number,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
@@ -8,12 +8,50 @@ use rust_decimal::{Decimal, prelude::ToPrimitive};
 /// What a chart of price against margin shows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct MarginChart<'a> {
-    /// What stands above it.
-    pub title: &'a str,
-    /// What the service costs.
-    pub cost: Money,
-    /// A margin that is marked.
-    pub marked: Option<Margin>,
+    title: &'a str,
+    cost: Money,
+    marked: Option<Margin>,
+}
+
+impl<'a> MarginChart<'a> {
+    /// What stands above it, and what the service costs.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::AmountOutOfRange`] unless the cost is more than nothing.
+    pub fn new(title: &'a str, cost: Money) -> Result<Self, MoneyError> {
+        if cost.minor() > 0 {
+            return Ok(Self { title, cost, marked: None });
+        }
+        let allowed = "more than nothing: without a cost there is no margin to speak of";
+        Err(MoneyError::AmountOutOfRange { field: "cost", value: cost, allowed })
+    }
+
+    /// The same with a margin that is marked, or with none.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError::OutOfRange`] outside of what the axis holds, 0 to 95 % of the price.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{chart::MarginChart, money::{Currency, Margin, Money}};
+    ///
+    /// let cost = Money::parse("60.00", Currency::from_code("EUR")?)?;
+    /// let error = MarginChart::new("gloss", cost)?.marking(Some(Margin::from_percent(96.into())?)).unwrap_err();
+    /// assert_eq!(error.to_string(), "invalid margin (got 96 % of the price): must be from 0 to 95 % of the price");
+    /// # Ok::<(), foilwork::money::MoneyError>(())
+    /// ```
+    pub fn marking(self, marked: Option<Margin>) -> Result<Self, MoneyError> {
+        match marked.map(Margin::percent) {
+            Some(value) if value < Decimal::ZERO || value > LAST.into() => {
+                let allowed = "from 0 to 95 % of the price";
+                Err(MoneyError::OutOfRange { field: "margin", value, unit: "% of the price", allowed })
+            }
+            _ => Ok(Self { marked, ..self }),
+        }
+    }
 }
 
 const SIZE: (f64, f64) = (640.0, 400.0);
@@ -32,13 +70,13 @@ const LAST: i64 = 95;
 /// use foilwork::{chart::{MarginChart, margin_chart}, money::{Currency, Margin, Money}};
 ///
 /// let cost = Money::parse("60.00", Currency::from_code("EUR")?)?;
-/// let chart = MarginChart { title: "gloss", cost, marked: Some(Margin::from_percent(40.into())?) };
+/// let chart = MarginChart::new("gloss", cost)?.marking(Some(Margin::from_percent(40.into())?))?;
 /// assert!(margin_chart(&chart).contains("margin 40 %: 100.00 EUR, mark-up 66.7 %"));
-/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// # Ok::<(), foilwork::money::MoneyError>(())
 /// ```
 #[must_use]
 pub fn margin_chart(chart: &MarginChart<'_>) -> String {
-    let marked = chart.marked.map(Margin::percent).filter(|percent| *percent >= Decimal::ZERO);
+    let marked = chart.marked.map(Margin::percent);
     let end = marked.map_or(USUAL, |percent| (percent.ceil().to_i64().unwrap_or(USUAL) + 5).clamp(USUAL, LAST));
     let curve: Vec<(i64, SetPrice)> =
         (0..=end).filter_map(|percent| Some((percent, priced(chart, percent.into())?))).collect();
@@ -77,8 +115,7 @@ pub fn margin_chart(chart: &MarginChart<'_>) -> String {
         svg.text((x, bottom + 20.0), Anchor::Middle, 12.0, &percent.to_string());
     }
     svg.rect((left, top), (right - left, bottom - top), &Paint::line("#222", 1.0));
-    let (cost_at, _) = place(0.0, amount(chart.cost));
-    let (_, cost_y) = place(0.0, amount(chart.cost));
+    let (cost_at, cost_y) = place(0.0, amount(chart.cost));
     svg.line([(cost_at, cost_y), (right, cost_y)], &Paint::line("#222", 1.2).dashed());
     svg.text((right - 6.0, cost_y + 14.0), Anchor::End, 12.0, "cost");
     svg.line(

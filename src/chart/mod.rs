@@ -30,7 +30,7 @@ mod wheel;
 
 pub use costs::{CostChart, cost_chart};
 pub use day::{DayChart, day_chart};
-pub use dilution::{DilutionChart, dilution_chart};
+pub use dilution::{DilutionChart, MOST_GRID, dilution_chart};
 pub use head::{HeadChart, head_chart};
 pub use head_text::head_text;
 pub use level::{LevelChart, level_chart};

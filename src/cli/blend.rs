@@ -1,13 +1,12 @@
 use super::{
     Outcome, Refusal,
     args::BlendArgs,
-    hazard::{cautions, stronger},
     output, read,
     shop::{Pourable, Pourables, pourables},
 };
 use crate::{
     money::{Money, Rounding},
-    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale},
+    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale, cautions, stronger},
     quantity::{Mass, MassFraction, Temperature},
     source::Interval,
     text::{Sheet, number, range},

@@ -5,24 +5,20 @@ use super::{
     args::{
         ChartArgs, CostChartArgs, DilutionChartArgs, MarginChartArgs, OutputArgs, Picture, PigmentChartArgs, WheelArgs,
     },
+    grid::{Grid, Stated},
     output, plan, read,
 };
 use crate::{
     chart::{
-        CostChart, DilutionChart, HueWheel, MarginChart, PigmentChart, cost_chart, dilution_chart, hue_wheel,
-        margin_chart, pigment_chart,
+        DilutionChart, HueWheel, MOST_GRID as MOST, MarginChart, PigmentChart, dilution_chart, hue_wheel, margin_chart,
+        pigment_chart,
     },
     colour::Level,
     money::{Currency, Margin, Money, parse_decimal},
-    peroxide::{StatedStrength, dilution_table},
-    quantity::{Mass, MassFraction, Temperature},
+    sheet::cost_picture,
     shop,
-    source::Interval,
     text::number,
 };
-
-/// The most lines, and the most columns, of a grid that can be read.
-const MOST: usize = 12;
 
 pub(super) fn run(args: &ChartArgs) -> Outcome {
     match &args.picture {
@@ -39,32 +35,13 @@ fn deliver(svg: String, output: &OutputArgs) -> Outcome {
 }
 
 fn dilution(args: &DilutionChartArgs) -> Outcome {
-    let (stocks, targets) = (strengths("--stocks", &args.stocks)?, strengths("--targets", &args.targets)?);
-    let none = || Ok((String::from("diluent"), Interval::exact(MassFraction::ZERO)));
-    let (weaker, weaker_strength) = args.with.as_deref().map_or_else(none, |text| strength("--with", text))?;
-    let of = |list: &[(String, Interval<MassFraction>)]| list.iter().map(|(_, strength)| *strength).collect::<Vec<_>>();
-    let names =
-        |list: &[(String, Interval<MassFraction>)]| list.iter().map(|(name, _)| name.clone()).collect::<Vec<_>>();
-    let (total, division) = (read::grams("--total", &args.total)?, Mass::from_g(args.division)?);
-    let table = dilution_table(&of(&stocks), &of(&targets), weaker_strength, total, division)?;
-    let (stocks, targets) = (names(&stocks), names(&targets));
-    let title = format!("Dilution to {} g", number(total.g(), 3));
-    let chart = DilutionChart { title: &title, stocks: &stocks, targets: &targets, weaker: &weaker, table: &table };
+    let grid = Grid::read(&args.grid, MOST * MOST, MOST)?;
+    let names = |list: &[Stated]| list.iter().map(|stated| stated.text.clone()).collect::<Vec<_>>();
+    let (stocks, targets) = (names(&grid.stocks), names(&grid.targets));
+    let title = format!("Dilution to {} g", number(grid.table.total.g(), 3));
+    let chart =
+        DilutionChart { title: &title, stocks: &stocks, targets: &targets, weaker: grid.added(), table: &grid.table };
     deliver(dilution_chart(&chart), &args.output)
-}
-
-fn strength(name: &str, text: &str) -> Result<(String, Interval<MassFraction>), Refusal> {
-    let stated = read::option::<StatedStrength>(name, text)?;
-    let strength = stated.mass_fraction(Temperature::REFERENCE).map_err(|error| read::about(name, error))?;
-    Ok((stated.to_string(), strength))
-}
-
-fn strengths(name: &str, text: &str) -> Result<Vec<(String, Interval<MassFraction>)>, Refusal> {
-    let items = read::with_units(text);
-    if items.len() > MOST {
-        return Err(Refusal(format!("{name}: {} strengths: a picture holds at most {MOST}", items.len())));
-    }
-    items.iter().map(|item| strength(name, item)).collect()
 }
 
 fn pigment(args: &PigmentChartArgs) -> Outcome {
@@ -82,20 +59,17 @@ fn wheel(args: &WheelArgs) -> Outcome {
 
 fn costs(args: &CostChartArgs) -> Outcome {
     let plan = plan::made(&args.file)?;
-    let Some(money) = &plan.money else {
-        return Err(Refusal("no costs: the shop states no `currency`".to_owned()));
-    };
-    deliver(cost_chart(&CostChart { title: &format!("Cost of {}", plan.title), table: &money.cost }), &args.output)
+    let picture = cost_picture(&plan, &format!("Cost of {}", plan.title));
+    let picture = picture.ok_or_else(|| Refusal("no costs: the shop states no `currency`, or no price".to_owned()))?;
+    deliver(picture, &args.output)
 }
 
 fn margin(args: &MarginChartArgs) -> Outcome {
     let currency = Currency::from_code(&args.currency).map_err(|error| read::about("--currency", error))?;
     let cost = Money::parse(&args.cost, currency).map_err(|error| read::about("--cost", error))?;
-    if cost.minor() <= 0 {
-        return Err(Refusal(format!("--cost: {cost} has no margin (give a cost above zero)")));
-    }
     let percent = |text: &str| parse_decimal("margin", text).and_then(Margin::from_percent);
     let marked = args.margin.as_deref().map(percent).transpose().map_err(|error| read::about("--margin", error))?;
-    let chart = MarginChart { title: "Net price against margin", cost, marked };
+    let chart = MarginChart::new("Net price against margin", cost).map_err(|error| read::about("--cost", error))?;
+    let chart = chart.marking(marked).map_err(|error| read::about("--margin", error))?;
     deliver(margin_chart(&chart), &args.output)
 }

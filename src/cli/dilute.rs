@@ -1,12 +1,7 @@
-use super::{
-    Answer, Outcome, Refusal,
-    args::DiluteArgs,
-    hazard::{cautions, stronger},
-    read,
-};
+use super::{Answer, Outcome, Refusal, args::DiluteArgs, read};
 use crate::{
     mix::as_applied,
-    peroxide::{KnownMass, StatedStrength, blend_two},
+    peroxide::{KnownMass, StatedStrength, blend_two, cautions, stronger},
     quantity::{Mass, MassFraction, Temperature},
     scale::weigh,
     source::Interval,

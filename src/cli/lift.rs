@@ -3,7 +3,6 @@
 use super::{
     Outcome, Refusal,
     args::{LiftArgs, SituationArgs},
-    hazard::too_strong,
     output, read,
     situation::situation,
 };
@@ -15,6 +14,7 @@ use crate::{
         Reader, Situation, StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks,
         read_strand_book, series,
     },
+    peroxide::too_strong,
     quantity::{Duration, MassFraction, Quantity, Share},
     sheet::{BETWEEN_VISITS, visits_table},
     source::Interval,

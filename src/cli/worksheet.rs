@@ -1,7 +1,7 @@
 //! `foilwork worksheet`: problems for a class, with their key.
 
 use super::{Outcome, args::WorksheetArgs, output, read};
-use crate::teach::{SheetHalf, WorksheetRequest, worksheet};
+use crate::teach::{SheetHalf, WorksheetError, WorksheetRequest, worksheet};
 
 pub(super) fn run(args: &WorksheetArgs) -> Outcome {
     let topics = args.topics.iter().map(|word| read::option("--topics", word)).collect::<Result<_, _>>()?;
@@ -12,7 +12,10 @@ pub(super) fn run(args: &WorksheetArgs) -> Outcome {
         count: args.count,
         currency: read::option("--currency", &args.currency)?,
     })
-    .map_err(|error| read::about("--count", error))?;
+    .map_err(|error| match error {
+        WorksheetError::Count { .. } => read::about("--count", error),
+        _ => error.into(),
+    })?;
     let half: SheetHalf = read::option("--half", &args.half)?;
     let text = match (args.json, args.csv, args.html) {
         (true, ..) => output::json(&sheet)?,

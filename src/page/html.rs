@@ -16,7 +16,7 @@ use crate::text::{escaped, inert};
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Html(String);
 
-/// What a page calls a column of a table.
+/// The cells of one line of a table, from the left.
 type Row = Vec<String>;
 
 impl Html {

@@ -50,6 +50,7 @@ mod from_shelf;
 mod handling;
 mod handling_facts;
 mod handling_table;
+mod hazard;
 mod label;
 mod mixing;
 mod molar;
@@ -84,6 +85,7 @@ pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf, blend_shelf_to
 pub use handling::{Bearing, HandlingFact, StrengthBound};
 pub use handling_facts::handling_facts;
 pub use handling_table::HANDLING_FACTS;
+pub(crate) use hazard::{cautions, stronger, too_strong};
 pub use label::{LabelReadings, read_label};
 pub(crate) use mixing::mean_strength;
 pub use mixing::{Mixture, PourError, PouredMixture, mix_strengths, mix_volumes};

@@ -1,6 +1,7 @@
 use super::{checks, guest_words, writing::Writing};
 use crate::{
     finding::{Finding, Verdict},
+    lift::OFTEN,
     page::{Html, Page},
     service::{Mix, PartKind, Plan, WorkStage},
     text::{amount, range},
@@ -70,7 +71,7 @@ fn planned(html: &mut Html, plan: &Plan) {
     let unsure: Vec<String> = plan
         .lift
         .iter()
-        .filter(|section| section.chance.low().percent() < 80.0)
+        .filter(|section| section.chance.low() < OFTEN)
         .map(|section| section.section.clone())
         .collect();
     if !unsure.is_empty() {

@@ -8,7 +8,9 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         Rule::EarlierReaction => {
             "You reacted to hair colour or lightener before. The next time can be worse: see a doctor before either is used on you."
         }
-        Rule::Airways => "Asthma: dust and spray of lightener can set it off. Ask a doctor first, and say at once when you cough.",
+        Rule::Airways => {
+            "Asthma: dust and spray of lightener can set it off. Ask a doctor first, and say at once when you cough."
+        }
         Rule::Age => "Hair colour is not meant for anyone under sixteen, and lightener may not be either.",
         Rule::BlackHenna => "A black-henna tattoo raises the risk of an allergy to hair colour.",
         Rule::MetalSalts => {
@@ -18,24 +20,36 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         Rule::Elasticity => "Your hair does not stretch and return as sound hair does: it breaks sooner.",
         Rule::SkinTest => "You have had no skin test for this service that was waited for and read as clear.",
         Rule::SkinTestAge => "Your skin test is too old by our rule: it is done again.",
-        Rule::StrandTest => "No strand test shows that your hair stands this service: before one, neither time nor result is known.",
+        Rule::StrandTest => {
+            "No strand test shows that your hair stands this service: before one, neither time nor result is known."
+        }
         Rule::Law => "What is planned does not keep within the law as it stands: it has to be changed first.",
         Rule::Untoned => "Some of the lightened hair gets no toner: it stays as warm as lightener leaves it.",
         Rule::EarlierService => "What was done to your hair before can make it weaker and the result less even.",
         Rule::Overlap => "Some of your hair is lightened already: lightening it again can break it.",
-        Rule::Lift => "For some of your hair, the level wanted is not what one visit with these products usually gives.",
-        Rule::Alkalinity => "One of the mixes is more alkaline than most: it swells the hair and irritates the skin more.",
+        Rule::Lift => {
+            "For some of your hair, the level wanted is not what one visit with these products usually gives."
+        }
+        Rule::Alkalinity => {
+            "One of the mixes is more alkaline than most: it swells the hair and irritates the skin more."
+        }
         Rule::WhiteHair => "White hair may take the colour less fully, or look flatter, than wished.",
         Rule::DepthAtRoot => "At the root the colour is darker or lighter than your hair grows: new growth will show.",
         Rule::Hairline => "The hairline comes out darker than the hair beside it.",
         Rule::Transition => "Where two colours meet in one foil, a line may show.",
         Rule::Contrast => "Sections side by side may read as one colour.",
         Rule::HeadReads => "By our model the whole does not read as you asked.",
-        Rule::Technique => "The technique planned does not give the start, or the weeks between visits, that you asked for.",
-        Rule::PrePigmentation => "Lightened hair that goes darker needs warm pigment first, or it turns out dull and fades soon.",
+        Rule::Technique => {
+            "The technique planned does not give the start, or the weeks between visits, that you asked for."
+        }
+        Rule::PrePigmentation => {
+            "Lightened hair that goes darker needs warm pigment first, or it turns out dull and fades soon."
+        }
         Rule::TonerLevel => "The toner may come out darker or warmer than wished, or not show.",
         Rule::OverNeutralising => "The toner may turn some of the hair cooler or duller than wished.",
-        Rule::Porosity => "Your hair is porous or uneven: it takes up more, and can turn out darker and cooler in places.",
+        Rule::Porosity => {
+            "Your hair is porous or uneven: it takes up more, and can turn out darker and cooler in places."
+        }
         Rule::CoolDose => "Very light hair may take on a blue or violet cast.",
         Rule::History
         | Rule::Developer

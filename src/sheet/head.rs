@@ -138,7 +138,7 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
         sheet.paragraph(&format!("front over back: {over} L*"), 2);
     }
     for zone in &reading.zones {
-        let l = |at: &Interval<crate::colour::Lightness>| number(at.best().lab_l(), 0);
+        let l = |at: &Interval<crate::colour::Lightness>| range(at, 0);
         let (roots, mid, ends) = (l(&zone.roots_lab_l), l(&zone.mid_lengths_lab_l), l(&zone.ends_lab_l));
         if roots != ends || roots != mid {
             sheet.paragraph(&format!("{}: L* {roots} at the roots, {mid} mid-way, {ends} at the ends", zone.region), 2);

@@ -40,7 +40,7 @@ pub use day::day_sheet;
 pub use guest_page::guest_page;
 pub use page::bench_page;
 pub use part::SheetPart;
-pub use pictures::{head_map, head_map_text};
+pub use pictures::{cost_picture, head_map, head_map_text};
 pub use services::service_table;
 pub use trail_sheet::trail_sheet;
 pub(crate) use visits::{BETWEEN_VISITS, table as visits_table};

@@ -68,14 +68,19 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     }
 }
 
+/// What is left out, with the field that would bring it in.
 pub(super) fn words(left_out: &LeftOut) -> String {
-    let what = match (&left_out.of, left_out.what) {
-        (Some(of), LeftOutCost::PackPrice) => format!("{of}: {}", left_out.what),
-        (Some(of), what) => format!("{what} of {of}"),
-        (None, what) => what.to_string(),
-    };
+    let what = named(left_out);
     match left_out.field() {
         Some(field) => format!("{what}: enter `{field}`"),
         None => what,
+    }
+}
+
+pub(super) fn named(left_out: &LeftOut) -> String {
+    match (&left_out.of, left_out.what) {
+        (Some(of), LeftOutCost::PackPrice) => format!("{of}: {}", left_out.what),
+        (Some(of), what) => format!("{what} of {of}"),
+        (None, what) => what.to_string(),
     }
 }

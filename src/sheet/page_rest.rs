@@ -97,7 +97,7 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     let Some(money) = &plan.money else { return };
     let writing = Writing::of(plan.habits);
     html.element("h2", &[], "Cost and price");
-    if let Some(picture) = pictures::costs(plan) {
+    if let Some(picture) = pictures::cost_picture(plan, "Cost") {
         html.open("div", &[("class", "costs")]);
         html.picture(&picture);
         html.close("div");

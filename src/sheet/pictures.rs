@@ -66,8 +66,20 @@ pub(super) fn looks(section: &SectionLift) -> String {
     look_chart(&LookChart { title: &section.section, start, target, looks: &looks })
 }
 
-/// What the service costs, kind by kind; none without prices.
-pub(super) fn costs(plan: &Plan) -> Option<String> {
+/// What the service costs, kind by kind, as a picture; none without prices.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::plan_text, sheet::cost_picture};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// assert!(cost_picture(&plan, "Cost").is_some_and(|svg| svg.contains("labour")));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn cost_picture(plan: &Plan, title: &str) -> Option<String> {
     let money = plan.money.as_ref().filter(|money| money.cost.total().minor() > 0)?;
-    Some(cost_chart(&CostChart { title: "Cost", table: &money.cost }))
+    let left_out: Vec<String> = money.left_out.iter().map(super::money::named).collect();
+    Some(cost_chart(&CostChart { title, table: &money.cost, left_out: &left_out }))
 }

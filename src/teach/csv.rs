@@ -1,4 +1,6 @@
 use super::Worksheet;
+use crate::text::cell;
+use std::borrow::Cow;
 
 /// The columns of [`Worksheet::csv`].
 const COLUMNS: [&str; 13] = [
@@ -61,16 +63,13 @@ impl Worksheet {
                         .collect(),
                 ),
             ];
-            let _ = writer.write_record(record.map(|cell| plain(&cell)));
+            let _ = writer.write_record(record.map(|text| plain(&text).into_owned()));
         }
         writer.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
     }
 }
 
-/// A cell that no spreadsheet takes for a formula; a dash alone is none.
-fn plain(cell: &str) -> String {
-    match cell.chars().next() {
-        Some('=' | '+' | '-' | '@') if cell.len() > 1 => format!("'{cell}"),
-        _ => cell.to_owned(),
-    }
+/// A dash alone is no formula.
+fn plain(text: &str) -> Cow<'_, str> {
+    if text == "-" { text.into() } else { cell(text) }
 }

@@ -14,7 +14,8 @@ pub(super) struct Draw(u64);
 const GAMMA: u64 = 0x9e37_79b9_7f4a_7c15;
 
 impl Draw {
-    /// The stream of one exercise of a seed: streams share no stretch.
+    /// The stream of one exercise of a seed. All streams lie on the one cycle of the generator; each begins at another
+    /// place of its 2^64 steps, and takes a few hundred.
     pub(super) fn new(seed: u64, stream: u64) -> Self {
         Self(mixed(seed ^ mixed(stream.wrapping_mul(GAMMA))))
     }

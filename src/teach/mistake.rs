@@ -9,6 +9,8 @@ choice! {
         PartAndWhole = "part-and-whole" => "took a part for the whole, or the whole for a part",
         /// Gave the other part.
         OtherPart = "other-part" => "gave the other part",
+        /// Added what has to be taken off, or what has to be averaged.
+        Added = "added" => "added what has to be taken off, or to be averaged",
         /// Multiplied where it has to be divided, or the other way round.
         Inverted = "inverted" => "multiplied where it has to be divided, or divided where it has to be multiplied",
         /// Took volumes for percent.
@@ -23,6 +25,8 @@ choice! {
         PlainMean = "plain-mean" => "took the plain mean, whatever there is of each",
         /// Cut off instead of rounding to the nearest.
         CutOff = "cut-off" => "cut off instead of rounding to the nearest",
+        /// Rounded up instead of to the nearest.
+        RoundedUp = "rounded-up" => "rounded up instead of to the nearest",
         /// Rounded to another step than the scale has.
         WrongStep = "wrong-step" => "rounded to another step than the scale has",
         /// Rounded in the middle of the sum.
@@ -31,6 +35,10 @@ choice! {
         BottleForHair = "bottle-for-hair" => "took the bottle for the hair: what was mixed in is left out",
         /// Counted both ends.
         BothEnds = "both-ends" => "counted both ends",
+        /// Counted one too few.
+        OneTooFew = "one-too-few" => "counted one too few",
+        /// Took one more than is enough.
+        OneTooMany = "one-too-many" => "took one more than is enough",
         /// Took one of the givens for the answer.
         GivenForAnswer = "given-for-answer" => "took a number that is given for the answer",
         /// Took the rule for the other question.
@@ -47,6 +55,8 @@ choice! {
         StartForEnd = "start-for-end" => "took the level that the hair starts from",
         /// Left a part of the sum out.
         LeftOut = "left-out" => "left a part out",
+        /// Counted weeks as months.
+        WeeksForMonths = "weeks-for-months" => "counted weeks as months",
         /// Counted an hour as a hundred minutes.
         HundredMinutes = "hundred-minutes" => "counted an hour as a hundred minutes",
         /// Took the margin for the mark-up.

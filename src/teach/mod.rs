@@ -3,8 +3,8 @@
 //! **Ask** for a sheet by [`WorksheetRequest`]: topics, [`Difficulty`], how many, and a seed. The same request gives the
 //! same sheet on every machine and in every version that keeps [`Worksheet::FORMAT`].
 //!
-//! **Get** a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with the result
-//! of the library's own function, and [`OfferedAnswer`]s of which each wrong one names the [`Mistake`] that leads to it.
+//! **Get** a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with its
+//! result, the answer by the library's own function where it has one, and [`OfferedAnswer`]s of which each wrong one names the [`Mistake`] that leads to it.
 //!
 //! **Write** it: [`Worksheet::text`], [`Worksheet::html`], [`Worksheet::csv`]; it serialises too. The key has a page of its
 //! own.

@@ -30,7 +30,7 @@ fn costs(title: &str) -> String {
     for (kind, amount) in [(CostKind::Product, "12.50"), (CostKind::Labour, "30.00"), (CostKind::Overhead, "7.50")] {
         table.push(CostLine::new(kind, title, Basis::Stated, euros(amount))).unwrap();
     }
-    cost_chart(&CostChart { title, table: &table })
+    cost_chart(&CostChart { title, table: &table, left_out: &[] })
 }
 
 fn pigment(title: &str) -> String {
@@ -39,7 +39,7 @@ fn pigment(title: &str) -> String {
 
 fn margins(title: &str, marked: Option<i64>) -> String {
     let marked = marked.map(|percent| Margin::from_percent(percent.into()).unwrap());
-    margin_chart(&MarginChart { title, cost: euros("45.00"), marked })
+    margin_chart(&MarginChart::new(title, euros("45.00")).unwrap().marking(marked).unwrap())
 }
 
 fn description(svg: &str) -> &str {
@@ -56,6 +56,24 @@ fn the_grid_says_grams_and_what_cannot_be() {
     assert!(description(&svg).contains("6 % from 40 g + 40 g"), "{}", description(&svg));
 }
 
+/// A bottle between 8.5 and 12 % gives half of that in half and half; 12 % is named as a hazard, and a bowl stays open.
+#[test]
+fn the_grid_says_what_a_cell_gives_and_what_to_mind() {
+    let ww = |percent| MassFraction::from_ww_percent(percent).unwrap();
+    let bottle = Interval::new(ww(8.5), ww(10.0), ww(12.0)).unwrap();
+    let exact = |percent| Interval::exact(ww(percent));
+    let (total, division) = (Mass::from_g(80.0).unwrap(), Mass::from_g(1.0).unwrap());
+    let table = dilution_table(&[bottle], &[exact(5.0)], exact(0.0), total, division).unwrap();
+    let (stocks, targets) = (["label".to_owned()], ["5 %".to_owned()]);
+    let chart = DilutionChart { title: "wall", stocks: &stocks, targets: &targets, weaker: "water", table: &table };
+    let svg = dilution_chart(&chart);
+    assert!(svg.contains("gives 5.0 (4.2 to 6.0) %") || svg.contains("gives 5.0 (4.3 to 6.0) %"), "{svg}");
+    for said in ["Never close", "Hazard classes at"] {
+        assert!(description(&svg).contains(said), "{said}");
+    }
+    assert!(!description(&grid("wall", "3 %")[..]).contains("no advice"));
+}
+
 /// 12.50 of 50.00 is a quarter.
 #[test]
 fn shares_of_cost_are_of_the_whole() {
@@ -63,6 +81,18 @@ fn shares_of_cost_are_of_the_whole() {
     for said in ["12.50 EUR, 25.0 %", "30.00 EUR, 60.0 %", "7.50 EUR, 15.0 %", "in all 50.00 EUR"] {
         assert!(svg.contains(said), "{said}");
     }
+}
+
+/// What the sum leaves out is not hidden by the words "in all".
+#[test]
+fn a_cost_that_is_not_complete_says_so() {
+    let mut table = CostTable::new(Currency::EUR);
+    table.push(CostLine::new(CostKind::Product, "powder", Basis::Stated, euros("12.50"))).unwrap();
+    let left_out = ["labour".to_owned(), "foils of the crown".to_owned()];
+    let svg = cost_chart(&CostChart { title: "gloss", table: &table, left_out: &left_out });
+    assert!(!svg.contains("in all") && svg.contains("counted 12.50 EUR"));
+    assert!(svg.contains(">not counted: labour; foils of the crown</text>"));
+    assert!(description(&svg).contains("not counted: labour"));
 }
 
 /// Common practice: 10 is very pale yellow, which violet neutralises; nothing at or below the natural level is lightened to.
@@ -92,6 +122,16 @@ fn the_wheel_names_all_twelve_and_the_pair() {
 #[case(None, "no margin is marked")]
 fn a_marked_margin_says_its_price(#[case] marked: Option<i64>, #[case] said: &str) {
     assert!(margins("m", marked).contains(said));
+}
+
+/// A mark at the edge of the axis would be at the wrong place.
+#[rstest]
+#[case(96)]
+#[case(-1)]
+fn a_margin_off_the_axis_is_refused(#[case] percent: i64) {
+    let chart = MarginChart::new("m", euros("45.00")).unwrap();
+    let refused = chart.marking(Some(Margin::from_percent(percent.into()).unwrap()));
+    assert!(refused.unwrap_err().to_string().ends_with("must be from 0 to 95 % of the price"));
 }
 
 #[rstest]

@@ -6,7 +6,7 @@ use crate::{
     sequence::Sequence,
 };
 use foilwork::{
-    chart::{self, CostChart, DilutionChart, HueWheel, MarginChart, PigmentChart},
+    chart::{self, CostChart, DilutionChart, HueWheel, MOST_GRID, MarginChart, PigmentChart},
     colour::{Hue, Naming},
     money::Margin,
     peroxide::dilution_table,
@@ -55,8 +55,8 @@ pub fn dilution_chart(
     title: &str,
 ) -> PyResult<Picture> {
     let (stocks, targets) = (stocks_ww_percent.0, targets_ww_percent.0);
-    if stocks.is_empty() || targets.is_empty() || stocks.len() > 12 || targets.len() > 12 {
-        let told = format!("{} bottles and {} targets: give 1 to 12 of each", stocks.len(), targets.len());
+    if [&stocks, &targets].iter().any(|list| list.is_empty() || list.len() > MOST_GRID) {
+        let told = format!("{} bottles and {} targets: give 1 to {MOST_GRID} of each", stocks.len(), targets.len());
         return Err(FoilworkError::new_err(told));
     }
     let of = |list: &[f64]| list.iter().map(|value| percent(*value)).collect::<PyResult<Vec<_>>>();
@@ -136,21 +136,21 @@ pub fn hue_wheel(marked: Option<&str>, title: &str) -> PyResult<Picture> {
 #[pyfunction]
 #[pyo3(signature = (table, *, title = "Cost"))]
 pub fn cost_chart(table: PyRef<'_, PyCostTable>, title: &str) -> Picture {
-    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0 }) }
+    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0, left_out: &[] }) }
 }
 
 /// Net price against margin for a cost; a marked margin says its price and its mark-up.
 ///
 /// Args:
 ///     cost: what the service costs, a :class:`foilwork.money.Money`.
-///     marked_percent: a margin that is marked, in percent of the net price.
+///     marked_percent: a margin that is marked, in percent of the net price, 0 to 95.
 ///     title: what stands above it.
 ///
 /// Returns:
 ///     The picture.
 ///
 /// Raises:
-///     FoilworkError: a cost that is not above zero, or a margin that no price has.
+///     FoilworkError: a cost that is not above zero, or a margin outside 0 to 95 %.
 ///
 /// Examples:
 ///     >>> from foilwork.chart import margin_chart
@@ -160,10 +160,7 @@ pub fn cost_chart(table: PyRef<'_, PyCostTable>, title: &str) -> Picture {
 #[pyfunction]
 #[pyo3(signature = (cost, marked_percent = None, *, title = "Net price against margin"))]
 pub fn margin_chart(cost: PyMoney, marked_percent: Option<Number>, title: &str) -> PyResult<Picture> {
-    let cost = cost.0;
-    if cost.minor() <= 0 {
-        return Err(FoilworkError::new_err(format!("{cost} has no margin (give a cost above zero)")));
-    }
     let marked = marked_percent.map(|percent| Margin::from_percent(percent.0)).transpose().map_err(raise)?;
-    Ok(Picture { svg: chart::margin_chart(&MarginChart { title, cost, marked }) })
+    let drawn = MarginChart::new(title, cost.0).and_then(|drawn| drawn.marking(marked)).map_err(raise)?;
+    Ok(Picture { svg: chart::margin_chart(&drawn) })
 }

@@ -10,7 +10,7 @@ use foilwork::{
 use pyo3::prelude::*;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
-/// A sheet of problems with its key; made by :func:`worksheet`. A notebook shows it as a page, problems first.
+/// A sheet of problems with its key; made by :func:`worksheet`. A notebook shows its problems, without the key.
 #[pyclass(frozen, eq, module = "foilwork.teach")]
 #[derive(Clone, PartialEq)]
 pub struct Worksheet {

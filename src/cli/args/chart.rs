@@ -1,4 +1,4 @@
-use super::OutputArgs;
+use super::{GridArgs, OutputArgs};
 use clap::{Args, Subcommand};
 use std::path::PathBuf;
 
@@ -29,21 +29,8 @@ pub(crate) enum Picture {
 
 #[derive(Debug, Args)]
 pub(crate) struct DilutionChartArgs {
-    /// The developers you have, separated by commas: `12, 9, 6 % w/w`
-    #[arg(long, value_name = "STRENGTHS", allow_hyphen_values = true)]
-    pub(crate) stocks: String,
-    /// The strengths you want: `6, 4.5, 3 % w/w`
-    #[arg(long, value_name = "STRENGTHS", allow_hyphen_values = true)]
-    pub(crate) targets: String,
-    /// A weaker developer to blend with, instead of a diluent without peroxide: `3 % w/w`
-    #[arg(long, value_name = "STRENGTH", allow_hyphen_values = true)]
-    pub(crate) with: Option<String>,
-    /// Total of every mix, in g
-    #[arg(long, value_name = "G", allow_hyphen_values = true)]
-    pub(crate) total: String,
-    /// The scale's division in g
-    #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
-    pub(crate) division: f64,
+    #[command(flatten)]
+    pub(crate) grid: GridArgs,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

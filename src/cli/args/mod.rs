@@ -35,7 +35,7 @@ pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
 pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
-pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, TableArgs, TitrateArgs};
+pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, GridArgs, TableArgs, TitrateArgs};
 pub(crate) use record::{NoteArgs, RecordArgs};
 pub(crate) use service::{PlanArgs, SchemaArgs, StartArgs};
 pub(crate) use worksheet::WorksheetArgs;

@@ -60,13 +60,9 @@ pub(crate) struct DiluteArgs {
     pub(crate) temperature: f64,
 }
 
+/// A grid of bottles by targets.
 #[derive(Debug, Args)]
-#[command(
-    override_usage = "foilwork table [OPTIONS] --stocks <STRENGTHS> --targets <STRENGTHS>\n                      --total <G>"
-)]
-#[command(after_help = "Units: strengths say theirs, as in 12, 9 % w/w or 40 vol, 30 vol; masses in g.\n\
-    Example: foilwork table --stocks \"12, 9, 6 % w/w\" --targets \"6, 4.5, 3 % w/w\" --total 100")]
-pub(crate) struct TableArgs {
+pub(crate) struct GridArgs {
     /// The developers you have, separated by commas: `12, 9, 6 % w/w` or `40, 30, 20 vol`
     #[arg(long, value_name = "STRENGTHS", allow_hyphen_values = true)]
     pub(crate) stocks: String,
@@ -82,6 +78,17 @@ pub(crate) struct TableArgs {
     /// The scale's division in g
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
     pub(crate) division: f64,
+}
+
+#[derive(Debug, Args)]
+#[command(
+    override_usage = "foilwork table [OPTIONS] --stocks <STRENGTHS> --targets <STRENGTHS>\n                      --total <G>"
+)]
+#[command(after_help = "Units: strengths say theirs, as in 12, 9 % w/w or 40 vol, 30 vol; masses in g.\n\
+    Example: foilwork table --stocks \"12, 9, 6 % w/w\" --targets \"6, 4.5, 3 % w/w\" --total 100")]
+pub(crate) struct TableArgs {
+    #[command(flatten)]
+    pub(crate) grid: GridArgs,
     /// The table as CSV, for a spreadsheet
     #[arg(long, conflicts_with = "json")]
     pub(crate) csv: bool,

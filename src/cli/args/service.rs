@@ -24,7 +24,7 @@ pub(crate) struct PlanArgs {
     #[arg(long, conflicts_with_all = ["json", "cards", "html"])]
     pub(crate) guest: bool,
     /// How each main result came about: value, formula, inputs, basis, sources, version (with --json as data)
-    #[arg(long, conflicts_with_all = ["html", "guest", "cards", "short"])]
+    #[arg(long, conflicts_with_all = ["html", "guest", "cards", "short", "only", "without"])]
     pub(crate) trail: bool,
     /// Only the mixing cards, one for each fresh bowl
     #[arg(long)]
@@ -36,7 +36,7 @@ pub(crate) struct PlanArgs {
     #[arg(long, conflicts_with_all = ["json", "cards", "html", "guest"])]
     pub(crate) short: bool,
     /// Only these parts of the sheet, separated by commas: `chair`, `checks`, `bowls`, `order`, `day`, `colour`, `lift`, `head`,
-    /// `hair`, `money`, `cautions`, `defaults`, `unknowns`, `sources`
+    /// `stock`, `hair`, `money`, `cautions`, `defaults`, `unknowns`, `sources`
     #[arg(long, value_name = "PARTS", value_delimiter = ',', conflicts_with_all = ["json", "cards", "html", "guest", "short"])]
     pub(crate) only: Vec<String>,
     /// All parts but these

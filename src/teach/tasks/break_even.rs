@@ -45,7 +45,7 @@ fn one_service(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         .answer("contribution", format!("{} - {}", price.decimal(), variable.decimal()), money(found.each.decimal(), price)?)
         .wrong(Mistake::GivenForAnswer, money(price.decimal(), price))
         .wrong(Mistake::OtherPart, money(variable.decimal(), price))
-        .wrong(Mistake::Inverted, money(price.decimal() + variable.decimal(), price)),
+        .wrong(Mistake::Added, money(price.decimal() + variable.decimal(), price)),
     )
 }
 

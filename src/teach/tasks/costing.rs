@@ -77,7 +77,7 @@ fn packs_to_buy(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("tubes, not whole", format!("{need} / {contents}"), (Decimal::from(need) / Decimal::from(contents)).round_dp(2))
         .answer("whole tubes that are enough", "up to the next whole one".to_owned(), count(found, "tubes")?)
         .wrong(Mistake::RoundedDown, count(found - 1, "tubes"))
-        .wrong(Mistake::BothEnds, count(found + 1, "tubes"))
+        .wrong(Mistake::OneTooMany, count(found + 1, "tubes"))
         .wrong(Mistake::GivenForAnswer, count(contents, "tubes")),
     )
 }
@@ -142,7 +142,7 @@ fn cost_of_service(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         .step("the chair", format!("{} x {seated} / 60", chair.decimal()), place)
         .answer("all of it", format!("{} + {} + {}", product.decimal(), work.decimal(), place.decimal()), money(found.decimal(), product)?)
         .wrong(Mistake::LeftOut, money(product.decimal() + work.decimal(), product))
-        .wrong(Mistake::OtherPart, money(product.decimal() + share(wage, worked) + share(chair, worked), product))
+        .wrong(Mistake::OtherRule, money(product.decimal() + share(wage, worked) + share(chair, worked), product))
         .wrong(Mistake::HundredMinutes, money(product.decimal() + share(wage, worked) * Decimal::new(6, 1) + share(chair, seated) * Decimal::new(6, 1), product)),
     )
 }

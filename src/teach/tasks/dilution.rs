@@ -107,7 +107,7 @@ fn strength_of_blend(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("strength of all", format!("{} g / {} g x 100", held.normalize(), of_first + of_second), ww(found.best(), 2)?)
         .wrong(Mistake::PlainMean, exact(float(first + second) / 2.0, 2, "% w/w"))
         .wrong(Mistake::Denominator, number(float(held / of_first) * 100.0, 2, "% w/w"))
-        .wrong(Mistake::PartAndWhole, exact(float(first + second), 2, "% w/w")),
+        .wrong(Mistake::Added, exact(float(first + second), 2, "% w/w")),
     )
 }
 
@@ -130,7 +130,7 @@ fn alligation(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("grams of the strong one", format!("{total} g x {} / {}", above.normalize(), strong - weak), exact(found.first.g(), 1, "g")?)
         .wrong(Mistake::OtherPart, grams(found.second, 1))
         .wrong(Mistake::Denominator, number(float(total) * float(above) / float(strong), 1, "g"))
-        .wrong(Mistake::GivenForAnswer, number(float(total) * float(target) / float(strong), 1, "g")),
+        .wrong(Mistake::OtherRule, number(float(total) * float(target) / float(strong), 1, "g")),
     )
 }
 

@@ -3,7 +3,7 @@ use crate::{
     hair::{GrowthRate, Weeks, grown},
     head::{Layout, Panel, Taking},
     money::Currency,
-    quantity::{Length, Mass, Quantity},
+    quantity::{Length, Quantity},
     teach::{
         Mistake,
         draft::{Draft, count, exact, float, mass, number},
@@ -70,7 +70,7 @@ fn foils_of_panel(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("whole slices, one gap fewer than slices", format!("({height} + {left}) / {pitch}, whole ones"), count(i64::from(found), "foils")?)
         .wrong(Mistake::LeftOut, count(height / subsection, "foils"))
         .wrong(Mistake::BothEnds, count(i64::from(found) + 1, "foils"))
-        .wrong(Mistake::BothEnds, count(i64::from(found) - 1, "foils"))
+        .wrong(Mistake::OneTooFew, count(i64::from(found) - 1, "foils"))
         .wrong(Mistake::Denominator, count(height / left, "foils")),
     )
 }
@@ -94,7 +94,7 @@ fn mix_per_foil(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .wrong(Mistake::LeftOut, number(float(total / number_of), 1, "g"))
         .wrong(Mistake::Inverted, number(float(number_of / total), 1, "g"))
         .wrong(Mistake::Denominator, number(float(total / number_of) / (1.0 - float(spare) / 100.0), 1, "g"))
-        .wrong(Mistake::OtherRule, number(float(total - spare) / foils as f64, 1, "g").filter(|_| mass(total) > Mass::ZERO)),
+        .wrong(Mistake::OtherRule, number(float(total - spare) / foils as f64, 1, "g")),
     )
 }
 
@@ -148,7 +148,7 @@ fn regrowth(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .given("days_per_month", "30.44")
         .step("days", format!("{weeks} x 7"), weeks * 7)
         .answer("centimetres", format!("{rate} x {} / 30.44", weeks * 7), number(cm, 1, unit)?)
-        .wrong(Mistake::GivenForAnswer, exact(float(rate) * weeks as f64, 1, unit))
+        .wrong(Mistake::WeeksForMonths, exact(float(rate) * weeks as f64, 1, unit))
         .wrong(Mistake::Inverted, number(weeks as f64 * 7.0 / 30.44 / float(rate), 1, unit))
         .wrong(Mistake::LeftOut, number(float(rate) * weeks as f64 / 30.44, 1, unit)),
     )

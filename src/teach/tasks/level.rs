@@ -43,7 +43,7 @@ fn levels_of_lift(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("levels", format!("{to} - {from}"), exact(change.levels(), 1, "levels")?)
         .wrong(Mistake::BothEnds, exact(change.levels() + 1.0, 1, "levels"))
         .wrong(Mistake::GivenForAnswer, exact(float(to), 1, "levels"))
-        .wrong(Mistake::BothEnds, exact(change.levels() - 1.0, 1, "levels")),
+        .wrong(Mistake::OneTooFew, exact(change.levels() - 1.0, 1, "levels")),
     )
 }
 

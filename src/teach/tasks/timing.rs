@@ -96,6 +96,6 @@ fn time_left(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("left for the first strand", format!("{limit} min - {} min", whole(apply)), count(left / 10, "min")?)
         .wrong(Mistake::GivenForAnswer, count(limit, "min"))
         .wrong(Mistake::OtherPart, count(whole(apply), "min"))
-        .wrong(Mistake::Inverted, count(limit + whole(apply), "min")),
+        .wrong(Mistake::Added, count(limit + whole(apply), "min")),
     )
 }

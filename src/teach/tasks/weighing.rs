@@ -43,7 +43,7 @@ fn round_to_scale(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("steps", format!("{wanted} / {step}"), (wanted / step).round_dp(3).normalize())
         .answer("the nearest whole number of steps", format!("{} x {step} g", (wanted / step).round()), exact(found.g(), 2, "g")?)
         .wrong(Mistake::CutOff, exact(float(below), 2, "g"))
-        .wrong(Mistake::CutOff, exact(float(below + step), 2, "g").filter(|_| found.g() < float(wanted)))
+        .wrong(Mistake::RoundedUp, exact(float(below + step), 2, "g").filter(|_| found.g() < float(wanted)))
         .wrong(Mistake::WrongStep, exact(float(other), 2, "g"))
         .wrong(Mistake::GivenForAnswer, exact(float(wanted), 2, "g")),
     )

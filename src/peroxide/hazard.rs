@@ -1,10 +1,7 @@
 //! What stands under everything that is mixed by weight: how to, and from which strength on the law calls it a hazard.
 
-use crate::{
-    peroxide::{Bearing, handling_facts},
-    quantity::MassFraction,
-    source::Interval,
-};
+use super::{Bearing, handling_facts};
+use crate::{quantity::MassFraction, source::Interval};
 
 const CAUTION: &str = "Weigh it; volumes add up only nearly. Blend developers with developers or with a diluent that their \
                        maker allows. Never close the container.";
@@ -15,7 +12,7 @@ const CLASSIFIED_FROM: f64 = 8.0;
 const NO_SALON_ABOVE: f64 = 12.0;
 
 /// What is said of a strength on the hair that no salon has business with.
-pub(super) fn too_strong(on_hair: Interval<MassFraction>) -> Option<&'static str> {
+pub(crate) fn too_strong(on_hair: Interval<MassFraction>) -> Option<&'static str> {
     (on_hair.high().ww_percent() > NO_SALON_ABOVE).then_some(
         "TOO STRONG: more than 12 % w/w on the hair: foilwork gives no advice on that in a salon; check the strength, and whether \
          it is that of the bottle",
@@ -23,7 +20,7 @@ pub(super) fn too_strong(on_hair: Interval<MassFraction>) -> Option<&'static str
 }
 
 /// The paragraphs for the strongest thing on the bench.
-pub(super) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
+pub(crate) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
     let high = strongest.high().ww_percent();
     if high < CLASSIFIED_FROM {
         return vec![CAUTION.to_owned()];
@@ -52,7 +49,7 @@ pub(super) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
 }
 
 /// The stronger of two.
-pub(super) fn stronger(one: Interval<MassFraction>, other: Interval<MassFraction>) -> Interval<MassFraction> {
+pub(crate) fn stronger(one: Interval<MassFraction>, other: Interval<MassFraction>) -> Interval<MassFraction> {
     if other.high() > one.high() { other } else { one }
 }
 
