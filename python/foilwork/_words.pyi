@@ -206,6 +206,21 @@ _Technique: TypeAlias = Literal["weave", "slice", "back-comb", "block", "freehan
 _TestKind: TypeAlias = Literal["skin", "strand", "incompatibility", "elasticity", "porosity"]
 _TestResult: TypeAlias = Literal["clear", "reaction", "pending"]
 _Texture: TypeAlias = Literal["fine", "medium", "coarse"]
+_Topic: TypeAlias = Literal[
+    "peroxide-units",
+    "dilution",
+    "ratio",
+    "weighing",
+    "limits",
+    "level",
+    "pigment",
+    "hair",
+    "timing",
+    "costing",
+    "price",
+    "tax",
+    "break-even",
+]
 _Toward: TypeAlias = Literal["up", "down", "nearest"]
 _Unit: TypeAlias = Literal["g", "ml", "us-fl-oz", "uk-fl-oz", "mL", "US fl oz", "UK fl oz"]
 _Unknown: TypeAlias = Literal[

@@ -43,7 +43,7 @@ from __future__ import annotations
 
 '''
 
-# The files: what each holds, and the parts of a plan whose classes stand in it. A class of several parts stands in the
+# The files: what each holds, and the parts of a plan, or a class, whose classes stand in it. A class of several parts stands in the
 # first of them. What no part names belongs to the bowls: their cards are made of a plan.
 FILES = {
     "hair": ("The hair and the country's habits in a plan", ("hair", "habits")),
@@ -51,6 +51,7 @@ FILES = {
     "day": ("Hands, looks and basin in a plan", ("day",)),
     "colour": ("Colours in a plan", ("colour", "contrasts")),
     "lift": ("Lift and strengths in a plan", ("lift", "strengths", "together")),
+    "sections": ("What the sections of the head take in a plan", ("SectionPlan",)),
     "head": ("The head in a plan", ("head",)),
     "stock": ("What a plan takes from the shelf", ("stock",)),
     "money": ("Cost and price in a plan", ("money",)),
@@ -80,7 +81,8 @@ KNOWN = {"Citation", "Finding", "Money", "Reason"}
 
 # Choices that functions take and no plan holds. Of an amount the printed words count too, since recipes have them.
 TAKEN = {"Audience", "Booster", "Denominator", "Form", "Hazard", "MolarVolume", "Objective", "Purpose", "Reader"}
-TAKEN |= {"DiameterMethod", "Group", "Rest", "Scale", "SolutionKind", "StrengthUnit", "Toward", "Unit", "Uptake"}
+TAKEN |= {"DiameterMethod", "Group", "Rest", "Scale", "SolutionKind", "StrengthUnit", "Topic", "Toward", "Unit"}
+TAKEN |= {"Uptake"}
 _CHOICE = re.compile(r"^    (?P<name>\w+): \"[^\"]+\" \{\n(?P<body>.*?)^    \}$", re.M | re.S)
 _CODE = re.compile(r"^        [A-Z]\w* = \"(?P<code>[^\"]+)\"(?: => \"(?P<words>[^\"]+)\")?", re.M)
 
@@ -194,7 +196,8 @@ def file_of_each(schema: dict[str, Any], order: list[str]) -> dict[str, str]:
 
     for file, (_, parts) in FILES.items():
         for part in parts:
-            for name in re.findall(r'"#/\$defs/(\w+)"', json.dumps(schema["properties"][part])):
+            shape = schema["properties"].get(part, {"$ref": f"#/$defs/{part}"})
+            for name in re.findall(r'"#/\$defs/(\w+)"', json.dumps(shape)):
                 visit(name, file)
     for name, file in BESIDE.items():
         visit(name, file)

@@ -1,7 +1,7 @@
 use super::{Anchor, Paint, Svg};
 use crate::{
     peroxide::{DilutionTable, WeighedDilution, cautions, stronger},
-    text::{list, number, span},
+    text::{list, number},
 };
 
 /// What a dilution grid shows.
@@ -53,8 +53,10 @@ pub fn dilution_chart(chart: &DilutionChart<'_>) -> String {
     let below: Vec<String> = strongest.map(cautions).unwrap_or_default();
     let width = (NAMES + CELL.0 * columns + 12.0).max(LEAST);
     let letters = ((width - 24.0) / LETTER) as usize;
-    let told: Vec<_> = below.iter().flat_map(|text| textwrap::wrap(text, letters)).collect();
-    let size = (width, ABOVE + CELL.1 * lines + 30.0 + LINE * count(told.len()));
+    let dark = "dark: from the bottle; below the grams what it gives, in % w/w; stir, use at once";
+    let texts = std::iter::once(dark).chain(below.iter().map(String::as_str));
+    let told: Vec<_> = texts.flat_map(|text| textwrap::wrap(text, letters)).collect();
+    let size = (width, ABOVE + CELL.1 * lines + 12.0 + LINE * count(told.len()));
     let mut svg = Svg::new(size, chart.title, &format!("{} {}", words(chart), below.join(" ")));
     svg.rect((0.0, 0.0), size, &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
@@ -87,9 +89,7 @@ pub fn dilution_chart(chart: &DilutionChart<'_>) -> String {
         }
     }
     let under = ABOVE + CELL.1 * lines + 20.0;
-    let dark = "dark: from the bottle; below the grams what it gives, in % w/w; stir, use at once";
-    svg.text((12.0, under), Anchor::Start, 11.0, dark);
-    for (place, line) in (1_u32..).zip(&told) {
+    for (place, line) in (0_u32..).zip(&told) {
         svg.text((12.0, under + LINE * f64::from(place)), Anchor::Start, 11.0, line);
     }
     svg.finish()
@@ -101,7 +101,8 @@ fn grams(stock: f64, weaker: f64) -> String {
 
 /// What lies in the bowl, as far as the bottle is known.
 fn gives(weigh: &WeighedDilution) -> String {
-    format!("gives {} %", span(&weigh.strength, |strength| format!("{:.1}", strength.ww_percent())))
+    let [low, best, high] = weigh.strength.to_array().map(|strength| format!("{:.1}", strength.ww_percent()));
+    if low == high { format!("{best} %") } else { format!("{best} % ({low}-{high})") }
 }
 
 fn words(chart: &DilutionChart<'_>) -> String {
@@ -109,7 +110,7 @@ fn words(chart: &DilutionChart<'_>) -> String {
     let said = chart.stocks.iter().zip(rows).map(|(stock, cells)| {
         let cells = chart.targets.iter().zip(cells).map(|(target, cell)| match &cell.weigh {
             Some(weigh) => {
-                format!("{target} from {}, which {}", grams(weigh.stock.g(), weigh.diluent.g()), gives(weigh))
+                format!("{target} from {}, which gives {}", grams(weigh.stock.g(), weigh.diluent.g()), gives(weigh))
             }
             None => format!("{target} not from this"),
         });

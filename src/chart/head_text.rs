@@ -20,7 +20,7 @@ const WIDTH: usize = 80;
 /// let look = read_head(&template, &[], &Swatch::natural(Level::new(6.0)?), None);
 /// let written = vec![vec!["rim 1-4".to_owned()]];
 /// let text = head_text(&HeadChart { title: "rim", template: &template, looks: &look.regions, written: &written });
-/// assert!(text.contains("A front hairline: L* 41; rim 1-4"));
+/// assert!(text.contains("A front hairline: L* 41 (") && text.contains("); rim 1-4"));
 /// assert!(text.lines().all(|line| line.chars().count() <= 80));
 /// # Ok::<(), foilwork::colour::InvalidLevel>(())
 /// ```

@@ -104,7 +104,7 @@ fn times(sheet: &mut Sheet, timeline: &Timeline) {
 }
 
 /// What the day comes to.
-fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
+pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
     let min = |time: Duration| format!("{} min", amount(time, 0));
     let names = |timeline: &Timeline| {
         let names: Vec<&str> = timeline.sections.iter().map(|one| one.name.as_str()).collect();

@@ -136,7 +136,10 @@ fn price(html: &mut Html, plan: &Plan, writing: Writing) {
         format!("so far{tax}. The price is not complete yet: we tell you the rest before we begin.")
     };
     html.marked("p", &[], &writing.money(gross), &said);
-    let more = "More product, more time or a second application cost more. We ask you before we go on.";
+    if let Some(told) = super::money::range(money, writing) {
+        html.element("p", &[], &format!("{told}. It covers this visit, with the work and the times planned."));
+    }
+    let more = "Another product, more time or a second application cost more. We ask you before we go on.";
     html.element("p", &[], more);
 }
 

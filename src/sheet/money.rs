@@ -66,6 +66,16 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
     }
+    if let Some(told) = range(money, writing) {
+        sheet.paragraph(&format!("{told}; one visit, the times as planned."), 2);
+    }
+}
+
+/// The price where the hair takes less or more mixture.
+pub(super) fn range(money: &MoneyPlan, writing: Writing) -> Option<String> {
+    let range = money.range.as_ref()?;
+    let (least, most) = (writing.money(range.least.gross), writing.money(range.most.gross));
+    Some(format!("From {least} to {most}, as the hair takes less or more mixture"))
 }
 
 /// What is left out, with the field that would bring it in.

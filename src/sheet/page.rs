@@ -1,9 +1,8 @@
-use super::{notes::Notes, page_chair, page_finding::told, page_rest, writing::Writing};
+use super::{notes::Notes, page_chair, page_day, page_finding::told, page_rest, writing::Writing};
 use crate::{
     finding::{Finding, Verdict},
     page::{Html, Page},
     service::Plan,
-    text::amount,
 };
 
 /// The plan as a page: one file without network, for a phone at the chair and for one or two sheets of paper.
@@ -31,6 +30,7 @@ pub fn bench_page(plan: &Plan) -> String {
     warnings(html, plan);
     page_chair::chair(html, plan, &mut notes);
     page_rest::looks(html, plan, &mut notes);
+    page_day::day(html, plan);
     page_rest::money(html, plan, &mut notes);
     page_rest::cautions(html, plan);
     notes.write(html);
@@ -44,9 +44,6 @@ fn opening(html: &mut Html, plan: &Plan) {
     let writing = Writing::of(plan.habits);
     let mut facts = vec![format!("starts {}", writing.start(plan.start))];
     facts.push(super::bench::chair_time(plan));
-    if let Some(book) = plan.day.as_ref().and_then(|day| day.appointment) {
-        facts.push(format!("book {} min, for that counts no bowls, looks and walks", amount(book, 0)));
-    }
     facts.push(plan.jurisdiction.map_or_else(|| "no jurisdiction stated".to_owned(), |law| format!("law of {law}")));
     html.element("p", &[], &facts.join("; "));
     for (who, name) in [("guest", &plan.guest), ("colourist", &plan.colourist), ("notes", &plan.notes)] {

@@ -116,6 +116,9 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     if let Some(taxed) = &money.taxed {
         said += &format!("; tax {}, the guest pays {}", writing.money(taxed.tax), writing.money(taxed.gross));
     }
+    if let Some(told) = super::money::range(money, writing) {
+        said += &format!(". {told}");
+    }
     noted(html, "p", &said, note);
     let left_out: Vec<String> = money.left_out.iter().map(super::money::words).collect();
     if !left_out.is_empty() {

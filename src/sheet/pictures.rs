@@ -2,7 +2,8 @@
 
 use crate::{
     chart::{
-        CostChart, HeadChart, LookChart, SwatchStrip, cost_chart, head_chart, head_text, look_chart, swatch_strip,
+        CostChart, DayChart, HeadChart, LookChart, SwatchStrip, cost_chart, day_chart, head_chart, head_text,
+        look_chart, swatch_strip,
     },
     quantity::Duration,
     service::{Plan, SectionColour, SectionLift},
@@ -32,7 +33,7 @@ pub fn head_map(plan: &Plan) -> Option<String> {
 /// use foilwork::{reader::Format, service::plan_text, sheet::head_map_text};
 ///
 /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
-/// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 49; nape, foils 4-12")));
+/// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 49 (39 to 60); nape, foils 4-12")));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -66,6 +67,28 @@ pub(super) fn looks(section: &SectionLift) -> String {
     look_chart(&LookChart { title: &section.section, start, target, looks: &looks })
 }
 
+/// Hands, looks and basin on the clock, in the order of the sheet where hands allow it, else in the best order.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::plan_text, sheet::day_picture};
+///
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+/// assert!(day_picture(&plan).is_some_and(|svg| svg.contains("hands 1")));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn day_picture(plan: &Plan) -> Option<String> {
+    let day = plan.day.as_ref()?;
+    let (title, timeline) = match (&day.as_planned, &day.proposed) {
+        (Some(planned), _) => ("The order of this sheet", planned),
+        (None, Some(best)) => ("The best order", best),
+        (None, None) => return None,
+    };
+    Some(day_chart(&DayChart { title, timeline }))
+}
+
 /// What the service costs, kind by kind, as a picture; none without prices.
 ///
 /// # Example
@@ -73,9 +96,9 @@ pub(super) fn looks(section: &SectionLift) -> String {
 /// ```
 /// use foilwork::{reader::Format, service::plan_text, sheet::cost_picture};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// assert!(cost_picture(&plan, "Cost").is_some_and(|svg| svg.contains("labour")));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn cost_picture(plan: &Plan, title: &str) -> Option<String> {

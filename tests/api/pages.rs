@@ -3,10 +3,11 @@
 
 use foilwork::{
     finding::{Finding, Reason, Rule, Verdict},
+    money::{Currency, Money},
     quantity::Share,
     reader::Format,
-    service::{self, LeftOut, LeftOutCost, Plan, plan_text},
-    sheet::{bench_page, guest_page},
+    service::{self, LeftOut, LeftOutCost, Plan, PriceAt, PriceRange, plan_text},
+    sheet::{bench_page, bench_sheet, guest_page},
     shop::parse_shop,
     source::Interval,
     text::{amount, escaped},
@@ -218,4 +219,55 @@ fn a_text_of_the_file_is_a_text_on_the_page(#[case] text: &str) {
         assert_eq!((page.matches("</main>").count(), page.matches("</title>\n<style>").count()), (1, 1));
         assert!(!page.contains("onload=alert") || page.contains("&lt;svg onload=alert"));
     }
+}
+
+/// Two bowls of 40 g for 75 g (30 to 140): one bowl is always begun, 140 g are 1.75 times what is planned. Products cost 20.00,
+/// everything else 30.00, so the cost goes from 40.00 to 65.00, and at a mark-up of 100 % the price from 80.00 to 130.00.
+#[test]
+fn the_guest_is_told_from_what_price_to_what() {
+    let mut plan = plan(SOFT);
+    let money = |text: &str| Money::parse(text, Currency::EUR).unwrap();
+    let at = |cost: &str, gross: &str| PriceAt { cost: money(cost), net: money(gross), gross: money(gross) };
+    let range = PriceRange { least: at("40.00", "80.00"), most: at("65.00", "130.00") };
+    plan.money.as_mut().unwrap().range = Some(range);
+    let told = "From 80.00 EUR to 130.00 EUR, as the hair takes less or more mixture";
+    for page in [guest_page(&plan), bench_page(&plan), bench_sheet(&plan)] {
+        assert!(page.split_whitespace().collect::<Vec<_>>().join(" ").contains(told), "{page}");
+    }
+    plan.money.as_mut().unwrap().range = None;
+    assert!(!guest_page(&plan).contains("as the hair takes"));
+}
+
+/// The ends of the range, worked from grams, bowls and the cost of each product as planned.
+#[test]
+fn a_price_moves_with_the_grams_of_the_hair_alone() {
+    let text = SOFT.replace("mix_g = 45\n", "").replace("capacity_g = 120", "capacity_g = 25");
+    let plan = plan(&text);
+    let money = plan.money.as_ref().unwrap();
+    let (mut least, mut most, mut products) = (0.0, 0.0, 0);
+    for line in money.cost.lines() {
+        let amount = line.amount.minor() as f64;
+        let mix = line.section.as_ref().and_then(|name| plan.mixes.iter().find(|mix| mix.name == *name));
+        let Some(mix) = mix else {
+            least += amount;
+            most += amount;
+            continue;
+        };
+        products += 1;
+        let (bowl, bowls) = (mix.bowls[0].total.g(), mix.bowls[0].count as f64);
+        let by_hair = plan.head.sections.iter().find(|section| section.section == mix.name);
+        let high = by_hair.and_then(|section| section.takes).map_or(0.0, |takes| takes.high().g());
+        least += amount * (mix.needed.low().g() / bowl).ceil().clamp(1.0, bowls) / bowls;
+        most += amount * (high.max(mix.needed.high().g()) / (bowl * bowls)).max(1.0);
+    }
+    let range = money.range.unwrap();
+    // Each line was rounded to a cent as planned, and once more here.
+    let off = |minor: i64, worked: f64| (minor as f64 - worked).abs() / f64::from(products);
+    assert!(off(range.least.cost.minor(), least) <= 3.0, "{} and {least}", range.least.cost);
+    assert!(off(range.most.cost.minor(), most) <= 3.0, "{} and {most}", range.most.cost);
+    let gross = money.taxed.unwrap().gross;
+    assert!(range.least.gross < gross && gross < range.most.gross, "{range:?}");
+    // A margin of a quarter and a tax of 19 %.
+    let worked = range.most.cost.minor() as f64 / 0.75 * 1.19;
+    assert!((range.most.gross.minor() as f64 - worked).abs() <= 2.0);
 }

@@ -4,7 +4,7 @@ use foilwork::{
     reader::Format,
     service::{TracedInput, TracedResult, plan_text},
     sheet::trail_sheet,
-    source::register,
+    source::{Basis, register},
 };
 
 fn trail() -> Vec<TracedResult> {
@@ -64,4 +64,89 @@ fn an_estimate_keeps_its_bounds() {
     let text = trail_sheet(&trail);
     assert!(text.contains(&format!("{} ({low} to {high}) level", lift.value)) || text.contains(low));
     assert!(text.lines().all(|line| line.chars().count() <= 80));
+}
+
+/// The shop of the example with a card fee and a list of prices: each number is worked here from those above it.
+fn priced(terms: &str) -> Vec<TracedResult> {
+    let text = include_str!("../../examples/soft-gradient.toml").replace("margin_percent = 25\n", terms);
+    plan_text(&text, Format::Toml).unwrap().trail()
+}
+
+fn result<'t>(trail: &'t [TracedResult], what: &str) -> &'t TracedResult {
+    trail.iter().find(|result| result.what == what).unwrap_or_else(|| panic!("no {what}"))
+}
+
+fn given(result: &TracedResult, what: &str) -> f64 {
+    number(&inputs(result, what).first().unwrap_or_else(|| panic!("{}: no {what}", result.what)).value)
+}
+
+/// `N = C + F + f N (1 + t) + m N`, then the next price of the list, then the tax taken out of it.
+#[test]
+fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
+    let terms = "margin_percent = 25\ncard_percent = 1.5\ncard_fixed = \"0.10\"\nprice_step = \"5.00\"\nprice_ending = \"4.90\"\n";
+    let trail = priced(terms);
+    let asked = result(&trail, "net price that is asked for");
+    let (cost, fixed) = (given(asked, "cost"), given(asked, "fixed card fee"));
+    let (margin, fee, tax) = (given(asked, "margin asked for") / 100.0, given(asked, "card fee") / 100.0, 0.19);
+    assert_eq!((margin, fee, fixed), (0.25, 0.015, 0.1));
+    let net = (cost + fixed) / (1.0 - margin - fee * (1.0 + tax));
+    assert!((net - number(&asked.value)).abs() <= 0.005, "{net} and {}", asked.value);
+    let gross = number(&result(&trail, "gross price").value);
+    assert!(gross % 5.0 - 4.9 < 1e-9 && (gross - net * 1.19).abs() <= 5.0);
+    let moved = result(&trail, "net price");
+    assert!((gross / 1.19 - number(&moved.value)).abs() <= 0.005);
+    let left = result(&trail, "margin that comes out");
+    let (net, fee) = (given(left, "net price"), given(left, "card fee of this price"));
+    assert!((fee - (gross * 0.015 + 0.1)).abs() <= 0.005);
+    assert!(((net - cost - fee) / net * 100.0 - number(&left.value)).abs() < 1e-4);
+}
+
+/// A price is no better founded than the wages and packs that somebody stated.
+#[test]
+fn a_price_rests_on_what_its_cost_rests_on() {
+    let trail = priced("margin_percent = 25\n");
+    for what in ["cost", "net price", "gross price", "time in the chair"] {
+        assert_eq!(result(&trail, what).basis, Basis::Stated, "{what}");
+    }
+}
+
+/// 60 an hour over the cost, by the minutes in the chair.
+#[test]
+fn a_price_by_the_hour_is_planned() {
+    let trail = priced("per_chair_h = \"60\"\n");
+    let net = result(&trail, "net price");
+    let worked = given(net, "cost") + 60.0 * given(net, "time in the chair") / 60.0;
+    assert!((worked - number(&net.value)).abs() <= 0.005, "{worked} and {}", net.value);
+}
+
+/// Grams by share of the bowl, foils by whole rows, mixture by foil.
+#[test]
+fn toners_and_foils_follow_from_their_inputs() {
+    let panel = "panel = { width_cm = 8.0, height_cm = 6.0, count = 2, subsection_mm = 6, left_between_mm = 6 }\napply_min = 16";
+    let text = include_str!("../../examples/soft-gradient.toml").replace("foils = 14\napply_min = 16", panel);
+    let trail = plan_text(&text, Format::Toml).unwrap().trail();
+    let mut met = [0; 3];
+    for result in &trail {
+        if result.what.ends_with("against the warmth") {
+            let grams = given(result, "takes most warmth away") / 100.0 * given(result, "all shades of the bowl");
+            assert!((grams - number(&result.value)).abs() < 1e-9, "{}", result.what);
+            met[0] += 1;
+        } else if result.what.ends_with("mixture for a foil") {
+            let grams = given(result, "mixture the hair takes") / given(result, "foils");
+            assert!((grams - number(&result.value)).abs() < 1e-9, "{}", result.what);
+            met[1] += 1;
+        } else if result.what.contains("under the toner") {
+            assert!(inputs(result, ", weighed").len() > 1 && result.bounds.is_some());
+            met[2] += 1;
+        } else if result.what.ends_with("mixture the hair takes") && inputs(result, "film on the scalp").is_empty() {
+            let grams = given(result, "hair that is covered") * given(result, "taken up");
+            assert!((grams - number(&result.value)).abs() < 1e-9, "{}", result.what);
+        }
+    }
+    assert!(met.iter().all(|count| *count > 0), "{met:?}");
+    // (60 + 6) / (6 + 6) are five whole rows, on two panels.
+    let foils = result(&trail, "crown: foils");
+    let rows = (given(foils, "height of a panel") + given(foils, "left between"))
+        / (given(foils, "subsection") + given(foils, "left between"));
+    assert!((rows - 5.5).abs() < 1e-9 && foils.value == "10" && given(foils, "panels") == 2.0);
 }

@@ -38,7 +38,15 @@ fn sheet(country: Country, currency: &str) -> String {
     let rounding = Rounding::MidpointAwayFromZero;
     let mut plan = example();
     plan.start = Start::At(jiff::civil::date(2026, 3, 5).at(14, 7, 0, 0));
-    plan.money = Some(MoneyPlan { cost, left_out: Vec::new(), price: None, taxed: None, rounding });
+    plan.money = Some(MoneyPlan {
+        cost,
+        left_out: Vec::new(),
+        price: None,
+        taxed: None,
+        priced_by: None,
+        range: None,
+        rounding,
+    });
     plan.habits.country = Some(country);
     bench_sheet_of(&plan, &[SheetPart::Money])
 }

@@ -9,9 +9,19 @@ from foilwork._native.money import Money
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _CostKind, _LeftOutCost, _Rounding
+    from foilwork._words import _Basis, _CostKind, _LeftOutCost, _Rounding, _Toward
 
-__all__ = ["CostLineWithShare", "CostTable", "LeftOut", "MoneyPlan", "SetPrice", "TaxedPrice"]
+__all__ = [
+    "CostLineWithShare",
+    "CostTable",
+    "LeftOut",
+    "MoneyPlan",
+    "PriceAt",
+    "PriceRange",
+    "PricedBy",
+    "SetPrice",
+    "TaxedPrice",
+]
 
 
 @dataclass(frozen=True)
@@ -61,6 +71,76 @@ class CostTable(Record):
 
 
 @dataclass(frozen=True)
+class LeftOut(Record):
+    """Something that the cost leaves out."""
+
+    __slots__ = {
+        "of": "The product or section, where it is one of several.",
+        "what": "What.",
+    }
+    of: str | None
+    what: _LeftOutCost
+
+
+@dataclass(frozen=True)
+class PriceAt(Record):
+    """Cost and price of one case."""
+
+    __slots__ = {
+        "cost": "What it costs.",
+        "gross": "The price with its tax; the same where none is stated.",
+        "net": "The price before tax.",
+    }
+    cost: Money
+    gross: Money
+    net: Money
+
+
+@dataclass(frozen=True)
+class PriceRange(Record):
+    """A price as the hair may take less or more mixture than is planned. It covers one visit and the times as planned,
+    and nothing that the cost leaves out.
+    """
+
+    __slots__ = {
+        "least": "Where bowls that are not needed are not mixed; a bowl that is begun is paid for.",
+        "most": "Where the hair takes as much as the estimate goes up to, all of it mixed fresh.",
+    }
+    least: PriceAt
+    most: PriceAt
+
+
+@dataclass(frozen=True)
+class PricedBy(Record):
+    """By what a price is found: what it must achieve, what is taken from it, and which prices the list allows."""
+
+    __slots__ = {
+        "card_fee": "Both together, of this price.",
+        "card_fixed": "What it keeps of each payment besides.",
+        "card_percent": "What the card terminal keeps of the payment.",
+        "margin_percent": "The margin asked for.",
+        "markup_percent": "The mark-up asked for.",
+        "per_chair_h": "What an hour in the chair has to bring over the cost.",
+        "price_ending": "The least of them.",
+        "price_ending_toward": "Which neighbour is taken.",
+        "price_step": "The prices that the list allows lie so far apart.",
+        "target_net": "Net price that meets what is asked for, before the list moves it.",
+        "tax_percent": "The tax on top.",
+    }
+    card_fee: Money
+    card_fixed: Money | None
+    card_percent: str | None
+    margin_percent: str | None
+    markup_percent: str | None
+    per_chair_h: Money | None
+    price_ending: Money | None
+    price_ending_toward: _Toward | None
+    price_step: Money | None
+    target_net: Money
+    tax_percent: str | None
+
+
+@dataclass(frozen=True)
 class SetPrice(Record):
     """A net price set from a cost, with both percentages, so that neither is taken for the other."""
 
@@ -100,11 +180,15 @@ class MoneyPlan(Record):
         "cost": "The cost, line by line.",
         "left_out": "What the cost leaves out because the file does not say.",
         "price": "The net price with margin and mark-up, where one of them is given.",
+        "priced_by": "By what the price was found.",
+        "range": "The price as the hair may take less or more mixture; absent where that moves nothing.",
         "rounding": "How amounts are rounded.",
         "taxed": "The same price with its tax, where a rate is given.",
     }
     cost: CostTable
     left_out: tuple[LeftOut, ...]
     price: SetPrice | None
+    priced_by: PricedBy | None
+    range: PriceRange | None
     rounding: _Rounding
     taxed: TaxedPrice | None

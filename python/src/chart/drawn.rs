@@ -121,6 +121,7 @@ pub fn hue_wheel(marked: Option<&str>, title: &str) -> PyResult<Picture> {
 /// Args:
 ///     table: the costs, a :class:`foilwork.money.CostTable`.
 ///     title: what stands above it.
+///     left_out: what the costs leave out, in words; without any they are all there is.
 ///
 /// Returns:
 ///     The picture.
@@ -134,9 +135,9 @@ pub fn hue_wheel(marked: Option<&str>, title: &str) -> PyResult<Picture> {
 ///     >>> "30.00 EUR, 75.0 %" in cost_chart(table).svg
 ///     True
 #[pyfunction]
-#[pyo3(signature = (table, *, title = "Cost"))]
-pub fn cost_chart(table: PyRef<'_, PyCostTable>, title: &str) -> Picture {
-    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0, left_out: &[] }) }
+#[pyo3(signature = (table, *, title = "Cost", left_out = Sequence(Vec::new())), text_signature = "(table, *, title='Cost', left_out=())")]
+pub fn cost_chart(table: PyRef<'_, PyCostTable>, title: &str, left_out: Sequence<String>) -> Picture {
+    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0, left_out: &left_out.0 }) }
 }
 
 /// Net price against margin for a cost; a marked margin says its price and its mark-up.

@@ -1,7 +1,8 @@
 //! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
 use super::{
-    ChairTime, Mix, PartKind,
+    ChairTime, Mix, PartKind, PriceRange, PricedBy,
+    price_plan::{self, Takes},
     sections::{Sections, Work},
     stock::pieces,
     timeline::Timeline,
@@ -33,6 +34,10 @@ pub struct MoneyPlan {
     pub price: Option<SetPrice>,
     /// The same price with its tax, where a rate is given.
     pub taxed: Option<TaxedPrice>,
+    /// By what the price was found.
+    pub priced_by: Option<PricedBy>,
+    /// The price as the hair may take less or more mixture; absent where that moves nothing.
+    pub range: Option<PriceRange>,
     /// How amounts are rounded.
     pub rounding: Rounding,
 }
@@ -107,28 +112,53 @@ pub(super) fn money(
     let Some(currency) = request.shop.currency else { return Ok(None) };
     let terms = &request.shop.terms;
     let mut left_out = Vec::new();
-    let mut service = ServiceCost::new(currency, ROUNDING);
-    service.entries = products(request, mixes, &mut left_out);
-    service.entries.extend(consumables(request, sections, &mut left_out)?);
-    service.entries.extend(labour(request, sections, &mut left_out)?);
-    service.entries.extend(overhead(request, timeline, &mut left_out)?);
-    let cost = service.table().map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "));
-    let cost = cost.in_field("shop.terms")?;
-
-    let priced = match terms.rule() {
-        // A share of a cost of zero is no price.
-        Some(rule) if !cost.total().is_zero() => Some(rule.price(cost.total(), None).in_field("shop.terms")?),
-        _ => None,
+    let mut others = consumables(request, sections, &mut left_out)?;
+    others.extend(labour(request, sections, &mut left_out)?);
+    others.extend(overhead(request, timeline, &mut left_out)?);
+    // Products are named first, in the table and in what it leaves out.
+    let mut unpriced = Vec::new();
+    let mut table = |takes: Takes| {
+        let mut service = ServiceCost::new(currency, ROUNDING);
+        service.entries = products(request, sections, mixes, takes, &mut unpriced);
+        service.entries.extend(others.iter().cloned());
+        let table = service.table();
+        table
+            .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "))
+            .in_field("shop.terms")
     };
+    let (cost, least, most) = (table(Takes::AsPlanned)?, table(Takes::Least)?, table(Takes::Most)?);
+    left_out.splice(0..0, unpriced);
+
+    let in_chair = ChairTime::of(timeline, request.file.service.other_work_min).total;
+    // A share of a cost of zero is no price.
+    let rule = terms.rule().filter(|_| !cost.total().is_zero());
+    let priced = rule.map(|rule| rule.price(cost.total(), Some(in_chair))).transpose().in_field("shop.terms")?;
+    let range =
+        rule.map(|rule| price_plan::range(&rule, in_chair, &least, &most)).transpose().in_field("shop.terms")?;
     let taxed = priced.filter(|_| terms.tax.is_some()).map(|priced| priced.taxed);
-    Ok(Some(MoneyPlan { cost, left_out, price: priced.map(|priced| priced.set), taxed, rounding: ROUNDING }))
+    Ok(Some(MoneyPlan {
+        cost,
+        left_out,
+        price: priced.map(|priced| priced.set),
+        taxed,
+        priced_by: rule.zip(priced).map(|(rule, priced)| PricedBy::of(&rule, terms.tax, &priced)),
+        range: range.flatten(),
+        rounding: ROUNDING,
+    }))
 }
 
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
-fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Vec<CostEntry> {
+fn products(
+    request: &Request,
+    sections: &Sections<'_>,
+    mixes: &[Mix],
+    takes: Takes,
+    left_out: &mut Vec<LeftOut>,
+) -> Vec<CostEntry> {
     let mut supplies = Vec::new();
-    for (mix, bowl) in mixes.iter().flat_map(|mix| mix.bowls.iter().map(move |bowl| (mix, bowl))) {
-        for part in &bowl.parts {
+    for (work, mix) in sections.iter().zip(mixes) {
+        let made = takes.of_planned(mix, work);
+        for (bowl, part) in mix.bowls.iter().flat_map(|bowl| bowl.parts.iter().map(move |part| (bowl, part))) {
             let Some(pack) = priced(request, &part.product) else {
                 let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
                 if !left_out.contains(&note) {
@@ -137,7 +167,7 @@ fn products(request: &Request, mixes: &[Mix], left_out: &mut Vec<LeftOut>) -> Ve
                 continue;
             };
             let kind = if part.kind == PartKind::Additive { CostKind::Additive } else { CostKind::Product };
-            let used = Mass::nearest(part.weigh.g() * bowl.count as f64);
+            let used = Mass::nearest(part.weigh.g() * bowl.count as f64 * made);
             let source = CostSource::Supply { pack, used: used.into(), wasted: None };
             let section = Some(mix.name.clone());
             supplies.push(CostEntry { section, ..CostEntry::new(kind, &part.product, Basis::Derived, source) });

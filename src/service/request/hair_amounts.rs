@@ -14,6 +14,26 @@ use crate::{
     service::shape::{Analysis, FoilPanel, OverDirectedEntry, Section, Zone},
     source::Interval,
 };
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// Panels that are worked foil by foil.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct CountedPanels {
+    /// How many.
+    pub count: u32,
+    /// Across the partings, from the first to the last.
+    #[serde(rename = "height_cm")]
+    pub height: Length,
+    /// Thickness of a subsection.
+    #[serde(rename = "subsection_cm")]
+    pub subsection: Interval<Length>,
+    /// Hair left between two foils.
+    #[serde(rename = "left_between_cm")]
+    pub left_between: Interval<Length>,
+    /// Foils beside each other in a row.
+    pub across: u32,
+}
 
 /// What is known of all the hair.
 #[derive(Debug, Clone, Copy)]
@@ -33,6 +53,8 @@ pub(in crate::service) struct HairAmounts {
 pub(in crate::service) struct SectionFoils {
     /// The foils on its panels.
     pub(in crate::service) layout: Option<InFoils>,
+    /// The panels themselves.
+    pub(in crate::service) panels: Option<CountedPanels>,
     /// Foils stated, or counted on the panels.
     pub(in crate::service) foils: Option<Interval<u32>>,
     pub(in crate::service) profile: Profile,
@@ -124,7 +146,7 @@ impl HairAmounts {
     ) -> Result<SectionFoils, Problems> {
         let length = self.length_or_usual();
         let layout = section.panel.as_ref().map(|panel| layout(panel, section.technique, &format!("{field}.panel")));
-        let layout = layout.transpose()?;
+        let (layout, laid) = layout.transpose()?.unzip();
         let panels = section.panel.as_ref().and_then(|panel| panel.count).unwrap_or(1);
         let counted = layout.map(|layout| layout.foils.map(|foils| foils.saturating_mul(panels)));
         let foils = section.foils.or(asked.foils.filter(|_| counted.is_none())).map(Interval::from).or(counted);
@@ -162,7 +184,8 @@ impl HairAmounts {
             }
             None => None,
         };
-        Ok(SectionFoils { layout, foils, profile, demand })
+        let panels = laid.map(|laid| CountedPanels { count: panels, ..laid });
+        Ok(SectionFoils { layout, panels, foils, profile, demand })
     }
 
     /// `share_percent` is the hair that is taken; what back-combing pushes away and a brush leaves out carries nothing.
@@ -233,8 +256,8 @@ fn sure_area(cm2: f64) -> Result<Interval<Area>, InvalidQuantity> {
 const FIELDS: [&str; 6] =
     ["`foil_width_cm`", "`width_cm`", "`height_cm`", "`subsection_mm`", "`pick_mm`", "`depth_mm`"];
 
-/// The foils of one panel.
-fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<InFoils, Problems> {
+/// The foils of one panel, and the panel.
+fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<(InFoils, CountedPanels), Problems> {
     if !technique.is_in_foil() {
         return Err(format!("{technique} takes no foils: leave the panel out, or take a technique in foil"))
             .in_field(field);
@@ -257,5 +280,7 @@ fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<InFoil
     }
     layout.foil_width = panel.foil_width_cm.map(|width| cm(width, "foil_width_cm")).transpose()?;
     let panel = Panel { width: cm(panel.width_cm, "width_cm")?, height: cm(panel.height_cm, "height_cm")? };
-    layout.on(panel).map_err(|error| error.told_with(FIELDS)).in_field(field)
+    let found = layout.on(panel).map_err(|error| error.told_with(FIELDS)).in_field(field)?;
+    let (height, subsection, left_between) = (panel.height, layout.subsection, layout.left_between);
+    Ok((found, CountedPanels { count: 1, height, subsection, left_between, across: found.across }))
 }

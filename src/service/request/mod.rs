@@ -13,6 +13,7 @@ mod strands;
 mod task;
 
 pub use defaults::{DefaultUsed, DefaultValue};
+pub use hair_amounts::CountedPanels;
 pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;

@@ -5,6 +5,7 @@ from foilwork._native import _Number
 from foilwork._native.chart._picture import Picture
 from foilwork._native.colour._level import _Level
 from foilwork._native.money import CostTable, Money
+from foilwork._words import _Hue
 
 __all__ = [
     "cost_chart",
@@ -67,7 +68,7 @@ def pigment_chart(
         True
     """
 
-def hue_wheel(marked: str | None = None, *, title: str = "Twelve hues") -> Picture:
+def hue_wheel(marked: _Hue | None = None, *, title: str = "Twelve hues") -> Picture:
     """The wheel of twelve hues; a marked one is joined to the one that neutralises it.
 
     Args:
@@ -86,12 +87,13 @@ def hue_wheel(marked: str | None = None, *, title: str = "Twelve hues") -> Pictu
         True
     """
 
-def cost_chart(table: CostTable, *, title: str = "Cost") -> Picture:
+def cost_chart(table: CostTable, *, title: str = "Cost", left_out: Sequence[str] = ()) -> Picture:
     """What a service costs, kind by kind, with the share of each.
 
     Args:
         table: the costs, a :class:`foilwork.money.CostTable`.
         title: what stands above it.
+        left_out: what the costs leave out, in words; without any they are all there is.
 
     Returns:
         The picture.
@@ -113,14 +115,14 @@ def margin_chart(
 
     Args:
         cost: what the service costs, a :class:`foilwork.money.Money`.
-        marked_percent: a margin that is marked, in percent of the net price.
+        marked_percent: a margin that is marked, in percent of the net price, 0 to 95.
         title: what stands above it.
 
     Returns:
         The picture.
 
     Raises:
-        FoilworkError: a cost that is not above zero, or a margin that no price has.
+        FoilworkError: a cost that is not above zero, or a margin outside 0 to 95 %.
 
     Examples:
         >>> from foilwork.chart import margin_chart

@@ -137,7 +137,7 @@ class Plan:
 
         Examples:
             >>> from foilwork import plan_file
-            >>> "I back: L* 49; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+            >>> "I back: L* 49 (39 to 60); nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
             True
         """
     def consult(self) -> planned.Consultation:

@@ -2,6 +2,7 @@ from collections.abc import Sequence
 from typing import Literal, final
 
 from foilwork._native.teach._exercise import Exercise
+from foilwork._words import _Topic
 
 __all__ = [
     "Worksheet",
@@ -10,7 +11,7 @@ __all__ = [
 
 @final
 class Worksheet:
-    """A sheet of problems with its key; made by :func:`worksheet`. A notebook shows it as a page, problems first."""
+    """A sheet of problems with its key; made by :func:`worksheet`. A notebook shows its problems, without the key."""
 
     @property
     def seed(self) -> int:
@@ -55,7 +56,7 @@ class Worksheet:
 
 def worksheet(
     seed: int = 1,
-    topics: Sequence[str] | None = None,
+    topics: Sequence[_Topic] | None = None,
     difficulty: Literal["gentle", "steady", "stretch"] | None = None,
     count: int = 10,
     currency: str = "EUR",

@@ -8,7 +8,10 @@ use crate::{
     },
     quantity::{Length, Mass, Quantity, Share},
     reader::{InField, Problems},
-    service::{request::Request, shape::LowlightsEntry},
+    service::{
+        request::{CountedPanels, Request},
+        shape::LowlightsEntry,
+    },
     source::Interval,
 };
 use schemars::JsonSchema;
@@ -32,6 +35,8 @@ pub struct SectionPlan {
     pub takes: Option<Interval<Mass>>,
     /// Foils stated, or counted on its panels.
     pub foils: Option<Interval<u32>>,
+    /// The panels that they were counted on; absent where no `panel` is stated.
+    pub panels: Option<CountedPanels>,
     /// Number of its first foil in the order of the work, counted over all sections.
     pub first_foil: Option<u32>,
     /// Number of its last foil.
@@ -93,6 +98,7 @@ pub(super) fn plan(
         hair: foils.demand.map(|demand| demand.hair),
         takes: foils.demand.map(|demand| demand.mix),
         foils: foils.foils,
+        panels: foils.panels,
         first_foil: None,
         last_foil: None,
         mix_per_foil: foils.demand.and_then(|demand| demand.mix_per_foil),

@@ -1,0 +1,170 @@
+"""What the sections of the head take in a plan, written from the JSON Schema of a plan by ``make stubs``."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from foilwork._native import Bounds
+from foilwork._native.source import Citation
+from foilwork._record import Record
+from foilwork.planned.hair import Hair
+
+if TYPE_CHECKING:
+    from foilwork._words import _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique
+
+__all__ = [
+    "ClassDecision",
+    "CountedPanels",
+    "Lowlights",
+    "Rejected",
+    "RejectedTechnique",
+    "SectionPlan",
+    "TechniqueDecision",
+]
+
+
+@dataclass(frozen=True)
+class Rejected(Record):
+    """A class that was not chosen."""
+
+    __slots__ = {
+        "product": "Which.",
+        "why": "Why not.",
+    }
+    product: _ProductKind
+    why: str
+
+
+@dataclass(frozen=True)
+class ClassDecision(Record):
+    """The class of product for a section, with its reasons."""
+
+    __slots__ = {
+        "basis": "What the rules rest on.",
+        "before": "What has to be done before.",
+        "citation": "Where they come from.",
+        "product": "What to use.",
+        "rejected": "What was considered and not taken.",
+        "why": "Why.",
+    }
+    basis: _Basis
+    before: tuple[_ExtraStep, ...]
+    citation: Citation
+    product: _ProductKind
+    rejected: tuple[Rejected, ...]
+    why: str
+
+
+@dataclass(frozen=True)
+class CountedPanels(Record):
+    """Panels that are worked foil by foil."""
+
+    __slots__ = {
+        "across": "Foils beside each other in a row.",
+        "count": "How many.",
+        "height_cm": "Across the partings, from the first to the last.",
+        "left_between_cm": "Hair left between two foils.",
+        "subsection_cm": "Thickness of a subsection.",
+    }
+    across: int
+    count: int
+    height_cm: float
+    left_between_cm: Bounds[float]
+    subsection_cm: Bounds[float]
+
+
+@dataclass(frozen=True)
+class Lowlights(Record):
+    """Darker strands for depth."""
+
+    __slots__ = {
+        "foils": "Foils of them, where the hair of a foil is known.",
+        "level": "Their level.",
+        "light_foils_between": "Light foils between two of them, so that they lie evenly.",
+        "share_percent": "The share of the section's hair that is made darker.",
+    }
+    foils: Bounds[int]
+    level: float
+    light_foils_between: int
+    share_percent: float
+
+
+@dataclass(frozen=True)
+class RejectedTechnique(Record):
+    """A technique that was not chosen."""
+
+    __slots__ = {
+        "does_it": "Whether it would do all the same, with more practice.",
+        "technique": "Which.",
+        "why": "Why not.",
+    }
+    does_it: bool
+    technique: _Technique
+    why: str
+
+
+@dataclass(frozen=True)
+class TechniqueDecision(Record):
+    """The technique for a section, with its reasons."""
+
+    __slots__ = {
+        "basis": "What the rules rest on.",
+        "citation": "Where they come from.",
+        "line_shows_after_weeks": "When its regrowth shows.",
+        "practice": "How much practice it asks for.",
+        "rejected": "What was considered and not taken.",
+        "technique": "The plainest that does it; absent where none does.",
+    }
+    basis: _Basis
+    citation: Citation
+    line_shows_after_weeks: Bounds[float] | None
+    practice: _Practice | None
+    rejected: tuple[RejectedTechnique, ...]
+    technique: _Technique | None
+
+
+@dataclass(frozen=True)
+class SectionPlan(Record):
+    """What one section takes."""
+
+    __slots__ = {
+        "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
+        "foils": "Foils stated, or counted on its panels.",
+        "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
+        "last_foil": "Number of its last foil.",
+        "line_shows_after_weeks": "When the regrowth shows.",
+        "lowlights": "Darker strands for the depth that is wanted; absent where none is.",
+        "mix_per_foil_g": "Mixture for a foil.",
+        "panels": "The panels that they were counted on; absent where no `panel` is stated.",
+        "product_class": "The class of product that does it, with what was not taken and why.",
+        "root_shadow_cm": (
+            "How long a root shadow is there; absent where the section does not say in which `regions` it lies."
+        ),
+        "section": "The section.",
+        "share_of_panel_percent": "Of the hair on its panels, what is picked.",
+        "share_percent": "Of all the hair, what it takes: stated, or from the gradient.",
+        "softness": "How the start looks.",
+        "start_cm": "From the scalp to the first colour.",
+        "takes_g": "The mixture that this hair takes, without spare.",
+        "technique": "How its hair is taken.",
+        "technique_choice": "The technique for the start and the upkeep wanted; absent where the file wants none.",
+    }
+    first_foil: int | None
+    foils: Bounds[int] | None
+    hair_g: Bounds[float] | None
+    last_foil: int | None
+    line_shows_after_weeks: Bounds[float]
+    lowlights: Lowlights | None
+    mix_per_foil_g: Bounds[float] | None
+    panels: CountedPanels | None
+    product_class: ClassDecision
+    root_shadow_cm: Bounds[float] | None
+    section: str
+    share_of_panel_percent: Bounds[float] | None
+    share_percent: float
+    softness: _Softness
+    start_cm: Bounds[float]
+    takes_g: Bounds[float] | None
+    technique: _Technique
+    technique_choice: TechniqueDecision | None

@@ -1,0 +1,96 @@
+//! The way to the colour under a toner, to foils and to what they take.
+
+use super::{
+    PartKind, Plan, SectionColour, SectionPlan,
+    traced::{TracedInput, TracedResult, exact, found, input},
+};
+use crate::{
+    head::{film, take_up},
+    quantity::{Mass, Quantity},
+    source::{Basis, Interval, citations::hair},
+};
+
+/// The colour under the toner, and how much of a shade balances the warmth.
+pub(super) fn toned(plan: &Plan, section: &SectionColour) -> Vec<TracedResult> {
+    let name = &section.section;
+    let Some(toner) = section.toner.as_ref() else { return Vec::new() };
+    let Some(mix) = plan.mixes.iter().find(|mix| mix.name == *toner) else { return Vec::new() };
+    let bowls = mix.bowls.iter();
+    let shades = bowls.flat_map(|bowl| bowl.parts.iter().filter(|part| part.kind == PartKind::Colour));
+    let shades: Vec<TracedInput> =
+        shades.map(|part| input(format!("{}, weighed", part.product), Interval::exact(part.weigh))).collect();
+    let before = section.exposed_swatch.as_ref().unwrap_or(&section.natural);
+    let before = [
+        input("L* before it", before.lightness()),
+        input("a* before it", before.redness()),
+        input("b* before it", before.yellowness()),
+    ];
+    let lightness = section.swatch.lightness().map(Quantity::in_unit);
+    let formula =
+        "spectrum of the hair before it, darkened by each shade as its share of the shades deposits, as CIELAB";
+    let what = format!("{name}: L* under the toner {toner}");
+    let mut results =
+        vec![found(what, &lightness, "L*", formula, section.swatch.basis()).made_of(before.into_iter().chain(shades))];
+    results.extend(section.neutralising.as_ref().map(|balance| {
+        let dose = &balance.dose;
+        let grams = dose.mass.map(Mass::g);
+        let bowl = input("share of the shades that takes most warmth away", dose.share);
+        let all = shade_mass(plan, toner);
+        let inputs = [
+            Some(bowl),
+            all.map(|mass| input("all shades of the bowl", Interval::exact(mass))),
+            Some(input("warmth before", dose.warmth_before)),
+            Some(input(format!("warmth under {} alone", balance.carrier), dose.warmth_without)),
+            Some(input("warmth left at that share", dose.warmth_left)),
+        ];
+        let what = format!("{name}: {} against the warmth", balance.neutraliser);
+        found(what, &grams, "g", "share x all shades of the bowl", dose.basis).made_of(inputs.into_iter().flatten())
+    }));
+    results
+}
+
+fn shade_mass(plan: &Plan, toner: &str) -> Option<Mass> {
+    plan.mixes.iter().find(|mix| mix.name == toner).and_then(super::doses::colour_mass)
+}
+
+/// The foils of a section, the mixture it takes, and the mixture for a foil.
+pub(super) fn foils(plan: &Plan, section: &SectionPlan) -> Vec<TracedResult> {
+    let name = &section.section;
+    let mut results = Vec::new();
+    if let (Some(panels), Some(foils)) = (section.panels, section.foils) {
+        let formula = "whole (height + left between) / (subsection + left between), x foils in a row x panels";
+        let inputs = [
+            input("height of a panel", Interval::exact(panels.height)),
+            input("subsection", panels.subsection),
+            input("left between", panels.left_between),
+            exact("foils in a row", panels.across, "foils"),
+            exact("panels", panels.count, "panels"),
+        ];
+        let value = foils.map(f64::from);
+        results.push(found(format!("{name}: foils"), &value, "foils", formula, Basis::Derived).made_of(inputs));
+    }
+    let (Some(hair), Some(takes)) = (section.hair, section.takes) else { return results };
+    let mix = plan.mixes.iter().find(|mix| mix.name == *name);
+    let lightens = mix.is_some_and(|mix| mix.products().any(|part| part.kind == PartKind::Lightener));
+    let each = take_up(section.technique, lightens);
+    let plain = (hair.best().g() * each.value.best().g_per_g() - takes.best().g()).abs() < 1e-9;
+    let (formula, film) = if plain {
+        ("hair that is covered x what a gram of it takes up", None)
+    } else {
+        let formula = "hair that is covered x what a gram of it takes up, with a film where the scalp is touched, or what was \
+                       used by `used_g`";
+        (formula, Some(input("film on the scalp", film().value)))
+    };
+    let inputs = [Some(input("hair that is covered", hair)), Some(input("taken up", each.value)), film];
+    results.push(
+        found(format!("{name}: mixture the hair takes"), &takes.map(Mass::g), "g", formula, plan.head.basis)
+            .made_of(inputs.into_iter().flatten())
+            .resting_on(&[hair::LIQUOR_RATIO.id]),
+    );
+    if let (Some(each), Some(foils)) = (section.mix_per_foil, section.foils) {
+        let inputs = [input("mixture the hair takes", takes), exact("foils", foils.best(), "foils")];
+        let what = format!("{name}: mixture for a foil");
+        results.push(found(what, &each.map(Mass::g), "g", "mixture / foils", plan.head.basis).made_of(inputs));
+    }
+    results
+}

@@ -1,0 +1,148 @@
+//! The way to cost and price.
+
+use super::{
+    MoneyPlan, Plan, PricedBy,
+    traced::{TracedInput, TracedResult, exact, found, input},
+};
+use crate::{
+    money::{Money, SetPrice},
+    source::{Basis, Interval, citations::money},
+};
+use rust_decimal::Decimal;
+
+/// Cost, price, tax, what is left, and how far the price may move.
+pub(super) fn amounts(plan: &Plan, money: &MoneyPlan) -> Vec<TracedResult> {
+    let basis = money.cost.basis().unwrap_or(Basis::Stated);
+    let mut results = vec![cost(money, basis)];
+    // A price is no better founded than its cost.
+    let basis = basis.weaker(Basis::Derived);
+    if let (Some(set), Some(by)) = (&money.price, &money.priced_by) {
+        results.extend(price(plan, money, set, by, basis));
+        results.push(left(set, by, basis));
+        results.extend(range(money, basis));
+    }
+    results
+}
+
+fn amount(what: &str, value: Money, formula: &'static str, basis: Basis) -> TracedResult {
+    TracedResult {
+        value: value.decimal().to_string(),
+        ..found(what.to_owned(), &Interval::exact(0.0), value.currency().code(), formula, basis)
+    }
+}
+
+fn of(what: &str, value: Money) -> TracedInput {
+    exact(what, value.decimal(), value.currency().code())
+}
+
+fn percent(what: &str, value: Decimal, unit: &str) -> TracedInput {
+    exact(what, value.normalize(), unit)
+}
+
+fn cost(money: &MoneyPlan, basis: Basis) -> TracedResult {
+    let lines = money.cost.lines().iter().map(|line| of(&line.what, line.amount));
+    amount("cost", money.cost.total(), "sum of the lines, each rounded once", basis)
+        .made_of(lines)
+        .resting_on(&[money::COSTING_A_SERVICE.id])
+}
+
+/// From the cost to what the guest pays; where the list moves the price, the net price is what is left of it.
+fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: Basis) -> Vec<TracedResult> {
+    let moved = set.price != by.target_net;
+    let name = if moved { "net price that is asked for" } else { "net price" };
+    let mut results = vec![
+        amount(name, by.target_net, formula(by), basis)
+            .made_of(asked(plan, money, by))
+            .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]),
+    ];
+    let rate = by.tax_percent.map(|tax| percent("tax", tax.percent(), "% of the net price"));
+    let gross = money.taxed.as_ref().map_or(set.price, |taxed| taxed.gross);
+    if moved {
+        let list = [
+            by.price_ending.map(|ending| of("lowest price of the list", ending)),
+            by.price_step.map(|step| of("from one price of the list to the next", step)),
+            by.price_ending_toward.map(|toward| exact("which neighbour is taken", toward, "direction")),
+        ];
+        let inputs = [Some(of(name, by.target_net)), rate.clone()].into_iter().chain(list).flatten();
+        let formula = "net price that is asked for, with its tax, moved to a price of the list";
+        results.push(amount("gross price", gross, formula, basis).made_of(inputs));
+        let inputs = [Some(of("gross price", gross)), rate].into_iter().flatten();
+        results.push(
+            amount("net price", set.price, "gross / (1 + tax)", basis)
+                .made_of(inputs)
+                .resting_on(&[money::CALCULATING_VAT.id]),
+        );
+    } else if let Some(taxed) = &money.taxed {
+        results.push(
+            amount("gross price", taxed.gross, "net + tax", basis)
+                .made_of([of("net", taxed.net), of("tax", taxed.tax)])
+                .resting_on(&[money::CALCULATING_VAT.id]),
+        );
+    }
+    results
+}
+
+/// With a card fee of the gross price, `N = C + F + f N (1 + t) + m N`.
+fn formula(by: &PricedBy) -> &'static str {
+    match (by.margin_percent, by.markup_percent, by.card_percent) {
+        (Some(_), _, None) => "cost / (1 - margin)",
+        (Some(_), _, Some(_)) => "(cost + fixed card fee) / (1 - margin - card fee x (1 + tax))",
+        (None, Some(_), None) => "cost x (1 + mark-up)",
+        (None, Some(_), Some(_)) => "(cost + fixed card fee) / (1 / (1 + mark-up) - card fee x (1 + tax))",
+        (None, None, None) => "cost + amount for an hour x minutes / 60",
+        (None, None, Some(_)) => {
+            "(cost + fixed card fee + amount for an hour x minutes / 60) / (1 - card fee x (1 + tax))"
+        }
+    }
+}
+
+fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy) -> Vec<TracedInput> {
+    let card = by.card_percent;
+    let minutes = by.per_chair_h.map(|_| input("time in the chair", Interval::exact(plan.chair.total)));
+    [
+        Some(of("cost", money.cost.total())),
+        by.margin_percent.map(|margin| percent("margin asked for", margin.percent(), "% of the price")),
+        by.markup_percent.map(|markup| percent("mark-up asked for", markup.percent(), "% of the cost")),
+        by.per_chair_h.map(|hour| of("amount for an hour", hour)),
+        minutes,
+        card.map(|card| percent("card fee", card.percent(), "% of the payment")),
+        by.card_fixed.map(|fixed| of("fixed card fee", fixed)),
+        card.and(by.tax_percent).map(|tax| percent("tax", tax.percent(), "% of the net price")),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// What the price leaves, as a part of it.
+fn left(set: &SetPrice, by: &PricedBy, basis: Basis) -> TracedResult {
+    let fee = by.card_percent.map(|_| of("card fee of this price", by.card_fee));
+    let cost = set.cost.minus(by.card_fee).unwrap_or(set.cost);
+    let inputs = [Some(of("net price", set.price)), Some(of("cost", cost)), fee].into_iter().flatten();
+    TracedResult {
+        value: set.margin.percent().round_dp(6).normalize().to_string(),
+        ..found(
+            "margin that comes out".to_owned(),
+            &Interval::exact(0.0),
+            "% of the price",
+            "(net price - cost - card fee) / net price x 100",
+            basis,
+        )
+    }
+    .made_of(inputs)
+}
+
+/// The same rule at the cost of less and of more mixture.
+fn range(money: &MoneyPlan, basis: Basis) -> Option<TracedResult> {
+    let range = money.range.as_ref()?;
+    let gross =
+        money.taxed.as_ref().map_or_else(|| money.price.as_ref().map(|set| set.price), |taxed| Some(taxed.gross));
+    let formula = "the same rule at the cost of fewer bowls, and of as much as the hair takes at most; one visit, times as planned";
+    let inputs = [of("cost at least", range.least.cost), of("cost at most", range.most.cost)];
+    let ends = [range.least.gross, range.most.gross].map(|gross| gross.decimal().to_string());
+    let basis = basis.weaker(Basis::Assumed);
+    Some(
+        TracedResult { bounds: Some(ends), ..amount("price as the hair takes it", gross?, formula, basis) }
+            .made_of(inputs),
+    )
+}
