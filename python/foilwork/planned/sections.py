@@ -79,14 +79,16 @@ class Lowlights(Record):
     """Darker strands for depth."""
 
     __slots__ = {
-        "foils": "Foils of them, where the hair of a foil is known.",
+        "foils": "Foils of them; absent where the hair of a foil is not known.",
         "level": "Their level.",
-        "light_foils_between": "Light foils between two of them, so that they lie evenly.",
+        "light_foils_between": (
+            "Light foils between two of them, so that they lie evenly; absent where there are none that are counted."
+        ),
         "share_percent": "The share of the section's hair that is made darker.",
     }
-    foils: Bounds[int]
+    foils: Bounds[int] | None
     level: float
-    light_foils_between: int
+    light_foils_between: int | None
     share_percent: float
 
 
