@@ -44,10 +44,10 @@ pub use plan::{
     Agreed, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Consulted, ConsumableLine,
     Contrast, DayPlan, Evidence, Existing, ExpectedLook, Hair, HeadPlan, HeadReading, HistoryGap, InPlace,
     InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis,
-    OrderedBy, PartKind, PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength, SectionColour, SectionLift,
-    SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step, StockCover, StockLine, StockPlan,
-    Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult, Unknown, WeighedPart, WishHeld,
-    WishSection, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
+    OrderedBy, PartKind, PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength,
+    SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, Start, StatedNotUsed, Step,
+    StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult,
+    Unknown, WeighedPart, WishHeld, WishSection, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
 pub use request::{CountedPanels, DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;

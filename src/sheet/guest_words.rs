@@ -13,6 +13,9 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         }
         Rule::Age => "Hair colour is not meant for anyone under sixteen, and lightener may not be either.",
         Rule::BlackHenna => "A black-henna tattoo raises the risk of an allergy to hair colour.",
+        Rule::Health => {
+            "Skin disease, medicine, pregnancy, nursing or loss of hair: ask the doctor who treats you before we begin, and tell us."
+        }
         Rule::MetalSalts => {
             "Metal salts in the hair, which henna may hold, react with peroxide: hair can get hot and break. We begin only when a test of cut hair is clear."
         }
@@ -37,6 +40,7 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         Rule::DepthAtRoot => "At the root the colour is darker or lighter than your hair grows: new growth will show.",
         Rule::Hairline => "The hairline comes out darker than the hair beside it.",
         Rule::Transition => "Where two colours meet in one foil, a line may show.",
+        Rule::Wish => "What is planned is not all that you wished for: agree with your colourist on what can be had.",
         Rule::Contrast => "Sections side by side may read as one colour.",
         Rule::HeadReads => "By our model the whole does not read as you asked.",
         Rule::Technique => {

@@ -55,7 +55,7 @@ class AgreedPrice(Record):
         "all_visits_high": "For all visits, if each costs the most.",
         "high": "For this visit, where the hair takes as much as it may.",
         "left_out": "What the cost behind it leaves out; while there is any, the price is not whole.",
-        "low": "For this visit, where the hair takes as little as it may.",
+        "low": "For this visit, where the hair takes as little as it may; a bowl that is begun is paid for.",
         "planned": "For this visit as planned.",
         "tax_included": "Whether tax is in it.",
         "visits": "How many visits that counts.",

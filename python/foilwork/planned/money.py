@@ -71,18 +71,6 @@ class CostTable(Record):
 
 
 @dataclass(frozen=True)
-class LeftOut(Record):
-    """Something that the cost leaves out."""
-
-    __slots__ = {
-        "of": "The product or section, where it is one of several.",
-        "what": "What.",
-    }
-    of: str | None
-    what: _LeftOutCost
-
-
-@dataclass(frozen=True)
 class PriceAt(Record):
     """Cost and price of one case."""
 

@@ -5,7 +5,7 @@ use super::{
 use crate::{
     reader::{InField, Problems},
     service::{Consulted, Evidence, Plan, ServiceFile, Start, plan_with},
-    shop::{Habits, Shop},
+    shop::Habits,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -68,8 +68,7 @@ fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<
     let decision = decide(plan);
     let visits = dated_visits(plan);
     let (alternatives, not_tried) = alternatives(file, evidence, plan)?;
-    let rule = file.shop.as_ref().map(Shop::new).transpose()?.and_then(|shop| shop.terms.rule());
-    let price = agreed_price(plan, rule, visits.len()).in_field("shop.terms")?;
+    let price = agreed_price(plan, visits.len()).in_field("shop.terms")?;
     Ok(ConsultationPlan {
         format: Plan::FORMAT,
         title: plan.title.clone(),
