@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test python stubs schema docs bench format
+.PHONY: demo test python stubs schema docs bench fuzz format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -41,6 +41,10 @@ bench: python
 	cargo bench --all-features $(if $(ROOM),--bench $(ROOM),--benches)
 	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet --release
 	@set -e; for script in benches/python/$(or $(ROOM),*).py; do if [ -e "$$script" ]; then .venv/bin/python "$$script"; fi; done
+
+# Hostile texts for every reader and for all that is made of a plan, and commands killed while they write: `make fuzz TRIALS=1000`.
+fuzz:
+	FOILWORK_TRIALS=$(or $(TRIALS),20000) cargo test --release --features cli --test integration -- hostile faults:: --nocapture
 
 format:
 	@.ci/environment .venv

@@ -101,7 +101,12 @@ fn cells(reading: &StrandReading) -> Vec<String> {
 /// A cell in quotes where it needs them. Line breaks become spaces: a reading is one line.
 fn quoted(cell: &str) -> String {
     let flat = flat(cell);
-    if flat.contains([',', '"']) { format!("\"{}\"", flat.replace('"', "\"\"")) } else { flat }
+    // A line that begins with a bracket would be read as one of JSON.
+    if flat.contains([',', '"']) || flat.starts_with(['{', '[']) {
+        format!("\"{}\"", flat.replace('"', "\"\""))
+    } else {
+        flat
+    }
 }
 
 /// Line breaks become spaces.
@@ -251,7 +256,7 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
     let said = |name: &str, error: String| format!("{name}: {error}");
     let percent = |name: &str| MassFraction::from_ww_percent(number(name)?).map_err(|e| said(name, e.to_string()));
     let level = |name: &str| Level::new(number(name)?).map_err(|e| said(name, e.to_string()));
-    let name = |name: &str| Some(cell(name)).filter(|text| !text.is_empty());
+    let name = |name: &str| Some(flat(&cell(name)).trim().to_owned()).filter(|text| !text.is_empty());
     let on_hair = Interval::new(
         percent("on_hair_low_ww_percent")?,
         percent("on_hair_ww_percent")?,

@@ -4,6 +4,7 @@ mod colour;
 mod day;
 mod hair;
 mod head;
+mod hostile;
 mod interval;
 mod lift;
 mod limits;

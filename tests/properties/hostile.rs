@@ -1,0 +1,304 @@
+//! Hostile text: every reader, and the whole way from a text to sheets and pages, on examples that were cut, doubled,
+//! swapped and filled with what nobody would write. Nothing may panic, and what was read reads the same when written.
+//!
+//! `FOILWORK_TRIALS=100000 cargo test --release --features cli --test integration hostile` tries more.
+
+use foilwork::{
+    business, colour, lift, limits, mix, money, peroxide,
+    reader::Format,
+    record,
+    service::{self, ServiceFile},
+    sheet, shop,
+};
+use std::{
+    collections::BTreeSet,
+    fs,
+    panic::{AssertUnwindSafe, catch_unwind},
+    path::Path,
+};
+
+/// What a careless hand, another program or malice puts where a word or a number is wanted.
+const ODD: [&str; 40] = [
+    "",
+    "0",
+    "-0",
+    "-1",
+    "1e308",
+    "-1e308",
+    "1e-320",
+    "nan",
+    "inf",
+    "-inf",
+    "999999999999999999999",
+    "0.1e",
+    "1_000",
+    "0x1f",
+    "true",
+    "null",
+    "[]",
+    "{}",
+    "[[",
+    "]]",
+    "[[section]]",
+    "=",
+    ",",
+    ";",
+    "\"",
+    "\"\"\"",
+    "'",
+    "#",
+    "\\u0000",
+    "\u{0}",
+    "\u{1b}[2J",
+    "\u{202e}",
+    "\u{feff}",
+    "\u{2028}",
+    "\r\n",
+    "é",
+    "👩‍🔬",
+    "6 % w/w",
+    "1:2",
+    "2026-02-30T25:61",
+];
+
+fn trials(usual: u64) -> u64 {
+    std::env::var("FOILWORK_TRIALS").ok().and_then(|count| count.parse().ok()).unwrap_or(usual)
+}
+
+/// SplitMix64: the same texts at every run.
+struct Dice(u64);
+
+impl Dice {
+    fn below(&mut self, end: usize) -> usize {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        ((z ^ (z >> 31)) % (end.max(1) as u64)) as usize
+    }
+
+    fn pick<'t, T>(&mut self, of: &'t [T]) -> &'t T {
+        &of[self.below(of.len())]
+    }
+}
+
+fn is_of_a_word(c: char) -> bool {
+    c.is_alphanumeric() || "._-+%:".contains(c)
+}
+
+/// The words of a text, as places in it.
+fn words(text: &str) -> Vec<(usize, usize)> {
+    let mut found: Vec<(usize, usize)> = Vec::new();
+    for (at, c) in text.char_indices().filter(|(_, c)| is_of_a_word(*c)) {
+        match found.last_mut() {
+            Some((_, end)) if *end == at => *end = at + c.len_utf8(),
+            _ => found.push((at, at + c.len_utf8())),
+        }
+    }
+    found
+}
+
+/// A text with one to four changes, mostly one, and the words that changes may bring in.
+fn changed(text: &str, vocabulary: &[String], dice: &mut Dice) -> String {
+    let mut text = text.to_owned();
+    for _ in 0..*dice.pick(&[1, 1, 1, 2, 4]) {
+        let lines: Vec<String> = text.lines().map(str::to_owned).collect();
+        match dice.below(8) {
+            // A word becomes another, or something odd.
+            0..=3 => {
+                let places = words(&text);
+                if !places.is_empty() {
+                    let (start, end) = *dice.pick(&places);
+                    let new =
+                        if dice.below(2) == 0 { (*dice.pick(&ODD)).to_owned() } else { dice.pick(vocabulary).clone() };
+                    text.replace_range(start..end, &new);
+                }
+            }
+            4 if !lines.is_empty() => {
+                let (from, to) = (dice.below(lines.len()), dice.below(lines.len()));
+                let mut lines = lines;
+                let line = lines[from].clone();
+                lines.insert(to, line);
+                text = lines.join("\n");
+            }
+            5 if !lines.is_empty() => {
+                let mut lines = lines;
+                lines.remove(dice.below(lines.len()));
+                text = lines.join("\n");
+            }
+            6 => {
+                let ends: Vec<usize> = text.char_indices().map(|(at, _)| at).collect();
+                if !ends.is_empty() {
+                    text.truncate(*dice.pick(&ends));
+                }
+            }
+            _ => {
+                let ends: Vec<usize> = text.char_indices().map(|(at, _)| at).collect();
+                if !ends.is_empty() {
+                    let odd: &str = dice.pick::<&str>(&ODD);
+                    text.insert_str(*dice.pick(&ends), odd);
+                }
+            }
+        }
+    }
+    text
+}
+
+fn texts(folder: &str, endings: &[&str]) -> Vec<String> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    let mut paths: Vec<_> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    paths.sort();
+    let wanted = |path: &&std::path::PathBuf| {
+        let name = path.file_name().unwrap().to_string_lossy();
+        endings.iter().any(|ending| name.ends_with(ending)) && !name.contains("schema")
+    };
+    paths.iter().filter(wanted).map(|path| fs::read_to_string(path).unwrap()).collect()
+}
+
+fn vocabulary(seeds: &[String]) -> Vec<String> {
+    let all: BTreeSet<&str> =
+        seeds.iter().flat_map(|text| words(text).into_iter().map(move |(start, end)| &text[start..end])).collect();
+    all.into_iter().map(str::to_owned).collect()
+}
+
+/// Runs `read` on so many changed texts and says which one panicked. Gives how many were accepted.
+fn hunt(seeds: &[String], usual: u64, read: impl Fn(&str) -> bool) -> u64 {
+    let vocabulary = vocabulary(seeds);
+    let mut accepted = 0;
+    for trial in 0..trials(usual) {
+        let mut dice = Dice(trial);
+        let text = changed(dice.pick::<String>(seeds), &vocabulary, &mut dice);
+        let outcome = catch_unwind(AssertUnwindSafe(|| read(&text)));
+        accepted += u64::from(outcome.unwrap_or_else(|_| panic!("trial {trial} panics on {text:?}")));
+    }
+    accepted
+}
+
+/// Everything that is made of a plan.
+fn look_at(file: &ServiceFile) -> bool {
+    let Ok(plan) = service::plan(file) else { return false };
+    let shown = [
+        sheet::bench_sheet(&plan),
+        sheet::bench_page(&plan),
+        sheet::guest_page(&plan),
+        sheet::day_sheet(&plan),
+        sheet::head_map(&plan).unwrap_or_default(),
+        sheet::head_map_text(&plan).unwrap_or_default(),
+        serde_json::to_string(&plan).unwrap(),
+    ];
+    assert!(!shown[0].contains("NaN") && !shown[1].contains("NaN"), "not-a-number on a sheet");
+    true
+}
+
+fn service_hunt(endings: &[&str], format: Format) {
+    // What is valid comes up as often as all that is broken already.
+    let valid: Vec<String> = texts("examples", endings).into_iter().filter(|text| text.contains("section")).collect();
+    let broken = texts("examples/broken", endings);
+    let times = broken.len() / valid.len();
+    let services: Vec<String> =
+        broken.into_iter().chain(valid.iter().cycle().take(valid.len() * times).cloned()).collect();
+    let shop = shop::parse_shop(&fs::read_to_string("examples/juniper_and_tide.toml").unwrap(), Format::Toml).unwrap();
+    let accepted = hunt(&services, 400, |text| {
+        let alone = service::parse(text, format);
+        let Ok(file) = alone.or_else(|_| service::parse_with_shop(text, format, &shop)) else { return false };
+        // The same file in the other language is the same file.
+        let json = serde_json::to_string(&file).unwrap();
+        assert_eq!(service::parse(&json, Format::Json).as_ref(), Ok(&file), "another file as JSON");
+        look_at(&file)
+    });
+    assert!(accepted > trials(400) / 50, "hardly any text was accepted: {accepted}");
+}
+
+#[test]
+fn no_service_file_in_toml_panics() {
+    service_hunt(&[".toml"], Format::Toml);
+}
+
+#[test]
+fn no_service_file_in_json_panics() {
+    service_hunt(&[".json"], Format::Json);
+}
+
+#[test]
+fn no_shop_or_list_panics() {
+    let euro = money::Currency::from_code("EUR").unwrap();
+    let shops = texts("examples", &["juniper_and_tide.toml"]);
+    let accepted =
+        hunt(&shops, 600, |text| shop::parse_shop(text, Format::Toml).is_ok_and(|file| shop::Shop::new(&file).is_ok()));
+    assert!(accepted > 0);
+    let lists = texts("examples", &["services.csv"]);
+    assert!(hunt(&lists, 1_500, |text| business::list::parse_csv(text, euro).is_ok()) > 0);
+    let lists = texts("examples", &["services.json"]);
+    assert!(hunt(&lists, 1_500, |text| business::list::parse_json(text, euro).is_ok()) > 0);
+    hunt(&texts("examples", &["quote.csv"]), 1_500, |text| business::read_cost_ranges(text, euro).is_ok());
+}
+
+#[test]
+fn no_table_book_or_log_panics() {
+    let limits = texts("src/limits/data", &["limits.csv"]);
+    let few: Vec<String> = limits.iter().map(|text| text.lines().take(12).collect::<Vec<_>>().join("\n")).collect();
+    assert!(
+        hunt(&few, 800, |text| limits::Table::from_csv("house", text)
+            .is_ok_and(|table| !table.listing().to_string().is_empty()))
+            > 0
+    );
+    let books = texts("examples", &["strands.csv"]);
+    let accepted = hunt(&books, 800, |text| {
+        let book = lift::read_strand_book(text);
+        let again: String = book.readings.iter().map(|reading| lift::strand_line(Some(reading))).collect();
+        assert_eq!(lift::read_strand_book(&(lift::strand_line(None) + &again)).readings, book.readings);
+        !book.readings.is_empty()
+    });
+    assert!(accepted > 0);
+    let logs = texts("examples", &[".jsonl"]);
+    let accepted = hunt(&logs, 800, |text| {
+        let log = record::read_log(text);
+        let again: String = log.entries.iter().map(record::log_line).collect();
+        assert_eq!(record::read_log(&again).entries, log.entries);
+        let told = record::instructions(&record::replay(&log.entries));
+        assert!(told.iter().all(|instruction| !instruction.text.is_empty()));
+        !log.entries.is_empty()
+    });
+    assert!(accepted > 0);
+}
+
+/// What is printed reads back as the same.
+#[test]
+fn no_short_text_panics() {
+    fn reads_back<T: std::str::FromStr + ToString + PartialEq + std::fmt::Debug>(text: &str) -> bool {
+        let Ok(value) = text.parse::<T>() else { return false };
+        assert_eq!(value.to_string().parse::<T>().ok().as_ref(), Some(&value), "{text:?} is printed otherwise");
+        true
+    }
+    let seeds: Vec<String> = [
+        "30 g Foam Line powder + 60 g developer 6",
+        "1:1.5",
+        "6 % w/w",
+        "20 volumes",
+        "35.50 EUR",
+        "6.5",
+        "7/3",
+        "pale yellow",
+        "#aabbcc",
+        "7722-84-1",
+        "30 ml water + 1:2 + 5 %",
+        "L* 60 a* 10 b* 30",
+    ]
+    .map(str::to_owned)
+    .to_vec();
+    let accepted = hunt(&seeds, 6_000, |text| {
+        let euro = money::Currency::from_code("EUR").unwrap();
+        let _ = money::Money::parse(text, euro);
+        let _ = text.parse::<mix::Cas>();
+        let _ = text.parse::<colour::SeenPigment>();
+        let _ = text.parse::<colour::Lab>();
+        let read = [
+            reads_back::<mix::Recipe>(text),
+            reads_back::<mix::Ratio>(text),
+            reads_back::<peroxide::StatedStrength>(text),
+            reads_back::<colour::Level>(text),
+        ];
+        read.contains(&true)
+    });
+    assert!(accepted > 100, "{accepted}");
+}
