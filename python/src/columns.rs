@@ -1,20 +1,24 @@
 //! Numbers or arrays of numbers in, the same out: what every column-wise function of the Python module shares.
 //!
-//! A function takes its arguments as [`Column`], its `errors=` keyword as [`OnRefusal`], and calls [`apply`] with a scalar rule of
-//! the core (or [`apply_kernel`] where the core has a kernel for the whole column). Arguments broadcast as those of a
+//! A function takes its arguments as [`Column`], its keywords `errors=`, `out=` and `where=` as a [`How`], and calls [`apply_kernel`]
+//! with a kernel of the core for the whole column (or [`apply`], where it has a scalar rule only). Arguments broadcast as those of a
 //! NumPy universal function do; the arithmetic is float64; a missing value (NaN) in an array stays missing; only numbers
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
 use crate::{
     bounds::Estimate,
     error::{FoilworkError, OutOfRangeWarning, raise},
+    layout::{Spread, in_one_piece},
     sequence::room_for,
+    target::{How, Target},
 };
 use foilwork::column::{self, Cells, ColumnError, ColumnOutcome, rows};
 use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
+    PyTypeInfo,
     exceptions::PyTypeError,
     prelude::*,
+    sync::PyOnceLock,
     types::{PyBool, PyFloat, PyInt, PyString, PyTuple},
 };
 use std::error::Error;
@@ -61,7 +65,10 @@ impl<'py> FromPyObject<'_, 'py> for Column<'py> {
         if obj.is_none() || obj.is_instance_of::<PyBool>() || obj.is_instance_of::<PyString>() {
             return Err(refuse());
         }
-        if !obj.is_instance_of::<PyInt>() && (obj.hasattr("__array__")? || obj.hasattr("__len__")?) {
+        if let Some(array) = plain(&obj) {
+            return Ok(Self::Array(array));
+        }
+        if !obj.is_instance_of::<PyInt>() && (obj.hasattr("__array__")? || obj.hasattr("__len__")? || is_arrow(&obj)?) {
             return Self::from_array_like(&obj);
         }
         obj.extract().map(Self::Number).map_err(|_| refuse())
@@ -69,7 +76,7 @@ impl<'py> FromPyObject<'_, 'py> for Column<'py> {
 }
 
 impl<'py> Column<'py> {
-    /// Anything NumPy makes an array of numbers from; masked elements are missing.
+    /// Anything NumPy makes an array of numbers from, and columns of the Arrow world; masked elements and nulls are missing.
     fn from_array_like(obj: &Bound<'py, PyAny>) -> PyResult<Self> {
         let py = obj.py();
         let numpy = py.import("numpy").map_err(|error| {
@@ -77,17 +84,26 @@ impl<'py> Column<'py> {
             told.set_cause(py, Some(error));
             told
         })?;
-        let array = if obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)? {
+        let mut array = if obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)? {
             obj.call_method1("astype", ("float64",))?.call_method1("filled", (f64::NAN,))?
+        } else if is_arrow(obj)? && !obj.hasattr("__array__")? {
+            py.import("foilwork.arrow")?.call_method1("values", (obj,))?
         } else {
             numpy.call_method1("asarray", (obj,))?
         };
-        let dtype = array.getattr("dtype")?;
+        let mut dtype = array.getattr("dtype")?;
+        // NumPy makes objects of numbers and nulls.
+        if dtype.getattr("kind")?.extract::<char>()? == 'O' && is_arrow(obj)? {
+            array = py.import("foilwork.arrow")?.call_method1("values", (obj,))?;
+            dtype = array.getattr("dtype")?;
+        }
         if !matches!(dtype.getattr("kind")?.extract()?, 'i' | 'u' | 'f') {
             return Err(PyTypeError::new_err(format!("expected numbers, not an array of {}", dtype.str()?)));
         }
-        let floats =
-            array.call_method1("astype", ("float64", "K", "unsafe", true, false))?.cast_into::<PyArrayDyn<f64>>()?;
+        let floats = array.call_method1("astype", ("float64", "K", "unsafe", true, false))?;
+        // Out of step with the words of the machine, as in a packed record: NumPy's copy is in step.
+        let aligned = floats.getattr("flags")?.getattr("aligned")?.is_truthy()?;
+        let floats = if aligned { floats } else { floats.call_method0("copy")? }.cast_into::<PyArrayDyn<f64>>()?;
         match floats.ndim() {
             more if more > MOST_DIMENSIONS => {
                 Err(FoilworkError::new_err(format!("an array of {more} dimensions: give at most {MOST_DIMENSIONS}")))
@@ -116,43 +132,32 @@ impl<'py> Column<'py> {
             Self::Array(array) => array.shape(),
         }
     }
-
-    /// The values in row order, repeated where the shape asks for it.
-    ///
-    /// NumPy makes the copy where one is needed: it raises ``MemoryError`` where there is no room for it.
-    pub fn values(&self, py: Python<'py>, shape: &[usize]) -> PyResult<Spread<'py>> {
-        let array = match self {
-            Self::Number(number) => return Ok(Spread::Same(*number)),
-            Self::Array(array) => array,
-        };
-        if array.shape() == shape && array.is_c_contiguous() {
-            return Ok(Spread::Each(array.as_any().clone().cast_into::<PyArrayDyn<f64>>()?.readonly()));
-        }
-        let numpy = py.import("numpy")?;
-        let view = numpy.call_method1("broadcast_to", (array.as_any(), PyTuple::new(py, shape)?))?;
-        let copy = numpy.call_method1("ascontiguousarray", (view,))?;
-        Ok(Spread::Each(copy.cast_into::<PyArrayDyn<f64>>()?.readonly()))
-    }
 }
 
-/// A column brought to the common shape.
-pub enum Spread<'py> {
-    Same(f64),
-    Each(PyReadonlyArrayDyn<'py, f64>),
+/// An array as the kernels take it: no conversion, no subclass with ways of its own.
+fn plain<'py>(obj: &Bound<'py, PyAny>) -> Option<PyReadonlyArrayDyn<'py, f64>> {
+    let array = obj.cast::<PyArrayDyn<f64>>().ok()?;
+    let usual =
+        obj.get_type().is(PyArrayDyn::<f64>::type_object(obj.py())) && (1..=MOST_DIMENSIONS).contains(&array.ndim());
+    // A slice is asked for only to know that the values are in step with the words of the machine.
+    let read = array.try_readonly().ok().filter(|_| usual)?;
+    read.as_slice().is_ok().then_some(read)
 }
 
-impl Spread<'_> {
-    fn cells(&self) -> PyResult<Cells<'_>> {
-        match self {
-            Self::Same(number) => Ok(Cells::Same(*number)),
-            Self::Each(values) => Ok(Cells::Each(values.as_slice().map_err(raise)?)),
-        }
-    }
+/// NumPy itself, looked up once.
+pub fn numpy_module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
+    static NUMPY: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
+    NUMPY.get_or_try_init(py, || py.import("numpy").map(Bound::unbind)).map(|module| module.bind(py))
+}
+
+/// Whether an object shows the PyCapsule interface of Arrow.
+fn is_arrow(obj: &Bound<'_, PyAny>) -> PyResult<bool> {
+    Ok(obj.hasattr("__arrow_c_array__")? || obj.hasattr("__arrow_c_stream__")?)
 }
 
 /// An array for the results, made by NumPy itself: it raises ``MemoryError`` where there is no room.
 pub fn results<'py>(py: Python<'py>, shape: &[usize]) -> PyResult<Bound<'py, PyArrayDyn<f64>>> {
-    let made = py.import("numpy")?.call_method1("zeros", (PyTuple::new(py, shape)?,))?;
+    let made = numpy_module(py)?.call_method1("empty", (PyTuple::new(py, shape)?,))?;
     Ok(made.cast_into::<PyArrayDyn<f64>>()?)
 }
 
@@ -179,20 +184,34 @@ pub fn common_shape(columns: &[&Column<'_>]) -> PyResult<Option<Vec<usize>>> {
     Ok(Some(shape))
 }
 
-/// Applies a scalar rule of the core to columns: `N` arguments, `M` results.
+/// Applies a scalar rule of the core to columns, row by row: `N` arguments, `M` results.
 ///
 /// With numbers only, the rule's own error is raised; with arrays, the error also names the row.
 pub fn apply<'py, const N: usize, const M: usize, E: Error>(
     py: Python<'py>,
     columns: [&Column<'py>; N],
-    on_refusal: OnRefusal,
-    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+    how: How<'py>,
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Send + Sync,
 ) -> PyResult<[Bound<'py, PyAny>; M]> {
-    let Some(shape) = common_shape(&columns)? else {
+    let kernel = |cells: [Cells<'_>; N], out: [&mut [f64]; M]| rows(cells, out, &rule);
+    apply_kernel(py, columns, how, &rule, kernel)
+}
+
+/// Applies a whole-column kernel of the core; `rule` is the scalar form, for numbers and for the text of an error.
+///
+/// Other threads run while the kernel does.
+pub fn apply_kernel<'py, const N: usize, const M: usize, E: Error>(
+    py: Python<'py>,
+    columns: [&Column<'py>; N],
+    how: How<'py>,
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+    kernel: impl FnOnce([Cells<'_>; N], [&mut [f64]; M]) -> Result<ColumnOutcome, ColumnError> + Send,
+) -> PyResult<[Bound<'py, PyAny>; M]> {
+    let Some(shape) = how.shape(&columns)? else {
         let numbers = columns.map(|column| if let Column::Number(number) = column { *number } else { f64::NAN });
         let found = match rule(numbers) {
             Ok(found) => found,
-            Err(error) if on_refusal == OnRefusal::Raise => return Err(raise(error)),
+            Err(error) if how.errors == OnRefusal::Raise => return Err(raise(error)),
             Err(_) if numbers.iter().any(|number| number.is_nan()) => [f64::NAN; M],
             Err(error) => {
                 warn(py, 1, "", &error)?;
@@ -201,53 +220,31 @@ pub fn apply<'py, const N: usize, const M: usize, E: Error>(
         };
         return Ok(found.map(|number| PyFloat::new(py, number).into_any()));
     };
+    let masked = how.masked(py, columns.first().copied(), &shape)?;
     let mut spread = Vec::with_capacity(N);
-    for column in columns {
-        spread.push(column.values(py, &shape)?);
+    for (place, column) in columns.iter().enumerate() {
+        let column = masked.as_ref().filter(|_| place == 0).unwrap_or(column);
+        spread.push(Spread::new(py, column, &shape)?);
     }
-    let cells = spread.iter().map(Spread::cells).collect::<PyResult<Vec<_>>>()?;
-    let cells: [Cells<'_>; N] = std::array::from_fn(|i| cells[i]);
-    let made = (0..M).map(|_| results(py, &shape)).collect::<PyResult<Vec<_>>>()?;
-    let made: [Bound<'py, PyArrayDyn<f64>>; M] = std::array::from_fn(|i| made[i].clone());
+    let targets = how.targets::<M>(py, &columns, &shape)?;
     {
-        let mut writers = made.each_ref().map(PyArrayMethods::readwrite);
+        let views = spread.iter().map(Spread::view).collect::<PyResult<Vec<_>>>()?;
+        let cells: [Cells<'_>; N] = std::array::from_fn(|i| views[i].cells());
+        let mut writers = targets.iter().map(Target::writer).collect::<PyResult<Vec<_>>>()?;
         let mut slices = Vec::with_capacity(M);
         for writer in &mut writers {
             slices.push(writer.as_slice_mut().map_err(raise)?);
         }
         let mut slices = slices.into_iter();
         let outputs: [&mut [f64]; M] = std::array::from_fn(|_| slices.next().unwrap_or_default());
-        let outcome = rows(cells, outputs, &rule).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(cells.map(|column| column.get(row))).err())?;
+        let outcome = py.detach(|| kernel(cells, outputs)).map_err(raise)?;
+        settle(py, outcome, &shape, how.errors, |row| rule(cells.map(|column| column.get(row))).err())?;
     }
-    Ok(made.map(Bound::into_any))
-}
-
-/// Applies a whole-column kernel of the core to one column; `rule` is the scalar form, for a number and for the text of
-/// an error.
-pub fn apply_kernel<'py, E: Error>(
-    py: Python<'py>,
-    column: &Column<'py>,
-    on_refusal: OnRefusal,
-    rule: impl Fn(f64) -> Result<f64, E>,
-    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
-) -> PyResult<Bound<'py, PyAny>> {
-    let Column::Array(array) = column else {
-        let [result] = apply(py, [column], on_refusal, |[number]| rule(number).map(|found| [found]))?;
-        return Ok(result);
-    };
-    let shape = array.shape().to_vec();
-    let result = results(py, &shape)?;
-    {
-        let spread = column.values(py, &shape)?;
-        let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
-        let values = values.as_slice().map_err(raise)?;
-        let cells = Cells::Each(values);
-        let mut writer = result.readwrite();
-        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(cells.get(row)).err())?;
+    let mut given = Vec::with_capacity(M);
+    for target in targets {
+        given.push(target.handed_back(py, &how)?);
     }
-    Ok(result.into_any())
+    Ok(std::array::from_fn(|i| given[i].clone()))
 }
 
 /// Applies a rule that gives an estimate with its bounds: `Bounds` for a number, three arrays for an array.
@@ -255,7 +252,7 @@ pub fn apply_bounded<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
     on_refusal: OnRefusal,
-    rule: impl Fn(f64) -> Result<[f64; 3], E> + Sync,
+    rule: impl Fn(f64) -> Result<[f64; 3], E> + Send + Sync,
 ) -> PyResult<Bound<'py, PyAny>> {
     apply_bounded_kernel(py, column, on_refusal, &rule, |values, out| column::bounded(values, out, &rule))
 }
@@ -265,23 +262,24 @@ pub fn apply_bounded_kernel<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
     on_refusal: OnRefusal,
-    rule: impl Fn(f64) -> Result<[f64; 3], E>,
-    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
+    rule: impl Fn(f64) -> Result<[f64; 3], E> + Send + Sync,
+    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
     let Column::Array(array) = column else {
-        let found = apply(py, [column], on_refusal, |[number]| rule(number))?;
+        let kernel = |cells: [Cells<'_>; 1], out: [&mut [f64]; 3]| rows(cells, out, |[number]| rule(number));
+        let found = apply_kernel(py, [column], on_refusal.into(), |[number]| rule(number), kernel)?;
         let [low, best, high] = found.map(|bound| bound.extract::<f64>());
         return Ok(Estimate([low?, best?, high?]).into_pyobject(py)?.into_any());
     };
     let shape = array.shape().to_vec();
     let result = results(py, &[shape.as_slice(), &[3]].concat())?;
     {
-        let spread = column.values(py, &shape)?;
-        let cells = spread.cells()?;
-        let Cells::Each(values) = cells else { return Err(PyTypeError::new_err("expected an array")) };
+        let whole = in_one_piece(py, column, &shape)?;
+        let values = whole.as_slice().map_err(raise)?;
         let mut writer = result.readwrite();
-        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(cells.get(row)).err())?;
+        let out = writer.as_slice_mut().map_err(raise)?;
+        let outcome = py.detach(|| kernel(values, out)).map_err(raise)?;
+        settle(py, outcome, &shape, on_refusal, |row| rule(Cells::Each(values).get(row)).err())?;
     }
     let whole = py.import("builtins")?.getattr("Ellipsis")?;
     let bound = |place: usize| result.as_any().get_item((&whole, place));

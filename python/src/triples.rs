@@ -1,15 +1,16 @@
 //! Colour coordinates in, colour coordinates or differences out: three numbers, or arrays whose last axis has length 3.
 
 use crate::{
-    columns::{Column, OnRefusal, Spread, apply, common_shape, results, settle},
+    columns::{Column, OnRefusal, apply, common_shape, results, settle},
     error::{FoilworkError, raise},
+    layout::in_one_piece,
 };
 use foilwork::{
     colour::White,
     column::{self, Cells, ColumnError, ColumnOutcome, Coordinates},
 };
-use numpy::PyArrayMethods;
-use pyo3::{exceptions::PyTypeError, prelude::*, types::PyTuple};
+use numpy::{PyArrayMethods, PyReadonlyArrayDyn};
+use pyo3::{prelude::*, types::PyTuple};
 use std::error::Error;
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
@@ -43,12 +44,12 @@ impl<'py> Triples<'py> {
         py: Python<'py>,
         errors: OnRefusal,
         (turn, white): (Coordinates, White),
-        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
+        rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Send + Sync,
     ) -> PyResult<Bound<'py, PyAny>> {
         match self {
             Self::One(one) => {
                 let [a, b, c] = &one.map(Column::Number);
-                Ok(PyTuple::new(py, apply(py, [a, b, c], errors, rule)?)?.into_any())
+                Ok(PyTuple::new(py, apply(py, [a, b, c], errors.into(), rule)?)?.into_any())
             }
             Self::Many(column) => {
                 apply_triples(py, column, errors, rule, |values, out| column::coordinates(turn, white, values, out))
@@ -63,14 +64,14 @@ pub fn apply_pairs<'py, E: Error>(
     py: Python<'py>,
     pair: [&Triples<'py>; 2],
     on_refusal: OnRefusal,
-    rule: impl Fn([[f64; 3]; 2]) -> Result<f64, E>,
-    kernel: impl FnOnce([column::Triples<'_>; 2], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
+    rule: impl Fn([[f64; 3]; 2]) -> Result<f64, E> + Send + Sync,
+    kernel: impl FnOnce([column::Triples<'_>; 2], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
     let arrays = match pair {
         [Triples::One([l1, a1, b1]), Triples::One([l2, a2, b2])] => {
             let [l1, a1, b1, l2, a2, b2] = &[l1, a1, b1, l2, a2, b2].map(|number| Column::Number(*number));
             let rule = |[l1, a1, b1, l2, a2, b2]: [f64; 6]| rule([[l1, a1, b1], [l2, a2, b2]]).map(|found| [found]);
-            let [result] = apply(py, [l1, a1, b1, l2, a2, b2], on_refusal, rule)?;
+            let [result] = apply(py, [l1, a1, b1, l2, a2, b2], on_refusal.into(), rule)?;
             return Ok(result);
         }
         [Triples::Many(first), Triples::Many(second)] => vec![first, second],
@@ -79,7 +80,7 @@ pub fn apply_pairs<'py, E: Error>(
     let shape = common_shape(&arrays)?.unwrap_or_default();
     let mut spread = Vec::with_capacity(2);
     for array in &arrays {
-        spread.push(array.values(py, &shape)?);
+        spread.push(in_one_piece(py, array, &shape)?);
     }
     let mut rows = spread.iter().map(rows_of);
     let mut triples = |of: &Triples<'py>| match of {
@@ -91,18 +92,16 @@ pub fn apply_pairs<'py, E: Error>(
     let result = results(py, shape)?;
     {
         let mut writer = result.readwrite();
-        let outcome = kernel(pair, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
+        let out = writer.as_slice_mut().map_err(raise)?;
+        let outcome = py.detach(|| kernel(pair, out)).map_err(raise)?;
         settle(py, outcome, shape, on_refusal, |row| rule(pair.map(|colours| colours.get(row))).err())?;
     }
     Ok(result.into_any())
 }
 
 /// An array in one piece, as rows of three.
-fn rows_of<'a>(array: &'a Spread<'_>) -> PyResult<column::Triples<'a>> {
-    match array {
-        Spread::Same(number) => Ok(column::Triples::Columns([Cells::Same(*number); 3])),
-        Spread::Each(values) => Ok(column::Triples::Rows(values.as_slice().map_err(raise)?)),
-    }
+fn rows_of<'a>(array: &'a PyReadonlyArrayDyn<'_, f64>) -> PyResult<column::Triples<'a>> {
+    Ok(column::Triples::Rows(array.as_slice().map_err(raise)?))
 }
 
 /// Applies a rule of three numbers to three along the last axis of an array, which has length 3, by its kernel; what the
@@ -111,17 +110,17 @@ fn apply_triples<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
     on_refusal: OnRefusal,
-    rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Sync,
-    kernel: impl Fn(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError>,
+    rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Send + Sync,
+    kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
     let shape = column.shape().to_vec();
     let result = results(py, &shape)?;
     {
-        let spread = column.values(py, &shape)?;
-        let Spread::Each(values) = &spread else { return Err(PyTypeError::new_err("expected an array")) };
-        let values = values.as_slice().map_err(raise)?;
+        let whole = in_one_piece(py, column, &shape)?;
+        let values = whole.as_slice().map_err(raise)?;
         let mut writer = result.readwrite();
-        let outcome = kernel(values, writer.as_slice_mut().map_err(raise)?).map_err(raise)?;
+        let out = writer.as_slice_mut().map_err(raise)?;
+        let outcome = py.detach(|| kernel(values, out)).map_err(raise)?;
         let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
         let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
         settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;

@@ -2,23 +2,38 @@
 //!
 //! A column keeps the shape of its input whatever is in it: not-a-number stays not-a-number, and a value that the
 //! scalar rule refuses becomes not-a-number and is counted in the [`ColumnOutcome`]. Nothing is allocated but
-//! for the threads that long columns of colours are worked off with.
+//! for the threads that long columns are worked off with.
+//!
+//! An input is a [`Cells`]: one number for all rows, a slice, or a [`Draw`] that fetches rows from wherever they lie. Most
+//! kernels go over a block of rows without a branch and ask the scalar rule only about the rows that fall out of range;
+//! every good row is the scalar rule's bit for bit.
 
+mod ageing;
+mod blend;
 mod bounded;
+mod by_unit;
+mod cells;
 mod coordinates;
 mod difference;
+mod levels;
 mod lift;
+mod make_up;
 mod outcome;
 mod rows;
 mod split;
 mod strength;
 mod triples;
 
+pub use ageing::{half_lives, loss_rates, rates_of_half_lives, strengths_after, times_until};
+pub use blend::{WhichMass, blends};
 pub use bounded::bounded;
+pub use cells::{Cells, Draw};
 pub use coordinates::{Coordinates, coordinates};
 pub use difference::ciede2000;
+pub use levels::{formula_levels, lifts_needed, result_levels};
 pub use lift::levels_after;
+pub use make_up::{WhichVolume, make_ups, strengths_after_make_up};
 pub use outcome::{ColumnError, ColumnOutcome};
-pub use rows::{Cells, rows};
-pub use strength::convert_strengths;
+pub use rows::rows;
+pub use strength::{convert_intervals, convert_strengths, convert_strengths_at, densities, density_intervals};
 pub use triples::Triples;

@@ -1,4 +1,4 @@
-use crate::peroxide::ConversionError;
+use crate::peroxide::{ConversionError, StrengthUnit};
 
 /// What became of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -14,9 +14,14 @@ impl ColumnOutcome {
     /// Counts a row that is out of range, unless it lacks a value.
     pub(super) fn refuse_unless_missing<'a>(&mut self, row: usize, values: impl IntoIterator<Item = &'a f64>) {
         if !values.into_iter().any(|value| value.is_nan()) {
-            self.refused += 1;
-            self.first.get_or_insert(row);
+            self.refuse(row);
         }
+    }
+
+    /// Counts a row that the rule refuses.
+    pub(super) fn refuse(&mut self, row: usize) {
+        self.refused += 1;
+        self.first.get_or_insert(row);
     }
 }
 
@@ -31,6 +36,12 @@ pub enum ColumnError {
         got: usize,
         /// Length of the first column.
         want: usize,
+    },
+    /// What is made up to a mark counts by volume.
+    #[error("{unit} counts by mass: weigh it (dilute), or convert it to a unit that counts by volume")]
+    ByMass {
+        /// The unit.
+        unit: StrengthUnit,
     },
     /// The conditions hold for no row at all.
     #[error(transparent)]

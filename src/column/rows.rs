@@ -1,86 +1,19 @@
-use super::{ColumnError, ColumnOutcome};
+use super::{
+    Cells, ColumnError, ColumnOutcome,
+    cells::BLOCK,
+    split::{many_in_parts, share_out},
+};
 
-/// Rows worked on at a time: enough to forget the overhead, few enough for the first cache.
-const BLOCK: usize = 256;
+/// Rows of a cheap rule below which starting a thread costs more than it saves.
+const WORTH_A_THREAD: usize = 1 << 18;
 
-/// An input column: a value for each row, or one for all of them.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Cells<'a> {
-    /// The same value in every row.
-    Same(f64),
-    /// A value for each row.
-    Each(&'a [f64]),
-}
-
-impl Cells<'_> {
-    /// The value in a row.
-    ///
-    /// # Example
-    ///
-    /// ```
-    /// use foilwork::column::Cells;
-    ///
-    /// let strengths = [6.0, 9.0];
-    /// assert_eq!(Cells::from(&strengths[..]).get(1), 9.0);
-    /// assert_eq!(Cells::from(12.0).get(1), 12.0); // one value for all rows
-    /// ```
-    #[inline]
-    #[must_use]
-    pub fn get(&self, row: usize) -> f64 {
-        match self {
-            Self::Same(value) => *value,
-            Self::Each(values) => values.get(row).copied().unwrap_or(f64::NAN),
-        }
-    }
-
-    /// The values of four rows; beyond the last row they are not-a-number.
-    #[inline]
-    pub(super) fn four(&self, start: usize) -> [f64; 4] {
-        match self {
-            Self::Same(value) => [*value; 4],
-            Self::Each(values) => match values.get(start..).and_then(|rest| rest.first_chunk()) {
-                Some(four) => *four,
-                None => [0, 1, 2, 3].map(|lane| self.get(start + lane)),
-            },
-        }
-    }
-
-    /// The values of some rows, into the front of a block.
-    fn copy(&self, start: usize, rows: usize, block: &mut [f64; BLOCK]) {
-        match self {
-            Self::Same(value) => block.fill(*value),
-            Self::Each(values) => {
-                for (slot, value) in block.iter_mut().zip(values.iter().skip(start).take(rows)) {
-                    *slot = *value;
-                }
-            }
-        }
-    }
-
-    pub(super) fn fits(&self, rows: usize) -> Result<(), ColumnError> {
-        match self {
-            Self::Each(values) if values.len() != rows => Err(ColumnError::Length { got: values.len(), want: rows }),
-            _ => Ok(()),
-        }
-    }
-}
-
-impl From<f64> for Cells<'_> {
-    fn from(value: f64) -> Self {
-        Self::Same(value)
-    }
-}
-
-impl<'a> From<&'a [f64]> for Cells<'a> {
-    fn from(values: &'a [f64]) -> Self {
-        Self::Each(values)
-    }
-}
+/// The same for a rule that is asked row by row.
+const WORTH_A_THREAD_BY_RULE: usize = 1 << 14;
 
 /// Applies a scalar rule row by row: `N` input columns, `M` output columns.
 ///
 /// A row with a missing (not-a-number) input gives missing outputs. A row that the rule refuses does too, and is
-/// counted.
+/// counted. Long columns are worked off by all processors.
 ///
 /// # Errors
 ///
@@ -106,34 +39,66 @@ impl<'a> From<&'a [f64]> for Cells<'a> {
 /// ```
 pub fn rows<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
-    mut outputs: [&mut [f64]; M],
-    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+    outputs: [&mut [f64]; M],
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
+) -> Result<ColumnOutcome, ColumnError> {
+    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD_BY_RULE);
+    all_rows(inputs, outputs, parts, |_| ([f64::NAN; M], false), rule)
+}
+
+/// Applies a law without a branch to whole blocks, and the scalar rule to those rows alone that the law does not vouch for.
+///
+/// `law` says with each answer whether it is what `rule` gives, bit for bit; it may say no where it does not know.
+pub(super) fn rows_by_law<const N: usize, const M: usize, E>(
+    inputs: [Cells<'_>; N],
+    outputs: [&mut [f64]; M],
+    law: impl Fn([f64; N]) -> ([f64; M], bool) + Sync,
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
+) -> Result<ColumnOutcome, ColumnError> {
+    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD);
+    all_rows(inputs, outputs, parts, law, rule)
+}
+
+#[inline]
+fn all_rows<const N: usize, const M: usize, E>(
+    inputs: [Cells<'_>; N],
+    outputs: [&mut [f64]; M],
+    parts: usize,
+    law: impl Fn([f64; N]) -> ([f64; M], bool) + Sync,
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let count = outputs.first().map_or(0, |column| column.len());
     inputs.iter().try_for_each(|column| column.fits(count))?;
     outputs.iter().try_for_each(|column| Cells::Each(column).fits(count))?;
+    Ok(many_in_parts(outputs, parts, |first_row, outputs| one_part(&inputs, first_row, outputs, &law, &rule)))
+}
+
+/// Works off the rows of one thread.
+fn one_part<const N: usize, const M: usize, E>(
+    inputs: &[Cells<'_>; N],
+    first_row: usize,
+    mut outputs: [&mut [f64]; M],
+    law: impl Fn([f64; N]) -> ([f64; M], bool),
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+) -> ColumnOutcome {
+    let count = outputs.first().map_or(0, |column| column.len());
+    // The widest lanes that this machine has; the numbers are the same with any.
+    let arch = pulp::Arch::new();
     let mut outcome = ColumnOutcome::default();
-    let mut blocks = [[0.0; BLOCK]; N];
+    let mut scratch = inputs.each_ref().map(Cells::same);
     let mut answers = [[0.0; BLOCK]; M];
     for start in (0..count).step_by(BLOCK) {
         let rows = BLOCK.min(count - start);
-        for (block, column) in blocks.iter_mut().zip(&inputs) {
-            column.copy(start, rows, block);
-        }
-        for row in 0..rows {
-            let values = blocks.each_ref().map(|block| block.get(row).copied().unwrap_or(f64::NAN));
-            let answer = if values.iter().any(|value| value.is_nan()) {
-                [f64::NAN; M]
-            } else {
-                rule(values).unwrap_or_else(|_| {
-                    outcome.refused += 1;
-                    outcome.first.get_or_insert(start + row);
-                    [f64::NAN; M]
-                })
-            };
-            for (block, value) in answers.iter_mut().zip(answer) {
-                if let Some(slot) = block.get_mut(row) {
-                    *slot = value;
+        let mut filled = scratch.iter_mut().zip(inputs);
+        let blocks: [&[f64; BLOCK]; N] = std::array::from_fn(|_| {
+            filled.next().map_or(&MISSING, |(scratch, cells)| cells.block(first_row + start, rows, scratch))
+        });
+        if !arch.dispatch(|| whole_block(blocks, &mut answers, &law)) {
+            for row in 0..rows {
+                let values = at(blocks, row);
+                if !law(values).1 {
+                    let answer = by_rule(values, &rule, || outcome.refuse(first_row + start + row));
+                    put(&mut answers, row, answer);
                 }
             }
         }
@@ -143,5 +108,56 @@ pub fn rows<const N: usize, const M: usize, E>(
             }
         }
     }
-    Ok(outcome)
+    outcome
+}
+
+static MISSING: [f64; BLOCK] = [f64::NAN; BLOCK];
+
+/// The law over a whole block, without a branch for each row so that the loop vectorises; says whether it vouches for all.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+fn whole_block<const N: usize, const M: usize>(
+    blocks: [&[f64; BLOCK]; N],
+    answers: &mut [[f64; BLOCK]; M],
+    law: impl Fn([f64; N]) -> ([f64; M], bool),
+) -> bool {
+    let mut all_good = true;
+    for row in 0..BLOCK {
+        let (answer, good) = law(at(blocks, row));
+        put(answers, row, answer);
+        all_good &= good;
+    }
+    all_good
+}
+
+#[inline]
+fn by_rule<const N: usize, const M: usize, E>(
+    values: [f64; N],
+    rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
+    refuse: impl FnOnce(),
+) -> [f64; M] {
+    if values.iter().any(|value| value.is_nan()) {
+        return [f64::NAN; M];
+    }
+    rule(values).unwrap_or_else(|_| {
+        refuse();
+        [f64::NAN; M]
+    })
+}
+
+/// A row of the blocks. Within a block the bound is known, so nothing is checked.
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn at<const N: usize>(blocks: [&[f64; BLOCK]; N], row: usize) -> [f64; N] {
+    blocks.map(|block| block.get(row).copied().unwrap_or(f64::NAN))
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn put<const M: usize>(answers: &mut [[f64; BLOCK]; M], row: usize, answer: [f64; M]) {
+    for (block, value) in answers.iter_mut().zip(answer) {
+        if let Some(slot) = block.get_mut(row) {
+            *slot = value;
+        }
+    }
 }

@@ -1,7 +1,13 @@
-use super::{ColumnError, ColumnOutcome};
-use crate::peroxide::{
-    Conditions, ConversionError, StrengthUnit,
-    kernel::{Cubic, Ratio, from_ww_percent, g_per_l, g_per_l_each, max_g_per_l, to_ww_percent, ww_percent},
+use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law};
+use crate::{
+    peroxide::{
+        self, Conditions, ConversionError, Strength, StrengthUnit,
+        kernel::{
+            Cubic, MAX_CELSIUS, MAX_STRENGTH_WW, Ratio, from_ww_percent, g_per_l, g_per_l_each, half_width,
+            max_g_per_l, to_ww_percent, ww_percent,
+        },
+    },
+    quantity::{Density, MassFraction, Quantity, Temperature},
 };
 
 /// One unit, one loop: with the unit a constant, nothing is left to decide for each row.
@@ -46,21 +52,18 @@ macro_rules! by_mass {
 /// assert_eq!((outcome.refused, outcome.first), (1, Some(2)));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn convert_strengths(
-    values: &[f64],
+pub fn convert_strengths<'a>(
+    values: impl Into<Cells<'a>>,
     from: StrengthUnit,
     to: StrengthUnit,
     conditions: &Conditions,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    if values.len() != out.len() {
-        return Err(ColumnError::Length { got: out.len(), want: values.len() });
-    }
-    let task = Task { values, max_in: from.max(), max_out: to.max(), out };
+    let task = Task { values: values.into(), from, to, at: *conditions, out };
     let vm = conditions.molar_volume;
     let limit = conditions.max_ww_percent();
     let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
-    let all_good = match (from.is_by_mass(), to.is_by_mass()) {
+    match (from.is_by_mass(), to.is_by_mass()) {
         _ if from == to => task.run(|x| (x, true)),
         (false, false) => match Ratio::between(from, to, vm) {
             Ratio::Times(factor) => task.run(|x| (x * factor, true)),
@@ -84,42 +87,229 @@ pub fn convert_strengths(
                 (encode(ww_percent(concentration, &cubic).min(limit)), concentration <= most)
             }))
         }
-    };
-    Ok(if all_good { ColumnOutcome::default() } else { count(values, out) })
+    }
 }
 
-/// Input and output with the ranges of their units.
-struct Task<'a> {
-    values: &'a [f64],
-    max_in: f64,
-    max_out: f64,
-    out: &'a mut [f64],
+/// A column with its units and the conditions it is converted under.
+struct Task<'a, 'b> {
+    values: Cells<'a>,
+    from: StrengthUnit,
+    to: StrengthUnit,
+    at: Conditions,
+    out: &'b mut [f64],
 }
 
-impl Task<'_> {
-    /// Runs a rule without a branch for each row, so that the loop vectorises; says whether every value was good.
+impl Task<'_, '_> {
+    /// Runs a law without a branch for each row, so that the loop vectorises.
     #[inline]
-    #[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
-    fn run(self, rule: impl Fn(f64) -> (f64, bool)) -> bool {
-        let mut all_good = true;
-        for (&x, slot) in self.values.iter().zip(self.out.iter_mut()) {
-            let (y, known) = rule(x);
-            let good = known & (x >= 0.0) & (x <= self.max_in) & (y >= 0.0) & (y <= self.max_out);
-            *slot = if good { y } else { f64::NAN };
-            all_good &= good;
-        }
-        all_good
+    fn run(self, law: impl Fn(f64) -> (f64, bool) + Sync) -> Result<ColumnOutcome, ColumnError> {
+        let Self { values, from, to, at, out } = self;
+        let (max_in, max_out) = (from.max(), to.max());
+        let law = |[x]: [f64; 1]| {
+            let (y, known) = law(x);
+            ([y], known & within(x, max_in) & within(y, max_out))
+        };
+        rows_by_law([values], [out], law, |[x]| {
+            Ok::<_, ConversionError>([peroxide::convert(Strength::of(x, from)?, to, &at)?.number()])
+        })
     }
 }
 
-/// Tells refused values from missing ones, once there are any.
-fn count(values: &[f64], out: &[f64]) -> ColumnOutcome {
-    let mut outcome = ColumnOutcome::default();
-    for (row, (x, y)) in values.iter().zip(out).enumerate() {
-        if y.is_nan() && !x.is_nan() {
-            outcome.refused += 1;
-            outcome.first.get_or_insert(row);
+/// From 0 to a maximum, without a branch.
+#[inline]
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+pub(super) fn within(x: f64, most: f64) -> bool {
+    (x >= 0.0) & (x <= most)
+}
+
+/// Converts strengths of a product whose temperature is a column too; the other conditions hold for all rows.
+///
+/// # Units
+///
+/// `values` in `from`, `temperature_c` in C, `out` in `to`.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless every column has the rows of `out`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{column::{self, Cells}, peroxide::{Conditions, StrengthUnit}};
+///
+/// let mut wv = [0.0; 2];
+/// let (percent, celsius) = (Cells::Same(12.0), [10.0, 40.0]);
+/// let (from, to) = (StrengthUnit::WwPercent, StrengthUnit::WvPercent);
+/// let outcome =
+///     column::convert_strengths_at(percent, Cells::Each(&celsius), (from, to), &Conditions::default(), &mut wv)?;
+/// assert_eq!((wv.map(|wv| format!("{wv:.2}")), outcome.refused), (["12.54".into(), "12.37".into()], 0)); // warm is thin
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn convert_strengths_at(
+    values: Cells<'_>,
+    temperature_c: Cells<'_>,
+    (from, to): (StrengthUnit, StrengthUnit),
+    product: &Conditions,
+    out: &mut [f64],
+) -> Result<ColumnOutcome, ColumnError> {
+    let law = |[x, celsius]: [f64; 2]| {
+        let (y, _, good) = best(x, celsius, (from, to), product);
+        ([y], good)
+    };
+    rows_by_law([values, temperature_c], [out], law, |[x, celsius]| {
+        let at = Conditions { temperature: Temperature::from_celsius(celsius)?, ..*product };
+        Ok::<_, ConversionError>([peroxide::convert(Strength::of(x, from)?, to, &at)?.number()])
+    })
+}
+
+/// The same with the bounds that the density brings: lower bounds, best values and upper bounds.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless every column has the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{column::{self, Cells}, peroxide::{Conditions, SolutionDensity, StrengthUnit}};
+///
+/// let cream = Conditions::default().with_density(SolutionDensity::Emulsion);
+/// let (mut low, mut best, mut high) = ([0.0; 1], [0.0; 1], [0.0; 1]);
+/// let units = (StrengthUnit::WwPercent, StrengthUnit::Volumes);
+/// let outcome =
+///     column::convert_intervals(6.0.into(), 20.0.into(), units, &cream, [&mut low, &mut best, &mut high])?;
+/// assert_eq!(format!("{:.1} to {:.1}", low[0], high[0]), "18.5 to 20.6");
+/// assert_eq!(outcome.refused, 0);
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+pub fn convert_intervals(
+    values: Cells<'_>,
+    temperature_c: Cells<'_>,
+    (from, to): (StrengthUnit, StrengthUnit),
+    product: &Conditions,
+    out: [&mut [f64]; 3],
+) -> Result<ColumnOutcome, ColumnError> {
+    let crosses = from.is_by_mass() != to.is_by_mass();
+    let law = |[x, celsius]: [f64; 2]| {
+        let (y, percent, good) = best(x, celsius, (from, to), product);
+        let (low, high) = if crosses {
+            let factors = product.relative_bounds(percent, cubic_at(celsius, product).at(percent / 100.0));
+            let bound = |factor: f64| {
+                let shifted =
+                    if to.is_by_mass() { from_ww_percent((percent / factor).min(100.0), to) } else { y * factor };
+                shifted.max(0.0).min(to.max())
+            };
+            (bound(factors.0), bound(factors.1))
+        } else {
+            (y, y)
+        };
+        let (least, most) = (if high < low { high } else { low }, if high > low { high } else { low });
+        // Zero has two signs; which of them a bound has is left to the rule.
+        ([if y < least { y } else { least }, y, if y > most { y } else { most }], good & (!crosses | (y > 0.0)))
+    };
+    rows_by_law([values, temperature_c], out, law, |[x, celsius]| {
+        let at = Conditions { temperature: Temperature::from_celsius(celsius)?, ..*product };
+        let found = peroxide::convert_interval(Strength::of(x, from)?, to, &at)?;
+        Ok::<_, ConversionError>([found.low().number(), found.best().number(), found.high().number()])
+    })
+}
+
+/// Densities of clear solutions in g/mL.
+///
+/// # Units
+///
+/// Strengths in % w/w, temperatures in C.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless every column has the rows of `out`.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::{Cells, densities};
+///
+/// let mut found = [0.0; 2];
+/// let outcome = densities(Cells::Each(&[12.0, 71.0]), 20.0.into(), &mut found)?;
+/// assert_eq!((format!("{:.4}", found[0]), outcome.first), ("1.0415".into(), Some(1)));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn densities(
+    strength_ww_percent: Cells<'_>,
+    temperature_c: Cells<'_>,
+    out: &mut [f64],
+) -> Result<ColumnOutcome, ColumnError> {
+    let law = |row: [f64; 2]| {
+        let ([_, best, _], good) = density_law(row);
+        ([best], good)
+    };
+    rows_by_law([strength_ww_percent, temperature_c], [out], law, |row| density_rule(row).map(|[_, best, _]| [best]))
+}
+
+/// The same with the bounds within which independent tables agree: lower bounds, best values and upper bounds.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless every column has the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::density_intervals;
+///
+/// let (mut low, mut best, mut high) = ([0.0], [0.0], [0.0]);
+/// let outcome = density_intervals(12.0.into(), 20.0.into(), [&mut low, &mut best, &mut high])?;
+/// assert_eq!((format!("{:.4} to {:.4}", low[0], high[0]), outcome.refused), ("1.0410 to 1.0420".into(), 0));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn density_intervals(
+    strength_ww_percent: Cells<'_>,
+    temperature_c: Cells<'_>,
+    out: [&mut [f64]; 3],
+) -> Result<ColumnOutcome, ColumnError> {
+    rows_by_law([strength_ww_percent, temperature_c], out, density_law, density_rule)
+}
+
+#[inline]
+fn density_law([percent, celsius]: [f64; 2]) -> ([f64; 3], bool) {
+    let (best, half) = (Cubic::aqueous(celsius).at(percent / 100.0), half_width(percent));
+    let bounds = [best - half, best, best + half];
+    let good = within(percent, MAX_STRENGTH_WW) & within(celsius, MAX_CELSIUS);
+    (bounds.map(|density| density.max(Density::MIN.g_per_ml()).min(Density::MAX.g_per_ml())), good)
+}
+
+fn density_rule([percent, celsius]: [f64; 2]) -> Result<[f64; 3], ConversionError> {
+    let found = peroxide::density(MassFraction::from_ww_percent(percent)?, Temperature::from_celsius(celsius)?)?;
+    Ok([found.low(), found.best(), found.high()].map(Density::g_per_ml))
+}
+
+/// The density of a product at a temperature, in range or not.
+#[inline]
+fn cubic_at(celsius: f64, product: &Conditions) -> Cubic {
+    product.measured_cubic().unwrap_or_else(|| Cubic::aqueous(celsius))
+}
+
+/// A strength in another unit, the same in % w/w where a density stands between, and whether that is what the rule gives.
+#[inline]
+fn best(x: f64, celsius: f64, (from, to): (StrengthUnit, StrengthUnit), product: &Conditions) -> (f64, f64, bool) {
+    let (vm, limit) = (product.molar_volume, product.max_ww_percent());
+    let (y, percent, known) = match (from.is_by_mass(), to.is_by_mass()) {
+        _ if from == to => (x, x, true),
+        (false, false) => (Ratio::between(from, to, vm).apply(x), x, true),
+        (true, true) => (from_ww_percent(to_ww_percent(x, from), to), x, true),
+        (true, false) => {
+            let percent = to_ww_percent(x, from);
+            let found = g_per_l(percent, &cubic_at(celsius, product)) / g_per_l_each(to, vm);
+            (found, percent, percent <= limit)
         }
-    }
-    outcome
+        (false, true) => {
+            let cubic = cubic_at(celsius, product);
+            let concentration = x * g_per_l_each(from, vm);
+            let percent = ww_percent(concentration, &cubic).min(limit);
+            (from_ww_percent(percent, to), percent, concentration <= max_g_per_l(limit, &cubic))
+        }
+    };
+    let good = known & within(x, from.max()) & within(y, to.max()) & within(celsius, MAX_CELSIUS);
+    (y, percent, good)
 }

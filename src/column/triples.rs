@@ -5,7 +5,7 @@ use crate::colour::Lanes;
 pub(super) const FOUR_ROWS: usize = 3 * Lanes::WIDTH;
 
 /// A column of colours: three coordinates in each row.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy)]
 pub enum Triples<'a> {
     /// A column for each coordinate.
     Columns([Cells<'a>; 3]),

@@ -1,8 +1,10 @@
 use super::{
     Labour, Money, MoneyError, Overhead, Rounding,
+    block_costing::{BLOCK, Rows},
     row_costing::{Row, RowCosting},
 };
 use serde::Serialize;
+use std::{num::NonZero, thread};
 
 /// A long list of services as columns of equal length: amounts in whole minor units, masses in g, times in min.
 #[derive(Debug, Clone, Copy)]
@@ -85,7 +87,7 @@ pub enum ColumnError {
 }
 
 /// Costs a long list of services; each row is exactly what the scalar functions give ([`cost_line`](super::cost_line())),
-/// and no memory is allocated.
+/// and no memory is allocated but for the threads that long columns are worked off with.
 ///
 /// # Units
 ///
@@ -133,31 +135,7 @@ pub fn cost_columns(
     let currency = labour.currency();
     Money::zero(currency).same_currency(Money::zero(overhead.currency()))?;
     let costing = RowCosting::new(labour, overhead, currency, rounding);
-    let (mut bad_rows, mut first_bad) = (0, None);
-    let mut sums = [0_i128; 5];
-
-    let packs =
-        services.pack_price_minor.iter().zip(services.pack_g).zip(services.used_g.iter().zip(services.wasted_g));
-    let rest = services.consumables_minor.iter().zip(services.hands_on_min).zip(services.chair_min);
-    let written =
-        out.product_minor.iter_mut().zip(out.labour_minor).zip(out.overhead_minor.iter_mut().zip(out.cost_minor));
-    for (place, ((pack, rest), written)) in packs.zip(rest).zip(written).enumerate() {
-        let ((&pack_price, &pack_g), (&used_g, &wasted_g)) = pack;
-        let ((&consumables, &hands_on_min), &chair_min) = rest;
-        let row = Row { pack_price, pack_g, used_g, wasted_g, consumables, hands_on_min, chair_min };
-        let costs = costing.quick(&row).unwrap_or_else(|| {
-            costing.careful(&row).unwrap_or_else(|problem| {
-                bad_rows += 1;
-                first_bad.get_or_insert((place, problem));
-                [0; 5]
-            })
-        });
-        let ((product, labour), (overhead, cost)) = written;
-        [*product, _, *labour, *overhead, *cost] = costs;
-        for (sum, cost) in sums.iter_mut().zip(costs) {
-            *sum += i128::from(cost);
-        }
-    }
+    let Tally { bad_rows, first_bad, sums } = in_parts(&costing, services, out);
     if let Some((row, problem)) = first_bad {
         return Err(ColumnError::Row { row, problem, bad_rows, rows });
     }
@@ -174,6 +152,126 @@ pub fn cost_columns(
         overhead: sum(overhead)?,
         cost: sum(cost)?,
     })
+}
+
+/// What a stretch of rows comes to.
+#[derive(Debug, Default)]
+struct Tally {
+    bad_rows: usize,
+    first_bad: Option<(usize, MoneyError)>,
+    sums: [i128; 5],
+}
+
+/// Rows below which starting a thread costs more than it saves.
+const WORTH_A_THREAD: usize = 1 << 16;
+
+/// Works the rows off in stretches, one for each processor where there are enough of them.
+fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>) -> Tally {
+    let rows = services.pack_price_minor.len();
+    let processors = thread::available_parallelism().map_or(1, NonZero::get);
+    let parts = (rows / WORTH_A_THREAD).clamp(1, processors);
+    let each = rows.div_ceil(parts).next_multiple_of(BLOCK).max(BLOCK);
+    let CostColumns { product_minor, labour_minor, overhead_minor, cost_minor } = out;
+    let mut columns = [product_minor, labour_minor, overhead_minor, cost_minor].map(|column| column.chunks_mut(each));
+    let mut tallies: Vec<Tally> = (0..rows.div_ceil(each)).map(|_| Tally::default()).collect();
+    let stretch = |part: usize, tally: &mut Tally, out: [&mut [i64]; 4]| {
+        *tally = costed(costing, services, part * each, out);
+    };
+    if let [tally] = tallies.as_mut_slice() {
+        stretch(0, tally, columns.map(|mut chunks| chunks.next().unwrap_or_default()));
+    } else {
+        thread::scope(|scope| {
+            for (part, tally) in tallies.iter_mut().enumerate() {
+                let out = columns.each_mut().map(|chunks| chunks.next().unwrap_or_default());
+                scope.spawn(move || stretch(part, tally, out));
+            }
+        });
+    }
+    tallies.into_iter().fold(Tally::default(), |mut all, one| {
+        all.bad_rows += one.bad_rows;
+        all.first_bad = all.first_bad.or(one.first_bad);
+        for (sum, part) in all.sums.iter_mut().zip(one.sums) {
+            *sum += part;
+        }
+        all
+    })
+}
+
+/// Costs the rows from `from` that `out` has places for, block by block.
+fn costed(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, from: usize, mut out: [&mut [i64]; 4]) -> Tally {
+    let rows = out.first().map_or(0, |column| column.len());
+    let mut tally = Tally::default();
+    let (mut block, mut found, mut good) = ([[0.0; BLOCK]; 7], [[0.0; BLOCK]; 4], [false; BLOCK]);
+    for start in (0..rows).step_by(BLOCK) {
+        let count = BLOCK.min(rows - start);
+        services.copy(from + start, count, &mut block);
+        costing.block(&block, &mut found, &mut good);
+        for (row, holds) in good.iter().take(count).enumerate() {
+            let place = from + start + row;
+            let costs = if *holds {
+                let [product, labour, overhead, cost] =
+                    found.each_ref().map(|column| column.get(row).map_or(0, |cost| *cost as i64));
+                [product, cost - product - labour - overhead, labour, overhead, cost]
+            } else {
+                services.row(place).map_or([0; 5], |row| {
+                    costing.quick(&row).unwrap_or_else(|| {
+                        costing.careful(&row).unwrap_or_else(|problem| {
+                            tally.bad_rows += 1;
+                            tally.first_bad.get_or_insert((place, problem));
+                            [0; 5]
+                        })
+                    })
+                })
+            };
+            let [product, _, labour, overhead, cost] = costs;
+            for (column, value) in out.iter_mut().zip([product, labour, overhead, cost]) {
+                if let Some(slot) = column.get_mut(start + row) {
+                    *slot = value;
+                }
+            }
+            for (sum, cost) in tally.sums.iter_mut().zip(costs) {
+                *sum += i128::from(cost);
+            }
+        }
+    }
+    tally
+}
+
+impl ServiceColumns<'_> {
+    /// One row.
+    fn row(&self, place: usize) -> Option<Row> {
+        Some(Row {
+            pack_price: *self.pack_price_minor.get(place)?,
+            pack_g: *self.pack_g.get(place)?,
+            used_g: *self.used_g.get(place)?,
+            wasted_g: *self.wasted_g.get(place)?,
+            consumables: *self.consumables_minor.get(place)?,
+            hands_on_min: *self.hands_on_min.get(place)?,
+            chair_min: *self.chair_min.get(place)?,
+        })
+    }
+
+    /// Rows as a block of plain numbers. An amount beyond what `f64` holds exactly is beyond what a block takes.
+    fn copy(&self, from: usize, count: usize, block: &mut Rows) {
+        let [prices, packs, used, wasted, consumables, hands_on, chair] = block;
+        for (amounts, column) in [(prices, self.pack_price_minor), (consumables, self.consumables_minor)] {
+            for (slot, amount) in amounts.iter_mut().zip(column.iter().skip(from).take(count)) {
+                *slot = *amount as f64;
+            }
+        }
+        let measured = [
+            (packs, self.pack_g),
+            (used, self.used_g),
+            (wasted, self.wasted_g),
+            (hands_on, self.hands_on_min),
+            (chair, self.chair_min),
+        ];
+        for (slots, column) in measured {
+            for (slot, value) in slots.iter_mut().zip(column.iter().skip(from).take(count)) {
+                *slot = *value;
+            }
+        }
+    }
 }
 
 fn check_lengths(services: &ServiceColumns<'_>, out: &CostColumns<'_>) -> Result<usize, ColumnError> {

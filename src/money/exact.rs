@@ -178,6 +178,11 @@ impl Rate {
         Some(Self { over: i64::try_from(over / divisor).ok()?, under: i64::try_from(under / divisor).ok()? })
     }
 
+    /// Numerator and denominator.
+    pub(crate) const fn parts(self) -> (i64, i64) {
+        (self.over, self.under)
+    }
+
     /// So many thousandths at this rate, rounded once.
     #[inline]
     pub(crate) fn times(self, thousandths: i64, rounding: Rounding) -> Option<i64> {

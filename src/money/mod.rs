@@ -24,6 +24,7 @@
 pub(crate) mod allocate;
 mod amount;
 mod arithmetic;
+mod block_costing;
 mod card_fee;
 mod columns;
 mod cost_kind;

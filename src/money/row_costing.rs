@@ -33,6 +33,15 @@ impl<'a> RowCosting<'a> {
         Self { labour, overhead, labour_rate, overhead_rate, currency, rounding }
     }
 
+    /// Labour and overhead for a thousandth of a minute, where they fit into 64 bits.
+    pub(crate) const fn rates(&self) -> (Option<exact::Rate>, Option<exact::Rate>) {
+        (self.labour_rate, self.overhead_rate)
+    }
+
+    pub(crate) const fn rounding(&self) -> Rounding {
+        self.rounding
+    }
+
     /// The same answer in 64-bit whole numbers, for a row whose masses and times have at most three decimals and
     /// whose products fit; `None` for any other row, good or bad.
     #[inline]

@@ -2,6 +2,7 @@ use super::{
     formula::{from_ww_percent, to_ww_percent},
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
     strength::{Strength, StrengthQuantity},
+    unit::StrengthUnit,
 };
 use crate::{
     quantity::{Duration, InvalidQuantity, LossRate},
@@ -70,7 +71,9 @@ pub fn strength_after<Q: StrengthQuantity>(
     rate: Interval<LossRate>,
     elapsed: Duration,
 ) -> Interval<Q> {
-    fresh.combine(rate, |fresh, rate| aged(fresh, (-rate.per_day() * elapsed.days()).exp()))
+    fresh.combine(rate, |fresh, rate| {
+        Q::nearest(aged(fresh.in_unit(), left(rate.per_day(), elapsed.days()), Q::STRENGTH_UNIT))
+    })
 }
 
 /// The rate of loss between two assays of one bottle.
@@ -105,7 +108,7 @@ pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
     }
     // Within the bounds it may be that none was lost, but none was gained.
     Ok(first.try_combine(later, |first, later| {
-        LossRate::from_per_day((-kept(first, later).ln() / elapsed.days()).max(0.0))
+        LossRate::from_per_day(rate_of(kept(first.in_unit(), later.in_unit(), Q::STRENGTH_UNIT), elapsed.days()))
     })?)
 }
 
@@ -152,8 +155,9 @@ pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
     }
     let time = |fresh: Q, rate: LossRate| {
         // Where the lower bound is below already, the wait is over.
-        let kept = if fresh > wanted { kept(fresh, wanted) } else { 1.0 };
-        Duration::from_days((-kept.ln() / rate.per_day()).max(0.0))
+        let kept = if fresh > wanted { kept(fresh.in_unit(), wanted.in_unit(), Q::STRENGTH_UNIT) } else { 1.0 };
+        // The time that leaves a share at a rate is the rate that leaves it after a time, with the two in each other's place.
+        Duration::from_days(rate_of(kept, rate.per_day()))
     };
     Ok(fresh.try_combine(rate, time)?)
 }
@@ -161,21 +165,35 @@ pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
 /// Oxygen lost for each gram of peroxide that decays.
 const OXYGEN_SHARE: f64 = OXYGEN_G_PER_MOL / PEROXIDE_G_PER_MOL;
 
-/// The strength once a share of the peroxide is left.
-fn aged<Q: StrengthQuantity>(fresh: Q, left: f64) -> Q {
-    if !Q::STRENGTH_UNIT.is_by_mass() {
-        return Q::nearest(fresh.in_unit() * left);
+/// The strength in a unit once a share of the peroxide is left, before it is moved into its range.
+#[inline]
+pub(crate) fn aged(fresh: f64, left: f64, unit: StrengthUnit) -> f64 {
+    if !unit.is_by_mass() {
+        return fresh * left;
     }
-    let before = to_ww_percent(fresh.in_unit(), Q::STRENGTH_UNIT) / 100.0;
+    let before = to_ww_percent(fresh, unit) / 100.0;
     let after = before * left / (1.0 - before * (1.0 - left) * OXYGEN_SHARE);
-    Q::nearest(from_ww_percent(100.0 * after, Q::STRENGTH_UNIT))
+    from_ww_percent(100.0 * after, unit)
 }
 
 /// The share of the peroxide left between two strengths: the inverse of [`aged`].
-fn kept<Q: StrengthQuantity>(first: Q, later: Q) -> f64 {
-    if !Q::STRENGTH_UNIT.is_by_mass() {
-        return later.in_unit() / first.in_unit();
+#[inline]
+pub(crate) fn kept(first: f64, later: f64, unit: StrengthUnit) -> f64 {
+    if !unit.is_by_mass() {
+        return later / first;
     }
-    let [before, after] = [first, later].map(|strength| to_ww_percent(strength.in_unit(), Q::STRENGTH_UNIT) / 100.0);
+    let [before, after] = [first, later].map(|strength| to_ww_percent(strength, unit) / 100.0);
     after * (1.0 - before * OXYGEN_SHARE) / (before * (1.0 - after * OXYGEN_SHARE))
+}
+
+/// What is left after some days at a rate per day.
+#[inline]
+pub(crate) fn left(rate_per_day: f64, days: f64) -> f64 {
+    (-rate_per_day * days).exp()
+}
+
+/// The rate per day that leaves a share after some days; none below zero, and no negative zero.
+#[inline]
+pub(crate) fn rate_of(kept: f64, days: f64) -> f64 {
+    (-kept.ln() / days).max(0.0) + 0.0
 }

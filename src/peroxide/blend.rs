@@ -138,8 +138,7 @@ pub fn blend_two(
         return Err(BlendError::BelowWeakest { target, weakest, strongest });
     }
     let (w1, w2, w) = (first.ww_percent(), second.ww_percent(), target.ww_percent());
-    // Shares of the first and of the second part, both of one sign; equal strengths leave no difference to share.
-    let (a, b) = if w1 == w2 { (1.0, 0.0) } else { ((w - w2).abs(), (w1 - w).abs()) };
+    let (a, b) = shares(w1, w2, w);
     match known {
         KnownMass::Total(total) => {
             let first = total.times(a / (a + b))?;
@@ -150,4 +149,10 @@ pub fn blend_two(
         KnownMass::First(first) => Ok(TwoPartBlend { first, second: first.times(b / a)? }),
         KnownMass::Second(second) => Ok(TwoPartBlend { first: second.times(a / b)?, second }),
     }
+}
+
+/// Shares of the first and of the second part, both of one sign; equal strengths leave no difference to share.
+#[inline]
+pub(crate) fn shares(w1: f64, w2: f64, w: f64) -> (f64, f64) {
+    if w1 == w2 { (1.0, 0.0) } else { ((w - w2).abs(), (w1 - w).abs()) }
 }

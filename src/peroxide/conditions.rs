@@ -115,9 +115,15 @@ impl Conditions {
     /// The density as a cubic in the mass fraction.
     #[inline]
     pub(crate) fn cubic(&self) -> Result<Cubic, DensityError> {
+        self.measured_cubic().map_or_else(|| aqueous(self.temperature), Ok)
+    }
+
+    /// The density as it was measured, whatever the temperature.
+    #[inline]
+    pub(crate) fn measured_cubic(&self) -> Option<Cubic> {
         match self.density {
-            SolutionDensity::Aqueous | SolutionDensity::Emulsion => aqueous(self.temperature),
-            SolutionDensity::Measured(density) => Ok(Cubic::constant(density.best().g_per_ml())),
+            SolutionDensity::Measured(density) => Some(Cubic::constant(density.best().g_per_ml())),
+            SolutionDensity::Aqueous | SolutionDensity::Emulsion => None,
         }
     }
 
@@ -131,6 +137,7 @@ impl Conditions {
     }
 
     /// Lower and upper density over best density at a strength in percent w/w with a best density in g/mL.
+    #[inline]
     pub(crate) fn relative_bounds(&self, ww_percent: f64, best_g_per_ml: f64) -> (f64, f64) {
         match self.density {
             SolutionDensity::Aqueous => {

@@ -67,7 +67,10 @@ mod unit;
 /// The arithmetic on plain numbers, for the columns.
 pub(crate) mod kernel {
     pub(crate) use super::{
+        ageing::{aged, kept, left, rate_of},
+        blend::shares,
         cubic::Cubic,
+        density::{MAX_CELSIUS, MAX_STRENGTH_WW, half_width},
         formula::{Ratio, from_ww_percent, g_per_l, g_per_l_each, max_g_per_l, to_ww_percent, ww_percent},
     };
 }

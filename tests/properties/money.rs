@@ -7,9 +7,10 @@ use foilwork::{
         profit_at, sales_mix_target,
     },
     money::{
-        CommissionRate, CostKind, CostLine, CostTable, Currency, Discount, Margin, Money, MoneyError, PackPrice,
-        PriceEnding, PriceRule, PriceTarget, Rounding, TaxRate, Toward, add_tax, allocate, apply_discount,
-        price_from_margin, price_from_markup, supply_cost, take_tax_out,
+        CommissionRate, CostColumns, CostKind, CostLine, CostTable, Currency, Discount, Labour, Margin, Money,
+        MoneyError, OnCosts, Overhead, PackPrice, PriceEnding, PriceRule, PriceTarget, Rounding, ServiceColumns,
+        TaxRate, Toward, add_tax, allocate, apply_discount, cost_columns, price_from_margin, price_from_markup,
+        supply_cost, take_tax_out,
     },
     quantity::{Duration, Mass},
     shop::{
@@ -357,6 +358,70 @@ proptest! {
             && let Ok(price) = take_tax_out(eur(a), rate, rounding)
         {
             prop_assert_eq!(price.net.plus(price.tax), Ok(eur(a)));
+        }
+    }
+}
+
+/// Numerator over denominator, both positive, rounded as named.
+fn rounded(over: i128, under: i128, rounding: Rounding) -> i64 {
+    let (cut, twice) = (over / under, 2 * (over % under));
+    let up = match rounding {
+        Rounding::MidpointAwayFromZero => twice >= under,
+        Rounding::MidpointTowardZero => twice > under,
+        Rounding::MidpointNearestEven => twice > under || (twice == under && cut % 2 == 1),
+        Rounding::AwayFromZero | Rounding::ToPositiveInfinity => twice > 0,
+        _ => false,
+    };
+    i64::try_from(cut).unwrap() + i64::from(up)
+}
+
+/// A price, a pack and the product used and wasted in thousandths of a gram: small numbers tie often, large ones fill the bits.
+fn cost_row() -> impl Strategy<Value = (i64, i64, i64, i64)> {
+    prop_oneof![
+        (0..40_i64, 1..9_i64, 0..40_i64, 0..9_i64)
+            .prop_map(|(price, pack, used, wasted)| { (price, 500 * pack, 125 * used, 250 * wasted) }),
+        (0..9_999_999_i64, 1..2_000_000_i64, 0..999_999_i64, 0..999_999_i64),
+        (0..1_i64 << 53, 1..1_i64 << 30, 0..1_i64 << 20, 0..3_i64),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    #[test]
+    fn columns_of_costs_are_exact_to_the_minor_unit(
+        rows in prop::collection::vec(cost_row(), 1..300),
+        minutes in 0..30_000_i64,
+        rounding in any_rounding(),
+    ) {
+        let euro = Currency::from_code("EUR").unwrap();
+        let money = |minor| Money::from_minor(minor, euro);
+        let hours = |h| Duration::from_h(h).unwrap();
+        // 15.00 an hour are 25 cents a minute, and 7.30 an hour of a chair: 730 / 60 of a cent.
+        let labour = Labour::new(money(1500), OnCosts::from_percent(0.into()).unwrap(), hours(30.0), hours(30.0)).unwrap();
+        let overhead = Overhead::new(money(730), 1, hours(1.0)).unwrap();
+        let grams = |of: fn(&(i64, i64, i64, i64)) -> i64| rows.iter().map(|row| of(row) as f64 / 1000.0).collect::<Vec<_>>();
+        let prices: Vec<i64> = rows.iter().map(|row| row.0).collect();
+        let (packs, used, wasted) = (grams(|row| row.1), grams(|row| row.2), grams(|row| row.3));
+        let (time, extras) = (vec![minutes as f64 / 100.0; rows.len()], vec![3_i64; rows.len()]);
+        let services = ServiceColumns {
+            pack_price_minor: &prices,
+            pack_g: &packs,
+            used_g: &used,
+            wasted_g: &wasted,
+            consumables_minor: &extras,
+            hands_on_min: &time,
+            chair_min: &time,
+        };
+        let mut columns = [vec![0; rows.len()], vec![0; rows.len()], vec![0; rows.len()], vec![0; rows.len()]];
+        let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
+        let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
+        cost_columns(&services, &labour, &overhead, rounding, out).unwrap();
+        let (labour, overhead) = (rounded(25 * i128::from(minutes), 100, rounding), rounded(73 * i128::from(minutes), 600, rounding));
+        for (place, (price, pack, used, wasted)) in rows.iter().enumerate() {
+            let product = rounded(i128::from(*price) * i128::from(used + wasted), i128::from(*pack), rounding);
+            let got = columns.each_ref().map(|column| column[place]);
+            prop_assert_eq!(got, [product, labour, overhead, product + labour + overhead + 3], "row {}", place);
         }
     }
 }

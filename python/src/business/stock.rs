@@ -136,7 +136,6 @@ pub fn reorder_list(
 ///     Reorder(reorder_point=Decimal('900'), due=True, packs=4, stock_days=Decimal('7.5'))
 #[pyfunction]
 #[pyo3(signature = (on_hand, daily_use, pack, *, unit, lead_days, cover_days, reserve = 0.0, on_order = 0.0))]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn reorder(
     on_hand: f64,
     daily_use: f64,

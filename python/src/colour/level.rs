@@ -1,11 +1,13 @@
 use crate::{
     answer::{Reduced, answer},
     bounds::Estimate,
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply_kernel},
     error::{FoilworkError, raise},
+    target::How,
 };
 use foilwork::{
     colour::{self, ArithmeticError, Canvas, Hue, InvalidLevel, Naming, ProductKind, Scale},
+    column::{self, Cells},
     source::{Interval, Sourced},
 };
 use pyo3::{prelude::*, types::PyString};
@@ -191,6 +193,9 @@ pub fn product_of(product: &str) -> PyResult<ProductKind> {
 ///     coloured: whether the hair carries artificial colour, which colour does not lighten.
 ///     top_level: top of the scale the shades are numbered on, 10 or 12.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     The level of the shade, a float or an array.
@@ -206,7 +211,7 @@ pub fn product_of(product: &str) -> PyResult<ProductKind> {
 ///     >>> formula_level(6, 8)
 ///     10.0
 #[pyfunction]
-#[pyo3(signature = (natural_level, target_level, *, product = "permanent", coloured = false, top_level = 10, errors = OnRefusal::Raise), text_signature = "(natural_level, target_level, *, product='permanent', coloured=False, top_level=10, errors='raise')")]
+#[pyo3(signature = (natural_level, target_level, *, product = "permanent", coloured = false, top_level = 10, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(natural_level, target_level, *, product='permanent', coloured=False, top_level=10, errors='raise', out=None, where=None)")]
 pub fn formula_level<'py>(
     py: Python<'py>,
     natural_level: Column<'py>,
@@ -215,6 +220,8 @@ pub fn formula_level<'py>(
     coloured: bool,
     top_level: u8,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let product = product_of(product)?;
     let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
@@ -223,11 +230,15 @@ pub fn formula_level<'py>(
         12 => Scale::Twelve,
         other => return Err(FoilworkError::new_err(format!("unknown top_level {other}: give 10 or 12"))),
     };
-    let [found] = apply(py, [&natural_level, &target_level], errors, |[natural, target]| {
+    let rule = |[natural, target]: [f64; 2]| {
         let (natural, target) = (colour::Level::new(natural)?, colour::Level::new(target)?);
         let shade = colour::formula_level(natural, target, product, canvas, scale)?;
         Ok::<_, Refusal>([shade.value.number()])
-    })?;
+    };
+    let kernel = |[natural, target]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| {
+        column::formula_levels(natural, target, (product, canvas, scale), out)
+    };
+    let [found] = apply_kernel(py, [&natural_level, &target_level], How::new(errors, out, r#where)?, rule, kernel)?;
     Ok(found)
 }
 
@@ -238,6 +249,9 @@ pub fn formula_level<'py>(
 ///     applied_level: level of the shade, a number or an array of any shape.
 ///     product: ``"permanent"``; every other product is refused with the reason.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     The resulting level, a float or an array. White hair takes the shade's own level instead.
@@ -253,19 +267,25 @@ pub fn formula_level<'py>(
 ///     >>> result_level(2, 6)
 ///     4.0
 #[pyfunction]
-#[pyo3(signature = (natural_level, applied_level, *, product = "permanent", errors = OnRefusal::Raise), text_signature = "(natural_level, applied_level, *, product='permanent', errors='raise')")]
+#[pyo3(signature = (natural_level, applied_level, *, product = "permanent", errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(natural_level, applied_level, *, product='permanent', errors='raise', out=None, where=None)")]
 pub fn result_level<'py>(
     py: Python<'py>,
     natural_level: Column<'py>,
     applied_level: Column<'py>,
     product: &str,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let product = product_of(product)?;
-    let [found] = apply(py, [&natural_level, &applied_level], errors, |[natural, applied]| {
+    let rule = |[natural, applied]: [f64; 2]| {
         let (natural, applied) = (colour::Level::new(natural)?, colour::Level::new(applied)?);
         Ok::<_, Refusal>([colour::result_level(natural, applied, product)?.value.number()])
-    })?;
+    };
+    let kernel = |[natural, applied]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| {
+        column::result_levels(natural, applied, product, out)
+    };
+    let [found] = apply_kernel(py, [&natural_level, &applied_level], How::new(errors, out, r#where)?, rule, kernel)?;
     Ok(found)
 }
 
@@ -275,6 +295,9 @@ pub fn result_level<'py>(
 ///     from_level: level now, a number or an array of any shape.
 ///     target_level: level wanted, a number or an array of any shape.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     Signed levels, a float or an array.
@@ -287,17 +310,21 @@ pub fn result_level<'py>(
 ///     >>> lift_needed(5, 9)
 ///     4.0
 #[pyfunction]
-#[pyo3(signature = (from_level, target_level, *, errors = OnRefusal::Raise), text_signature = "(from_level, target_level, *, errors='raise')")]
+#[pyo3(signature = (from_level, target_level, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(from_level, target_level, *, errors='raise', out=None, where=None)")]
 pub fn lift_needed<'py>(
     py: Python<'py>,
     from_level: Column<'py>,
     target_level: Column<'py>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let [found] = apply(py, [&from_level, &target_level], errors, |[from, target]| {
+    let rule = |[from, target]: [f64; 2]| {
         let change = colour::lift_needed(colour::Level::new(from)?, colour::Level::new(target)?);
         Ok::<_, InvalidLevel>([change.levels()])
-    })?;
+    };
+    let kernel = |[from, target]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| column::lifts_needed(from, target, out);
+    let [found] = apply_kernel(py, [&from_level, &target_level], How::new(errors, out, r#where)?, rule, kernel)?;
     Ok(found)
 }
 

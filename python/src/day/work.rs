@@ -165,7 +165,6 @@ answer! {
     impl {
         #[new]
         #[pyo3(signature = (*, people = 1, basins = 1, mix_min = 3.0, look_min = 1.0, first_look_min = 15.0, look_every_min = 5.0, rinse_min = 3.0, walk_min = 2.0))]
-        #[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
         fn new(
             people: u32,
             basins: u32,

@@ -64,7 +64,6 @@ answer! {
     impl {
         #[new]
         #[pyo3(signature = (situation, on_hair_ww_percent, *, start_level, target_level, apply_min, longest_min, tolerance_levels = 0.5, busy_before_min = 0.0, belief = None))]
-        #[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
         fn new(
             situation: Situation,
             on_hair_ww_percent: Sequence<Stated<MassFraction>>,

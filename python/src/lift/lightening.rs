@@ -11,6 +11,7 @@ use crate::{
     columns::{Column, OnRefusal, apply, apply_bounded, apply_bounded_kernel},
     error::raise,
     sequence::Sequence,
+    target::How,
 };
 use foilwork::{
     chart::{LevelChart, level_chart},
@@ -178,18 +179,23 @@ impl Lightening {
     ///     target_level: the level wanted, a number or an array of any shape.
     ///     time_min: min from the first strand, a number or an array of any shape.
     ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+    ///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+    ///         are in ``out``, or NaN.
     ///
     /// Returns:
     ///     A number for numbers, an array otherwise.
-    #[pyo3(signature = (target_level, time_min, *, errors = OnRefusal::Raise), text_signature = "($self, target_level, time_min, *, errors='raise')")]
+    #[pyo3(signature = (target_level, time_min, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "($self, target_level, time_min, *, errors='raise', out=None, where=None)")]
     fn chance_by<'py>(
         &self,
         py: Python<'py>,
         target_level: Column<'py>,
         time_min: Column<'py>,
         errors: OnRefusal,
+        out: Option<Bound<'py, PyAny>>,
+        r#where: Option<Bound<'py, PyAny>>,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let [chance] = apply(py, [&target_level, &time_min], errors, |[level, time]| {
+        let [chance] = apply(py, [&target_level, &time_min], How::new(errors, out, r#where)?, |[level, time]| {
             let (level, time) =
                 (Level::new(level).map_err(Refused::Level)?, Duration::from_min(time).map_err(Refused::Time)?);
             Ok::<_, Refused>([self.core.chance_by(level, time).percent()])

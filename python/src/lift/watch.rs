@@ -81,7 +81,6 @@ answer! {
 ///     'rinse'
 #[pyfunction]
 #[pyo3(signature = (belief, situation, *, start_level, target_level, at_min, seen_level, limit_min, reader = "eye"))]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn after_look(
     py: Python<'_>,
     belief: Belief,

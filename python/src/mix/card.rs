@@ -113,7 +113,6 @@ impl From<mix::Card> for Card {
 ///     ('2026-11-25 10:45', 3.6)
 #[pyfunction]
 #[pyo3(signature = (who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks = Sequence(vec![])), text_signature = "(who, what, recipe, strengths_ww_percent, division_g, mixed_at, working_life_min, *, remarks=())")]
-#[expect(clippy::too_many_arguments, reason = "arguments of one Python function")]
 pub fn mixing_card(
     who: &str,
     what: &str,

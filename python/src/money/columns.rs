@@ -59,7 +59,6 @@ pub struct CostColumns {
 ///     ([5248, 1792], Money('70.40', 'EUR'))
 #[pyfunction]
 #[pyo3(signature = (pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding = HALF_UP), text_signature = "(pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding='midpoint-away-from-zero')")]
-#[expect(clippy::too_many_arguments, reason = "columns of one Python function")]
 pub fn cost_columns(
     py: Python<'_>,
     pack_price_minor: &Bound<'_, PyAny>,

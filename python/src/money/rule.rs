@@ -41,7 +41,6 @@ pub struct PyPriceRule(pub PriceRule);
 impl PyPriceRule {
     #[new]
     #[pyo3(signature = (*, margin_percent = None, markup_percent = None, per_chair_hour = None, tax_percent = Number(Decimal::ZERO), card_percent = Number(Decimal::ZERO), card_fixed = None, price_step = None, price_ending = None, price_toward = "up", rounding = HALF_UP), text_signature = "(*, margin_percent=None, markup_percent=None, per_chair_hour=None, tax_percent=0, card_percent=0, card_fixed=None, price_step=None, price_ending=None, price_toward='up', rounding='midpoint-away-from-zero')")]
-    #[expect(clippy::too_many_arguments, reason = "keywords of one Python class")]
     fn new(
         margin_percent: Option<Number>,
         markup_percent: Option<Number>,

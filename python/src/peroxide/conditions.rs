@@ -9,7 +9,7 @@ use pyo3::prelude::*;
 
 /// A product and how its oxygen is counted; the temperature comes separately.
 #[derive(Clone, Copy)]
-pub struct Product(Conditions);
+pub struct Product(pub Conditions);
 
 impl Product {
     /// Reads ``molar_volume``, ``medium`` and ``density_g_per_ml``.

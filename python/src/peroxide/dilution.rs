@@ -3,12 +3,14 @@
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply_kernel},
     error::{FoilworkError, raise},
     figures::Figures,
     sequence::Sequence,
+    target::How,
 };
 use foilwork::{
+    column::{self, Cells, WhichMass},
     peroxide::{self, BlendError, KnownMass},
     quantity::{Mass, MassFraction},
     source::Interval,
@@ -47,6 +49,9 @@ answer! {
 ///     stock_g: or how much stock there is, in g.
 ///     diluent_g: or how much diluent there is, in g.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     Stock and diluent: floats for numbers, else float64 arrays. Nothing is rounded.
@@ -66,8 +71,8 @@ answer! {
 ///     120.0
 #[pyfunction]
 #[pyo3(
-    signature = (stock_ww_percent, target_ww_percent, total_g = None, *, stock_g = None, diluent_g = None, errors = OnRefusal::Raise),
-    text_signature = "(stock_ww_percent, target_ww_percent, total_g=None, *, stock_g=None, diluent_g=None, errors='raise')"
+    signature = (stock_ww_percent, target_ww_percent, total_g = None, *, stock_g = None, diluent_g = None, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(stock_ww_percent, target_ww_percent, total_g=None, *, stock_g=None, diluent_g=None, errors='raise', out=None, where=None)"
 )]
 pub fn dilute<'py>(
     py: Python<'py>,
@@ -77,10 +82,12 @@ pub fn dilute<'py>(
     stock_g: Option<Column<'py>>,
     diluent_g: Option<Column<'py>>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Dilution> {
     let (known, amount) = one_of([("total_g", total_g), ("stock_g", stock_g), ("diluent_g", diluent_g)])?;
     let columns = [&stock_ww_percent, &Column::Number(0.0), &target_ww_percent, &amount];
-    let [stock_g, diluent_g] = two_parts(py, columns, known, errors)?;
+    let [stock_g, diluent_g] = two_parts(py, columns, known, How::new(errors, out, r#where)?)?;
     Ok(Dilution { stock_g, diluent_g })
 }
 
@@ -97,6 +104,9 @@ pub fn dilute<'py>(
 ///     first_g: or how much of the first part there is, in g.
 ///     second_g: or how much of the second part there is, in g.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     The two parts: floats for numbers, else float64 arrays. Nothing is rounded.
@@ -113,10 +123,9 @@ pub fn dilute<'py>(
 ///     TwoPartBlend(first_g=40.0, second_g=40.0)
 #[pyfunction]
 #[pyo3(
-    signature = (first_ww_percent, second_ww_percent, target_ww_percent, total_g = None, *, first_g = None, second_g = None, errors = OnRefusal::Raise),
-    text_signature = "(first_ww_percent, second_ww_percent, target_ww_percent, total_g=None, *, first_g=None, second_g=None, errors='raise')"
+    signature = (first_ww_percent, second_ww_percent, target_ww_percent, total_g = None, *, first_g = None, second_g = None, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(first_ww_percent, second_ww_percent, target_ww_percent, total_g=None, *, first_g=None, second_g=None, errors='raise', out=None, where=None)"
 )]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn blend_two<'py>(
     py: Python<'py>,
     first_ww_percent: Column<'py>,
@@ -126,19 +135,18 @@ pub fn blend_two<'py>(
     first_g: Option<Column<'py>>,
     second_g: Option<Column<'py>>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<TwoPartBlend> {
     let (known, amount) = one_of([("total_g", total_g), ("first_g", first_g), ("second_g", second_g)])?;
     let columns = [&first_ww_percent, &second_ww_percent, &target_ww_percent, &amount];
-    let [first_g, second_g] = two_parts(py, columns, known, errors)?;
+    let [first_g, second_g] = two_parts(py, columns, known, How::new(errors, out, r#where)?)?;
     Ok(TwoPartBlend { first_g, second_g })
 }
 
-/// Which amount is given.
-type Known = fn(Mass) -> KnownMass;
-
-fn one_of<'py>(amounts: [(&str, Option<Column<'py>>); 3]) -> PyResult<(Known, Column<'py>)> {
+fn one_of<'py>(amounts: [(&str, Option<Column<'py>>); 3]) -> PyResult<(WhichMass, Column<'py>)> {
     let names = amounts.each_ref().map(|(name, _)| *name).join(", ");
-    let kinds: [Known; 3] = [KnownMass::Total, KnownMass::First, KnownMass::Second];
+    let kinds: [WhichMass; 3] = [KnownMass::Total, KnownMass::First, KnownMass::Second];
     let given = amounts.into_iter().zip(kinds).filter_map(|((_, amount), kind)| Some((kind, amount?)));
     let mut given: Vec<_> = given.collect();
     match (given.pop(), given.len()) {
@@ -153,17 +161,18 @@ fn one_of<'py>(amounts: [(&str, Option<Column<'py>>); 3]) -> PyResult<(Known, Co
 fn two_parts<'py>(
     py: Python<'py>,
     columns: [&Column<'py>; 4],
-    known: Known,
-    errors: OnRefusal,
+    known: WhichMass,
+    how: How<'py>,
 ) -> PyResult<[Figures; 2]> {
-    let found = apply(py, columns, errors, |[first, second, target, amount]| {
-        let first = MassFraction::from_ww_percent(first)?;
-        let second = MassFraction::from_ww_percent(second)?;
-        let target = MassFraction::from_ww_percent(target)?;
-        let blend = peroxide::blend_two(first, second, target, known(Mass::from_g(amount)?))?;
+    let rule = |[first, second, target, amount]: [f64; 4]| {
+        let [first, second, target] = [first, second, target].map(MassFraction::from_ww_percent);
+        let blend = peroxide::blend_two(first?, second?, target?, known(Mass::from_g(amount)?))?;
         Ok::<_, BlendError>([blend.first.g(), blend.second.g()])
-    })?;
-    Ok(found.map(Figures::from))
+    };
+    let kernel = |[first, second, target, amount]: [Cells<'_>; 4], out: [&mut [f64]; 2]| {
+        column::blends([first, second, target], known, amount, out)
+    };
+    Ok(apply_kernel(py, columns, how, rule, kernel)?.map(Figures::from))
 }
 
 /// Strengths and masses of one blend, side by side.

@@ -1,5 +1,6 @@
 //! Wrappers of `foilwork::peroxide`.
 
+mod ageing;
 mod assay;
 mod conditions;
 mod dilution;
@@ -11,10 +12,8 @@ mod volume;
 crate::room::room! {
     /// Hydrogen peroxide: strength in every unit, density, dilution and blending, titration, ageing.
     peroxide {
-        assay {
-            half_life_days, loss_rate, loss_rate_from_half_life, permanganate_strength, permanganate_titre,
-            strength_after, time_until,
-        }
+        ageing { half_life_days, loss_rate, loss_rate_from_half_life, strength_after, time_until }
+        assay { permanganate_strength, permanganate_titre }
         dilution {
             Dilution, DilutionRow, Mixture, RoundedBlend, TwoPartBlend, blend_two, dilute, dilution_table, mix_strengths,
             round_to_scale,

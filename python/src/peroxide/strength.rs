@@ -4,13 +4,14 @@ use super::conditions::Product;
 use crate::{
     answer::answer,
     bounds::Estimate,
-    columns::{Column, OnRefusal, apply, apply_kernel},
+    columns::{Column, OnRefusal, apply_kernel},
     error::raise,
+    target::How,
 };
 use foilwork::{
-    column,
+    column::{self, Cells},
     peroxide::{self, Conditions, ConversionError, MolarVolume, StatedStrength, Strength, StrengthUnit},
-    quantity::{MassFraction, Temperature, TradeLabel},
+    quantity::{Density, MassFraction, Temperature, TradeLabel},
 };
 use pyo3::prelude::*;
 
@@ -29,6 +30,9 @@ use pyo3::prelude::*;
 ///         unless you say otherwise.
 ///     density_g_per_ml: density of the product in g/mL if you measured it; otherwise that of a clear solution.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     Strength in ``to_unit``: a float for numbers, else a float64 array of the broadcast shape. NaN stays NaN.
@@ -48,10 +52,9 @@ use pyo3::prelude::*;
 #[pyfunction]
 #[pyo3(
     signature = (value, from_unit, to_unit, *, temperature_c = Column::Number(20.0), molar_volume = "ideal-1atm",
-        density_g_per_ml = None, errors = OnRefusal::Raise),
-    text_signature = "(value, from_unit, to_unit, *, temperature_c=20.0, molar_volume='ideal-1atm', density_g_per_ml=None, errors='raise')"
+        density_g_per_ml = None, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(value, from_unit, to_unit, *, temperature_c=20.0, molar_volume='ideal-1atm', density_g_per_ml=None, errors='raise', out=None, where=None)"
 )]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn convert<'py>(
     py: Python<'py>,
     value: Column<'py>,
@@ -61,6 +64,8 @@ pub fn convert<'py>(
     molar_volume: &str,
     density_g_per_ml: Option<f64>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let (from, to) = units(from_unit, to_unit)?;
     let product = Product::new(molar_volume, "aqueous", density_g_per_ml)?;
@@ -68,15 +73,22 @@ pub fn convert<'py>(
         let converted = peroxide::convert(Strength::of(number, from)?, to, at)?;
         Ok::<_, ConversionError>(converted.number())
     };
-    let Column::Number(celsius) = temperature_c else {
-        let [found] = apply(py, [&value, &temperature_c], errors, |[number, celsius]| {
+    let how = How::new(errors, out, r#where)?;
+    let [found] = if let Column::Number(celsius) = temperature_c {
+        let at = product.at_celsius(celsius)?;
+        let kernel =
+            |[values]: [Cells<'_>; 1], [out]: [&mut [f64]; 1]| column::convert_strengths(values, from, to, &at, out);
+        apply_kernel(py, [&value], how, |[number]| scalar(number, &at).map(|found| [found]), kernel)?
+    } else {
+        let kernel = |[values, temperatures]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| {
+            column::convert_strengths_at(values, temperatures, (from, to), &product.0, out)
+        };
+        let rule = |[number, celsius]: [f64; 2]| {
             Ok::<_, ConversionError>([scalar(number, &product.at(Temperature::from_celsius(celsius)?))?])
-        })?;
-        return Ok(found);
+        };
+        apply_kernel(py, [&value, &temperature_c], how, rule, kernel)?
     };
-    let at = product.at_celsius(celsius)?;
-    let kernel = |values: &[f64], out: &mut [f64]| column::convert_strengths(values, from, to, &at, out);
-    apply_kernel(py, &value, errors, |number| scalar(number, &at), kernel)
+    Ok(found)
 }
 
 /// Convert a strength of hydrogen peroxide, with the bounds that the density brings.
@@ -91,6 +103,9 @@ pub fn convert<'py>(
 ///     medium: ``"aqueous"`` for a clear solution, ``"emulsion"`` for a cream of unknown density: assumed to lie from 8 %
 ///         below to 2 % above that of the clear solution.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     ``Bounds`` in ``to_unit``: floats for numbers, else float64 arrays. All three are the same where no
@@ -109,10 +124,9 @@ pub fn convert<'py>(
 #[pyfunction]
 #[pyo3(
     signature = (value, from_unit, to_unit, *, temperature_c = Column::Number(20.0), molar_volume = "ideal-1atm",
-        density_g_per_ml = None, medium = "aqueous", errors = OnRefusal::Raise),
-    text_signature = "(value, from_unit, to_unit, *, temperature_c=20.0, molar_volume='ideal-1atm', density_g_per_ml=None, medium='aqueous', errors='raise')"
+        density_g_per_ml = None, medium = "aqueous", errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(value, from_unit, to_unit, *, temperature_c=20.0, molar_volume='ideal-1atm', density_g_per_ml=None, medium='aqueous', errors='raise', out=None, where=None)"
 )]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn convert_interval<'py>(
     py: Python<'py>,
     value: Column<'py>,
@@ -123,15 +137,21 @@ pub fn convert_interval<'py>(
     density_g_per_ml: Option<f64>,
     medium: &str,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Estimate<Bound<'py, PyAny>>> {
     let (from, to) = units(from_unit, to_unit)?;
     let product = Product::new(molar_volume, medium, density_g_per_ml)?;
-    let found = apply(py, [&value, &temperature_c], errors, |[number, celsius]| {
+    let kernel = |[values, temperatures]: [Cells<'_>; 2], out: [&mut [f64]; 3]| {
+        column::convert_intervals(values, temperatures, (from, to), &product.0, out)
+    };
+    let rule = |[number, celsius]: [f64; 2]| {
         let at = product.at(Temperature::from_celsius(celsius)?);
         let found = peroxide::convert_interval(Strength::of(number, from)?, to, &at)?;
         Ok::<_, ConversionError>([found.low().number(), found.best().number(), found.high().number()])
-    })?;
-    Ok(Estimate(found))
+    };
+    let how = How::new(errors, out, r#where)?;
+    Ok(Estimate(apply_kernel(py, [&value, &temperature_c], how, rule, kernel)?))
 }
 
 /// Density of aqueous hydrogen peroxide.
@@ -140,6 +160,9 @@ pub fn convert_interval<'py>(
 ///     strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
 ///     temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     Density in g/mL: a float for numbers, else a float64 array. Good to 0.0005 g/mL up to 50 % w/w, then less:
@@ -157,17 +180,24 @@ pub fn convert_interval<'py>(
 ///     1.0415
 #[pyfunction]
 #[pyo3(
-    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
-    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise')"
+    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise', out=None, where=None)"
 )]
 pub fn density<'py>(
     py: Python<'py>,
     strength_ww_percent: Column<'py>,
     temperature_c: Column<'py>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let Estimate([_, best, _]) = density_interval(py, strength_ww_percent, temperature_c, errors)?;
-    Ok(best)
+    let kernel = |[strengths, temperatures]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| {
+        column::densities(strengths, temperatures, out)
+    };
+    let rule = |row| density_of(row).map(|[_, best, _]| [best]);
+    let how = How::new(errors, out, r#where)?;
+    let [found] = apply_kernel(py, [&strength_ww_percent, &temperature_c], how, rule, kernel)?;
+    Ok(found)
 }
 
 /// Density of aqueous hydrogen peroxide, with the bounds within which independent tables agree.
@@ -176,6 +206,9 @@ pub fn density<'py>(
 ///     strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
 ///     temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     ``Bounds`` in g/mL: floats for numbers, else float64 arrays.
@@ -192,21 +225,27 @@ pub fn density<'py>(
 ///     [1.041, 1.0415, 1.042]
 #[pyfunction]
 #[pyo3(
-    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise),
-    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise')"
+    signature = (strength_ww_percent, temperature_c = Column::Number(20.0), *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(strength_ww_percent, temperature_c=20.0, *, errors='raise', out=None, where=None)"
 )]
 pub fn density_interval<'py>(
     py: Python<'py>,
     strength_ww_percent: Column<'py>,
     temperature_c: Column<'py>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Estimate<Bound<'py, PyAny>>> {
-    let found = apply(py, [&strength_ww_percent, &temperature_c], errors, |[percent, celsius]| {
-        let strength = MassFraction::from_ww_percent(percent)?;
-        let found = peroxide::density(strength, Temperature::from_celsius(celsius)?)?;
-        Ok::<_, ConversionError>([found.low(), found.best(), found.high()].map(foilwork::quantity::Density::g_per_ml))
-    })?;
-    Ok(Estimate(found))
+    let kernel = |[strengths, temperatures]: [Cells<'_>; 2], out: [&mut [f64]; 3]| {
+        column::density_intervals(strengths, temperatures, out)
+    };
+    let how = How::new(errors, out, r#where)?;
+    Ok(Estimate(apply_kernel(py, [&strength_ww_percent, &temperature_c], how, density_of, kernel)?))
+}
+
+fn density_of([percent, celsius]: [f64; 2]) -> Result<[f64; 3], ConversionError> {
+    let found = peroxide::density(MassFraction::from_ww_percent(percent)?, Temperature::from_celsius(celsius)?)?;
+    Ok([found.low(), found.best(), found.high()].map(Density::g_per_ml))
 }
 
 answer! {

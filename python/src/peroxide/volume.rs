@@ -4,11 +4,13 @@ use super::{conditions::scale, dilution::Strengths};
 use crate::{
     answer::answer,
     bounds::Estimate,
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply_kernel},
     error::{FoilworkError, raise},
     figures::Figures,
+    target::How,
 };
 use foilwork::{
+    column::{self, Cells, WhichVolume},
     peroxide::{self, KnownVolume, MakeUpError, StrengthUnit, VolumeStrength},
     quantity::{AmountConcentration, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature, Volume},
 };
@@ -35,6 +37,9 @@ answer! {
 ///     total_ml: volume wanted in mL, a number or an array.
 ///     stock_ml: or the volume of stock there is, in mL.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     The stock to take and the mark to add diluent up to: floats for numbers, else float64 arrays.
@@ -51,8 +56,8 @@ answer! {
 ///     MakeUp(stock_ml=100.0, total_ml=500.0)
 #[pyfunction]
 #[pyo3(
-    signature = (stock, target, unit, total_ml = None, *, stock_ml = None, errors = OnRefusal::Raise),
-    text_signature = "(stock, target, unit, total_ml=None, *, stock_ml=None, errors='raise')"
+    signature = (stock, target, unit, total_ml = None, *, stock_ml = None, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(stock, target, unit, total_ml=None, *, stock_ml=None, errors='raise', out=None, where=None)"
 )]
 pub fn make_up<'py>(
     py: Python<'py>,
@@ -62,28 +67,34 @@ pub fn make_up<'py>(
     total_ml: Option<Column<'py>>,
     stock_ml: Option<Column<'py>>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<MakeUp> {
     fn by<Q: VolumeStrength>(stock: f64, target: f64, known: KnownVolume) -> Result<peroxide::MakeUp, MakeUpError> {
         peroxide::make_up(Q::from_unit(stock)?, Q::from_unit(target)?, known)
     }
 
-    let (known, volume): (fn(Volume) -> KnownVolume, _) = match (total_ml, stock_ml) {
+    let (known, volume): (WhichVolume, _) = match (total_ml, stock_ml) {
         (Some(volume), None) => (KnownVolume::Total, volume),
         (None, Some(volume)) => (KnownVolume::Stock, volume),
         _ => return Err(FoilworkError::new_err("give exactly one of total_ml and stock_ml")),
     };
     let unit = by_volume(unit)?;
-    let rule = match unit {
+    let scalar = match unit {
         StrengthUnit::MolPerL => by::<AmountConcentration>,
         StrengthUnit::EqPerL => by::<Normality>,
         StrengthUnit::Volumes => by::<OxygenVolumes>,
         _ => by::<MassConcentration>,
     };
     let scale = scale(unit);
-    let found = apply(py, [&stock, &target, &volume], errors, |[stock, target, volume]| {
-        let made = rule(stock * scale, target * scale, known(Volume::from_ml(volume)?))?;
+    let rule = |[stock, target, volume]: [f64; 3]| {
+        let made = scalar(stock * scale, target * scale, known(Volume::from_ml(volume)?))?;
         Ok::<_, MakeUpError>([made.stock.ml(), made.total.ml()])
-    })?;
+    };
+    let kernel = |[stock, target, volume]: [Cells<'_>; 3], out: [&mut [f64]; 2]| {
+        column::make_ups([stock, target], unit, known, volume, out)
+    };
+    let found = apply_kernel(py, [&stock, &target, &volume], How::new(errors, out, r#where)?, rule, kernel)?;
     let [stock_ml, total_ml] = found.map(Figures::from);
     Ok(MakeUp { stock_ml, total_ml })
 }
@@ -96,6 +107,9 @@ pub fn make_up<'py>(
 ///     taken_ml: volume of stock in mL, a number or an array.
 ///     total_ml: the mark in mL, a number or an array.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     Strength in ``unit``: a float for numbers, else a float64 array.
@@ -112,8 +126,8 @@ pub fn make_up<'py>(
 ///     0.1251
 #[pyfunction]
 #[pyo3(
-    signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise),
-    text_signature = "(stock, unit, taken_ml, total_ml, *, errors='raise')"
+    signature = (stock, unit, taken_ml, total_ml, *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(stock, unit, taken_ml, total_ml, *, errors='raise', out=None, where=None)"
 )]
 pub fn strength_after_make_up<'py>(
     py: Python<'py>,
@@ -122,21 +136,27 @@ pub fn strength_after_make_up<'py>(
     taken_ml: Column<'py>,
     total_ml: Column<'py>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     fn by<Q: VolumeStrength>(stock: f64, taken: Volume, total: Volume) -> Result<f64, MakeUpError> {
         Ok(peroxide::strength_after_make_up(Q::from_unit(stock)?, taken, total)?.in_unit())
     }
     let unit = by_volume(unit)?;
-    let rule = match unit {
+    let scalar = match unit {
         StrengthUnit::MolPerL => by::<AmountConcentration>,
         StrengthUnit::EqPerL => by::<Normality>,
         StrengthUnit::Volumes => by::<OxygenVolumes>,
         _ => by::<MassConcentration>,
     };
     let scale = scale(unit);
-    let [found] = apply(py, [&stock, &taken_ml, &total_ml], errors, |[stock, taken, total]| {
-        Ok::<_, MakeUpError>([rule(stock * scale, Volume::from_ml(taken)?, Volume::from_ml(total)?)? / scale])
-    })?;
+    let rule = |[stock, taken, total]: [f64; 3]| {
+        Ok::<_, MakeUpError>([scalar(stock * scale, Volume::from_ml(taken)?, Volume::from_ml(total)?)? / scale])
+    };
+    let kernel = |[stock, taken, total]: [Cells<'_>; 3], [out]: [&mut [f64]; 1]| {
+        column::strengths_after_make_up(stock, unit, taken, total, out)
+    };
+    let [found] = apply_kernel(py, [&stock, &taken_ml, &total_ml], How::new(errors, out, r#where)?, rule, kernel)?;
     Ok(found)
 }
 

@@ -56,7 +56,6 @@ answer! {
     impl {
         #[new]
         #[pyo3(signature = (what, *, at_min, section = None, level = None, tone = None, comfort = None, foil = None, elasticity = None, mass_g = None, note = None))]
-        #[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
         fn new(
             what: String,
             at_min: f64,

@@ -57,7 +57,6 @@ answer! {
 ///     >>> dose.warmth_left.best < dose.warmth_before.best
 ///     True
 #[pyfunction]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 #[pyo3(signature = (neutraliser, carrier, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, porous = false, bowl_g = 30.0))]
 pub fn neutralising_dose(
     neutraliser: &Shade,

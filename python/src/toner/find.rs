@@ -174,7 +174,6 @@ pub fn exposed(
 ///     True
 #[pyfunction]
 #[pyo3(signature = (shades, *, lifted_level, natural_level = None, seen = None, exposed_lab = None, target_level = None, target_tones = None, target_lab = None, observer_degrees = 10, porous = false, most_shades = 3, bowl_g = 30.0, division_g = 1.0))]
-#[expect(clippy::too_many_arguments, reason = "keywords of one Python function")]
 pub fn find_toner(
     py: Python<'_>,
     shades: Sequence<PyRef<'_, Shade>>,

@@ -1,7 +1,10 @@
 use foilwork::{
-    column,
-    peroxide::{Conditions, MolarVolume, SolutionDensity, Strength, StrengthUnit, convert},
-    quantity::{Density, Temperature},
+    column::{self, Cells, Draw},
+    peroxide::{
+        BlendError, Conditions, KnownMass, KnownVolume, MolarVolume, SolutionDensity, Strength, StrengthUnit,
+        blend_two, convert,
+    },
+    quantity::{Density, Mass, MassFraction, Temperature},
 };
 use proptest::{collection::vec, prelude::*, sample::select};
 
@@ -49,11 +52,76 @@ proptest! {
     }
 }
 
+/// Rows that lie apart, as those of a table do.
+#[derive(Debug)]
+struct EverySecond<'a>(&'a [f64]);
+
+impl Draw for EverySecond<'_> {
+    fn rows(&self) -> usize {
+        self.0.len().div_ceil(2)
+    }
+
+    fn draw(&self, start: usize, block: &mut [f64]) {
+        for (slot, value) in block.iter_mut().zip(self.0.iter().skip(2 * start).step_by(2)) {
+            *slot = *value;
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    #[test]
+    fn blends_are_the_scalar_rule_bit_by_bit_wherever_the_rows_lie(
+        rows in vec([value(), value(), value(), value()], 1..700),
+        which in 0..3_usize,
+    ) {
+        let known = [KnownMass::Total, KnownMass::First, KnownMass::Second][which];
+        let column = |place: usize| rows.iter().map(|row| row[place]).collect::<Vec<_>>();
+        let (first, second, target) = (column(0), column(1), column(2));
+        let scattered: Vec<f64> = rows.iter().flat_map(|row| [row[3], -1.0]).collect();
+        let (mut one, mut other) = (vec![0.0; rows.len()], vec![0.0; rows.len()]);
+        let strengths = [&first, &second, &target].map(Cells::from);
+        let masses = EverySecond(&scattered);
+        let outcome = column::blends(strengths, known, Cells::Drawn(&masses), [&mut one, &mut other]).unwrap();
+        let mut refused = Vec::new();
+        for (row, [w1, w2, w, mass]) in rows.iter().enumerate() {
+            let [w1, w2, w] = [w1, w2, w].map(|w| MassFraction::from_ww_percent(*w));
+            let all = || Ok::<_, BlendError>(blend_two(w1?, w2?, w?, known(Mass::from_g(*mass)?))?);
+            match all() {
+                Ok(blend) => {
+                    let want = [blend.first.g(), blend.second.g()].map(f64::to_bits);
+                    prop_assert_eq!([one[row], other[row]].map(f64::to_bits), want, "{:?}", rows[row]);
+                }
+                Err(_) => {
+                    prop_assert!(one[row].is_nan() && other[row].is_nan(), "{:?}", rows[row]);
+                    if !rows[row].iter().any(|value| value.is_nan()) {
+                        refused.push(row);
+                    }
+                }
+            }
+        }
+        prop_assert_eq!((outcome.refused, outcome.first), (refused.len(), refused.first().copied()));
+    }
+}
+
+#[test]
+fn what_is_made_up_to_a_mark_counts_by_volume() {
+    let [mut stock, mut total] = [[0.0], [0.0]];
+    let strengths = [12.0, 6.0].map(Cells::from);
+    let out = [&mut stock[..], &mut total[..]];
+    let error = column::make_ups(strengths, StrengthUnit::WwPercent, KnownVolume::Total, 1.0.into(), out).unwrap_err();
+    assert_eq!(
+        error.to_string(),
+        "% w/w counts by mass: weigh it (dilute), or convert it to a unit that counts by volume"
+    );
+}
+
 #[test]
 fn columns_of_different_length_are_refused() {
     let ww = StrengthUnit::WwPercent;
     let error = column::convert_strengths(&[1.0, 2.0], ww, ww, &Conditions::default(), &mut [0.0]).unwrap_err();
-    assert_eq!(error.to_string(), "columns of different length (got 1 and 2 values): give one value for each row");
+    assert_eq!(error.to_string(), "columns of different length (got 2 and 1 values): give one value for each row");
     let hot = Conditions::at(Temperature::from_celsius(51.0).unwrap());
     assert!(column::convert_strengths(&[1.0], ww, StrengthUnit::GPerL, &hot, &mut [0.0]).is_err());
 }

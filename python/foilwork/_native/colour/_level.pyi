@@ -94,7 +94,7 @@ def formula_level(
     product: _words._ProductKind = "permanent",
     coloured: bool = False,
     top_level: int = 10,
-    errors: Literal["raise", "nan"] = "raise",
+    errors: Literal["raise", "nan"] = "raise", out: None = None, where: None = None
 ) -> float:
     """The level a permanent shade must have to bring natural hair to the target: ``2 * target - natural``.
 
@@ -105,6 +105,9 @@ def formula_level(
         coloured: whether the hair carries artificial colour, which colour does not lighten.
         top_level: top of the scale the shades are numbered on, 10 or 12.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         The level of the shade, a float or an array.
@@ -128,12 +131,12 @@ def formula_level(
     product: _words._ProductKind = "permanent",
     coloured: bool = False,
     top_level: int = 10,
-    errors: Literal["raise", "nan"] = "raise",
+    errors: Literal["raise", "nan"] = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
 def result_level(
-    natural_level: float, applied_level: float, *, product: _words._ProductKind = "permanent", errors: Literal["raise", "nan"] = "raise"
+    natural_level: float, applied_level: float, *, product: _words._ProductKind = "permanent", errors: Literal["raise", "nan"] = "raise", out: None = None, where: None = None
 ) -> float:
     """The level natural hair reaches under a permanent shade: the mean of natural and applied level.
 
@@ -142,6 +145,9 @@ def result_level(
         applied_level: level of the shade, a number or an array of any shape.
         product: ``"permanent"``; every other product is refused with the reason.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         The resulting level, a float or an array. White hair takes the shade's own level instead.
@@ -163,17 +169,20 @@ def result_level(
     applied_level: ArrayLike,
     *,
     product: _words._ProductKind = "permanent",
-    errors: Literal["raise", "nan"] = "raise",
+    errors: Literal["raise", "nan"] = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
-def lift_needed(from_level: float, target_level: float, *, errors: Literal["raise", "nan"] = "raise") -> float:
+def lift_needed(from_level: float, target_level: float, *, errors: Literal["raise", "nan"] = "raise", out: None = None, where: None = None) -> float:
     """How far hair has to go, in levels: positive is lift, negative is deposit.
 
     Args:
         from_level: level now, a number or an array of any shape.
         target_level: level wanted, a number or an array of any shape.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         Signed levels, a float or an array.
@@ -188,7 +197,7 @@ def lift_needed(from_level: float, target_level: float, *, errors: Literal["rais
     """
 @overload
 def lift_needed(
-    from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise"
+    from_level: ArrayLike, target_level: ArrayLike, *, errors: Literal["raise", "nan"] = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @final

@@ -108,20 +108,23 @@ class Lightening:
     @overload
     def minutes_to(self, target_level: ArrayLike, *, errors: _Errors = "raise") -> _Columns: ...
     @overload
-    def chance_by(self, target_level: float, time_min: float, *, errors: _Errors = "raise") -> float:
+    def chance_by(self, target_level: float, time_min: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
         """The chance in percent that the level is reached after this time. The arguments broadcast.
 
         Args:
             target_level: the level wanted, a number or an array of any shape.
             time_min: min from the first strand, a number or an array of any shape.
             errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+            out: an array of float64 to put the results into, of their shape; without it new ones are made.
+            where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+                are in ``out``, or NaN.
 
         Returns:
             A number for numbers, an array otherwise.
         """
     @overload
     def chance_by(
-        self, target_level: ArrayLike, time_min: ArrayLike, *, errors: _Errors = "raise"
+        self, target_level: ArrayLike, time_min: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
     ) -> NDArray[float64]: ...
     def chance_between(self, target_level: _Level, time_min: float) -> Bounds[float]:
         """The chance in percent that the level is reached after this time, with what it is from either bound of the start.

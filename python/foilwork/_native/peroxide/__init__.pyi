@@ -1,3 +1,4 @@
+from foilwork._native.peroxide._ageing import *
 from foilwork._native.peroxide._assay import *
 from foilwork._native.peroxide._dilution import *
 from foilwork._native.peroxide._handling import *

@@ -51,7 +51,7 @@ def dilute(
     *,
     stock_g: float | None = None,
     diluent_g: float | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Dilution[float]:
     """Split an amount into stock and diluent, by mass.
 
@@ -65,6 +65,9 @@ def dilute(
         stock_g: or how much stock there is, in g.
         diluent_g: or how much diluent there is, in g.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         Stock and diluent: floats for numbers, else float64 arrays. Nothing is rounded.
@@ -91,7 +94,7 @@ def dilute(
     *,
     stock_g: ArrayLike | None = None,
     diluent_g: ArrayLike | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
 ) -> Dilution[NDArray[float64]]: ...
 
 @overload
@@ -103,7 +106,7 @@ def blend_two(
     *,
     first_g: float | None = None,
     second_g: float | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: None = None, where: None = None
 ) -> TwoPartBlend[float]:
     """Blend two strengths to a third (alligation), by mass.
 
@@ -118,6 +121,9 @@ def blend_two(
         first_g: or how much of the first part there is, in g.
         second_g: or how much of the second part there is, in g.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         The two parts: floats for numbers, else float64 arrays. Nothing is rounded.
@@ -142,7 +148,7 @@ def blend_two(
     *,
     first_g: ArrayLike | None = None,
     second_g: ArrayLike | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
 ) -> TwoPartBlend[NDArray[float64]]: ...
 
 @final

@@ -27,7 +27,7 @@ def convert(
     temperature_c: float = 20.0,
     molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: None = None, where: None = None
 ) -> float:
     """Convert a strength of hydrogen peroxide from one unit to another.
 
@@ -44,6 +44,9 @@ def convert(
             unless you say otherwise.
         density_g_per_ml: density of the product in g/mL if you measured it; otherwise that of a clear solution.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         Strength in ``to_unit``: a float for numbers, else a float64 array of the broadcast shape. NaN stays NaN.
@@ -70,7 +73,7 @@ def convert(
     temperature_c: ArrayLike = 20.0,
     molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
@@ -83,7 +86,7 @@ def convert_interval(
     molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
     medium: _words._SolutionKind = "aqueous",
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Bounds[float]:
     """Convert a strength of hydrogen peroxide, with the bounds that the density brings.
 
@@ -97,6 +100,9 @@ def convert_interval(
         medium: ``"aqueous"`` for a clear solution, ``"emulsion"`` for a cream of unknown density: assumed to lie from 8 %
             below to 2 % above that of the clear solution.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         ``Bounds`` in ``to_unit``: floats for numbers, else float64 arrays. All three are the same where no
@@ -123,17 +129,20 @@ def convert_interval(
     molar_volume: _words._MolarVolume = "ideal-1atm",
     density_g_per_ml: float | None = None,
     medium: _words._SolutionKind = "aqueous",
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
 ) -> Bounds[NDArray[float64]]: ...
 
 @overload
-def density(strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise") -> float:
+def density(strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
     """Density of aqueous hydrogen peroxide.
 
     Args:
         strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
         temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         Density in g/mL: a float for numbers, else a float64 array. Good to 0.0005 g/mL up to 50 % w/w, then less:
@@ -152,12 +161,12 @@ def density(strength_ww_percent: float, temperature_c: float = 20.0, *, errors: 
     """
 @overload
 def density(
-    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
+    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
 def density_interval(
-    strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise"
+    strength_ww_percent: float, temperature_c: float = 20.0, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Bounds[float]:
     """Density of aqueous hydrogen peroxide, with the bounds within which independent tables agree.
 
@@ -165,6 +174,9 @@ def density_interval(
         strength_ww_percent: strength in % w/w, from 0 to 70, a number or an array.
         temperature_c: temperature in C, from 0 to 50, a number or an array that broadcasts with it.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         ``Bounds`` in g/mL: floats for numbers, else float64 arrays.
@@ -182,7 +194,7 @@ def density_interval(
     """
 @overload
 def density_interval(
-    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise"
+    strength_ww_percent: ArrayLike, temperature_c: ArrayLike = 20.0, *, errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
 ) -> Bounds[NDArray[float64]]: ...
 
 @final

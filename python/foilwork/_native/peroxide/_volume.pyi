@@ -37,7 +37,7 @@ def make_up(
     total_ml: float | None = None,
     *,
     stock_ml: float | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: None = None, where: None = None
 ) -> MakeUp[float]:
     """Make a solution up to the mark: ``c1 V1 = c2 V2``, exact whatever the contraction.
 
@@ -50,6 +50,9 @@ def make_up(
         total_ml: volume wanted in mL, a number or an array.
         stock_ml: or the volume of stock there is, in mL.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         The stock to take and the mark to add diluent up to: floats for numbers, else float64 arrays.
@@ -73,11 +76,11 @@ def make_up(
     total_ml: ArrayLike | None = None,
     *,
     stock_ml: ArrayLike | None = None,
-    errors: _Errors = "raise",
+    errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
 ) -> MakeUp[NDArray[float64]]: ...
 
 @overload
-def strength_after_make_up(stock: float, unit: _words._StrengthUnit, taken_ml: float, total_ml: float, *, errors: _Errors = "raise") -> float:
+def strength_after_make_up(stock: float, unit: _words._StrengthUnit, taken_ml: float, total_ml: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
     """The strength after a volume of stock is made up to the mark.
 
     Args:
@@ -86,6 +89,9 @@ def strength_after_make_up(stock: float, unit: _words._StrengthUnit, taken_ml: f
         taken_ml: volume of stock in mL, a number or an array.
         total_ml: the mark in mL, a number or an array.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         Strength in ``unit``: a float for numbers, else a float64 array.
@@ -103,7 +109,7 @@ def strength_after_make_up(stock: float, unit: _words._StrengthUnit, taken_ml: f
     """
 @overload
 def strength_after_make_up(
-    stock: ArrayLike, unit: _words._StrengthUnit, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise"
+    stock: ArrayLike, unit: _words._StrengthUnit, taken_ml: ArrayLike, total_ml: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @final

@@ -1,0 +1,134 @@
+//! Where the values of an argument lie: in one piece, with gaps, backwards, or repeated; a kernel of the core takes each
+//! without a copy of the whole.
+
+use crate::{
+    columns::{Column, numpy_module},
+    error::raise,
+};
+use foilwork::column::{Cells, Draw};
+use numpy::{
+    PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods,
+    ndarray::{ArrayView1, ArrayViewD, Axis, Ix1, s},
+};
+use pyo3::{prelude::*, types::PyTuple};
+use std::fmt;
+
+/// Rows of the last axis below which fetching lane by lane costs more than a copy.
+const WORTH_A_LANE: usize = 16;
+
+/// A column brought to the common shape.
+pub enum Spread<'py> {
+    Same(f64),
+    /// In one piece, in the order of the rows.
+    Each(PyReadonlyArrayDyn<'py, f64>),
+    /// Anywhere, with repeats.
+    Scattered(PyReadonlyArrayDyn<'py, f64>),
+}
+
+impl<'py> Spread<'py> {
+    /// A column as rows of a shape. A copy, where one is needed, is made by NumPy: it raises ``MemoryError`` where there is no
+    /// room for it.
+    pub fn new(py: Python<'py>, column: &Column<'py>, shape: &[usize]) -> PyResult<Self> {
+        let array = match column {
+            Column::Number(number) => return Ok(Self::Same(*number)),
+            Column::Array(array) => array,
+        };
+        let again =
+            |array: &Bound<'py, PyAny>| Ok::<_, PyErr>(array.clone().cast_into::<PyArrayDyn<f64>>()?.readonly());
+        if array.shape() == shape && array.is_c_contiguous() {
+            return Ok(Self::Each(again(array.as_any())?));
+        }
+        let numpy = numpy_module(py)?;
+        let view = numpy.call_method1("broadcast_to", (array.as_any(), PyTuple::new(py, shape)?))?;
+        if shape.len() == 1 || shape.last().is_some_and(|last| *last >= WORTH_A_LANE) {
+            return Ok(Self::Scattered(again(&view)?));
+        }
+        Ok(Self::Each(again(&numpy.call_method1("ascontiguousarray", (view,))?)?))
+    }
+
+    /// What the kernels look at.
+    pub fn view(&self) -> PyResult<View<'_>> {
+        Ok(match self {
+            Self::Same(number) => View::Same(*number),
+            Self::Each(values) => View::Each(values.as_slice().map_err(raise)?),
+            Self::Scattered(values) => View::Scattered(Scattered(values.as_array())),
+        })
+    }
+}
+
+/// A column brought to a shape, its values in one piece in the order of the rows.
+pub fn in_one_piece<'py>(
+    py: Python<'py>,
+    column: &Column<'py>,
+    shape: &[usize],
+) -> PyResult<PyReadonlyArrayDyn<'py, f64>> {
+    let numpy = numpy_module(py)?;
+    let values = match column {
+        Column::Number(number) => numpy.call_method1("float64", (*number,))?,
+        Column::Array(array) => array.as_any().clone(),
+    };
+    let view = numpy.call_method1("broadcast_to", (values, PyTuple::new(py, shape)?))?;
+    Ok(numpy.call_method1("ascontiguousarray", (view,))?.cast_into::<PyArrayDyn<f64>>()?.readonly())
+}
+
+/// A column as the kernels of the core take it.
+pub enum View<'a> {
+    Same(f64),
+    Each(&'a [f64]),
+    Scattered(Scattered<'a>),
+}
+
+impl View<'_> {
+    pub fn cells(&self) -> Cells<'_> {
+        match self {
+            Self::Same(number) => Cells::Same(*number),
+            Self::Each(values) => Cells::Each(values),
+            Self::Scattered(column) => Cells::Drawn(column),
+        }
+    }
+}
+
+/// Values fetched along the last axis, in the order of the rows.
+pub struct Scattered<'a>(ArrayViewD<'a, f64>);
+
+impl fmt::Debug for Scattered<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("Scattered").field(&self.0.shape()).finish()
+    }
+}
+
+impl Scattered<'_> {
+    /// The values along the last axis at a place of the others.
+    fn lane(&self, mut place: usize) -> Option<ArrayView1<'_, f64>> {
+        let mut view = self.0.view();
+        while view.ndim() > 1 {
+            let last_but_one = view.ndim() - 2;
+            let length = view.len_of(Axis(last_but_one)).max(1);
+            view = view.index_axis_move(Axis(last_but_one), place % length);
+            place /= length;
+        }
+        view.into_dimensionality::<Ix1>().ok()
+    }
+}
+
+impl Draw for Scattered<'_> {
+    fn rows(&self) -> usize {
+        self.0.len()
+    }
+
+    fn draw(&self, start: usize, block: &mut [f64]) {
+        let lane_rows = self.0.shape().last().copied().unwrap_or(1).max(1);
+        let (mut row, mut rest) = (start, block);
+        while !rest.is_empty() {
+            let within = row % lane_rows;
+            let (now, later) = rest.split_at_mut((lane_rows - within).min(rest.len()));
+            if let Some(lane) = self.lane(row / lane_rows) {
+                for (slot, value) in now.iter_mut().zip(lane.slice_move(s![within..])) {
+                    *slot = *value;
+                }
+            }
+            row += now.len();
+            rest = later;
+        }
+    }
+}

@@ -1,0 +1,159 @@
+//! Where the results go: arrays of their own, or the caller's (`out=`), in all rows or in some of them (`where=`).
+
+use crate::{
+    columns::{Column, OnRefusal, common_shape, numpy_module, results},
+    error::{FoilworkError, raise},
+};
+use numpy::{PyArrayDyn, PyArrayMethods, PyReadwriteArrayDyn, PyUntypedArrayMethods};
+use pyo3::{
+    exceptions::PyTypeError,
+    prelude::*,
+    types::{PyDict, PyList, PyTuple},
+};
+
+/// The keywords that say what becomes of the rows: `errors=`, `out=` and `where=`.
+pub struct How<'py> {
+    pub errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    mask: Option<Bound<'py, PyAny>>,
+}
+
+impl From<OnRefusal> for How<'_> {
+    fn from(errors: OnRefusal) -> Self {
+        Self { errors, out: None, mask: None }
+    }
+}
+
+impl<'py> How<'py> {
+    /// With an array (or a tuple of them) for the results, and the rows to work on.
+    pub fn new(errors: OnRefusal, out: Option<Bound<'py, PyAny>>, mask: Option<Bound<'py, PyAny>>) -> PyResult<Self> {
+        let mask = mask.map(|mask| as_mask(&mask)).transpose()?;
+        Ok(Self { errors, out, mask })
+    }
+
+    /// The shape of the results; none when all is numbers.
+    pub fn shape(&self, columns: &[&Column<'py>]) -> PyResult<Option<Vec<usize>>> {
+        let shape = common_shape(columns)?;
+        if let Some(mask) = &self.mask {
+            let numpy = mask.py().import("numpy")?;
+            let of_mask = mask.getattr("shape")?;
+            let both =
+                numpy.call_method1("broadcast_shapes", (PyTuple::new(mask.py(), shape.unwrap_or_default())?, &of_mask));
+            let both = both.map_err(|_| {
+                FoilworkError::new_err(format!("where has the shape {of_mask}, which does not broadcast"))
+            })?;
+            return both.extract().map(Some);
+        }
+        match (shape, &self.out) {
+            (None, Some(out)) => self.first_of(out)?.getattr("shape")?.extract().map(Some),
+            (shape, _) => Ok(shape),
+        }
+    }
+
+    fn first_of(&self, out: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        if out.is_instance_of::<PyTuple>() || out.is_instance_of::<PyList>() {
+            out.get_item(0)
+        } else {
+            Ok(out.clone())
+        }
+    }
+
+    /// The first column with the rows that are left out as missing: they are not worked on, and not refused.
+    pub fn masked(
+        &self,
+        py: Python<'py>,
+        first: Option<&Column<'py>>,
+        shape: &[usize],
+    ) -> PyResult<Option<Column<'py>>> {
+        let (Some(mask), Some(first)) = (&self.mask, first) else { return Ok(None) };
+        let numpy = numpy_module(py)?;
+        let values = match first {
+            Column::Number(number) => numpy.call_method1("float64", (*number,))?,
+            Column::Array(array) => array.as_any().clone(),
+        };
+        let kept = numpy.call_method1("where", (mask, values, f64::NAN))?;
+        let kept = numpy.call_method1("broadcast_to", (kept, PyTuple::new(py, shape)?))?;
+        Ok(Some(Column::Array(kept.cast_into::<PyArrayDyn<f64>>()?.readonly())))
+    }
+
+    /// An array for each result: the caller's own where the kernel can write into it as it lies.
+    pub fn targets<const M: usize>(
+        &self,
+        py: Python<'py>,
+        columns: &[&Column<'py>],
+        shape: &[usize],
+    ) -> PyResult<Vec<Target<'py>>> {
+        let Some(out) = &self.out else {
+            return (0..M).map(|_| Ok(Target { work: results(py, shape)?, given: None })).collect();
+        };
+        let given: Vec<Bound<'py, PyAny>> = if M == 1 { vec![out.clone()] } else { out.extract().unwrap_or_default() };
+        if given.len() != M {
+            return Err(FoilworkError::new_err(format!("out must be a tuple of {M} arrays, one for each result")));
+        }
+        given.into_iter().map(|array| self.target(py, array, columns, shape)).collect()
+    }
+
+    fn target(
+        &self,
+        py: Python<'py>,
+        array: Bound<'py, PyAny>,
+        columns: &[&Column<'py>],
+        shape: &[usize],
+    ) -> PyResult<Target<'py>> {
+        let given = array
+            .cast::<PyArrayDyn<f64>>()
+            .map_err(|_| PyTypeError::new_err(format!("out must be an array of float64, not {}", array.get_type())))?;
+        if given.shape() != shape {
+            let text =
+                format!("out has the shape {:?}, the result {shape:?}: give an array of that shape", given.shape());
+            return Err(FoilworkError::new_err(text));
+        }
+        let flags = given.getattr("flags")?;
+        if !flags.getattr("writeable")?.is_truthy()? {
+            return Err(FoilworkError::new_err("out cannot be written to: give an array of your own"));
+        }
+        let numpy = numpy_module(py)?;
+        let mut apart = self.mask.is_none() && flags.getattr("carray")?.is_truthy()?;
+        for column in columns {
+            if let Column::Array(input) = column {
+                apart = apart && !numpy.call_method1("may_share_memory", (given, input.as_any()))?.is_truthy()?;
+            }
+        }
+        let work = if apart { given.clone() } else { results(py, shape)? };
+        Ok(Target { work, given: Some(array) })
+    }
+}
+
+/// An array of booleans, as NumPy makes one from anything.
+fn as_mask<'py>(mask: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    let array = mask.py().import("numpy")?.call_method1("asarray", (mask,))?;
+    if array.getattr("dtype")?.getattr("kind")?.extract::<char>()? == 'b' {
+        return Ok(array);
+    }
+    Err(PyTypeError::new_err("where must be an array of booleans: True for the rows to work on"))
+}
+
+/// Where one result is written, and the array of the caller that it is for.
+pub struct Target<'py> {
+    work: Bound<'py, PyArrayDyn<f64>>,
+    given: Option<Bound<'py, PyAny>>,
+}
+
+impl<'py> Target<'py> {
+    pub fn writer(&self) -> PyResult<PyReadwriteArrayDyn<'py, f64>> {
+        self.work.try_readwrite().map_err(raise)
+    }
+
+    /// The result, in the caller's array where there is one; rows that were left out keep what stands there.
+    pub fn handed_back(self, py: Python<'py>, how: &How<'py>) -> PyResult<Bound<'py, PyAny>> {
+        let Some(given) = self.given else { return Ok(self.work.into_any()) };
+        if !given.is(&self.work) {
+            let keywords = PyDict::new(py);
+            if let Some(mask) = &how.mask {
+                keywords.set_item("where", mask)?;
+            }
+            numpy_module(py)?.call_method("copyto", (&given, &self.work), Some(&keywords))?;
+        }
+        Ok(given)
+    }
+}

@@ -1,0 +1,131 @@
+use super::ColumnError;
+use std::fmt::Debug;
+
+/// Rows worked on at a time: enough to forget the overhead, few enough for the first cache.
+pub(super) const BLOCK: usize = 256;
+
+/// A column that lies elsewhere than in one piece: with gaps between its values, in chunks, repeated, or in other numbers.
+///
+/// It is asked for some rows at a time, so that a long column needs no copy of its own.
+pub trait Draw: Debug + Sync {
+    /// How many rows there are.
+    fn rows(&self) -> usize;
+
+    /// Puts the values of the rows from `start` into `block`; a value that is missing is not-a-number.
+    fn draw(&self, start: usize, block: &mut [f64]);
+}
+
+/// An input column: a value for each row, or one for all of them.
+#[derive(Debug, Clone, Copy)]
+pub enum Cells<'a> {
+    /// The same value in every row.
+    Same(f64),
+    /// A value for each row.
+    Each(&'a [f64]),
+    /// A value for each row, fetched some rows at a time.
+    Drawn(&'a dyn Draw),
+}
+
+impl<'a> Cells<'a> {
+    /// The value in a row; beyond the last row it is not-a-number.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::column::Cells;
+    ///
+    /// let strengths = [6.0, 9.0];
+    /// assert_eq!(Cells::from(&strengths[..]).get(1), 9.0);
+    /// assert_eq!(Cells::from(12.0).get(1), 12.0); // one value for all rows
+    /// ```
+    #[inline]
+    #[must_use]
+    pub fn get(&self, row: usize) -> f64 {
+        match self {
+            Self::Same(value) => *value,
+            Self::Each(values) => values.get(row).copied().unwrap_or(f64::NAN),
+            Self::Drawn(column) => {
+                let mut one = [f64::NAN];
+                if row < column.rows() {
+                    column.draw(row, &mut one);
+                }
+                one[0]
+            }
+        }
+    }
+
+    /// The values of four rows; beyond the last row they are not-a-number.
+    #[inline]
+    pub(super) fn four(&self, start: usize) -> [f64; 4] {
+        match self {
+            Self::Same(value) => [*value; 4],
+            Self::Each(values) => match values.get(start..).and_then(|rest| rest.first_chunk()) {
+                Some(four) => *four,
+                None => [0, 1, 2, 3].map(|lane| self.get(start + lane)),
+            },
+            Self::Drawn(_) => [0, 1, 2, 3].map(|lane| self.get(start + lane)),
+        }
+    }
+
+    /// A block of rows: where they lie, or in `scratch`, whose further places keep what they held.
+    #[inline]
+    pub(super) fn block<'b>(&self, start: usize, rows: usize, scratch: &'b mut [f64; BLOCK]) -> &'b [f64; BLOCK]
+    where
+        'a: 'b,
+    {
+        match self {
+            // Filled once, by `same`.
+            Self::Same(_) => {}
+            Self::Each(values) => {
+                let rest = values.get(start..).unwrap_or_default();
+                if let Some(block) = rest.first_chunk() {
+                    return block;
+                }
+                for (slot, value) in scratch.iter_mut().zip(rest.iter().take(rows)) {
+                    *slot = *value;
+                }
+            }
+            Self::Drawn(column) => column.draw(start, scratch.get_mut(..rows).unwrap_or_default()),
+        }
+        scratch
+    }
+
+    /// A block filled with the one value, where there is one.
+    #[inline]
+    pub(super) fn same(&self) -> [f64; BLOCK] {
+        if let Self::Same(value) = self { [*value; BLOCK] } else { [0.0; BLOCK] }
+    }
+
+    pub(super) fn fits(&self, rows: usize) -> Result<(), ColumnError> {
+        let got = match self {
+            Self::Same(_) => return Ok(()),
+            Self::Each(values) => values.len(),
+            Self::Drawn(column) => column.rows(),
+        };
+        if got == rows { Ok(()) } else { Err(ColumnError::Length { got, want: rows }) }
+    }
+}
+
+impl From<f64> for Cells<'_> {
+    fn from(value: f64) -> Self {
+        Self::Same(value)
+    }
+}
+
+impl<'a> From<&'a [f64]> for Cells<'a> {
+    fn from(values: &'a [f64]) -> Self {
+        Self::Each(values)
+    }
+}
+
+impl<'a, const N: usize> From<&'a [f64; N]> for Cells<'a> {
+    fn from(values: &'a [f64; N]) -> Self {
+        Self::Each(values)
+    }
+}
+
+impl<'a> From<&'a Vec<f64>> for Cells<'a> {
+    fn from(values: &'a Vec<f64>) -> Self {
+        Self::Each(values)
+    }
+}

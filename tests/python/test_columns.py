@@ -1,0 +1,327 @@
+"""Arrays go through kernels of their own; each row is the scalar function's, bit for bit, however the arrays lie."""
+
+import math
+import subprocess
+import sys
+import threading
+import warnings
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any, NamedTuple
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from numpy.typing import NDArray
+
+from foilwork import FoilworkError, OutOfRangeWarning
+from foilwork.colour import formula_level, lift_needed, result_level
+from foilwork.lift import Lightening, Situation
+from foilwork.peroxide import (
+    blend_two,
+    convert,
+    convert_interval,
+    density,
+    density_interval,
+    dilute,
+    half_life_days,
+    loss_rate,
+    loss_rate_from_half_life,
+    make_up,
+    strength_after,
+    strength_after_make_up,
+    strength_units,
+    time_until,
+)
+
+Floats = NDArray[np.float64]
+
+SPECIAL = [0.0, -0.0, 1.0, 12.0, 70.0, 70.0000001, 100.0, 200.0, 2000.0, 1e9, -1.0, 1e300, 5e-324]
+MISSING = [math.nan, math.inf, -math.inf]
+
+
+class Case(NamedTuple):
+    """A function of some columns, and what a reasonable row of them is."""
+
+    name: str
+    call: Callable[..., Any]
+    usual: tuple[tuple[float, float], ...]
+
+
+def in_unit(function: Callable[..., Any], unit: str, place: int) -> Callable[..., Any]:
+    """The function with its unit filled in."""
+    return lambda *values, **how: function(*values[:place], unit, *values[place:], **how)
+
+
+PERCENT, GRAMS, CELSIUS, DAYS, RATE, LEVEL = (
+    (0.0, 60.0),
+    (1.0, 500.0),
+    (0.0, 50.0),
+    (0.0, 900.0),
+    (0.0, 0.01),
+    (1.0, 12.0),
+)
+BY_VOLUME = ["% w/v", "g/L", "mol/L", "N", "volumes"]
+LIGHTENING = Lightening(Situation(on_hair_ww_percent=4), 4)
+
+CASES = [
+    Case("dilute", dilute, (PERCENT, PERCENT, GRAMS)),
+    Case("dilute, stock", lambda s, t, m, **how: dilute(s, t, stock_g=m, **how), (PERCENT, PERCENT, GRAMS)),
+    Case("dilute, diluent", lambda s, t, m, **how: dilute(s, t, diluent_g=m, **how), (PERCENT, PERCENT, GRAMS)),
+    Case("blend_two", blend_two, (PERCENT, PERCENT, PERCENT, GRAMS)),
+    Case("density", density, (PERCENT, CELSIUS)),
+    Case("density_interval", density_interval, (PERCENT, CELSIUS)),
+    Case("half_life_days", half_life_days, (RATE,)),
+    Case("loss_rate_from_half_life", loss_rate_from_half_life, (DAYS,)),
+    Case("lift_needed", lift_needed, (LEVEL, LEVEL)),
+    Case("result_level", result_level, (LEVEL, LEVEL)),
+    Case("formula_level", formula_level, (LEVEL, LEVEL)),
+    Case("formula_level of twelve", lambda *v, **how: formula_level(*v, top_level=12, **how), (LEVEL, LEVEL)),
+    Case("formula_level, coloured", lambda *v, **how: formula_level(*v, coloured=True, **how), (LEVEL, LEVEL)),
+    Case("chance_by", LIGHTENING.chance_by, (LEVEL, (0.0, 60.0))),
+    *(Case(f"make_up in {unit}", in_unit(make_up, unit, 2), (PERCENT, PERCENT, GRAMS)) for unit in BY_VOLUME),
+    *(
+        Case(
+            f"make_up in {unit}, stock",
+            lambda s, t, m, unit=unit, **how: make_up(s, t, unit, stock_ml=m, **how),
+            (PERCENT, PERCENT, GRAMS),
+        )
+        for unit in BY_VOLUME[:2]
+    ),
+    *(
+        Case(f"make_up's strength in {unit}", in_unit(strength_after_make_up, unit, 1), (PERCENT, GRAMS, GRAMS))
+        for unit in BY_VOLUME
+    ),
+    *(
+        Case(f"strength_after in {unit}", in_unit(strength_after, unit, 1), (PERCENT, RATE, DAYS))
+        for unit in strength_units()
+    ),
+    *(Case(f"loss_rate in {unit}", in_unit(loss_rate, unit, 2), (PERCENT, PERCENT, DAYS)) for unit in strength_units()),
+    *(
+        Case(f"time_until in {unit}", in_unit(time_until, unit, 2), (PERCENT, PERCENT, RATE))
+        for unit in strength_units()
+    ),
+]
+
+
+def as_rows(found: Any) -> list[Any]:
+    """The results of one call, whether it gives one or several."""
+    return list(found) if not isinstance(found, float | np.ndarray) else [found]
+
+
+def quietly(call: Callable[..., Any], *values: Any, **how: Any) -> list[Any]:
+    """The results with what cannot be as NaN."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", OutOfRangeWarning)
+        return as_rows(call(*values, errors="nan", **how))
+
+
+def bits(values: Any) -> NDArray[np.uint64]:
+    """Every NaN alike, all else bit by bit."""
+    array = np.array(values, dtype=np.float64)
+    array[np.isnan(array)] = np.nan
+    return array.view(np.uint64)
+
+
+def columns(case: Case, most: int = 12) -> st.SearchStrategy[list[list[float]]]:
+    """Columns of one length: mostly usual values, some at the edges, some that are no value."""
+    row = st.tuples(
+        *(
+            st.one_of(st.floats(low, high), st.floats(low, high), st.sampled_from(SPECIAL), st.sampled_from(MISSING))
+            for low, high in case.usual
+        )
+    )
+    return st.lists(row, min_size=1, max_size=most).map(
+        lambda rows: [list(column) for column in zip(*rows, strict=True)]
+    )
+
+
+def row_by_row(call: Callable[..., Any], lists: list[list[float]]) -> list[list[float]]:
+    """What the scalar function gives, NaN where it refuses or a value is missing."""
+    rows: list[list[float]] = []
+    results = 0
+    for row in zip(*lists, strict=True):
+        try:
+            rows.append(as_rows(call(*row)))
+            results = len(rows[-1])
+        except FoilworkError:
+            rows.append([])
+    width = results or 1
+    return [[row[place] if row else math.nan for row in rows] for place in range(width)]
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+@settings(max_examples=12, deadline=None)
+@given(data=st.data())
+def test_a_column_is_the_scalar_function(case: Case, data: st.DataObject) -> None:
+    lists = data.draw(columns(case))
+    want = row_by_row(case.call, lists)
+    got = quietly(case.call, *(np.array(column) for column in lists))
+    for column, expected in zip(got, want, strict=False):
+        assert np.array_equal(bits(column), bits(expected)), (lists, column, expected)
+    if not any(len(row) for row in want):
+        assert all(np.isnan(column).all() for column in got)
+
+
+@pytest.mark.parametrize("from_unit", strength_units())
+@settings(max_examples=25, deadline=None)
+@given(data=st.data())
+def test_a_conversion_is_the_scalar_one(from_unit: str, data: st.DataObject) -> None:
+    to_unit = data.draw(st.sampled_from(strength_units()))
+    keywords = data.draw(
+        st.fixed_dictionaries(
+            {}, optional={"density_g_per_ml": st.floats(0.9, 1.3), "molar_volume": st.just("ideal-1bar")}
+        )
+    )
+
+    def best(value: Any, celsius: Any, **how: Any) -> Any:
+        return convert(value, from_unit, to_unit, temperature_c=celsius, **keywords, **how)  # type: ignore[call-overload]
+
+    def bounds(value: Any, celsius: Any, **how: Any) -> Any:
+        medium = "emulsion" if "molar_volume" in keywords else "aqueous"
+        return convert_interval(value, from_unit, to_unit, temperature_c=celsius, medium=medium, **keywords, **how)  # type: ignore[call-overload]
+
+    for call in (best, bounds):
+        lists = data.draw(columns(Case("", call, (PERCENT, CELSIUS))))
+        want = row_by_row(call, lists)
+        got = quietly(call, *(np.array(column) for column in lists))
+        for column, expected in zip(got, want, strict=False):
+            assert np.array_equal(bits(column), bits(expected)), (lists, keywords)
+
+
+LONG = np.random.default_rng(17).uniform(0.5, 11.5, 4000)
+
+
+def test_more_rows_than_one_block_and_one_thread() -> None:
+    rows = 700_001
+    targets = np.random.default_rng(3).uniform(0.0, 12.0, rows)
+    targets[[5, 600_000]] = [13.0, math.nan]
+    with pytest.warns(OutOfRangeWarning, match="^1 value .* index 5: "):
+        stock_g, diluent_g = dilute(12.0, targets, 60.0, errors="nan")
+    good = np.ones(rows, bool)
+    good[[5, 600_000]] = False
+    # NumPy is the reference: the same two operations.
+    assert np.array_equal(stock_g[good], 60.0 * (targets / 12.0)[good])
+    assert np.array_equal(diluent_g[good], 60.0 - stock_g[good])
+    assert np.isnan(stock_g[~good]).all()
+    targets[5] = 1.0
+    targets[[4, 650_000]] = 13.0
+    with pytest.raises(FoilworkError, match=r"^index 4: .*\(2 values refused"):
+        dilute(12.0, targets, 60.0)
+
+
+@pytest.mark.parametrize(
+    "lay",
+    [
+        lambda a: a[::3],
+        lambda a: a[::-1],
+        lambda a: a.reshape(40, 100).T,
+        lambda a: a.reshape(10, 20, 20)[:, ::2, ::-1],
+        lambda a: np.asfortranarray(a.reshape(40, 100)),
+        lambda a: np.broadcast_to(a[:100], (30, 100)),
+        lambda a: np.broadcast_to(a[:40, None], (40, 100)),
+        lambda a: a[:0],
+        lambda a: a.reshape(4, 1000)[:, :0],
+        lambda a: a.astype(np.float32),
+        lambda a: a.astype(np.int16)[::2],
+        lambda a: a.astype(np.uint8),
+        lambda a: a.astype(">f8"),
+        lambda a: a.astype(np.float16),
+        lambda a: np.frombuffer(b"." + a.tobytes(), dtype=np.float64, offset=1),
+    ],
+)
+def test_however_the_values_lie(lay: Callable[[Floats], Any]) -> None:
+    laid = lay(LONG)
+    plain = np.array(laid, dtype=np.float64, order="C")
+    for found, want in (
+        (density(laid), density(plain)),
+        (dilute(12.0, laid, 60.0).stock_g, dilute(12.0, plain, 60.0).stock_g),
+        (convert(laid, "% w/w", "volumes"), convert(plain, "% w/w", "volumes")),
+    ):
+        assert found.shape == laid.shape and found.dtype == np.float64
+        assert np.array_equal(found, want)
+
+
+def test_arguments_broadcast_as_those_of_numpy() -> None:
+    stock, target, total = LONG[:40, None] + 20.0, LONG[None, :50], LONG[:2, None, None]
+    stock_g, diluent_g = dilute(stock, target, total)
+    assert stock_g.shape == np.broadcast_shapes(stock.shape, target.shape, total.shape)
+    np.testing.assert_allclose(stock_g, total * target / stock, rtol=1e-15)
+    np.testing.assert_allclose(stock_g + diluent_g, np.broadcast_to(total, stock_g.shape), rtol=1e-15)
+
+
+def test_results_go_where_they_are_told_to() -> None:
+    want = convert(LONG, "% w/w", "g/L")
+    out = np.empty_like(LONG)
+    assert convert(LONG, "% w/w", "g/L", out=out) is out
+    assert np.array_equal(out, want)
+    gaps = np.zeros((LONG.size, 2))
+    convert(LONG, "% w/w", "g/L", out=gaps[:, 1])
+    assert np.array_equal(gaps[:, 1], want) and not gaps[:, 0].any()
+    own = LONG.copy()
+    convert(own, "% w/w", "g/L", out=own)
+    assert np.array_equal(own, want)
+    turned = LONG.copy()
+    convert(turned[::-1], "% w/w", "g/L", out=turned)
+    assert np.array_equal(turned, want[::-1])
+    pair = (np.empty_like(LONG), np.empty_like(LONG))
+    found = dilute(12.0, LONG, 60.0, out=pair)
+    assert found.stock_g is pair[0] and found.diluent_g is pair[1]
+    assert np.array_equal(pair[0] + pair[1], np.full(LONG.size, 60.0))
+    three = (out, np.empty_like(LONG), np.empty_like(LONG))
+    assert density_interval(LONG, out=three).low is out
+    assert np.array_equal(three[1], density(LONG))
+    with pytest.raises(FoilworkError, match="out has the shape"):
+        convert(LONG, "% w/w", "g/L", out=np.empty(3))
+    with pytest.raises(FoilworkError, match="cannot be written"):
+        convert(LONG[:3], "% w/w", "g/L", out=np.broadcast_to(1.0, 3))
+    with pytest.raises(FoilworkError, match="tuple of 2 arrays"):
+        dilute(12.0, LONG, 60.0, out=out)  # type: ignore[call-overload]
+    with pytest.raises(TypeError, match="array of float64"):
+        convert(LONG, "% w/w", "g/L", out=np.empty(LONG.size, np.float32))
+
+
+def test_rows_can_be_left_out() -> None:
+    values = np.array([3.0, 500.0, 6.0, np.nan])
+    rows = np.array([True, False, True, True])
+    found = convert(values, "% w/w", "volumes", where=rows)
+    want = [convert(3.0, "% w/w", "volumes"), np.nan, convert(6.0, "% w/w", "volumes"), np.nan]
+    assert np.array_equal(found, want, equal_nan=True)
+    out = np.full(4, -1.0)
+    convert(values, "% w/w", "volumes", out=out, where=rows)
+    assert np.array_equal(out, [want[0], -1.0, want[2], np.nan], equal_nan=True)
+    assert np.array_equal(lift_needed(5.0, 9.0, where=[True, False]), [4.0, np.nan], equal_nan=True)
+    spread = dilute(12.0, LONG[:3, None], 60.0, where=np.array([True, False])).stock_g
+    assert spread.shape == (3, 2) and np.isnan(spread[:, 1]).all() and not np.isnan(spread[:, 0]).any()
+    with pytest.raises(TypeError, match="booleans"):
+        convert(values, "% w/w", "volumes", where=[1, 0, 1, 1])
+    with pytest.raises(FoilworkError, match="where has the shape"):
+        convert(values, "% w/w", "volumes", where=[True, False])
+
+
+def test_other_threads_run_meanwhile() -> None:
+    started, seen = threading.Event(), threading.Event()
+
+    def watch() -> None:
+        started.wait()
+        seen.set()
+
+    watcher = threading.Thread(target=watch)
+    values, out = np.full(3_000_000, 6.0), np.empty(3_000_000)
+    interval = sys.getswitchinterval()
+    try:
+        watcher.start()
+        sys.setswitchinterval(60.0)  # so that only a call that gives way lets the other thread run
+        started.set()
+        convert(values, "% w/w", "volumes", out=out)
+        assert seen.is_set()
+    finally:
+        sys.setswitchinterval(interval)
+        watcher.join()
+
+
+def test_the_bench_still_runs(root: Path) -> None:
+    bench = [sys.executable, str(root / "benches/python/columns.py"), "--quick"]
+    done = subprocess.run(bench, capture_output=True, text=True, check=False)
+    assert done.returncode == 0 and "costs, exact beside float" in done.stdout, done.stderr
