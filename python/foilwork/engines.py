@@ -1,0 +1,202 @@
+"""Functions of foilwork inside data-frame engines: expressions for polars, scalar functions for DuckDB.
+
+Each engine is loaded by the call that needs it. foilwork depends on none of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+from foilwork import colour, peroxide
+from foilwork._native import FoilworkError
+
+if TYPE_CHECKING:
+    import duckdb
+    import polars
+
+__all__ = ["polars_expression", "register_duckdb"]
+
+
+def polars_expression(
+    function: Callable[..., Any], *arguments: object, to: str | Sequence[str], **keywords: object
+) -> polars.Expr:
+    """A function of foilwork as a polars expression, by ``map_batches``.
+
+    Nulls go in as NaN and NaN comes out as null. polars hands whole columns over, or a chunk of them when it streams;
+    the function gives way to other threads while it works. It is opaque to polars: not pushed down, not merged.
+
+    Args:
+        function: one that takes arrays, for example ``foilwork.peroxide.density``.
+        arguments: its arguments: a polars expression for a column, anything else as it is.
+        to: the name of the result; several names for a function of several results, which become the fields of a struct
+            (``unnest`` makes columns of them).
+        keywords: its keywords, where a polars expression is a column too; ``errors="nan"`` makes a null of a row that
+            cannot be.
+
+    Returns:
+        An expression of ``Float64``, or of a struct of them.
+
+    Raises:
+        FoilworkError: polars is missing, or no argument is an expression; when it runs, what the function raises.
+
+    Examples:
+        >>> import polars
+        >>> from foilwork.engines import polars_expression
+        >>> from foilwork.peroxide import dilute
+        >>> bottles = polars.DataFrame({"target_ww_percent": [3.0, 6.0, None]})
+        >>> weigh = polars_expression(dilute, 12, polars.col("target_ww_percent"), 60, to=["stock_g", "diluent_g"])
+        >>> bottles.select(weigh).unnest("stock_g").to_dict(as_series=False)
+        {'stock_g': [15.0, 30.0, None], 'diluent_g': [45.0, 30.0, None]}
+    """
+    try:
+        import polars
+    except ImportError as error:
+        raise FoilworkError("polars is missing (pip install polars)") from error
+    names = [to] if isinstance(to, str) else list(to)
+    given = [*arguments, *keywords.values()]
+    columns = {place: value for place, value in enumerate(given) if isinstance(value, polars.Expr)}
+    if not columns:
+        raise FoilworkError(
+            "no argument is a polars expression: give at least one column, such as polars.col('target')"
+        )
+
+    def run(rows: polars.Series) -> polars.Series:
+        filled = list(given)
+        for place in columns:
+            filled[place] = rows.struct.field(str(place)).cast(polars.Float64).to_numpy()
+        found = function(*filled[: len(arguments)], **dict(zip(keywords, filled[len(arguments) :], strict=True)))
+        results = [found] if len(names) == 1 else list(found)
+        if len(results) != len(names):
+            raise FoilworkError(f"{len(results)} results and {len(names)} names: give one name for each result")
+        made = [polars.Series(name, result, nan_to_null=True) for name, result in zip(names, results, strict=True)]
+        return made[0] if isinstance(to, str) else polars.DataFrame(made).to_struct(names[0])
+
+    field = polars.Float64() if isinstance(to, str) else polars.Struct({name: polars.Float64() for name in names})
+    packed = polars.struct([expression.alias(str(place)) for place, expression in columns.items()])
+    return packed.map_batches(run, return_dtype=field, is_elementwise=True).alias(names[0])
+
+
+def register_duckdb(connection: duckdb.DuckDBPyConnection) -> list[str]:
+    """Registers functions of foilwork as scalar functions of a DuckDB connection. Needs pyarrow as well.
+
+    - ``foilwork_convert(value, from_unit, to_unit, temperature_c)``: ``foilwork.peroxide.convert``
+    - ``foilwork_density(strength_ww_percent, temperature_c)``: ``foilwork.peroxide.density``
+    - ``foilwork_stock_g(stock_ww_percent, target_ww_percent, total_g)``: the stock of ``foilwork.peroxide.dilute``
+    - ``foilwork_strength_after(fresh, unit, rate_per_day, days)``: ``foilwork.peroxide.strength_after``
+    - ``foilwork_lift_needed(from_level, target_level)``: ``foilwork.colour.lift_needed``
+    - ``foilwork_ciede2000(l1, a1, b1, l2, a2, b2)``: ``foilwork.colour.ciede2000``
+
+    A row with a NULL, and one that cannot be (out of range), gives NULL, never an error: count them with
+    ``count(*) - count(..)``. DuckDB hands over some thousand rows at a time and calls Python functions from one thread.
+
+    Args:
+        connection: the connection, ``duckdb.default_connection()`` for the one in memory.
+
+    Returns:
+        The names.
+
+    Raises:
+        FoilworkError: DuckDB or pyarrow is missing.
+
+    Examples:
+        >>> import duckdb
+        >>> from foilwork.engines import register_duckdb
+        >>> connection = duckdb.connect()
+        >>> names = register_duckdb(connection)
+        >>> wanted = "(VALUES (3.0), (14.0), (NULL)) AS wanted(t)"
+        >>> connection.sql(f"SELECT foilwork_stock_g(12, t, 60) FROM {wanted}").fetchall()
+        [(15.0,), (None,), (None,)]
+    """
+    try:
+        import duckdb.sqltypes as sql
+        from duckdb.func import FunctionNullHandling, PythonUDFType
+
+        pyarrow: Any = import_module("pyarrow")
+    except ImportError as error:
+        raise FoilworkError("DuckDB or pyarrow is missing (pip install duckdb pyarrow)") from error
+
+    functions: dict[str, tuple[Callable[..., Any], str]] = {
+        "foilwork_convert": (_convert, "fttf"),
+        "foilwork_density": (_density, "ff"),
+        "foilwork_stock_g": (_stock_g, "fff"),
+        "foilwork_strength_after": (_strength_after, "ftff"),
+        "foilwork_lift_needed": (_lift_needed, "ff"),
+        "foilwork_ciede2000": (_ciede2000, "ffffff"),
+    }
+    for name, (function, kinds) in functions.items():
+        types: list[Any] = [sql.DOUBLE if kind == "f" else sql.VARCHAR for kind in kinds]
+        connection.create_function(
+            name,
+            _over_arrow(pyarrow, function, kinds),
+            types,
+            sql.DOUBLE,
+            type=PythonUDFType.ARROW,
+            null_handling=FunctionNullHandling.SPECIAL,
+        )
+    return list(functions)
+
+
+def _over_arrow(pyarrow: Any, function: Callable[..., Any], kinds: str) -> Callable[..., Any]:
+    """The function over Arrow columns: texts hold for all rows that share them, the rest are numbers."""
+    import inspect
+    import warnings
+
+    import numpy
+
+    from foilwork._native import OutOfRangeWarning
+    from foilwork.arrow import values
+
+    texts = [place for place, kind in enumerate(kinds) if kind == "t"]
+
+    def run(*columns: Any) -> Any:
+        numbers = {place: values(column) for place, column in enumerate(columns) if place not in texts}
+        words = [numpy.array(columns[place].to_pylist(), dtype=object) for place in texts]
+        rows = len(columns[0])
+        found = numpy.full(rows, numpy.nan)
+        shared = set(zip(*words, strict=True)) if words else {()}
+        for said in shared:
+            if None in said:
+                continue
+            chosen = numpy.ones(rows, dtype=bool)
+            for word, column in zip(said, words, strict=True):
+                chosen &= column == word
+            said_next = iter(said)
+            arguments = [next(said_next) if place in texts else numbers[place][chosen] for place in range(len(kinds))]
+            with warnings.catch_warnings():
+                warnings.simplefilter("ignore", OutOfRangeWarning)
+                found[chosen] = function(*arguments)
+        return pyarrow.array(found, from_pandas=True)
+
+    # DuckDB counts the parameters.
+    names = [inspect.Parameter(f"a{place}", inspect.Parameter.POSITIONAL_ONLY) for place in range(len(kinds))]
+    run.__signature__ = inspect.Signature(names)  # type: ignore[attr-defined]
+    return run
+
+
+def _convert(value: Any, from_unit: Any, to_unit: Any, temperature_c: Any) -> Any:
+    return peroxide.convert(value, from_unit, to_unit, temperature_c=temperature_c, errors="nan")
+
+
+def _density(strength_ww_percent: Any, temperature_c: Any) -> Any:
+    return peroxide.density(strength_ww_percent, temperature_c, errors="nan")
+
+
+def _stock_g(stock_ww_percent: Any, target_ww_percent: Any, total_g: Any) -> Any:
+    return peroxide.dilute(stock_ww_percent, target_ww_percent, total_g, errors="nan").stock_g
+
+
+def _strength_after(fresh: Any, unit: Any, rate_per_day: Any, days: Any) -> Any:
+    return peroxide.strength_after(fresh, unit, rate_per_day, days, errors="nan")
+
+
+def _lift_needed(from_level: Any, target_level: Any) -> Any:
+    return colour.lift_needed(from_level, target_level, errors="nan")
+
+
+def _ciede2000(*coordinates: Any) -> Any:
+    import numpy
+
+    first, second = numpy.stack(coordinates[:3], axis=-1), numpy.stack(coordinates[3:], axis=-1)
+    return colour.ciede2000(first, second, errors="nan")
