@@ -43,23 +43,37 @@ pub(super) fn read(path: &Path) -> Result<String, Refusal> {
     })
 }
 
-fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
-    let failed = |error: io::Error| {
-        let why = match error.kind() {
-            io::ErrorKind::NotFound => "there is no such file: check the name and the folder".to_owned(),
-            io::ErrorKind::IsADirectory => "it is a folder: name a file in it".to_owned(),
-            io::ErrorKind::PermissionDenied => "it may not be read by you: change its permissions".to_owned(),
-            _ => error.to_string(),
-        };
-        Refusal(format!("cannot read {}: {why}", path.display()))
+/// A file of any length, or the standard input for `-`, to be read bit by bit.
+pub(super) fn open(path: &Path) -> Result<Box<dyn Read>, Refusal> {
+    if path == Path::new("-") {
+        return Ok(Box::new(stdin()));
+    }
+    READ.with_borrow_mut(|read| read.extend(path.canonicalize()));
+    let file = File::open(path).map_err(|error| failed(path, error))?;
+    if file.metadata().is_ok_and(|there| there.is_dir()) {
+        return Err(failed(path, io::ErrorKind::IsADirectory.into()));
+    }
+    Ok(Box::new(file))
+}
+
+fn failed(path: &Path, error: io::Error) -> Refusal {
+    let why = match error.kind() {
+        io::ErrorKind::NotFound => "there is no such file: check the name and the folder".to_owned(),
+        io::ErrorKind::IsADirectory => "it is a folder: name a file in it".to_owned(),
+        io::ErrorKind::PermissionDenied => "it may not be read by you: change its permissions".to_owned(),
+        _ => error.to_string(),
     };
+    Refusal(format!("cannot read {}: {why}", path.display()))
+}
+
+fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
     let bytes = if path == Path::new("-") {
         bytes_of(stdin().lock())
     } else {
         READ.with_borrow_mut(|read| read.extend(path.canonicalize()));
         File::open(path).and_then(bytes_of)
     };
-    let bytes = bytes.map_err(failed)?;
+    let bytes = bytes.map_err(|error| failed(path, error))?;
     if bytes.len() as u64 > MOST_BYTES {
         let most = MOST_BYTES >> 20;
         return Err(Refusal(format!("cannot read {}: it is longer than {most} MiB: split it", path.display())));

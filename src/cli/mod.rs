@@ -16,6 +16,7 @@ mod convert;
 mod cost;
 mod day;
 mod dilute;
+mod fill;
 mod foils;
 mod grid;
 mod hair;

@@ -1,12 +1,13 @@
 //! Writing a file so that nobody loses one: a reader sees the old text or the new one, never half of one.
 
-use super::input::was_read;
+use super::{Refusal, input::was_read};
 use std::{
-    fs::{self, Metadata, OpenOptions},
+    fs::{self, File, Metadata, OpenOptions, Permissions},
     io::{self, ErrorKind, Write},
     path::{Path, PathBuf},
     time::{Duration, SystemTime},
 };
+use tempfile::NamedTempFile;
 
 /// What a file is called while it is being written.
 const PREFIX: &str = ".foilwork-";
@@ -20,19 +21,76 @@ const STALE: Duration = Duration::from_secs(3_600);
 /// A regular file is written beside the old one and renamed over it, with the permissions of the old one; a link is
 /// followed. A device or a pipe is written into. A file that this command has read, or that is read-only, is refused.
 pub(super) fn replace(path: &Path, text: &str) -> Result<(), String> {
-    match fs::metadata(path) {
-        Ok(there) if there.is_dir() => Err("it is a folder: name a file in it".to_owned()),
-        Ok(there) if !there.is_file() || is_of_the_system(path) => into_what_is_there(path, text).map_err(words),
-        Ok(there) => over_a_file(path, &there, text),
-        Err(error) if error.kind() == ErrorKind::NotFound => {
-            let target = end_of_links(path);
-            write_beside(&target, None, text).map_err(words)
+    let mut pending = Pending::of(path)?;
+    pending.place.file_mut().write_all(text.as_bytes()).map_err(words)?;
+    pending.end()
+}
+
+/// A file that is being written: it stands under its name when it is finished, and leaves no trace before.
+pub(super) struct Pending {
+    path: PathBuf,
+    place: Place,
+}
+
+enum Place {
+    /// A device or a pipe.
+    There(File),
+    /// A new file beside the target, with what the old one may do.
+    Beside(Box<NamedTempFile>, PathBuf, Option<Permissions>),
+}
+
+impl Place {
+    fn file_mut(&mut self) -> &mut File {
+        match self {
+            Self::There(file) => file,
+            Self::Beside(file, ..) => file.as_file_mut(),
         }
-        Err(error) => Err(words(error)),
     }
 }
 
-fn over_a_file(path: &Path, there: &Metadata, text: &str) -> Result<(), String> {
+impl Pending {
+    /// Makes ready to write to a path, by the rules of [`replace`].
+    pub(super) fn begin(path: &Path) -> Result<Self, Refusal> {
+        Self::of(path).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))
+    }
+
+    /// The file to write into.
+    pub(super) fn file(&self) -> Result<File, Refusal> {
+        let file = match &self.place {
+            Place::There(file) => file.try_clone(),
+            Place::Beside(file, ..) => file.as_file().try_clone(),
+        };
+        file.map_err(|why| Refusal(format!("cannot write {}: {}", self.path.display(), words(why))))
+    }
+
+    /// Puts the file under its name.
+    pub(super) fn finish(self) -> Result<(), Refusal> {
+        let path = self.path.clone();
+        self.end().map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))
+    }
+
+    fn of(path: &Path) -> Result<Self, String> {
+        let place = match fs::metadata(path) {
+            Ok(there) if there.is_dir() => return Err("it is a folder: name a file in it".to_owned()),
+            Ok(there) if !there.is_file() || is_of_the_system(path) => {
+                OpenOptions::new().append(true).open(path).map(Place::There).map_err(words)?
+            }
+            Ok(there) => over_a_file(path, &there)?,
+            Err(error) if error.kind() == ErrorKind::NotFound => beside(end_of_links(path), None).map_err(words)?,
+            Err(error) => return Err(words(error)),
+        };
+        Ok(Self { path: path.to_path_buf(), place })
+    }
+
+    fn end(self) -> Result<(), String> {
+        match self.place {
+            Place::There(mut file) => file.flush().map_err(words),
+            Place::Beside(file, target, permissions) => under_its_name(*file, &target, permissions).map_err(words),
+        }
+    }
+}
+
+fn over_a_file(path: &Path, there: &Metadata) -> Result<Place, String> {
     let target = path.canonicalize().map_err(words)?;
     if was_read(&target) {
         return Err("this command reads it: name another file".to_owned());
@@ -40,18 +98,12 @@ fn over_a_file(path: &Path, there: &Metadata, text: &str) -> Result<(), String> 
     if there.permissions().readonly() {
         return Err("it is read-only: name another file, or change its permissions".to_owned());
     }
-    write_beside(&target, Some(there), text).map_err(words)
+    beside(target, Some(there.permissions())).map_err(words)
 }
 
 /// `/dev/stdout` may stand for a regular file that a shell has opened: it must be written into, not replaced.
 fn is_of_the_system(path: &Path) -> bool {
     ["/dev", "/proc"].iter().any(|folder| path.starts_with(folder))
-}
-
-fn into_what_is_there(path: &Path, text: &str) -> io::Result<()> {
-    let mut file = OpenOptions::new().append(true).open(path)?;
-    file.write_all(text.as_bytes())?;
-    file.flush()
 }
 
 /// Where a link leads whose target is not there yet.
@@ -65,16 +117,19 @@ fn end_of_links(path: &Path) -> PathBuf {
     end
 }
 
-fn write_beside(target: &Path, old: Option<&Metadata>, text: &str) -> io::Result<()> {
+fn beside(target: PathBuf, permissions: Option<Permissions>) -> io::Result<Place> {
     let folder = target.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
     clear_stale(folder);
-    let mut file = tempfile::Builder::new()
+    let file = tempfile::Builder::new()
         .prefix(PREFIX)
         .suffix(SUFFIX)
         .make_in(folder, |name| OpenOptions::new().write(true).create_new(true).open(name))?;
-    file.write_all(text.as_bytes())?;
-    if let Some(old) = old {
-        file.as_file().set_permissions(old.permissions())?;
+    Ok(Place::Beside(Box::new(file), target, permissions))
+}
+
+fn under_its_name(file: NamedTempFile, target: &Path, permissions: Option<Permissions>) -> io::Result<()> {
+    if let Some(permissions) = permissions {
+        file.as_file().set_permissions(permissions)?;
     }
     file.as_file().sync_all()?;
     file.persist(target).map_err(|error| error.error)?;

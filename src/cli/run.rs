@@ -1,8 +1,8 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, consult, convert, cost, day, dilute, foils, hair, head, input, level, lift, limits, note,
-    plan, price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
+    blend, business, chart, consult, convert, cost, day, dilute, fill, foils, hair, head, input, level, lift, limits,
+    note, plan, price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};
@@ -41,6 +41,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Convert(args) => convert::run(args),
         Command::Dilute(args) => dilute::run(args),
         Command::Table(args) => table::run(args),
+        Command::Fill(args) => fill::run(args),
         Command::Blend(args) => blend::run(args),
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),

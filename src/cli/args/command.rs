@@ -1,7 +1,7 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FoilsArgs, HairArgs,
-    HeadArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs, SchemaArgs,
-    SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs, FoilsArgs,
+    HairArgs, HeadArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs,
+    SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
 use clap::{Parser, Subcommand};
 
@@ -36,6 +36,8 @@ pub(crate) enum Command {
     Dilute(DiluteArgs),
     /// Make a wall chart: every stock diluted to every target
     Table(TableArgs),
+    /// Fill further columns of a file of any length, row by row
+    Fill(FillArgs),
     /// Blend any number of bottles to a strength, at least cost or from the fewest
     Blend(BlendArgs),
     /// Find a strength by titration with permanganate, or the titre to expect

@@ -18,6 +18,11 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("convert", "density", &["6 % w/v"]),
     ("dilute", "", &["--stock", "12 % w/w", "--target", "3 % w/w", "--total", "80"]),
     ("table", "", &["--stocks", "12 % w/w", "--targets", "3 % w/w", "--total", "80"]),
+    (
+        "fill",
+        "",
+        &["density", "juniper_and_tide_bottles.csv", "--strength", "target_ww_percent", "--output", "filled.csv"],
+    ),
     ("blend", "", &["--stock", "12 % w/w", "--stock", "0 % w/w", "--target", "6 % w/w", "--total", "80"]),
     ("blend", "argument", &["juniper_and_tide.toml", "--target", "6 % w/w", "--total", "80"]),
     (

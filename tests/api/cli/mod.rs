@@ -5,6 +5,7 @@ mod colour;
 mod doors;
 mod faults;
 mod files;
+mod fill;
 mod foils;
 mod hair;
 mod head;

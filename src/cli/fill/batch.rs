@@ -1,0 +1,140 @@
+//! Some rows at a time: their values out of the fields, through the rule, into the output or apart.
+
+use super::rule::Rule;
+use crate::{cli::Refusal, column::Cells, text::shortened};
+use csv::ByteRecord;
+use std::io::Write;
+
+/// Rows worked on at a time.
+pub(super) const ROWS: usize = 4_096;
+
+/// How many refused rows are listed on the terminal.
+const LISTED: usize = 10;
+
+/// Where a value of a rule comes from.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Source {
+    /// A column of the table.
+    Column(usize),
+    /// One number for all rows.
+    Number(f64),
+}
+
+/// What became of the rows so far.
+#[derive(Debug, Default)]
+pub(super) struct Tally {
+    /// Rows with results, or with an empty one where a value is missing.
+    pub(super) done: u64,
+    /// Of these, those with an empty result.
+    pub(super) missing: u64,
+    /// Rows kept apart.
+    pub(super) refused: u64,
+    /// The first of them: line and reason.
+    pub(super) listed: Vec<String>,
+}
+
+/// Rows of the table that were not worked on yet.
+pub(super) struct Batch<'a> {
+    rule: &'a Rule<'a>,
+    sources: &'a [Source],
+    width: usize,
+    rows: Vec<ByteRecord>,
+    lines: Vec<u64>,
+    values: Vec<Vec<f64>>,
+    results: Vec<Vec<f64>>,
+    wrong: Vec<Option<String>>,
+}
+
+impl<'a> Batch<'a> {
+    pub(super) fn new(rule: &'a Rule<'a>, sources: &'a [Source], width: usize) -> Self {
+        let (values, results) = (vec![Vec::new(); sources.len()], vec![Vec::new(); rule.results.len()]);
+        Self { rule, sources, width, rows: Vec::new(), lines: Vec::new(), values, results, wrong: Vec::new() }
+    }
+
+    pub(super) fn is_full(&self) -> bool {
+        self.rows.len() >= ROWS
+    }
+
+    /// Takes a row and reads its values; what cannot be read is told when the batch is worked off.
+    pub(super) fn push(&mut self, row: ByteRecord, line: u64) {
+        let mut wrong =
+            (row.len() != self.width).then(|| format!("{} fields where the names are {}", row.len(), self.width));
+        for (values, source) in self.values.iter_mut().zip(self.sources) {
+            values.push(match source {
+                Source::Number(number) => *number,
+                Source::Column(place) => number_in(row.get(*place).unwrap_or_default()).unwrap_or_else(|reason| {
+                    wrong.get_or_insert(reason);
+                    f64::NAN
+                }),
+            });
+        }
+        self.rows.push(row);
+        self.lines.push(line);
+        self.wrong.push(wrong);
+    }
+
+    /// Works the rows off and writes each to where it belongs.
+    pub(super) fn work(
+        &mut self,
+        good: &mut csv::Writer<impl Write>,
+        apart: &mut Option<csv::Writer<impl Write>>,
+        tally: &mut Tally,
+    ) -> Result<(), Refusal> {
+        for results in &mut self.results {
+            results.clear();
+            results.resize(self.rows.len(), f64::NAN);
+        }
+        let cells: Vec<Cells<'_>> = self.values.iter().map(Cells::from).collect();
+        let _counted = (self.rule.kernel)(&cells, &mut self.results)?;
+        for (place, (row, line)) in self.rows.iter().zip(&self.lines).enumerate() {
+            let at = |column: &Vec<f64>| column.get(place).copied().unwrap_or(f64::NAN);
+            let values: Vec<f64> = self.values.iter().map(at).collect();
+            let results: Vec<f64> = self.results.iter().map(at).collect();
+            let missing = results.iter().any(|result| result.is_nan());
+            let mut wrong = self.wrong.get_mut(place).and_then(Option::take);
+            if wrong.is_none() && missing && !values.iter().any(|value| value.is_nan()) {
+                wrong = (self.rule.why)(&values).err().map(|Refusal(reason)| reason);
+            }
+            let Some(reason) = wrong else {
+                let results =
+                    results.iter().map(|result| if result.is_nan() { String::new() } else { result.to_string() });
+                good.write_byte_record(
+                    &row.iter().map(<[u8]>::to_vec).chain(results.map(String::into_bytes)).collect(),
+                )?;
+                tally.done += 1;
+                tally.missing += u64::from(missing);
+                continue;
+            };
+            if tally.listed.len() < LISTED {
+                tally.listed.push(shortened(&format!("line {line}: {reason}")).into_owned());
+            }
+            tally.refused += 1;
+            if let Some(apart) = apart {
+                let told = [line.to_string().into_bytes(), reason.into_bytes()];
+                apart.write_byte_record(&told.into_iter().chain(row.iter().map(<[u8]>::to_vec)).collect())?;
+            }
+        }
+        self.rows.clear();
+        self.lines.clear();
+        self.wrong.clear();
+        self.values.iter_mut().for_each(Vec::clear);
+        Ok(())
+    }
+}
+
+/// The number in a field; an empty one is missing.
+fn number_in(field: &[u8]) -> Result<f64, String> {
+    let text = std::str::from_utf8(field).map_err(|_| "a field that is no UTF-8 text".to_owned())?.trim();
+    if text.is_empty() {
+        return Ok(f64::NAN);
+    }
+    match text.parse::<f64>() {
+        Ok(number) if number.is_finite() => Ok(number),
+        _ => {
+            let point = text.replacen(',', ".", 1);
+            let way_out =
+                if point.parse::<f64>().is_ok() { format!(" (write the point, {point})") } else { String::new() };
+            Err(format!("{:?} is no number{way_out}", shortened(text)))
+        }
+    }
+}
