@@ -135,7 +135,7 @@ pub fn times_until(
     })
 }
 
-/// Rates of loss per day from half-lives in days, or half-lives from rates: one is ln 2 over the other.
+/// Rates of loss per day from half-lives in days: one is ln 2 over the other.
 ///
 /// # Errors
 ///
@@ -163,11 +163,22 @@ pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Resul
     })
 }
 
-/// Half-lives in days from rates of loss per day; see [`rates_of_half_lives`].
+/// Half-lives in days from rates of loss per day: the inverse of [`rates_of_half_lives`].
 ///
 /// # Errors
 ///
 /// [`ColumnError::Length`] unless both columns have the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::{Cells, half_lives};
+///
+/// let mut days = [0.0; 2];
+/// let outcome = half_lives(Cells::Each(&[0.1, 0.0]), &mut days)?; // what loses nothing has no half-life
+/// assert_eq!((format!("{:.2}", days[0]), outcome.first), ("6.93".into(), Some(1)));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
 pub fn half_lives(rates_per_day: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
     let law = |[rate]: [f64; 1]| {
         let days = std::f64::consts::LN_2 / rate;

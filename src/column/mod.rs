@@ -4,9 +4,20 @@
 //! scalar rule refuses becomes not-a-number and is counted in the [`ColumnOutcome`]. Nothing is allocated but
 //! for the threads that long columns are worked off with.
 //!
-//! An input is a [`Cells`]: one number for all rows, a slice, or a [`Draw`] that fetches rows from wherever they lie. Most
-//! kernels go over a block of rows without a branch and ask the scalar rule only about the rows that fall out of range;
-//! every good row is the scalar rule's bit for bit.
+//! # What goes in
+//!
+//! [`Cells`]: one number for all rows, a slice, or a [`Draw`] that fetches rows from wherever they lie; [`Triples`] of colour
+//! coordinates.
+//!
+//! # Kernels
+//!
+//! [`convert_strengths`], [`densities`], [`blends`], [`make_ups`], [`strengths_after`], [`lifts_needed`], [`ciede2000`],
+//! [`levels_after`] and their neighbours. Most go over a block of rows without a branch and ask the scalar rule only about
+//! the rows that fall out of range; every good row is the scalar rule's bit for bit.
+//!
+//! # Any rule
+//!
+//! [`rows`] applies a scalar rule of your own row by row, [`bounded`] one that gives bounds.
 
 mod ageing;
 mod blend;
