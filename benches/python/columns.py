@@ -41,7 +41,7 @@ class Task(NamedTuple):
 def tasks(rows: int) -> list[Task]:
     """Columns of made-up values, all in range."""
     chance = np.random.default_rng(17)
-    ww, days = chance.uniform(0.5, 12.0, rows), chance.uniform(1.0, 900.0, rows)
+    ww, days = chance.uniform(1.0, 12.0, rows), chance.uniform(1.0, 900.0, rows)
     levels, later = chance.uniform(1.0, 10.0, rows), ww * chance.uniform(0.5, 1.0, rows)
     out, other = np.empty(rows), np.empty(rows)
     pack, used, wasted = (

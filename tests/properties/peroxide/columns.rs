@@ -87,8 +87,8 @@ proptest! {
         let mut refused = Vec::new();
         for (row, [w1, w2, w, mass]) in rows.iter().enumerate() {
             let [w1, w2, w] = [w1, w2, w].map(|w| MassFraction::from_ww_percent(*w));
-            let all = || Ok::<_, BlendError>(blend_two(w1?, w2?, w?, known(Mass::from_g(*mass)?))?);
-            match all() {
+            let blend = || -> Result<TwoPartBlend, BlendError> { blend_two(w1?, w2?, w?, known(Mass::from_g(*mass)?)) };
+            match blend() {
                 Ok(blend) => {
                     let want = [blend.first.g(), blend.second.g()].map(f64::to_bits);
                     prop_assert_eq!([one[row], other[row]].map(f64::to_bits), want, "{:?}", rows[row]);
