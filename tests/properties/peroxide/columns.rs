@@ -2,7 +2,7 @@ use foilwork::{
     column::{self, Cells, Draw},
     peroxide::{
         BlendError, Conditions, KnownMass, KnownVolume, MolarVolume, SolutionDensity, Strength, StrengthUnit,
-        blend_two, convert,
+        TwoPartBlend, blend_two, convert,
     },
     quantity::{Density, Mass, MassFraction, Temperature},
 };
