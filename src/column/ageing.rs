@@ -38,7 +38,7 @@ pub fn strengths_after(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::strength_after(unit);
-    let law = |[fresh, rate, days]: [f64; 3]| {
+    let law = move |[fresh, rate, days]: [f64; 3]| {
         let (fresh, elapsed) = (fresh * scale, stored(days));
         let later = aged(fresh, left(rate, elapsed), unit).max(0.0).min(strongest);
         // Zero has two signs: it is left to the rule.
@@ -82,7 +82,7 @@ pub fn loss_rates(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::loss_rate(unit);
-    let law = |[first, later, days]: [f64; 3]| {
+    let law = move |[first, later, days]: [f64; 3]| {
         let (first, later) = (first * scale, later * scale);
         let rate = rate_of(kept(first, later, unit), stored(days));
         let good = (later > 0.0) & (later <= first) & (first <= strongest) & lasts(days) & (stored(days) > 0.0);
@@ -123,7 +123,7 @@ pub fn times_until(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::time_until(unit);
-    let law = |[fresh, wanted, rate]: [f64; 3]| {
+    let law = move |[fresh, wanted, rate]: [f64; 3]| {
         let (fresh, wanted) = (fresh * scale, wanted * scale);
         let kept = if fresh > wanted { kept(fresh, wanted, unit) } else { 1.0 };
         let days = rate_of(kept, rate);
@@ -154,7 +154,7 @@ pub fn times_until(
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
 pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
-    let law = |[days]: [f64; 1]| {
+    let law = move |[days]: [f64; 1]| {
         let rate = std::f64::consts::LN_2 / stored(days);
         ([rate], (days > 0.0) & lasts(days) & within(rate, LossRate::MAX.per_day()))
     };
@@ -180,7 +180,7 @@ pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Resul
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
 pub fn half_lives(rates_per_day: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
-    let law = |[rate]: [f64; 1]| {
+    let law = move |[rate]: [f64; 1]| {
         let days = std::f64::consts::LN_2 / rate;
         ([stored(days)], (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
     };

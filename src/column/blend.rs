@@ -53,7 +53,7 @@ pub fn blends(
     };
     match known(Mass::ZERO) {
         KnownMass::Total(_) => {
-            let law = |row: [f64; 4]| {
+            let law = move |row: [f64; 4]| {
                 let [w1, w2, w, total] = row;
                 let (a, b) = shares(w1, w2, w);
                 let first = total * (a / (a + b));
@@ -62,7 +62,7 @@ pub fn blends(
             rows_by_law(inputs, out, law, rule)
         }
         KnownMass::First(_) => {
-            let law = |row: [f64; 4]| {
+            let law = move |row: [f64; 4]| {
                 let [w1, w2, w, first] = row;
                 let (a, b) = shares(w1, w2, w);
                 let second = first * (b / a);
@@ -71,7 +71,7 @@ pub fn blends(
             rows_by_law(inputs, out, law, rule)
         }
         KnownMass::Second(_) => {
-            let law = |row: [f64; 4]| {
+            let law = move |row: [f64; 4]| {
                 let [w1, w2, w, second] = row;
                 let (a, b) = shares(w1, w2, w);
                 let first = second * (a / b);

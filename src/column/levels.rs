@@ -22,7 +22,8 @@ pub fn lifts_needed(
     target_levels: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = |[from, target]: [f64; 2]| ([rounded((target - from) * 1e13) / 1e13], is_level(from) & is_level(target));
+    let law =
+        move |[from, target]: [f64; 2]| ([rounded((target - from) * 1e13) / 1e13], is_level(from) & is_level(target));
     rows_by_law([from_levels, target_levels], [out], law, |[from, target]| {
         Ok::<_, InvalidLevel>([colour::lift_needed(Level::new(from)?, Level::new(target)?).levels()])
     })
@@ -55,7 +56,7 @@ pub fn formula_levels(
 ) -> Result<ColumnOutcome, ColumnError> {
     let simple = product == ProductKind::PermanentColour && canvas == Canvas::Natural && scale.counts_levels();
     let (lowest, highest) = (scale.lowest(), scale.highest());
-    let law = |[natural, target]: [f64; 2]| {
+    let law = move |[natural, target]: [f64; 2]| {
         let needed = rounded((2.0 * target - natural) * 1e9) / 1e9;
         let good = is_level(natural) & is_level(target) & is_level(needed);
         ([needed], good & simple & (needed >= lowest) & (needed <= highest))
@@ -92,8 +93,9 @@ pub fn result_levels(
 ) -> Result<ColumnOutcome, ColumnError> {
     let simple = product == ProductKind::PermanentColour;
     #[expect(clippy::manual_midpoint, reason = "levels do not overflow, and the library's has a branch")]
-    let law =
-        |[natural, applied]: [f64; 2]| ([(natural + applied) / 2.0], simple & is_level(natural) & is_level(applied));
+    let law = move |[natural, applied]: [f64; 2]| {
+        ([(natural + applied) / 2.0], simple & is_level(natural) & is_level(applied))
+    };
     rows_by_law([natural_levels, applied_levels], [out], law, |[natural, applied]| {
         let found =
             colour::result_level(level(natural)?, level(applied)?, product).map_err(|_: ArithmeticError| Refused)?;

@@ -42,7 +42,7 @@ pub fn make_ups(
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::make_up(unit);
     let from_stock = matches!(known(Volume::MIN), KnownVolume::Stock(_));
-    let law = |[stock, target, volume]: [f64; 3]| {
+    let law = move |[stock, target, volume]: [f64; 3]| {
         let (from, to) = (stock * scale, target * scale);
         let other = if from_stock { volume * from / to } else { volume * to / from };
         let good = (from > 0.0) & (from <= strongest) & (to > 0.0) & (to <= from);
@@ -87,7 +87,7 @@ pub fn strengths_after_make_up(
     let unit = by_unit::by_volume(unit)?;
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::strength_after_make_up(unit);
-    let law = |[stock, taken, total]: [f64; 3]| {
+    let law = move |[stock, taken, total]: [f64; 3]| {
         let stock = stock * scale;
         let found = stock * taken / total;
         let good = within(stock, strongest) & (taken >= 0.0) & (taken <= total);

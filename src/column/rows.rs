@@ -52,7 +52,7 @@ pub fn rows<const N: usize, const M: usize, E>(
 pub(super) fn rows_by_law<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     outputs: [&mut [f64]; M],
-    law: impl Fn([f64; N]) -> ([f64; M], bool) + Sync,
+    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD);
@@ -64,13 +64,13 @@ fn all_rows<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     outputs: [&mut [f64]; M],
     parts: usize,
-    law: impl Fn([f64; N]) -> ([f64; M], bool) + Sync,
+    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let count = outputs.first().map_or(0, |column| column.len());
     inputs.iter().try_for_each(|column| column.fits(count))?;
     outputs.iter().try_for_each(|column| Cells::Each(column).fits(count))?;
-    Ok(many_in_parts(outputs, parts, |first_row, outputs| one_part(&inputs, first_row, outputs, &law, &rule)))
+    Ok(many_in_parts(outputs, parts, |first_row, outputs| one_part(&inputs, first_row, outputs, law, &rule)))
 }
 
 /// Works off the rows of one thread.
@@ -78,7 +78,7 @@ fn one_part<const N: usize, const M: usize, E>(
     inputs: &[Cells<'_>; N],
     first_row: usize,
     mut outputs: [&mut [f64]; M],
-    law: impl Fn([f64; N]) -> ([f64; M], bool),
+    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
 ) -> ColumnOutcome {
     let count = outputs.first().map_or(0, |column| column.len());
@@ -93,7 +93,7 @@ fn one_part<const N: usize, const M: usize, E>(
         let blocks: [&[f64; BLOCK]; N] = std::array::from_fn(|_| {
             filled.next().map_or(&MISSING, |(scratch, cells)| cells.block(first_row + start, rows, scratch))
         });
-        if !arch.dispatch(|| whole_block(blocks, &mut answers, &law)) {
+        if !arch.dispatch(Block { blocks, answers: &mut answers, law }) {
             for row in 0..rows {
                 let values = at(blocks, row);
                 if !law(values).1 {
@@ -103,12 +103,31 @@ fn one_part<const N: usize, const M: usize, E>(
             }
         }
         for (column, block) in outputs.iter_mut().zip(&answers) {
-            for (slot, value) in column.iter_mut().skip(start).zip(block.iter().take(rows)) {
-                *slot = *value;
+            if let (Some(slots), Some(values)) = (column.get_mut(start..start + rows), block.get(..rows)) {
+                slots.copy_from_slice(values);
             }
         }
     }
     outcome
+}
+
+/// A block and its law, for the lanes of the machine. The law comes by value: what it holds then lies apart from the answers,
+/// and need not be read again for each row.
+struct Block<'a, const N: usize, const M: usize, L> {
+    blocks: [&'a [f64; BLOCK]; N],
+    answers: &'a mut [[f64; BLOCK]; M],
+    law: L,
+}
+
+impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool)> pulp::WithSimd for Block<'_, N, M, L> {
+    type Output = bool;
+
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    fn with_simd<S: pulp::Simd>(self, _lanes: S) -> bool {
+        let Self { blocks, answers, law } = self;
+        whole_block(blocks, answers, law)
+    }
 }
 
 static MISSING: [f64; BLOCK] = [f64::NAN; BLOCK];

@@ -15,11 +15,11 @@ macro_rules! by_mass {
     ($unit:expr, $rule:ident as $name:ident => $body:expr) => {
         match $unit {
             StrengthUnit::MolPerKg => {
-                let $name = |x| $rule(x, StrengthUnit::MolPerKg);
+                let $name = move |x| $rule(x, StrengthUnit::MolPerKg);
                 $body
             }
             StrengthUnit::ActiveOxygenPercent => {
-                let $name = |x| $rule(x, StrengthUnit::ActiveOxygenPercent);
+                let $name = move |x| $rule(x, StrengthUnit::ActiveOxygenPercent);
                 $body
             }
             _ => {
@@ -64,17 +64,17 @@ pub fn convert_strengths<'a>(
     let limit = conditions.max_ww_percent();
     let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
     match (from.is_by_mass(), to.is_by_mass()) {
-        _ if from == to => task.run(|x| (x, true)),
+        _ if from == to => task.run(move |x| (x, true)),
         (false, false) => match Ratio::between(from, to, vm) {
-            Ratio::Times(factor) => task.run(|x| (x * factor, true)),
-            Ratio::Over(factor) => task.run(|x| (x / factor, true)),
+            Ratio::Times(factor) => task.run(move |x| (x * factor, true)),
+            Ratio::Over(factor) => task.run(move |x| (x / factor, true)),
         },
         (true, true) => {
-            by_mass!(from, to_ww_percent as decode => by_mass!(to, from_ww_percent as encode => task.run(|x| (encode(decode(x)), true))))
+            by_mass!(from, to_ww_percent as decode => by_mass!(to, from_ww_percent as encode => task.run(move |x| (encode(decode(x)), true))))
         }
         (true, false) => {
             let (cubic, per) = (density()?, g_per_l_each(to, vm));
-            by_mass!(from, to_ww_percent as decode => task.run(|x| {
+            by_mass!(from, to_ww_percent as decode => task.run(move |x| {
                 let percent = decode(x);
                 (g_per_l(percent, &cubic) / per, percent <= limit)
             }))
@@ -82,7 +82,7 @@ pub fn convert_strengths<'a>(
         (false, true) => {
             let (cubic, each) = (density()?, g_per_l_each(from, vm));
             let most = max_g_per_l(limit, &cubic);
-            by_mass!(to, from_ww_percent as encode => task.run(|x| {
+            by_mass!(to, from_ww_percent as encode => task.run(move |x| {
                 let concentration = x * each;
                 (encode(ww_percent(concentration, &cubic).min(limit)), concentration <= most)
             }))
@@ -102,10 +102,10 @@ struct Task<'a, 'b> {
 impl Task<'_, '_> {
     /// Runs a law without a branch for each row, so that the loop vectorises.
     #[inline]
-    fn run(self, law: impl Fn(f64) -> (f64, bool) + Sync) -> Result<ColumnOutcome, ColumnError> {
+    fn run(self, law: impl Fn(f64) -> (f64, bool) + Copy + Sync) -> Result<ColumnOutcome, ColumnError> {
         let Self { values, from, to, at, out } = self;
         let (max_in, max_out) = (from.max(), to.max());
-        let law = |[x]: [f64; 1]| {
+        let law = move |[x]: [f64; 1]| {
             let (y, known) = law(x);
             ([y], known & within(x, max_in) & within(y, max_out))
         };
@@ -152,7 +152,7 @@ pub fn convert_strengths_at(
     product: &Conditions,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = |[x, celsius]: [f64; 2]| {
+    let law = move |[x, celsius]: [f64; 2]| {
         let (y, _, good) = best(x, celsius, (from, to), product);
         ([y], good)
     };
@@ -191,7 +191,7 @@ pub fn convert_intervals(
     out: [&mut [f64]; 3],
 ) -> Result<ColumnOutcome, ColumnError> {
     let crosses = from.is_by_mass() != to.is_by_mass();
-    let law = |[x, celsius]: [f64; 2]| {
+    let law = move |[x, celsius]: [f64; 2]| {
         let (y, percent, good) = best(x, celsius, (from, to), product);
         let (low, high) = if crosses {
             let factors = product.relative_bounds(percent, cubic_at(celsius, product).at(percent / 100.0));
@@ -240,7 +240,7 @@ pub fn densities(
     temperature_c: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = |row: [f64; 2]| {
+    let law = move |row: [f64; 2]| {
         let ([_, best, _], good) = density_law(row);
         ([best], good)
     };
