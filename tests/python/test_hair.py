@@ -257,9 +257,9 @@ def test_decisions_have_reasons() -> None:
 
 
 def test_errors_name_the_arguments_and_the_bound_that_is_off() -> None:
-    with pytest.raises(FoilworkError, match="^`lowlight_level` level 5 is darker than `natural` level 6"):
+    with pytest.raises(FoilworkError, match=r"^`lowlight_level` level 5 is darker than `natural` level 6"):
         lowlights(9, 8, lowlight_level=5, natural_level=6)
-    with pytest.raises(FoilworkError, match="^density_percent -5 is out of range"):
+    with pytest.raises(FoilworkError, match=r"^density_percent -5 is out of range"):
         Template([Region("all", 100, density_percent=(-5, 100, 120))])
     # Without foils the share is all that is known.
     depth = lowlights(9, 8, lowlight_level=6, natural_level=6)
