@@ -187,6 +187,7 @@ _Rule: TypeAlias = Literal[
     "head-reads",
     "technique",
     "regrowth",
+    "first-step",
     "pre-pigmentation",
     "toner-found",
     "toner-level",
@@ -199,6 +200,7 @@ _Scalp: TypeAlias = Literal["intact", "irritated", "broken"]
 _ServiceClass: TypeAlias = Literal["regrowth", "partial", "half", "full"]
 _Softness: TypeAlias = Literal["line", "soft", "diffuse"]
 _SolutionKind: TypeAlias = Literal["aqueous", "emulsion"]
+_StepEnd: TypeAlias = Literal["blot", "rinse"]
 _StockCover: TypeAlias = Literal["covered", "may-run-short", "short", "not-counted"]
 _Strain: TypeAlias = Literal["slight", "usual", "high", "severe"]
 _StrengthUnit: TypeAlias = Literal["% w/w", "% w/v", "g/L", "mol/L", "mol/kg", "N", "% active oxygen", "volumes"]

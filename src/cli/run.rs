@@ -1,7 +1,7 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, consult, convert, cost, day, dilute, fill, foils, hair, head, input, level, lift, limits,
+    blend, business, chart, choose, consult, convert, cost, day, dilute, fill, foils, hair, head, input, level, lift, limits,
     note, plan, price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
@@ -46,6 +46,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Titrate(args) => titrate::run(args),
         Command::Scale(args) => scale::run(args),
         Command::Hair(args) => hair::run(args),
+        Command::Choose(args) => choose::run(args),
         Command::Head(args) => head::run(args),
         Command::Foils(args) => foils::run(args),
         Command::Day(args) => day::run(args),

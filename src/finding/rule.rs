@@ -85,6 +85,8 @@ choice! {
         Technique = "technique",
         /// Bands and weeks say the same of what has grown in.
         Regrowth = "regrowth",
+        /// Steps before the colour that are asked for, or planned.
+        FirstStep = "first-step" => "step before",
         /// Going darker on lightened hair needs warm pigment first.
         PrePigmentation = "pre-pigmentation",
         /// What was found for a look that is wanted.

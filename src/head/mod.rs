@@ -18,15 +18,16 @@
 //! # Read it
 //!
 //! [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`lowlights`], [`line_shows_after`],
-//! [`root_shadow_length`].
+//! [`root_shadow_length`], [`shadow_steps`].
 //!
 //! # Decide
 //!
-//! [`choose_technique`], [`product_class`] and [`service_class`].
+//! [`choose_technique`], [`product_class`] with what an [`ExtraStep`] before it [needs](StepNeeds), and [`service_class`].
 
 mod choose;
 mod classes;
 mod demand;
+mod extra_step;
 mod foil_density;
 mod gradient;
 mod layout;
@@ -45,6 +46,7 @@ mod template;
 pub use choose::{Practice, RejectedTechnique, TechniqueDecision, TechniqueQuestion, choose_technique};
 pub use classes::{ServiceClass, Treated, service_class};
 pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_up};
+pub use extra_step::{StepEnd, StepNeeds};
 pub(crate) use foil_density::share_out;
 pub use foil_density::{RegionFoils, SectionGradient};
 pub use gradient::{Gradient, GradientError, level_along};
@@ -56,6 +58,6 @@ pub use partition::{PartitionError, Placement, Rest, partition};
 pub use product_class::{ClassDecision, ClassQuestion, ExtraStep, Rejected, product_class};
 pub use profile::{Profile, Softness};
 pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head, read_regions};
-pub use regrowth::{line_shows_after, root_shadow_length};
+pub use regrowth::{ShadowStep, line_shows_after, root_shadow_length, shadow_steps};
 pub use technique::Technique;
 pub use template::{Region, Template, TemplateError};

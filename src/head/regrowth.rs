@@ -1,9 +1,12 @@
 use super::{Profile, Region, Softness};
 use crate::{
+    colour::{Level, TRANSITION_LEVELS},
     hair::{GrowthRate, Weeks, weeks_to_grow},
     quantity::{Length, Quantity},
     source::{Interval, Sourced},
 };
+use schemars::JsonSchema;
+use serde::Serialize;
 
 /// Regrowth that shows as a line, by how the colour starts; assumed.
 const fn shows_at(softness: Softness) -> (f64, f64, f64) {
@@ -51,4 +54,51 @@ pub fn root_shadow_length(region: &Region) -> Sourced<Interval<Length>> {
     let inward = region.inward.fraction();
     let at = |outline: f64, crown: f64| outline + (crown - outline) * inward;
     Sourced::assumed(Interval::ordered(at(0.5, 2.0), at(1.0, 3.0), at(1.5, 4.0)).map(Length::nearest))
+}
+
+/// A stretch of a root shadow.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct ShadowStep {
+    /// Where it begins, from the scalp.
+    #[serde(rename = "from_cm")]
+    pub from: Length,
+    /// Where it ends.
+    #[serde(rename = "to_cm")]
+    pub to: Length,
+    /// How deep it is there.
+    pub level: Level,
+}
+
+/// How a root shadow is blended into lighter hair: at its full depth for two thirds of its length, then in even steps of at
+/// most [`TRANSITION_LEVELS`], which no two formulas may differ by without a line. The two thirds are assumed. Nothing to
+/// blend where the hair is no lighter.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{colour::Level, head::shadow_steps, quantity::Length};
+///
+/// let (level, cm) = (|level| Level::new(level), |cm| Length::from_cm(cm));
+/// let steps = shadow_steps(level(5.0)?, level(9.0)?, cm(3.0)?);
+/// // Four levels are two steps of two: one level between them.
+/// assert_eq!(steps.iter().map(|step| step.level.number()).collect::<Vec<_>>(), [5.0, 7.0]);
+/// assert_eq!((steps[0].to, steps[1].to), (cm(2.0)?, cm(3.0)?));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn shadow_steps(shadow: Level, light: Level, length: Length) -> Vec<ShadowStep> {
+    let (apart, full) = ((light - shadow).levels(), length.cm() * 2.0 / 3.0);
+    let between = if apart > 0.0 { (apart / TRANSITION_LEVELS - 1e-9).ceil() - 1.0 } else { 0.0 };
+    if between < 1.0 {
+        return vec![ShadowStep { from: Length::MIN, to: length, level: shadow }];
+    }
+    let each = (length.cm() - full) / between;
+    let mut steps = vec![ShadowStep { from: Length::MIN, to: Length::nearest(full), level: shadow }];
+    // Twelve levels are the whole scale, so these are a handful.
+    for (i, step) in (1..=11_u8).map(f64::from).take_while(|step| *step <= between).enumerate() {
+        let from = steps.get(i).map_or(Length::MIN, |before| before.to);
+        let level = Level::clamped(shadow.number() + apart * step / (between + 1.0));
+        steps.push(ShadowStep { from, to: Length::nearest(full + each * step), level });
+    }
+    steps
 }

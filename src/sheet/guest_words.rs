@@ -46,6 +46,7 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         Rule::Technique => {
             "The technique planned does not give the start, or the weeks between visits, that you asked for."
         }
+        Rule::FirstStep => "A step before the colour cannot be done as planned: ask what is done instead.",
         Rule::PrePigmentation => {
             "Lightened hair that goes darker needs warm pigment first, or it turns out dull and fades soon."
         }

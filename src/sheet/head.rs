@@ -1,6 +1,6 @@
 use crate::{
-    head::{Lowlights, PartLine, RegionFoils, Rejected, Softness},
-    service::{HeadPlan, HeadReading, PartReading, Plan, SectionPlan},
+    head::{Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
+    service::{HeadPlan, HeadReading, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan},
     source::Interval,
     text::{Sheet, number, range, span},
 };
@@ -30,8 +30,54 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
             sheet.paragraph(&lowlights(depth), 4);
         }
     }
+    for meeting in &head.meetings {
+        sheet.paragraph(&meets(meeting), 2);
+    }
+    if let Some(shadow) = &head.root_shadow {
+        root_shadow(sheet, shadow);
+    }
     if let Some(reading) = &head.look {
         look(sheet, reading);
+    }
+}
+
+/// Where two formulas meet in a foil.
+fn meets(meeting: &Meeting) -> String {
+    let of = meeting.shade.as_ref().map_or_else(
+        || "no shade of the shop is near it".to_owned(),
+        |shade| {
+            format!(
+                "{} is nearest to it, CIEDE2000 {} apart",
+                shade.code,
+                span(&shade.apart_ciede2000, |apart| number(apart, 1))
+            )
+        },
+    );
+    format!(
+        "- {} goes into the foil before {}; where they meet {}, {} shows: {of}",
+        meeting.first, meeting.then, meeting.level, meeting.tone
+    )
+}
+
+/// What the root shadow is, how long in each region, and how it is blended.
+fn root_shadow(sheet: &mut Sheet, shadow: &RootShadowPlan) {
+    let found = if shadow.found { "found on the shelf" } else { "as stated" };
+    sheet.paragraph(
+        &format!("Root shadow of {} ({found}): {}, {}", shadow.shades.join(" + "), shadow.level, shadow.tone),
+        0,
+    );
+    let same = shadow.lengths.windows(2).all(|two| two.first().map(|a| a.length) == two.last().map(|b| b.length));
+    let all: Vec<String> = match shadow.lengths.first() {
+        Some(first) if same => vec![format!("{} cm everywhere", range(&first.length, 1))],
+        _ => shadow.lengths.iter().map(|one| format!("{} {} cm", one.region, range(&one.length, 1))).collect(),
+    };
+    sheet.paragraph(&format!("length: {}", all.join("; ")), 2);
+    if let Some(light) = shadow.into_level.filter(|_| shadow.blend.len() > 1) {
+        let step = |step: &ShadowStep| {
+            format!("{} from {} to {} cm", step.level, number(step.from.cm(), 1), number(step.to.cm(), 1))
+        };
+        let steps: Vec<String> = shadow.blend.iter().map(step).collect();
+        sheet.paragraph(&format!("blended into {light}, where it is longest: {}", steps.join(", ")), 2);
     }
 }
 

@@ -4,8 +4,8 @@ use foilwork::{
     colour::{Level, ProductKind, Swatch},
     head::{
         ClassQuestion, ExtraStep, Gradient, Layout, Panel, Placed, Placement, Region, Rest, ServiceClass, Softness,
-        Technique, Template, Treated, Wish, lowlights, partition, product_class, read_head, root_shadow_length,
-        service_class,
+        StepEnd, Technique, Template, Treated, Wish, lowlights, partition, product_class, read_head,
+        root_shadow_length, service_class,
     },
     quantity::{Length, Share},
     source::{Basis, Interval},
@@ -211,4 +211,21 @@ fn a_root_shadow_is_shortest_at_the_hairline() {
     let of = |name: &str| root_shadow_length(&template.regions()[template.position(name).unwrap()]).value.best();
     assert!(of("front hairline") < of("front") && of("front") < of("crown"));
     assert_eq!(Technique::BackComb.profile(cm(30.0)).value.softness(), Softness::Diffuse);
+}
+
+/// Common practice: nothing in a step before the colour is stronger than 6 %, and none of them is a matter of an hour; what
+/// holds lightener is rinsed, what the colour goes over is not.
+#[rstest]
+#[case::pre_soften(ExtraStep::PreSoften, Some(6.0), StepEnd::Blot)]
+#[case::pre_pigment(ExtraStep::PrePigment, None, StepEnd::Blot)]
+#[case::clean_first(ExtraStep::CleanFirst, Some(6.0), StepEnd::Rinse)]
+fn steps_before_the_colour(#[case] step: ExtraStep, #[case] strongest: Option<f64>, #[case] then: StepEnd) {
+    let needs = step.needs();
+    assert_eq!((needs.step, needs.then), (step, then));
+    assert_eq!(needs.strongest_developer.map(|strength| strength.ww_percent()), strongest);
+    assert!(needs.develop.low().min() >= 5.0 && needs.develop.high().min() <= 20.0);
+    assert!(needs.take_up.low() < needs.take_up.high());
+    assert!(
+        needs.mind.iter().any(|text| text.contains("strand")) && needs.mind.iter().any(|text| text.contains("gloves"))
+    );
 }

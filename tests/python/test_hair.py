@@ -31,6 +31,7 @@ from foilwork.head import (
     Region,
     Template,
     by_hand,
+    choose_technique,
     demand,
     level_along,
     line_shows_after,
@@ -40,6 +41,8 @@ from foilwork.head import (
     profile,
     read_head,
     service_class,
+    shadow_steps,
+    step_needs,
     take_up,
 )
 
@@ -264,3 +267,23 @@ def test_errors_name_the_arguments_and_the_bound_that_is_off() -> None:
     # Without foils the share is all that is known.
     depth = lowlights(9, 8, lowlight_level=6, natural_level=6)
     assert depth.foils is None and depth.light_foils_between is None and depth.share_percent > 0
+
+
+def test_the_technique_is_the_plainest_that_does_it() -> None:
+    """Common practice: a line that may show after two weeks is a weave; a soft start for months is combed."""
+    quick = choose_technique("line", 2, length_cm=30, taken_percent=20)
+    combed = choose_technique("diffuse", 12, length_cm=40, taken_percent=50)
+    assert (quick.technique, combed.technique) == ("weave", "back-comb")
+    assert {other.technique for other in combed.rejected} == {"weave", "slice", "block", "freehand", "freehand-in-foil"}
+    assert combed.line_shows_after_weeks is not None and combed.line_shows_after_weeks.best > 12
+    assert choose_technique("diffuse", 50, length_cm=30).technique is None
+    with pytest.raises(FoilworkError, match="softness"):
+        choose_technique("sharp", 3, length_cm=30)  # type: ignore[arg-type]
+
+
+def test_steps_before_and_a_shadow_in_steps() -> None:
+    assert [step_needs(step).then for step in product_class(8, 5, lightened=True).before] == ["blot"]
+    light = shadow_steps(4, 10, 3)
+    assert np.diff([step.level for step in light] + [10]).max() <= 2
+    assert [step.from_cm for step in light[1:]] == [step.to_cm for step in light[:-1]]
+    assert (light[0].from_cm, light[-1].to_cm) == (0, 3)

@@ -11,7 +11,18 @@ from typing import TYPE_CHECKING
 
 from foilwork._native.finding import Finding
 from foilwork._record import Record
-from foilwork.planned.bowls import Bowl, BowlCard, CardClock, CardMinutes, ChairTime, Mix, Step, WeighedPart
+from foilwork.planned.bowls import (
+    Bowl,
+    BowlCard,
+    CardClock,
+    CardMinutes,
+    ChairTime,
+    FirstPart,
+    FirstStep,
+    Mix,
+    Step,
+    WeighedPart,
+)
 from foilwork.planned.colour import (
     Contrast,
     Difference,
@@ -53,10 +64,15 @@ from foilwork.planned.head import (
     HeadPlan,
     HeadReading,
     InPlace,
+    Meeting,
+    MeetingShade,
     PartReading,
     Region,
     RegionFoils,
     RegionLook,
+    RootShadowPlan,
+    ShadowLength,
+    ShadowStep,
     Template,
     ZoneLook,
 )
@@ -130,6 +146,8 @@ __all__ = [
     "Existing",
     "ExpectedLook",
     "Factor",
+    "FirstPart",
+    "FirstStep",
     "Floor",
     "FoilGroup",
     "Habits",
@@ -142,6 +160,8 @@ __all__ = [
     "LeftOut",
     "LevelRule",
     "Lowlights",
+    "Meeting",
+    "MeetingShade",
     "Mix",
     "MoneyPlan",
     "NaturalShadeDose",
@@ -163,6 +183,7 @@ __all__ = [
     "Rejected",
     "RejectedStrength",
     "RejectedTechnique",
+    "RootShadowPlan",
     "SectionColour",
     "SectionLift",
     "SectionLook",
@@ -171,6 +192,8 @@ __all__ = [
     "SectionTimes",
     "SeenNow",
     "SetPrice",
+    "ShadowLength",
+    "ShadowStep",
     "Sourced",
     "StatedNotUsed",
     "Step",
@@ -215,6 +238,7 @@ class PlanData(Record):
         "day": "Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.",
         "defaults": "Defaults that were used because the file did not say.",
         "findings": "Checks, the worst first.",
+        "first_steps": "Steps before the colour, planned or asked for; the planned ones come before the running order.",
         "foilwork": "Version of foilwork that made it.",
         "format": "Version of the form of this data.",
         "guest": "A code for the guest.",
@@ -246,6 +270,7 @@ class PlanData(Record):
     day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]
     findings: tuple[Finding, ...]
+    first_steps: tuple[FirstStep, ...]
     foilwork: str
     format: int
     guest: str | None

@@ -10,9 +10,20 @@ from foilwork._native.finding import Finding
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _PartKind, _WorkStage
+    from foilwork._words import _Basis, _ExtraStep, _PartKind, _StepEnd, _WorkStage
 
-__all__ = ["Bowl", "BowlCard", "CardClock", "CardMinutes", "ChairTime", "Mix", "Step", "WeighedPart"]
+__all__ = [
+    "Bowl",
+    "BowlCard",
+    "CardClock",
+    "CardMinutes",
+    "ChairTime",
+    "FirstPart",
+    "FirstStep",
+    "Mix",
+    "Step",
+    "WeighedPart",
+]
 
 
 @dataclass(frozen=True)
@@ -142,14 +153,72 @@ class ChairTime(Record):
 
     __slots__ = {
         "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
+        "first_steps_min": "Of that, steps before the colour; 0 without any.",
         "other_work_min": "Consultation, rinsing, drying, where that is stated.",
         "sections_min": "From the first brush to the last rinse of a section.",
         "total_min": "All of it.",
     }
     after_rinse_min: float
+    first_steps_min: float
     other_work_min: float | None
     sections_min: float
     total_min: float
+
+
+@dataclass(frozen=True)
+class FirstPart(Record):
+    """What is weighed for a step."""
+
+    __slots__ = {
+        "kind": "What it is.",
+        "mass_g": "How much of it the step takes.",
+        "product": "The product.",
+        "weigh_g": "What to weigh, on the scale stated.",
+    }
+    kind: _PartKind
+    mass_g: Bounds[float]
+    product: str
+    weigh_g: float
+
+
+@dataclass(frozen=True)
+class FirstStep(Record):
+    """A step before the colour of a section."""
+
+    __slots__ = {
+        "apply_min": "How long it takes to put on.",
+        "asked_for": "Whether what is there and what is wanted ask for it.",
+        "basis": "What the amount rests on.",
+        "begin_min": "When it begins, from the first brush; absent where it is not planned.",
+        "develop_min": "How long it stays on.",
+        "mind": "What to mind.",
+        "mix_g": "How much of it.",
+        "over_min": "When it is over by the estimate, rinse and all.",
+        "parts": "What of the shop it is weighed of; empty where the shop has nothing for it.",
+        "planned": (
+            "Whether the file plans it in `first`: then it is in the running order, on the shelf and in the cost."
+        ),
+        "section": "The section.",
+        "step": "Which step.",
+        "then": "How it ends.",
+        "what": "What goes on.",
+        "why_not": "Why the shop has nothing for it.",
+    }
+    apply_min: Bounds[float]
+    asked_for: bool
+    basis: _Basis
+    begin_min: float | None
+    develop_min: Bounds[float]
+    mind: tuple[str, ...]
+    mix_g: Bounds[float]
+    over_min: float | None
+    parts: tuple[FirstPart, ...]
+    planned: bool
+    section: str
+    step: _ExtraStep
+    then: _StepEnd
+    what: str
+    why_not: str | None
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from foilwork._native import Bounds
 from foilwork._record import Record
-from foilwork.planned.colour import Swatch
+from foilwork.planned.colour import Swatch, TonePart
 from foilwork.planned.sections import SectionPlan
 
 if TYPE_CHECKING:
@@ -19,10 +19,15 @@ __all__ = [
     "HeadPlan",
     "HeadReading",
     "InPlace",
+    "Meeting",
+    "MeetingShade",
     "PartReading",
     "Region",
     "RegionFoils",
     "RegionLook",
+    "RootShadowPlan",
+    "ShadowLength",
+    "ShadowStep",
     "Template",
     "ZoneLook",
 ]
@@ -193,6 +198,38 @@ class HeadReading(Record):
 
 
 @dataclass(frozen=True)
+class MeetingShade(Record):
+    """A shade of the shop for where two formulas meet."""
+
+    __slots__ = {
+        "apart_ciede2000": "How far it is from the look between the two, on white hair by the model.",
+        "code": "Its code.",
+    }
+    apart_ciede2000: Bounds[float]
+    code: str
+
+
+@dataclass(frozen=True)
+class Meeting(Record):
+    """Two formulas that meet in a foil so far apart that a shade between them is seen."""
+
+    __slots__ = {
+        "first": "The darker section, which goes on first.",
+        "level": "The level where they meet: half way between them.",
+        "shade": "The shade of the shop that is nearest to it, to blend over a stretch; absent where none is near.",
+        "swatch": "How it looks.",
+        "then": "The lighter one.",
+        "tone": "The tone there: both in equal parts.",
+    }
+    first: str
+    level: float
+    shade: MeetingShade | None
+    swatch: Swatch
+    then: str
+    tone: tuple[TonePart, ...]
+
+
+@dataclass(frozen=True)
 class RegionFoils(Record):
     """What a gradient asks for in a region."""
 
@@ -217,6 +254,57 @@ class RegionFoils(Record):
 
 
 @dataclass(frozen=True)
+class ShadowLength(Record):
+    """How long a root shadow is somewhere."""
+
+    __slots__ = {
+        "length_cm": "From the scalp.",
+        "region": "The region.",
+    }
+    length_cm: Bounds[float]
+    region: str
+
+
+@dataclass(frozen=True)
+class ShadowStep(Record):
+    """A stretch of a root shadow."""
+
+    __slots__ = {
+        "from_cm": "Where it begins, from the scalp.",
+        "level": "How deep it is there.",
+        "to_cm": "Where it ends.",
+    }
+    from_cm: float
+    level: float
+    to_cm: float
+
+
+@dataclass(frozen=True)
+class RootShadowPlan(Record):
+    """The root shadow of a service."""
+
+    __slots__ = {
+        "blend": "How it is blended along the strand, at its longest.",
+        "found": "Whether they were found for the look that the file wants; else the file names them.",
+        "into_level": "The level of the lightest section, into which it is blended; absent where nothing is lighter.",
+        "lengths": (
+            "How long it is, region by region: as stated, else short at the hairline and longer inside. Only regions "
+            "with a section where sections say where they lie."
+        ),
+        "level": "How deep it is: the darkest of its shades.",
+        "shades": "The shades that it is mixed of.",
+        "tone": "Its tone as mixed.",
+    }
+    blend: tuple[ShadowStep, ...]
+    found: bool
+    into_level: float | None
+    lengths: tuple[ShadowLength, ...]
+    level: float
+    shades: tuple[str, ...]
+    tone: tuple[TonePart, ...]
+
+
+@dataclass(frozen=True)
 class HeadPlan(Record):
     """The head: its hair, its sections, how it will read."""
 
@@ -228,10 +316,12 @@ class HeadPlan(Record):
         "head_hairs": "All its hairs.",
         "look": "How the head will read; absent where no section says in which `regions` it lies.",
         "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
+        "meetings": "Where two formulas meet in a foil and a shade between them is seen.",
         "natural_cm": (
             "Natural hair from the scalp to the first colour; absent where what is there is not stated in cm."
         ),
         "regrowth_cm": "What has grown in since the last colour; absent where the weeks since then are not stated.",
+        "root_shadow": "The root shadow, region by region; absent where there is none.",
         "sections": "Section by section, in the working order.",
         "service_class": "What to call the service when booking and pricing it.",
         "warm_band_cm": "How far from the scalp its warmth speeds a mixture up.",
@@ -243,8 +333,10 @@ class HeadPlan(Record):
     head_hairs: Bounds[float]
     look: HeadReading | None
     mass_per_length_g_per_cm: Bounds[float]
+    meetings: tuple[Meeting, ...]
     natural_cm: float | None
     regrowth_cm: Bounds[float] | None
+    root_shadow: RootShadowPlan | None
     sections: tuple[SectionPlan, ...]
     service_class: _ServiceClass
     warm_band_cm: Bounds[float]

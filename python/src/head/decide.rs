@@ -1,11 +1,76 @@
-//! Wrappers of `foilwork::head`: the class of product and of service.
+//! Wrappers of `foilwork::head`: technique, class of product and class of service.
 
-use crate::{answer::answer, colour::AnyLevel, error::raise, sequence::Sequence};
+use crate::{
+    answer::answer,
+    bounds::{Estimate, Stated},
+    colour::AnyLevel,
+    error::raise,
+    hair::rate_of,
+    sequence::Sequence,
+};
 use foilwork::{
-    head::{self, ClassQuestion, Treated},
-    quantity::Share,
+    hair::{GrowthRate, Weeks},
+    head::{self, ClassQuestion, TechniqueQuestion, Treated},
+    quantity::{Length, MassFraction, Share},
 };
 use pyo3::prelude::*;
+
+answer! {
+    /// What a step before the colour takes; made by ``step_needs``.
+    StepNeeds {
+        /// Which.
+        step: String,
+        /// What goes on.
+        what: String,
+        /// On a gram of hair, in g.
+        take_up_g_per_g: Estimate<f64>,
+        /// No developer in it is stronger, in % w/w; ``None`` where there is none in it.
+        strongest_developer_ww_percent: Option<f64>,
+        /// How long it stays on, in min.
+        develop_min: Estimate<f64>,
+        /// How it ends: ``"blot"`` or ``"rinse"``.
+        then: String,
+        /// What to mind.
+        mind: Vec<String>,
+        /// What the figures rest on.
+        basis: String,
+    }
+}
+
+/// What goes on the hair in a step before the colour, how much of it, for how long, and what to mind.
+///
+/// Args:
+///     step: ``"pre-soften"``, ``"pre-pigment"`` or ``"clean-first"``; ``product_class`` names it in ``before``.
+///
+/// Returns:
+///     A ``StepNeeds``.
+///
+/// Raises:
+///     FoilworkError: another step.
+///
+/// Source:
+///     Common practice; the bounds are assumed.
+///
+/// Examples:
+///     >>> from foilwork.head import product_class, step_needs
+///     >>> for step in product_class(7, 5, white_percent=70).before:
+///     ...     needs = step_needs(step)
+///     ...     print(needs.step, needs.develop_min.best, needs.then)
+///     pre-soften 10.0 blot
+#[pyfunction]
+pub fn step_needs(step: &str) -> PyResult<StepNeeds> {
+    let needs = step.parse::<head::ExtraStep>().map_err(raise)?.needs();
+    Ok(StepNeeds {
+        step: needs.step.code().to_owned(),
+        what: needs.what.to_owned(),
+        take_up_g_per_g: needs.take_up.into(),
+        strongest_developer_ww_percent: needs.strongest_developer.map(MassFraction::ww_percent),
+        develop_min: needs.develop.into(),
+        then: needs.then.code().to_owned(),
+        mind: needs.mind.iter().map(|text| (*text).to_owned()).collect(),
+        basis: needs.basis.code().to_owned(),
+    })
+}
 
 answer! {
     /// A class of product that was not chosen.
@@ -31,6 +96,90 @@ answer! {
         /// What the rules rest on.
         basis: String,
     }
+}
+
+answer! {
+    /// A technique that was not chosen.
+    RejectedTechnique {
+        /// Which.
+        technique: String,
+        /// Why not.
+        why: String,
+        /// Whether it would do what is wanted, with more work.
+        does_it: bool,
+    }
+}
+
+answer! {
+    /// The technique for what is wanted, with its reasons; made by ``choose_technique``.
+    TechniqueDecision {
+        /// What to do; ``None`` where nothing does it.
+        technique: Option<String>,
+        /// How hard it is: ``"plain"``, ``"practised"`` or ``"demanding"``.
+        practice: Option<String>,
+        /// When its regrowth shows, in weeks.
+        line_shows_after_weeks: Option<Estimate<f64>>,
+        /// What was considered and not taken.
+        rejected: Vec<RejectedTechnique>,
+        /// What the rules rest on.
+        basis: String,
+    }
+}
+
+/// Which technique gives the start, the upkeep and the share that are wanted; of those that do, the plainest.
+///
+/// Args:
+///     start: how the start may look at the sharpest: ``"line"``, ``"soft"`` or ``"diffuse"``.
+///     upkeep_weeks: how long the regrowth must not show.
+///     length_cm: of the hair.
+///     taken_percent: the share of the hair that is to be lighter, where that is known.
+///     rate_cm_per_month: how fast the hair grows; without it as people do.
+///
+/// Returns:
+///     A ``TechniqueDecision``.
+///
+/// Raises:
+///     FoilworkError: another word, or a value out of range.
+///
+/// Source:
+///     Common practice; start and upkeep as ``profile`` and ``line_shows_after`` assume them.
+///
+/// Examples:
+///     >>> from foilwork.head import choose_technique
+///     >>> found = choose_technique("diffuse", 12, length_cm=40, taken_percent=50)
+///     >>> found.technique, found.practice, len(found.rejected)
+///     ('back-comb', 'practised', 5)
+///     >>> choose_technique("diffuse", 50, length_cm=40).technique is None
+///     True
+#[pyfunction]
+#[pyo3(signature = (start, upkeep_weeks, *, length_cm, taken_percent = None, rate_cm_per_month = None))]
+pub fn choose_technique(
+    start: &str,
+    upkeep_weeks: f64,
+    length_cm: f64,
+    taken_percent: Option<f64>,
+    rate_cm_per_month: Option<Stated<GrowthRate>>,
+) -> PyResult<TechniqueDecision> {
+    let found = head::choose_technique(&TechniqueQuestion {
+        start: start.parse().map_err(raise)?,
+        upkeep: Weeks::from_weeks(upkeep_weeks).map_err(raise)?,
+        taken: taken_percent.map(Share::from_percent).transpose().map_err(raise)?,
+        length: Length::from_cm(length_cm).map_err(raise)?,
+        growth: rate_of(rate_cm_per_month),
+        planned: None,
+    });
+    let rejected = |other: &head::RejectedTechnique| RejectedTechnique {
+        technique: other.technique.code().to_owned(),
+        why: other.why.clone(),
+        does_it: other.does_it,
+    };
+    Ok(TechniqueDecision {
+        technique: found.technique.map(|technique| technique.code().to_owned()),
+        practice: found.practice.map(|practice| practice.code().to_owned()),
+        line_shows_after_weeks: found.line_shows_after.map(Into::into),
+        rejected: found.rejected.iter().map(rejected).collect(),
+        basis: found.basis.code().to_owned(),
+    })
 }
 
 /// Which class of product takes hair from one level to another, and which do not, each with its reason.

@@ -241,3 +241,43 @@ pub fn root_shadow_length(region: &str, template: Option<&Template>) -> PyResult
     let region = template.regions().get(place);
     Ok(region.map_or(Estimate([0.0; 3]), |region| head::root_shadow_length(region).value.into()))
 }
+
+answer! {
+    /// A stretch of a root shadow; made by ``shadow_steps``.
+    ShadowStep {
+        /// Where it begins, from the scalp, in cm.
+        from_cm: f64,
+        /// Where it ends.
+        to_cm: f64,
+        /// How deep it is there.
+        level: f64,
+    }
+}
+
+/// How a root shadow is blended into lighter hair: deep for two thirds of its length, then in even steps of at most two levels.
+///
+/// Args:
+///     shadow_level: how deep it is at the scalp.
+///     light_level: the hair that it runs into.
+///     length_cm: how long it is.
+///
+/// Returns:
+///     A ``ShadowStep`` for each stretch; one where the hair is no lighter. The two thirds are assumed.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.head import shadow_steps
+///     >>> [(step.level, step.to_cm) for step in shadow_steps(5, 9, 3)]
+///     [(5.0, 2.0), (7.0, 3.0)]
+#[pyfunction]
+pub fn shadow_steps(shadow_level: AnyLevel, light_level: AnyLevel, length_cm: f64) -> PyResult<Vec<ShadowStep>> {
+    let steps = head::shadow_steps(shadow_level.0, light_level.0, cm(length_cm)?);
+    let step = |step: head::ShadowStep| ShadowStep {
+        from_cm: step.from.cm(),
+        to_cm: step.to.cm(),
+        level: step.level.number(),
+    };
+    Ok(steps.into_iter().map(step).collect())
+}

@@ -12,9 +12,12 @@ mod template;
 crate::room::room! {
     /// The head as an area to work on: foils and what is in them, regions, gradient, and how it all will read.
     head {
-        decide { ClassDecision, Rejected, product_class, service_class }
+        decide {
+            ClassDecision, Rejected, RejectedTechnique, StepNeeds, TechniqueDecision, choose_technique, product_class,
+            service_class, step_needs,
+        }
         demand { Demand, demand, film, minutes_per_foil, take_up }
-        gradient { Gradient, OverDirection, RegionFoils, level_along, root_shadow_length }
+        gradient { Gradient, OverDirection, RegionFoils, ShadowStep, level_along, root_shadow_length, shadow_steps }
         layout { InFoils, Layout, by_hand }
         look { Change, HeadLook, Placed, RegionLook, read_head }
         lowlights { Lowlights, lowlights }

@@ -133,6 +133,8 @@ parts! {
     defaults,
     /// Checks, the worst first.
     findings,
+    /// Steps before the colour, planned or asked for; the planned ones come before the running order.
+    first_steps,
     /// Version of foilwork that made it.
     foilwork,
     /// Version of the form of this data.

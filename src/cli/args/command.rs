@@ -1,5 +1,5 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs, FoilsArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs, FoilsArgs,
     HairArgs, HeadArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs,
     SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
@@ -48,6 +48,8 @@ pub(crate) enum Command {
     Hair(HairArgs),
     /// Count the foils of a panel, the share of hair in them, and the grams for each
     Foils(FoilsArgs),
+    /// Choose technique, class of product, the steps before it and class of service, with reasons
+    Choose(ChooseArgs),
     /// Say what each section of a service takes and how the head will read; draw its map
     Head(HeadArgs),
     /// Say who does what when: the best order, looks, rinses, what a helper saves; draw it

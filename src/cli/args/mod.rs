@@ -2,6 +2,7 @@
 
 mod business;
 mod chart;
+mod choose;
 mod colour;
 mod command;
 mod consult;
@@ -25,6 +26,7 @@ pub(crate) use business::{
 pub(crate) use chart::{
     ChartArgs, CostChartArgs, DilutionChartArgs, MarginChartArgs, Picture, PigmentChartArgs, WheelArgs,
 };
+pub(crate) use choose::ChooseArgs;
 pub(crate) use colour::{LevelArgs, SwatchArgs, TonerArgs};
 pub(crate) use command::{Arguments, Command};
 pub(crate) use consult::ConsultArgs;

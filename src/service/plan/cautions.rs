@@ -1,8 +1,9 @@
 //! The cautions for what is in the bowls. They are always printed; no finding replaces them.
 
-use super::sections::Sections;
+use super::{first_steps::FirstSteps, sections::Sections};
 use crate::{
     finding::Reason,
+    head::ExtraStep,
     mix::{Hazard, handling_advice},
     shop::ShadeClass,
     source::{COMMON_PRACTICE, Citation, citations::trade},
@@ -31,9 +32,9 @@ const ALWAYS: [(&str, Citation); 2] = [
 ];
 
 /// The general cautions, then those for what is used, in the order of the work.
-pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
+pub(super) fn cautions(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Caution> {
     let general = ALWAYS.iter().map(|(text, source)| Caution { text, reminder: None, sources: vec![source.into()] });
-    let handling = handling_advice(&hazards(sections)).into_iter().map(|advice| {
+    let handling = handling_advice(&hazards(sections, first)).into_iter().map(|advice| {
         let sources: Vec<Reason> = advice.citations().map(Reason::from).collect();
         let sources = if sources.is_empty() { vec![COMMON_PRACTICE.into()] } else { sources };
         Caution { text: advice.text, reminder: advice.reminder, sources }
@@ -44,7 +45,7 @@ pub(super) fn cautions(sections: &Sections<'_>) -> Vec<Caution> {
 /// What the mixes bring, read from the kinds of product, whatever their makers declare.
 ///
 /// Colour may hold ammonia and resorcinol; that it does is taken for granted, since nobody said that it does not.
-fn hazards(sections: &Sections<'_>) -> Vec<Hazard> {
+fn hazards(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Hazard> {
     let mut hazards = Vec::new();
     for work in sections.iter() {
         if work.has_peroxide() {
@@ -59,6 +60,13 @@ fn hazards(sections: &Sections<'_>) -> Vec<Hazard> {
                 _ => hazards.extend([Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol]),
             }
         }
+    }
+    for step in first.planned() {
+        hazards.extend(match step.step {
+            ExtraStep::PreSoften => vec![Hazard::Peroxide],
+            ExtraStep::CleanFirst => vec![Hazard::Peroxide, Hazard::Persulfate],
+            ExtraStep::PrePigment => vec![Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol, Hazard::Unknown],
+        });
     }
     hazards
 }

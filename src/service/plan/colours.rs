@@ -163,16 +163,29 @@ impl Stage<'_, '_> {
         let lifts = change.high().is_lift() && work.can_lift();
         let from = work.from.best();
         let (known, measured_with) = known::of_section(self.request, work.in_request)?;
-        let exposed =
-            known.exposed(Some(from), if lifts && target > from { target } else { from }).in_field(&work.task.field)?;
-        let exposed = exposed.with_porosity(known::porosity(self.hair.porosity));
+        let starts = |from: Level| {
+            let lifted = if lifts && target > from { target } else { from };
+            let exposed = known.exposed(Some(from), lifted).in_field(&work.task.field)?;
+            Ok::<_, Problems>(exposed.with_porosity(known::porosity(self.hair.porosity)))
+        };
+        let exposed = starts(from)?;
         let natural = Swatch::natural_within(work.darkest);
+        // What is measured or seen does not hang on the reading of the natural level.
+        let misread = exposed.start() == ExposedBasis::Modelled && work.darkest.low() < work.darkest.high();
+        let ends = if misread { Some([starts(work.darkest.low())?, starts(work.darkest.high())?]) } else { None };
+        let widened = |best: Swatch, of: &mut dyn FnMut(Exposed) -> Swatch| {
+            ends.map_or(best, |[darker, lighter]| best.widened_to(&[of(darker), of(lighter)]))
+        };
         let toner = self.sections.iter().find(|other| other.stage() == WorkStage::Toner && other.goes_on(work));
-        let (swatch, neutralising) = match toner {
-            Some(toner) => self.toned(toner, exposed),
-            None if work.lightens() => (*exposed.look(), None),
-            // Colour that does not lighten lies on what is there.
-            None if !change.best().is_lift() && work.shades().next().is_some() => self.toned(work, exposed),
+        // Colour that does not lighten lies on what is there.
+        let deposits = !change.best().is_lift() && work.shades().next().is_some();
+        let exposed_swatch = widened(*exposed.look(), &mut |end| *end.look());
+        let (swatch, neutralising) = match toner.or_else(|| (!work.lightens() && deposits).then_some(work)) {
+            Some(toned) => {
+                let (swatch, dose) = self.toned(toned, exposed);
+                (widened(swatch, &mut |end| self.toned(toned, end).0), dose)
+            }
+            None if work.lightens() => (exposed_swatch, None),
             None => (Swatch::of_look(target, &work.tone), None),
         };
         let taken = work.taken(self.request)?;
@@ -191,7 +204,7 @@ impl Stage<'_, '_> {
             natural,
             start: exposed.start(),
             measured_with,
-            exposed_swatch: lifts.then(|| *exposed.look()),
+            exposed_swatch: lifts.then_some(exposed_swatch),
             toner: toner.map(|toner| toner.name().to_owned()),
             swatch,
             look: taken.map(|taken| section_look(&natural, &swatch, taken)),

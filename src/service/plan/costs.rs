@@ -2,6 +2,7 @@
 
 use super::{
     ChairTime, Mix, PartKind, PriceRange, PricedBy,
+    first_steps::FirstSteps,
     price_plan::{self, Takes},
     sections::{Sections, Work},
     stock::pieces,
@@ -105,7 +106,7 @@ const ROUNDING: Rounding = Rounding::MidpointAwayFromZero;
 /// The cost and the price; none without a table of prices.
 pub(super) fn money(
     request: &Request,
-    sections: &Sections<'_>,
+    (sections, first): (&Sections<'_>, &FirstSteps),
     mixes: &[Mix],
     timeline: &Timeline,
 ) -> Result<Option<MoneyPlan>, Problems> {
@@ -113,13 +114,13 @@ pub(super) fn money(
     let terms = &request.shop.terms;
     let mut left_out = Vec::new();
     let mut others = consumables(request, sections, &mut left_out)?;
-    others.extend(labour(request, sections, &mut left_out)?);
+    others.extend(labour(request, (sections, first), &mut left_out)?);
     others.extend(overhead(request, timeline, &mut left_out)?);
     // Products are named first, in the table and in what it leaves out.
     let mut unpriced = Vec::new();
     let mut table = |takes: Takes| {
         let mut service = ServiceCost::new(currency, ROUNDING);
-        service.entries = products(request, sections, mixes, takes, &mut unpriced);
+        service.entries = products(request, (sections, first), mixes, takes, &mut unpriced);
         service.entries.extend(others.iter().cloned());
         let table = service.table();
         table
@@ -129,7 +130,7 @@ pub(super) fn money(
     let (cost, least, most) = (table(Takes::AsPlanned)?, table(Takes::Least)?, table(Takes::Most)?);
     left_out.splice(0..0, unpriced);
 
-    let in_chair = ChairTime::of(timeline, request.file.service.other_work_min).total;
+    let in_chair = ChairTime::of(timeline, Duration::ZERO, request.file.service.other_work_min).total;
     // A share of a cost of zero is no price.
     let rule = terms.rule().filter(|_| !cost.total().is_zero());
     let priced = rule.map(|rule| rule.price(cost.total(), Some(in_chair))).transpose().in_field("shop.terms")?;
@@ -150,28 +151,39 @@ pub(super) fn money(
 /// Everything that is weighed, section by section, leftovers included: they are paid for all the same.
 fn products(
     request: &Request,
-    sections: &Sections<'_>,
+    (sections, first): (&Sections<'_>, &FirstSteps),
     mixes: &[Mix],
     takes: Takes,
     left_out: &mut Vec<LeftOut>,
 ) -> Vec<CostEntry> {
     let mut supplies = Vec::new();
+    let mut pay = |name: &str, product: &str, kind: PartKind, used: Mass| {
+        let Some(pack) = priced(request, product) else {
+            let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(product.to_owned()) };
+            if !left_out.contains(&note) {
+                left_out.push(note);
+            }
+            return;
+        };
+        let kind = if kind == PartKind::Additive { CostKind::Additive } else { CostKind::Product };
+        let source = CostSource::Supply { pack, used: used.into(), wasted: None };
+        let section = Some(name.to_owned());
+        supplies.push(CostEntry { section, ..CostEntry::new(kind, product, Basis::Derived, source) });
+    };
     for (work, mix) in sections.iter().zip(mixes) {
         let made = takes.of_planned(mix, work);
         for (bowl, part) in mix.bowls.iter().flat_map(|bowl| bowl.parts.iter().map(move |part| (bowl, part))) {
-            let Some(pack) = priced(request, &part.product) else {
-                let note = LeftOut { what: LeftOutCost::PackPrice, of: Some(part.product.clone()) };
-                if !left_out.contains(&note) {
-                    left_out.push(note);
-                }
-                continue;
-            };
-            let kind = if part.kind == PartKind::Additive { CostKind::Additive } else { CostKind::Product };
             let used = Mass::nearest(part.weigh.g() * bowl.count as f64 * made);
-            let source = CostSource::Supply { pack, used: used.into(), wasted: None };
-            let section = Some(mix.name.clone());
-            supplies.push(CostEntry { section, ..CostEntry::new(kind, &part.product, Basis::Derived, source) });
+            pay(&mix.name, &part.product, part.kind, used);
         }
+    }
+    for (step, part) in first.planned().flat_map(|step| step.parts.iter().map(move |part| (step, part))) {
+        let used = match takes {
+            Takes::Least => part.mass.low(),
+            Takes::AsPlanned => part.weigh,
+            Takes::Most => part.mass.high(),
+        };
+        pay(&step.section, &part.product, part.kind, used);
     }
     supplies
 }
@@ -207,7 +219,7 @@ fn consumables(
 /// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
 fn labour(
     request: &Request,
-    sections: &Sections<'_>,
+    (sections, first): (&Sections<'_>, &FirstSteps),
     left_out: &mut Vec<LeftOut>,
 ) -> Result<Option<CostEntry>, Problems> {
     let terms = &request.shop.terms;
@@ -219,7 +231,8 @@ fn labour(
         "on_costs_percent" => LeftOut::whole(LeftOutCost::OnCosts),
         _ => LeftOut::whole(LeftOutCost::PaidHours),
     }));
-    let applying: f64 = sections.iter().map(|work| work.task.apply.min()).sum();
+    let before: f64 = first.planned().map(|step| step.apply.best().min()).sum();
+    let applying: f64 = before + sections.iter().map(|work| work.task.apply.min()).sum::<f64>();
     let hands_on = Duration::from_min(applying + other_work(request)).in_field("service.other_work_min")?;
     if request.file.service.other_work_min.is_none() {
         left_out.push(LeftOut::whole(LeftOutCost::OtherWork));
@@ -237,7 +250,7 @@ fn overhead(
         left_out.push(LeftOut::whole(LeftOutCost::Overhead));
         return Ok(None);
     };
-    let chair = ChairTime::of(timeline, request.file.service.other_work_min).total;
+    let chair = ChairTime::of(timeline, Duration::ZERO, request.file.service.other_work_min).total;
     Ok(Some(CostEntry::overhead(overhead, chair, Basis::Derived)))
 }
 

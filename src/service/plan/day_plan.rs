@@ -55,7 +55,7 @@ pub struct DayPlan {
     /// From the first work to the last rinse, toners included, in the proposed order.
     #[serde(rename = "finish_min")]
     pub finish: Option<Duration>,
-    /// What to book: that and the other work, in whole quarters of an hour.
+    /// What to book: that, steps before the colour and the other work, in whole quarters of an hour.
     #[serde(rename = "appointment_min")]
     pub appointment: Option<Duration>,
 }
@@ -111,7 +111,7 @@ impl DayPlan {
         };
         let finish = best.and_then(|best| Some(best.finish + toned?));
         let booked = |finish: Duration| {
-            let all = finish + chair.other_work.unwrap_or(Duration::ZERO);
+            let all = chair.first_steps + finish + chair.other_work.unwrap_or(Duration::ZERO);
             Duration::nearest((all.min() / BOOKED_IN_MIN - 1e-9).ceil() * BOOKED_IN_MIN)
         };
         let (as_planned, as_planned_why_not) = told(as_planned);

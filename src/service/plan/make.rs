@@ -3,6 +3,7 @@ use super::{
     check::{self, Stages},
     colours::Colours,
     costs,
+    first_steps::FirstSteps,
     head_plan::HeadPlan,
     lift_plan, mixes,
     sections::Sections,
@@ -83,11 +84,12 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let strengths = Strengths::of(&request, &sections, &known)?;
     let mut mixes = mixes::mixes(&request, &sections, &strengths)?;
     let colours = Colours::of(&request, &hair, &sections, &mixes)?;
-    let timeline = Timeline::of(&hair, &sections, &mixes, &strengths);
+    let first = FirstSteps::of(&request, &hair, (&sections, &mixes), &colours);
+    let timeline = Timeline::of(&hair, &sections, &mixes, &strengths, first.over);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
-    let money = costs::money(&request, &sections, &mixes, &timeline)?;
+    let money = costs::money(&request, (&sections, &first), &mixes, &timeline)?;
     let head_plan = HeadPlan::of(&request, &hair, &sections, &colours)?;
-    let stock = StockPlan::of(&request, &sections, &mixes)?;
+    let stock = StockPlan::of(&request, (&sections, &first), &mixes)?;
     let start = Start::of(request.start);
     let consulted = Consulted::of(&request, &hair, &sections, head_plan.growth, &lift);
     let findings = check::check(&Stages {
@@ -103,13 +105,14 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         strengths: &strengths,
         lift: &lift,
         stock: &stock,
+        first: &first.steps,
         head: &head_plan,
         request: &request,
         consulted: consulted.as_ref(),
     });
     let findings = findings.finish(&mut mixes);
     let head = &request.file.service;
-    let chair = ChairTime::of(&timeline, request.file.service.other_work_min);
+    let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
     let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
     Ok(Plan {
         format: Plan::FORMAT,
@@ -129,7 +132,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         strengths: strengths.chosen,
         together: strengths.together,
         lift,
-        cautions: cautions::cautions(&sections),
+        cautions: cautions::cautions(&sections, &first),
         stated_not_used: unused::stated_not_used(&request),
         not_computed: unknown::not_computed(&request, &sections, &mixes, money.is_some()),
         defaults: request.defaults.clone(),
@@ -140,6 +143,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         chair,
         day,
         order: timeline.0,
+        first_steps: first.steps,
         mixes,
         money,
     })

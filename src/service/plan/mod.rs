@@ -19,6 +19,7 @@ mod doses;
 mod evidence;
 mod existing;
 mod findings;
+mod first_steps;
 mod hair;
 mod head_plan;
 mod known;
@@ -58,8 +59,12 @@ pub use day_plan::{DayPlan, OrderedBy};
 pub use doses::{NaturalShadeDose, SectionNeutralising};
 pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
 pub use existing::Existing;
+pub use first_steps::{FirstPart, FirstStep};
 pub use hair::{Hair, TestDone};
-pub use head_plan::{HeadPlan, HeadReading, InPlace, PartReading, SectionPlan, ZoneLook};
+pub use head_plan::{
+    HeadPlan, HeadReading, InPlace, Meeting, MeetingShade, PartReading, RootShadowPlan, SectionPlan, ShadowLength,
+    ZoneLook,
+};
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub(in crate::service) use make::plan_without_day;

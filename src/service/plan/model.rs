@@ -1,6 +1,6 @@
 use super::{
-    Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, Hair, HeadPlan, Mix, MoneyPlan, NotComputed,
-    OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
+    Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix, MoneyPlan,
+    NotComputed, OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
@@ -40,6 +40,8 @@ pub struct Plan {
     pub consulted: Option<Consulted>,
     /// Whose order the running order is.
     pub order_basis: OrderBasis,
+    /// Steps before the colour, planned or asked for; the planned ones come before the running order.
+    pub first_steps: Vec<FirstStep>,
     /// The running order.
     pub order: Vec<Step>,
     /// How long the chair is taken.

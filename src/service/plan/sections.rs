@@ -253,12 +253,24 @@ fn work<'r>(
     let exposed = if task.lightens { None } else { Some(before(hair.natural_level.best())?) };
     let Mixture { products, ratio, findings: search } = match (&task.wanted, exposed) {
         (Some(look), Some(exposed)) => {
+            // A shadow darkens the light strands at the root; on the base beside them it must only not be darker.
+            let meets = |natural| Ok::<_, Problems>(shaded(request, hair, natural, task)?.unwrap_or(before(natural)?));
+            let exposed = if task.stage == WorkStage::RootShadow { meets(hair.natural_level.best())? } else { exposed };
             let found = toner::find(request, task, look, exposed)?;
             // A model of the hair starts from its natural level; what is measured or seen does not.
             let misread = [hair.natural_level.low(), hair.natural_level.high()].into_iter();
             let misread =
                 misread.filter(|at| exposed.start() == ExposedBasis::Modelled && *at != hair.natural_level.best());
-            toner::if_misread(request, task, look, found, misread.map(|natural| Ok((natural, before(natural)?))))?
+            toner::if_misread(
+                request,
+                task,
+                look,
+                found,
+                misread.map(|natural| {
+                    let exposed = if task.stage == WorkStage::RootShadow { meets(natural) } else { before(natural) };
+                    Ok((natural, exposed?))
+                }),
+            )?
         }
         _ => Mixture {
             products: task.products.iter().filter_map(|(i, parts)| Some((request.items.get(*i)?, *parts))).collect(),
@@ -314,6 +326,16 @@ fn before_toning(
     };
     let exposed = known.exposed(Some(if natural < level { natural } else { level }), level).in_field(&task.field)?;
     Ok(exposed.with_porosity(known::porosity(hair.porosity)))
+}
+
+/// The lightest hair that a root shadow goes on, where any section is lightened.
+fn shaded(request: &Request, hair: &Hair, natural: Level, task: &Task) -> Result<Option<Exposed>, Problems> {
+    let light = request.tasks.iter().enumerate().filter(|(_, task)| task.stage == WorkStage::Section && task.lightens);
+    let light = light.filter_map(|(i, task)| Some((i, task.target.filter(|target| *target > natural)?)));
+    let Some((place, target)) = light.reduce(|a, b| if b.1 > a.1 { b } else { a }) else { return Ok(None) };
+    let (known, _) = known::of_section(request, place)?;
+    let exposed = known.exposed(Some(natural), target).in_field(&task.field)?;
+    Ok(Some(exposed.with_porosity(known::porosity(hair.porosity))))
 }
 
 /// The targets of the sections that a toner goes on: the estimate is the darkest, which decides what must still show.

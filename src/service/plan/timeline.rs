@@ -50,9 +50,16 @@ pub struct Step {
 pub(super) struct Timeline(pub(super) Vec<Step>);
 
 impl Timeline {
-    pub(super) fn of(hair: &Hair, sections: &Sections<'_>, mixes: &[Mix], strengths: &Strengths) -> Self {
+    pub(super) fn of(
+        hair: &Hair,
+        sections: &Sections<'_>,
+        mixes: &[Mix],
+        strengths: &Strengths,
+        after: Duration,
+    ) -> Self {
         let texture = hair.texture.unwrap_or_default();
-        let mut clock = [0.0_f64; 2];
+        // Steps before the colour are over when the first section begins.
+        let mut clock = [after.min(), 0.0];
         let [on_the_hair, after_rinsing] = &mut clock;
         let mut steps: Vec<Step> = Vec::new();
         for (work, mix) in sections.iter().zip(mixes) {

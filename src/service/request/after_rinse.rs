@@ -49,7 +49,10 @@ pub(super) fn root_shadow(shadow: &RootShadow, shelf: &Shelf<'_>, defaults: &mut
     let field = "root_shadow".to_owned();
     let products = shelf.mix(&shadow.mix, &field)?;
     let after_rinse = AfterRinse {
-        name: format!("root shadow, {} cm", shadow.length_cm),
+        name: match shadow.length_cm {
+            Some(cm) => format!("root shadow, {cm} cm"),
+            None => "root shadow".to_owned(),
+        },
         stage: WorkStage::RootShadow,
         zone: Zone::Roots,
         on_scalp: true,

@@ -116,8 +116,8 @@ application! {
 application! {
     /// A darker toner on the first centimetres, to soften where the light starts.
     RootShadow {
-        /// How far down it is taken.
+        /// How far down it is taken; where it is not said, short at the hairline and longer inside, region by region.
         #[schemars(range(min = 0.5, max = 30.0), extend("x-unit" = "cm"))]
-        pub length_cm: f64,
+        pub length_cm: Option<f64>,
     }
 }

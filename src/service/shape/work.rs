@@ -2,7 +2,7 @@ use super::{
     FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, TechniqueWishEntry, ToneTarget, WaitFor, Zone,
 };
 use crate::colour::Instrument;
-use crate::head::Technique;
+use crate::head::{ExtraStep, Technique};
 use crate::lift::Cover;
 use crate::reader::{at_most_one, one_of};
 use schemars::JsonSchema;
@@ -106,6 +106,11 @@ pub struct Section {
     /// How long it is planned to develop after the application.
     #[schemars(range(min = 1.0, max = 120.0), extend("x-unit" = "min"))]
     pub develop_min: f64,
+    /// Steps that come before the colour here. All of them come first in the running order, with their minutes, grams and
+    /// cost; without them the plan says which are asked for.
+    #[serde(default)]
+    #[schemars(length(max = 3))]
+    pub first: Vec<ExtraStep>,
     /// What this section waits for before it is applied.
     #[serde(default)]
     #[schemars(length(max = 50))]

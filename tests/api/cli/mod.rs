@@ -1,6 +1,7 @@
 //! The command line beside `plan`: each command as a program of its own, on numbers worked by hand or published.
 
 mod chart;
+mod choose;
 mod colour;
 mod doors;
 mod faults;

@@ -158,3 +158,29 @@ fn pigment_to_put_back_first_comes_from_the_chart() {
     // A warm shade is itself that pigment.
     assert_eq!(darker("orange").colour[0].pre_pigment, None);
 }
+
+/// A reading of 6 +/- 1 may be hair of level 5 or of 7: what those show when they are lifted lies in the bounds, before the
+/// toner and under it; the estimate is that of the reading.
+#[test]
+fn a_margin_of_the_reading_widens_what_is_exposed() {
+    let plan = |margin: Option<f64>, natural: f64| {
+        changed(fine(), |file| {
+            file.analysis.natural_level = natural;
+            file.analysis.natural_level_plus_minus = margin;
+        })
+    };
+    let (wide, narrow) = (plan(Some(1.0), 6.0), plan(None, 6.0));
+    let (wide, narrow) = (&wide.colour[0], &narrow.colour[0]);
+    for (off, at) in [(5.0, plan(None, 5.0)), (7.0, plan(None, 7.0))] {
+        let pairs =
+            [(wide.exposed_swatch.unwrap(), at.colour[0].exposed_swatch.unwrap()), (wide.swatch, at.colour[0].swatch)];
+        for (bounds, end) in pairs {
+            assert!(bounds.redness().contains(end.redness().best()), "a* from level {off}");
+            assert!(bounds.yellowness().contains(end.yellowness().best()), "b* from level {off}");
+        }
+    }
+    let (wide, narrow) = (wide.exposed_swatch.unwrap(), narrow.exposed_swatch.unwrap());
+    assert_eq!(wide.lab(), narrow.lab());
+    let width = |swatch: &foilwork::colour::Swatch| swatch.redness().high().lab_a() - swatch.redness().low().lab_a();
+    assert!(width(&wide) > width(&narrow), "{} against {}", width(&wide), width(&narrow));
+}

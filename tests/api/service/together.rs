@@ -7,6 +7,7 @@ use foilwork::{
         ServiceFile,
         shape::{HistoryFlag, Zone},
     },
+    shop::shape::ShadeEntry,
 };
 use rstest::rstest;
 
@@ -93,4 +94,29 @@ fn two_formulas_in_one_foil(#[case] other: f64, #[case] want: Option<Verdict>) {
         file.section[0].same_foil_as = vec!["nape".to_owned()];
     });
     assert_eq!(verdicts(&plan, "transition"), Vec::from_iter(want), "{}", texts(&plan, "transition"));
+}
+
+/// The darker goes first, whichever names the other; half way between level 9 and 5 lies level 7, where the
+/// shop has a shade.
+#[test]
+fn the_shade_where_two_formulas_meet() {
+    let plan = changed(only_lightener(), |file| {
+        second(file, 5.0);
+        file.section[0].same_foil_as = vec!["nape".to_owned()];
+        file.section[1].same_foil_as = vec!["top".to_owned()];
+        let natural = shop(file).shade[1].clone();
+        shop(file).shade.push(ShadeEntry { code: "J7".to_owned(), level: 7.0, ..natural });
+    });
+    let [meeting] = plan.head.meetings.as_slice() else { panic!("{:?}", plan.head.meetings) };
+    assert_eq!((meeting.first.as_str(), meeting.then.as_str(), meeting.level.number()), ("nape", "top", 7.0));
+    let shade = meeting.shade.as_ref().unwrap();
+    // The same level and tone is the same colour.
+    assert_eq!((shade.code.as_str(), shade.apart_ciede2000.best()), ("J7", 0.0));
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        flat.contains("nape goes into the foil before top; where they meet level 7, neutral shows: J7 is nearest"),
+        "{flat}"
+    );
+    let alone = changed(only_lightener(), |file| second(file, 5.0));
+    assert!(alone.head.meetings.is_empty());
 }

@@ -2,14 +2,19 @@ from collections.abc import Sequence
 from typing import final
 
 from foilwork import _words
-from foilwork._native import _Answer
+from foilwork._native import Bounds, _Answer, _Percent
 from foilwork._native.colour._level import _Level
 
 __all__ = [
     "ClassDecision",
     "Rejected",
+    "RejectedTechnique",
+    "StepNeeds",
+    "TechniqueDecision",
+    "choose_technique",
     "product_class",
     "service_class",
+    "step_needs",
 ]
 
 @final
@@ -45,6 +50,131 @@ class ClassDecision(_Answer):
     def basis(self) -> str:
         """What the rules rest on."""
 
+@final
+class StepNeeds(_Answer):
+    """What a step before the colour takes; made by ``step_needs``."""
+
+    __match_args__ = ("step", "what", "take_up_g_per_g", "strongest_developer_ww_percent", "develop_min", "then", "mind", "basis")
+
+    @property
+    def step(self) -> _words._ExtraStep:
+        """Which."""
+    @property
+    def what(self) -> str:
+        """What goes on."""
+    @property
+    def take_up_g_per_g(self) -> Bounds[float]:
+        """On a gram of hair, in g."""
+    @property
+    def strongest_developer_ww_percent(self) -> float | None:
+        """No developer in it is stronger, in % w/w; ``None`` where there is none in it."""
+    @property
+    def develop_min(self) -> Bounds[float]:
+        """How long it stays on, in min."""
+    @property
+    def then(self) -> _words._StepEnd:
+        """How it ends: ``"blot"`` or ``"rinse"``."""
+    @property
+    def mind(self) -> list[str]:
+        """What to mind."""
+    @property
+    def basis(self) -> str:
+        """What the figures rest on."""
+
+@final
+class RejectedTechnique(_Answer):
+    """A technique that was not chosen."""
+
+    __match_args__ = ("technique", "why", "does_it")
+
+    @property
+    def technique(self) -> _words._Technique:
+        """Which."""
+    @property
+    def why(self) -> str:
+        """Why not."""
+    @property
+    def does_it(self) -> bool:
+        """Whether it would do what is wanted, with more work."""
+
+@final
+class TechniqueDecision(_Answer):
+    """The technique for what is wanted, with its reasons; made by ``choose_technique``."""
+
+    __match_args__ = ("technique", "practice", "line_shows_after_weeks", "rejected", "basis")
+
+    @property
+    def technique(self) -> _words._Technique | None:
+        """What to do; ``None`` where nothing does it."""
+    @property
+    def practice(self) -> _words._Practice | None:
+        """How hard it is: ``"plain"``, ``"practised"`` or ``"demanding"``."""
+    @property
+    def line_shows_after_weeks(self) -> Bounds[float] | None:
+        """When its regrowth shows, in weeks."""
+    @property
+    def rejected(self) -> list[RejectedTechnique]:
+        """What was considered and not taken."""
+    @property
+    def basis(self) -> str:
+        """What the rules rest on."""
+
+def step_needs(step: _words._ExtraStep) -> StepNeeds:
+    """What goes on the hair in a step before the colour, how much of it, for how long, and what to mind.
+
+    Args:
+        step: ``"pre-soften"``, ``"pre-pigment"`` or ``"clean-first"``; ``product_class`` names it in ``before``.
+
+    Returns:
+        A ``StepNeeds``.
+
+    Raises:
+        FoilworkError: another step.
+
+    Source:
+        Common practice; the bounds are assumed.
+
+    Examples:
+        >>> from foilwork.head import product_class, step_needs
+        >>> for step in product_class(7, 5, white_percent=70).before:
+        ...     needs = step_needs(step)
+        ...     print(needs.step, needs.develop_min.best, needs.then)
+        pre-soften 10.0 blot
+    """
+def choose_technique(
+    start: _words._Softness,
+    upkeep_weeks: float,
+    *,
+    length_cm: float,
+    taken_percent: float | None = None,
+    rate_cm_per_month: _Percent | None = None,
+) -> TechniqueDecision:
+    """Which technique gives the start, the upkeep and the share that are wanted; of those that do, the plainest.
+
+    Args:
+        start: how the start may look at the sharpest: ``"line"``, ``"soft"`` or ``"diffuse"``.
+        upkeep_weeks: how long the regrowth must not show.
+        length_cm: of the hair.
+        taken_percent: the share of the hair that is to be lighter, where that is known.
+        rate_cm_per_month: how fast the hair grows; without it as people do.
+
+    Returns:
+        A ``TechniqueDecision``.
+
+    Raises:
+        FoilworkError: another word, or a value out of range.
+
+    Source:
+        Common practice; start and upkeep as ``profile`` and ``line_shows_after`` assume them.
+
+    Examples:
+        >>> from foilwork.head import choose_technique
+        >>> found = choose_technique("diffuse", 12, length_cm=40, taken_percent=50)
+        >>> found.technique, found.practice, len(found.rejected)
+        ('back-comb', 'practised', 5)
+        >>> choose_technique("diffuse", 50, length_cm=40).technique is None
+        True
+    """
 def product_class(
     from_level: _Level,
     to_level: _Level,

@@ -9,8 +9,10 @@ __all__ = [
     "Gradient",
     "OverDirection",
     "RegionFoils",
+    "ShadowStep",
     "level_along",
     "root_shadow_length",
+    "shadow_steps",
 ]
 
 @final
@@ -171,4 +173,40 @@ def root_shadow_length(region: str, template: Template | None = None) -> Bounds[
         >>> from foilwork.head import root_shadow_length
         >>> root_shadow_length("front hairline").best, root_shadow_length("crown").best
         (1.0, 3.0)
+    """
+
+@final
+class ShadowStep(_Answer):
+    """A stretch of a root shadow; made by ``shadow_steps``."""
+
+    __match_args__ = ("from_cm", "to_cm", "level")
+
+    @property
+    def from_cm(self) -> float:
+        """Where it begins, from the scalp, in cm."""
+    @property
+    def to_cm(self) -> float:
+        """Where it ends."""
+    @property
+    def level(self) -> float:
+        """How deep it is there."""
+
+def shadow_steps(shadow_level: _Level, light_level: _Level, length_cm: float) -> list[ShadowStep]:
+    """How a root shadow is blended into lighter hair: deep for two thirds of its length, then in even steps of at most two levels.
+
+    Args:
+        shadow_level: how deep it is at the scalp.
+        light_level: the hair that it runs into.
+        length_cm: how long it is.
+
+    Returns:
+        A ``ShadowStep`` for each stretch; one where the hair is no lighter. The two thirds are assumed.
+
+    Raises:
+        FoilworkError: a value out of range.
+
+    Examples:
+        >>> from foilwork.head import shadow_steps
+        >>> [(step.level, step.to_cm) for step in shadow_steps(5, 9, 3)]
+        [(5.0, 2.0), (7.0, 3.0)]
     """

@@ -5,18 +5,14 @@ from foilwork._native.record._looked import *
 from foilwork._native.record._whole import *
 
 __all__ = [
-    "AfterLevel",
     "Evenness",
     "Instruction",
-    "LevelsSeen",
     "LogEntry",
     "LogProblem",
     "PlannedActual",
     "Record",
     "ServiceLog",
-    "after_levels",
     "instructions",
-    "levels_seen",
     "log_line",
     "read_log",
     "record",

@@ -62,6 +62,9 @@ class Plan:
     def findings(self) -> tuple[Finding, ...]:
         """Checks, the worst first."""
     @property
+    def first_steps(self) -> tuple[planned.FirstStep, ...]:
+        """Steps before the colour, planned or asked for; the planned ones come before the running order."""
+    @property
     def foilwork(self) -> str:
         """Version of foilwork that made it."""
     @property

@@ -2,11 +2,11 @@
 
 use super::{
     super::{
-        Consulted, Evidence, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours, findings::Findings,
-        sections::Sections, strengths::Strengths, timeline::Timeline,
+        Consulted, Evidence, FirstStep, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours,
+        findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, amount, consultation, consulted, forecast, head, instructions, law, lift, overlap, sequence, skin_test,
-    stock, timing, together, tone, white,
+    alkalinity, amount, consultation, consulted, first_steps, forecast, head, instructions, law, lift, overlap,
+    sequence, skin_test, stock, timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -27,6 +27,7 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
     pub(in crate::service::plan) strengths: &'s Strengths,
     pub(in crate::service::plan) lift: &'s [SectionLift],
     pub(in crate::service::plan) stock: &'s StockPlan,
+    pub(in crate::service::plan) first: &'s [FirstStep],
     pub(in crate::service::plan) head: &'s HeadPlan,
     pub(in crate::service::plan) request: &'s Request,
     pub(in crate::service::plan) consulted: Option<&'s Consulted>,
@@ -53,6 +54,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
     head::check(stages.head, stages.request, &mut findings);
+    first_steps::check(hair, stages.first, &mut findings);
     stock::check(stages.stock, &mut findings);
     findings
 }

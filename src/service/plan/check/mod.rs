@@ -5,6 +5,7 @@ mod all;
 mod amount;
 mod consultation;
 mod consulted;
+mod first_steps;
 mod forecast;
 mod head;
 mod instructions;

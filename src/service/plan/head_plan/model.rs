@@ -5,7 +5,7 @@ use super::super::{
     colours::Colours,
     sections::{Sections, Work},
 };
-use super::{HeadReading, reading, section, section::SectionPlan};
+use super::{HeadReading, Meeting, RootShadowPlan, meeting, reading, section, section::SectionPlan, shadow};
 use crate::{
     hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
     head::{RegionFoils, ServiceClass, Treated, service_class},
@@ -51,6 +51,10 @@ pub struct HeadPlan {
     pub sections: Vec<SectionPlan>,
     /// How the head will read; absent where no section says in which `regions` it lies.
     pub look: Option<HeadReading>,
+    /// The root shadow, region by region; absent where there is none.
+    pub root_shadow: Option<RootShadowPlan>,
+    /// Where two formulas meet in a foil and a shade between them is seen.
+    pub meetings: Vec<Meeting>,
 }
 
 impl HeadPlan {
@@ -86,6 +90,8 @@ impl HeadPlan {
             warm_band: warm_band().value,
             gradient: laid,
             look,
+            root_shadow: shadow::of(request, sections)?,
+            meetings: meeting::all(request, sections),
             sections: found,
         })
     }

@@ -80,13 +80,6 @@ pub(super) fn plan(
     else {
         return Ok(None);
     };
-    let wish = ClassQuestion {
-        from: work.from.best(),
-        to: target,
-        artificial: work.artificial.is_some(),
-        lightened: work.lightened.is_some(),
-        white: hair.white.best(),
-    };
     let entry = request.file.section.get(work.in_request).and_then(|section| section.lowlights.as_ref());
     let depth = entry.map(|entry| depth(request, hair, colours, work, (target, entry))).transpose()?;
     let planned = (technique, foils.profile);
@@ -109,8 +102,23 @@ pub(super) fn plan(
         root_shadow: root_shadow(request, work.name()),
         lowlights: depth,
         technique_choice: choice,
-        product_class: product_class(&wish),
+        product_class: product_class(&asked(hair, work, target)),
     }))
+}
+
+/// What is asked of the class of product; nothing of toners and root shadows.
+pub(in crate::service::plan) fn class_question(hair: &Hair, work: &Work<'_>) -> Option<ClassQuestion> {
+    work.task.target.map(|target| asked(hair, work, target))
+}
+
+fn asked(hair: &Hair, work: &Work<'_>, to: Level) -> ClassQuestion {
+    ClassQuestion {
+        from: work.from.best(),
+        to,
+        artificial: work.artificial.is_some(),
+        lightened: work.lightened.is_some(),
+        white: hair.white.best(),
+    }
 }
 
 /// The technique for what the section wants; the one that is planned is judged as it is planned.

@@ -1,5 +1,5 @@
 use super::{
-    super::{Mix, PartKind, sections::Sections},
+    super::{Mix, PartKind, first_steps::FirstSteps, sections::Sections},
     substitutes::{self, Missing, Substitute},
 };
 use crate::{
@@ -81,28 +81,32 @@ pub struct ConsumableLine {
 impl StockPlan {
     pub(in crate::service::plan) fn of(
         request: &Request,
-        sections: &Sections<'_>,
+        (sections, first): (&Sections<'_>, &FirstSteps),
         mixes: &[Mix],
     ) -> Result<Self, Problems> {
         let mut products: Vec<StockLine> = Vec::new();
-        for mix in mixes {
-            for bowl in &mix.bowls {
-                for part in &bowl.parts {
-                    let taken = of_mix(mix, part.weigh.g() * bowl.count as f64);
-                    match products.iter_mut().find(|line| line.product == part.product) {
-                        Some(line) => line.wanted = line.wanted.combine(taken, |one, other| one + other),
-                        None => products.push(StockLine {
-                            product: part.product.clone(),
-                            kind: part.kind,
-                            wanted: taken,
-                            in_hand: request.shop.facts(&part.product).and_then(|facts| facts.in_hand),
-                            missing: None,
-                            cover: StockCover::NotCounted,
-                            instead: Vec::new(),
-                        }),
-                    }
-                }
+        let mut take = |product: &str, kind: PartKind, taken: Interval<Mass>| match products
+            .iter_mut()
+            .find(|line| line.product == product)
+        {
+            Some(line) => line.wanted = line.wanted.combine(taken, |one, other| one + other),
+            None => products.push(StockLine {
+                product: product.to_owned(),
+                kind,
+                wanted: taken,
+                in_hand: request.shop.facts(product).and_then(|facts| facts.in_hand),
+                missing: None,
+                cover: StockCover::NotCounted,
+                instead: Vec::new(),
+            }),
+        };
+        for (mix, bowl) in mixes.iter().flat_map(|mix| mix.bowls.iter().map(move |bowl| (mix, bowl))) {
+            for part in &bowl.parts {
+                take(&part.product, part.kind, of_mix(mix, part.weigh.g() * bowl.count as f64));
             }
+        }
+        for part in first.planned().flat_map(|step| &step.parts) {
+            take(&part.product, part.kind, part.mass);
         }
         // What this service takes of the other products is not there for a substitute.
         let taken: Vec<(String, Mass)> =

@@ -1,0 +1,129 @@
+//! `foilwork choose`: technique, class of product, steps before it, and class of service, each with its reasons.
+
+use super::{Outcome, Refusal, args::ChooseArgs, output, read};
+use crate::{
+    hair::{Weeks, growth},
+    head::{
+        ClassDecision, ClassQuestion, ServiceClass, StepNeeds, TechniqueDecision, TechniqueQuestion, Treated,
+        choose_technique, product_class, service_class,
+    },
+    quantity::{Length, Share},
+    text::{Sheet, number, range},
+};
+use serde::Serialize;
+
+/// What was asked, as data.
+#[derive(Serialize)]
+struct Report {
+    technique: Option<TechniqueDecision>,
+    product: Option<ClassDecision>,
+    before: Vec<StepNeeds>,
+    service_class: Option<ServiceClass>,
+}
+
+pub(super) fn run(args: &ChooseArgs) -> Outcome {
+    let product = args.from.as_ref().zip(args.to.as_ref()).map(|(from, to)| class(args, from, to)).transpose()?;
+    let treated = args.treats.iter().map(|text| treats(text)).collect::<Result<Vec<_>, _>>()?;
+    let report = Report {
+        technique: args
+            .start
+            .as_ref()
+            .zip(args.length)
+            .map(|(start, length)| technique(args, start, length))
+            .transpose()?,
+        before: product.iter().flat_map(|product| &product.before).map(|step| step.needs()).collect(),
+        product,
+        service_class: (!treated.is_empty()).then(|| service_class(&treated)),
+    };
+    if report.technique.is_none() && report.product.is_none() && report.service_class.is_none() {
+        return Err(Refusal(
+            "nothing to choose: give --start, --upkeep and --length for a technique, --from and --to for a class of product, or \
+             --treats for a class of service"
+                .to_owned(),
+        ));
+    }
+    output::report(&args.report, &report, || text(&report))
+}
+
+fn technique(args: &ChooseArgs, start: &str, length: f64) -> Result<TechniqueDecision, Refusal> {
+    let about = read::about;
+    Ok(choose_technique(&TechniqueQuestion {
+        start: read::option("--start", start)?,
+        upkeep: Weeks::from_weeks(args.upkeep.unwrap_or_default()).map_err(|error| about("--upkeep", error))?,
+        taken: args.taken.map(Share::from_percent).transpose().map_err(|error| about("--taken", error))?,
+        length: Length::from_cm(length).map_err(|error| about("--length", error))?,
+        growth: growth(None).value,
+        planned: None,
+    }))
+}
+
+fn class(args: &ChooseArgs, from: &str, to: &str) -> Result<ClassDecision, Refusal> {
+    Ok(product_class(&ClassQuestion {
+        from: read::option("--from", from)?,
+        to: read::option("--to", to)?,
+        artificial: args.artificial,
+        lightened: args.lightened,
+        white: Share::from_percent(args.white).map_err(|error| read::about("--white", error))?,
+    }))
+}
+
+/// `weave=55`: a technique, and the share of the hair in the area worked on.
+fn treats(text: &str) -> Result<Treated, Refusal> {
+    let wrong = || Refusal(format!("--treats {text:?}: write technique=percent, for example weave=55"));
+    let (technique, percent) = text.split_once('=').ok_or_else(wrong)?;
+    let percent = percent.trim().trim_end_matches('%').trim_end().parse().map_err(|_| wrong())?;
+    Ok(Treated {
+        technique: read::option("--treats", technique.trim())?,
+        area: Share::from_percent(percent).map_err(|error| read::about("--treats", error))?,
+    })
+}
+
+fn text(report: &Report) -> String {
+    let mut sheet = Sheet::default();
+    if let Some(found) = &report.technique {
+        let taken = found.technique.zip(found.practice).map_or_else(
+            || "none does it: allow a sharper start or fewer weeks".to_owned(),
+            |(technique, practice)| {
+                let weeks = found
+                    .line_shows_after
+                    .as_ref()
+                    .map(|weeks| format!(", its regrowth shows after {} weeks", range(weeks, 0)));
+                format!("{technique} ({practice}{})", weeks.unwrap_or_default())
+            },
+        );
+        sheet.paragraph(&format!("technique: {taken} [{}]", found.basis), 2);
+        for other in &found.rejected {
+            sheet.paragraph(&format!("- {}: {}", other.technique, other.why), 2);
+        }
+    }
+    if let Some(found) = &report.product {
+        sheet.paragraph(&format!("product: {}, {} [{}]", found.product, found.why, found.basis), 2);
+        for other in &found.rejected {
+            sheet.paragraph(&format!("- {}: {}", other.product, other.why), 2);
+        }
+    }
+    for needs in &report.before {
+        sheet.paragraph(&format!("before it: {}", step(needs)), 2);
+        sheet.paragraph(&format!("mind: {}", needs.mind.join("; ")), 4);
+    }
+    if let Some(class) = report.service_class {
+        sheet.paragraph(&format!("booked as: {class} [bounds of 40 and 75 % assumed]"), 2);
+    }
+    sheet.finish()
+}
+
+/// What a step takes, in a line.
+fn step(needs: &StepNeeds) -> String {
+    let strength =
+        needs.strongest_developer.map(|most| format!(", developer of {} % w/w at most", number(most.ww_percent(), 1)));
+    format!(
+        "{}: {}{}; {} g on a gram of hair, {} min, then {} [{}]",
+        needs.step,
+        needs.what,
+        strength.unwrap_or_default(),
+        range(&needs.take_up, 1),
+        range(&needs.develop, 0),
+        needs.then,
+        needs.basis
+    )
+}

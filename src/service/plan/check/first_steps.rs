@@ -1,0 +1,40 @@
+//! Steps before the colour: what is asked for and not planned, what nothing asks for, what the shop has nothing for.
+
+use super::super::{FirstStep, Hair, findings::Findings};
+use crate::{
+    finding::{
+        Rule,
+        Verdict::{Note, Stop, Warning},
+    },
+    head::ExtraStep,
+    service::shape::HistoryFlag,
+    source::COMMON_PRACTICE,
+    text::range,
+};
+
+pub(super) fn check(hair: &Hair, steps: &[FirstStep], findings: &mut Findings) {
+    for one in steps {
+        let (section, step) = (&one.section, one.step);
+        let mut say = |verdict, text: String| {
+            findings.add(Rule::FirstStep, verdict, format!("{section}: {text}"), COMMON_PRACTICE);
+        };
+        if one.planned && step != ExtraStep::PrePigment && hair.has(HistoryFlag::MetallicSalts) {
+            say(Stop, format!("{step} brings peroxide to metallic salts, and they react: not at all"));
+        }
+        match (one.planned, one.asked_for, &one.why_not) {
+            (true, _, Some(why_not)) => say(Warning, format!("{step} is planned, and {why_not}")),
+            (true, false, None) => say(Note, format!("{step} is planned, and nothing stated asks for it")),
+            // What is put back before hair goes darker has a rule of its own.
+            (false, ..) if step != ExtraStep::PrePigment => {
+                let (grams, minutes) = (range(&one.mix, 0), range(&one.develop, 0));
+                say(
+                    Note,
+                    format!(
+                        "{step}: {grams} g for {minutes} min would come before the colour; plan it in `first`, or do without"
+                    ),
+                );
+            }
+            _ => {}
+        }
+    }
+}

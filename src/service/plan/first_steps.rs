@@ -1,0 +1,259 @@
+//! The stage before the timeline: steps before the colour, with what they take of the shelf and how long they last.
+
+use super::{
+    Hair, Mix, PartKind,
+    colours::Colours,
+    head_plan::class_question,
+    proportion,
+    sections::{Sections, Work},
+};
+use crate::{
+    head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
+    mix::Ratio,
+    quantity::{Duration, Mass, MassFraction, Quantity, Share},
+    service::request::{Bottle, Request},
+    source::{Basis, Interval},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// A step before the colour of a section.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct FirstStep {
+    /// The section.
+    pub section: String,
+    /// Which step.
+    pub step: ExtraStep,
+    /// Whether the file plans it in `first`: then it is in the running order, on the shelf and in the cost.
+    pub planned: bool,
+    /// Whether what is there and what is wanted ask for it.
+    pub asked_for: bool,
+    /// What goes on.
+    pub what: &'static str,
+    /// How much of it.
+    #[serde(rename = "mix_g")]
+    pub mix: Interval<Mass>,
+    /// What the amount rests on.
+    pub basis: Basis,
+    /// What of the shop it is weighed of; empty where the shop has nothing for it.
+    pub parts: Vec<FirstPart>,
+    /// Why the shop has nothing for it.
+    pub why_not: Option<String>,
+    /// How long it takes to put on.
+    #[serde(rename = "apply_min")]
+    pub apply: Interval<Duration>,
+    /// How long it stays on.
+    #[serde(rename = "develop_min")]
+    pub develop: Interval<Duration>,
+    /// When it begins, from the first brush; absent where it is not planned.
+    #[serde(rename = "begin_min")]
+    pub begin: Option<Duration>,
+    /// When it is over by the estimate, rinse and all.
+    #[serde(rename = "over_min")]
+    pub over: Option<Duration>,
+    /// How it ends.
+    pub then: StepEnd,
+    /// What to mind.
+    pub mind: Vec<&'static str>,
+}
+
+/// What is weighed for a step.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct FirstPart {
+    /// The product.
+    pub product: String,
+    /// What it is.
+    pub kind: PartKind,
+    /// How much of it the step takes.
+    #[serde(rename = "mass_g")]
+    pub mass: Interval<Mass>,
+    /// What to weigh, on the scale stated.
+    #[serde(rename = "weigh_g")]
+    pub weigh: Mass,
+}
+
+/// The steps of all sections, and when the last of them is over.
+pub(super) struct FirstSteps {
+    pub(super) steps: Vec<FirstStep>,
+    pub(super) over: Duration,
+}
+
+impl FirstSteps {
+    pub(super) fn of(
+        request: &Request,
+        hair: &Hair,
+        (sections, mixes): (&Sections<'_>, &[Mix]),
+        colours: &Colours,
+    ) -> Self {
+        let mut steps = Vec::new();
+        let (mut hands, mut over) = (0.0_f64, 0.0_f64);
+        for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.is_section()) {
+            let stated = request.file.section.get(work.in_request).map_or(&[][..], |section| section.first.as_slice());
+            let asked = class_question(hair, work).map(|wish| product_class(&wish).before).unwrap_or_default();
+            // The next step of the same hair waits for the one before.
+            let mut free = 0.0_f64;
+            for step in ExtraStep::ALL.iter().copied() {
+                let (planned, asked_for) = (stated.contains(&step), asked.contains(&step));
+                if !planned && !asked_for {
+                    continue;
+                }
+                let shelf = Shelf { request, hair, work, mix, colours };
+                let mut found = shelf.step(step, (planned, asked_for));
+                if planned {
+                    let begin = hands.max(free);
+                    hands = begin + found.apply.best().min();
+                    free = hands + found.develop.best().min() + shelf.rinse(found.then);
+                    // At the basin nobody paints.
+                    if found.then == StepEnd::Rinse {
+                        hands = free;
+                    }
+                    over = over.max(free);
+                    (found.begin, found.over) = (Some(Duration::nearest(begin)), Some(Duration::nearest(free)));
+                }
+                steps.push(found);
+            }
+        }
+        Self { steps, over: Duration::nearest(over) }
+    }
+
+    pub(super) fn planned(&self) -> impl Iterator<Item = &FirstStep> {
+        self.steps.iter().filter(|step| step.planned)
+    }
+}
+
+/// A product of the shop, what it is, and its part of the mix.
+type Of = (String, PartKind, f64);
+
+/// What a step of a section is made of.
+struct Shelf<'s, 'r> {
+    request: &'s Request,
+    hair: &'s Hair,
+    work: &'s Work<'r>,
+    mix: &'s Mix,
+    colours: &'s Colours,
+}
+
+/// A developer that is called 6 % may be a little more.
+const NEARLY_WW_PERCENT: f64 = 0.05;
+
+impl Shelf<'_, '_> {
+    fn step(&self, step: ExtraStep, (planned, asked_for): (bool, bool)) -> FirstStep {
+        let needs = step.needs();
+        let mix = self.amount(&needs);
+        let found = match step {
+            ExtraStep::PreSoften => {
+                self.developer(&needs).map(|bottle| vec![(bottle.name.clone(), PartKind::Developer, 1.0)])
+            }
+            ExtraStep::PrePigment => self.pigment(),
+            ExtraStep::CleanFirst => self.lightener(&needs),
+        };
+        let (parts, why_not) = match found {
+            Ok(parts) => (parts.into_iter().map(|part| self.weighed(part, mix)).collect(), None),
+            Err(why_not) => (Vec::new(), Some(why_not)),
+        };
+        // A liquid is brushed on faster than a mix is worked in: a quarter to all of the section's own time.
+        let apply = self.work.task.apply.min();
+        FirstStep {
+            section: self.work.name().to_owned(),
+            step,
+            planned,
+            asked_for,
+            what: needs.what,
+            mix,
+            basis: Basis::Assumed,
+            parts,
+            why_not,
+            apply: Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply)),
+            develop: needs.develop,
+            begin: None,
+            over: None,
+            then: needs.then,
+            mind: needs.mind,
+        }
+    }
+
+    /// The hair that its own mix covers, times what a gram of it takes of the step.
+    fn amount(&self, needs: &StepNeeds) -> Interval<Mass> {
+        let task = self.work.task;
+        if let (ExtraStep::PrePigment, Some(found)) = (needs.step, self.pigment_mass()) {
+            // As much as of the colour that follows, as far off as that may be.
+            let best = self.mix.needed.best().g();
+            return self.mix.needed.map(|mass| Mass::nearest(found.g() * mass.g() / best));
+        }
+        let own = take_up(task.technique.unwrap_or(Technique::Block), task.lightens).value;
+        let hair = task.on_head.and_then(|on_head| on_head.demand).map_or_else(
+            || task.amount.value.map(|mass| Mass::nearest(mass.g() / own.best().g_per_g())),
+            |demand| demand.hair,
+        );
+        let takes = |hair: Mass, take_up: TakeUp| Mass::nearest(hair.g() * take_up.g_per_g());
+        let all = hair.combine(needs.take_up, takes);
+        if needs.step != ExtraStep::PreSoften {
+            return all;
+        }
+        // White hair lies in patches: of a section it may be no more than its share of the head, or all.
+        let white = self.hair.white;
+        let share = Interval::ordered(white.low(), white.best(), Share::ALL);
+        all.combine(share, |mass, share| Mass::nearest(mass.g() * share.fraction()))
+    }
+
+    fn weighed(&self, (product, kind, part): Of, mix: Interval<Mass>) -> FirstPart {
+        let mass = mix.map(|mass| Mass::nearest(mass.g() * part));
+        let division = self.request.scale_division.g();
+        FirstPart { product, kind, mass, weigh: Mass::nearest((mass.best().g() / division).round() * division) }
+    }
+
+    /// The strongest that is weak enough to soften with.
+    fn developer(&self, needs: &StepNeeds) -> Result<&Bottle, String> {
+        let most = needs.strongest_developer.map_or(0.0, MassFraction::ww_percent);
+        let weak = self
+            .request
+            .bottles
+            .iter()
+            .filter(|bottle| bottle.strength.best().ww_percent() <= most + NEARLY_WW_PERCENT);
+        let strongest = weak.max_by(|a, b| a.strength.best().ww_percent().total_cmp(&b.strength.best().ww_percent()));
+        strongest.ok_or_else(|| {
+            format!("the shop has no developer of {most} % w/w or weaker (weaken one with `foilwork dilute`)")
+        })
+    }
+
+    fn pigment_mass(&self) -> Option<Mass> {
+        Some(self.colours.at(self.work.place)?.pre_pigment.as_ref()?.part.mass)
+    }
+
+    fn pigment(&self) -> Result<Vec<Of>, String> {
+        let found = self.colours.at(self.work.place).and_then(|colour| colour.pre_pigment.as_ref());
+        let found = found.ok_or("the shop has no shade that deposits to put warmth back with")?;
+        Ok(vec![(found.part.code.clone(), PartKind::Colour, 1.0)])
+    }
+
+    /// A lightener that may touch this scalp, with the weakest developer.
+    fn lightener(&self, needs: &StepNeeds) -> Result<Vec<Of>, String> {
+        let on_scalp = self.work.task.on_scalp != Some(false);
+        let mut fits = self.request.shop.lighteners.iter().filter(|one| one.on_scalp || !on_scalp);
+        let none = "the shop has no lightener that may go there: take a colour remover by its own instructions";
+        let lightener = fits.next().ok_or(none)?;
+        let percent = |bottle: &Bottle| bottle.strength.best().ww_percent();
+        let weakest = self.request.bottles.iter().min_by(|a, b| percent(a).total_cmp(&percent(b)));
+        let most = needs.strongest_developer.map_or(0.0, MassFraction::ww_percent) + NEARLY_WW_PERCENT;
+        let Some(bottle) = weakest.filter(|bottle| percent(bottle) <= most) else {
+            return self.developer(needs).map(|_| Vec::new());
+        };
+        let (powder, liquid) = parts(&lightener.ratio).map_err(|error| error.to_string())?;
+        Ok(vec![
+            (lightener.name.clone(), PartKind::Lightener, powder),
+            (bottle.name.clone(), PartKind::Developer, liquid),
+        ])
+    }
+
+    /// Minutes at the basin; nothing where it is blotted.
+    fn rinse(&self, then: StepEnd) -> f64 {
+        let floor = &self.request.floor.floor;
+        if then == StepEnd::Rinse { floor.walk.min() + floor.rinse.min() } else { 0.0 }
+    }
+}
+
+/// Of a mix at this ratio, what is product and what is developer.
+fn parts(ratio: &Ratio) -> Result<(f64, f64), Box<dyn std::error::Error>> {
+    let (product, developer) = proportion::split(Some(ratio), Mass::nearest(100.0))?;
+    Ok((product.g() / 100.0, developer.g() / 100.0))
+}

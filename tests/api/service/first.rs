@@ -1,0 +1,145 @@
+//! Steps before the colour: their grams, minutes, place in the order, on the shelf and in the cautions. What is done is
+//! common practice; every amount is worked out by hand from what the test states.
+
+use super::base::{changed, fine, near, only_colour, only_lightener, shop, texts, verdicts};
+use foilwork::{
+    finding::Verdict::{Note, Stop, Warning},
+    head::{ExtraStep, StepEnd},
+    service::{FirstStep, Plan, ServiceFile, plan, shape::HistoryFlag},
+};
+use serde_json::json;
+
+/// Level 6 on level 6 with 60 % white: resistant white hair, under 40 g of colour put on in 20 min.
+fn on_white(first: &[ExtraStep]) -> Plan {
+    changed(only_colour(), |file| {
+        file.analysis.white_percent = Some(60.0);
+        file.section[0].mix_g = Some(40.0);
+        file.section[0].first = first.to_vec();
+    })
+}
+
+fn only(plan: &Plan) -> &FirstStep {
+    let [step] = plan.first_steps.as_slice() else { panic!("{:#?}", plan.first_steps) };
+    step
+}
+
+/// 40 g of colour in foil are on 26.7 g of hair, at 1.5 g on a gram; 0.8 g of developer on a gram of the 60 % that are white
+/// are 12.8 g. A weave is painted in 20 min, a liquid in half of that: on from 0 to 10, over after 10 min more.
+#[test]
+fn pre_softening_in_grams_and_minutes() {
+    let plan = on_white(&[ExtraStep::PreSoften]);
+    let step = only(&plan);
+    assert_eq!(
+        (step.section.as_str(), step.step, step.planned, step.asked_for),
+        ("top", ExtraStep::PreSoften, true, true)
+    );
+    near(step.mix.best().g(), 40.0 / 1.5 * 0.8 * 0.6, 1e-9);
+    assert!(step.mix.low() < step.mix.best() && step.mix.best() < step.mix.high());
+    assert_eq!((step.parts[0].product.as_str(), step.parts[0].weigh.g()), ("developer", 12.8));
+    assert_eq!((step.begin.unwrap().min(), step.over.unwrap().min(), step.then), (0.0, 20.0, StepEnd::Blot));
+    // The colour follows it, and the chair is taken that much longer.
+    let without = on_white(&[]);
+    near(plan.order[0].begin.min(), 20.0, 1e-9);
+    near(plan.chair.total.min() - without.chair.total.min(), 20.0, 1e-9);
+    near(plan.chair.first_steps.min(), 20.0, 1e-9);
+    // On the shelf: 20 g of developer for the colour at 1:1, and 12.8 g.
+    let taken =
+        |plan: &Plan| plan.stock.products.iter().find(|line| line.product == "developer").unwrap().wanted.best().g();
+    near(taken(&plan) - taken(&without), 12.8, 1e-6);
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        flat.contains(
+            "First on top, pre-soften (0 to 20): developer as it is, on the white hair only; weigh 12.8 g of developer"
+        ),
+        "{flat}"
+    );
+    assert!(flat.contains("10 (5 to 20) min on the hair, then blot it dry"), "{flat}");
+    assert!(verdicts(&plan, "step before").is_empty());
+}
+
+/// What is asked for and not planned is a note with grams and minutes, and moves nothing.
+#[test]
+fn a_step_that_is_asked_for_is_named() {
+    let plan = on_white(&[]);
+    let step = only(&plan);
+    assert_eq!((step.planned, step.asked_for, step.begin), (false, true, None));
+    assert_eq!(verdicts(&plan, "step before"), [Note]);
+    assert!(texts(&plan, "step before").contains("would come before the colour; plan it in `first`"));
+    near(plan.order[0].begin.min(), 0.0, 1e-9);
+    let unasked = changed(only_colour(), |file| file.section[0].first = vec![ExtraStep::PreSoften]);
+    assert_eq!(verdicts(&unasked, "step before"), [Note]);
+    assert!(texts(&unasked, "step before").contains("nothing stated asks for it"));
+    assert!(changed(fine(), |_| ()).first_steps.is_empty());
+}
+
+/// Artificial level 4 to 9: cleaned first with powder at 1:2, of which a third is powder; 45 g of lightener in foil are on
+/// 18 g of hair, which take 1.5 g each: 9 and 18 g. It is rinsed: 10 min of brushing, 10 on the hair, 2 to the basin, 3 there.
+#[test]
+fn cleaning_first_is_rinsed_and_brings_its_cautions() {
+    let artificial = |file: &mut ServiceFile| {
+        file.analysis.existing =
+            serde_json::from_value(json!([{ "zone": "whole", "level": 4, "artificial": true }])).unwrap();
+        file.section[0].first = vec![ExtraStep::CleanFirst];
+    };
+    let plan = changed(only_lightener(), artificial);
+    let step = only(&plan);
+    assert_eq!((step.step, step.asked_for, step.then), (ExtraStep::CleanFirst, true, StepEnd::Rinse));
+    near(step.mix.best().g(), 27.0, 1e-9);
+    let parts: Vec<(&str, f64)> = step.parts.iter().map(|part| (part.product.as_str(), part.weigh.g())).collect();
+    assert_eq!(parts, [("powder", 9.0), ("developer", 18.0)]);
+    near(step.over.unwrap().min(), 25.0, 1e-9);
+    near(plan.order[0].begin.min(), 25.0, 1e-9);
+    // Peroxide and metallic salts react.
+    let salts = changed(only_lightener(), |file| {
+        artificial(file);
+        file.analysis.history = Some(vec![HistoryFlag::MetallicSalts]);
+    });
+    assert!(verdicts(&salts, "step before").contains(&Stop));
+    // With nothing weak enough on the shelf that is said, and nothing is weighed.
+    let strong = changed(only_lightener(), |file| {
+        artificial(file);
+        shop(file).developer[0].strength = "9 % w/w".to_owned();
+    });
+    assert!(only(&strong).parts.is_empty());
+    assert_eq!(verdicts(&strong, "step before"), [Warning]);
+    assert!(texts(&strong, "step before").contains("no developer of 6 % w/w or weaker"));
+}
+
+/// A step of a colour service with lightener in it brings the lightener's cautions, which the colour alone does not.
+#[test]
+fn the_cautions_are_those_of_the_step_too() {
+    let dust = |first: &[ExtraStep]| {
+        changed(only_colour(), |file| file.section[0].first = first.to_vec())
+            .cautions
+            .iter()
+            .any(|caution| caution.text.contains("dust"))
+    };
+    assert!(!dust(&[]) && dust(&[ExtraStep::CleanFirst]));
+}
+
+/// Level 9 that was lightened to level 6: as much warm shade as of the colour, 20 of 40 g at 1:1.
+#[test]
+fn warmth_goes_back_first() {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.existing =
+            serde_json::from_value(json!([{ "zone": "whole", "level": 9, "artificial": false }])).unwrap();
+        file.section[0].mix_g = Some(40.0);
+        file.section[0].first = vec![ExtraStep::PrePigment];
+    });
+    let step = only(&plan);
+    assert_eq!((step.step, step.asked_for), (ExtraStep::PrePigment, true));
+    near(step.mix.best().g(), 20.0, 1e-9);
+    let pigment = &plan.colour[0].pre_pigment.as_ref().unwrap().part;
+    assert_eq!((&step.parts[0].product, step.parts[0].weigh), (&pigment.code, pigment.mass));
+}
+
+#[test]
+fn another_step_is_refused_with_those_there_are() {
+    let text = serde_json::to_value(only_colour()).map(|mut file| {
+        file["section"][0]["first"] = json!(["soak"]);
+        file.to_string()
+    });
+    let refused = foilwork::service::parse(&text.unwrap(), foilwork::reader::Format::Json).unwrap_err().to_string();
+    assert!(refused.contains("section[1].first[1]") && refused.contains("pre-soften"), "{refused}");
+    assert!(plan(&only_colour()).is_ok());
+}
