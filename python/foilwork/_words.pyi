@@ -44,6 +44,7 @@ _Country: TypeAlias = Literal[
 ]
 _CountsFrom: TypeAlias = Literal["first-strand", "end-of-application"]
 _Cover: TypeAlias = Literal["foil", "open-air"]
+_Curl: TypeAlias = Literal["straight", "wavy", "curly", "coily"]
 _Denominator: TypeAlias = Literal["recorded-time", "paid-time", "rostered-time", "opening-time", "standard-time"]
 _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _DiameterMethod: TypeAlias = Literal["caliper", "scalp-camera"]
@@ -178,6 +179,7 @@ _Rule: TypeAlias = Literal[
     "ratio",
     "amount",
     "stock",
+    "list-price",
     "scale",
     "pace",
     "depth-at-root",
@@ -229,6 +231,7 @@ _Unknown: TypeAlias = Literal[
     "lift-against-time",
     "finish-together",
     "hair-mass",
+    "curl",
     "foil-layout",
     "compositions",
     "ph",

@@ -43,18 +43,18 @@ from __future__ import annotations
 
 '''
 
-# The files: what each holds, and the parts of a plan, or a class, whose classes stand in it. A class of several parts stands in the
-# first of them. What no part names belongs to the bowls: their cards are made of a plan.
+# The files: what each holds, and the parts of a plan, or a class, whose classes stand in it. A class of several parts
+# stands in the first of them. What no part names belongs to the bowls: their cards are made of a plan.
 FILES = {
     "hair": ("The hair and the country's habits in a plan", ("hair", "habits")),
-    "bowls": ("Bowls, their cards, and their order in a plan", ("mixes", "order", "chair")),
+    "bowls": ("Bowls, their cards, and their order in a plan", ("mixes", "order", "chair", "first_steps")),
     "day": ("Hands, looks and basin in a plan", ("day",)),
     "colour": ("Colours in a plan", ("colour", "contrasts")),
     "lift": ("Lift and strengths in a plan", ("lift", "strengths", "together")),
     "sections": ("What the sections of the head take in a plan", ("SectionPlan",)),
     "head": ("The head in a plan", ("head",)),
     "stock": ("What a plan takes from the shelf", ("stock",)),
-    "money": ("Cost and price in a plan", ("money",)),
+    "money": ("Cost and price in a plan", ("money", "booking")),
     "consultation": ("A consultation, come to its decision", ("consulted",)),
     "notes": ("What a plan says beside its numbers", ("cautions", "defaults", "not_computed", "stated_not_used")),
 }
@@ -209,8 +209,10 @@ def file_of_each(schema: dict[str, Any], order: list[str]) -> dict[str, str]:
 def imports(text: str, homes: dict[str, str]) -> str:
     """What a file takes from others; the words of choices for type checkers alone."""
     by_home: dict[str, list[str]] = {}
+    # What a field says of hair is no use of the class.
+    code = re.sub(r'"[^"\n]*"', "", text)
     for name in sorted(homes):
-        if re.search(rf"\b{name}\b", text):
+        if re.search(rf"\b{name}\b", code):
             by_home.setdefault(homes[name], []).append(name)
     words = by_home.pop("foilwork._words", [])
     if words:

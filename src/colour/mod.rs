@@ -62,6 +62,7 @@ mod solve;
 mod space;
 mod srgb;
 mod swatch;
+mod swatch_bounds;
 mod table;
 mod tone;
 mod underlying;

@@ -67,6 +67,8 @@ choice! {
         Amount = "amount",
         /// What is in hand covers what the plan takes.
         Stock = "stock",
+        /// The price of the list pays for the service.
+        ListPrice = "list-price" => "list price",
         /// The scale is fine enough for the bowl.
         Scale = "scale",
         /// The first strands are not done before the last are on.

@@ -125,6 +125,14 @@ const RISKS: [&str; 5] = [
 ];
 
 fn price(html: &mut Html, plan: &Plan, writing: Writing) {
+    let more = "Another product, more time or a second application cost more. We ask you before we go on.";
+    // The price list first: it is what the guest has seen.
+    if let Some(listed) = plan.booking.price {
+        html.element("h2", &[], "Price");
+        html.marked("p", &[], &writing.money(listed), "by our price list, for what is planned here, tax included.");
+        html.element("p", &[], more);
+        return;
+    }
     let Some(money) = &plan.money else { return };
     let gross = money.taxed.as_ref().map(|taxed| taxed.gross).or_else(|| money.price.as_ref().map(|set| set.price));
     let Some(gross) = gross else { return };
@@ -139,7 +147,6 @@ fn price(html: &mut Html, plan: &Plan, writing: Writing) {
     if let Some(told) = super::money::range(money, writing) {
         html.element("p", &[], &format!("{told}. It covers this visit, with the work and the times planned."));
     }
-    let more = "Another product, more time or a second application cost more. We ask you before we go on.";
     html.element("p", &[], more);
 }
 

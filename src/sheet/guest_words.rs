@@ -69,6 +69,7 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         | Rule::Ratio
         | Rule::Amount
         | Rule::Stock
+        | Rule::ListPrice
         | Rule::Scale
         | Rule::Pace
         | Rule::Regrowth

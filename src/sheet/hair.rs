@@ -26,6 +26,7 @@ fn facts(hair: &Hair, writing: Writing) -> Vec<(String, String)> {
     );
     say("white", Some(white(hair)));
     say("texture", hair.texture.map(words));
+    say("curl", hair.curl.map(words));
     say("density", hair.density.map(words));
     say("porosity", hair.porosity.map(words));
     say("elasticity", hair.elasticity.map(words));

@@ -1,6 +1,6 @@
 use crate::{
     head::{Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
-    service::{HeadPlan, HeadReading, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan},
+    service::{HeadPlan, HeadReading, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan, ZoneHair},
     source::Interval,
     text::{Sheet, number, range, span},
 };
@@ -10,6 +10,11 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     let head = &plan.head;
     sheet.heading("Head and foils");
     sheet.paragraph(&hair(head), 0);
+    let zone = |one: &ZoneHair| format!("{} {} g, {} cm2", one.zone, range(&one.hair, 0), range(&one.surface, 0));
+    let zones: Vec<String> = head.zones.iter().map(zone).collect();
+    if !zones.is_empty() {
+        sheet.paragraph(&format!("by zone: {}", zones.join("; ")), 2);
+    }
     let natural = head.natural.map(|natural| format!("natural hair for the first {} cm", number(natural.cm(), 1)));
     let grown = head.regrowth.map(|grown| format!("{} cm grown in since the last colour", range(&grown, 1)));
     let known: Vec<String> = natural.into_iter().chain(grown).collect();
@@ -25,7 +30,16 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     sheet.table(&names, &[2, 3, 4, 5, 6], rows);
     for section in &head.sections {
         sheet.paragraph(&upkeep(section), 2);
+        sheet.paragraph(&hairs(section), 4);
         sheet.paragraph(&format!("not taken: {}", rejected(section)), 4);
+        if let Some(ends) = &section.ends_between {
+            let (hair, takes) = (range(&ends.hair, 0), range(&ends.takes, 0));
+            let from = number(ends.from.cm(), 1);
+            sheet.paragraph(
+                &format!("of that, ends between the foils from {from} cm: {hair} g of hair take {takes} g"),
+                4,
+            );
+        }
         if let Some(depth) = &section.lowlights {
             sheet.paragraph(&lowlights(depth), 4);
         }
@@ -93,6 +107,13 @@ fn hair(head: &HeadPlan) -> String {
         head.basis,
         head.service_class
     )
+}
+
+/// Hairs, surface and minutes of a section.
+fn hairs(section: &SectionPlan) -> String {
+    let surface = section.surface.as_ref().map(|surface| format!(", {} cm2 of surface", range(surface, 0)));
+    let minutes = section.foil_minutes.as_ref().map(|minutes| format!("; its foils take {} min", range(minutes, 0)));
+    format!("{} hairs{}{}", range(&section.hairs, 0), surface.unwrap_or_default(), minutes.unwrap_or_default())
 }
 
 fn row(section: &SectionPlan) -> Vec<String> {

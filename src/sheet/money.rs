@@ -1,12 +1,13 @@
 use super::writing::Writing;
 use crate::{
-    service::{LeftOut, LeftOutCost, MoneyPlan, Plan},
-    text::Sheet,
+    service::{Booking, LeftOut, LeftOutCost, MoneyPlan, Plan},
+    text::{Sheet, amount},
 };
 
 /// Cost and price.
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Cost and price");
+    sheet.paragraph(&booked(&plan.booking, Writing::of(plan.habits)), 0);
     let Some(money) = &plan.money else {
         sheet.line("not computed: the shop states no `currency`");
         return;
@@ -18,6 +19,19 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
         sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
     }
     sheet.paragraph(&format!("Every line is rounded once ({}); the total is their sum.", money.rounding), 0);
+}
+
+/// The class to book, its time, and what the price list says for it.
+fn booked(booking: &Booking, writing: Writing) -> String {
+    let minutes = amount(booking.book, 0);
+    let price = match (booking.price, booking.extra.filter(|extra| !extra.is_zero())) {
+        (None, _) => format!("price unknown, {}", booking.price_why_not.as_deref().unwrap_or_default()),
+        (Some(price), None) => format!("{} by the price list", writing.money(price)),
+        (Some(price), Some(extra)) => {
+            format!("{} by the price list, of which {} for the time beyond", writing.money(price), writing.money(extra))
+        }
+    };
+    format!("Booked as {} for {minutes} min: {price}.", booking.service_class)
 }
 
 fn cost(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {

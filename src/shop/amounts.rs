@@ -32,6 +32,17 @@ pub(super) fn check(shop: &Node, prefix: &str, problems: &mut Problems) {
         priced = priced.or(price);
         fits(price, currency, &format!("{prefix}consumable[{}].price", i + 1), problems);
     }
+    for (i, class) in shop.get("class_price").map(Node::items).unwrap_or_default().iter().enumerate() {
+        let field = format!("{prefix}class_price[{}]", i + 1);
+        let (price, more) = (class.get("price"), class.get("per_extra_h"));
+        priced = priced.or(price);
+        fits(price, currency, &format!("{field}.price"), problems);
+        fits(more, currency, &format!("{field}.per_extra_h"), problems);
+        if more.is_some() && class.get("included_min").is_none() {
+            let message = "missing: say after how many minutes an hour more is paid for";
+            problems.say(class.at, &format!("{field}.included_min"), message);
+        }
+    }
     let terms = shop.get("terms");
     for key in AMOUNTS {
         let amount = terms.and_then(|terms| terms.get(key));

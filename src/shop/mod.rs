@@ -19,7 +19,7 @@
 //!
 //! # What is charged
 //!
-//! [`Terms`], and [`Terms::business`] for a list of services.
+//! [`Terms`], and [`Terms::business`] for a list of services; [`ClassPrice`] for a class of service.
 //!
 //! # What to order
 //!
@@ -28,6 +28,7 @@
 mod amounts;
 mod bottle;
 mod choices;
+mod class_price;
 mod country;
 mod document;
 mod habits;
@@ -42,6 +43,7 @@ mod whole;
 
 pub use bottle::Bottle;
 pub use choices::{CountsFrom, Per, ShadeClass, StrengthBasis};
+pub use class_price::ClassPrice;
 pub use country::Country;
 pub use document::{parse_shop, shop_schema};
 pub use habits::Habits;

@@ -20,6 +20,7 @@ pub(super) fn check(shop: &Node, prefix: &str, problems: &mut Problems) {
         unique(&format!("{prefix}{kind}"), items(kind), key, problems);
     }
     unique(&format!("{prefix}consumable"), items("consumable"), "name", problems);
+    unique(&format!("{prefix}class_price"), items("class_price"), "class", problems);
     clash(&items, prefix, problems);
     tones(shop, items("shade"), prefix, problems);
 }

@@ -1,5 +1,6 @@
 use super::{
-    Bottle, Consumable, Diluent, Habits, Lightener, StockFacts, StockedAdditive, StockedShade, Terms, shape::ShopFile,
+    Bottle, ClassPrice, Consumable, Diluent, Habits, Lightener, StockFacts, StockedAdditive, StockedShade, Terms,
+    shape::ShopFile,
 };
 use crate::{
     business::list::{Business, Packs},
@@ -31,6 +32,8 @@ pub struct Shop {
     pub consumables: Vec<Consumable>,
     /// What an hour costs and how prices are set.
     pub terms: Terms,
+    /// What the price list says for each class of service.
+    pub class_prices: Vec<ClassPrice>,
 }
 
 impl Shop {
@@ -104,6 +107,9 @@ impl Shop {
             }),
             consumables: each(&file.consumable, prefix, "consumable", &mut problems, |entry, field| {
                 Consumable::read(entry, currency, field)
+            }),
+            class_prices: each(&file.class_price, prefix, "class_price", &mut problems, |entry, field| {
+                ClassPrice::read(entry, currency, field)
             }),
             terms: match &file.terms {
                 None => Terms::default(),

@@ -74,6 +74,7 @@ from foilwork.planned.head import (
     ShadowLength,
     ShadowStep,
     Template,
+    ZoneHair,
     ZoneLook,
 )
 from foilwork.planned.lift import (
@@ -89,6 +90,7 @@ from foilwork.planned.lift import (
     Visit,
 )
 from foilwork.planned.money import (
+    Booking,
     CostLineWithShare,
     CostTable,
     LeftOut,
@@ -103,6 +105,7 @@ from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotU
 from foilwork.planned.sections import (
     ClassDecision,
     CountedPanels,
+    EndsPlan,
     Lowlights,
     Rejected,
     RejectedTechnique,
@@ -121,6 +124,7 @@ __all__ = [
     "Alternative",
     "Band",
     "BandedStrand",
+    "Booking",
     "Bowl",
     "BowlCard",
     "CardClock",
@@ -143,6 +147,7 @@ __all__ = [
     "Decision",
     "DefaultUsed",
     "Difference",
+    "EndsPlan",
     "Existing",
     "ExpectedLook",
     "Factor",
@@ -217,6 +222,7 @@ __all__ = [
     "WeighedPart",
     "WishHeld",
     "WishSection",
+    "ZoneHair",
     "ZoneLook",
 ]
 
@@ -227,6 +233,7 @@ class PlanData(Record):
 
     __slots__ = {
         "blocked": "Whether any finding says stop: then do not begin.",
+        "booking": "What to book it as, and what the price list says for it.",
         "cautions": "Cautions for what is in the bowls.",
         "chair": "How long the chair is taken.",
         "colour": "What each section needs of colour.",
@@ -261,6 +268,7 @@ class PlanData(Record):
         "together": "What makes those sections finish together, or why they do not.",
     }
     blocked: bool
+    booking: Booking
     cautions: tuple[Caution, ...]
     chair: ChairTime
     colour: tuple[SectionColour, ...]

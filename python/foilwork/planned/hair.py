@@ -11,6 +11,7 @@ from foilwork._record import Record
 if TYPE_CHECKING:
     from foilwork._words import (
         _Country,
+        _Curl,
         _DensityByEye,
         _Elasticity,
         _HistoryFlag,
@@ -113,6 +114,7 @@ class Hair(Record):
     """The hair and the guest as stated."""
 
     __slots__ = {
+        "curl": "How it falls by itself.",
         "density": "Hairs per area.",
         "elasticity": "Stretch and return of a damp strand.",
         "existing": "Colour already there, as stated.",
@@ -136,6 +138,7 @@ class Hair(Record):
             "Share of white hair, by area; exact where it is stated, with its bounds where it was counted."
         ),
     }
+    curl: _Curl | None
     density: _DensityByEye | None
     elasticity: _Elasticity | None
     existing: tuple[Existing, ...]

@@ -11,7 +11,7 @@ from foilwork.planned.colour import Swatch, TonePart
 from foilwork.planned.sections import SectionPlan
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _PartLine, _ServiceClass, _Wish
+    from foilwork._words import _Basis, _PartLine, _ServiceClass, _Wish, _Zone
 
 __all__ = [
     "Change",
@@ -29,6 +29,7 @@ __all__ = [
     "ShadowLength",
     "ShadowStep",
     "Template",
+    "ZoneHair",
     "ZoneLook",
 ]
 
@@ -305,6 +306,20 @@ class RootShadowPlan(Record):
 
 
 @dataclass(frozen=True)
+class ZoneHair(Record):
+    """The hair of the head in a zone of the strand."""
+
+    __slots__ = {
+        "hair_g": "Its mass.",
+        "surface_cm2": "Its surface.",
+        "zone": "The zone.",
+    }
+    hair_g: Bounds[float]
+    surface_cm2: Bounds[float]
+    zone: _Zone
+
+
+@dataclass(frozen=True)
 class HeadPlan(Record):
     """The head: its hair, its sections, how it will read."""
 
@@ -325,6 +340,7 @@ class HeadPlan(Record):
         "sections": "Section by section, in the working order.",
         "service_class": "What to call the service when booking and pricing it.",
         "warm_band_cm": "How far from the scalp its warmth speeds a mixture up.",
+        "zones": "All the hair by zone of the strand; empty where its length is not stated.",
     }
     basis: _Basis
     gradient: tuple[RegionFoils, ...]
@@ -340,3 +356,4 @@ class HeadPlan(Record):
     sections: tuple[SectionPlan, ...]
     service_class: _ServiceClass
     warm_band_cm: Bounds[float]
+    zones: tuple[ZoneHair, ...]

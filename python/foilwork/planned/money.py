@@ -9,9 +9,10 @@ from foilwork._native.money import Money
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _CostKind, _LeftOutCost, _Rounding, _Toward
+    from foilwork._words import _Basis, _CostKind, _LeftOutCost, _Rounding, _ServiceClass, _Toward
 
 __all__ = [
+    "Booking",
     "CostLineWithShare",
     "CostTable",
     "LeftOut",
@@ -34,6 +35,33 @@ class LeftOut(Record):
     }
     of: str | None
     what: _LeftOutCost
+
+
+@dataclass(frozen=True)
+class Booking(Record):
+    """What to book the service as, and what the price list says for it."""
+
+    __slots__ = {
+        "book_min": "How long to book, in whole quarters of an hour.",
+        "by_cost": (
+            "What the guest would pay by the costs of this service and the terms of the shop; absent without a price "
+            "target."
+        ),
+        "extra": "Of that, what time in the chair beyond the one included costs.",
+        "net": "The price without tax; absent where no tax is stated.",
+        "price": (
+            "What the guest pays by the price list, tax included; absent where the list says nothing for the class."
+        ),
+        "price_why_not": "Why there is no price.",
+        "service_class": "The class of the service.",
+    }
+    book_min: float
+    by_cost: Money | None
+    extra: Money | None
+    net: Money | None
+    price: Money | None
+    price_why_not: str | None
+    service_class: _ServiceClass
 
 
 @dataclass(frozen=True)

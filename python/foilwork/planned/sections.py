@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from foilwork._native import Bounds
 from foilwork._native.source import Citation
 from foilwork._record import Record
-from foilwork.planned.hair import Hair
 
 if TYPE_CHECKING:
     from foilwork._words import _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique
@@ -16,6 +15,7 @@ if TYPE_CHECKING:
 __all__ = [
     "ClassDecision",
     "CountedPanels",
+    "EndsPlan",
     "Lowlights",
     "Rejected",
     "RejectedTechnique",
@@ -75,6 +75,22 @@ class CountedPanels(Record):
 
 
 @dataclass(frozen=True)
+class EndsPlan(Record):
+    """Extra ends that are painted between foils."""
+
+    __slots__ = {
+        "from_cm": "Where they begin, from the scalp.",
+        "hair_g": "The hair that carries mixture.",
+        "share_percent": "Of all the hair, what is painted there.",
+        "takes_g": "The mixture on it.",
+    }
+    from_cm: float
+    hair_g: Bounds[float]
+    share_percent: float
+    takes_g: Bounds[float]
+
+
+@dataclass(frozen=True)
 class Lowlights(Record):
     """Darker strands for depth."""
 
@@ -131,9 +147,16 @@ class SectionPlan(Record):
     """What one section takes."""
 
     __slots__ = {
+        "ends_between": (
+            "Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted."
+        ),
         "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
         "foils": "Foils stated, or counted on its panels.",
+        "foils_min": (
+            "Minutes for its foils, by the time that one takes; absent without foils or without the length of the hair."
+        ),
         "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
+        "hairs": "How many hairs that is.",
         "last_foil": "Number of its last foil.",
         "line_shows_after_weeks": "When the regrowth shows.",
         "lowlights": "Darker strands for the depth that is wanted; absent where none is.",
@@ -148,13 +171,19 @@ class SectionPlan(Record):
         "share_percent": "Of all the hair, what it takes: stated, or from the gradient.",
         "softness": "How the start looks.",
         "start_cm": "From the scalp to the first colour.",
+        "surface_cm2": (
+            "The surface of the hair that carries mixture; absent where the length of the hair is not stated."
+        ),
         "takes_g": "The mixture that this hair takes, without spare.",
         "technique": "How its hair is taken.",
         "technique_choice": "The technique for the start and the upkeep wanted; absent where the file wants none.",
     }
+    ends_between: EndsPlan | None
     first_foil: int | None
     foils: Bounds[int] | None
+    foils_min: Bounds[float] | None
     hair_g: Bounds[float] | None
+    hairs: Bounds[float]
     last_foil: int | None
     line_shows_after_weeks: Bounds[float]
     lowlights: Lowlights | None
@@ -167,6 +196,7 @@ class SectionPlan(Record):
     share_percent: float
     softness: _Softness
     start_cm: Bounds[float]
+    surface_cm2: Bounds[float] | None
     takes_g: Bounds[float] | None
     technique: _Technique
     technique_choice: TechniqueDecision | None

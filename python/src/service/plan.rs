@@ -115,6 +115,8 @@ macro_rules! parts {
 parts! {
     /// Whether any finding says stop: then do not begin.
     blocked,
+    /// What to book it as, and what the price list says for it.
+    booking,
     /// Cautions for what is in the bowls.
     cautions,
     /// How long the chair is taken.

@@ -11,7 +11,7 @@ use crate::{
     service::{
         file::{Moment, Problems},
         request::{InField, Request},
-        shape::{self, Elasticity, HistoryFlag, Porosity, Scalp, TestResult},
+        shape::{self, Curl, Elasticity, HistoryFlag, Porosity, Scalp, TestResult},
     },
     source::Interval,
 };
@@ -35,6 +35,8 @@ pub struct Hair {
     pub white_counted_in: Vec<String>,
     /// Diameter of a strand.
     pub texture: Option<Texture>,
+    /// How it falls by itself.
+    pub curl: Option<Curl>,
     /// Hairs per area.
     pub density: Option<DensityByEye>,
     /// How readily the hair takes up liquid.
@@ -87,6 +89,7 @@ impl Hair {
             white_counted: request.white_counted.as_ref().map(|counted| counted.counted),
             white_counted_in: request.white_counted.as_ref().map(|counted| counted.regions.clone()).unwrap_or_default(),
             texture: analysis.texture,
+            curl: analysis.curl,
             density: analysis.density,
             porosity: analysis.porosity,
             elasticity: analysis.elasticity,

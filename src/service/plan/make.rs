@@ -1,5 +1,5 @@
 use super::{
-    ChairTime, Consulted, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
+    Booking, ChairTime, Consulted, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,
@@ -92,6 +92,10 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let stock = StockPlan::of(&request, (&sections, &first), &mixes)?;
     let start = Start::of(request.start);
     let consulted = Consulted::of(&request, &hair, &sections, head_plan.growth, &lift);
+    let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
+    let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
+    let appointment = day.as_ref().and_then(|day| day.appointment);
+    let booking = Booking::of(&request, head_plan.service_class, (&chair, appointment), money.as_ref())?;
     let findings = check::check(&Stages {
         start,
         jurisdiction: request.jurisdiction,
@@ -107,13 +111,13 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         stock: &stock,
         first: &first.steps,
         head: &head_plan,
+        booking: &booking,
+        money: money.as_ref(),
         request: &request,
         consulted: consulted.as_ref(),
     });
     let findings = findings.finish(&mut mixes);
     let head = &request.file.service;
-    let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
-    let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
     Ok(Plan {
         format: Plan::FORMAT,
         foilwork: env!("CARGO_PKG_VERSION"),
@@ -145,6 +149,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         order: timeline.0,
         first_steps: first.steps,
         mixes,
+        booking,
         money,
     })
 }

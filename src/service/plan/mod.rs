@@ -4,6 +4,7 @@
 //! hair as it is, sections, strengths left open, mixes, colours, timeline, lift, head, stock, money, day. The checks read
 //! the finished stages.
 
+mod booking;
 mod canvas;
 mod cards;
 mod cautions;
@@ -49,6 +50,7 @@ mod trail_money;
 mod unknown;
 mod unused;
 
+pub use booking::Booking;
 pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
 pub use chair::ChairTime;
@@ -62,8 +64,8 @@ pub use existing::Existing;
 pub use first_steps::{FirstPart, FirstStep};
 pub use hair::{Hair, TestDone};
 pub use head_plan::{
-    HeadPlan, HeadReading, InPlace, Meeting, MeetingShade, PartReading, RootShadowPlan, SectionPlan, ShadowLength,
-    ZoneLook,
+    EndsPlan, HeadPlan, HeadReading, InPlace, Meeting, MeetingShade, PartReading, RootShadowPlan, SectionPlan,
+    ShadowLength, ZoneHair, ZoneLook,
 };
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};

@@ -1,6 +1,7 @@
 use super::{
-    Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix, MoneyPlan,
-    NotComputed, OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan, TogetherPlan,
+    Booking, Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix,
+    MoneyPlan, NotComputed, OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan,
+    TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
 use schemars::JsonSchema;
@@ -64,6 +65,8 @@ pub struct Plan {
     pub stock: StockPlan,
     /// Hair and foils, section by section, and how the head will read.
     pub head: HeadPlan,
+    /// What to book it as, and what the price list says for it.
+    pub booking: Booking,
     /// What it costs and what to charge; absent without prices.
     pub money: Option<MoneyPlan>,
     /// Cautions for what is in the bowls.

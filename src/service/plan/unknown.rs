@@ -3,7 +3,10 @@
 use super::{Mix, sections::Sections};
 use crate::{
     choice::choice,
-    service::request::{Request, WorkStage},
+    service::{
+        request::{Request, WorkStage},
+        shape::Curl,
+    },
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -17,6 +20,8 @@ choice! {
         FinishTogether = "finish-together" => "strengths that make all sections finish together",
         /// How much hair there is.
         HairMass = "hair-mass" => "mass of the hair and product demand from it",
+        /// What curls do.
+        Curl = "curl" => "what its curl does to the hair's growth, length and demand",
         /// Where the foils go.
         FoilLayout = "foil-layout" => "foil count and layout",
         /// What the products hold besides peroxide.
@@ -49,6 +54,10 @@ impl Unknown {
             Self::HairMass => {
                 "the length of the hair is not stated: amounts are yours or the trade's full-head figures"
             }
+            Self::Curl => {
+                "published means of growth fall as curl rises, from 1.3 to 0.8 cm a month, without a figure for each form, and \
+                 of demand there is none: state the length stretched, and enter `used_g`"
+            }
             Self::FoilLayout => "the counts are yours; state a section's `panel` to have its foils counted",
             Self::Compositions => {
                 "checked for products whose `composition` the shop declares; of all others the developers' peroxide only"
@@ -73,6 +82,7 @@ pub(super) fn not_computed(
         Unknown::Compositions => mixes.iter().any(|mix| !mix.undeclared.is_empty()),
         Unknown::Toner => !toned && sections.lighten(),
         Unknown::HairMass => request.amounts.length.is_none(),
+        Unknown::Curl => request.file.analysis.curl.is_some_and(|curl| curl != Curl::Straight),
         Unknown::FoilLayout => request.file.section.iter().any(|of| of.technique.is_in_foil() && of.panel.is_none()),
         Unknown::LiftAgainstTime => !sections.lighten(),
         Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),

@@ -97,7 +97,8 @@ impl Request {
         let map = HeadMap::of(file, &template)?;
         let gradient = file.gradient.as_ref().map(|entry| head_map::gradient(entry, amounts.length)).transpose()?;
         let asked = head_map::asked(file, map.as_ref(), gradient)?;
-        let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts };
+        let with_spare = 1.0 + file.salon.spare_percent.unwrap_or(0.0) / 100.0;
+        let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts, with_spare };
         let mut tasks = Vec::new();
         for ((i, section), asked) in file.section.iter().enumerate().zip(asked) {
             tasks.push(task::section(i, section, &file.section, asked, &look_up, &mut used)?);

@@ -3,8 +3,8 @@
 use super::head_map::Asked;
 use crate::{
     hair::{
-        Age, DensityFact, Diameter, DiameterMethod, HairDensity, HairFacts, HeadOfHair, Ponytail, ThreadFact, Weeks,
-        calibrated, grown, growth,
+        Age, DensityFact, Diameter, DiameterMethod, HairCount, HairDensity, HairFacts, HeadOfHair, Ponytail,
+        ThreadFact, Weeks, calibrated, grown, growth,
     },
     head::{
         Curvature, Demand, InFoils, Layout, OverDirection, Panel, Profile, Taking, Technique, by_hand, demand, take_up,
@@ -58,8 +58,26 @@ pub(in crate::service) struct SectionFoils {
     /// Foils stated, or counted on the panels.
     pub(in crate::service) foils: Option<Interval<u32>>,
     pub(in crate::service) profile: Profile,
-    /// What it takes; none where the length of the hair is not stated.
+    /// What it takes, extra ends too; none where the length of the hair is not stated.
     pub(in crate::service) demand: Option<Demand>,
+    /// How many hairs it takes.
+    pub(in crate::service) hairs: Interval<HairCount>,
+    /// The surface of what is covered; none where the length of the hair is not stated.
+    pub(in crate::service) surface: Option<Interval<Area>>,
+    /// Of that, the ends between the foils.
+    pub(in crate::service) ends: Option<EndsBetween>,
+}
+
+/// Ends that are painted between the foils of a section.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(in crate::service) struct EndsBetween {
+    /// Of all the hair.
+    pub(in crate::service) share: Share,
+    /// Of the hair that the foils leave.
+    pub(in crate::service) of_left: Share,
+    /// Where they begin.
+    pub(in crate::service) from: Length,
+    pub(in crate::service) demand: Demand,
 }
 
 /// Radius of a head under a panel, in cm (assumed).
@@ -178,14 +196,54 @@ impl HairAmounts {
         } else if section.zone != Zone::Whole {
             profile.start = self.begins(section.zone, length, profile.start);
         }
+        let ends = self.ends_between(section, field, (asked.share, layout), lightens)?;
         let demand = match self.length {
-            Some(length) => {
-                Some(self.demand(section, field, (profile, length), (asked.share, foils), (lightens, on_scalp))?)
-            }
+            Some(length) => Some(self.demand(
+                section,
+                field,
+                (profile, length),
+                (asked.share, foils),
+                (lightens, on_scalp),
+                ends,
+            )?),
             None => None,
         };
         let panels = laid.map(|laid| CountedPanels { count: panels, ..laid });
-        Ok(SectionFoils { layout, panels, foils, profile, demand })
+        let tress = self.head.part(asked.share);
+        let surface = self.length.map(|length| tress.surface(profile.painted(self.ends(section.zone, length))));
+        Ok(SectionFoils { layout, panels, foils, profile, demand, hairs: tress.hairs, surface, ends })
+    }
+
+    /// Of the hair between the foils some, from a place on to its end.
+    fn ends_between(
+        &self,
+        section: &Section,
+        field: &str,
+        (share, layout): (Share, Option<InFoils>),
+        lightens: bool,
+    ) -> Result<Option<EndsBetween>, Problems> {
+        let Some(entry) = &section.ends_between else { return Ok(None) };
+        let field = format!("{field}.ends_between");
+        let length =
+            self.length.ok_or("missing: ends in cm need the length of the hair").in_field("analysis.length_cm")?;
+        let from = Length::from_cm(entry.from_cm).in_field(&format!("{field}.from_cm"))?;
+        if from >= length {
+            let way_out =
+                format!("{from} is not within the hair's `analysis.length_cm`, {length}: begin nearer to the scalp");
+            return Err(way_out).in_field(&format!("{field}.from_cm"));
+        }
+        let panel = || layout.map(|layout| layout.share_of_panel.best());
+        let taken = section.taken_percent.map(Share::nearest).or_else(panel).filter(|taken| *taken > Share::NONE);
+        let missing = "how much hair the foils leave is not known: give the section's `taken_percent` or `panel`";
+        let taken = taken.ok_or(missing).in_field(&field)?;
+        let of_left = Share::from_percent(entry.percent).in_field(&format!("{field}.percent"))?;
+        // The foils take `share` of all the hair, which is `taken` of the area; the rest of it is left.
+        let left = Share::nearest(share.percent() * (1.0 - taken.fraction()) / taken.fraction());
+        let painted = Profile { covered: Share::ALL.into(), start: from.into(), transition: Length::MIN.into() };
+        let take_up = take_up(Technique::Freehand, lightens).value;
+        let needed = demand(&self.head.part(left), of_left.into(), &painted, length.into(), take_up, None, None);
+        let share = Share::nearest(left.percent() * of_left.fraction());
+        Ok(Some(EndsBetween { share, of_left, from, demand: needed }))
     }
 
     /// `share_percent` is the hair that is taken; what back-combing pushes away and a brush leaves out carries nothing.
@@ -196,15 +254,23 @@ impl HairAmounts {
         (profile, length): (Profile, Length),
         (share, foils): (Share, Option<Interval<u32>>),
         (lightens, on_scalp): (bool, bool),
+        ends: Option<EndsBetween>,
     ) -> Result<Demand, Problems> {
         let scalp = on_scalp.then(|| self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
         let take_up = take_up(section.technique, lightens).value;
         let to = self.ends(section.zone, length);
         let mut needed = demand(&self.head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
+        let in_foils = needed.mix.best().g();
+        if let Some(ends) = ends {
+            let add = |one: Mass, other: Mass| one + other;
+            needed.hair = needed.hair.combine(ends.demand.hair, add);
+            needed.mix = needed.mix.combine(ends.demand.mix, add);
+        }
+        let of_foils = if needed.mix.best().g() > 0.0 { in_foils / needed.mix.best().g() } else { 1.0 };
         if let Some(used) = section.used_g.map(Mass::from_g).transpose().in_field(&format!("{field}.used_g"))? {
             needed.mix = calibrated(needed.mix, used);
             let each = foils.filter(|foils| foils.best() > 0).map(|foils| f64::from(foils.best()));
-            needed.mix_per_foil = each.map(|foils| needed.mix.map(|mix| Mass::nearest(mix.g() / foils)));
+            needed.mix_per_foil = each.map(|foils| needed.mix.map(|mix| Mass::nearest(mix.g() * of_foils / foils)));
         }
         Ok(needed)
     }

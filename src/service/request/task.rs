@@ -10,7 +10,7 @@ use crate::{
     lift::Cover,
     mix::Ratio,
     peroxide::StatedStrength,
-    quantity::{Duration, Mass, Share},
+    quantity::{Duration, Mass, Quantity, Share},
     service::{
         file::Problems,
         shape::{After, MixPart, Section, ToneTarget, WaitFor, Zone},
@@ -112,6 +112,8 @@ pub(super) struct Shelf<'a> {
     pub(super) items: &'a [Item],
     pub(super) working_life: Duration,
     pub(super) amounts: &'a HairAmounts,
+    /// What is mixed beyond what the hair takes, as a factor.
+    pub(super) with_spare: f64,
 }
 
 impl Shelf<'_> {
@@ -232,7 +234,7 @@ pub(super) fn section(
         }
     };
     let on_head = shelf.amounts.section(section, &field, asked, (lightens, on_scalp == Some(true)))?;
-    let amount = amount(section, &field, (share, lightens), &on_head, defaults)?;
+    let amount = amount(section, &field, (share, lightens, shelf.with_spare), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
         let place = |(j, name): (usize, &String)| {
@@ -292,7 +294,7 @@ pub(super) fn section(
 fn amount(
     section: &Section,
     field: &str,
-    (share, lightens): (Share, bool),
+    (share, lightens, with_spare): (Share, bool, f64),
     on_head: &SectionFoils,
     defaults: &mut Defaults,
 ) -> Result<Sourced<Interval<Mass>>, Problems> {
@@ -311,6 +313,7 @@ fn amount(
             "the trade's full-head amount times the share of the hair; with `analysis.length_cm` it is from the hair",
         ),
     };
+    let amount = Sourced { value: amount.value.map(|mass| Mass::nearest(mass.g() * with_spare)), ..amount };
     defaults.note(&field, DefaultValue::Estimate(amount.value), amount.basis, amount.citation, why);
     Ok(amount)
 }

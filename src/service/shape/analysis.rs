@@ -1,4 +1,4 @@
-use super::{Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
+use super::{Curl, Elasticity, HistoryFlag, Porosity, Scalp, TestResult, Zone};
 use crate::colour::Instrument;
 use crate::hair::{DensityByEye, DiameterMethod, Group, Texture};
 use crate::reader::one_of;
@@ -34,6 +34,8 @@ pub struct Analysis {
     pub seen: Option<String>,
     /// Diameter of a strand.
     pub texture: Option<Texture>,
+    /// How it falls by itself. Nothing is worked out from it: the plan says what is not known.
+    pub curl: Option<Curl>,
     /// Hairs per area.
     pub density: Option<DensityByEye>,
     /// How readily the hair takes up liquid.

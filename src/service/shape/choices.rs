@@ -43,6 +43,20 @@ choice! {
 }
 
 choice! {
+    /// How the hair falls by itself.
+    Curl: "curl" {
+        /// Straight.
+        Straight = "straight",
+        /// In waves.
+        Wavy = "wavy",
+        /// In curls.
+        Curly = "curly",
+        /// In tight coils.
+        Coily = "coily",
+    }
+}
+
+choice! {
     /// How readily the hair takes up liquid.
     Porosity: "porosity" {
         /// Resists.

@@ -35,6 +35,18 @@ pub struct FoilPanel {
     pub foil_width_cm: Option<f64>,
 }
 
+/// Extra ends that are painted between the foils.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct EndsBetweenEntry {
+    /// Of the hair that is left between the foils, how much is painted.
+    #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
+    pub percent: f64,
+    /// From where to the ends, from the scalp.
+    #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
+    pub from_cm: f64,
+}
+
 /// A region that a section lies in.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]

@@ -101,6 +101,9 @@ pub struct Salon {
     /// How long a mixed bowl is worked with, where the product does not say.
     #[schemars(range(min = 5.0, max = 120.0), extend("x-unit" = "min"))]
     pub working_life_min: Option<f64>,
+    /// What is mixed beyond what the hair takes, where the plan works out the amount; nothing where it is not said.
+    #[schemars(range(min = 0.0, max = 50.0), extend("x-unit" = "%"))]
+    pub spare_percent: Option<f64>,
     /// Room temperature.
     #[schemars(range(min = 5.0, max = 45.0), extend("x-unit" = "C"))]
     pub room_c: Option<f64>,

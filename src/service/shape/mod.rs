@@ -16,11 +16,12 @@ mod work;
 pub use after_rinse::{Application, MixPart, RootShadow, ToneTarget, Toner};
 pub use analysis::{Analysis, ExistingColour, Test, WhiteCountEntry};
 pub use choices::{
-    Elasticity, HistoryFlag, HouseRule, Party, PastPlace, PastWork, Porosity, Scalp, TestResult, WaitFor, Zone,
+    Curl, Elasticity, HistoryFlag, HouseRule, Party, PastPlace, PastWork, Porosity, Scalp, TestResult, WaitFor, Zone,
 };
 pub use consultation::{AgreedEntry, ConsultationEntry, PastEntry, WishEntry};
 pub use foils::{
-    FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry, TechniqueWishEntry,
+    EndsBetweenEntry, FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry,
+    TechniqueWishEntry,
 };
 pub use head::{Head, Salon, ServiceFile};
 pub use strand::{Finish, Strand};

@@ -1,5 +1,6 @@
 use super::{
-    FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, TechniqueWishEntry, ToneTarget, WaitFor, Zone,
+    EndsBetweenEntry, FoilPanel, InRegion, LowlightsEntry, MixPart, OverDirectedEntry, TechniqueWishEntry, ToneTarget,
+    WaitFor, Zone,
 };
 use crate::colour::Instrument;
 use crate::head::{ExtraStep, Technique};
@@ -89,6 +90,9 @@ pub struct Section {
     pub start_cm: Option<f64>,
     /// The panel held away from where it grows and coloured to one line. Give this or `start_cm`.
     pub over_directed: Option<OverDirectedEntry>,
+    /// Extra ends, painted with the same mix on hair that the foils leave. Needs the length of the hair, and `taken_percent` or
+    /// `panel`.
+    pub ends_between: Option<EndsBetweenEntry>,
     /// Darker strands wanted between its light ones: how many and where is worked out.
     pub lowlights: Option<LowlightsEntry>,
     /// How it is to start and to grow out: the technique is held against it, and others are named.

@@ -1,4 +1,4 @@
-use super::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry, TermsEntry};
+use super::{AdditiveEntry, ClassPriceEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry, TermsEntry};
 use crate::shop::{Habits, Per};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -45,6 +45,10 @@ pub struct ShopFile {
     pub consumable: Vec<ConsumableEntry>,
     /// What an hour costs and how prices are set.
     pub terms: Option<TermsEntry>,
+    /// What your price list says for each class of service; a plan names its class.
+    #[serde(default)]
+    #[schemars(length(max = 4))]
+    pub class_price: Vec<ClassPriceEntry>,
 }
 
 /// Something used up on a service.

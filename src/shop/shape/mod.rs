@@ -2,12 +2,14 @@
 //!
 //! `x-unit` names the unit in messages, `x-parse` the reader of a text field.
 
+mod class_price;
 mod declared;
 mod file;
 mod products;
 mod substance;
 mod terms;
 
+pub use class_price::ClassPriceEntry;
 pub use declared::Declared;
 pub use file::{ConsumableEntry, ShopFile};
 pub(in crate::shop) use products::EntryFacts;

@@ -194,6 +194,20 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
     },
     "section[1].lowlights: `level` level 5 is darker than `natural` level 6"
 )]
+#[case::ends_without_a_share(
+    |file: &mut ServiceFile| {
+        file.analysis.length_cm = Some(30.0);
+        file.section[0].ends_between = serde_json::from_value(json!({ "percent": 50, "from_cm": 20 })).ok();
+    },
+    "section[1].ends_between: how much hair the foils leave is not known: give the section's `taken_percent` or `panel`"
+)]
+#[case::ends_beyond_the_hair(
+    |file: &mut ServiceFile| {
+        file.analysis.length_cm = Some(15.0);
+        file.section[0].ends_between = serde_json::from_value(json!({ "percent": 50, "from_cm": 20 })).ok();
+    },
+    "section[1].ends_between.from_cm: 20 cm is not within the hair's `analysis.length_cm`, 15 cm"
+)]
 #[case::held_beyond_the_ends(
     |file: &mut ServiceFile| {
         file.analysis.length_cm = Some(5.0);
@@ -205,4 +219,56 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
 fn what_contradicts_itself_is_named(#[case] change: fn(&mut ServiceFile), #[case] want: &str) {
     let message = refused(change);
     assert!(message.contains(want), "{message}");
+}
+
+/// By hand: 20 % of the hair are 40 % of the area, so 30 % are left; half of that, 15 %, is painted over the last 10 of 30 cm:
+/// of the mass of the head, in g for each cm, 0.15 x 10. A gram of it takes 1.5 g of lightener in the open.
+#[test]
+fn ends_between_the_foils_in_grams() {
+    let planned = |ends: bool| {
+        changed(fine(), |file| {
+            file.analysis.length_cm = Some(30.0);
+            file.section[0].taken_percent = Some(40.0);
+            file.section[0].mix_g = None;
+            file.section[0].ends_between =
+                ends.then(|| serde_json::from_value(json!({ "percent": 50, "from_cm": 20 })).unwrap());
+        })
+    };
+    let (with, without) = (planned(true), planned(false));
+    let ends = of(&with, "top").ends_between.as_ref().unwrap();
+    near(ends.share.percent(), 15.0, 1e-9);
+    let hair = with.head.mass_per_length.best().g_per_cm() * 0.15 * 10.0;
+    near(ends.hair.best().g(), hair, 1e-6);
+    near(ends.takes.best().g(), 1.5 * hair, 1e-6);
+    // All of it is in the bowl, and a foil takes what it took.
+    let takes = |plan: &Plan| of(plan, "top").takes.unwrap().best().g();
+    near(takes(&with) - takes(&without), 1.5 * hair, 1e-6);
+    near(with.mixes[0].needed.best().g(), takes(&with), 1e-9);
+    let foil = |plan: &Plan| of(plan, "top").mix_per_foil.unwrap().best().g();
+    near(foil(&with), foil(&without), 1e-9);
+    let flat: String = with.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("of that, ends between the foils from 20 cm"), "{flat}");
+}
+
+/// More ends are light, and the roots and the foils are as they were.
+#[test]
+fn ends_between_the_foils_are_seen_at_the_ends() {
+    let planned = |ends: bool| {
+        changed(fine(), |file| {
+            file.analysis.length_cm = Some(30.0);
+            file.section[0].share_percent = Some(5.0);
+            file.section[0].taken_percent = Some(40.0);
+            file.section[0].regions = serde_json::from_value(json!([{ "name": "crown" }])).unwrap();
+            file.section[0].ends_between =
+                ends.then(|| serde_json::from_value(json!({ "percent": 50, "from_cm": 20 })).unwrap());
+        })
+    };
+    let crown = |plan: &Plan| {
+        let zones = &plan.head.look.as_ref().unwrap().zones;
+        let zone = zones.iter().find(|zone| zone.region == "crown").unwrap();
+        [zone.roots_lab_l, zone.mid_lengths_lab_l, zone.ends_lab_l].map(|l| l.best().lab_l())
+    };
+    let ([roots, .., ends], [roots_before, .., ends_before]) = (crown(&planned(true)), crown(&planned(false)));
+    near(roots, roots_before, 1e-9);
+    assert!(ends > ends_before + 0.5, "{ends} against {ends_before}");
 }

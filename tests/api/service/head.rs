@@ -47,6 +47,16 @@ fn grams_and_foils_by_hand() {
     near(top.takes.unwrap().best().g(), 49.78, 0.03);
     assert_eq!(top.foils.unwrap().best(), 10);
     near(top.mix_per_foil.unwrap().best().g(), 4.978, 0.003);
+    // 20 % of the hairs; an ellipse of 1.41 to 1 has 1.022 times the way around of a round hair: 19.6 cm of 0.225 mm each.
+    near(top.hairs.best().hairs(), 20_000.0, 1e-6);
+    near(top.surface.unwrap().best().cm2(), 8_811.0, 40.0);
+    // Ten foils of 1.3 min.
+    near(top.foil_minutes.unwrap().best().min(), 13.0, 1e-9);
+    // 2.5 cm of roots, and the last third of the other 17.5 cm.
+    let zones: Vec<f64> = plan.head.zones.iter().map(|zone| zone.hair.best().g()).collect();
+    for (got, cm) in zones.iter().zip([2.5, 17.5 * 2.0 / 3.0, 17.5 / 3.0]) {
+        near(*got, 5.08 * cm, 0.02);
+    }
     near(top.share_of_panel.unwrap().best().percent(), 24.375, 1e-9);
     // The bowl is mixed for it, and the default says what it rests on.
     let mix = &plan.mixes[0];
@@ -290,4 +300,20 @@ fn a_look_that_the_bounds_leave_open_is_noted() {
         open += usize::from(want == Verdict::Note);
     }
     assert!(open > 0, "one of them is left open");
+}
+
+/// A tenth more in the bowl than on the hair; what is stated is mixed as stated.
+#[test]
+fn spare_is_mixed_on_top() {
+    let plan = |mix_g, spare| {
+        changed(fine(), |file| {
+            measured(file);
+            file.section[0].mix_g = mix_g;
+            file.salon.spare_percent = spare;
+        })
+    };
+    let (with, without) = (plan(None, Some(10.0)), plan(None, None));
+    near(with.mixes[0].needed.best().g(), 1.1 * without.mixes[0].needed.best().g(), 1e-9);
+    assert_eq!(with.head.sections[0].takes, without.head.sections[0].takes);
+    assert_eq!(plan(Some(45.0), Some(10.0)).mixes[0].needed, plan(Some(45.0), None).mixes[0].needed);
 }

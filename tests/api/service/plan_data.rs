@@ -5,7 +5,7 @@ use foilwork::{
     colour::{Chroma, Lightness, Redness, Yellowness},
     finding::Rule,
     hair::{GrowthRate, HairCount, MassPerLength, Weeks},
-    quantity::{Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
+    quantity::{Area, Duration, Length, Mass, MassFraction, Quantity, Share, Temperature},
     reader::Format,
     service::{
         Unknown, plan_schema, plan_text,
@@ -31,6 +31,7 @@ fn key(unit: &str) -> &'static str {
         (Duration::UNIT, Duration::KEY),
         (Share::UNIT, Share::KEY),
         (Length::UNIT, Length::KEY),
+        (Area::UNIT, Area::KEY),
         (Temperature::UNIT, Temperature::KEY),
         (Lightness::UNIT, Lightness::KEY),
         (Redness::UNIT, Redness::KEY),

@@ -163,3 +163,14 @@ fn bands_need_the_length_of_the_hair() {
         "analysis.length_cm: missing: bands in cm need the length of the hair"
     );
 }
+
+/// hair-growth reviews: means fall as curl rises, without a figure for each form. So it is noted and nothing is corrected.
+#[test]
+fn what_curl_does_is_unknown() {
+    use foilwork::service::shape::Curl;
+    let with = |curl| changed(only_lightener(), |file| file.analysis.curl = curl);
+    let (coily, straight, unsaid) = (with(Some(Curl::Coily)), with(Some(Curl::Straight)), with(None));
+    let said = |plan: &Plan| plan.not_computed.iter().any(|one| one.why.contains("curl rises"));
+    assert!(said(&coily) && !said(&straight) && !said(&unsaid));
+    assert_eq!((coily.head.growth, coily.hair.curl), (unsaid.head.growth, Some(Curl::Coily)));
+}

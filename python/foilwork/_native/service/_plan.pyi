@@ -35,6 +35,9 @@ class Plan:
     def blocked(self) -> bool:
         """Whether any finding says stop: then do not begin."""
     @property
+    def booking(self) -> planned.Booking:
+        """What to book it as, and what the price list says for it."""
+    @property
     def cautions(self) -> tuple[planned.Caution, ...]:
         """Cautions for what is in the bowls."""
     @property

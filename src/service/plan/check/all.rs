@@ -2,11 +2,11 @@
 
 use super::{
     super::{
-        Consulted, Evidence, FirstStep, Hair, HeadPlan, Mix, SectionLift, Start, StockPlan, colours::Colours,
-        findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
+        Booking, Consulted, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SectionLift, Start, StockPlan,
+        colours::Colours, findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, amount, consultation, consulted, first_steps, forecast, head, instructions, law, lift, overlap,
-    sequence, skin_test, stock, timing, together, tone, white,
+    alkalinity, amount, booking, consultation, consulted, first_steps, forecast, head, instructions, law, lift,
+    overlap, sequence, skin_test, stock, timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -29,6 +29,8 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
     pub(in crate::service::plan) stock: &'s StockPlan,
     pub(in crate::service::plan) first: &'s [FirstStep],
     pub(in crate::service::plan) head: &'s HeadPlan,
+    pub(in crate::service::plan) booking: &'s Booking,
+    pub(in crate::service::plan) money: Option<&'s MoneyPlan>,
     pub(in crate::service::plan) request: &'s Request,
     pub(in crate::service::plan) consulted: Option<&'s Consulted>,
 }
@@ -56,5 +58,6 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     head::check(stages.head, stages.request, &mut findings);
     first_steps::check(hair, stages.first, &mut findings);
     stock::check(stages.stock, &mut findings);
+    booking::check(stages.booking, stages.money, &mut findings);
     findings
 }

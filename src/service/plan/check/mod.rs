@@ -3,6 +3,7 @@
 mod alkalinity;
 mod all;
 mod amount;
+mod booking;
 mod consultation;
 mod consulted;
 mod first_steps;

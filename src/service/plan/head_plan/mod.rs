@@ -7,8 +7,8 @@ mod section;
 mod shadow;
 
 pub use meeting::{Meeting, MeetingShade};
-pub use model::HeadPlan;
+pub use model::{HeadPlan, ZoneHair};
 pub use reading::{HeadReading, InPlace, PartReading, ZoneLook};
-pub use section::SectionPlan;
 pub(super) use section::class_question;
+pub use section::{EndsPlan, SectionPlan};
 pub use shadow::{RootShadowPlan, ShadowLength};

@@ -9,9 +9,9 @@ use super::{HeadReading, Meeting, RootShadowPlan, meeting, reading, section, sec
 use crate::{
     hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
     head::{RegionFoils, ServiceClass, Treated, service_class},
-    quantity::{Length, Mass, Share},
+    quantity::{Area, Length, Mass, Quantity, Share},
     reader::Problems,
-    service::request::Request,
+    service::{request::Request, shape::Zone},
     source::{Basis, Interval},
 };
 use schemars::JsonSchema;
@@ -45,6 +45,8 @@ pub struct HeadPlan {
     /// How far from the scalp its warmth speeds a mixture up.
     #[serde(rename = "warm_band_cm")]
     pub warm_band: Interval<Length>,
+    /// All the hair by zone of the strand; empty where its length is not stated.
+    pub zones: Vec<ZoneHair>,
     /// What the gradient asks of each region; empty without one.
     pub gradient: Vec<RegionFoils>,
     /// Section by section, in the working order.
@@ -55,6 +57,19 @@ pub struct HeadPlan {
     pub root_shadow: Option<RootShadowPlan>,
     /// Where two formulas meet in a foil and a shade between them is seen.
     pub meetings: Vec<Meeting>,
+}
+
+/// The hair of the head in a zone of the strand.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ZoneHair {
+    /// The zone.
+    pub zone: Zone,
+    /// Its mass.
+    #[serde(rename = "hair_g")]
+    pub hair: Interval<Mass>,
+    /// Its surface.
+    #[serde(rename = "surface_cm2")]
+    pub surface: Interval<Area>,
 }
 
 impl HeadPlan {
@@ -88,6 +103,7 @@ impl HeadPlan {
             natural: hair.strand.as_ref().map(BandedStrand::regrowth),
             regrowth: request.amounts.grown,
             warm_band: warm_band().value,
+            zones: zones(request),
             gradient: laid,
             look,
             root_shadow: shadow::of(request, sections)?,
@@ -95,6 +111,17 @@ impl HeadPlan {
             sections: found,
         })
     }
+}
+
+/// Roots, mid-lengths and ends, by the best estimate of where they lie.
+fn zones(request: &Request) -> Vec<ZoneHair> {
+    let all = request.amounts.head.part(Share::ALL);
+    let of = |zone: Zone| {
+        let (from, to) = request.amounts.stretch(zone)?;
+        let long = Interval::exact(Length::nearest(to.cm() - from.cm()));
+        Some(ZoneHair { zone, hair: all.mass(long), surface: all.surface(long) })
+    };
+    [Zone::Roots, Zone::MidLengths, Zone::Ends].into_iter().filter_map(of).collect()
 }
 
 /// The area of a section where the file maps it, else the share of the hair that it treats.

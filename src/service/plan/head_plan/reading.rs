@@ -149,16 +149,27 @@ pub(super) fn of(
             Some(length) => covered(&profile, (Length::MIN, length)),
             None => profile.covered.best().fraction(),
         };
+        // Ends between the foils, on hair that these leave.
+        let ends = work.task.on_head?.ends.map(|ends| {
+            let painted =
+                Profile { covered: Share::ALL.into(), start: ends.from.into(), transition: Length::MIN.into() };
+            ((1.0 - taken).max(0.0) * ends.of_left.fraction(), painted)
+        });
+        let between = |stretch: (Length, Length)| ends.map_or(0.0, |(part, painted)| part * covered(&painted, stretch));
+        let all = taken * all + length.map_or(0.0, |length| between((Length::MIN, length)));
         placed.push(Placed {
             section: work.name(),
             region,
             of_region: placement.share,
-            lightened: Share::nearest(100.0 * taken * all),
+            lightened: Share::nearest(100.0 * all),
             rest: colour.natural,
             light: colour.swatch,
         });
-        let on = |zone: Zone| request.amounts.stretch(zone).map_or(0.0, |stretch| covered(&profile, stretch));
-        along.push(zones.map(|zone| 100.0 * taken * on(zone)));
+        let on = |zone: Zone| {
+            let here = |stretch| taken * covered(&profile, stretch) + between(stretch);
+            request.amounts.stretch(zone).map_or(0.0, here)
+        };
+        along.push(zones.map(|zone| 100.0 * on(zone)));
     }
     let wish = request.file.service.reads_as;
     let look = read_head(&map.template, &placed, &natural, wish);

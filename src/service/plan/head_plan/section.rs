@@ -1,12 +1,12 @@
 use super::super::{Hair, colours::Colours, sections::Work};
 use crate::{
     colour::Level,
-    hair::{GrowthRate, Weeks},
+    hair::{GrowthRate, HairCount, Weeks},
     head::{
         ClassDecision, ClassQuestion, Lowlights, Profile, Softness, Technique, TechniqueDecision, TechniqueQuestion,
         choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
     },
-    quantity::{Length, Mass, Quantity, Share},
+    quantity::{Area, Duration, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
     service::{
         request::{CountedPanels, Request},
@@ -27,6 +27,14 @@ pub struct SectionPlan {
     /// Of all the hair, what it takes: stated, or from the gradient.
     #[serde(rename = "share_percent")]
     pub share: Share,
+    /// How many hairs that is.
+    pub hairs: Interval<HairCount>,
+    /// The surface of the hair that carries mixture; absent where the length of the hair is not stated.
+    #[serde(rename = "surface_cm2")]
+    pub surface: Option<Interval<Area>>,
+    /// Minutes for its foils, by the time that one takes; absent without foils or without the length of the hair.
+    #[serde(rename = "foils_min")]
+    pub foil_minutes: Option<Interval<Duration>>,
     /// Its hair that carries mixture; absent where the length of the hair is not stated.
     #[serde(rename = "hair_g")]
     pub hair: Option<Interval<Mass>>,
@@ -58,12 +66,31 @@ pub struct SectionPlan {
     /// How long a root shadow is there; absent where the section does not say in which `regions` it lies.
     #[serde(rename = "root_shadow_cm")]
     pub root_shadow: Option<Interval<Length>>,
+    /// Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted.
+    pub ends_between: Option<EndsPlan>,
     /// Darker strands for the depth that is wanted; absent where none is.
     pub lowlights: Option<Lowlights>,
     /// The technique for the start and the upkeep wanted; absent where the file wants none.
     pub technique_choice: Option<TechniqueDecision>,
     /// The class of product that does it, with what was not taken and why.
     pub product_class: ClassDecision,
+}
+
+/// Extra ends that are painted between foils.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct EndsPlan {
+    /// Of all the hair, what is painted there.
+    #[serde(rename = "share_percent")]
+    pub share: Share,
+    /// Where they begin, from the scalp.
+    #[serde(rename = "from_cm")]
+    pub from: Length,
+    /// The hair that carries mixture.
+    #[serde(rename = "hair_g")]
+    pub hair: Interval<Mass>,
+    /// The mixture on it.
+    #[serde(rename = "takes_g")]
+    pub takes: Interval<Mass>,
 }
 
 /// What a section takes; none for toners and root shadows.
@@ -88,6 +115,9 @@ pub(super) fn plan(
         section: work.name().to_owned(),
         technique,
         share,
+        hairs: foils.hairs,
+        surface: foils.surface,
+        foil_minutes: foils.demand.and_then(|demand| demand.apply),
         hair: foils.demand.map(|demand| demand.hair),
         takes: foils.demand.map(|demand| demand.mix),
         foils: foils.foils,
@@ -100,6 +130,12 @@ pub(super) fn plan(
         softness: foils.profile.softness(),
         line_shows_after: line_shows_after(&foils.profile, rate).value,
         root_shadow: root_shadow(request, work.name()),
+        ends_between: foils.ends.map(|ends| EndsPlan {
+            share: ends.share,
+            from: ends.from,
+            hair: ends.demand.hair,
+            takes: ends.demand.mix,
+        }),
         lowlights: depth,
         technique_choice: choice,
         product_class: product_class(&asked(hair, work, target)),

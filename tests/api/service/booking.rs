@@ -1,0 +1,109 @@
+//! What a service is booked as, and what the price list says for it; every sum by hand.
+
+use super::base::{changed, fine, shop, texts, verdicts};
+use foilwork::{
+    finding::Verdict::{Note, Passed, Warning},
+    head::ServiceClass,
+    reader::Format,
+    service::{Plan, parse},
+    shop::{parse_shop, shape::ClassPriceEntry},
+};
+use rstest::rstest;
+
+fn listed(class: ServiceClass, price: &str, included_min: Option<f64>, per_extra_h: Option<&str>) -> ClassPriceEntry {
+    ClassPriceEntry { class, price: price.to_owned(), included_min, per_extra_h: per_extra_h.map(str::to_owned) }
+}
+
+/// A fifth of the head in foils is a partial one, 70 min in the chair as planned: 50 min of it are included, and 20 min more
+/// at 30.00 an hour are 10.00.
+fn priced(price: &str) -> Plan {
+    changed(fine(), |file| {
+        shop(file).currency = Some("EUR".to_owned());
+        shop(file).class_price = vec![
+            listed(ServiceClass::Full, "200.00", None, None),
+            listed(ServiceClass::Partial, price, Some(50.0), Some("30.00")),
+        ];
+        let terms = shop(file).terms.get_or_insert_default();
+        terms.wage_per_h = Some("20.00".to_owned());
+        terms.tax_percent = Some(20.0);
+        terms.margin_percent = Some(50.0);
+    })
+}
+
+#[test]
+fn the_price_follows_from_the_class() {
+    let plan = priced("80.00");
+    let booking = &plan.booking;
+    assert_eq!(booking.service_class, ServiceClass::Partial);
+    assert_eq!(plan.chair.total.min(), 70.0);
+    let said = |money: Option<foilwork::money::Money>| money.unwrap().to_string();
+    assert_eq!((said(booking.extra), said(booking.price)), ("10.00 EUR".to_owned(), "90.00 EUR".to_owned()));
+    // 90.00 with 20 % in it are 75.00 without.
+    assert_eq!(said(booking.net), "75.00 EUR");
+    assert_eq!(booking.book.min() % 15.0, 0.0);
+    assert_eq!(Some(booking.book), plan.day.as_ref().unwrap().appointment);
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        flat.contains("Booked as partial for") && flat.contains("of which 10.00 EUR for the time beyond"),
+        "{flat}"
+    );
+}
+
+/// 30 min of hands at 20.00 an hour are 10.00, and at a margin of 50 % with 20 % tax 24.00.
+#[rstest]
+#[case::pays("80.00", Passed, "on the list, and it costs 10.00 EUR")]
+#[case::less_than_the_terms("10.00", Note, "it would be 24.00 EUR")]
+#[case::less_than_it_costs("1.00", Warning, "less than the 10.00 EUR that it costs")]
+fn the_list_is_held_against_the_cost(
+    #[case] price: &str,
+    #[case] want: foilwork::finding::Verdict,
+    #[case] words: &str,
+) {
+    let plan = priced(price);
+    assert_eq!(verdicts(&plan, "list price"), [want], "{}", texts(&plan, "list price"));
+    assert!(texts(&plan, "list price").contains(words), "{}", texts(&plan, "list price"));
+}
+
+/// A shop that says nothing for the class has no price for it, and none is made up.
+#[test]
+fn without_a_price_for_the_class_it_is_unknown() {
+    for plan in [
+        changed(fine(), |_| ()),
+        changed(fine(), |file| {
+            shop(file).currency = Some("EUR".to_owned());
+            shop(file).class_price = vec![listed(ServiceClass::Full, "200.00", None, None)];
+        }),
+    ] {
+        assert_eq!((plan.booking.price, plan.booking.net), (None, None));
+        let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(flat.contains("price unknown, the shop states no `class_price` for partial"), "{flat}");
+        assert!(verdicts(&plan, "list price").is_empty());
+    }
+}
+
+#[rstest]
+#[case::twice(
+    "[[class_price]]\nclass = \"full\"\nprice = \"1.00\"\n[[class_price]]\nclass = \"full\"\nprice = \"2.00\"",
+    "class_price[2].class: \"full\" is already taken"
+)]
+#[case::no_included(
+    "[[class_price]]\nclass = \"full\"\nprice = \"1.00\"\nper_extra_h = \"2.00\"",
+    "class_price[1].included_min: missing: say after how many minutes an hour more is paid for"
+)]
+#[case::decimals("[[class_price]]\nclass = \"full\"\nprice = \"1.005\"", "class_price[1].price: ")]
+#[case::class("[[class_price]]\nclass = \"whole\"\nprice = \"1.00\"", "class_price[1].class: ")]
+fn a_list_that_cannot_be_is_refused(#[case] list: &str, #[case] want: &str) {
+    let refused = parse_shop(&format!("currency = \"EUR\"\n{list}"), Format::Toml).unwrap_err().to_string();
+    assert!(refused.contains(want), "{refused}");
+    let missing =
+        parse_shop("[[class_price]]\nclass = \"full\"\nprice = \"1.00\"", Format::Toml).unwrap_err().to_string();
+    assert!(missing.contains("currency: missing: there are prices"), "{missing}");
+}
+
+/// The price list is what the guest reads, with tax in it.
+#[test]
+fn the_guest_reads_the_list() {
+    let page = foilwork::sheet::guest_page(&priced("80.00"));
+    assert!(page.contains("90.00 EUR") && page.contains("tax included"));
+    assert!(parse("format = 1", Format::Toml).is_err());
+}
