@@ -1,6 +1,6 @@
 //! `foilwork day`: who does what when, as text, data or a picture; several guests on one floor.
 
-use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan};
+use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan, rest};
 use crate::{
     chart::{DayChart, day_chart},
     day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
@@ -10,6 +10,9 @@ use crate::{
 };
 
 pub(super) fn run(args: &DayArgs) -> Outcome {
+    if let Some(log) = &args.log {
+        return rest::run(args, log);
+    }
     let plans: Vec<Plan> = args
         .files
         .iter()

@@ -36,6 +36,7 @@ mod read;
 mod record;
 mod reorder;
 mod replace;
+mod rest;
 mod run;
 mod scale;
 mod schema;

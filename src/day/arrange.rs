@@ -44,6 +44,14 @@ pub enum CannotArrange {
         /// How many there are.
         count: usize,
     },
+    /// A day in its midst that names a section twice, or one that is not there.
+    #[error(
+        "what is on and what is rinsed must name sections once, counted from 0, of {count} (name each that is there)"
+    )]
+    NotUnderway {
+        /// How many there are.
+        count: usize,
+    },
     /// Rules that contradict each other.
     #[error("these cannot hold together: {0} (leave one of them out)")]
     Clash(Clash),
@@ -90,14 +98,24 @@ pub fn arrange(
     effort: Effort,
 ) -> Result<Timeline, CannotArrange> {
     let tables = checked(work, before, floor)?;
-    let known = search(&tables);
+    best(work, &tables, floor, effort)
+}
+
+/// The best day that these tables allow.
+pub(super) fn best(
+    work: &[SectionWork],
+    tables: &Tables,
+    floor: &Floor,
+    effort: Effort,
+) -> Result<Timeline, CannotArrange> {
+    let known = search(tables);
     if tables.people > 1 || tables.units.len() > BITS {
         let found = known.ok_or(CannotArrange::NoneFound)?;
-        return Ok(Timeline::of(work, &tables, floor, &found, tables.bound()));
+        return Ok(Timeline::of(work, tables, floor, &found, tables.bound()));
     }
-    let found = exact(&tables, known, None, if effort == Effort::Quick { QUICK } else { THOROUGH });
+    let found = exact(tables, known, None, if effort == Effort::Quick { QUICK } else { THOROUGH });
     let best = found.best.ok_or(CannotArrange::NoneFound)?;
-    Ok(Timeline::of(work, &tables, floor, &best, found.bound))
+    Ok(Timeline::of(work, tables, floor, &best, found.bound))
 }
 
 /// Lays the work out in the order given, with the rinses where they end earliest.
@@ -153,7 +171,7 @@ pub fn in_this_order(
 }
 
 /// The tables of work that can be arranged at all.
-fn checked(work: &[SectionWork], before: &[Before], floor: &Floor) -> Result<Tables, CannotArrange> {
+pub(super) fn checked(work: &[SectionWork], before: &[Before], floor: &Floor) -> Result<Tables, CannotArrange> {
     if work.is_empty() {
         return Err(CannotArrange::NoSection);
     }

@@ -60,7 +60,7 @@ struct Search<'t> {
 impl Search<'_> {
     /// Follows so many states after each step.
     fn promising(&mut self, width: usize) {
-        self.reached = vec![Reached { state: State::default(), by: None }];
+        self.reached = vec![Reached { state: self.work.start(), by: None }];
         let mut level = vec![0];
         while !level.is_empty() {
             let mut next: Vec<(i64, usize)> = Vec::new();
@@ -79,8 +79,9 @@ impl Search<'_> {
 
     /// Follows all states, those first that could lead to the earliest finish, and gives the finish that none beats.
     fn all(&mut self, states: usize) -> i64 {
-        let mut bound = self.least.finish(&self.work, &State::default());
-        self.reached = vec![Reached { state: State::default(), by: None }];
+        let start = self.work.start();
+        let mut bound = self.least.finish(&self.work, &start);
+        self.reached = vec![Reached { state: start, by: None }];
         let mut queue = BinaryHeap::from([Reverse((bound, 0i64, 0usize))]);
         let mut ways = Ways::of(&self.work);
         while let Some(Reverse((least, _, place))) = queue.pop() {

@@ -16,16 +16,18 @@ pub(super) enum Habit {
 
 /// The day of this order of units; where `strict`, none is put on before those in front of it. None where a limit is passed.
 pub(super) fn greedy(tables: &Tables, order: &[usize], habit: Habit, strict: bool) -> Option<Steps> {
+    let started = &tables.started;
+    let units = 0..tables.units.len();
     let mut day = Day {
         tables,
-        free: vec![0; tables.people],
-        on: Vec::new(),
-        rinsed: vec![false; tables.units.len()],
-        applied: vec![None; tables.units.len()],
+        free: vec![started.at; tables.people],
+        on: started.on.clone(),
+        rinsed: units.clone().map(|unit| started.rinsed.contains(&unit)).collect(),
+        applied: units.map(|unit| started.has(unit).then_some(started.at)).collect(),
         last_rinse: None,
         steps: Vec::new(),
     };
-    let mut left: Vec<usize> = order.to_vec();
+    let mut left: Vec<usize> = order.iter().copied().filter(|unit| !started.has(*unit)).collect();
     loop {
         let next = left.iter().position(|unit| day.may_begin(*unit)).filter(|place| !strict || *place == 0);
         match next.and_then(|place| Some((place, *left.get(place)?))) {
@@ -37,7 +39,7 @@ pub(super) fn greedy(tables: &Tables, order: &[usize], habit: Habit, strict: boo
             _ => day.rinse()?,
         }
     }
-    let finish = day.free.iter().copied().max().unwrap_or(0);
+    let finish = day.free.iter().copied().max().unwrap_or(started.at);
     left.is_empty().then_some(Steps { steps: day.steps, finish })
 }
 

@@ -18,6 +18,10 @@
 //! bound that nothing can beat, and says so. [`in_this_order`] lays out an order as it is given. A [`Timeline`] holds the
 //! [`SectionTimes`] and every [`Piece`]. What cannot be is explained by the smallest [`Clash`].
 //!
+//! # In its midst
+//!
+//! [`go_on`] arranges what is left from where a day stands ([`Underway`]).
+//!
 //! # Share people and basins
 //!
 //! [`share_floor`] lays the work on several guests over the same floor.
@@ -36,6 +40,7 @@ mod state;
 mod step;
 mod tables;
 mod timeline;
+mod underway;
 mod ways;
 mod work;
 
@@ -46,4 +51,5 @@ pub use floor::Floor;
 pub use piece::{FoilGroup, Piece, PieceKind};
 pub use share::{GuestOnFloor, NoHands, SharedFloor, share_floor};
 pub use timeline::{SectionTimes, Timeline};
+pub use underway::{OnHair, RestOfDay, Underway, go_on};
 pub use work::{Before, Effort, OrderRule, SectionWork, Until};

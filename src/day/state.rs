@@ -61,6 +61,16 @@ impl<'t> Work<'t> {
         }
     }
 
+    /// The state that the day begins in.
+    pub(super) fn start(&self) -> State {
+        let started = &self.tables.started;
+        let mut on = started.on.clone();
+        on.sort_by_key(|(unit, begun)| self.window(*unit, *begun).map_or(0, |one| one.due()));
+        let rinsed = started.rinsed.iter().fold(0u64, |bits, unit| bits | 1 << unit);
+        let applied = on.iter().fold(rinsed, |bits, (unit, _)| bits | 1 << unit);
+        State { at: started.at, applied, rinsed, on, at_basin: false }
+    }
+
     /// What is on, with its times.
     pub(super) fn windows<'s>(&'s self, state: &'s State) -> impl Iterator<Item = Window> + 's {
         state.on.iter().filter_map(|(unit, begun)| self.window(*unit, *begun))

@@ -42,6 +42,23 @@ pub(super) struct Unit {
     pub(super) rinsed_before: Vec<usize>,
 }
 
+/// Where the day stands when the search begins: at its begin, or in its midst.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Started {
+    /// Since when hands are free.
+    pub(super) at: i64,
+    /// Units on the hair, and when they were begun.
+    pub(super) on: Vec<(usize, i64)>,
+    pub(super) rinsed: Vec<usize>,
+}
+
+impl Started {
+    /// Whether a unit is on the hair or was.
+    pub(super) fn has(&self, unit: usize) -> bool {
+        self.rinsed.contains(&unit) || self.on.iter().any(|(on, _)| *on == unit)
+    }
+}
+
 /// Everything that the searches read.
 #[derive(Debug, Clone)]
 pub(super) struct Tables {
@@ -51,6 +68,7 @@ pub(super) struct Tables {
     /// Going to the basin.
     pub(super) walk: i64,
     pub(super) people: usize,
+    pub(super) started: Started,
 }
 
 impl Tables {
@@ -86,7 +104,8 @@ impl Tables {
                 rinsed_before: earlier(place, Until::Rinsed),
             }
         });
-        Self { units: units.collect(), mix, rinse, walk: seconds(floor.walk), people: floor.people.max(1) as usize }
+        let (walk, people) = (seconds(floor.walk), floor.people.max(1) as usize);
+        Self { units: units.collect(), mix, rinse, walk, people, started: Started::default() }
     }
 
     pub(super) fn unit(&self, place: usize) -> Option<&Unit> {
@@ -105,6 +124,14 @@ impl Tables {
     /// A bound that no order beats: all the work shared evenly with every rinse, or with the shortest development that can
     /// come last; and no unit takes less than its own.
     pub(super) fn bound(&self) -> i64 {
+        let started = &self.started;
+        if !started.on.is_empty() || !started.rinsed.is_empty() {
+            // Of a day in its midst: what is on develops, and what is not on yet has to.
+            let on =
+                started.on.iter().filter_map(|(unit, begun)| self.unit(*unit).map(|one| begun + one.low + one.rinse));
+            let left = self.units.iter().enumerate().filter(|(unit, _)| !started.has(*unit));
+            return on.chain(left.map(|(_, one)| started.at + one.low + one.rinse)).max().unwrap_or(started.at);
+        }
         let work: i64 = self.units.iter().map(|unit| unit.block).sum();
         let rinses: i64 = self.units.iter().map(|unit| unit.rinse).sum();
         let people = many(self.people);

@@ -76,7 +76,8 @@ impl Timeline {
     /// `bound` is a finish that no order beats.
     pub(super) fn of(work: &[SectionWork], tables: &Tables, floor: &Floor, day: &Steps, bound: i64) -> Self {
         let mut pieces = Vec::new();
-        let mut sections: Vec<SectionTimes> = Vec::new();
+        let mut sections: Vec<SectionTimes> =
+            tables.started.on.iter().flat_map(|on| already_on(work, tables, on)).collect();
         // When the guest was at the basin last, unless hands have done something else since.
         let (mut visits, mut at_basin) = (0, None);
         for step in &day.steps {
@@ -114,7 +115,7 @@ impl Timeline {
                 }
             }
         }
-        idle_looks(&mut pieces, &sections, floor);
+        idle_looks(&mut pieces, &sections, floor, tables.started.at);
         pieces.retain(|piece| piece.to > piece.from);
         pieces.sort_by(|a, b| a.from.min().total_cmp(&b.from.min()).then(a.person.cmp(&b.person)));
         for one in &mut sections {
@@ -132,7 +133,7 @@ impl Timeline {
         Self {
             visits,
             finish: minutes(day.finish),
-            idle: idle(&pieces, day.finish),
+            idle: idle(&pieces, (tables.started.at, day.finish)),
             hands: hands.collect(),
             bound: minutes(bound),
             proven: day.finish <= bound,
@@ -140,6 +141,32 @@ impl Timeline {
             pieces,
         }
     }
+}
+
+/// The times of sections that are on the hair when the day is arranged.
+fn already_on(work: &[SectionWork], tables: &Tables, (unit, begun): &(usize, i64)) -> Vec<SectionTimes> {
+    let Some(unit) = tables.unit(*unit) else { return Vec::new() };
+    let mut at = *begun;
+    let one = |job: &Job| {
+        let start = at + tables.mix;
+        at += job.takes;
+        let section = work.get(job.section)?;
+        Some(SectionTimes {
+            section: job.section,
+            name: section.name.clone(),
+            visit: 0,
+            person: 0,
+            mix_at: Vec::new(),
+            start: minutes(start),
+            applied: minutes(at),
+            looks: Vec::new(),
+            rinse: minutes(at),
+            rinsed: minutes(at),
+            on_hair: Duration::ZERO,
+            spare: Duration::ZERO,
+        })
+    };
+    unit.jobs.iter().filter_map(one).collect()
 }
 
 fn piece(kind: PieceKind, section: Option<usize>, person: usize, (from, to): (i64, i64)) -> Piece {
@@ -195,7 +222,7 @@ fn group(foils: u32, was: i64, done: i64, apply: i64) -> Option<FoilGroup> {
 }
 
 /// Looks of the first person while nobody works and something is on: every so often after the last piece of work.
-fn idle_looks(pieces: &mut Vec<Piece>, sections: &[SectionTimes], floor: &Floor) {
+fn idle_looks(pieces: &mut Vec<Piece>, sections: &[SectionTimes], floor: &Floor, start: i64) {
     let (look, every) = (seconds(floor.look), seconds(floor.look_every));
     if look == 0 || every == 0 {
         return;
@@ -203,7 +230,7 @@ fn idle_looks(pieces: &mut Vec<Piece>, sections: &[SectionTimes], floor: &Floor)
     let mut spans: Vec<(i64, i64)> = pieces.iter().map(|piece| (seconds(piece.from), seconds(piece.to))).collect();
     spans.sort_unstable();
     let is_on = |at: i64| sections.iter().any(|one| seconds(one.start) <= at && at < seconds(one.rinse));
-    let mut until = 0;
+    let mut until = start;
     for (from, to) in spans {
         // A look every so often in the gap, where it is over before the next work.
         let mut at = until + every;
@@ -218,8 +245,8 @@ fn idle_looks(pieces: &mut Vec<Piece>, sections: &[SectionTimes], floor: &Floor)
 }
 
 /// How long nobody works: what no piece covers.
-fn idle(pieces: &[Piece], finish: i64) -> Duration {
-    let (mut until, mut idle) = (0.0_f64, 0.0);
+fn idle(pieces: &[Piece], (start, finish): (i64, i64)) -> Duration {
+    let (mut until, mut idle) = (minutes(start).min(), 0.0);
     for piece in pieces {
         idle += (piece.from.min() - until).max(0.0);
         until = until.max(piece.to.min());

@@ -12,6 +12,10 @@
 //! [`replay`] gives [`SoFar`], the same for the same lines; [`instructions`] says what follows, the worst first. Levels of the
 //! log move a plan: [`levels_seen`] gives them as a plan takes them, [`after_levels`] says what follows, on the clock of the log.
 //!
+//! # Go on
+//!
+//! [`rest_of_service`] arranges what is left of the day from where the log stands.
+//!
 //! # Hold against the plan
 //!
 //! [`record`] puts planned beside actual, with the spread of the levels and what it takes to repeat the result.
@@ -24,6 +28,7 @@ mod log;
 mod looked;
 mod repeat;
 mod replay;
+mod rest;
 
 pub use compare::{Compared, PlannedActual, Record, record};
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
@@ -32,3 +37,4 @@ pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
 pub use replay::{SectionSoFar, SoFar, replay};
+pub use rest::{RestOfService, rest_of_service};

@@ -85,7 +85,8 @@ pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
     sheet.paragraph(&text, 0);
 }
 
-fn times(sheet: &mut Sheet, timeline: &Timeline) {
+/// When each section is mixed, put on, looked at and rinsed.
+pub(crate) fn times(sheet: &mut Sheet, timeline: &Timeline) {
     let many = |times: &[Duration]| times.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
     let row = |(i, one): (usize, &SectionTimes)| {
         vec![
@@ -166,7 +167,8 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
     lines
 }
 
-fn pieces(sheet: &mut Sheet, timeline: &Timeline) {
+/// Every piece of work.
+pub(crate) fn pieces(sheet: &mut Sheet, timeline: &Timeline) {
     let row = |piece: &Piece| {
         let section = piece.section.and_then(|place| timeline.sections.iter().find(|one| one.section == place));
         let what = match (piece.kind, section) {

@@ -38,6 +38,8 @@ pub use bench::{bench_sheet, bench_sheet_of};
 pub use card::card_sheet;
 pub use consultation::consultation_sheet;
 pub use day::day_sheet;
+#[cfg(feature = "cli")]
+pub(crate) use day::{pieces as day_pieces, times as day_times};
 pub use guest_page::guest_page;
 pub use page::bench_page;
 pub use part::SheetPart;

@@ -3,8 +3,8 @@
 use foilwork::{
     chart::{DayChart, day_chart},
     day::{
-        Before, CannotArrange, Effort, Floor, NoHands, OrderRule, PieceKind, SectionWork, Timeline, Until, arrange,
-        in_this_order, share_floor,
+        Before, CannotArrange, Effort, Floor, NoHands, OnHair, OrderRule, PieceKind, SectionWork, Timeline, Underway,
+        Until, arrange, go_on, in_this_order, share_floor,
     },
     quantity::Duration,
 };
@@ -272,5 +272,49 @@ fn the_picture_says_in_words_what_it_shows() {
     assert!(
         svg.contains(&format!("{long}: first strand 3")) && svg.contains(">a section whose name \u{2026}<"),
         "{svg}"
+    );
+}
+
+/// Nape on from 3, by hand: late, it is on at 25 instead of 18 and developed at 60. The hairline is mixed at 25, on from 28 to 38
+/// and developed at 58: rinsed first, the nape at 61, through at 64. If the nape has to come off at 30, it is rinsed at 32, the
+/// hairline on from 38 to 48 and rinsed at 68. At 70 the nape is past its 60 min, which end at 63.
+#[test]
+fn a_day_in_its_midst_is_arranged_from_where_it_stands() {
+    let work = [section("nape", 15.0, 35.0, 60.0), section("hairline", 10.0, 20.0, 60.0)];
+    let nape = OnHair { section: 0, start: min(3.0), applied: Some(min(25.0)), at_once: false };
+    let rest = |now: f64, on: &[OnHair], rinsed: &[usize], rules: &[Before]| {
+        let underway = Underway { now: min(now), on: on.to_vec(), rinsed: rinsed.to_vec() };
+        go_on(&work, rules, &plain(), &underway, Effort::Thorough)
+    };
+    let times = |timeline: &Timeline, name: &str| {
+        let one = timeline.sections.iter().find(|one| one.name == name).unwrap();
+        (one.start.min(), one.rinse.min(), one.on_hair.min())
+    };
+    let late = rest(25.0, &[nape], &[], &[]).unwrap();
+    assert_eq!(
+        (times(&late.timeline, "nape"), times(&late.timeline, "hairline")),
+        ((3.0, 61.0, 58.0), (28.0, 58.0, 30.0))
+    );
+    assert_eq!((late.timeline.finish.min(), late.timeline.proven, late.overdue.len()), (64.0, true, 0));
+    // A bowl, 10 min of painting, a walk, two rinses; nobody works from 38 to 56.
+    assert_eq!((late.timeline.hands[0].min(), late.timeline.idle.min()), (21.0, 18.0));
+    let off = OnHair { applied: Some(min(18.0)), at_once: true, ..nape };
+    let off = rest(30.0, &[off], &[], &[]).unwrap();
+    assert_eq!((times(&off.timeline, "nape").1, times(&off.timeline, "hairline")), (32.0, (38.0, 68.0, 30.0)));
+    assert!(off.overdue.is_empty(), "it is asked for");
+    let overdue = rest(70.0, &[nape], &[], &[]).unwrap();
+    assert_eq!((overdue.overdue.as_slice(), times(&overdue.timeline, "nape").1), ([0].as_slice(), 72.0));
+    // Still being put on: hands are free at 18.
+    let painting = rest(10.0, &[OnHair { applied: None, ..nape }], &[], &[]).unwrap();
+    assert_eq!(times(&painting.timeline, "hairline").0, 21.0);
+    let waits = rest(25.0, &[nape], &[], &[before(0, 1, Until::Rinsed, OrderRule::Stated)]).unwrap();
+    assert_eq!((times(&waits.timeline, "hairline").0, waits.timeline.finish.min()), (66.0, 99.0));
+    let done = rest(80.0, &[], &[0, 1], &[]).unwrap();
+    assert_eq!((done.timeline.finish.min(), done.timeline.sections.len()), (80.0, 0));
+    let one_left = rest(80.0, &[], &[0], &[before(0, 1, Until::Rinsed, OrderRule::Stated)]).unwrap();
+    assert_eq!(times(&one_left.timeline, "hairline"), (83.0, 113.0, 30.0));
+    assert_eq!(
+        rest(25.0, &[nape], &[0], &[]).unwrap_err().to_string(),
+        "what is on and what is rinsed must name sections once, counted from 0, of 2 (name each that is there)"
     );
 }

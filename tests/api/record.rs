@@ -2,11 +2,13 @@
 
 use foilwork::{
     colour::Level,
+    day::PieceKind,
     finding::Verdict,
     quantity::{Duration, Mass},
     reader::Format,
     record::{
         Comfort, Compared, FoilHeat, LogEntry, Noted, instructions, levels_seen, log_line, read_log, record, replay,
+        rest_of_service,
     },
     service::{Plan, parse, plan, shape::Elasticity},
     source::Basis,
@@ -225,6 +227,34 @@ fn levels_count_from_the_begin_that_is_noted() {
     );
 }
 
+/// What must come off comes off first; where all must, nothing more is begun.
+#[test]
+fn the_rest_of_the_service_follows_from_the_log() {
+    let rest = |more: LogEntry| {
+        let fine = LogEntry { comfort: Some(Comfort::Fine), ..LogEntry::new(min(20.0), Noted::Comfort) };
+        let entries = [of(2.0, Noted::Begun, "nape"), of(23.0, Noted::Applied, "nape"), fine, more];
+        rest_of_service(&example(), &replay(&entries), &[])
+    };
+    let foil = |foil| LogEntry { foil: Some(foil), ..of(24.0, Noted::Foil, "nape") };
+    let cool = rest(foil(FoilHeat::Cool));
+    let day = cool.timeline.unwrap();
+    // Nothing is wrong: the crown is mixed at once.
+    assert_eq!((day.pieces[0].kind, day.pieces[0].from.min(), cool.at_once.len()), (PieceKind::Mix, 24.0, 0));
+    let swollen = rest(foil(FoilHeat::Swollen));
+    let day = swollen.timeline.unwrap();
+    assert_eq!((day.pieces[0].kind, day.pieces[0].from.min()), (PieceKind::Walk, 24.0));
+    assert_eq!(
+        (day.pieces[1].kind, day.pieces[1].section, day.pieces[1].from.min()),
+        (PieceKind::Rinse, Some(0), 26.0)
+    );
+    assert!(swollen.at_once[0].starts_with("nape: a foil swells or bubbles"), "{:?}", swollen.at_once);
+    let burns = rest(LogEntry { comfort: Some(Comfort::Burning), ..LogEntry::new(min(24.0), Noted::Comfort) });
+    assert_eq!(
+        (burns.timeline, burns.why_not.unwrap().as_str()),
+        (None, "the log says to rinse everything: nothing more is begun")
+    );
+}
+
 #[test]
 fn the_command_notes_and_records() {
     let folder = tempfile::tempdir().unwrap();
@@ -253,6 +283,10 @@ fn the_command_notes_and_records() {
         again.status.success() && text.contains("Left out: nape: level 7 at minute 1: not after its begin"),
         "{text}"
     );
+    let left = run(&["day", "examples/soft-gradient.toml", "--log", log]);
+    let text = String::from_utf8(left.stdout).unwrap();
+    assert!(left.status.success() && text.contains("WHAT IS LEFT, IN MINUTES OF THE LOG"), "{text}");
+    assert!(text.contains("Left out: line 2: torn"), "{text}");
     let refused = run(&["note", log, "--at", "20", "--seen", "7"]);
     assert_eq!(refused.status.code(), Some(2));
     assert!(String::from_utf8(refused.stderr).unwrap().contains("seen: `section` is missing (give it)"));

@@ -2,8 +2,8 @@
 
 use foilwork::{
     day::{
-        Before, CannotArrange, Effort, Floor, OrderRule, PieceKind, SectionWork, Timeline, Until, arrange,
-        in_this_order, share_floor,
+        Before, CannotArrange, Effort, Floor, OnHair, OrderRule, PieceKind, SectionWork, Timeline, Underway, Until,
+        arrange, go_on, in_this_order, share_floor,
     },
     quantity::Duration,
 };
@@ -259,5 +259,32 @@ proptest! {
         }
         prop_assert!(shared.bound.min() <= shared.finish.min() + 1e-6);
         prop_assert!(shared.finish.min() <= shared.in_turn.min() + days.len() as f64);
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(40))]
+
+    /// What is left of the best day is the best that can be made of what is left.
+    #[test]
+    fn to_go_on_as_planned_is_best(case in case(5), after in 1usize..6) {
+        let (work, before, floor) = (case.work(), case.before(), case.floor(1));
+        let Ok(best) = arrange(&work, &before, &floor, Effort::Thorough) else { return Ok(()) };
+        prop_assume!(best.proven);
+        // When the last of so many is on.
+        let count = after.min(best.sections.len());
+        let now = best.sections[count - 1].applied;
+        let (rinsed, on): (Vec<_>, Vec<_>) = best.sections[..count].iter().partition(|one| one.rinsed <= now);
+        let one = |one: &&foilwork::day::SectionTimes| {
+            OnHair { section: one.section, start: one.start, applied: Some(one.applied), at_once: false }
+        };
+        let underway =
+            Underway { now, on: on.iter().map(one).collect(), rinsed: rinsed.iter().map(|one| one.section).collect() };
+        let rest = go_on(&work, &before, &floor, &underway, Effort::Thorough).unwrap();
+        prop_assert!(rest.overdue.is_empty());
+        prop_assert!((rest.timeline.finish.min() - best.finish.min()).abs() < 1e-6, "{} of {}", rest.timeline.finish.min(), best.finish.min());
+        let whole = Underway { now: min(40), on: Vec::new(), rinsed: Vec::new() };
+        let later = go_on(&work, &before, &floor, &whole, Effort::Thorough).unwrap();
+        prop_assert!((later.timeline.finish.min() - best.finish.min() - 40.0).abs() < 1e-6);
     }
 }

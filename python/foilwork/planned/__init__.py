@@ -56,7 +56,7 @@ from foilwork.planned.consultation import (
     WishHeld,
     WishSection,
 )
-from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, Timeline
+from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, SectionWork, Timeline
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
@@ -195,6 +195,7 @@ __all__ = [
     "SectionNeutralising",
     "SectionPlan",
     "SectionTimes",
+    "SectionWork",
     "SeenNow",
     "SetPrice",
     "ShadowLength",

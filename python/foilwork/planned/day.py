@@ -10,7 +10,7 @@ from foilwork._record import Record
 if TYPE_CHECKING:
     from foilwork._words import _OrderRule, _PieceKind
 
-__all__ = ["DayPlan", "Floor", "FoilGroup", "OrderedBy", "Piece", "SectionTimes", "Timeline"]
+__all__ = ["DayPlan", "Floor", "FoilGroup", "OrderedBy", "Piece", "SectionTimes", "SectionWork", "Timeline"]
 
 
 @dataclass(frozen=True)
@@ -51,6 +51,30 @@ class OrderedBy(Record):
     rinsed: bool
     rule: _OrderRule
     then: str
+
+
+@dataclass(frozen=True)
+class SectionWork(Record):
+    """A section as work on the clock."""
+
+    __slots__ = {
+        "apply_min": "How long one pair of hands puts it on, without mixing.",
+        "bowls": "Fresh bowls that it takes; the first is mixed before it begins, the others on the way.",
+        "develop_min": "How long its last strand develops at least.",
+        "foils": "How many foils it has, where it is worked in foils.",
+        "longest_min": "The longest that its first strand may carry the mix.",
+        "name": "Your name for it.",
+        "same_foil": (
+            "Sections with the same number share their foils: they are painted one after the other and rinsed together."
+        ),
+    }
+    apply_min: float
+    bowls: int
+    develop_min: float
+    foils: int | None
+    longest_min: float
+    name: str
+    same_foil: int | None
 
 
 @dataclass(frozen=True)
@@ -169,6 +193,7 @@ class DayPlan(Record):
         "proposed": "The sections in the best order.",
         "proposed_why_not": "Why there is no best order.",
         "rules": "What the order keeps to.",
+        "work": "The sections as work on the clock, in the order of this sheet.",
     }
     after_rinse: Timeline | None
     after_rinse_why_not: str | None
@@ -184,3 +209,4 @@ class DayPlan(Record):
     proposed: Timeline | None
     proposed_why_not: str | None
     rules: tuple[OrderedBy, ...]
+    work: tuple[SectionWork, ...]

@@ -8,9 +8,9 @@ use crate::{error::raise, sequence::Sequence};
 use foilwork::day;
 use pyo3::prelude::*;
 
-type Work = (Vec<day::SectionWork>, Vec<day::Before>, day::Floor);
+pub(super) type Work = (Vec<day::SectionWork>, Vec<day::Before>, day::Floor);
 
-fn core(work: &[SectionWork], before: Option<Sequence<Before>>, floor: Option<Floor>) -> PyResult<Work> {
+pub(super) fn core(work: &[SectionWork], before: Option<Sequence<Before>>, floor: Option<Floor>) -> PyResult<Work> {
     let before = before.map(|before| before.0).unwrap_or_default();
     Ok((
         work.iter().map(SectionWork::core).collect::<PyResult<_>>()?,

@@ -3,7 +3,10 @@
 mod arrange;
 mod share;
 mod timeline;
+mod underway;
 mod work;
+
+pub use timeline::Timeline;
 
 crate::room::room! {
     /// The day at the chair: who does what when, in which order, and when the guest can leave.
@@ -11,6 +14,7 @@ crate::room::room! {
         arrange { arrange, in_this_order }
         share { GuestOnFloor, SharedFloor, share_floor }
         timeline { FoilGroup, Piece, SectionTimes, Timeline }
+        underway { OnHair, RestOfDay, go_on }
         work { Before, Floor, SectionWork }
     }
 }

@@ -2,6 +2,7 @@
 
 mod log;
 mod looked;
+mod rest;
 mod whole;
 
 crate::room::room! {
@@ -9,6 +10,7 @@ crate::room::room! {
     record {
         log { LogEntry, LogProblem, ServiceLog, log_line, read_log }
         looked { AfterLevel, LevelsSeen, after_levels, levels_seen }
+        rest { RestOfService, rest_of_service }
         whole { Evenness, Instruction, PlannedActual, Record, instructions, record_of }
     }
 }

@@ -7,7 +7,8 @@ use std::path::PathBuf;
     after_help = "Units: minutes from the first work on the guest. The table salon of the file says what the salon has.\n\
     Several files: the guests share people and basins of the first.\n\
     Example: foilwork day examples/soft-gradient.toml\n\
-    Example: foilwork day examples/soft-gradient.toml --people 2 --svg --output day.svg"
+    Example: foilwork day examples/soft-gradient.toml --people 2 --svg --output day.svg\n\
+    Example: foilwork day examples/soft-gradient.toml --log examples/soft-gradient.jsonl"
 )]
 pub(crate) struct DayArgs {
     /// Service files, TOML or JSON (told by what is in them); `-` reads the standard input
@@ -19,6 +20,9 @@ pub(crate) struct DayArgs {
     /// Basins, instead of those of the file
     #[arg(long, value_name = "BASINS", value_parser = clap::value_parser!(u32).range(1..=20))]
     pub(crate) basins: Option<u32>,
+    /// The log of the service, written by the command note: what is left from there
+    #[arg(long, value_name = "FILE", conflicts_with = "svg")]
+    pub(crate) log: Option<PathBuf>,
     /// The timeline as a picture (SVG)
     #[arg(long, conflicts_with = "json")]
     pub(crate) svg: bool,

@@ -26,6 +26,8 @@ const BOOKED_IN_MIN: f64 = 15.0;
 pub struct DayPlan {
     /// Hands, basins and the small work.
     pub floor: Floor,
+    /// The sections as work on the clock, in the order of this sheet.
+    pub work: Vec<SectionWork>,
     /// What the order keeps to.
     pub rules: Vec<OrderedBy>,
     /// Rules of the house that were left out, for they clash with what the service says.
@@ -126,6 +128,7 @@ impl DayPlan {
         Some(Self {
             floor,
             rules: kept.iter().map(ordered).collect(),
+            work,
             left_out,
             as_planned,
             as_planned_why_not,
@@ -139,6 +142,19 @@ impl DayPlan {
             appointment: finish.map(booked),
             finish,
         })
+    }
+}
+
+impl DayPlan {
+    /// The rules as [`arrange`] takes them, by the places of the work.
+    #[must_use]
+    pub fn before(&self) -> Vec<Before> {
+        let place = |name: &str| self.work.iter().position(|one| one.name == name);
+        let one = |rule: &OrderedBy| {
+            let until = if rule.rinsed { crate::day::Until::Rinsed } else { crate::day::Until::Applied };
+            Some(Before { first: place(&rule.first)?, then: place(&rule.then)?, until, rule: rule.rule })
+        };
+        self.rules.iter().filter_map(one).collect()
     }
 }
 

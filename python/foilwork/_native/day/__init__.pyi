@@ -3,6 +3,7 @@
 from foilwork._native.day._arrange import *
 from foilwork._native.day._share import *
 from foilwork._native.day._timeline import *
+from foilwork._native.day._underway import *
 from foilwork._native.day._work import *
 
 __all__ = [
@@ -10,12 +11,15 @@ __all__ = [
     "Floor",
     "FoilGroup",
     "GuestOnFloor",
+    "OnHair",
     "Piece",
+    "RestOfDay",
     "SectionTimes",
     "SectionWork",
     "SharedFloor",
     "Timeline",
     "arrange",
+    "go_on",
     "in_this_order",
     "share_floor",
 ]

@@ -17,8 +17,9 @@ def arrange(
 ) -> Timeline:
     """Find the order of the work with the earliest finish.
 
-    With one pair of hands and up to twelve sections a proof is tried, and found for about eight within a second; otherwise
-    it is the best that a search finds, and ``proven`` says so, with a bound beside it that nothing can beat. Hands never put off what they could begin, except to rinse first.
+    With one pair of hands the finish is proven where that takes no longer than ``effort`` allows: a handful of sections
+    quickly, about twelve thoroughly. Otherwise it is the best that a search finds, with a bound beside it that nothing can
+    beat; ``proven`` says which. Hands never put off what they could begin, except to rinse first.
 
     Args:
         work: the sections.

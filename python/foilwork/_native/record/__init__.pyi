@@ -2,6 +2,7 @@
 
 from foilwork._native.record._log import *
 from foilwork._native.record._looked import *
+from foilwork._native.record._rest import *
 from foilwork._native.record._whole import *
 
 __all__ = [
@@ -11,9 +12,11 @@ __all__ = [
     "LogProblem",
     "PlannedActual",
     "Record",
+    "RestOfService",
     "ServiceLog",
     "instructions",
     "log_line",
     "read_log",
     "record",
+    "rest_of_service",
 ]

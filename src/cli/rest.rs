@@ -1,0 +1,81 @@
+//! `foilwork day --log`: what is left of a service from where its log stands.
+
+use super::{BLOCKED, Outcome, Refusal, args::DayArgs, input, output, plan::Loaded};
+use crate::{
+    finding::Verdict,
+    record::{AfterLevel, RestOfService, after_levels, levels_seen, read_log, replay, rest_of_service},
+    service::{Plan, ServiceFile},
+    sheet,
+    text::{Sheet, amount},
+};
+use std::path::Path;
+
+pub(super) fn run(args: &DayArgs, log: &Path) -> Outcome {
+    let [file] = args.files.as_slice() else {
+        return Err(Refusal("--log: one log belongs to one guest: name one file".to_owned()));
+    };
+    let change = |file: &mut ServiceFile| {
+        file.salon.people = args.people.or(file.salon.people);
+        file.salon.basins = args.basins.or(file.salon.basins);
+    };
+    let log = read_log(&input::read_grown(log)?);
+    let so_far = replay(&log.entries);
+    let loaded = Loaded::read(file)?;
+    let before = loaded.plan(&[], change)?;
+    let seen = levels_seen(&before, &so_far);
+    let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, change)? };
+    let levels = after_levels(&moved, &so_far);
+    let found = rest_of_service(&moved, &so_far, &levels);
+    let stops = found.timeline.is_none() || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
+    let mut left_out = seen.left_out;
+    left_out.extend(log.problems.iter().map(ToString::to_string));
+    let text = if args.report.json { output::json(&found)? } else { told(&moved, &found, &levels, &left_out) };
+    output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
+}
+
+fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel], left_out: &[String]) -> String {
+    let mut sheet = Sheet::default();
+    sheet.title(&format!("FROM MINUTE {} ON  {}", amount(found.now, 0), plan.title));
+    for what in left_out {
+        sheet.paragraph(&format!("Left out: {what}."), 2);
+    }
+    for one in &found.instructions {
+        let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();
+        sheet.paragraph(&format!("[{}] {section}{} [{}]", one.verdict, one.text, one.basis), 7);
+    }
+    for one in levels {
+        let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
+        let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
+        sheet.paragraph(&text, 2);
+    }
+    for one in &found.at_once {
+        sheet.paragraph(&format!("*** RINSE NOW: {one} ***"), 4);
+    }
+    for one in &found.overdue {
+        sheet.paragraph(&format!("*** OVERDUE: {one} cannot be rinsed within its longest time: rinse it first ***"), 4);
+    }
+    let Some(timeline) = &found.timeline else {
+        sheet.paragraph(&format!("No order: {}.", found.why_not.as_deref().unwrap_or("unknown")), 0);
+        return sheet.finish();
+    };
+    sheet.heading("What is left, in minutes of the log");
+    if timeline.sections.is_empty() {
+        sheet.line("All is rinsed.");
+        return sheet.finish();
+    }
+    sheet::day_times(&mut sheet, timeline);
+    sheet.blank();
+    let proof = if timeline.proven {
+        "the earliest there is".to_owned()
+    } else {
+        format!("the best found; nothing beats minute {}", amount(timeline.bound, 0))
+    };
+    let text = format!(
+        "All rinsed at minute {} ({proof}). Rinse a strand when it is there, not when the clock says so.",
+        amount(timeline.finish, 0)
+    );
+    sheet.paragraph(&text, 0);
+    sheet.heading("Piece by piece");
+    sheet::day_pieces(&mut sheet, timeline);
+    sheet.finish()
+}
