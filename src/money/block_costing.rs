@@ -105,7 +105,9 @@ fn work(
     grows: impl Fn(f64, f64, f64) -> bool,
 ) {
     let [prices, packs, used, wasted, consumables, hands_on, chair] = rows;
-    let [products, labours, overheads, costs] = out;
+    // Arrays of its own, which overlap nothing: else no row could be read before the one above it is written.
+    let (mut found, mut holds) = ([[0.0; BLOCK]; 4], [false; BLOCK]);
+    let [products, labours, overheads, costs] = &mut found;
     for row in 0..BLOCK {
         let at = |column: &[f64; BLOCK]| column.get(row).copied().unwrap_or(f64::NAN);
         let (price, extra) = (at(prices), at(consumables));
@@ -130,8 +132,9 @@ fn work(
         set(labours, labour);
         set(overheads, overhead);
         set(costs, product + extra + labour + overhead);
-        if let Some(slot) = good.get_mut(row) {
+        if let Some(slot) = holds.get_mut(row) {
             *slot = fits & product_fits & labour_fits & overhead_fits;
         }
     }
+    (*out, *good) = (found, holds);
 }

@@ -146,7 +146,7 @@ class Plan:
             >>> "I back: L* 49 (39 to 60); nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
             True
         """
-    def consult(self) -> planned.Consultation:
+    def consult(self) -> planned.ConsultationPlan:
         """From consultation to decision: whether to go on and who has to agree, what each result of a test changes, the visits on
         the calendar, what else was considered, and what is agreed with the guest.
 
