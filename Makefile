@@ -42,9 +42,9 @@ bench: python
 	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet --release
 	@set -e; for script in benches/python/$(or $(ROOM),*).py; do if [ -e "$$script" ]; then .venv/bin/python "$$script"; fi; done
 
-# Hostile texts for every reader and for all that is made of a plan, and commands killed while they write: `make fuzz TRIALS=1000`.
+# Hostile texts for every reader and for all that is made of a plan, and commands killed while they write: `make fuzz TRIALS=2000`.
 fuzz:
-	FOILWORK_TRIALS=$(or $(TRIALS),20000) cargo test --release --features cli --test integration -- hostile faults:: --nocapture
+	FOILWORK_TRIALS=$(or $(TRIALS),2000) cargo test --release --features cli --test integration -- hostile faults:: --nocapture
 
 format:
 	@.ci/environment .venv
