@@ -41,10 +41,10 @@ pub struct RestOfService {
 /// let plan = plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?)?;
 /// let log = read_log(
 ///     "{\"format\":1,\"at_min\":3,\"what\":\"begun\",\"section\":\"nape\"}
-/// {\"format\":1,\"at_min\":30,\"what\":\"applied\",\"section\":\"nape\"}",
+/// {\"format\":1,\"at_min\":24,\"what\":\"applied\",\"section\":\"nape\"}",
 /// );
 /// let rest = rest_of_service(&plan, &replay(&log.entries), &[]);
-/// assert_eq!(rest.timeline.ok_or("it goes on")?.pieces[0].from.min(), 30.0);
+/// assert_eq!(rest.timeline.ok_or("it goes on")?.pieces[0].from.min(), 24.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]

@@ -43,10 +43,10 @@ answer! {
 /// Examples:
 ///     >>> from foilwork import plan_file
 ///     >>> from foilwork.record import LogEntry, rest_of_service
-///     >>> entries = [LogEntry("begun", at_min=3, section="nape"), LogEntry("applied", at_min=30, section="nape")]
+///     >>> entries = [LogEntry("begun", at_min=3, section="nape"), LogEntry("applied", at_min=24, section="nape")]
 ///     >>> rest = rest_of_service(plan_file("examples/soft-gradient.toml"), entries)
 ///     >>> rest.timeline.pieces[0].kind, rest.timeline.pieces[0].from_min
-///     ('mix', 30.0)
+///     ('mix', 24.0)
 #[pyfunction]
 pub fn rest_of_service(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResult<RestOfService> {
     let (plan, so_far) = (plan.get().core(), so_far(&entries.0)?);

@@ -54,8 +54,8 @@ def rest_of_service(plan: Plan, entries: Iterable[LogEntry]) -> RestOfService:
     Examples:
         >>> from foilwork import plan_file
         >>> from foilwork.record import LogEntry, rest_of_service
-        >>> entries = [LogEntry("begun", at_min=3, section="nape"), LogEntry("applied", at_min=30, section="nape")]
+        >>> entries = [LogEntry("begun", at_min=3, section="nape"), LogEntry("applied", at_min=24, section="nape")]
         >>> rest = rest_of_service(plan_file("examples/soft-gradient.toml"), entries)
         >>> rest.timeline.pieces[0].kind, rest.timeline.pieces[0].from_min
-        ('mix', 30.0)
+        ('mix', 24.0)
     """
