@@ -74,6 +74,7 @@
 //! | [`service`], [`sheet`], [`chart`], [`page`] | the plan of a service; the plan as something to look at; pictures; pages |
 //! | [`teach`] | worksheets |
 //! | [`record`] | what happened, noted line by line and held against the plan |
+//! | [`history`] | what is kept of many services: summed up, learned from, forgotten |
 //! | [`mod@column`] | the same functions over slices |
 //!
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
@@ -91,6 +92,7 @@ pub mod docs;
 pub mod finding;
 pub mod hair;
 pub mod head;
+pub mod history;
 pub mod lift;
 pub mod limits;
 pub mod mix;

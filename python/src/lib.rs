@@ -15,6 +15,7 @@ mod figures;
 mod finding;
 mod hair;
 mod head;
+mod history;
 mod layout;
 mod lift;
 mod limits;
@@ -49,8 +50,8 @@ mod _native {
     #[pymodule_export]
     use super::{
         business::business, chart::chart, colour::colour, day::day, finding::finding, hair::hair, head::head,
-        lift::lift, limits::limits, mix::mix, money::money, peroxide::peroxide, record::record, service::service,
-        shop::shop, source::source, teach::teach, toner::toner,
+        history::history, lift::lift, limits::limits, mix::mix, money::money, peroxide::peroxide, record::record,
+        service::service, shop::shop, source::source, teach::teach, toner::toner,
     };
 
     #[pymodule_init]

@@ -15,6 +15,12 @@ pub fn plain<'py>(py: Python<'py>, data: &impl Serialize) -> PyResult<Bound<'py,
     py.import("json")?.call_method1("loads", (json,))
 }
 
+/// Data of the core as objects of a class of `foilwork.planned`.
+pub fn objects<'py>(py: Python<'py>, kind: &str, data: &impl Serialize) -> PyResult<Bound<'py, PyAny>> {
+    let kind = py.import("foilwork.planned")?.getattr(kind)?;
+    py.import("foilwork._record")?.getattr("built")?.call1((kind, plain(py, data)?))
+}
+
 /// A mapping as the data of a file: dates as text, exact decimals too; a number that no JSON holds is refused by name.
 pub fn data_of(value: &Bound<'_, PyAny>) -> PyResult<Value> {
     if value.is_none() {

@@ -17,6 +17,7 @@ from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 SCHEMA = ROOT / "examples" / "plan.schema.json"
+HISTORY = ROOT / "examples" / "history.schema.json"
 PACKAGE = ROOT / "python" / "foilwork"
 GETTERS = ROOT / "python" / "src" / "service" / "plan.rs"
 STUB = PACKAGE / "_native" / "service" / "_plan.pyi"
@@ -56,11 +57,14 @@ FILES = {
     "stock": ("What a plan takes from the shelf", ("stock",)),
     "money": ("Cost and price in a plan", ("money", "booking")),
     "consultation": ("A consultation, come to its decision", ("consulted",)),
+    "history": ("What is kept of services, and what it teaches", ()),
     "notes": ("What a plan says beside its numbers", ("cautions", "defaults", "not_computed", "stated_not_used")),
 }
 
 # What is made of a plan, not a part of it: the class, and its file.
 BESIDE = {"ConsultationPlan": "consultation"}
+# What is made of records of many services.
+BESIDE |= dict.fromkeys(["KeptRecord", "Summary", "Lessons", "Rebooking", "HomeCare"], "history")
 
 # Where a class stands that is imported by name.
 HOMES = {
@@ -73,7 +77,16 @@ HOMES = {
     "Record": "foilwork._record",
 }
 
-DEFINITIONS: dict[str, Any] = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]
+
+
+def definitions() -> dict[str, Any]:
+    """Of a plan and of what is made of records."""
+    plan, history = (json.loads(path.read_text(encoding="utf-8")) for path in (SCHEMA, HISTORY))
+    kept = {key: value for key, value in history.items() if key != "$defs"}
+    return {**plan["$defs"], **history["$defs"], "KeptRecord": kept}
+
+
+DEFINITIONS: dict[str, Any] = definitions()
 SCALARS = {"string": "str", "boolean": "bool", "integer": "int", "number": "float", "null": "None"}
 # Classes that foilwork has in a room already.
 KNOWN = {"Citation", "Finding", "Money", "Reason"}
@@ -303,7 +316,8 @@ def main() -> int:
     parser = argparse.ArgumentParser(description="Write the classes of a plan from its schema.")
     parser.add_argument("--check", action="store_true", help="change nothing; status 1 when they are not current")
     arguments = parser.parse_args()
-    for path, text in written(json.loads(SCHEMA.read_text(encoding="utf-8"))).items():
+    schema = {**json.loads(SCHEMA.read_text(encoding="utf-8")), "$defs": DEFINITIONS}
+    for path, text in written(schema).items():
         if not arguments.check:
             path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8")

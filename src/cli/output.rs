@@ -25,7 +25,7 @@ pub(super) fn deliver(text: String, status: u8, output: &OutputArgs) -> Outcome 
 
 /// Writes the text into a file.
 pub(super) fn write(path: &Path, text: &str) -> Result<(), Refusal> {
-    replace(path, text).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))
+    replace(path, text.as_bytes()).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))
 }
 
 /// Prints or writes the data as JSON, or else the text made of it.

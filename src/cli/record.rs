@@ -1,8 +1,9 @@
-use super::{BLOCKED, Outcome, args::RecordArgs, input, output, plan::Loaded};
+use super::{BLOCKED, Outcome, Refusal, append::append, args::RecordArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
+    history::{HomeCare, Rebooking, home_care, keep, rebooking, record_line},
     record::{self, AfterLevel, Record, after_levels, levels_seen, read_log, replay},
-    text::{Sheet, amount, list, number},
+    text::{Sheet, amount, list, number, range},
 };
 
 /// `foilwork record`: what happened beside what was planned.
@@ -13,12 +14,21 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     // A forecast that the levels of this service have moved is no forecast of it.
     let before = loaded.plan(&[], |_| ())?;
     let mut found = record::record(&before, &so_far);
+    if let Some(path) = &args.keep {
+        let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", path.display()));
+        append(path, "", &record_line(&keep(&before, &so_far))).map_err(failed)?;
+    }
+    let (back, care) = (rebooking(&before), home_care(&before, &so_far));
     let seen = levels_seen(&before, &so_far);
     found.left_out.extend(seen.left_out);
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
-    let text = if args.report.json { output::json(&found)? } else { told(&found, &after_levels(&moved, &so_far)) };
+    let text = if args.report.json {
+        output::json(&found)?
+    } else {
+        told(&found, &after_levels(&moved, &so_far)) + &after(back.as_ref(), &care)
+    };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
@@ -53,6 +63,26 @@ fn told(found: &Record, levels: &[AfterLevel]) -> String {
     sheet.heading("To repeat it");
     for line in &found.to_repeat {
         sheet.paragraph(line, 2);
+    }
+    sheet.finish()
+}
+
+/// What follows the service: care at home, and when to come back.
+fn after(back: Option<&Rebooking>, care: &HomeCare) -> String {
+    let mut sheet = Sheet::default();
+    sheet.heading("At home");
+    sheet.paragraph(&format!("Condition: {}.", care.condition), 2);
+    for one in &care.advice {
+        sheet.paragraph(&format!("{} ({}) [{}]", one.text, one.why, one.basis), 2);
+    }
+    if let Some(back) = back {
+        sheet.heading("To come back");
+        let weeks = range(&back.after, 0);
+        let text = format!(
+            "Regrowth shows after {weeks} weeks: about {}, {} at the earliest; {} [{}]",
+            back.usual, back.earliest, back.why, back.basis
+        );
+        sheet.paragraph(&text, 2);
     }
     sheet.finish()
 }

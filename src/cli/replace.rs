@@ -20,9 +20,9 @@ const STALE: Duration = Duration::from_secs(3_600);
 ///
 /// A regular file is written beside the old one and renamed over it, with the permissions of the old one; a link is
 /// followed. A device or a pipe is written into. A file that this command has read, or that is read-only, is refused.
-pub(super) fn replace(path: &Path, text: &str) -> Result<(), String> {
+pub(super) fn replace(path: &Path, text: &[u8]) -> Result<(), String> {
     let mut pending = Pending::of(path)?;
-    pending.place.file_mut().write_all(text.as_bytes()).map_err(words)?;
+    pending.place.file_mut().write_all(text).map_err(words)?;
     pending.end()
 }
 

@@ -1,7 +1,7 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, choose, consult, convert, cost, day, dilute, fill, foils, hair, head, input, level, lift,
+    blend, business, chart, choose, consult, convert, cost, day, dilute, fill, foils, forget, hair, head, history, input, level, lift,
     limits, note, plan, price, record, scale, schema, sources, start, strand_test, swatch, table, titrate, toner,
     worksheet,
 };
@@ -53,6 +53,8 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Day(args) => day::run(args),
         Command::Note(args) => note::run(args),
         Command::Record(args) => record::run(args),
+        Command::History(args) => history::run(args),
+        Command::Forget(args) => forget::run(args),
         Command::Level(args) => level::run(args),
         Command::Lift(args) => lift::run(args),
         Command::StrandTest(args) => strand_test::run(args),

@@ -34,6 +34,7 @@ mod request;
 pub mod shape;
 mod starter;
 
+pub(crate) use consult::later;
 pub use consult::{
     AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, ConsultationPlan, DatedVisit, Decision, Go,
     TestEffect, TestKind, consult, dated_visits, decide,

@@ -30,6 +30,32 @@ pub fn cell(text: &str) -> Cow<'_, str> {
     if out.len() == text.len() { Cow::Borrowed(text) } else { Cow::Owned(out) }
 }
 
+/// The text of a guarded cell: without the apostrophes that [`cell`] puts before signs from which a spreadsheet would calculate.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::text::{cell, from_cell};
+///
+/// for text in ["=1+1", "mist;=1+1", "J9-mist, 1 + 1 = 2", "it's"] {
+///     assert_eq!(from_cell(&cell(text)), text);
+/// }
+/// ```
+#[must_use]
+pub fn from_cell(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut begins = true;
+    let mut characters = text.chars().peekable();
+    while let Some(character) = characters.next() {
+        if begins && character == '\'' && characters.peek().copied().is_some_and(is_calculated) {
+            continue;
+        }
+        out.push(character);
+        begins = matches!(character, ';' | ',' | '\t' | '\r' | '\n') || (begins && matches!(character, ' ' | '"'));
+    }
+    out
+}
+
 /// The signs that begin a formula, in full width too, and the two that some spreadsheets drop before they look.
 const fn is_calculated(character: char) -> bool {
     matches!(character, '=' | '+' | '-' | '@' | '\t' | '\r' | '\u{ff1d}' | '\u{ff0b}' | '\u{ff0d}' | '\u{ff20}')

@@ -12,7 +12,7 @@
 //!
 //! # Pages
 //!
-//! [`escaped`] (for HTML), [`cell`] (for a table that a spreadsheet opens), [`wrapped`] and [`Sheet`] (80 columns).
+//! [`escaped`] (for HTML), [`cell`] (for a table that a spreadsheet opens; [`from_cell`] takes it back), [`wrapped`] and [`Sheet`] (80 columns).
 //!
 //! # Places
 //!
@@ -27,7 +27,7 @@ mod range;
 mod sheet;
 mod words;
 
-pub use cell::cell;
+pub use cell::{cell, from_cell};
 pub use html::escaped;
 pub use inert::{inert, is_active, is_shown, shortened};
 pub use number::{number, significant};

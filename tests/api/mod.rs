@@ -10,6 +10,7 @@ mod example_program;
 mod finding;
 mod hair;
 mod head;
+mod history;
 mod lift;
 mod limits;
 mod mix;

@@ -11,18 +11,7 @@ from typing import TYPE_CHECKING
 
 from foilwork._native.finding import Finding
 from foilwork._record import Record
-from foilwork.planned.bowls import (
-    Bowl,
-    BowlCard,
-    CardClock,
-    CardMinutes,
-    ChairTime,
-    FirstPart,
-    FirstStep,
-    Mix,
-    Step,
-    WeighedPart,
-)
+from foilwork.planned.bowls import Bowl, BowlCard, CardClock, CardMinutes, ChairTime, Mix, Step, WeighedPart
 from foilwork.planned.colour import (
     Contrast,
     Difference,
@@ -56,26 +45,42 @@ from foilwork.planned.consultation import (
     WishHeld,
     WishSection,
 )
-from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, SectionWork, Timeline
+from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, Timeline
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
+    ClassDecision,
     HeadLook,
     HeadPlan,
     HeadReading,
     InPlace,
-    Meeting,
-    MeetingShade,
+    Lowlights,
     PartReading,
     Region,
     RegionFoils,
     RegionLook,
-    RootShadowPlan,
-    ShadowLength,
-    ShadowStep,
+    Rejected,
+    RejectedTechnique,
+    SectionPlan,
+    TechniqueDecision,
     Template,
-    ZoneHair,
     ZoneLook,
+)
+from foilwork.planned.history import (
+    CareAdvice,
+    DemandLesson,
+    FoilLesson,
+    HomeCare,
+    KeptMixture,
+    KeptPart,
+    KeptRecord,
+    KeptSection,
+    Learned,
+    Lessons,
+    Rebooking,
+    Summary,
+    Takings,
+    WasteTrend,
 )
 from foilwork.planned.lift import (
     ChosenStrength,
@@ -89,29 +94,8 @@ from foilwork.planned.lift import (
     TogetherSection,
     Visit,
 )
-from foilwork.planned.money import (
-    Booking,
-    CostLineWithShare,
-    CostTable,
-    LeftOut,
-    MoneyPlan,
-    PriceAt,
-    PricedBy,
-    PriceRange,
-    SetPrice,
-    TaxedPrice,
-)
+from foilwork.planned.money import CostLineWithShare, CostTable, LeftOut, MoneyPlan, SetPrice, TaxedPrice
 from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
-from foilwork.planned.sections import (
-    ClassDecision,
-    CountedPanels,
-    EndsPlan,
-    Lowlights,
-    Rejected,
-    RejectedTechnique,
-    SectionPlan,
-    TechniqueDecision,
-)
 from foilwork.planned.stock import ConsumableLine, StockLine, StockPlan, Substitute
 
 if TYPE_CHECKING:
@@ -124,11 +108,11 @@ __all__ = [
     "Alternative",
     "Band",
     "BandedStrand",
-    "Booking",
     "Bowl",
     "BowlCard",
     "CardClock",
     "CardMinutes",
+    "CareAdvice",
     "Caution",
     "ChairTime",
     "Change",
@@ -141,32 +125,35 @@ __all__ = [
     "Contrast",
     "CostLineWithShare",
     "CostTable",
-    "CountedPanels",
     "DatedVisit",
     "DayPlan",
     "Decision",
     "DefaultUsed",
+    "DemandLesson",
     "Difference",
-    "EndsPlan",
     "Existing",
     "ExpectedLook",
     "Factor",
-    "FirstPart",
-    "FirstStep",
     "Floor",
     "FoilGroup",
+    "FoilLesson",
     "Habits",
     "Hair",
     "HeadLook",
     "HeadPlan",
     "HeadReading",
     "HistoryGap",
+    "HomeCare",
     "InPlace",
+    "KeptMixture",
+    "KeptPart",
+    "KeptRecord",
+    "KeptSection",
+    "Learned",
     "LeftOut",
+    "Lessons",
     "LevelRule",
     "Lowlights",
-    "Meeting",
-    "MeetingShade",
     "Mix",
     "MoneyPlan",
     "NaturalShadeDose",
@@ -179,34 +166,30 @@ __all__ = [
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
-    "PriceAt",
-    "PriceRange",
-    "PricedBy",
+    "Rebooking",
     "Region",
     "RegionFoils",
     "RegionLook",
     "Rejected",
     "RejectedStrength",
     "RejectedTechnique",
-    "RootShadowPlan",
     "SectionColour",
     "SectionLift",
     "SectionLook",
     "SectionNeutralising",
     "SectionPlan",
     "SectionTimes",
-    "SectionWork",
     "SeenNow",
     "SetPrice",
-    "ShadowLength",
-    "ShadowStep",
     "Sourced",
     "StatedNotUsed",
     "Step",
     "StockLine",
     "StockPlan",
     "Substitute",
+    "Summary",
     "Swatch",
+    "Takings",
     "TaxedPrice",
     "TechniqueDecision",
     "Template",
@@ -220,10 +203,10 @@ __all__ = [
     "TonerPart",
     "UnderlyingPigment",
     "Visit",
+    "WasteTrend",
     "WeighedPart",
     "WishHeld",
     "WishSection",
-    "ZoneHair",
     "ZoneLook",
 ]
 
@@ -234,7 +217,6 @@ class PlanData(Record):
 
     __slots__ = {
         "blocked": "Whether any finding says stop: then do not begin.",
-        "booking": "What to book it as, and what the price list says for it.",
         "cautions": "Cautions for what is in the bowls.",
         "chair": "How long the chair is taken.",
         "colour": "What each section needs of colour.",
@@ -246,7 +228,6 @@ class PlanData(Record):
         "day": "Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.",
         "defaults": "Defaults that were used because the file did not say.",
         "findings": "Checks, the worst first.",
-        "first_steps": "Steps before the colour, planned or asked for; the planned ones come before the running order.",
         "foilwork": "Version of foilwork that made it.",
         "format": "Version of the form of this data.",
         "guest": "A code for the guest.",
@@ -269,7 +250,6 @@ class PlanData(Record):
         "together": "What makes those sections finish together, or why they do not.",
     }
     blocked: bool
-    booking: Booking
     cautions: tuple[Caution, ...]
     chair: ChairTime
     colour: tuple[SectionColour, ...]
@@ -279,7 +259,6 @@ class PlanData(Record):
     day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]
     findings: tuple[Finding, ...]
-    first_steps: tuple[FirstStep, ...]
     foilwork: str
     format: int
     guest: str | None

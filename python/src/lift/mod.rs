@@ -8,6 +8,8 @@ mod lightening;
 mod situation;
 mod watch;
 
+pub use book::StrandReading;
+
 crate::room::room! {
     /// Lightening against time: how light, how fast, how sure, and what a strand test teaches.
     lift {

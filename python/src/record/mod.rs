@@ -5,6 +5,8 @@ mod looked;
 mod rest;
 mod whole;
 
+pub use log::LogEntry;
+
 crate::room::room! {
     /// During the service and after: what is noted, what it says to do, and plan against what happened.
     record {

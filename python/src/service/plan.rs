@@ -3,7 +3,7 @@
 use super::{error::raise_problems, trail::TracedResult};
 use crate::{
     error::FoilworkError,
-    plain::{data_of, plain, read_grown, read_text},
+    plain::{data_of, objects, plain, read_grown, read_text},
     sequence::Sequence,
     shop::PyShop,
 };
@@ -14,7 +14,6 @@ use foilwork::{
     sheet,
 };
 use pyo3::{prelude::*, sync::PyOnceLock, types::PyString};
-use serde::Serialize;
 use std::{
     hash::{DefaultHasher, Hash, Hasher},
     path::{Path, PathBuf},
@@ -87,12 +86,6 @@ impl Plan {
 
 /// File, format, shop, strand book, levels seen.
 type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>);
-
-/// Data of the core as objects of a class of `foilwork.planned`.
-fn objects<'py>(py: Python<'py>, kind: &str, data: &impl Serialize) -> PyResult<Bound<'py, PyAny>> {
-    let kind = py.import("foilwork.planned")?.getattr(kind)?;
-    py.import("foilwork._record")?.getattr("built")?.call1((kind, plain(py, data)?))
-}
 
 /// The methods of a plan, with a getter for each of its parts.
 macro_rules! parts {

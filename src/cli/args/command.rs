@@ -1,6 +1,6 @@
 use super::{
     BlendArgs, BusinessArgs, ChartArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs,
-    FoilsArgs, HairArgs, HeadArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs,
+    FoilsArgs, ForgetArgs, HairArgs, HeadArgs, HistoryArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs, PriceArgs, RecordArgs,
     ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs, TitrateArgs, TonerArgs,
     WorksheetArgs,
 };
@@ -28,7 +28,7 @@ pub(crate) enum Command {
     Plan(PlanArgs),
     /// Decide whether to go on: reasons, who agrees, what each test changes, visits, alternatives
     Consult(ConsultArgs),
-    /// Print the JSON Schema of a service file, a shop file or a plan
+    /// Print the JSON Schema of a service file, a shop file, a plan or a kept record
     #[command(after_help = "Units: every field of a file carries its unit in its name, such as `mix_g`.")]
     Schema(SchemaArgs),
     /// Put a peroxide strength into every unit
@@ -59,6 +59,10 @@ pub(crate) enum Command {
     Note(NoteArgs),
     /// Put what happened beside the plan: grams, minutes, levels, and what repeats the result
     Record(RecordArgs),
+    /// Sum up many kept records: use, waste, time, margin, and what they teach
+    History(HistoryArgs),
+    /// Take the lines of a guest out of records and strand books
+    Forget(ForgetArgs),
     /// Work out lift, formula level, result and the warmth that shows
     Level(LevelArgs),
     /// Forecast lift against time, with bounds; learns from strand tests

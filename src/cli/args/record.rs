@@ -65,6 +65,9 @@ pub(crate) struct RecordArgs {
     pub(crate) file: PathBuf,
     /// Its log, written by the command note
     pub(crate) log: PathBuf,
+    /// Keep it: append what is kept of the service to this file of records
+    #[arg(long, value_name = "FILE")]
+    pub(crate) keep: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
 }

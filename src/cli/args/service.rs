@@ -54,6 +54,12 @@ pub(crate) struct SchemaArgs {
     /// The schema of what `plan --json` prints
     #[arg(long, conflicts_with = "shop")]
     pub(crate) plan: bool,
+    /// The schema of a kept record, a line of what `record --keep` writes
+    #[arg(long, conflicts_with_all = ["shop", "plan"])]
+    pub(crate) record: bool,
+    /// The schema of what is made of records
+    #[arg(long, conflicts_with_all = ["shop", "plan", "record"])]
+    pub(crate) history: bool,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

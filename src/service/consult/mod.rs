@@ -15,5 +15,6 @@ pub use concern::Concern;
 pub use decision::{Consent, Decision, Go, decide};
 pub use make::{ConsultationPlan, consult};
 pub use price::AgreedPrice;
+pub(crate) use series::later;
 pub use series::{DatedVisit, dated_visits};
 pub use what_if::{TestEffect, TestKind};

@@ -79,7 +79,7 @@ fn longer(a: Weeks, b: Weeks) -> Weeks {
 
 /// So many weeks later, in whole days: a part of a day counts as the whole of it, so that no gap is cut short. A day that no
 /// calendar has is the last that it has.
-pub(in crate::service) fn later(day: Date, weeks: Weeks) -> Date {
+pub(crate) fn later(day: Date, weeks: Weeks) -> Date {
     let days = (weeks.weeks() * 7.0 - 1e-6).ceil().max(0.0);
     day.checked_add((days as i64).days()).unwrap_or(Date::MAX)
 }

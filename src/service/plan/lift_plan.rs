@@ -82,6 +82,10 @@ pub struct SectionLift {
     pub strain_index: Interval<f64>,
     /// What the strain rests on.
     pub strain_sources: [&'static Citation; 3],
+    /// The mix and the hair, as the law of lift takes them. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub situation: Situation,
     /// The levers that move the rates off those of the reference mix.
     pub levers: Vec<Factor>,
 }
@@ -279,6 +283,7 @@ impl Lit<'_, '_> {
             strain,
             strain_index: index,
             strain_sources: citations,
+            situation: self.situation,
             levers: levers.filter(off_reference).collect(),
         }
     }

@@ -50,6 +50,8 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("choose", "lightened", &["--from", "5", "--to", "7"]),
     ("choose", "white", &["--from", "5", "--to", "7"]),
     ("choose", "treats", &[]),
+    ("history", "", &["juniper_and_tide_records.jsonl"]),
+    ("forget", "", &["juniper_and_tide_records.jsonl", "--guest", "J-088", "--look"]),
     ("foils", "", &["--width", "8", "--height", "6", "--length", "30"]),
     ("foils", "gathered", &["--width", "8", "--height", "6", "--length", "30", "--girth", "9.5"]),
     ("level", "", &["--natural", "5", "--target", "8"]),

@@ -1,0 +1,56 @@
+//! Wrappers of `foilwork::history`: care at home, and when to come back.
+
+use crate::{plain::objects, record::LogEntry, sequence::Sequence, service::Plan};
+use foilwork::{history, record};
+use pyo3::prelude::*;
+
+/// When regrowth will show, from the start line of each section and the growth of this hair.
+///
+/// Args:
+///     plan: the plan.
+///
+/// Returns:
+///     A :class:`foilwork.planned.Rebooking`, or ``None`` where no section says where it starts.
+///
+/// Raises:
+///     FoilworkError: never for a plan that was made.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> from foilwork.history import rebooking
+///     >>> back = rebooking(plan_file("examples/soft-gradient.toml"))
+///     >>> back.section, back.usual
+///     ('crown', '2026-12-23')
+#[pyfunction]
+pub fn rebooking<'py>(py: Python<'py>, plan: &Bound<'py, Plan>) -> PyResult<Option<Bound<'py, PyAny>>> {
+    history::rebooking(plan.get().core()).map(|back| objects(py, "Rebooking", &back)).transpose()
+}
+
+/// What to mind at home, by what the hair went through; no product is named, and none of it says that anything is safe.
+///
+/// Args:
+///     plan: the plan.
+///     entries: the entries of its log.
+///
+/// Returns:
+///     A :class:`foilwork.planned.HomeCare`.
+///
+/// Raises:
+///     FoilworkError: never for entries that were made.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> from foilwork.history import home_care
+///     >>> from foilwork.record import LogEntry
+///     >>> poor = LogEntry("elasticity", at_min=50, section="nape", elasticity="poor")
+///     >>> home_care(plan_file("examples/soft-gradient.toml"), [poor]).elasticity
+///     'poor'
+#[pyfunction]
+pub fn home_care<'py>(
+    py: Python<'py>,
+    plan: &Bound<'py, Plan>,
+    entries: Sequence<LogEntry>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let entries = entries.0.iter().map(LogEntry::core).collect::<PyResult<Vec<_>>>()?;
+    objects(py, "HomeCare", &history::home_care(plan.get().core(), &record::replay(&entries)))
+}

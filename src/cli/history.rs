@@ -1,0 +1,149 @@
+//! `foilwork history`: many services summed up, and what they teach.
+
+use super::{Outcome, Refusal, args::HistoryArgs, output, read, records};
+use crate::{
+    history::{GroupBy, KeptRecord, Learned, Lessons, Summary, lessons, records_csv, strand_readings, summarise},
+    lift::strand_line,
+    text::{Sheet, count, number},
+};
+use serde::Serialize;
+
+/// What the command says as data.
+#[derive(Serialize)]
+struct Told<'t> {
+    records: usize,
+    summaries: &'t [Summary],
+    lessons: &'t Lessons,
+    left_out: &'t [String],
+}
+
+pub(super) fn run(args: &HistoryArgs) -> Outcome {
+    let by: GroupBy = read::option("--by", &args.by)?;
+    let (mut found, left_out) = records::read(&args.paths)?;
+    if let Some(guest) = &args.guest {
+        found.records.retain(|record| record.guest.as_deref() == Some(guest.trim()));
+    }
+    if found.records.is_empty() {
+        let why = left_out.first().map(|why| format!("; {why}")).unwrap_or_default();
+        return Err(Refusal(format!("no record is there (keep one with foilwork record --keep){why}")));
+    }
+    if let Some(path) = &args.strands {
+        let lines: String = strand_readings(&found.records).iter().map(|one| strand_line(Some(one))).collect();
+        output::write(path, &(strand_line(None) + &lines))?;
+    }
+    found.records.sort_by(|a, b| a.on.cmp(&b.on));
+    if args.csv {
+        return output::deliver(records_csv(&found.records), 0, &args.report.output);
+    }
+    let (summaries, lessons) = (summarise(&found.records, by), lessons(&found.records));
+    let data = Told { records: found.records.len(), summaries: &summaries, lessons: &lessons, left_out: &left_out };
+    output::report(&args.report, &data, || {
+        let mut sheet = Sheet::default();
+        sheet.title(&format!("HISTORY  {}", count(found.records.len(), "service", "services")));
+        left_out.iter().for_each(|why| sheet.paragraph(&format!("Left out: {why}."), 2));
+        if args.guest.is_some() {
+            guest(&mut sheet, &found.records);
+        }
+        summaries.iter().for_each(|one| summary(&mut sheet, one));
+        learned(&mut sheet, &lessons);
+        sheet.finish()
+    })
+}
+
+/// The services of a guest, as a consultation takes them.
+fn guest(sheet: &mut Sheet, records: &[KeptRecord]) {
+    sheet.heading("Earlier services, for the consultation of the next");
+    for record in records.iter().rev() {
+        for section in &record.section {
+            let parts: Vec<String> =
+                section.part.iter().map(|part| format!("{} g {}", number(part.mass_g, 1), part.product)).collect();
+            let min = section.on_hair_min.map(|min| format!(", {} min", number(min, 0))).unwrap_or_default();
+            let result =
+                section.result_level.map(|level| format!(", to level {}", number(level, 1))).unwrap_or_default();
+            let text = format!("{} {}: {}{min}{result}", record.on, section.name, parts.join(" + "));
+            sheet.paragraph(&text, 2);
+        }
+    }
+}
+
+fn summary(sheet: &mut Sheet, one: &Summary) {
+    sheet.heading(if one.of.is_empty() { "not stated" } else { &one.of });
+    let services = count(one.services, "service", "services");
+    let guests = count(one.guests, "guest", "guests");
+    let hours = number(one.chair_min / 60.0, 1);
+    sheet.paragraph(
+        &format!(
+            "{services} of {guests}; {hours} h in the chair as planned, {} min of putting on noted.",
+            number(one.applying_min, 0)
+        ),
+        0,
+    );
+    let waste = one.waste_percent.map_or_else(|| "unknown".to_owned(), |percent| format!("{} %", number(percent, 1)));
+    sheet.paragraph(
+        &format!("{} g weighed, {} g left over; waste {waste}.", number(one.weighed_g, 1), number(one.left_over_g, 1)),
+        0,
+    );
+    for takings in &one.money {
+        let margin = takings.margin_percent.map(|percent| format!(", margin {percent} %")).unwrap_or_default();
+        let text = format!(
+            "{} net for {}, cost {}, profit {}{margin}.",
+            takings.price,
+            count(takings.services, "service", "services"),
+            takings.cost,
+            takings.profit
+        );
+        sheet.paragraph(&text, 0);
+    }
+    let used = one.used.iter().take(12).map(|part| format!("{} {} g", part.product, number(part.mass_g, 1)));
+    let used: Vec<String> = used.collect();
+    if !used.is_empty() {
+        sheet.paragraph(&format!("Used: {}.", used.join(", ")), 2);
+    }
+    if one.incidents > 0 {
+        sheet.line(&format!("{} noted.", count(one.incidents, "reaction or accident", "reactions or accidents")));
+    }
+}
+
+fn learned(sheet: &mut Sheet, lessons: &Lessons) {
+    sheet.heading("What they teach");
+    for one in &lessons.demand {
+        let technique = one.technique.map_or_else(|| "all sections".to_owned(), |technique| technique.to_string());
+        sheet.paragraph(&format!("Grams used over grams expected, {technique}: {}", figure(&one.factor, 2)), 2);
+    }
+    for one in &lessons.foils {
+        let who = one.colourist.as_deref().unwrap_or("nobody named");
+        sheet.paragraph(&format!("Minutes for a foil, {who}: {}", figure(&one.min_per_foil, 2)), 2);
+    }
+    if let Some(waste) = &lessons.waste {
+        let change =
+            match (waste.change_percent_points, waste.change_low_percent_points, waste.change_high_percent_points) {
+                (Some(change), Some(low), Some(high)) => {
+                    format!("; {} points in 30 days ({} to {})", number(change, 1), number(low, 1), number(high, 1))
+                }
+                _ => String::new(),
+            };
+        sheet.paragraph(&format!("Waste: {}{change}.", waste.text), 2);
+    }
+    if let Some(weeks) = &lessons.weeks_between_visits {
+        sheet.paragraph(&format!("Weeks between two visits of a guest: {}", figure(weeks, 1)), 2);
+    }
+    if let Some(off) = lessons.level_off {
+        sheet.paragraph(&format!("Levels that came out less levels wanted, in the mean: {}.", number(off, 2)), 2);
+    }
+}
+
+/// A figure with how well it is known and where the next will lie.
+fn figure(of: &Learned, decimals: usize) -> String {
+    let mean = number(of.mean, decimals);
+    match (of.mean_low, of.mean_high, of.next_low, of.next_high) {
+        (Some(low), Some(high), Some(next_low), Some(next_high)) => format!(
+            "{mean} ({} to {}), the next {} to {}; {} noted.",
+            number(low, decimals),
+            number(high, decimals),
+            number(next_low, decimals),
+            number(next_high, decimals),
+            of.count
+        ),
+        _ => format!("{mean}, one noted: too few for an interval."),
+    }
+}

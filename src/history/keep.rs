@@ -1,0 +1,132 @@
+use super::{KeptMixture, KeptPart, KeptRecord, KeptSection, lines::FORMAT};
+use crate::{
+    colour::Level,
+    money::{CostKind, Money, Rounding},
+    quantity::{Duration, Mass},
+    record::{SectionSoFar, SoFar},
+    service::{Mix, Plan},
+};
+use rust_decimal::Decimal;
+
+/// What is kept of a service: its plan, and what the log says of it.
+///
+/// Of what was weighed the parts are those of the plan in their ratio. The cost of products is that of the grams weighed, where
+/// they were noted; wages and chair are as planned.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{history::keep, reader::Format, record::{read_log, replay}, service::plan_text};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let log = read_log(include_str!("../../examples/soft-gradient.jsonl"));
+/// let record = keep(&plan, &replay(&log.entries));
+/// assert_eq!((record.on.as_str(), record.guest.as_deref()), ("2026-11-25", Some("J-014")));
+/// assert_eq!(record.section[0].result_level, Some(8.5));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
+    let noted = |name: &str| so_far.sections.iter().find(|one| one.name == name);
+    let section = plan.mixes.iter().map(|mix| section(plan, mix, noted(&mix.name))).collect();
+    let money = plan.money.as_ref();
+    let amount = |money: Money| money.decimal().to_string();
+    KeptRecord {
+        format: FORMAT,
+        on: plan.start.earliest().date().to_string(),
+        title: plan.title.clone(),
+        guest: plan.guest.clone(),
+        colourist: plan.colourist.clone(),
+        service_class: Some(plan.head.service_class),
+        chair_min: Some(plan.chair.total.min()),
+        currency: money.map(|money| money.cost.total().currency().code().to_owned()),
+        cost: money.and_then(|_| cost(plan, so_far)).map(amount),
+        price: money.and_then(|money| money.price.as_ref()).map(|set| amount(set.price)),
+        section,
+        incident: so_far.incidents.iter().take(100).map(|(_, note)| short(note)).collect(),
+    }
+}
+
+/// A text as long as a record holds.
+fn short(text: &str) -> String {
+    let text = crate::text::inert(text);
+    text.chars().map(|c| if c.is_control() { ' ' } else { c }).take(200).collect()
+}
+
+fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
+    let of_head = plan.head.sections.iter().find(|one| one.section == mix.name);
+    let step = plan.order.iter().find(|step| step.name == mix.name);
+    let lift = plan.lift.iter().find(|lift| lift.section == mix.name);
+    let weighed = noted.and_then(|one| one.weighed);
+    let between = |from: Option<Duration>, to: Option<Duration>| Some((to?.min() - from?.min()).max(0.0));
+    KeptSection {
+        name: mix.name.clone(),
+        technique: of_head.map(|one| one.technique),
+        foils: of_head.and_then(|one| one.foils).map(|foils| foils.best()),
+        expected_g: of_head.and_then(|one| one.takes).map(|takes| takes.best().g()),
+        planned_g: Some(mix.made().g()),
+        weighed_g: weighed.map(Mass::g),
+        left_over_g: noted.and_then(|one| one.left_over).map(Mass::g),
+        planned_apply_min: step.map(|step| step.applied.min() - step.begin.min()),
+        apply_min: noted.and_then(|one| between(one.begun, one.applied)),
+        on_hair_min: noted.and_then(|one| between(one.begun, one.rinsed)),
+        from_level: lift.map(|lift| lift.from_level.best().number()),
+        target_level: lift.map(|lift| lift.target_level.number()),
+        result_level: noted.and_then(|one| one.result).map(Level::number),
+        tone: noted.and_then(|one| one.tone.as_deref()).map(short),
+        elasticity: noted.and_then(|one| one.elasticity),
+        part: parts(mix, weighed),
+        mixture: lift.map(|lift| {
+            let [low, best, high] = lift.situation.on_hair.to_array().map(|strength| strength.ww_percent());
+            KeptMixture {
+                on_hair_low_ww_percent: low,
+                on_hair_ww_percent: best,
+                on_hair_high_ww_percent: high,
+                temperature_c: lift.situation.temperature.celsius(),
+                booster: lift.situation.booster,
+                ph: lift.situation.ph.map(|ph| ph.value()),
+                uptake: lift.situation.uptake,
+                texture: lift.situation.texture,
+                cover: lift.situation.cover,
+            }
+        }),
+    }
+}
+
+/// Of what is made, how much was weighed: one where nobody noted it.
+fn factor(mix: &Mix, weighed: Option<Mass>) -> f64 {
+    let made = mix.made().g();
+    weighed.filter(|_| made > 0.0).map_or(1.0, |weighed| weighed.g() / made)
+}
+
+fn parts(mix: &Mix, weighed: Option<Mass>) -> Vec<KeptPart> {
+    let factor = factor(mix, weighed);
+    let mut parts: Vec<KeptPart> = Vec::new();
+    for (part, count) in mix.bowls.iter().flat_map(|bowl| bowl.parts.iter().map(move |part| (part, bowl.count))) {
+        let mass_g = part.weigh.g() * count as f64 * factor;
+        match parts.iter_mut().find(|known| known.product == part.product) {
+            Some(known) => known.mass_g += mass_g,
+            None => parts.push(KeptPart { product: part.product.clone(), mass_g }),
+        }
+    }
+    parts
+}
+
+/// The cost with the products of each section as weighed.
+fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
+    let table = &plan.money.as_ref()?.cost;
+    let amounts = table.lines().iter().map(|line| {
+        let product = matches!(line.kind, CostKind::Product | CostKind::Additive);
+        let name = line.section.as_deref().filter(|_| product);
+        let mix = name.and_then(|name| plan.mixes.iter().find(|mix| mix.name == name));
+        let weighed = name.and_then(|name| so_far.sections.iter().find(|one| one.name == name)?.weighed);
+        match mix.zip(weighed) {
+            Some((mix, weighed)) => {
+                let percent = Decimal::try_from((factor(mix, Some(weighed)) * 1e6).round() / 1e4).ok()?;
+                line.amount.percent(percent, Rounding::MidpointAwayFromZero).ok()
+            }
+            None => Some(line.amount),
+        }
+    });
+    Money::total(amounts.collect::<Option<Vec<_>>>()?, table.total().currency()).ok()
+}

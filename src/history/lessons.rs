@@ -1,0 +1,117 @@
+use super::{KeptRecord, Learned, WasteTrend, document::day};
+use crate::head::Technique;
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// What the records teach.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Lessons {
+    /// How many records there are.
+    pub records: usize,
+    /// Grams used over grams expected, for each technique and for all.
+    pub demand: Vec<DemandLesson>,
+    /// Minutes for a foil, for each colourist.
+    pub foils: Vec<FoilLesson>,
+    /// What is thrown away over time; absent where no record says what was left over.
+    pub waste: Option<WasteTrend>,
+    /// Weeks from one visit of a guest to the next; absent without a guest who came twice.
+    pub weeks_between_visits: Option<Learned>,
+    /// Levels that came out less levels wanted: the mean over all sections whose result is noted.
+    pub level_off: Option<f64>,
+}
+
+/// Grams used against grams expected.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct DemandLesson {
+    /// The technique; absent for all together.
+    pub technique: Option<Technique>,
+    /// Used over expected: 1.2 says that the hair took a fifth more than the plan thought.
+    pub factor: Learned,
+}
+
+/// Minutes for a foil.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct FoilLesson {
+    /// Who worked; absent where nobody is named.
+    pub colourist: Option<String>,
+    /// Minutes for a foil, by the sections whose foils and minutes are noted.
+    pub min_per_foil: Learned,
+}
+
+/// What the records teach: each figure with how many there are and its 80 % interval. A single figure has no interval.
+///
+/// What was used is what was weighed less what was left over; a section that does not say both is no lesson in grams.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::history::{lessons, read_records};
+///
+/// let line = |used: f64, left: f64| format!(
+///     "{{\"format\":1,\"on\":\"2026-11-25\",\"title\":\"foils\",\"colourist\":\"W.\",\"section\":[{{\"name\":\"nape\",\"foils\":10,\
+///      \"apply_min\":14,\"expected_g\":40,\"weighed_g\":{used},\"left_over_g\":{left}}}]}}\n"
+/// );
+/// let found = lessons(&read_records(&(line(50.0, 2.0) + &line(46.0, 4.0))).records);
+/// // 48 and 42 g of 40: the geometric mean of 1.2 and 1.05.
+/// assert!((found.demand[0].factor.mean - 1.26_f64.sqrt()).abs() < 1e-12);
+/// assert_eq!(found.foils[0].min_per_foil.mean, 1.4);
+/// ```
+#[must_use]
+pub fn lessons(records: &[KeptRecord]) -> Lessons {
+    let mut demand: BTreeMap<Option<Technique>, Vec<f64>> = BTreeMap::new();
+    let mut foils: BTreeMap<Option<&str>, Vec<f64>> = BTreeMap::new();
+    let mut off = Vec::new();
+    for record in records {
+        for section in &record.section {
+            if let (Some(expected), Some(weighed), Some(left)) =
+                (section.expected_g, section.weighed_g, section.left_over_g)
+                && expected > 0.0
+            {
+                let factor = (weighed - left) / expected;
+                demand.entry(None).or_default().push(factor);
+                if section.technique.is_some() {
+                    demand.entry(section.technique).or_default().push(factor);
+                }
+            }
+            if let (Some(count), Some(min)) = (section.foils.filter(|count| *count > 0), section.apply_min) {
+                foils.entry(record.colourist.as_deref()).or_default().push(min / f64::from(count));
+            }
+            if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
+                off.push(result - target);
+            }
+        }
+    }
+    let lesson = |(technique, factors): (Option<Technique>, Vec<f64>)| {
+        Some(DemandLesson { technique, factor: Learned::of(&factors)? })
+    };
+    let pace = |(colourist, minutes): (Option<&str>, Vec<f64>)| {
+        Some(FoilLesson { colourist: colourist.map(str::to_owned), min_per_foil: Learned::of(&minutes)? })
+    };
+    Lessons {
+        records: records.len(),
+        demand: demand.into_iter().filter_map(lesson).collect(),
+        foils: foils.into_iter().filter_map(pace).collect(),
+        waste: WasteTrend::of(records),
+        weeks_between_visits: Learned::of(&gaps(records)),
+        level_off: (!off.is_empty()).then(|| off.iter().sum::<f64>() / off.len() as f64),
+    }
+}
+
+/// Weeks between the visits of each guest, one after the other; two records of a day are one visit.
+fn gaps(records: &[KeptRecord]) -> Vec<f64> {
+    let mut days: BTreeMap<&str, Vec<jiff::civil::Date>> = BTreeMap::new();
+    for record in records {
+        if let (Some(guest), Ok(on)) = (record.guest.as_deref(), day(&record.on)) {
+            days.entry(guest).or_default().push(on);
+        }
+    }
+    let mut gaps = Vec::new();
+    for visits in days.values_mut() {
+        visits.sort_unstable();
+        visits.dedup();
+        let pairs = visits.iter().zip(visits.iter().skip(1));
+        gaps.extend(pairs.map(|(one, next)| next.duration_since(*one).as_hours() as f64 / 24.0 / 7.0));
+    }
+    gaps
+}

@@ -1,0 +1,61 @@
+use super::{KeptRecord, KeptSection};
+use crate::{
+    colour::Level,
+    lift::{Ph, Reader, Situation, StrandReading},
+    quantity::{Duration, MassFraction, Temperature},
+    source::Interval,
+};
+
+/// What the records say of lift, as readings of strands: for each lightened section whose result and time were noted the level
+/// before and after, the mix and the hair. [`strand_line`](crate::lift::strand_line) writes them into a strand book.
+///
+/// A section is more than a strand, and its level is read by eye: that is what its reader says.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{history::{keep, strand_readings}, reader::Format, record::{read_log, replay}, service::plan_text};
+///
+/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let log = read_log(include_str!("../../examples/soft-gradient.jsonl"));
+/// let readings = strand_readings(&[keep(&plan, &replay(&log.entries))]);
+/// assert_eq!((readings.len(), readings[0].time.min(), readings[0].after.number()), (1, 47.0, 8.5));
+/// # Ok::<(), foilwork::reader::Problems>(())
+/// ```
+#[must_use]
+pub fn strand_readings(records: &[KeptRecord]) -> Vec<StrandReading> {
+    let of = |record: &KeptRecord| {
+        let readings = record.section.iter().filter_map(|section| reading(record, section));
+        readings.collect::<Vec<_>>()
+    };
+    records.iter().flat_map(of).collect()
+}
+
+fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> {
+    let mix = section.mixture.as_ref()?;
+    let strength = |ww: f64| MassFraction::from_ww_percent(ww).ok();
+    let (low, best, high) = (
+        strength(mix.on_hair_low_ww_percent)?,
+        strength(mix.on_hair_ww_percent)?,
+        strength(mix.on_hair_high_ww_percent)?,
+    );
+    // The first part that is no developer and no additive is the lightener: parts stand in the order of the bowl.
+    let product = section.part.first().map(|part| part.product.clone());
+    Some(StrandReading {
+        situation: Situation {
+            on_hair: Interval::ordered(low, best, high),
+            temperature: Temperature::from_celsius(mix.temperature_c).ok()?,
+            booster: mix.booster,
+            ph: mix.ph.map(Ph::new).transpose().ok()?,
+            uptake: mix.uptake,
+            texture: mix.texture,
+            cover: mix.cover,
+        },
+        time: Duration::from_min(section.on_hair_min.filter(|min| *min > 0.0)?).ok()?,
+        before: Level::new(section.from_level?).ok()?,
+        after: Level::new(section.result_level?).ok()?,
+        reader: Reader::Eye,
+        guest: record.guest.clone(),
+        product,
+    })
+}

@@ -1,0 +1,156 @@
+use super::{KeptPart, KeptRecord};
+use crate::{
+    choice::choice,
+    money::{Currency, Money},
+};
+use rust_decimal::Decimal;
+use schemars::JsonSchema;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+choice! {
+    /// What records are put together by.
+    GroupBy: "grouping" {
+        /// All of them.
+        All = "all",
+        /// The title of the service.
+        Service = "service",
+        /// Who worked.
+        Colourist = "colourist",
+        /// The month.
+        Month = "month",
+    }
+}
+
+/// Many services of one kind, summed up.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct Summary {
+    /// Which: a title, a colourist or a month; `all` for all, empty where a record does not say.
+    pub of: String,
+    /// How many services.
+    pub services: usize,
+    /// Different guests among those that have a code.
+    pub guests: usize,
+    /// The chair, added up over the services that state it.
+    pub chair_min: f64,
+    /// Putting on, added up over the sections where it was noted.
+    pub applying_min: f64,
+    /// What was weighed, where it was noted.
+    pub weighed_g: f64,
+    /// What was left over of it.
+    pub left_over_g: f64,
+    /// Left over in percent of what was weighed, over the sections that say both; absent where none does.
+    pub waste_percent: Option<f64>,
+    /// Grams of each product, the most used first.
+    pub used: Vec<KeptPart>,
+    /// Cost and price in each currency, over the services that state both.
+    pub money: Vec<Takings>,
+    /// Reactions and accidents.
+    pub incidents: usize,
+}
+
+/// Cost and price of several services in one currency.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Takings {
+    /// How many services state both.
+    pub services: usize,
+    /// What they cost.
+    pub cost: Money,
+    /// Their net prices.
+    pub price: Money,
+    /// Price less cost.
+    pub profit: Money,
+    /// Profit in percent of the price, to two decimals; absent for a price of zero.
+    #[schemars(with = "Option<String>")]
+    pub margin_percent: Option<Decimal>,
+}
+
+/// Sums the records up: use, waste, time, cost, price and margin, in the order of the names.
+///
+/// Amounts are added exactly, each currency for itself. An amount that cannot be read, or a sum too large, leaves its service out
+/// of the money, and the count beside it says so.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::history::{GroupBy, read_records, summarise};
+///
+/// let line = |price: &str| format!(
+///     "{{\"format\":1,\"on\":\"2026-11-25\",\"title\":\"gloss\",\"currency\":\"EUR\",\"cost\":\"40.00\",\"price\":\"{price}\"}}\n"
+/// );
+/// let records = read_records(&(line("60.00") + &line("70.00"))).records;
+/// let all = &summarise(&records, GroupBy::Service)[0];
+/// assert_eq!((all.of.as_str(), all.services, all.money[0].profit.to_string()), ("gloss", 2, "50.00 EUR".to_owned()));
+/// assert_eq!(all.money[0].margin_percent.map(|percent| percent.to_string()), Some("38.46".to_owned()));
+/// ```
+#[must_use]
+pub fn summarise(records: &[KeptRecord], by: GroupBy) -> Vec<Summary> {
+    let mut groups: BTreeMap<&str, Vec<&KeptRecord>> = BTreeMap::new();
+    for record in records {
+        let of = match by {
+            GroupBy::All => "all",
+            GroupBy::Service => record.title.as_str(),
+            GroupBy::Colourist => record.colourist.as_deref().unwrap_or_default(),
+            GroupBy::Month => record.on.get(..7).unwrap_or_default(),
+        };
+        groups.entry(of).or_default().push(record);
+    }
+    groups.into_iter().map(|(of, records)| summary(of, &records)).collect()
+}
+
+fn summary(of: &str, records: &[&KeptRecord]) -> Summary {
+    let sections = || records.iter().flat_map(|record| &record.section);
+    let mut guests: Vec<&str> = records.iter().filter_map(|record| record.guest.as_deref()).collect();
+    guests.sort_unstable();
+    guests.dedup();
+    let both = sections().filter_map(|one| Some((one.weighed_g?, one.left_over_g?)));
+    let (weighed, left) = both.fold((0.0, 0.0), |(w, l), (weighed, left)| (w + weighed, l + left));
+    let mut used: BTreeMap<&str, f64> = BTreeMap::new();
+    for part in sections().flat_map(|section| &section.part) {
+        *used.entry(&part.product).or_default() += part.mass_g;
+    }
+    let mut used: Vec<KeptPart> =
+        used.into_iter().map(|(product, mass_g)| KeptPart { product: product.to_owned(), mass_g }).collect();
+    used.sort_by(|a, b| b.mass_g.total_cmp(&a.mass_g));
+    Summary {
+        of: of.to_owned(),
+        services: records.len(),
+        guests: guests.len(),
+        chair_min: records.iter().filter_map(|record| record.chair_min).sum(),
+        applying_min: sections().filter_map(|section| section.apply_min).sum(),
+        weighed_g: sections().filter_map(|section| section.weighed_g).sum(),
+        left_over_g: sections().filter_map(|section| section.left_over_g).sum(),
+        waste_percent: (weighed > 0.0).then(|| 100.0 * left / weighed),
+        used,
+        money: money(records),
+        incidents: records.iter().map(|record| record.incident.len()).sum(),
+    }
+}
+
+fn money(records: &[&KeptRecord]) -> Vec<Takings> {
+    let mut sums: Vec<(Currency, Money, Money, usize)> = Vec::new();
+    for record in records {
+        let Some((cost, price)) = amounts(record) else { continue };
+        let currency = price.currency();
+        match sums.iter_mut().find(|(known, ..)| *known == currency) {
+            Some((_, costs, prices, services)) => {
+                if let (Ok(cost), Ok(price)) = (costs.plus(cost), prices.plus(price)) {
+                    (*costs, *prices, *services) = (cost, price, *services + 1);
+                }
+            }
+            None => sums.push((currency, cost, price, 1)),
+        }
+    }
+    let takings = sums.into_iter().filter_map(|(_, cost, price, services)| {
+        let profit = price.minus(cost).ok()?;
+        let margin_percent = profit.percent_of(price).ok().map(|percent| percent.round_dp(2));
+        Some(Takings { services, cost, price, profit, margin_percent })
+    });
+    takings.collect()
+}
+
+fn amounts(record: &KeptRecord) -> Option<(Money, Money)> {
+    let currency = Currency::from_code(record.currency.as_deref()?).ok()?;
+    let read = |text: &str| Money::parse(text, currency).ok();
+    Some((read(record.cost.as_deref()?)?, read(record.price.as_deref()?)?))
+}

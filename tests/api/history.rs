@@ -1,0 +1,303 @@
+//! Kept records: lines, tables, older forms, sums by hand, and what is left when a guest is forgotten.
+
+use foilwork::{
+    history::{
+        GroupBy, KeptPart, KeptRecord, KeptSection, Migration, forget, history_schema, home_care, keep, lessons,
+        migrate, read_records, read_records_csv, rebooking, record_line, record_schema, records_csv, strand_readings,
+        summarise,
+    },
+    lift::{read_strand_book, strand_line},
+    reader::Format,
+    record::{LogEntry, Noted, read_log, replay},
+    service::{Plan, plan_text, shape::Elasticity},
+};
+use rstest::rstest;
+use serde_json::{Value, json};
+use std::{fs, process::Command};
+
+const RECORDS: &str = include_str!("../../examples/juniper_and_tide_records.jsonl");
+
+fn soft() -> Plan {
+    plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()
+}
+
+fn kept() -> KeptRecord {
+    keep(&soft(), &replay(&read_log(include_str!("../../examples/soft-gradient.jsonl")).entries))
+}
+
+#[test]
+fn the_schemas_in_examples_are_current() {
+    let committed = |text: &str| serde_json::from_str::<Value>(text).unwrap();
+    let renew = "renew it: foilwork schema --record (or --history) --output examples/...";
+    assert_eq!(committed(include_str!("../../examples/record.schema.json")), record_schema(), "{renew}");
+    assert_eq!(committed(include_str!("../../examples/history.schema.json")), history_schema(), "{renew}");
+}
+
+#[test]
+fn records_pass_through_lines_and_tables() {
+    let found = read_records(RECORDS);
+    assert!(found.problems.is_empty() && found.records.len() == 8, "{:?}", found.problems);
+    let lines: String = found.records.iter().map(record_line).collect();
+    assert_eq!(read_records(&lines), found);
+    let table = read_records_csv(&records_csv(&found.records));
+    assert_eq!(table.records, found.records);
+    assert!(table.problems.is_empty());
+    assert!(found.records.contains(&kept()), "the last of the example is what `record --keep` writes");
+}
+
+/// Cut at every byte, a file of records is a prefix of itself, and the torn line is told.
+#[test]
+fn a_torn_record_costs_that_record_alone() {
+    let lines: Vec<String> = read_records(RECORDS).records.iter().take(2).map(record_line).collect();
+    let text = lines.concat();
+    for cut in 0..text.len() {
+        let found = read_records(&text[..cut]);
+        let whole = usize::from(cut + 1 >= lines[0].len()) + usize::from(cut + 1 >= text.len());
+        assert_eq!(found.records.len(), whole, "cut at {cut}");
+        assert!(found.problems.iter().all(|problem| problem.message.starts_with("torn")), "{:?}", found.problems);
+    }
+}
+
+#[rstest]
+#[case::newer(
+    "\"format\":2",
+    "line 1: format 2: written by a newer release, this one reads 1 (read it with that release)"
+)]
+#[case::unknown("\"format\":0", "line 1: format 0: unknown, this release reads 1 (correct the number)")]
+#[case::none("\"on\":\"2026-11-25\"", "line 1: format: missing: give the number of the form, 1 for this release")]
+#[case::day(
+    "\"format\":1,\"title\":\"a\",\"on\":\"25.11.2026\"",
+    "line 1: on: \"25.11.2026\" is not a day: give year-month-day, for example 2026-11-25"
+)]
+#[case::field(
+    "\"format\":1,\"title\":\"a\",\"on\":\"2026-11-25\",\"gest\":\"J\"",
+    "line 1: gest: unknown field: did you mean `guest`?"
+)]
+#[case::left(
+    "\"format\":1,\"title\":\"a\",\"on\":\"2026-11-25\",\"section\":[{\"name\":\"b\",\"weighed_g\":40,\"left_over_g\":50}]",
+    "line 1: section[1].left_over_g: 50 g are more than the 40 g that were weighed: correct one of the two"
+)]
+#[case::range(
+    "\"format\":1,\"title\":\"a\",\"on\":\"2026-11-25\",\"chair_min\":-1",
+    "line 1: chair_min: -1 min is out of range: give 0 to 2880 min"
+)]
+fn what_is_wrong_with_a_line_is_told(#[case] fields: &str, #[case] want: &str) {
+    let found = read_records(&format!("{{{fields}}}\n"));
+    assert_eq!((found.records.len(), found.problems[0].to_string()), (0, want.to_owned()));
+}
+
+/// Two invented older forms: the steps follow each other, each counts its number, none can lead in a circle.
+#[test]
+fn older_forms_pass_through_every_step() {
+    let one = Migration {
+        from: 1,
+        step: |value| {
+            let mut value = value;
+            value["day"] = value["date"].take();
+            value.as_object_mut().ok_or("no object")?.remove("date");
+            Ok(value)
+        },
+    };
+    let two = Migration {
+        from: 2,
+        step: |value| {
+            let mut value = value;
+            let day = value.get("day").cloned().ok_or("day: missing")?;
+            value.as_object_mut().ok_or("no object")?.remove("day");
+            value["on"] = day;
+            Ok(value)
+        },
+    };
+    let old = json!({ "format": 1, "date": "2026-11-25" });
+    let new = json!({ "format": 3, "on": "2026-11-25" });
+    assert_eq!(migrate(old.clone(), &[two, one], 3).unwrap(), new);
+    assert_eq!(migrate(new.clone(), &[one, two], 3).unwrap(), new, "what is current is not touched");
+    assert_eq!(
+        migrate(old.clone(), &[one], 3).unwrap_err().to_string(),
+        "format 2: unknown, this release reads 3 (correct the number)"
+    );
+    let refused = migrate(json!({ "format": 2 }), &[two], 3).unwrap_err();
+    assert_eq!(refused.to_string(), "format 2: cannot be brought to the next: day: missing");
+    let circle = Migration { from: 1, step: |_| Ok(json!({ "format": 1 })) };
+    assert!(migrate(old, &[circle], 3).is_err(), "a step that writes its own number again ends all the same");
+    assert!(migrate(json!([1]), &[one], 3).is_err());
+}
+
+/// Sums of the example by hand: Full head of weaves, two services.
+#[test]
+fn sums_are_those_of_the_pencil() {
+    let found = summarise(&read_records(RECORDS).records, GroupBy::Service);
+    let weaves = found.iter().find(|one| one.of == "Full head of weaves").unwrap();
+    assert_eq!((weaves.services, weaves.guests, weaves.chair_min), (2, 1, 370.0));
+    // 75 + 45 + 72 + 42 g weighed, 9 + 6.5 + 4.5 + 3 g left over.
+    assert!((weaves.weighed_g - 234.0).abs() < 1e-9 && (weaves.left_over_g - 23.0).abs() < 1e-9);
+    assert!((weaves.waste_percent.unwrap() - 100.0 * 23.0 / 234.0).abs() < 1e-9);
+    // 172.00 x 2 less 96.10 and 94.80: 153.10 of 344.00.
+    let money = weaves.money[0];
+    assert_eq!(
+        (money.profit.to_string(), money.margin_percent.unwrap().to_string()),
+        ("153.10 EUR".to_owned(), "44.51".to_owned())
+    );
+    let all = &summarise(&read_records(RECORDS).records, GroupBy::All)[0];
+    let months = summarise(&read_records(RECORDS).records, GroupBy::Month);
+    assert_eq!(months.iter().map(|one| one.services).sum::<usize>(), all.services);
+    assert_eq!(months[0].of, "2026-06");
+    let used: f64 = all.used.iter().map(|part| part.mass_g).sum();
+    let parts = months.iter().flat_map(|one| &one.used).map(|part| part.mass_g).sum::<f64>();
+    assert!((used - parts).abs() < 1e-9);
+}
+
+#[test]
+fn currencies_are_never_mixed() {
+    let one = |currency: &str| KeptRecord {
+        currency: Some(currency.to_owned()),
+        cost: Some("1.00".to_owned()),
+        price: Some("2.00".to_owned()),
+        ..kept()
+    };
+    let bad = KeptRecord { price: Some("two".to_owned()), ..one("EUR") };
+    let found = &summarise(&[one("EUR"), one("USD"), bad], GroupBy::All)[0];
+    assert_eq!(found.services, 3);
+    assert_eq!(found.money.iter().map(|takings| takings.services).collect::<Vec<_>>(), [1, 1]);
+}
+
+/// A record carries what a strand book needs: its line reads back as the reading.
+#[test]
+fn records_become_lines_of_a_strand_book() {
+    let readings = strand_readings(&read_records(RECORDS).records);
+    // Of eight services: 2 + 2 + 2 + 2 + 2 lightened sections with result and time, and one of the last.
+    assert_eq!(readings.len(), 11);
+    let book: String = readings.iter().map(|one| strand_line(Some(one))).collect();
+    let read = read_strand_book(&(strand_line(None) + &book));
+    assert!(read.problems.is_empty());
+    assert_eq!(read.readings, readings);
+    assert_eq!(readings[0].product.as_deref(), Some("Foam Line powder"));
+}
+
+/// One figure has no interval; what says nothing is no lesson.
+#[test]
+fn a_single_figure_has_no_interval() {
+    let section =
+        KeptSection { name: "nape".to_owned(), foils: Some(10), apply_min: Some(13.0), ..KeptSection::default() };
+    let found = lessons(&[KeptRecord { section: vec![section], ..kept() }]);
+    assert_eq!((found.foils[0].min_per_foil.count, found.foils[0].min_per_foil.mean_low), (1, None));
+    assert!(found.demand.is_empty() && found.waste.is_none() && found.weeks_between_visits.is_none());
+}
+
+#[test]
+fn care_follows_what_the_strand_showed() {
+    let plan = soft();
+    let tested = |elasticity| {
+        let entry = LogEntry {
+            section: Some("nape".to_owned()),
+            elasticity: Some(elasticity),
+            ..LogEntry::new("50 min".parse().unwrap(), Noted::Elasticity)
+        };
+        home_care(&plan, &replay(&[entry]))
+    };
+    let has = |elasticity, words: &str| tested(elasticity).advice.iter().any(|one| one.text.contains(words));
+    assert!(has(Elasticity::Poor, "No lightener") && !has(Elasticity::Good, "No lightener"));
+    assert!(has(Elasticity::Reduced, "No second service") && has(Elasticity::Reduced, "Dry in the air"));
+    for elasticity in Elasticity::ALL {
+        let care = tested(*elasticity);
+        assert!(care.advice.iter().all(|one| !one.text.contains("safe") && !one.why.is_empty()));
+    }
+    // Words that an incident must bring first.
+    let incident = LogEntry {
+        note: Some("itching behind the ear".to_owned()),
+        ..LogEntry::new("20 min".parse().unwrap(), Noted::Incident)
+    };
+    assert!(home_care(&plan, &replay(&[incident])).advice[0].text.contains("doctor"));
+}
+
+#[test]
+fn the_first_regrowth_to_show_decides() {
+    let plan = soft();
+    let back = rebooking(&plan).unwrap();
+    let least = plan.head.sections.iter().map(|one| one.line_shows_after.best().weeks()).fold(f64::MAX, f64::min);
+    assert_eq!(back.after.best().weeks(), least);
+    assert!(back.earliest.earliest() <= back.usual.earliest() && back.usual.earliest() <= back.latest.earliest());
+}
+
+/// Whatever the lines are, those of others stay byte for byte, in their order; forgetting again changes nothing.
+#[test]
+fn forgetting_leaves_every_other_byte() {
+    let strands = "guest,product,before_level,after_level,min,end\nJ-014,,4,8,30,.\r\n\"J-088\",,4,8,30,.\n\n J-014 ,,4,8,30,.\nJ-01";
+    let files: [(&[u8], &[u64]); 4] = [
+        (RECORDS.as_bytes(), &[1, 6, 8]),
+        (strands.as_bytes(), &[2, 5]),
+        (b"{\"guest\":\"J-014\"", &[]),
+        (b"\xff\xfe{\"guest\":\"J-014\"}\n{\"guest\":\"J-014\",\"note\":\"J-088\"}\r\n", &[2]),
+    ];
+    for (file, removed) in files {
+        let found = forget(file, "J-014");
+        assert_eq!(found.removed, removed);
+        let others =
+            (1_u64..).zip(file.split_inclusive(|byte| *byte == b'\n')).filter(|(line, _)| !removed.contains(line));
+        assert_eq!(found.kept, others.flat_map(|(_, bytes)| bytes.to_vec()).collect::<Vec<u8>>());
+        let again = forget(&found.kept, "J-014");
+        assert_eq!((again.kept, again.removed.len()), (found.kept, 0));
+        assert_eq!(forget(file, "nobody").kept, file);
+        assert_eq!(forget(file, "").kept, file, "an empty code is nobody's");
+    }
+    // A torn line that holds the code stays, and is told.
+    assert_eq!(forget(b"{\"guest\":\"J-014\"", "J-014").unsure, [1]);
+}
+
+/// A text in a table comes back as it was, also one from which a spreadsheet would calculate.
+#[test]
+fn texts_survive_a_table() {
+    for title in ["=1+1", "a, \"b\"", "mist;=2", "tab and 'quotes'", "é 日"] {
+        let part = KeptPart { product: title.to_owned(), mass_g: 1.5 };
+        let section = KeptSection { name: title.to_owned(), part: vec![part], ..KeptSection::default() };
+        let record =
+            KeptRecord { title: title.to_owned(), section: vec![section], incident: vec![title.to_owned()], ..kept() };
+        let table = records_csv(&[record.clone(), KeptRecord { section: Vec::new(), ..record.clone() }]);
+        let found = read_records_csv(&table);
+        assert_eq!(found.records[0], record, "{table}");
+        assert!(found.records[1].section.is_empty());
+        assert!(!table.lines().any(|line| line.split(',').any(|cell| cell.starts_with('='))), "{table}");
+    }
+    assert!(read_records_csv("record,mood\n1,good\n").problems[0].message.starts_with("unknown column \"mood\""));
+}
+
+#[test]
+fn the_commands_keep_sum_up_and_forget() {
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str| folder.path().join(name).to_string_lossy().into_owned();
+    let run = |args: &[&str]| {
+        let out = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(args).output().unwrap();
+        (out.status.code(), String::from_utf8(out.stdout).unwrap(), String::from_utf8(out.stderr).unwrap())
+    };
+    let (records, strands) = (at("records.jsonl"), at("strands.csv"));
+    fs::write(&records, RECORDS).unwrap();
+    let (code, text, _) =
+        run(&["record", "examples/soft-gradient.toml", "examples/soft-gradient.jsonl", "--keep", &records]);
+    assert!(code == Some(0) && text.contains("AT HOME") && text.contains("TO COME BACK"), "{text}");
+    assert_eq!(fs::read_to_string(&records).unwrap().lines().count(), 9);
+    // A log and a service file beside it are no records.
+    fs::copy("examples/soft-gradient.jsonl", at("today.jsonl")).unwrap();
+    fs::copy("examples/soft-gradient.toml", at("soft.toml")).unwrap();
+    let home = folder.path().to_string_lossy().into_owned();
+    let (code, text, _) = run(&["history", &home, "--by", "colourist", "--strands", &strands]);
+    assert!(code == Some(0) && text.contains("9 services") && !text.contains("Left out"), "{text}");
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+    let (_, data, _) = run(&["history", &home, "--json"]);
+    let data: Value = serde_json::from_str(&data).unwrap();
+    assert_eq!((&data["records"], &data["lessons"]["records"]), (&json!(9), &json!(9)));
+    assert_eq!(read_strand_book(&fs::read_to_string(&strands).unwrap()).readings.len(), 12);
+
+    let before = fs::read(&records).unwrap();
+    let (_, text, _) = run(&["forget", &home, "--guest", "J-014", "--look"]);
+    assert!(text.contains("nothing is changed") && fs::read(&records).unwrap() == before, "{text}");
+    let (code, text, _) = run(&["forget", &home, "--guest", "J-014"]);
+    assert!(code == Some(0) && text.contains("records.jsonl: removed: line 1, 6, 8, 9"), "{text}");
+    assert!(text.contains("strands.csv: removed") && text.contains("soft.toml: holds the code"), "{text}");
+    assert_eq!(fs::read(&records).unwrap(), forget(&before, "J-014").kept);
+    assert!(!fs::read_to_string(&strands).unwrap().contains("J-014"));
+    assert_eq!(fs::read_dir(&home).unwrap().count(), 4, "nothing is left beside the files");
+    let (code, _, complaint) = run(&["forget", &home, "--guest", " "]);
+    assert!(code == Some(2) && complaint.contains("an empty code is nobody's"));
+    let (code, _, complaint) = run(&["history", &at("soft.toml")]);
+    assert!(code == Some(2) && complaint.contains("no record is there"), "{complaint}");
+}
