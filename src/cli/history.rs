@@ -40,11 +40,15 @@ pub(super) fn run(args: &HistoryArgs) -> Outcome {
     output::report(&args.report, &data, || {
         let mut sheet = Sheet::default();
         sheet.title(&format!("HISTORY  {}", count(found.records.len(), "service", "services")));
-        left_out.iter().for_each(|why| sheet.paragraph(&format!("Left out: {why}."), 2));
+        for why in &left_out {
+            sheet.paragraph(&format!("Left out: {why}."), 2);
+        }
         if args.guest.is_some() {
             guest(&mut sheet, &found.records);
         }
-        summaries.iter().for_each(|one| summary(&mut sheet, one));
+        for one in &summaries {
+            summary(&mut sheet, one);
+        }
         learned(&mut sheet, &lessons);
         sheet.finish()
     })

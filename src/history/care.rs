@@ -87,12 +87,11 @@ pub fn home_care(plan: &Plan, so_far: &SoFar) -> HomeCare {
             "No second service with peroxide before a strand is tested again, at the earliest in the weeks of the plan.",
             "a strand returned slowly",
         ),
-        Some(_) => {}
         None if lightened => say(
             "Stretch a damp strand at the next visit before anything else.",
             "no strand was tested after the service, so its condition is not known",
         ),
-        None => {}
+        Some(_) | None => {}
     }
     if lightened {
         say("Comb it wet with a wide comb only, from the ends up.", "lightened hair is weaker when it is wet");

@@ -108,6 +108,9 @@ fn text(fields: &Value, name: &str) -> String {
     }
 }
 
+/// The rows of one service so far: its number, the line of the first, its fields, its sections.
+type Open = (String, u64, Map<String, Value>, Vec<Value>);
+
 /// Reads such a table; columns may stand in any order, and unknown ones are named. A row that cannot be read leaves its service
 /// out, and the others count.
 ///
@@ -135,9 +138,8 @@ pub fn read_records_csv(text: &str) -> KeptRecords {
         let all: Vec<&str> = OF_SERVICE.into_iter().chain(OF_SECTION.map(column)).collect();
         return refused(format!("unknown column \"{unknown}\": the columns are {}", all.join(", ")));
     }
-    // The rows of one service: its number, the line of the first, and its fields so far.
-    let mut open: Option<(String, u64, Map<String, Value>, Vec<Value>)> = None;
-    let mut close = |open: &mut Option<(String, u64, Map<String, Value>, Vec<Value>)>| {
+    let mut open: Option<Open> = None;
+    let mut close = |open: &mut Option<Open>| {
         if let Some((_, line, mut fields, sections)) = open.take() {
             fields.insert("section".to_owned(), Value::Array(sections));
             match of_value(Value::Object(fields)) {

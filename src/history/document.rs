@@ -35,7 +35,7 @@ fn form(_reader: &str) -> Option<(&'static str, Value)> {
 /// A day of the calendar.
 pub(super) fn day(text: &str) -> Result<Date, String> {
     let wrong = || format!("\"{text}\" is not a day: give year-month-day, for example 2026-11-25");
-    if text.len() != 10 { Err(wrong()) } else { text.parse().map_err(|_| wrong()) }
+    if text.len() == 10 { text.parse().map_err(|_| wrong()) } else { Err(wrong()) }
 }
 
 /// The JSON Schema (draft 2020-12) of a kept record: of a line of a file of records.

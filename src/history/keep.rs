@@ -1,8 +1,9 @@
 use super::{KeptMixture, KeptPart, KeptRecord, KeptSection, lines::FORMAT};
 use crate::{
     colour::Level,
+    lift::Ph,
     money::{CostKind, Money, Rounding},
-    quantity::{Duration, Mass},
+    quantity::{Duration, Mass, MassFraction},
     record::{SectionSoFar, SoFar},
     service::{Mix, Plan},
 };
@@ -38,13 +39,18 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         guest: plan.guest.clone(),
         colourist: plan.colourist.clone(),
         service_class: Some(plan.head.service_class),
-        chair_min: Some(plan.chair.total.min()),
+        chair_min: Some(tidy(plan.chair.total.min())),
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
         cost: money.and_then(|_| cost(plan, so_far)).map(amount),
         price: money.and_then(|money| money.price.as_ref()).map(|set| amount(set.price)),
         section,
         incident: so_far.incidents.iter().take(100).map(|(_, note)| short(note)).collect(),
     }
+}
+
+/// To the fourth decimal, finer than any scale or clock: such numbers are read back as the very same.
+fn tidy(value: f64) -> f64 {
+    (value * 1e4).round() / 1e4
 }
 
 /// A text as long as a record holds.
@@ -58,33 +64,33 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
     let step = plan.order.iter().find(|step| step.name == mix.name);
     let lift = plan.lift.iter().find(|lift| lift.section == mix.name);
     let weighed = noted.and_then(|one| one.weighed);
-    let between = |from: Option<Duration>, to: Option<Duration>| Some((to?.min() - from?.min()).max(0.0));
+    let between = |from: Option<Duration>, to: Option<Duration>| Some(tidy((to?.min() - from?.min()).max(0.0)));
     KeptSection {
         name: mix.name.clone(),
         technique: of_head.map(|one| one.technique),
         foils: of_head.and_then(|one| one.foils).map(|foils| foils.best()),
-        expected_g: of_head.and_then(|one| one.takes).map(|takes| takes.best().g()),
-        planned_g: Some(mix.made().g()),
-        weighed_g: weighed.map(Mass::g),
-        left_over_g: noted.and_then(|one| one.left_over).map(Mass::g),
-        planned_apply_min: step.map(|step| step.applied.min() - step.begin.min()),
+        expected_g: of_head.and_then(|one| one.takes).map(|takes| tidy(takes.best().g())),
+        planned_g: Some(tidy(mix.made().g())),
+        weighed_g: weighed.map(Mass::g).map(tidy),
+        left_over_g: noted.and_then(|one| one.left_over).map(Mass::g).map(tidy),
+        planned_apply_min: step.map(|step| tidy(step.applied.min() - step.begin.min())),
         apply_min: noted.and_then(|one| between(one.begun, one.applied)),
         on_hair_min: noted.and_then(|one| between(one.begun, one.rinsed)),
-        from_level: lift.map(|lift| lift.from_level.best().number()),
-        target_level: lift.map(|lift| lift.target_level.number()),
-        result_level: noted.and_then(|one| one.result).map(Level::number),
+        from_level: lift.map(|lift| tidy(lift.from_level.best().number())),
+        target_level: lift.map(|lift| tidy(lift.target_level.number())),
+        result_level: noted.and_then(|one| one.result).map(Level::number).map(tidy),
         tone: noted.and_then(|one| one.tone.as_deref()).map(short),
         elasticity: noted.and_then(|one| one.elasticity),
         part: parts(mix, weighed),
         mixture: lift.map(|lift| {
-            let [low, best, high] = lift.situation.on_hair.to_array().map(|strength| strength.ww_percent());
+            let [low, best, high] = lift.situation.on_hair.to_array().map(MassFraction::ww_percent).map(tidy);
             KeptMixture {
                 on_hair_low_ww_percent: low,
                 on_hair_ww_percent: best,
                 on_hair_high_ww_percent: high,
-                temperature_c: lift.situation.temperature.celsius(),
+                temperature_c: tidy(lift.situation.temperature.celsius()),
                 booster: lift.situation.booster,
-                ph: lift.situation.ph.map(|ph| ph.value()),
+                ph: lift.situation.ph.map(Ph::value).map(tidy),
                 uptake: lift.situation.uptake,
                 texture: lift.situation.texture,
                 cover: lift.situation.cover,
@@ -108,6 +114,9 @@ fn parts(mix: &Mix, weighed: Option<Mass>) -> Vec<KeptPart> {
             Some(known) => known.mass_g += mass_g,
             None => parts.push(KeptPart { product: part.product.clone(), mass_g }),
         }
+    }
+    for part in &mut parts {
+        part.mass_g = tidy(part.mass_g);
     }
     parts
 }

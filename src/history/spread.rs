@@ -84,7 +84,7 @@ fn within(t: f64, freedom: usize) -> f64 {
     // The terms of the sum, each made of the one before.
     let sum = |first: f64, from: usize| {
         let (mut term, mut sum, mut k) = (first, 0.0, from);
-        while k + 1 < freedom {
+        while k < freedom {
             sum += term;
             term *= square * k as f64 / (k as f64 + 1.0);
             k += 2;

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 #[derive(Debug, Args)]
 #[command(after_help = "Units: g, min, weeks, levels. Intervals hold 80 of 100 cases; a single figure has none.\n\
-    Records are kept by `foilwork record --keep`; of a folder every .jsonl and .csv file is read, logs and strand books apart.\n\
+    Records are kept by the command record with its option for it; of a folder every .jsonl and .csv file is read, logs and strand books apart.\n\
     Example: foilwork history examples/juniper_and_tide_records.jsonl --by colourist\n\
     Example: foilwork history examples/juniper_and_tide_records.jsonl --csv --output records.csv")]
 pub(crate) struct HistoryArgs {

@@ -47,6 +47,7 @@ pub(crate) struct PlanArgs {
 }
 
 #[derive(Debug, Args)]
+#[expect(clippy::struct_excessive_bools, reason = "each is a flag of its own")]
 pub(crate) struct SchemaArgs {
     /// The schema of a shop file
     #[arg(long)]
