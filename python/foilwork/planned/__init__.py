@@ -49,20 +49,14 @@ from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, Se
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
-    ClassDecision,
     HeadLook,
     HeadPlan,
     HeadReading,
     InPlace,
-    Lowlights,
     PartReading,
     Region,
     RegionFoils,
     RegionLook,
-    Rejected,
-    RejectedTechnique,
-    SectionPlan,
-    TechniqueDecision,
     Template,
     ZoneLook,
 )
@@ -94,8 +88,27 @@ from foilwork.planned.lift import (
     TogetherSection,
     Visit,
 )
-from foilwork.planned.money import CostLineWithShare, CostTable, LeftOut, MoneyPlan, SetPrice, TaxedPrice
+from foilwork.planned.money import (
+    CostLineWithShare,
+    CostTable,
+    LeftOut,
+    MoneyPlan,
+    PriceAt,
+    PricedBy,
+    PriceRange,
+    SetPrice,
+    TaxedPrice,
+)
 from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
+from foilwork.planned.sections import (
+    ClassDecision,
+    CountedPanels,
+    Lowlights,
+    Rejected,
+    RejectedTechnique,
+    SectionPlan,
+    TechniqueDecision,
+)
 from foilwork.planned.stock import ConsumableLine, StockLine, StockPlan, Substitute
 
 if TYPE_CHECKING:
@@ -125,6 +138,7 @@ __all__ = [
     "Contrast",
     "CostLineWithShare",
     "CostTable",
+    "CountedPanels",
     "DatedVisit",
     "DayPlan",
     "Decision",
@@ -166,6 +180,9 @@ __all__ = [
     "PlanData",
     "PrePigmentMix",
     "PrePigmentation",
+    "PriceAt",
+    "PriceRange",
+    "PricedBy",
     "Rebooking",
     "Region",
     "RegionFoils",
