@@ -1,6 +1,5 @@
-use super::{HomeCare, KeptRecord, Lessons, Rebooking, Summary};
+use super::{HomeCare, KeptRecord, Lessons, Rebooking, Summary, day::day};
 use crate::reader::{self, Document, Node, Problems};
-use jiff::civil::Date;
 use serde_json::Value;
 use std::sync::LazyLock;
 
@@ -30,12 +29,6 @@ impl Document for KeptRecord {
 
 fn form(_reader: &str) -> Option<(&'static str, Value)> {
     Some(("pattern", Value::from("^[0-9]{4}-[0-9]{2}-[0-9]{2}$")))
-}
-
-/// A day of the calendar.
-pub(super) fn day(text: &str) -> Result<Date, String> {
-    let wrong = || format!("\"{text}\" is not a day: give year-month-day, for example 2026-11-25");
-    if text.len() == 10 { text.parse().map_err(|_| wrong()) } else { Err(wrong()) }
 }
 
 /// The JSON Schema (draft 2020-12) of a kept record: of a line of a file of records.

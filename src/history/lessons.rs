@@ -1,4 +1,4 @@
-use super::{KeptRecord, Learned, WasteTrend, document::day};
+use super::{KeptRecord, Learned, WasteTrend, day::day};
 use crate::head::Technique;
 use schemars::JsonSchema;
 use serde::Serialize;

@@ -23,6 +23,7 @@
 
 mod care;
 mod columns;
+mod day;
 mod document;
 mod forget;
 mod keep;

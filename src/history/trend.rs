@@ -1,4 +1,4 @@
-use super::{KeptRecord, document::day, spread::student};
+use super::{KeptRecord, day::day, spread::student};
 use crate::text::number;
 use schemars::JsonSchema;
 use serde::Serialize;

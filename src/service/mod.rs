@@ -42,7 +42,7 @@ pub use consult::{
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub(crate) use plan::strength_decimals;
 pub use plan::{
-    Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, Consulted,
+    Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, SaidBefore,
     ConsumableLine, Contrast, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep, Hair,
     HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Meeting,
     MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind, PartReading,

@@ -3,7 +3,7 @@
 use super::writing::Writing;
 use crate::{
     finding::Finding,
-    service::{ConsultationPlan, Consulted, Start, TestEffect},
+    service::{ConsultationPlan, SaidBefore, Start, TestEffect},
     text::{Sheet, amount, number, range},
 };
 
@@ -90,7 +90,7 @@ fn finding(sheet: &mut Sheet, before: &str, found: &Finding) {
     sheet.paragraph(&format!("{before}[{}] {}: {}", found.verdict, found.rule, found.text), before.len() + 7);
 }
 
-fn history(sheet: &mut Sheet, said: &Consulted) {
+fn history(sheet: &mut Sheet, said: &SaidBefore) {
     sheet.heading("Earlier services");
     let rows = said.past.iter().map(|past| {
         let text = |value: Option<String>| value.unwrap_or_else(|| "unknown".to_owned());
@@ -113,7 +113,7 @@ fn history(sheet: &mut Sheet, said: &Consulted) {
     }
 }
 
-fn wishes(sheet: &mut Sheet, said: &Consulted) {
+fn wishes(sheet: &mut Sheet, said: &SaidBefore) {
     if said.wishes.is_empty() {
         return;
     }

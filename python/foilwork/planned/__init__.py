@@ -36,11 +36,11 @@ from foilwork.planned.consultation import (
     Alternative,
     Consent,
     ConsultationPlan,
-    Consulted,
     DatedVisit,
     Decision,
     HistoryGap,
     PastService,
+    SaidBefore,
     TestEffect,
     WishHeld,
     WishSection,
@@ -133,7 +133,6 @@ __all__ = [
     "ClassDecision",
     "Consent",
     "ConsultationPlan",
-    "Consulted",
     "ConsumableLine",
     "Contrast",
     "CostLineWithShare",
@@ -190,6 +189,7 @@ __all__ = [
     "Rejected",
     "RejectedStrength",
     "RejectedTechnique",
+    "SaidBefore",
     "SectionColour",
     "SectionLift",
     "SectionLook",
@@ -271,7 +271,7 @@ class PlanData(Record):
     chair: ChairTime
     colour: tuple[SectionColour, ...]
     colourist: str | None
-    consulted: Consulted | None
+    consulted: SaidBefore | None
     contrasts: tuple[Contrast, ...]
     day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]

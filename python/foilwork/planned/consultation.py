@@ -22,11 +22,11 @@ __all__ = [
     "Alternative",
     "Consent",
     "ConsultationPlan",
-    "Consulted",
     "DatedVisit",
     "Decision",
     "HistoryGap",
     "PastService",
+    "SaidBefore",
     "TestEffect",
     "WishHeld",
     "WishSection",
@@ -132,6 +132,50 @@ class Alternative(Record):
 
 
 @dataclass(frozen=True)
+class DatedVisit(Record):
+    """A visit of a staged series on the calendar."""
+
+    __slots__ = {
+        "after_weeks": "Weeks to leave since the visit before; absent for the first.",
+        "earliest": "The first day on which it may be, each gap before it as short as it may be.",
+        "latest": "The day with the longest of the usual gaps.",
+        "number": "Which visit, from one.",
+        "reached": "Those of them that reach their target with it in 80 of 100 cases.",
+        "sections": "The sections that are still to be lightened on it.",
+        "usual": "The day with the usual gaps.",
+    }
+    after_weeks: Bounds[float] | None
+    earliest: str
+    latest: str
+    number: int
+    reached: tuple[str, ...]
+    sections: tuple[str, ...]
+    usual: str
+
+
+@dataclass(frozen=True)
+class Decision(Record):
+    """Whether to go on, with the reasons: a fold over what the checks of the plan found, and no rule of its own."""
+
+    __slots__ = {
+        "consents": "Who has to agree.",
+        "for_the_bench": "How many warnings concern the work at the bench alone; they stand on its sheet.",
+        "go": "Whether to go on.",
+        "open": "What nobody knows yet; it never counts as fine.",
+        "restrictions": "What restricts the service.",
+        "stops": "What says stop.",
+        "text": "In a sentence.",
+    }
+    consents: tuple[Consent, ...]
+    for_the_bench: int
+    go: _Go
+    open: tuple[Finding, ...]
+    restrictions: tuple[Finding, ...]
+    stops: tuple[Finding, ...]
+    text: str
+
+
+@dataclass(frozen=True)
 class HistoryGap(Record):
     """A stretch of time of which nobody knows what was done to the hair."""
 
@@ -206,7 +250,7 @@ class WishHeld(Record):
 
 
 @dataclass(frozen=True)
-class Consulted(Record):
+class SaidBefore(Record):
     """What was said before the service, and how the plan holds to it."""
 
     __slots__ = {
@@ -223,50 +267,6 @@ class Consulted(Record):
     oldest_weeks: Bounds[float] | None
     past: tuple[PastService, ...]
     wishes: tuple[WishHeld, ...]
-
-
-@dataclass(frozen=True)
-class DatedVisit(Record):
-    """A visit of a staged series on the calendar."""
-
-    __slots__ = {
-        "after_weeks": "Weeks to leave since the visit before; absent for the first.",
-        "earliest": "The first day on which it may be, each gap before it as short as it may be.",
-        "latest": "The day with the longest of the usual gaps.",
-        "number": "Which visit, from one.",
-        "reached": "Those of them that reach their target with it in 80 of 100 cases.",
-        "sections": "The sections that are still to be lightened on it.",
-        "usual": "The day with the usual gaps.",
-    }
-    after_weeks: Bounds[float] | None
-    earliest: str
-    latest: str
-    number: int
-    reached: tuple[str, ...]
-    sections: tuple[str, ...]
-    usual: str
-
-
-@dataclass(frozen=True)
-class Decision(Record):
-    """Whether to go on, with the reasons: a fold over what the checks of the plan found, and no rule of its own."""
-
-    __slots__ = {
-        "consents": "Who has to agree.",
-        "for_the_bench": "How many warnings concern the work at the bench alone; they stand on its sheet.",
-        "go": "Whether to go on.",
-        "open": "What nobody knows yet; it never counts as fine.",
-        "restrictions": "What restricts the service.",
-        "stops": "What says stop.",
-        "text": "In a sentence.",
-    }
-    consents: tuple[Consent, ...]
-    for_the_bench: int
-    go: _Go
-    open: tuple[Finding, ...]
-    restrictions: tuple[Finding, ...]
-    stops: tuple[Finding, ...]
-    text: str
 
 
 @dataclass(frozen=True)
@@ -325,7 +325,7 @@ class ConsultationPlan(Record):
     guest: str | None
     habits: Habits
     not_tried: int
-    said: Consulted | None
+    said: SaidBefore | None
     start: str
     tests: tuple[TestEffect, ...]
     title: str

@@ -1,6 +1,7 @@
 //! Wrappers of `foilwork::service`.
 
 mod error;
+mod known;
 mod plan;
 mod starter;
 mod trail;

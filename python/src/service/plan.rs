@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::service`: planning a service file.
 
-use super::{error::raise_problems, trail::TracedResult};
+use super::{error::raise_problems, known::Known, trail::TracedResult};
 use crate::{
     error::FoilworkError,
     plain::{data_of, objects, plain, read_grown, read_text},
@@ -8,9 +8,8 @@ use crate::{
     shop::PyShop,
 };
 use foilwork::{
-    lift::read_strand_book,
     reader::{self, Format, Problems},
-    service::{self, Evidence, InvalidSeenLevel, shape::ServiceFile},
+    service::{self, Evidence, shape::ServiceFile},
     sheet,
 };
 use pyo3::{prelude::*, sync::PyOnceLock, types::PyString};
@@ -43,20 +42,6 @@ pub struct Plan {
 impl PartialEq for Plan {
     fn eq(&self, other: &Self) -> bool {
         self.file == other.file && self.known == other.known && self.plan == other.plan
-    }
-}
-
-/// What is known beside the file, as it was given.
-#[derive(Debug, Clone, Default, PartialEq)]
-struct Known {
-    book: Option<String>,
-    seen: Vec<String>,
-}
-
-impl Known {
-    fn evidence(&self) -> Result<Evidence, InvalidSeenLevel> {
-        let seen = self.seen.iter().map(|text| text.parse()).collect::<Result<_, _>>()?;
-        Ok(Evidence { book: self.book.as_deref().map(read_strand_book), seen })
     }
 }
 
@@ -223,33 +208,11 @@ parts! {
     }
 
     /// The consultation as plain text, 80 columns wide.
-    ///
-    /// Returns:
-    ///     The text.
-    ///
-    /// Raises:
-    ///     ServiceFileError: never for a plan that was made.
-    ///
-    /// Examples:
-    ///     >>> from foilwork import plan_file
-    ///     >>> plan_file("examples/staged-lightening.toml").consultation_text().splitlines()[0]
-    ///     'CONSULTATION  From dark to light in stages'
     fn consultation_text(&self, py: Python<'_>) -> PyResult<String> {
         Ok(sheet::consultation_sheet(&self.consultation(py)?))
     }
 
-    /// What is agreed, as a page for the guest to read and to sign.
-    ///
-    /// Returns:
-    ///     The page: one file without network.
-    ///
-    /// Raises:
-    ///     ServiceFileError: never for a plan that was made.
-    ///
-    /// Examples:
-    ///     >>> from foilwork import plan_file
-    ///     >>> "What we do not promise" in plan_file("examples/staged-lightening.toml").agreement_html()
-    ///     True
+    /// What is agreed, as a page for the guest to read and to sign: one file without network.
     fn agreement_html(&self, py: Python<'_>) -> PyResult<String> {
         Ok(sheet::agreement_page(&self.consultation(py)?))
     }

@@ -187,8 +187,7 @@ fn with_developer(
 }
 
 fn compared(plan: &Plan, then: &Plan, section: &str) -> String {
-    let known = |text: &str| plan.findings.iter().any(|found| found.text == text);
-    let mut new = then.findings.iter().filter(|found| found.verdict == Verdict::Stop && !known(&found.text));
+    let mut new = then.findings.iter().filter(|found| found.verdict == Verdict::Stop && !plan.findings.contains(found));
     if let Some(stop) = new.next() {
         return format!("says STOP, {}: {}", stop.rule, stop.text);
     }

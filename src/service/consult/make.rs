@@ -4,7 +4,7 @@ use super::{
 };
 use crate::{
     reader::{InField, Problems},
-    service::{Consulted, Evidence, Plan, ServiceFile, Start, plan_with},
+    service::{Evidence, Plan, SaidBefore, ServiceFile, Start, plan_with},
     shop::Habits,
 };
 use schemars::JsonSchema;
@@ -26,7 +26,7 @@ pub struct ConsultationPlan {
     /// How the shop writes; it changes sheets, no number.
     pub habits: Habits,
     /// What was said; absent where the file has no consultation.
-    pub said: Option<Consulted>,
+    pub said: Option<SaidBefore>,
     /// Whether to go on, and who has to agree.
     pub decision: Decision,
     /// What every result of every test changes.

@@ -133,10 +133,7 @@ fn in_time(plan: &Plan, wait_h: f64) -> String {
 }
 
 fn only_in(one: &Plan, other: &Plan) -> Vec<Finding> {
-    let counts = |found: &&Finding| {
-        found.verdict <= Verdict::NotJudged
-            && !other.findings.iter().any(|there| there.rule == found.rule && there.text == found.text)
-    };
+    let counts = |found: &&Finding| found.verdict <= Verdict::NotJudged && !other.findings.contains(found);
     one.findings.iter().filter(counts).cloned().collect()
 }
 

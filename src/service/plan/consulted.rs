@@ -17,7 +17,7 @@ use serde::Serialize;
 
 /// What was said before the service, and how the plan holds to it.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct Consulted {
+pub struct SaidBefore {
     /// Earlier services, the latest first; those without a day last.
     pub past: Vec<PastService>,
     /// How old the ends of the hair are: all of it has grown since; absent where its length is not stated.
@@ -120,7 +120,7 @@ impl PastWork {
     }
 }
 
-impl Consulted {
+impl SaidBefore {
     /// Where the file has a consultation.
     pub(super) fn of(
         request: &Request,

@@ -1,5 +1,5 @@
 use super::{
-    Booking, ChairTime, Consulted, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
+    Booking, ChairTime, SaidBefore, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,
@@ -91,7 +91,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let head_plan = HeadPlan::of(&request, &hair, &sections, &colours)?;
     let stock = StockPlan::of(&request, (&sections, &first), &mixes)?;
     let start = Start::of(request.start);
-    let consulted = Consulted::of(&request, &hair, &sections, head_plan.growth, &lift);
+    let consulted = SaidBefore::of(&request, &hair, &sections, head_plan.growth, &lift);
     let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
     let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
     let appointment = day.as_ref().and_then(|day| day.appointment);

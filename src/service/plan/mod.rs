@@ -55,7 +55,7 @@ pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
 pub use chair::ChairTime;
 pub use colours::{Contrast, SectionColour};
-pub use consulted::{Agreed, Consulted, HistoryGap, PastService, WishHeld, WishSection};
+pub use consulted::{Agreed, HistoryGap, PastService, SaidBefore, WishHeld, WishSection};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};
 pub use day_plan::{DayPlan, OrderedBy};
 pub use doses::{NaturalShadeDose, SectionNeutralising};

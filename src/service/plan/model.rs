@@ -1,5 +1,5 @@
 use super::{
-    Booking, Caution, ChairTime, ChosenStrength, Consulted, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix,
+    Booking, Caution, ChairTime, ChosenStrength, SaidBefore, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix,
     MoneyPlan, NotComputed, OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan,
     TogetherPlan,
 };
@@ -38,7 +38,7 @@ pub struct Plan {
     /// Checks, the worst first.
     pub findings: Vec<Finding>,
     /// What was said before the service, held against the plan; absent where the file has no consultation.
-    pub consulted: Option<Consulted>,
+    pub consulted: Option<SaidBefore>,
     /// Whose order the running order is.
     pub order_basis: OrderBasis,
     /// Steps before the colour, planned or asked for; the planned ones come before the running order.

@@ -50,7 +50,7 @@ class Plan:
     def colourist(self) -> str | None:
         """Who works."""
     @property
-    def consulted(self) -> planned.Consulted | None:
+    def consulted(self) -> planned.SaidBefore | None:
         """What was said before the service, held against the plan; absent where the file has no consultation."""
     @property
     def contrasts(self) -> tuple[planned.Contrast, ...]:
@@ -163,33 +163,9 @@ class Plan:
             ('restrict', [('guest', 'None'), ('doctor', '2026-11-27')])
         """
     def consultation_text(self) -> str:
-        """The consultation as plain text, 80 columns wide.
-
-        Returns:
-            The text.
-
-        Raises:
-            ServiceFileError: never for a plan that was made.
-
-        Examples:
-            >>> from foilwork import plan_file
-            >>> plan_file("examples/staged-lightening.toml").consultation_text().splitlines()[0]
-            'CONSULTATION  From dark to light in stages'
-        """
+        """The consultation as plain text, 80 columns wide."""
     def agreement_html(self) -> str:
-        """What is agreed, as a page for the guest to read and to sign.
-
-        Returns:
-            The page: one file without network.
-
-        Raises:
-            ServiceFileError: never for a plan that was made.
-
-        Examples:
-            >>> from foilwork import plan_file
-            >>> "What we do not promise" in plan_file("examples/staged-lightening.toml").agreement_html()
-            True
-        """
+        """What is agreed, as a page for the guest to read and to sign: one file without network."""
     def trail(self) -> list[TracedResult]:
         """How each main result came about: strengths on the hair, levels, time in the chair, cost and price.
 

@@ -2,7 +2,7 @@
 
 use super::{
     super::{
-        Booking, Consulted, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SectionLift, Start, StockPlan,
+        Booking, SaidBefore, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SectionLift, Start, StockPlan,
         colours::Colours, findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
     },
     alkalinity, amount, booking, consultation, consulted, first_steps, forecast, head, instructions, law, lift,
@@ -32,7 +32,7 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
     pub(in crate::service::plan) booking: &'s Booking,
     pub(in crate::service::plan) money: Option<&'s MoneyPlan>,
     pub(in crate::service::plan) request: &'s Request,
-    pub(in crate::service::plan) consulted: Option<&'s Consulted>,
+    pub(in crate::service::plan) consulted: Option<&'s SaidBefore>,
 }
 
 /// Every check, in the order of the job.

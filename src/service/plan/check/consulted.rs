@@ -1,6 +1,6 @@
 //! The consultation: gaps of the history, gaps between services, wishes.
 
-use super::super::{Consulted, findings::Findings, sections::Sections};
+use super::super::{SaidBefore, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Rule,
@@ -12,7 +12,7 @@ use crate::{
     text::number,
 };
 
-pub(super) fn check(consulted: Option<&Consulted>, sections: &Sections<'_>, findings: &mut Findings) {
+pub(super) fn check(consulted: Option<&SaidBefore>, sections: &Sections<'_>, findings: &mut Findings) {
     let Some(consulted) = consulted else { return };
     for gap in &consulted.gaps {
         findings.add(Rule::History, NotJudged, gap.text.clone(), trade::CONSULTATION);
