@@ -11,7 +11,18 @@ from typing import TYPE_CHECKING
 
 from foilwork._native.finding import Finding
 from foilwork._record import Record
-from foilwork.planned.bowls import Bowl, BowlCard, CardClock, CardMinutes, ChairTime, Mix, Step, WeighedPart
+from foilwork.planned.bowls import (
+    Bowl,
+    BowlCard,
+    CardClock,
+    CardMinutes,
+    ChairTime,
+    FirstPart,
+    FirstStep,
+    Mix,
+    Step,
+    WeighedPart,
+)
 from foilwork.planned.colour import (
     Contrast,
     Difference,
@@ -45,7 +56,7 @@ from foilwork.planned.consultation import (
     WishHeld,
     WishSection,
 )
-from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, Timeline
+from foilwork.planned.day import DayPlan, Floor, FoilGroup, OrderedBy, Piece, SectionTimes, SectionWork, Timeline
 from foilwork.planned.hair import Band, BandedStrand, Existing, Habits, Hair, TestDone
 from foilwork.planned.head import (
     Change,
@@ -53,11 +64,17 @@ from foilwork.planned.head import (
     HeadPlan,
     HeadReading,
     InPlace,
+    Meeting,
+    MeetingShade,
     PartReading,
     Region,
     RegionFoils,
     RegionLook,
+    RootShadowPlan,
+    ShadowLength,
+    ShadowStep,
     Template,
+    ZoneHair,
     ZoneLook,
 )
 from foilwork.planned.history import (
@@ -89,6 +106,7 @@ from foilwork.planned.lift import (
     Visit,
 )
 from foilwork.planned.money import (
+    Booking,
     CostLineWithShare,
     CostTable,
     LeftOut,
@@ -103,6 +121,7 @@ from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotU
 from foilwork.planned.sections import (
     ClassDecision,
     CountedPanels,
+    EndsPlan,
     Lowlights,
     Rejected,
     RejectedTechnique,
@@ -121,6 +140,7 @@ __all__ = [
     "Alternative",
     "Band",
     "BandedStrand",
+    "Booking",
     "Bowl",
     "BowlCard",
     "CardClock",
@@ -144,9 +164,12 @@ __all__ = [
     "DefaultUsed",
     "DemandLesson",
     "Difference",
+    "EndsPlan",
     "Existing",
     "ExpectedLook",
     "Factor",
+    "FirstPart",
+    "FirstStep",
     "Floor",
     "FoilGroup",
     "FoilLesson",
@@ -167,6 +190,8 @@ __all__ = [
     "Lessons",
     "LevelRule",
     "Lowlights",
+    "Meeting",
+    "MeetingShade",
     "Mix",
     "MoneyPlan",
     "NaturalShadeDose",
@@ -189,6 +214,7 @@ __all__ = [
     "Rejected",
     "RejectedStrength",
     "RejectedTechnique",
+    "RootShadowPlan",
     "SaidBefore",
     "SectionColour",
     "SectionLift",
@@ -196,8 +222,11 @@ __all__ = [
     "SectionNeutralising",
     "SectionPlan",
     "SectionTimes",
+    "SectionWork",
     "SeenNow",
     "SetPrice",
+    "ShadowLength",
+    "ShadowStep",
     "Sourced",
     "StatedNotUsed",
     "Step",
@@ -224,6 +253,7 @@ __all__ = [
     "WeighedPart",
     "WishHeld",
     "WishSection",
+    "ZoneHair",
     "ZoneLook",
 ]
 
@@ -234,6 +264,7 @@ class PlanData(Record):
 
     __slots__ = {
         "blocked": "Whether any finding says stop: then do not begin.",
+        "booking": "What to book it as, and what the price list says for it.",
         "cautions": "Cautions for what is in the bowls.",
         "chair": "How long the chair is taken.",
         "colour": "What each section needs of colour.",
@@ -245,6 +276,7 @@ class PlanData(Record):
         "day": "Who does what when, in the order of the sheet and in the best order; absent for more than 40 sections.",
         "defaults": "Defaults that were used because the file did not say.",
         "findings": "Checks, the worst first.",
+        "first_steps": "Steps before the colour, planned or asked for; the planned ones come before the running order.",
         "foilwork": "Version of foilwork that made it.",
         "format": "Version of the form of this data.",
         "guest": "A code for the guest.",
@@ -267,6 +299,7 @@ class PlanData(Record):
         "together": "What makes those sections finish together, or why they do not.",
     }
     blocked: bool
+    booking: Booking
     cautions: tuple[Caution, ...]
     chair: ChairTime
     colour: tuple[SectionColour, ...]
@@ -276,6 +309,7 @@ class PlanData(Record):
     day: DayPlan | None
     defaults: tuple[DefaultUsed, ...]
     findings: tuple[Finding, ...]
+    first_steps: tuple[FirstStep, ...]
     foilwork: str
     format: int
     guest: str | None

@@ -1,5 +1,5 @@
 use super::{
-    Booking, ChairTime, SaidBefore, DayPlan, Evidence, Hair, Plan, Start, StockPlan, cautions,
+    Booking, ChairTime, DayPlan, Evidence, Hair, Plan, SaidBefore, Start, StockPlan, cautions,
     check::{self, Stages},
     colours::Colours,
     costs,

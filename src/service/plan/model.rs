@@ -1,6 +1,6 @@
 use super::{
-    Booking, Caution, ChairTime, ChosenStrength, SaidBefore, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix,
-    MoneyPlan, NotComputed, OrderBasis, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan,
+    Booking, Caution, ChairTime, ChosenStrength, Contrast, DayPlan, FirstStep, Hair, HeadPlan, Mix, MoneyPlan,
+    NotComputed, OrderBasis, SaidBefore, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan,
     TogetherPlan,
 };
 use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};

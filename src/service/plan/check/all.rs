@@ -2,7 +2,7 @@
 
 use super::{
     super::{
-        Booking, SaidBefore, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SectionLift, Start, StockPlan,
+        Booking, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SaidBefore, SectionLift, Start, StockPlan,
         colours::Colours, findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
     },
     alkalinity, amount, booking, consultation, consulted, first_steps, forecast, head, instructions, law, lift,
