@@ -104,6 +104,15 @@ _MolarVolume: TypeAlias = Literal["ideal-1atm", "real-1atm", "ideal-1bar", "real
 _Naming: TypeAlias = Literal["european", "us"]
 _Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
 _Objective: TypeAlias = Literal["least-cost", "fewest-bottles", "least-leftover"]
+_ObservedStage: TypeAlias = Literal[
+    "consultation",
+    "formula",
+    "preparation",
+    "application",
+    "development",
+    "afterwards",
+    "money",
+]
 _OrderBasis: TypeAlias = Literal["file", "plan"]
 _OrderRule: TypeAlias = Literal[
     "stated",
@@ -226,6 +235,21 @@ _Topic: TypeAlias = Literal[
     "break-even",
 ]
 _Toward: TypeAlias = Literal["up", "down", "nearest"]
+_TrainingUnit: TypeAlias = Literal[
+    "au-shbhcls002",
+    "au-shbhcls004",
+    "au-shbhcls006",
+    "uk-skahdbr6",
+    "uk-skahdbr7",
+    "uk-d6001010",
+    "uk-a6008630",
+    "nz-12313",
+    "nz-2889",
+    "nz-19792",
+    "nz-28835",
+    "nz-28846",
+    "ca-red-seal-f",
+]
 _Unit: TypeAlias = Literal["g", "ml", "us-fl-oz", "uk-fl-oz", "mL", "US fl oz", "UK fl oz"]
 _Unknown: TypeAlias = Literal[
     "lift-against-time",

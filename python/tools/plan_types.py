@@ -95,7 +95,7 @@ KNOWN = {"Citation", "Finding", "Money", "Reason"}
 # Choices that functions take and no plan holds. Of an amount the printed words count too, since recipes have them.
 TAKEN = {"Audience", "Booster", "Denominator", "Form", "Hazard", "MolarVolume", "Objective", "Purpose", "Reader"}
 TAKEN |= {"DiameterMethod", "Group", "Rest", "Scale", "SolutionKind", "StrengthUnit", "Topic", "Toward", "Unit"}
-TAKEN |= {"Uptake"}
+TAKEN |= {"ObservedStage", "TrainingUnit", "Uptake"}
 _CHOICE = re.compile(r"^    (?P<name>\w+): \"[^\"]+\" \{\n(?P<body>.*?)^    \}$", re.M | re.S)
 _CODE = re.compile(r"^        [A-Z]\w* = \"(?P<code>[^\"]+)\"(?: => \"(?P<words>[^\"]+)\")?", re.M)
 

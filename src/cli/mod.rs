@@ -11,6 +11,7 @@ mod args;
 mod blend;
 mod business;
 mod chart;
+mod checklist;
 mod choose;
 mod consult;
 mod convert;

@@ -1,7 +1,7 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, choose, consult, convert, cost, day, dilute, fill, foils, forget, hair, head, history,
+    blend, business, chart, checklist, choose, consult, convert, cost, day, dilute, fill, foils, forget, hair, head, history,
     input, level, lift, limits, note, plan, price, record, scale, schema, sources, start, strand_test, swatch, table,
     titrate, toner, worksheet,
 };
@@ -66,6 +66,7 @@ pub fn run(args: Vec<OsString>) -> u8 {
         Command::Business(args) => business::run(args),
         Command::Chart(args) => chart::run(args),
         Command::Worksheet(args) => worksheet::run(args),
+        Command::Checklist(args) => checklist::run(args),
         Command::Sources(args) => sources::run(args),
     };
     match outcome {

@@ -9,24 +9,35 @@
 //! **Write** it: [`Worksheet::text`], [`Worksheet::html`], [`Worksheet::csv`]; it serialises too. The key has a page of its
 //! own.
 //!
+//! [`checklist`] is for watching practical work: what to watch for, what to write down, and which elements of published units
+//! it answers.
+//!
 //! The problems are set in the invented salon Juniper & Tide. A problem whose rounding could go either way, or whose wrong
 //! answers are not all different from the right one, is drawn anew.
 
+mod checklist;
+mod checklist_page;
 mod csv;
 mod draft;
 mod draw;
 mod exercise;
 mod html;
 mod mistake;
+mod observed;
+mod observed_stage;
 mod request;
 mod tasks;
 mod text;
 mod topic;
+mod unit;
 mod worksheet;
 
+pub use checklist::{Checklist, ChecklistPoint, MappedElement, checklist};
 pub use exercise::{Exercise, ExerciseAnswer, OfferedAnswer, Working};
 pub use mistake::Mistake;
+pub use observed_stage::ObservedStage;
 pub use request::{WorksheetError, WorksheetRequest};
 pub use text::SheetHalf;
 pub use topic::{Difficulty, Topic};
+pub use unit::TrainingUnit;
 pub use worksheet::{Worksheet, worksheet};

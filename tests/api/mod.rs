@@ -2,6 +2,7 @@
 mod business;
 mod chart;
 mod charts;
+mod checklist;
 mod choice;
 mod cli;
 mod colour;

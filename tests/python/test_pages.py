@@ -16,7 +16,7 @@ from foilwork import chart
 from foilwork.day import SectionWork, arrange
 from foilwork.lift import Lightening, Situation
 from foilwork.money import CostTable, Money
-from foilwork.teach import worksheet
+from foilwork.teach import checklist, worksheet
 
 ROOT = Path(__file__).resolve().parents[2]
 STYLE = (ROOT / "src" / "page" / "style.css").read_text(encoding="utf-8")
@@ -33,6 +33,7 @@ def pages() -> Iterator[tuple[str, str]]:
     yield "worksheet", worksheet(seed=3, count=26).html(choices=True)
     yield "worksheet without choices", worksheet(seed=3, count=26).html()
     yield "key", worksheet(seed=3, count=26).html("key")
+    yield "checklist", checklist().html()
 
 
 def pictures() -> Iterator[tuple[str, str]]:

@@ -1,11 +1,13 @@
 //! Wrappers of `foilwork::teach`.
 
+mod checklist;
 mod exercise;
 mod sheet;
 
 crate::room::room! {
     /// Worksheets for a class: problems in words, worked by the library, with a key and the usual wrong answers.
     teach {
+        checklist { Checklist, ChecklistPoint, MappedElement, checklist }
         exercise { Exercise, ExerciseAnswer, OfferedAnswer, Working }
         sheet { Worksheet, worksheet }
     }

@@ -1,5 +1,5 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ChecklistArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs,
     FoilsArgs, ForgetArgs, HairArgs, HeadArgs, HistoryArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs,
     PriceArgs, RecordArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs,
     TitrateArgs, TonerArgs, WorksheetArgs,
@@ -85,6 +85,8 @@ pub(crate) enum Command {
     Chart(ChartArgs),
     /// Make a sheet of problems for a class, with worked answers and the usual errors
     Worksheet(WorksheetArgs),
+    /// Make a checklist for watching practical work, mapped to published units
+    Checklist(ChecklistArgs),
     /// List every source that a number can rest on
     Sources(SourcesArgs),
 }

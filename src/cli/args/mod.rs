@@ -44,4 +44,4 @@ pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, GridArgs, TableArgs, TitrateArgs};
 pub(crate) use record::{NoteArgs, RecordArgs};
 pub(crate) use service::{PlanArgs, SchemaArgs, StartArgs};
-pub(crate) use worksheet::WorksheetArgs;
+pub(crate) use worksheet::{ChecklistArgs, WorksheetArgs};

@@ -41,3 +41,25 @@ pub(crate) struct WorksheetArgs {
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }
+
+#[derive(Debug, Args)]
+#[command(after_help = "Units: no quantities; each point names the published elements that it answers.\n\
+    Example: foilwork checklist --units nz-12313,uk-a6008630 --html --output observation.html")]
+pub(crate) struct ChecklistArgs {
+    /// The units it is for, separated by commas: `au-shbhcls002`, `au-shbhcls004`, `au-shbhcls006`, `uk-skahdbr6`,
+    /// `uk-skahdbr7`, `uk-d6001010`, `uk-a6008630`, `nz-12313`, `nz-2889`, `nz-19792`, `nz-28835`, `nz-28846`,
+    /// `ca-red-seal-f`; all of them when left out
+    #[arg(long, value_name = "UNITS", value_delimiter = ',')]
+    pub(crate) units: Vec<String>,
+    /// A page (HTML) to tick off, or to print and write on
+    #[arg(long, conflicts_with_all = ["json", "csv"])]
+    pub(crate) html: bool,
+    /// A table, a line for each point and element
+    #[arg(long, conflicts_with = "json")]
+    pub(crate) csv: bool,
+    /// Points and elements as JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) output: OutputArgs,
+}

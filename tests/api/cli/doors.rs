@@ -4,7 +4,7 @@ use super::{EVERY, data, fine, foilwork};
 use proptest::prelude::*;
 use std::process::{Command, Stdio};
 
-const COMMANDS: [&str; 18] = [
+const COMMANDS: [&str; 19] = [
     "plan",
     "schema",
     "convert",
@@ -22,6 +22,7 @@ const COMMANDS: [&str; 18] = [
     "business",
     "chart",
     "worksheet",
+    "checklist",
     "sources",
 ];
 

@@ -85,6 +85,7 @@ const RUNS: &[(&str, &str, &[&str])] = &[
     ("business", "", &["tips", "--tips", "50", "--hours", "8,5", "--currency", "EUR"]),
     ("chart", "", &["wheel"]),
     ("worksheet", "", &[]),
+    ("checklist", "", &[]),
     ("sources", "", &[]),
 ];
 

@@ -1,6 +1,7 @@
 //! The command line beside `plan`: each command as a program of its own, on numbers worked by hand or published.
 
 mod chart;
+mod checklist;
 mod choose;
 mod colour;
 mod doors;
@@ -51,7 +52,7 @@ fn assert_near(got: f64, want: f64, tolerance: f64) {
 }
 
 /// One run of every command that prints text, with the longest sensible texts.
-const EVERY: [&[&str]; 32] = [
+const EVERY: [&[&str]; 33] = [
     &["convert", "6 % w/w"],
     &[
         "foils",
@@ -160,5 +161,6 @@ const EVERY: [&[&str]; 32] = [
     &["business", "rent", "--takings", "9999999", "--rent", "2000", "--wage", "480000", "--currency", "EUR"],
     &["price", "--cost", "99999.99", "--price", "9999999.99", "--currency", "EUR", "--discount", "97.5"],
     &["worksheet", "--count", "60", "--choices"],
+    &["checklist"],
     &["sources"],
 ];
