@@ -64,7 +64,7 @@ class CountedPanels(Record):
         "across": "Foils beside each other in a row.",
         "count": "How many.",
         "height_cm": "Across the partings, from the first to the last.",
-        "left_between_cm": "Hair left between two foils.",
+        "left_between_cm": "What is left out between two foils.",
         "subsection_cm": "Thickness of a subsection.",
     }
     across: int

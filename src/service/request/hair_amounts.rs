@@ -28,7 +28,7 @@ pub struct CountedPanels {
     /// Thickness of a subsection.
     #[serde(rename = "subsection_cm")]
     pub subsection: Interval<Length>,
-    /// Hair left between two foils.
+    /// What is left out between two foils.
     #[serde(rename = "left_between_cm")]
     pub left_between: Interval<Length>,
     /// Foils beside each other in a row.
