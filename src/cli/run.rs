@@ -1,9 +1,9 @@
 use super::{
     Refusal,
     args::{Arguments, Command},
-    blend, business, chart, checklist, choose, consult, convert, cost, day, dilute, fill, foils, forget, hair, head, history,
-    input, level, lift, limits, note, plan, price, record, scale, schema, sources, start, strand_test, swatch, table,
-    titrate, toner, worksheet,
+    blend, business, chart, checklist, choose, consult, convert, cost, day, dilute, fill, foils, forget, hair, head,
+    history, input, level, lift, limits, note, plan, price, record, scale, schema, sources, start, strand_test, swatch,
+    table, titrate, toner, worksheet,
 };
 use crate::text::{inert, shortened};
 use clap::{CommandFactory, FromArgMatches};

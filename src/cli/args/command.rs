@@ -1,8 +1,8 @@
 use super::{
-    BlendArgs, BusinessArgs, ChartArgs, ChecklistArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs, DiluteArgs, FillArgs,
-    FoilsArgs, ForgetArgs, HairArgs, HeadArgs, HistoryArgs, LevelArgs, LiftArgs, LimitsArgs, NoteArgs, PlanArgs,
-    PriceArgs, RecordArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs, SwatchArgs, TableArgs,
-    TitrateArgs, TonerArgs, WorksheetArgs,
+    BlendArgs, BusinessArgs, ChartArgs, ChecklistArgs, ChooseArgs, ConsultArgs, ConvertArgs, CostArgs, DayArgs,
+    DiluteArgs, FillArgs, FoilsArgs, ForgetArgs, HairArgs, HeadArgs, HistoryArgs, LevelArgs, LiftArgs, LimitsArgs,
+    NoteArgs, PlanArgs, PriceArgs, RecordArgs, ScaleArgs, SchemaArgs, SourcesArgs, StartArgs, StrandTestArgs,
+    SwatchArgs, TableArgs, TitrateArgs, TonerArgs, WorksheetArgs,
 };
 use clap::{Parser, Subcommand};
 
