@@ -42,11 +42,11 @@ pub struct CareAdvice {
 /// ```
 /// use foilwork::{history::home_care, reader::Format, record::replay, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let care = home_care(&plan, &replay(&[]));
 /// assert!(care.condition.starts_with("no strand was tested after the service"));
 /// assert!(care.advice.len() > 4);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
 /// # Source

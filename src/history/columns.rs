@@ -66,12 +66,12 @@ fn column(field: &'static str) -> &'static str {
 /// ```
 /// use foilwork::{history::{keep, read_records_csv, records_csv}, reader::Format, record::replay, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let record = keep(&plan, &replay(&[]));
 /// let table = records_csv(&[record.clone()]);
 /// assert!(table.starts_with("record,format,on,title,guest"));
 /// assert_eq!(read_records_csv(&table).records, [record]);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn records_csv(records: &[KeptRecord]) -> String {

@@ -19,12 +19,12 @@ use rust_decimal::Decimal;
 /// ```
 /// use foilwork::{history::keep, reader::Format, record::{read_log, replay}, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
-/// let log = read_log(include_str!("../../examples/soft-gradient.jsonl"));
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+/// let log = read_log(&std::fs::read_to_string("examples/soft-gradient.jsonl")?);
 /// let record = keep(&plan, &replay(&log.entries));
 /// assert_eq!((record.on.as_str(), record.guest.as_deref()), ("2026-11-25", Some("J-014")));
 /// assert_eq!(record.section[0].result_level, Some(8.5));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {

@@ -35,10 +35,10 @@ pub struct RecordProblem {
 /// ```
 /// use foilwork::{history::{keep, read_records, record_line}, reader::Format, record::replay, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let record = keep(&plan, &replay(&[]));
 /// assert_eq!(read_records(&record_line(&record)).records, [record]);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn record_line(record: &KeptRecord) -> String {

@@ -35,11 +35,11 @@ pub struct Rebooking {
 /// ```
 /// use foilwork::{history::rebooking, reader::Format, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let back = rebooking(&plan).expect("three sections in foils");
 /// assert_eq!(back.section, "crown");
 /// assert!(back.earliest.earliest() > plan.start.earliest());
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
 /// # Source

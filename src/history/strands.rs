@@ -16,11 +16,11 @@ use crate::{
 /// ```
 /// use foilwork::{history::{keep, strand_readings}, reader::Format, record::{read_log, replay}, service::plan_text};
 ///
-/// let plan = plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
-/// let log = read_log(include_str!("../../examples/soft-gradient.jsonl"));
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+/// let log = read_log(&std::fs::read_to_string("examples/soft-gradient.jsonl")?);
 /// let readings = strand_readings(&[keep(&plan, &replay(&log.entries))]);
 /// assert_eq!((readings.len(), readings[0].time.min(), readings[0].after.number()), (1, 47.0, 8.5));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn strand_readings(records: &[KeptRecord]) -> Vec<StrandReading> {

@@ -12,6 +12,7 @@ const CLASSIFIED_FROM: f64 = 8.0;
 const NO_SALON_ABOVE: f64 = 12.0;
 
 /// What is said of a strength on the hair that no salon has business with.
+#[cfg(feature = "cli")]
 pub(crate) fn too_strong(on_hair: Interval<MassFraction>) -> Option<&'static str> {
     (on_hair.high().ww_percent() > NO_SALON_ABOVE).then_some(
         "TOO STRONG: more than 12 % w/w on the hair: foilwork gives no advice on that in a salon; check the strength, and whether \

@@ -88,7 +88,9 @@ pub use from_shelf::{Objective, Portion, ShelfBlend, blend_shelf, blend_shelf_to
 pub use handling::{Bearing, HandlingFact, StrengthBound};
 pub use handling_facts::handling_facts;
 pub use handling_table::HANDLING_FACTS;
-pub(crate) use hazard::{cautions, stronger, too_strong};
+#[cfg(feature = "cli")]
+pub(crate) use hazard::too_strong;
+pub(crate) use hazard::{cautions, stronger};
 pub use label::{LabelReadings, read_label};
 pub(crate) use mixing::mean_strength;
 pub use mixing::{Mixture, PourError, PouredMixture, mix_strengths, mix_volumes};

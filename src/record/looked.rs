@@ -46,14 +46,14 @@ pub struct AfterLevel {
 /// ```
 /// use foilwork::{reader::Format, record::{levels_seen, read_log, replay}, service::{parse, plan}};
 ///
-/// let plan = plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?)?;
+/// let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
 /// let log = read_log(
 ///     "{\"format\":1,\"at_min\":4,\"what\":\"begun\",\"section\":\"nape\"}
 /// {\"format\":1,\"at_min\":29,\"what\":\"seen\",\"section\":\"nape\",\"level\":7.5}",
 /// );
 /// // 25 min on the hair; by the sheet the nape is begun at 0.
 /// assert_eq!(levels_seen(&plan, &replay(&log.entries)).levels[0].to_string(), "nape=7.5@25");
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
@@ -102,7 +102,7 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
 ///     service::{Evidence, parse, plan, plan_with},
 /// };
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let log = read_log(
 ///     "{\"format\":1,\"at_min\":4,\"what\":\"begun\",\"section\":\"nape\"}
 /// {\"format\":1,\"at_min\":29,\"what\":\"seen\",\"section\":\"nape\",\"level\":7.5}",
@@ -111,7 +111,7 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
 /// let seen = levels_seen(&plan(&file)?, &so_far).levels;
 /// let moved = plan_with(&file, &Evidence { seen, book: None })?;
 /// assert_eq!(after_levels(&moved, &so_far)[0].at.min(), 29.0);
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {

@@ -38,7 +38,7 @@ pub struct RestOfService {
 /// ```
 /// use foilwork::{reader::Format, record::{read_log, replay, rest_of_service}, service::{parse, plan}};
 ///
-/// let plan = plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?)?;
+/// let plan = plan(&parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?)?;
 /// let log = read_log(
 ///     "{\"format\":1,\"at_min\":3,\"what\":\"begun\",\"section\":\"nape\"}
 /// {\"format\":1,\"at_min\":24,\"what\":\"applied\",\"section\":\"nape\"}",

@@ -14,10 +14,10 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::{Evidence, consult, parse}, sheet::agreement_page};
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let page = agreement_page(&consult(&file, &Evidence::default())?);
 /// assert!(page.contains("What we do not promise") && page.contains("Guest"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn agreement_page(found: &ConsultationPlan) -> String {

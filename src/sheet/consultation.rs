@@ -15,10 +15,10 @@ use crate::{
 /// ```
 /// use foilwork::{reader::Format, service::{Evidence, consult, parse}, sheet::consultation_sheet};
 ///
-/// let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let text = consultation_sheet(&consult(&file, &Evidence::default())?);
 /// assert!(text.contains("WHAT EACH TEST CHANGES") && text.lines().all(|line| line.chars().count() <= 80));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn consultation_sheet(found: &ConsultationPlan) -> String {

@@ -1,4 +1,18 @@
-//! The plan as something to look at: text for the bench, a page, a page for the guest, pictures. How it was computed is the business of [`service`](crate::service).
+//! The plan as something to look at: text, pages, pictures. How it was computed is the business of [`service`](crate::service).
+//!
+//! # For the bench
+//!
+//! [`bench_sheet`] is the whole plan as text, [`bench_sheet_of`] some parts of it, [`card_sheet`] the cards of its bowls,
+//! [`day_sheet`] the order of the work; [`bench_page`] is the same plan as a page that prints. Begin with these.
+//!
+//! # For the guest
+//!
+//! [`guest_page`] is what is planned, [`consultation_sheet`] and [`agreement_page`] what was decided before.
+//!
+//! # Pictures and lists
+//!
+//! [`head_map`], [`day_picture`] and [`cost_picture`] are drawings of a plan, [`head_map_text`] one for the terminal;
+//! [`trail_sheet`] says where a number is from, [`service_table`] is the price list.
 
 mod agreement_page;
 mod bases;
@@ -46,4 +60,5 @@ pub use part::SheetPart;
 pub use pictures::{cost_picture, day_picture, head_map, head_map_text};
 pub use services::service_table;
 pub use trail_sheet::trail_sheet;
+#[cfg(feature = "cli")]
 pub(crate) use visits::{BETWEEN_VISITS, table as visits_table};

@@ -64,11 +64,11 @@ pub struct Consent {
 /// ```
 /// use foilwork::{reader::Format, service::{Go, decide, plan_text}};
 ///
-/// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let decision = decide(&plan);
 /// assert_eq!(decision.go, Go::Restrict);
 /// assert!(decision.stops.is_empty() && decision.open.iter().any(|found| found.rule.code() == "law"));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn decide(plan: &Plan) -> Decision {

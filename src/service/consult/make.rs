@@ -53,11 +53,11 @@ pub struct ConsultationPlan {
 /// ```
 /// use foilwork::{reader::Format, service::{Evidence, Go, TestKind, consult, parse}};
 ///
-/// let file = parse(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let found = consult(&file, &Evidence::default())?;
 /// let poor = found.tests.iter().find(|one| one.test == TestKind::Elasticity && one.result.as_deref() == Some("poor"));
 /// assert_eq!(poor.map(|one| one.go), Some(Go::Stop));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn consult(file: &ServiceFile, evidence: &Evidence) -> Result<ConsultationPlan, Problems> {
     let plan = plan_with(file, evidence)?;

@@ -36,11 +36,11 @@ pub struct DatedVisit {
 /// ```
 /// use foilwork::{reader::Format, service::{dated_visits, plan_text}};
 ///
-/// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let visits = dated_visits(&plan);
 /// assert_eq!(visits[0].earliest.to_string(), "2026-11-25");
 /// assert!(visits.iter().all(|visit| visit.earliest.earliest() <= visit.latest.earliest()));
-/// # Ok::<(), foilwork::reader::Problems>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn dated_visits(plan: &Plan) -> Vec<DatedVisit> {

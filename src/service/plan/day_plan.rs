@@ -147,6 +147,17 @@ impl DayPlan {
 
 impl DayPlan {
     /// The rules as [`arrange`] takes them, by the places of the work.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+    /// let day = plan.day.ok_or("no day")?;
+    /// assert!(day.before().iter().all(|rule| rule.first != rule.then && rule.then < day.work.len()));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn before(&self) -> Vec<Before> {
         let place = |name: &str| self.work.iter().position(|one| one.name == name);

@@ -58,9 +58,9 @@ impl Mix {
     /// ```
     /// use foilwork::{reader::Format, service::plan_text};
     ///
-    /// let plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml)?;
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
     /// assert_eq!(plan.mixes[0].made().to_string(), "46.4 g");
-    /// # Ok::<(), foilwork::reader::Problems>(())
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn made(&self) -> Mass {
