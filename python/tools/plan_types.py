@@ -78,7 +78,6 @@ HOMES = {
 }
 
 
-
 def definitions() -> dict[str, Any]:
     """Of a plan and of what is made of records."""
     plan, history = (json.loads(path.read_text(encoding="utf-8")) for path in (SCHEMA, HISTORY))

@@ -93,6 +93,7 @@ def cost_chart(table: CostTable, *, title: str = "Cost", left_out: Sequence[str]
     Args:
         table: the costs, a :class:`foilwork.money.CostTable`.
         title: what stands above it.
+        left_out: what the costs leave out, in words; without any they are all there is.
 
     Returns:
         The picture.
@@ -114,14 +115,14 @@ def margin_chart(
 
     Args:
         cost: what the service costs, a :class:`foilwork.money.Money`.
-        marked_percent: a margin that is marked, in percent of the net price.
+        marked_percent: a margin that is marked, in percent of the net price, 0 to 95.
         title: what stands above it.
 
     Returns:
         The picture.
 
     Raises:
-        FoilworkError: a cost that is not above zero, or a margin that no price has.
+        FoilworkError: a cost that is not above zero, or a margin outside 0 to 95 %.
 
     Examples:
         >>> from foilwork.chart import margin_chart

@@ -28,10 +28,10 @@ class Piece(_Answer):
     __match_args__ = ("kind", "section", "person", "from_min", "to_min", "foils")
     @property
     def kind(self) -> str:
-        """What is done: ``"mix"``, ``"apply"``, ``"look"`` or ``"rinse"``."""
+        """What is done: ``"mix"``, ``"apply"``, ``"look"``, ``"walk"`` or ``"rinse"``."""
     @property
     def section(self) -> int | None:
-        """The place of the section, from 0; ``None`` for a look, which is at all that is on."""
+        """The place of the section, from 0; ``None`` for a look, which is at all that is on, and for a walk."""
     @property
     def person(self) -> int:
         """Who does it, from 0."""

@@ -133,7 +133,7 @@ class Floor(_Answer):
         """The first look, in min from the first strand."""
     @property
     def look_every_min(self) -> float:
-        """From the begin of one look to that of the next, in min."""
+        """How long hands work or rest between two looks, in min."""
     @property
     def rinse_min(self) -> float:
         """Rinsing a section, in min."""

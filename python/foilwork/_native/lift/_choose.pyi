@@ -74,6 +74,9 @@ def gentlest(rows: Iterable[StrengthChance], wanted_percent: float) -> StrengthC
     Returns:
         The row, or ``None`` when even the strongest does not.
 
+    Raises:
+        FoilworkError: the chance is not 0 to 100 %.
+
     Examples:
         >>> from foilwork.lift import Belief, Situation, chances, gentlest
         >>> rows = chances(Belief(), Situation(4), [2, 4, 6], start_level=5, target_level=6, limit_min=45)
@@ -88,7 +91,9 @@ class Visit(_Answer):
     __match_args__ = ("after_weeks", "regrowth_cm", "level", "chance_percent", "strain", "strain_index")
     @property
     def after_weeks(self) -> Bounds[float] | None:
-        """Weeks since the visit before; ``None`` for the first."""
+        """Weeks since the visit before, by what the hair has been through by then: common practice where the strain is slight
+        or usual, assumed beyond it; ``None`` for the first.
+        """
     @property
     def regrowth_cm(self) -> Bounds[float] | None:
         """What has grown since the first visit, in cm; ``None`` for the first."""

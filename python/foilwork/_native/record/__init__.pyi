@@ -6,15 +6,19 @@ from foilwork._native.record._rest import *
 from foilwork._native.record._whole import *
 
 __all__ = [
+    "AfterLevel",
     "Evenness",
     "Instruction",
+    "LevelsSeen",
     "LogEntry",
     "LogProblem",
     "PlannedActual",
     "Record",
     "RestOfService",
     "ServiceLog",
+    "after_levels",
     "instructions",
+    "levels_seen",
     "log_line",
     "read_log",
     "record",
