@@ -71,7 +71,7 @@ def test_a_consultation_is_a_value_of_its_schema(command: Path) -> None:
         found.title = "other"  # type: ignore[misc]
     schema = json.loads((EXAMPLES / "plan.schema.json").read_text(encoding="utf-8"))
     whole = {"$defs": schema["$defs"], "$ref": "#/$defs/ConsultationPlan"}
-    arguments = [command, "consult", EXAMPLES / "staged-lightening.toml", "--json"]
+    arguments = [str(command), "consult", str(EXAMPLES / "staged-lightening.toml"), "--json"]
     printed = subprocess.run(arguments, capture_output=True, text=True, check=True).stdout
     jsonschema.Draft202012Validator(whole).validate(json.loads(printed))
 

@@ -27,7 +27,8 @@ STUBS = Path(str(_native.__file__)).with_name("_native")
 
 def members(owner: type, name: str) -> Iterator[tuple[str, object]]:
     """The methods and properties a class itself defines, without those that have two leading underscores."""
-    for member, value in vars(owner).items():
+    # In one order, so that all workers collect the same tests.
+    for member, value in sorted(vars(owner).items(), key=lambda pair: pair[0]):
         plain = not member.startswith("_")
         if plain and (inspect.isroutine(value) or inspect.isdatadescriptor(value) or isinstance(value, property)):
             yield f"{name}.{member}", value
@@ -64,7 +65,7 @@ def runtime_examples() -> Iterator[tuple[str, str]]:
 
 def stub_examples() -> Iterator[tuple[str, str]]:
     """The docstrings of the stubs that hold an example."""
-    for stub in STUBS.rglob("*.pyi"):
+    for stub in sorted(STUBS.rglob("*.pyi")):
         for node in ast.walk(ast.parse(stub.read_text(encoding="utf-8"))):
             if isinstance(node, ast.FunctionDef | ast.ClassDef) and ">>>" in (text := ast.get_docstring(node) or ""):
                 yield f"{stub.relative_to(STUBS)}:{node.lineno}:{node.name}", text

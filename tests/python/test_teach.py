@@ -18,7 +18,7 @@ from foilwork import FoilworkError, source
 from foilwork.teach import worksheet
 
 SEEDS = 10_000
-TOPICS = [
+TOPICS: list[Any] = [
     "peroxide-units",
     "dilution",
     "ratio",
@@ -129,7 +129,7 @@ def test_a_seed_keeps_its_sheet() -> None:
 
 @pytest.mark.parametrize("topic", TOPICS)
 @pytest.mark.parametrize("difficulty", ["gentle", "steady", "stretch"])
-def test_every_topic_has_every_difficulty(topic: str, difficulty: Any) -> None:
+def test_every_topic_has_every_difficulty(topic: Any, difficulty: Any) -> None:
     sheet = worksheet(seed=3, topics=[topic], difficulty=difficulty, count=20)
     assert {(exercise.topic, exercise.difficulty) for exercise in sheet.exercises} == {(topic, difficulty)}
     assert len({exercise.question for exercise in sheet.exercises}) >= 5

@@ -44,7 +44,7 @@ class ClassDecision(_Answer):
     def rejected(self) -> list[Rejected]:
         """What was considered and not taken."""
     @property
-    def before(self) -> list[str]:
+    def before(self) -> list[_words._ExtraStep]:
         """What has to be done before: ``"pre-soften"``, ``"pre-pigment"``, ``"clean-first"``."""
     @property
     def basis(self) -> str:
