@@ -142,7 +142,7 @@ pub(super) fn within(x: f64, most: f64) -> bool {
 /// let (from, to) = (StrengthUnit::WwPercent, StrengthUnit::WvPercent);
 /// let outcome =
 ///     column::convert_strengths_at(percent, Cells::Each(&celsius), (from, to), &Conditions::default(), &mut wv)?;
-/// assert_eq!((wv.map(|wv| format!("{wv:.2}")), outcome.refused), (["12.54".into(), "12.37".into()], 0)); // warm is thin
+/// assert_eq!((wv.map(|wv| format!("{wv:.2}")), outcome.refused), (["12.54".into(), "12.39".into()], 0)); // warm is thin
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
 pub fn convert_strengths_at(
