@@ -1,16 +1,21 @@
 //! Worksheets for a class: problems in words, worked by the library, with a key and the usual wrong answers.
 //!
-//! **Ask** for a sheet by [`WorksheetRequest`]: topics, [`Difficulty`], how many, and a seed. The same request gives the
-//! same sheet on every machine and in every version that keeps [`Worksheet::FORMAT`].
+//! # Worksheets
 //!
-//! **Get** a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with its
-//! result, the answer by the library's own function where it has one, and [`OfferedAnswer`]s of which each wrong one names the [`Mistake`] that leads to it.
+//! Ask for a sheet by [`WorksheetRequest`]: topics, [`Difficulty`], how many, and a seed. The same request gives the same sheet
+//! on every machine and in every version that keeps [`Worksheet::FORMAT`].
 //!
-//! **Write** it: [`Worksheet::text`], [`Worksheet::html`], [`Worksheet::csv`]; it serialises too. The key has a page of its
-//! own.
+//! [`worksheet`] gives a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with its
+//! result, the answer by the library's own function where it has one, and [`OfferedAnswer`]s of which each wrong one names the
+//! [`Mistake`] that leads to it.
 //!
-//! [`checklist`] is for watching practical work: what to watch for, what to write down, and which elements of published units
-//! it answers.
+//! Write it by [`Worksheet::text`], [`Worksheet::html`], [`Worksheet::csv`]; it serialises too. The key has a page of its own.
+//!
+//! # Practical work
+//!
+//! [`checklist`] says what to watch for, what to write down, and which elements of published units it answers.
+//!
+//! # Where it is set
 //!
 //! The problems are set in the invented salon Juniper & Tide. A problem whose rounding could go either way, or whose wrong
 //! answers are not all different from the right one, is drawn anew.

@@ -214,6 +214,7 @@ ONLY_IN_PYTHON = {
         "ProductOrder": "Rust has it in the shop, which Python takes as a mapping",
         "reorder_list": METHOD,
     },
+    "head": {"step_needs": METHOD},
     "mix": {
         "convert_amount": METHOD,
         "mixing_card": METHOD,
