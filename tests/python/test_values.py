@@ -201,7 +201,7 @@ ONLY_IN_PYTHON = {
     },
     "chart": {"Picture": "a text in Rust"},
     "hair": {"by_caliper": METHOD, "hair_cut": "Rust has Cut"},
-    "head": {"profile": METHOD},
+    "head": {"profile": METHOD, "step_needs": METHOD},
     "limits": {
         "jurisdictions": "Rust has Jurisdiction::ALL",
         "salt_factor": "Rust has Conversion::of",
@@ -214,7 +214,6 @@ ONLY_IN_PYTHON = {
         "ProductOrder": "Rust has it in the shop, which Python takes as a mapping",
         "reorder_list": METHOD,
     },
-    "head": {"step_needs": METHOD},
     "mix": {
         "convert_amount": METHOD,
         "mixing_card": METHOD,
