@@ -53,8 +53,9 @@ impl Swatch {
     /// ```
     #[must_use]
     pub fn widened_to(&self, ends: &[Self; 2]) -> Self {
+        let from = lab_of(self.best_sample());
         let away = |sample: [f64; 3]| {
-            let (from, to) = (lab_of(self.best_sample()), lab_of(sample));
+            let to = lab_of(sample);
             [to.l() - from.l(), to.a() - from.a(), to.b() - from.b()]
         };
         let along = |way: [f64; 3], other: [f64; 3]| way.iter().zip(other).map(|(a, b)| a * b).sum::<f64>();
@@ -64,10 +65,12 @@ impl Swatch {
         let theirs = darker.samples.iter().zip(&lighter.samples);
         for (i, (sample, (dark, light))) in samples.iter_mut().zip(theirs).enumerate().skip(1) {
             let way = away(*sample);
-            moved.push((i, along(way, way)));
+            let mut farthest = along(way, way);
+            moved.push((i, farthest));
             for other in [dark, light] {
-                if along(way, away(*other)) > along(way, away(*sample)) {
-                    *sample = *other;
+                let far = along(way, away(*other));
+                if far > farthest {
+                    (*sample, farthest) = (*other, far);
                 }
             }
         }
