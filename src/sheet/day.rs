@@ -140,7 +140,11 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
     });
     if let Some(saves) = day.helper_saves {
         let hands = count(day.floor.people as usize + 1, "pair of hands", "pairs of hands");
-        lines.push(format!("With {hands}: at least {} earlier.", min(saves)));
+        lines.push(if saves.min() < 0.5 {
+            format!("With {hands}: no earlier finish was found.")
+        } else {
+            format!("With {hands}: at least {} earlier.", min(saves))
+        });
     }
     if let (Some(finish), Some(appointment)) = (day.finish, day.appointment) {
         let other = match plan.chair.other_work {

@@ -2,7 +2,7 @@ use crate::{
     head::{Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
     service::{HeadPlan, HeadReading, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan, ZoneHair},
     source::Interval,
-    text::{Sheet, number, range, span},
+    text::{Sheet, number, range, rough, span},
 };
 
 /// Hair, foils and the look of the head.
@@ -10,7 +10,7 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     let head = &plan.head;
     sheet.heading("Head and foils");
     sheet.paragraph(&hair(head), 0);
-    let zone = |one: &ZoneHair| format!("{} {} g, {} cm2", one.zone, range(&one.hair, 0), range(&one.surface, 0));
+    let zone = |one: &ZoneHair| format!("{} {} g, {} cm2", one.zone, range(&one.hair, 0), rough(&one.surface));
     let zones: Vec<String> = head.zones.iter().map(zone).collect();
     if !zones.is_empty() {
         sheet.paragraph(&format!("by zone: {}", zones.join("; ")), 2);
@@ -100,20 +100,14 @@ fn hair(head: &HeadPlan) -> String {
         || format!("{} g for each cm of length", range(&head.mass_per_length, 1)),
         |mass| format!("{} g", range(mass, 0)),
     );
-    format!(
-        "{} of hair in all, {} hairs [{}]; booked as: {}",
-        mass,
-        range(&head.hairs, 0),
-        head.basis,
-        head.service_class
-    )
+    format!("{} of hair in all, {} hairs [{}]; booked as: {}", mass, rough(&head.hairs), head.basis, head.service_class)
 }
 
 /// Hairs, surface and minutes of a section.
 fn hairs(section: &SectionPlan) -> String {
-    let surface = section.surface.as_ref().map(|surface| format!(", {} cm2 of surface", range(surface, 0)));
+    let surface = section.surface.as_ref().map(|surface| format!(", {} cm2 of surface", rough(surface)));
     let minutes = section.foil_minutes.as_ref().map(|minutes| format!("; its foils take {} min", range(minutes, 0)));
-    format!("{} hairs{}{}", range(&section.hairs, 0), surface.unwrap_or_default(), minutes.unwrap_or_default())
+    format!("{} hairs{}{}", rough(&section.hairs), surface.unwrap_or_default(), minutes.unwrap_or_default())
 }
 
 fn row(section: &SectionPlan) -> Vec<String> {

@@ -32,6 +32,6 @@ pub use html::escaped;
 pub use inert::{inert, is_active, is_shown, shortened};
 pub use number::{number, significant};
 pub use place::{Lines, Position};
-pub use range::{amount, in_hundred, range, span};
+pub use range::{amount, in_hundred, range, rough, span};
 pub use sheet::{Sheet, WIDTH, wrapped};
 pub use words::{count, list};

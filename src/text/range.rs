@@ -21,6 +21,27 @@ pub fn range<Q: Quantity>(interval: &Interval<Q>, decimals: usize) -> String {
     span(interval, |quantity| number(quantity.in_unit(), decimals))
 }
 
+/// An estimate in words with three figures of each value: more would say that it is known more closely than its bounds do.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{quantity::Mass, source::Interval, text::rough};
+///
+/// let g = Mass::from_g;
+/// assert_eq!(rough(&Interval::new(g(87_388.0)?, g(122_380.0)?, g(176_551.0)?)?), "122000 (87400 to 177000)");
+/// assert_eq!(rough(&Interval::exact(g(468.0)?)), "468");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn rough<Q: Quantity>(interval: &Interval<Q>) -> String {
+    span(interval, |quantity| {
+        let value = quantity.in_unit();
+        let unit = 10_f64.powf(value.abs().max(1.0).log10().floor() - 2.0).max(1.0);
+        number((value / unit).round() * unit, 0)
+    })
+}
+
 /// An estimate in words, each of its values written by `write`: one value when it is exact, otherwise
 /// `best (low to high)`.
 ///
