@@ -35,7 +35,7 @@ fn a_colourist_has_a_plan_at_the_second_try() {
     let service = home.join("service.toml");
     let written = fs::read_to_string(&service).unwrap();
     let slips = [
-        ("natural_level = 6.5", "natural_level = 6,5", "natural_level = 6.5", "write 6.5"),
+        ("natural_level = 7", "natural_level = 6,5", "natural_level = 6.5", "write 6.5"),
         ("white_percent = 0", "white_percent = 30 %", "white_percent = 30", "write 30"),
     ];
     let mut first = written.clone();
@@ -60,7 +60,8 @@ fn a_colourist_has_a_plan_at_the_second_try() {
     assert_eq!(plan.status.code(), Some(0), "{}", text(&plan.stderr));
     let sheet = text(&plan.stdout);
     assert!(
-        sheet.contains("RINSE BY 10:45") && sheet.contains("weigh 15 g my powder, 30 g developer 6 (45 g)"),
+        // By hand: 20 min to put on and 30 to develop; 100 g at 1:2.
+        sheet.contains("RINSE BY 10:50") && sheet.contains("weigh 33 g my powder, 67 g developer 6 (100 g)"),
         "{sheet}"
     );
 }
