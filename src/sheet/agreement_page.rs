@@ -78,7 +78,10 @@ pub(super) fn price_in_words(price: &AgreedPrice, writing: Writing) -> String {
     };
     let all = match price.visits {
         1 => String::new(),
-        visits => format!("; all {visits} visits together at most {}", writing.money(price.all_visits_high)),
+        visits => format!(
+            "; {visits} visits like this one would come to up to {}, and more may be needed",
+            writing.money(price.all_visits_high)
+        ),
     };
     let open = match price.left_out.as_slice() {
         [] => "More product, more time or a second application cost more: we ask before.",

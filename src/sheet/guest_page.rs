@@ -3,7 +3,7 @@ use crate::{
     finding::{Finding, Verdict},
     lift::OFTEN,
     page::{Html, Page},
-    service::{Mix, PartKind, Plan, WorkStage},
+    service::{AgreedPrice, Mix, PartKind, Plan, WorkStage},
     text::{amount, range},
 };
 
@@ -125,29 +125,22 @@ const RISKS: [&str; 5] = [
 ];
 
 fn price(html: &mut Html, plan: &Plan, writing: Writing) {
-    let more = "Another product, more time or a second application cost more. We ask you before we go on.";
-    // The price list first: it is what the guest has seen.
-    if let Some(listed) = plan.booking.price {
-        html.element("h2", &[], "Price");
-        html.marked("p", &[], &writing.money(listed), "by our price list, for what is planned here, tax included.");
-        html.element("p", &[], more);
-        return;
-    }
-    let Some(money) = &plan.money else { return };
-    let gross = money.taxed.as_ref().map(|taxed| taxed.gross).or_else(|| money.price.as_ref().map(|set| set.price));
-    let Some(gross) = gross else { return };
+    let Some(agreed) = AgreedPrice::of_one_visit(plan) else { return };
     html.element("h2", &[], "Price");
-    let tax = if money.taxed.is_some() { ", tax included" } else { ", before tax" };
-    let said = if money.left_out.is_empty() {
-        format!("for what is planned here{tax}.")
-    } else {
-        format!("so far{tax}. The price is not complete yet: we tell you the rest before we begin.")
+    let tax = if agreed.tax_included { ", tax included" } else { ", before tax" };
+    let listed = plan.booking.price.is_some();
+    let said = match (listed, agreed.left_out.as_slice()) {
+        (true, _) => format!("by our price list, for what is planned here{tax}."),
+        (false, []) => format!("for what is planned here{tax}."),
+        (false, _) => format!("so far{tax}. The price is not complete yet: we tell you the rest before we begin."),
     };
-    html.marked("p", &[], &writing.money(gross), &said);
-    if let Some(told) = super::money::range(money, writing) {
+    html.marked("p", &[], &writing.money(agreed.planned), &said);
+    // A price of the list does not move with the grams.
+    let range = plan.money.as_ref().filter(|_| !listed).and_then(|money| super::money::range(money, writing));
+    if let Some(told) = range {
         html.element("p", &[], &format!("{told}. It covers this visit, with the work and the times planned."));
     }
-    html.element("p", &[], more);
+    html.element("p", &[], "Another product, more time or a second application cost more. We ask you before we go on.");
 }
 
 /// Common practice.

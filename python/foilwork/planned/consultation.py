@@ -49,10 +49,13 @@ class Agreed(Record):
 
 @dataclass(frozen=True)
 class AgreedPrice(Record):
-    """What the guest is told to pay: from-to for a visit, and for all visits of a series."""
+    """What the guest is told to pay: by the price list where it has the service, else from-to by the costs."""
 
     __slots__ = {
-        "all_visits_high": "For all visits, if each costs the most.",
+        "all_visits_high": (
+            "So many visits, if each is like this one and costs the most; later ones are not priced, and more may be "
+            "needed."
+        ),
         "high": "For this visit, where the hair takes as much as it may.",
         "left_out": "What the cost behind it leaves out; while there is any, the price is not whole.",
         "low": "For this visit, where the hair takes as little as it may; a bowl that is begun is paid for.",

@@ -5,7 +5,8 @@ use foilwork::{
     finding::Verdict::{Note, Passed, Warning},
     head::ServiceClass,
     reader::Format,
-    service::{Plan, parse},
+    service::{Evidence, Plan, ServiceFile, consult, parse, plan},
+    sheet::{agreement_page, guest_page},
     shop::{parse_shop, shape::ClassPriceEntry},
 };
 use rstest::rstest;
@@ -16,18 +17,22 @@ fn listed(class: ServiceClass, price: &str, included_min: Option<f64>, per_extra
 
 /// A fifth of the head in foils is a partial one, 70 min in the chair as planned: 50 min of it are included, and 20 min more
 /// at 30.00 an hour are 10.00.
+fn priced_file(price: &str) -> ServiceFile {
+    let mut file = fine();
+    shop(&mut file).currency = Some("EUR".to_owned());
+    shop(&mut file).class_price = vec![
+        listed(ServiceClass::Full, "200.00", None, None),
+        listed(ServiceClass::Partial, price, Some(50.0), Some("30.00")),
+    ];
+    let terms = shop(&mut file).terms.get_or_insert_default();
+    terms.wage_per_h = Some("20.00".to_owned());
+    terms.tax_percent = Some(20.0);
+    terms.margin_percent = Some(50.0);
+    file
+}
+
 fn priced(price: &str) -> Plan {
-    changed(fine(), |file| {
-        shop(file).currency = Some("EUR".to_owned());
-        shop(file).class_price = vec![
-            listed(ServiceClass::Full, "200.00", None, None),
-            listed(ServiceClass::Partial, price, Some(50.0), Some("30.00")),
-        ];
-        let terms = shop(file).terms.get_or_insert_default();
-        terms.wage_per_h = Some("20.00".to_owned());
-        terms.tax_percent = Some(20.0);
-        terms.margin_percent = Some(50.0);
-    })
+    plan(&priced_file(price)).unwrap()
 }
 
 #[test]
@@ -62,6 +67,23 @@ fn the_list_is_held_against_the_cost(
     let plan = priced(price);
     assert_eq!(verdicts(&plan, "list price"), [want], "{}", texts(&plan, "list price"));
     assert!(texts(&plan, "list price").contains(words), "{}", texts(&plan, "list price"));
+}
+
+/// The guest signs one price, whichever page it is on: 150.00 on the list and 10.00 for 20 min beyond at 30.00 an hour, though
+/// by the costs it would be 24.00.
+#[test]
+fn both_pages_to_sign_say_the_price_of_the_list() {
+    let file = priced_file("150.00");
+    let (plan, found) = (plan(&file).unwrap(), consult(&file, &Evidence::default()).unwrap());
+    assert_eq!(plan.money.as_ref().unwrap().taxed.unwrap().gross.to_string(), "24.00 EUR");
+    let guest = guest_page(&plan);
+    assert!(
+        guest.contains("160.00 EUR") && guest.contains("by our price list, for what is planned here, tax included")
+    );
+    assert!(!guest.contains("24.00") && !guest.contains("as the hair takes"));
+    let agreement = agreement_page(&found);
+    assert!(agreement.contains("160.00 EUR for this visit"), "{agreement}");
+    assert!(agreement.contains(", tax included.") && !agreement.contains("24.00"), "{agreement}");
 }
 
 /// A shop that says nothing for the class has no price for it, and none is made up.
