@@ -38,7 +38,7 @@ docs: python
 
 # Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
 bench: python
-	cargo bench --all-features $(if $(ROOM),--bench $(ROOM),--benches)
+	$(if $(ROOM),$(if $(wildcard benches/$(ROOM).rs),cargo bench --all-features --bench $(ROOM)),cargo bench --all-features --benches)
 	@VIRTUAL_ENV=$(CURDIR)/.venv .venv/bin/maturin develop --quiet --release
 	@set -e; for script in benches/python/$(or $(ROOM),*).py; do if [ -e "$$script" ]; then .venv/bin/python "$$script"; fi; done
 

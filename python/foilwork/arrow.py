@@ -247,8 +247,8 @@ class AddedColumns:
         fields = [field for field in batch.schema.fields]
         names = [field.name for field in fields]
         for name in self._to:
-            if name in names:
-                raise FoilworkError(f"the table has a column {name!r} already: give another name")
+            if name in names or self._to.count(name) > 1:
+                raise FoilworkError(f"the table would have two columns {name!r}: give another name")
         held = nanoarrow.c_array(batch)
         rows, first = len(batch), held.offset
         children = [held.child(place)[first : first + rows] for place in range(len(names))]
@@ -272,10 +272,17 @@ class AddedColumns:
     def _columns(self, found: Any, rows: int) -> list[Any]:
         import numpy
 
-        results = [found] if isinstance(found, float | numpy.ndarray) else list(found)
-        if len(results) != len(self._to):
-            raise FoilworkError(f"{len(results)} results and {len(self._to)} names: give one name for each result")
-        return [numpy.broadcast_to(result, rows) for result in results]
+        return [numpy.broadcast_to(result, rows) for result in one_for_each_name(found, self._to)]
+
+
+def one_for_each_name(found: Any, names: Sequence[str]) -> list[Any]:
+    """The results of a function that gives one column, or several together; of this package only."""
+    import numpy
+
+    results = [found] if isinstance(found, float | numpy.ndarray) else list(found)
+    if len(results) != len(names):
+        raise FoilworkError(f"{len(results)} results and {len(names)} names: give one name for each result")
+    return results
 
 
 def _named(nanoarrow: Any, name: str) -> Any:

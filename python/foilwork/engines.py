@@ -54,6 +54,8 @@ def polars_expression(
         import polars
     except ImportError as error:
         raise FoilworkError("polars is missing (pip install polars)") from error
+    from foilwork.arrow import one_for_each_name
+
     names = [to] if isinstance(to, str) else list(to)
     given = [*arguments, *keywords.values()]
     columns = {place: value for place, value in enumerate(given) if isinstance(value, polars.Expr)}
@@ -67,9 +69,7 @@ def polars_expression(
         for place in columns:
             filled[place] = rows.struct.field(str(place)).cast(polars.Float64).to_numpy()
         found = function(*filled[: len(arguments)], **dict(zip(keywords, filled[len(arguments) :], strict=True)))
-        results = [found] if len(names) == 1 else list(found)
-        if len(results) != len(names):
-            raise FoilworkError(f"{len(results)} results and {len(names)} names: give one name for each result")
+        results = one_for_each_name(found, names)
         made = [polars.Series(name, result, nan_to_null=True) for name, result in zip(names, results, strict=True)]
         return made[0] if isinstance(to, str) else polars.DataFrame(made).to_struct(names[0])
 
@@ -88,8 +88,8 @@ def register_duckdb(connection: duckdb.DuckDBPyConnection) -> list[str]:
     - ``foilwork_lift_needed(from_level, target_level)``: ``foilwork.colour.lift_needed``
     - ``foilwork_ciede2000(l1, a1, b1, l2, a2, b2)``: ``foilwork.colour.ciede2000``
 
-    A row with a NULL, and one that cannot be (out of range), gives NULL, never an error: count them with
-    ``count(*) - count(..)``. DuckDB hands over some thousand rows at a time and calls Python functions from one thread.
+    A row with a NULL, and one that cannot be (out of range), gives NULL, not an error: count them with
+    ``count(*) - count(..)``. An unknown unit is an error. DuckDB hands over some thousand rows at a time and calls Python functions from one thread.
 
     Args:
         connection: the connection, ``duckdb.default_connection()`` for the one in memory.

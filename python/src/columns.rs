@@ -317,8 +317,8 @@ fn warn(py: Python<'_>, count: usize, place: &str, error: &impl Error) -> PyResu
     Ok(())
 }
 
-fn counted(count: usize) -> String {
-    if count == 1 { "1 value".to_owned() } else { format!("{count} values") }
+fn counted(values: usize) -> String {
+    foilwork::text::count(values, "value", "values")
 }
 
 /// `index 3`, or `index (1, 2)` in more than one dimension.

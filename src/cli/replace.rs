@@ -63,6 +63,22 @@ impl Pending {
         file.map_err(|why| Refusal(format!("cannot write {}: {}", self.path.display(), words(why))))
     }
 
+    /// Whether both would stand under one name, however it is written.
+    pub(super) fn same_target(&self, other: &Self) -> bool {
+        self.target() == other.target()
+    }
+
+    /// The name in its folder, without links and detours; the file itself may not be there yet.
+    fn target(&self) -> PathBuf {
+        let Place::Beside(_, target, _) = &self.place else {
+            return self.path.canonicalize().unwrap_or_else(|_| self.path.clone());
+        };
+        match (folder_of(target).canonicalize(), target.file_name()) {
+            (Ok(folder), Some(name)) => folder.join(name),
+            _ => target.clone(),
+        }
+    }
+
     /// Puts the file under its name.
     pub(super) fn finish(self) -> Result<(), Refusal> {
         let path = self.path.clone();
@@ -117,8 +133,12 @@ fn end_of_links(path: &Path) -> PathBuf {
     end
 }
 
+fn folder_of(target: &Path) -> &Path {
+    target.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."))
+}
+
 fn beside(target: PathBuf, permissions: Option<Permissions>) -> io::Result<Place> {
-    let folder = target.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let folder = folder_of(&target);
     clear_stale(folder);
     let file = tempfile::Builder::new()
         .prefix(PREFIX)

@@ -43,8 +43,7 @@ pub fn bounded<E>(
                 [f64::NAN; 3]
             } else {
                 rule(*given).unwrap_or_else(|_| {
-                    outcome.refused += 1;
-                    outcome.first.get_or_insert(row);
+                    outcome.refuse(row);
                     [f64::NAN; 3]
                 })
             };

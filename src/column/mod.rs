@@ -1,4 +1,4 @@
-//! The same rules over whole columns: `&[f64]` in, `&mut [f64]` out, no formula of their own.
+//! The same rules over whole columns: `&[f64]` in, `&mut [f64]` out.
 //!
 //! A column keeps the shape of its input whatever is in it: not-a-number stays not-a-number, and a value that the
 //! scalar rule refuses becomes not-a-number and is counted in the [`ColumnOutcome`]. Nothing is allocated but
@@ -13,7 +13,8 @@
 //!
 //! [`convert_strengths`], [`densities`], [`blends`], [`make_ups`], [`strengths_after`], [`lifts_needed`], [`ciede2000`],
 //! [`levels_after`] and their neighbours. Most go over a block of rows without a branch and ask the scalar rule only about
-//! the rows that fall out of range; every good row is the scalar rule's bit for bit.
+//! the rows that fall out of range. For that they say the rule of the room once more, without its branches; tests hold every
+//! good row to the scalar rule, bit for bit ([`levels_after`] and [`coordinates`] to 1e-12).
 //!
 //! # Any rule
 //!

@@ -1,14 +1,11 @@
 use super::{
     Cells, ColumnError, ColumnOutcome,
     cells::BLOCK,
-    split::{many_in_parts, share_out},
+    split::{WORTH_A_THREAD, many_in_parts, share_out},
 };
 
-/// Rows of a cheap rule below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 1 << 18;
-
-/// The same for a rule that is asked row by row.
-const WORTH_A_THREAD_BY_RULE: usize = 1 << 14;
+/// The same for a law without a branch, which is cheap.
+const WORTH_A_THREAD_BY_LAW: usize = 1 << 18;
 
 /// Applies a scalar rule row by row: `N` input columns, `M` output columns.
 ///
@@ -42,7 +39,7 @@ pub fn rows<const N: usize, const M: usize, E>(
     outputs: [&mut [f64]; M],
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
-    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD_BY_RULE);
+    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD);
     all_rows(inputs, outputs, parts, |_| ([f64::NAN; M], false), rule)
 }
 
@@ -55,7 +52,7 @@ pub(super) fn rows_by_law<const N: usize, const M: usize, E>(
     law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
-    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD);
+    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD_BY_LAW);
     all_rows(inputs, outputs, parts, law, rule)
 }
 

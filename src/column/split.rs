@@ -1,8 +1,12 @@
 use super::ColumnOutcome;
-use std::{num::NonZero, thread};
+use std::{
+    num::NonZero,
+    sync::{Arc, Mutex},
+    thread::{self, Scope},
+};
 
-/// Rows below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 16_384;
+/// Rows of a rule that is asked row by row below which starting a thread costs more than it saves.
+pub(super) const WORTH_A_THREAD: usize = 16_384;
 
 /// In how many parts to work rows off: one for each processor, as far as each gets enough of them.
 pub(super) fn share_out(rows: usize, worth_a_thread: usize) -> usize {
@@ -29,7 +33,7 @@ pub(super) fn in_parts(
     thread::scope(|scope| {
         let work = &work;
         for ((part, slots), outcome) in out.chunks_mut(each * width).enumerate().zip(&mut outcomes) {
-            scope.spawn(move || *outcome = work(part * each, slots));
+            on_a_thread(scope, (slots, outcome), move |(slots, outcome)| *outcome = work(part * each, slots));
         }
     });
     joined(outcomes)
@@ -52,10 +56,32 @@ pub(super) fn many_in_parts<const M: usize, T: Send>(
         let work = &work;
         for (part, outcome) in outcomes.iter_mut().enumerate() {
             let slots = rest.each_mut().map(|chunks| chunks.next().unwrap_or_default());
-            scope.spawn(move || *outcome = work(part * each, slots));
+            on_a_thread(scope, (slots, outcome), move |(slots, outcome)| *outcome = work(part * each, slots));
         }
     });
     joined(outcomes)
+}
+
+/// Works a part off beside the others, or here and now where the system gives no further thread.
+fn on_a_thread<'scope, P: Send + 'scope>(
+    scope: &'scope Scope<'scope, '_>,
+    part: P,
+    work: impl FnOnce(P) + Copy + Send + 'scope,
+) {
+    // The part waits where both can take it: a thread that was not begun has dropped what it was to do.
+    let waiting = Arc::new(Mutex::new(Some(part)));
+    let theirs = Arc::clone(&waiting);
+    let take = |waiting: &Mutex<Option<P>>| waiting.lock().ok().and_then(|mut part| part.take());
+    let begun = thread::Builder::new().spawn_scoped(scope, move || {
+        if let Some(part) = take(&theirs) {
+            work(part);
+        }
+    });
+    if begun.is_err()
+        && let Some(part) = take(&waiting)
+    {
+        work(part);
+    }
 }
 
 fn joined(outcomes: Vec<ColumnOutcome>) -> ColumnOutcome {

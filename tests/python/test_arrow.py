@@ -161,8 +161,10 @@ def test_a_long_table_streams() -> None:
 def test_what_is_wrong_with_a_table_is_said() -> None:
     with pytest.raises(FoilworkError, match=r"no column 'target' \(the table has bottle, target_ww_percent"):
         list(add_columns(TABLE, density, col("target"), to="density"))
-    with pytest.raises(FoilworkError, match="has a column 'bottle' already"):
+    with pytest.raises(FoilworkError, match="would have two columns 'bottle'"):
         list(add_columns(TABLE, density, col("target_ww_percent"), to="bottle"))
+    with pytest.raises(FoilworkError, match="would have two columns 'stock_g'"):
+        list(add_columns(TABLE, dilute, 12, col("target_ww_percent"), 60, to=["stock_g", "stock_g"]))
     with pytest.raises(FoilworkError, match="3 results and 2 names"):
         list(add_columns(TABLE, density_interval, col("target_ww_percent"), to=["low", "best"]))
     with pytest.raises(FoilworkError, match="in the batch that begins at row 0: index 1: cannot reach 6 % w/w"):
@@ -180,6 +182,10 @@ def test_polars_works_out_an_expression() -> None:
     assert lazy.collect()["volumes"].to_list() == [convert(3.0, "% w/w", "volumes"), convert(6.0, "% w/w", "volumes")]
     with pytest.raises(Exception, match="cannot reach 14 % w/w"):
         frame.select(polars_expression(dilute, 12, pl.col("target"), 60, to=["stock_g", "diluent_g"]))
+    with pytest.raises(Exception, match="2 results and 1 names"):
+        frame.select(polars_expression(dilute, 15, pl.col("target"), 60, to="stock_g"))
+    named = polars_expression(density, pl.col("target"), to=["density"])
+    assert frame.select(named).unnest("density")["density"].to_list()[0] == density(3.0)
     with pytest.raises(FoilworkError, match="no argument is a polars expression"):
         polars_expression(density, 6, to="density")
 
@@ -199,6 +205,12 @@ def test_duckdb_calls_the_functions() -> None:
     assert [row[1] for row in rows] == [density(3.0), density(6.0), density(14.0), None, density(6.0)]
     assert [row[2] for row in rows] == [15.0, 30.0, None, None, 30.0]
     assert rows[4][0] is None and rows[2][4] is None and rows[0][4] == -2.0 and rows[0][5] == 0.0
+    # Worked by hand: at a tenth a day, e is what ten days take.
+    left = connection.sql("SELECT foilwork_strength_after(1.0, 'mol/L', 0.1, 10)").fetchall()[0][0]
+    assert left == pytest.approx(1 / math.e, rel=1e-15)
+    assert [row[3] is None for row in rows] == [False, False, False, True, False]
+    with pytest.raises(duckdb.Error, match="unknown unit"):
+        connection.sql("SELECT foilwork_density(6, 20), foilwork_convert(6, '% w/w', 'cups', 20)").fetchall()
     total = connection.sql("SELECT sum(foilwork_stock_g(12, 6.0 * (range % 2), 60)) FROM range(100000)").fetchall()
     assert total == [(50_000 * 30.0,)]
 

@@ -1,4 +1,4 @@
-"""Arrays go through kernels of their own; each row is the scalar function's, bit for bit, however the arrays lie."""
+"""What goes through the kernels of columns: each row is the scalar function's, bit for bit, however the arrays lie."""
 
 import math
 import subprocess
@@ -188,6 +188,17 @@ def test_a_conversion_is_the_scalar_one(from_unit: str, data: st.DataObject) -> 
         got = quietly(call, *(np.array(column) for column in lists))
         for column, expected in zip(got, want, strict=False):
             assert np.array_equal(bits(column), bits(expected)), (lists, keywords)
+
+
+def test_a_temperature_that_holds_for_no_row_is_missing_where_missing_is_asked_for() -> None:
+    with pytest.raises(FoilworkError, match="temperature"):
+        convert([3.0, 6.0], "% w/w", "g/L", temperature_c=80)
+    for celsius in (80.0, -300.0):
+        with pytest.warns(OutOfRangeWarning, match="^2 values"):
+            found = convert([3.0, math.nan, 6.0], "% w/w", "g/L", temperature_c=celsius, errors="nan")
+        assert np.isnan(found).all()
+        with pytest.warns(OutOfRangeWarning, match="^1 value "):
+            assert math.isnan(convert(3.0, "% w/w", "g/L", temperature_c=celsius, errors="nan"))
 
 
 LONG = np.random.default_rng(17).uniform(0.5, 11.5, 4000)

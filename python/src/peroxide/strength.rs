@@ -74,8 +74,13 @@ pub fn convert<'py>(
         Ok::<_, ConversionError>(converted.number())
     };
     let how = How::new(errors, out, r#where)?;
-    let [found] = if let Column::Number(celsius) = temperature_c {
-        let at = product.at_celsius(celsius)?;
+    // A temperature that holds for no row is an error of the call, or makes every row missing.
+    let for_all_rows = match &temperature_c {
+        Column::Number(celsius) if how.errors == OnRefusal::Raise => Some(product.at_celsius(*celsius)?),
+        Column::Number(celsius) => product.at_celsius(*celsius).ok().filter(|at| scalar(0.0, at).is_ok()),
+        Column::Array(_) => None,
+    };
+    let [found] = if let Some(at) = for_all_rows {
         let kernel =
             |[values]: [Cells<'_>; 1], [out]: [&mut [f64]; 1]| column::convert_strengths(values, from, to, &at, out);
         apply_kernel(py, [&value], how, |[number]| scalar(number, &at).map(|found| [found]), kernel)?

@@ -3,10 +3,9 @@ use clap::{Args, Subcommand};
 use std::path::PathBuf;
 
 #[derive(Debug, Args)]
-#[command(
-    after_help = "A value is the name of a column, or a number for all rows. Empty cells give empty results. Units: those of\n\
-                  the options; the new columns carry theirs in their names."
-)]
+#[command(after_help = "A value is the name of a column, or a number for all rows. Empty cells give\n\
+                  empty results. Empty lines are left out. Units: those of the options; the new\n\
+                  columns carry theirs in their names.")]
 pub(crate) struct FillArgs {
     #[command(subcommand)]
     pub(crate) rule: FillRule,
@@ -14,7 +13,7 @@ pub(crate) struct FillArgs {
 
 #[derive(Debug, Subcommand)]
 pub(crate) enum FillRule {
-    /// Put strengths of peroxide into another unit
+    /// Put strengths of peroxide into another unit, with the bounds that a density brings
     #[command(
         after_help = "Units: `% w/w`, `% w/v`, `g/L`, `mol/L`, `mol/kg` (of water), `N`, `% active oxygen`, `volumes`."
     )]
@@ -22,7 +21,7 @@ pub(crate) enum FillRule {
     /// Split amounts into stock and diluent, or two developers, by mass
     #[command(after_help = "Units: strengths in % w/w, masses in g.")]
     Dilute(FillDiluteArgs),
-    /// Find the density of clear solutions
+    /// Find the density of clear solutions, with its bounds
     #[command(after_help = "Units: strengths in % w/w, temperatures in C, densities in g/mL.")]
     Density(FillDensityArgs),
     /// Say how many levels hair has to go

@@ -1,12 +1,17 @@
 //! Some rows at a time: their values out of the fields, through the rule, into the output or apart.
 
 use super::rule::Rule;
-use crate::{cli::Refusal, column::Cells, text::shortened};
+use crate::{
+    cli::Refusal, column::Cells, peroxide::stronger, quantity::MassFraction, source::Interval, text::shortened,
+};
 use csv::ByteRecord;
 use std::io::Write;
 
-/// Rows worked on at a time.
-pub(super) const ROWS: usize = 4_096;
+/// The most rows worked on at a time.
+const ROWS: usize = 4_096;
+
+/// The bytes of their fields that fill a batch before that many rows do.
+const BYTES: usize = 16 << 20;
 
 /// How many refused rows are listed on the terminal.
 const LISTED: usize = 10;
@@ -24,13 +29,15 @@ pub(super) enum Source {
 #[derive(Debug, Default)]
 pub(super) struct Tally {
     /// Rows with results, or with an empty one where a value is missing.
-    pub(super) done: u64,
+    pub(super) done: usize,
     /// Of these, those with an empty result.
-    pub(super) missing: u64,
+    pub(super) missing: usize,
     /// Rows kept apart.
-    pub(super) refused: u64,
+    pub(super) refused: usize,
     /// The first of them: line and reason.
     pub(super) listed: Vec<String>,
+    /// The strongest peroxide in a row with a result of a rule whose results are poured from it.
+    pub(super) strongest: Option<Interval<MassFraction>>,
 }
 
 /// Rows of the table that were not worked on yet.
@@ -39,6 +46,7 @@ pub(super) struct Batch<'a> {
     sources: &'a [Source],
     width: usize,
     rows: Vec<ByteRecord>,
+    bytes: usize,
     lines: Vec<u64>,
     values: Vec<Vec<f64>>,
     results: Vec<Vec<f64>>,
@@ -48,11 +56,11 @@ pub(super) struct Batch<'a> {
 impl<'a> Batch<'a> {
     pub(super) fn new(rule: &'a Rule<'a>, sources: &'a [Source], width: usize) -> Self {
         let (values, results) = (vec![Vec::new(); sources.len()], vec![Vec::new(); rule.results.len()]);
-        Self { rule, sources, width, rows: Vec::new(), lines: Vec::new(), values, results, wrong: Vec::new() }
+        Self { rule, sources, width, rows: Vec::new(), bytes: 0, lines: Vec::new(), values, results, wrong: Vec::new() }
     }
 
     pub(super) fn is_full(&self) -> bool {
-        self.rows.len() >= ROWS
+        self.rows.len() >= ROWS || self.bytes >= BYTES
     }
 
     /// Takes a row and reads its values; what cannot be read is told when the batch is worked off.
@@ -68,6 +76,8 @@ impl<'a> Batch<'a> {
                 }),
             });
         }
+        // Where a field ends is kept as well.
+        self.bytes += row.as_slice().len() + row.len() * size_of::<usize>();
         self.rows.push(row);
         self.lines.push(line);
         self.wrong.push(wrong);
@@ -102,7 +112,11 @@ impl<'a> Batch<'a> {
                     &row.iter().map(<[u8]>::to_vec).chain(results.map(String::into_bytes)).collect(),
                 )?;
                 tally.done += 1;
-                tally.missing += u64::from(missing);
+                tally.missing += usize::from(missing);
+                if !missing {
+                    let poured = values.iter().take(self.rule.poured).copied().map(MassFraction::from_ww_percent);
+                    tally.strongest = poured.flatten().map(Interval::exact).chain(tally.strongest).reduce(stronger);
+                }
                 continue;
             };
             if tally.listed.len() < LISTED {
@@ -115,6 +129,7 @@ impl<'a> Batch<'a> {
             }
         }
         self.rows.clear();
+        self.bytes = 0;
         self.lines.clear();
         self.wrong.clear();
         self.values.iter_mut().for_each(Vec::clear);
@@ -136,5 +151,39 @@ fn number_in(field: &[u8]) -> Result<f64, String> {
                 if point.parse::<f64>().is_ok() { format!(" (write the point, {point})") } else { String::new() };
             Err(format!("{:?} is no number{way_out}", shortened(text)))
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{cli::args::TableFileArgs, column::ColumnOutcome};
+
+    /// Few long rows fill a batch, so that memory is bounded by more than their number.
+    #[test]
+    fn a_batch_is_full_by_bytes_too() {
+        let file =
+            TableFileArgs { table: "t.csv".into(), output: "o.csv".into(), refused: None, separator: ",".to_owned() };
+        let rule = Rule {
+            file: &file,
+            inputs: Vec::new(),
+            results: Vec::new(),
+            poured: 0,
+            kernel: Box::new(|_, _| Ok(ColumnOutcome::default())),
+            why: Box::new(|_| Ok(())),
+        };
+        let mut batch = Batch::new(&rule, &[], 1);
+        let long = "x".repeat(9 << 20);
+        batch.push(ByteRecord::from(vec![long.as_str()]), 2);
+        assert!(!batch.is_full());
+        batch.push(ByteRecord::from(vec![long.as_str()]), 3);
+        assert!(batch.is_full());
+        let worked = batch.work(
+            &mut csv::Writer::from_writer(Vec::new()),
+            &mut None::<csv::Writer<Vec<u8>>>,
+            &mut Tally::default(),
+        );
+        assert!(worked.is_ok());
+        assert!(!batch.is_full());
     }
 }

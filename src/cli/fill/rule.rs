@@ -21,7 +21,9 @@ pub(super) struct Rule<'a> {
     /// The option of each value, and what was given.
     pub(super) inputs: Vec<(&'static str, &'a str)>,
     /// The names of the new columns.
-    pub(super) results: Vec<&'static str>,
+    pub(super) results: Vec<String>,
+    /// How many of the values, from the first, are strengths in % w/w of what a row tells to pour.
+    pub(super) poured: usize,
     /// The rule over a column of each value.
     pub(super) kernel: Kernel<'a>,
     /// The rule over one row, for the words of a refusal.
@@ -34,12 +36,24 @@ impl<'a> Rule<'a> {
             FillRule::Convert(args) => {
                 let (from, to) = (args.from.parse()?, args.to.parse()?);
                 let at = read::conditions(&args.conditions)?;
+                // Conditions that hold for no row are wrong as a whole: nothing at all has a strength in every unit.
+                let _ = peroxide::convert(Strength::of(0.0, from)?, to, &at)?;
+                let celsius = Cells::Same(at.temperature.celsius());
+                let results = if from.is_by_mass() == to.is_by_mass() {
+                    vec![name_in(to).to_owned()]
+                } else {
+                    bounds_of(name_in(to))
+                };
                 Self {
                     file: &args.file,
                     inputs: vec![("--value", &args.value)],
-                    results: vec![name_in(to)],
+                    results,
+                    poured: 0,
                     kernel: Box::new(move |cells, out| match (cells, out) {
                         ([values], [out]) => column::convert_strengths(*values, from, to, &at, out),
+                        ([values], [low, best, high]) => {
+                            column::convert_intervals(*values, celsius, (from, to), &at, [low, best, high])
+                        }
                         _ => Ok(ColumnOutcome::default()),
                     }),
                     why: Box::new(move |row| converted(row, from, to, &at)),
@@ -53,7 +67,10 @@ impl<'a> Rule<'a> {
                     ("--target", &args.target),
                     ("--total", &args.total),
                 ],
-                results: if args.with.is_some() { vec!["first_g", "second_g"] } else { vec!["stock_g", "diluent_g"] },
+                results: if args.with.is_some() { ["first_g", "second_g"] } else { ["stock_g", "diluent_g"] }
+                    .map(str::to_owned)
+                    .to_vec(),
+                poured: 2,
                 kernel: Box::new(|cells, out| match (cells, out) {
                     ([stock, with, target, total], [one, other]) => {
                         column::blends([*stock, *with, *target], KnownMass::Total, *total, [one, other])
@@ -65,9 +82,12 @@ impl<'a> Rule<'a> {
             FillRule::Density(args) => Self {
                 file: &args.file,
                 inputs: vec![("--strength", &args.strength), ("--temperature", &args.temperature)],
-                results: vec!["density_g_per_ml"],
+                results: bounds_of("density_g_per_ml"),
+                poured: 0,
                 kernel: Box::new(|cells, out| match (cells, out) {
-                    ([strengths, temperatures], [out]) => column::densities(*strengths, *temperatures, out),
+                    ([strengths, temperatures], [low, best, high]) => {
+                        column::density_intervals(*strengths, *temperatures, [low, best, high])
+                    }
                     _ => Ok(ColumnOutcome::default()),
                 }),
                 why: Box::new(|row| {
@@ -79,7 +99,8 @@ impl<'a> Rule<'a> {
             FillRule::Lift(args) => Self {
                 file: &args.file,
                 inputs: vec![("--from", &args.from), ("--target", &args.target)],
-                results: vec!["lift_levels"],
+                results: vec!["lift_levels".to_owned()],
+                poured: 0,
                 kernel: Box::new(|cells, out| match (cells, out) {
                     ([from, target], [out]) => column::lifts_needed(*from, *target, out),
                     _ => Ok(ColumnOutcome::default()),
@@ -110,6 +131,11 @@ fn blended(row: &[f64]) -> Result<(), Refusal> {
     let [stock, with, target] = [stock, with, target].map(MassFraction::from_ww_percent);
     peroxide::blend_two(stock?, with?, target?, KnownMass::Total(Mass::from_g(total)?))?;
     Ok(())
+}
+
+/// The names of an estimate and its bounds.
+fn bounds_of(name: &str) -> Vec<String> {
+    vec![format!("low_{name}"), name.to_owned(), format!("high_{name}")]
 }
 
 /// The name of a column of strengths, with its unit.

@@ -4,11 +4,15 @@ use super::{
     batch::{Batch, Source, Tally},
     rule::Rule,
 };
-use crate::cli::{
-    Answer, Outcome, Refusal,
-    args::{FillArgs, TableFileArgs},
-    input,
-    replace::Pending,
+use crate::{
+    cli::{
+        Answer, Outcome, Refusal,
+        args::{FillArgs, TableFileArgs},
+        input,
+        replace::Pending,
+    },
+    peroxide::cautions,
+    text::{count, wrapped},
 };
 use csv::{ByteRecord, ReaderBuilder, WriterBuilder};
 use std::{
@@ -22,7 +26,7 @@ use std::{
 /// The most bytes of one row: a quotation mark that is not closed would swallow the rest of the file.
 const MOST_BYTES_OF_A_ROW: u64 = 16 << 20;
 
-/// `foilwork fill`: further columns for a table of any length, in constant memory.
+/// `foilwork fill`: further columns for a table of any length; memory does not grow with it.
 pub(crate) fn run(args: &FillArgs) -> Outcome {
     let rule = Rule::of(&args.rule)?;
     let separator = separator(rule.file)?;
@@ -33,18 +37,18 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
     let names = reader.byte_headers().map_err(wrong)?.clone();
     let sources = sources(&rule, &names)?;
 
-    if rule.file.refused.as_deref() == Some(rule.file.output.as_path()) {
-        return Err(Refusal("--refused: it is the output: name another file".to_owned()));
-    }
     let output = Pending::begin(&rule.file.output)?;
     let refused = rule.file.refused.as_deref().map(Pending::begin).transpose()?;
+    if refused.as_ref().is_some_and(|refused| refused.same_target(&output)) {
+        return Err(Refusal("--refused: it is the output: name another file".to_owned()));
+    }
     let writer = |pending: &Pending| {
         Ok::<_, Refusal>(
             WriterBuilder::new().flexible(true).delimiter(separator).from_writer(BufWriter::new(pending.file()?)),
         )
     };
     let (mut good, mut apart) = (writer(&output)?, refused.as_ref().map(writer).transpose()?);
-    good.write_byte_record(&with(names.iter(), rule.results.iter().map(|name| name.as_bytes())))?;
+    good.write_byte_record(&with(names.iter(), rule.results.iter().map(String::as_bytes)))?;
     if let Some(apart) = &mut apart {
         apart.write_byte_record(&with([&b"line"[..], b"reason"].into_iter(), names.iter()))?;
     }
@@ -62,8 +66,9 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
     batch.work(&mut good, &mut apart, &mut tally)?;
     if tally.refused > 0 && apart.is_none() {
         let list = listed(&tally);
-        let count = tally.refused;
-        return Err(Refusal(format!("{list}{count} rows cannot be: mend them, or keep them apart with --refused")));
+        let rows = count(tally.refused, "row", "rows");
+        let them = if tally.refused == 1 { "it" } else { "them" };
+        return Err(Refusal(format!("{list}{rows} cannot be: mend {them}, or keep {them} apart with --refused")));
     }
     good.flush()?;
     drop(good);
@@ -93,7 +98,7 @@ fn separator(file: &TableFileArgs) -> Result<u8, Refusal> {
 fn sources(rule: &Rule<'_>, names: &ByteRecord) -> Result<Vec<Source>, Refusal> {
     let known: Vec<String> = names.iter().map(|name| String::from_utf8_lossy(name).trim().to_owned()).collect();
     for result in &rule.results {
-        if known.iter().any(|name| name == result) {
+        if known.contains(result) {
             return Err(Refusal(format!("the table has a column {result} already: rename it")));
         }
     }
@@ -102,7 +107,10 @@ fn sources(rule: &Rule<'_>, names: &ByteRecord) -> Result<Vec<Source>, Refusal> 
             known.iter().enumerate().filter(|(_, name)| *name == value).map(|(place, _)| place).collect();
         match (places.as_slice(), value.trim().parse::<f64>()) {
             ([place], _) => Ok(Source::Column(*place)),
-            ([], Ok(number)) => Ok(Source::Number(number)),
+            ([], Ok(number)) if number.is_finite() => Ok(Source::Number(number)),
+            ([], Ok(number)) => {
+                Err(Refusal(format!("{option}: {number} is no number (give a column, or a number for all rows)")))
+            }
             ([], Err(_)) => Err(Refusal(format!(
                 "{option}: no column {value:?}: the table has {}; a number holds for all rows",
                 known.join(", ")
@@ -123,19 +131,26 @@ fn listed(tally: &Tally) -> String {
 }
 
 fn summary(rule: &Rule<'_>, tally: &Tally) -> Result<String, Refusal> {
-    let mut text = format!("{} rows in {}", tally.done, rule.file.output.display());
+    let mut text = format!("{} in {}", count(tally.done, "row", "rows"), rule.file.output.display());
     if tally.missing > 0 {
         write!(text, ", {} of them without a result: a value is missing", tally.missing)?;
     }
     text.push('\n');
     if let Some(path) = &rule.file.refused {
-        writeln!(text, "{} rows kept apart in {}", tally.refused, path.display())?;
+        writeln!(text, "{} kept apart in {}", count(tally.refused, "row", "rows"), path.display())?;
     }
     for line in listed(tally).lines() {
         writeln!(text, "  {line}")?;
     }
-    if tally.refused > tally.listed.len() as u64 {
-        writeln!(text, "  and {} more", tally.refused - tally.listed.len() as u64)?;
+    if tally.refused > tally.listed.len() {
+        writeln!(text, "  and {} more", tally.refused - tally.listed.len())?;
+    }
+    if let Some(strongest) = tally.strongest {
+        for paragraph in cautions(strongest) {
+            for line in wrapped(&paragraph) {
+                writeln!(text, "{line}")?;
+            }
+        }
     }
     Ok(text)
 }

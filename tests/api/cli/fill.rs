@@ -1,10 +1,7 @@
 //! A table of any length, filled row by row: every row is done, or kept apart with its reason, or nothing is written.
 
 use super::foilwork;
-use foilwork::{
-    peroxide::{Conditions, Strength, StrengthUnit, convert, dilute},
-    quantity::{Mass, MassFraction},
-};
+use foilwork::peroxide::{Conditions, Strength, StrengthUnit, convert, convert_interval};
 use std::{
     fs,
     io::Write,
@@ -99,15 +96,18 @@ fn a_long_table_comes_out_row_by_row() {
     assert_eq!(run.wait_with_output().unwrap().status.code(), Some(0));
     let text = fs::read_to_string(&output).unwrap();
     let mut lines = text.lines();
-    assert_eq!(lines.next(), Some("row,ww,strength_volumes"));
+    assert_eq!(lines.next(), Some("row,ww,low_strength_volumes,strength_volumes,high_strength_volumes"));
     for (row, line) in lines.by_ref().take(50_000).enumerate() {
         let fields: Vec<&str> = line.split(',').collect();
         let strength = Strength::of(fields[1].parse().unwrap(), StrengthUnit::WwPercent).unwrap();
         let want = convert(strength, StrengthUnit::Volumes, &Conditions::default()).unwrap().number();
         assert_eq!(
-            (fields[0], fields[2].parse::<f64>().unwrap().to_bits()),
+            (fields[0], fields[3].parse::<f64>().unwrap().to_bits()),
             (row.to_string().as_str(), want.to_bits())
         );
+        let bounds = convert_interval(strength, StrengthUnit::Volumes, &Conditions::default()).unwrap();
+        let got = [2, 4].map(|place| fields[place].parse::<f64>().unwrap().to_bits());
+        assert_eq!(got, [bounds.low(), bounds.high()].map(|bound| bound.number().to_bits()));
     }
     assert_eq!(lines.next(), None);
 }
@@ -128,20 +128,93 @@ fn every_rule_fills_its_columns() {
         "a;b;first_g;second_g\n12;3;20;40\n"
     );
     // The density of 12 % w/w at 20 C in the handbook tables: 1.0415 g/mL.
-    assert!(fill(&["density", "--strength", "a"]).starts_with("a;b;density_g_per_ml\n12;3;1.041"));
+    let density = fill(&["density", "--strength", "a"]);
+    let [low, best, high] =
+        bounds_in(&density, "a;b;low_density_g_per_ml;density_g_per_ml;high_density_g_per_ml\n12;3;");
+    assert!(best.to_string().starts_with("1.041") && low < 1.0415 && 1.0415 < high, "{density}");
     assert_eq!(fill(&["lift", "--from", "b", "--target", "a"]), "a;b;lift_levels\n12;3;9\n");
     assert_eq!(
         fill(&["convert", "--value", "a", "--from", "% w/v", "--to", "g/L"]),
         "a;b;strength_g_per_l\n12;3;120\n"
     );
-    let blend = dilute(
-        MassFraction::from_ww_percent(12.0).unwrap(),
-        MassFraction::from_ww_percent(3.0).unwrap(),
-        Mass::from_g(50.0).unwrap(),
+    // Worked by hand: a cream's density is assumed to lie from 8 % below to 2 % above that of the clear solution, and g/L
+    // go with it; what the tables leave open of that adds less than 0.5 %.
+    let cream = fill(&["convert", "--value", "a", "--from", "% w/w", "--to", "g/L", "--cream"]);
+    let names = "a;b;low_strength_g_per_l;strength_g_per_l;high_strength_g_per_l\n12;3;";
+    let [low, best, high] = bounds_in(&cream, names);
+    assert!((best - 124.98).abs() < 0.01, "{cream}"); // 12 % of 1041.5 g
+    assert!((low / best - 0.92).abs() < 0.005 && (high / best - 1.02).abs() < 0.005, "{cream}");
+    // Worked by hand: 50 x 3 / 12.
+    assert_eq!(
+        fill(&["dilute", "--stock", "a", "--target", "b", "--total", "50"]),
+        "a;b;stock_g;diluent_g\n12;3;12.5;37.5\n"
     );
-    let want =
-        format!("a;b;stock_g;diluent_g\n12;3;{};{}\n", blend.clone().unwrap().stock.g(), blend.unwrap().diluent.g());
-    assert_eq!(fill(&["dilute", "--stock", "a", "--target", "b", "--total", "50"]), want);
+}
+
+/// The three numbers after a beginning that must be there.
+fn bounds_in(text: &str, beginning: &str) -> [f64; 3] {
+    let rest = text.strip_prefix(beginning).unwrap_or_else(|| panic!("{text}"));
+    let numbers: Vec<f64> = rest.trim_end().split(';').map(|number| number.parse().unwrap()).collect();
+    numbers.try_into().unwrap()
+}
+
+/// What `foilwork dilute` warns of, a table of bottles warns of: the strongest of them counts.
+#[test]
+fn strong_bottles_bring_their_cautions() {
+    let folder = TempDir::new().unwrap();
+    let output = in_folder(&folder, "out.csv");
+    let fill = |rows: &str, more: &[&str]| {
+        let table = written(folder.path(), "t.csv", &format!("stock,target\n{rows}"));
+        let (status, out, complaint) = said(&foilwork(&dilute_file(&table, &output, more)));
+        assert_eq!((status, complaint.as_str()), (Some(0), ""));
+        out
+    };
+    let strong = fill("35,6\n50,6\n12,\n", &[]);
+    assert!(strong.starts_with(&format!("3 rows in {output}, 1 of them without a result")), "{strong}");
+    assert!(strong.contains("Hazard classes at 50 % w/w:"), "{strong}");
+    assert!(strong.contains("no advice on handling it in a salon"), "{strong}");
+    let second = fill("6,9\n", &["--with", "18"]);
+    assert!(second.starts_with(&format!("1 row in {output}\nHazard classes at 18 % w/w:")), "{second}");
+    let usual = fill("6,3\n", &[]);
+    assert!(!usual.contains("Hazard classes") && usual.contains("Never close the container."), "{usual}");
+    // A row that was kept apart tells nobody to pour anything.
+    let refused = in_folder(&folder, "apart.csv");
+    let apart = fill("6,3\n50,60\n", &["--refused", &refused]);
+    assert!(apart.contains("\n1 row kept apart in ") && !apart.contains("Hazard classes"), "{apart}");
+}
+
+/// One file under two names would lose the rows that were kept apart.
+#[cfg(unix)]
+#[test]
+fn the_output_under_another_name_is_not_overwritten() {
+    let folder = TempDir::new().unwrap();
+    let table = written(folder.path(), "t.csv", TABLE);
+    let output = in_folder(&folder, "out.csv");
+    let link = in_folder(&folder, "link.csv");
+    std::os::unix::fs::symlink(&output, &link).unwrap();
+    let detour = folder.path().join("./out.csv").to_str().unwrap().to_owned();
+    let complaint = |refused: &str| {
+        let (status, out, complaint) = said(&foilwork(&dilute_file(&table, &output, &["--refused", refused])));
+        assert_eq!((status, out.as_str()), (Some(2), ""), "{refused}");
+        complaint
+    };
+    for refused in [&detour, &link] {
+        assert!(complaint(refused).contains("--refused: it is the output: name another file"), "{refused}");
+        assert!(!Path::new(&output).exists());
+    }
+    fs::write(&output, "what stood here").unwrap();
+    for refused in [&detour, &link] {
+        assert!(complaint(refused).contains("--refused: it is the output: name another file"), "{refused}");
+        assert_eq!(fs::read_to_string(&output).unwrap(), "what stood here");
+    }
+    // In the folder of the command, with a name only.
+    let run = Command::new(env!("CARGO_BIN_EXE_foilwork"))
+        .args(dilute_file(&table, "new.csv", &["--refused", "./new.csv"]))
+        .current_dir(folder.path())
+        .output()
+        .unwrap();
+    assert_eq!(run.status.code(), Some(2));
+    assert!(!folder.path().join("new.csv").exists());
 }
 
 #[test]
@@ -167,6 +240,13 @@ fn what_is_wrong_with_the_table_or_the_words_is_said() {
     assert!(missing.starts_with("error: cannot read nowhere.csv: there is no such file"), "{missing}");
     let separator = complaint(&[&[table.as_str(), "--separator", "ab"], &lift("a", "5")[..], &to].concat());
     assert!(separator.contains("--separator \"ab\": give one character"), "{separator}");
+    for number in ["nan", "inf", "-inf"] {
+        let endless = complaint(&[&[table.as_str()], &lift("a", number)[..], &to].concat());
+        assert!(
+            endless.to_lowercase().contains(&format!("--target: {number} is no number (give a column")),
+            "{endless}"
+        );
+    }
     let same = complaint(&[&[table.as_str(), "--refused", &output], &lift("a", "5")[..], &to].concat());
     assert!(same.contains("--refused: it is the output: name another file"), "{same}");
 }
