@@ -191,7 +191,7 @@ def test_a_conversion_is_the_scalar_one(from_unit: str, data: st.DataObject) -> 
 
 
 def test_a_temperature_that_holds_for_no_row_is_missing_where_missing_is_asked_for() -> None:
-    with pytest.raises(FoilworkError, match="temperature"):
+    with pytest.raises(FoilworkError, match="no density at 80 C"):
         convert([3.0, 6.0], "% w/w", "g/L", temperature_c=80)
     for celsius in (80.0, -300.0):
         with pytest.warns(OutOfRangeWarning, match="^2 values"):
