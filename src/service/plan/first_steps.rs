@@ -3,6 +3,8 @@
 use super::{
     Hair, Mix, PartKind,
     colours::Colours,
+    developer::{self, Candidate},
+    first_bowl::{FirstPart, StepBowl},
     head_plan::class_question,
     proportion,
     sections::{Sections, Work},
@@ -55,21 +57,10 @@ pub struct FirstStep {
     pub then: StepEnd,
     /// What to mind.
     pub mind: Vec<&'static str>,
-}
-
-/// What is weighed for a step.
-#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct FirstPart {
-    /// The product.
-    pub product: String,
-    /// What it is.
-    pub kind: PartKind,
-    /// How much of it the step takes.
-    #[serde(rename = "mass_g")]
-    pub mass: Interval<Mass>,
-    /// What to weigh, on the scale stated.
-    #[serde(rename = "weigh_g")]
-    pub weigh: Mass,
+    /// What it brings to the hair, for the law. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub(super) bowl: Option<StepBowl>,
 }
 
 /// The steps of all sections, and when the last of them is over.
@@ -86,6 +77,7 @@ impl FirstSteps {
         colours: &Colours,
     ) -> Self {
         let mut steps = Vec::new();
+        let stocks = developer::candidates(request);
         let (mut hands, mut over) = (0.0_f64, 0.0_f64);
         for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.is_section()) {
             let stated = request.file.section.get(work.in_request).map_or(&[][..], |section| section.first.as_slice());
@@ -97,7 +89,7 @@ impl FirstSteps {
                 if !planned && !asked_for {
                     continue;
                 }
-                let shelf = Shelf { request, hair, work, mix, colours };
+                let shelf = Shelf { request, stocks: &stocks, hair, work, mix, colours };
                 let mut found = shelf.step(step, (planned, asked_for));
                 if planned {
                     let begin = hands.max(free);
@@ -127,6 +119,7 @@ type Of = (String, PartKind, f64);
 /// What a step of a section is made of.
 struct Shelf<'s, 'r> {
     request: &'s Request,
+    stocks: &'s [Candidate<'s>],
     hair: &'s Hair,
     work: &'s Work<'r>,
     mix: &'s Mix,
@@ -147,7 +140,7 @@ impl Shelf<'_, '_> {
             ExtraStep::PrePigment => self.pigment(),
             ExtraStep::CleanFirst => self.lightener(&needs),
         };
-        let (parts, why_not) = match found {
+        let (parts, why_not): (Vec<FirstPart>, _) = match found {
             Ok(parts) => (parts.into_iter().map(|part| self.weighed(part, mix)).collect(), None),
             Err(why_not) => (Vec::new(), Some(why_not)),
         };
@@ -161,6 +154,7 @@ impl Shelf<'_, '_> {
             what: needs.what,
             mix,
             basis: Basis::Assumed,
+            bowl: StepBowl::of(self.request, self.stocks, &parts),
             parts,
             why_not,
             apply: Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply)),
@@ -204,16 +198,12 @@ impl Shelf<'_, '_> {
 
     /// The strongest that is weak enough to soften with.
     fn developer(&self, needs: &StepNeeds) -> Result<&Bottle, String> {
-        let most = needs.strongest_developer.map_or(0.0, MassFraction::ww_percent);
-        let weak = self
-            .request
-            .bottles
-            .iter()
-            .filter(|bottle| bottle.strength.best().ww_percent() <= most + NEARLY_WW_PERCENT);
-        let strongest = weak.max_by(|a, b| a.strength.best().ww_percent().total_cmp(&b.strength.best().ww_percent()));
-        strongest.ok_or_else(|| {
-            format!("the shop has no developer of {most} % w/w or weaker (weaken one with `foilwork dilute`)")
-        })
+        self.weak_enough(needs).max_by(|a, b| by_strength(a, b)).ok_or_else(|| none_weak_enough(needs))
+    }
+
+    fn weak_enough(&self, needs: &StepNeeds) -> impl Iterator<Item = &Bottle> {
+        let most = most_percent(needs) + NEARLY_WW_PERCENT;
+        self.request.bottles.iter().filter(move |bottle| bottle.strength.best().ww_percent() <= most)
     }
 
     fn pigment_mass(&self) -> Option<Mass> {
@@ -226,18 +216,20 @@ impl Shelf<'_, '_> {
         Ok(vec![(found.part.code.clone(), PartKind::Colour, 1.0)])
     }
 
-    /// A lightener that may touch this scalp, with the weakest developer.
+    /// A lightener that may touch this scalp, with the weakest developer; one that the file gives to toners only where there
+    /// is no other, for it is made to deposit.
     fn lightener(&self, needs: &StepNeeds) -> Result<Vec<Of>, String> {
         let on_scalp = self.work.task.on_scalp != Some(false);
         let mut fits = self.request.shop.lighteners.iter().filter(|one| one.on_scalp || !on_scalp);
         let none = "the shop has no lightener that may go there: take a colour remover by its own instructions";
         let lightener = fits.next().ok_or(none)?;
-        let percent = |bottle: &Bottle| bottle.strength.best().ww_percent();
-        let weakest = self.request.bottles.iter().min_by(|a, b| percent(a).total_cmp(&percent(b)));
-        let most = needs.strongest_developer.map_or(0.0, MassFraction::ww_percent) + NEARLY_WW_PERCENT;
-        let Some(bottle) = weakest.filter(|bottle| percent(bottle) <= most) else {
-            return self.developer(needs).map(|_| Vec::new());
+        let tones = |bottle: &&Bottle| {
+            self.request.file.toner.iter().any(|toner| toner.developer.as_deref() == Some(bottle.name.as_str()))
         };
+        let own = self.weak_enough(needs).filter(|bottle| !tones(bottle)).min_by(|a, b| by_strength(a, b));
+        let bottle = own
+            .or_else(|| self.weak_enough(needs).min_by(|a, b| by_strength(a, b)))
+            .ok_or_else(|| none_weak_enough(needs))?;
         let (powder, liquid) = parts(&lightener.ratio).map_err(|error| error.to_string())?;
         Ok(vec![
             (lightener.name.clone(), PartKind::Lightener, powder),
@@ -250,6 +242,19 @@ impl Shelf<'_, '_> {
         let floor = &self.request.floor.floor;
         if then == StepEnd::Rinse { floor.walk.min() + floor.rinse.min() } else { 0.0 }
     }
+}
+
+fn by_strength(a: &Bottle, b: &Bottle) -> std::cmp::Ordering {
+    a.strength.best().ww_percent().total_cmp(&b.strength.best().ww_percent())
+}
+
+fn most_percent(needs: &StepNeeds) -> f64 {
+    needs.strongest_developer.map_or(0.0, MassFraction::ww_percent)
+}
+
+fn none_weak_enough(needs: &StepNeeds) -> String {
+    let most = most_percent(needs);
+    format!("the shop has no developer of {most} % w/w or weaker (weaken one with `foilwork dilute`)")
 }
 
 /// Of a mix at this ratio, what is product and what is developer.

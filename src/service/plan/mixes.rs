@@ -2,13 +2,14 @@
 
 use super::{
     Bowl, Mix, PartKind, WeighedPart,
+    declared::{self, Poured},
     developer::{self, Candidate, Oxidising},
     proportion,
     sections::{Sections, Work},
     strengths::Strengths,
 };
 use crate::{
-    mix::{BowlRequest, Cas, Composition, Ingredient, Pace, Product, as_applied, bowls},
+    mix::{BowlRequest, Pace, as_applied, bowls},
     quantity::{Mass, MassFraction},
     scale::{Weighed, weigh},
     service::{
@@ -75,6 +76,14 @@ fn mix(
     let weighed: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.peroxide)).collect();
     let on_hair = as_applied(&weighed).in_field(field)?;
     let as_labelled: Vec<_> = pairs().map(|(part, ingredient)| (part.weighed, ingredient.may_bring)).collect();
+    let poured: Vec<Poured<'_>> = pairs()
+        .map(|(part, ingredient)| Poured {
+            product: ingredient.product,
+            kind: ingredient.kind,
+            mass: part.weighed,
+            may_bring: ingredient.may_bring,
+        })
+        .collect();
     let mut shows = Mass::ZERO;
     let part = |(part, ingredient): (&Weighed, &Pour)| {
         shows = shows + part.weighed;
@@ -107,39 +116,11 @@ fn mix(
         strength_basis: developer.basis.weaker(Basis::Derived),
         leftover: bowl.total.times(count as f64).in_field(field)?.minus_or_zero(amount.value.best()),
         on_hair_as_labelled: as_applied(&as_labelled).in_field(field)?,
-        composition: composition(request, &bowl, &as_labelled),
-        undeclared: undeclared(request, &bowl),
+        composition: declared::composition(request, &poured),
+        undeclared: declared::undeclared(request, &poured),
         bowls: vec![bowl],
         findings: Vec::new(),
     })
-}
-
-/// The mixed bowl with what its makers declare, where any of them does; the developer's own peroxide is always in it.
-fn composition(request: &Request, bowl: &Bowl, as_labelled: &[(Mass, Interval<MassFraction>)]) -> Option<Composition> {
-    let known = |part: &WeighedPart| request.shop.facts(&part.product).map(|facts| facts.declared.clone());
-    let brings = as_labelled.iter().map(|(_, peroxide)| *peroxide);
-    let parts: Vec<_> = bowl.parts.iter().zip(brings).map(|(part, peroxide)| (part, peroxide, known(part))).collect();
-    if parts.iter().all(|(.., known)| known.as_ref().is_none_or(|known| known.ingredients.is_empty())) {
-        return None;
-    }
-    let product = |(part, may_bring, known): (&WeighedPart, Interval<MassFraction>, Option<Product>)| {
-        let mut product = known.unwrap_or_else(|| Product::declared_in_part(part.product.as_str(), Vec::new()));
-        let is_peroxide = |ingredient: &Ingredient| ingredient.cas == Some(Cas::HYDROGEN_PEROXIDE);
-        if part.kind == PartKind::Developer && !product.ingredients.iter().any(is_peroxide) {
-            let peroxide = Ingredient::named("hydrogen peroxide", may_bring).with_cas(Cas::HYDROGEN_PEROXIDE);
-            product.ingredients.push(peroxide);
-        }
-        (part.weigh, product)
-    };
-    Composition::mix(parts.into_iter().map(product).collect()).ok()
-}
-
-/// The products of a bowl, beside its developers, that are not declared in full.
-fn undeclared(request: &Request, bowl: &Bowl) -> Vec<String> {
-    let declared =
-        |part: &WeighedPart| request.shop.facts(&part.product).is_some_and(|facts| facts.declared.fully_declared);
-    let unknown = bowl.parts.iter().filter(|part| part.kind != PartKind::Developer && !declared(part));
-    unknown.map(|part| part.product.clone()).collect()
 }
 
 /// Products first, then the developer's parts, then additives: the order in which a bowl is weighed.

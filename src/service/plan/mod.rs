@@ -15,11 +15,13 @@ mod consulted;
 mod costs;
 mod day_plan;
 mod day_rules;
+mod declared;
 mod developer;
 mod doses;
 mod evidence;
 mod existing;
 mod findings;
+mod first_bowl;
 mod first_steps;
 mod hair;
 mod head_plan;
@@ -61,7 +63,8 @@ pub use day_plan::{DayPlan, OrderedBy};
 pub use doses::{NaturalShadeDose, SectionNeutralising};
 pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
 pub use existing::Existing;
-pub use first_steps::{FirstPart, FirstStep};
+pub use first_bowl::FirstPart;
+pub use first_steps::FirstStep;
 pub use hair::{Hair, TestDone};
 pub use head_plan::{
     EndsPlan, HeadPlan, HeadReading, InPlace, Meeting, MeetingShade, PartReading, RootShadowPlan, SectionPlan,

@@ -1,34 +1,44 @@
 //! The pH of the mixes, where their makers state it. It is never worked out or assumed.
 
-use super::super::{findings::Findings, sections::Sections};
+use super::super::{FirstStep, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Finding, Rule,
         Verdict::{Passed, Warning},
     },
+    service::request::{Item, Request},
     source::citations::lift as cited,
 };
 
 /// The most alkaline mix that was found in print.
 const PRINTED_MOST: f64 = 10.3;
 
-pub(super) fn check(sections: &Sections<'_>, findings: &mut Findings) {
+pub(super) fn check(sections: &Sections<'_>, request: &Request, first: &[FirstStep], findings: &mut Findings) {
     for work in sections.iter().filter(|work| work.has_peroxide()) {
         for (item, _) in &work.products {
-            let Some(ph) = item.mixed_ph().map(crate::lift::Ph::value) else { continue };
-            let (verdict, text) = if ph > PRINTED_MOST {
-                let text = format!(
-                    "{}: \"{}\" mixes to pH {ph}, above the {PRINTED_MOST} of mixes in print: it swells the hair and irritates \
-                     the skin more; keep it off the scalp, look earlier, rinse and acidify well",
-                    work.name(),
-                    item.name
-                );
-                (Warning, text)
-            } else {
-                (Passed, format!("{}: pH {ph} of \"{}\" as its maker states it", work.name(), item.name))
-            };
-            let finding = Finding::new(Rule::Alkalinity, verdict, text, cited::MIXED_PH);
-            findings.push(&[work.place], finding.and_source(cited::SWELLING_AGAINST_PH));
+            judge(work.name(), item, &[work.place], findings);
         }
     }
+    // A step before the colour goes on the same hair and skin; a shade without developer does not mix to its pH.
+    for step in first.iter().filter(|step| step.planned && step.parts.len() > 1) {
+        let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
+        let name = format!("{}, {}", step.section, step.step);
+        items.for_each(|item| judge(&name, item, &[], findings));
+    }
+}
+
+fn judge(name: &str, item: &Item, places: &[usize], findings: &mut Findings) {
+    let Some(ph) = item.mixed_ph().map(crate::lift::Ph::value) else { return };
+    let (verdict, text) = if ph > PRINTED_MOST {
+        let text = format!(
+            "{name}: \"{}\" mixes to pH {ph}, above the {PRINTED_MOST} of mixes in print: it swells the hair and irritates \
+             the skin more; keep it off the scalp, look earlier, rinse and acidify well",
+            item.name
+        );
+        (Warning, text)
+    } else {
+        (Passed, format!("{name}: pH {ph} of \"{}\" as its maker states it", item.name))
+    };
+    let finding = Finding::new(Rule::Alkalinity, verdict, text, cited::MIXED_PH);
+    findings.push(places, finding.and_source(cited::SWELLING_AGAINST_PH));
 }

@@ -43,13 +43,13 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     consulted::check(stages.consulted, sections, &mut findings);
     skin_test::check(hair, sections, start, &file.salon, &mut findings);
     consultation::strand_test(hair, start, &mut findings);
-    law::check(jurisdiction, sections, mixes, &mut findings);
-    instructions::check(sections, mixes, &mut findings);
+    law::check(jurisdiction, (sections, mixes), stages.first, &mut findings);
+    instructions::check((sections, mixes), (stages.request, stages.first), &mut findings);
     amount::check(sections, &mut findings);
     overlap::check(hair, sections, &mut findings);
     lift::check(sections, mixes, &mut findings);
     tone::check(hair, sections, &mut findings);
-    alkalinity::check(sections, &mut findings);
+    alkalinity::check(sections, stages.request, stages.first, &mut findings);
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);
     white::check(hair.white.best(), sections, &mut findings);
     timing::check(sections, timeline, &mut findings);

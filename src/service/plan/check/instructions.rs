@@ -1,7 +1,7 @@
 //! Each mix against its products' own instructions, and against the scale.
 
 use super::super::{
-    Mix, WeighedPart,
+    FirstStep, Mix, WeighedPart,
     findings::Findings,
     sections::{Sections, Work},
 };
@@ -11,10 +11,10 @@ use crate::{
         Verdict::{NotJudged, Passed, Stop, Warning},
     },
     mix::check_lightener,
-    quantity::Mass,
-    service::request::{Item, ItemKind},
+    quantity::{Mass, MassFraction},
+    service::request::{Item, ItemKind, Request},
     shop::OwnLimits,
-    source::COMMON_PRACTICE,
+    source::{COMMON_PRACTICE, Interval},
     text::number,
 };
 
@@ -23,16 +23,28 @@ pub(super) const OWN_INSTRUCTIONS: &str = "the product's own instructions, as en
 /// A share that the scale moves by more than this many percent is worth a finer scale. Assumed.
 const COARSE_PERCENT: f64 = 10.0;
 
-pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findings) {
+pub(super) fn check(
+    (sections, mixes): (&Sections<'_>, &[Mix]),
+    (request, first): (&Request, &[FirstStep]),
+    findings: &mut Findings,
+) {
     for (work, mix) in sections.iter().zip(mixes) {
         for (item, _) in &work.products {
             on_scalp(work, item, findings);
-            if let Some(limits) = item.own_limits() {
-                developer(work, mix, item, limits, findings);
+            if let Some(limits) = item.own_limits().filter(|_| work.has_peroxide()) {
+                developer(work.name(), (mix.developer, mix.decimals()), (&item.name, limits), &[work.place], findings);
             }
         }
         ratio(work, mix, findings);
         scale(work.place, mix, findings);
+    }
+    for step in first.iter().filter(|step| step.planned) {
+        let Some(strength) = step.bowl.as_ref().and_then(|bowl| bowl.developer) else { continue };
+        let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
+        for (item, limits) in items.filter_map(|item| Some((item, item.own_limits()?))) {
+            let name = format!("{}, {}", step.section, step.step);
+            developer(&name, (strength, 2), (&item.name, limits), &[], findings);
+        }
     }
 }
 
@@ -78,11 +90,14 @@ fn ratio(work: &Work<'_>, mix: &Mix, findings: &mut Findings) {
     }
 }
 
-fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, findings: &mut Findings) {
-    if !work.has_peroxide() {
-        return;
-    }
-    let (name, product, strongest) = (work.name(), &item.name, mix.developer.high());
+fn developer(
+    name: &str,
+    (strength, decimals): (Interval<MassFraction>, usize),
+    (product, limits): (&str, OwnLimits),
+    places: &[usize],
+    findings: &mut Findings,
+) {
+    let strongest = strength.high();
     let (verdict, text) = match limits.strongest {
         Some(most) if strongest > most => {
             let text = format!(
@@ -91,12 +106,12 @@ fn developer(work: &Work<'_>, mix: &Mix, item: &Item, limits: OwnLimits, finding
             (Stop, text)
         }
         Some(most) => {
-            let strongest = number(strongest.ww_percent(), mix.decimals());
+            let strongest = number(strongest.ww_percent(), decimals);
             (Passed, format!("{name} {strongest} of {most} for \"{product}\""))
         }
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),
     };
-    findings.of(work.place, Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS));
+    findings.push(places, Finding::new(Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS)));
 }
 
 /// Whether the scale is fine enough for the smallest part.

@@ -3,23 +3,37 @@
 //! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer's
 //! peroxide is known: it can exceed the limit, but it never passes while another product of the bowl may release more.
 
-use super::super::{Mix, findings::Findings, sections::Sections};
+use super::super::{FirstStep, Mix, PartKind, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Finding, Reason, Rule,
         Verdict::{NotJudged, Note, Passed},
     },
+    head::ExtraStep,
     limits::{self, Judgement, Jurisdiction, Limit, Purpose, Report, Standing, Table, Use, Why, check_peroxide},
     mix::{Cas, Composition},
-    source::citations::peroxide::BP_LIMITS,
+    quantity::MassFraction,
+    source::{Interval, citations::peroxide::BP_LIMITS},
     text::number,
 };
 
-/// Adds one finding for each limit and mix.
+/// A bowl as the law sees it.
+struct Held<'h> {
+    name: String,
+    places: &'h [usize],
+    purpose: Purpose,
+    on_hair: Interval<MassFraction>,
+    as_labelled: Interval<MassFraction>,
+    composition: Option<&'h Composition>,
+    undeclared: &'h [String],
+    decimals: usize,
+}
+
+/// Adds one finding for each limit and mix, steps before the colour included.
 pub(super) fn check(
     jurisdiction: Option<Jurisdiction>,
-    sections: &Sections<'_>,
-    mixes: &[Mix],
+    (sections, mixes): (&Sections<'_>, &[Mix]),
+    first: &[FirstStep],
     findings: &mut Findings,
 ) {
     let Some(jurisdiction) = jurisdiction else {
@@ -29,47 +43,94 @@ pub(super) fn check(
     let mut unlimited = Unlimited::default();
     // Semi-permanent colour brings no peroxide.
     for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
-        let purpose = if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour };
-        let name = work.name();
-        if let Some(bowl) = &mix.composition {
-            let mut report = limits::check(Table::of(jurisdiction), bowl, Use::professional(purpose));
-            unlimited.take(bowl, &mut report);
-            let rows = peroxide_rows(&report);
-            for finding in report.findings() {
-                let of_peroxide = finding.verdict != Note && finding.sources.iter().any(|source| rows.contains(source));
-                let finding = finding.about(name);
-                findings.push(&[work.place], if of_peroxide { by_label(finding, mix) } else { finding });
-            }
-            continue;
-        }
-        let report = check_peroxide(jurisdiction, mix.on_hair_as_labelled, Use::professional(purpose));
-        if report.judgements.is_empty() {
-            let text =
-                format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
-            findings.of(work.place, Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
-        }
-        for judgement in &report.judgements {
-            let verdict = judgement.standing.verdict();
-            let printed = judgement.limit.map(|limit| limit.figure.as_str()).filter(|figure| !figure.is_empty());
-            let figure = printed.map(|figure| format!(" of {figure}")).unwrap_or_default();
-            // The law counts peroxide present or released, and a powder that nobody declares may release any amount.
-            let open = verdict == Passed && !mix.undeclared.is_empty();
-            let verdict = if open { NotJudged } else { verdict };
-            let level = number(judgement.level.high().ww_percent(), mix.decimals());
-            let text = match verdict {
-                _ if open => format!(
-                    "{name}: {level} % w/w{figure} from the developer; \"{}\" may release more peroxide: enter its \
-                     `composition`, and `declared_in_full` when that is all",
-                    mix.undeclared.join("\", \"")
-                ),
-                Passed => format!("{name} {level} % w/w{figure}"),
-                _ => format!("{name}: {level} % w/w{figure} on the hair: {}", judgement.standing),
-            };
-            let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
-            findings.push(&[work.place], by_label(Finding::new(Rule::Law, verdict, text, source), mix));
-        }
+        let held = Held {
+            name: work.name().to_owned(),
+            places: &[work.place],
+            purpose: if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour },
+            on_hair: mix.on_hair,
+            as_labelled: mix.on_hair_as_labelled,
+            composition: mix.composition.as_ref(),
+            undeclared: &mix.undeclared,
+            decimals: mix.decimals(),
+        };
+        judge(jurisdiction, &held, &mut unlimited, findings);
+    }
+    for step in first.iter().filter(|step| step.planned) {
+        before(jurisdiction, step, &mut unlimited, findings);
     }
     unlimited.say(jurisdiction, findings);
+}
+
+/// A step before the colour goes on the same head.
+fn before(jurisdiction: Jurisdiction, step: &FirstStep, unlimited: &mut Unlimited, findings: &mut Findings) {
+    let name = format!("{}, {}", step.section, step.step);
+    let unknown = |findings: &mut Findings, why: &str| {
+        let text = format!("{name}: {why}: held against no limit of the law");
+        findings.add(Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
+    };
+    let Some(bowl) = &step.bowl else { return unknown(findings, "what goes on is not known") };
+    let peroxide = step.parts.iter().any(|part| part.kind == PartKind::Developer);
+    if !peroxide && bowl.composition.is_none() {
+        return unknown(findings, "nobody declares what is in it");
+    }
+    let purpose = match step.step {
+        _ if !peroxide => Purpose::NonOxidativeColour,
+        ExtraStep::CleanFirst => Purpose::Lightening,
+        _ => Purpose::OxidativeColour,
+    };
+    let held = Held {
+        name,
+        places: &[],
+        purpose,
+        on_hair: bowl.on_hair,
+        as_labelled: bowl.on_hair_as_labelled,
+        composition: bowl.composition.as_ref(),
+        undeclared: &bowl.undeclared,
+        decimals: if bowl.on_hair == bowl.on_hair_as_labelled { 2 } else { 1 },
+    };
+    judge(jurisdiction, &held, unlimited, findings);
+}
+
+fn judge(jurisdiction: Jurisdiction, held: &Held<'_>, unlimited: &mut Unlimited, findings: &mut Findings) {
+    let name = &held.name;
+    let used = Use::professional(held.purpose);
+    if let Some(bowl) = held.composition {
+        let mut report = limits::check(Table::of(jurisdiction), bowl, used);
+        unlimited.take(bowl, &mut report);
+        let rows = peroxide_rows(&report);
+        for finding in report.findings() {
+            let of_peroxide = finding.verdict != Note && finding.sources.iter().any(|source| rows.contains(source));
+            let finding = finding.about(name);
+            findings.push(held.places, if of_peroxide { by_label(finding, held) } else { finding });
+        }
+        return;
+    }
+    let report = check_peroxide(jurisdiction, held.as_labelled, used);
+    if report.judgements.is_empty() {
+        let text = format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
+        let source = Reason::stated(Table::of(jurisdiction).title());
+        findings.push(held.places, Finding::new(Rule::Law, NotJudged, text, source));
+    }
+    for judgement in &report.judgements {
+        let verdict = judgement.standing.verdict();
+        let printed = judgement.limit.map(|limit| limit.figure.as_str()).filter(|figure| !figure.is_empty());
+        let figure = printed.map(|figure| format!(" of {figure}")).unwrap_or_default();
+        // The law counts peroxide present or released, and a powder that nobody declares may release any amount.
+        let open = verdict == Passed && !held.undeclared.is_empty();
+        let verdict = if open { NotJudged } else { verdict };
+        let level = number(judgement.level.high().ww_percent(), held.decimals);
+        let text = match verdict {
+            _ if open => format!(
+                "{name}: {level} % w/w{figure} from the developer; \"{}\" may release more peroxide: enter its \
+                 `composition`, and `declared_in_full` when that is all",
+                held.undeclared.join("\", \"")
+            ),
+            Passed => format!("{name} {level} % w/w{figure}"),
+            _ => format!("{name}: {level} % w/w{figure} on the hair: {}", judgement.standing),
+        };
+        let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
+        findings.push(held.places, by_label(Finding::new(Rule::Law, verdict, text, source), held));
+    }
 }
 
 /// The rows that a report holds the peroxide of a bowl against.
@@ -127,8 +188,8 @@ impl Unlimited {
 }
 
 /// A strength that nobody measured is held against the law at the upper end of what such a label may mean.
-fn by_label(finding: Finding, mix: &Mix) -> Finding {
-    if mix.on_hair_as_labelled == mix.on_hair {
+fn by_label(finding: Finding, held: &Held<'_>) -> Finding {
+    if held.as_labelled == held.on_hair {
         return finding;
     }
     let why = "the bottle is not measured: counted up to a sixth above its label, as the pharmacopoeial solution may be \
