@@ -55,13 +55,8 @@ pub fn day_chart(chart: &DayChart<'_>) -> String {
     let mut svg = Svg::new(size, chart.title, &words(day));
     svg.rect((0.0, 0.0), size, &Paint::area("#fff"));
     svg.text((12.0, 24.0), Anchor::Start, 15.0, chart.title);
-    svg.text(
-        (12.0, 42.0),
-        Anchor::Start,
-        11.0,
-        "m mix, a apply, d develop, l look, w walk, r rinse; minutes from the first work",
-    );
-    let scale = Scale { minutes: day.finish.min().max(1.0) };
+    svg.text((12.0, 42.0), Anchor::Start, 11.0, "m mix, a apply, d develop, l look, w walk, r rinse");
+    let scale = Scale::of(day);
     scale.draw(&mut svg, TOP + rows * ROW);
     for (row, section) in day.sections.iter().enumerate() {
         let y = TOP + row as f64 * ROW;
@@ -94,13 +89,22 @@ fn drawn(piece: &Piece) -> (&'static str, &'static str) {
     }
 }
 
+/// The minutes that the picture spans.
 struct Scale {
-    minutes: f64,
+    from: f64,
+    to: f64,
 }
 
 impl Scale {
+    /// From the first work or the first strand that is on already.
+    fn of(day: &Timeline) -> Self {
+        let begins = day.pieces.iter().map(|piece| piece.from).chain(day.sections.iter().map(|one| one.start));
+        let from = begins.map(Duration::min).fold(day.finish.min(), f64::min);
+        Self { from, to: day.finish.min().max(from + 1.0) }
+    }
+
     fn x(&self, at: Duration) -> f64 {
-        LEFT + (at.min() / self.minutes).clamp(0.0, 1.0) * (RIGHT - LEFT)
+        LEFT + ((at.min() - self.from) / (self.to - self.from)).clamp(0.0, 1.0) * (RIGHT - LEFT)
     }
 
     fn bar(&self, svg: &mut Svg, y: f64, (from, to): (Duration, Duration), colour: &str, word: &str) {
@@ -129,9 +133,10 @@ impl Scale {
 
     fn draw(&self, svg: &mut Svg, bottom: f64) {
         let steps = [5.0, 10.0, 15.0, 30.0, 60.0];
-        let step = steps.into_iter().find(|step| self.minutes / step <= 16.0).unwrap_or(120.0);
-        let mut at = 0.0;
-        while at <= self.minutes {
+        let span = self.to - self.from;
+        let step = steps.into_iter().find(|step| span / step <= 16.0).unwrap_or(120.0);
+        let mut at = (self.from / step).ceil() * step;
+        while at <= self.to {
             let x = self.x(Duration::nearest(at));
             svg.line([(x, TOP), (x, bottom + 4.0)], &Paint::line(GRID, 1.0));
             svg.text((x, bottom + 18.0), Anchor::Middle, 11.0, &number(at, 0));
@@ -157,5 +162,5 @@ fn words(day: &Timeline) -> String {
         format!("{}: first strand {}, all on {}, rinse {}", one.name, at(one.start), at(one.applied), at(one.rinse))
     };
     let told: Vec<String> = day.sections.iter().map(section).collect();
-    format!("Minutes from the first work. {}. Finished {}.", told.join("; "), at(day.finish))
+    format!("In minutes. {}. Finished {}.", told.join("; "), at(day.finish))
 }

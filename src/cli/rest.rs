@@ -65,16 +65,16 @@ fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel], left_out: &[S
     }
     sheet::day_times(&mut sheet, timeline);
     sheet.blank();
-    let proof = if timeline.proven {
-        "the earliest there is".to_owned()
-    } else {
-        format!("the best found; nothing beats minute {}", amount(timeline.bound, 0))
-    };
+    let rules = plan.day.as_ref().map(|day| day.rules.as_slice()).unwrap_or_default();
+    let proof = sheet::day_proof(timeline, rules, &format!("minute {}", amount(timeline.bound, 0)));
     let text = format!(
         "All rinsed at minute {} ({proof}). Rinse a strand when it is there, not when the clock says so.",
         amount(timeline.finish, 0)
     );
     sheet.paragraph(&text, 0);
+    if let Some(kept) = sheet::day_rules(rules) {
+        sheet.paragraph(&kept, 0);
+    }
     sheet.heading("Piece by piece");
     sheet::day_pieces(&mut sheet, timeline);
     sheet.finish()

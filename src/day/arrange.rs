@@ -13,8 +13,6 @@ const QUICK: Tries = Tries { promising: 6_000, states: 1_500 };
 const THOROUGH: Tries = Tries { promising: 45_000, states: 400_000 };
 /// The same for the rinses of a given order.
 const IN_ORDER: Tries = Tries { promising: 1_500, states: 1_500 };
-/// Units whose states fit into the bits of a word.
-const BITS: usize = 60;
 
 /// Why work cannot be arranged.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -51,6 +49,20 @@ pub enum CannotArrange {
     NotUnderway {
         /// How many there are.
         count: usize,
+    },
+    /// A section that is on the hair before its first strand is.
+    #[error(
+        "section {section}: first strand at {} min, but now it is {} min (leave a section out until it is begun)",
+        crate::text::amount(*.start, 1),
+        crate::text::amount(*.now, 1)
+    )]
+    NotBegun {
+        /// Its place in the list of the work, from 0.
+        section: usize,
+        /// Its first strand.
+        start: Duration,
+        /// What time it is.
+        now: Duration,
     },
     /// Rules that contradict each other.
     #[error("these cannot hold together: {0} (leave one of them out)")]
@@ -109,7 +121,7 @@ pub(super) fn best(
     effort: Effort,
 ) -> Result<Timeline, CannotArrange> {
     let known = search(tables);
-    if tables.people > 1 || tables.units.len() > BITS {
+    if tables.people > 1 {
         let found = known.ok_or(CannotArrange::NoneFound)?;
         return Ok(Timeline::of(work, tables, floor, &found, tables.bound()));
     }
@@ -163,7 +175,7 @@ pub fn in_this_order(
         return Err(CannotArrange::OrderBreaksRules);
     }
     let mut found = by_habit(&tables, &units, true);
-    if tables.people == 1 && units.len() <= BITS {
+    if tables.people == 1 {
         found = exact(&tables, found, Some(&units), IN_ORDER).best;
     }
     let found = found.ok_or(CannotArrange::OrderBreaksRules)?;

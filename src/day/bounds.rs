@@ -1,10 +1,12 @@
 //! How much work is arranged at all: the time of a search and the memory of a day grow with it.
 
-use super::{Before, Floor, SectionWork, Timeline};
+use super::{Before, Floor, SectionWork, Timeline, Underway};
 use crate::{quantity::Duration, text::amount};
 
 /// More sections than these are not arranged: no head has as many.
 pub const SECTIONS_AT_MOST: usize = 40;
+// The exact search keeps a bit of one word for each.
+const _: () = assert!(SECTIONS_AT_MOST < 64);
 const RULES_AT_MOST: usize = 2_000;
 const PEOPLE_AT_MOST: u32 = 8;
 const FLOOR_AT_MOST: u32 = 100;
@@ -63,6 +65,14 @@ pub enum TooMuch {
         /// All of it, in minutes.
         given_min: f64,
     },
+    /// A day in its midst on a clock that runs too far from its zero.
+    #[error("{what} {} min: at most {most} min, a week, from the zero of its clock (count from the first work of the day)", amount(*.given, 0), most = WEEK)]
+    Clock {
+        /// Which of its times: now, or the first or the last strand of a section.
+        what: &'static str,
+        /// What it says.
+        given: Duration,
+    },
     /// Guests on one floor.
     #[error("{given} guests: at most {most} share a floor (part them)", most = GUESTS_AT_MOST)]
     Guests {
@@ -104,6 +114,16 @@ pub(super) fn bounded(work: &[SectionWork], before: &[Before], floor: &Floor) ->
     };
     let given_min: f64 = work.iter().map(of).sum();
     if given_min > WEEK { Err(TooMuch::Time { given_min }) } else { Ok(()) }
+}
+
+/// Whether the clock of a day in its midst stays within what is counted.
+pub(super) fn bounded_clock(underway: &Underway) -> Result<(), TooMuch> {
+    let on = underway.on.iter();
+    let of_those = on.flat_map(|one| [Some(("start", one.start)), one.applied.map(|at| ("applied", at))]);
+    match of_those.flatten().chain([("now", underway.now)]).find(|(_, at)| at.min() > WEEK) {
+        Some((what, given)) => Err(TooMuch::Clock { what, given }),
+        None => Ok(()),
+    }
 }
 
 /// Whether these days can be laid on one floor.

@@ -3,6 +3,7 @@
 use super::{
     Before, CannotArrange, Effort, Floor, SectionWork, Timeline,
     arrange::{best, checked},
+    bounds::bounded_clock,
     floor::seconds,
     tables::{Started, Tables},
 };
@@ -47,7 +48,8 @@ pub struct RestOfDay {
 ///
 /// # Errors
 ///
-/// [`CannotArrange`], as for [`arrange`](super::arrange()); a section that is named twice or does not exist.
+/// [`CannotArrange`], as for [`arrange`](super::arrange()); a section that is named twice, does not exist or has its first
+/// strand after now; a time more than a week from the zero of the clock.
 ///
 /// # Example
 ///
@@ -78,6 +80,10 @@ pub fn go_on(
     let named = || underway.on.iter().map(|one| one.section).chain(underway.rinsed.iter().copied());
     if named().any(|section| section >= count || named().filter(|other| *other == section).count() > 1) {
         return Err(CannotArrange::NotUnderway { count });
+    }
+    bounded_clock(underway)?;
+    if let Some(one) = underway.on.iter().find(|one| one.start > underway.now) {
+        return Err(CannotArrange::NotBegun { section: one.section, start: one.start, now: underway.now });
     }
     let mut tables = checked(work, before, floor)?;
     let overdue = begin(&mut tables, underway);

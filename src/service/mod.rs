@@ -40,7 +40,6 @@ pub use consult::{
     TestEffect, TestKind, consult, dated_visits, decide,
 };
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
-pub(crate) use plan::strength_decimals;
 pub use plan::{
     Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, ConsumableLine,
     Contrast, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep, Hair, HeadPlan, HeadReading,
@@ -51,6 +50,7 @@ pub use plan::{
     StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult, Unknown,
     WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema, plan_text, plan_with,
 };
+pub(crate) use plan::{NOT_YET, strength_decimals};
 pub use request::{CountedPanels, DefaultUsed, DefaultValue, WorkStage};
 pub use shape::ServiceFile;
 pub use starter::{Starter, starter};

@@ -1,7 +1,10 @@
-use super::writing::Writing;
+use super::{
+    sign::{not_yet, to_sign},
+    writing::Writing,
+};
 use crate::{
     page::{Html, Page},
-    service::{AgreedPrice, ConsultationPlan},
+    service::{AgreedPrice, ConsultationPlan, NOT_YET},
 };
 
 /// What is agreed, on a page for the guest to read and to sign: plan, visits, what is not promised, risks, price from-to.
@@ -31,27 +34,21 @@ pub fn agreement_page(found: &ConsultationPlan) -> String {
         html.marked("p", &[("dir", "auto")], "for", guest);
     }
     if !agreed.may_be_signed {
-        html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
-        html.element("p", &[], "We cannot begin yet. Your colourist explains what has to change first.");
-        html.close("section");
+        not_yet(html, &[]);
     }
     said(html, "What we plan", &agreed.planned);
     said(html, "Visits", &agreed.visits);
     said(html, "What we do not promise", &agreed.not_promised);
     said(html, "What may go wrong", &agreed.risks);
-    said(html, "Before we begin", &agreed.before);
+    // That it cannot begin stands above already.
+    let before: Vec<String> = agreed.before.iter().filter(|said| *said != NOT_YET).cloned().collect();
+    said(html, "Before we begin", &before);
     if agreed.may_be_signed {
         if let Some(price) = &agreed.price {
             html.element("h2", &[], "Price");
             html.element("p", &[], &price_in_words(price, writing));
         }
-        html.element("h2", &[], "Agreement");
-        html.element("p", &[], "I have read this page, my questions were answered, and what I said about my hair and my health is true. I may stop at any time.");
-        html.open("div", &[("class", "sign")]);
-        for line in ["Date", "Guest", "Colourist"] {
-            html.element("p", &[], line);
-        }
-        html.close("div");
+        to_sign(html);
     }
     page.finish()
 }

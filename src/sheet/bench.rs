@@ -2,8 +2,8 @@ use super::{
     SheetPart, bases, chair, checks, colour, day, hair, head, lift, mixes, money, order, stock, writing::Writing,
 };
 use crate::{
-    service::{Plan, Start},
-    text::{Sheet, amount},
+    service::Plan,
+    text::{Sheet, amount, list},
 };
 use std::fmt;
 
@@ -91,25 +91,27 @@ fn opening(sheet: &mut Sheet, plan: &Plan) {
     }
 }
 
-/// How long the chair is taken and until when.
+/// How long the guest is there and until when: what is booked, where the day is laid out, else painting and development alone.
 pub(super) fn chair_time(plan: &Plan) -> String {
     let chair = &plan.chair;
-    let other = match chair.other_work {
-        Some(other) => format!(", {} min of it other work", amount(other, 0)),
-        None => " and consultation, rinsing, drying, for which the file states no `other_work_min`".to_owned(),
+    let booked = plan.day.as_ref().and_then(|day| day.appointment);
+    let takes = booked.unwrap_or(chair.total);
+    let until = plan.start.plus(takes).map(|at| Writing::of(plan.habits).time(at));
+    let minutes = amount(takes, 0);
+    let unknown = "consultation, rinsing, drying, for which the file states no `other_work_min`";
+    let opening = match (chair.other_work, until) {
+        (None, _) => format!("book {minutes} min and {unknown}"),
+        (Some(_), Some(until)) => format!("finished at {until}, if all goes as planned: book {minutes} min"),
+        (Some(_), None) => format!("book {minutes} min"),
     };
-    let minutes = amount(chair.total, 0);
-    let booked = plan
-        .day
-        .as_ref()
-        .and_then(|day| day.appointment)
-        .map(|book| format!("; bowls, looks and walks are not in it: book {} min (part `day`)", amount(book, 0)));
-    let booked = booked.unwrap_or_default();
-    match (plan.start, chair.other_work) {
-        (Start::At(_), Some(_)) => format!(
-            "finished at {}, if all goes as planned: {minutes} min in the chair{other}{booked}",
-            chair.finish(plan.start).map(|at| Writing::of(plan.habits).time(at)).unwrap_or_default()
-        ),
-        _ => format!("in the chair {minutes} min{other}{booked}"),
+    let other = chair.other_work.map(|other| format!("{} min of other work", amount(other, 0)));
+    let work = ["bowls", "looks", "walks", "rinses"].map(str::to_owned);
+    match (booked, other) {
+        (Some(_), other) => {
+            let counted = list(work.into_iter().chain(other), "and");
+            format!("{opening}, with {counted}; the times below count none of these")
+        }
+        (None, Some(other)) => format!("{opening}, with {other}; {} are not in it", list(work, "and")),
+        (None, None) => format!("{opening}; {} are not in it", list(work, "and")),
     }
 }

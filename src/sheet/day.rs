@@ -4,7 +4,7 @@ use super::writing::Writing;
 use crate::{
     day::{FoilGroup, Piece, PieceKind, SECTIONS_AT_MOST, SectionTimes, Timeline},
     quantity::Duration,
-    service::{DayPlan, Plan},
+    service::{DayPlan, OrderedBy, Plan},
     text::{Sheet, amount, count, list},
 };
 
@@ -60,14 +60,6 @@ pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
         times(sheet, toning);
     }
     sheet.blank();
-    let rules = day.rules.iter().map(|one| {
-        let rinsed = if one.rinsed { " is rinsed" } else { "" };
-        format!("{} after {}{rinsed} ({})", one.then, one.first, one.rule)
-    });
-    let rules: Vec<String> = rules.collect();
-    if !rules.is_empty() {
-        sheet.paragraph(&format!("It keeps to: {}.", rules.join("; ")), 0);
-    }
     for left in &day.left_out {
         sheet.paragraph(&format!("Left out: {left}."), 0);
     }
@@ -104,6 +96,25 @@ pub(crate) fn times(sheet: &mut Sheet, timeline: &Timeline) {
     sheet.table(&names, &[0, 3, 4, 6, 7], timeline.sections.iter().enumerate().map(row).collect());
 }
 
+/// How good a finish is; `nothing_beats` is its bound in words. Where rules are kept, [`kept`] names them.
+pub(crate) fn proof(timeline: &Timeline, rules: &[OrderedBy], nothing_beats: &str) -> String {
+    match (timeline.proven, rules) {
+        (false, _) => format!("the best found; nothing beats {nothing_beats}"),
+        (true, []) => "the earliest there is".to_owned(),
+        (true, _) => "the earliest that keeps to the rules below".to_owned(),
+    }
+}
+
+/// The rules that an order keeps to, in words.
+pub(crate) fn kept(rules: &[OrderedBy]) -> Option<String> {
+    let one = |rule: &OrderedBy| {
+        let rinsed = if rule.rinsed { " is rinsed" } else { "" };
+        format!("{} after {}{rinsed} ({})", rule.then, rule.first, rule.rule)
+    };
+    let told: Vec<String> = rules.iter().map(one).collect();
+    (!told.is_empty()).then(|| format!("It keeps to: {}.", told.join("; ")))
+}
+
 /// What the day comes to.
 pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String> {
     let min = |time: Duration| format!("{} min", amount(time, 0));
@@ -111,12 +122,7 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
         let names: Vec<&str> = timeline.sections.iter().map(|one| one.name.as_str()).collect();
         list(names, "then")
     };
-    let proof = if best.proven {
-        let kept = if day.rules.is_empty() { "there is" } else { "that keeps to the rules below" };
-        format!("the earliest {kept}")
-    } else {
-        format!("the best found; nothing beats {}", min(best.bound))
-    };
+    let proof = proof(best, &day.rules, &min(best.bound));
     let mut lines = vec![format!(
         "Best order: {}. All rinsed after {} ({proof}), at the basin {}, nobody works for {}.",
         names(best),
@@ -124,6 +130,7 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
         count(best.visits, "time", "times"),
         min(best.idle)
     )];
+    lines.extend(kept(&day.rules));
     lines.push(match (&day.as_planned, &day.order_saves) {
         (Some(planned), _) if names(planned) == names(best) => "That is the order of this sheet.".to_owned(),
         (Some(planned), Some(saves)) => {
@@ -160,8 +167,8 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
             min(appointment)
         ));
         lines.push(format!(
-            "That counts bowls, looks, walks and rinses. The {} in the chair at the head of the bench sheet count painting one \
-             section after the other and none of these; where the other work holds rinsing, it is in twice here.",
+            "That counts bowls, looks, walks and rinses. The times at the chair count painting one section after the other and \
+             none of these, {} with the other work; where the other work holds rinsing, it is in twice here.",
             min(plan.chair.total)
         ));
     }

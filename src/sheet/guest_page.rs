@@ -1,4 +1,8 @@
-use super::{checks, guest_words, writing::Writing};
+use super::{
+    checks, guest_words,
+    sign::{not_yet, to_sign},
+    writing::Writing,
+};
 use crate::{
     finding::{Finding, Verdict},
     lift::OFTEN,
@@ -54,7 +58,7 @@ pub fn guest_page(plan: &Plan) -> String {
     }
     care(html, plan);
     if !plan.blocked {
-        agreement(html);
+        to_sign(html);
     }
     page.finish()
 }
@@ -94,35 +98,27 @@ fn kind(mix: &Mix) -> &'static str {
 fn risks(html: &mut Html, plan: &Plan) {
     html.element("h2", &[], "What you should know");
     if plan.blocked {
-        html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
-        let text = format!(
-            "We cannot begin yet. Your colourist explains what has to be settled first: {}.",
-            named(checks::of(plan, Verdict::Stop))
-        );
-        html.element("p", &[], &text);
-        html.close("section");
+        not_yet(html, &named(checks::of(plan, Verdict::Stop)));
     }
     let mind = plan.findings.iter().filter(|found| matches!(found.verdict, Verdict::Stop | Verdict::Warning));
     html.list("", checks::rules(mind).into_iter().filter_map(guest_words::told).map(str::to_owned));
     let open = named(checks::of(plan, Verdict::NotJudged));
     if !open.is_empty() {
-        html.marked("p", &[], "Not yet settled:", &format!("{open}; ask your colourist."));
+        html.marked("p", &[], "Not yet settled:", &format!("{}; ask your colourist.", open.join(", ")));
     }
-    html.list("", RISKS.iter().map(|risk| (*risk).to_owned()));
+    html.list("", plan.risks());
 }
 
-fn named<'f>(findings: impl Iterator<Item = &'f Finding>) -> String {
-    checks::rules(findings).iter().map(ToString::to_string).collect::<Vec<_>>().join(", ")
+/// What these are about, in words for the guest; what is the colourist's own work is left out.
+fn named<'f>(findings: impl Iterator<Item = &'f Finding>) -> Vec<&'static str> {
+    let mut names: Vec<&str> = Vec::new();
+    for name in checks::rules(findings).into_iter().filter_map(guest_words::named) {
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names
 }
-
-/// Common practice.
-const RISKS: [&str; 5] = [
-    "Hair colour can cause allergy, also when it never did before. A skin test is made and read first; tell us about every earlier reaction, also to a tattoo.",
-    "Lightening weakens hair. It can become dry, rough, stretch or break, more so where it was coloured, straightened or permed.",
-    "The result can be warmer, darker or less even than wished; a second visit may be needed.",
-    "Tell us about henna, metallic colour, medicines and a sore scalp: with some of them we do not begin.",
-    "Say at once when it burns, itches or gets hot: we rinse.",
-];
 
 fn price(html: &mut Html, plan: &Plan, writing: Writing) {
     let Some(agreed) = AgreedPrice::of_one_visit(plan) else { return };
@@ -162,14 +158,4 @@ fn care(html: &mut Html, plan: &Plan) {
         let text = format!("The regrowth begins to show after about {weeks} weeks, an estimate: come back then.");
         html.element("p", &[], &text);
     }
-}
-
-fn agreement(html: &mut Html) {
-    html.element("h2", &[], "Agreement");
-    html.element("p", &[], "I have read this page, my questions were answered, and what I said about my hair and my health is true. I may stop at any time.");
-    html.open("div", &[("class", "sign")]);
-    for line in ["Date", "Guest", "Colourist"] {
-        html.element("p", &[], line);
-    }
-    html.close("div");
 }

@@ -76,3 +76,53 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
         | Rule::TonerFound => return None,
     })
 }
+
+/// What this rule is about, by a short name for a guest; none where it is the colourist's own work.
+pub(super) const fn named(rule: Rule) -> Option<&'static str> {
+    Some(match rule {
+        Rule::History | Rule::EarlierService => "what was done to your hair before",
+        Rule::EarlierReaction => "an earlier reaction to hair colour",
+        Rule::Airways => "asthma",
+        Rule::Age => "your age",
+        Rule::BlackHenna => "a black-henna tattoo",
+        Rule::Health => "your health",
+        Rule::MetalSalts => "metal in your hair",
+        Rule::Scalp => "your scalp",
+        Rule::Elasticity => "how your hair stretches",
+        Rule::SkinTest | Rule::SkinTestAge => "the skin test",
+        Rule::StrandTest => "the strand test",
+        Rule::Law => "what the law allows",
+        Rule::Untoned | Rule::TonerLevel | Rule::OverNeutralising => "the toner",
+        Rule::Overlap => "hair that is lightened already",
+        Rule::Lift => "how far your hair lightens",
+        Rule::Alkalinity => "how strong a mix is on the skin",
+        Rule::WhiteHair => "how white hair takes the colour",
+        Rule::DepthAtRoot => "the colour at the root",
+        Rule::Hairline => "the colour at the hairline",
+        Rule::Transition => "where two colours meet",
+        Rule::Wish => "what you wish for",
+        Rule::Contrast => "how much the colours differ",
+        Rule::HeadReads => "how the whole looks",
+        Rule::Technique => "how soon it shows again",
+        Rule::FirstStep | Rule::PrePigmentation => "what comes before the colour",
+        Rule::Porosity => "how your hair takes up colour",
+        Rule::CoolDose => "a blue or violet cast",
+        Rule::Developer
+        | Rule::Time
+        | Rule::Look
+        | Rule::Sequence
+        | Rule::Rinse
+        | Rule::OnScalp
+        | Rule::FinishTogether
+        | Rule::LevelSeen
+        | Rule::StrandBook
+        | Rule::Ratio
+        | Rule::Amount
+        | Rule::Stock
+        | Rule::ListPrice
+        | Rule::Scale
+        | Rule::Pace
+        | Rule::Regrowth
+        | Rule::TonerFound => return None,
+    })
+}

@@ -42,6 +42,7 @@ mod page_rest;
 mod part;
 mod pictures;
 mod services;
+mod sign;
 mod stock;
 mod trail_sheet;
 mod visits;
@@ -53,7 +54,7 @@ pub use card::card_sheet;
 pub use consultation::consultation_sheet;
 pub use day::day_sheet;
 #[cfg(feature = "cli")]
-pub(crate) use day::{pieces as day_pieces, times as day_times};
+pub(crate) use day::{kept as day_rules, pieces as day_pieces, proof as day_proof, times as day_times};
 pub use guest_page::guest_page;
 pub use page::bench_page;
 pub use part::SheetPart;

@@ -1,4 +1,4 @@
-use super::{ObservedStage, TrainingUnit, observed::OBSERVED};
+use super::{ObservedStage, TrainingUnit, csv::finished, observed::OBSERVED};
 use crate::text::{Sheet, cell, list};
 use serde::Serialize;
 
@@ -147,6 +147,6 @@ impl Checklist {
                 let _ = writer.write_record(record.map(|text| cell(text).into_owned()));
             }
         }
-        writer.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
+        finished(writer)
     }
 }

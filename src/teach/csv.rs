@@ -65,8 +65,13 @@ impl Worksheet {
             ];
             let _ = writer.write_record(record.map(|text| plain(&text).into_owned()));
         }
-        writer.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
+        finished(writer)
     }
+}
+
+/// What a writer to memory has written.
+pub(super) fn finished(writer: csv::Writer<Vec<u8>>) -> String {
+    writer.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
 }
 
 /// A dash alone is no formula.

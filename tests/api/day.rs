@@ -263,7 +263,7 @@ fn a_few_sections_are_proven_and_many_are_bounded() {
 fn the_picture_says_in_words_what_it_shows() {
     let day = arrange(&[section("nape <1>", 15.0, 35.0, 50.0)], &[], &plain(), Effort::Thorough).unwrap();
     let svg = day_chart(&DayChart { title: "day", timeline: &day });
-    assert!(svg.contains("<desc>Minutes from the first work. nape &lt;1&gt;: first strand 3, all on 18, rinse 53."));
+    assert!(svg.contains("<desc>In minutes. nape &lt;1&gt;: first strand 3, all on 18, rinse 53."));
     assert!(!svg.contains("<script") && svg.contains("hands 1"));
     // A long name is cut beside the bars and whole in the words.
     let long = "a section whose name is much too long for the picture";
@@ -317,4 +317,26 @@ fn a_day_in_its_midst_is_arranged_from_where_it_stands() {
         rest(25.0, &[nape], &[0], &[]).unwrap_err().to_string(),
         "what is on and what is rinsed must name sections once, counted from 0, of 2 (name each that is there)"
     );
+    // A clock that a slip of the hand set: no picture of millions of minutes.
+    let refused = |now: f64, on: OnHair| rest(now, &[on], &[], &[]).unwrap_err().to_string();
+    let way_out = "at most 10080 min, a week, from the zero of its clock (count from the first work of the day)";
+    assert_eq!(refused(1e9, nape), format!("now 1000000000 min: {way_out}"));
+    let applied = Some(min(10_081.0));
+    assert_eq!(refused(25.0, OnHair { applied, ..nape }), format!("applied 10081 min: {way_out}"));
+    assert_eq!(
+        refused(2.0, nape),
+        "section 0: first strand at 3 min, but now it is 2 min (leave a section out until it is begun)"
+    );
+}
+
+/// The rest of a day begins at the first strand on the hair, not at minute 0 of the clock.
+#[test]
+fn the_picture_of_a_rest_begins_where_the_rest_does() {
+    let work = [section("nape", 15.0, 35.0, 60.0), section("hairline", 10.0, 20.0, 60.0)];
+    let nape = OnHair { section: 0, start: min(903.0), applied: Some(min(925.0)), at_once: false };
+    let underway = Underway { now: min(925.0), on: vec![nape], rinsed: Vec::new() };
+    let rest = go_on(&work, &[], &plain(), &underway, Effort::Thorough).unwrap();
+    let svg = day_chart(&DayChart { title: "rest", timeline: &rest.timeline });
+    assert!(svg.contains("<desc>In minutes. nape: first strand 903,") && !svg.contains("first work"), "{svg}");
+    assert!(svg.contains(">905</text>") && !svg.contains(">0</text>"), "{svg}");
 }

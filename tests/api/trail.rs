@@ -92,7 +92,7 @@ fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
     let net = (cost + fixed) / (1.0 - margin - fee * (1.0 + tax));
     assert!((net - number(&asked.value)).abs() <= 0.005, "{net} and {}", asked.value);
     let gross = number(&result(&trail, "gross price").value);
-    assert!(gross % 5.0 - 4.9 < 1e-9 && (gross - net * 1.19).abs() <= 5.0);
+    assert!((gross % 5.0 - 4.9).abs() < 1e-9 && (gross - net * 1.19).abs() <= 5.0);
     let moved = result(&trail, "net price");
     assert!((gross / 1.19 - number(&moved.value)).abs() <= 0.005);
     let left = result(&trail, "margin that comes out");

@@ -4,7 +4,7 @@
 //! `FOILWORK_TRIALS=100000 cargo test --release --features cli --test integration hostile` tries more.
 
 use foilwork::{
-    business, colour, lift, limits, mix, money, peroxide,
+    business, colour, history, lift, limits, mix, money, peroxide,
     reader::Format,
     record,
     service::{self, ServiceFile},
@@ -62,7 +62,8 @@ const ODD: [&str; 40] = [
 ];
 
 fn trials(usual: u64) -> u64 {
-    std::env::var("FOILWORK_TRIALS").ok().and_then(|count| count.parse().ok()).unwrap_or(usual)
+    let asked = std::env::var("FOILWORK_TRIALS").ok().and_then(|count| count.parse().ok());
+    asked.map_or(usual, |count: u64| count.max(usual))
 }
 
 /// SplitMix64: the same texts at every run.
@@ -182,11 +183,23 @@ fn look_at(file: &ServiceFile) -> bool {
         sheet::bench_page(&plan),
         sheet::guest_page(&plan),
         sheet::day_sheet(&plan),
+        sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
+        sheet::trail_sheet(&plan.trail()),
+        sheet::day_picture(&plan).unwrap_or_default(),
+        sheet::cost_picture(&plan, "cost").unwrap_or_default(),
         sheet::head_map(&plan).unwrap_or_default(),
         sheet::head_map_text(&plan).unwrap_or_default(),
         serde_json::to_string(&plan).unwrap(),
     ];
-    assert!(!shown[0].contains("NaN") && !shown[1].contains("NaN"), "not-a-number on a sheet");
+    assert!(shown.iter().all(|text| !text.contains("NaN")), "not-a-number on a sheet");
+    true
+}
+
+/// A consultation makes many plans, so fewer are made: of each text that can be planned, and what is said of it.
+fn consulted(file: &ServiceFile) -> bool {
+    let Ok(found) = service::consult(file, &service::Evidence::default()) else { return false };
+    let shown = [sheet::consultation_sheet(&found), sheet::agreement_page(&found)];
+    assert!(shown.iter().all(|text| !text.contains("NaN")), "not-a-number on a sheet");
     true
 }
 
@@ -212,6 +225,13 @@ fn service_hunt(endings: &[&str], format: Format) {
 #[test]
 fn no_service_file_in_toml_panics() {
     service_hunt(&[".toml"], Format::Toml);
+}
+
+#[test]
+fn no_consultation_panics() {
+    let services: Vec<String> = texts("examples", &["soft-gradient.toml", "grey-blend.toml", "staged-lightening.toml"]);
+    let accepted = hunt(&services, 24, |text| service::parse(text, Format::Toml).is_ok_and(|file| consulted(&file)));
+    assert!(accepted > 2, "hardly any text was accepted: {accepted}");
 }
 
 #[test]
@@ -260,6 +280,23 @@ fn no_table_book_or_log_panics() {
         !log.entries.is_empty()
     });
     assert!(accepted > 0);
+}
+
+/// What is kept of services: lines and tables, which write what they read, and all that is summed up from them.
+#[test]
+fn no_kept_record_panics() {
+    let looked = |kept: history::KeptRecords| {
+        let again: String = kept.records.iter().map(history::record_line).collect();
+        assert_eq!(history::read_records(&again).records, kept.records);
+        let _ = (history::lessons(&kept.records), history::strand_readings(&kept.records));
+        let _ = history::GroupBy::ALL.iter().map(|by| history::summarise(&kept.records, *by)).collect::<Vec<_>>();
+        !kept.records.is_empty()
+    };
+    let lines = texts("examples", &["_records.jsonl"]);
+    assert!(hunt(&lines, 600, |text| looked(history::read_records(text))) > 100);
+    let tables: Vec<String> =
+        lines.iter().map(|text| history::records_csv(&history::read_records(text).records)).collect();
+    assert!(hunt(&tables, 600, |text| looked(history::read_records_csv(text))) > 100);
 }
 
 /// What is printed reads back as the same.

@@ -26,6 +26,7 @@ SOFT = foilwork.plan_file(ROOT / "examples" / "soft-gradient.toml")
 def pages() -> Iterator[tuple[str, str]]:
     yield "bench", SOFT.html()
     yield "guest", SOFT.guest_html()
+    yield "agreement", SOFT.agreement_html()
     for name in ["finish-together", "gloss-refresh", "grey-blend"]:
         plan = foilwork.plan_file(ROOT / "examples" / f"{name}.toml")
         yield f"bench {name}", plan.html()

@@ -1,6 +1,6 @@
 use super::{AgreedPrice, Consent, DatedVisit, Decision, Go};
 use crate::{
-    service::{Plan, shape::HistoryFlag},
+    service::{NOT_YET, Plan, shape::HistoryFlag},
     text::{count, list, number},
 };
 use schemars::JsonSchema;
@@ -27,24 +27,13 @@ pub struct Agreement {
     pub may_be_signed: bool,
 }
 
-/// Common practice.
-const RISKS: [&str; 5] = [
-    "Hair colour can cause allergy, also when it never did before.",
-    "Lightening weakens hair: it can become dry and rough, stretch or break, more so where it was coloured or straightened before.",
-    "The result can be warmer, darker or less even than wished.",
-    "When the hair or the skin does not stand it, we stop at once, whatever it looks like then.",
-    "Say at once when it burns, itches or gets hot.",
-];
-
 impl Agreement {
     pub(super) fn of(plan: &Plan, decision: &Decision, visits: &[DatedVisit], price: Option<AgreedPrice>) -> Self {
-        let lightens = !plan.lift.is_empty();
-        let risks = RISKS.iter().filter(|risk| lightens || !risk.starts_with("Lightening"));
         Self {
             planned: planned(plan),
             visits: in_visits(visits),
             not_promised: not_promised(plan),
-            risks: risks.map(|risk| (*risk).to_owned()).collect(),
+            risks: plan.risks(),
             before: before(plan, decision),
             price,
             who: decision.consents.clone(),
@@ -121,7 +110,7 @@ fn not_promised(plan: &Plan) -> Vec<String> {
 fn before(plan: &Plan, decision: &Decision) -> Vec<String> {
     let mut said = Vec::new();
     if decision.go == Go::Stop {
-        said.push("We cannot begin yet. Your colourist explains what has to change first.".to_owned());
+        said.push(NOT_YET.to_owned());
     }
     for consent in decision.consents.iter().filter(|consent| consent.agreed_on.is_none()) {
         let to: Vec<String> = consent.to.iter().map(|rule| rule.words().to_owned()).collect();

@@ -52,10 +52,10 @@ cite! {
         "A/600/8630 Colour and lighten hair, unit sheet, c. 2010: criteria 1.1 to 1.17, 2.1 to 2.4";
     /// Full-head highlighting, New Zealand.
     UNIT_NZ12313 = "nz-12313", Retrieved,
-        "Unit standard 12313 version 5, Perform a full-head highlighting service, NZQA, 2016: notes 3 and 4, 1.1 to 1.3";
+        "Unit standard 12313 version 5, Perform a full-head highlighting service, NZQA, 2016: notes 3 and 4, 1.2";
     /// Bleach and tone, New Zealand.
     UNIT_NZ2889 = "nz-2889", Retrieved,
-        "Unit standard 2889 version 5, Bleach and tone hair, NZQA, c. 2016: purpose, notes 2 to 5";
+        "Unit standard 2889 version 5, Bleach and tone hair, NZQA, c. 2016: purpose, note 2";
     /// Permanent colour, New Zealand.
     UNIT_NZ19792 = "nz-19792", Retrieved,
         "Unit standard 19792, Select and apply permanent hair colour, NZQA, c. 2015: purpose, range, 1.1 to 1.3";

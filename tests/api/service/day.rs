@@ -7,7 +7,7 @@ use foilwork::{
         DayPlan, Plan, ServiceFile, parse, plan,
         shape::{After, HouseRule, WaitFor, Zone},
     },
-    sheet::{bench_sheet, day_sheet},
+    sheet::{bench_page, bench_sheet, day_sheet},
 };
 
 /// Nape 18 + 30 min to level 9, crown 16 + 30 to 8, hairline 12 + 35 to 9; none waits, no rule of the house.
@@ -134,6 +134,11 @@ fn what_a_rule_of_the_house_costs_is_said() {
     let text = day_sheet(&plan).replace('\n', " ");
     assert!(text.contains("rinsed after 36 min, 8 min earlier, for it breaks rules of the house"), "{text}");
     assert!(text.contains("(the earliest that keeps to the rules below)"), "{text}");
+    // And they are below, on the page too.
+    let rules = "It keeps to: nape after hairline (outline before crown).";
+    let page = bench_page(&plan);
+    let after = |text: &str| text.split("to the rules below").nth(1).is_some_and(|rest| rest.contains(rules));
+    assert!(after(&text) && after(&page), "{page}");
 }
 
 /// A toner may be on for 20 min, is put on in 5, and the way to the basin takes 25: it cannot be.
@@ -194,5 +199,10 @@ fn the_sheet_says_what_the_time_in_the_chair_leaves_out() {
     let plan = planned(&free());
     let book = plan.day.as_ref().unwrap().appointment.unwrap().min();
     let text = bench_sheet(&plan).replace('\n', " ");
-    assert!(text.contains(&format!("bowls, looks and walks are not in it: book {book} min (part `day`)")), "{text}");
+    // The clock at its head is that of what is booked, as on the guest's page, and not an earlier one.
+    assert!(text.contains(&format!("book {book} min, with bowls, looks, walks, rinses")), "{text}");
+    let mut without = plan.clone();
+    without.day = None;
+    let text = bench_sheet(&without).replace('\n', " ");
+    assert!(text.contains("bowls, looks, walks and rinses are not in it") && !text.contains("`day`"), "{text}");
 }

@@ -52,7 +52,7 @@ fn what_is_needed_at_the_chair_fits_on_one_page(
 fn times_are_those_of_the_clock() {
     let sheet = flat(&bench_sheet(&soft_gradient()));
     for words in [
-        "finished at 12:26, if all goes as planned: 146 min in the chair, 45 min of it other work",
+        "finished at 13:15, if all goes as planned: book 195 min, with bowls, looks, walks, rinses and 45 min of other work",
         "10:00 1. nape: a bowl of 46.4 g, 3.9 % w/w on the hair",
         "weigh 15 g Foam Line powder, 30 g developer 6 (45 g), 1.4 g bond additive (46.4 g)",
         "all on by 10:18; RINSE BY 10:48; this bowl until 10:40 look 10:15 10:20",
@@ -73,14 +73,14 @@ fn a_bare_day_gives_minutes_and_no_invented_time() {
     let sheet = flat(&bench_sheet_of(&of(&text), SheetPart::SHORT));
     assert!(sheet.contains("18 2. crown") && sheet.contains("RINSE BY 64"), "{sheet}");
     assert!(sheet.contains("After rinsing, counted anew from its end: 0 4. lengths"), "{sheet}");
-    assert!(sheet.contains("in the chair 146 min") && !sheet.contains("finished at"), "{sheet}");
+    assert!(sheet.contains("book 195 min, with bowls") && !sheet.contains("finished at"), "{sheet}");
 }
 
 #[test]
 fn what_is_not_stated_is_not_counted_in_silence() {
     let text = example("soft-gradient.toml").replace("other_work_min = 45\n", "");
     let sheet = flat(&bench_sheet(&of(&text)));
-    assert!(sheet.contains("in the chair 101 min and consultation, rinsing, drying, for which"), "{sheet}");
+    assert!(sheet.contains("book 150 min and consultation, rinsing, drying, for which"), "{sheet}");
 }
 
 #[rstest]

@@ -84,7 +84,8 @@ def go_on(
         What is left, and what is overdue.
 
     Raises:
-        FoilworkError: as for ``arrange``; a section that is named twice or does not exist.
+        FoilworkError: as for ``arrange``; a section that is named twice, does not exist or has its first strand after now; a time more
+            than a week from the zero of the clock.
 
     Examples:
         >>> from foilwork.day import OnHair, SectionWork, go_on

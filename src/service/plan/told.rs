@@ -1,0 +1,26 @@
+//! What a guest is told before any service, in the same words on every page.
+
+use super::{PartKind, Plan};
+
+/// What stands on a page while a check says stop.
+pub(crate) const NOT_YET: &str = "We cannot begin yet. Your colourist explains what has to change first.";
+
+/// Common practice.
+const ALLERGY: &str = "Hair colour can cause allergy, also when it never did before. A skin test is made and read first; tell us about every earlier reaction, also to a tattoo.";
+const LIGHTENING: &str = "Lightening weakens hair. It can become dry, rough, stretch or break, more so where it was coloured, straightened or permed.";
+const RESULT: &str = "The result can be warmer, darker or less even than wished; a second visit may be needed.";
+const BEFORE: &str =
+    "Tell us about henna, metallic colour, medicines and a sore scalp: with some of them we do not begin.";
+const STOP: &str = "When the hair or the skin does not stand it, we stop at once, whatever it looks like then.";
+const BURNS: &str = "Say at once when it burns, itches or gets hot: we rinse.";
+
+impl Plan {
+    /// What may go wrong in every such service; of lightening only where it is planned.
+    pub(crate) fn risks(&self) -> Vec<String> {
+        let lightener = |kind| kind == PartKind::Lightener;
+        let lightens =
+            !self.lift.is_empty() || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
+        let told = [Some(ALLERGY), lightens.then_some(LIGHTENING), Some(RESULT), Some(BEFORE), Some(STOP), Some(BURNS)];
+        told.into_iter().flatten().map(str::to_owned).collect()
+    }
+}
