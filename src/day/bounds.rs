@@ -1,6 +1,6 @@
 //! How much work is arranged at all: the time of a search and the memory of a day grow with it.
 
-use super::{Before, Floor, SectionWork, Timeline, Underway};
+use super::{Before, Floor, SectionWork, Timeline};
 use crate::{quantity::Duration, text::amount};
 
 /// More sections than these are not arranged: no head has as many.
@@ -116,11 +116,9 @@ pub(super) fn bounded(work: &[SectionWork], before: &[Before], floor: &Floor) ->
     if given_min > WEEK { Err(TooMuch::Time { given_min }) } else { Ok(()) }
 }
 
-/// Whether the clock of a day in its midst stays within what is counted.
-pub(super) fn bounded_clock(underway: &Underway) -> Result<(), TooMuch> {
-    let on = underway.on.iter();
-    let of_those = on.flat_map(|one| [Some(("start", one.start)), one.applied.map(|at| ("applied", at))]);
-    match of_those.flatten().chain([("now", underway.now)]).find(|(_, at)| at.min() > WEEK) {
+/// Whether these times of a day in its midst, each with its name, stay within what is counted.
+pub(super) fn bounded_clock(mut times: impl Iterator<Item = (&'static str, Duration)>) -> Result<(), TooMuch> {
+    match times.find(|(_, at)| at.min() > WEEK) {
         Some((what, given)) => Err(TooMuch::Clock { what, given }),
         None => Ok(()),
     }

@@ -81,7 +81,9 @@ pub fn go_on(
     if named().any(|section| section >= count || named().filter(|other| *other == section).count() > 1) {
         return Err(CannotArrange::NotUnderway { count });
     }
-    bounded_clock(underway)?;
+    let on = underway.on.iter();
+    let times = on.flat_map(|one| [Some(("start", one.start)), one.applied.map(|at| ("applied", at))]);
+    bounded_clock(times.flatten().chain([("now", underway.now)]))?;
     if let Some(one) = underway.on.iter().find(|one| one.start > underway.now) {
         return Err(CannotArrange::NotBegun { section: one.section, start: one.start, now: underway.now });
     }
