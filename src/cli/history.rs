@@ -19,6 +19,10 @@ struct Told<'t> {
 
 pub(super) fn run(args: &HistoryArgs) -> Outcome {
     let by: GroupBy = read::option("--by", &args.by)?;
+    if let Some(path) = args.strands.as_ref().filter(|path| path.is_file()) {
+        let way_out = "name a new file, and join the two yourself";
+        return Err(Refusal(format!("--strands: {} is there already and would be lost: {way_out}", path.display())));
+    }
     let (mut found, left_out) = records::read(&args.paths)?;
     if let Some(guest) = &args.guest {
         found.records.retain(|record| record.guest.as_deref() == Some(guest.trim()));
@@ -73,18 +77,22 @@ fn guest(sheet: &mut Sheet, records: &[KeptRecord]) {
 fn summary(sheet: &mut Sheet, one: &Summary) {
     sheet.heading(if one.of.is_empty() { "not stated" } else { &one.of });
     let services = count(one.services, "service", "services");
-    let guests = count(one.guests, "guest", "guests");
-    let hours = number(one.chair_min / 60.0, 1);
+    let unknown = |value: Option<String>| value.unwrap_or_else(|| "unknown".to_owned());
+    let guests = match (one.guests, one.without_guest) {
+        (0, _) => "guests not stated".to_owned(),
+        (guests, 0) => count(guests, "guest", "guests"),
+        (guests, more) => format!("{}, {more} without a code", count(guests, "guest", "guests")),
+    };
+    let hours = unknown(one.chair_min.map(|min| format!("{} h", number(min / 60.0, 1))));
+    let putting_on = unknown(one.applying_min.map(|min| format!("{} min", number(min, 0))));
     sheet.paragraph(
-        &format!(
-            "{services} of {guests}; {hours} h in the chair as planned, {} min of putting on noted.",
-            number(one.applying_min, 0)
-        ),
+        &format!("{services}, {guests}; in the chair as planned {hours}, putting on as noted {putting_on}."),
         0,
     );
-    let waste = one.waste_percent.map_or_else(|| "unknown".to_owned(), |percent| format!("{} %", number(percent, 1)));
+    let grams = |mass_g: Option<f64>| unknown(mass_g.map(|mass_g| format!("{} g", number(mass_g, 1))));
+    let waste = unknown(one.waste_percent.map(|percent| format!("{} %", number(percent, 1))));
     sheet.paragraph(
-        &format!("{} g weighed, {} g left over; waste {waste}.", number(one.weighed_g, 1), number(one.left_over_g, 1)),
+        &format!("Weighed {}, left over {}; waste {waste}.", grams(one.weighed_g), grams(one.left_over_g)),
         0,
     );
     for takings in &one.money {
@@ -101,7 +109,8 @@ fn summary(sheet: &mut Sheet, one: &Summary) {
     let used = one.used.iter().take(12).map(|part| format!("{} {} g", part.product, number(part.mass_g, 1)));
     let used: Vec<String> = used.collect();
     if !used.is_empty() {
-        sheet.paragraph(&format!("Used: {}.", used.join(", ")), 2);
+        let how = if one.as_planned > 0 { "Used, as planned where nobody weighed" } else { "Used" };
+        sheet.paragraph(&format!("{how}: {}.", used.join(", ")), 2);
     }
     if one.incidents > 0 {
         sheet.line(&format!("{} noted.", count(one.incidents, "reaction or accident", "reactions or accidents")));
@@ -131,8 +140,8 @@ fn learned(sheet: &mut Sheet, lessons: &Lessons) {
     if let Some(weeks) = &lessons.weeks_between_visits {
         sheet.paragraph(&format!("Weeks between two visits of a guest: {}", figure(weeks, 1)), 2);
     }
-    if let Some(off) = lessons.level_off {
-        sheet.paragraph(&format!("Levels that came out less levels wanted, in the mean: {}.", number(off, 2)), 2);
+    if let Some(off) = &lessons.level_off {
+        sheet.paragraph(&format!("Levels that came out less levels wanted: {}", figure(off, 2)), 2);
     }
 }
 

@@ -79,8 +79,8 @@ fn after(back: Option<&Rebooking>, care: &HomeCare) -> String {
         sheet.heading("To come back");
         let weeks = range(&back.after, 0);
         let text = format!(
-            "Regrowth shows after {weeks} weeks: about {}, {} at the earliest; {} [{}]",
-            back.usual, back.earliest, back.why, back.basis
+            "Regrowth shows after {weeks} weeks: about {}, {} at the earliest, {} at the latest; {} [{}]",
+            back.usual, back.earliest, back.latest, back.why, back.basis
         );
         sheet.paragraph(&text, 2);
     }

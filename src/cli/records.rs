@@ -1,8 +1,9 @@
 //! Files of records: which of a folder's files hold them, read one after the other.
 
 use super::{Refusal, input};
-use crate::history::{KeptRecords, read_records, read_records_csv};
+use crate::history::{KeptRecords, read_records, read_records_csv, record_line};
 use std::{
+    collections::HashSet,
     fs,
     path::{Path, PathBuf},
 };
@@ -18,13 +19,23 @@ enum Holds {
     Other,
 }
 
-/// The lists among the paths: a file as it is, of a folder all that end as lists do, in the order of their names; and its other
-/// files.
-pub(super) fn lists(paths: &[PathBuf]) -> Result<(Vec<PathBuf>, Vec<PathBuf>), Refusal> {
-    let (mut lists, mut others) = (Vec::new(), Vec::new());
+/// What the paths hold.
+#[derive(Default)]
+pub(super) struct Found {
+    /// Files that are named, and of a folder all that end as lists do, in the order of their names.
+    pub(super) lists: Vec<PathBuf>,
+    /// Its other files.
+    pub(super) others: Vec<PathBuf>,
+    /// Folders in it, links that lead nowhere, devices: nobody looks into them.
+    pub(super) passed: Vec<PathBuf>,
+}
+
+/// The files of the paths; links are followed.
+pub(super) fn files(paths: &[PathBuf]) -> Result<Found, Refusal> {
+    let mut found = Found::default();
     for path in paths {
         if !path.is_dir() {
-            lists.push(path.clone());
+            found.lists.push(path.clone());
             continue;
         }
         let failed = |error: std::io::Error| Refusal(format!("cannot read {}: {error}", path.display()));
@@ -38,19 +49,22 @@ pub(super) fn lists(paths: &[PathBuf]) -> Result<(Vec<PathBuf>, Vec<PathBuf>), R
         }
         inside.sort();
         let ends = |path: &Path| path.extension().is_some_and(|end| ["jsonl", "csv"].iter().any(|one| end == *one));
-        let (own, rest): (Vec<_>, Vec<_>) =
-            inside.into_iter().filter(|path| path.is_file()).partition(|path| ends(path));
-        lists.extend(own);
-        others.extend(rest);
+        let (files, passed): (Vec<_>, Vec<_>) = inside.into_iter().partition(|path| path.is_file());
+        let (own, rest): (Vec<_>, Vec<_>) = files.into_iter().partition(|path| ends(path));
+        found.lists.extend(own);
+        found.others.extend(rest);
+        found.passed.extend(passed);
     }
-    Ok((lists, others))
+    Ok(found)
 }
 
-/// All records of the paths, and what could not be read, each with its file.
+/// All records of the paths, and what could not be read or does not count, each with its file. A service that is kept twice, in one
+/// file or in two, counts once.
 pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refusal> {
-    let (lists, _) = lists(paths)?;
-    let (mut all, mut problems) = (KeptRecords::default(), Vec::new());
-    for path in lists {
+    let found = files(paths)?;
+    let passed = found.passed.iter().map(|path| format!("{}: not looked into: name it as well", path.display()));
+    let (mut all, mut problems, mut known) = (KeptRecords::default(), passed.collect::<Vec<_>>(), HashSet::new());
+    for path in found.lists {
         let text = input::read_grown(&path)?;
         let found = match holds(&text) {
             Holds::Records => read_records(&text),
@@ -60,7 +74,15 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
             Holds::Other => continue,
         };
         problems.extend(found.problems.iter().map(|problem| format!("{}: {problem}", path.display())));
-        all.records.extend(found.records);
+        for record in found.records {
+            if known.insert(record_line(&record)) {
+                all.records.push(record);
+            } else {
+                let text =
+                    format!("{}: {} of {} is there already, equal in all", path.display(), record.title, record.on);
+                problems.push(format!("{text}: it counts once"));
+            }
+        }
         all.problems.extend(found.problems);
     }
     Ok((all, problems))
@@ -72,7 +94,9 @@ fn holds(text: &str) -> Holds {
         first if first.starts_with('{') && !first.contains("\"at_min\"") && !first.contains("\"before_level\"") => {
             Holds::Records
         }
-        first if first.starts_with("record,") || first.contains(",title,") => Holds::Table,
-        _ => Holds::Other,
+        first => {
+            let has = |name: &str| first.split(',').any(|cell| cell.trim().trim_matches('"') == name);
+            if has("title") && has("on") { Holds::Table } else { Holds::Other }
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! Kept records as comma-separated text: a row for each section, the fields of its service repeated in each.
 
 use super::{KeptRecord, KeptRecords, RecordProblem, lines::of_value};
-use crate::text::{cell, from_cell};
+use crate::text::{cell, from_cell, quoted};
 use serde_json::{Map, Value};
 
 /// Fields of a service, in the order of the columns; `record` counts them, so that rows of one service hang together.
@@ -91,12 +91,6 @@ pub fn records_csv(records: &[KeptRecord]) -> String {
         }
     }
     table
-}
-
-/// A cell in quotes where it needs them. Line breaks become spaces: a section is one line.
-fn quoted(text: &str) -> String {
-    let flat: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if flat.contains([',', '"']) { format!("\"{}\"", flat.replace('"', "\"\"")) } else { flat }
 }
 
 fn text(fields: &Value, name: &str) -> String {

@@ -1,3 +1,4 @@
+use crate::text::from_cell;
 use serde_json::Value;
 
 /// A file without the lines of a guest.
@@ -14,7 +15,8 @@ pub struct Forgotten {
 /// Takes the lines of a guest out of a file of records or a strand book, JSON lines or comma-separated text with a heading that
 /// names a column `guest`. Every other byte stays as it is.
 ///
-/// A line belongs to the guest when its field `guest` is the code, blanks around it apart. What cannot be read is never taken out.
+/// A line belongs to the guest when its field `guest` is the code, blanks around it and the guard of a spreadsheet's cell apart.
+/// What cannot be read is never taken out.
 ///
 /// # Example
 ///
@@ -29,7 +31,7 @@ pub struct Forgotten {
 pub fn forget(file: &[u8], guest: &str) -> Forgotten {
     let mut found = Forgotten { kept: Vec::with_capacity(file.len()), ..Forgotten::default() };
     let guest = guest.trim();
-    let mut column: Option<usize> = None;
+    let mut column: Option<Column> = None;
     for (line, bytes) in (1..).zip(file.split_inclusive(|byte| *byte == b'\n')) {
         let text = String::from_utf8_lossy(bytes);
         let text = text.trim_start_matches('\u{feff}').trim();
@@ -55,7 +57,18 @@ enum Line {
     Unread,
 }
 
-fn whose(text: &str, column: &mut Option<usize>) -> Line {
+/// Where a table keeps the code.
+#[derive(Clone, Copy)]
+struct Column {
+    place: usize,
+    /// Whether its texts are guarded, as those of a table of records are; a strand book has them as they are.
+    guarded: bool,
+}
+
+/// Names that stand in the heading of a list beside `guest`, and in no row.
+const BESIDE: [&str; 2] = ["title", "before_level"];
+
+fn whose(text: &str, column: &mut Option<Column>) -> Line {
     if text.is_empty() {
         return Line::Nobody;
     }
@@ -69,14 +82,18 @@ fn whose(text: &str, column: &mut Option<usize>) -> Line {
     }
     let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(text.as_bytes());
     let Some(Ok(cells)) = reader.records().next() else { return Line::Unread };
-    // A heading says where the code stands from here on.
-    if let Some(place) = cells.iter().position(|cell| cell.trim() == "guest") {
-        *column = Some(place);
+    // A heading says where the code stands from here on. A row may hold the word as well, in another place.
+    let has = |name: &str| cells.iter().any(|cell| cell.trim() == name);
+    if let Some(place) = cells.iter().position(|cell| cell.trim() == "guest")
+        && (column.is_none_or(|known| known.place == place) || BESIDE.into_iter().any(has))
+    {
+        *column = Some(Column { place, guarded: has("title") });
         return Line::Nobody;
     }
-    match column.and_then(|place| cells.get(place)) {
-        Some(code) if code.trim().is_empty() => Line::Nobody,
-        Some(code) => Line::Of(code.to_owned()),
+    match column.and_then(|column| Some((cells.get(column.place)?, column.guarded))) {
+        Some((code, _)) if code.trim().is_empty() => Line::Nobody,
+        Some((code, true)) => Line::Of(from_cell(code.trim())),
+        Some((code, false)) => Line::Of(code.to_owned()),
         None => Line::Unread,
     }
 }

@@ -6,6 +6,7 @@ use crate::{
     quantity::{Duration, Mass, MassFraction},
     record::{SectionSoFar, SoFar},
     service::{Mix, Plan},
+    text::{flat, inert},
 };
 use rust_decimal::Decimal;
 
@@ -55,8 +56,7 @@ fn tidy(value: f64) -> f64 {
 
 /// A text as long as a record holds.
 fn short(text: &str) -> String {
-    let text = crate::text::inert(text);
-    text.chars().map(|c| if c.is_control() { ' ' } else { c }).take(200).collect()
+    flat(&inert(text)).chars().take(200).collect()
 }
 
 fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
@@ -107,18 +107,8 @@ fn factor(mix: &Mix, weighed: Option<Mass>) -> f64 {
 
 fn parts(mix: &Mix, weighed: Option<Mass>) -> Vec<KeptPart> {
     let factor = factor(mix, weighed);
-    let mut parts: Vec<KeptPart> = Vec::new();
-    for (part, count) in mix.bowls.iter().flat_map(|bowl| bowl.parts.iter().map(move |part| (part, bowl.count))) {
-        let mass_g = part.weigh.g() * count as f64 * factor;
-        match parts.iter_mut().find(|known| known.product == part.product) {
-            Some(known) => known.mass_g += mass_g,
-            None => parts.push(KeptPart { product: part.product.clone(), mass_g }),
-        }
-    }
-    for part in &mut parts {
-        part.mass_g = tidy(part.mass_g);
-    }
-    parts
+    let part = |(product, g): (&str, f64)| KeptPart { product: product.to_owned(), mass_g: tidy(g * factor) };
+    mix.masses_g().into_iter().map(part).collect()
 }
 
 /// The cost with the products of each section as weighed.

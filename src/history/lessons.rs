@@ -17,8 +17,8 @@ pub struct Lessons {
     pub waste: Option<WasteTrend>,
     /// Weeks from one visit of a guest to the next; absent without a guest who came twice.
     pub weeks_between_visits: Option<Learned>,
-    /// Levels that came out less levels wanted: the mean over all sections whose result is noted.
-    pub level_off: Option<f64>,
+    /// Levels that came out less levels wanted, over all sections whose result is noted; absent where none is.
+    pub level_off: Option<Learned>,
 }
 
 /// Grams used against grams expected.
@@ -94,7 +94,7 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
         foils: foils.into_iter().filter_map(pace).collect(),
         waste: WasteTrend::of(records),
         weeks_between_visits: Learned::of(&gaps(records)),
-        level_off: (!off.is_empty()).then(|| off.iter().sum::<f64>() / off.len() as f64),
+        level_off: Learned::of_differences(&off),
     }
 }
 

@@ -28,7 +28,7 @@ pub struct Rebooking {
 }
 
 /// When regrowth will show, from the start line of each section and the growth of this hair: the section that shows first
-/// decides. None where no section says where it starts.
+/// decides. None for a plan without a section.
 ///
 /// # Example
 ///
@@ -54,7 +54,7 @@ pub fn rebooking(plan: &Plan) -> Option<Rebooking> {
     let start = plan.start.earliest().date();
     let [earliest, usual, latest] = after.to_array().map(|weeks| Start::Day(later(start, weeks)));
     let why = format!(
-        "{} starts as a {} at {} cm; hair grows {} cm in a month",
+        "{}: the start ({}) lies at {} cm; hair grows {} cm in a month",
         first.section,
         first.softness,
         range(&first.start, 1),

@@ -5,13 +5,13 @@ use serde::Serialize;
 
 /// What figures of many services say, each with its 80 % interval.
 ///
-/// A factor or a rate has no upper end, so it is judged by logarithms: the centre is the geometric mean, and the bounds are those
-/// of Student's distribution.
+/// A factor or a rate has no upper end, so it is judged by logarithms and its centre is the geometric mean; a difference is judged
+/// as it is, by the arithmetic mean. The bounds are those of Student's distribution.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Learned {
     /// How many figures there are.
     pub count: usize,
-    /// Their geometric mean.
+    /// Their mean: the geometric one of factors and rates, the arithmetic one of differences.
     pub mean: f64,
     /// Where the true mean lies in 80 of 100 cases, at least; absent for a single figure, which says nothing of the spread.
     pub mean_low: Option<f64>,
@@ -27,20 +27,34 @@ impl Learned {
     /// From figures above zero; none without any.
     pub(super) fn of(figures: &[f64]) -> Option<Self> {
         let logs: Vec<f64> = figures.iter().filter(|figure| **figure > 0.0).map(|figure| figure.ln()).collect();
-        let count = logs.len();
+        let of = Self::of_differences(&logs)?;
+        let back = |log: Option<f64>| log.map(f64::exp);
+        Some(Self {
+            count: of.count,
+            mean: of.mean.exp(),
+            mean_low: back(of.mean_low),
+            mean_high: back(of.mean_high),
+            next_low: back(of.next_low),
+            next_high: back(of.next_high),
+        })
+    }
+
+    /// From figures of either sign; none without any.
+    pub(super) fn of_differences(figures: &[f64]) -> Option<Self> {
+        let count = figures.len();
         if count == 0 {
             return None;
         }
         let n = count as f64;
-        let mean = logs.iter().sum::<f64>() / n;
+        let mean = figures.iter().sum::<f64>() / n;
         let bounds = (count > 1).then(|| {
-            let variance = logs.iter().map(|log| (log - mean).powi(2)).sum::<f64>() / (n - 1.0);
+            let variance = figures.iter().map(|figure| (figure - mean).powi(2)).sum::<f64>() / (n - 1.0);
             let t = student(count - 1);
             let (of_mean, of_next) = (t * (variance / n).sqrt(), t * (variance * (1.0 + 1.0 / n)).sqrt());
-            [mean - of_mean, mean + of_mean, mean - of_next, mean + of_next].map(f64::exp)
+            [mean - of_mean, mean + of_mean, mean - of_next, mean + of_next]
         });
         let [mean_low, mean_high, next_low, next_high] = bounds.map_or([None; 4], |all| all.map(Some));
-        Some(Self { count, mean: mean.exp(), mean_low, mean_high, next_low, next_high })
+        Some(Self { count, mean, mean_low, mean_high, next_low, next_high })
     }
 }
 

@@ -39,7 +39,7 @@ fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> 
         strength(mix.on_hair_ww_percent)?,
         strength(mix.on_hair_high_ww_percent)?,
     );
-    // The first part that is no developer and no additive is the lightener: parts stand in the order of the bowl.
+    // Parts stand in the order of the bowl, and its lightener is the first.
     let product = section.part.first().map(|part| part.product.clone());
     Some(StrandReading {
         situation: Situation {

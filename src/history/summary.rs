@@ -31,18 +31,22 @@ pub struct Summary {
     pub services: usize,
     /// Different guests among those that have a code.
     pub guests: usize,
-    /// The chair, added up over the services that state it.
-    pub chair_min: f64,
-    /// Putting on, added up over the sections where it was noted.
-    pub applying_min: f64,
-    /// What was weighed, where it was noted.
-    pub weighed_g: f64,
-    /// What was left over of it.
-    pub left_over_g: f64,
+    /// Services whose record has no code of a guest.
+    pub without_guest: usize,
+    /// The chair, added up over the services that state it; absent where none does.
+    pub chair_min: Option<f64>,
+    /// Putting on, added up over the sections where it was noted; absent where it was nowhere.
+    pub applying_min: Option<f64>,
+    /// What was weighed, added up over the sections where it was noted; absent where it was nowhere.
+    pub weighed_g: Option<f64>,
+    /// What was left over, likewise.
+    pub left_over_g: Option<f64>,
     /// Left over in percent of what was weighed, over the sections that say both; absent where none does.
     pub waste_percent: Option<f64>,
-    /// Grams of each product, the most used first.
+    /// Grams of each product, the most used first: as weighed, and as planned where nobody weighed.
     pub used: Vec<KeptPart>,
+    /// Sections whose grams are those of the plan, because nobody noted what was weighed.
+    pub as_planned: usize,
     /// Cost and price in each currency, over the services that state both.
     pub money: Vec<Takings>,
     /// Reactions and accidents.
@@ -116,15 +120,22 @@ fn summary(of: &str, records: &[&KeptRecord]) -> Summary {
         of: of.to_owned(),
         services: records.len(),
         guests: guests.len(),
-        chair_min: records.iter().filter_map(|record| record.chair_min).sum(),
-        applying_min: sections().filter_map(|section| section.apply_min).sum(),
-        weighed_g: sections().filter_map(|section| section.weighed_g).sum(),
-        left_over_g: sections().filter_map(|section| section.left_over_g).sum(),
+        without_guest: records.iter().filter(|record| record.guest.is_none()).count(),
+        chair_min: added(records.iter().filter_map(|record| record.chair_min)),
+        applying_min: added(sections().filter_map(|section| section.apply_min)),
+        weighed_g: added(sections().filter_map(|section| section.weighed_g)),
+        left_over_g: added(sections().filter_map(|section| section.left_over_g)),
         waste_percent: (weighed > 0.0).then(|| 100.0 * left / weighed),
         used,
+        as_planned: sections().filter(|section| section.weighed_g.is_none() && !section.part.is_empty()).count(),
         money: money(records),
         incidents: records.iter().map(|record| record.incident.len()).sum(),
     }
+}
+
+/// The sum of what is known; none where nothing is.
+fn added(known: impl Iterator<Item = f64>) -> Option<f64> {
+    known.reduce(|a, b| a + b)
 }
 
 fn money(records: &[&KeptRecord]) -> Vec<Takings> {

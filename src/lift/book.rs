@@ -5,6 +5,7 @@ use crate::{
     colour::Level,
     quantity::{Duration, MassFraction, Temperature},
     source::Interval,
+    text::{flat, quoted},
 };
 
 /// The columns of the book, in the order in which they are written.
@@ -96,22 +97,6 @@ fn cells(reading: &StrandReading) -> Vec<String> {
         reading.reader.code().to_owned(),
         END.to_owned(),
     ]
-}
-
-/// A cell in quotes where it needs them. Line breaks become spaces: a reading is one line.
-fn quoted(cell: &str) -> String {
-    let flat = flat(cell);
-    // A line that begins with a bracket would be read as one of JSON.
-    if flat.contains([',', '"']) || flat.starts_with(['{', '[']) {
-        format!("\"{}\"", flat.replace('"', "\"\""))
-    } else {
-        flat
-    }
-}
-
-/// Line breaks become spaces.
-fn flat(cell: &str) -> String {
-    cell.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }
 
 /// Reads a book of strand readings: comma-separated text with a heading, or a JSON object in each line. A heading may name the

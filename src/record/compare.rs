@@ -2,7 +2,7 @@ use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
     instructions,
-    repeat::{made, mix_of, to_repeat},
+    repeat::{mix_of, to_repeat},
 };
 use crate::{
     choice::choice,
@@ -109,7 +109,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
             }
         };
         let (mix, step) = (mix_of(plan, one), step_of(plan, one));
-        pair(Compared::Mass, mix.map(|mix| made(mix).g()), one.weighed.map(Mass::g));
+        pair(Compared::Mass, mix.map(|mix| mix.made().g()), one.weighed.map(Mass::g));
         let took = |from: Option<Duration>, to: Option<Duration>| Some(to?.min() - from?.min());
         let planned = step.map(|step| step.applied.min() - step.begin.min());
         pair(Compared::Applying, planned, took(one.begun, one.applied));

@@ -10,19 +10,10 @@ use crate::{
 /// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
 pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
     let mix = mix_of(plan, one)?;
-    let (planned, weighed) = (made(mix).g(), one.weighed.map_or(made(mix).g(), Mass::g));
+    let (planned, weighed) = (mix.made().g(), one.weighed.map_or(mix.made().g(), Mass::g));
     let factor = if planned > 0.0 { weighed / planned } else { 1.0 };
-    let parts = mix.bowls.iter().flat_map(|bowl| {
-        bowl.parts.iter().map(move |part| (part.product.as_str(), part.weigh.g() * bowl.count as f64))
-    });
-    let mut grams: Vec<(&str, f64)> = Vec::new();
-    for (product, g) in parts {
-        match grams.iter_mut().find(|(known, _)| *known == product) {
-            Some((_, sum)) => *sum += g * factor,
-            None => grams.push((product, g * factor)),
-        }
-    }
-    let parts: Vec<String> = grams.iter().map(|(product, g)| format!("{} g {product}", number(*g, 1))).collect();
+    let grams = mix.masses_g().into_iter().map(|(product, g)| format!("{} g {product}", number(g * factor, 1)));
+    let parts: Vec<String> = grams.collect();
     let basis = if one.weighed.is_some() { "" } else { " as planned, nobody noted what was weighed" };
     let mut said = vec![format!(
         "{} g{basis}: {}; {} % w/w on the hair",
@@ -49,10 +40,4 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
 
 pub(super) fn mix_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Mix> {
     plan.mixes.iter().find(|mix| mix.name == one.name)
-}
-
-/// All that the plan makes of a mix.
-pub(super) fn made(mix: &Mix) -> Mass {
-    let bowls = mix.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl.total, bowl.count));
-    bowls.fold(Mass::ZERO, |sum, bowl| sum + bowl)
 }

@@ -50,19 +50,30 @@ pub struct RestOfService {
 #[must_use]
 pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> RestOfService {
     let follows = instructions(so_far);
+    let everything = follows.iter().find(|one| one.verdict == Verdict::Stop && one.section.is_none());
+    let off = |one: &SectionSoFar| match everything {
+        Some(stop) => Some(stop.text.clone()),
+        None => off_now(one, &follows, levels),
+    };
+    // All that is on the hair, known to the plan or not.
+    let on = so_far.sections.iter().filter(|one| one.begun.or(one.applied).is_some() && one.rinsed.is_none());
+    let at_once = on.filter_map(|one| Some(format!("{}: {}", one.name, off(one)?))).collect();
+    let stopped = everything.is_some();
     let mut rest = RestOfService {
         now: so_far.now,
-        at_once: Vec::new(),
+        at_once,
         overdue: Vec::new(),
         timeline: None,
         why_not: None,
-        instructions: follows,
+        instructions: Vec::new(),
     };
-    if rest.instructions.iter().any(|one| one.verdict == Verdict::Stop && one.section.is_none()) {
+    if stopped {
+        rest.instructions = follows;
         rest.why_not = Some("the log says to rinse everything: nothing more is begun".to_owned());
         return rest;
     }
     let Some(day) = &plan.day else {
+        rest.instructions = follows;
         rest.why_not = Some("the plan arranges no day".to_owned());
         return rest;
     };
@@ -72,13 +83,12 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         match (one.begun, one.rinsed) {
             (_, Some(_)) => underway.rinsed.push(section),
             (Some(start), None) => {
-                let why = off_now(one, &rest.instructions, levels);
-                underway.on.push(OnHair { section, start, applied: one.applied, at_once: why.is_some() });
-                rest.at_once.extend(why.map(|why| format!("{}: {why}", one.name)));
+                underway.on.push(OnHair { section, start, applied: one.applied, at_once: off(one).is_some() });
             }
             (None, None) => {}
         }
     }
+    rest.instructions = follows;
     match go_on(&day.work, &day.before(), &day.floor, &underway, Effort::Quick) {
         Ok(found) => {
             let name = |section: &usize| day.work.get(*section).map(|work| work.name.clone());
@@ -93,8 +103,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
 /// Why a section comes off now.
 fn off_now(one: &SectionSoFar, follows: &[Instruction], levels: &[AfterLevel]) -> Option<String> {
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
-    let latest = levels.iter().rev().find(|level| level.section == one.name && level.next != Next::GoOn);
     let last = levels.iter().rev().find(|level| level.section == one.name);
     stop.map(|stop| stop.text.clone())
-        .or_else(|| latest.filter(|level| Some(*level) == last).map(|level| level.why.clone()))
+        .or_else(|| last.filter(|level| level.next != Next::GoOn).map(|level| level.why.clone()))
 }

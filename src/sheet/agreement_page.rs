@@ -1,16 +1,17 @@
 use super::{
+    guest_words,
     sign::{not_yet, to_sign},
     writing::Writing,
 };
 use crate::{
     page::{Html, Page},
-    service::{AgreedPrice, ConsultationPlan, NOT_YET},
+    service::{AgreedPrice, ConsultationPlan, Go, NOT_YET},
 };
 
 /// What is agreed, on a page for the guest to read and to sign: plan, visits, what is not promised, risks, price from-to.
 ///
-/// It holds no grams and no cost of the salon. While a check says stop there is no price on it and no line to sign. It never says
-/// that anything is safe.
+/// It holds no grams and no cost of the salon. While a check says stop, or something has to be settled first, there is no price on
+/// it and no line to sign. It never says that anything is safe.
 ///
 /// # Example
 ///
@@ -34,11 +35,26 @@ pub fn agreement_page(found: &ConsultationPlan) -> String {
         html.marked("p", &[("dir", "auto")], "for", guest);
     }
     if !agreed.may_be_signed {
-        not_yet(html, &[]);
+        if found.decision.go == Go::Stop {
+            not_yet(html, &[]);
+        } else {
+            html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
+            let why =
+                "Not to be signed yet: what stands under \u{201c}Before we begin\u{201d} has to be settled first.";
+            html.element("p", &[], why);
+            html.close("section");
+        }
     }
     said(html, "What we plan", &agreed.planned);
     said(html, "Visits", &agreed.visits);
     said(html, "What we do not promise", &agreed.not_promised);
+    let warned =
+        agreed.warned.iter().filter_map(|rule| guest_words::told(*rule)).map(str::to_owned).collect::<Vec<_>>();
+    said(html, "What you should know", &warned);
+    let open: Vec<&str> = agreed.open.iter().map(|rule| rule.words()).collect();
+    if !open.is_empty() {
+        html.marked("p", &[], "Not yet settled:", &format!("{}; ask your colourist.", open.join(", ")));
+    }
     said(html, "What may go wrong", &agreed.risks);
     // That it cannot begin stands above already.
     let before: Vec<String> = agreed.before.iter().filter(|said| *said != NOT_YET).cloned().collect();

@@ -1,8 +1,9 @@
 //! A consultation come to its decision, as text for the chair.
 
-use super::writing::Writing;
+use super::{guest_words, writing::Writing};
 use crate::{
     finding::Finding,
+    quantity::Duration,
     service::{ConsultationPlan, SaidBefore, Start, TestEffect},
     text::{Sheet, amount, number, range},
 };
@@ -79,6 +80,14 @@ fn decision(sheet: &mut Sheet, found: &ConsultationPlan) {
         let to: Vec<&str> = consent.to.iter().map(|rule| rule.words()).collect();
         let stands = if consent.stop_stands { "; the stop stands all the same" } else { "" };
         sheet.paragraph(&format!("{} has to agree: {}: {given}{words}{stands}", consent.who, to.join(", ")), 2);
+        for noted in &consent.noted {
+            let to = noted.to.as_deref().map(|words| format!(" to \"{words}\"")).unwrap_or_default();
+            let text = format!(
+                "An agreement of {}{to} is noted: check that it covers this, then name what it covers under `rules`.",
+                noted.on
+            );
+            sheet.paragraph(&text, 4);
+        }
     }
     if decision.for_the_bench > 0 {
         let many = decision.for_the_bench;
@@ -134,8 +143,10 @@ fn tests(sheet: &mut Sheet, effects: &[TestEffect]) {
     for one in effects {
         let result = one.result.as_deref().unwrap_or("not done");
         let mark = if one.stated { " (as stated)" } else { "" };
+        let at = |time: Option<Duration>| time.map_or_else(|| "never".to_owned(), |time| amount(time, 0));
         let time = one.slowest.zip(one.time_factor).filter(|_| !one.stated).map(|(slowest, factor)| {
-            format!("; slowest section at {} min, {} times as long", amount(slowest, 0), number(factor, 2))
+            let span = format!("{} ({} to {})", at(slowest.median), at(slowest.early), at(slowest.late));
+            format!("; slowest section at minute {span}, {} times as long by the median", number(factor, 2))
         });
         sheet.paragraph(&format!("{} {result}{mark}: {}{}", one.test, one.go, time.unwrap_or_default()), 2);
         one.adds.iter().for_each(|found| finding(sheet, "  + ", found));
@@ -148,10 +159,14 @@ fn agreement(sheet: &mut Sheet, found: &ConsultationPlan) {
     let agreed = &found.agreement;
     let writing = Writing::of(found.habits);
     sheet.heading("To agree with the guest");
+    let told = agreed.warned.iter().filter_map(|rule| guest_words::told(*rule));
+    let open = agreed.open.iter().map(|rule| format!("not yet settled: {rule}"));
+    let warned: Vec<String> = told.map(str::to_owned).chain(open).collect();
     for (what, said) in [
         ("Planned", &agreed.planned),
         ("Visits", &agreed.visits),
         ("Not promised", &agreed.not_promised),
+        ("To know", &warned),
         ("Risks", &agreed.risks),
         ("Before we begin", &agreed.before),
     ] {

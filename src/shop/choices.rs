@@ -1,4 +1,4 @@
-use crate::choice::choice;
+use crate::{choice::choice, colour::ProductKind};
 
 choice! {
     /// How a strength is known; by the label, the weakest, where a program does not say.
@@ -27,6 +27,18 @@ choice! {
         Demi = "demi" => "demi-permanent",
         /// No developer, washes out.
         Semi = "semi" => "semi-permanent",
+    }
+}
+
+impl ShadeClass {
+    /// What it does to hair.
+    pub(crate) const fn product(self) -> ProductKind {
+        match self {
+            Self::HighLift => ProductKind::HighLiftTint,
+            Self::Permanent => ProductKind::PermanentColour,
+            Self::Demi => ProductKind::QuasiPermanentColour,
+            Self::Semi => ProductKind::SemiPermanentColour,
+        }
     }
 }
 

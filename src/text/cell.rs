@@ -56,6 +56,22 @@ pub fn from_cell(text: &str) -> String {
     out
 }
 
+/// A text on one line: line breaks and other controls become spaces.
+pub(crate) fn flat(text: &str) -> String {
+    text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
+}
+
+/// A cell of comma-separated text, on one line and in quotes where it needs them.
+pub(crate) fn quoted(cell: &str) -> String {
+    let flat = flat(cell);
+    // A line that begins with a bracket would be read as one of JSON.
+    if flat.contains([',', '"']) || flat.starts_with(['{', '[']) {
+        format!("\"{}\"", flat.replace('"', "\"\""))
+    } else {
+        flat
+    }
+}
+
 /// The signs that begin a formula, in full width too, and the two that some spreadsheets drop before they look.
 const fn is_calculated(character: char) -> bool {
     matches!(character, '=' | '+' | '-' | '@' | '\t' | '\r' | '\u{ff1d}' | '\u{ff0b}' | '\u{ff0d}' | '\u{ff20}')

@@ -28,6 +28,7 @@ mod sheet;
 mod words;
 
 pub use cell::{cell, from_cell};
+pub(crate) use cell::{flat, quoted};
 pub use html::escaped;
 pub use inert::{inert, is_active, is_shown, shortened};
 pub use number::{number, significant};

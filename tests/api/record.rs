@@ -253,6 +253,13 @@ fn the_rest_of_the_service_follows_from_the_log() {
         (burns.timeline, burns.why_not.unwrap().as_str()),
         (None, "the log says to rinse everything: nothing more is begun")
     );
+    // What is on the hair is named, whatever comes of the order.
+    assert_eq!(burns.at_once.len(), 1);
+    assert!(burns.at_once[0].starts_with("nape: burning or pain at minute 24"), "{:?}", burns.at_once);
+    let plan = Plan { day: None, ..example() };
+    let entries = [of(2.0, Noted::Begun, "nape"), foil(FoilHeat::Swollen)];
+    let without = rest_of_service(&plan, &replay(&entries), &[]);
+    assert!(without.timeline.is_none() && without.at_once[0].starts_with("nape: a foil swells"), "{without:?}");
 }
 
 #[test]

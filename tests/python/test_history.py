@@ -77,6 +77,18 @@ def test_demand_is_used_over_expected(rows: list[tuple[float, float, float]]) ->
         assert (one.mean, one.mean_low, one.mean_high) == pytest.approx(want[:3], rel=1e-9)
 
 
+@given(st.lists(st.tuples(st.floats(4, 10), st.floats(4, 10)), min_size=2, max_size=8))
+@settings(max_examples=40, deadline=None)
+def test_levels_off_have_the_interval_of_student(levels: list[tuple[float, float]]) -> None:
+    found = lessons("".join(line(target_level=a, result_level=b) for a, b in levels)).level_off
+    assert found is not None
+    off = [b - a for a, b in levels]
+    bound = float(stats.t.ppf(0.9, len(off) - 1)) * float(stats.sem(off))
+    want = (float(np.mean(off)), float(np.mean(off)) - bound, float(np.mean(off)) + bound)
+    assert found.count == len(levels)
+    assert (found.mean, found.mean_low, found.mean_high) == pytest.approx(want, abs=1e-9)
+
+
 @given(st.lists(st.tuples(st.integers(0, 700), st.floats(0, 20)), min_size=3, max_size=10))
 @settings(max_examples=60, deadline=None)
 def test_waste_has_the_line_of_least_squares(points: list[tuple[int, float]]) -> None:

@@ -10,6 +10,7 @@ from foilwork._native.finding import Finding
 from foilwork._native.money import Money
 from foilwork._record import Record
 from foilwork.planned.hair import Habits
+from foilwork.planned.lift import TimeTo
 from foilwork.planned.money import LeftOut
 
 if TYPE_CHECKING:
@@ -39,10 +40,12 @@ class Agreed(Record):
 
     __slots__ = {
         "on": "The day.",
+        "rules": "To the findings of which rules; where none is named it settles nothing.",
         "to": "To what, in words.",
         "who": "Who.",
     }
     on: str
+    rules: tuple[_Rule, ...]
     to: str | None
     who: _Party
 
@@ -74,16 +77,18 @@ class AgreedPrice(Record):
 
 @dataclass(frozen=True)
 class Consent(Record):
-    """An agreement that is needed."""
+    """An agreement that is needed, of one party: what one agreement covers, or what nobody has agreed to yet."""
 
     __slots__ = {
-        "agreed_on": "When it was given; absent where it is still to be asked for.",
+        "agreed_on": "When it was given to these rules by name; absent where it is still to be asked for.",
+        "noted": "Agreements of the same party that name no rule: somebody has to look whether they cover this.",
         "stop_stands": "Whether one of them says stop, which no agreement lifts: what it rests on has to change.",
         "to": "To what findings of which rules.",
         "who": "Who.",
         "words": "In which words it was given.",
     }
     agreed_on: str | None
+    noted: tuple[Agreed, ...]
     stop_stands: bool
     to: tuple[_Rule, ...]
     who: _Party
@@ -95,22 +100,29 @@ class Agreement(Record):
     """What is agreed with the guest, in words that need no trade: sentences to read, and who signs."""
 
     __slots__ = {
-        "before": "What has to be settled before we begin; while there is any, nothing is signed.",
-        "may_be_signed": "Whether it may be signed: no check says stop.",
+        "before": (
+            "What has to be settled first; while there is any, nothing is signed. The guest's own agreement is the "
+            "page."
+        ),
+        "may_be_signed": "Whether it may be signed: no check says stop, and nothing has to be settled first.",
         "not_promised": "What may not come out as wished.",
+        "open": "Rules that nobody can judge yet.",
         "planned": "What is planned, zone by zone or section by section.",
         "price": "What it costs, from-to; absent without prices.",
         "risks": "What may go wrong.",
         "visits": "How many visits, and when at the earliest.",
+        "warned": "Rules of which a check says stop or warns: what the guest is told of each stands on the page.",
         "who": "Whose agreement is needed; the guest's always.",
     }
     before: tuple[str, ...]
     may_be_signed: bool
     not_promised: tuple[str, ...]
+    open: tuple[_Rule, ...]
     planned: tuple[str, ...]
     price: AgreedPrice | None
     risks: tuple[str, ...]
     visits: tuple[str, ...]
+    warned: tuple[_Rule, ...]
     who: tuple[Consent, ...]
 
 
@@ -281,19 +293,19 @@ class TestEffect(Record):
         "go": "Whether to go on then.",
         "lifts": "What says stop, warns or is open now, and not then.",
         "result": "The result; absent where the test is not done or not stated.",
-        "slowest_min": (
-            "When the slowest section reaches its target then, counted from its own first strand; absent where nothing "
-            "is lightened or a target is not reached at all."
+        "slowest": (
+            "When the slowest section, by the median, reaches its target then, counted from its own first strand; "
+            "absent where nothing is lightened or a target is not reached at all."
         ),
         "stated": "Whether this is what the file states.",
         "test": "The test.",
-        "time_factor": "That time over what it is as stated: the factor of this result.",
+        "time_factor": "Its median over what it is as stated: the factor of this result.",
     }
     adds: tuple[Finding, ...]
     go: _Go
     lifts: tuple[Finding, ...]
     result: str | None
-    slowest_min: float | None
+    slowest: TimeTo | None
     stated: bool
     test: _TestKind
     time_factor: float | None

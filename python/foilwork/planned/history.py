@@ -60,7 +60,7 @@ class Learned(Record):
 
     __slots__ = {
         "count": "How many figures there are.",
-        "mean": "Their geometric mean.",
+        "mean": "Their mean: the geometric one of factors and rates, the arithmetic one of differences.",
         "mean_high": "The same, at most.",
         "mean_low": (
             "Where the true mean lies in 80 of 100 cases, at least; absent for a single figure, which says nothing of "
@@ -259,14 +259,16 @@ class Lessons(Record):
     __slots__ = {
         "demand": "Grams used over grams expected, for each technique and for all.",
         "foils": "Minutes for a foil, for each colourist.",
-        "level_off": "Levels that came out less levels wanted: the mean over all sections whose result is noted.",
+        "level_off": (
+            "Levels that came out less levels wanted, over all sections whose result is noted; absent where none is."
+        ),
         "records": "How many records there are.",
         "waste": "What is thrown away over time; absent where no record says what was left over.",
         "weeks_between_visits": "Weeks from one visit of a guest to the next; absent without a guest who came twice.",
     }
     demand: tuple[DemandLesson, ...]
     foils: tuple[FoilLesson, ...]
-    level_off: float | None
+    level_off: Learned | None
     records: int
     waste: WasteTrend | None
     weeks_between_visits: Learned | None
@@ -317,28 +319,32 @@ class Summary(Record):
     """Many services of one kind, summed up."""
 
     __slots__ = {
-        "applying_min": "Putting on, added up over the sections where it was noted.",
-        "chair_min": "The chair, added up over the services that state it.",
+        "applying_min": "Putting on, added up over the sections where it was noted; absent where it was nowhere.",
+        "as_planned": "Sections whose grams are those of the plan, because nobody noted what was weighed.",
+        "chair_min": "The chair, added up over the services that state it; absent where none does.",
         "guests": "Different guests among those that have a code.",
         "incidents": "Reactions and accidents.",
-        "left_over_g": "What was left over of it.",
+        "left_over_g": "What was left over, likewise.",
         "money": "Cost and price in each currency, over the services that state both.",
         "of": "Which: a title, a colourist or a month; `all` for all, empty where a record does not say.",
         "services": "How many services.",
-        "used": "Grams of each product, the most used first.",
+        "used": "Grams of each product, the most used first: as weighed, and as planned where nobody weighed.",
         "waste_percent": (
             "Left over in percent of what was weighed, over the sections that say both; absent where none does."
         ),
-        "weighed_g": "What was weighed, where it was noted.",
+        "weighed_g": "What was weighed, added up over the sections where it was noted; absent where it was nowhere.",
+        "without_guest": "Services whose record has no code of a guest.",
     }
-    applying_min: float
-    chair_min: float
+    applying_min: float | None
+    as_planned: int
+    chair_min: float | None
     guests: int
     incidents: int
-    left_over_g: float
+    left_over_g: float | None
     money: tuple[Takings, ...]
     of: str
     services: int
     used: tuple[KeptPart, ...]
     waste_percent: float | None
-    weighed_g: float
+    weighed_g: float | None
+    without_guest: int

@@ -57,6 +57,20 @@ class ChosenStrength(Record):
 
 
 @dataclass(frozen=True)
+class TimeTo(Record):
+    """When a level is reached: none where the mixture is spent before."""
+
+    __slots__ = {
+        "early_min": "The earliest of the 80 % interval.",
+        "late_min": "The latest of the 80 % interval.",
+        "median_min": "As likely before as after.",
+    }
+    early_min: float | None
+    late_min: float | None
+    median_min: float | None
+
+
+@dataclass(frozen=True)
 class ExpectedLook(Record):
     """What to expect at a look."""
 
@@ -102,20 +116,6 @@ class SeenNow(Record):
     look_again_min: float | None
     next: _Next
     why: str
-
-
-@dataclass(frozen=True)
-class TimeTo(Record):
-    """When a level is reached: none where the mixture is spent before."""
-
-    __slots__ = {
-        "early_min": "The earliest of the 80 % interval.",
-        "late_min": "The latest of the 80 % interval.",
-        "median_min": "As likely before as after.",
-    }
-    early_min: float | None
-    late_min: float | None
-    median_min: float | None
 
 
 @dataclass(frozen=True)

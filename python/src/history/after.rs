@@ -10,7 +10,7 @@ use pyo3::prelude::*;
 ///     plan: the plan.
 ///
 /// Returns:
-///     A :class:`foilwork.planned.Rebooking`, or ``None`` where no section says where it starts.
+///     A :class:`foilwork.planned.Rebooking`, or ``None`` for a plan without a section.
 ///
 /// Raises:
 ///     FoilworkError: never for a plan that was made.

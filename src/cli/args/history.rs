@@ -20,7 +20,7 @@ pub(crate) struct HistoryArgs {
     /// The records themselves as a table, a row for each section
     #[arg(long, conflicts_with = "json")]
     pub(crate) csv: bool,
-    /// Write what the records say of lift into this file, as a strand book
+    /// Write what the records say of lift into this new file, as a strand book
     #[arg(long, value_name = "FILE")]
     pub(crate) strands: Option<PathBuf>,
     #[command(flatten)]

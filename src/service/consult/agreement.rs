@@ -1,10 +1,16 @@
 use super::{AgreedPrice, Consent, DatedVisit, Decision, Go};
 use crate::{
-    service::{NOT_YET, Plan, shape::HistoryFlag},
+    finding::{Rule, Verdict},
+    lift::OFTEN,
+    service::{
+        NOT_YET, Plan,
+        shape::{HistoryFlag, Party},
+    },
     text::{count, list, number},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::collections::BTreeSet;
 
 /// What is agreed with the guest, in words that need no trade: sentences to read, and who signs.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
@@ -17,27 +23,39 @@ pub struct Agreement {
     pub not_promised: Vec<String>,
     /// What may go wrong.
     pub risks: Vec<String>,
-    /// What has to be settled before we begin; while there is any, nothing is signed.
+    /// Rules of which a check says stop or warns: what the guest is told of each stands on the page.
+    pub warned: Vec<Rule>,
+    /// Rules that nobody can judge yet.
+    pub open: Vec<Rule>,
+    /// What has to be settled first; while there is any, nothing is signed. The guest's own agreement is the page.
     pub before: Vec<String>,
     /// What it costs, from-to; absent without prices.
     pub price: Option<AgreedPrice>,
     /// Whose agreement is needed; the guest's always.
     pub who: Vec<Consent>,
-    /// Whether it may be signed: no check says stop.
+    /// Whether it may be signed: no check says stop, and nothing has to be settled first.
     pub may_be_signed: bool,
 }
 
 impl Agreement {
     pub(super) fn of(plan: &Plan, decision: &Decision, visits: &[DatedVisit], price: Option<AgreedPrice>) -> Self {
+        let before = before(plan, decision);
+        let rules = |verdicts: &[Verdict]| {
+            let found: BTreeSet<Rule> =
+                plan.findings.iter().filter(|one| verdicts.contains(&one.verdict)).map(|one| one.rule).collect();
+            found.into_iter().collect()
+        };
         Self {
             planned: planned(plan),
-            visits: in_visits(visits),
+            visits: in_visits(plan, visits),
             not_promised: not_promised(plan),
             risks: plan.risks(),
-            before: before(plan, decision),
+            warned: rules(&[Verdict::Stop, Verdict::Warning]),
+            open: rules(&[Verdict::NotJudged]),
+            may_be_signed: decision.go != Go::Stop && before.is_empty(),
+            before,
             price,
             who: decision.consents.clone(),
-            may_be_signed: decision.go != Go::Stop,
         }
     }
 }
@@ -67,10 +85,21 @@ fn planned(plan: &Plan) -> Vec<String> {
     said
 }
 
-fn in_visits(visits: &[DatedVisit]) -> Vec<String> {
+/// The sections that may not reach their target in one visit: by the low end of the estimate.
+fn unsure(plan: &Plan) -> Vec<String> {
+    let unsure = plan.lift.iter().filter(|lift| lift.chance.low() < OFTEN);
+    unsure.map(|lift| lift.section.clone()).collect()
+}
+
+fn in_visits(plan: &Plan, visits: &[DatedVisit]) -> Vec<String> {
     let [_, ..] = visits else { return Vec::new() };
     if visits.len() == 1 {
-        return vec!["One visit should do, if your hair goes along.".to_owned()];
+        let said = if unsure(plan).is_empty() {
+            "One visit should do, if your hair goes along."
+        } else {
+            "One visit may do; that is not sure."
+        };
+        return vec![said.to_owned()];
     }
     let whole = count(visits.len(), "visit", "visits");
     let all = visits.last().is_some_and(|last| last.reached == last.sections);
@@ -94,32 +123,31 @@ fn not_promised(plan: &Plan) -> Vec<String> {
             said.push(format!("{}: {} is wished; {why}", wish.zone, wish.level));
         }
     }
-    let unsure: Vec<String> = plan
-        .lift
-        .iter()
-        .filter(|lift| lift.chance.low() < crate::lift::OFTEN)
-        .map(|lift| lift.section.clone())
-        .collect();
+    let unsure = unsure(plan);
     if !unsure.is_empty() {
         said.push(format!("perhaps not in one visit: {}", list(&unsure, "and")));
+    }
+    if plan.consulted.iter().any(|one| !one.gaps.is_empty()) {
+        said.push("how hair takes it whose past nobody knows: there we test a strand first".to_owned());
     }
     said
 }
 
-/// In the guest's words, without the fields and products of the findings.
+/// What keeps the page from being signed, in the guest's words, without the fields and products of the findings.
 fn before(plan: &Plan, decision: &Decision) -> Vec<String> {
     let mut said = Vec::new();
     if decision.go == Go::Stop {
         said.push(NOT_YET.to_owned());
     }
-    for consent in decision.consents.iter().filter(|consent| consent.agreed_on.is_none()) {
+    let asked = |consent: &&Consent| consent.agreed_on.is_none() && consent.who != Party::Guest;
+    for consent in decision.consents.iter().filter(asked) {
         let to: Vec<String> = consent.to.iter().map(|rule| rule.words().to_owned()).collect();
         said.push(format!("The {} has to agree ({}).", consent.who, list(&to, "and")));
     }
     if plan.hair.skin_test.is_none() {
         said.push("A skin test is made and read first.".to_owned());
     }
-    if plan.hair.history.is_none() || plan.consulted.iter().any(|one| !one.gaps.is_empty()) {
+    if plan.hair.history.is_none() {
         said.push("Tell us all that was done to your hair before; what nobody knows we test on a strand.".to_owned());
     }
     if plan.hair.has(HistoryFlag::UnderSixteen) {

@@ -1,50 +1,17 @@
-use super::decision::{Go, decide};
+use super::{
+    alternative::{Alternative, AlternativeKind},
+    classes::classes,
+    decision::{Decision, Go},
+};
 use crate::{
-    choice::choice,
-    finding::Verdict,
+    finding::{Finding, Verdict},
     lift::{OFTEN, Visit},
     quantity::Share,
     reader::Problems,
     service::{Evidence, Plan, SectionLift, ServiceFile, plan::plan_without_day, shape::Section},
-    source::Basis,
-    text::{count, in_hundred, list, number},
+    source::{Basis, Interval},
+    text::{count, in_hundred, list, number, span},
 };
-use schemars::JsonSchema;
-use serde::Serialize;
-
-choice! {
-    /// What an alternative is about.
-    AlternativeKind: "alternative" {
-        /// To leave the hair as it is.
-        Leave = "leave" => "leave it",
-        /// One visit, or several.
-        Visits = "visits",
-        /// Another class of product.
-        ProductClass = "product-class" => "class of product",
-        /// Another developer.
-        Developer = "developer",
-        /// Another technique.
-        Technique = "technique",
-    }
-}
-
-/// Something else that could be done, and why it is not taken, or is.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct Alternative {
-    /// What it is about.
-    pub about: AlternativeKind,
-    /// The section; absent where it is about the service.
-    pub section: Option<String>,
-    /// The alternative.
-    pub option: String,
-    /// Whether the plan takes it.
-    pub taken: bool,
-    /// Why, or why not.
-    pub why: String,
-    /// What the reason rests on.
-    pub basis: Basis,
-}
-
 /// The most plans that are made to compare developers: each costs as much as a plan.
 const MOST_PLANS: usize = 60;
 
@@ -53,18 +20,15 @@ pub(super) fn alternatives(
     file: &ServiceFile,
     evidence: &Evidence,
     plan: &Plan,
+    decision: &Decision,
 ) -> Result<(Vec<Alternative>, usize), Problems> {
-    let mut found = vec![leave(plan)];
+    let mut found = vec![leave(decision)];
     found.extend(visits(plan));
     for section in &plan.head.sections {
-        let class = &section.product_class;
+        found.extend(classes(file, plan, section));
         let mut say = |about, option: String, taken, why: String, basis| {
             found.push(Alternative { about, section: Some(section.section.clone()), option, taken, why, basis });
         };
-        say(AlternativeKind::ProductClass, class.product.to_string(), true, class.why.to_owned(), class.basis);
-        for other in &class.rejected {
-            say(AlternativeKind::ProductClass, other.product.to_string(), false, other.why.to_owned(), class.basis);
-        }
         if let Some(choice) = &section.technique_choice {
             for other in &choice.rejected {
                 let taken = other.technique == section.technique;
@@ -100,8 +64,7 @@ pub(super) fn alternatives(
     Ok((found, left))
 }
 
-fn leave(plan: &Plan) -> Alternative {
-    let decision = decide(plan);
+fn leave(decision: &Decision) -> Alternative {
     let (taken, why) = match decision.go {
         Go::Stop => (true, format!("the checks say stop: {}", decision.text)),
         Go::Restrict | Go::Proceed => (false, "the guest wants a change, and no check says stop".to_owned()),
@@ -121,24 +84,32 @@ fn visits(plan: &Plan) -> Vec<Alternative> {
         why,
         basis: Basis::Derived,
     };
-    let first = |lift: &SectionLift| lift.visits.first().map(|visit| visit.chance.best());
-    let behind = plan.lift.iter().filter(|lift| first(lift).is_some_and(|chance| chance < OFTEN));
-    let behind: Vec<String> = behind
-        .map(|lift| format!("{} in {} of 100", lift.section, in_hundred(first(lift).unwrap_or(Share::NONE))))
-        .collect();
-    if behind.is_empty() {
-        let why = "every section reaches its target in 80 of 100 cases or more";
+    let first = |lift: &SectionLift| lift.visits.first().map(|visit| visit.chance);
+    // By the low end: what only the best estimate reaches is no promise.
+    let unsure =
+        || plan.lift.iter().filter_map(|lift| Some((lift, first(lift)?))).filter(|(_, chance)| chance.low() < OFTEN);
+    let told: Vec<String> = unsure().map(|(lift, chance)| format!("{} in {}", lift.section, of_100(chance))).collect();
+    if told.is_empty() {
+        let why = "every section reaches its target in 80 of 100 cases or more, by the low end of the estimate too";
         return vec![
             one("one visit".to_owned(), true, why.to_owned()),
             one("a staged series".to_owned(), false, "not needed by the forecast".to_owned()),
         ];
     }
+    let now = format!("reaches the target: {}", list(&told, "and"));
+    if unsure().all(|(_, chance)| chance.best() >= OFTEN) {
+        return vec![
+            one("one visit".to_owned(), true, format!("it may do; {now}")),
+            one("a staged series".to_owned(), false, "where the first visit falls short: then plan anew".to_owned()),
+        ];
+    }
     let strain = plan.lift.iter().filter_map(|lift| lift.visits.last()).map(|visit: &Visit| visit.strain).max();
     let strain = strain.map(|strain| format!("; the strain of all visits together is {strain}")).unwrap_or_default();
     let reaches = plan.lift.iter().all(|lift| lift.visits.last().is_some_and(|last| last.chance.best() >= OFTEN));
-    let end = if reaches { "then 80 of 100 reach it" } else { "and even then not 80 of 100 reach it" };
+    let end =
+        if reaches { "then 80 of 100 reach it by the best estimate" } else { "and even then not 80 of 100 reach it" };
     vec![
-        one("one visit".to_owned(), false, format!("reaches the target: {}", list(&behind, "and"))),
+        one("one visit".to_owned(), false, now),
         one(
             format!("a staged series of {}", count(most, "visit", "visits")),
             true,
@@ -187,24 +158,36 @@ fn with_developer(
 }
 
 fn compared(plan: &Plan, then: &Plan, section: &str) -> String {
-    let mut new = then.findings.iter().filter(|found| found.verdict == Verdict::Stop && !plan.findings.contains(found));
-    if let Some(stop) = new.next() {
+    let new = |verdict| move |found: &&Finding| found.verdict == verdict && !plan.findings.contains(found);
+    if let Some(stop) = then.findings.iter().find(new(Verdict::Stop)) {
         return format!("says STOP, {}: {}", stop.rule, stop.text);
     }
+    let mut warns: Vec<String> =
+        then.findings.iter().filter(new(Verdict::Warning)).map(|found| found.rule.to_string()).collect();
+    warns.dedup();
+    let warns = if warns.is_empty() { String::new() } else { format!("; warns then as well: {}", list(&warns, "and")) };
     let of = |plan: &Plan| {
         let lift = plan.lift.iter().find(|lift| lift.section == section)?;
-        Some((lift.chance.best(), lift.strain_index.best(), lift.strain))
+        Some((lift.chance, lift.strain_index.best(), lift.strain))
     };
     let Some(((chance, index, strain), (other, other_index, other_strain))) = of(plan).zip(of(then)) else {
-        return "nothing is lightened then".to_owned();
+        return format!("nothing is lightened then{warns}");
     };
-    let reach = format!("reaches the target in {} of 100 instead of {}", in_hundred(other), in_hundred(chance));
-    match (other.percent() < chance.percent() - 5.0, other_index > index) {
+    let reach = format!("reaches the target in {} instead of {}", of_100(other), of_100(chance));
+    // As it is shown: what reads as the same chance is not called weaker.
+    let weaker = other.best() < chance.best() && in_hundred(other.best()) != in_hundred(chance.best());
+    let said = match (weaker, other_index > index) {
         (true, _) => format!("weaker: {reach}"),
         (false, true) if other_strain > strain => {
             format!("{reach}, with more strain: {other_strain} instead of {strain}")
         }
         (false, true) => format!("{reach}, with more strain on the fibre"),
         (false, false) => format!("{reach}, with no more strain: worth a strand test"),
-    }
+    };
+    said + &warns
+}
+
+/// A chance with its bounds, in cases of a hundred.
+fn of_100(chance: Interval<Share>) -> String {
+    format!("{} of 100", span(&chance, in_hundred))
 }

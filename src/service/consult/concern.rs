@@ -48,6 +48,7 @@ impl Concern {
             | Rule::Ratio
             | Rule::Amount
             | Rule::Stock
+            | Rule::ListPrice
             | Rule::Scale
             | Rule::Pace
             | Rule::TonerFound => Self::Work,

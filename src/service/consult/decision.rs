@@ -2,7 +2,7 @@ use super::concern::{Concern, parties};
 use crate::{
     choice::choice,
     finding::{Finding, Rule, Verdict},
-    service::{Plan, Start, shape::Party},
+    service::{Agreed, Plan, Start, shape::Party},
     text::{count, list},
 };
 use schemars::JsonSchema;
@@ -39,17 +39,19 @@ pub struct Decision {
     pub for_the_bench: usize,
 }
 
-/// An agreement that is needed.
+/// An agreement that is needed, of one party: what one agreement covers, or what nobody has agreed to yet.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Consent {
     /// Who.
     pub who: Party,
     /// To what findings of which rules.
     pub to: Vec<Rule>,
-    /// When it was given; absent where it is still to be asked for.
+    /// When it was given to these rules by name; absent where it is still to be asked for.
     pub agreed_on: Option<Start>,
     /// In which words it was given.
     pub words: Option<String>,
+    /// Agreements of the same party that name no rule: somebody has to look whether they cover this.
+    pub noted: Vec<Agreed>,
     /// Whether one of them says stop, which no agreement lifts: what it rests on has to change.
     pub stop_stands: bool,
 }
@@ -57,7 +59,8 @@ pub struct Consent {
 /// Whether to go on with a plan.
 ///
 /// What says stop counts whatever it concerns. A warning or a thing that is not known restricts, unless it concerns the work
-/// at the bench alone. An agreement never lifts a stop; one that is missing keeps the decision from `proceed`.
+/// at the bench alone. An agreement lifts nothing: a stop stays a stop and a warning a restriction; what nobody has agreed to
+/// yet is named. It settles only the rules that it names.
 ///
 /// # Example
 ///
@@ -93,12 +96,18 @@ pub fn decide(plan: &Plan) -> Decision {
     Decision { go, text, stops, restrictions, open, consents, for_the_bench }
 }
 
+/// Party by party: what each agreement covers, the latest first, then what is still to be asked.
 fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Consent> {
     let mut needed: Vec<Consent> = Vec::new();
+    let agreed = || plan.consulted.iter().flat_map(|one| &one.agreed);
     for found in stops.iter().chain(restrictions) {
         for who in parties(found.rule) {
             let stop_stands = found.verdict == Verdict::Stop;
-            match needed.iter_mut().find(|consent| consent.who == *who) {
+            let of_party = || agreed().filter(|one| one.who == *who);
+            let given = of_party().filter(|one| one.rules.contains(&found.rule)).max_by_key(|one| one.on.earliest());
+            let (on, words) = (given.map(|given| given.on), given.and_then(|given| given.to.as_ref()));
+            let same = |one: &&mut Consent| one.who == *who && one.agreed_on == on && one.words.as_ref() == words;
+            match needed.iter_mut().find(same) {
                 Some(known) => {
                     known.stop_stands |= stop_stands;
                     if !known.to.contains(&found.rule) {
@@ -106,19 +115,20 @@ fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Con
                     }
                 }
                 None => {
-                    let given = plan.consulted.iter().flat_map(|one| &one.agreed).find(|agreed| agreed.who == *who);
+                    let noted = of_party().filter(|one| given.is_none() && one.rules.is_empty());
                     needed.push(Consent {
                         who: *who,
                         to: vec![found.rule],
-                        agreed_on: given.map(|agreed| agreed.on),
-                        words: given.and_then(|agreed| agreed.to.clone()),
+                        agreed_on: on,
+                        words: words.cloned(),
+                        noted: noted.cloned().collect(),
                         stop_stands,
                     });
                 }
             }
         }
     }
-    needed.sort_by_key(|consent| consent.who);
+    needed.sort_by_key(|consent| (consent.who, std::cmp::Reverse(consent.agreed_on.map(Start::earliest))));
     needed
 }
 

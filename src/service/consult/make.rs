@@ -67,7 +67,7 @@ pub fn consult(file: &ServiceFile, evidence: &Evidence) -> Result<ConsultationPl
 fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<ConsultationPlan, Problems> {
     let decision = decide(plan);
     let visits = dated_visits(plan);
-    let (alternatives, not_tried) = alternatives(file, evidence, plan)?;
+    let (alternatives, not_tried) = alternatives(file, evidence, plan, &decision)?;
     let price = agreed_price(plan, visits.len()).in_field("shop.terms")?;
     Ok(ConsultationPlan {
         format: Plan::FORMAT,

@@ -1,7 +1,9 @@
 //! From consultation to decision: what the checks of the plan come to, what each test changes, what else was considered.
 
 mod agreement;
+mod alternative;
 mod alternatives;
+mod classes;
 mod concern;
 mod decision;
 mod make;
@@ -10,7 +12,7 @@ mod series;
 mod what_if;
 
 pub use agreement::Agreement;
-pub use alternatives::{Alternative, AlternativeKind};
+pub use alternative::{Alternative, AlternativeKind};
 pub use concern::Concern;
 pub use decision::{Consent, Decision, Go, decide};
 pub use make::{ConsultationPlan, consult};

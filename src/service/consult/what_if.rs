@@ -2,7 +2,7 @@ use super::decision::{Go, decide};
 use crate::{
     choice::choice,
     finding::{Finding, Verdict},
-    quantity::Duration,
+    lift::TimeTo,
     reader::Problems,
     service::{
         Evidence, Plan, ServiceFile, Start,
@@ -45,11 +45,10 @@ pub struct TestEffect {
     pub adds: Vec<Finding>,
     /// What says stop, warns or is open now, and not then.
     pub lifts: Vec<Finding>,
-    /// When the slowest section reaches its target then, counted from its own first strand; absent where nothing is lightened
-    /// or a target is not reached at all.
-    #[serde(rename = "slowest_min")]
-    pub slowest: Option<Duration>,
-    /// That time over what it is as stated: the factor of this result.
+    /// When the slowest section, by the median, reaches its target then, counted from its own first strand; absent where nothing
+    /// is lightened or a target is not reached at all.
+    pub slowest: Option<TimeTo>,
+    /// Its median over what it is as stated: the factor of this result.
     pub time_factor: Option<f64>,
 }
 
@@ -79,7 +78,7 @@ pub(super) fn what_tests_change(
             adds: only_in(then, base),
             lifts: only_in(base, then),
             slowest,
-            time_factor: slowest.zip(now).filter(|(_, now)| now.min() > 0.0).map(|(then, now)| then.min() / now.min()),
+            time_factor: slowest.zip(now).and_then(|(then, now)| times(then, now)),
         });
         Ok(())
     };
@@ -87,9 +86,9 @@ pub(super) fn what_tests_change(
     let results = TestResult::ALL.iter().copied().map(Some).chain([None]);
     for (kind, of) in TESTS {
         for result in results.clone() {
-            let stated = of(&mut file.clone()).as_ref().map(|test| test.result);
             let mut changed = file.clone();
             let place = of(&mut changed);
+            let stated = place.as_ref().map(|test| test.result);
             let day = place.as_ref().map_or_else(|| applied.clone(), |test| test.applied.clone());
             *place = result.map(|result| Test { applied: day, result });
             tried(kind, result.map(|result| result.to_string()), stated == result, changed)?;
@@ -138,11 +137,16 @@ fn only_in(one: &Plan, other: &Plan) -> Vec<Finding> {
 }
 
 /// When the slowest lightened section reaches its target, by the median.
-fn slowest(plan: &Plan) -> Option<Duration> {
-    let mut slowest: Option<Duration> = None;
+fn slowest(plan: &Plan) -> Option<TimeTo> {
+    let mut slowest: Option<TimeTo> = None;
     for lift in &plan.lift {
-        let time = lift.reached.median?;
-        slowest = Some(slowest.filter(|known| *known > time).unwrap_or(time));
+        lift.reached.median?;
+        slowest = Some(slowest.filter(|known| known.median > lift.reached.median).unwrap_or(lift.reached));
     }
     slowest
+}
+
+fn times(then: TimeTo, now: TimeTo) -> Option<f64> {
+    let (then, now) = (then.median?.min(), now.median?.min());
+    (now > 0.0).then(|| then / now)
 }

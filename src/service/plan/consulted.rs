@@ -3,6 +3,7 @@
 use super::{Hair, SectionLift, Start, canvas::Stretch, sections::Sections};
 use crate::{
     colour::{Level, LevelChange},
+    finding::Rule,
     hair::{GrowthRate, Weeks, grown, weeks_to_grow},
     quantity::{Length, Quantity},
     service::{
@@ -104,6 +105,8 @@ pub struct Agreed {
     pub on: Start,
     /// To what, in words.
     pub to: Option<String>,
+    /// To the findings of which rules; where none is named it settles nothing.
+    pub rules: Vec<Rule>,
 }
 
 impl PastWork {
@@ -139,7 +142,12 @@ impl SaidBefore {
             agreed: asked
                 .agreed
                 .iter()
-                .map(|(on, one)| Agreed { who: one.who, on: Start::of(*on), to: one.to.clone() })
+                .map(|(on, one)| Agreed {
+                    who: one.who,
+                    on: Start::of(*on),
+                    to: one.to.clone(),
+                    rules: one.rules.clone(),
+                })
                 .collect(),
         })
     }

@@ -67,6 +67,19 @@ impl Mix {
         let bowls = self.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl.total, bowl.count));
         bowls.fold(Mass::ZERO, |sum, bowl| sum + bowl)
     }
+
+    /// Grams of each product over all bowls, each product once, in the order of the bowls.
+    pub(crate) fn masses_g(&self) -> Vec<(&str, f64)> {
+        let mut masses: Vec<(&str, f64)> = Vec::new();
+        for (part, count) in self.bowls.iter().flat_map(|bowl| bowl.parts.iter().map(move |part| (part, bowl.count))) {
+            let mass_g = part.weigh.g() * count as f64;
+            match masses.iter_mut().find(|(known, _)| *known == part.product) {
+                Some((_, sum)) => *sum += mass_g,
+                None => masses.push((&part.product, mass_g)),
+            }
+        }
+        masses
+    }
 }
 
 /// One fresh bowl, or several alike.

@@ -123,19 +123,13 @@ impl<'r> Work<'r> {
 
     /// What its colour does: the strongest kind among its shades decides. None for lightener.
     pub(super) fn colour_kind(&self) -> Option<ProductKind> {
-        let kind = |class| match class {
-            ShadeClass::HighLift => ProductKind::HighLiftTint,
-            ShadeClass::Permanent => ProductKind::PermanentColour,
-            ShadeClass::Demi => ProductKind::QuasiPermanentColour,
-            ShadeClass::Semi => ProductKind::SemiPermanentColour,
-        };
         // The kinds stand in the order of what they lift, but for these two.
         let rank = |kind: &ProductKind| match kind {
             ProductKind::HighLiftTint => 0,
             ProductKind::PermanentColour => 1,
             _ => 2,
         };
-        let shades = || self.shades().map(|shade| kind(shade.class));
+        let shades = || self.shades().map(|shade| shade.class.product());
         if self.lightens() { None } else { shades().min_by_key(rank) }
     }
 

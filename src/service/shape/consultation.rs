@@ -1,4 +1,5 @@
 use super::{Party, PastPlace, PastWork, Zone};
+use crate::finding::Rule;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -73,4 +74,8 @@ pub struct AgreedEntry {
     /// To what, in words.
     #[schemars(length(min = 1, max = 200))]
     pub to: Option<String>,
+    /// To the findings of which rules; where none is named it settles nothing, and is only noted.
+    #[serde(default)]
+    #[schemars(length(max = 60))]
+    pub rules: Vec<Rule>,
 }

@@ -3,7 +3,7 @@
 use super::base::{changed, example, fine};
 use foilwork::{
     colour::Level,
-    finding::{Rule, Verdict},
+    finding::{Finding, Reason, Rule, Verdict},
     reader::Format,
     service::{
         AlternativeKind, Concern, ConsultationPlan, Evidence, Go, ServiceFile, TestKind, consult, dated_visits, decide,
@@ -70,11 +70,95 @@ fn work_at_the_bench_keeps_nobody_from_beginning() {
     }
 }
 
+/// A warning about the work alone does not keep anybody from beginning, and is counted; one about the guest restricts.
+#[rstest]
+#[case(Rule::Scale, Go::Proceed, 1)]
+#[case(Rule::Stock, Go::Proceed, 1)]
+#[case(Rule::ListPrice, Go::Proceed, 1)]
+#[case(Rule::SkinTest, Go::Restrict, 0)]
+fn a_warning_about_the_work_is_counted_for_the_bench(#[case] rule: Rule, #[case] go: Go, #[case] bench: usize) {
+    let mut plan = changed(fine(), |_| ());
+    plan.findings.retain(|found| !matches!(found.verdict, Verdict::Stop | Verdict::Warning | Verdict::NotJudged));
+    plan.findings.push(Finding::new(rule, Verdict::Warning, "told", Reason::assumed()));
+    let decision = decide(&plan);
+    assert_eq!((decision.go, decision.for_the_bench), (go, bench));
+    assert_eq!(decision.restrictions.len(), 1 - bench);
+}
+
+fn agreed(who: Party, on: &str, rules: &[Rule]) -> AgreedEntry {
+    AgreedEntry { who, on: on.to_owned(), to: Some("a gloss".to_owned()), rules: rules.to_vec() }
+}
+
+/// An agreement settles the rules that it names and no other; one that names none is only noted.
+#[test]
+fn an_agreement_settles_what_it_names() {
+    let asked = |given: Vec<AgreedEntry>| {
+        let mut file = with(|entry| entry.agreed = given);
+        file.analysis.history = Some(vec![HistoryFlag::Asthma, HistoryFlag::Medicine]);
+        let found = consulted(&file);
+        let of_doctor = found.decision.consents.iter().filter(|one| one.who == Party::Doctor);
+        let told: Vec<_> = of_doctor.map(|one| (one.agreed_on.map(|on| on.to_string()), one.to.clone())).collect();
+        (told, found)
+    };
+    let both = vec![Rule::Airways, Rule::Health];
+    let (told, found) = asked(vec![agreed(Party::Doctor, "2015-03-01", &[])]);
+    assert_eq!(told, [(None, both.clone())]);
+    assert!(found.decision.text.contains("still to agree: guest and doctor"), "{}", found.decision.text);
+    let words = "An agreement of 2015-03-01 to \"a gloss\" is noted: check that it covers this";
+    let sheet = consultation_sheet(&found).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains(words), "{sheet}");
+    assert!(!found.agreement.may_be_signed);
+    let one = |on, rule| agreed(Party::Doctor, on, &[rule]);
+    let (told, _) = asked(vec![one("2026-11-01", Rule::Airways)]);
+    assert_eq!(told, [(Some("2026-11-01".to_owned()), vec![Rule::Airways]), (None, vec![Rule::Health])]);
+    // The second of a party counts as the first does, and the page then waits for the guest alone.
+    let (told, found) = asked(vec![one("2026-11-01", Rule::Airways), one("2026-11-02", Rule::Health)]);
+    let days: Vec<_> = told.iter().map(|(on, _)| on.clone().unwrap()).collect();
+    assert_eq!(days, ["2026-11-02", "2026-11-01"]);
+    assert!(found.agreement.may_be_signed && found.agreement.before.is_empty(), "{:?}", found.agreement.before);
+    assert!([Rule::Airways, Rule::Health].iter().all(|rule| found.agreement.warned.contains(rule)));
+    // The page to sign says what the checks warn of, and what nobody can judge.
+    let page = agreement_page(&found);
+    assert!(page.contains("Asthma: dust and spray of lightener can set it off."), "{page}");
+    assert!(found.decision.open.is_empty() || page.contains("Not yet settled:"), "{page}");
+}
+
+/// The class that the rules propose is taken only where the bowl holds it.
+#[test]
+fn the_class_that_is_taken_is_that_of_the_bowl() {
+    let mut file = fine();
+    // From level 6 to 7 natural hair needs no lightener, by the bounds of the trade; the bowl holds one all the same.
+    file.section[0].target_level = 7.0;
+    let found = consulted(&file);
+    let classes = found.alternatives.iter().filter(|one| one.about == AlternativeKind::ProductClass);
+    let taken: Vec<&str> = classes.clone().filter(|one| one.taken).map(|one| one.option.as_str()).collect();
+    assert_eq!(taken, ["lightener"]);
+    let gentler = classes.clone().find(|one| one.option == "permanent colour").unwrap();
+    assert!(!gentler.taken && gentler.why.ends_with("the bowl holds lightener"), "{}", gentler.why);
+}
+
+/// One visit is promised only where the low end of the estimate reaches it, and never both ways.
+#[test]
+fn one_visit_is_promised_by_the_low_end() {
+    for target in [6.5, 7.0, 7.5, 8.0] {
+        let mut file = fine();
+        file.section[0].target_level = target;
+        let found = consulted(&file);
+        let low = changed(file, |_| ()).lift[0].chance.low().percent();
+        let said = found.agreement.visits.concat();
+        assert!(low >= 80.0 || !said.contains("One visit should do"), "{target}: {low}: {said}");
+        let perhaps = found.agreement.not_promised.iter().any(|text| text.contains("perhaps not in one visit"));
+        assert!(!(perhaps && said.contains("should do")), "{target}: {said}");
+        let series = found.alternatives.iter().find(|one| one.option == "a staged series");
+        assert!(low >= 80.0 || series.is_none_or(|one| one.why != "not needed by the forecast"), "{target}: {low}");
+    }
+}
+
 /// An agreement is told with its day, and lifts no stop.
 #[test]
 fn an_agreement_lifts_no_stop() {
     let mut file = with(|entry| {
-        entry.agreed = vec![AgreedEntry { who: Party::Guardian, on: "2026-11-20".to_owned(), to: None }];
+        entry.agreed = vec![agreed(Party::Guardian, "2026-11-20", &[Rule::Age])];
     });
     file.analysis.history = Some(vec![HistoryFlag::UnderSixteen]);
     let found = consulted(&file);

@@ -37,7 +37,7 @@ def rebooking(plan: Plan) -> planned.Rebooking | None:
         plan: the plan.
 
     Returns:
-        A :class:`foilwork.planned.Rebooking`, or ``None`` where no section says where it starts.
+        A :class:`foilwork.planned.Rebooking`, or ``None`` for a plan without a section.
 
     Raises:
         FoilworkError: never for a plan that was made.
