@@ -39,9 +39,16 @@ def sources() -> str:
     return f"# Sources\n\nEvery source that a number can rest on.\n\n```text\n{said('sources')}```\n"
 
 
+def misfits() -> str:
+    """The page of the colour room that its tests write, with links of Rust as plain names."""
+    text = (DOCS.parent / "src" / "colour" / "misfits.md").read_text(encoding="utf-8")
+    text = re.sub(r"\[([^\]]+)\]\(crate::[^)]*\)", r"\1", text)
+    return "# Where the colour model does not fit\n\n" + re.sub("^# ", "## ", text, flags=re.MULTILINE)
+
+
 def on_files(files: Files, config: MkDocsConfig) -> Files:
     """Adds what is made; mkdocs calls it."""
-    made = {"commands.md": commands(), "sources.md": sources()}
+    made = {"commands.md": commands(), "sources.md": sources(), "misfits.md": misfits()}
     made |= {name: (DOCS / name).read_text(encoding="utf-8") for name in ("why.md", "job.md")}
     for name, text in made.items():
         files.append(File.generated(config, name, content=text))

@@ -78,6 +78,15 @@ def test_python_runs(block: Block, monkeypatch: pytest.MonkeyPatch) -> None:
     assert results.attempted > 0 and results.failed == 0, "".join(report)
 
 
+def test_every_guide_says_where_it_ends() -> None:
+    """A page that leads to work on a guest names its bounds and cautions."""
+    for task in ["lift", "toners", "heads", "days", "consultation", "records", "costing"]:
+        text = (BOOK / "guides" / f"{task}.md").read_text(encoding="utf-8")
+        assert len(re.findall(r"^- ", text.partition("## Where it ends\n")[2], re.MULTILINE)) >= 4, task
+        kinds = {block.language for block in blocks(f"guides/{task}.md")}
+        assert kinds == {"console", "python"}, task
+
+
 def test_every_room_of_python_has_its_page() -> None:
     rooms = {path.stem for path in (ROOT / "python" / "foilwork").glob("*.py") if not path.stem.startswith("_")}
     assert {Path(page).stem for page in PAGES if page.startswith("python/")} - {"index"} == rooms

@@ -10,7 +10,12 @@ from spellchecker import SpellChecker
 
 ROOT = Path(__file__).resolve().parents[2]
 OWN = (Path(__file__).parent / "words_of_the_field.txt").read_text(encoding="utf-8").split()
-PAGES = [ROOT / "README.md", ROOT / "docs" / "why.md", ROOT / "docs" / "job.md", *sorted((ROOT / "docs" / "book").rglob("*.md"))]
+PAGES = [
+    ROOT / "README.md",
+    ROOT / "docs" / "why.md",
+    ROOT / "docs" / "job.md",
+    *sorted((ROOT / "docs" / "book").rglob("*.md")),
+]
 PAGES += sorted((ROOT / "docs" / "notebooks").glob("*.ipynb"))
 # What is no prose: blocks of code, code in a line, where a link leads, markup, what makes the Python reference.
 NO_PROSE = [r"^ *```.*?^ *```", r"`[^`\n]*`", r"\]\([^)]*\)", r"<[^>\n]+>", r"^ *:::.*(?:\n {4,}.*)*", r"https?://\S+"]
