@@ -2,7 +2,7 @@
 
 use crate::{
     answer::{Reduced, fields, generic_alias, to_dict},
-    error::raise,
+    error::{ours, raise},
 };
 use foilwork::{
     quantity::Quantity,
@@ -182,6 +182,6 @@ fn values<'py>(obj: &Bound<'py, PyAny>) -> PyResult<[Bound<'py, PyAny>; 3]> {
         let this = bounds.get();
         return Ok([&this.low, &this.best, &this.high].map(|value| value.bind(obj.py()).clone()));
     }
-    let (low, best, high) = obj.extract()?;
+    let (low, best, high) = obj.extract().map_err(|error| ours(obj.py(), error))?;
     Ok([low, best, high])
 }

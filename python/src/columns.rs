@@ -7,7 +7,7 @@
 
 use crate::{
     bounds::Estimate,
-    error::{FoilworkError, OutOfRangeWarning, raise},
+    error::{FoilworkError, OutOfRangeWarning, ours, raise},
     layout::{Spread, in_one_piece},
     sequence::room_for,
     target::{How, Target},
@@ -89,7 +89,7 @@ impl<'py> Column<'py> {
         } else if is_arrow(obj)? && !obj.hasattr("__array__")? {
             py.import("foilwork.arrow")?.call_method1("values", (obj,))?
         } else {
-            numpy.call_method1("asarray", (obj,))?
+            numpy.call_method1("asarray", (obj,)).map_err(|error| ours(py, error))?
         };
         let mut dtype = array.getattr("dtype")?;
         // NumPy makes objects of numbers and nulls.

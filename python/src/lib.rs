@@ -11,6 +11,7 @@ mod columns;
 mod command;
 mod day;
 mod error;
+mod exact;
 mod figures;
 mod finding;
 mod hair;

@@ -1,6 +1,6 @@
 //! Serialised data of the core as plain Python data, and plain Python data as text for its readers.
 
-use crate::error::FoilworkError;
+use crate::error::{FoilworkError, ours};
 use pyo3::{
     prelude::*,
     types::{IntoPyDict, PyBool, PyDict, PyFloat, PyInt, PyString},
@@ -21,44 +21,74 @@ pub fn objects<'py>(py: Python<'py>, kind: &str, data: &impl Serialize) -> PyRes
     py.import("foilwork._record")?.getattr("built")?.call1((kind, plain(py, data)?))
 }
 
-/// A mapping as the data of a file: dates as text, exact decimals too; a number that no JSON holds is refused by name.
+/// How deep the data of a file may go, as in its text; no shape of a file goes deeper than ten.
+const MOST_LEVELS: usize = 100;
+
+/// How many values the data of a file may have, about as many as the text of the longest file holds.
+const MOST_VALUES: usize = 1_000_000;
+
+/// A mapping as the data of a file: dates as text, exact decimals too; a number that no JSON holds is refused by name, and
+/// so is what has no end.
 pub fn data_of(value: &Bound<'_, PyAny>) -> PyResult<Value> {
-    if value.is_none() {
-        return Ok(Value::Null);
-    }
-    if let Ok(flag) = value.cast::<PyBool>() {
-        return Ok(Value::Bool(flag.is_true()));
-    }
-    if let Ok(text) = value.cast::<PyString>() {
-        return Ok(Value::String(text.to_string()));
-    }
-    if value.is_instance_of::<PyInt>()
-        && let Ok(whole) = value.extract::<i64>()
-    {
-        return Ok(Value::from(whole));
-    }
-    if value.is_instance_of::<PyFloat>() || value.is_instance_of::<PyInt>() {
-        let number = value.extract::<f64>()?;
-        let number = serde_json::Number::from_f64(number);
-        return number
-            .map(Value::Number)
-            .ok_or_else(|| FoilworkError::new_err(format!("{value} is not a finite number")));
-    }
-    if value.hasattr("keys")? {
-        let mut entries = Map::new();
-        for key in value.call_method0("keys")?.try_iter()? {
-            let key = key?;
-            entries.insert(key.str()?.to_string(), data_of(&value.get_item(&key)?)?);
+    Bounded { values: 0 }.read(value, 0)
+}
+
+struct Bounded {
+    values: usize,
+}
+
+impl Bounded {
+    fn read(&mut self, value: &Bound<'_, PyAny>, depth: usize) -> PyResult<Value> {
+        self.values += 1;
+        if depth > MOST_LEVELS {
+            let told = format!("data nested more than {MOST_LEVELS} levels deep: give the shape of a file");
+            return Err(FoilworkError::new_err(told));
         }
-        return Ok(Value::Object(entries));
+        if self.values > MOST_VALUES {
+            let told = format!("data of more than {MOST_VALUES} values: give at most that many");
+            return Err(FoilworkError::new_err(told));
+        }
+        if value.is_none() {
+            return Ok(Value::Null);
+        }
+        if let Ok(flag) = value.cast::<PyBool>() {
+            return Ok(Value::Bool(flag.is_true()));
+        }
+        if let Ok(text) = value.cast::<PyString>() {
+            return Ok(Value::String(text.to_string()));
+        }
+        if value.is_instance_of::<PyInt>()
+            && let Ok(whole) = value.extract::<i64>()
+        {
+            return Ok(Value::from(whole));
+        }
+        if value.is_instance_of::<PyFloat>() || value.is_instance_of::<PyInt>() {
+            let number = value.extract::<f64>().ok().and_then(serde_json::Number::from_f64);
+            // A whole number that no f64 holds may be too long to print.
+            let told = match value.cast::<PyFloat>() {
+                Ok(number) => number.value().to_string(),
+                Err(_) => "a whole number above 1.8e308".to_owned(),
+            };
+            return number
+                .map(Value::Number)
+                .ok_or_else(|| FoilworkError::new_err(format!("{told} is not a finite number")));
+        }
+        if value.hasattr("keys")? {
+            let mut entries = Map::new();
+            for key in value.call_method0("keys")?.try_iter()? {
+                let key = key?;
+                entries.insert(key.str()?.to_string(), self.read(&value.get_item(&key)?, depth + 1)?);
+            }
+            return Ok(Value::Object(entries));
+        }
+        if value.hasattr("isoformat")? {
+            return Ok(Value::String(value.call_method0("isoformat")?.str()?.to_string()));
+        }
+        if let Ok(items) = value.try_iter() {
+            return items.map(|item| self.read(&item?, depth + 1)).collect::<PyResult<Vec<_>>>().map(Value::Array);
+        }
+        Ok(Value::String(value.str()?.to_string()))
     }
-    if value.hasattr("isoformat")? {
-        return Ok(Value::String(value.call_method0("isoformat")?.str()?.to_string()));
-    }
-    if let Ok(items) = value.try_iter() {
-        return items.map(|item| data_of(&item?)).collect::<PyResult<Vec<_>>>().map(Value::Array);
-    }
-    Ok(Value::String(value.str()?.to_string()))
 }
 
 /// The text of a file that grows line by line: what a crash has left of a character does not spoil the rest.
@@ -74,7 +104,7 @@ pub fn read_text(py: Python<'_>, path: &Path) -> PyResult<String> {
 }
 
 fn text_of(py: Python<'_>, path: &Path, how: &Bound<'_, PyDict>) -> PyResult<String> {
-    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(how))?;
+    let file = py.import("builtins")?.getattr("open")?.call((path,), Some(how)).map_err(|error| ours(py, error))?;
     let text = file.call_method0("read");
     file.call_method0("close")?;
     text?.extract()

@@ -1,6 +1,6 @@
 //! Lists that a caller hands over, taken so that a length that cannot be is an error and not the end of the interpreter.
 
-use crate::error::FoilworkError;
+use crate::error::{FoilworkError, ours};
 use pyo3::{exceptions::PyMemoryError, prelude::*, types::PyString};
 
 /// An empty list with room for so many items.
@@ -35,7 +35,8 @@ where
                 )));
             }
             items.try_reserve(1).map_err(|_| PyMemoryError::new_err("no room for so many items"))?;
-            items.push(item?.extract::<T>().map_err(Into::into)?);
+            let item = item?;
+            items.push(item.extract::<T>().map_err(|error| ours(item.py(), error.into()))?);
         }
         Ok(Self(items))
     }

@@ -2,7 +2,7 @@
 
 use crate::{
     columns::{Column, OnRefusal, apply, common_shape, results, settle},
-    error::{FoilworkError, raise},
+    error::{FoilworkError, ours, raise},
     layout::in_one_piece,
 };
 use foilwork::{
@@ -27,7 +27,9 @@ impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
         if let Ok(one) = obj.extract::<[f64; 3]>() {
             return Ok(Self::One(one));
         }
-        let array = obj.py().import("numpy")?.call_method1("ascontiguousarray", (&*obj, "float64"))?;
+        let numpy = obj.py().import("numpy")?;
+        let array =
+            numpy.call_method1("ascontiguousarray", (&*obj, "float64")).map_err(|error| ours(obj.py(), error))?;
         let shape: Vec<usize> = array.getattr("shape")?.extract()?;
         if shape.last() != Some(&3) {
             let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");

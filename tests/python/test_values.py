@@ -2,35 +2,22 @@
 
 import ast
 import copy
-import doctest
 import importlib
 import inspect
 import pickle
 import re
-import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from functools import cache
 from pathlib import Path
-from typing import Any
 
 import pytest
 import rust_sources
+from public_api import CLASSES, PUBLIC, ROOMS, docstrings, run_example
 
 import foilwork
 from foilwork import Bounds, FoilworkError, _native
 
 STUBS = Path(str(_native.__file__)).with_name("_native")
-ROOMS = sorted(name.split(".")[2] for name in sys.modules if re.fullmatch(r"foilwork\._native\.\w+", name))
-PUBLIC = {
-    f"{room}.{name}": getattr(module, name)
-    for room in ROOMS
-    for module in [importlib.import_module(f"foilwork.{room}")]
-    for name in module.__all__
-}
-CLASSES = {
-    name: value for name, value in PUBLIC.items() if inspect.isclass(value) and not issubclass(value, BaseException)
-}
-
 NO_VALUES = {
     "money.CostTable": "a table that grows",
     "money.CostColumns": "arrays, which do not compare as one",
@@ -54,40 +41,23 @@ def everything_in(value: object, seen: dict[int, object]) -> Iterator[object]:
         yield from everything_in(item, seen)
 
 
-class KeepCalls(ast.NodeTransformer):
-    """Hands what each call gives to ``_keep``, also in the midst of an expression."""
-
-    def visit_Call(self, node: ast.Call) -> ast.AST:
-        self.generic_visit(node)
-        return ast.copy_location(ast.Call(ast.Name("_keep", ast.Load()), [node], []), node)
-
-
 def shown(text: str) -> list[object]:
     """What the calls in a docstring's example give."""
     kept: list[object] = []
 
-    def keep(value: object) -> object:
-        kept.append(value)
-        return value
+    def keep(function: Callable[..., object], *args: object, **kwargs: object) -> object:
+        kept.append(function(*args, **kwargs))
+        return kept[-1]
 
-    names: dict[str, Any] = {"_keep": keep}
-    for example in doctest.DocTestParser().get_examples(text):
-        tree = ast.fix_missing_locations(KeepCalls().visit(ast.parse(example.source)))
-        try:
-            exec(compile(tree, "example", "exec"), names)
-        except (FoilworkError, TypeError):
-            assert example.exc_msg, example.source
+    run_example(text, keep)
     return kept
 
 
 @cache
 def samples() -> dict[type, object]:
     """An instance of every class that some example shows."""
-    texts = {inspect.getdoc(value) or "" for value in PUBLIC.values()}
-    for kind in CLASSES.values():
-        texts |= {inspect.getdoc(member) or "" for member in vars(kind).values()}
     found: dict[type, object] = {}
-    for text in sorted(texts):
+    for text in docstrings():
         for value in everything_in(shown(text), {}):
             found.setdefault(type(value), value)
     return found

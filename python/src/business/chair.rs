@@ -3,7 +3,8 @@
 use crate::{
     answer::answer,
     error::raise,
-    money::{HALF_UP, PyMoney, exact::Number, hours, minutes, rounding},
+    exact::Number,
+    money::{HALF_UP, PyMoney, hours, minutes, rounding},
     sequence::Sequence,
 };
 use foilwork::{

@@ -1,8 +1,9 @@
 use crate::{
     answer::answer,
-    error::{FoilworkError, told},
+    error::{FoilworkError, ours, told},
     money::PyMoney,
     plain::data_of,
+    sequence::Sequence,
 };
 use foilwork::{
     business::list::{self, Business, Packs},
@@ -301,7 +302,8 @@ pub fn json_of(rows: Vec<Map<String, Value>>) -> String {
 }
 
 fn rows_of_items(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Value>>> {
-    services.try_iter()?.map(|item| object(&item?)).collect()
+    let services: Sequence<Bound<'_, PyAny>> = services.extract()?;
+    services.0.iter().map(object).collect()
 }
 
 /// Columns as rows; NumPy arrays and pandas columns give plain Python values through `tolist`.
@@ -311,7 +313,7 @@ fn rows_of_columns(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Valu
         let name = name?;
         let column = services.get_item(&name)?;
         let column = if column.hasattr("tolist")? { column.call_method0("tolist")? } else { column };
-        let values = column.try_iter()?.collect::<PyResult<Vec<_>>>()?;
+        let Sequence(values) = column.extract::<Sequence<Bound<'_, PyAny>>>()?;
         if place == 0 {
             rows.resize_with(values.len(), Map::new);
         }
@@ -329,6 +331,10 @@ fn rows_of_columns(services: &Bound<'_, PyAny>) -> PyResult<Vec<Map<String, Valu
 }
 
 fn object(mapping: &Bound<'_, PyAny>) -> PyResult<Map<String, Value>> {
+    if !mapping.hasattr("keys")? {
+        let told = format!("a service is a mapping of its fields, not {}", mapping.get_type().name()?);
+        return Err(FoilworkError::new_err(told));
+    }
     let mut object = Map::new();
     for name in mapping.call_method0("keys")?.try_iter()? {
         let name = name?;
@@ -345,7 +351,8 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<Value> {
     if value.is_instance_of::<PyList>() || value.is_instance_of::<PyDict>() {
         return Err(FoilworkError::new_err(format!("expected a text or a number, got {}", value.repr()?)));
     }
-    Ok(Value::String(value.str()?.to_string()))
+    // Python itself refuses to print a whole number of more than 4,300 digits.
+    Ok(Value::String(value.str().map_err(|error| ours(value.py(), error))?.to_string()))
 }
 
 pub fn raise_all(problems: foilwork::reader::Problems) -> PyErr {

@@ -1,8 +1,9 @@
 use crate::bounds::Estimate;
 use crate::{
     answer::answer,
-    error::{FoilworkError, raise},
-    money::{PyMoney, exact::Number, minutes, price::ServicePrice, rule::PyPriceRule},
+    error::{FoilworkError, ours, raise},
+    exact::Number,
+    money::{PyMoney, minutes, price::ServicePrice, rule::PyPriceRule},
     sequence::Sequence,
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
@@ -156,7 +157,7 @@ pub fn price_list(classes: Sequence<Bound<'_, PyAny>>, rule: PyPriceRule) -> PyR
         let (service, class, parts, chair) = match entry.extract() {
             Ok(whole) => whole,
             Err(_) => {
-                let (service, class, parts) = entry.extract()?;
+                let (service, class, parts) = entry.extract().map_err(|error| ours(entry.py(), error))?;
                 (service, class, parts, None)
             }
         };

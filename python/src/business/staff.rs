@@ -3,7 +3,8 @@
 use crate::{
     answer::answer,
     error::{FoilworkError, raise},
-    money::{HALF_UP, PyMoney, exact::Number, hours, rounding},
+    exact::Number,
+    money::{HALF_UP, PyMoney, hours, rounding},
     sequence::Sequence,
 };
 use foilwork::{
@@ -69,7 +70,7 @@ pub fn commission_pay(
     takings: PyMoney,
     percent: Option<Number>,
     threshold: Option<PyMoney>,
-    tiers: Option<Vec<(Option<PyMoney>, Number)>>,
+    tiers: Option<Sequence<(Option<PyMoney>, Number)>>,
     base: Option<PyMoney>,
     rounding: &str,
 ) -> PyResult<Pay> {
@@ -79,7 +80,7 @@ pub fn commission_pay(
         (Some(percent), Some(threshold), None) => {
             CommissionRule::OverThreshold { threshold: threshold.0, rate: rate(percent)? }
         }
-        (None, None, Some(tiers)) => {
+        (None, None, Some(Sequence(tiers))) => {
             let tier = |(up_to, percent): (Option<PyMoney>, Number)| {
                 Ok(CommissionTier { up_to: up_to.map(|end| end.0), rate: rate(percent)? })
             };

@@ -2,7 +2,8 @@ use super::Picture;
 use crate::{
     colour::AnyLevel,
     error::{FoilworkError, raise},
-    money::{PyMoney, cost::PyCostTable, exact::Number},
+    exact::Number,
+    money::{PyMoney, cost::PyCostTable},
     sequence::Sequence,
 };
 use foilwork::{

@@ -4,7 +4,12 @@ use super::{
     level::{AnyLevel, product_of},
     swatches::white,
 };
-use crate::{answer::answer, bounds::Estimate, error::raise, sequence::Sequence};
+use crate::{
+    answer::answer,
+    bounds::Estimate,
+    error::{Coordinates, Shaped, raise},
+    sequence::Sequence,
+};
 use foilwork::{
     colour::{self, Scale, ScaleError, ScaleMapping, ScaleReading},
     quantity::{Mass, Share},
@@ -35,8 +40,9 @@ use pyo3::prelude::*;
 ///     True
 #[pyfunction]
 #[pyo3(signature = (lab, *, instrument = "spectrophotometer", observer_degrees = 10))]
-pub fn level_from_reading(lab: (f64, f64, f64), instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
-    let reading = colour::Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
+pub fn level_from_reading(lab: Coordinates, instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
+    let Shaped((l, a, b)) = lab;
+    let reading = colour::Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
     let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;
     Ok(Estimate::by(level, colour::Level::number))
 }

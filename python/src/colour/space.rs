@@ -2,7 +2,7 @@ use super::swatches::white;
 use crate::{
     answer::answer,
     columns::OnRefusal,
-    error::{FoilworkError, raise},
+    error::{Coordinates, FoilworkError, Shaped, raise},
     sequence::Sequence,
     triples::{Triples, apply_pairs},
 };
@@ -201,8 +201,9 @@ answer! {
 ///     Srgb(hex='#ffffff', in_gamut=True)
 #[pyfunction]
 #[pyo3(signature = (lab, *, observer_degrees = 10))]
-pub fn lab_to_srgb(lab: (f64, f64, f64), observer_degrees: u8) -> PyResult<Srgb> {
-    let lab = Lab::new(lab.0, lab.1, lab.2, white(observer_degrees)?).map_err(raise)?;
+pub fn lab_to_srgb(lab: Coordinates, observer_degrees: u8) -> PyResult<Srgb> {
+    let Shaped((l, a, b)) = lab;
+    let lab = Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
     let (colour, in_gamut) = colour::Srgb::nearest(lab);
     Ok(Srgb { hex: colour.to_string(), in_gamut })
 }

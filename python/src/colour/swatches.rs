@@ -2,7 +2,7 @@ use super::{level::AnyLevel, shade::tone_of};
 use crate::{
     answer::{Reduced, answer},
     bounds::Estimate,
-    error::{FoilworkError, raise},
+    error::{Coordinates, FoilworkError, Shaped, raise},
     sequence::Sequence,
 };
 use foilwork::{
@@ -219,12 +219,12 @@ pub fn swatch(
     lightened_from: Option<AnyLevel>,
     tones: Option<Vec<String>>,
     white_percent: f64,
-    lab: Option<(f64, f64, f64)>,
+    lab: Option<Coordinates>,
     observer_degrees: u8,
 ) -> PyResult<Swatch> {
     let either = || FoilworkError::new_err("give one of lab, tones and lightened_from: they exclude each other");
     let (swatch, label) = match (level, lab) {
-        (None, Some((l, a, b))) if lightened_from.is_none() && tones.is_none() => {
+        (None, Some(Shaped((l, a, b)))) if lightened_from.is_none() && tones.is_none() => {
             let lab = Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
             (colour::Swatch::measured(lab), "measured hair".to_owned())
         }

@@ -3,7 +3,7 @@
 use crate::{
     answer::answer,
     bounds::Estimate,
-    error::{FoilworkError, raise},
+    error::{FoilworkError, Shaped, raise},
     sequence::Sequence,
 };
 use foilwork::{
@@ -60,11 +60,11 @@ answer! {
             outline: bool,
             inward_percent: Option<f64>,
             front: bool,
-            place: Option<(f64, f64, f64, f64)>,
+            place: Option<Shaped<(f64, f64, f64, f64)>>,
         ) -> PyResult<Self> {
             let density_percent = density_percent.map_or(Estimate([100.0; 3]), |density| density.0);
             let inward_percent = inward_percent.unwrap_or(if outline { 0.0 } else { 50.0 });
-            let made = Self { name, area_percent, density_percent, outline, inward_percent, front, place };
+            let made = Self { name, area_percent, density_percent, outline, inward_percent, front, place: place.map(|place| place.0) };
             made.core()?;
             Ok(made)
         }

@@ -1,7 +1,7 @@
 //! Wrapper of `foilwork::mix`: the mixing ratio.
 
 use super::weighing::mass;
-use crate::error::raise;
+use crate::{error::raise, exact::Number};
 use foilwork::mix;
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -55,8 +55,8 @@ impl Ratio {
     }
 
     /// The shares of a total as decimals of 28 digits, in the unit of the total.
-    fn split_decimal(&self, total: Decimal) -> PyResult<Vec<Decimal>> {
-        self.0.split_decimal(total).map_err(raise)
+    fn split_decimal(&self, total: Number) -> PyResult<Vec<Decimal>> {
+        self.0.split_decimal(total.0).map_err(raise)
     }
 
     /// All masses in g when part ``part`` (counted from 0) weighs ``mass_g``.

@@ -4,6 +4,7 @@ use super::{ratio::Ratio, weighing::mass};
 use crate::{
     answer::answer,
     error::{FoilworkError, raise},
+    exact::Number,
     sequence::Sequence,
 };
 use foilwork::{
@@ -22,8 +23,8 @@ fn unit(symbol: &str) -> PyResult<Unit> {
     symbol.parse().map_err(raise)
 }
 
-fn amount(value: Decimal, symbol: &str) -> PyResult<RecipeAmount> {
-    Ok(RecipeAmount { value, unit: unit(symbol)? })
+fn amount(value: Number, symbol: &str) -> PyResult<RecipeAmount> {
+    Ok(RecipeAmount { value: value.0, unit: unit(symbol)? })
 }
 
 fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
@@ -188,31 +189,31 @@ impl Recipe {
     }
 
     /// Every amount times a factor.
-    fn times(&self, factor: Decimal) -> PyResult<Self> {
-        self.0.times(factor).map(Self).map_err(raise)
+    fn times(&self, factor: Number) -> PyResult<Self> {
+        self.0.times(factor.0).map(Self).map_err(raise)
     }
 
     /// The recipe with another total.
     #[pyo3(signature = (total, unit = "g"))]
-    fn to_total(&self, total: Decimal, unit: &str) -> PyResult<Self> {
+    fn to_total(&self, total: Number, unit: &str) -> PyResult<Self> {
         self.0.to_total(amount(total, unit)?).map(Self).map_err(raise)
     }
 
     /// The recipe in which one product has a given amount.
     #[pyo3(signature = (product, value, unit = "g"))]
-    fn to_part(&self, product: &str, value: Decimal, unit: &str) -> PyResult<Self> {
+    fn to_part(&self, product: &str, value: Number, unit: &str) -> PyResult<Self> {
         self.0.to_part(product, amount(value, unit)?).map(Self).map_err(raise)
     }
 
     /// The recipe that uses up whole packs of one product.
     #[pyo3(signature = (product, pack, packs, unit = "g"))]
-    fn to_packs(&self, product: &str, pack: Decimal, packs: u32, unit: &str) -> PyResult<Self> {
+    fn to_packs(&self, product: &str, pack: Number, packs: u32, unit: &str) -> PyResult<Self> {
         self.0.to_packs(product, amount(pack, unit)?, packs).map(Self).map_err(raise)
     }
 
     /// Whole packs of one product that this recipe needs: always rounded up.
     #[pyo3(signature = (product, pack, unit = "g"))]
-    fn packs_needed(&self, product: &str, pack: Decimal, unit: &str) -> PyResult<u64> {
+    fn packs_needed(&self, product: &str, pack: Number, unit: &str) -> PyResult<u64> {
         self.0.packs_needed(product, amount(pack, unit)?).map_err(raise)
     }
 
@@ -284,7 +285,7 @@ impl Recipe {
 #[pyfunction]
 #[pyo3(signature = (value, from_unit, to_unit, *, density_g_per_ml = None))]
 pub fn convert_amount(
-    value: Decimal,
+    value: Number,
     from_unit: &str,
     to_unit: &str,
     density_g_per_ml: Option<f64>,

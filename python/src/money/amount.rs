@@ -1,5 +1,6 @@
-use super::{exact::Amount, rounding};
+use super::rounding;
 use crate::error::raise;
+use crate::exact::Amount;
 use foilwork::money::{Currency, Money};
 use pyo3::{
     basic::CompareOp,

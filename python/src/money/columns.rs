@@ -1,6 +1,6 @@
 use super::{HALF_UP, PyMoney, rounding};
 use crate::business::list::business;
-use crate::error::{FoilworkError, raise};
+use crate::error::{FoilworkError, ours, raise};
 use foilwork::money::{self, ServiceColumns};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
 use pyo3::{exceptions::PyTypeError, prelude::*};
@@ -141,12 +141,12 @@ fn as_array<'py>(column: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
         told.set_cause(py, Some(error));
         told
     })?;
-    numpy.call_method1("asarray", (column,))
+    numpy.call_method1("asarray", (column,)).map_err(|error| ours(py, error))
 }
 
 fn contiguous<'py, T: numpy::Element>(array: &Bound<'py, PyAny>, dtype: &str) -> PyResult<PyReadonlyArray1<'py, T>> {
     let numpy = array.py().import("numpy")?;
-    let array = numpy.call_method1("ascontiguousarray", (array, dtype))?;
+    let array = numpy.call_method1("ascontiguousarray", (array, dtype)).map_err(|error| ours(array.py(), error))?;
     Ok(array
         .cast_into::<PyArray1<T>>()
         .map_err(|_| PyTypeError::new_err("expected a column of one dimension"))?

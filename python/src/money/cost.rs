@@ -1,10 +1,10 @@
-use super::{HALF_UP, PyMoney, exact::Number, grams, hours, minutes, rounding};
+use super::{HALF_UP, PyMoney, grams, hours, minutes, rounding};
 use crate::answer::answer;
 use crate::error::{FoilworkError, raise};
+use crate::exact::Number;
 use crate::sequence::Sequence;
 use foilwork::money::{self, CostKind, CostTable, Labour, Measure, OnCosts, Overhead, PackPrice};
-use foilwork::quantity::Volume;
-use foilwork::source::Basis;
+use foilwork::{quantity::Volume, source::Basis};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 

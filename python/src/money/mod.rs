@@ -6,7 +6,6 @@
 mod amount;
 mod columns;
 pub mod cost;
-pub mod exact;
 pub mod price;
 pub mod rule;
 

@@ -1,7 +1,8 @@
 use super::rule::{direction, tax};
-use super::{HALF_UP, PyMoney, exact::Number, rounding};
+use super::{HALF_UP, PyMoney, rounding};
 use crate::answer::answer;
 use crate::error::raise;
+use crate::exact::Number;
 use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;

@@ -1,8 +1,9 @@
 //! The price rule of a salon.
 
 use super::price::ServicePrice;
-use super::{HALF_UP, PyMoney, exact::Number, minutes, rounding};
+use super::{HALF_UP, PyMoney, minutes, rounding};
 use crate::error::{FoilworkError, raise};
+use crate::exact::Number;
 use foilwork::money::{CardFee, CardRate, Margin, Markup, Money, PriceEnding, PriceRule, PriceTarget, TaxRate, Toward};
 use pyo3::{
     prelude::*,

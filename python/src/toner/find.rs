@@ -3,7 +3,7 @@
 use crate::{
     answer::answer,
     colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
-    error::{FoilworkError, raise},
+    error::{Coordinates, FoilworkError, Shaped, raise},
     finding::Finding,
     sequence::Sequence,
 };
@@ -116,11 +116,11 @@ pub fn exposed(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    (exposed_lab, white): (Option<(f64, f64, f64)>, White),
+    (exposed_lab, white): (Option<Coordinates>, White),
     porous: bool,
 ) -> PyResult<Exposed> {
     let porosity = if porous { ToningPorosity::Porous } else { ToningPorosity::Normal };
-    let measured = exposed_lab.map(|(l, a, b)| Lab::new(l, a, b, white).map_err(raise)).transpose()?;
+    let measured = exposed_lab.map(|Shaped((l, a, b))| Lab::new(l, a, b, white).map_err(raise)).transpose()?;
     let natural = natural_level.map(|level| level.0);
     let hair = match lifted_level {
         None => Exposed::white(),
@@ -180,10 +180,10 @@ pub fn find_toner(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<(f64, f64, f64)>,
+    exposed_lab: Option<Coordinates>,
     target_level: Option<AnyLevel>,
     target_tones: Option<Vec<String>>,
-    target_lab: Option<(f64, f64, f64)>,
+    target_lab: Option<Coordinates>,
     observer_degrees: u8,
     porous: bool,
     most_shades: usize,
@@ -192,7 +192,7 @@ pub fn find_toner(
 ) -> PyResult<TonerAnswer> {
     let shades = shades.0;
     let white = white(observer_degrees)?;
-    let measured = |(l, a, b)| Lab::new(l, a, b, white).map_err(raise);
+    let measured = |Shaped((l, a, b))| Lab::new(l, a, b, white).map_err(raise);
     let exposed = exposed(lifted_level, natural_level, seen, (exposed_lab, white), porous)?;
     let target = match (target_lab, target_level) {
         (Some(lab), None) if target_tones.is_none() => Target::Lab(measured(lab)?),

@@ -3,7 +3,7 @@
 use super::find::exposed;
 use crate::{
     colour::{AnyLevel, Shade, Swatch, white},
-    error::{FoilworkError, raise},
+    error::{Coordinates, FoilworkError, raise},
     sequence::Sequence,
 };
 use foilwork::{quantity::Share, toner};
@@ -46,7 +46,7 @@ pub fn toned(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<(f64, f64, f64)>,
+    exposed_lab: Option<Coordinates>,
     porous: bool,
 ) -> PyResult<Swatch> {
     let hair = exposed(lifted_level, natural_level, seen, (exposed_lab, white(10)?), porous)?;

@@ -1,6 +1,8 @@
 from decimal import Decimal
 from typing import final
 
+from foilwork._native import _Number
+
 __all__ = [
     "Ratio",
 ]
@@ -32,7 +34,7 @@ class Ratio:
         """Whether both ratios weigh out alike, as ``1:1.5`` and ``2:3`` do."""
     def split_total(self, total_g: float) -> list[float]:
         """The masses in g that make up ``total_g``; nothing is rounded."""
-    def split_decimal(self, total: Decimal) -> list[Decimal]:
+    def split_decimal(self, total: _Number) -> list[Decimal]:
         """The shares of a total as decimals of 28 digits, in the unit of the total."""
     def given_part(self, part: int, mass_g: float) -> list[float]:
         """All masses in g when part ``part`` (counted from 0) weighs ``mass_g``."""

@@ -3,7 +3,7 @@ from decimal import Decimal
 from typing import final
 
 from foilwork import _words
-from foilwork._native import _Answer
+from foilwork._native import _Answer, _Number
 from foilwork._native.mix._ratio import Ratio
 
 __all__ = [
@@ -127,15 +127,15 @@ class Recipe:
         """The sum of all parts, in their one unit."""
     def ratio(self) -> Ratio:
         """The parts as a ratio."""
-    def times(self, factor: Decimal | int) -> Recipe:
+    def times(self, factor: _Number) -> Recipe:
         """Every amount times a factor."""
-    def to_total(self, total: Decimal | int, unit: _words._Unit = "g") -> Recipe:
+    def to_total(self, total: _Number, unit: _words._Unit = "g") -> Recipe:
         """The recipe with another total."""
-    def to_part(self, product: str, value: Decimal | int, unit: _words._Unit = "g") -> Recipe:
+    def to_part(self, product: str, value: _Number, unit: _words._Unit = "g") -> Recipe:
         """The recipe in which one product has a given amount."""
-    def to_packs(self, product: str, pack: Decimal | int, packs: int, unit: _words._Unit = "g") -> Recipe:
+    def to_packs(self, product: str, pack: _Number, packs: int, unit: _words._Unit = "g") -> Recipe:
         """The recipe that uses up whole packs of one product."""
-    def packs_needed(self, product: str, pack: Decimal | int, unit: _words._Unit = "g") -> int:
+    def packs_needed(self, product: str, pack: _Number, unit: _words._Unit = "g") -> int:
         """Whole packs of one product that this recipe needs: always rounded up."""
     def combined(self, other: Recipe) -> Recipe:
         """Both recipes in one bowl; a product of both is named once."""
@@ -151,7 +151,7 @@ class Recipe:
     def __ne__(self, value: object, /) -> bool: ...
 
 def convert_amount(
-    value: Decimal | int, from_unit: _words._Unit, to_unit: _words._Unit, *, density_g_per_ml: float | None = None
+    value: _Number, from_unit: _words._Unit, to_unit: _words._Unit, *, density_g_per_ml: float | None = None
 ) -> Decimal:
     """Turn an amount into another unit: ``g``, ``mL``, ``US fl oz``, ``UK fl oz``.
 

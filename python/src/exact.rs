@@ -1,4 +1,5 @@
-use crate::error::FoilworkError;
+use crate::error::{FoilworkError, ours};
+use foilwork::text::{inert, shortened};
 use pyo3::{
     prelude::*,
     types::{PyBool, PyFloat, PyInt, PyString},
@@ -36,23 +37,24 @@ impl FromPyObject<'_, '_> for Number {
 
 /// By the digits that `str` prints, every one of them; nothing is rounded on the way in.
 fn read(obj: Borrowed<'_, '_, PyAny>) -> PyResult<Decimal> {
-    let text = obj.str()?;
-    let text = text.to_str()?;
     let decimal = obj.py().import("decimal")?.getattr("Decimal")?;
     let is_number = obj.is_instance_of::<PyInt>()
         || obj.is_instance_of::<PyFloat>()
         || obj.is_instance_of::<PyString>()
         || obj.is_instance(&decimal)?
         || obj.hasattr("__float__")?;
-    let read = Decimal::from_str_exact(text).ok().or_else(|| Decimal::from_scientific(text).ok());
-    match read {
-        Some(value) if is_number && !obj.is_instance_of::<PyBool>() => Ok(value),
-        _ => {
-            let told = format!(
-                "{} is not a decimal number of at most 28 digits: give decimal.Decimal, int or str",
-                obj.repr()?
-            );
-            Err(FoilworkError::new_err(told))
-        }
+    // What is no number is not asked for its text, which may have no end.
+    if !is_number || obj.is_instance_of::<PyBool>() {
+        let told = format!("expected decimal.Decimal, int or str, not {}", obj.get_type().name()?);
+        return Err(FoilworkError::new_err(told));
     }
+    // Python itself refuses to print a whole number of more than 4,300 digits.
+    let text = obj.str().map_err(|error| ours(obj.py(), error))?;
+    let text = text.to_str()?;
+    let read = Decimal::from_str_exact(text).ok().or_else(|| Decimal::from_scientific(text).ok());
+    let Some(read) = read else {
+        let told = "is not a decimal number of at most 28 digits: give decimal.Decimal, int or str";
+        return Err(FoilworkError::new_err(format!("{} {told}", shortened(&inert(obj.repr()?.to_str()?)))));
+    };
+    Ok(read)
 }
