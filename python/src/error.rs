@@ -49,7 +49,7 @@ fn is_ours_or_of_text(py: Python<'_>, error: &PyErr) -> bool {
 pub struct Shaped<T>(pub T);
 
 /// The coordinates of one colour.
-pub type Coordinates = Shaped<(f64, f64, f64)>;
+pub type Three = Shaped<(f64, f64, f64)>;
 
 impl<'py, T> FromPyObject<'_, 'py> for Shaped<T>
 where

@@ -7,7 +7,7 @@ use super::{
 use crate::{
     answer::answer,
     bounds::Estimate,
-    error::{Coordinates, Shaped, raise},
+    error::{Shaped, Three, raise},
     sequence::Sequence,
 };
 use foilwork::{
@@ -40,7 +40,7 @@ use pyo3::prelude::*;
 ///     True
 #[pyfunction]
 #[pyo3(signature = (lab, *, instrument = "spectrophotometer", observer_degrees = 10))]
-pub fn level_from_reading(lab: Coordinates, instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
+pub fn level_from_reading(lab: Three, instrument: &str, observer_degrees: u8) -> PyResult<Estimate<f64>> {
     let Shaped((l, a, b)) = lab;
     let reading = colour::Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
     let level = colour::level_from_reading(reading, instrument.parse().map_err(raise)?).map_err(raise)?.value;

@@ -2,7 +2,7 @@ use super::swatches::white;
 use crate::{
     answer::answer,
     columns::OnRefusal,
-    error::{Coordinates, FoilworkError, Shaped, raise},
+    error::{FoilworkError, Shaped, Three, raise},
     sequence::Sequence,
     triples::{Triples, apply_pairs},
 };
@@ -201,7 +201,7 @@ answer! {
 ///     Srgb(hex='#ffffff', in_gamut=True)
 #[pyfunction]
 #[pyo3(signature = (lab, *, observer_degrees = 10))]
-pub fn lab_to_srgb(lab: Coordinates, observer_degrees: u8) -> PyResult<Srgb> {
+pub fn lab_to_srgb(lab: Three, observer_degrees: u8) -> PyResult<Srgb> {
     let Shaped((l, a, b)) = lab;
     let lab = Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
     let (colour, in_gamut) = colour::Srgb::nearest(lab);

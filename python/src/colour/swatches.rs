@@ -2,7 +2,7 @@ use super::{level::AnyLevel, shade::tone_of};
 use crate::{
     answer::{Reduced, answer},
     bounds::Estimate,
-    error::{Coordinates, FoilworkError, Shaped, raise},
+    error::{FoilworkError, Shaped, Three, raise},
     sequence::Sequence,
 };
 use foilwork::{
@@ -219,7 +219,7 @@ pub fn swatch(
     lightened_from: Option<AnyLevel>,
     tones: Option<Vec<String>>,
     white_percent: f64,
-    lab: Option<Coordinates>,
+    lab: Option<Three>,
     observer_degrees: u8,
 ) -> PyResult<Swatch> {
     let either = || FoilworkError::new_err("give one of lab, tones and lightened_from: they exclude each other");

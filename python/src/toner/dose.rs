@@ -5,7 +5,7 @@ use crate::{
     answer::answer,
     bounds::Estimate,
     colour::{AnyLevel, Difference, PrePigmentation, Shade, product_of, white},
-    error::{Coordinates, raise},
+    error::{Three, raise},
     finding::Finding,
     sequence::Sequence,
 };
@@ -64,7 +64,7 @@ pub fn neutralising_dose(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<Coordinates>,
+    exposed_lab: Option<Three>,
     porous: bool,
     bowl_g: f64,
 ) -> PyResult<NeutralisingDose> {
@@ -115,7 +115,7 @@ pub fn check_toner(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<Coordinates>,
+    exposed_lab: Option<Three>,
     target_level: Option<AnyLevel>,
     product: &str,
 ) -> PyResult<Vec<Finding>> {

@@ -3,7 +3,7 @@
 use crate::{
     answer::answer,
     colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
-    error::{Coordinates, FoilworkError, Shaped, raise},
+    error::{FoilworkError, Shaped, Three, raise},
     finding::Finding,
     sequence::Sequence,
 };
@@ -116,7 +116,7 @@ pub fn exposed(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    (exposed_lab, white): (Option<Coordinates>, White),
+    (exposed_lab, white): (Option<Three>, White),
     porous: bool,
 ) -> PyResult<Exposed> {
     let porosity = if porous { ToningPorosity::Porous } else { ToningPorosity::Normal };
@@ -180,10 +180,10 @@ pub fn find_toner(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<Coordinates>,
+    exposed_lab: Option<Three>,
     target_level: Option<AnyLevel>,
     target_tones: Option<Vec<String>>,
-    target_lab: Option<Coordinates>,
+    target_lab: Option<Three>,
     observer_degrees: u8,
     porous: bool,
     most_shades: usize,

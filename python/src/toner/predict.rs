@@ -3,7 +3,7 @@
 use super::find::exposed;
 use crate::{
     colour::{AnyLevel, Shade, Swatch, white},
-    error::{Coordinates, FoilworkError, raise},
+    error::{FoilworkError, Three, raise},
     sequence::Sequence,
 };
 use foilwork::{quantity::Share, toner};
@@ -46,7 +46,7 @@ pub fn toned(
     lifted_level: Option<AnyLevel>,
     natural_level: Option<AnyLevel>,
     seen: Option<&str>,
-    exposed_lab: Option<Coordinates>,
+    exposed_lab: Option<Three>,
     porous: bool,
 ) -> PyResult<Swatch> {
     let hair = exposed(lifted_level, natural_level, seen, (exposed_lab, white(10)?), porous)?;
