@@ -9,6 +9,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
 DOCS = Path(__file__).resolve().parent
+sys.path.append(str(DOCS))
 PROGRAM = Path(sys.executable).with_name("foilwork")
 
 
@@ -46,9 +47,21 @@ def misfits() -> str:
     return "# Where the colour model does not fit\n\n" + re.sub("^# ", "## ", text, flags=re.MULTILINE)
 
 
+def from_memory_page() -> str:
+    """All that was not looked up."""
+    from from_memory import page
+
+    return page()
+
+
 def on_files(files: Files, config: MkDocsConfig) -> Files:
     """Adds what is made; mkdocs calls it."""
-    made = {"commands.md": commands(), "sources.md": sources(), "misfits.md": misfits()}
+    made = {
+        "commands.md": commands(),
+        "sources.md": sources(),
+        "misfits.md": misfits(),
+        "from_memory.md": from_memory_page(),
+    }
     made |= {name: (DOCS / name).read_text(encoding="utf-8") for name in ("why.md", "job.md")}
     for name, text in made.items():
         files.append(File.generated(config, name, content=text))

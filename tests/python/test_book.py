@@ -1,6 +1,9 @@
 """The book tells the truth: its commands and its Python run, in the order in which a reader meets them."""
 
+import csv
 import doctest
+import importlib
+import io
 import re
 import shlex
 import shutil
@@ -9,6 +12,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
+
+from foilwork import source
 
 ROOT = Path(__file__).resolve().parents[2]
 BOOK = ROOT / "docs" / "book"
@@ -90,3 +95,17 @@ def test_every_guide_says_where_it_ends() -> None:
 def test_every_room_of_python_has_its_page() -> None:
     rooms = {path.stem for path in (ROOT / "python" / "foilwork").glob("*.py") if not path.stem.startswith("_")}
     assert {Path(page).stem for page in PAGES if page.startswith("python/")} - {"index"} == rooms
+
+
+def test_all_that_is_from_memory_is_on_one_page(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.syspath_prepend(str(ROOT / "docs"))
+    page = importlib.import_module("from_memory").page()
+    unseen = [citation.id for citation in source.register() if not citation.is_verified]
+    assert len(unseen) > 10
+    for name in unseen:
+        line = next(line for line in page.splitlines() if line.startswith(f"| {name} |"))
+        assert line.split(" | ")[-1].strip(" |"), f"nothing rests on {name}"
+    table = (ROOT / "src" / "limits" / "data" / "limits.csv").read_text(encoding="utf-8")
+    rows = [row["id"] for row in csv.DictReader(io.StringIO(table)) if row["how"] == "from-memory"]
+    assert len(rows) > 5 and all(f"\n| {row} |" in page for row in rows)
+    assert "Hamilton's method of apportionment" in page
