@@ -1,5 +1,6 @@
 """Pages of the book that the program itself writes: its commands, its sources, and the pages that Rust shows too."""
 
+import importlib
 import re
 import subprocess
 import sys
@@ -9,7 +10,6 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
 DOCS = Path(__file__).resolve().parent
-sys.path.append(str(DOCS))
 PROGRAM = Path(sys.executable).with_name("foilwork")
 
 
@@ -49,9 +49,12 @@ def misfits() -> str:
 
 def from_memory_page() -> str:
     """All that was not looked up."""
-    from from_memory import page
-
-    return page()
+    # Only while it is read: mkdocs knows this file by its path and not its neighbours.
+    sys.path.append(str(DOCS))
+    try:
+        return str(importlib.import_module("from_memory").page())
+    finally:
+        sys.path.remove(str(DOCS))
 
 
 def on_files(files: Files, config: MkDocsConfig) -> Files:
