@@ -20,8 +20,8 @@ const RIGHT: f64 = 850.0;
 const TOP: f64 = 56.0;
 const ROW: f64 = 26.0;
 const BAR: f64 = 18.0;
-/// Characters of a name that fit left of the bars.
-const NAME: usize = 22;
+/// Room for a name left of the bars, in heights of its letters.
+const NAME: f64 = (LEFT - 12.0) / 12.0;
 
 const INK: &str = "#222";
 const GRID: &str = "#ddd";
@@ -146,13 +146,33 @@ impl Scale {
     }
 }
 
-/// A name that fits beside the bars; the words of the picture say it in full.
+/// A name that fits beside the bars, whichever sans-serif letters are there; the words of the picture say it in full.
 fn fitting(name: &str) -> String {
     let name = inert(name);
-    if name.chars().count() <= NAME {
+    let wide = |text: &str| text.chars().map(width).sum::<f64>();
+    if wide(&name) <= NAME {
         return name.into_owned();
     }
-    name.chars().take(NAME - 1).chain(['\u{2026}']).collect()
+    let mut room = NAME - width(CUT);
+    let fits = |letter: &char| {
+        room -= width(*letter);
+        room >= 0.0
+    };
+    name.chars().take_while(fits).chain([CUT]).collect()
+}
+
+/// What stands for the rest of a name.
+const CUT: char = '\u{2026}';
+
+/// About how wide the widest usual letters are, in their height.
+fn width(letter: char) -> f64 {
+    match letter {
+        'i' | 'j' | 'l' | 't' | 'f' | 'r' | ' ' | '.' | ',' | '\'' => 0.4,
+        'm' | 'w' | 'M' | 'W' | CUT => 1.0,
+        'A'..='Z' => 0.75,
+        _ if letter.is_ascii() => 0.63,
+        _ => 1.0,
+    }
 }
 
 /// The day in words.

@@ -54,7 +54,7 @@ impl Html {
     ///
     /// let mut html = Html::default();
     /// html.marked("p", &[], "STOP", "no peroxide before the test is read");
-    /// html.noted("p", "6 % on the bottle", "note-1", "1");
+    /// html.noted("p", "6 % on the bottle", ("note-1", "1"), "the label");
     /// html.table("To weigh", &["what", "g"], &[1], &[vec!["powder".to_owned(), "20".to_owned()]]);
     /// html.list("mind", ["gloves".to_owned()]);
     /// html.tick("10:15", "look at the nape");
@@ -107,13 +107,16 @@ impl Html {
         self.close("figure");
     }
 
-    /// A text with the number of a note, which leads to the note by its name.
-    pub fn noted(&mut self, tag: &'static str, text: &str, note: &str, number: &str) {
+    /// A text with the number of a note, which leads to the note by its name, and what the note says: shown beside the number
+    /// while that is pointed at or has the focus.
+    pub fn noted(&mut self, tag: &'static str, text: &str, (note, number): (&str, &str), says: &str) {
         self.start(tag, &[("dir", "auto")]);
         let (note, number) = (words(note), words(number));
         self.0.push_str(&format!(
-            "{} <sup><a href=\"#{note}\" aria-label=\"note {number}\">{number}</a></sup>",
-            words(text)
+            "{} <sup><a href=\"#{note}\" aria-label=\"note {number}\" aria-describedby=\"{note}\">{number}</a></sup>\
+             <span class=\"basis\"> {}</span>",
+            words(text),
+            words(says)
         ));
         self.close(tag);
     }

@@ -62,7 +62,8 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
         Some(set) => {
             sheet.paragraph(
                 &format!(
-                    "net price {}: margin {}, which is mark-up {}",
+                    "{}net price {}: margin {}, which is mark-up {}",
+                    fee(money, writing),
                     writing.money(set.price),
                     set.margin,
                     set.markup
@@ -83,6 +84,12 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     if let Some(told) = range(money, writing) {
         sheet.paragraph(&format!("{told}; one visit, the times as planned."), 2);
     }
+}
+
+/// The card fee, which counts as a cost in margin and mark-up and is not among the lines of the cost.
+pub(super) fn fee(money: &MoneyPlan, writing: Writing) -> String {
+    let fee = money.priced_by.as_ref().map(|by| by.card_fee).filter(|fee| fee.minor() != 0);
+    fee.map(|fee| format!("card fee {}, a cost too; ", writing.money(fee))).unwrap_or_default()
 }
 
 /// The price where the hair takes less or more mixture.

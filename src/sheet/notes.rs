@@ -5,13 +5,15 @@ use crate::page::Html;
 pub(super) struct Notes(Vec<String>);
 
 impl Notes {
-    /// The number of a note.
-    pub(super) fn number(&mut self, text: String) -> usize {
-        let known = self.0.iter().position(|note| *note == text);
-        known.unwrap_or_else(|| {
-            self.0.push(text);
+    /// A paragraph with the note of what it rests on.
+    pub(super) fn noted(&mut self, html: &mut Html, tag: &'static str, text: &str, rests_on: &str) {
+        let known = self.0.iter().position(|note| note == rests_on);
+        let place = known.unwrap_or_else(|| {
+            self.0.push(rests_on.to_owned());
             self.0.len() - 1
-        }) + 1
+        });
+        let number = place + 1;
+        html.noted(tag, text, (&name(number), &number.to_string()), rests_on);
     }
 
     /// The notes, each under the name by which it is found.
@@ -31,9 +33,4 @@ impl Notes {
 /// By what a note is found on the page.
 fn name(number: usize) -> String {
     format!("note-{number}")
-}
-
-/// A paragraph with its note.
-pub(super) fn noted(html: &mut Html, tag: &'static str, text: &str, number: usize) {
-    html.noted(tag, text, &name(number), &number.to_string());
 }

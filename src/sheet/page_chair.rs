@@ -1,9 +1,6 @@
 //! What is needed at the chair, as a page: bowl by bowl when, what to weigh, when to look, when to rinse.
 
-use super::{
-    clock::Clock,
-    notes::{Notes, noted},
-};
+use super::{clock::Clock, notes::Notes};
 use crate::{
     page::Html,
     quantity::Duration,
@@ -60,8 +57,7 @@ fn one(html: &mut Html, mix: &Mix, step: &Step, clock: Clock, notes: &mut Notes)
     let said = format!("{} % w/w on the hair; {} g needed", range(&mix.on_hair, mix.decimals()), range(&mix.needed, 0));
     let rests =
         format!("strength on the hair: {}, as weighed; how much is needed: {}", mix.strength_basis, mix.needed_basis);
-    let note = notes.number(rests);
-    noted(html, "p", &said, note);
+    notes.noted(html, "p", &said, &rests);
     html.close("section");
 }
 

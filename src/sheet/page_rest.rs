@@ -1,11 +1,6 @@
 //! What follows the chair on the page: colours, head, lift, money, cautions, and what stands behind it all.
 
-use super::{
-    notes::{Notes, noted},
-    page_finding::told,
-    pictures,
-    writing::Writing,
-};
+use super::{notes::Notes, page_finding::told, pictures, writing::Writing};
 use crate::{
     finding::{Reason, Verdict},
     lift::LOOK_FOR,
@@ -18,8 +13,8 @@ use crate::{
 pub(super) fn looks(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     if !plan.colour.is_empty() {
         html.element("h2", &[], "Colours on the way");
-        let note = notes.number("swatches: a spectral model of hair with its own error, not a photograph".to_owned());
-        noted(html, "p", "Now, lightened, at the end; +/- in CIEDE2000", note);
+        let rests_on = "swatches: a spectral model of hair with its own error, not a photograph";
+        notes.noted(html, "p", "Now, lightened, at the end; +/- in CIEDE2000", rests_on);
         html.open("div", &[("class", "pictures")]);
         for section in &plan.colour {
             html.picture(&pictures::swatches(section));
@@ -28,8 +23,8 @@ pub(super) fn looks(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     }
     if !plan.lift.is_empty() {
         html.element("h2", &[], "Lift against time");
-        let text = "lift: a model with bounds for 80 of 100 cases; a strand decides".to_owned();
-        noted(html, "p", &format!("At every look: {}", LOOK_FOR.join("; ")), notes.number(text));
+        let rests_on = "lift: a model with bounds for 80 of 100 cases; a strand decides";
+        notes.noted(html, "p", &format!("At every look: {}", LOOK_FOR.join("; ")), rests_on);
         let level =
             |level: &crate::source::Interval<crate::colour::Level>| span(level, |level| number(level.number(), 1));
         let rows = plan.lift.iter().map(|section| {
@@ -81,14 +76,13 @@ fn foils(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         })
         .collect();
     if !rows.is_empty() {
-        let note = notes.number(format!("hair and foils: {}", head.basis));
         html.table(
             "Foils in the order of the work",
             &["section", "taken by", "foils", "g a foil", "takes g"],
             &[3, 4],
             &rows,
         );
-        noted(html, "p", "Grams and foils are estimates", note);
+        notes.noted(html, "p", "Grams and foils are estimates", &format!("hair and foils: {}", head.basis));
     }
 }
 
@@ -102,12 +96,15 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         html.picture(&picture);
         html.close("div");
     }
-    let note =
-        notes.number(format!("money: prices and wages stated by you, every line rounded once ({})", money.rounding));
-    let mut said = format!("Cost {}", writing.money(money.cost.total()));
+    let rests_on = format!("money: prices and wages stated by you, every line rounded once ({})", money.rounding);
+    // In words too, for the picture stays off the paper.
+    let kinds = money.cost.by_kind().into_iter().map(|(kind, amount)| format!("{kind} {}", writing.money(amount)));
+    let kinds = kinds.collect::<Vec<_>>().join(", ");
+    let mut said = format!("Cost {} ({kinds})", writing.money(money.cost.total()));
     if let Some(set) = &money.price {
         said += &format!(
-            "; net price {}: margin {}, which is mark-up {}",
+            "; {}net price {}: margin {}, which is mark-up {}",
+            super::money::fee(money, writing),
             writing.money(set.price),
             set.margin,
             set.markup
@@ -119,7 +116,7 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     if let Some(told) = super::money::range(money, writing) {
         said += &format!(". {told}");
     }
-    noted(html, "p", &said, note);
+    notes.noted(html, "p", &said, &rests_on);
     let left_out: Vec<String> = money.left_out.iter().map(super::money::words).collect();
     if !left_out.is_empty() {
         html.marked("p", &[("class", "small")], "Not counted:", &left_out.join("; "));

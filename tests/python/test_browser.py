@@ -20,8 +20,25 @@ ROOT = Path(__file__).resolve().parents[2]
 AXE = ROOT / "target" / "checks" / "npm" / "node_modules" / "axe-core" / "axe.min.js"
 SEEN = PAGES | {"right to left": renamed(NAMES[0]).html(), "long names": renamed(NAMES[5]).html()}
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+# Sheets of paper for each kind of page, at most.
+SHEETS = {"bench": 2, "guest": 1, "agreement": 1, "worksheet": 8, "key": 4, "checklist": 5, "right": 2, "long": 3}
 # What the colours of the dark change; the rest of a page is the same.
 COLOURS = ["color-contrast", "link-in-text-block"]
+
+
+# What lies left or right of the screen, which no scroll bar tells of on the left, and words that leave their picture;
+# what scrolls in a frame of its own is let be.
+OUTSIDE = """width => {
+    const outside = (box, left, right) => box.width > 0 && (box.left < left - 1 || box.right > right + 1);
+    const told = element => element.tagName + ' ' + element.textContent.slice(0, 40);
+    const all = [...document.querySelectorAll('main *')].filter(e => e.checkVisibility());
+    const page = all.filter(e => !e.closest('.scroll, svg') && outside(e.getBoundingClientRect(), 0, width));
+    const words = [...document.querySelectorAll('svg text')].filter(e => {
+        const picture = e.ownerSVGElement.getBoundingClientRect();
+        return e.checkVisibility() && outside(e.getBoundingClientRect(), picture.left, picture.right);
+    });
+    return [...page, ...words].map(told);
+}"""
 
 
 def missing(what: str) -> Any:
@@ -84,12 +101,13 @@ def test_nothing_sticks_out(name: str, shown: Any) -> None:
     for width in [320, 390, 768, 1280]:
         page.set_viewport_size({"width": width, "height": 800})
         assert page.evaluate("document.documentElement.scrollWidth") <= width
+        assert page.evaluate(OUTSIDE, width) == []
 
 
-@pytest.mark.parametrize("name", ["bench", "guest", "worksheet", "key", "checklist", "right to left"])
+@pytest.mark.parametrize("name", ["bench", "guest", "agreement", "worksheet", "key", "checklist", "right to left"])
 def test_page_breaks_no_rule_of_accessibility(name: str, shown: Any) -> None:
     if not AXE.is_file():
-        missing("NO AXE-CORE: accessibility was not checked by rule (npm install axe-core, as .ci/axe does)")
+        missing("NO AXE-CORE: accessibility was not checked by rule (npm install axe-core, as .ci/page-rules does)")
     page, _, _ = shown(SEEN[name], color_scheme="light")
     page.evaluate("document.querySelectorAll('details').forEach(part => { part.open = true; })")
     page.evaluate(AXE.read_text(encoding="utf-8") + "; undefined")
@@ -113,10 +131,17 @@ def test_axe_finds_what_is_wrong(shown: Any) -> None:
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
-@pytest.mark.parametrize(("name", "most"), [("bench", 2), ("guest", 1), ("bench grey-blend", 2)])
-def test_page_prints_on_few_sheets(name: str, most: int, paper: str, shown: Any) -> None:
+@pytest.mark.parametrize("name", SEEN)
+def test_page_prints_on_few_sheets(name: str, paper: str, shown: Any) -> None:
     page, _, _ = shown(SEEN[name])
+    most = next(sheets for kind, sheets in SHEETS.items() if name.startswith(kind))
     assert 1 <= len(PdfReader(io.BytesIO(page.pdf(format=paper))).pages) <= most
+
+
+def test_the_costs_are_on_the_paper(shown: Any) -> None:
+    page, _, _ = shown(SEEN["bench"])
+    words = "".join(sheet.extract_text() for sheet in PdfReader(io.BytesIO(page.pdf(format="A4"))).pages)
+    assert "labour" in words and "the guest pays" in words
 
 
 def test_the_key_prints_on_a_sheet_of_its_own(shown: Any) -> None:
@@ -128,7 +153,7 @@ def test_the_key_prints_on_a_sheet_of_its_own(shown: Any) -> None:
     assert first.strip().startswith("Key to worksheet")
 
 
-@pytest.mark.parametrize("name", ["bench", "worksheet"])
+@pytest.mark.parametrize("name", SEEN)
 def test_the_keyboard_reaches_everything_in_order(name: str, shown: Any) -> None:
     page, _, _ = shown(SEEN[name])
     reachable = "a[href], button:not([hidden]), input, summary, [tabindex='0']"
@@ -172,6 +197,47 @@ def test_the_bench_counts_down_from_the_first_brush(shown: Any, browser: Browser
     page.clock.run_for(10_000)
     assert looks.inner_text() == ""
     page.close()
+
+
+def test_ticks_outlive_a_reload_and_nothing_else_is_kept(shown: Any, tmp_path: Path) -> None:
+    page, complaints, _ = shown(SEEN["bench"])
+    page.locator("li[data-minute='15'] input").first.check()
+    page.click("#begin")
+    page.reload()
+    ticked = page.locator(".times input").evaluate_all("all => all.map(e => e.checked)")
+    assert ticked.count(True) == 1 and page.locator("li[data-minute='15'] input").first.is_checked()
+    assert "counting" in page.locator("#begin").inner_text()
+    # Numbers alone, with this entry of this tab: no storage, no cookie, no text.
+    kept = page.evaluate("history.state")
+    assert set(kept) == {"plan", "ticks", "begin", "at"} and set(kept["ticks"]) == {0, 1}
+    assert all(isinstance(kept[name], (int, float)) for name in ("plan", "begin", "at"))
+    assert page.evaluate("[localStorage.length, sessionStorage.length, document.cookie]") == [0, 0, ""]
+    # Another plan at the same place begins without ticks, and so does the next day.
+    path = tmp_path / "page.html"
+    path.write_text(SEEN["bench"].replace('data-minute="15"', 'data-minute="16"'), encoding="utf-8")
+    page.reload()
+    assert not any(page.locator(".times input").evaluate_all("all => all.map(e => e.checked)"))
+    path.write_text(SEEN["bench"], encoding="utf-8")
+    page.evaluate("kept => history.replaceState({...kept, at: kept.at - 13 * 3600000}, '')", kept)
+    page.reload()
+    assert not any(page.locator(".times input").evaluate_all("all => all.map(e => e.checked)"))
+    assert complaints == []
+
+
+def test_the_basis_shows_beside_its_number(shown: Any) -> None:
+    page, _, _ = shown(SEEN["bench"])
+    basis = page.locator(".basis").first
+    assert not basis.is_visible()
+    link = page.locator("sup a").first
+    link.focus()
+    note = page.locator(link.get_attribute("href")).inner_text()
+    assert basis.is_visible() and basis.inner_text().strip() == note
+    link.blur()
+    assert not basis.is_visible()
+    link.hover()
+    assert basis.is_visible()
+    page.emulate_media(media="print")
+    assert not basis.is_visible()
 
 
 def test_without_script_the_page_is_as_paper(shown: Any) -> None:

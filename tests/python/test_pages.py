@@ -1,11 +1,15 @@
 """Pages and pictures without a browser: valid, whole, readable, and closed to everything from outside."""
 
 import base64
+import datetime
 import hashlib
 import itertools
+import json
 import re
 from collections.abc import Iterator
+from decimal import Decimal
 from pathlib import Path
+from typing import Any
 
 import html5lib
 import pytest
@@ -107,6 +111,130 @@ def test_nothing_of_a_picture_lies_outside(name: str) -> None:
         if element.get("text-anchor") == "start":
             # Sans-serif letters are about half as wide as high.
             assert x + 0.5 * float(element.get("font-size")) * len(element.text) <= width + 12, element.text
+
+
+# --- the numbers of a page are those of the plan -----------------------------------------------------------------
+
+
+def rounded(value: float, decimals: int) -> str:
+    """A number as a sheet writes it: so many decimals, none of them a closing zero."""
+    text = f"{value:.{decimals}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def spread(bounds: dict[str, float], decimals: int) -> str:
+    low, best, high = (rounded(bounds[key], decimals) for key in ("low", "best", "high"))
+    return best if low == high else f"{best} ({low} to {high})"
+
+
+def rows_of(tree: etree._Element, caption: str) -> list[list[str]]:
+    """The rows of the table with this caption."""
+    spaces = {"h": "http://www.w3.org/1999/xhtml"}
+    [table] = tree.xpath("//h:table[starts-with(h:caption, $caption)]", namespaces=spaces, caption=caption)
+    rows = table.xpath("./h:tbody/h:tr", namespaces=spaces)
+    return [["".join(cell.itertext()) for cell in row] for row in rows]
+
+
+def words_of(element: etree._Element) -> str:
+    return " ".join("".join(element.itertext()).split())
+
+
+EXAMPLES = ["soft-gradient", "finish-together", "gloss-refresh", "grey-blend", "staged-lightening"]
+
+
+@pytest.fixture(scope="module", params=EXAMPLES)
+def both(request: pytest.FixtureRequest) -> tuple[dict[str, Any], Any]:
+    """A plan as data, and its bench page as a tree."""
+    plan = foilwork.plan_file(ROOT / "examples" / f"{request.param}.toml")
+    tree = html5lib.HTMLParser(tree=html5lib.getTreeBuilder("lxml"), strict=True).parse(plan.html())
+    return json.loads(plan.json()), tree
+
+
+def bowls_of(tree: Any) -> list[Any]:
+    bowls: list[Any] = tree.xpath("//*[local-name()='section'][@class='bowl']")
+    return bowls
+
+
+def test_clock_times_of_the_page_are_start_plus_minutes(both: tuple[dict[str, Any], Any]) -> None:
+    plan, tree = both
+    at_a_time = "T" in plan["start"]
+    start = datetime.datetime.fromisoformat(plan["start"])
+    for bowl, step in zip(bowls_of(tree), plan["order"], strict=True):
+        later = 0 if step["stage"] == "section" else plan["chair"]["sections_min"]
+        minutes = (
+            [step[f"{what}_min"] for what in ("begin", "applied", "rinse_by")]
+            + step["mix_at_min"]
+            + step["look_at_min"]
+        )
+        # To the minute below, and no later: a rinse that is due is not told late.
+        wanted = {minute + (later if at_a_time else 0) for minute in minutes}
+        told = [words_of(clock) for clock in bowl.xpath(".//*[@class='clock']")]
+        if at_a_time:
+            clocks = {(start + datetime.timedelta(minutes=minute)).strftime("%H:%M") for minute in wanted}
+            assert set(told) == clocks, step["name"]
+        else:
+            assert {float(minute) for minute in told} == {round(minute) for minute in wanted}, step["name"]
+
+
+def test_strengths_of_the_page_are_those_of_the_plan(both: tuple[dict[str, Any], Any]) -> None:
+    plan, tree = both
+    for bowl, mix in zip(bowls_of(tree), plan["mixes"], strict=True):
+        told = words_of(bowl)
+        strength = re.search(r"([\d.]+)(?: \(([\d.]+) to ([\d.]+)\))? % w/w on the hair", told)
+        assert strength, told
+        bounds = mix["on_hair_ww_percent"]
+        for text, key in zip(strength.groups(), ("best", "low", "high"), strict=True):
+            # As many decimals as it is told with: half of the last is what rounding takes.
+            if text is not None:
+                half = 0.5 * 10 ** -len(text.partition(".")[2])
+                assert abs(float(text) - bounds[key]) <= half + 1e-9, (mix["name"], key)
+        assert strength.group(2) or bounds["high"] - bounds["low"] < 0.2
+        assert f"{spread(mix['needed_g'], 0)} g needed" in told
+
+
+def test_levels_of_the_page_are_those_of_the_plan(both: tuple[dict[str, Any], Any]) -> None:
+    plan, tree = both
+    if not plan["lift"]:
+        pytest.skip("nothing is lightened")
+    rows = rows_of(tree, "Levels at the planned rinse")
+    for row, lift in zip(rows, plan["lift"], strict=True):
+        first, last = (spread(lift[f"{which}_strand_level"], 1) for which in ("first", "last"))
+        assert row[:4] == [lift["section"], rounded(lift["target_level"], 1), first, last]
+
+
+def test_money_of_the_page_is_that_of_the_plan(both: tuple[dict[str, Any], Any]) -> None:
+    plan, tree = both
+    money = plan["money"]
+    if not money:
+        pytest.skip("no prices")
+    said = words_of(tree.getroot())
+    lines = [Decimal(line["amount"]["amount"]) for line in money["cost"]["lines"]]
+    currency = money["cost"]["lines"][0]["amount"]["currency"]
+    german = plan["habits"]["country"] == "DE"
+
+    def told(amount: Decimal) -> str:
+        # As German shops write it (CLDR, de-DE).
+        return f"{amount:.2f} \N{EURO SIGN}".replace(".", ",") if german else f"{amount:.2f} {currency}"
+
+    # The sum is made anew, in decimals.
+    assert f"Cost {told(sum(lines, Decimal(0)))} (" in said
+    by_kind: dict[str, Decimal] = {}
+    for line, amount in zip(money["cost"]["lines"], lines, strict=True):
+        by_kind[line["kind"]] = by_kind.get(line["kind"], Decimal(0)) + amount
+    for kind, amount in by_kind.items():
+        assert f"{kind.replace('-', ' ')} {told(amount)}" in said, kind
+    if money["taxed"]:
+        net, tax, gross = (Decimal(money["taxed"][key]["amount"]) for key in ("net", "tax", "gross"))
+        assert net + tax == gross
+        assert f"net price {told(net)}" in said
+        assert f"tax {told(tax)}, the guest pays {told(gross)}" in said
+        # Margin and mark-up follow from what the page names: net price, cost and card fee.
+        fee = Decimal(money["priced_by"]["card_fee"]["amount"])
+        spent = sum(lines, fee)
+        margin, markup = ((net - spent) / of * 100 for of in (net, spent))
+        shown = re.search(r"margin ([\d.]+) % of the price, which is mark-up ([\d.]+) % of", said)
+        assert shown and abs(Decimal(shown[1]) - margin) <= Decimal("0.005") >= abs(Decimal(shown[2]) - markup)
+        assert not fee or f"card fee {told(fee)}" in said
 
 
 # --- contrast: WCAG 2.2, success criteria 1.4.3 (text, 4.5) and 1.4.11 (what is not text, 3) -------------------------
