@@ -5,6 +5,16 @@ use crate::{
     record::{self, AfterLevel, Record, after_levels, levels_seen, read_log, replay},
     text::{Sheet, amount, list, number, range},
 };
+use serde::Serialize;
+
+/// What the command says as data.
+#[derive(Serialize)]
+struct Told<'t> {
+    #[serde(flatten)]
+    record: &'t Record,
+    home_care: &'t HomeCare,
+    rebooking: Option<&'t Rebooking>,
+}
 
 /// `foilwork record`: what happened beside what was planned.
 pub(super) fn run(args: &RecordArgs) -> Outcome {
@@ -25,7 +35,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
     let text = if args.report.json {
-        output::json(&found)?
+        output::json(&Told { record: &found, home_care: &care, rebooking: back.as_ref() })?
     } else {
         told(&found, &after_levels(&moved, &so_far)) + &after(back.as_ref(), &care)
     };

@@ -9,10 +9,10 @@ use super::{
 use crate::quantity::Duration;
 
 /// How much is tried for the order of one pair of hands: a few thousandths of a second, or about one.
-const QUICK: Tries = Tries { promising: 6_000, states: 1_500 };
-const THOROUGH: Tries = Tries { promising: 45_000, states: 400_000 };
+const QUICK: Tries = Tries { promising: 6_000, states: 1_500, sets_of: 8 };
+const THOROUGH: Tries = Tries { promising: 45_000, states: 400_000, sets_of: 13 };
 /// The same for the rinses of a given order.
-const IN_ORDER: Tries = Tries { promising: 1_500, states: 1_500 };
+const IN_ORDER: Tries = Tries { promising: 1_500, states: 1_500, sets_of: 8 };
 
 /// Why work cannot be arranged.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -3,7 +3,8 @@
 //! A state is which units have been put on, and for each of those still on how long until it has developed and how long until
 //! it must go. First only the most promising few states are followed, step by step, which mostly finds a better day than the
 //! one that is known. Then states are taken up by the finish that they cannot beat, the least first, and none that is beaten by
-//! another way into the same subset. When the next one cannot beat the best day known, that is the best there is; and when
+//! another way into the same subset. What a state cannot beat is worked out from how few visits to the basin its units need, for all
+//! sets of them where they are few enough. When the next one cannot beat the best day known, that is the best there is; and when
 //! the search is cut off, what the next one cannot beat, no day can.
 
 use super::{
@@ -30,12 +31,14 @@ pub(super) struct Tries {
     pub(super) promising: usize,
     /// States of the proof.
     pub(super) states: usize,
+    /// The most units whose sets are all tabled: the bound is better by it, and the tables take longer with each unit.
+    pub(super) sets_of: usize,
 }
 
 /// Searches from a day that is known. With a given order, units are put on in that order.
 pub(super) fn exact(tables: &Tables, known: Option<Steps>, order: Option<&[usize]>, tries: Tries) -> Exact {
     let work = Work::of(tables, order);
-    let least = Least::of(&work);
+    let least = Least::of(&work, tries.sets_of);
     let mut search = Search { work, least, reached: Vec::new(), best: known };
     // A step for each unit and its rinse, and half of the units to choose from.
     let count = tables.units.len().max(1);

@@ -3,6 +3,7 @@
 use super::{
     floor::many,
     state::{State, Work},
+    visits::Visits,
 };
 use std::collections::HashMap;
 
@@ -27,10 +28,12 @@ pub(super) struct Least {
     /// How many can be on at once, and so be rinsed in one visit to the basin.
     at_once: usize,
     shortest_rinse: i64,
+    /// The better bound, by all sets of units.
+    visits: Option<Visits>,
 }
 
 impl Least {
-    pub(super) fn of(work: &Work<'_>) -> Self {
+    pub(super) fn of(work: &Work<'_>, sets_of: usize) -> Self {
         let units = &work.tables.units;
         let blocks = units.iter().map(|unit| unit.block).collect();
         let kept = units.iter().map(|unit| unit.high).max().unwrap_or(0);
@@ -38,6 +41,7 @@ impl Least {
             rests: HashMap::new(),
             at_once: fitting(blocks, kept - work.tables.walk),
             shortest_rinse: units.iter().map(|unit| unit.rinse).min().unwrap_or(0),
+            visits: (units.len() <= sets_of).then(|| Visits::of(work)),
         }
     }
 
@@ -69,7 +73,8 @@ impl Least {
             visits * walk + (earlier + rest.last).max(walk + rinses)
         };
         let least = (1..=(rest.fit + stay).min(count)).map(with).min().unwrap_or(0);
-        most.max(all_on + least)
+        let by_sets = self.visits.as_mut().map_or(0, |visits| visits.finish(work, state, rest.blocks, rest.rinses));
+        most.max(all_on + least).max(by_sets)
     }
 }
 

@@ -14,7 +14,7 @@
 //! # Arrange it
 //!
 //! [`arrange`] finds the order with the earliest finish. For one pair of hands it proves it where that takes no longer than its
-//! [`Effort`]: a handful of sections quickly, about twelve within a second or two; otherwise it gives the best found with a
+//! [`Effort`]: a handful of sections quickly, twelve mostly within a second; otherwise it gives the best found with a
 //! bound that nothing can beat, and says so. [`in_this_order`] lays out an order as it is given. A [`Timeline`] holds the
 //! [`SectionTimes`] and every [`Piece`]. What cannot be is explained by the smallest [`Clash`].
 //!
@@ -41,6 +41,7 @@ mod step;
 mod tables;
 mod timeline;
 mod underway;
+mod visits;
 mod ways;
 mod work;
 

@@ -24,7 +24,7 @@ pub(super) struct Work<'t> {
     /// Where the order is given.
     order: Option<&'t [usize]>,
     applied_before: Vec<u64>,
-    rinsed_before: Vec<u64>,
+    pub(super) rinsed_before: Vec<u64>,
     /// For a unit the one in front of it that is like it in everything: which of the two comes first is all one.
     alike: Vec<Option<usize>>,
     /// Units for whose rinse others wait.

@@ -16,8 +16,6 @@ pub(super) struct Ways {
     known: HashMap<Key, Vec<i32>>,
     /// Units that stand in for each other have the same number: they are rinsed as fast, and nobody waits for them.
     kinds: Vec<i32>,
-    /// Whether there is more than one such number.
-    mixed: bool,
     mine: Vec<i32>,
 }
 
@@ -31,19 +29,19 @@ impl Ways {
             number(many(first.unwrap_or(place)))
         };
         let kinds: Vec<i32> = units.iter().enumerate().map(kind).collect();
-        let mixed = kinds.iter().any(|kind| Some(kind) != kinds.first());
-        Self { known: HashMap::new(), kinds, mixed, mine: Vec::new() }
+        Self { known: HashMap::new(), kinds, mine: Vec::new() }
     }
 
-    /// Whether a way into the same subset, no later, leaves at least as much freedom; the way is noted where none does.
+    /// Whether a way into the same subset leaves at least as much freedom; the way is noted where none does.
     ///
-    /// Only the time left counts, not the hour: how long until a unit has developed, and how long until it must be rinsed.
+    /// It does where all that can follow here can follow there as well, at one and the same time earlier or at the same hour:
+    /// hands are free by then, what is on has developed by then, and nothing has to be rinsed sooner.
     pub(super) fn beat(&mut self, work: &Work<'_>, state: &State) -> bool {
         self.note(work, state);
         let key = (state.applied, state.rinsed & work.waited_for, state.on.len());
         let known = self.known.entry(key).or_default();
-        let beats = |way: &[i32]| way.iter().zip(&self.mine).all(|(a, b)| a <= b);
-        if known.chunks_exact(self.mine.len()).any(beats) {
+        let walk = number(work.tables.walk);
+        if known.chunks_exact(self.mine.len()).any(|way| beats(way, &self.mine, walk)) {
             return true;
         }
         known.extend_from_slice(&self.mine);
@@ -54,14 +52,26 @@ impl Ways {
         self.mine.clear();
         self.mine.extend([number(state.at), i32::from(!state.at_basin)]);
         for one in work.windows(state) {
-            self.mine.extend([number((one.low - state.at).max(0)), number(state.at - one.high)]);
-            if self.mixed {
-                // Both no greater: the same.
-                let kind = self.kinds.get(one.unit).copied().unwrap_or(0);
-                self.mine.extend([kind, -kind]);
-            }
+            let kind = self.kinds.get(one.unit).copied().unwrap_or(0);
+            self.mine.extend([number(one.low), number(one.high), kind]);
         }
     }
+}
+
+/// Whether all that can follow on one way can follow on another: each is when hands are free and whether the basin is a walk away,
+/// then for each unit on the hair from when to when it may be rinsed and its kind.
+fn beats(one: &[i32], other: &[i32], walk: i32) -> bool {
+    let ([at, away, one @ ..], [then, then_away, other @ ..]) = (one, other) else { return false };
+    let extra = if away > then_away { walk } else { 0 };
+    // By how much earlier all of it may be.
+    let (mut least, mut most) = (0, then.saturating_sub(*at).saturating_sub(extra));
+    least <= most
+        && one.chunks_exact(3).zip(other.chunks_exact(3)).all(|pair| {
+            let ([low, high, kind], [then_low, then_high, then_kind]) = pair else { return false };
+            least = least.max(then_high.saturating_sub(*high));
+            most = most.min((*then_low).max(*then).saturating_sub(*low));
+            kind == then_kind && least <= most
+        })
 }
 
 /// Seconds of a few weeks; a longest time beyond that is none.

@@ -39,7 +39,7 @@ choice! {
     Effort: "effort" {
         /// A thousandth of a second or a few: enough to prove the order of a handful of sections.
         Quick = "quick",
-        /// About a second: enough for about twelve sections.
+        /// Up to about a second: mostly enough for twelve sections.
         Thorough = "thorough",
     }
 }

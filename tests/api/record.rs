@@ -282,6 +282,11 @@ fn the_command_notes_and_records() {
     let recorded = run(&["record", "examples/soft-gradient.toml", log]);
     let text = String::from_utf8(recorded.stdout).unwrap();
     assert!(text.contains("nape at minute 20") && text.contains("TO REPEAT IT"), "{text}");
+    // As data: the record, what to mind at home, and when to come back; the crown shows its regrowth first.
+    let data = run(&["record", "examples/soft-gradient.toml", log, "--json"]);
+    let data: serde_json::Value = serde_json::from_slice(&data.stdout).unwrap();
+    assert!(data["pairs"].is_array() && data["home_care"]["advice"].as_array().unwrap().len() > 4, "{data}");
+    assert_eq!(data["rebooking"]["section"], "crown");
     // A level seen before the section is begun costs that level alone.
     assert!(run(&["note", log, "--at", "1", "--section", "nape", "--seen", "7"]).status.success());
     let again = run(&["record", "examples/soft-gradient.toml", log]);

@@ -262,6 +262,23 @@ proptest! {
     }
 }
 
+/// Eight sections, no two alike, drawn once: how few visits their sets need is what proves them in a few thousand states.
+#[test]
+fn eight_sections_are_proven_quickly() {
+    let drawn: [[[u32; 3]; 8]; 2] = [
+        [[12, 36, 74], [12, 23, 47], [9, 24, 43], [16, 32, 73], [10, 35, 66], [16, 32, 66], [19, 36, 81], [10, 27, 63]],
+        [[8, 36, 64], [9, 25, 54], [14, 26, 54], [18, 35, 72], [19, 32, 64], [19, 21, 68], [15, 34, 69], [17, 24, 56]],
+    ];
+    for sections in drawn {
+        let times = sections.iter().enumerate().map(|(i, [apply, develop, longest])| {
+            SectionWork::new(&format!("section {i}"), min(*apply), min(*develop), min(*longest))
+        });
+        let work: Vec<SectionWork> = times.collect();
+        let day = arrange(&work, &[], &Floor::default(), Effort::Quick).unwrap();
+        assert!(day.proven, "{} of {}", day.bound.min(), day.finish.min());
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(40))]
 
