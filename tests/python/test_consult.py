@@ -1,9 +1,10 @@
-"""From consultation to decision through Python; days against the standard library's calendar."""
+"""From consultation to decision through Python; days against the calendars of the standard library and of dateutil."""
 
 import copy
 import datetime
 import json
 import pickle
+import shutil
 import subprocess
 from dataclasses import FrozenInstanceError
 from functools import cache
@@ -11,6 +12,8 @@ from pathlib import Path
 
 import jsonschema
 import pytest
+from dateutil import parser
+from dateutil.relativedelta import relativedelta
 
 import foilwork
 from foilwork import planned
@@ -54,6 +57,32 @@ def test_visits_add_their_weeks_to_the_calendar() -> None:
         assert weeks in GAPS
         days = [day + datetime.timedelta(weeks=gap) for day, gap in zip(days, weeks, strict=True)]
         assert [visit.earliest, visit.usual, visit.latest] == [day.isoformat() for day in days]
+
+
+@pytest.mark.parametrize("start", ["2026-12-31", "2027-12-29", "2028-02-15", "2028-02-29", "2031-01-01"])
+def test_weeks_cross_months_and_leap_days_as_dateutil_counts_them(tmp_path: Path, start: str) -> None:
+    text = (EXAMPLES / "staged-lightening.toml").read_text(encoding="utf-8")
+    assert "2026-12-02T09:30:00" in text
+    path = tmp_path / "staged.toml"
+    path.write_text(text.replace("2026-12-02T09:30:00", f"{start}T09:30:00"), encoding="utf-8")
+    shutil.copy(EXAMPLES / "juniper_and_tide.toml", tmp_path)
+    plan = foilwork.plan_file(path)
+    begin = parser.isoparse(str(plan.start))
+    assert begin == parser.isoparse(f"{start}T09:30:00")
+    said, visits = plan.consult().said, plan.consult().visits
+    assert said is not None
+    for past in said.past:
+        if past.on is not None and past.ago_weeks is not None:
+            gone = relativedelta(days=round(past.ago_weeks * 7))
+            assert parser.isoparse(past.on) + gone == begin.replace(hour=0, minute=0)
+    days = [begin.date()] * 3
+    assert len(visits) > 1
+    for visit in visits[1:]:
+        assert visit.after_weeks is not None
+        weeks = tuple(visit.after_weeks)
+        days = [day + relativedelta(weeks=int(gap)) for day, gap in zip(days, weeks, strict=True)]
+        assert all(gap == int(gap) for gap in weeks)
+        assert [parser.isoparse(str(day)).date() for day in (visit.earliest, visit.usual, visit.latest)] == days
 
 
 def test_the_decision_folds_the_findings() -> None:
