@@ -52,8 +52,8 @@ def page() -> str:
     lines = [
         "# From memory",
         "",
-        "What was remembered and not looked up. It is marked so wherever it is shown, and no finding turns green on it.",
-        "Look it up before you rely on it.",
+        "What was remembered and not looked up. It is marked so wherever it is shown, and no finding turns green on",
+        "it. Look it up before you rely on it.",
         "",
         "## Sources that were not seen",
         "",
