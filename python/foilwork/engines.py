@@ -89,8 +89,8 @@ def register_duckdb(connection: duckdb.DuckDBPyConnection) -> list[str]:
     - ``foilwork_ciede2000(l1, a1, b1, l2, a2, b2)``: ``foilwork.colour.ciede2000``
 
     A row with a NULL, and one that cannot be (out of range), gives NULL, not an error: count them with
-    ``count(*) - count(..)``. An unknown unit is an error. DuckDB hands over some thousand rows at a time and calls Python
-    functions from one thread.
+    ``count(*) - count(..)``. An unknown unit is an error. DuckDB hands over some thousand rows at a time and
+    calls Python functions from one thread.
 
     Args:
         connection: the connection, ``duckdb.default_connection()`` for the one in memory.
