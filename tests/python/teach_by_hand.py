@@ -158,6 +158,51 @@ WORKED: dict[str, Callable[[Numbers], Worked]] = {
     "services-after-discount": after_discount,
 }
 
+# What each named error makes of the same numbers, for the kinds where a wrong answer is dearest.
+MISTAKEN: dict[tuple[str, str], Callable[[Numbers], Fraction]] = {
+    ("dilute-to-total", "denominator"): lambda n: n.total_g * n.target_ww_percent / 100,
+    ("dilute-to-total", "inverted"): lambda n: n.total_g * n.stock_ww_percent / n.target_ww_percent,
+    ("dilute-to-total", "other-part"): lambda n: n.total_g * (1 - n.target_ww_percent / n.stock_ww_percent),
+    ("dilute-to-total", "part-and-whole"): lambda n: (
+        n.total_g * n.target_ww_percent / (n.stock_ww_percent + n.target_ww_percent)
+    ),
+    ("strength-of-blend", "added"): lambda n: n.first_ww_percent + n.second_ww_percent,
+    ("strength-of-blend", "denominator"): lambda n: (
+        (n.first_ww_percent * n.first_g + n.second_ww_percent * n.second_g) / n.first_g
+    ),
+    ("strength-of-blend", "plain-mean"): lambda n: (n.first_ww_percent + n.second_ww_percent) / 2,
+    ("volumes-to-g-per-l", "inverted"): lambda n: (
+        n.strength_volumes * n.molar_volume_l_per_mol / n.molar_mass_g_per_mol
+    ),
+    ("volumes-to-g-per-l", "stoichiometry"): lambda n: (
+        n.strength_volumes / n.molar_volume_l_per_mol * n.molar_mass_g_per_mol
+    ),
+    ("volumes-to-g-per-l", "volumes-for-percent"): lambda n: n.strength_volumes * 10,
+    ("price-from-markup", "inverted"): lambda n: n.cost * 100 / n.markup_percent,
+    ("price-from-markup", "margin-for-markup"): lambda n: n.cost * 100 / (100 - n.markup_percent),
+    ("price-from-markup", "part-and-whole"): lambda n: n.cost * n.markup_percent / 100,
+    ("price-from-margin", "left-out"): lambda n: n.cost * n.margin_percent / 100,
+    ("price-from-margin", "markup-for-margin"): lambda n: n.cost * (100 + n.margin_percent) / 100,
+    ("price-from-margin", "part-and-whole"): lambda n: n.cost * 100 / n.margin_percent,
+    ("margin-of-price", "inverted"): lambda n: n.price / n.cost * 100,
+    ("margin-of-price", "markup-for-margin"): lambda n: (n.price - n.cost) / n.cost * 100,
+    ("margin-of-price", "other-part"): lambda n: n.cost / n.price * 100,
+    ("markup-to-margin", "margin-for-markup"): lambda n: n.markup_percent,
+    ("markup-to-margin", "other-part"): lambda n: Fraction(100) * 100 / (100 + n.markup_percent),
+    ("add-tax", "denominator"): lambda n: n.net * 100 / (100 - n.tax_percent),
+    ("add-tax", "inverted"): lambda n: n.net * 100 / (100 + n.tax_percent),
+    ("add-tax", "part-and-whole"): lambda n: n.net * n.tax_percent / 100,
+    ("tax-in-gross", "denominator"): lambda n: n.gross / n.tax_percent,
+    ("tax-in-gross", "other-part"): lambda n: n.gross * 100 / (100 + n.tax_percent),
+    ("tax-in-gross", "tax-off-gross"): lambda n: n.gross * n.tax_percent / 100,
+}
+
+
+def mistaken(kind: str, mistake: str, given: Given) -> Fraction | None:
+    """What the error leads to, not rounded; none where it is not worked out here."""
+    wrong = MISTAKEN.get((kind, mistake))
+    return wrong and wrong(Numbers(given))
+
 
 def worked(kind: str, given: Given) -> Worked:
     """The answer to a problem, not rounded but for money."""

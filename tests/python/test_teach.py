@@ -12,7 +12,7 @@ from functools import cache
 from typing import Any
 
 import pytest
-from teach_by_hand import WORKED, worked
+from teach_by_hand import MISTAKEN, WORKED, mistaken, worked
 
 from foilwork import FoilworkError, source
 from foilwork.teach import worksheet
@@ -94,6 +94,26 @@ def test_no_wrong_answer_is_right_and_all_differ() -> None:
         assert len({option["answer"]["text"] for option in options}) == len(options)
         values = [Fraction(option["answer"]["value"]) for option in options if option["answer"]["value"]]
         assert len(set(values)) == len(values)
+
+
+def test_a_wrong_answer_is_what_its_error_leads_to() -> None:
+    met: Counter[tuple[str, str]] = Counter()
+    off = []
+    for problem in problems():
+        for option in problem["options"]:
+            kind, mistake, text = problem["kind"], option["mistake"], option["answer"]["text"]
+            value = mistaken(kind, mistake, problem["given"]) if mistake else None
+            if value is None:
+                continue
+            met[kind, mistake] += 1
+            # As many decimals as it is shown with.
+            shown = re.match(r"[\d.]+", text)
+            assert shown, text
+            half = Fraction(1, 2 * 10 ** len(shown[0].partition(".")[2]))
+            if abs(Fraction(shown[0]) - value) > half:
+                off.append((kind, mistake, problem["given"], text, float(value)))
+    assert off[:3] == []
+    assert set(met) == set(MISTAKEN) and min(met.values()) >= 20, met.most_common()[-3:]
 
 
 def test_the_right_answer_is_under_every_letter() -> None:
