@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test python stubs schema docs bench fuzz format
+.PHONY: demo test test-workbook python stubs schema docs bench fuzz format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -35,6 +35,10 @@ schema:
 docs: python
 	@.venv/bin/python -m mkdocs build --strict --quiet --config-file docs/mkdocs.yml
 	@echo target/book/index.html
+
+# The formulas of the workbooks once more by LibreOffice (Debian: libreoffice-calc-nogui), which takes a minute.
+test-workbook: python
+	FOILWORK_OFFICE=$(or $(FOILWORK_OFFICE),soffice) .venv/bin/python -m pytest --quiet tests/python/test_workbook.py
 
 # Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
 bench: python

@@ -76,6 +76,7 @@
 //! | [`record`] | what happened, noted line by line and held against the plan |
 //! | [`history`] | what is kept of many services: summed up, learned from, forgotten |
 //! | [`mod@column`] | the same functions over slices |
+//! | [`workbook`] (feature `workbook`) | the tables as workbooks with live formulas; lists read back |
 //!
 //! Most programs need the names of the [`prelude`] and one or two rooms. Why it is built this way is told in
 //! [`docs::why`]. With the feature `cli` there is the command line too.
@@ -111,6 +112,8 @@ pub mod source;
 pub mod teach;
 pub mod text;
 pub mod toner;
+#[cfg(feature = "workbook")]
+pub mod workbook;
 
 #[cfg(feature = "cli")]
 pub mod cli;

@@ -34,6 +34,7 @@ mod target;
 mod teach;
 mod toner;
 mod triples;
+mod workbook;
 
 /// Compiled functions and classes of foilwork; import them from `foilwork` and its submodules.
 #[pymodule]
@@ -52,7 +53,7 @@ mod _native {
     use super::{
         business::business, chart::chart, colour::colour, day::day, finding::finding, hair::hair, head::head,
         history::history, lift::lift, limits::limits, mix::mix, money::money, peroxide::peroxide, record::record,
-        service::service, shop::shop, source::source, teach::teach, toner::toner,
+        service::service, shop::shop, source::source, teach::teach, toner::toner, workbook::workbook,
     };
 
     #[pymodule_init]

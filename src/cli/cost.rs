@@ -1,14 +1,16 @@
 use super::{
     Outcome, Refusal,
     args::CostArgs,
-    kind::{self, Kind, located},
+    kind::{Kind, located},
     output, read,
     shop::read_with,
+    workbook::{self, List},
 };
 use crate::{
     business::list::{ListOrder, Packs, PricedTable, ServiceLine, parse_csv, parse_json, price_services},
     sheet,
     shop::Shop,
+    workbook::services_workbook,
 };
 use std::path::Path;
 
@@ -18,6 +20,9 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
     let table = priced(&args.list, &args.shop)?;
     let lines = table.in_order(order).into_iter().cloned().collect();
     let table = PricedTable { lines, ..table };
+    if let Some(path) = &args.xlsx {
+        return workbook::deliver(path, &services_workbook(&table)?, 0);
+    }
     let text = if args.json {
         output::json(&table)?
     } else if args.csv {
@@ -46,11 +51,11 @@ pub(super) fn services(list: &Path, shop: &Path) -> Result<(Shop, Vec<ServiceLin
 }
 
 fn read_list(list: &Path, packs: Packs) -> Result<Vec<ServiceLine>, Refusal> {
-    let (name, text) = (list.to_string_lossy(), output::read(list)?);
-    let services = if text.trim_start_matches('\u{feff}').trim_start().starts_with(['[', '{']) {
-        parse_json(&text, packs)
+    let list = List::read(list)?;
+    let services = if list.text.trim_start_matches('\u{feff}').trim_start().starts_with(['[', '{']) {
+        parse_json(&list.text, packs)
     } else {
-        parse_csv(&text, packs)
+        parse_csv(&list.text, packs)
     };
-    services.map_err(|problems| kind::refused(&name, &text, Kind::List, &problems))
+    services.map_err(|problems| list.refused(Kind::List, &problems))
 }

@@ -33,7 +33,12 @@ pub(super) fn read_grown(path: &Path) -> Result<String, Refusal> {
 
 /// The text of a file, or of the standard input for `-`.
 pub(super) fn read(path: &Path) -> Result<String, Refusal> {
-    String::from_utf8(bytes(path)?).map_err(|error| {
+    utf8(path, bytes(path)?)
+}
+
+/// What was read from a file, as text.
+pub(super) fn utf8(path: &Path, bytes: Vec<u8>) -> Result<String, Refusal> {
+    String::from_utf8(bytes).map_err(|error| {
         let good = error.as_bytes().get(..error.utf8_error().valid_up_to()).unwrap_or_default();
         let line = good.split(|byte| *byte == b'\n').count();
         Refusal(format!(
@@ -56,7 +61,7 @@ pub(super) fn open(path: &Path) -> Result<Box<dyn Read>, Refusal> {
     Ok(Box::new(file))
 }
 
-fn failed(path: &Path, error: io::Error) -> Refusal {
+pub(super) fn failed(path: &Path, error: io::Error) -> Refusal {
     let why = match error.kind() {
         io::ErrorKind::NotFound => "there is no such file: check the name and the folder".to_owned(),
         io::ErrorKind::IsADirectory => "it is a folder: name a file in it".to_owned(),
@@ -66,14 +71,18 @@ fn failed(path: &Path, error: io::Error) -> Refusal {
     Refusal(format!("cannot read {}: {why}", path.display()))
 }
 
-fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
+/// The bytes of a file, or of the standard input for `-`.
+pub(super) fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
     let bytes = if path == Path::new("-") {
         bytes_of(stdin().lock())
     } else {
         READ.with_borrow_mut(|read| read.extend(path.canonicalize()));
         File::open(path).and_then(bytes_of)
     };
-    let bytes = bytes.map_err(|error| failed(path, error))?;
+    bounded(path, bytes.map_err(|error| failed(path, error))?)
+}
+
+pub(super) fn bounded(path: &Path, bytes: Vec<u8>) -> Result<Vec<u8>, Refusal> {
     if bytes.len() as u64 > MOST_BYTES {
         let most = MOST_BYTES >> 20;
         return Err(Refusal(format!("cannot read {}: it is longer than {most} MiB: split it", path.display())));
@@ -82,7 +91,7 @@ fn bytes(path: &Path) -> Result<Vec<u8>, Refusal> {
 }
 
 /// One byte more than the most is enough to know that there are too many.
-fn bytes_of(source: impl Read) -> io::Result<Vec<u8>> {
+pub(super) fn bytes_of(source: impl Read) -> io::Result<Vec<u8>> {
     let mut bytes = Vec::new();
     source.take(MOST_BYTES + 1).read_to_end(&mut bytes)?;
     Ok(bytes)

@@ -53,6 +53,7 @@ mod swatch;
 mod table;
 mod titrate;
 mod toner;
+mod workbook;
 mod worksheet;
 
 pub use run::run;

@@ -4,6 +4,7 @@ use super::{
     kind::{self, Kind},
     output, read,
     shop::read_shape,
+    workbook,
 };
 use crate::{
     lift::{StrandBook, read_strand_book},
@@ -11,6 +12,7 @@ use crate::{
     service::{self, Evidence, Plan, SeenLevel, ServiceFile},
     sheet::{self, SheetPart},
     shop::shape::ShopFile,
+    workbook::plan_workbook,
 };
 use std::path::Path;
 
@@ -18,6 +20,10 @@ use std::path::Path;
 pub(super) fn run(args: &PlanArgs) -> Outcome {
     let parts = parts(args)?;
     let plan = Loaded::read(&args.file)?.plan(&seen(&args.seen)?, |_| ())?;
+    let status = if plan.blocked { BLOCKED } else { 0 };
+    if let Some(path) = &args.xlsx {
+        return workbook::deliver(path, &plan_workbook(&plan)?, status);
+    }
     let text = match (args.cards, args.json) {
         _ if args.trail && args.json => output::json(&plan.trail())?,
         _ if args.trail => sheet::trail_sheet(&plan.trail()),
@@ -28,7 +34,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
         (true, false) => sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
         (true, true) => output::json(&service::mixing_cards(&plan))?,
     };
-    output::deliver(text, if plan.blocked { BLOCKED } else { 0 }, &args.output)
+    output::deliver(text, status, &args.output)
 }
 
 /// The plan of a service file, with its shop and its strand book.

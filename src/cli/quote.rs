@@ -4,10 +4,11 @@ use super::{
     Outcome, Refusal,
     args::{BreakEvenArgs, QuoteArgs},
     cost::priced,
-    kind::{self, Kind},
+    kind::Kind,
     output,
     read::about,
     shop::read_with,
+    workbook::List,
 };
 use crate::{
     business::{ClassCost, Deposit, PriceListEntry, Quote, SalesMixPlan, price_list, quote_range, read_cost_ranges},
@@ -20,9 +21,9 @@ use std::path::Path;
 
 pub(super) fn run(args: &QuoteArgs) -> Outcome {
     let (_, business) = read_with(&args.shop, Shop::business)?;
-    let (name, text) = (args.list.to_string_lossy(), output::read(&args.list)?);
-    let classes = read_cost_ranges(&text, business.currency)
-        .map_err(|problems| kind::refused(&name, &text, Kind::Quote, &problems))?;
+    let list = List::read(&args.list)?;
+    let classes =
+        read_cost_ranges(&list.text, business.currency).map_err(|problems| list.refused(Kind::Quote, &problems))?;
     match &args.service {
         None => {
             let list = price_list(&classes, &business.rule)?;

@@ -1,8 +1,9 @@
-use super::{Answer, Outcome, Refusal, args::ScaleArgs};
+use super::{Answer, Outcome, Refusal, args::ScaleArgs, workbook};
 use crate::{
     mix::{Recipe, RecipeAmount, Unit},
     quantity::Mass,
     scale::weigh,
+    workbook::recipe_workbook,
 };
 use rust_decimal::Decimal;
 use std::fmt::Write;
@@ -31,6 +32,10 @@ pub(super) fn run(args: &ScaleArgs) -> Outcome {
         }
         _ => return Err(Refusal("give --total, --factor or --part: to what shall it be scaled?".to_owned())),
     };
+    if let Some(path) = &args.xlsx {
+        let made = recipe_workbook(&recipe, scaled.total()?.value, Mass::from_g(args.division)?)?;
+        return workbook::deliver(path, &made, 0);
+    }
     let mut text = format!("{recipe}\nbecomes {scaled:.2}\n  in parts {}\n", recipe.ratio()?);
     if unit == Unit::Gram {
         weighed(&mut text, &scaled, args.division)?;

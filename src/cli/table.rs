@@ -1,7 +1,8 @@
-use super::{Outcome, Refusal, args::TableArgs, grid::Grid, output};
+use super::{Outcome, Refusal, args::TableArgs, grid::Grid, output, workbook};
 use crate::{
     peroxide::{WeighedDilution, cautions, stronger},
     text::{Sheet, number},
+    workbook::{DilutionNames, dilution_workbook},
 };
 use serde::Serialize;
 
@@ -11,6 +12,11 @@ const MOST_CELLS: usize = 1_000;
 /// `foilwork table`: what to weigh from every stock for every target, for the wall.
 pub(super) fn run(args: &TableArgs) -> Outcome {
     let chart = Grid::read(&args.grid, MOST_CELLS, MOST_CELLS)?;
+    if let Some(path) = &args.xlsx {
+        let names = chart.stocks.iter().flat_map(|stock| chart.targets.iter().map(|_| stock.text.clone()));
+        let names = DilutionNames { bottles: names.collect(), weaker: chart.added().to_owned() };
+        return workbook::deliver(path, &dilution_workbook(&chart.table, &names)?, 0);
+    }
     if args.csv {
         return output::deliver(csv(&chart)?, 0, &args.report.output);
     }

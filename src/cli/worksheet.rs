@@ -1,7 +1,10 @@
 //! `foilwork worksheet`: problems for a class, with their key.
 
-use super::{Outcome, args::WorksheetArgs, output, read};
-use crate::teach::{SheetHalf, WorksheetError, WorksheetRequest, worksheet};
+use super::{Outcome, args::WorksheetArgs, output, read, workbook};
+use crate::{
+    teach::{SheetHalf, WorksheetError, WorksheetRequest, worksheet},
+    workbook::worksheet_workbook,
+};
 
 pub(super) fn run(args: &WorksheetArgs) -> Outcome {
     let topics = args.topics.iter().map(|word| read::option("--topics", word)).collect::<Result<_, _>>()?;
@@ -17,6 +20,9 @@ pub(super) fn run(args: &WorksheetArgs) -> Outcome {
         _ => error.into(),
     })?;
     let half: SheetHalf = read::option("--half", &args.half)?;
+    if let Some(path) = &args.xlsx {
+        return workbook::deliver(path, &worksheet_workbook(&sheet, half)?, 0);
+    }
     let text = match (args.json, args.csv, args.html) {
         (true, ..) => output::json(&sheet)?,
         (_, true, _) => sheet.csv(),

@@ -206,10 +206,15 @@ impl From<list::Totals> for Totals {
 ///     Money('2.11', 'EUR')
 #[pyfunction]
 pub fn price_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<PricedTable> {
+    priced(services, terms).map(Into::into)
+}
+
+/// The same as the core has it.
+pub fn priced(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<list::PricedTable> {
     let rows = rows_of(services)?;
     let (business, packs) = business(terms)?;
     let list = list::parse_json(&json_of(rows), packs).map_err(raise_all)?;
-    list::price_services(&list, &business).map(Into::into).map_err(raise_all)
+    list::price_services(&list, &business).map_err(raise_all)
 }
 
 /// :func:`price_services` from comma-separated text with a header row.

@@ -9,6 +9,7 @@ mod recipe;
 mod weighing;
 
 pub use composition::Composition;
+pub use recipe::Recipe;
 
 crate::room::room! {
     /// The bowl: ratios, recipes, weighing on a real scale, bowls over time, what is on the hair.

@@ -21,6 +21,12 @@ pub struct Worksheet {
 /// Seed, topics, difficulty, count, currency.
 type SheetArguments = (u64, Vec<String>, Option<String>, usize, String);
 
+impl Worksheet {
+    pub fn core(&self) -> &teach::Worksheet {
+        &self.sheet
+    }
+}
+
 #[pymethods]
 impl Worksheet {
     /// The seed.

@@ -211,7 +211,7 @@ pub(crate) struct ReorderArgs {
                         Example: foilwork business quote examples/juniper_and_tide_quote.csv \\\n           \
                         --shop examples/juniper_and_tide.toml --service \"colour correction\"")]
 pub(crate) struct QuoteArgs {
-    /// What the parts cost, from-to: CSV with a header row
+    /// What the parts cost, from-to: CSV with a header row, or a workbook (.xlsx)
     pub(crate) list: PathBuf,
     /// Shop file whose `terms` say how prices are set
     #[arg(long, value_name = "FILE")]

@@ -1,5 +1,6 @@
 use super::ReportArgs;
 use clap::Args;
+use std::path::PathBuf;
 
 #[derive(Debug, Args)]
 #[command(after_help = "Units: one for the whole recipe, `g`, `mL`, `US fl oz` or `UK fl oz`; the scale is in g.\n\
@@ -19,6 +20,9 @@ pub(crate) struct ScaleArgs {
     /// The scale's division in g
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
     pub(crate) division: f64,
+    /// A workbook with live formulas, written to this .xlsx file instead
+    #[arg(long, value_name = "FILE")]
+    pub(crate) xlsx: Option<PathBuf>,
 }
 
 #[derive(Debug, Args)]

@@ -68,7 +68,7 @@ pub(crate) struct PriceArgs {
     Example: foilwork cost examples/juniper_and_tide_services.csv \\\n           \
     --shop examples/juniper_and_tide.toml --sort chair-hour")]
 pub(crate) struct CostArgs {
-    /// The services: CSV with a header row, or JSON (told by what is in it)
+    /// The services: CSV with a header row, a workbook (.xlsx) or JSON (told by what is in it)
     pub(crate) list: PathBuf,
     /// Shop file whose `terms` say what the salon pays and how it prices
     #[arg(long, value_name = "FILE")]
@@ -82,6 +82,9 @@ pub(crate) struct CostArgs {
     /// The table as JSON
     #[arg(long)]
     pub(crate) json: bool,
+    /// A workbook with live formulas, written to this .xlsx file instead
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output"])]
+    pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
 }

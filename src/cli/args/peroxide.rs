@@ -92,6 +92,9 @@ pub(crate) struct TableArgs {
     /// The table as CSV, for a spreadsheet
     #[arg(long, conflicts_with = "json")]
     pub(crate) csv: bool,
+    /// A workbook with live formulas, written to this .xlsx file instead
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output"])]
+    pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
 }

@@ -23,6 +23,9 @@ pub(crate) struct PlanArgs {
     /// The page for the guest: what is planned, risks, price, care, agreement
     #[arg(long, conflicts_with_all = ["json", "cards", "html"])]
     pub(crate) guest: bool,
+    /// A workbook with live formulas, written to this .xlsx file instead
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "html", "guest", "cards", "short", "only", "without", "output"])]
+    pub(crate) xlsx: Option<PathBuf>,
     /// How each main result came about: value, formula, inputs, basis, sources, version (with --json as data)
     #[arg(long, conflicts_with_all = ["html", "guest", "cards", "short", "only", "without"])]
     pub(crate) trail: bool,

@@ -1,5 +1,6 @@
 use super::OutputArgs;
 use clap::Args;
+use std::path::PathBuf;
 
 #[derive(Debug, Args)]
 #[expect(clippy::struct_excessive_bools, reason = "each is a flag of its own")]
@@ -32,6 +33,9 @@ pub(crate) struct WorksheetArgs {
     /// A page (HTML) that prints with the key on a sheet of its own
     #[arg(long, conflicts_with_all = ["json", "csv"])]
     pub(crate) html: bool,
+    /// A workbook with live formulas, written to this .xlsx file instead
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "html", "choices", "output"])]
+    pub(crate) xlsx: Option<PathBuf>,
     /// A table, a line for each problem
     #[arg(long, conflicts_with = "json")]
     pub(crate) csv: bool,

@@ -3,6 +3,7 @@
 use super::rule::Rule;
 use crate::{
     cli::Refusal, column::Cells, peroxide::stronger, quantity::MassFraction, source::Interval, text::shortened,
+    workbook::ListInWorkbook,
 };
 use csv::ByteRecord;
 use std::io::Write;
@@ -51,12 +52,29 @@ pub(super) struct Batch<'a> {
     values: Vec<Vec<f64>>,
     results: Vec<Vec<f64>>,
     wrong: Vec<Option<String>>,
+    workbook: Option<&'a ListInWorkbook>,
 }
 
 impl<'a> Batch<'a> {
-    pub(super) fn new(rule: &'a Rule<'a>, sources: &'a [Source], width: usize) -> Self {
+    pub(super) fn new(
+        rule: &'a Rule<'a>,
+        sources: &'a [Source],
+        width: usize,
+        workbook: Option<&'a ListInWorkbook>,
+    ) -> Self {
         let (values, results) = (vec![Vec::new(); sources.len()], vec![Vec::new(); rule.results.len()]);
-        Self { rule, sources, width, rows: Vec::new(), bytes: 0, lines: Vec::new(), values, results, wrong: Vec::new() }
+        Self {
+            rule,
+            sources,
+            width,
+            rows: Vec::new(),
+            bytes: 0,
+            lines: Vec::new(),
+            values,
+            results,
+            wrong: Vec::new(),
+            workbook,
+        }
     }
 
     pub(super) fn is_full(&self) -> bool {
@@ -71,7 +89,8 @@ impl<'a> Batch<'a> {
             values.push(match source {
                 Source::Number(number) => *number,
                 Source::Column(place) => number_in(row.get(*place).unwrap_or_default()).unwrap_or_else(|reason| {
-                    wrong.get_or_insert(reason);
+                    let cell = self.workbook.map(|list| format!("cell {}: ", list.cell(line as usize, *place)));
+                    wrong.get_or_insert(cell.unwrap_or_default() + &reason);
                     f64::NAN
                 }),
             });
@@ -120,7 +139,9 @@ impl<'a> Batch<'a> {
                 continue;
             };
             if tally.listed.len() < LISTED {
-                tally.listed.push(shortened(&format!("line {line}: {reason}")).into_owned());
+                let place = self.workbook.map(|list| list.place(*line as usize, ""));
+                let place = place.unwrap_or_else(|| format!("line {line}"));
+                tally.listed.push(shortened(&format!("{place}: {reason}")).into_owned());
             }
             tally.refused += 1;
             if let Some(apart) = apart {
@@ -172,7 +193,7 @@ mod tests {
             kernel: Box::new(|_, _| Ok(ColumnOutcome::default())),
             why: Box::new(|_| Ok(())),
         };
-        let mut batch = Batch::new(&rule, &[], 1);
+        let mut batch = Batch::new(&rule, &[], 1, None);
         let long = "x".repeat(9 << 20);
         batch.push(ByteRecord::from(vec![long.as_str()]), 2);
         assert!(!batch.is_full());

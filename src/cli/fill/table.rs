@@ -8,8 +8,8 @@ use crate::{
     cli::{
         Answer, Outcome, Refusal,
         args::{FillArgs, TableFileArgs},
-        input,
         replace::Pending,
+        workbook::open_list,
     },
     peroxide::cautions,
     text::{count, wrapped},
@@ -32,8 +32,10 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
     let separator = separator(rule.file)?;
     let wrong = |error: csv::Error| cannot_read(&rule.file.table, error);
     let since_row = Rc::new(Cell::new(0));
-    let source = Bounded { source: input::open(&rule.file.table)?, since_row: Rc::clone(&since_row) };
-    let mut reader = ReaderBuilder::new().flexible(true).delimiter(separator).from_reader(source);
+    let (source, workbook) = open_list(&rule.file.table)?;
+    let source = Bounded { source, since_row: Rc::clone(&since_row) };
+    let between = if workbook.is_some() { b',' } else { separator };
+    let mut reader = ReaderBuilder::new().flexible(true).delimiter(between).from_reader(source);
     let names = reader.byte_headers().map_err(wrong)?.clone();
     let sources = sources(&rule, &names)?;
 
@@ -53,7 +55,7 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
         apart.write_byte_record(&with([&b"line"[..], b"reason"].into_iter(), names.iter()))?;
     }
 
-    let (mut batch, mut tally) = (Batch::new(&rule, &sources, names.len()), Tally::default());
+    let (mut batch, mut tally) = (Batch::new(&rule, &sources, names.len(), workbook.as_ref()), Tally::default());
     let mut row = ByteRecord::new();
     while reader.read_byte_record(&mut row).map_err(wrong)? {
         since_row.set(0);

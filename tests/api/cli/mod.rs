@@ -19,6 +19,7 @@ mod money;
 mod peroxide;
 mod refusals;
 mod sources;
+mod workbook;
 mod worksheet;
 
 use serde_json::Value;

@@ -1,0 +1,25 @@
+//! Names of cells, and the formulas that several pages share.
+
+use rust_xlsxwriter::utility::{row_col_to_cell, row_col_to_cell_absolute};
+
+/// `C5`.
+pub(super) fn at(row: u32, column: u16) -> String {
+    row_col_to_cell(row, column)
+}
+
+/// `$C$5`, which stays where it is when a row is copied.
+pub(super) fn fixed(row: u32, column: u16) -> String {
+    row_col_to_cell_absolute(row, column)
+}
+
+/// `C5:C9`.
+pub(super) fn down(column: u16, first: u32, last: u32) -> String {
+    format!("{}:{}", fixed(first, column), fixed(last, column))
+}
+
+/// A whole number next to what a cell holds; one that lies in the middle goes to the even side, as the scale of foilwork does.
+///
+/// The ninth decimal is as far as numbers of a spreadsheet are trusted.
+pub(super) fn nearest(cell: &str) -> String {
+    format!("(ROUND({cell},0)-IF(ROUND({cell}-INT({cell}),9)=0.5,MOD(ROUND({cell},0),2),0))")
+}

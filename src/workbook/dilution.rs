@@ -1,0 +1,199 @@
+use super::{
+    WorkbookError,
+    binding::bound,
+    cells::{at, nearest},
+    page::{Allowed, Came, Page},
+    sources::{Rests, sources},
+    weighed::decimals,
+};
+use crate::{
+    peroxide::{DilutionRow, DilutionTable, cautions, stronger},
+    quantity::MassFraction,
+    source::{Basis, Interval},
+};
+
+const GRAMS: usize = 2;
+const PERCENT: usize = 2;
+const CAN: &str = "yes";
+
+/// The names of what is diluted, as they stand on the bottles: texts, never formulas.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct DilutionNames {
+    /// A name for each row of the table.
+    pub bottles: Vec<String>,
+    /// What is added.
+    pub weaker: String,
+}
+
+/// The wall chart of a dilution: bottles, targets, total and scale may be changed; grams and strength follow.
+///
+/// # Units
+///
+/// Strengths in % w/w, masses in g.
+///
+/// # Errors
+///
+/// [`WorkbookError`] when there are more rows than a sheet holds.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::dilution_table, quantity::{Mass, MassFraction}, workbook::{DilutionNames, dilution_workbook}};
+///
+/// let [stock, target] = [12.0, 3.0].map(MassFraction::from_ww_percent);
+/// let (total, division) = (Mass::from_g(60.0)?, Mass::from_g(1.0)?);
+/// let table = dilution_table(&[stock?], &[target?], MassFraction::ZERO, total, division)?;
+/// let names = DilutionNames { bottles: vec!["the new bottle".into()], weaker: "diluent".into() };
+/// assert!(dilution_workbook(&table, &names)?.starts_with(b"PK"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide.
+pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result<Vec<u8>, WorkbookError> {
+    let widths = [24.0, 9.0, 9.0, 9.0, 9.0, 10.0, 10.0, 10.0, 10.0, 9.0, 9.0, 9.0, 22.0];
+    let mut page = Page::new("Dilution", "Dilution by mass", &widths)?;
+    page.how()?;
+    page.named_input("total_g", "total of every mix, g", table.total.g(), GRAMS, Allowed::GRAMS)?;
+    let division = table.division.g();
+    page.named_input("division_g", "the scale counts in, g", division, decimals(division), Allowed::GRAMS)?;
+    let units = (table.total.g() / division).round_ties_even();
+    let divisions = nearest("ROUND(total_g/division_g,9)");
+    page.named_formula("divisions", "divisions of the scale in a mix", &divisions, units, 0)?;
+    page.paragraph(&format!("Added: {}", names.weaker))?;
+    let [low, best, high] = table.weaker.to_array().map(MassFraction::ww_percent);
+    page.named_input("weaker_ww_percent", "its strength, % w/w", best, PERCENT, Allowed::WW_PERCENT)?;
+    bound_of(&mut page, "weaker_low_ww_percent", "  at least", low, table.weaker)?;
+    bound_of(&mut page, "weaker_high_ww_percent", "  at most", high, table.weaker)?;
+    page.row += 1;
+    page.heading(&[
+        "bottle",
+        "% w/w",
+        "at least",
+        "at most",
+        "wanted, % w/w",
+        "bottle, exact g",
+        "added, exact g",
+        "WEIGH bottle, g",
+        "WEIGH added, g",
+        "gives, % w/w",
+        "at least",
+        "at most",
+        "can it be weighed?",
+    ])?;
+    page.repeat_heading()?;
+    for (place, row) in table.rows.iter().enumerate() {
+        page.text(0, names.bottles.get(place).map_or("", String::as_str))?;
+        one(&mut page, row, table)?;
+        page.row += 1;
+    }
+    let strongest = table.rows.iter().map(|row| row.stock).chain([table.weaker]).reduce(stronger);
+    let strongest = strongest.unwrap_or(table.weaker);
+    page.cautions(cautions(strongest).iter().map(String::as_str))?;
+    page.paragraph("These cautions are for the bottles that the chart was made with: a stronger one may need more.")?;
+    let rests = [
+        Rests::new("strengths of the bottles", Basis::Stated, "the label, or a measurement of yours"),
+        Rests::new("bounds of a label", Basis::Published, "how labels may be read: `foilwork convert \"20 vol\"`"),
+        Rests::new("grams, and the strength that they give", Basis::Derived, "conservation of mass and of peroxide"),
+        Rests::new(
+            "rounding to the scale",
+            Basis::Derived,
+            "whole divisions that add up, with the least harm to the ratio",
+        ),
+    ];
+    bound(vec![page, sources(&rests)?])
+}
+
+/// A bound follows the best value where there is none of its own.
+fn bound_of(
+    page: &mut Page,
+    name: &'static str,
+    words: &str,
+    value: f64,
+    of: Interval<MassFraction>,
+) -> Result<(), WorkbookError> {
+    if of.is_exact() {
+        page.named_formula(name, words, "weaker_ww_percent", value, PERCENT)
+    } else {
+        page.named_input(name, words, value, PERCENT, Allowed::WW_PERCENT)
+    }
+}
+
+/// A bottle and a target. Beside the print area stand the divisions of both parts: exact, to the nearest, and those of the bottle
+/// once both add up.
+fn one(page: &mut Page, row: &DilutionRow, table: &DilutionTable) -> Result<(), WorkbookError> {
+    let cell = |column: u16| at(page.row, column);
+    let [stock, low, high, target, exact, added, weigh, weigh_added] = [1, 2, 3, 4, 5, 6, 7, 8].map(cell);
+    let [note, share, share_added, near, near_added, settled] = [12, 13, 14, 15, 16, 17].map(cell);
+    let strengths = row.stock.to_array().map(MassFraction::ww_percent);
+    let [low_value, best_value, high_value] = strengths;
+    page.input(1, best_value, PERCENT, Allowed::WW_PERCENT)?;
+    for (column, value) in [(2, low_value), (3, high_value)] {
+        if row.stock.is_exact() {
+            page.formula(column, &stock, value, PERCENT)?;
+        } else {
+            page.input(column, value, PERCENT, Allowed::WW_PERCENT)?;
+        }
+    }
+    page.input(4, row.target.best().ww_percent(), PERCENT, Allowed::WW_PERCENT)?;
+
+    let (total, weaker) = (table.total.g(), table.weaker.best().ww_percent());
+    let wanted = row.target.best().ww_percent();
+    let reached = best_value != weaker && wanted <= best_value.max(weaker) && wanted >= best_value.min(weaker);
+    let exact_g = reached.then(|| total * (wanted - weaker) / (best_value - weaker));
+    let out = format!(
+        "OR({stock}=weaker_ww_percent,{target}>MAX({stock},weaker_ww_percent),{target}<MIN({stock},weaker_ww_percent))"
+    );
+    let grams = format!("total_g*({target}-weaker_ww_percent)/({stock}-weaker_ww_percent)");
+    page.formula(5, &format!("IF({out},\"-\",{grams})"), came(exact_g), GRAMS)?;
+    let rest = format!("IF({exact}=\"-\",\"-\",total_g-{exact})");
+    page.formula(6, &rest, came(exact_g.map(|exact_g| total - exact_g)), GRAMS)?;
+
+    let units = (total / table.division.g()).round_ties_even();
+    let shares = exact_g.map_or([0.0; 2], |exact_g| [exact_g, total - exact_g].map(|grams| units * grams / total));
+    let [own, other] = shares;
+    let [own_near, other_near] = shares.map(f64::round_ties_even);
+    let own_settled = if own_near + other_near == units || own < other { own_near } else { units - other_near };
+    for (column, of, value) in [(13, &exact, own), (14, &added, other)] {
+        page.formula(column, &format!("IF({of}=\"-\",0,divisions*{of}/total_g)"), value, 6)?;
+    }
+    page.formula(15, &nearest(&share), own_near, 0)?;
+    page.formula(16, &nearest(&share_added), other_near, 0)?;
+    // Two halves in the middle may both go up or both down: then the bigger part, which it harms less, gives way.
+    let adds_up = format!("OR({near}+{near_added}=divisions,{share}<{share_added})");
+    page.formula(17, &format!("IF({adds_up},{near},divisions-{near_added})"), own_settled, 0)?;
+
+    let fine = "too fine for this scale";
+    let vanishes = format!("OR(AND({exact}>0,{settled}=0),AND({added}>0,divisions-{settled}=0))");
+    let told = if exact_g.is_none() {
+        "out of reach"
+    } else if row.weigh.is_none() {
+        fine
+    } else {
+        CAN
+    };
+    page.formula(12, &format!("IF({exact}=\"-\",\"out of reach\",IF({vanishes},\"{fine}\",\"{CAN}\"))"), told, 0)?;
+    let weighed = row.weigh.as_ref();
+    let shown = decimals(table.division.g());
+    let when = |formula: &str| format!("IF({note}=\"{CAN}\",{formula},\"-\")");
+    page.formula(7, &when(&format!("{settled}*division_g")), came(weighed.map(|weighed| weighed.stock.g())), shown)?;
+    let rest = when(&format!("(divisions-{settled})*division_g"));
+    page.formula(8, &rest, came(weighed.map(|weighed| weighed.diluent.g())), shown)?;
+    let gives = weighed.map(|weighed| weighed.strength.to_array().map(MassFraction::ww_percent));
+    let bounds = [
+        (10, &low, "weaker_low_ww_percent", 0),
+        (9, &stock, "weaker_ww_percent", 1),
+        (11, &high, "weaker_high_ww_percent", 2),
+    ];
+    for (column, of, weaker, place) in bounds {
+        let mixed = when(&format!("({weigh}*{of}+{weigh_added}*{weaker})/({weigh}+{weigh_added})"));
+        let value = gives.and_then(|gives| gives.get(place).copied());
+        page.formula(column, &mixed, came(value), PERCENT)?;
+    }
+    Ok(())
+}
+
+fn came(value: Option<f64>) -> Came<'static> {
+    value.map_or(Came::Text("-"), Came::To)
+}
