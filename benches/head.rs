@@ -34,7 +34,7 @@ fn benches(c: &mut Criterion) {
     let template = Template::standard();
     let level = |number| Level::new(number).expect("on the scale");
     let (rest, light) = (Swatch::natural(level(5.0)), Swatch::lightened(level(5.0), level(9.0)));
-    // Twelve are a head and must take less than a millisecond; more must grow no faster than in a line.
+    // Twelve are a head and are meant to take less than a millisecond, and more to grow no faster than in a line.
     let mut group = c.benchmark_group("head/sections");
     for n in [12, 24, 48, 96] {
         group.throughput(Throughput::Elements(n as u64));

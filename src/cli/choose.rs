@@ -4,8 +4,8 @@ use super::{Outcome, Refusal, args::ChooseArgs, output, read};
 use crate::{
     hair::{Weeks, growth},
     head::{
-        ClassDecision, ClassQuestion, ServiceClass, StepNeeds, TechniqueDecision, TechniqueQuestion, Treated,
-        choose_technique, product_class, service_class,
+        ClassDecision, ClassQuestion, HALF_BELOW_PERCENT, PARTIAL_BELOW_PERCENT, ServiceClass, StepNeeds,
+        TechniqueDecision, TechniqueQuestion, Treated, choose_technique, product_class, service_class,
     },
     quantity::{Length, Share},
     text::{Sheet, number, range},
@@ -24,6 +24,13 @@ struct Report {
 pub(super) fn run(args: &ChooseArgs) -> Outcome {
     let product = args.from.as_ref().zip(args.to.as_ref()).map(|(from, to)| class(args, from, to)).transpose()?;
     let treated = args.treats.iter().map(|text| treats(text)).collect::<Result<Vec<_>, _>>()?;
+    let all: f64 = treated.iter().map(|part| part.area.percent()).sum();
+    if all > 100.0 + 1e-9 {
+        let all = number(all, 1);
+        return Err(Refusal(format!(
+            "--treats takes {all} % of the head together: no more than 100 % (take a part out)"
+        )));
+    }
     let report = Report {
         technique: args
             .start
@@ -107,7 +114,8 @@ fn text(report: &Report) -> String {
         sheet.paragraph(&format!("mind: {}", needs.mind.join("; ")), 4);
     }
     if let Some(class) = report.service_class {
-        sheet.paragraph(&format!("booked as: {class} [bounds of 40 and 75 % assumed]"), 2);
+        let bounds = format!("bounds of {PARTIAL_BELOW_PERCENT} and {HALF_BELOW_PERCENT} % assumed");
+        sheet.paragraph(&format!("booked as: {class} [{bounds}]"), 2);
     }
     sheet.finish()
 }

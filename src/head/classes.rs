@@ -15,6 +15,12 @@ choice! {
     }
 }
 
+/// Less of the hair than this is partial (assumed).
+pub(crate) const PARTIAL_BELOW_PERCENT: f64 = 40.0;
+
+/// Less than this is half, and from it on full (assumed).
+pub(crate) const HALF_BELOW_PERCENT: f64 = 75.0;
+
 /// A part of the head that is worked on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Treated {
@@ -42,8 +48,8 @@ pub fn service_class(treated: &[Treated]) -> ServiceClass {
         return ServiceClass::Regrowth;
     }
     match treated.iter().map(|part| part.area.percent()).sum::<f64>() {
-        area if area < 40.0 => ServiceClass::Partial,
-        area if area < 75.0 => ServiceClass::Half,
+        area if area < PARTIAL_BELOW_PERCENT => ServiceClass::Partial,
+        area if area < HALF_BELOW_PERCENT => ServiceClass::Half,
         _ => ServiceClass::Full,
     }
 }

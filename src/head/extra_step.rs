@@ -105,7 +105,7 @@ impl ExtraStep {
             develop: Interval::ordered(least, usual, most).map(Duration::nearest),
             then,
             mind: mind.iter().copied().chain(ALWAYS).collect(),
-            basis: Basis::CommonPractice,
+            basis: Basis::Assumed,
             citation: &COMMON_PRACTICE,
         }
     }

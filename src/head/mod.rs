@@ -44,6 +44,8 @@ mod technique;
 mod template;
 
 pub use choose::{Practice, RejectedTechnique, TechniqueDecision, TechniqueQuestion, choose_technique};
+#[cfg(feature = "cli")]
+pub(crate) use classes::{HALF_BELOW_PERCENT, PARTIAL_BELOW_PERCENT};
 pub use classes::{ServiceClass, Treated, service_class};
 pub use demand::{Demand, FilmMass, TakeUp, demand, film, minutes_per_foil, take_up};
 pub use extra_step::{StepEnd, StepNeeds};

@@ -32,9 +32,7 @@ pub struct Placement {
 #[non_exhaustive]
 pub enum PartitionError {
     /// A region that is given out more than once.
-    #[error(
-        "{region}: {first:?} and {second:?} overlap, together the sections take {taken} % of it (give {second:?} {room} % or less)"
-    )]
+    #[error("{region}: {first:?} and {second:?} overlap, together the sections take {taken} % of it ({way_out})")]
     Overlap {
         /// The region.
         region: String,
@@ -46,6 +44,8 @@ pub enum PartitionError {
         taken: f64,
         /// What is left for the second.
         room: f64,
+        /// What can be done.
+        way_out: String,
     },
     /// A region that is not given out in full.
     #[error(
@@ -103,12 +103,19 @@ pub fn partition(
         let (before, first) = so_far.unwrap_or((0.0, placement.section.as_str()));
         let after = before + placement.share.percent();
         if after > 100.0 + LAST_BITS {
+            let room = tidy(100.0 - before);
+            let (section, region) = (&placement.section, &placement.region);
             return Err(PartitionError::Overlap {
                 region: placement.region.clone(),
                 first: first.to_owned(),
                 second: placement.section.clone(),
                 taken: tidy(after),
-                room: tidy(100.0 - before),
+                room,
+                way_out: if room > 0.0 {
+                    format!("give {section:?} {room} % or less")
+                } else {
+                    format!("take {region} out of {section:?}")
+                },
             });
         }
         taken.insert(region, (after, placement.section.as_str()));

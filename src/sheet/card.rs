@@ -52,12 +52,16 @@ fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
         sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);
     }
     times(sheet, card, writing);
+    if !card.mind.is_empty() {
+        sheet.paragraph(&format!("mind: {}", card.mind.join("; ")), 2);
+    }
     for finding in &card.findings {
         sheet.paragraph(&format!("! [{}] {}: {}", finding.verdict, finding.rule, finding.text), 2);
     }
 }
 
 fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
+    let ends = card.then.map_or_else(|| "rinse".to_owned(), |then| then.to_string());
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
     let list = |looks: Vec<String>| looks.join(", ");
     match &card.clock {
@@ -67,7 +71,7 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
             let looks = list(clock.look_at.iter().map(hour).collect());
             let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
-            sheet.paragraph(&format!("look at the hair {looks}{last}; rinse by {}", hour(&clock.rinse_by)), 2);
+            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} by {}", hour(&clock.rinse_by)), 2);
         }
         None => {
             let minute = |at: &Duration| amount(*at, 0);
@@ -77,7 +81,7 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             let looks = list(minutes.look_at.iter().map(minute).collect());
             let last = minutes.look_at_last.map(|at| format!(", the last strand from minute {}", minute(&at)));
             let (last, rinse_by) = (last.unwrap_or_default(), minute(&minutes.rinse_by));
-            sheet.paragraph(&format!("look at the hair at minute {looks}{last}; rinse by minute {rinse_by}"), 2);
+            sheet.paragraph(&format!("look at the hair at minute {looks}{last}; {ends} by minute {rinse_by}"), 2);
         }
     }
 }

@@ -1,4 +1,4 @@
-use super::{SheetPart, checks, clock::Clock, writing::Writing};
+use super::{SheetPart, checks, clock::Clock, first, writing::Writing};
 use crate::{
     finding::Verdict,
     quantity::{Duration, Mass},
@@ -33,6 +33,7 @@ fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
 
 fn steps(sheet: &mut Sheet, plan: &Plan) {
     let clock = Clock::of(plan);
+    first::chair(sheet, plan, clock);
     for stage in [false, true] {
         let steps = plan.mixes.iter().zip(&plan.order).filter(|(mix, _)| (mix.stage != WorkStage::Section) == stage);
         for (place, (mix, step)) in steps.enumerate() {

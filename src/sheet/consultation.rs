@@ -130,7 +130,7 @@ fn wishes(sheet: &mut Sheet, said: &SaidBefore) {
     for wish in &said.wishes {
         let tone = wish.tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
         let dislikes = wish.dislikes.as_deref().map(|words| format!("; dislikes now: {words}")).unwrap_or_default();
-        let held = wish.why_not.as_deref().map_or_else(|| "held".to_owned(), |why| format!("not held: {why}"));
+        let held = wish.in_words();
         let within = number(wish.tolerance_levels.levels(), 2);
         let now = number(wish.now_level.best().number(), 1);
         let text = format!("{}: {} within {within}{tone}{dislikes}; now {now}: {held}", wish.zone, wish.level);

@@ -1,4 +1,4 @@
-use super::writing::Writing;
+use super::{first, writing::Writing};
 use crate::{
     quantity::Mass,
     service::{Bowl, Mix, Plan, Step, WorkStage},
@@ -8,6 +8,7 @@ use crate::{
 /// What to weigh, mix by mix.
 pub(super) fn mixes(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("What to weigh");
+    first::weigh(sheet, plan);
     for (mix, step) in plan.mixes.iter().zip(&plan.order) {
         if step.number > 1 {
             sheet.blank();

@@ -24,6 +24,7 @@ mod clock;
 mod colour;
 mod consultation;
 mod day;
+mod first;
 mod guest_page;
 mod guest_words;
 mod hair;

@@ -23,15 +23,20 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
 
 /// The class to book, its time, and what the price list says for it.
 fn booked(booking: &Booking, writing: Writing) -> String {
-    let minutes = amount(booking.book, 0);
+    let minutes = booking.book.map(|book| format!(" for {} min", amount(book, 0))).unwrap_or_default();
     let price = match (booking.price, booking.extra.filter(|extra| !extra.is_zero())) {
         (None, _) => format!("price unknown, {}", booking.price_why_not.as_deref().unwrap_or_default()),
         (Some(price), None) => format!("{} by the price list", writing.money(price)),
         (Some(price), Some(extra)) => {
-            format!("{} by the price list, of which {} for the time beyond", writing.money(price), writing.money(extra))
+            format!(
+                "{} by the price list, of which {} for the time beyond what it includes ({} min in the chair)",
+                writing.money(price),
+                writing.money(extra),
+                amount(booking.in_chair, 0)
+            )
         }
     };
-    format!("Booked as {} for {minutes} min: {price}.", booking.service_class)
+    format!("Booked as {}{minutes}: {price}.", booking.service_class)
 }
 
 fn cost(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {

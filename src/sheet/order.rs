@@ -1,40 +1,14 @@
+use super::first;
 use crate::{
     quantity::Duration,
-    service::{FirstPart, Plan, WorkStage},
-    text::{Sheet, amount, range},
+    service::{Plan, WorkStage},
+    text::{Sheet, amount},
 };
-
-/// What comes before the colour, planned or asked for.
-fn first(sheet: &mut Sheet, plan: &Plan) {
-    for step in &plan.first_steps {
-        let when = step.begin.zip(step.over).map_or_else(
-            || "not planned".to_owned(),
-            |(begin, over)| format!("{} to {}", amount(begin, 0), amount(over, 0)),
-        );
-        let part =
-            |part: &FirstPart| format!("weigh {:.1} of {} ({} g)", part.weigh, part.product, range(&part.mass, 0));
-        let parts: Vec<String> = step.parts.iter().map(part).collect();
-        let parts = step
-            .why_not
-            .as_ref()
-            .map_or_else(|| parts.join(" and "), |why| format!("{} g, {why}", range(&step.mix, 0)));
-        let text = format!(
-            "First on {}, {} ({when}): {}; {parts} [{}]; {} min on the hair, then {}",
-            step.section,
-            step.step,
-            step.what,
-            step.basis,
-            range(&step.develop, 0),
-            step.then
-        );
-        sheet.paragraph(&format!("{text}. Mind: {}.", step.mind.join("; ")), 2);
-    }
-}
 
 /// The running order in minutes, as a timer counts them.
 pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Order, in minutes from the first brush");
-    first(sheet, plan);
+    first::order(sheet, plan);
     let minutes = |list: &[Duration]| list.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
     for (stage, note) in [(WorkStage::Section, ""), (WorkStage::Toner, "After rinsing, counted anew:")] {
         let steps: Vec<_> = plan

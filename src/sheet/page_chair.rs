@@ -1,10 +1,10 @@
 //! What is needed at the chair, as a page: bowl by bowl when, what to weigh, when to look, when to rinse.
 
-use super::{clock::Clock, notes::Notes};
+use super::{clock::Clock, first, notes::Notes};
 use crate::{
     page::Html,
     quantity::Duration,
-    service::{Bowl, Mix, Plan, Start, Step, WorkStage},
+    service::{Bowl, FirstStep, Mix, Plan, Start, Step, WorkStage},
     text::{amount, range},
 };
 
@@ -17,6 +17,14 @@ pub(super) fn chair(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     );
     html.element("p", &[("id", "spoken"), ("role", "status"), ("class", "left")], "");
     let clock = Clock::of(plan);
+    let planned: Vec<_> = plan.first_steps.iter().filter(|step| step.planned).collect();
+    if !planned.is_empty() {
+        html.open("div", &[("class", "bowls")]);
+        for step in planned {
+            before(html, step, clock, notes);
+        }
+        html.close("div");
+    }
     let after_rinse = |mix: &Mix| mix.stage != WorkStage::Section;
     for later in [false, true] {
         let steps: Vec<_> = plan.mixes.iter().zip(&plan.order).filter(|(mix, _)| after_rinse(mix) == later).collect();
@@ -58,6 +66,42 @@ fn one(html: &mut Html, mix: &Mix, step: &Step, clock: Clock, notes: &mut Notes)
     let rests =
         format!("strength on the hair: {}, as weighed; how much is needed: {}", mix.strength_basis, mix.needed_basis);
     notes.noted(html, "p", &said, &rests);
+    html.close("section");
+}
+
+/// A step before the colour.
+fn before(html: &mut Html, step: &FirstStep, clock: Clock, notes: &mut Notes) {
+    let name = step.name();
+    html.open("section", &[("class", "bowl"), ("aria-label", &name)]);
+    html.element("h3", &[("dir", "auto")], &format!("First: {name}"));
+    html.open("ul", &[("class", "times")]);
+    let over = format!("over: {}", step.then);
+    let times = [(step.begin, "begin"), (step.begin.map(|at| at + step.apply.best()), "all on"), (step.over, &over)];
+    for (at, what) in times.into_iter().filter_map(|(at, what)| Some((at?, what))) {
+        let minute = amount(at, 1);
+        let named = format!("{what}, {name}");
+        html.open("li", &[("class", "due"), ("data-minute", &minute), ("data-what", &named)]);
+        html.tick(&clock.at(at, WorkStage::Section), what);
+        html.element("span", &[("class", "left")], "");
+        html.close("li");
+    }
+    html.close("ul");
+    if let Some(why_not) = &step.why_not {
+        html.element("p", &[], why_not);
+    } else {
+        let rows: Vec<Vec<String>> = first::rows(step, clock.writing()).into_iter().map(Vec::from).collect();
+        let names = ["into the tared bowl", "weigh", "the scale shows", "takes"];
+        html.table(&format!("{name}: mix when you begin"), &names, &[1, 2, 3], &rows);
+    }
+    let said = format!(
+        "{}; {} min on the hair, looked at all the while{}",
+        step.what,
+        range(&step.develop, 0),
+        first::strength(step)
+    );
+    let note = notes.number(format!("how much the step takes: {}", step.basis));
+    html.noted("p", &said, note);
+    html.marked("p", &[], "Mind:", &step.mind.join("; "));
     html.close("section");
 }
 

@@ -94,7 +94,7 @@ class CardMinutes(Record):
         "look_at_last_min": "From when on the last strand is looked at too.",
         "look_at_min": "When to look at the hair.",
         "mixed_at_min": "When it is mixed.",
-        "rinse_by_min": "When to rinse at the latest.",
+        "rinse_by_min": "When to rinse at the latest; a step before the colour ends then by `then`.",
         "use_by_min": "When it must no longer be used.",
     }
     look_at_last_min: float | None
@@ -117,6 +117,7 @@ class BowlCard(Record):
         "clock": "The same on the salon clock, where the time of day of the start is stated.",
         "findings": "The findings about this mix that ask for thought, worst first.",
         "guest": "A code for the guest.",
+        "mind": "What to mind in such a step; empty for every other bowl.",
         "minutes": (
             "Times in minutes from the first brush; for toners and root shadows the earliest, as if rinsing took no "
             "time."
@@ -127,6 +128,7 @@ class BowlCard(Record):
         "stage": "Section, toner or root shadow.",
         "stops": "Every finding of the plan that says stop.",
         "strength_basis": "What that strength rests on.",
+        "then": "How it ends, where it is a step before the colour; absent for every other bowl, which is rinsed.",
         "total_g": "What the scale shows in the end.",
         "worst_ratio_error_percent": "The worst error of a part's share that rounding to the scale causes.",
     }
@@ -136,6 +138,7 @@ class BowlCard(Record):
     clock: CardClock | None
     findings: tuple[Finding, ...]
     guest: str | None
+    mind: tuple[str, ...]
     minutes: CardMinutes
     name: str
     on_hair_ww_percent: Bounds[float]
@@ -143,6 +146,7 @@ class BowlCard(Record):
     stage: _WorkStage
     stops: tuple[Finding, ...]
     strength_basis: _Basis
+    then: _StepEnd | None
     total_g: float
     worst_ratio_error_percent: float
 
@@ -193,6 +197,7 @@ class FirstStep(Record):
         "develop_min": "How long it stays on.",
         "mind": "What to mind.",
         "mix_g": "How much of it.",
+        "on_hair_ww_percent": "Strength on the hair; absent where no developer is in it.",
         "over_min": "When it is over by the estimate, rinse and all.",
         "parts": "What of the shop it is weighed of; empty where the shop has nothing for it.",
         "planned": (
@@ -211,6 +216,7 @@ class FirstStep(Record):
     develop_min: Bounds[float]
     mind: tuple[str, ...]
     mix_g: Bounds[float]
+    on_hair_ww_percent: Bounds[float] | None
     over_min: float | None
     parts: tuple[FirstPart, ...]
     planned: bool

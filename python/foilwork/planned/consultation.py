@@ -231,7 +231,10 @@ class WishSection(Record):
     """A section that works in the zone of a wish."""
 
     __slots__ = {
-        "forecast_level": "The level of its first strand by the forecast, where it is lightened.",
+        "forecast_level": (
+            "The level of its last strand by the forecast, where it is lightened: it is on the hair for the shortest "
+            "time."
+        ),
         "section": "Its name.",
         "target_level": "The level that it aims at.",
     }
@@ -246,6 +249,7 @@ class WishHeld(Record):
 
     __slots__ = {
         "dislikes": "What the guest dislikes there now.",
+        "is_sure": "Whether all of the bounds of the forecasts hold to it too, not the best estimate alone.",
         "level": "The level wanted.",
         "now_level": "What is there now: the darkest of it, with its bounds.",
         "sections": "The sections that work there.",
@@ -255,6 +259,7 @@ class WishHeld(Record):
         "zone": "The zone.",
     }
     dislikes: str | None
+    is_sure: bool
     level: float
     now_level: Bounds[float]
     sections: tuple[WishSection, ...]

@@ -42,12 +42,16 @@ class Booking(Record):
     """What to book the service as, and what the price list says for it."""
 
     __slots__ = {
-        "book_min": "How long to book, in whole quarters of an hour.",
+        "book_min": "How long to book, in whole quarters of an hour; absent where the day has no appointment.",
         "by_cost": (
             "What the guest would pay by the costs of this service and the terms of the shop; absent without a price "
             "target."
         ),
         "extra": "Of that, what time in the chair beyond the one included costs.",
+        "in_chair_min": (
+            "How long the guest is in the chair: bowls, looks and basin with it where the day could be laid out, else "
+            "as planned."
+        ),
         "net": "The price without tax; absent where no tax is stated.",
         "price": (
             "What the guest pays by the price list, tax included; absent where the list says nothing for the class."
@@ -55,9 +59,10 @@ class Booking(Record):
         "price_why_not": "Why there is no price.",
         "service_class": "The class of the service.",
     }
-    book_min: float
+    book_min: float | None
     by_cost: Money | None
     extra: Money | None
+    in_chair_min: float
     net: Money | None
     price: Money | None
     price_why_not: str | None

@@ -150,6 +150,7 @@ class SectionPlan(Record):
         "ends_between": (
             "Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted."
         ),
+        "film_g": "Of that, the film on the scalp; absent where the mixture does not touch it.",
         "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
         "foils": "Foils stated, or counted on its panels.",
         "foils_min": (
@@ -164,7 +165,8 @@ class SectionPlan(Record):
         "panels": "The panels that they were counted on; absent where no `panel` is stated.",
         "product_class": "The class of product that does it, with what was not taken and why.",
         "root_shadow_cm": (
-            "How long a root shadow is there; absent where the section does not say in which `regions` it lies."
+            "How long the root shadow is there; absent where the file has none or states its length, and where the "
+            "section does not say in which `regions` it lies."
         ),
         "section": "The section.",
         "share_of_panel_percent": "Of the hair on its panels, what is picked.",
@@ -177,8 +179,10 @@ class SectionPlan(Record):
         "takes_g": "The mixture that this hair takes, without spare.",
         "technique": "How its hair is taken.",
         "technique_choice": "The technique for the start and the upkeep wanted; absent where the file wants none.",
+        "used_g": "What the same section took before, by `used_g`.",
     }
     ends_between: EndsPlan | None
+    film_g: Bounds[float] | None
     first_foil: int | None
     foils: Bounds[int] | None
     foils_min: Bounds[float] | None
@@ -200,3 +204,4 @@ class SectionPlan(Record):
     takes_g: Bounds[float] | None
     technique: _Technique
     technique_choice: TechniqueDecision | None
+    used_g: float | None

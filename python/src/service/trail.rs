@@ -56,7 +56,7 @@ impl From<service::TracedResult> for TracedResult {
             value: result.value,
             bounds: pair(result.bounds),
             unit: result.unit,
-            formula: result.formula.to_owned(),
+            formula: result.formula.clone().into_owned(),
             inputs: result.inputs.into_iter().map(input).collect(),
             basis: result.basis.code().to_owned(),
             sources: result.sources.into_iter().map(str::to_owned).collect(),

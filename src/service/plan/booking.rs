@@ -1,10 +1,10 @@
 //! The stage after the money: what to book the service as, and what the price list says for it.
 
-use super::{ChairTime, MoneyPlan};
+use super::{ChairTime, DayPlan, MoneyPlan};
 use crate::{
     head::ServiceClass,
     money::{Money, take_tax_out},
-    quantity::{Duration, Quantity},
+    quantity::Duration,
     reader::{InField, Problems},
     service::request::Request,
 };
@@ -16,9 +16,12 @@ use serde::Serialize;
 pub struct Booking {
     /// The class of the service.
     pub service_class: ServiceClass,
-    /// How long to book, in whole quarters of an hour.
+    /// How long to book, in whole quarters of an hour; absent where the day has no appointment.
     #[serde(rename = "book_min")]
-    pub book: Duration,
+    pub book: Option<Duration>,
+    /// How long the guest is in the chair: bowls, looks and basin with it where the day could be laid out, else as planned.
+    #[serde(rename = "in_chair_min")]
+    pub in_chair: Duration,
     /// What the guest pays by the price list, tax included; absent where the list says nothing for the class.
     pub price: Option<Money>,
     /// Of that, what time in the chair beyond the one included costs.
@@ -35,16 +38,17 @@ impl Booking {
     pub(super) fn of(
         request: &Request,
         class: ServiceClass,
-        (chair, appointment): (&ChairTime, Option<Duration>),
+        (chair, day): (&ChairTime, Option<&DayPlan>),
         money: Option<&MoneyPlan>,
     ) -> Result<Self, Problems> {
         let worked_out = |money: &MoneyPlan| {
             money.taxed.map(|taxed| taxed.gross).or_else(|| money.price.as_ref().map(|set| set.price))
         };
-        let quarters = || Duration::nearest((chair.total.min() / 15.0 - 1e-9).ceil() * 15.0);
+        let in_chair = day.and_then(|day| day.in_chair(chair)).unwrap_or(chair.total);
         let mut booking = Self {
             service_class: class,
-            book: appointment.unwrap_or_else(quarters),
+            book: day.and_then(|day| day.appointment),
+            in_chair,
             price: None,
             extra: None,
             net: None,
@@ -56,7 +60,7 @@ impl Booking {
             return Ok(booking);
         };
         let (terms, field) = (&request.shop.terms, "shop.class_price");
-        let extra = listed.extra(chair.total, terms.rounding).in_field(field)?;
+        let extra = listed.extra(in_chair, terms.rounding).in_field(field)?;
         let price = listed.price.plus(extra).in_field(field)?;
         booking.net = terms
             .tax

@@ -1,6 +1,7 @@
-use super::{Bowl, Mix, Plan, Start, Step, WeighedPart, timeline};
+use super::{Bowl, FirstStep, Mix, PartKind, Plan, Start, Step, WeighedPart, timeline};
 use crate::{
     finding::{Finding, Verdict},
+    head::StepEnd,
     quantity::{Duration, Mass, MassFraction},
     service::request::WorkStage,
     source::{Basis, Interval},
@@ -32,6 +33,10 @@ pub struct BowlCard {
     pub bowls: usize,
     /// What goes in, in the order of weighing.
     pub parts: Vec<WeighedPart>,
+    /// How it ends, where it is a step before the colour; absent for every other bowl, which is rinsed.
+    pub then: Option<StepEnd>,
+    /// What to mind in such a step; empty for every other bowl.
+    pub mind: Vec<&'static str>,
     /// What the scale shows in the end.
     #[serde(rename = "total_g")]
     pub total: Mass,
@@ -63,7 +68,7 @@ pub struct CardMinutes {
     /// From when on the last strand is looked at too.
     #[serde(rename = "look_at_last_min")]
     pub look_at_last: Option<Duration>,
-    /// When to rinse at the latest.
+    /// When to rinse at the latest; a step before the colour ends then by `then`.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
 }
@@ -88,7 +93,7 @@ pub struct CardClock {
     pub rinse_by: DateTime,
 }
 
-/// One card for each fresh bowl, in the order of mixing.
+/// One card for each fresh bowl, in the order of mixing; planned steps before the colour come first.
 ///
 /// # Example
 ///
@@ -105,7 +110,8 @@ pub struct CardClock {
 #[must_use]
 pub fn mixing_cards(plan: &Plan) -> Vec<BowlCard> {
     let rinsed = timeline::last_rinse(&plan.order);
-    let mut cards = Vec::new();
+    let planned = plan.first_steps.iter().filter(|step| step.planned && !step.parts.is_empty());
+    let mut cards: Vec<BowlCard> = planned.map(|step| before(plan, step)).collect();
     for (mix, step) in plan.mixes.iter().zip(&plan.order) {
         let offset = if mix.stage == WorkStage::Section { Duration::ZERO } else { rinsed };
         let fresh = mix.bowls.iter().flat_map(|bowl| std::iter::repeat_n(bowl, bowl.count));
@@ -128,6 +134,61 @@ fn minutes(bowl: &Bowl, step: &Step, mixed_at: Duration, offset: Duration) -> Ca
     }
 }
 
+/// A step before the colour: its bowl is for the step alone, and nothing of it is kept.
+fn before(plan: &Plan, step: &FirstStep) -> BowlCard {
+    let none = Interval::exact(MassFraction::ZERO);
+    let developer = step.bowl.as_ref().and_then(|bowl| bowl.developer).unwrap_or(none);
+    let mut shows = Mass::ZERO;
+    let mut parts = Vec::new();
+    for part in &step.parts {
+        shows = shows + part.weigh;
+        parts.push(WeighedPart {
+            product: part.product.clone(),
+            kind: part.kind,
+            exact: part.mass.best(),
+            weigh: part.weigh,
+            scale_shows: shows,
+            peroxide: if part.kind == PartKind::Developer { developer } else { none },
+        });
+    }
+    let exact: Mass = parts.iter().map(|part| part.exact).sum();
+    // Of its own share of the bowl, in percent.
+    let moved = |part: &WeighedPart| match part.exact.g() * shows.g() {
+        0.0 => 0.0,
+        whole => 100.0 * (part.weigh.g() * exact.g() / whole - 1.0).abs(),
+    };
+    let begin = step.begin.unwrap_or(Duration::ZERO);
+    let applied = begin + step.apply.best();
+    let minutes = CardMinutes {
+        mixed_at: begin,
+        use_by: applied,
+        look_at: vec![begin + step.develop.low(), applied + step.develop.best()],
+        look_at_last: None,
+        rinse_by: applied + step.develop.best(),
+    };
+    let name = step.name();
+    let asks = |finding: &&Finding| !matches!(finding.verdict, Verdict::Stop | Verdict::Passed);
+    BowlCard {
+        blocked: plan.blocked,
+        stops: plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).cloned().collect(),
+        findings: step.findings.iter().filter(asks).cloned().collect(),
+        guest: plan.guest.clone(),
+        stage: WorkStage::Section,
+        bowl: 1,
+        bowls: 1,
+        worst_ratio_error_percent: parts.iter().map(moved).fold(0.0, f64::max),
+        parts,
+        then: Some(step.then),
+        mind: step.mind.clone(),
+        total: shows,
+        on_hair: step.on_hair.unwrap_or(none),
+        strength_basis: step.basis,
+        clock: clock(plan.start, &minutes),
+        minutes,
+        name,
+    }
+}
+
 fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes) -> BowlCard {
     let concerns = mix.findings.iter().filter_map(|i| plan.findings.get(*i));
     let asks = |finding: &&Finding| !matches!(finding.verdict, Verdict::Stop | Verdict::Passed);
@@ -141,6 +202,8 @@ fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes
         bowl: number,
         bowls: bowl.count,
         parts: bowl.parts.clone(),
+        then: None,
+        mind: Vec::new(),
         total: bowl.total,
         on_hair: bowl.on_hair,
         strength_basis: mix.strength_basis,

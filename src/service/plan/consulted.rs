@@ -83,6 +83,8 @@ pub struct WishHeld {
     pub sections: Vec<WishSection>,
     /// Why the plan does not hold to it; absent where it does.
     pub why_not: Option<String>,
+    /// Whether all of the bounds of the forecasts hold to it too, not the best estimate alone.
+    pub is_sure: bool,
 }
 
 /// A section that works in the zone of a wish.
@@ -92,7 +94,7 @@ pub struct WishSection {
     pub section: String,
     /// The level that it aims at.
     pub target_level: Level,
-    /// The level of its first strand by the forecast, where it is lightened.
+    /// The level of its last strand by the forecast, where it is lightened: it is on the hair for the shortest time.
     pub forecast_level: Option<Interval<Level>>,
 }
 
@@ -222,7 +224,7 @@ fn wishes(asked: &Asked, hair: &Hair, sections: &Sections<'_>, lift: &[SectionLi
                 Some(WishSection {
                     section: work.name().to_owned(),
                     target_level: work.task.target?,
-                    forecast_level: lift.iter().find(|lift| lift.section == work.name()).map(|lift| lift.first_strand),
+                    forecast_level: lift.iter().find(|lift| lift.section == work.name()).map(|lift| lift.last_strand),
                 })
             })
             .collect();
@@ -235,8 +237,10 @@ fn wishes(asked: &Asked, hair: &Hair, sections: &Sections<'_>, lift: &[SectionLi
             now_level: now,
             sections: there,
             why_not: None,
+            is_sure: false,
         };
         wish.why_not = why_not(&wish);
+        wish.is_sure = wish.why_not.is_none() && is_sure(&wish);
         wish
     });
     held.collect()
@@ -264,4 +268,38 @@ fn why_not(wish: &WishHeld) -> Option<String> {
         }
     }
     None
+}
+
+/// Whether the plan holds to a wish by every bound: what is there where nobody works, the forecast where somebody does.
+fn is_sure(wish: &WishHeld) -> bool {
+    let (want, tolerance) = (wish.level.number(), wish.tolerance_levels.levels() + TOUCH);
+    let off = |level: Level| level.number() - want;
+    if wish.sections.is_empty() {
+        return off(wish.now_level.low()) >= -tolerance && off(wish.now_level.high()) <= tolerance;
+    }
+    let mut forecasts = wish.sections.iter().filter_map(|one| one.forecast_level);
+    forecasts.all(|forecast| off(forecast.low()) >= -tolerance)
+}
+
+impl WishHeld {
+    /// How the plan holds to it, in words.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let text = std::fs::read_to_string("examples/staged-lightening.toml")?;
+    /// let said = plan_text(&text, Format::Toml)?.consulted.ok_or("no consultation")?;
+    /// assert!(said.wishes[0].in_words().starts_with("not held: "));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn in_words(&self) -> String {
+        match &self.why_not {
+            Some(why) => format!("not held: {why}"),
+            None if self.is_sure => "held".to_owned(),
+            None => "held by the estimate, not by all of its bounds".to_owned(),
+        }
+    }
 }

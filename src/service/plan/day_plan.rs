@@ -113,7 +113,7 @@ impl DayPlan {
         };
         let finish = best.and_then(|best| Some(best.finish + toned?));
         let booked = |finish: Duration| {
-            let all = chair.first_steps + finish + chair.other_work.unwrap_or(Duration::ZERO);
+            let all = with_all(finish, chair);
             Duration::nearest((all.min() / BOOKED_IN_MIN - 1e-9).ceil() * BOOKED_IN_MIN)
         };
         let (as_planned, as_planned_why_not) = told(as_planned);
@@ -145,7 +145,17 @@ impl DayPlan {
     }
 }
 
+/// The work of the day, with steps before the colour and the other work.
+fn with_all(finish: Duration, chair: &ChairTime) -> Duration {
+    chair.first_steps + finish + chair.other_work.unwrap_or(Duration::ZERO)
+}
+
 impl DayPlan {
+    /// How long the guest is in the chair, to the minute; none where the day could not be laid out.
+    pub(super) fn in_chair(&self, chair: &ChairTime) -> Option<Duration> {
+        self.finish.map(|finish| with_all(finish, chair))
+    }
+
     /// The rules as [`arrange`] takes them, by the places of the work.
     ///
     /// # Example

@@ -10,6 +10,7 @@ use super::{
     sections::{Sections, Work},
 };
 use crate::{
+    finding::Finding,
     head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
     mix::Ratio,
     quantity::{Duration, Mass, MassFraction, Quantity, Share},
@@ -39,6 +40,9 @@ pub struct FirstStep {
     pub basis: Basis,
     /// What of the shop it is weighed of; empty where the shop has nothing for it.
     pub parts: Vec<FirstPart>,
+    /// Strength on the hair; absent where no developer is in it.
+    #[serde(rename = "on_hair_ww_percent")]
+    pub on_hair: Option<Interval<MassFraction>>,
     /// Why the shop has nothing for it.
     pub why_not: Option<String>,
     /// How long it takes to put on.
@@ -61,6 +65,30 @@ pub struct FirstStep {
     #[serde(skip)]
     #[schemars(skip)]
     pub(super) bowl: Option<StepBowl>,
+    /// What the checks say of it, for its card. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub(super) findings: Vec<Finding>,
+}
+
+impl FirstStep {
+    /// The section and the step, as the findings name it.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let text = std::fs::read_to_string("examples/soft-gradient.toml")?;
+    /// let text = text.replacen("name = \"nape\"", "name = \"nape\"\nfirst = [\"clean-first\"]", 1);
+    /// let plan = plan_text(&text, Format::Toml)?;
+    /// assert_eq!(plan.first_steps[0].name(), "nape, clean out the artificial pigment first");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn name(&self) -> String {
+        format!("{}, {}", self.section, self.step)
+    }
 }
 
 /// The steps of all sections, and when the last of them is over.
@@ -146,6 +174,7 @@ impl Shelf<'_, '_> {
         };
         // A liquid is brushed on faster than a mix is worked in: a quarter to all of the section's own time.
         let apply = self.work.task.apply.min();
+        let bowl = StepBowl::of(self.request, self.stocks, &parts);
         FirstStep {
             section: self.work.name().to_owned(),
             step,
@@ -154,7 +183,9 @@ impl Shelf<'_, '_> {
             what: needs.what,
             mix,
             basis: Basis::Assumed,
-            bowl: StepBowl::of(self.request, self.stocks, &parts),
+            on_hair: bowl.as_ref().and_then(|bowl| bowl.developer.map(|_| bowl.on_hair)),
+            bowl,
+            findings: Vec::new(),
             parts,
             why_not,
             apply: Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply)),

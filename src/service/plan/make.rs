@@ -84,7 +84,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let strengths = Strengths::of(&request, &sections, &known)?;
     let mut mixes = mixes::mixes(&request, &sections, &strengths)?;
     let colours = Colours::of(&request, &hair, &sections, &mixes)?;
-    let first = FirstSteps::of(&request, &hair, (&sections, &mixes), &colours);
+    let mut first = FirstSteps::of(&request, &hair, (&sections, &mixes), &colours);
     let timeline = Timeline::of(&hair, &sections, &mixes, &strengths, first.over);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
     let money = costs::money(&request, (&sections, &first), &mixes, &timeline)?;
@@ -94,9 +94,8 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let consulted = SaidBefore::of(&request, &hair, &sections, head_plan.growth, &lift);
     let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
     let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
-    let appointment = day.as_ref().and_then(|day| day.appointment);
-    let booking = Booking::of(&request, head_plan.service_class, (&chair, appointment), money.as_ref())?;
-    let findings = check::check(&Stages {
+    let booking = Booking::of(&request, head_plan.service_class, (&chair, day.as_ref()), money.as_ref())?;
+    let found = check::check(&Stages {
         start,
         jurisdiction: request.jurisdiction,
         file: &request.file,
@@ -116,7 +115,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
         request: &request,
         consulted: consulted.as_ref(),
     });
-    let findings = findings.finish(&mut mixes);
+    let findings = found.finish(&mut mixes, &mut first.steps);
     let head = &request.file.service;
     Ok(Plan {
         format: Plan::FORMAT,

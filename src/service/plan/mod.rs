@@ -32,6 +32,7 @@ mod make;
 mod mix_plan;
 mod mixes;
 mod model;
+mod near_shades;
 mod order;
 mod price_plan;
 mod proportion;

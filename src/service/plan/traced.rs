@@ -5,6 +5,7 @@ use crate::{
     source::{Basis, Interval},
 };
 use serde::Serialize;
+use std::borrow::Cow;
 
 /// A result of a plan and how it came about. Numbers are decimal text, in full.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -18,7 +19,7 @@ pub struct TracedResult {
     /// Its unit.
     pub unit: String,
     /// How it is found.
-    pub formula: &'static str,
+    pub formula: Cow<'static, str>,
     /// From what.
     pub inputs: Vec<TracedInput>,
     /// What it rests on.
@@ -46,7 +47,7 @@ pub(super) fn found(
     what: String,
     value: &Interval<f64>,
     unit: &str,
-    formula: &'static str,
+    formula: impl Into<Cow<'static, str>>,
     basis: Basis,
 ) -> TracedResult {
     let (value, bounds) = told(value);
@@ -55,7 +56,7 @@ pub(super) fn found(
         value,
         bounds,
         unit: unit.to_owned(),
-        formula,
+        formula: formula.into(),
         inputs: Vec::new(),
         basis,
         sources: Vec::new(),

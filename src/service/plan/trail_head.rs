@@ -5,7 +5,7 @@ use super::{
     traced::{TracedInput, TracedResult, exact, found, input},
 };
 use crate::{
-    head::{film, take_up},
+    head::take_up,
     quantity::{Mass, Quantity},
     source::{Basis, Interval, citations::hair},
 };
@@ -72,25 +72,48 @@ pub(super) fn foils(plan: &Plan, section: &SectionPlan) -> Vec<TracedResult> {
     let (Some(hair), Some(takes)) = (section.hair, section.takes) else { return results };
     let mix = plan.mixes.iter().find(|mix| mix.name == *name);
     let lightens = mix.is_some_and(|mix| mix.products().any(|part| part.kind == PartKind::Lightener));
-    let each = take_up(section.technique, lightens);
-    let plain = (hair.best().g() * each.value.best().g_per_g() - takes.best().g()).abs() < 1e-9;
-    let (formula, film) = if plain {
-        ("hair that is covered x what a gram of it takes up", None)
-    } else {
-        let formula = "hair that is covered x what a gram of it takes up, with a film where the scalp is touched, or what was \
-                       used by `used_g`";
-        (formula, Some(input("film on the scalp", film().value)))
+    let less = |all: Interval<Mass>, part: Option<Interval<Mass>>| match part {
+        Some(part) => all.combine(part, Mass::minus_or_zero),
+        None => all,
     };
-    let inputs = [Some(input("hair that is covered", hair)), Some(input("taken up", each.value)), film];
+    let ends = section.ends_between.as_ref();
+    let own = less(hair, ends.map(|ends| ends.hair));
+    let mut formula = "hair that is covered x what a gram of it takes up".to_owned();
+    let mut inputs =
+        vec![input("hair that is covered", own), input("taken up", take_up(section.technique, lightens).value)];
+    if let Some(film) = section.film {
+        formula += " + film on the scalp";
+        inputs.push(input("film on the scalp", film));
+    }
+    if let Some(ends) = ends {
+        formula += " + ends between the foils";
+        inputs.push(input("ends between the foils take", ends.takes));
+    }
+    if let Some(used) = section.used {
+        formula += ", drawn to what was used before";
+        inputs.push(input("used before", Interval::exact(used)));
+    }
     results.push(
         found(format!("{name}: mixture the hair takes"), &takes.map(Mass::g), "g", formula, plan.head.basis)
-            .made_of(inputs.into_iter().flatten())
+            .made_of(inputs)
             .resting_on(&[hair::LIQUOR_RATIO.id]),
     );
     if let (Some(each), Some(foils)) = (section.mix_per_foil, section.foils) {
-        let inputs = [input("mixture the hair takes", takes), exact("foils", foils.best(), "foils")];
+        let inputs = [
+            Some(input("mixture the hair takes", takes)),
+            ends.map(|ends| input("ends between the foils take", ends.takes)),
+        ];
+        let foils = exact("foils", foils.best(), "foils");
+        let formula = match (ends, section.used) {
+            (None, _) => "mixture / foils",
+            (Some(_), None) => "(mixture - ends between the foils) / foils",
+            (Some(_), Some(_)) => "mixture without the share that the ends between take / foils",
+        };
         let what = format!("{name}: mixture for a foil");
-        results.push(found(what, &each.map(Mass::g), "g", "mixture / foils", plan.head.basis).made_of(inputs));
+        results.push(
+            found(what, &each.map(Mass::g), "g", formula, plan.head.basis)
+                .made_of(inputs.into_iter().flatten().chain([foils])),
+        );
     }
     results
 }

@@ -7,7 +7,8 @@ use crate::{
         ThreadFact, Weeks, calibrated, grown, growth,
     },
     head::{
-        Curvature, Demand, InFoils, Layout, OverDirection, Panel, Profile, Taking, Technique, by_hand, demand, take_up,
+        Curvature, Demand, InFoils, Layout, OverDirection, Panel, Profile, Taking, Technique, by_hand, demand, film,
+        take_up,
     },
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
@@ -66,6 +67,10 @@ pub(in crate::service) struct SectionFoils {
     pub(in crate::service) surface: Option<Interval<Area>>,
     /// Of that, the ends between the foils.
     pub(in crate::service) ends: Option<EndsBetween>,
+    /// Of that, the film on the scalp, where the mixture touches it.
+    pub(in crate::service) film: Option<Interval<Mass>>,
+    /// What the same section took before.
+    pub(in crate::service) used: Option<Mass>,
 }
 
 /// Ends that are painted between the foils of a section.
@@ -211,7 +216,12 @@ impl HairAmounts {
         let panels = laid.map(|laid| CountedPanels { count: panels, ..laid });
         let tress = self.head.part(asked.share);
         let surface = self.length.map(|length| tress.surface(profile.painted(self.ends(section.zone, length))));
-        Ok(SectionFoils { layout, panels, foils, profile, demand, hairs: tress.hairs, surface, ends })
+        let film = demand.filter(|_| on_scalp).map(|_| {
+            let area = self.scalp(asked.share);
+            area.combine(film().value, |area, film| Mass::nearest(area.cm2() * film.g_per_cm2()))
+        });
+        let used = section.used_g.map(Mass::from_g).transpose().in_field(&format!("{field}.used_g"))?;
+        Ok(SectionFoils { layout, panels, foils, profile, demand, hairs: tress.hairs, surface, ends, film, used })
     }
 
     /// Of the hair between the foils some, from a place on to its end.
@@ -256,7 +266,7 @@ impl HairAmounts {
         (lightens, on_scalp): (bool, bool),
         ends: Option<EndsBetween>,
     ) -> Result<Demand, Problems> {
-        let scalp = on_scalp.then(|| self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
+        let scalp = on_scalp.then(|| self.scalp(share));
         let take_up = take_up(section.technique, lightens).value;
         let to = self.ends(section.zone, length);
         let mut needed = demand(&self.head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
@@ -277,6 +287,11 @@ impl HairAmounts {
 }
 
 impl HairAmounts {
+    /// The scalp under a share of the hair.
+    fn scalp(&self, share: Share) -> Interval<Area> {
+        self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction()))
+    }
+
     /// Where a zone begins; the ends are the last third of what is not root.
     fn begins(&self, zone: Zone, length: Length, usual: Interval<Length>) -> Interval<Length> {
         let root = self.root(length);

@@ -34,6 +34,7 @@ fn steps_before_it_come_with_grams_and_minutes() {
 #[case::nothing(&["choose"], "nothing to choose: give --start, --upkeep and --length for a technique")]
 #[case::word(&["choose", "--start", "sharp", "--upkeep", "3", "--length", "30"], "--start: ")]
 #[case::share(&["choose", "--treats", "weave"], "--treats \"weave\": write technique=percent, for example weave=55")]
+#[case::all(&["choose", "--treats", "weave=80", "--treats", "slice=30"], "--treats takes 110 % of the head together")]
 #[case::level(&["choose", "--from", "5", "--to", "19"], "--to: ")]
 #[case::half(&["choose", "--from", "5"], "--to <LEVEL>")]
 fn what_is_wrong_is_named(#[case] args: &[&str], #[case] want: &str) {

@@ -6,8 +6,8 @@ use foilwork::{
     finding::{Finding, Reason, Rule, Verdict},
     reader::Format,
     service::{
-        AlternativeKind, Concern, ConsultationPlan, Evidence, Go, ServiceFile, TestKind, consult, dated_visits, decide,
-        parse, parse_with_shop,
+        AlternativeKind, Concern, ConsultationPlan, Evidence, Go, Plan, ServiceFile, TestKind, consult, dated_visits,
+        decide, parse, parse_with_shop, plan,
         shape::{AgreedEntry, ConsultationEntry, HistoryFlag, Party, PastEntry, PastWork, WishEntry, Zone},
     },
     sheet::{agreement_page, consultation_sheet},
@@ -221,6 +221,35 @@ fn a_wish_is_held_or_told(#[case] zone: Zone, #[case] level: f64, #[case] tolera
         Some(words) => assert!(held.why_not.unwrap().contains(words)),
         None => assert_eq!(held.why_not, None),
     }
+}
+
+/// The plan holds to a wish by its last strand, which is on the hair for the shortest time, and by the lower bound of it; what
+/// holds by the estimate alone is no more than a note, and a tone in words is not held against anything.
+#[test]
+fn a_wish_is_passed_by_the_last_strand_and_its_lower_bound_only() {
+    let wished = |tolerance: f64, tone: Option<&str>| {
+        let tone = tone.map(str::to_owned);
+        let wish = WishEntry { zone: Zone::Ends, level: 8.0, tone, tolerance_levels: Some(tolerance), dislikes: None };
+        plan(&with(|entry| entry.wish = vec![wish])).unwrap()
+    };
+    let one = wished(3.0, None);
+    let (held, lift) = (&one.consulted.as_ref().unwrap().wishes[0], &one.lift[0]);
+    assert_eq!(held.sections[0].forecast_level, Some(lift.last_strand));
+    assert!(lift.last_strand.best() < lift.first_strand.best());
+    let verdicts = |plan: &Plan| -> Vec<Verdict> {
+        plan.findings.iter().filter(|one| one.rule == Rule::Wish).map(|one| one.verdict).collect()
+    };
+    // Between what the best estimate and what the lower bound fall short; the section aims a level higher.
+    let short = |level: Level| 8.0 - level.number();
+    let (best, low) = (short(lift.last_strand.best()), short(lift.last_strand.low()));
+    let between = (best.max(1.0) + low) / 2.0;
+    assert!(best < between && between < low && low < 3.0);
+    assert_eq!(verdicts(&wished(low + 0.01, None)), [Verdict::Passed]);
+    assert_eq!(verdicts(&wished(between, None)), [Verdict::Note]);
+    assert_eq!(verdicts(&wished(low + 0.01, Some("smoky"))), [Verdict::NotJudged, Verdict::Passed]);
+    let words = |plan: &Plan| plan.consulted.as_ref().unwrap().wishes[0].in_words();
+    assert_eq!(words(&wished(low + 0.01, None)), "held");
+    assert_eq!(words(&wished(between, None)), "held by the estimate, not by all of its bounds");
 }
 
 /// A wish beyond the forecast is not held, though the section aims at it.

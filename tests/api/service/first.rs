@@ -5,7 +5,7 @@ use super::base::{changed, fine, near, only_colour, only_lightener, shop, texts,
 use foilwork::{
     finding::Verdict::{NotJudged, Note, Stop, Warning},
     head::{ExtraStep, StepEnd},
-    service::{FirstStep, Plan, ServiceFile, shape::HistoryFlag},
+    service::{FirstStep, Plan, ServiceFile, mixing_cards, shape::HistoryFlag},
 };
 use serde_json::json;
 
@@ -209,6 +209,40 @@ fn the_ph_of_a_step_is_judged_too() {
     assert_eq!(verdicts(&plan, "alkalinity"), [Warning]);
     let said = texts(&plan, "alkalinity");
     assert!(said.starts_with("top, clean out the artificial pigment first: \"powder\" mixes to pH 11"), "{said}");
+    let card = &mixing_cards(&plan)[0];
+    assert!(card.findings.iter().any(|one| one.verdict == Warning && one.text.contains("pH 11")), "{card:#?}");
+}
+
+/// By hand, as in `cleaning_first_is_rinsed_and_brings_its_cautions`: from 10:00, 9 g of powder and 18 g of developer, on by
+/// 10:10, over by 10:25, and only then the first bowl; of a third and two thirds of 6 % two thirds, 4 %.
+#[test]
+fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
+    let plan = changed(only_lightener(), |file| file.section[0].first = vec![ExtraStep::CleanFirst]);
+    let flat = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let sheet = flat(&plan.to_string());
+    let (_, chair) = sheet.split_once("AT THE CHAIR").unwrap();
+    let (step, bowl) = chair.split_once("10:25 1. top").unwrap();
+    assert!(step.contains("10:00 top, clean out the artificial pigment first"), "{step}");
+    assert!(step.contains("weigh 9 g powder, 18 g developer (27 g); 4 % w/w on the hair"), "{step}");
+    assert!(step.contains("all on by 10:10") && step.contains("over by 10:25") && step.contains("judge the hair anew"));
+    let (_, weighed) = bowl.split_once("WHAT TO WEIGH").unwrap();
+    assert!(weighed.split_once("1. top").unwrap().0.contains("developer 18 g 27 g"), "{weighed}");
+    let page = foilwork::sheet::bench_page(&plan);
+    let (before, _) = page.split_once("<h3 dir=\"auto\">1. top</h3>").unwrap();
+    assert!(
+        before.contains("First: top, clean out") && before.contains("10:25") && before.contains("judge the hair anew")
+    );
+
+    let cards = mixing_cards(&plan);
+    let card = &cards[0];
+    assert_eq!((card.then, card.total.g(), card.minutes.mixed_at.min()), (Some(StepEnd::Rinse), 27.0, 0.0));
+    near(card.on_hair.best().ww_percent(), 4.0, 1e-9);
+    assert_eq!((card.parts[1].product.as_str(), card.parts[1].scale_shows.g()), ("developer", 27.0));
+    assert_eq!((cards[1].name.as_str(), cards[1].then), ("top", None));
+    let text = flat(&foilwork::sheet::card_sheet(&cards, &plan.habits));
+    assert!(text.contains("judge the hair anew by 10:20") && text.contains("mind: look every few minutes"), "{text}");
+    // What is only asked for is on no card.
+    assert_eq!(mixing_cards(&on_white(&[])).len(), 1);
 }
 
 #[test]

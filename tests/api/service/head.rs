@@ -94,6 +94,7 @@ fn without_a_length_the_mass_is_not_computed() {
 fn mapped(outline_percent: f64, wish: Wish) -> Plan {
     changed(fine(), |file| {
         file.service.reads_as = Some(wish);
+        file.root_shadow.as_mut().unwrap().length_cm = None;
         let regions = |names: &[&str]| {
             serde_json::from_value(json!(names.iter().map(|name| json!({ "name": name })).collect::<Vec<_>>())).unwrap()
         };
@@ -167,6 +168,23 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
         file.section.push(other);
     },
     "crown: \"top\" and \"veil\" overlap, together the sections take 120 % of it (give \"veil\" 40 % or less)"
+)]
+#[case::no_room(
+    |file: &mut ServiceFile| {
+        file.section[0].share_percent = Some(5.0);
+        file.section[0].regions = serde_json::from_value(json!([{"name": "crown"}])).unwrap();
+        let mut other = file.section[0].clone();
+        other.name = "veil".to_owned();
+        file.section.push(other);
+    },
+    "overlap, together the sections take 200 % of it (take crown out of \"veil\")"
+)]
+#[case::shadow_beyond_the_ends(
+    |file: &mut ServiceFile| {
+        file.analysis.length_cm = Some(10.0);
+        file.root_shadow.as_mut().unwrap().length_cm = Some(12.0);
+    },
+    "root_shadow.length_cm: 12 cm is longer than the hair's `analysis.length_cm`, 10 cm: make it shorter"
 )]
 #[case::unknown_region(
     |file: &mut ServiceFile| file.section[0].regions = serde_json::from_value(json!([{"name": "crwn"}])).unwrap(),
@@ -280,6 +298,75 @@ fn a_part_needs_to_know_where_regions_lie() {
     });
     assert!(plan.head.look.as_ref().unwrap().part.as_ref().unwrap().regions.is_empty());
     assert!(one_line(&plan).contains("the template does not say which of its regions lie there"));
+}
+
+/// Whoever works out the formula of the trail with its inputs gets its value: with ends between the foils, with a film on the
+/// scalp, and with neither.
+#[test]
+fn the_trail_of_the_mixture_gives_its_value() {
+    let plans: [fn(&mut ServiceFile); 3] = [
+        |_| (),
+        |file| {
+            file.section[0].taken_percent = Some(40.0);
+            file.section[0].ends_between = serde_json::from_value(json!({ "from_cm": 15, "percent": 50 })).ok();
+        },
+        |file| {
+            file.section[0].technique = Technique::Regrowth;
+            file.section[0].on_scalp = Some(true);
+            file.section[0].foils = None;
+        },
+    ];
+    for (case, change) in plans.into_iter().enumerate() {
+        let plan = changed(fine(), |file| {
+            measured(file);
+            file.section[0].mix_g = None;
+            change(file);
+        });
+        let trail = plan.trail();
+        let number = |text: &str| text.parse::<f64>().unwrap();
+        let of = |what: &str| trail.iter().find(|one| one.what.ends_with(what));
+        let value = |one: &foilwork::service::TracedResult, what: &str| {
+            one.inputs.iter().find(|input| input.what.starts_with(what)).map_or(0.0, |input| number(&input.value))
+        };
+        let takes = of("mixture the hair takes").unwrap();
+        let by_hand = value(takes, "hair that is covered") * value(takes, "taken up")
+            + value(takes, "film")
+            + value(takes, "ends");
+        near(number(&takes.value), by_hand, 1e-6);
+        assert_eq!(takes.formula.contains("film"), case == 2, "{}", takes.formula);
+        assert_eq!(takes.formula.contains("ends"), case == 1, "{}", takes.formula);
+        if let Some(each) = of("mixture for a foil") {
+            let by_hand = (value(each, "mixture") - value(each, "ends")) / value(each, "foils");
+            near(number(&each.value), by_hand, 1e-6);
+        }
+    }
+}
+
+/// Hair that no section takes reads as what is stated to be there, zone by zone: light ends of level 9 are lighter than natural
+/// level 6 at the roots, though nobody works on the back.
+#[test]
+fn what_nobody_takes_reads_as_it_is() {
+    let plan = |ends: Option<f64>| {
+        changed(fine(), |file| {
+            file.analysis.length_cm = Some(20.0);
+            let band = |level| json!([{ "zone": "ends", "level": level, "artificial": true }]);
+            file.analysis.existing = ends.map(|level| serde_json::from_value(band(level)).unwrap()).unwrap_or_default();
+            file.section[0].share_percent = Some(5.0);
+            file.section[0].regions = serde_json::from_value(json!([{ "name": "top" }])).unwrap();
+        })
+    };
+    let back = |plan: &Plan| {
+        let look = plan.head.look.clone().unwrap();
+        let at = look.look.regions.iter().position(|region| region.region == "crown").unwrap();
+        (look.zones[at].clone(), look.look.regions[at].lab_l)
+    };
+    let ((natural, _), (coloured, whole)) = (back(&plan(None)), back(&plan(Some(9.0))));
+    assert_eq!(natural.roots_lab_l, natural.ends_lab_l);
+    assert_eq!(coloured.roots_lab_l, natural.roots_lab_l);
+    assert!(coloured.ends_lab_l.best() > natural.ends_lab_l.high(), "{coloured:?}");
+    // Seen from afar the whole strand lies between its zones.
+    let (dark, light) = (coloured.roots_lab_l.best(), coloured.ends_lab_l.best());
+    assert!(dark < whole.best() && whole.best() < light, "{whole:?}");
 }
 
 /// An outline that is lighter by the estimate, but not by its bounds, is noted and not passed.

@@ -1,6 +1,10 @@
 //! The pH of the mixes, where their makers state it. It is never worked out or assumed.
 
-use super::super::{FirstStep, findings::Findings, sections::Sections};
+use super::super::{
+    FirstStep,
+    findings::{Findings, Of},
+    sections::Sections,
+};
 use crate::{
     finding::{
         Finding, Rule,
@@ -16,18 +20,18 @@ const PRINTED_MOST: f64 = 10.3;
 pub(super) fn check(sections: &Sections<'_>, request: &Request, first: &[FirstStep], findings: &mut Findings) {
     for work in sections.iter().filter(|work| work.has_peroxide()) {
         for (item, _) in &work.products {
-            judge(work.name(), item, &[work.place], findings);
+            judge(work.name(), item, Of::Mix(&[work.place]), findings);
         }
     }
     // A step before the colour goes on the same hair and skin; a shade without developer does not mix to its pH.
-    for step in first.iter().filter(|step| step.planned && step.parts.len() > 1) {
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned && step.parts.len() > 1) {
         let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
-        let name = format!("{}, {}", step.section, step.step);
-        items.for_each(|item| judge(&name, item, &[], findings));
+        let name = step.name();
+        items.for_each(|item| judge(&name, item, Of::Step(place), findings));
     }
 }
 
-fn judge(name: &str, item: &Item, places: &[usize], findings: &mut Findings) {
+fn judge(name: &str, item: &Item, of: Of<'_>, findings: &mut Findings) {
     let Some(ph) = item.mixed_ph().map(crate::lift::Ph::value) else { return };
     let (verdict, text) = if ph > PRINTED_MOST {
         let text = format!(
@@ -40,5 +44,5 @@ fn judge(name: &str, item: &Item, places: &[usize], findings: &mut Findings) {
         (Passed, format!("{name}: pH {ph} of \"{}\" as its maker states it", item.name))
     };
     let finding = Finding::new(Rule::Alkalinity, verdict, text, cited::MIXED_PH);
-    findings.push(places, finding.and_source(cited::SWELLING_AGAINST_PH));
+    of.push(findings, finding.and_source(cited::SWELLING_AGAINST_PH));
 }

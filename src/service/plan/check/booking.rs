@@ -1,9 +1,12 @@
 //! The price of the list against what the service costs.
 
 use super::super::{Booking, MoneyPlan, findings::Findings};
-use crate::finding::{
-    Reason, Rule,
-    Verdict::{Note, Passed, Warning},
+use crate::{
+    finding::{
+        Reason, Rule,
+        Verdict::{NotJudged, Note, Passed, Warning},
+    },
+    text::list,
 };
 
 pub(super) fn check(booking: &Booking, money: Option<&MoneyPlan>, findings: &mut Findings) {
@@ -11,13 +14,24 @@ pub(super) fn check(booking: &Booking, money: Option<&MoneyPlan>, findings: &mut
     let (kept, cost) = (booking.net.unwrap_or(price), money.cost.total());
     let source = Reason::stated("the price list and the costs of the shop");
     let class = booking.service_class;
+    // What is left out can only make it dearer: what is said against the price stands without it.
     let (verdict, text) = if kept.minor() < cost.minor() {
-        (Warning, format!("{class} is {price} on the list, {kept} without tax: less than the {cost} that it costs"))
+        let kept = booking.net.map(|net| format!(", {net} without tax")).unwrap_or_default();
+        (Warning, format!("{class} is {price} on the list{kept}: less than the {cost} that it costs"))
     } else if booking.by_cost.is_some_and(|by_cost| price.minor() < by_cost.minor()) {
         let by_cost = booking.by_cost.unwrap_or(price);
         (Note, format!("{class} is {price} on the list; by its costs and the terms of the shop it would be {by_cost}"))
-    } else {
+    } else if money.left_out.is_empty() {
         (Passed, format!("{class} is {price} on the list, and it costs {cost}"))
+    } else {
+        let mut left_out: Vec<String> = Vec::new();
+        for what in money.left_out.iter().map(|one| one.what.to_string()) {
+            if !left_out.contains(&what) {
+                left_out.push(what);
+            }
+        }
+        let left_out = list(&left_out, "and");
+        (NotJudged, format!("{class} is {price} on the list; {cost} is not the whole cost, it leaves out: {left_out}"))
     };
     findings.add(Rule::ListPrice, verdict, text, source);
 }

@@ -4,7 +4,7 @@ use super::super::{SaidBefore, findings::Findings, sections::Sections};
 use crate::{
     finding::{
         Rule,
-        Verdict::{NotJudged, Passed, Warning},
+        Verdict::{NotJudged, Note, Passed, Warning},
     },
     lift::{Strain, weeks_between},
     service::shape::PastWork,
@@ -32,7 +32,8 @@ pub(super) fn check(consulted: Option<&SaidBefore>, sections: &Sections<'_>, fin
     for wish in &consulted.wishes {
         let (verdict, rest) = match &wish.why_not {
             Some(why) => (Warning, format!("{why}: change the plan, or agree on what can be had")),
-            None => (Passed, "the plan holds to it".to_owned()),
+            None if wish.is_sure => (Passed, "the plan holds to it".to_owned()),
+            None => (Note, "the plan holds to it by the estimate, not by all of its bounds".to_owned()),
         };
         let text = format!(
             "{}: {} within {} levels is wanted: {rest}",
@@ -41,5 +42,9 @@ pub(super) fn check(consulted: Option<&SaidBefore>, sections: &Sections<'_>, fin
             number(wish.tolerance_levels.levels(), 2)
         );
         findings.add(Rule::Wish, verdict, text, trade::CONSULTATION);
+        if let Some(tone) = &wish.tone {
+            let text = format!("{}: \"{tone}\" is wanted: a tone in words is not held against the plan", wish.zone);
+            findings.add(Rule::Wish, NotJudged, text, trade::CONSULTATION);
+        }
     }
 }

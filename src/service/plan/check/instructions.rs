@@ -2,7 +2,7 @@
 
 use super::super::{
     FirstStep, Mix, WeighedPart,
-    findings::Findings,
+    findings::{Findings, Of},
     sections::{Sections, Work},
 };
 use crate::{
@@ -32,18 +32,24 @@ pub(super) fn check(
         for (item, _) in &work.products {
             on_scalp(work, item, findings);
             if let Some(limits) = item.own_limits().filter(|_| work.has_peroxide()) {
-                developer(work.name(), (mix.developer, mix.decimals()), (&item.name, limits), &[work.place], findings);
+                developer(
+                    work.name(),
+                    (mix.developer, mix.decimals()),
+                    (&item.name, limits),
+                    Of::Mix(&[work.place]),
+                    findings,
+                );
             }
         }
         ratio(work, mix, findings);
         scale(work.place, mix, findings);
     }
-    for step in first.iter().filter(|step| step.planned) {
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned) {
         let Some(strength) = step.bowl.as_ref().and_then(|bowl| bowl.developer) else { continue };
         let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
         for (item, limits) in items.filter_map(|item| Some((item, item.own_limits()?))) {
-            let name = format!("{}, {}", step.section, step.step);
-            developer(&name, (strength, 2), (&item.name, limits), &[], findings);
+            let name = step.name();
+            developer(&name, (strength, 2), (&item.name, limits), Of::Step(place), findings);
         }
     }
 }
@@ -94,7 +100,7 @@ fn developer(
     name: &str,
     (strength, decimals): (Interval<MassFraction>, usize),
     (product, limits): (&str, OwnLimits),
-    places: &[usize],
+    of: Of<'_>,
     findings: &mut Findings,
 ) {
     let strongest = strength.high();
@@ -111,7 +117,7 @@ fn developer(
         }
         None => (NotJudged, format!("{name}: the strongest developer for \"{product}\" is not on the shelf")),
     };
-    findings.push(places, Finding::new(Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS)));
+    of.push(findings, Finding::new(Rule::Developer, verdict, text, Reason::stated(OWN_INSTRUCTIONS)));
 }
 
 /// Whether the scale is fine enough for the smallest part.

@@ -3,7 +3,11 @@
 //! A mix of which any maker declares the composition is checked substance by substance. Otherwise only the developer's
 //! peroxide is known: it can exceed the limit, but it never passes while another product of the bowl may release more.
 
-use super::super::{FirstStep, Mix, PartKind, findings::Findings, sections::Sections};
+use super::super::{
+    FirstStep, Mix, PartKind,
+    findings::{Findings, Of},
+    sections::Sections,
+};
 use crate::{
     finding::{
         Finding, Reason, Rule,
@@ -20,7 +24,7 @@ use crate::{
 /// A bowl as the law sees it.
 struct Held<'h> {
     name: String,
-    places: &'h [usize],
+    of: Of<'h>,
     purpose: Purpose,
     on_hair: Interval<MassFraction>,
     as_labelled: Interval<MassFraction>,
@@ -45,7 +49,7 @@ pub(super) fn check(
     for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.has_peroxide()) {
         let held = Held {
             name: work.name().to_owned(),
-            places: &[work.place],
+            of: Of::Mix(&[work.place]),
             purpose: if work.lightens() { Purpose::Lightening } else { Purpose::OxidativeColour },
             on_hair: mix.on_hair,
             as_labelled: mix.on_hair_as_labelled,
@@ -55,18 +59,24 @@ pub(super) fn check(
         };
         judge(jurisdiction, &held, &mut unlimited, findings);
     }
-    for step in first.iter().filter(|step| step.planned) {
-        before(jurisdiction, step, &mut unlimited, findings);
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned) {
+        before(jurisdiction, (place, step), &mut unlimited, findings);
     }
     unlimited.say(jurisdiction, findings);
 }
 
 /// A step before the colour goes on the same head.
-fn before(jurisdiction: Jurisdiction, step: &FirstStep, unlimited: &mut Unlimited, findings: &mut Findings) {
-    let name = format!("{}, {}", step.section, step.step);
+fn before(
+    jurisdiction: Jurisdiction,
+    (place, step): (usize, &FirstStep),
+    unlimited: &mut Unlimited,
+    findings: &mut Findings,
+) {
+    let name = step.name();
     let unknown = |findings: &mut Findings, why: &str| {
         let text = format!("{name}: {why}: held against no limit of the law");
-        findings.add(Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title()));
+        findings
+            .of_step(place, Finding::new(Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title())));
     };
     let Some(bowl) = &step.bowl else { return unknown(findings, "what goes on is not known") };
     let peroxide = step.parts.iter().any(|part| part.kind == PartKind::Developer);
@@ -80,7 +90,7 @@ fn before(jurisdiction: Jurisdiction, step: &FirstStep, unlimited: &mut Unlimite
     };
     let held = Held {
         name,
-        places: &[],
+        of: Of::Step(place),
         purpose,
         on_hair: bowl.on_hair,
         as_labelled: bowl.on_hair_as_labelled,
@@ -101,7 +111,7 @@ fn judge(jurisdiction: Jurisdiction, held: &Held<'_>, unlimited: &mut Unlimited,
         for finding in report.findings() {
             let of_peroxide = finding.verdict != Note && finding.sources.iter().any(|source| rows.contains(source));
             let finding = finding.about(name);
-            findings.push(held.places, if of_peroxide { by_label(finding, held) } else { finding });
+            held.of.push(findings, if of_peroxide { by_label(finding, held) } else { finding });
         }
         return;
     }
@@ -109,7 +119,7 @@ fn judge(jurisdiction: Jurisdiction, held: &Held<'_>, unlimited: &mut Unlimited,
     if report.judgements.is_empty() {
         let text = format!("{name}: the table has no peroxide limit for this use, which does not mean there is none");
         let source = Reason::stated(Table::of(jurisdiction).title());
-        findings.push(held.places, Finding::new(Rule::Law, NotJudged, text, source));
+        held.of.push(findings, Finding::new(Rule::Law, NotJudged, text, source));
     }
     for judgement in &report.judgements {
         let verdict = judgement.standing.verdict();
@@ -129,7 +139,7 @@ fn judge(jurisdiction: Jurisdiction, held: &Held<'_>, unlimited: &mut Unlimited,
             _ => format!("{name}: {level} % w/w{figure} on the hair: {}", judgement.standing),
         };
         let source = judgement.limit.map_or_else(|| Reason::stated(report.table.to_owned()), source);
-        findings.push(held.places, by_label(Finding::new(Rule::Law, verdict, text, source), held));
+        held.of.push(findings, by_label(Finding::new(Rule::Law, verdict, text, source), held));
     }
 }
 

@@ -1,6 +1,9 @@
 //! Two formulas in one foil: which goes on first, and the shade that appears where they meet.
 
-use super::super::sections::{Sections, Work};
+use super::super::{
+    near_shades::near,
+    sections::{Sections, Work},
+};
 use crate::{
     colour::{Level, Swatch, Tone, transition_between},
     service::request::Request,
@@ -35,9 +38,6 @@ pub struct MeetingShade {
     pub apart_ciede2000: Interval<f64>,
 }
 
-/// Shades farther than this look like another colour, and are no help (assumed).
-const FARTHEST: f64 = 10.0;
-
 /// Every two sections that share a foil, once.
 pub(super) fn all(request: &Request, sections: &Sections<'_>) -> Vec<Meeting> {
     let mut seen: Vec<[usize; 2]> = Vec::new();
@@ -59,13 +59,9 @@ fn meeting(request: &Request, work: &Work<'_>, other: &Work<'_>) -> Option<Meeti
     let between = transition_between((one, &work.tone), (two, &other.tone))?;
     let (first, then) = if two < one { (other, work) } else { (work, other) };
     let swatch = Swatch::of_look(between.level, &between.tone);
-    let near =
-        request.shop.shades.iter().map(|stocked| (stocked, swatch.difference_to(&Swatch::of_shade(&stocked.shade))));
-    let nearest = near.min_by(|a, b| a.1.ciede2000.total_cmp(&b.1.ciede2000));
-    let shade = nearest.filter(|(_, apart)| apart.ciede2000 <= FARTHEST).map(|(stocked, _)| MeetingShade {
-        code: stocked.shade.code().to_owned(),
-        apart_ciede2000: swatch.difference_bounds(&Swatch::of_shade(&stocked.shade)),
-    });
+    let nearest = near(request, &swatch, |_| true).into_iter().next();
+    let shade =
+        nearest.map(|(stocked, apart)| MeetingShade { code: stocked.shade.code().to_owned(), apart_ciede2000: apart });
     Some(Meeting {
         first: first.name().to_owned(),
         then: then.name().to_owned(),

@@ -1,4 +1,4 @@
-use super::super::{Hair, colours::Colours, sections::Sections};
+use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Sections};
 use super::SectionPlan;
 use crate::{
     colour::{Lightness, Swatch},
@@ -132,8 +132,10 @@ pub(super) fn of(
     plans: &[SectionPlan],
 ) -> Option<HeadReading> {
     let map = request.map.as_ref()?;
-    let natural = Swatch::natural_within(hair.natural_level);
     let length = request.amounts.length;
+    // What no section takes stays as it is there: natural, or what is stated of it, by its level.
+    let left = |zone: Zone| Swatch::natural_within(hair.at(Stretch { zone, cm: request.amounts.stretch(zone) }).level);
+    let natural = left_along(request, &left).unwrap_or_else(|| left(Zone::Whole));
     let mut placed = Vec::new();
     // Of the hair there, what is covered on the roots, the mid-lengths and the ends.
     let mut along: Vec<[f64; 3]> = Vec::new();
@@ -162,7 +164,7 @@ pub(super) fn of(
             region,
             of_region: placement.share,
             lightened: Share::nearest(100.0 * all),
-            rest: colour.natural,
+            rest: if hair.existing.is_empty() { colour.natural } else { natural },
             light: colour.swatch,
         });
         let on = |zone: Zone| {
@@ -173,7 +175,7 @@ pub(super) fn of(
     }
     let wish = request.file.service.reads_as;
     let look = read_head(&map.template, &placed, &natural, wish);
-    let zones = length.map(|_| by_zone(&map.template, &placed, &along, &natural)).unwrap_or_default();
+    let zones = length.map(|_| by_zone(&map.template, &placed, &along, &zones.map(left))).unwrap_or_default();
     Some(HeadReading {
         wish,
         look,
@@ -184,14 +186,26 @@ pub(super) fn of(
     })
 }
 
-fn by_zone(template: &Template, placed: &[Placed<'_>], along: &[[f64; 3]], natural: &Swatch) -> Vec<ZoneLook> {
-    let look = |of: fn(&[f64; 3]) -> f64| {
+/// The zones beside each other by their lengths, as the strand is seen from afar; none where its length is not stated.
+fn left_along(request: &Request, left: &impl Fn(Zone) -> Swatch) -> Option<Swatch> {
+    let long = |zone: Zone| request.amounts.stretch(zone).map(|(from, to)| to.cm() - from.cm());
+    let (roots, mid, ends) = (long(Zone::Roots)?, long(Zone::MidLengths)?, long(Zone::Ends)?);
+    let part = |one: f64, all: f64| Share::nearest(if all > 0.0 { 100.0 * one / all } else { 0.0 });
+    let upper = left(Zone::Roots).beside(&left(Zone::MidLengths), part(mid, roots + mid));
+    Some(upper.beside(&left(Zone::Ends), part(ends, roots + mid + ends)))
+}
+
+fn by_zone(template: &Template, placed: &[Placed<'_>], along: &[[f64; 3]], left: &[Swatch; 3]) -> Vec<ZoneLook> {
+    let [at_roots, mid_way, at_ends] = left;
+    let look = |of: fn(&[f64; 3]) -> f64, left: &Swatch| {
         let there = placed.iter().zip(along);
-        let there: Vec<Placed<'_>> =
-            there.map(|(part, along)| Placed { lightened: Share::nearest(of(along)), ..part.clone() }).collect();
-        read_regions(template, &there, natural)
+        let there: Vec<Placed<'_>> = there
+            .map(|(part, along)| Placed { lightened: Share::nearest(of(along)), rest: *left, ..part.clone() })
+            .collect();
+        read_regions(template, &there, left)
     };
-    let (roots, mid, ends) = (look(|[roots, ..]| *roots), look(|[_, mid, _]| *mid), look(|[.., ends]| *ends));
+    let roots = look(|[roots, ..]| *roots, at_roots);
+    let (mid, ends) = (look(|[_, mid, _]| *mid, mid_way), look(|[.., ends]| *ends, at_ends));
     let rows = roots.into_iter().zip(mid).zip(ends);
     rows.map(|((roots, mid), ends)| ZoneLook {
         region: roots.region,

@@ -41,6 +41,12 @@ pub struct SectionPlan {
     /// The mixture that this hair takes, without spare.
     #[serde(rename = "takes_g")]
     pub takes: Option<Interval<Mass>>,
+    /// Of that, the film on the scalp; absent where the mixture does not touch it.
+    #[serde(rename = "film_g")]
+    pub film: Option<Interval<Mass>>,
+    /// What the same section took before, by `used_g`.
+    #[serde(rename = "used_g")]
+    pub used: Option<Mass>,
     /// Foils stated, or counted on its panels.
     pub foils: Option<Interval<u32>>,
     /// The panels that they were counted on; absent where no `panel` is stated.
@@ -63,7 +69,8 @@ pub struct SectionPlan {
     /// When the regrowth shows.
     #[serde(rename = "line_shows_after_weeks")]
     pub line_shows_after: Interval<Weeks>,
-    /// How long a root shadow is there; absent where the section does not say in which `regions` it lies.
+    /// How long the root shadow is there; absent where the file has none or states its length, and where the section does not
+    /// say in which `regions` it lies.
     #[serde(rename = "root_shadow_cm")]
     pub root_shadow: Option<Interval<Length>>,
     /// Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted.
@@ -120,6 +127,8 @@ pub(super) fn plan(
         foil_minutes: foils.demand.and_then(|demand| demand.apply),
         hair: foils.demand.map(|demand| demand.hair),
         takes: foils.demand.map(|demand| demand.mix),
+        film: foils.film,
+        used: foils.used,
         foils: foils.foils,
         panels: foils.panels,
         first_foil: None,
@@ -207,6 +216,8 @@ pub(super) fn number(sections: &mut [SectionPlan]) {
 
 /// The root shadow of a section's regions, the mean by their area.
 fn root_shadow(request: &Request, section: &str) -> Option<Interval<Length>> {
+    // As long as the file says, wherever it is; told with the shadow itself.
+    request.file.root_shadow.as_ref().filter(|shadow| shadow.length_cm.is_none())?;
     let map = request.map.as_ref()?;
     let of_section = map.placements.iter().filter(|placement| placement.section == section);
     let mut whole: Option<(f64, Interval<Length>)> = None;

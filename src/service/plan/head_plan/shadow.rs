@@ -49,6 +49,10 @@ pub(super) fn of(request: &Request, sections: &Sections<'_>) -> Result<Option<Ro
     let level = work.shades().map(|part| part.shade.level()).reduce(|a, b| if b < a { b } else { a });
     let Some(level) = level else { return Ok(None) };
     let stated = entry.length_cm.map(Length::from_cm).transpose().in_field("root_shadow.length_cm")?;
+    if let Some((stated, length)) = stated.zip(request.amounts.length).filter(|(stated, length)| stated > length) {
+        let way_out = format!("{stated} is longer than the hair's `analysis.length_cm`, {length}: make it shorter");
+        return Err(way_out).in_field("root_shadow.length_cm");
+    }
     let lengths = lengths(request, stated);
     let longest = lengths.iter().map(|one| one.length.best()).fold(Length::MIN, |a, b| if b > a { b } else { a });
     let targets = sections.iter().filter(|work| work.lightens()).filter_map(|work: &Work<'_>| work.task.target);

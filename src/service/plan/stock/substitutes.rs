@@ -1,6 +1,6 @@
 //! What the shelf has instead of a product that runs short.
 
-use super::super::PartKind;
+use super::super::{PartKind, near_shades::near};
 use crate::{
     colour::Swatch,
     peroxide::{Objective, Shelf, Stock, blend_shelf},
@@ -39,9 +39,8 @@ pub(super) struct Missing<'m> {
     pub(super) wanted: Interval<Mass>,
 }
 
-/// How many are offered, and how far off a shade may be: beyond ten it is another colour (assumed).
+/// How many are offered.
 const OFFERED: usize = 2;
-const FARTHEST: f64 = 10.0;
 
 /// What the shelf has enough of, nearest first; additives have none, for what they do is not known. `taken` is what the
 /// same service takes of each product.
@@ -79,23 +78,17 @@ fn spare(name: &str, in_hand: Mass, taken: &[(String, Mass)]) -> Mass {
 fn shades(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
     let Some(missing) = request.shop.shade(line.product) else { return Vec::new() };
     let looks = Swatch::of_shade(&missing.shade);
-    let fits = |other: &&StockedShade| {
+    let fits = |other: &StockedShade| {
         let code = other.shade.code();
         code != line.product && other.class == missing.class && has(code, &other.facts, line, taken)
     };
-    let apart = |other: &StockedShade| {
-        let ciede2000 = looks.difference_bounds(&Swatch::of_shade(&other.shade));
+    let offer = |(other, ciede2000): (&StockedShade, Interval<f64>)| {
         let apart = span(&ciede2000, |apart| number(apart, 1));
         let ratio = if other.ratio == missing.ratio { "" } else { ", with a ratio of its own" };
         let why = format!("{}, CIEDE2000 {apart} apart on white hair{ratio}", of_shade(other));
         Substitute { product: other.shade.code().to_owned(), why, apart_ciede2000: Some(ciede2000) }
     };
-    let mut offers: Vec<Substitute> = request.shop.shades.iter().filter(fits).map(apart).collect();
-    let best = |offer: &Substitute| offer.apart_ciede2000.map_or(f64::INFINITY, |apart| apart.best());
-    offers.retain(|offer| best(offer) <= FARTHEST);
-    offers.sort_by(|a, b| best(a).total_cmp(&best(b)));
-    offers.truncate(OFFERED);
-    offers
+    near(request, &looks, fits).into_iter().map(offer).take(OFFERED).collect()
 }
 
 fn of_shade(other: &StockedShade) -> String {
