@@ -99,8 +99,7 @@ fn before(html: &mut Html, step: &FirstStep, clock: Clock, notes: &mut Notes) {
         range(&step.develop, 0),
         first::strength(step)
     );
-    let note = notes.number(format!("how much the step takes: {}", step.basis));
-    html.noted("p", &said, note);
+    notes.noted(html, "p", &said, &format!("how much the step takes: {}", step.basis));
     html.marked("p", &[], "Mind:", &step.mind.join("; "));
     html.close("section");
 }
