@@ -2,6 +2,7 @@ use super::{
     WorkbookError,
     binding::bound,
     cells::{at, down, fixed},
+    limit::{Ceiling, unchecked},
     page::{Allowed, Page},
     sources::{Rests, sources},
     weighed::{Parts, decimals},
@@ -40,7 +41,9 @@ pub fn plan_workbook(plan: &Plan) -> Result<Vec<u8>, WorkbookError> {
     if let Some(money) = &plan.money {
         pages.push(costs(money)?);
     }
-    pages.push(sources(&rests(plan))?);
+    let mut rests = rests(plan);
+    rests.extend(Ceiling::of(plan.jurisdiction).map(Ceiling::rests));
+    pages.push(sources(&rests)?);
     bound(pages)
 }
 
@@ -48,6 +51,11 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     let widths = [30.0, 11.0, 11.0, 12.0, 12.0, 12.0, 12.0];
     let mut page = Page::new("Bench", &format!("Bench sheet: {}", plan.title), &widths)?;
     page.how()?;
+    unchecked(
+        &mut page,
+        "What is said here of STOP, warnings and what was not judged is said of the plan as it was made: to \
+                          check a change, change the file and plan again.",
+    )?;
     for verdict in [Verdict::Stop, Verdict::Warning, Verdict::NotJudged] {
         for finding in plan.findings.iter().filter(|finding| finding.verdict == verdict) {
             page.paragraph(&format!("[{verdict}] {}", finding.text))?;
@@ -56,10 +64,17 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     page.row += 1;
     let division = division(plan);
     page.named_input("division_g", "the scale counts in, g", division, decimals(division), Allowed::GRAMS)?;
+    let ceiling = Ceiling::of(plan.jurisdiction).filter(|_| plan.mixes.iter().any(|mix| brings(mix) > 0.0));
+    if let Some(ceiling) = ceiling {
+        ceiling.named(&mut page)?;
+    }
     for mix in &plan.mixes {
         for bowl in &mix.bowls {
             page.row += 1;
             bowl_of(&mut page, mix, bowl, division)?;
+            if let Some(ceiling) = ceiling.filter(|_| brings(mix) > 0.0) {
+                held(&mut page, mix, bowl, ceiling)?;
+            }
         }
     }
     page.cautions(plan.cautions.iter().map(|caution| caution.text))?;
@@ -80,6 +95,30 @@ fn division(plan: &Plan) -> f64 {
     let all =
         |division: &f64| plan.mixes.iter().flat_map(|mix| &mix.bowls).all(|bowl| same(bowl, Mass::nearest(*division)));
     SCALES_G.into_iter().find(all).unwrap_or(0.001)
+}
+
+/// The most peroxide that a mix may bring onto the hair, in % w/w.
+fn brings(mix: &Mix) -> f64 {
+    mix.on_hair.high().ww_percent()
+}
+
+/// Under a bowl: whether what it comes to passes the ceiling, at the size and on the scale that stand there.
+fn held(page: &mut Page, mix: &Mix, bowl: &Bowl, ceiling: Ceiling) -> Result<(), WorkbookError> {
+    // A bottle that nobody measured is held against the law at the upper end of what its label may mean.
+    let off = mix.on_hair_as_labelled.high().ww_percent() / brings(mix);
+    let strength = bowl.on_hair.high().ww_percent();
+    let at_most = at(page.row - 1, 6);
+    let (words, counted, came) = if off > 1.0 {
+        ("its label read high", format!("{at_most}*{off}"), strength * off)
+    } else {
+        ("at most, on the hair", at_most, strength)
+    };
+    let [above, held] = ["ABOVE", "held against"].map(|words| format!("{words} {}", ceiling.figure()));
+    page.text(0, words)?;
+    let formula = format!("IF({},\"{above}\",\"{held}\")", Ceiling::passed_by(&counted));
+    page.alarm(1, &formula, if ceiling.is_passed_by(came) { &above } else { &held })?;
+    page.row += 1;
+    Ok(())
 }
 
 /// A bowl: its size may be changed, and every part follows.

@@ -2,6 +2,7 @@ use super::{
     WorkbookError,
     binding::bound,
     cells::{at, nearest},
+    limit::{Ceiling, unchecked},
     page::{Allowed, Came, Page},
     sources::{Rests, sources},
     weighed::decimals,
@@ -52,9 +53,10 @@ pub struct DilutionNames {
 ///
 /// Conservation of mass and of peroxide.
 pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result<Vec<u8>, WorkbookError> {
-    let widths = [24.0, 9.0, 9.0, 9.0, 9.0, 10.0, 10.0, 10.0, 10.0, 9.0, 9.0, 9.0, 22.0];
+    let widths = [24.0, 9.0, 9.0, 9.0, 9.0, 10.0, 10.0, 10.0, 10.0, 9.0, 9.0, 9.0, 22.0, 24.0];
     let mut page = Page::new("Dilution", "Dilution by mass", &widths)?;
     page.how()?;
+    unchecked(&mut page, "The strengths are those of bottles, before anything is mixed with them.")?;
     page.named_input("total_g", "total of every mix, g", table.total.g(), GRAMS, Allowed::GRAMS)?;
     let division = table.division.g();
     page.named_input("division_g", "the scale counts in, g", division, decimals(division), Allowed::GRAMS)?;
@@ -66,6 +68,10 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
     page.named_input("weaker_ww_percent", "its strength, % w/w", best, PERCENT, Allowed::WW_PERCENT)?;
     bound_of(&mut page, "weaker_low_ww_percent", "  at least", low, table.weaker)?;
     bound_of(&mut page, "weaker_high_ww_percent", "  at most", high, table.weaker)?;
+    let ceiling = Ceiling::of(None);
+    if let Some(ceiling) = ceiling {
+        ceiling.named(&mut page)?;
+    }
     page.row += 1;
     page.heading(&[
         "bottle",
@@ -81,18 +87,25 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
         "at least",
         "at most",
         "can it be weighed?",
+        "as it is on the hair",
     ])?;
     page.repeat_heading()?;
     for (place, row) in table.rows.iter().enumerate() {
         page.text(0, names.bottles.get(place).map_or("", String::as_str))?;
         one(&mut page, row, table)?;
+        if let Some(ceiling) = ceiling {
+            held(&mut page, row, table, ceiling)?;
+        }
         page.row += 1;
     }
     let strongest = table.rows.iter().map(|row| row.stock).chain([table.weaker]).reduce(stronger);
     let strongest = strongest.unwrap_or(table.weaker);
     page.cautions(cautions(strongest).iter().map(String::as_str))?;
-    page.paragraph("These cautions are for the bottles that the chart was made with: a stronger one may need more.")?;
-    let rests = [
+    page.paragraph(
+        "These cautions are for the bottles that the chart was made with: a stronger one needs more, and above 12 % w/w foilwork \
+         gives no advice on handling it in a salon.",
+    )?;
+    let mut rests = vec![
         Rests::new("strengths of the bottles", Basis::Stated, "the label, or a measurement of yours"),
         Rests::new("bounds of a label", Basis::Published, "how labels may be read: `foilwork convert \"20 vol\"`"),
         Rests::new("grams, and the strength that they give", Basis::Derived, "conservation of mass and of peroxide"),
@@ -102,6 +115,7 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
             "whole divisions that add up, with the least harm to the ratio",
         ),
     ];
+    rests.extend(ceiling.map(Ceiling::rests));
     bound(vec![page, sources(&rests)?])
 }
 
@@ -125,7 +139,7 @@ fn bound_of(
 fn one(page: &mut Page, row: &DilutionRow, table: &DilutionTable) -> Result<(), WorkbookError> {
     let cell = |column: u16| at(page.row, column);
     let [stock, low, high, target, exact, added, weigh, weigh_added] = [1, 2, 3, 4, 5, 6, 7, 8].map(cell);
-    let [note, share, share_added, near, near_added, settled] = [12, 13, 14, 15, 16, 17].map(cell);
+    let [note, share, share_added, near, near_added, settled] = [12, 14, 15, 16, 17, 18].map(cell);
     let strengths = row.stock.to_array().map(MassFraction::ww_percent);
     let [low_value, best_value, high_value] = strengths;
     page.input(1, best_value, PERCENT, Allowed::WW_PERCENT)?;
@@ -155,14 +169,14 @@ fn one(page: &mut Page, row: &DilutionRow, table: &DilutionTable) -> Result<(), 
     let [own, other] = shares;
     let [own_near, other_near] = shares.map(f64::round_ties_even);
     let own_settled = if own_near + other_near == units || own < other { own_near } else { units - other_near };
-    for (column, of, value) in [(13, &exact, own), (14, &added, other)] {
+    for (column, of, value) in [(14, &exact, own), (15, &added, other)] {
         page.formula(column, &format!("IF({of}=\"-\",0,divisions*{of}/total_g)"), value, 6)?;
     }
-    page.formula(15, &nearest(&share), own_near, 0)?;
-    page.formula(16, &nearest(&share_added), other_near, 0)?;
+    page.formula(16, &nearest(&share), own_near, 0)?;
+    page.formula(17, &nearest(&share_added), other_near, 0)?;
     // Two halves in the middle may both go up or both down: then the bigger part, which it harms less, gives way.
     let adds_up = format!("OR({near}+{near_added}=divisions,{share}<{share_added})");
-    page.formula(17, &format!("IF({adds_up},{near},divisions-{near_added})"), own_settled, 0)?;
+    page.formula(18, &format!("IF({adds_up},{near},divisions-{near_added})"), own_settled, 0)?;
 
     let fine = "too fine for this scale";
     let vanishes = format!("OR(AND({exact}>0,{settled}=0),AND({added}>0,divisions-{settled}=0))");
@@ -192,6 +206,29 @@ fn one(page: &mut Page, row: &DilutionRow, table: &DilutionTable) -> Result<(), 
         page.formula(column, &mixed, came(value), PERCENT)?;
     }
     Ok(())
+}
+
+/// Whether what is mixed, or else a bottle, passes the ceiling of what may be on the hair.
+fn held(page: &mut Page, row: &DilutionRow, table: &DilutionTable, ceiling: Ceiling) -> Result<(), WorkbookError> {
+    let high = |strength: Interval<MassFraction>| strength.high().ww_percent();
+    // Where nothing is weighed, these cells hold a text, which counts as nothing.
+    let mixed = format!("MAX({}:{})", at(page.row, 9), at(page.row, 11));
+    let bottles = format!("MAX({}:{},weaker_ww_percent,weaker_high_ww_percent)", at(page.row, 1), at(page.row, 3));
+    let [above, bottle_above, held] =
+        ["ABOVE", "BOTTLE ABOVE", "held against"].map(|words| format!("{words} {}", ceiling.figure()));
+    let formula = format!(
+        "IF({},\"{above}\",IF({},\"{bottle_above}\",\"{held}\"))",
+        Ceiling::passed_by(&mixed),
+        Ceiling::passed_by(&bottles)
+    );
+    let came = if row.weigh.as_ref().is_some_and(|weighed| ceiling.is_passed_by(high(weighed.strength))) {
+        above
+    } else if ceiling.is_passed_by(high(row.stock).max(high(table.weaker))) {
+        bottle_above
+    } else {
+        held
+    };
+    page.alarm(13, &formula, &came)
 }
 
 fn came(value: Option<f64>) -> Came<'static> {

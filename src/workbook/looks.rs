@@ -23,6 +23,11 @@ pub(super) fn text() -> Format {
     plain().set_border(FormatBorder::Thin)
 }
 
+/// What is above a ceiling.
+pub(super) fn alarm() -> Format {
+    Format::new().set_bold().set_font_color(Color::White).set_background_color(Color::RGB(0x00C0_0000))
+}
+
 /// A number with so many decimals at most.
 pub(super) fn number(decimals: usize) -> Format {
     let shown = if decimals == 0 { "0".to_owned() } else { format!("0.{}", "0".repeat(decimals)) };

@@ -8,13 +8,15 @@
 //!
 //! [`dilution_workbook`] is the wall chart, [`recipe_workbook`] scales a recipe, [`plan_workbook`] is the bench sheet of a plan
 //! with its costs, [`services_workbook`] costs and prices a list, [`worksheet_workbook`] holds problems with their key. Each
-//! has a page of sources. [`list_in_workbook`] reads a list back.
+//! has a page of sources. A page on which a mass or a strength may be changed says that a change is not checked; where the
+//! strength on the hair follows from it, a cell says ABOVE when it passes the ceiling of the law. [`list_in_workbook`] reads a list back.
 
 mod bench;
 mod binding;
 mod cells;
 mod dilution;
 mod error;
+mod limit;
 mod list;
 mod looks;
 mod page;

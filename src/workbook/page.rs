@@ -2,7 +2,9 @@
 
 use super::{WorkbookError, cells::fixed, looks};
 use crate::text::{inert, number};
-use rust_xlsxwriter::{DataValidation, DataValidationRule, Formula, Worksheet};
+use rust_xlsxwriter::{
+    ConditionalFormatText, ConditionalFormatTextRule, DataValidation, DataValidationRule, Formula, Worksheet,
+};
 
 /// The most characters of a cell, well below what spreadsheets take.
 const LONGEST: usize = 30_000;
@@ -156,6 +158,31 @@ impl Page {
         };
         let formula = Formula::new(formula).set_result(result);
         self.sheet.write_formula_with_format(self.row, column, formula, &looks::number(decimals))?;
+        Ok(())
+    }
+
+    /// A formula that says ABOVE when something is wrong, and then shows it loudly.
+    pub(super) fn alarm(&mut self, column: u16, formula: &str, came: &str) -> Result<(), WorkbookError> {
+        self.formula(column, formula, came, 0)?;
+        let loud = ConditionalFormatText::new()
+            .set_rule(ConditionalFormatTextRule::Contains("ABOVE".to_owned()))
+            .set_format(looks::alarm());
+        self.sheet.add_conditional_format(self.row, column, self.row, column, &loud)?;
+        Ok(())
+    }
+
+    /// A row of a name and a number that stays; the cell has that name in formulas.
+    pub(super) fn named_number(
+        &mut self,
+        name: &'static str,
+        words: &str,
+        value: f64,
+        decimals: usize,
+    ) -> Result<(), WorkbookError> {
+        self.text(0, words)?;
+        self.number(1, value, decimals)?;
+        self.call(name, 1);
+        self.row += 1;
         Ok(())
     }
 

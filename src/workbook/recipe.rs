@@ -2,6 +2,7 @@ use super::{
     WorkbookError,
     binding::bound,
     cells::{at, down, fixed},
+    limit::unchecked,
     page::{Allowed, Page},
     sources::{Rests, sources},
     weighed::Parts,
@@ -63,6 +64,10 @@ pub fn recipe_workbook(recipe: &Recipe, total: Decimal, division: Mass) -> Resul
 
     let mut page = Page::new("Recipe", "A recipe at another size", &[36.0, 14.0, 14.0, 14.0, 14.0])?;
     page.how()?;
+    unchecked(
+        &mut page,
+        "The strength on the hair is not worked out here: other amounts of a developer make another strength.",
+    )?;
     let amounts = Allowed { low: 0.0, high: 1_000_000.0, unit: "of the unit" };
     page.named_input("wanted_total", &format!("total wanted, {unit}"), wanted, AMOUNT, amounts)?;
     if weighing.is_some() {

@@ -207,6 +207,88 @@ def test_a_bowl_of_another_size_adds_up(engine: Engine, paths: dict[str, Path], 
     assert all(abs(row["WEIGH, g"] - row["now, g"]) <= 0.5 for row in parts)
 
 
+def alarms(path: Path, found: Cells) -> list[str]:
+    """What the cells say that hold a strength against the ceiling, from the top."""
+    return [str(found[sheet, cell]) for sheet, cell, formula in all_formulas(path) if "limit_ww_percent" in formula]
+
+
+# Annex III, entry 12 of Regulation (EC) No 1223/2009: at most 12 % in hair products.
+CEILING = "12 % w/w"
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_a_chart_says_when_a_change_passes_the_ceiling(engine: Engine, paths: dict[str, Path], tmp_path: Path) -> None:
+    book = openpyxl.load_workbook(paths["dilution"])
+    (sheet, cell), *_ = book.defined_names["limit_ww_percent"].destinations
+    assert book[sheet][cell].value == 12 and book[sheet][cell].protection.locked
+    path = anew(paths["dilution"], tmp_path / "strong.xlsx", {"weaker_ww_percent": 12.1})
+    said = alarms(path, engine(path))
+    # 25 % w/w to the targets below 12.1 % is out of reach, so that the bottle alone is to be seen.
+    assert said == [f"BOTTLE ABOVE {CEILING}"] * 16
+    first = next(row for row in range(1, 40) if book["Dilution"].cell(row, 1).value == "bottle") + 1
+    path = anew(paths["dilution"], tmp_path / "changed.xlsx", {f"B{first}": 30, f"E{first}": 15, f"B{first + 4}": 12})
+    said = alarms(path, engine(path))
+    # 15 % w/w comes of the first row; the bottle of 25 % w/w in the last four rows is only the bottle.
+    assert said[0] == f"ABOVE {CEILING}"
+    assert said[1:12] == [f"held against {CEILING}"] * 11
+    assert said[12:] == [f"BOTTLE ABOVE {CEILING}"] * 4
+
+
+@pytest.mark.parametrize(
+    ("jurisdiction", "ceiling", "bowl_g", "above"),
+    [
+        # 12 % w/w in 1:2, the bottle read up to a sixth above its label: 8 x 7/6 = 9.3; on a scale of 1 g, a bowl of
+        # 1 g is developer alone: 12 x 7/6 = 14.
+        ("EU", CEILING, 45, False),
+        ("EU", CEILING, 1, True),
+        # No ceiling in the table of the country: that of the European Union is told, and whose it is.
+        ("CA", CEILING, 1, True),
+        (None, CEILING, 1, True),
+        # Japan's 6 %, from memory in the table.
+        ("JP", "6 % w/w", 45, True),
+    ],
+)
+def test_a_bench_sheet_says_when_a_bowl_passes_the_ceiling(
+    jurisdiction: str | None, ceiling: str, bowl_g: float, above: bool, root: Path, tmp_path: Path
+) -> None:
+    text = (root / "examples/soft-gradient.toml").read_text()
+    stated = 'jurisdiction = "EU"\n'
+    assert stated in text
+    text = text.replace(stated, "" if jurisdiction is None else stated.replace("EU", jurisdiction))
+    # Its stronger developer at 12 % w/w, with as much less water.
+    for old, new in (
+        ('strength = "6 %', 'strength = "12 %'),
+        ("_percent = 85", "_percent = 79"),
+        ("_percent = 9\n", "_percent = 12\n"),
+    ):
+        assert old in text
+        text = text.replace(old, new)
+    path = tmp_path / "plan.xlsx"
+    (tmp_path / "service.toml").write_text(text)
+    path.write_bytes(plan_workbook(plan_file(tmp_path / "service.toml")))
+    page = openpyxl.load_workbook(path)["Bench"]
+    sizes = [row[1].coordinate for row in page.iter_rows() if row[0].value == "in this bowl, g"]
+    told = " ".join(str(row[0].value) for row in page.iter_rows())
+    assert f"at most {ceiling}" in told
+    assert ("no jurisdiction is stated" in told) == (jurisdiction is None)
+    assert ("the table has none for Canada" in told) == (jurisdiction == "CA")
+    assert ("from memory and unverified" in told) == (jurisdiction == "JP")
+    changed = anew(path, tmp_path / "changed.xlsx", {"division_g": 1, **dict.fromkeys(sizes, bowl_g)})
+    said = alarms(changed, by_formulas(changed))
+    assert said and all(one in (f"ABOVE {ceiling}", f"held against {ceiling}") for one in said)
+    assert (f"ABOVE {ceiling}" in said) == above
+
+
+@pytest.mark.parametrize("name", ["dilution", "recipe", "plan"])
+def test_a_page_says_that_changes_are_not_checked(name: str, paths: dict[str, Path]) -> None:
+    page = openpyxl.load_workbook(paths[name]).worksheets[0]
+    rows = [[str(cell.value) for cell in row] for row in page.iter_rows()]
+    first_input = next(at for at, row in enumerate(page.iter_rows()) if any(not cell.protection.locked for cell in row))
+    assert any("A CHANGED NUMBER IS NOT CHECKED" in row[0] for row in rows[:first_input])
+    words = {word.strip(".,:").lower() for row in rows for word in " ".join(row).split()}
+    assert not words & {"ok", "safe", "passed"}
+
+
 @pytest.mark.parametrize("engine", ENGINES)
 def test_answers_are_marked(engine: Engine, paths: dict[str, Path], tmp_path: Path) -> None:
     key = openpyxl.load_workbook(paths["worksheet"])["Key"]
