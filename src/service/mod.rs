@@ -29,16 +29,17 @@
 
 mod consult;
 mod file;
+pub(crate) mod guest_words;
 mod plan;
 mod request;
 pub mod shape;
 mod starter;
 
-pub(crate) use consult::later;
 pub use consult::{
     AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, ConsultationPlan, DatedVisit, Decision, Go,
     TestEffect, TestKind, consult, dated_visits, decide,
 };
+pub(crate) use consult::{before_signing, later};
 pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
 pub use plan::{
     Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairTime, ChosenStrength, ConsumableLine,

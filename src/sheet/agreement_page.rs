@@ -1,11 +1,10 @@
 use super::{
-    guest_words,
-    sign::{not_yet, to_sign},
+    sign::{not_yet, settle_first, to_sign},
     writing::Writing,
 };
 use crate::{
     page::{Html, Page},
-    service::{AgreedPrice, ConsultationPlan, Go, NOT_YET},
+    service::{AgreedPrice, ConsultationPlan, Go, NOT_YET, guest_words},
 };
 
 /// What is agreed, on a page for the guest to read and to sign: plan, visits, what is not promised, risks, price from-to.
@@ -38,11 +37,7 @@ pub fn agreement_page(found: &ConsultationPlan) -> String {
         if found.decision.go == Go::Stop {
             not_yet(html, &[]);
         } else {
-            html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
-            let why =
-                "Not to be signed yet: what stands under \u{201c}Before we begin\u{201d} has to be settled first.";
-            html.element("p", &[], why);
-            html.close("section");
+            settle_first(html);
         }
     }
     said(html, "What we plan", &agreed.planned);
@@ -51,7 +46,7 @@ pub fn agreement_page(found: &ConsultationPlan) -> String {
     let warned =
         agreed.warned.iter().filter_map(|rule| guest_words::told(*rule)).map(str::to_owned).collect::<Vec<_>>();
     said(html, "What you should know", &warned);
-    let open: Vec<&str> = agreed.open.iter().map(|rule| rule.words()).collect();
+    let open = guest_words::names(agreed.open.iter().copied());
     if !open.is_empty() {
         html.marked("p", &[], "Not yet settled:", &format!("{}; ask your colourist.", open.join(", ")));
     }

@@ -1,10 +1,10 @@
 //! A consultation come to its decision, as text for the chair.
 
-use super::{guest_words, writing::Writing};
+use super::writing::Writing;
 use crate::{
     finding::Finding,
     quantity::Duration,
-    service::{ConsultationPlan, SaidBefore, Start, TestEffect},
+    service::{ConsultationPlan, SaidBefore, Start, TestEffect, guest_words},
     text::{Sheet, amount, number, range},
 };
 
@@ -160,7 +160,8 @@ fn agreement(sheet: &mut Sheet, found: &ConsultationPlan) {
     let writing = Writing::of(found.habits);
     sheet.heading("To agree with the guest");
     let told = agreed.warned.iter().filter_map(|rule| guest_words::told(*rule));
-    let open = agreed.open.iter().map(|rule| format!("not yet settled: {rule}"));
+    let open = guest_words::names(agreed.open.iter().copied());
+    let open = open.into_iter().map(|name| format!("not yet settled: {name}"));
     let warned: Vec<String> = told.map(str::to_owned).chain(open).collect();
     for (what, said) in [
         ("Planned", &agreed.planned),

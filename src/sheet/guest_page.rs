@@ -1,20 +1,20 @@
 use super::{
-    checks, guest_words,
-    sign::{not_yet, to_sign},
+    checks,
+    sign::{not_yet, settle_first, to_sign},
     writing::Writing,
 };
 use crate::{
-    finding::{Finding, Verdict},
+    finding::Verdict,
     lift::OFTEN,
     page::{Html, Page},
-    service::{AgreedPrice, Mix, PartKind, Plan, WorkStage},
+    service::{AgreedPrice, Mix, NOT_YET, PartKind, Plan, WorkStage, before_signing, guest_words},
     text::{amount, range},
 };
 
 /// What the guest is given to read and to sign: what is planned, what may go wrong, what it costs, how to care for it.
 ///
 /// It holds no grams, no field of a file and no cost of the salon. It never says that anything is safe. With a finding that
-/// says STOP it holds no price and nothing to sign.
+/// says STOP, or while something has to be settled first, it holds no price and nothing to sign.
 ///
 /// # Example
 ///
@@ -52,12 +52,14 @@ pub fn guest_page(plan: &Plan) -> String {
         html.marked("p", &[("dir", "auto")], "for", guest);
     }
     planned(html, plan);
-    risks(html, plan);
-    if !plan.blocked {
+    let before = before_signing(plan);
+    risks(html, plan, &before);
+    let signable = !plan.blocked && before.is_empty();
+    if signable {
         price(html, plan, writing);
     }
     care(html, plan);
-    if !plan.blocked {
+    if signable {
         to_sign(html);
     }
     page.finish()
@@ -70,7 +72,10 @@ fn planned(html: &mut Html, plan: &Plan) {
         format!("{}: to {}{tone}", section.section, section.target_level)
     });
     let others = plan.mixes.iter().filter(|mix| !plan.colour.iter().any(|section| section.section == mix.name));
-    html.list("", sections.chain(others.map(|mix| format!("{}: {}", mix.name, kind(mix)))));
+    html.list(
+        "",
+        plan.told_first().into_iter().chain(sections).chain(others.map(|mix| format!("{}: {}", mix.name, kind(mix)))),
+    );
     html.element("p", &[], "Levels count from 1, black, to 10, the lightest blond. Hair decides how far it goes: we look at a strand again and again, and stop when it has had enough.");
     let unsure: Vec<String> = plan
         .lift
@@ -95,29 +100,27 @@ fn kind(mix: &Mix) -> &'static str {
 
 /// What has to be told before: what the checks found, in words for the guest, what they could not judge, then what holds for
 /// every such service.
-fn risks(html: &mut Html, plan: &Plan) {
+fn risks(html: &mut Html, plan: &Plan, before: &[String]) {
     html.element("h2", &[], "What you should know");
+    let named = |verdict| guest_words::names(checks::rules(checks::of(plan, verdict)));
     if plan.blocked {
-        not_yet(html, &named(checks::of(plan, Verdict::Stop)));
+        not_yet(html, &named(Verdict::Stop));
+    } else if !before.is_empty() {
+        settle_first(html);
     }
     let mind = plan.findings.iter().filter(|found| matches!(found.verdict, Verdict::Stop | Verdict::Warning));
     html.list("", checks::rules(mind).into_iter().filter_map(guest_words::told).map(str::to_owned));
-    let open = named(checks::of(plan, Verdict::NotJudged));
+    let open = named(Verdict::NotJudged);
     if !open.is_empty() {
         html.marked("p", &[], "Not yet settled:", &format!("{}; ask your colourist.", open.join(", ")));
     }
     html.list("", plan.risks());
-}
-
-/// What these are about, in words for the guest; what is the colourist's own work is left out.
-fn named<'f>(findings: impl Iterator<Item = &'f Finding>) -> Vec<&'static str> {
-    let mut names: Vec<&str> = Vec::new();
-    for name in checks::rules(findings).into_iter().filter_map(guest_words::named) {
-        if !names.contains(&name) {
-            names.push(name);
-        }
+    // That it cannot begin stands above already.
+    let settle: Vec<String> = before.iter().filter(|said| *said != NOT_YET).cloned().collect();
+    if !settle.is_empty() {
+        html.element("h2", &[], "Before we begin");
+        html.list("", settle);
     }
-    names
 }
 
 fn price(html: &mut Html, plan: &Plan, writing: Writing) {

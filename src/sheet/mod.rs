@@ -26,7 +26,6 @@ mod consultation;
 mod day;
 mod first;
 mod guest_page;
-mod guest_words;
 mod hair;
 mod head;
 mod lift;

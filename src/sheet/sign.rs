@@ -10,6 +10,14 @@ pub(super) fn not_yet(html: &mut Html, names: &[&str]) {
     html.close("section");
 }
 
+/// Why there is no price and nothing to sign, where no check says stop.
+pub(super) fn settle_first(html: &mut Html) {
+    html.open("section", &[("class", "stop"), ("aria-label", "not yet")]);
+    let why = "Not to be signed yet: what stands under \u{201c}Before we begin\u{201d} has to be settled first.";
+    html.element("p", &[], why);
+    html.close("section");
+}
+
 /// The agreement and who signs it.
 pub(super) fn to_sign(html: &mut Html) {
     html.element("h2", &[], "Agreement");

@@ -3,8 +3,8 @@ use crate::{
     finding::{Rule, Verdict},
     lift::OFTEN,
     service::{
-        NOT_YET, Plan,
-        shape::{HistoryFlag, Party},
+        NOT_YET, Plan, decide, guest_words,
+        shape::{HistoryFlag, Party, TestResult},
     },
     text::{count, list, number},
 };
@@ -52,7 +52,7 @@ impl Agreement {
             risks: plan.risks(),
             warned: rules(&[Verdict::Stop, Verdict::Warning]),
             open: rules(&[Verdict::NotJudged]),
-            may_be_signed: decision.go != Go::Stop && before.is_empty(),
+            may_be_signed: before.is_empty(),
             before,
             price,
             who: decision.consents.clone(),
@@ -78,6 +78,7 @@ fn planned(plan: &Plan) -> Vec<String> {
             )
         })
         .collect();
+    said.extend(plan.told_first());
     said.extend(plan.colour.iter().map(|section| {
         let tone = section.target_tone.as_deref().map(|tone| format!(", {tone}")).unwrap_or_default();
         format!("{}: we aim at {}{tone}", section.section, section.target_level)
@@ -133,6 +134,11 @@ fn not_promised(plan: &Plan) -> Vec<String> {
     said
 }
 
+/// What keeps a page from being signed, whichever page it is; nothing where it may be signed.
+pub(crate) fn before_signing(plan: &Plan) -> Vec<String> {
+    before(plan, &decide(plan))
+}
+
 /// What keeps the page from being signed, in the guest's words, without the fields and products of the findings.
 fn before(plan: &Plan, decision: &Decision) -> Vec<String> {
     let mut said = Vec::new();
@@ -141,10 +147,16 @@ fn before(plan: &Plan, decision: &Decision) -> Vec<String> {
     }
     let asked = |consent: &&Consent| consent.agreed_on.is_none() && consent.who != Party::Guest;
     for consent in decision.consents.iter().filter(asked) {
-        let to: Vec<String> = consent.to.iter().map(|rule| rule.words().to_owned()).collect();
+        let to: Vec<String> = guest_words::names(consent.to.iter().copied()).into_iter().map(str::to_owned).collect();
         said.push(format!("The {} has to agree ({}).", consent.who, list(&to, "and")));
     }
-    if plan.hair.skin_test.is_none() {
+    // After a reaction another test settles nothing.
+    let reacted = plan.hair.skin_test.is_some_and(|test| test.result == TestResult::Reaction);
+    let untested = plan.findings.iter().any(|one| {
+        matches!(one.rule, Rule::SkinTest | Rule::SkinTestAge)
+            && matches!(one.verdict, Verdict::Stop | Verdict::Warning)
+    });
+    if untested && !reacted {
         said.push("A skin test is made and read first.".to_owned());
     }
     if plan.hair.history.is_none() {

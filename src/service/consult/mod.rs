@@ -12,6 +12,7 @@ mod series;
 mod what_if;
 
 pub use agreement::Agreement;
+pub(crate) use agreement::before_signing;
 pub use alternative::{Alternative, AlternativeKind};
 pub use concern::Concern;
 pub use decision::{Consent, Decision, Go, decide};

@@ -14,7 +14,7 @@ use crate::{
     head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
     mix::Ratio,
     quantity::{Duration, Mass, MassFraction, Quantity, Share},
-    service::request::{Bottle, Request},
+    service::request::{Bottle, Item, Request},
     source::{Basis, Interval},
 };
 use schemars::JsonSchema;
@@ -88,6 +88,16 @@ impl FirstStep {
     #[must_use]
     pub fn name(&self) -> String {
         format!("{}, {}", self.section, self.step)
+    }
+
+    /// The products of the shop that it is weighed of; developers are none.
+    pub(super) fn items<'r>(&self, request: &'r Request) -> impl Iterator<Item = &'r Item> {
+        self.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product))
+    }
+
+    /// Whether a developer is in it.
+    pub(super) fn has_developer(&self) -> bool {
+        self.parts.iter().any(|part| part.kind == PartKind::Developer)
     }
 }
 

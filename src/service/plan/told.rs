@@ -1,6 +1,7 @@
 //! What a guest is told before any service, in the same words on every page.
 
 use super::{PartKind, Plan};
+use crate::head::ExtraStep;
 
 /// What stands on a page while a check says stop.
 pub(crate) const NOT_YET: &str = "We cannot begin yet. Your colourist explains what has to change first.";
@@ -14,13 +15,29 @@ const BEFORE: &str =
 const STOP: &str = "When the hair or the skin does not stand it, we stop at once, whatever it looks like then.";
 const BURNS: &str = "Say at once when it burns, itches or gets hot: we rinse.";
 
+/// What a step before the colour is, for a guest.
+const fn first(step: ExtraStep) -> &'static str {
+    match step {
+        ExtraStep::PreSoften => "white hair is opened with developer",
+        ExtraStep::PrePigment => "warm colour is put back",
+        ExtraStep::CleanFirst => "colour that is in the hair is taken out, with a remover or with lightener",
+    }
+}
+
 impl Plan {
     /// What may go wrong in every such service; of lightening only where it is planned.
     pub(crate) fn risks(&self) -> Vec<String> {
         let lightener = |kind| kind == PartKind::Lightener;
-        let lightens =
-            !self.lift.is_empty() || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
+        let in_bowls = || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
+        let before = || self.first_steps.iter().any(|step| step.planned && step.step == ExtraStep::CleanFirst);
+        let lightens = !self.lift.is_empty() || in_bowls() || before();
         let told = [Some(ALLERGY), lightens.then_some(LIGHTENING), Some(RESULT), Some(BEFORE), Some(STOP), Some(BURNS)];
         told.into_iter().flatten().map(str::to_owned).collect()
+    }
+
+    /// The steps that are planned before the colour, for the guest: of which section, and which.
+    pub(crate) fn told_first(&self) -> Vec<String> {
+        let planned = self.first_steps.iter().filter(|step| step.planned);
+        planned.map(|step| format!("{}: first {}", step.section, first(step.step))).collect()
     }
 }

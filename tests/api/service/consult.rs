@@ -16,7 +16,7 @@ use foilwork::{
 use rstest::rstest;
 use std::process::Command;
 
-fn consulted(file: &ServiceFile) -> ConsultationPlan {
+pub(super) fn consulted(file: &ServiceFile) -> ConsultationPlan {
     consult(file, &Evidence::default()).unwrap()
 }
 
@@ -25,7 +25,7 @@ fn staged() -> ServiceFile {
     parse_with_shop(&example("staged-lightening.toml"), Format::Toml, &shop).unwrap()
 }
 
-fn with(change: impl FnOnce(&mut ConsultationEntry)) -> ServiceFile {
+pub(super) fn with(change: impl FnOnce(&mut ConsultationEntry)) -> ServiceFile {
     let mut file = fine();
     let mut entry = ConsultationEntry { known_since: Some("2000-01-01".to_owned()), ..Default::default() };
     change(&mut entry);

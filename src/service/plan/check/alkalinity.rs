@@ -24,10 +24,9 @@ pub(super) fn check(sections: &Sections<'_>, request: &Request, first: &[FirstSt
         }
     }
     // A step before the colour goes on the same hair and skin; a shade without developer does not mix to its pH.
-    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned && step.parts.len() > 1) {
-        let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned && step.has_developer()) {
         let name = step.name();
-        items.for_each(|item| judge(&name, item, Of::Step(place), findings));
+        step.items(request).for_each(|item| judge(&name, item, Of::Step(place), findings));
     }
 }
 

@@ -5,8 +5,10 @@ use super::{
         Booking, Evidence, FirstStep, Hair, HeadPlan, Mix, MoneyPlan, SaidBefore, SectionLift, Start, StockPlan,
         colours::Colours, findings::Findings, sections::Sections, strengths::Strengths, timeline::Timeline,
     },
-    alkalinity, amount, booking, consultation, consulted, first_steps, forecast, head, instructions, law, lift,
-    overlap, sequence, skin_test, stock, timing, together, tone, white,
+    alkalinity, amount, booking,
+    brings::Brings,
+    consultation, consulted, first_steps, forecast, head, instructions, law, lift, overlap, sequence, skin_test, stock,
+    timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -38,15 +40,16 @@ pub(in crate::service::plan) struct Stages<'s, 'r> {
 /// Every check, in the order of the job.
 pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     let Stages { start, jurisdiction, file, hair, sections, mixes, colours, timeline, .. } = *stages;
+    let brings = Brings::of(sections, stages.first, stages.request);
     let mut findings = Findings::default();
-    consultation::check(hair, sections, start, &mut findings);
-    consulted::check(stages.consulted, sections, &mut findings);
-    skin_test::check(hair, sections, start, &file.salon, &mut findings);
+    consultation::check(hair, brings, start, &mut findings);
+    consulted::check(stages.consulted, brings, &mut findings);
+    skin_test::check(hair, brings, start, &file.salon, &mut findings);
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, (sections, mixes), stages.first, &mut findings);
     instructions::check((sections, mixes), (stages.request, stages.first), &mut findings);
     amount::check(sections, &mut findings);
-    overlap::check(hair, sections, &mut findings);
+    overlap::check(hair, sections, stages.first, &mut findings);
     lift::check(sections, mixes, &mut findings);
     tone::check(hair, sections, &mut findings);
     alkalinity::check(sections, stages.request, stages.first, &mut findings);

@@ -1,6 +1,9 @@
 //! History, scalp, hair, and the strand test.
 
-use super::super::{Hair, Start, findings::Findings, sections::Sections};
+use super::{
+    super::{Hair, Start, findings::Findings},
+    brings::Brings,
+};
 use crate::{
     finding::{
         Rule,
@@ -13,11 +16,11 @@ use crate::{
     },
 };
 
-pub(super) fn check(hair: &Hair, sections: &Sections<'_>, start: Start, findings: &mut Findings) {
-    metal_salts(hair, sections.have_peroxide(), start, findings);
-    history(hair, sections, findings);
+pub(super) fn check(hair: &Hair, brings: Brings, start: Start, findings: &mut Findings) {
+    metal_salts(hair, brings.peroxide, start, findings);
+    history(hair, brings, findings);
     scalp(hair, findings);
-    elasticity(hair, sections, findings);
+    elasticity(hair, brings, findings);
 }
 
 fn metal_salts(hair: &Hair, peroxide: bool, start: Start, findings: &mut Findings) {
@@ -52,8 +55,8 @@ fn metal_salts(hair: &Hair, peroxide: bool, start: Start, findings: &mut Finding
     findings.add(Rule::MetalSalts, verdict, text, trade::INCOMPATIBILITY);
 }
 
-fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    let colour = sections.have_oxidative_colour();
+fn history(hair: &Hair, brings: Brings, findings: &mut Findings) {
+    let colour = brings.oxidative_colour;
     if hair.history.is_none() {
         let text = "not stated: ask, then enter `analysis.history`, [] if there is nothing to tell";
         findings.add(Rule::History, NotJudged, text, trade::CONSULTATION);
@@ -64,14 +67,14 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
     }
     if hair.has(HistoryFlag::ReactionToLightener) {
         // Persulfates sensitise: what was a rash or a cough can be worse the next time.
-        let (verdict, text) = if sections.lighten() {
+        let (verdict, text) = if brings.lightener {
             (Stop, "a reaction to lightener in the history: do not lighten; refer to a doctor")
         } else {
             (Warning, "a reaction to lightener in the history: keep lightener away from this guest; refer to a doctor")
         };
         findings.add(Rule::EarlierReaction, verdict, text, mix::HSE_COSHH_HAIRDRESSING);
     }
-    if sections.lighten() && hair.has(HistoryFlag::Asthma) {
+    if brings.lightener && hair.has(HistoryFlag::Asthma) {
         let text = "asthma in the history: persulfate dust and spray can set it off; ask for a doctor's advice first, mix away \
                     from the guest, in moving air, and stop at the first cough";
         findings.add(Rule::Airways, Warning, text, mix::HSE_COSHH_HAIRDRESSING);
@@ -80,7 +83,7 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
         if colour {
             let text = "oxidative colour is not meant for anyone under sixteen";
             findings.add(Rule::Age, Stop, text, trade::EU_DYE_LABEL);
-        } else if sections.have_peroxide() {
+        } else if brings.peroxide {
             let text = "under sixteen: the label of hair colour rules it out; a lightener's label may say another age, so do \
                         not begin before its own instructions, the law and a guardian allow it";
             findings.add(Rule::Age, Stop, text, COMMON_PRACTICE);
@@ -92,7 +95,7 @@ fn history(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
         findings.add(Rule::BlackHenna, Warning, text, trade::EU_DYE_LABEL);
     }
     health(hair, findings);
-    earlier_service(hair, sections, findings);
+    earlier_service(hair, brings, findings);
 }
 
 /// What a doctor should be asked about: no study tells that any of them forbids it, none that it does no harm.
@@ -112,13 +115,13 @@ fn health(hair: &Hair, findings: &mut Findings) {
 }
 
 /// What the history says was done to the hair, where this service adds to it.
-fn earlier_service(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    if sections.have_peroxide() && hair.has(HistoryFlag::StraightenedOrPermed) {
+fn earlier_service(hair: &Hair, brings: Brings, findings: &mut Findings) {
+    if brings.peroxide && hair.has(HistoryFlag::StraightenedOrPermed) {
         let text = "straightened or permed before: the fibre is weaker; lower the strength, keep the gap that the product \
                     asks for, and test a strand";
         findings.add(Rule::EarlierService, Warning, text, trade::CONSULTATION);
     }
-    if sections.have_peroxide() && matches!(hair.porosity, Some(Porosity::High | Porosity::Uneven)) {
+    if brings.peroxide && matches!(hair.porosity, Some(Porosity::High | Porosity::Uneven)) {
         let text = "porosity high or uneven: the mix works faster where the hair is open; look earlier, and expect the darker \
                     and cooler end of a toner";
         findings.add(Rule::Porosity, Warning, text, COMMON_PRACTICE);
@@ -135,13 +138,13 @@ fn scalp(hair: &Hair, findings: &mut Findings) {
     findings.add(Rule::Scalp, verdict, text, source);
 }
 
-fn elasticity(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+fn elasticity(hair: &Hair, brings: Brings, findings: &mut Findings) {
     let (verdict, text) = match hair.elasticity {
-        Some(Elasticity::Poor) if sections.have_oxidative_colour() && !sections.lighten() => (
+        Some(Elasticity::Poor) if brings.peroxide && !brings.lightener => (
             Warning,
             "poor: colour with peroxide weakens it further; treat and test again, or deposit without peroxide",
         ),
-        _ if !sections.lighten() => return,
+        _ if !brings.lightener => return,
         Some(Elasticity::Poor) => (Stop, "poor: do not lighten; treat and test again"),
         Some(Elasticity::Reduced) => {
             (Warning, "reduced: lower the strength or the target, and test during the service")

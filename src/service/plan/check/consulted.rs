@@ -1,6 +1,9 @@
 //! The consultation: gaps of the history, gaps between services, wishes.
 
-use super::super::{SaidBefore, findings::Findings, sections::Sections};
+use super::{
+    super::{SaidBefore, findings::Findings},
+    brings::Brings,
+};
 use crate::{
     finding::{
         Rule,
@@ -12,14 +15,14 @@ use crate::{
     text::number,
 };
 
-pub(super) fn check(consulted: Option<&SaidBefore>, sections: &Sections<'_>, findings: &mut Findings) {
+pub(super) fn check(consulted: Option<&SaidBefore>, brings: Brings, findings: &mut Findings) {
     let Some(consulted) = consulted else { return };
     for gap in &consulted.gaps {
         findings.add(Rule::History, NotJudged, gap.text.clone(), trade::CONSULTATION);
     }
     let [shortest, ..] = weeks_between(Strain::Usual).value.to_array();
     let strong = [PastWork::Lightener, PastWork::Straightened, PastWork::Permed, PastWork::ColourRemover];
-    let lately = consulted.past.iter().filter(|past| sections.have_peroxide() && strong.contains(&past.what));
+    let lately = consulted.past.iter().filter(|past| brings.peroxide && strong.contains(&past.what));
     for (past, ago) in lately.filter_map(|past| Some((past, past.ago.filter(|ago| *ago < shortest)?))) {
         let text = format!(
             "{} only {} weeks ago: leave {} weeks at least between two such services, and let elasticity decide",

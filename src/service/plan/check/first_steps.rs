@@ -3,7 +3,7 @@
 use super::super::{FirstStep, Hair, findings::Findings};
 use crate::{
     finding::{
-        Rule,
+        Finding, Rule,
         Verdict::{Note, Stop, Warning},
     },
     head::ExtraStep,
@@ -13,10 +13,11 @@ use crate::{
 };
 
 pub(super) fn check(hair: &Hair, steps: &[FirstStep], findings: &mut Findings) {
-    for one in steps {
+    for (place, one) in steps.iter().enumerate() {
         let (section, step) = (&one.section, one.step);
         let mut say = |verdict, text: String| {
-            findings.add(Rule::FirstStep, verdict, format!("{section}: {text}"), COMMON_PRACTICE);
+            let text = format!("{section}: {text}");
+            findings.of_step(place, Finding::new(Rule::FirstStep, verdict, text, COMMON_PRACTICE));
         };
         if one.planned && step != ExtraStep::PrePigment && hair.has(HistoryFlag::MetallicSalts) {
             say(Stop, format!("{step} brings peroxide to metallic salts, and they react: not at all"));

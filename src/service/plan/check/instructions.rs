@@ -46,8 +46,7 @@ pub(super) fn check(
     }
     for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned) {
         let Some(strength) = step.bowl.as_ref().and_then(|bowl| bowl.developer) else { continue };
-        let items = step.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product));
-        for (item, limits) in items.filter_map(|item| Some((item, item.own_limits()?))) {
+        for (item, limits) in step.items(request).filter_map(|item| Some((item, item.own_limits()?))) {
             let name = step.name();
             developer(&name, (strength, 2), (&item.name, limits), Of::Step(place), findings);
         }

@@ -4,7 +4,7 @@
 //! peroxide is known: it can exceed the limit, but it never passes while another product of the bowl may release more.
 
 use super::super::{
-    FirstStep, Mix, PartKind,
+    FirstStep, Mix,
     findings::{Findings, Of},
     sections::Sections,
 };
@@ -79,7 +79,7 @@ fn before(
             .of_step(place, Finding::new(Rule::Law, NotJudged, text, Reason::stated(Table::of(jurisdiction).title())));
     };
     let Some(bowl) = &step.bowl else { return unknown(findings, "what goes on is not known") };
-    let peroxide = step.parts.iter().any(|part| part.kind == PartKind::Developer);
+    let peroxide = step.has_developer();
     if !peroxide && bowl.composition.is_none() {
         return unknown(findings, "nobody declares what is in it");
     }

@@ -4,6 +4,7 @@ mod alkalinity;
 mod all;
 mod amount;
 mod booking;
+mod brings;
 mod consultation;
 mod consulted;
 mod first_steps;

@@ -1,20 +1,21 @@
 //! What a mix meets that was done to the hair before: artificial colour, and hair that is lightened already.
 
 use super::super::{
-    Hair,
+    FirstStep, Hair,
     findings::Findings,
     sections::{Sections, Work},
 };
 use crate::{
     finding::{Finding, Rule, Verdict::Warning},
+    head::ExtraStep,
     quantity::Length,
     service::{request::WorkStage, shape::HistoryFlag},
     source::{COMMON_PRACTICE, citations::trade},
     text::number,
 };
 
-pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    for met in [artificial, lightened] {
+pub(super) fn check(hair: &Hair, sections: &Sections<'_>, first: &[FirstStep], findings: &mut Findings) {
+    for met in [over_artificial, lightened] {
         let mut said: Vec<Said<'_>> = Vec::new();
         for work in sections.iter().filter(|work| work.lightens() && work.stage() == WorkStage::Section) {
             let Some(finding) = met(hair, work) else { continue };
@@ -30,8 +31,23 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Finding
             findings.push(&places, finding.about(&names.join(", ")));
         }
     }
-    unplaced(hair, sections, findings);
+    // Cleaning first brings lightener to a section of colour; of a section of lightener the same is said already.
+    let cleaning = || first.iter().enumerate().filter(|(_, step)| step.planned && step.step == ExtraStep::CleanFirst);
+    for (place, step) in cleaning() {
+        let met = sections.iter().find(|work| work.is_section() && work.name() == step.section && !work.lightens());
+        let found = met.into_iter().flat_map(|work| [artificial(hair, work, CLEANING), lightened(hair, work)]);
+        found.flatten().for_each(|finding| findings.of_step(place, finding.about(&step.name())));
+    }
+    if sections.lighten() {
+        unplaced(hair, OVER_IT, findings);
+    } else if cleaning().next().is_some() {
+        unplaced(hair, CLEANING, findings);
+    }
 }
+
+/// What to do about artificial colour under lightener that is to lift, and under that which is to take it away.
+const OVER_IT: &str = "test a strand, or clean the colour first";
+const CLEANING: &str = "test a strand";
 
 /// What is the same for several sections, said once.
 struct Said<'w> {
@@ -41,13 +57,16 @@ struct Said<'w> {
 }
 
 /// Lightener takes artificial colour away unevenly.
-fn artificial(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
+fn over_artificial(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
+    artificial(hair, work, OVER_IT)
+}
+
+fn artificial(hair: &Hair, work: &Work<'_>, to_do: &str) -> Option<Finding> {
     let level = work.artificial?;
     let met = hair.met_by(work.stretch).filter(|(existing, _)| existing.artificial);
     let zones: Vec<String> = met.map(|(existing, cm)| format!("{existing}{}", of_it(cm))).collect();
     let text = format!(
-        "lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; test a strand, or \
-         clean the colour first",
+        "lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; {to_do}",
         zones.join(", ")
     );
     Some(Finding::new(Rule::EarlierService, Warning, text, COMMON_PRACTICE))
@@ -78,13 +97,12 @@ fn of_it(cm: Option<Length>) -> String {
 }
 
 /// What the history says was done, where the file does not say to which hair.
-fn unplaced(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
-    if !sections.lighten() {
-        return;
-    }
+fn unplaced(hair: &Hair, to_do: &str, findings: &mut Findings) {
     if hair.has(HistoryFlag::PermanentColour) && !hair.existing.iter().any(|existing| existing.artificial) {
-        let text = "lightener over permanent colour: it lifts unevenly and may stop at an orange; test a strand, or clean \
-                    the colour first; say in `analysis.existing` where it is";
+        let text = format!(
+            "lightener over permanent colour: it lifts unevenly and may stop at an orange; {to_do}; say in \
+             `analysis.existing` where it is"
+        );
         findings.add(Rule::EarlierService, Warning, text, COMMON_PRACTICE);
     }
     let placed = hair.existing.iter().any(|existing| existing.level > hair.natural_level.high());

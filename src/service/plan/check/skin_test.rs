@@ -1,4 +1,7 @@
-use super::super::{Hair, Start, TestDone, findings::Findings, sections::Sections};
+use super::{
+    super::{Hair, Start, TestDone, findings::Findings},
+    brings::Brings,
+};
 use crate::{
     finding::{
         Reason, Rule,
@@ -9,8 +12,8 @@ use crate::{
 };
 
 /// Whether a skin test was done, waited for and read, by the rule that binds the salon.
-pub(super) fn check(hair: &Hair, sections: &Sections<'_>, start: Start, salon: &Salon, findings: &mut Findings) {
-    let missing = if sections.have_oxidative_colour() { Stop } else { Warning };
+pub(super) fn check(hair: &Hair, brings: Brings, start: Start, salon: &Salon, findings: &mut Findings) {
+    let missing = if brings.oxidative_colour { Stop } else { Warning };
     let Some(test) = hair.skin_test else {
         let text = "none recorded: test with the products of this service first, then enter `analysis.skin_test`";
         return findings.add(Rule::SkinTest, missing, text, trade::SKIN_TEST_US_CA);

@@ -1,9 +1,11 @@
+//! What the rules are called where a guest reads: findings are written for the bench.
+
 use crate::finding::Rule;
 
 /// What a guest is told where this rule stops or warns; none where it is the colourist's own work (grams, stock, scale).
 ///
 /// The findings themselves are written for the bench: they name fields of the file and products.
-pub(super) const fn told(rule: Rule) -> Option<&'static str> {
+pub(crate) const fn told(rule: Rule) -> Option<&'static str> {
     Some(match rule {
         Rule::EarlierReaction => {
             "You reacted to hair colour or lightener before. The next time can be worse: see a doctor before either is used on you."
@@ -77,8 +79,19 @@ pub(super) const fn told(rule: Rule) -> Option<&'static str> {
     })
 }
 
+/// What these are about, each name once; what is the colourist's own work is left out.
+pub(crate) fn names(rules: impl IntoIterator<Item = Rule>) -> Vec<&'static str> {
+    let mut names: Vec<&str> = Vec::new();
+    for name in rules.into_iter().filter_map(named) {
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names
+}
+
 /// What this rule is about, by a short name for a guest; none where it is the colourist's own work.
-pub(super) const fn named(rule: Rule) -> Option<&'static str> {
+const fn named(rule: Rule) -> Option<&'static str> {
     Some(match rule {
         Rule::History | Rule::EarlierService => "what was done to your hair before",
         Rule::EarlierReaction => "an earlier reaction to hair colour",
