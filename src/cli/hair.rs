@@ -105,6 +105,7 @@ pub(super) fn facts(args: &HairFactsArgs) -> Result<HairFacts, Refusal> {
         thread,
         scalp: args.scalp.map(|cm2| quantity::<Area>("--scalp", cm2)).transpose()?.map(Interval::from),
         ponytail: args.girth.map(tail).transpose()?,
+        by_use: None,
     };
     facts.plausible().map_err(|error| read::about(option_of(error.fact), error))
 }
@@ -182,7 +183,7 @@ fn text(report: &Report) -> String {
         sheet.paragraph(&format!("{}: {} [{}{source}]", on.what, on.value, on.basis), 2);
     }
     sheet.paragraph(
-        "Bounds hold 80 of 100 people like this one. A ponytail's girth or a use written down narrows them.",
+        "Bounds hold 80 of 100 people like this one. A ponytail's girth narrows them, and in a service file `used_g`.",
         0,
     );
     sheet.finish()

@@ -24,7 +24,11 @@ const REPEATS_WITHIN: f64 = 1.2;
 /// ```
 #[must_use]
 pub fn calibrated(predicted: Interval<Mass>, used: Mass) -> Interval<Mass> {
+    if used.g() > 0.0 && predicted.low().g() > 0.0 { agreed(predicted, as_used(used)) } else { predicted }
+}
+
+/// What a use says of the next one like it.
+pub(crate) fn as_used(used: Mass) -> Interval<Mass> {
     let factor = Interval::ordered(1.0 / REPEATS_WITHIN, 1.0, REPEATS_WITHIN);
-    let measured = factor.map(|factor| Mass::nearest(used.g() * factor));
-    if used.g() > 0.0 && predicted.low().g() > 0.0 { agreed(predicted, measured) } else { predicted }
+    factor.map(|factor| Mass::nearest(used.g() * factor))
 }

@@ -1,6 +1,6 @@
 use super::{
-    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, Ponytail, Texture, group,
-    product,
+    Age, CrossSection, Cut, DensityByEye, Diameter, DiameterMethod, Group, HairDensity, MassPerLength, Ponytail,
+    Texture, group, product,
 };
 use crate::{
     quantity::{Area, Quantity},
@@ -58,6 +58,8 @@ pub struct HairFacts {
     pub scalp: Option<Interval<Area>>,
     /// A tight ponytail, which says more than all the rest.
     pub ponytail: Option<Ponytail>,
+    /// What all the hair weighs by its length, as earlier uses on it say: see [`hair_by_use`](crate::head::hair_by_use).
+    pub by_use: Option<Interval<MassPerLength>>,
 }
 
 /// Hair-bearing scalp in cm2: the published figures are 500, 516 and 775; the middle is assumed.

@@ -58,14 +58,20 @@ impl HeadOfHair {
         let [dense, thick, heavy] = on_area;
         let by_parts = product(&[area, dense, thick, heavy]).map(MassPerLength::nearest);
         let basis = scalp.basis.weaker(density.basis).weaker(cross_section.basis);
-        let mass_per_length = match facts.ponytail {
+        let mut mass_per_length = match facts.ponytail {
             Some(tail) => Sourced::measured(agreed(by_parts, tail.mass_per_length())),
             None => Sourced { value: by_parts, basis, citation: Some(&hair::MASS_SPREAD) },
         };
-        // A ponytail weighs the whole head: what of it is on a square centimetre depends on how many there are.
-        let mass_per_area = match facts.ponytail {
-            Some(_) => product(&[mass_per_length.value.map(MassPerLength::g_per_cm), area.map(|cm2| 1.0 / cm2)]),
-            None => product(&on_area),
+        if let Some(by_use) = facts.by_use {
+            // What a gram of hair takes up is assumed.
+            let basis = mass_per_length.basis.weaker(Basis::Assumed);
+            mass_per_length = Sourced { value: agreed(mass_per_length.value, by_use), basis, ..mass_per_length };
+        }
+        // Ponytail and use weigh the whole head: what of it is on a square centimetre depends on how many there are.
+        let mass_per_area = if facts.ponytail.is_some() || facts.by_use.is_some() {
+            product(&[mass_per_length.value.map(MassPerLength::g_per_cm), area.map(|cm2| 1.0 / cm2)])
+        } else {
+            product(&on_area)
         };
         Self { scalp, density, cross_section, circumference, mass_per_area, mass_per_length }
     }

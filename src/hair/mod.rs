@@ -15,7 +15,7 @@
 //!
 //! # Calibrate
 //!
-//! [`calibrated`] by what was really used; [`white_share`] from counts.
+//! [`calibrated`] by what was really used, and all the hair with it by [`HairFacts::by_use`]; [`white_share`] from counts.
 //!
 //! # Along the strand
 //!
@@ -36,6 +36,7 @@ mod texture;
 mod tress;
 mod white;
 
+pub(crate) use calibrate::as_used;
 pub use calibrate::calibrated;
 pub use facts::{DensityFact, HairFacts, ThreadFact};
 pub use fibre::{Cut, DiameterMethod, fibre_density};

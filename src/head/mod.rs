@@ -8,7 +8,8 @@
 //!
 //! # Weigh it
 //!
-//! [`take_up`], [`film`] and [`demand`] give grams for a section and for a foil, and minutes.
+//! [`take_up`], [`film`] and [`demand`] give grams for a section and for a foil, and minutes; [`hair_by_use`] turns a [`PastUse`]
+//! back into the mass of the hair.
 //!
 //! # Place it
 //!
@@ -35,6 +36,7 @@ mod lowlights;
 mod over_direction;
 mod part_line;
 mod partition;
+mod past_use;
 mod product_class;
 mod profile;
 mod read;
@@ -57,6 +59,7 @@ pub use lowlights::{Lowlights, LowlightsError, lowlights};
 pub use over_direction::{Curvature, OverDirection};
 pub use part_line::PartLine;
 pub use partition::{PartitionError, Placement, Rest, partition};
+pub use past_use::{PastUse, hair_by_use};
 pub use product_class::{ClassDecision, ClassQuestion, ExtraStep, Rejected, product_class};
 pub use profile::{Profile, Softness};
 pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head, read_regions};

@@ -100,7 +100,9 @@ fn hair(head: &HeadPlan) -> String {
         || format!("{} g for each cm of length", range(&head.mass_per_length, 1)),
         |mass| format!("{} g", range(mass, 0)),
     );
-    format!("{} of hair in all, {} hairs [{}]; booked as: {}", mass, rough(&head.hairs), head.basis, head.service_class)
+    let by_use = if head.by_use.is_some() { ", narrowed by what was used before" } else { "" };
+    let hairs = rough(&head.hairs);
+    format!("{mass} of hair in all, {hairs} hairs [{}{by_use}]; booked as: {}", head.basis, head.service_class)
 }
 
 /// Hairs, surface and minutes of a section.

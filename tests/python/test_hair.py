@@ -33,6 +33,8 @@ from foilwork.head import (
     by_hand,
     choose_technique,
     demand,
+    film,
+    hair_by_use,
     level_along,
     line_shows_after,
     lowlights,
@@ -100,6 +102,33 @@ def test_a_use_and_a_prediction_agree_by_their_widths() -> None:
     weights = np.array([1 / (bounds[2] - bounds[0]) ** 2 for bounds in (predicted, used)])
     want = np.exp(np.average([predicted[1], used[1]], weights=weights))
     assert calibrated((60, 100, 170), 70).best == pytest.approx(want)
+
+
+def test_a_use_narrows_the_hair_of_the_head_as_bayes_rule_does() -> None:
+    """Bayes' rule on a grid of mass and take-up, summed up in plain NumPy, gives the same 10th, 50th and 90th percentile."""
+    alone = HairFacts(scalp_cm2=580, hairs_per_cm2=200).head().mass_per_length_g_per_cm
+    bounds = {"mass": alone, "take": take_up("block", lightens=False), "repeat": (1 / 1.2, 1.0, 1.2)}
+    sd = {name: math.log(high / low) / (2 * stats.norm.ppf(0.9)) for name, (low, _, high) in bounds.items()}
+    on_hair_cm, used_g = 0.3 * 20, 50.0
+    mass, take = (np.log(bounds[name][1]) + np.linspace(-4, 4, 1601) * sd[name] for name in ("mass", "take"))
+    each = mass[:, None] + take[None, :] + math.log(on_hair_cm)
+    chance = stats.norm.pdf(math.log(used_g), each, sd["repeat"]) * stats.norm.pdf(take, take[800], sd["take"])
+    below = np.cumsum(chance.sum(axis=1) * stats.norm.pdf(mass, mass[800], sd["mass"]))
+    want = np.exp(np.interp([0.1, 0.5, 0.9], below / below[-1], mass))
+    by_use = hair_by_use(used_g, "block", 20, share_percent=30, profile=Profile(100, 0, 0))
+    assert by_use is not None and by_use.best == pytest.approx(used_g / on_hair_cm / take_up("block", lightens=False).best)
+    known = HairFacts(scalp_cm2=580, hairs_per_cm2=200, by_use_g_per_cm=by_use).head().mass_per_length_g_per_cm
+    assert list(known) == pytest.approx(want, rel=4e-3)
+    assert known.high / known.low < 0.95 * alone.high / alone.low
+
+
+def test_a_use_at_the_scalp_is_less_its_film() -> None:
+    """Worked out with plain numbers; a use that may all be film says nothing of the hair."""
+    through, (_, middle, _) = Profile(100, 0, 0), film()
+    on_scalp = hair_by_use(100, "regrowth", 3, share_percent=100, profile=through, scalp_cm2=500)
+    assert on_scalp is not None
+    assert on_scalp.best == pytest.approx((100 - 500 * middle) / 3 / take_up("regrowth", lightens=False).best)
+    assert hair_by_use(45, "regrowth", 3, share_percent=100, profile=through, scalp_cm2=500) is None
 
 
 def test_a_strand_has_no_gap() -> None:

@@ -330,6 +330,10 @@ class HeadPlan(Record):
         "hair_g": "Mass of all the hair; absent where its length is not stated.",
         "head_hairs": "All its hairs.",
         "look": "How the head will read; absent where no section says in which `regions` it lies.",
+        "mass_per_length_by_use_g_per_cm": (
+            "The same as earlier uses alone say, by `used_g`; absent where none is stated, or the length of the hair "
+            "is not."
+        ),
         "mass_per_length_g_per_cm": "Mass of all the hair by its length.",
         "meetings": "Where two formulas meet in a foil and a shade between them is seen.",
         "natural_cm": (
@@ -348,6 +352,7 @@ class HeadPlan(Record):
     hair_g: Bounds[float] | None
     head_hairs: Bounds[float]
     look: HeadReading | None
+    mass_per_length_by_use_g_per_cm: Bounds[float] | None
     mass_per_length_g_per_cm: Bounds[float]
     meetings: tuple[Meeting, ...]
     natural_cm: float | None

@@ -6,7 +6,7 @@ use crate::{
     error::raise,
 };
 use foilwork::{
-    hair::{self, Age, Cut, DensityFact, Diameter, DiameterMethod, HairDensity, Ponytail, ThreadFact},
+    hair::{self, Age, Cut, DensityFact, Diameter, DiameterMethod, HairDensity, MassPerLength, Ponytail, ThreadFact},
     quantity::{Area, Length, Mass, Quantity, Share},
     source::Interval,
 };
@@ -98,6 +98,7 @@ answer! {
     ///     scalp_cm2: hair-bearing scalp, measured.
     ///     ponytail_girth_cm: girth of a tight ponytail, which says more than all the rest.
     ///     gathered_percent: how much of the hair is in it.
+    ///     by_use_g_per_cm: mass of all the hair by its length as earlier uses say, from ``foilwork.head.hair_by_use``.
     ///
     /// Raises:
     ///     FoilworkError: a word that is none of these, two facts for one, or a figure that no head has.
@@ -137,10 +138,12 @@ answer! {
         ponytail_girth_cm: Option<Estimate<f64>>,
         /// How much of the hair is in it, in percent.
         gathered_percent: f64,
+        /// Mass of all the hair by its length as earlier uses say, in g/cm.
+        by_use_g_per_cm: Option<Estimate<f64>>,
     }
     impl {
         #[new]
-        #[pyo3(signature = (*, group = None, age_years = None, density = None, hairs_per_cm2 = None, texture = None, diameter_um = None, diameter_method = "caliper", scalp_cm2 = None, ponytail_girth_cm = None, gathered_percent = 100.0))]
+        #[pyo3(signature = (*, group = None, age_years = None, density = None, hairs_per_cm2 = None, texture = None, diameter_um = None, diameter_method = "caliper", scalp_cm2 = None, ponytail_girth_cm = None, gathered_percent = 100.0, by_use_g_per_cm = None))]
         #[allow(clippy::too_many_arguments)]
         fn new(
             group: Option<String>,
@@ -153,6 +156,7 @@ answer! {
             scalp_cm2: Option<Stated<Area>>,
             ponytail_girth_cm: Option<Stated<Length>>,
             gathered_percent: f64,
+            by_use_g_per_cm: Option<Stated<MassPerLength>>,
         ) -> PyResult<Self> {
             let made = Self {
                 group,
@@ -165,6 +169,7 @@ answer! {
                 scalp_cm2: scalp_cm2.map(|stated| stated.0.into()),
                 ponytail_girth_cm: ponytail_girth_cm.map(|stated| stated.0.into()),
                 gathered_percent,
+                by_use_g_per_cm: by_use_g_per_cm.map(|stated| stated.0.into()),
             };
             made.core()?;
             Ok(made)
@@ -228,6 +233,7 @@ impl HairFacts {
             thread,
             scalp: self.scalp_cm2.map(interval).transpose()?,
             ponytail: self.ponytail_girth_cm.map(tail).transpose()?,
+            by_use: self.by_use_g_per_cm.map(interval).transpose()?,
         };
         facts.plausible().map_err(raise)
     }

@@ -9,7 +9,7 @@ use crate::{
 };
 use foilwork::{
     head::{self, Technique},
-    quantity::{Area, Duration, Length, Share},
+    quantity::{Area, Duration, Length, Mass, Share},
     source::Interval,
 };
 use pyo3::prelude::*;
@@ -91,6 +91,57 @@ pub fn demand(
         mix_per_foil_g: found.mix_per_foil.map(Into::into),
         apply_min: found.apply.map(Into::into),
     })
+}
+
+/// Mass of all the hair by its length, in g/cm, as an earlier use on it says: what was used, less the film on the scalp, over
+/// what a gram of hair takes. Goes into ``HairFacts(by_use_g_per_cm=...)``.
+///
+/// Args:
+///     used_g: what was put on the hair, not what was mixed.
+///     technique: as for ``profile``.
+///     length_cm: mean length of the hair, or its bounds.
+///     share_percent: the hair that carried it, of all the hair.
+///     lightens: whether the mix is a lightener.
+///     profile: how the strand was covered; usual for the technique where it is not said.
+///     scalp_cm2: scalp that the mix touched; it left a film there.
+///
+/// Returns:
+///     ``Bounds`` in g/cm, or ``None`` where the film alone may be all that was used.
+///
+/// Raises:
+///     FoilworkError: a value out of range, or another technique.
+///
+/// Source:
+///     Take-up and film are assumed, and so is that one use repeats another within a factor of 1.2.
+///
+/// Examples:
+///     >>> from foilwork.hair import HairFacts
+///     >>> from foilwork.head import hair_by_use
+///     >>> by_use = hair_by_use(90, "weave", 20, share_percent=45, lightens=True)
+///     >>> known = HairFacts(by_use_g_per_cm=by_use).part().mass_g(20)
+///     >>> guessed = HairFacts().part().mass_g(20)
+///     >>> known.high / known.low < guessed.high / guessed.low
+///     True
+#[pyfunction]
+#[pyo3(signature = (used_g, technique, length_cm, *, share_percent, lightens = false, profile = None, scalp_cm2 = None))]
+pub fn hair_by_use(
+    used_g: f64,
+    technique: &str,
+    length_cm: Stated<Length>,
+    share_percent: Stated<Share>,
+    lightens: bool,
+    profile: Option<Profile>,
+    scalp_cm2: Option<Stated<Area>>,
+) -> PyResult<Option<Estimate<f64>>> {
+    let technique: Technique = technique.parse().map_err(raise)?;
+    let covered = match profile {
+        Some(profile) => profile.core()?,
+        None => technique.profile(length_cm.0.best()).value,
+    };
+    let (used, takes) = (Mass::from_g(used_g).map_err(raise)?, head::take_up(technique, lightens).value);
+    let scalp = scalp_cm2.map(|stated| stated.0);
+    let past = head::PastUse::of(used, share_percent.0, &covered, length_cm.0, takes, scalp);
+    Ok(head::hair_by_use(&[past]).map(Into::into))
 }
 
 /// A count of foils, or its bounds.

@@ -16,7 +16,7 @@ crate::room::room! {
             ClassDecision, Rejected, RejectedTechnique, StepNeeds, TechniqueDecision, choose_technique, product_class,
             service_class, step_needs,
         }
-        demand { Demand, demand, film, minutes_per_foil, take_up }
+        demand { Demand, demand, film, hair_by_use, minutes_per_foil, take_up }
         gradient { Gradient, OverDirection, RegionFoils, ShadowStep, level_along, root_shadow_length, shadow_steps }
         layout { InFoils, Layout, by_hand }
         look { Change, HeadLook, Placed, RegionLook, read_head }

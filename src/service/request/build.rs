@@ -7,14 +7,14 @@ use super::{
 use crate::{
     colour::{Level, LevelChange},
     hair::WhiteShare,
-    head::Gradient,
+    head::{Gradient, PastUse},
     lift::StrandReading,
     limits::Jurisdiction,
     quantity::{Duration, Mass, Share, Temperature},
     reader::{self, InField},
     service::{
         file::{Moment, Problems},
-        shape::{Finish, ServiceFile},
+        shape::{Finish, Section, ServiceFile},
     },
     shop::{Per, Shop},
     source::{Basis, Interval},
@@ -99,10 +99,11 @@ impl Request {
         let asked = head_map::asked(file, map.as_ref(), gradient)?;
         let with_spare = 1.0 + file.salon.spare_percent.unwrap_or(0.0) / 100.0;
         let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts, with_spare };
-        let mut tasks = Vec::new();
-        for ((i, section), asked) in file.section.iter().enumerate().zip(asked) {
-            tasks.push(task::section(i, section, &file.section, asked, &look_up, &mut used)?);
-        }
+        // What was used on some sections says how much hair there is on the others: read once for that alone.
+        let uses = past_uses(file, &asked, &look_up)?;
+        let amounts = amounts.with_uses(&uses);
+        let look_up = Shelf { amounts: &amounts, ..look_up };
+        let mut tasks = sections(file, &asked, &look_up, &mut used)?;
         let toners: Result<Vec<_>, _> = file
             .toner
             .iter()
@@ -153,6 +154,27 @@ impl Request {
             file: file.clone(),
         })
     }
+}
+
+fn sections(
+    file: &ServiceFile,
+    asked: &[head_map::Asked],
+    shelf: &Shelf<'_>,
+    used: &mut Defaults,
+) -> Result<Vec<Task>, Problems> {
+    let read = |((i, section), asked): ((usize, &Section), &head_map::Asked)| {
+        task::section(i, section, &file.section, *asked, shelf, used)
+    };
+    file.section.iter().enumerate().zip(asked).map(read).collect()
+}
+
+/// What was used on its sections an earlier time; nothing to read where no section says so.
+fn past_uses(file: &ServiceFile, asked: &[head_map::Asked], shelf: &Shelf<'_>) -> Result<Vec<PastUse>, Problems> {
+    if file.section.iter().all(|section| section.used_g.is_none()) {
+        return Ok(Vec::new());
+    }
+    let tasks = sections(file, asked, shelf, &mut Defaults::default())?;
+    Ok(tasks.iter().filter_map(|task| task.on_head?.past_use).collect())
 }
 
 /// The window and the tolerance; their defaults are noted only where a section leaves its strength open.

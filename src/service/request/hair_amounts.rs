@@ -1,46 +1,29 @@
 //! The hair of the guest in grams, the foils of a section, and what it takes.
 
-use super::head_map::Asked;
+use super::{
+    CountedPanels,
+    head_map::Asked,
+    panel::{layout, over_directed},
+};
 use crate::{
     hair::{
         Age, DensityFact, Diameter, DiameterMethod, HairCount, HairDensity, HairFacts, HeadOfHair, Ponytail,
         ThreadFact, Weeks, calibrated, grown, growth,
     },
-    head::{
-        Curvature, Demand, InFoils, Layout, OverDirection, Panel, Profile, Taking, Technique, by_hand, demand, film,
-        take_up,
-    },
+    head::{Demand, InFoils, PastUse, Profile, Technique, demand, film, hair_by_use, take_up},
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
-    service::shape::{Analysis, FoilPanel, OverDirectedEntry, Section, Zone},
+    service::shape::{Analysis, Section, Zone},
     source::Interval,
 };
-use schemars::JsonSchema;
-use serde::Serialize;
-
-/// Panels that are worked foil by foil.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
-pub struct CountedPanels {
-    /// How many.
-    pub count: u32,
-    /// Across the partings, from the first to the last.
-    #[serde(rename = "height_cm")]
-    pub height: Length,
-    /// Thickness of a subsection.
-    #[serde(rename = "subsection_cm")]
-    pub subsection: Interval<Length>,
-    /// What is left out between two foils.
-    #[serde(rename = "left_between_cm")]
-    pub left_between: Interval<Length>,
-    /// Foils beside each other in a row.
-    pub across: u32,
-}
 
 /// What is known of all the hair.
 #[derive(Debug, Clone, Copy)]
 pub(in crate::service) struct HairAmounts {
     pub(in crate::service) facts: HairFacts,
     pub(in crate::service) head: HeadOfHair,
+    /// The same before any past use is counted in: a section's own is held against this.
+    unweighed: HeadOfHair,
     /// Length of the hair, where it is stated: without it there are no grams.
     pub(in crate::service) length: Option<Length>,
     /// What has grown in since the last colour, where the weeks are stated.
@@ -71,6 +54,8 @@ pub(in crate::service) struct SectionFoils {
     pub(in crate::service) film: Option<Interval<Mass>>,
     /// What the same section took before.
     pub(in crate::service) used: Option<Mass>,
+    /// The same with where it went; none where the length of the hair is not stated.
+    pub(in crate::service) past_use: Option<PastUse>,
 }
 
 /// Ends that are painted between the foils of a section.
@@ -84,9 +69,6 @@ pub(in crate::service) struct EndsBetween {
     pub(in crate::service) from: Length,
     pub(in crate::service) demand: Demand,
 }
-
-/// Radius of a head under a panel, in cm (assumed).
-const HEAD_RADIUS: f64 = 9.0;
 
 /// Hair of this length where none is stated, to lay a technique along the strand, in cm.
 const USUAL_LENGTH: f64 = 30.0;
@@ -119,6 +101,7 @@ impl HairAmounts {
             thread,
             scalp: analysis.scalp_cm2.map(sure_area).transpose().in_field("analysis.scalp_cm2")?,
             ponytail: girth.map(|girth| Ponytail { girth: girth.into(), gathered }),
+            by_use: None,
         };
         let length = analysis.length_cm.map(Length::from_cm).transpose().in_field("analysis.length_cm")?;
         let weeks = analysis.weeks_since_colour.map(Weeks::from_weeks).transpose();
@@ -130,7 +113,15 @@ impl HairAmounts {
             .filter_map(|band| band.from_cm)
             .fold(None, |first: Option<f64>, from| Some(first.map_or(from, |first| first.min(from))));
         let first_band = first.map(Length::from_cm).transpose().in_field("analysis.existing")?;
-        Ok(Self { facts, head: facts.head(), length, grown, first_band })
+        let head = facts.head();
+        Ok(Self { facts, head, unweighed: head, length, grown, first_band })
+    }
+
+    /// The same with what earlier uses say of all the hair.
+    #[must_use]
+    pub(super) fn with_uses(self, uses: &[PastUse]) -> Self {
+        let facts = HairFacts { by_use: hair_by_use(uses), ..self.facts };
+        Self { facts, head: facts.head(), ..self }
     }
 
     /// The length of the hair, or the usual one.
@@ -221,7 +212,16 @@ impl HairAmounts {
             area.combine(film().value, |area, film| Mass::nearest(area.cm2() * film.g_per_cm2()))
         });
         let used = section.used_g.map(Mass::from_g).transpose().in_field(&format!("{field}.used_g"))?;
-        Ok(SectionFoils { layout, panels, foils, profile, demand, hairs: tress.hairs, surface, ends, film, used })
+        let past_use = used.zip(self.length).filter(|(used, _)| *used > Mass::MIN).map(|(used, length)| {
+            let scalp = on_scalp.then(|| self.scalp(asked.share));
+            let (to, takes) = (self.ends(section.zone, length), take_up(section.technique, lightens).value);
+            let in_foils = PastUse::of(used, asked.share.into(), &profile, to, takes, scalp);
+            let Some(ends) = ends else { return in_foils };
+            let takes = take_up(Technique::Freehand, lightens).value;
+            in_foils.also_on(ends.share.into(), &painted_from(ends.from), length.into(), takes)
+        });
+        let hairs = tress.hairs;
+        Ok(SectionFoils { layout, panels, foils, profile, demand, hairs, surface, ends, film, used, past_use })
     }
 
     /// Of the hair between the foils some, from a place on to its end.
@@ -249,9 +249,10 @@ impl HairAmounts {
         let of_left = Share::from_percent(entry.percent).in_field(&format!("{field}.percent"))?;
         // The foils take `share` of all the hair, which is `taken` of the area; the rest of it is left.
         let left = Share::nearest(share.percent() * (1.0 - taken.fraction()) / taken.fraction());
-        let painted = Profile { covered: Share::ALL.into(), start: from.into(), transition: Length::MIN.into() };
+        let painted = painted_from(from);
         let take_up = take_up(Technique::Freehand, lightens).value;
-        let needed = demand(&self.head.part(left), of_left.into(), &painted, length.into(), take_up, None, None);
+        let head = self.held_against(section);
+        let needed = demand(&head.part(left), of_left.into(), &painted, length.into(), take_up, None, None);
         let share = Share::nearest(left.percent() * of_left.fraction());
         Ok(Some(EndsBetween { share, of_left, from, demand: needed }))
     }
@@ -269,7 +270,8 @@ impl HairAmounts {
         let scalp = on_scalp.then(|| self.scalp(share));
         let take_up = take_up(section.technique, lightens).value;
         let to = self.ends(section.zone, length);
-        let mut needed = demand(&self.head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
+        let by = |head: &HeadOfHair| demand(&head.part(share), Share::ALL.into(), &profile, to, take_up, scalp, foils);
+        let mut needed = Demand { hair: by(&self.head).hair, ..by(self.held_against(section)) };
         let in_foils = needed.mix.best().g();
         if let Some(ends) = ends {
             let add = |one: Mass, other: Mass| one + other;
@@ -287,6 +289,11 @@ impl HairAmounts {
 }
 
 impl HairAmounts {
+    /// The hair that a section's amount is predicted from: its own use must not count twice.
+    const fn held_against(&self, section: &Section) -> &HeadOfHair {
+        if section.used_g.is_some() { &self.unweighed } else { &self.head }
+    }
+
     /// The scalp under a share of the hair.
     fn scalp(&self, share: Share) -> Interval<Area> {
         self.head.scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction()))
@@ -315,53 +322,15 @@ impl HairAmounts {
     }
 }
 
+/// Painted through from a place on.
+fn painted_from(from: Length) -> Profile {
+    Profile { covered: Share::ALL.into(), start: from.into(), transition: Length::MIN.into() }
+}
+
 fn last_third(root: Length, length: Length) -> Length {
     Length::nearest(root.cm() + (length.cm() - root.cm()) * 2.0 / 3.0)
 }
 
-/// Where the colour of a panel begins that is held to one line: from its first root to its last.
-fn over_directed(held: &OverDirectedEntry, field: &str) -> Result<Interval<Length>, Problems> {
-    let cm = |value: f64, name: &str| Length::from_cm(value).in_field(&format!("{field}.{name}"));
-    let radius = cm(held.scalp_radius_cm.unwrap_or(HEAD_RADIUS), "scalp_radius_cm")?;
-    let (ahead, out) = (cm(held.ahead_cm, "ahead_cm")?, cm(held.out_cm, "out_cm")?);
-    let depth = cm(held.panel_depth_cm, "panel_depth_cm")?;
-    let held = OverDirection { ahead, out, scalp: Curvature::Round(radius) };
-    Ok(Interval::ordered(held.start(Length::MIN), held.start(Length::nearest(depth.cm() / 2.0)), held.start(depth)))
-}
-
 fn sure_area(cm2: f64) -> Result<Interval<Area>, InvalidQuantity> {
     Area::from_cm2(cm2).map(Interval::from)
-}
-
-/// The fields of a panel that a layout is told with.
-const FIELDS: [&str; 6] =
-    ["`foil_width_cm`", "`width_cm`", "`height_cm`", "`subsection_mm`", "`pick_mm`", "`depth_mm`"];
-
-/// The foils of one panel, and the panel.
-fn layout(panel: &FoilPanel, technique: Technique, field: &str) -> Result<(InFoils, CountedPanels), Problems> {
-    if !technique.is_in_foil() {
-        return Err(format!("{technique} takes no foils: leave the panel out, or take a technique in foil"))
-            .in_field(field);
-    }
-    let mm =
-        |value: Option<f64>, name: &str| value.map(Length::from_mm).transpose().in_field(&format!("{field}.{name}"));
-    let cm = |value: f64, name: &str| Length::from_cm(value).in_field(&format!("{field}.{name}"));
-    let mut layout = Layout::slice();
-    if let Some(thick) = mm(panel.subsection_mm, "subsection_mm")? {
-        layout = Layout { left_between: by_hand(thick), ..layout.with_subsection(by_hand(thick)) };
-    }
-    if technique == Technique::Weave {
-        let pick = mm(panel.pick_mm, "pick_mm")?.unwrap_or_else(|| Length::nearest(0.3));
-        let gap = mm(panel.gap_mm, "gap_mm")?.unwrap_or(pick);
-        let depth = mm(panel.depth_mm, "depth_mm")?.map_or(layout.subsection, by_hand);
-        layout.taking = Taking::Weave { pick: by_hand(pick), gap: by_hand(gap), depth };
-    }
-    if let Some(left) = mm(panel.left_between_mm, "left_between_mm")? {
-        layout.left_between = by_hand(left);
-    }
-    layout.foil_width = panel.foil_width_cm.map(|width| cm(width, "foil_width_cm")).transpose()?;
-    let panel = Panel { width: cm(panel.width_cm, "width_cm")?, height: cm(panel.height_cm, "height_cm")? };
-    let found = layout.on(panel).map_err(|error| error.told_with(FIELDS)).in_field(field)?;
-    let (height, subsection, left_between) = (panel.height, layout.subsection, layout.left_between);
-    Ok((found, CountedPanels { count: 1, height, subsection, left_between, across: found.across }))
 }

@@ -8,12 +8,13 @@ mod defaults;
 mod floor;
 mod hair_amounts;
 mod head_map;
+mod panel;
 mod shelf;
 mod strands;
 mod task;
 
 pub use defaults::{DefaultUsed, DefaultValue};
-pub use hair_amounts::CountedPanels;
+pub use panel::CountedPanels;
 pub use task::WorkStage;
 
 pub(super) use crate::reader::InField;

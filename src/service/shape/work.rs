@@ -97,7 +97,8 @@ pub struct Section {
     pub lowlights: Option<LowlightsEntry>,
     /// How it is to start and to grow out: the technique is held against it, and others are named.
     pub wants: Option<TechniqueWishEntry>,
-    /// What was really put on this hair here an earlier time: it narrows what the hair takes.
+    /// What was really put on this hair here an earlier time: it narrows what the hair takes, and with the length of the hair
+    /// stated also how much hair there is on the whole head.
     #[schemars(range(min = 1.0, max = 2000.0), extend("x-unit" = "g"))]
     pub used_g: Option<f64>,
     /// Where on the head it lies, region by region, to see how the head will read.

@@ -82,6 +82,38 @@ fn what_was_used_narrows_what_is_needed() {
     assert!(needed.best().g() > 35.0 && needed.best().g() < 40.0, "{needed:?}");
 }
 
+/// The use on one section says how much hair there is on all of them, and counts once for its own. By hand: 150 g on 20 % of it, of which 19.6 cm are painted with 2.5 g/g, are 15.3 g/cm.
+#[test]
+fn what_was_used_narrows_the_hair_of_the_head() {
+    let of = |used_g| {
+        changed(fine(), |file| {
+            file.analysis.length_cm = Some(20.0);
+            let top = &mut file.section[0];
+            (top.mix_g, top.zone, top.technique, top.used_g) = (None, Zone::Whole, Technique::Weave, used_g);
+            let mut other = file.section[0].clone();
+            (other.name, other.used_g) = ("other".to_owned(), None);
+            file.section.push(other);
+        })
+    };
+    let (before, after) = (of(None), of(Some(150.0)));
+    near(after.head.by_use.unwrap().best().g_per_cm(), 150.0 / (0.2 * 19.6 * 2.5), 0.01);
+    let width = |of: foilwork::source::Interval<foilwork::quantity::Mass>| of.high().g() / of.low().g();
+    let (guessed, known) = (before.head.hair.unwrap(), after.head.hair.unwrap());
+    assert!(width(known) < 0.9 * width(guessed) && known.best() > guessed.best(), "{guessed:?} {known:?}");
+    let takes = |plan: &Plan, name: &str| {
+        plan.head.sections.iter().find(|section| section.section == name).unwrap().takes.unwrap()
+    };
+    // The other section takes more than was thought, and is better known; the section's own use says more still.
+    assert!(takes(&after, "other").best() > takes(&before, "other").best());
+    assert!(width(takes(&after, "other")) < width(takes(&before, "other")));
+    assert!(width(takes(&after, "top")) < 1.6);
+    // Its own amount is what the use and the first estimate say together, no more.
+    let once = foilwork::hair::calibrated(takes(&before, "top"), foilwork::quantity::Mass::from_g(150.0).unwrap());
+    assert_eq!(takes(&after, "top"), once);
+    assert!(one_line(&after).contains("[assumed, narrowed by what was used before]"));
+    assert!(before.head.by_use.is_none() && !one_line(&before).contains("narrowed by what was used"));
+}
+
 /// Without a length there are no grams of hair, and the amounts are the trade's.
 #[test]
 fn without_a_length_the_mass_is_not_computed() {

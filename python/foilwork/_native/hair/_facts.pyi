@@ -76,6 +76,7 @@ class HairFacts(_Answer):
         scalp_cm2: hair-bearing scalp, measured.
         ponytail_girth_cm: girth of a tight ponytail, which says more than all the rest.
         gathered_percent: how much of the hair is in it.
+        by_use_g_per_cm: mass of all the hair by its length as earlier uses say, from ``foilwork.head.hair_by_use``.
 
     Raises:
         FoilworkError: a word that is none of these, two facts for one, or a figure that no head has.
@@ -96,7 +97,7 @@ class HairFacts(_Answer):
         Bounds(low=9600.0, best=9600.0, high=9600.0)
     """
 
-    __match_args__ = ("group", "age_years", "density", "hairs_per_cm2", "texture", "diameter_um", "diameter_method", "scalp_cm2", "ponytail_girth_cm", "gathered_percent")
+    __match_args__ = ("group", "age_years", "density", "hairs_per_cm2", "texture", "diameter_um", "diameter_method", "scalp_cm2", "ponytail_girth_cm", "gathered_percent", "by_use_g_per_cm")
     def __new__(
         cls,
         *,
@@ -110,6 +111,7 @@ class HairFacts(_Answer):
         scalp_cm2: _Percent | None = None,
         ponytail_girth_cm: _Percent | None = None,
         gathered_percent: float = 100.0,
+        by_use_g_per_cm: _Percent | None = None,
     ) -> HairFacts: ...
     @property
     def group(self) -> str | None:
@@ -141,6 +143,9 @@ class HairFacts(_Answer):
     @property
     def gathered_percent(self) -> float:
         """How much of the hair is in it, in percent."""
+    @property
+    def by_use_g_per_cm(self) -> Bounds[float] | None:
+        """Mass of all the hair by its length as earlier uses say, in g/cm."""
     def head(self) -> HeadOfHair:
         """All of it."""
     def part(self, share_percent: _Percent = 100) -> Tress:

@@ -34,6 +34,7 @@ __all__ = [
     "choose_technique",
     "demand",
     "film",
+    "hair_by_use",
     "level_along",
     "line_shows_after",
     "lowlights",

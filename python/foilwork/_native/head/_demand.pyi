@@ -11,6 +11,7 @@ __all__ = [
     "Demand",
     "demand",
     "film",
+    "hair_by_use",
     "minutes_per_foil",
     "take_up",
 ]
@@ -84,6 +85,46 @@ def film() -> Bounds[float]:
         >>> from foilwork.head import film
         >>> film().best
         0.08
+    """
+def hair_by_use(
+    used_g: float,
+    technique: _words._Technique,
+    length_cm: _Percent,
+    *,
+    share_percent: _Percent,
+    lightens: bool = False,
+    profile: Profile | None = None,
+    scalp_cm2: _Percent | None = None,
+) -> Bounds[float] | None:
+    """Mass of all the hair by its length, in g/cm, as an earlier use on it says: what was used, less the film on the scalp, over
+    what a gram of hair takes. Goes into ``HairFacts(by_use_g_per_cm=...)``.
+
+    Args:
+        used_g: what was put on the hair, not what was mixed.
+        technique: as for ``profile``.
+        length_cm: mean length of the hair, or its bounds.
+        share_percent: the hair that carried it, of all the hair.
+        lightens: whether the mix is a lightener.
+        profile: how the strand was covered; usual for the technique where it is not said.
+        scalp_cm2: scalp that the mix touched; it left a film there.
+
+    Returns:
+        ``Bounds`` in g/cm, or ``None`` where the film alone may be all that was used.
+
+    Raises:
+        FoilworkError: a value out of range, or another technique.
+
+    Source:
+        Take-up and film are assumed, and so is that one use repeats another within a factor of 1.2.
+
+    Examples:
+        >>> from foilwork.hair import HairFacts
+        >>> from foilwork.head import hair_by_use
+        >>> by_use = hair_by_use(90, "weave", 20, share_percent=45, lightens=True)
+        >>> known = HairFacts(by_use_g_per_cm=by_use).part().mass_g(20)
+        >>> guessed = HairFacts().part().mass_g(20)
+        >>> known.high / known.low < guessed.high / guessed.low
+        True
     """
 def minutes_per_foil() -> Bounds[float]:
     """Minutes for a foil from parting to closing; assumed until you write down your own.

@@ -26,6 +26,9 @@ pub struct HeadPlan {
     /// Mass of all the hair by its length.
     #[serde(rename = "mass_per_length_g_per_cm")]
     pub mass_per_length: Interval<MassPerLength>,
+    /// The same as earlier uses alone say, by `used_g`; absent where none is stated, or the length of the hair is not.
+    #[serde(rename = "mass_per_length_by_use_g_per_cm")]
+    pub by_use: Option<Interval<MassPerLength>>,
     /// Mass of all the hair; absent where its length is not stated.
     #[serde(rename = "hair_g")]
     pub hair: Option<Interval<Mass>>,
@@ -96,6 +99,7 @@ impl HeadPlan {
         Ok(Self {
             hairs: all.hairs,
             mass_per_length: all.mass_per_length,
+            by_use: request.amounts.facts.by_use,
             hair: request.amounts.length.map(|length| all.mass(length.into())),
             basis: head.basis(),
             service_class: service_class(&treated(request, sections)),
