@@ -33,7 +33,7 @@ pub fn head_map(plan: &Plan) -> Option<String> {
 /// use foilwork::{reader::Format, service::plan_text, sheet::head_map_text};
 ///
 /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
-/// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 49 (39 to 60); nape, foils 4-12")));
+/// assert!(head_map_text(&plan).is_some_and(|text| text.contains("I back: L* 52 (42 to 62); nape, foils 4-12")));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
