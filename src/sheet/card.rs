@@ -1,5 +1,6 @@
 use super::writing::Writing;
 use crate::{
+    finding::Finding,
     quantity::Duration,
     service::{BowlCard, Start, WorkStage, strength_decimals},
     shop::Habits,
@@ -39,6 +40,10 @@ fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let which = if card.bowls > 1 { format!(", bowl {} of {}", card.bowl, card.bowls) } else { String::new() };
     sheet.paragraph(&format!("{}: {}{which}", card.guest.as_deref().unwrap_or("guest"), card.name), 2);
     let grams = |mass| writing.grams(mass);
+    if card.parts.is_empty() {
+        sheet.paragraph("NOTHING TO WEIGH: settle this step before the colour is begun.", 2);
+        return card.findings.iter().for_each(|finding| asked(sheet, finding));
+    }
     let mut rows: Vec<_> =
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
@@ -55,21 +60,26 @@ fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     if !card.mind.is_empty() {
         sheet.paragraph(&format!("mind: {}", card.mind.join("; ")), 2);
     }
-    for finding in &card.findings {
-        sheet.paragraph(&format!("! [{}] {}: {}", finding.verdict, finding.rule, finding.text), 2);
-    }
+    card.findings.iter().for_each(|finding| asked(sheet, finding));
+}
+
+fn asked(sheet: &mut Sheet, finding: &Finding) {
+    sheet.paragraph(&format!("! [{}] {}: {}", finding.verdict, finding.rule, finding.text), 2);
 }
 
 fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let ends = card.then.map_or_else(|| "rinse".to_owned(), |then| then.to_string());
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
-    let list = |looks: Vec<String>| looks.join(", ");
+    let looks = |at: &str, looks: Vec<String>| match looks.as_slice() {
+        [] => "all the while".to_owned(),
+        looks => format!("{at}{}", looks.join(", ")),
+    };
     match &card.clock {
         Some(clock) => {
             let day = writing.start(Start::At(clock.mixed_at));
             let hour = |at: &DateTime| writing.time(*at);
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
-            let looks = list(clock.look_at.iter().map(hour).collect());
+            let looks = looks("", clock.look_at.iter().map(hour).collect());
             let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
             sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} by {}", hour(&clock.rinse_by)), 2);
         }
@@ -78,10 +88,10 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             let minutes = &card.minutes;
             let (mixed, use_by) = (minute(&minutes.mixed_at), minute(&minutes.use_by));
             sheet.paragraph(&format!("mixed at minute {mixed}, use by minute {use_by}{earliest}"), 2);
-            let looks = list(minutes.look_at.iter().map(minute).collect());
+            let looks = looks("at minute ", minutes.look_at.iter().map(minute).collect());
             let last = minutes.look_at_last.map(|at| format!(", the last strand from minute {}", minute(&at)));
             let (last, rinse_by) = (last.unwrap_or_default(), minute(&minutes.rinse_by));
-            sheet.paragraph(&format!("look at the hair at minute {looks}{last}; {ends} by minute {rinse_by}"), 2);
+            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} by minute {rinse_by}"), 2);
         }
     }
 }

@@ -4,8 +4,8 @@ use super::writing::Writing;
 use crate::{
     finding::Finding,
     quantity::Duration,
-    service::{ConsultationPlan, SaidBefore, Start, TestEffect, guest_words},
-    text::{Sheet, amount, number, range},
+    service::{Agreed, ConsultationPlan, SaidBefore, Start, TestEffect, guest_words},
+    text::{Sheet, amount, count, list, number, range},
 };
 
 /// The consultation as text: what was said, whether to go on, what each test changes, the visits, the alternatives, and what
@@ -75,23 +75,50 @@ fn decision(sheet: &mut Sheet, found: &ConsultationPlan) {
         finding(sheet, "", one);
     }
     for consent in &decision.consents {
-        let given = consent.agreed_on.map_or_else(|| "still to ask".to_owned(), |on| format!("agreed on {on}"));
+        let given = consent
+            .agreed_on
+            .map_or_else(|| "still to ask".to_owned(), |on| format!("agreed on {on} ({})", before(on, found.start)));
         let words = consent.words.as_deref().map(|words| format!(" (\"{words}\")")).unwrap_or_default();
         let to: Vec<&str> = consent.to.iter().map(|rule| rule.words()).collect();
         let stands = if consent.stop_stands { "; the stop stands all the same" } else { "" };
         sheet.paragraph(&format!("{} has to agree: {}: {given}{words}{stands}", consent.who, to.join(", ")), 2);
         for noted in &consent.noted {
-            let to = noted.to.as_deref().map(|words| format!(" to \"{words}\"")).unwrap_or_default();
             let text = format!(
-                "An agreement of {}{to} is noted: check that it covers this, then name what it covers under `rules`.",
-                noted.on
+                "An agreement of {} is noted: check that it covers this, then name what it covers under `rules`.",
+                given_to(noted, found.start)
             );
             sheet.paragraph(&text, 4);
         }
     }
+    let agreed = found.said.as_ref().map_or(&[][..], |said| &said.agreed);
+    for one in decision.unused(agreed) {
+        let text = format!("Stated, not used: an agreement of the {} of {}.", one.who, given_to(one, found.start));
+        sheet.paragraph(&text, 2);
+    }
     if decision.for_the_bench > 0 {
         let many = decision.for_the_bench;
         sheet.paragraph(&format!("{many} more concern the work at the bench: see foilwork plan."), 2);
+    }
+}
+
+/// The day of an agreement, how long before it was, its words and its rules.
+fn given_to(agreed: &Agreed, start: Start) -> String {
+    let to = agreed.to.as_deref().map(|words| format!(" to \"{words}\"")).unwrap_or_default();
+    let rules: Vec<String> = agreed.rules.iter().map(|rule| rule.words().to_owned()).collect();
+    let rules = if rules.is_empty() { String::new() } else { format!(" (for {})", list(&rules, "and")) };
+    format!("{} ({}){to}{rules}", agreed.on, before(agreed.on, start))
+}
+
+/// How long before the service a day was: by whole years from the first on, for what was said may have changed since.
+fn before(then: Start, start: Start) -> String {
+    let days = (start.earliest().date() - then.earliest().date()).get_days();
+    match days {
+        ..=0 => "on the day".to_owned(),
+        1..366 => format!("{} before", count(usize::try_from(days).unwrap_or_default(), "day", "days")),
+        _ => {
+            let years = usize::try_from(i64::from(days) * 100 / 36525).unwrap_or_default().max(1);
+            format!("{} before", count(years, "year", "years"))
+        }
     }
 }
 

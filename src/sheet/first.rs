@@ -15,12 +15,12 @@ pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
             |(begin, over)| format!("{} to {}", amount(begin, 0), amount(over, 0)),
         );
         let part =
-            |part: &FirstPart| format!("weigh {:.1} of {} ({} g)", part.weigh, part.product, range(&part.mass, 0));
+            |part: &FirstPart| format!("weigh {:.1} of {} ({} g)", part.weigh, part.product, range(&part.mass, 1));
         let parts: Vec<String> = step.parts.iter().map(part).collect();
         let parts = step
             .why_not
             .as_ref()
-            .map_or_else(|| parts.join(" and "), |why| format!("{} g, {why}", range(&step.mix, 0)));
+            .map_or_else(|| parts.join(" and "), |why| format!("{} g, {why}", range(&step.mix, 1)));
         let text = format!(
             "First on {}, {} ({when}): {}; {parts} [{}]; {} min on the hair, then {}",
             step.section,
@@ -50,7 +50,7 @@ pub(super) fn chair(sheet: &mut Sheet, plan: &Plan, clock: Clock) {
 /// Under what to weigh: the planned ones, before the bowls.
 pub(super) fn weigh(sheet: &mut Sheet, plan: &Plan) {
     for step in plan.first_steps.iter().filter(|step| step.planned) {
-        let head = format!("First. {}: {} g needed [{}]", step.name(), range(&step.mix, 0), step.basis);
+        let head = format!("First. {}: {} g needed [{}]", step.name(), range(&step.mix, 1), step.basis);
         sheet.paragraph(&head, 3);
         if let Some(why_not) = &step.why_not {
             sheet.paragraph(&format!("   {why_not}"), 3);
@@ -77,7 +77,7 @@ pub(super) fn rows(step: &FirstStep, writing: Writing) -> Vec<[String; 4]> {
 /// What to weigh, in one line.
 fn to_weigh(step: &FirstStep, writing: Writing) -> String {
     if let Some(why_not) = &step.why_not {
-        return format!("{} g are needed, and {why_not}", range(&step.mix, 0));
+        return format!("{} g are needed, and {why_not}", range(&step.mix, 1));
     }
     let parts = rows(step, writing).into_iter().enumerate().map(|(place, [product, weigh, shows, _])| {
         if place == 0 { format!("{weigh} {product}") } else { format!("{weigh} {product} ({shows})") }

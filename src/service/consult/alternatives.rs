@@ -4,7 +4,7 @@ use super::{
     decision::{Decision, Go},
 };
 use crate::{
-    finding::{Finding, Verdict},
+    finding::{Finding, Rule, Verdict},
     lift::{OFTEN, Visit},
     quantity::Share,
     reader::Problems,
@@ -12,6 +12,8 @@ use crate::{
     source::{Basis, Interval},
     text::{count, in_hundred, list, number, span},
 };
+use std::collections::BTreeSet;
+
 /// The most plans that are made to compare developers: each costs as much as a plan.
 const MOST_PLANS: usize = 60;
 
@@ -158,13 +160,20 @@ fn with_developer(
 }
 
 fn compared(plan: &Plan, then: &Plan, section: &str) -> String {
-    let new = |verdict| move |found: &&Finding| found.verdict == verdict && !plan.findings.contains(found);
+    // The same said with other figures is not new: only what is said once more is.
+    let many = |of: &Plan, one: &Finding| {
+        of.findings.iter().filter(|found| (found.verdict, found.rule) == (one.verdict, one.rule)).count()
+    };
+    let new = |verdict| {
+        move |found: &&Finding| {
+            found.verdict == verdict && !plan.findings.contains(found) && many(then, found) > many(plan, found)
+        }
+    };
     if let Some(stop) = then.findings.iter().find(new(Verdict::Stop)) {
         return format!("says STOP, {}: {}", stop.rule, stop.text);
     }
-    let mut warns: Vec<String> =
-        then.findings.iter().filter(new(Verdict::Warning)).map(|found| found.rule.to_string()).collect();
-    warns.dedup();
+    let warns: BTreeSet<Rule> = then.findings.iter().filter(new(Verdict::Warning)).map(|found| found.rule).collect();
+    let warns: Vec<String> = warns.iter().map(ToString::to_string).collect();
     let warns = if warns.is_empty() { String::new() } else { format!("; warns then as well: {}", list(&warns, "and")) };
     let of = |plan: &Plan| {
         let lift = plan.lift.iter().find(|lift| lift.section == section)?;

@@ -50,10 +50,23 @@ pub struct Consent {
     pub agreed_on: Option<Start>,
     /// In which words it was given.
     pub words: Option<String>,
-    /// Agreements of the same party that name no rule: somebody has to look whether they cover this.
+    /// Agreements of the same party that name no rule asked of it: somebody has to look whether they cover this.
     pub noted: Vec<Agreed>,
     /// Whether one of them says stop, which no agreement lifts: what it rests on has to change.
     pub stop_stands: bool,
+}
+
+impl Decision {
+    /// Of these agreements, those that settle nothing that is asked and are noted with nothing that is open.
+    pub(crate) fn unused<'a>(&self, agreed: &'a [Agreed]) -> impl Iterator<Item = &'a Agreed> {
+        agreed.iter().filter(|one| {
+            let counts = |consent: &Consent| {
+                consent.who == one.who
+                    && (consent.noted.contains(one) || consent.to.iter().any(|rule| one.rules.contains(rule)))
+            };
+            !self.consents.iter().any(counts)
+        })
+    }
 }
 
 /// Whether to go on with a plan.
@@ -100,6 +113,9 @@ pub fn decide(plan: &Plan) -> Decision {
 fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Consent> {
     let mut needed: Vec<Consent> = Vec::new();
     let agreed = || plan.consulted.iter().flat_map(|one| &one.agreed);
+    let asked_of = |who: Party, rule: Rule| {
+        parties(rule).contains(&who) && stops.iter().chain(restrictions).any(|found| found.rule == rule)
+    };
     for found in stops.iter().chain(restrictions) {
         for who in parties(found.rule) {
             let stop_stands = found.verdict == Verdict::Stop;
@@ -115,7 +131,8 @@ fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Con
                     }
                 }
                 None => {
-                    let noted = of_party().filter(|one| given.is_none() && one.rules.is_empty());
+                    let elsewhere = |one: &&Agreed| one.rules.iter().any(|rule| asked_of(*who, *rule));
+                    let noted = of_party().filter(|one| given.is_none() && !elsewhere(one));
                     needed.push(Consent {
                         who: *who,
                         to: vec![found.rule],

@@ -110,7 +110,8 @@ pub struct CardClock {
 #[must_use]
 pub fn mixing_cards(plan: &Plan) -> Vec<BowlCard> {
     let rinsed = timeline::last_rinse(&plan.order);
-    let planned = plan.first_steps.iter().filter(|step| step.planned && !step.parts.is_empty());
+    // What the shop has nothing for has a card without parts, so that nobody begins with the colour; its findings say why.
+    let planned = plan.first_steps.iter().filter(|step| step.planned);
     let mut cards: Vec<BowlCard> = planned.map(|step| before(plan, step)).collect();
     for (mix, step) in plan.mixes.iter().zip(&plan.order) {
         let offset = if mix.stage == WorkStage::Section { Duration::ZERO } else { rinsed };
@@ -162,7 +163,8 @@ fn before(plan: &Plan, step: &FirstStep) -> BowlCard {
     let minutes = CardMinutes {
         mixed_at: begin,
         use_by: applied,
-        look_at: vec![begin + step.develop.low(), applied + step.develop.best()],
+        // It is looked at all the while.
+        look_at: Vec::new(),
         look_at_last: None,
         rinse_by: applied + step.develop.best(),
     };

@@ -12,6 +12,7 @@ use crate::{
         shape::{HistoryFlag, Party, PastPlace, PastWork, Zone},
     },
     source::Interval,
+    text::list,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -83,7 +84,7 @@ pub struct WishHeld {
     pub sections: Vec<WishSection>,
     /// Why the plan does not hold to it; absent where it does.
     pub why_not: Option<String>,
-    /// Whether all of the bounds of the forecasts hold to it too, not the best estimate alone.
+    /// Whether the low end of every forecast holds to it, too; where nobody works, both bounds of what is there.
     pub is_sure: bool,
 }
 
@@ -270,18 +271,26 @@ fn why_not(wish: &WishHeld) -> Option<String> {
     None
 }
 
-/// Whether the plan holds to a wish by every bound: what is there where nobody works, the forecast where somebody does.
+/// Whether the plan holds to a wish by its bounds: both of what is there where nobody works, the low end of every forecast where
+/// somebody does.
 fn is_sure(wish: &WishHeld) -> bool {
     let (want, tolerance) = (wish.level.number(), wish.tolerance_levels.levels() + TOUCH);
     let off = |level: Level| level.number() - want;
     if wish.sections.is_empty() {
         return off(wish.now_level.low()) >= -tolerance && off(wish.now_level.high()) <= tolerance;
     }
-    let mut forecasts = wish.sections.iter().filter_map(|one| one.forecast_level);
-    forecasts.all(|forecast| off(forecast.low()) >= -tolerance)
+    // What gets lighter than wanted is rinsed when the level is seen: only what falls short cannot be helped. What has no
+    // forecast holds by none.
+    wish.sections.iter().all(|one| one.forecast_level.is_some_and(|forecast| off(forecast.low()) >= -tolerance))
 }
 
 impl WishHeld {
+    /// The sections that aim there without a forecast: of lightener alone there is one.
+    pub(super) fn not_forecast(&self) -> Vec<String> {
+        let open = self.sections.iter().filter(|one| one.forecast_level.is_none());
+        open.map(|one| one.section.clone()).collect()
+    }
+
     /// How the plan holds to it, in words.
     ///
     /// # Example
@@ -298,7 +307,14 @@ impl WishHeld {
     pub fn in_words(&self) -> String {
         match &self.why_not {
             Some(why) => format!("not held: {why}"),
-            None if self.is_sure => "held".to_owned(),
+            None if self.is_sure && self.sections.is_empty() => "held".to_owned(),
+            None if self.is_sure => "held by the low end of the forecast".to_owned(),
+            None if !self.not_forecast().is_empty() => {
+                format!(
+                    "aimed at by {}, and colour has no forecast to hold it against",
+                    list(self.not_forecast(), "and")
+                )
+            }
             None => "held by the estimate, not by all of its bounds".to_owned(),
         }
     }

@@ -20,7 +20,7 @@ pub(super) fn consulted(file: &ServiceFile) -> ConsultationPlan {
     consult(file, &Evidence::default()).unwrap()
 }
 
-fn staged() -> ServiceFile {
+pub(super) fn staged() -> ServiceFile {
     let shop = parse_shop(&example("juniper_and_tide.toml"), Format::Toml).unwrap();
     parse_with_shop(&example("staged-lightening.toml"), Format::Toml, &shop).unwrap()
 }
@@ -104,7 +104,7 @@ fn an_agreement_settles_what_it_names() {
     let (told, found) = asked(vec![agreed(Party::Doctor, "2015-03-01", &[])]);
     assert_eq!(told, [(None, both.clone())]);
     assert!(found.decision.text.contains("still to agree: guest and doctor"), "{}", found.decision.text);
-    let words = "An agreement of 2015-03-01 to \"a gloss\" is noted: check that it covers this";
+    let words = "An agreement of 2015-03-01 (11 years before) to \"a gloss\" is noted: check that it covers this";
     let sheet = consultation_sheet(&found).split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(sheet.contains(words), "{sheet}");
     assert!(!found.agreement.may_be_signed);
@@ -248,7 +248,7 @@ fn a_wish_is_passed_by_the_last_strand_and_its_lower_bound_only() {
     assert_eq!(verdicts(&wished(between, None)), [Verdict::Note]);
     assert_eq!(verdicts(&wished(low + 0.01, Some("smoky"))), [Verdict::NotJudged, Verdict::Passed]);
     let words = |plan: &Plan| plan.consulted.as_ref().unwrap().wishes[0].in_words();
-    assert_eq!(words(&wished(low + 0.01, None)), "held");
+    assert_eq!(words(&wished(low + 0.01, None)), "held by the low end of the forecast");
     assert_eq!(words(&wished(between, None)), "held by the estimate, not by all of its bounds");
 }
 

@@ -54,6 +54,7 @@ fn pre_softening_in_grams_and_minutes() {
         "{flat}"
     );
     assert!(flat.contains("10 (5 to 20) min on the hair, then blot it dry"), "{flat}");
+    assert!(flat.contains("First. top, pre-soften: 12.8 ("), "{flat}");
     assert!(verdicts(&plan, "step before").is_empty());
 }
 
@@ -103,6 +104,13 @@ fn cleaning_first_is_rinsed_and_brings_its_cautions() {
     assert!(only(&strong).parts.is_empty());
     assert_eq!(verdicts(&strong, "step before"), [Warning]);
     assert!(texts(&strong, "step before").contains("no developer of 6 % w/w or weaker"));
+    // Who works from the cards does not begin with the colour.
+    let cards = mixing_cards(&strong);
+    assert_eq!((cards.len(), cards[0].parts.len(), cards[1].name.as_str()), (2, 0, "top"));
+    let text = foilwork::sheet::card_sheet(&cards[..1], &strong.habits);
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(text.starts_with("guest: top, clean out the artificial pigment first NOTHING TO WEIGH"), "{text}");
+    assert!(text.contains("no developer of 6 % w/w or weaker") && !text.contains("total"), "{text}");
 }
 
 /// A step of a colour service with lightener in it brings the lightener's cautions, which the colour alone does not.
@@ -240,7 +248,10 @@ fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
     assert_eq!((card.parts[1].product.as_str(), card.parts[1].scale_shows.g()), ("developer", 27.0));
     assert_eq!((cards[1].name.as_str(), cards[1].then), ("top", None));
     let text = flat(&foilwork::sheet::card_sheet(&cards, &plan.habits));
-    assert!(text.contains("judge the hair anew by 10:20") && text.contains("mind: look every few minutes"), "{text}");
+    // Common practice: it is looked at until it is off, so that no minute stands for a look.
+    assert!(card.minutes.look_at.is_empty());
+    let words = "look at the hair all the while; rinse, dry, and judge the hair anew by 10:20";
+    assert!(text.contains(words) && text.contains("mind: look every few minutes"), "{text}");
     // What is only asked for is on no card.
     assert_eq!(mixing_cards(&on_white(&[])).len(), 1);
 }

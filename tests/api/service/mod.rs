@@ -1,5 +1,6 @@
 //! The service room, the sheet and the command line, from outside.
 
+mod agreed;
 mod base;
 mod booking;
 mod broken;

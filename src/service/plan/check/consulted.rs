@@ -12,7 +12,7 @@ use crate::{
     lift::{Strain, weeks_between},
     service::shape::PastWork,
     source::{COMMON_PRACTICE, citations::trade},
-    text::number,
+    text::{list, number},
 };
 
 pub(super) fn check(consulted: Option<&SaidBefore>, brings: Brings, findings: &mut Findings) {
@@ -35,7 +35,14 @@ pub(super) fn check(consulted: Option<&SaidBefore>, brings: Brings, findings: &m
     for wish in &consulted.wishes {
         let (verdict, rest) = match &wish.why_not {
             Some(why) => (Warning, format!("{why}: change the plan, or agree on what can be had")),
-            None if wish.is_sure => (Passed, "the plan holds to it".to_owned()),
+            None if wish.is_sure && wish.sections.is_empty() => {
+                (Passed, "it is there, and nobody works there".to_owned())
+            }
+            None if wish.is_sure => (Passed, "the plan holds to it by the low end of its forecast".to_owned()),
+            None if !wish.not_forecast().is_empty() => {
+                let aims = list(wish.not_forecast(), "and");
+                (NotJudged, format!("{aims}: aimed there, and colour has no forecast to hold it against"))
+            }
             None => (Note, "the plan holds to it by the estimate, not by all of its bounds".to_owned()),
         };
         let text = format!(

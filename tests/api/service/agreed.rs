@@ -1,0 +1,70 @@
+//! What is agreed, what is wished, what else was considered: no more is said than is known.
+
+use super::{
+    base::{changed, example, texts, verdicts},
+    consult::{consulted, staged, with},
+};
+use foilwork::{
+    finding::{Rule, Verdict},
+    reader::Format,
+    service::{
+        Alternative, parse,
+        shape::{AgreedEntry, ConsultationEntry, HistoryFlag, Party, WishEntry, Zone},
+    },
+    sheet::consultation_sheet,
+};
+
+fn agreed(who: Party, on: &str, rules: &[Rule]) -> AgreedEntry {
+    AgreedEntry { who, on: on.to_owned(), to: Some("a letter".to_owned()), rules: rules.to_vec() }
+}
+
+/// An agreement to something else than is asked is shown all the same, with its age: 1 to 25 November are 24 days, and from
+/// March 2015 on 11 years.
+#[test]
+fn no_agreement_vanishes() {
+    let sheet = |flags: &[HistoryFlag], given: Vec<AgreedEntry>| {
+        let mut file = with(|entry| entry.agreed = given);
+        file.analysis.history = Some(flags.to_vec());
+        consultation_sheet(&consulted(&file)).split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let of_law = || vec![agreed(Party::Doctor, "2026-11-01", &[Rule::Law])];
+    let words = "2026-11-01 (24 days before) to \"a letter\" (for law)";
+    let open = sheet(&[HistoryFlag::Medicine], of_law());
+    assert!(open.contains(&format!("An agreement of {words} is noted: check that it covers this")), "{open}");
+    let nothing = sheet(&[], of_law());
+    assert!(nothing.contains(&format!("Stated, not used: an agreement of the doctor of {words}.")), "{nothing}");
+    // What settles something is not said to be unused, and its age is told.
+    let settled = sheet(&[HistoryFlag::Medicine], vec![agreed(Party::Doctor, "2015-03-01", &[Rule::Health])]);
+    assert!(settled.contains("agreed on 2015-03-01 (11 years before)"), "{settled}");
+    assert!(!settled.contains("not used") && !settled.contains("is noted"), "{settled}");
+}
+
+/// Colour from level 5.5 to 8 has no forecast: that the section aims there is not that the plan holds to it.
+#[test]
+fn a_wish_for_colour_is_not_judged() {
+    let mut file = parse(&example("grey-blend.toml"), Format::Toml).unwrap();
+    file.section[0].target_level = 8.0;
+    let tolerance_levels = Some(0.5);
+    let wish = WishEntry { zone: Zone::Roots, level: 8.0, tone: None, tolerance_levels, dislikes: None };
+    file.consultation = Some(ConsultationEntry { wish: vec![wish], ..Default::default() });
+    let plan = changed(file, |_| ());
+    assert_eq!(verdicts(&plan, "wish"), [Verdict::NotJudged]);
+    let said = texts(&plan, "wish");
+    assert!(said.contains("regrowth: aimed there, and colour has no forecast"), "{said}");
+    let words = plan.consulted.unwrap().wishes[0].in_words();
+    assert_eq!(words, "aimed at by regrowth, and colour has no forecast to hold it against");
+}
+
+/// Common practice: 3 % has about 3 levels in one session, and both sections want 4. Of `sides`, which has 3 %, that is said
+/// already, and what is weaker adds nothing; of `back`, which has 6 %, it is new. The wish is out of reach whatever is taken.
+#[test]
+fn only_what_is_new_warns_as_well() {
+    let found = consulted(&staged());
+    let why = |section: &str, option: &str| {
+        let same = |one: &&Alternative| one.section.as_deref() == Some(section) && one.option == option;
+        found.alternatives.iter().find(same).unwrap().why.clone()
+    };
+    assert!(why("back", "developer 3").ends_with("warns then as well: lift"), "{}", why("back", "developer 3"));
+    let weaker = why("sides", "toner developer");
+    assert!(weaker.starts_with("weaker") && !weaker.contains("warns then"), "{weaker}");
+}
