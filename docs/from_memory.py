@@ -6,6 +6,7 @@ from pathlib import Path
 
 SRC = Path(__file__).resolve().parents[1] / "src"
 DECLARED = re.compile(r'(?:pub const )?(\w+) = "([a-z0-9-]+)", FromMemory,\s*"((?:[^"\\]|\\.)*)"', re.DOTALL)
+NOTE = re.compile(r'^(?:pub )?const (\w+): &str =\s*"((?:[^"\\]|\\.)*)"', re.MULTILINE | re.DOTALL)
 ITEM = re.compile(r"^\s*(?:pub(?:\([^)]*\))? )?(?:const fn|fn|const|static|struct|enum) (\w+)", re.MULTILINE)
 
 
@@ -88,4 +89,7 @@ def page() -> str:
             for sentence in re.split(r"(?<=[.;]) (?=[A-Z`\[])", said):
                 if "from memory" in sentence:
                     lines.append(f"- `{path}`: {sentence}")
+        lines += [
+            f"- `{path}`, `{note[1]}`: {plain(note[2])}" for note in NOTE.finditer(text) if "from memory" in note[2]
+        ]
     return "\n".join(lines) + "\n"

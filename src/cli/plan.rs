@@ -22,7 +22,11 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     let plan = Loaded::read(&args.file)?.plan(&seen(&args.seen)?, |_| ())?;
     let status = if plan.blocked { BLOCKED } else { 0 };
     if let Some(path) = &args.xlsx {
-        return workbook::deliver(path, &plan_workbook(&plan)?, status);
+        let mut answer = workbook::deliver(path, &plan_workbook(&plan)?, status)?;
+        if let Some(banner) = plan.banner() {
+            answer.text.insert_str(0, &format!("{banner}\n"));
+        }
+        return Ok(answer);
     }
     let text = match (args.cards, args.json) {
         _ if args.trail && args.json => output::json(&plan.trail())?,

@@ -20,6 +20,10 @@ const BEGINS: &[u8] = b"PK\x03\x04";
 
 /// Writes a workbook, and says where it is.
 pub(super) fn deliver(path: &Path, workbook: &[u8], status: u8) -> Outcome {
+    if !path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("xlsx")) {
+        let why = "spreadsheets refuse a workbook whose name does not end in .xlsx (give it that ending)";
+        return Err(Refusal(format!("--xlsx {}: {why}", path.display())));
+    }
     replace(path, workbook).map_err(|why| Refusal(format!("cannot write {}: {why}", path.display())))?;
     Ok(Answer { text: format!("workbook in {}\n", path.display()), status })
 }

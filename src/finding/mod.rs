@@ -9,3 +9,4 @@ pub use found::{Finding, worst_first};
 pub use reason::Reason;
 pub use rule::Rule;
 pub use verdict::Verdict;
+pub(crate) use verdict::WORDS_OF_VERDICTS;

@@ -1,5 +1,9 @@
 use crate::choice::choice;
 
+/// What the words of verdicts do not say.
+pub(crate) const WORDS_OF_VERDICTS: &str =
+    "OPEN means unknown, never passed. \"ok\" means nothing was found, not that anything is safe.";
+
 choice! {
     /// What follows from a check, worst first: the order of the sheet.
     Verdict: "verdict" {

@@ -35,7 +35,8 @@ pub(crate) fn cautions(strongest: Interval<MassFraction>) -> Vec<String> {
             let code = if fact.code.is_empty() { String::new() } else { format!("{}, ", fact.code) };
             let may = if bearing == Bearing::MayApply { ", may apply" } else { "" };
             let above = if fact.code.is_empty() { " 12 %" } else { "" };
-            format!("{}{above} ({code}{}{may})", fact.class, fact.jurisdiction)
+            let memory = if fact.note.contains("from memory") { "; in part from memory, unverified" } else { "" };
+            format!("{}{above} ({code}{}{may}{memory})", fact.class, fact.jurisdiction)
         })
         .collect();
     let classes =

@@ -1,19 +1,15 @@
 use super::SheetPart;
 use crate::{
-    finding::{Finding, Rule, Verdict},
+    finding::{Finding, Rule, Verdict, WORDS_OF_VERDICTS},
     service::Plan,
     text::{Sheet, count, list},
 };
 
 /// The banner and everything that says STOP: above whatever is chosen.
 pub(super) fn stops(sheet: &mut Sheet, plan: &Plan) {
-    if !plan.blocked {
-        return;
-    }
-    let stops = of(plan, Verdict::Stop).count();
-    let text = if stops == 1 { "1 finding says".to_owned() } else { format!("{stops} findings say") };
+    let Some(banner) = plan.banner() else { return };
     sheet.blank();
-    sheet.paragraph(&format!("*** DO NOT BEGIN: {text} STOP. Resolve it first. ***"), 4);
+    sheet.paragraph(&banner, 4);
     for finding in of(plan, Verdict::Stop) {
         one(sheet, finding);
     }
@@ -65,8 +61,7 @@ pub(super) fn checks(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
         (false, true) => "What says WARN stands above. ",
         (false, false) => "",
     };
-    let words = "OPEN means unknown, never passed. \"ok\" means nothing was found, not that anything is safe.";
-    sheet.paragraph(&format!("{above}{words}"), 0);
+    sheet.paragraph(&format!("{above}{WORDS_OF_VERDICTS}"), 0);
 }
 
 /// One finding, in full.

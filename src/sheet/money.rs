@@ -1,6 +1,6 @@
 use super::writing::Writing;
 use crate::{
-    service::{Booking, LeftOut, LeftOutCost, MoneyPlan, Plan},
+    service::{Booking, LeftOut, MoneyPlan, Plan},
     text::{Sheet, amount},
 };
 
@@ -106,17 +106,8 @@ pub(super) fn range(money: &MoneyPlan, writing: Writing) -> Option<String> {
 
 /// What is left out, with the field that would bring it in.
 pub(super) fn words(left_out: &LeftOut) -> String {
-    let what = named(left_out);
     match left_out.field() {
-        Some(field) => format!("{what}: enter `{field}`"),
-        None => what,
-    }
-}
-
-pub(super) fn named(left_out: &LeftOut) -> String {
-    match (&left_out.of, left_out.what) {
-        (Some(of), LeftOutCost::PackPrice) => format!("{of}: {}", left_out.what),
-        (Some(of), what) => format!("{what} of {of}"),
-        (None, what) => what.to_string(),
+        Some(field) => format!("{left_out}: enter `{field}`"),
+        None => left_out.to_string(),
     }
 }

@@ -103,6 +103,6 @@ pub fn day_picture(plan: &Plan) -> Option<String> {
 #[must_use]
 pub fn cost_picture(plan: &Plan, title: &str) -> Option<String> {
     let money = plan.money.as_ref().filter(|money| money.cost.total().minor() > 0)?;
-    let left_out: Vec<String> = money.left_out.iter().map(super::money::named).collect();
+    let left_out: Vec<String> = money.left_out.iter().map(ToString::to_string).collect();
     Some(cost_chart(&CostChart { title, table: &money.cost, left_out: &left_out }))
 }

@@ -2,23 +2,24 @@ use super::{
     WorkbookError,
     binding::bound,
     cells::{at, down, fixed},
+    costs::costs,
     limit::{Ceiling, unchecked},
     page::{Allowed, Page},
     sources::{Rests, sources},
-    weighed::{Parts, decimals},
+    weighed::{Parts, decimals, vanishes},
 };
 use crate::{
-    finding::{Reason, Verdict},
-    money::{Money, SetPrice},
-    quantity::{Mass, MassFraction, Quantity},
-    scale::weigh,
-    service::{Bowl, Mix, MoneyPlan, Plan},
-    source::Basis,
+    finding::{Finding, Reason, Verdict, WORDS_OF_VERDICTS},
+    quantity::{Mass, MassFraction},
+    service::{Bowl, Mix, Plan},
+    source::{Basis, COMMON_PRACTICE},
 };
-use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 const GRAMS: usize = 2;
 const PERCENT: usize = 2;
+/// What the text sheet says and this one does not.
+const LEFT_OUT: &str = "What to weigh, bowl by bowl. When to start, to look and to rinse, the guest, the shop's law and the \
+                        rest of the plan stand on the bench sheet in text (`foilwork plan`).";
 
 /// The bench sheet of a plan as a workbook: what to weigh bowl by bowl, at any size of the bowl, and the costs and the price
 /// where the shop has a currency. What says STOP and what is warned of stands on it.
@@ -43,26 +44,43 @@ pub fn plan_workbook(plan: &Plan) -> Result<Vec<u8>, WorkbookError> {
     }
     let mut rests = rests(plan);
     rests.extend(Ceiling::of(plan.jurisdiction).map(Ceiling::rests));
-    pages.push(sources(&rests)?);
+    let mut sources = sources(&rests)?;
+    sources.row += 1;
+    sources.paragraph(WORDS_OF_VERDICTS)?;
+    for missing in &plan.not_computed {
+        sources.paragraph(&format!("Not computed: {}: {}", missing.what, missing.why))?;
+    }
+    for fact in &plan.stated_not_used {
+        sources.paragraph(&format!("Stated, not used: {}: {}", fact.field, fact.why))?;
+    }
+    pages.push(sources);
     bound(pages)
 }
 
 fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     let widths = [30.0, 11.0, 11.0, 12.0, 12.0, 12.0, 12.0];
     let mut page = Page::new("Bench", &format!("Bench sheet: {}", plan.title), &widths)?;
+    if let Some(banner) = plan.banner() {
+        page.stop(&banner)?;
+        for finding in plan.findings.iter().filter(|finding| finding.verdict == Verdict::Stop) {
+            page.stop(&found(finding))?;
+        }
+        page.row += 1;
+    }
     page.how()?;
+    page.paragraph(LEFT_OUT)?;
     unchecked(
         &mut page,
         "What is said here of STOP, warnings and what was not judged is said of the plan as it was made: to \
                           check a change, change the file and plan again.",
     )?;
-    for verdict in [Verdict::Stop, Verdict::Warning, Verdict::NotJudged] {
+    for verdict in [Verdict::Warning, Verdict::NotJudged] {
         for finding in plan.findings.iter().filter(|finding| finding.verdict == verdict) {
-            page.paragraph(&format!("[{verdict}] {}", finding.text))?;
+            page.paragraph(&found(finding))?;
         }
     }
     page.row += 1;
-    let division = division(plan);
+    let division = plan.scale_division.g();
     page.named_input("division_g", "the scale counts in, g", division, decimals(division), Allowed::GRAMS)?;
     let ceiling = Ceiling::of(plan.jurisdiction).filter(|_| plan.mixes.iter().any(|mix| brings(mix) > 0.0));
     if let Some(ceiling) = ceiling {
@@ -71,30 +89,20 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     for mix in &plan.mixes {
         for bowl in &mix.bowls {
             page.row += 1;
-            bowl_of(&mut page, mix, bowl, division)?;
+            let (exact, weighed) = bowl_of(&mut page, mix, bowl, division)?;
             if let Some(ceiling) = ceiling.filter(|_| brings(mix) > 0.0) {
                 held(&mut page, mix, bowl, ceiling)?;
             }
+            vanishes(&mut page, &exact, &weighed, false)?;
         }
     }
     page.cautions(plan.cautions.iter().map(|caution| caution.text))?;
     Ok(page)
 }
 
-/// The scales that the trade has, coarsest first.
-const SCALES_G: [f64; 10] = [1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
-
-/// The coarsest scale on which every bowl of the plan is weighed as the plan says.
-fn division(plan: &Plan) -> f64 {
-    let same = |bowl: &Bowl, division: Mass| {
-        let exact: Vec<Mass> = bowl.parts.iter().map(|part| part.exact).collect();
-        weigh(&exact, division).is_ok_and(|found| {
-            found.parts().iter().zip(&bowl.parts).all(|(found, part)| (found.weighed.g() - part.weigh.g()).abs() < 1e-9)
-        })
-    };
-    let all =
-        |division: &f64| plan.mixes.iter().flat_map(|mix| &mix.bowls).all(|bowl| same(bowl, Mass::nearest(*division)));
-    SCALES_G.into_iter().find(all).unwrap_or(0.001)
+/// A finding as the text sheet words it.
+fn found(finding: &Finding) -> String {
+    format!("[{}] {}: {}", finding.verdict, finding.rule, finding.text)
 }
 
 /// The most peroxide that a mix may bring onto the hair, in % w/w.
@@ -109,7 +117,15 @@ fn held(page: &mut Page, mix: &Mix, bowl: &Bowl, ceiling: Ceiling) -> Result<(),
     let strength = bowl.on_hair.high().ww_percent();
     let at_most = at(page.row - 1, 6);
     let (words, counted, came) = if off > 1.0 {
-        ("its label read high", format!("{at_most}*{off}"), strength * off)
+        let counted = at(page.row, 6);
+        page.formula(6, &format!("{at_most}*{off}"), strength * off, PERCENT)?;
+        let (low, stated) = (mix.on_hair_as_labelled.low().ww_percent(), mix.on_hair.low().ww_percent());
+        if stated > 0.0 {
+            let off = low / stated;
+            let least = format!("{}*{off}", at(page.row - 1, 5));
+            page.formula(5, &least, bowl.on_hair.low().ww_percent() * off, PERCENT)?;
+        }
+        ("on the hair, labels read low and high", counted, strength * off)
     } else {
         ("at most, on the hair", at_most, strength)
     };
@@ -122,7 +138,9 @@ fn held(page: &mut Page, mix: &Mix, bowl: &Bowl, ceiling: Ceiling) -> Result<(),
 }
 
 /// A bowl: its size may be changed, and every part follows.
-fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(), WorkbookError> {
+///
+/// Its exact and its weighed masses stand in the two ranges that come back.
+fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(String, String), WorkbookError> {
     let parts = mix.ratio.as_ref().map_or_else(|| "no developer".to_owned(), |ratio| format!("{ratio} parts"));
     let times = match bowl.count {
         1 => "one bowl".to_owned(),
@@ -142,8 +160,8 @@ fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(
         "exact, g",
         "WEIGH, g",
         "scale shows, g",
-        "peroxide at least, % w/w",
-        "at most, % w/w",
+        "peroxide as stated, at least, % w/w",
+        "as stated, at most, % w/w",
     ])?;
     let first = page.row;
     let last = first + (masses.len() as u32).saturating_sub(1);
@@ -159,7 +177,7 @@ fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(
         page.number(6, part.peroxide.high().ww_percent(), PERCENT)?;
         page.row += 1;
     }
-    page.text(0, "bowl; ON THE HAIR, % w/w")?;
+    page.text(0, "bowl; ON THE HAIR as stated, % w/w")?;
     page.formula(2, &format!("SUM({})", down(2, first, last)), whole, GRAMS)?;
     let weighed = down(3, first, last);
     page.formula(3, &format!("SUM({weighed})"), bowl.total.g(), shown)?;
@@ -169,123 +187,39 @@ fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(
         page.formula(column, &mixed, MassFraction::ww_percent(strength), PERCENT)?;
     }
     page.row += 1;
-    Ok(())
+    Ok((down(2, first, last), weighed))
 }
 
-/// What the service costs, line by line, and what its price leaves.
-fn costs(money: &MoneyPlan) -> Result<Page, WorkbookError> {
-    let lines = money.cost.lines();
-    let currency = money.cost.total().currency();
-    let decimals = currency.exponent() as usize;
-    let amounts = Allowed { low: 0.0, high: 1_000_000_000.0, unit: currency.code() };
-    let mut page = Page::new("Cost", "Cost and price of the service", &[20.0, 36.0, 22.0, 14.0, 12.0, 18.0])?;
-    page.how()?;
-    let amount = format!("amount, {}", currency.code());
-    page.heading(&["kind", "what", "for", &amount, "share, %", "basis"])?;
-    page.repeat_heading()?;
-    let first = page.row;
-    let last = first + (lines.len() as u32).saturating_sub(1);
-    let total_of = format!("SUM({})", down(3, first, last));
-    let whole = float(money.cost.total());
-    for line in lines {
-        page.text(0, &line.kind.to_string())?;
-        page.text(1, &line.what)?;
-        page.text(2, line.section.as_deref().unwrap_or_default())?;
-        page.input(3, float(line.amount), decimals, amounts)?;
-        let share = if whole > 0.0 { 100.0 * float(line.amount) / whole } else { 0.0 };
-        page.formula(4, &format!("IF({total_of}=0,0,100*{}/{total_of})", at(page.row, 3)), share, 1)?;
-        page.text(5, &line.basis.to_string())?;
-        page.row += 1;
-    }
-    page.text(0, "cost")?;
-    if lines.is_empty() {
-        page.number(3, 0.0, decimals)?;
-    } else {
-        page.formula(3, &total_of, whole, decimals)?;
-    }
-    page.call("cost", 3);
-    page.row += 2;
-    if let Some(set) = &money.price {
-        price(&mut page, set, money, decimals, amounts)?;
-    }
-    page.paragraph(
-        "Margin is profit over net price, mark-up is profit over cost, card fee included: not the same number.",
-    )?;
-    page.paragraph(&format!("Every line of the plan was rounded once ({}).", money.rounding))?;
-    Ok(page)
-}
-
-fn price(
-    page: &mut Page,
-    set: &SetPrice,
-    money: &MoneyPlan,
-    decimals: usize,
-    amounts: Allowed,
-) -> Result<(), WorkbookError> {
-    let (net, profit) = (float(set.price), float(set.profit));
-    page.named_input("net_price", "net price", net, decimals, amounts)?;
-    // What the card terminal keeps is in the cost that the price is held against, not among the lines.
-    let fee = set.cost.minus(money.cost.total()).map_or(0.0, float);
-    page.named_input("card_fee", "card fee, at this price", fee, decimals, amounts)?;
-    page.named_formula("profit", "profit", "net_price-cost-card_fee", profit, decimals)?;
-    let percent = |decimal: Decimal| decimal.to_f64().unwrap_or(0.0);
-    let margin = "IF(net_price=0,0,100*profit/net_price)";
-    page.named_formula("margin_percent", "margin, %", margin, percent(set.margin.percent()), 1)?;
-    let markup = "IF(cost+card_fee=0,0,100*profit/(cost+card_fee))";
-    page.named_formula("markup_percent", "mark-up, %", markup, percent(set.markup.percent()), 1)?;
-    let Some(taxed) = &money.taxed else {
-        return page.paragraph("Tax is not counted: the shop states none.");
-    };
-    let (tax, gross) = (float(taxed.tax), float(taxed.gross));
-    match plain_rate(taxed.net, taxed.tax) {
-        Some(rate) => {
-            page.named_input("tax_percent", "tax, %", rate, 2, Allowed::PERCENT)?;
-            let formula = format!("ROUND(net_price*tax_percent/100,{decimals})");
-            page.named_formula("tax", "tax", &formula, tax, decimals)?;
-        }
-        None => page.named_input("tax", "tax", tax, decimals, amounts)?,
-    }
-    page.named_formula("gross_price", "THE GUEST PAYS", "net_price+tax", gross, decimals)
-}
-
-/// The rate of a tax, to the hundredth of a percent, where it gives the very amount when halves are rounded up.
-fn plain_rate(net: Money, tax: Money) -> Option<f64> {
-    let rate = (Decimal::ONE_HUNDRED.checked_mul(tax.decimal())?.checked_div(net.decimal())?).round_dp(2);
-    let back = rate.checked_mul(net.decimal())?.checked_div(Decimal::ONE_HUNDRED)?;
-    let strategy = rust_decimal::RoundingStrategy::MidpointAwayFromZero;
-    let same = back.round_dp_with_strategy(net.currency().exponent(), strategy) == tax.decimal();
-    if same { rate.to_f64() } else { None }
-}
-
-pub(super) fn float(money: Money) -> f64 {
-    money.decimal().to_f64().unwrap_or(0.0)
+/// A caution rests on its citations, or else on what the trade does.
+fn basis_of(sources: &[Reason]) -> Basis {
+    let cited = sources.iter().filter_map(|source| source.id.as_deref()).any(|id| id != COMMON_PRACTICE.id);
+    if cited { Basis::Published } else { Basis::CommonPractice }
 }
 
 fn rests(plan: &Plan) -> Vec<Rests> {
     let cited = |sources: &[Reason]| sources.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ");
     let mut rests = vec![
         Rests::new("exact grams at another size of the bowl", Basis::Derived, "the ratio of the plan"),
-        Rests::new(
-            "rounding to the scale",
-            Basis::Derived,
-            "whole divisions that add up, with the least harm to the ratio",
-        ),
+        Rests::rounding(),
         Rests::new("strength on the hair", Basis::Derived, "conservation of mass and of peroxide"),
     ];
     for mix in &plan.mixes {
         let needed = crate::text::range::<Mass>(&mix.needed, 0);
-        rests.push(Rests::new(format!("{}: {needed} g needed", mix.name), mix.needed_basis, "the plan"));
-        rests.push(Rests::new(format!("{}: strength of the developer", mix.name), mix.strength_basis, "the plan"));
+        let (amount, strength) =
+            ("as the file states it, or the estimate for hair and method", "the file, or the choice of the plan");
+        rests.push(Rests::new(format!("{}: {needed} g needed", mix.name), mix.needed_basis, amount));
+        rests.push(Rests::new(format!("{}: strength of the developer", mix.name), mix.strength_basis, strength));
     }
     for default in &plan.defaults {
         let what = format!("{} = {}", default.field, default.value);
         rests.push(Rests::new(what, default.basis, cited(&default.sources)));
     }
     for finding in &plan.findings {
-        rests.push(Rests::new(finding.rule.to_string(), finding.verdict, cited(&finding.sources)));
+        let what = format!("{}: {}", finding.rule, finding.text);
+        rests.push(Rests::new(what, format!("checked: {}", finding.verdict), cited(&finding.sources)));
     }
     for caution in &plan.cautions {
-        rests.push(Rests::new(caution.text, "caution", cited(&caution.sources)));
+        rests.push(Rests::new(caution.text, basis_of(&caution.sources), cited(&caution.sources)));
     }
     rests
 }

@@ -10,12 +10,17 @@ use super::{
 use crate::{
     peroxide::{DilutionRow, DilutionTable, cautions, stronger},
     quantity::MassFraction,
-    source::{Basis, Interval},
+    source::{
+        Basis, Interval,
+        citations::peroxide::{CODATA, EASTON, MIXTURE_DENSITY},
+    },
 };
 
 const GRAMS: usize = 2;
 const PERCENT: usize = 2;
-const CAN: &str = "yes";
+const CAN: &str = "weighable";
+const AS_MADE: &str = "no bottle is above that";
+const STRONGER: &str = "ABOVE what this chart was made for: its cautions do not hold, make the chart anew";
 
 /// The names of what is diluted, as they stand on the bottles: texts, never formulas.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -64,10 +69,21 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
     let divisions = nearest("ROUND(total_g/division_g,9)");
     page.named_formula("divisions", "divisions of the scale in a mix", &divisions, units, 0)?;
     page.paragraph(&format!("Added: {}", names.weaker))?;
-    let [low, best, high] = table.weaker.to_array().map(MassFraction::ww_percent);
+    let [_, best, _] = table.weaker.to_array().map(MassFraction::ww_percent);
     page.named_input("weaker_ww_percent", "its strength, % w/w", best, PERCENT, Allowed::WW_PERCENT)?;
-    bound_of(&mut page, "weaker_low_ww_percent", "  at least", low, table.weaker)?;
-    bound_of(&mut page, "weaker_high_ww_percent", "  at most", high, table.weaker)?;
+    for (name, words, bound) in [
+        ("weaker_low_ww_percent", "  at least", table.weaker.low()),
+        ("weaker_high_ww_percent", "  at most", table.weaker.high()),
+    ] {
+        page.named_formula(
+            name,
+            words,
+            &bound_of("weaker_ww_percent", table.weaker, bound),
+            bound.ww_percent(),
+            PERCENT,
+        )?;
+    }
+    made_for(&mut page, table)?;
     let ceiling = Ceiling::of(None);
     if let Some(ceiling) = ceiling {
         ceiling.named(&mut page)?;
@@ -107,31 +123,59 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
     )?;
     let mut rests = vec![
         Rests::new("strengths of the bottles", Basis::Stated, "the label, or a measurement of yours"),
-        Rests::new("bounds of a label", Basis::Published, "how labels may be read: `foilwork convert \"20 vol\"`"),
-        Rests::new("grams, and the strength that they give", Basis::Derived, "conservation of mass and of peroxide"),
         Rests::new(
-            "rounding to the scale",
-            Basis::Derived,
-            "whole divisions that add up, with the least harm to the ratio",
+            "strength of what is added",
+            Basis::Stated,
+            "as it was given; 0 % w/w, no peroxide at all, where nothing was",
         ),
+        Rests::new("grams, and the strength that they give", Basis::Derived, "conservation of mass and of peroxide"),
+        Rests::rounding(),
     ];
+    if table.rows.iter().map(|row| row.stock).chain([table.weaker]).any(|strength| !strength.is_exact()) {
+        rests.push(Rests::new(
+            "bounds of a label in volumes or in % w/v",
+            Basis::Derived,
+            format!(
+                "N volumes pair with 0.3 N percent (common practice of the trade); read as % w/v or as volumes of oxygen, the \
+                 percent by mass follows from density and molar volume: {EASTON}; {MIXTURE_DENSITY}; {CODATA}"
+            ),
+        ));
+        rests.push(Rests::new(
+            "bounds of a changed label",
+            Basis::Assumed,
+            "off by as much, in proportion, as the label that the chart was made with",
+        ));
+    }
     rests.extend(ceiling.map(Ceiling::rests));
     bound(vec![page, sources(&rests)?])
 }
 
-/// A bound follows the best value where there is none of its own.
-fn bound_of(
-    page: &mut Page,
-    name: &'static str,
-    words: &str,
-    value: f64,
-    of: Interval<MassFraction>,
-) -> Result<(), WorkbookError> {
-    if of.is_exact() {
-        page.named_formula(name, words, "weaker_ww_percent", value, PERCENT)
+/// A bound follows its best value in proportion: a changed label may be off by as much as the one that it replaces.
+fn bound_of(best_cell: &str, of: Interval<MassFraction>, bound: MassFraction) -> String {
+    let (best, bound) = (of.best().ww_percent(), bound.ww_percent());
+    if best == bound {
+        best_cell.to_owned()
+    } else if best > 0.0 {
+        format!("MIN(100,{best_cell}*{})", bound / best)
     } else {
-        page.named_input(name, words, value, PERCENT, Allowed::WW_PERCENT)
+        format!("MIN(100,{best_cell}+{bound})")
     }
+}
+
+/// Whether every bottle is as weak as those that the cautions of the chart were chosen for.
+fn made_for(page: &mut Page, table: &DilutionTable) -> Result<(), WorkbookError> {
+    let all = table.rows.iter().map(|row| row.stock).chain([table.weaker]);
+    let strongest = all.map(|strength| strength.high().ww_percent()).fold(0.0, f64::max);
+    page.named_number("made_for_ww_percent", "bottles up to, % w/w", strongest, PERCENT)?;
+    // Two rows down stands the ceiling with its sentence, then an empty row and the names of the columns.
+    let first = page.row + 1 + if Ceiling::of(None).is_some() { 2 } else { 0 } + 2;
+    let last = first + (table.rows.len() as u32).saturating_sub(1);
+    let bottles = format!("MAX({}:{},weaker_ww_percent,weaker_high_ww_percent)", at(first, 1), at(last, 3));
+    page.text(0, "cautions")?;
+    let stronger = format!("ROUND({bottles},9)>ROUND(made_for_ww_percent,9)");
+    page.alarm(1, &format!("IF({stronger},\"{STRONGER}\",\"{AS_MADE}\")"), AS_MADE)?;
+    page.row += 1;
+    Ok(())
 }
 
 /// A bottle and a target. Beside the print area stand the divisions of both parts: exact, to the nearest, and those of the bottle
@@ -140,26 +184,23 @@ fn one(page: &mut Page, row: &DilutionRow, table: &DilutionTable) -> Result<(), 
     let cell = |column: u16| at(page.row, column);
     let [stock, low, high, target, exact, added, weigh, weigh_added] = [1, 2, 3, 4, 5, 6, 7, 8].map(cell);
     let [note, share, share_added, near, near_added, settled] = [12, 14, 15, 16, 17, 18].map(cell);
-    let strengths = row.stock.to_array().map(MassFraction::ww_percent);
-    let [low_value, best_value, high_value] = strengths;
+    let best_value = row.stock.best().ww_percent();
     page.input(1, best_value, PERCENT, Allowed::WW_PERCENT)?;
-    for (column, value) in [(2, low_value), (3, high_value)] {
-        if row.stock.is_exact() {
-            page.formula(column, &stock, value, PERCENT)?;
-        } else {
-            page.input(column, value, PERCENT, Allowed::WW_PERCENT)?;
-        }
+    for (column, bound) in [(2, row.stock.low()), (3, row.stock.high())] {
+        page.formula(column, &bound_of(&stock, row.stock, bound), bound.ww_percent(), PERCENT)?;
     }
     page.input(4, row.target.best().ww_percent(), PERCENT, Allowed::WW_PERCENT)?;
 
     let (total, weaker) = (table.total.g(), table.weaker.best().ww_percent());
     let wanted = row.target.best().ww_percent();
-    let reached = best_value != weaker && wanted <= best_value.max(weaker) && wanted >= best_value.min(weaker);
-    let exact_g = reached.then(|| total * (wanted - weaker) / (best_value - weaker));
-    let out = format!(
-        "OR({stock}=weaker_ww_percent,{target}>MAX({stock},weaker_ww_percent),{target}<MIN({stock},weaker_ww_percent))"
+    let reached = wanted <= best_value.max(weaker) && wanted >= best_value.min(weaker);
+    let same = best_value == weaker;
+    let exact_g = reached.then(|| if same { total } else { total * (wanted - weaker) / (best_value - weaker) });
+    let out = format!("OR({target}>MAX({stock},weaker_ww_percent),{target}<MIN({stock},weaker_ww_percent))");
+    // Where both are as strong as what is wanted, all of it is the bottle.
+    let grams = format!(
+        "IF({stock}=weaker_ww_percent,total_g,total_g*({target}-weaker_ww_percent)/({stock}-weaker_ww_percent))"
     );
-    let grams = format!("total_g*({target}-weaker_ww_percent)/({stock}-weaker_ww_percent)");
     page.formula(5, &format!("IF({out},\"-\",{grams})"), came(exact_g), GRAMS)?;
     let rest = format!("IF({exact}=\"-\",\"-\",total_g-{exact})");
     page.formula(6, &rest, came(exact_g.map(|exact_g| total - exact_g)), GRAMS)?;

@@ -1,5 +1,5 @@
 use super::ListError;
-use calamine::{DataRef, Reader, Xlsx};
+use calamine::{DataRef, Reader, Sheet, SheetType, SheetVisible, Xlsx};
 use rust_xlsxwriter::utility::row_col_to_cell;
 use std::{collections::BTreeMap, io::Cursor};
 
@@ -7,6 +7,10 @@ use std::{collections::BTreeMap, io::Cursor};
 const MOST_CELLS: usize = 4_000_000;
 /// The most that a workbook unpacks to.
 const MOST_BYTES: u64 = 256 << 20;
+/// The most text that a list has: as much as a text file. Cells may share one text, so that a small archive may have far more.
+const MOST_TEXT: usize = 64 << 20;
+/// The most characters of a cell, as spreadsheets have it.
+const MOST_CHARACTERS: usize = 32_767;
 
 /// The first sheet of a workbook as the text of a CSV file, and where each line of that stands.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -34,6 +38,11 @@ impl ListInWorkbook {
         row_col_to_cell(row, column)
     }
 
+    /// The row of a line, both counted from 1.
+    pub(crate) fn row(&self, line: usize) -> usize {
+        (self.begins.0 as usize).saturating_add(line)
+    }
+
     /// Where a field of a line stands: `sheet Services, cell D4`; of the whole row where the field has no column.
     ///
     /// Lines are counted from 1, as in a text.
@@ -46,18 +55,19 @@ impl ListInWorkbook {
         let plain = |name: &str| name.trim().to_lowercase().replace([' ', '-'], "_");
         match self.names.iter().position(|name| plain(name) == plain(field)) {
             Some(column) => format!("sheet {}, cell {}", self.sheet, self.cell(line, column)),
-            None => format!("sheet {}, row {}", self.sheet, (self.begins.0 as usize).saturating_add(line)),
+            None => format!("sheet {}, row {}", self.sheet, self.row(line)),
         }
     }
 }
 
-/// Reads the first sheet of a workbook (.xlsx) as a list: the names of the columns in its first row, then a row for each line.
+/// Reads the first sheet of a workbook (.xlsx) that is not hidden as a list: the names of the columns in its first row, then a row for each line.
 ///
-/// Formulas give the numbers that they last came to. Empty rows stay, so that lines and rows agree.
+/// Formulas give what the spreadsheet saved of them. Empty rows stay, so that lines and rows agree.
 ///
 /// # Errors
 ///
-/// [`ListError`] when it is no workbook or an empty one, and for a cell with an error, a date or a truth value.
+/// [`ListError`] when it is no workbook or an empty one, and for a cell with an error, a date or a truth value,
+/// for a formula without a saved result, and for more than 4,000,000 cells or 64 MiB of text.
 ///
 /// # Example
 ///
@@ -80,16 +90,25 @@ pub fn list_in_workbook(bytes: &[u8]) -> Result<ListInWorkbook, ListError> {
     let broken = |error: calamine::XlsxError| ListError::Broken(error.to_string());
     unpacks(bytes)?;
     let mut book: Xlsx<_> = Xlsx::new(Cursor::new(bytes)).map_err(broken)?;
-    let sheet = book.sheet_names().first().cloned().ok_or(ListError::Empty)?;
+    let shown = |sheet: &&Sheet| sheet.typ == SheetType::WorkSheet && sheet.visible == SheetVisible::Visible;
+    let sheet = book.sheets_metadata().iter().find(shown).map(|sheet| sheet.name.clone()).ok_or(ListError::Empty)?;
     let mut reader = book.worksheet_cells_reader(&sheet).map_err(broken)?;
     let mut cells: BTreeMap<(u32, u32), String> = BTreeMap::new();
-    while let Some(cell) = reader.next_cell().map_err(broken)? {
-        let (row, column) = cell.get_position();
+    let mut text = 0_usize;
+    while let Some(cell) = reader.next_cell_with_formula_metadata().map_err(broken)? {
+        let (row, column) = cell.pos;
         let told = |what| {
             let cell = row_col_to_cell(row, u16::try_from(column).unwrap_or(u16::MAX));
             ListError::Cell { sheet: sheet.clone(), cell, what }
         };
-        let field = field(cell.get_value()).map_err(told)?;
+        if cell.formula.is_some() && cell.value == DataRef::Empty {
+            return Err(told(NO_RESULT.to_owned()));
+        }
+        let field = field(&cell.value).map_err(told)?;
+        text = text.saturating_add(field.len());
+        if text > MOST_TEXT {
+            return Err(ListError::Wordy { sheet, most_mib: MOST_TEXT >> 20 });
+        }
         if !field.is_empty() {
             cells.insert((row, column), field);
         }
@@ -118,6 +137,8 @@ pub fn list_in_workbook(bytes: &[u8]) -> Result<ListInWorkbook, ListError> {
     }
     Ok(ListInWorkbook { sheet, csv, names, begins: (first, u16::try_from(left).unwrap_or(u16::MAX)) })
 }
+
+const NO_RESULT: &str = "a formula without a result (open and save the workbook in a spreadsheet)";
 
 /// A small file may unpack to more than any memory: what it says of itself is asked before.
 fn unpacks(bytes: &[u8]) -> Result<(), ListError> {
@@ -153,14 +174,17 @@ fn field(value: &DataRef<'_>) -> Result<String, String> {
         DataRef::Float(number) => {
             Ok(format!("{number:.14e}").parse().map_or(*number, |number: f64| number).to_string())
         }
-        DataRef::String(text) => Ok(on_one_line(text)),
-        DataRef::SharedString(text) => Ok(on_one_line(text)),
+        DataRef::String(text) => on_one_line(text),
+        DataRef::SharedString(text) => on_one_line(text),
         DataRef::Bool(_) => Err("a truth value".to_owned()),
         DataRef::DateTime(_) | DataRef::DateTimeIso(_) | DataRef::DurationIso(_) => Err("a date or a time".to_owned()),
         DataRef::Error(error) => Err(format!("the error {error}")),
     }
 }
 
-fn on_one_line(text: &str) -> String {
-    text.replace("\r\n", "\n").replace(['\r', '\n'], " ")
+fn on_one_line(text: &str) -> Result<String, String> {
+    if text.chars().nth(MOST_CHARACTERS).is_some() {
+        return Err(format!("more than {MOST_CHARACTERS} characters"));
+    }
+    Ok(text.replace("\r\n", "\n").replace(['\r', '\n'], " "))
 }

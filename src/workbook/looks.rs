@@ -23,6 +23,11 @@ pub(super) fn text() -> Format {
     plain().set_border(FormatBorder::Thin)
 }
 
+/// What stops a service.
+pub(super) fn stop() -> Format {
+    plain().set_bold().set_font_color(Color::White).set_background_color(Color::RGB(0x00C0_0000))
+}
+
 /// What is above a ceiling.
 pub(super) fn alarm() -> Format {
     Format::new().set_bold().set_font_color(Color::White).set_background_color(Color::RGB(0x00C0_0000))

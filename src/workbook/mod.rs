@@ -14,6 +14,7 @@
 mod bench;
 mod binding;
 mod cells;
+mod costs;
 mod dilution;
 mod error;
 mod limit;

@@ -3,7 +3,7 @@
 use super::{WorkbookError, cells::fixed, looks};
 use crate::text::{inert, number};
 use rust_xlsxwriter::{
-    ConditionalFormatText, ConditionalFormatTextRule, DataValidation, DataValidationRule, Formula, Worksheet,
+    ConditionalFormatText, ConditionalFormatTextRule, DataValidation, DataValidationRule, Format, Formula, Worksheet,
 };
 
 /// The most characters of a cell, well below what spreadsheets take.
@@ -79,14 +79,23 @@ impl Page {
 
     /// A text over the whole width, on as many lines as it takes.
     pub(super) fn paragraph(&mut self, text: &str) -> Result<(), WorkbookError> {
+        self.across(text, &looks::plain())
+    }
+
+    /// What must be seen before anything else.
+    pub(super) fn stop(&mut self, text: &str) -> Result<(), WorkbookError> {
+        self.across(text, &looks::stop())
+    }
+
+    fn across(&mut self, text: &str, format: &Format) -> Result<(), WorkbookError> {
         let text = shown(text);
         let width: f64 = self.widths.iter().sum();
         let lines = (text.chars().count() as f64 * 1.1 / width).ceil().max(1.0);
         self.sheet.set_row_height(self.row, lines * LINE)?;
         if self.widest() > 0 {
-            self.sheet.merge_range(self.row, 0, self.row, self.widest(), &text, &looks::plain())?;
+            self.sheet.merge_range(self.row, 0, self.row, self.widest(), &text, format)?;
         } else {
-            self.sheet.write_string_with_format(self.row, 0, text, &looks::plain())?;
+            self.sheet.write_string_with_format(self.row, 0, text, format)?;
         }
         self.row += 1;
         Ok(())
@@ -161,13 +170,15 @@ impl Page {
         Ok(())
     }
 
-    /// A formula that says ABOVE when something is wrong, and then shows it loudly.
+    /// A formula that says ABOVE or NOTHING when something is wrong, and then shows it loudly.
     pub(super) fn alarm(&mut self, column: u16, formula: &str, came: &str) -> Result<(), WorkbookError> {
         self.formula(column, formula, came, 0)?;
-        let loud = ConditionalFormatText::new()
-            .set_rule(ConditionalFormatTextRule::Contains("ABOVE".to_owned()))
-            .set_format(looks::alarm());
-        self.sheet.add_conditional_format(self.row, column, self.row, column, &loud)?;
+        for word in ["ABOVE", "NOTHING"] {
+            let loud = ConditionalFormatText::new()
+                .set_rule(ConditionalFormatTextRule::Contains(word.to_owned()))
+                .set_format(looks::alarm());
+            self.sheet.add_conditional_format(self.row, column, self.row, column, &loud)?;
+        }
         Ok(())
     }
 
@@ -234,7 +245,8 @@ impl Page {
     /// How the page is meant to be used.
     pub(super) fn how(&mut self) -> Result<(), WorkbookError> {
         self.paragraph(
-            "Coloured cells may be changed, and everything follows; the rest is protected, without a password.",
+            "Coloured cells may be changed; formulas follow, and the rest is protected, without a password. Sentences do not \
+             follow: what they say of checks, cautions and minutes is said of what was made.",
         )?;
         self.row += 1;
         Ok(())

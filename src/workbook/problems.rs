@@ -5,7 +5,10 @@ use super::{
     page::{Came, Page},
     sources::{Rests, sources},
 };
-use crate::teach::{Exercise, SheetHalf, Worksheet};
+use crate::{
+    source::register,
+    teach::{Exercise, SheetHalf, Worksheet},
+};
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 /// Columns of the key that the problems look into.
@@ -42,7 +45,7 @@ pub fn worksheet_workbook(sheet: &Worksheet, half: SheetHalf) -> Result<Vec<u8>,
     let rests: Vec<Rests> = sheet
         .exercises
         .iter()
-        .map(|exercise| Rests::new(format!("problem {}", exercise.number), exercise.basis, exercise.sources.join("; ")))
+        .map(|exercise| Rests::new(format!("problem {}", exercise.number), exercise.basis, cited(exercise)))
         .collect();
     pages.push(sources(&rests)?);
     bound(pages)
@@ -118,9 +121,19 @@ fn key(sheet: &Worksheet, first: u32) -> Result<Page, WorkbookError> {
     Ok(page)
 }
 
-/// Half of the last decimal: what an answer may be off that was rounded as the key is.
+/// Half of the last decimal: what an answer may be off that was rounded as the key is. A whole number is met or missed.
 fn within(value: Decimal) -> f64 {
-    Decimal::new(5, value.scale() + 1).to_f64().unwrap_or(0.0)
+    if value.scale() == 0 { 0.0 } else { Decimal::new(5, value.scale() + 1).to_f64().unwrap_or(0.0) }
+}
+
+fn cited(exercise: &Exercise) -> String {
+    let words = |id: &&str| {
+        register().find(|citation| citation.id == *id).map_or_else(|| (*id).to_owned(), ToString::to_string)
+    };
+    match exercise.sources.as_slice() {
+        [] => "arithmetic".to_owned(),
+        ids => ids.iter().map(words).collect::<Vec<_>>().join("; "),
+    }
 }
 
 fn working(exercise: &Exercise) -> String {

@@ -5,7 +5,7 @@ use super::{
     limit::unchecked,
     page::{Allowed, Page},
     sources::{Rests, sources},
-    weighed::Parts,
+    weighed::{Parts, vanishes},
 };
 use crate::{
     mix::{Hazard, Recipe, RecipeError, Unit, handling_advice},
@@ -109,17 +109,19 @@ pub fn recipe_workbook(recipe: &Recipe, total: Decimal, division: Mass) -> Resul
         page.formula(4, &format!("SUM({})", down(4, first, last)), weighing.total().g(), decimals)?;
     }
     page.row += 1;
+    if let Some(weighing) = &weighing {
+        let lost = weighing.vanished().next().is_some();
+        vanishes(&mut page, &down(2, first, last), &down(4, first, last), lost)?;
+    }
     let advice = handling_advice(ANYTHING);
     page.cautions(advice.iter().map(|advice| advice.text))?;
     let mut rests = vec![
         Rests::new("the recipe", Basis::Stated, "as you wrote it; the product's own instructions come first"),
         Rests::new("every part at the new size", Basis::Derived, "the rule of three"),
-        Rests::new(
-            "rounding to the scale",
-            Basis::Derived,
-            "whole divisions that add up, with the least harm to the ratio",
-        ),
     ];
+    if weighing.is_some() {
+        rests.push(Rests::rounding());
+    }
     for advice in advice {
         let cited: Vec<String> = advice.citations().map(ToString::to_string).collect();
         let source = if cited.is_empty() { "common practice of the trade".to_owned() } else { cited.join("; ") };

@@ -1,16 +1,17 @@
 use super::{
     WorkbookError,
-    bench::float,
     binding::bound,
-    cells::{at, down},
+    cells::{at, down, rounded},
+    costs::float,
     page::{Allowed, Page},
     sources::{Rests, sources},
 };
 use crate::{
     business::list::{PricedLine, PricedTable},
+    money::Rounding,
     source::Basis,
 };
-use rust_decimal::{Decimal, RoundingStrategy, prelude::ToPrimitive};
+use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 /// Columns of the costs page, from the left.
 const SOLD: u16 = 2;
@@ -47,7 +48,7 @@ pub fn services_workbook(table: &PricedTable) -> Result<Vec<u8>, WorkbookError> 
     let rests = [
         Rests::new("costs of a service", Basis::Derived, format!("{amounts}; each rounded once ({})", table.rounding)),
         Rests::new("prices", Basis::Stated, "the list, or the rule of the shop where the list names none"),
-        Rests::new("tax within a price", Basis::Derived, "price less price over one and the rate"),
+        Rests::new("tax within a price", Basis::Derived, "price times the rate, over 100 and the rate; rounded once"),
         Rests::new("margin and mark-up", Basis::Derived, "profit over net price; profit over cost"),
     ];
     bound(vec![prices, costs, sources(&rests)?])
@@ -83,11 +84,15 @@ fn costs(table: &PricedTable) -> Result<(Page, u32), WorkbookError> {
     widths.extend([10.0, 10.0]);
     let mut page = Page::new("Costs", &format!("Costs and prices, {}", currency.code()), &widths)?;
     page.how()?;
-    let rate = rate(table);
-    if let Some(rate) = rate {
-        page.named_input("tax_percent", "tax, %", rate, 2, Allowed::PERCENT)?;
-        page.row += 1;
-    }
+    let rate = table.tax_percent.percent().normalize();
+    page.named_input(
+        "tax_percent",
+        "tax, %",
+        rate.to_f64().unwrap_or(0.0),
+        rate.scale().max(2) as usize,
+        Allowed::PERCENT,
+    )?;
+    page.row += 1;
     page.heading(&[
         "service",
         "for",
@@ -112,7 +117,7 @@ fn costs(table: &PricedTable) -> Result<(Page, u32), WorkbookError> {
     for line in &table.lines {
         page.text(0, &line.service)?;
         page.text(1, line.class.as_deref().unwrap_or_default())?;
-        one(&mut page, line, rate.is_some(), decimals)?;
+        one(&mut page, line, table.rounding, decimals)?;
         page.row += 1;
     }
     totals(&mut page, table, first, decimals)?;
@@ -122,7 +127,7 @@ fn costs(table: &PricedTable) -> Result<(Page, u32), WorkbookError> {
     Ok((page, first))
 }
 
-fn one(page: &mut Page, line: &PricedLine, by_rate: bool, decimals: usize) -> Result<(), WorkbookError> {
+fn one(page: &mut Page, line: &PricedLine, rounding: Rounding, decimals: usize) -> Result<(), WorkbookError> {
     let amounts = Allowed { low: 0.0, high: 1_000_000_000.0, unit: line.gross.currency().code() };
     let cell = |row: u32, column: u16| at(row, column);
     let row = page.row;
@@ -136,13 +141,10 @@ fn one(page: &mut Page, line: &PricedLine, by_rate: bool, decimals: usize) -> Re
     page.formula(COST, &sum, float(line.cost), decimals)?;
     page.input(GROSS, float(line.gross), decimals, amounts)?;
     let [gross, net, cost, profit] = [GROSS, NET, COST, PROFIT].map(|column| cell(row, column));
-    if by_rate {
-        let without = format!("ROUND({gross}/(1+tax_percent/100),{decimals})");
-        page.formula(NET, &without, float(line.net), decimals)?;
-    } else {
-        page.input(NET, float(line.net), decimals, amounts)?;
-    }
-    page.formula(TAX, &format!("{gross}-{net}"), float(line.tax), decimals)?;
+    // As in foilwork, the tax is what is rounded, and the net price is what it leaves.
+    let within = rounded(&format!("{gross}*tax_percent/(100+tax_percent)"), decimals, rounding);
+    page.formula(NET, &format!("{gross}-{}", cell(row, TAX)), float(line.net), decimals)?;
+    page.formula(TAX, &within, float(line.tax), decimals)?;
     page.formula(PROFIT, &format!("{net}-{cost}"), float(line.profit), decimals)?;
     let percent = |decimal: Decimal| decimal.to_f64().unwrap_or(0.0);
     let margin = format!("IF({net}=0,0,100*{profit}/{net})");
@@ -175,22 +177,4 @@ fn totals(page: &mut Page, table: &PricedTable, first: u32, decimals: usize) -> 
         page.formula(column, &all, float(sum), decimals)?;
     }
     Ok(())
-}
-
-/// The one rate, to the hundredth of a percent, that takes the tax out of every price of the list as it stands.
-fn rate(table: &PricedTable) -> Option<f64> {
-    let line = table.lines.iter().find(|line| !line.net.is_zero())?;
-    let rate = Decimal::ONE_HUNDRED.checked_mul(line.tax.decimal())?.checked_div(line.net.decimal())?;
-    // Rates of the world have few decimals: the plainest that fits all lines is meant.
-    (0..=2).map(|decimals| rate.round_dp(decimals)).find(|rate| fits(table, *rate))?.to_f64()
-}
-
-fn fits(table: &PricedTable, rate: Decimal) -> bool {
-    let all = Decimal::ONE + rate / Decimal::ONE_HUNDRED;
-    table.lines.iter().all(|line| {
-        let net = line.gross.decimal().checked_div(all);
-        let exponent = line.gross.currency().exponent();
-        let net = net.map(|net| net.round_dp_with_strategy(exponent, RoundingStrategy::MidpointAwayFromZero));
-        net == Some(line.net.decimal())
-    })
 }

@@ -1,4 +1,5 @@
 use super::{WorkbookError, page::Page};
+use crate::source::Basis;
 
 /// What a number of the workbook rests on.
 pub(super) struct Rests {
@@ -10,6 +11,12 @@ pub(super) struct Rests {
 impl Rests {
     pub(super) fn new(what: impl Into<String>, basis: impl ToString, source: impl ToString) -> Self {
         Self { what: what.into(), basis: basis.to_string(), source: source.to_string() }
+    }
+
+    /// What goes onto the scale.
+    pub(super) fn rounding() -> Self {
+        let rule = "whole divisions that add up, with the least harm to the ratio";
+        Self::new("rounding to the scale", Basis::Derived, rule)
     }
 }
 

@@ -66,6 +66,17 @@ impl Parts<'_> {
     }
 }
 
+/// A row that says whether a part rounds to nothing.
+pub(super) fn vanishes(page: &mut Page, exact: &str, weighed: &str, came: bool) -> Result<(), WorkbookError> {
+    const LOST: &str = "a part rounds to NOTHING: use a finer scale or make more";
+    const SHOWN: &str = "no part rounds away";
+    page.text(0, "on this scale")?;
+    let formula = format!("IF(SUMPRODUCT(({exact}>0)*({weighed}=0))>0,\"{LOST}\",\"{SHOWN}\")");
+    page.alarm(1, &formula, if came { LOST } else { SHOWN })?;
+    page.row += 1;
+    Ok(())
+}
+
 /// The decimals that a scale of so many grams shows, for one part.
 pub(super) fn decimals(division_g: f64) -> usize {
     (0..6)

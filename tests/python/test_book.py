@@ -109,3 +109,4 @@ def test_all_that_is_from_memory_is_on_one_page(monkeypatch: pytest.MonkeyPatch)
     rows = [row["id"] for row in csv.DictReader(io.StringIO(table)) if row["how"] == "from-memory"]
     assert len(rows) > 5 and all(f"\n| {row} |" in page for row in rows)
     assert "Hamilton's method of apportionment" in page
+    assert "`SEEN`: limits seen in two public code tables" in page and "subsidiary hazard, are from memory" in page

@@ -57,7 +57,7 @@ SERVICES = [
 ]
 # What every spreadsheet has had for decades.
 KNOWN = {"ABS", "AND", "IF", "INT", "ISNUMBER", "MAX", "MIN", "MOD", "N", "OR", "ROUND", "SIGN", "SUM", "SUMPRODUCT"}
-KNOWN |= {"TRIM"}
+KNOWN |= {"ROUNDDOWN", "ROUNDUP", "TRIM"}
 
 BOOKS: dict[str, Callable[[], bytes]] = {
     "dilution": lambda: dilution_workbook([12, 9, 3, 25], [6, 4.5, 3, 10], 100),

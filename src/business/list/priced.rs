@@ -1,7 +1,7 @@
 use super::{Business, PackUse, PricedLine, ServiceLine, marking::marks, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
-    money::{CostSource, Money, MoneyError, PriceTarget, Rounding, SetPrice, cost_line},
+    money::{CostSource, Money, MoneyError, PriceTarget, Rounding, SetPrice, TaxRate, cost_line},
     reader::{InField, Problems},
 };
 use serde::Serialize;
@@ -98,6 +98,8 @@ pub struct PricedTable {
     pub lines: Vec<PricedLine>,
     /// The sums.
     pub totals: Totals,
+    /// The tax that every price has in it.
+    pub tax_percent: TaxRate,
     /// How each amount became whole minor units.
     pub rounding: Rounding,
 }
@@ -146,7 +148,7 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
     }
     let lines = problems.or(lines)?;
     let totals = totals(&lines, Money::zero(business.currency)).in_field("totals")?;
-    Ok(PricedTable { lines, totals, rounding: business.rule.rounding })
+    Ok(PricedTable { lines, totals, tax_percent: business.rule.tax, rounding: business.rule.rounding })
 }
 
 fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, MoneyError> {

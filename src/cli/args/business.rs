@@ -163,7 +163,7 @@ pub(crate) struct ProductivityArgs {
                         --lead-days 5 --cover-days 14 --reserve \"300 g\""
 )]
 pub(crate) struct ReorderArgs {
-    /// Services with what they take and how often they were sold: CSV with a header row, or JSON
+    /// Services with what they take and how often they were sold: CSV with a header row, a workbook (.xlsx), or JSON
     #[arg(long, value_name = "FILE", requires = "shop", requires = "sold_in_days", conflicts_with_all = ["on_hand", "daily", "pack", "reserve", "on_order"])]
     pub(crate) list: Option<PathBuf>,
     /// Shop file with stock in hand, packs and prices

@@ -32,7 +32,7 @@ pub(crate) enum FillRule {
 /// The table, and where its rows go.
 #[derive(Debug, Args)]
 pub(crate) struct TableFileArgs {
-    /// The table: CSV with a line of names, the first sheet of a workbook (.xlsx), or `-` for the standard input
+    /// The table: CSV with a line of names, the first sheet of a workbook (.xlsx) that is not hidden, or `-` for the standard input
     pub(crate) table: PathBuf,
     /// The table with the new columns
     #[arg(long, short, value_name = "FILE")]

@@ -24,7 +24,7 @@ pub(crate) struct PlanArgs {
     #[arg(long, conflicts_with_all = ["json", "cards", "html"])]
     pub(crate) guest: bool,
     /// A workbook with live formulas, written to this .xlsx file instead
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "html", "guest", "cards", "short", "only", "without", "output"])]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "html", "guest", "cards", "short", "only", "without", "trail", "output"])]
     pub(crate) xlsx: Option<PathBuf>,
     /// How each main result came about: value, formula, inputs, basis, sources, version (with --json as data)
     #[arg(long, conflicts_with_all = ["html", "guest", "cards", "short", "only", "without"])]

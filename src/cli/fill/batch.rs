@@ -51,7 +51,8 @@ pub(super) struct Batch<'a> {
     lines: Vec<u64>,
     values: Vec<Vec<f64>>,
     results: Vec<Vec<f64>>,
-    wrong: Vec<Option<String>>,
+    /// What is wrong with a row, with the column where it is of one.
+    wrong: Vec<Option<(Option<usize>, String)>>,
     workbook: Option<&'a ListInWorkbook>,
 }
 
@@ -83,14 +84,13 @@ impl<'a> Batch<'a> {
 
     /// Takes a row and reads its values; what cannot be read is told when the batch is worked off.
     pub(super) fn push(&mut self, row: ByteRecord, line: u64) {
-        let mut wrong =
-            (row.len() != self.width).then(|| format!("{} fields where the names are {}", row.len(), self.width));
+        let mut wrong = (row.len() != self.width)
+            .then(|| (None, format!("{} fields where the names are {}", row.len(), self.width)));
         for (values, source) in self.values.iter_mut().zip(self.sources) {
             values.push(match source {
                 Source::Number(number) => *number,
                 Source::Column(place) => number_in(row.get(*place).unwrap_or_default()).unwrap_or_else(|reason| {
-                    let cell = self.workbook.map(|list| format!("cell {}: ", list.cell(line as usize, *place)));
-                    wrong.get_or_insert(cell.unwrap_or_default() + &reason);
+                    wrong.get_or_insert((Some(*place), reason));
                     f64::NAN
                 }),
             });
@@ -122,9 +122,9 @@ impl<'a> Batch<'a> {
             let missing = results.iter().any(|result| result.is_nan());
             let mut wrong = self.wrong.get_mut(place).and_then(Option::take);
             if wrong.is_none() && missing && !values.iter().any(|value| value.is_nan()) {
-                wrong = (self.rule.why)(&values).err().map(|Refusal(reason)| reason);
+                wrong = (self.rule.why)(&values).err().map(|Refusal(reason)| (None, reason));
             }
-            let Some(reason) = wrong else {
+            let Some((column, reason)) = wrong else {
                 let results =
                     results.iter().map(|result| if result.is_nan() { String::new() } else { result.to_string() });
                 good.write_byte_record(
@@ -139,13 +139,22 @@ impl<'a> Batch<'a> {
                 continue;
             };
             if tally.listed.len() < LISTED {
-                let place = self.workbook.map(|list| list.place(*line as usize, ""));
-                let place = place.unwrap_or_else(|| format!("line {line}"));
+                let place = match (self.workbook, column) {
+                    (None, _) => format!("line {line}"),
+                    (Some(list), None) => list.place(*line as usize, ""),
+                    (Some(list), Some(column)) => {
+                        format!("sheet {}, cell {}", list.sheet, list.cell(*line as usize, column))
+                    }
+                };
                 tally.listed.push(shortened(&format!("{place}: {reason}")).into_owned());
             }
             tally.refused += 1;
             if let Some(apart) = apart {
-                let told = [line.to_string().into_bytes(), reason.into_bytes()];
+                // Where the row stands in what was given: a table in a workbook need not begin in its first row.
+                let stands = self.workbook.map_or(*line, |list| list.row(*line as usize) as u64);
+                let cell = self.workbook.zip(column).map(|(list, column)| list.cell(*line as usize, column));
+                let reason = cell.map_or_else(|| reason.clone(), |cell| format!("cell {cell}: {reason}"));
+                let told = [stands.to_string().into_bytes(), reason.into_bytes()];
                 apart.write_byte_record(&told.into_iter().chain(row.iter().map(<[u8]>::to_vec)).collect())?;
             }
         }

@@ -72,6 +72,16 @@ choice! {
     }
 }
 
+impl std::fmt::Display for LeftOut {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match (&self.of, self.what) {
+            (Some(of), LeftOutCost::PackPrice) => write!(f, "{of}: {}", self.what),
+            (Some(of), what) => write!(f, "{what} of {of}"),
+            (None, what) => what.fmt(f),
+        }
+    }
+}
+
 impl LeftOut {
     fn whole(what: LeftOutCost) -> Self {
         Self { what, of: None }

@@ -3,7 +3,13 @@ use super::{
     NotComputed, OrderBasis, SaidBefore, SectionColour, SectionLift, Start, StatedNotUsed, Step, StockPlan,
     TogetherPlan,
 };
-use crate::{finding::Finding, limits::Jurisdiction, service::request::DefaultUsed, shop::Habits};
+use crate::{
+    finding::{Finding, Verdict},
+    limits::Jurisdiction,
+    quantity::Mass,
+    service::request::DefaultUsed,
+    shop::Habits,
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -29,6 +35,9 @@ pub struct Plan {
     pub colourist: Option<String>,
     /// Whose law the limits are from.
     pub jurisdiction: Option<Jurisdiction>,
+    /// What the scale counts in.
+    #[serde(skip)]
+    pub scale_division: Mass,
     /// How the shop writes; it changes sheets and cards, no number.
     pub habits: Habits,
     /// Notes of the file.
@@ -82,4 +91,11 @@ pub struct Plan {
 impl Plan {
     /// The version of the form of the data; it changes when a reader of the former one would misread it.
     pub const FORMAT: u32 = 1;
+
+    /// What stands above everything else where a finding says stop.
+    pub(crate) fn banner(&self) -> Option<String> {
+        let stops = self.findings.iter().filter(|finding| finding.verdict == Verdict::Stop).count();
+        let text = if stops == 1 { "1 finding says".to_owned() } else { format!("{stops} findings say") };
+        self.blocked.then(|| format!("*** DO NOT BEGIN: {text} STOP. Resolve it first. ***"))
+    }
 }

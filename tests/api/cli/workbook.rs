@@ -103,6 +103,53 @@ fn a_workbook_is_filled_like_a_table() {
     book(&path, "Bottles", &[&["bottle", "wanted"], &["a", "three"], &["b", "14"]]);
     let (status, _, complaint) = fill(&[]);
     assert_eq!(status, Some(2));
-    assert!(complaint.contains("sheet Bottles, row 2: cell B2: "), "{complaint}");
+    assert!(complaint.contains("sheet Bottles, cell B2: "), "{complaint}");
     assert!(complaint.contains("sheet Bottles, row 3: cannot reach 14 % w/w"), "{complaint}");
+}
+
+#[test]
+fn refused_rows_stand_where_they_stand_in_the_sheet() {
+    let folder = TempDir::new().unwrap();
+    let place = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let (name, output, apart) = (place("bottles.xlsx"), place("out.csv"), place("apart.csv"));
+    // The table begins in the third row.
+    let rows: [&[&str]; 5] = [&["", ""], &["", ""], &["bottle", "wanted"], &["a", "three"], &["b", "14"]];
+    book(Path::new(&name), "Bottles", &rows);
+    let to = ["--output", &output, "--refused", &apart];
+    let rule = ["fill", "dilute", &name, "--stock", "12", "--target", "wanted", "--total", "60"];
+    let (_, _, complaint) = said(&[&rule[..], &to[..]].concat());
+    assert!(complaint.contains("sheet Bottles, cell B4: "), "{complaint}");
+    assert!(complaint.contains("sheet Bottles, row 5: cannot reach"), "{complaint}");
+    let apart = fs::read_to_string(&apart).unwrap();
+    let places: Vec<&str> = apart.lines().map(|line| line.split(':').next().unwrap()).collect();
+    assert_eq!(&places[..2], ["line,reason,bottle,wanted", "4,cell B4"], "{apart}");
+    assert!(
+        apart
+            .lines()
+            .nth(2)
+            .is_some_and(|line| line.starts_with("5,\"cannot reach") || line.starts_with("5,cannot reach")),
+        "{apart}"
+    );
+}
+
+#[test]
+fn a_blocked_plan_says_so_where_its_workbook_is_made() {
+    let folder = TempDir::new().unwrap();
+    let [file, path] = ["over.toml", "over.xlsx"].map(|name| folder.path().join(name).to_str().unwrap().to_owned());
+    let text = fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/grey-blend.toml")).unwrap();
+    fs::write(&file, text.replace("result = \"clear\"", "result = \"reaction\"")).unwrap();
+    let (status, out, _) = said(&["plan", &file, "--xlsx", &path]);
+    assert_eq!(status, Some(1));
+    let banner = "*** DO NOT BEGIN: 1 finding says STOP. Resolve it first. ***";
+    assert_eq!(out, format!("{banner}\nworkbook in {path}\n"));
+    let (status, _, complaint) = said(&["plan", &file, "--xlsx", &place_of(&path, "txt")]);
+    assert_eq!(status, Some(2));
+    assert!(complaint.contains("does not end in .xlsx"), "{complaint}");
+    let (status, _, complaint) = said(&["plan", &file, "--xlsx", &path, "--trail"]);
+    assert_eq!(status, Some(2));
+    assert!(complaint.contains("cannot be used with"), "{complaint}");
+}
+
+fn place_of(path: &str, ending: &str) -> String {
+    Path::new(path).with_extension(ending).to_string_lossy().into_owned()
 }

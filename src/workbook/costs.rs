@@ -1,0 +1,110 @@
+//! The page of a plan's cost and price.
+
+use super::{
+    WorkbookError,
+    cells::{at, down, rounded},
+    page::{Allowed, Page},
+};
+use crate::{
+    money::{Money, SetPrice},
+    service::MoneyPlan,
+};
+use rust_decimal::{Decimal, prelude::ToPrimitive};
+
+/// What the service costs, line by line, and what its price leaves.
+pub(super) fn costs(money: &MoneyPlan) -> Result<Page, WorkbookError> {
+    let lines = money.cost.lines();
+    let currency = money.cost.total().currency();
+    let decimals = currency.exponent() as usize;
+    let amounts = Allowed { low: 0.0, high: 1_000_000_000.0, unit: currency.code() };
+    let mut page = Page::new("Cost", "Cost and price of the service", &[20.0, 36.0, 22.0, 14.0, 12.0, 18.0])?;
+    page.how()?;
+    page.paragraph(
+        "These amounts are of the bowls as they were planned: other sizes on the page Bench do not change them.",
+    )?;
+    for left_out in &money.left_out {
+        let field = left_out.field().map(|field| format!(": enter `{field}`")).unwrap_or_default();
+        page.paragraph(&format!("Not counted: {left_out}{field}"))?;
+    }
+    if !money.left_out.is_empty() {
+        page.row += 1;
+    }
+    let amount = format!("amount, {}", currency.code());
+    page.heading(&["kind", "what", "for", &amount, "share, %", "basis"])?;
+    page.repeat_heading()?;
+    let first = page.row;
+    let last = first + (lines.len() as u32).saturating_sub(1);
+    let total_of = format!("SUM({})", down(3, first, last));
+    let whole = float(money.cost.total());
+    for line in lines {
+        page.text(0, &line.kind.to_string())?;
+        page.text(1, &line.what)?;
+        page.text(2, line.section.as_deref().unwrap_or_default())?;
+        page.input(3, float(line.amount), decimals, amounts)?;
+        let share = if whole > 0.0 { 100.0 * float(line.amount) / whole } else { 0.0 };
+        page.formula(4, &format!("IF({total_of}=0,0,100*{}/{total_of})", at(page.row, 3)), share, 1)?;
+        page.text(5, &line.basis.to_string())?;
+        page.row += 1;
+    }
+    page.text(0, "cost")?;
+    if lines.is_empty() {
+        page.number(3, 0.0, decimals)?;
+    } else {
+        page.formula(3, &total_of, whole, decimals)?;
+    }
+    page.call("cost", 3);
+    page.row += 2;
+    if let Some(set) = &money.price {
+        price(&mut page, set, money, decimals, amounts)?;
+    }
+    page.paragraph(
+        "Margin is profit over net price, mark-up is profit over cost, card fee included: not the same number.",
+    )?;
+    page.paragraph(&format!("Every line of the plan was rounded once ({}).", money.rounding))?;
+    Ok(page)
+}
+
+fn price(
+    page: &mut Page,
+    set: &SetPrice,
+    money: &MoneyPlan,
+    decimals: usize,
+    amounts: Allowed,
+) -> Result<(), WorkbookError> {
+    let (net, profit) = (float(set.price), float(set.profit));
+    page.named_input("net_price", "net price", net, decimals, amounts)?;
+    // What the card terminal keeps is in the cost that the price is held against, not among the lines.
+    let fee = set.cost.minus(money.cost.total()).map_or(0.0, float);
+    page.named_input("card_fee", "card fee, at this price", fee, decimals, amounts)?;
+    page.named_formula("profit", "profit", "net_price-cost-card_fee", profit, decimals)?;
+    let percent = |decimal: Decimal| decimal.to_f64().unwrap_or(0.0);
+    let margin = "IF(net_price=0,0,100*profit/net_price)";
+    page.named_formula("margin_percent", "margin, %", margin, percent(set.margin.percent()), 1)?;
+    let markup = "IF(cost+card_fee=0,0,100*profit/(cost+card_fee))";
+    page.named_formula("markup_percent", "mark-up, %", markup, percent(set.markup.percent()), 1)?;
+    let Some(taxed) = &money.taxed else {
+        return page.paragraph("Tax is not counted: the shop states none.");
+    };
+    let (tax, gross) = (float(taxed.tax), float(taxed.gross));
+    match money.priced_by.as_ref().and_then(|by| by.tax_percent) {
+        Some(rate) => {
+            let (rate, shown) = (percent(rate.percent()), rate.percent().normalize().scale().max(2) as usize);
+            page.named_input("tax_percent", "tax, %", rate, shown, Allowed::PERCENT)?;
+            let formula = rounded("net_price*tax_percent/100", decimals, money.rounding);
+            page.named_formula("tax", "tax", &formula, tax, decimals)?;
+        }
+        None => page.named_input("tax", "tax", tax, decimals, amounts)?,
+    }
+    page.named_formula("gross_price", "THE GUEST PAYS", "net_price+tax", gross, decimals)?;
+    if let Some(range) = &money.range {
+        page.paragraph(&format!(
+            "From {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",
+            range.least.gross, range.most.gross
+        ))?;
+    }
+    Ok(())
+}
+
+pub(super) fn float(money: Money) -> f64 {
+    money.decimal().to_f64().unwrap_or(0.0)
+}

@@ -1,0 +1,121 @@
+"""What a workbook of a plan says beside its numbers: stops first, verdicts with their words, what is left out."""
+
+from itertools import pairwise
+from pathlib import Path
+
+import openpyxl
+import pytest
+from openpyxl.cell import Cell
+from test_workbook import Cells, anew, by_formulas
+
+from foilwork.service import plan_file
+from foilwork.workbook import plan_workbook
+
+
+@pytest.fixture
+def made(root: Path, tmp_path: Path) -> "Made":
+    return Made(root, tmp_path)
+
+
+class Made:
+    """The workbook of an example, with something changed in its text."""
+
+    def __init__(self, root: Path, folder: Path) -> None:
+        self.root, self.folder = root, folder
+
+    def __call__(self, example: str, *changes: tuple[str, str]) -> Path:
+        text = (self.root / "examples" / example).read_text()
+        for old, new in changes:
+            assert old in text
+            text = text.replace(old, new)
+        file, path = self.folder / example, self.folder / "plan.xlsx"
+        file.write_text(text)
+        path.write_bytes(plan_workbook(plan_file(file)))
+        return path
+
+
+def column(path: Path, sheet: str, letter: str = "A") -> list[Cell]:
+    return [cell for cell in openpyxl.load_workbook(path, data_only=True)[sheet][letter] if cell.value is not None]
+
+
+def test_what_stops_a_service_stands_first_and_loud(made: Made) -> None:
+    first, banner, stop, *_ = column(made("grey-blend.toml", ('result = "clear"', 'result = "reaction"')), "Bench")
+    assert str(first.value).startswith("Bench sheet: ")
+    assert banner.value == "*** DO NOT BEGIN: 1 finding says STOP. Resolve it first. ***"
+    assert str(stop.value).startswith("[STOP] skin test: ")
+    for cell in (banner, stop):
+        assert cell.font.b and cell.fill.fgColor.rgb == "FFC00000"
+    told = [str(cell.value) for cell in column(made("grey-blend.toml"), "Bench")]
+    assert not any("DO NOT BEGIN" in text or "[STOP]" in text for text in told)
+
+
+def test_a_verdict_says_of_what_and_what_it_does_not_say(made: Made) -> None:
+    path = made("grey-blend.toml")
+    told = [str(cell.value) for cell in column(path, "Bench")]
+    assert any(text.startswith("[WARN] strand test: none") for text in told)
+    rows = list(openpyxl.load_workbook(path)["Sources"].iter_rows(min_col=1, max_col=2, values_only=True))
+    checked = [(str(what), str(basis)) for what, basis in rows if str(basis).startswith("checked: ")]
+    assert {basis.removeprefix("checked: ") for _, basis in checked} >= {"WARN", "ok"}
+    # Rule and finding, as "law: roots: ...".
+    assert all(rule and found for rule, found in (what.split(": ", 1) for what, _ in checked))
+    assert not {str(basis) for _, basis in rows} & {"ok", "WARN", "OPEN", "STOP", "note", "caution"}
+    meaning = 'OPEN means unknown, never passed. "ok" means nothing was found, not that anything is safe.'
+    assert meaning in [what for what, _ in rows]
+    assert any(str(what).startswith("Not computed: ") for what, _ in rows)
+
+
+def test_the_scale_is_the_one_of_the_file(made: Made) -> None:
+    book = openpyxl.load_workbook(made("grey-blend.toml"))
+    (sheet, cell), *_ = book.defined_names["division_g"].destinations
+    assert book[sheet][cell].value == 0.5
+
+
+def test_labels_are_read_low_and_high(made: Made) -> None:
+    page = openpyxl.load_workbook(made("soft-gradient.toml"), data_only=True)["Bench"]
+    rows = list(page.iter_rows(values_only=True))
+    pairs = [(above, row) for above, row in pairwise(rows) if str(row[0]).startswith("on the hair,")]
+    assert pairs
+    for above, row in pairs:
+        assert above[0] == "bowl; ON THE HAIR as stated, % w/w"
+        # No bottle was measured: the solution of the pharmacopoeia may hold 5 to 7 % where 6 % is written.
+        assert row[5] == pytest.approx(above[5] * 5 / 6, rel=1e-9)
+        assert row[6] == pytest.approx(above[6] * 7 / 6, rel=1e-9)
+
+
+def lost(path: Path, found: Cells) -> list[str]:
+    values = [str(value) for (sheet, _), value in found.items() if sheet == "Bench"]
+    return [value for value in values if "round" in value]
+
+
+def test_a_part_that_rounds_away_is_told(made: Made, tmp_path: Path) -> None:
+    path = made("soft-gradient.toml")
+    rows = list(openpyxl.load_workbook(path)["Bench"].iter_rows())
+    sizes = [row[1].coordinate for row in rows if row[0].value == "in this bowl, g"]
+    changed = anew(path, tmp_path / "coarse.xlsx", {"division_g": 5, sizes[0]: 6})
+    said = lost(changed, by_formulas(changed))
+    # 2 g of powder and 4 g of developer on a scale of 5 g: one of them is nothing.
+    assert said[0] == "a part rounds to NOTHING: use a finer scale or make more"
+    fine = [cell.value for row in openpyxl.load_workbook(path, data_only=True)["Bench"].iter_rows() for cell in row]
+    assert fine.count("no part rounds away") == len(sizes)
+
+
+def test_costs_say_what_they_leave_out(made: Made) -> None:
+    path = made("grey-blend.toml", ('overhead_per_h = "16.50"\n', ""), ('pack_g = 1000\nprice = "7.90"\n', ""))
+    told = [str(cell.value) for cell in column(path, "Cost")]
+    assert "Not counted: overhead: enter `shop.terms.overhead_per_h`" in told
+    assert any("cream developer: no price in the shop" in text for text in told)
+    assert any(text.startswith("From ") and "as the hair takes less or more mixture" in text for text in told)
+    assert any("other sizes on the page Bench do not change them" in text for text in told)
+
+
+def test_the_tax_is_the_one_that_the_shop_states(made: Made, tmp_path: Path) -> None:
+    text = (made.root / "examples/grey-blend.toml").read_text()
+    stated = next(line for line in text.splitlines() if line.startswith("tax_percent"))
+    path = made("grey-blend.toml", (stated, "tax_percent = 8.875"))
+    changed = anew(path, tmp_path / "tax.xlsx", {"net_price": 200})
+    book = openpyxl.load_workbook(changed)
+    at = {name: next(iter(book.defined_names[name].destinations)) for name in ("tax_percent", "tax", "gross_price")}
+    sheet, cell = at["tax_percent"]
+    assert book[sheet][cell].value == 8.875
+    found = by_formulas(changed)
+    assert [found[at[name][0], at[name][1].replace("$", "")] for name in ("tax", "gross_price")] == [17.75, 217.75]
