@@ -6,6 +6,7 @@ _AlternativeKind: TypeAlias = Literal["leave", "visits", "product-class", "devel
 _Audience: TypeAlias = Literal["professional", "general"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Booster: TypeAlias = Literal["persulfate", "mild", "none"]
+_ChairClock: TypeAlias = Literal["day", "sheet"]
 _Consulted: TypeAlias = Literal["retrieved", "library", "computed", "from-memory", "common-practice"]
 _CostKind: TypeAlias = Literal[
     "product",

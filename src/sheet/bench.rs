@@ -2,7 +2,7 @@ use super::{
     SheetPart, bases, chair, checks, colour, day, hair, head, lift, mixes, money, order, stock, writing::Writing,
 };
 use crate::{
-    service::Plan,
+    service::{ChairClock, Plan},
     text::{Sheet, amount, list},
 };
 use std::fmt;
@@ -91,14 +91,13 @@ fn opening(sheet: &mut Sheet, plan: &Plan) {
     }
 }
 
-/// How long the guest is there and until when: what is booked, where the day is laid out, else painting and development alone.
+/// How long the guest is there, until when, and what that counts.
 pub(super) fn chair_time(plan: &Plan) -> String {
     let chair = &plan.chair;
-    let booked = plan.day.as_ref().and_then(|day| day.appointment);
-    let takes = booked.unwrap_or(chair.total);
+    let takes = plan.booking.book.unwrap_or(plan.chair.total);
     let until = plan.start.plus(takes).map(|at| Writing::of(plan.habits).time(at));
     let minutes = amount(takes, 0);
-    let unknown = "consultation, rinsing, drying, for which the file states no `other_work_min`";
+    let unknown = "consultation, drying, for which the file states no `other_work_min`";
     let opening = match (chair.other_work, until) {
         (None, _) => format!("book {minutes} min and {unknown}"),
         (Some(_), Some(until)) => format!("finished at {until}, if all goes as planned: book {minutes} min"),
@@ -106,12 +105,12 @@ pub(super) fn chair_time(plan: &Plan) -> String {
     };
     let other = chair.other_work.map(|other| format!("{} min of other work", amount(other, 0)));
     let work = ["bowls", "looks", "walks", "rinses"].map(str::to_owned);
-    match (booked, other) {
-        (Some(_), other) => {
+    match (chair.clock, other) {
+        (ChairClock::Day, other) => {
             let counted = list(work.into_iter().chain(other), "and");
             format!("{opening}, with {counted}; the times below count none of these")
         }
-        (None, Some(other)) => format!("{opening}, with {other}; {} are not in it", list(work, "and")),
-        (None, None) => format!("{opening}; {} are not in it", list(work, "and")),
+        (ChairClock::Sheet, Some(other)) => format!("{opening}, with {other}; {} are not in it", list(work, "and")),
+        (ChairClock::Sheet, None) => format!("{opening}; {} are not in it", list(work, "and")),
     }
 }

@@ -15,7 +15,10 @@ pub(super) struct Clock {
 
 impl Clock {
     pub(super) fn of(plan: &Plan) -> Self {
-        Self { start: plan.start, rinsed: plan.chair.sections, writing: Writing::of(plan.habits) }
+        let sections = plan.order.iter().filter(|step| step.stage == WorkStage::Section);
+        let rinsed =
+            sections.fold(Duration::ZERO, |last, step| if step.rinse_by > last { step.rinse_by } else { last });
+        Self { start: plan.start, rinsed, writing: Writing::of(plan.habits) }
     }
 
     pub(super) const fn writing(self) -> Writing {

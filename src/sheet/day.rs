@@ -153,7 +153,7 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
             format!("With {hands}: at least {} earlier.", min(saves))
         });
     }
-    if let (Some(finish), Some(appointment)) = (day.finish, day.appointment) {
+    if let (Some(finish), Some(book)) = (day.finish, plan.booking.book) {
         let other = match plan.chair.other_work {
             Some(other) => format!("{} of other work", min(other)),
             None => "other work, for which the file states no `other_work_min`".to_owned(),
@@ -164,12 +164,13 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
             "{what} after {}{}; book {} ({other}, whole quarters of an hour).",
             min(finish),
             until.unwrap_or_default(),
-            min(appointment)
+            min(book)
         ));
         lines.push(format!(
-            "That counts bowls, looks, walks and rinses. The times at the chair count painting one section after the other and \
-             none of these, {} with the other work; where the other work holds rinsing, it is in twice here.",
-            min(plan.chair.total)
+            "That counts bowls, looks, walks and rinses, so none of them belongs to the other work. Cost and price count it so too: \
+             {} in the chair, {} of hands.",
+            min(plan.chair.total),
+            min(plan.chair.hands_on)
         ));
     }
     if let Some(why) = &day.after_rinse_why_not {

@@ -39,11 +39,11 @@ pub fn guest_page(plan: &Plan) -> String {
     html.element("h1", &[("dir", "auto")], &plan.title);
     let writing = Writing::of(plan.habits);
     // What is booked, where it is known: it counts bowls, looks and walks too.
-    let takes = plan.day.as_ref().and_then(|day| day.appointment).unwrap_or(plan.chair.total);
+    let takes = plan.booking.book.unwrap_or(plan.chair.total);
     let mut when = format!("{}, about {} min in the chair", writing.start(plan.start), amount(takes, 0));
     // Without the other work the end is not known.
     match (plan.chair.other_work, plan.start.plus(takes)) {
-        (None, _) => when += ", and consultation, rinsing, drying",
+        (None, _) => when += ", and consultation, drying",
         (Some(_), Some(finish)) => when += &format!(", until about {}", writing.time(finish)),
         (Some(_), None) => {}
     }

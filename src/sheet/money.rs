@@ -15,6 +15,7 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     let writing = Writing::of(plan.habits);
     cost(sheet, money, writing);
     price(sheet, money, writing);
+    sheet.paragraph(&format!("{}.", times(plan)), 2);
     for left_out in &money.left_out {
         sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
     }
@@ -89,6 +90,13 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     if let Some(told) = range(money, writing) {
         sheet.paragraph(&format!("{told}; one visit, the times as planned."), 2);
     }
+}
+
+/// The minutes behind chair, hands and price, and what they count.
+pub(super) fn times(plan: &Plan) -> String {
+    let chair = &plan.chair;
+    let (total, hands) = (amount(chair.total, 0), amount(chair.hands_on, 0));
+    format!("Counted are {total} min in the chair and {hands} min of hands, by {}", chair.clock)
 }
 
 /// The card fee, which counts as a cost in margin and mark-up and is not among the lines of the cost.

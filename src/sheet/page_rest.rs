@@ -116,6 +116,7 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     if let Some(told) = super::money::range(money, writing) {
         said += &format!(". {told}");
     }
+    said += &format!(". {}", super::money::times(plan));
     notes.noted(html, "p", &said, &rests_on);
     let left_out: Vec<String> = money.left_out.iter().map(super::money::words).collect();
     if !left_out.is_empty() {

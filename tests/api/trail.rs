@@ -101,12 +101,18 @@ fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
     assert!(((net - cost - fee) / net * 100.0 - number(&left.value)).abs() < 1e-4);
 }
 
-/// A price is no better founded than the wages and packs that somebody stated.
+/// A price is no better founded than the wages and packs that somebody stated, nor than the minutes of bowls, looks, walks and
+/// rinses, which are assumed where nobody did.
 #[test]
 fn a_price_rests_on_what_its_cost_rests_on() {
-    let trail = priced("margin_percent = 25\n");
-    for what in ["cost", "net price", "gross price", "time in the chair"] {
-        assert_eq!(result(&trail, what).basis, Basis::Stated, "{what}");
+    let text = include_str!("../../examples/soft-gradient.toml");
+    let small = "[salon]\nmix_bowl_min = 3\nlook_min = 1\nrinse_section_min = 3\nbasin_walk_min = 2\n";
+    let stated = text.replace("[salon]\n", small);
+    for (text, basis) in [(text, Basis::Assumed), (stated.as_str(), Basis::Stated)] {
+        let trail = plan_text(text, Format::Toml).unwrap().trail();
+        for what in ["cost", "net price", "gross price", "time in the chair"] {
+            assert_eq!(result(&trail, what).basis, basis, "{what}");
+        }
     }
 }
 

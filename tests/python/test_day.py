@@ -105,8 +105,12 @@ def test_a_plan_knows_its_day() -> None:
     assert day.proposed is not None
     assert day.as_planned is not None
     assert day.proposed.finish_min <= day.as_planned.finish_min
-    assert day.appointment_min is not None
-    assert day.appointment_min % 15 == 0
+    assert plan.chair.clock == "day"
+    assert day.finish_min is not None
+    assert plan.chair.sections_min + plan.chair.after_rinse_min == pytest.approx(day.finish_min, abs=1e-6)
+    assert plan.booking.book_min is not None
+    assert plan.booking.book_min % 15 == 0
+    assert 0 <= plan.booking.book_min - plan.chair.total_min < 15
 
 
 def test_what_python_hands_over_is_checked() -> None:

@@ -10,7 +10,7 @@ from foilwork._native.finding import Finding
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _ExtraStep, _PartKind, _StepEnd, _WorkStage
+    from foilwork._words import _Basis, _ChairClock, _ExtraStep, _PartKind, _StepEnd, _WorkStage
 
 __all__ = [
     "Bowl",
@@ -153,17 +153,31 @@ class BowlCard(Record):
 
 @dataclass(frozen=True)
 class ChairTime(Record):
-    """How long the chair is taken: to the last rinse, then the toners, then the other work."""
+    """How long the chair is taken: to the last rinse, then the toners, then the other work. Cost, price and booking all
+    rest on it.
+    """
 
     __slots__ = {
         "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
+        "basis": (
+            "What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does "
+            "not state."
+        ),
+        "clock": "By which clock all of this is told.",
         "first_steps_min": "Of that, steps before the colour; 0 without any.",
-        "other_work_min": "Consultation, rinsing, drying, where that is stated.",
-        "sections_min": "From the first brush to the last rinse of a section.",
+        "hands_on_min": (
+            "How long hands are at work on the guest, those of everybody together: what is paid as labour. While the "
+            "mix alone works, the chair is taken and no hand is."
+        ),
+        "other_work_min": "Consultation, drying, where that is stated.",
+        "sections_min": "From the first work on the guest to the last rinse of a section.",
         "total_min": "All of it.",
     }
     after_rinse_min: float
+    basis: _Basis
+    clock: _ChairClock
     first_steps_min: float
+    hands_on_min: float
     other_work_min: float | None
     sections_min: float
     total_min: float

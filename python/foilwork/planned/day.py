@@ -174,9 +174,6 @@ class DayPlan(Record):
     __slots__ = {
         "after_rinse": "Toners and root shadow after the rinse; absent where there are none.",
         "after_rinse_why_not": "Why those that there are cannot be laid out.",
-        "appointment_min": (
-            "What to book: that, steps before the colour and the other work, in whole quarters of an hour."
-        ),
         "as_planned": (
             "The sections in the order of this sheet, by what the service says and without the rules of the house, as "
             "hands, looks and basin allow; absent where that cannot be."
@@ -197,7 +194,6 @@ class DayPlan(Record):
     }
     after_rinse: Timeline | None
     after_rinse_why_not: str | None
-    appointment_min: float | None
     as_planned: Timeline | None
     as_planned_why_not: str | None
     finish_min: float | None

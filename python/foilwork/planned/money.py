@@ -42,7 +42,7 @@ class Booking(Record):
     """What to book the service as, and what the price list says for it."""
 
     __slots__ = {
-        "book_min": "How long to book, in whole quarters of an hour; absent where the day has no appointment.",
+        "book_min": "How long to book, in whole quarters of an hour; absent where no day with a finish is laid out.",
         "by_cost": (
             "What the guest would pay by the costs of this service and the terms of the shop; absent without a price "
             "target."

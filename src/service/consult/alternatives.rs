@@ -17,11 +17,12 @@ use std::collections::BTreeSet;
 /// The most plans that are made to compare developers: each costs as much as a plan.
 const MOST_PLANS: usize = 60;
 
-/// All that was considered, the taken and the not taken; and how many developers there was no time to try.
+/// All that was considered, the taken and the not taken; and how many developers there was no time to try. `alike` is the plan
+/// made as those with other developers are, without a day.
 pub(super) fn alternatives(
     file: &ServiceFile,
     evidence: &Evidence,
-    plan: &Plan,
+    (plan, alike): (&Plan, &Plan),
     decision: &Decision,
 ) -> Result<(Vec<Alternative>, usize), Problems> {
     let mut found = vec![leave(decision)];
@@ -59,7 +60,7 @@ pub(super) fn alternatives(
                 continue;
             }
             tried += 1;
-            found.push(with_developer(file, evidence, plan, (place, section), name)?);
+            found.push(with_developer(file, evidence, alike, (place, section), name)?);
         }
     }
     found.sort_by_key(|one| one.about);

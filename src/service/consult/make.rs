@@ -4,7 +4,7 @@ use super::{
 };
 use crate::{
     reader::{InField, Problems},
-    service::{Evidence, Plan, SaidBefore, ServiceFile, Start, plan_with},
+    service::{Evidence, Plan, SaidBefore, ServiceFile, Start, plan::plan_without_day, plan_with},
     shop::Habits,
 };
 use schemars::JsonSchema;
@@ -66,8 +66,10 @@ pub fn consult(file: &ServiceFile, evidence: &Evidence) -> Result<ConsultationPl
 
 fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<ConsultationPlan, Problems> {
     let decision = decide(plan);
+    // Other plans are made without a day, on the clock of the sheet: they are held against this one made so too.
+    let alike = plan_without_day(file, evidence)?;
     let visits = dated_visits(plan);
-    let (alternatives, not_tried) = alternatives(file, evidence, plan, &decision)?;
+    let (alternatives, not_tried) = alternatives(file, evidence, (plan, &alike), &decision)?;
     let price = agreed_price(plan, visits.len()).in_field("shop.terms")?;
     Ok(ConsultationPlan {
         format: Plan::FORMAT,
@@ -76,7 +78,7 @@ fn consultation(file: &ServiceFile, evidence: &Evidence, plan: &Plan) -> Result<
         colourist: plan.colourist.clone(),
         start: plan.start,
         habits: plan.habits,
-        tests: what_tests_change(file, evidence, plan)?,
+        tests: what_tests_change(file, evidence, &alike, decision.go)?,
         agreement: Agreement::of(plan, &decision, &visits, price),
         said: plan.consulted.clone(),
         decision,

@@ -55,7 +55,8 @@ pub struct TestEffect {
 /// A test that is applied now is read after two days where no rule of the house says how long to wait.
 const WAIT_H: f64 = 48.0;
 
-/// What every result of every test changes, in the order of the tests.
+/// What every result of every test changes, in the order of the tests: each plan is held against `base`, made without a day as
+/// they are. What the file states is decided already: `go`.
 ///
 /// # Errors
 ///
@@ -64,6 +65,7 @@ pub(super) fn what_tests_change(
     file: &ServiceFile,
     evidence: &Evidence,
     base: &Plan,
+    go: Go,
 ) -> Result<Vec<TestEffect>, Problems> {
     let mut effects = Vec::new();
     let mut tried = |test, result: Option<String>, stated, changed: ServiceFile| -> Result<(), Problems> {
@@ -74,7 +76,7 @@ pub(super) fn what_tests_change(
             test,
             result,
             stated,
-            go: decide(then).go,
+            go: if stated { go } else { decide(then).go },
             adds: only_in(then, base),
             lifts: only_in(base, then),
             slowest,

@@ -1,6 +1,6 @@
 //! The stage after the money: what to book the service as, and what the price list says for it.
 
-use super::{ChairTime, DayPlan, MoneyPlan};
+use super::{ChairClock, ChairTime, MoneyPlan};
 use crate::{
     head::ServiceClass,
     money::{Money, take_tax_out},
@@ -16,7 +16,7 @@ use serde::Serialize;
 pub struct Booking {
     /// The class of the service.
     pub service_class: ServiceClass,
-    /// How long to book, in whole quarters of an hour; absent where the day has no appointment.
+    /// How long to book, in whole quarters of an hour; absent where no day with a finish is laid out.
     #[serde(rename = "book_min")]
     pub book: Option<Duration>,
     /// How long the guest is in the chair: bowls, looks and basin with it where the day could be laid out, else as planned.
@@ -38,17 +38,16 @@ impl Booking {
     pub(super) fn of(
         request: &Request,
         class: ServiceClass,
-        (chair, day): (&ChairTime, Option<&DayPlan>),
+        chair: &ChairTime,
         money: Option<&MoneyPlan>,
     ) -> Result<Self, Problems> {
         let worked_out = |money: &MoneyPlan| {
             money.taxed.map(|taxed| taxed.gross).or_else(|| money.price.as_ref().map(|set| set.price))
         };
-        let in_chair = day.and_then(|day| day.in_chair(chair)).unwrap_or(chair.total);
         let mut booking = Self {
             service_class: class,
-            book: day.and_then(|day| day.appointment),
-            in_chair,
+            book: (chair.clock == ChairClock::Day).then(|| chair.book()),
+            in_chair: chair.total,
             price: None,
             extra: None,
             net: None,
@@ -60,7 +59,7 @@ impl Booking {
             return Ok(booking);
         };
         let (terms, field) = (&request.shop.terms, "shop.class_price");
-        let extra = listed.extra(in_chair, terms.rounding).in_field(field)?;
+        let extra = listed.extra(chair.total, terms.rounding).in_field(field)?;
         let price = listed.price.plus(extra).in_field(field)?;
         booking.net = terms
             .tax

@@ -6,14 +6,13 @@ use super::{
     price_plan::{self, Takes},
     sections::{Sections, Work},
     stock::pieces,
-    timeline::Timeline,
 };
 use crate::{
     choice::choice,
     money::{
         CostEntry, CostKind, CostSource, CostTable, Measure, PackPrice, Rounding, ServiceCost, SetPrice, TaxedPrice,
     },
-    quantity::{Duration, Mass, Quantity},
+    quantity::{Mass, Quantity},
     service::{
         file::Problems,
         request::{InField, Request},
@@ -66,7 +65,7 @@ choice! {
         /// Hours that are paid while no guest is there.
         PaidHours = "paid-hours" => "paid hours without a guest",
         /// Work besides applying.
-        OtherWork = "other-work" => "consultation, rinsing, drying",
+        OtherWork = "other-work" => "consultation, drying",
         /// The chair.
         Overhead = "overhead",
     }
@@ -118,14 +117,14 @@ pub(super) fn money(
     request: &Request,
     (sections, first): (&Sections<'_>, &FirstSteps),
     mixes: &[Mix],
-    timeline: &Timeline,
+    chair: &ChairTime,
 ) -> Result<Option<MoneyPlan>, Problems> {
     let Some(currency) = request.shop.currency else { return Ok(None) };
     let terms = &request.shop.terms;
     let mut left_out = Vec::new();
     let mut others = consumables(request, sections, &mut left_out)?;
-    others.extend(labour(request, (sections, first), &mut left_out)?);
-    others.extend(overhead(request, timeline, &mut left_out)?);
+    others.extend(labour(request, chair, &mut left_out));
+    others.extend(overhead(request, chair, &mut left_out));
     // Products are named first, in the table and in what it leaves out.
     let mut unpriced = Vec::new();
     let mut table = |takes: Takes| {
@@ -140,7 +139,7 @@ pub(super) fn money(
     let (cost, least, most) = (table(Takes::AsPlanned)?, table(Takes::Least)?, table(Takes::Most)?);
     left_out.splice(0..0, unpriced);
 
-    let in_chair = ChairTime::of(timeline, Duration::ZERO, request.file.service.other_work_min).total;
+    let in_chair = chair.total;
     // A share of a cost of zero is no price.
     let rule = terms.rule().filter(|_| !cost.total().is_zero());
     let priced = rule.map(|rule| rule.price(cost.total(), Some(in_chair))).transpose().in_field("shop.terms")?;
@@ -226,44 +225,28 @@ fn consumables(
     consumables.iter().enumerate().map(supply).collect()
 }
 
-/// Hands-on time: applying, and the other work that is stated. Waiting belongs to the chair, not to the hands.
-fn labour(
-    request: &Request,
-    (sections, first): (&Sections<'_>, &FirstSteps),
-    left_out: &mut Vec<LeftOut>,
-) -> Result<Option<CostEntry>, Problems> {
+/// Hands-on time. Waiting belongs to the chair, not to the hands.
+fn labour(request: &Request, chair: &ChairTime, left_out: &mut Vec<LeftOut>) -> Option<CostEntry> {
     let terms = &request.shop.terms;
     let Some(labour) = terms.labour else {
         left_out.push(LeftOut::whole(LeftOutCost::Labour));
-        return Ok(None);
+        return None;
     };
     left_out.extend(terms.not_stated.iter().map(|field| match *field {
         "on_costs_percent" => LeftOut::whole(LeftOutCost::OnCosts),
         _ => LeftOut::whole(LeftOutCost::PaidHours),
     }));
-    let before: f64 = first.planned().map(|step| step.apply.best().min()).sum();
-    let applying: f64 = before + sections.iter().map(|work| work.task.apply.min()).sum::<f64>();
-    let hands_on = Duration::from_min(applying + other_work(request)).in_field("service.other_work_min")?;
-    if request.file.service.other_work_min.is_none() {
+    if chair.other_work.is_none() {
         left_out.push(LeftOut::whole(LeftOutCost::OtherWork));
     }
-    Ok(Some(CostEntry::labour(labour, hands_on, Basis::Derived)))
+    Some(CostEntry::labour(labour, chair.hands_on, chair.basis))
 }
 
-/// Time in the chair: to the last rinse, then the toners, then the other work.
-fn overhead(
-    request: &Request,
-    timeline: &Timeline,
-    left_out: &mut Vec<LeftOut>,
-) -> Result<Option<CostEntry>, Problems> {
+/// Time in the chair.
+fn overhead(request: &Request, chair: &ChairTime, left_out: &mut Vec<LeftOut>) -> Option<CostEntry> {
     let Some(overhead) = request.shop.terms.overhead else {
         left_out.push(LeftOut::whole(LeftOutCost::Overhead));
-        return Ok(None);
+        return None;
     };
-    let chair = ChairTime::of(timeline, Duration::ZERO, request.file.service.other_work_min).total;
-    Ok(Some(CostEntry::overhead(overhead, chair, Basis::Derived)))
-}
-
-fn other_work(request: &Request) -> f64 {
-    request.file.service.other_work_min.unwrap_or(0.0)
+    Some(CostEntry::overhead(overhead, chair.total, chair.basis))
 }

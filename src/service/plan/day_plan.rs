@@ -1,7 +1,7 @@
 //! The stage after the timeline: who does what when, in the order of the sheet and in the best order.
 
 use super::{
-    ChairTime, Mix,
+    Mix,
     day_rules::{dropped, rules},
     sections::{Sections, Work},
     situation::longest,
@@ -16,9 +16,6 @@ use crate::{
 };
 use schemars::JsonSchema;
 use serde::Serialize;
-
-/// Appointments are booked in steps of so many minutes.
-const BOOKED_IN_MIN: f64 = 15.0;
 
 /// The service on the clock of hands and basin. Minutes count from the first work on the guest, those after the rinse from
 /// its end.
@@ -57,9 +54,6 @@ pub struct DayPlan {
     /// From the first work to the last rinse, toners included, in the proposed order.
     #[serde(rename = "finish_min")]
     pub finish: Option<Duration>,
-    /// What to book: that, steps before the colour and the other work, in whole quarters of an hour.
-    #[serde(rename = "appointment_min")]
-    pub appointment: Option<Duration>,
 }
 
 /// One section before another.
@@ -76,7 +70,7 @@ pub struct OrderedBy {
 }
 
 impl DayPlan {
-    pub(super) fn of(request: &Request, sections: &Sections<'_>, mixes: &[Mix], chair: &ChairTime) -> Option<Self> {
+    pub(super) fn of(request: &Request, sections: &Sections<'_>, mixes: &[Mix]) -> Option<Self> {
         let (floor, works) = (request.floor.floor, sections.iter().zip(mixes));
         let (on, after): (Vec<_>, Vec<_>) = works.partition(|(work, _)| work.is_section());
         if on.len() > SECTIONS_AT_MOST {
@@ -112,10 +106,6 @@ impl DayPlan {
             Some(toning) => toning.as_ref().ok().map(|toning| toning.finish),
         };
         let finish = best.and_then(|best| Some(best.finish + toned?));
-        let booked = |finish: Duration| {
-            let all = with_all(finish, chair);
-            Duration::nearest((all.min() / BOOKED_IN_MIN - 1e-9).ceil() * BOOKED_IN_MIN)
-        };
         let (as_planned, as_planned_why_not) = told(as_planned);
         let (proposed, proposed_why_not) = told(proposed);
         let (after_rinse, after_rinse_why_not) = after_rinse.map_or((None, None), told);
@@ -139,23 +129,12 @@ impl DayPlan {
             helper_saves,
             after_rinse,
             after_rinse_why_not,
-            appointment: finish.map(booked),
             finish,
         })
     }
 }
 
-/// The work of the day, with steps before the colour and the other work.
-fn with_all(finish: Duration, chair: &ChairTime) -> Duration {
-    chair.first_steps + finish + chair.other_work.unwrap_or(Duration::ZERO)
-}
-
 impl DayPlan {
-    /// How long the guest is in the chair, to the minute; none where the day could not be laid out.
-    pub(super) fn in_chair(&self, chair: &ChairTime) -> Option<Duration> {
-        self.finish.map(|finish| with_all(finish, chair))
-    }
-
     /// The rules as [`arrange`] takes them, by the places of the work.
     ///
     /// # Example

@@ -71,7 +71,8 @@ pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Proble
     made(file, evidence, true)
 }
 
-/// The same without the best order of the work, whose search takes longer than all the rest.
+/// The same without the best order of the work, whose search takes longer than all the rest. Its time in the chair, and all that
+/// rests on it, is on the clock of the sheet: hold it against another plan without a day only.
 pub(in crate::service) fn plan_without_day(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
     made(file, evidence, false)
 }
@@ -87,14 +88,14 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
     let mut first = FirstSteps::of(&request, &hair, (&sections, &mixes), &colours);
     let timeline = Timeline::of(&hair, &sections, &mixes, &strengths, first.over);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
-    let money = costs::money(&request, (&sections, &first), &mixes, &timeline)?;
+    let day = if with_day { DayPlan::of(&request, &sections, &mixes) } else { None };
+    let chair = ChairTime::of(&request, (&sections, &first), &timeline, day.as_ref());
+    let money = costs::money(&request, (&sections, &first), &mixes, &chair)?;
     let head_plan = HeadPlan::of(&request, &hair, &sections, &colours)?;
     let stock = StockPlan::of(&request, (&sections, &first), &mixes)?;
     let start = Start::of(request.start);
     let consulted = SaidBefore::of(&request, &hair, &sections, head_plan.growth, &lift);
-    let chair = ChairTime::of(&timeline, first.over, request.file.service.other_work_min);
-    let day = if with_day { DayPlan::of(&request, &sections, &mixes, &chair) } else { None };
-    let booking = Booking::of(&request, head_plan.service_class, (&chair, day.as_ref()), money.as_ref())?;
+    let booking = Booking::of(&request, head_plan.service_class, &chair, money.as_ref())?;
     let found = check::check(&Stages {
         start,
         jurisdiction: request.jurisdiction,

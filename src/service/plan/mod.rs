@@ -57,7 +57,7 @@ mod unused;
 pub use booking::Booking;
 pub use cards::{BowlCard, CardClock, CardMinutes, mixing_cards};
 pub use cautions::Caution;
-pub use chair::ChairTime;
+pub use chair::{ChairClock, ChairTime};
 pub use colours::{Contrast, SectionColour};
 pub use consulted::{Agreed, HistoryGap, PastService, SaidBefore, WishHeld, WishSection};
 pub use costs::{LeftOut, LeftOutCost, MoneyPlan};

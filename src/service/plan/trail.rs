@@ -1,7 +1,7 @@
 //! The way from what was stated to what the plan says: each result with its inputs, its formula and its sources.
 
 use super::{
-    Bowl, Mix, Plan, SectionLift,
+    Bowl, ChairClock, Mix, Plan, SectionLift,
     traced::{TracedInput, TracedResult, exact, found, input, told},
     trail_head, trail_money,
 };
@@ -76,9 +76,12 @@ fn chair(plan: &Plan) -> TracedResult {
     let value = Interval::exact(chair.total.min());
     let other = chair.other_work.map(|other| input("other work", Interval::exact(other)));
     let parts = [
-        input("first brush to last rinse", Interval::exact(chair.sections)),
+        input("first work to last rinse", Interval::exact(chair.sections)),
         input("toners and root shadow after it", Interval::exact(chair.after_rinse)),
     ];
-    // Minutes of work are the file's.
-    found("time in the chair".to_owned(), &value, "min", "sum", Basis::Stated).made_of(parts.into_iter().chain(other))
+    let formula = match chair.clock {
+        ChairClock::Day => "sum, by the day in its best order",
+        ChairClock::Sheet => "sum, by the order of the sheet",
+    };
+    found("time in the chair".to_owned(), &value, "min", formula, chair.basis).made_of(parts.into_iter().chain(other))
 }

@@ -80,7 +80,8 @@ pub struct Head {
     pub part: Option<PartLine>,
     /// What hair is that no section names in its `regions`; natural where it is not said.
     pub rest: Option<Rest>,
-    /// Minutes of work besides applying and developing: consultation, rinsing, drying.
+    /// Minutes of work besides the sections: consultation, washing, drying. Bowls, looks, walks to the basin and rinses are counted
+    /// in the day, so leave them out.
     #[schemars(range(min = 0.0, max = 600.0), extend("x-unit" = "min"))]
     pub other_work_min: Option<f64>,
     /// Anything to keep in mind.

@@ -149,7 +149,7 @@ fn toners_that_cannot_be_leave_no_finish() {
     let plan = planned(&file);
     let day = plan.day.as_ref().unwrap();
     assert!(day.proposed.is_some() && day.after_rinse.is_none());
-    assert_eq!((day.finish, day.appointment), (None, None));
+    assert_eq!((day.finish, plan.chair.clock), (None, foilwork::service::ChairClock::Sheet));
     assert!(
         day.after_rinse_why_not.as_ref().unwrap().starts_with("these cannot hold together: lengths: 5 min to apply")
     );
@@ -193,16 +193,17 @@ fn a_day_that_must_not_begin_says_so_first() {
     assert!(stop < best);
 }
 
-/// Two finish times stand on the sheet; it says what each counts.
+/// Booking, cost and price stand on one clock, and the sheet says which.
 #[test]
-fn the_sheet_says_what_the_time_in_the_chair_leaves_out() {
+fn the_sheet_says_what_the_time_in_the_chair_counts() {
     let plan = planned(&free());
-    let book = plan.day.as_ref().unwrap().appointment.unwrap().min();
+    let book = plan.booking.book.unwrap().min();
     let text = bench_sheet(&plan).replace('\n', " ");
     // The clock at its head is that of what is booked, as on the guest's page, and not an earlier one.
     assert!(text.contains(&format!("book {book} min, with bowls, looks, walks, rinses")), "{text}");
     let mut without = plan.clone();
     without.day = None;
+    without.chair.clock = foilwork::service::ChairClock::Sheet;
     let text = bench_sheet(&without).replace('\n', " ");
     assert!(text.contains("bowls, looks, walks and rinses are not in it") && !text.contains("`day`"), "{text}");
 }

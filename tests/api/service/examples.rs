@@ -123,9 +123,13 @@ fn soft_gradient_levels() {
 /// 31.50*15/500 = 0.945; 8.90*30/1000 = 0.267; 42*1.4/250 = 0.2352; 8.90*15/1000 = 0.1335; 8.40*15/1000 = 0.126;
 /// 36*16/500 = 1.152; 8.90*12/1000 = 0.1068; 8.40*12/1000 = 0.1008; 7.20*6.7/60 = 0.804; 7.20*13.3/60 = 1.596; 9.60*40/1000 = 0.384;
 /// 7.20*5/60 = 0.60, twice; 9.60*20/1000 = 0.192, twice; 7.20*10/60 = 1.20; 34 foils: 18*34/500 = 1.224; 9*2/50 = 0.36.
-/// Labour: 18+16+12+5+3+4+45 = 103 min; 17.50*1.21/0.72*103/60 = 50.4867...
-/// Overhead: 81 min to the last rinse, 20 of toning, 45 of other work: 146 min; 19.20*146/60 = 46.72.
-/// Price: 108.62/0.75 = 144.8266...; tax 144.83*0.19 = 27.5177.
+/// The day: a bowl 3 min, a look 1, a section rinsed 3, the walk 2; hands that paint look every 5 min. Nape 3 to 24 with 3 looks,
+/// crown 27 to 46 with 3, nape at the basin 51 to 56, hairline 59 to 73 with 2, crown at the basin 74 to 79, then 4 looks while
+/// the hairline develops, rinsed as planned 35 min after its end: 108 to 111.
+/// Toners: 3 bowls and 5+3+4 min of painting to 21, walk, 3 rinses from 3+20 on to 32.
+/// Labour: 3*3+46+8+4+3*2+3*3 = 82 min, then 3*3+12+2+3*3 = 32, and 45 of other work: 159; 17.50*1.21/0.72*159/60 = 77.9358...
+/// Overhead: 111+32+45 = 188 min; 19.20*188/60 = 60.16.
+/// Price: 149.51/0.75 = 199.3466...; tax 199.35*0.19 = 37.8765.
 #[test]
 fn soft_gradient_money() {
     let plan = planned("soft-gradient.toml");
@@ -150,12 +154,12 @@ fn soft_gradient_money() {
         ("toner developer", "0.19 EUR"),
         ("foil", "1.22 EUR"),
         ("gloves, pair", "0.36 EUR"),
-        ("hands-on time", "50.49 EUR"),
-        ("chair time", "46.72 EUR"),
-        ("total", "108.62 EUR"),
+        ("hands-on time", "77.94 EUR"),
+        ("chair time", "60.16 EUR"),
+        ("total", "149.51 EUR"),
     ];
     assert_eq!(costs(&plan), pairs(&want));
-    assert_eq!(price(&plan), ["144.83 EUR", "27.52 EUR", "172.35 EUR"]);
+    assert_eq!(price(&plan), ["199.35 EUR", "37.88 EUR", "237.23 EUR"]);
 }
 
 /// 75 g at 1:1.5 are 30 g of two shades, 15 g each, and 45 g of developer; 45*6/75 = 3.6 % w/w by the label's usual
@@ -174,9 +178,9 @@ fn grey_blend_masses_and_strengths() {
     assert_eq!((step.begin.min(), step.applied.min(), step.rinse_by.min()), (0.0, 25.0, 65.0));
 }
 
-/// 9.50*15/100 = 1.425, twice; 7.90*45/1000 = 0.3555; 8*1/50 = 0.16. Labour: 25+35 = 60 min;
-/// 14.20*1.18/0.70 = 23.937... Overhead: 65+35 = 100 min; 16.50*100/60 = 27.50. Price: 54.82*1.6 = 87.712; tax
-/// 87.71*0.2 = 17.542.
+/// 9.50*15/100 = 1.425, twice; 7.90*45/1000 = 0.3555; 8*1/50 = 0.16. Labour: a bowl 3, painting 25 with
+/// 4 looks, so on at 32, 40 min more with 6 looks, at the basin 70 to 75: 3+25+4+6+2+3+35 = 78 min; 14.20*1.18/0.70*78/60 = 31.118...
+/// Overhead: 75+35 = 110 min; 16.50*110/60 = 30.25. Price: 64.75*1.6 = 103.60; tax 103.60*0.2 = 20.72.
 #[test]
 fn grey_blend_money() {
     let plan = planned("grey-blend.toml");
@@ -185,12 +189,12 @@ fn grey_blend_money() {
         ("J6-amber", "1.43 GBP"),
         ("cream developer", "0.36 GBP"),
         ("gloves, pair", "0.16 GBP"),
-        ("hands-on time", "23.94 GBP"),
-        ("chair time", "27.50 GBP"),
-        ("total", "54.82 GBP"),
+        ("hands-on time", "31.12 GBP"),
+        ("chair time", "30.25 GBP"),
+        ("total", "64.75 GBP"),
     ];
     assert_eq!(costs(&plan), pairs(&want));
-    assert_eq!(price(&plan), ["87.71 GBP", "17.54 GBP", "105.25 GBP"]);
+    assert_eq!(price(&plan), ["103.60 GBP", "20.72 GBP", "124.32 GBP"]);
 }
 
 /// 30 g at 1.9 % from 12 %: 30*1.9/12 = 4.75 g and 25.25 g, on 0.1 g 4.8 g and 25.2 g: 4.8*12/45 = 1.28 % on the hair.
@@ -213,9 +217,10 @@ fn lowlights_masses_and_strengths() {
 }
 
 /// 7.20*15/60 = 1.80; 9.90*4.8/1000 = 0.0475; 6*25.2/500 = 0.3024; 7.20*13.3/60 = 1.596; 7.20*6.7/60 = 0.804;
-/// 9.90*6.3/1000 = 0.0624; 6*33.7/500 = 0.4044; 36 foils: 18*36/500 = 1.296. Labour: 20+20+30 = 70 min;
-/// 17.50*1.21/0.72*70/60 = 34.311... The lowlights wait until the fill is rinsed at 35 and are rinsed at
-/// 35+20+20 = 75. Overhead: 75+30 = 105 min; 19.20*1.75 = 33.60. Price: 74.22/0.75 = 98.96; tax 98.96*0.19 = 18.8024.
+/// 9.90*6.3/1000 = 0.0624; 6*33.7/500 = 0.4044; 36 foils: 18*36/500 = 1.296. The fill: a bowl 3, painting 20 with
+/// 3 looks, 15 min more with 2 looks, rinsed 41 to 44; the lowlights wait for that: a bowl to 47, on at 70, 20 min more with 3 looks,
+/// rinsed 90 to 93. Labour: 3+20+3+2+2+3 = 33, 3+20+3+3+2+3 = 34, 30 more: 97 min; 17.50*1.21/0.72*97/60 = 47.545...
+/// Overhead: 93+30 = 123 min; 19.20*2.05 = 39.36. Price: 93.22/0.75 = 124.2933...; tax 124.29*0.19 = 23.6151.
 #[test]
 fn lowlights_money() {
     let plan = planned("lowlights.json");
@@ -228,10 +233,10 @@ fn lowlights_money() {
         ("developer 12", "0.06 EUR"),
         ("maker's thinning base", "0.40 EUR"),
         ("foil", "1.30 EUR"),
-        ("hands-on time", "34.31 EUR"),
-        ("chair time", "33.60 EUR"),
-        ("total", "74.22 EUR"),
+        ("hands-on time", "47.55 EUR"),
+        ("chair time", "39.36 EUR"),
+        ("total", "93.22 EUR"),
     ];
     assert_eq!(costs(&plan), pairs(&want));
-    assert_eq!(price(&plan), ["98.96 EUR", "18.80 EUR", "117.76 EUR"]);
+    assert_eq!(price(&plan), ["124.29 EUR", "23.62 EUR", "147.91 EUR"]);
 }
