@@ -6,13 +6,17 @@
 //! in give a Python float out. NumPy is loaded when the first array comes in, not before.
 
 use crate::{
-    bounds::Estimate,
+    bounds::{Bounds, Estimate, Stated},
     error::{FoilworkError, OutOfRangeWarning, ours, raise},
     layout::{Spread, in_one_piece},
     sequence::room_for,
     target::{How, Target},
 };
-use foilwork::column::{self, Cells, ColumnError, ColumnOutcome, rows};
+use foilwork::{
+    column::{self, Cells, ColumnError, ColumnOutcome, rows},
+    quantity::Quantity,
+    source::Interval,
+};
 use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
     PyTypeInfo,
@@ -21,7 +25,7 @@ use pyo3::{
     sync::PyOnceLock,
     types::{PyBool, PyFloat, PyInt, PyString, PyTuple},
 };
-use std::error::Error;
+use std::{error::Error, marker::PhantomData};
 
 /// The most dimensions the binding can walk through.
 const MOST_DIMENSIONS: usize = 32;
@@ -131,6 +135,39 @@ impl<'py> Column<'py> {
             Self::Number(_) => &[],
             Self::Array(array) => array.shape(),
         }
+    }
+}
+
+/// One argument that may have bounds: a number or an array, or else `Bounds` (or a tuple) of three for all rows.
+pub enum BoundedColumn<'py, Q> {
+    Best(Column<'py>, PhantomData<Q>),
+    Bounds([Column<'py>; 3]),
+}
+
+impl<'py, Q> BoundedColumn<'py, Q> {
+    /// Lower bounds, best estimates, upper bounds.
+    pub fn columns(&self) -> [&Column<'py>; 3] {
+        match self {
+            Self::Best(column, _) => [column; 3],
+            Self::Bounds(columns) => columns.each_ref(),
+        }
+    }
+}
+
+impl<Q: Quantity> From<Interval<Q>> for BoundedColumn<'_, Q> {
+    fn from(interval: Interval<Q>) -> Self {
+        Self::Bounds(interval.to_array().map(|bound| Column::Number(bound.in_unit())))
+    }
+}
+
+impl<'py, Q: Quantity> FromPyObject<'_, 'py> for BoundedColumn<'py, Q> {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        if obj.is_instance_of::<Bounds>() || obj.is_instance_of::<PyTuple>() {
+            return Ok(obj.extract::<Stated<Q>>()?.0.into());
+        }
+        Ok(Self::Best(obj.extract()?, PhantomData))
     }
 }
 

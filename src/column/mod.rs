@@ -12,7 +12,7 @@
 //! # Kernels
 //!
 //! [`convert_strengths`], [`densities`], [`blends`], [`make_ups`], [`strengths_after`], [`lifts_needed`], [`ciede2000`],
-//! [`levels_after`] and their neighbours. Most go over a block of rows without a branch and ask the scalar rule only about
+//! [`levels_after`], [`regrowths`] and their neighbours. Most go over a block of rows without a branch and ask the scalar rule only about
 //! the rows that fall out of range. For that they say the rule of the room once more, without its branches; tests hold every
 //! good row to the scalar rule, bit for bit ([`levels_after`] and [`coordinates`] to 1e-12).
 //!
@@ -27,6 +27,7 @@ mod by_unit;
 mod cells;
 mod coordinates;
 mod difference;
+mod hair;
 mod levels;
 mod lift;
 mod make_up;
@@ -42,6 +43,7 @@ pub use bounded::bounded;
 pub use cells::{Cells, Draw};
 pub use coordinates::{Coordinates, coordinates};
 pub use difference::ciede2000;
+pub use hair::{diameters_by_caliper, growth_times, hair_cuts, regrowths};
 pub use levels::{formula_levels, lifts_needed, result_levels};
 pub use lift::levels_after;
 pub use make_up::{WhichVolume, make_ups, strengths_after_make_up};

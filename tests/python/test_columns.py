@@ -15,9 +15,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from numpy.typing import NDArray
 
-from foilwork import FoilworkError, OutOfRangeWarning
-from foilwork.colour import formula_level, lift_needed, result_level
+from foilwork import Bounds, FoilworkError, OutOfRangeWarning
+from foilwork.colour import formula_level, level_on_scale, lift_needed, result_level
+from foilwork.hair import by_caliper, grown, hair_cut, weeks_to_grow
 from foilwork.lift import Lightening, Situation
+from foilwork.mix import minimum_mass
 from foilwork.peroxide import (
     blend_two,
     convert,
@@ -62,6 +64,7 @@ PERCENT, GRAMS, CELSIUS, DAYS, RATE, LEVEL = (
     (0.0, 0.01),
     (1.0, 12.0),
 )
+DIAMETER, GROWTH = (5.0, 300.0), (0.1, 3.0)
 BY_VOLUME = ["% w/v", "g/L", "mol/L", "N", "volumes"]
 LIGHTENING = Lightening(Situation(on_hair_ww_percent=4), 4)
 
@@ -79,6 +82,21 @@ CASES = [
     Case("formula_level", formula_level, (LEVEL, LEVEL)),
     Case("formula_level of twelve", lambda *v, **how: formula_level(*v, top_level=12, **how), (LEVEL, LEVEL)),
     Case("formula_level, coloured", lambda *v, **how: formula_level(*v, coloured=True, **how), (LEVEL, LEVEL)),
+    Case("by_caliper", lambda read, **how: by_caliper(read, "scalp-camera", **how), (DIAMETER,)),
+    Case("by_caliper, as read", lambda read, **how: by_caliper(read, "caliper", **how), (DIAMETER,)),
+    Case("hair_cut", hair_cut, (DIAMETER, DIAMETER)),
+    Case("grown", grown, ((0.0, 100.0), GROWTH)),
+    Case("grown as people's hair does", grown, ((0.0, 100.0),)),
+    Case("grown at a rate with bounds", lambda weeks, **how: grown(weeks, (0.8, 1.1, 1.4), **how), ((0.0, 100.0),)),
+    Case("grown in weeks with bounds", lambda rate, **how: grown(Bounds(6, 8, 9), rate, **how), (GROWTH,)),
+    Case("weeks_to_grow", weeks_to_grow, ((0.0, 60.0), GROWTH)),
+    Case("level_on_scale", lambda read, **how: level_on_scale(read, scale="japanese-20", **how), ((3.0, 16.0),)),
+    Case(
+        "level_on_scale by anchors",
+        lambda read, **how: level_on_scale(read, scale="us-10", anchors=[(1, 1), (6, 7), (10, 10)], **how),
+        (LEVEL,),
+    ),
+    Case("minimum_mass", minimum_mass, ((0.01, 2.0), (0.01, 10.0))),
     Case("chance_by", LIGHTENING.chance_by, (LEVEL, (0.0, 60.0))),
     *(Case(f"make_up in {unit}", in_unit(make_up, unit, 2), (PERCENT, PERCENT, GRAMS)) for unit in BY_VOLUME),
     *(
@@ -291,6 +309,32 @@ def test_results_go_where_they_are_told_to() -> None:
         dilute(12.0, LONG, 60.0, out=out)  # type: ignore[call-overload]
     with pytest.raises(TypeError, match="array of float64"):
         convert(LONG, "% w/w", "g/L", out=np.empty(LONG.size, np.float32))
+
+
+def test_hair_over_columns_is_plane_geometry_and_growth() -> None:
+    """By NumPy and SciPy: the law of growth, and the perimeter of an ellipse by its elliptic integral."""
+    from scipy.special import ellipe
+
+    minor, major = np.linspace(40.0, 80.0, 50), np.linspace(80.0, 120.0, 50)
+    area_um2, circumference_mm = hair_cut(minor, major)
+    np.testing.assert_allclose(area_um2, np.pi / 4 * minor * major, rtol=1e-14)
+    perimeter_um = 2 * major * ellipe(1 - (minor / major) ** 2)
+    np.testing.assert_allclose(circumference_mm, perimeter_um / 1000, rtol=1e-6)
+    weeks, rates = np.linspace(1.0, 50.0, 40), np.linspace(0.5, 1.6, 40)
+    out = tuple(np.empty(40) for _ in range(3))
+    found = grown(weeks, rates, out=out)  # type: ignore[arg-type]
+    assert found.best is out[1] and np.array_equal(found.low, found.high)
+    # A month of a year of 365.25 days.
+    np.testing.assert_allclose(found.best, weeks * 7 / (365.25 / 12) * rates, rtol=1e-14)
+    np.testing.assert_allclose(weeks_to_grow(found.best, rates).best, weeks, rtol=1e-14)
+    bounds = grown(weeks, (0.8, 1.1, 1.4))
+    np.testing.assert_allclose(bounds.high / bounds.low, 1.4 / 0.8, rtol=1e-14)
+    kept = by_caliper([108.78, 999.0], "scalp-camera", where=[True, False])
+    assert round(kept[0], 1) == 77.1 and math.isnan(kept[1])
+    with pytest.raises(FoilworkError, match=r"^index 1: .*weeks"):
+        grown([1, -1])
+    with pytest.raises(TypeError, match="low, best, high"):
+        grown((1, 2))
 
 
 def test_rows_can_be_left_out() -> None:

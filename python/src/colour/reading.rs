@@ -7,8 +7,10 @@ use super::{
 use crate::{
     answer::answer,
     bounds::Estimate,
+    columns::{Column, OnRefusal, apply},
     error::{Shaped, Three, raise},
     sequence::Sequence,
+    target::How,
 };
 use foilwork::{
     colour::{self, Scale, ScaleError, ScaleMapping, ScaleReading},
@@ -50,14 +52,18 @@ pub fn level_from_reading(lab: Three, instrument: &str, observer_degrees: u8) ->
 /// The level that a reading on another scale stands for: straight lines between stated anchors, nothing beyond them.
 ///
 /// Args:
-///     reading: the number read on the scale.
+///     reading: the number read on the scale, or an array.
 ///     scale: ``"japanese-20"``, ``"us-10"``, ``"european-10"`` or ``"twelve"``.
 ///     anchors: (reading, level) pairs of your own, both rising; without them the Japanese scale is mapped through the
 ///         underlying pigment that is printed for both.
 ///     uncertainty_levels: how far off your anchors may be, in levels.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
-///     The level with its bounds.
+///     The level with its bounds: floats for a number, else float64 arrays.
 ///
 /// Raises:
 ///     FoilworkError: a reading off its scale or beyond the anchors, anchors that do not rise, or a scale without any.
@@ -70,13 +76,21 @@ pub fn level_from_reading(lab: Three, instrument: &str, observer_degrees: u8) ->
 ///     >>> level_on_scale(9.5, scale="japanese-20")
 ///     Bounds(low=6.0, best=7.0, high=8.0)
 #[pyfunction]
-#[pyo3(signature = (reading, *, scale, anchors = None, uncertainty_levels = 0.5))]
-pub fn level_on_scale(
-    reading: f64,
+#[pyo3(
+    signature = (reading, *, scale, anchors = None, uncertainty_levels = 0.5, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(reading, *, scale, anchors=None, uncertainty_levels=0.5, errors='raise', out=None, where=None)"
+)]
+#[expect(clippy::too_many_arguments, reason = "the keywords of a column")]
+pub fn level_on_scale<'py>(
+    py: Python<'py>,
+    reading: Column<'py>,
     scale: &str,
     anchors: Option<Sequence<(f64, AnyLevel)>>,
     uncertainty_levels: f64,
-) -> PyResult<Estimate<f64>> {
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<Estimate<Bound<'py, PyAny>>> {
     let scale: Scale = scale.parse().map_err(raise)?;
     let mapping = match anchors {
         None => ScaleMapping::japanese_by_underlying_pigment(),
@@ -86,8 +100,11 @@ pub fn level_on_scale(
             ScaleMapping::new(&anchors, uncertainty_levels, Basis::Stated).map_err(raise)?
         }
     };
-    let found = mapping.level(ScaleReading::new(scale, reading).map_err(raise)?).map_err(raise)?;
-    Ok(Estimate::by(found.level, colour::Level::number))
+    let rule = |[reading]: [f64; 1]| {
+        let found = mapping.level(ScaleReading::new(scale, reading)?)?;
+        Ok::<_, ScaleError>(found.level.to_array().map(colour::Level::number))
+    };
+    Ok(Estimate(apply(py, [&reading], How::new(errors, out, r#where)?, rule)?))
 }
 
 answer! {

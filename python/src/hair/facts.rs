@@ -3,11 +3,14 @@
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
+    columns::{Column, OnRefusal, apply_kernel},
     error::raise,
+    target::How,
 };
 use foilwork::{
+    column::{self, Cells},
     hair::{self, Age, Cut, DensityFact, Diameter, DiameterMethod, HairDensity, MassPerLength, Ponytail, ThreadFact},
-    quantity::{Area, Length, Mass, Quantity, Share},
+    quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     source::Interval,
 };
 use pyo3::prelude::*;
@@ -242,11 +245,15 @@ impl HairFacts {
 /// The diameter that a caliper would read.
 ///
 /// Args:
-///     read_um: what was read, in um.
+///     read_um: what was read, in um, a number or an array.
 ///     method: ``"caliper"`` or ``"scalp-camera"``.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
-///     um by caliper.
+///     um by caliper: a float for a number, else a float64 array.
 ///
 /// Raises:
 ///     FoilworkError: a diameter out of range, or another method.
@@ -259,19 +266,37 @@ impl HairFacts {
 ///     >>> round(by_caliper(108.78, "scalp-camera"), 1)
 ///     77.1
 #[pyfunction]
-pub fn by_caliper(read_um: f64, method: &str) -> PyResult<f64> {
+#[pyo3(
+    signature = (read_um, method, *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(read_um, method, *, errors='raise', out=None, where=None)"
+)]
+pub fn by_caliper<'py>(
+    py: Python<'py>,
+    read_um: Column<'py>,
+    method: &str,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<Bound<'py, PyAny>> {
     let method: DiameterMethod = method.parse().map_err(raise)?;
-    Ok(method.by_caliper(Diameter::from_um(read_um).map_err(raise)?).um())
+    let rule = |[read]: [f64; 1]| Ok::<_, InvalidQuantity>([method.by_caliper(Diameter::from_um(read)?).um()]);
+    let kernel = |[read]: [Cells<'_>; 1], [out]: [&mut [f64]; 1]| column::diameters_by_caliper(read, method, out);
+    let [found] = apply_kernel(py, [&read_um], How::new(errors, out, r#where)?, rule, kernel)?;
+    Ok(found)
 }
 
 /// A cut through a hair, an ellipse by its two axes: its area in um2 and its circumference in mm.
 ///
 /// Args:
-///     minor_um: the short axis.
-///     major_um: the long axis.
+///     minor_um: the short axis, a number or an array.
+///     major_um: the long axis, a number or an array that broadcasts with it.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
-///     Area in um2 and circumference in mm.
+///     Area in um2 and circumference in mm: floats for numbers, else float64 arrays.
 ///
 /// Raises:
 ///     FoilworkError: an axis out of range.
@@ -285,9 +310,25 @@ pub fn by_caliper(read_um: f64, method: &str) -> PyResult<f64> {
 ///     >>> round(area_um2), round(circumference_mm, 4)
 ///     (4081, 0.2315)
 #[pyfunction]
-pub fn hair_cut(minor_um: f64, major_um: f64) -> PyResult<(f64, f64)> {
-    let cut = Cut::new(Diameter::from_um(minor_um).map_err(raise)?, Diameter::from_um(major_um).map_err(raise)?);
-    Ok((cut.area().um2(), cut.circumference().mm()))
+#[pyo3(
+    signature = (minor_um, major_um, *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(minor_um, major_um, *, errors='raise', out=None, where=None)"
+)]
+pub fn hair_cut<'py>(
+    py: Python<'py>,
+    minor_um: Column<'py>,
+    major_um: Column<'py>,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+    let rule = |[minor, major]: [f64; 2]| {
+        let cut = Cut::new(Diameter::from_um(minor)?, Diameter::from_um(major)?);
+        Ok::<_, InvalidQuantity>([cut.area().um2(), cut.circumference().mm()])
+    };
+    let how = How::new(errors, out, r#where)?;
+    let [area, circumference] = apply_kernel(py, [&minor_um, &major_um], how, rule, column::hair_cuts)?;
+    Ok((area, circumference))
 }
 
 /// Density of air-dry keratin, in g/mL.

@@ -4,11 +4,13 @@ use super::ratio::Ratio;
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
+    columns::{Column, OnRefusal, apply},
     error::{FoilworkError, raise},
     sequence::Sequence,
+    target::How,
 };
 use foilwork::{
-    mix,
+    mix::{self, MinimumError},
     quantity::{InvalidQuantity, Mass, MassFraction, Share},
     scale,
 };
@@ -229,11 +231,15 @@ pub fn minimum_bowl(ratio: &Ratio, division_g: f64, tolerance_percent: f64) -> P
 /// The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
 ///
 /// Args:
-///     division_g: division of the scale in g.
-///     tolerance_percent: largest error in percent of the mass.
+///     division_g: division of the scale in g, a number or an array.
+///     tolerance_percent: largest error in percent of the mass, a number or an array that broadcasts with it.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
-///     The mass in g: half a division over the tolerance.
+///     The mass in g, half a division over the tolerance: a float for numbers, else a float64 array.
 ///
 /// Raises:
 ///     FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
@@ -243,7 +249,23 @@ pub fn minimum_bowl(ratio: &Ratio, division_g: f64, tolerance_percent: f64) -> P
 ///     >>> minimum_mass(1, 5)
 ///     10.0
 #[pyfunction]
-pub fn minimum_mass(division_g: f64, tolerance_percent: f64) -> PyResult<f64> {
-    let tolerance = Share::from_percent(tolerance_percent).map_err(raise)?;
-    Ok(mix::minimum_mass(mass(division_g)?, tolerance).map_err(raise)?.g())
+#[pyo3(
+    signature = (division_g, tolerance_percent, *, errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(division_g, tolerance_percent, *, errors='raise', out=None, where=None)"
+)]
+pub fn minimum_mass<'py>(
+    py: Python<'py>,
+    division_g: Column<'py>,
+    tolerance_percent: Column<'py>,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let rule = |[division, tolerance]: [f64; 2]| {
+        let range = |error: InvalidQuantity| MinimumError::Ratio(error.into());
+        let tolerance = Share::from_percent(tolerance).map_err(range)?;
+        Ok::<_, MinimumError>([mix::minimum_mass(Mass::from_g(division).map_err(range)?, tolerance)?.g()])
+    };
+    let [found] = apply(py, [&division_g, &tolerance_percent], How::new(errors, out, r#where)?, rule)?;
+    Ok(found)
 }

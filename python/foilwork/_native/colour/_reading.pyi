@@ -1,8 +1,11 @@
 from collections.abc import Sequence
-from typing import final
+from typing import final, overload
+
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
 
 from foilwork import _words
-from foilwork._native import Bounds, _Answer, _Lab
+from foilwork._native import Bounds, _Answer, _Errors, _Lab
 from foilwork._native.colour._level import _Level
 
 __all__ = [
@@ -52,20 +55,25 @@ def level_from_reading(lab: _Lab, *, instrument: _words._Instrument = "spectroph
         True
     """
 
+@overload
 def level_on_scale(
-    reading: float, *, scale: _words._Scale, anchors: Sequence[tuple[float, _Level]] | None = None, uncertainty_levels: float = 0.5
+    reading: float, *, scale: _words._Scale, anchors: Sequence[tuple[float, _Level]] | None = None, uncertainty_levels: float = 0.5, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Bounds[float]:
     """The level that a reading on another scale stands for: straight lines between stated anchors, nothing beyond them.
 
     Args:
-        reading: the number read on the scale.
+        reading: the number read on the scale, or an array.
         scale: ``"japanese-20"``, ``"us-10"``, ``"european-10"`` or ``"twelve"``.
         anchors: (reading, level) pairs of your own, both rising; without them the Japanese scale is mapped through the
             underlying pigment that is printed for both.
         uncertainty_levels: how far off your anchors may be, in levels.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        The level with its bounds.
+        The level with its bounds: floats for a number, else float64 arrays.
 
     Raises:
         FoilworkError: a reading off its scale or beyond the anchors, anchors that do not rise, or a scale without any.
@@ -78,6 +86,10 @@ def level_on_scale(
         >>> level_on_scale(9.5, scale="japanese-20")
         Bounds(low=6.0, best=7.0, high=8.0)
     """
+@overload
+def level_on_scale(
+    reading: ArrayLike, *, scale: _words._Scale, anchors: Sequence[tuple[float, _Level]] | None = None, uncertainty_levels: float = 0.5, errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
+) -> Bounds[NDArray[float64]]: ...
 
 def white_blend(natural_level: _Level, applied_level: _Level, white_percent: float, *, product: _words._ProductKind = "permanent") -> WhiteBlend:
     """The two levels that a permanent shade gives on hair that is white in part.

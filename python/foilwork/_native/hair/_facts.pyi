@@ -1,7 +1,10 @@
-from typing import final
+from typing import final, overload
+
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
 
 from foilwork import _words
-from foilwork._native import Bounds, _Answer, _Percent
+from foilwork._native import Bounds, _Answer, _Errors, _Percent
 
 __all__ = [
     "HairFacts",
@@ -161,15 +164,20 @@ class HairFacts(_Answer):
             area_cm2: the area in cm2, or its bounds.
         """
 
-def by_caliper(read_um: float, method: _words._DiameterMethod) -> float:
+@overload
+def by_caliper(read_um: float, method: _words._DiameterMethod, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
     """The diameter that a caliper would read.
 
     Args:
-        read_um: what was read, in um.
+        read_um: what was read, in um, a number or an array.
         method: ``"caliper"`` or ``"scalp-camera"``.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        um by caliper.
+        um by caliper: a float for a number, else a float64 array.
 
     Raises:
         FoilworkError: a diameter out of range, or another method.
@@ -182,6 +190,10 @@ def by_caliper(read_um: float, method: _words._DiameterMethod) -> float:
         >>> round(by_caliper(108.78, "scalp-camera"), 1)
         77.1
     """
+@overload
+def by_caliper(
+    read_um: ArrayLike, method: _words._DiameterMethod, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
+) -> NDArray[float64]: ...
 def calibrated(predicted_g: _Percent, used_g: float) -> Bounds[float]:
     """An amount as predicted, and as it was really used on this guest: both together, the narrower weighing more.
 
@@ -212,15 +224,20 @@ def fibre_density() -> Bounds[float]:
         >>> fibre_density().best
         1.32
     """
-def hair_cut(minor_um: float, major_um: float) -> tuple[float, float]:
+@overload
+def hair_cut(minor_um: float, major_um: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> tuple[float, float]:
     """A cut through a hair, an ellipse by its two axes: its area in um2 and its circumference in mm.
 
     Args:
-        minor_um: the short axis.
-        major_um: the long axis.
+        minor_um: the short axis, a number or an array.
+        major_um: the long axis, a number or an array that broadcasts with it.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of two arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        Area in um2 and circumference in mm.
+        Area in um2 and circumference in mm: floats for numbers, else float64 arrays.
 
     Raises:
         FoilworkError: an axis out of range.
@@ -234,3 +251,7 @@ def hair_cut(minor_um: float, major_um: float) -> tuple[float, float]:
         >>> round(area_um2), round(circumference_mm, 4)
         (4081, 0.2315)
     """
+@overload
+def hair_cut(
+    minor_um: ArrayLike, major_um: ArrayLike, *, errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
+) -> tuple[NDArray[float64], NDArray[float64]]: ...

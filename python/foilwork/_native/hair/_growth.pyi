@@ -1,5 +1,10 @@
+from typing import overload
+
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
+
 from foilwork import _words
-from foilwork._native import Bounds, _Percent
+from foilwork._native import Bounds, _Errors, _Percent
 
 __all__ = [
     "grown",
@@ -8,15 +13,22 @@ __all__ = [
     "weeks_to_grow",
 ]
 
-def grown(weeks: _Percent, rate_cm_per_month: _Percent | None = None) -> Bounds[float]:
+@overload
+def grown(
+    weeks: _Percent, rate_cm_per_month: _Percent | None = None, *, errors: _Errors = "raise", out: None = None, where: None = None
+) -> Bounds[float]:
     """The regrowth after some weeks, in cm.
 
     Args:
-        weeks: how many weeks, or their bounds.
-        rate_cm_per_month: how fast it grows; without it as people do.
+        weeks: how many weeks, or their bounds, or an array.
+        rate_cm_per_month: how fast it grows, with bounds or as an array likewise; without it as people do.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        ``Bounds`` in cm.
+        ``Bounds`` in cm: floats, or float64 arrays where an array came in.
 
     Raises:
         FoilworkError: a value out of range.
@@ -26,6 +38,10 @@ def grown(weeks: _Percent, rate_cm_per_month: _Percent | None = None) -> Bounds[
         >>> round(grown(8, 1.12).best, 2)
         2.06
     """
+@overload
+def grown(
+    weeks: ArrayLike | Bounds[float], rate_cm_per_month: ArrayLike | Bounds[float] | None = None, *, errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
+) -> Bounds[NDArray[float64]]: ...
 def growth(group: _words._Group | None = None) -> Bounds[float]:
     """How fast scalp hair grows, in cm a month of 30.44 days.
 
@@ -57,15 +73,22 @@ def warm_band() -> Bounds[float]:
         >>> warm_band()
         Bounds(low=0.5, best=1.0, high=1.5)
     """
-def weeks_to_grow(length_cm: _Percent, rate_cm_per_month: _Percent | None = None) -> Bounds[float]:
+@overload
+def weeks_to_grow(
+    length_cm: _Percent, rate_cm_per_month: _Percent | None = None, *, errors: _Errors = "raise", out: None = None, where: None = None
+) -> Bounds[float]:
     """The weeks after which so much has grown.
 
     Args:
-        length_cm: the regrowth, or its bounds.
-        rate_cm_per_month: how fast it grows; without it as people do.
+        length_cm: the regrowth, or its bounds, or an array.
+        rate_cm_per_month: how fast it grows, with bounds or as an array likewise; without it as people do.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        ``Bounds`` in weeks.
+        ``Bounds`` in weeks: floats, or float64 arrays where an array came in.
 
     Raises:
         FoilworkError: a value out of range.
@@ -75,3 +98,7 @@ def weeks_to_grow(length_cm: _Percent, rate_cm_per_month: _Percent | None = None
         >>> round(weeks_to_grow(2, 1.12).best, 1)
         7.8
     """
+@overload
+def weeks_to_grow(
+    length_cm: ArrayLike | Bounds[float], rate_cm_per_month: ArrayLike | Bounds[float] | None = None, *, errors: _Errors = "raise", out: tuple[NDArray[float64], NDArray[float64], NDArray[float64]] | None = None, where: ArrayLike | None = None
+) -> Bounds[NDArray[float64]]: ...

@@ -1,7 +1,10 @@
 from collections.abc import Sequence
-from typing import final
+from typing import final, overload
 
-from foilwork._native import Bounds, _Answer, _Percent, _Tuple
+from numpy import float64
+from numpy.typing import ArrayLike, NDArray
+
+from foilwork._native import Bounds, _Answer, _Errors, _Percent, _Tuple
 from foilwork._native.mix._ratio import Ratio
 
 __all__ = [
@@ -174,15 +177,20 @@ def minimum_bowl(ratio: Ratio, division_g: float, tolerance_percent: float) -> M
         MinimumBowl(first_g=5.0, always_from_g=50.0)
     """
 
-def minimum_mass(division_g: float, tolerance_percent: float) -> float:
+@overload
+def minimum_mass(division_g: float, tolerance_percent: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
     """The least a scale can weigh of one thing so that rounding is off by no more than a tolerance.
 
     Args:
-        division_g: division of the scale in g.
-        tolerance_percent: largest error in percent of the mass.
+        division_g: division of the scale in g, a number or an array.
+        tolerance_percent: largest error in percent of the mass, a number or an array that broadcasts with it.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row is out of range; an ``OutOfRangeWarning`` counts them.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
-        The mass in g: half a division over the tolerance.
+        The mass in g, half a division over the tolerance: a float for numbers, else a float64 array.
 
     Raises:
         FoilworkError: for a tolerance below 0.01 %, or a division of 0 g.
@@ -192,3 +200,7 @@ def minimum_mass(division_g: float, tolerance_percent: float) -> float:
         >>> minimum_mass(1, 5)
         10.0
     """
+@overload
+def minimum_mass(
+    division_g: ArrayLike, tolerance_percent: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
+) -> NDArray[float64]: ...

@@ -1,0 +1,150 @@
+//! Diameters, cuts and growth of hair. The laws are the rules of the room, which have no refusals of their own.
+
+use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law};
+use crate::{
+    hair::{self, Cut, Diameter, DiameterMethod, GrowthRate, Weeks},
+    quantity::{InvalidQuantity, Length, Quantity},
+    source::Interval,
+};
+
+/// The diameters that a caliper would read, in um.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless both columns have the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{column::{Cells, diameters_by_caliper}, hair::DiameterMethod};
+///
+/// let mut um = [0.0; 2];
+/// let outcome = diameters_by_caliper(Cells::Each(&[108.78, 400.0]), DiameterMethod::ScalpCamera, &mut um)?;
+/// assert_eq!((format!("{:.1}", um[0]), outcome.first), ("77.1".into(), Some(1)));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn diameters_by_caliper(
+    read_um: Cells<'_>,
+    method: DiameterMethod,
+    out: &mut [f64],
+) -> Result<ColumnOutcome, ColumnError> {
+    let law = move |[read]: [f64; 1]| ([method.by_caliper(Diameter::nearest(read)).um()], inside::<Diameter>(read));
+    rows_by_law([read_um], [out], law, |[read]| {
+        Ok::<_, InvalidQuantity>([method.by_caliper(Diameter::from_um(read)?).um()])
+    })
+}
+
+/// Areas in um2 and circumferences in mm of cuts through hairs, by their axes in um.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless all columns have the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::{Cells, hair_cuts};
+///
+/// let (mut um2, mut mm) = ([0.0; 2], [0.0; 2]);
+/// let outcome = hair_cuts([60.7.into(), Cells::Each(&[85.6, 0.0])], [&mut um2, &mut mm])?;
+/// assert_eq!((format!("{:.0} {:.4}", um2[0], mm[0]), outcome.first), ("4081 0.2315".into(), Some(1)));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+pub fn hair_cuts(axes_um: [Cells<'_>; 2], out: [&mut [f64]; 2]) -> Result<ColumnOutcome, ColumnError> {
+    let cut = |[one, other]: [Diameter; 2]| {
+        let cut = Cut::new(one, other);
+        [cut.area().um2(), cut.circumference().mm()]
+    };
+    let law = move |axes: [f64; 2]| {
+        let [one, other] = axes;
+        (cut(axes.map(Diameter::nearest)), inside::<Diameter>(one) & inside::<Diameter>(other))
+    };
+    rows_by_law(axes_um, out, law, |[one, other]| {
+        Ok::<_, InvalidQuantity>(cut([Diameter::from_um(one)?, Diameter::from_um(other)?]))
+    })
+}
+
+/// Regrowth in cm with its bounds, by weeks and rates in cm a month with theirs: each is low, best, high.
+///
+/// A row whose bounds are out of order takes them in order.
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless all columns have the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::{Cells, regrowths};
+///
+/// let (mut low, mut best, mut high) = ([0.0; 2], [0.0; 2], [0.0; 2]);
+/// let weeks = [8.0, -1.0];
+/// let rates = [0.8, 1.12, 1.4].map(Cells::from);
+/// let outcome = regrowths([Cells::Each(&weeks); 3], rates, [&mut low, &mut best, &mut high])?;
+/// assert_eq!((format!("{:.2}", best[0]), outcome.first), ("2.06".into(), Some(1)));
+/// assert!(low[0] < best[0] && best[0] < high[0]);
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn regrowths(
+    weeks: [Cells<'_>; 3],
+    rates_cm_per_month: [Cells<'_>; 3],
+    out: [&mut [f64]; 3],
+) -> Result<ColumnOutcome, ColumnError> {
+    with_bounds(weeks, rates_cm_per_month, out, |weeks: Interval<Weeks>, rate: Interval<GrowthRate>| {
+        hair::grown(weeks, rate).to_array().map(Length::cm)
+    })
+}
+
+/// Weeks after which so much has grown, with their bounds: the inverse of [`regrowths`].
+///
+/// # Errors
+///
+/// [`ColumnError::Length`] unless all columns have the same rows.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::column::{Cells, growth_times};
+///
+/// let (mut low, mut best, mut high) = ([0.0; 2], [0.0; 2], [0.0; 2]);
+/// let (lengths, rate) = ([2.0, f64::NAN], Cells::from(1.12));
+/// let outcome = growth_times([Cells::Each(&lengths); 3], [rate; 3], [&mut low, &mut best, &mut high])?;
+/// assert_eq!((format!("{:.1}", best[0]), best[1].is_nan(), outcome.refused), ("7.8".into(), true, 0));
+/// # Ok::<(), foilwork::column::ColumnError>(())
+/// ```
+pub fn growth_times(
+    lengths_cm: [Cells<'_>; 3],
+    rates_cm_per_month: [Cells<'_>; 3],
+    out: [&mut [f64]; 3],
+) -> Result<ColumnOutcome, ColumnError> {
+    with_bounds(lengths_cm, rates_cm_per_month, out, |length: Interval<Length>, rate: Interval<GrowthRate>| {
+        hair::weeks_to_grow(length, rate).to_array().map(Weeks::weeks)
+    })
+}
+
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+fn with_bounds<A: Quantity, B: Quantity>(
+    [a, b, c]: [Cells<'_>; 3],
+    [d, e, f]: [Cells<'_>; 3],
+    out: [&mut [f64]; 3],
+    rule: impl Fn(Interval<A>, Interval<B>) -> [f64; 3] + Copy + Sync,
+) -> Result<ColumnOutcome, ColumnError> {
+    let law = move |[a, b, c, d, e, f]: [f64; 6]| {
+        let good = inside::<A>(a) & inside::<A>(b) & inside::<A>(c) & inside::<B>(d) & inside::<B>(e) & inside::<B>(f);
+        let one = Interval::ordered(A::nearest(a), A::nearest(b), A::nearest(c));
+        let other = Interval::ordered(B::nearest(d), B::nearest(e), B::nearest(f));
+        (rule(one, other), good)
+    };
+    rows_by_law([a, b, c, d, e, f], out, law, |[a, b, c, d, e, f]| {
+        let one = Interval::ordered(A::from_unit(a)?, A::from_unit(b)?, A::from_unit(c)?);
+        let other = Interval::ordered(B::from_unit(d)?, B::from_unit(e)?, B::from_unit(f)?);
+        Ok::<_, InvalidQuantity>(rule(one, other))
+    })
+}
+
+/// Well inside the range of a type; the rule itself is asked about the lower end, where a zero may have a sign.
+#[inline]
+fn inside<Q: Quantity>(number: f64) -> bool {
+    (number > Q::MIN.in_unit()) & (number <= Q::MAX.in_unit())
+}
