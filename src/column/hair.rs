@@ -50,7 +50,6 @@ pub fn diameters_by_caliper(
 /// assert_eq!((format!("{:.0} {:.4}", um2[0], mm[0]), outcome.first), ("4081 0.2315".into(), Some(1)));
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub fn hair_cuts(axes_um: [Cells<'_>; 2], out: [&mut [f64]; 2]) -> Result<ColumnOutcome, ColumnError> {
     let cut = |[one, other]: [Diameter; 2]| {
         let cut = Cut::new(one, other);
@@ -123,7 +122,6 @@ pub fn growth_times(
     })
 }
 
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 fn with_bounds<A: Quantity, B: Quantity>(
     [a, b, c]: [Cells<'_>; 3],
     [d, e, f]: [Cells<'_>; 3],

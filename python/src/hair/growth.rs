@@ -120,6 +120,9 @@ pub fn weeks_to_grow<'py>(
     at_rates(py, &length_cm, rate_cm_per_month, How::new(errors, out, r#where)?, rule, column::growth_times)
 }
 
+/// Low, best and high of one thing and of the rates in, the same of the answer out.
+type Kernel = fn([Cells<'_>; 3], [Cells<'_>; 3], [&mut [f64]; 3]) -> Result<ColumnOutcome, ColumnError>;
+
 /// What a kernel makes of columns and the rates of growth beside them.
 fn at_rates<'py, Q: Quantity>(
     py: Python<'py>,
@@ -127,7 +130,7 @@ fn at_rates<'py, Q: Quantity>(
     rate: Option<BoundedColumn<'py, GrowthRate>>,
     how: How<'py>,
     rule: impl Fn(Interval<Q>, Interval<GrowthRate>) -> [f64; 3],
-    kernel: fn([Cells<'_>; 3], [Cells<'_>; 3], [&mut [f64]; 3]) -> Result<ColumnOutcome, ColumnError>,
+    kernel: Kernel,
 ) -> PyResult<Estimate<Bound<'py, PyAny>>> {
     let rate = rate.unwrap_or_else(|| rate_of(None).into());
     let ([a, b, c], [d, e, f]) = (column.columns(), rate.columns());

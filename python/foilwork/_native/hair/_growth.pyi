@@ -14,7 +14,7 @@ __all__ = [
 ]
 
 @overload
-def grown(
+def grown(  # type: ignore[overload-overlap]
     weeks: _Percent, rate_cm_per_month: _Percent | None = None, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Bounds[float]:
     """The regrowth after some weeks, in cm.
@@ -74,7 +74,7 @@ def warm_band() -> Bounds[float]:
         Bounds(low=0.5, best=1.0, high=1.5)
     """
 @overload
-def weeks_to_grow(
+def weeks_to_grow(  # type: ignore[overload-overlap]
     length_cm: _Percent, rate_cm_per_month: _Percent | None = None, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> Bounds[float]:
     """The weeks after which so much has grown.
