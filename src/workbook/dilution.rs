@@ -121,13 +121,15 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
         "These cautions are for the bottles that the chart was made with: a stronger one needs more, and above 12 % w/w foilwork \
          gives no advice on handling it in a salon.",
     )?;
+    let (basis, source) = if table.weaker.high().ww_percent() > 0.0 {
+        (Basis::Stated, "the label, or a measurement of yours")
+    } else {
+        (Basis::Assumed, "a diluent holds no peroxide; one that the maker of the developer allows")
+    };
+    let added = Rests::new("strength of what is added", basis, source);
     let mut rests = vec![
         Rests::new("strengths of the bottles", Basis::Stated, "the label, or a measurement of yours"),
-        Rests::new(
-            "strength of what is added",
-            Basis::Stated,
-            "as it was given; 0 % w/w, no peroxide at all, where nothing was",
-        ),
+        added,
         Rests::new("grams, and the strength that they give", Basis::Derived, "conservation of mass and of peroxide"),
         Rests::rounding(),
     ];

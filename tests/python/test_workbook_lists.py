@@ -12,6 +12,7 @@ import pytest
 from test_workbook import TERMS, anew, by_formulas, results, rows_of
 
 import foilwork
+import foilwork.source
 from foilwork.mix import Recipe
 from foilwork.teach import worksheet
 from foilwork.workbook import (
@@ -121,6 +122,24 @@ def test_whole_numbers_are_met_or_missed() -> None:
     whole = [within for value, within in numbers if value == int(value)]
     assert whole and set(whole) == {0}
     assert all(within > 0 for value, within in numbers if value != int(value))
+
+
+def rests(workbook: bytes) -> list[tuple[str, str, str]]:
+    page = openpyxl.load_workbook(io.BytesIO(workbook))["Sources"]
+    return [(str(row[0]), str(row[1]), str(row[2])) for row in page.iter_rows(min_row=4, max_col=3, values_only=True)]
+
+
+def test_a_page_of_sources_names_sources() -> None:
+    chart = rests(dilution_workbook([12, 9], [3], 60))
+    assert not any("label" in what for what, _, _ in chart)
+    for weaker, basis in ((0, "assumed"), (1.5, "stated by you")):
+        rows = rests(dilution_workbook([12, 9], [3], 60, weaker_ww_percent=weaker))
+        assert [found for what, found, _ in rows if what == "strength of what is added"] == [basis]
+    problems = [row for row in rests(worksheet_workbook(worksheet(seed=3))) if row[0].startswith("problem ")]
+    ids = {citation.id: citation.text for citation in foilwork.source.register()}
+    # Words of a citation, never its bare id, and never nothing.
+    assert problems and all(source not in ids for _, _, source in problems)
+    assert all(source == "arithmetic" or any(text in source for text in ids.values()) for _, _, source in problems)
 
 
 def test_a_formula_without_a_result_is_refused() -> None:

@@ -35,7 +35,7 @@ pub struct Plan {
     pub colourist: Option<String>,
     /// Whose law the limits are from.
     pub jurisdiction: Option<Jurisdiction>,
-    /// What the scale counts in.
+    /// What the scale counts in; not part of the plain data, as the service file has it.
     #[serde(skip)]
     pub scale_division: Mass,
     /// How the shop writes; it changes sheets and cards, no number.
