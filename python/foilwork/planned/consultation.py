@@ -81,7 +81,9 @@ class Consent(Record):
 
     __slots__ = {
         "agreed_on": "When it was given to these rules by name; absent where it is still to be asked for.",
-        "noted": "Agreements of the same party that name no rule asked of it: somebody has to look whether they cover this.",
+        "noted": (
+            "Agreements of the same party that name no rule asked of it: somebody has to look whether they cover this."
+        ),
         "stop_stands": "Whether one of them says stop, which no agreement lifts: what it rests on has to change.",
         "to": "To what findings of which rules.",
         "who": "Who.",
@@ -249,7 +251,9 @@ class WishHeld(Record):
 
     __slots__ = {
         "dislikes": "What the guest dislikes there now.",
-        "is_sure": "Whether the low end of every forecast holds to it, too; where nobody works, both bounds of what is there.",
+        "is_sure": (
+            "Whether the low end of every forecast holds to it, too; where nobody works, both bounds of what is there."
+        ),
         "level": "The level wanted.",
         "now_level": "What is there now: the darkest of it, with its bounds.",
         "sections": "The sections that work there.",
