@@ -105,9 +105,14 @@ def test_a_use_and_a_prediction_agree_by_their_widths() -> None:
 
 
 def test_a_use_narrows_the_hair_of_the_head_as_bayes_rule_does() -> None:
-    """Bayes' rule on a grid of mass and take-up, summed up in plain NumPy, gives the same 10th, 50th and 90th percentile."""
+    """Bayes' rule on a grid of mass and take-up, summed up in NumPy, gives the same 10th, 50th and 90th percentile."""
     alone = HairFacts(scalp_cm2=580, hairs_per_cm2=200).head().mass_per_length_g_per_cm
-    bounds = {"mass": alone, "take": take_up("block", lightens=False), "repeat": (1 / 1.2, 1.0, 1.2)}
+    takes = take_up("block", lightens=False)
+    bounds = {
+        "mass": (alone.low, alone.best, alone.high),
+        "take": (takes.low, takes.best, takes.high),
+        "repeat": (1 / 1.2, 1.0, 1.2),
+    }
     sd = {name: math.log(high / low) / (2 * stats.norm.ppf(0.9)) for name, (low, _, high) in bounds.items()}
     on_hair_cm, used_g = 0.3 * 20, 50.0
     mass, take = (np.log(bounds[name][1]) + np.linspace(-4, 4, 1601) * sd[name] for name in ("mass", "take"))
@@ -116,7 +121,9 @@ def test_a_use_narrows_the_hair_of_the_head_as_bayes_rule_does() -> None:
     below = np.cumsum(chance.sum(axis=1) * stats.norm.pdf(mass, mass[800], sd["mass"]))
     want = np.exp(np.interp([0.1, 0.5, 0.9], below / below[-1], mass))
     by_use = hair_by_use(used_g, "block", 20, share_percent=30, profile=Profile(100, 0, 0))
-    assert by_use is not None and by_use.best == pytest.approx(used_g / on_hair_cm / take_up("block", lightens=False).best)
+    assert by_use is not None and by_use.best == pytest.approx(
+        used_g / on_hair_cm / take_up("block", lightens=False).best
+    )
     known = HairFacts(scalp_cm2=580, hairs_per_cm2=200, by_use_g_per_cm=by_use).head().mass_per_length_g_per_cm
     assert list(known) == pytest.approx(want, rel=4e-3)
     assert known.high / known.low < 0.95 * alone.high / alone.low

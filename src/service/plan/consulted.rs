@@ -296,11 +296,14 @@ impl WishHeld {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{reader::Format, service::plan_text};
+    /// use foilwork::{reader::Format, service::{parse_with_shop, plan}, shop::parse_shop};
     ///
-    /// let text = std::fs::read_to_string("examples/staged-lightening.toml")?;
-    /// let said = plan_text(&text, Format::Toml)?.consulted.ok_or("no consultation")?;
-    /// assert!(said.wishes[0].in_words().starts_with("not held: "));
+    /// let read = |name: &str| std::fs::read_to_string(format!("examples/{name}.toml"));
+    /// let shop = parse_shop(&read("juniper_and_tide")?, Format::Toml)?;
+    /// let file = parse_with_shop(&read("staged-lightening")?, Format::Toml, &shop)?;
+    /// let said = plan(&file)?.consulted.ok_or("no consultation")?;
+    /// let held = said.wishes.iter().map(|wish| wish.in_words()).collect::<Vec<_>>();
+    /// assert!(held.iter().any(|words| words.starts_with("not held: ")), "{held:?}");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
