@@ -160,7 +160,9 @@ def test_clock_times_of_the_page_are_start_plus_minutes(both: tuple[dict[str, An
     at_a_time = "T" in plan["start"]
     start = datetime.datetime.fromisoformat(plan["start"])
     for bowl, step in zip(bowls_of(tree), plan["order"], strict=True):
-        later = 0 if step["stage"] == "section" else plan["chair"]["sections_min"]
+        # What follows the rinses is counted anew from the last of them.
+        rinsed = max(each["rinse_by_min"] for each in plan["order"] if each["stage"] == "section")
+        later = 0 if step["stage"] == "section" else rinsed
         minutes = (
             [step[f"{what}_min"] for what in ("begin", "applied", "rinse_by")]
             + step["mix_at_min"]

@@ -20,6 +20,7 @@ ALLOWED = {
     "Apache-2.0",
     "Apache-2.0 WITH LLVM-exception",
     "BSD-2-Clause",
+    "BSD-3-Clause",
     "BSL-1.0",
     "MIT",
     "Unicode-3.0",

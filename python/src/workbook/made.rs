@@ -1,4 +1,7 @@
-use crate::{business::list::priced, error::raise, mix::Recipe, sequence::Sequence, service::Plan, teach::Worksheet};
+use crate::{
+    business::list::priced, error::raise, exact::Number, mix::Recipe, sequence::Sequence, service::Plan,
+    teach::Worksheet,
+};
 use foilwork::{
     peroxide::dilution_table,
     quantity::{Mass, MassFraction},
@@ -6,7 +9,6 @@ use foilwork::{
     workbook::{self, DilutionNames},
 };
 use pyo3::{prelude::*, types::PyBytes};
-use rust_decimal::Decimal;
 
 /// The wall chart of a dilution: bottles, targets, total and scale may be changed; grams and strength follow.
 ///
@@ -78,11 +80,11 @@ pub fn dilution_workbook(
 pub fn recipe_workbook<'py>(
     py: Python<'py>,
     recipe: &Recipe,
-    total: Decimal,
+    total: Number,
     division_g: f64,
 ) -> PyResult<Bound<'py, PyBytes>> {
     let division = Mass::from_g(division_g).map_err(raise)?;
-    Ok(PyBytes::new(py, &workbook::recipe_workbook(&recipe.0, total, division).map_err(raise)?))
+    Ok(PyBytes::new(py, &workbook::recipe_workbook(&recipe.0, total.0, division).map_err(raise)?))
 }
 
 /// The bench sheet of a plan: what to weigh bowl by bowl, at any size of the bowl, and costs and price where there are any.

@@ -1,8 +1,7 @@
 from collections.abc import Sequence
-from decimal import Decimal
 from typing import Literal
 
-from foilwork._native import _Mapping
+from foilwork._native import _Mapping, _Number
 from foilwork._native.mix._recipe import Recipe
 from foilwork._native.service._plan import Plan
 from foilwork._native.teach._sheet import Worksheet
@@ -48,7 +47,7 @@ def dilution_workbook(
         b'PK'
     """
 
-def recipe_workbook(recipe: Recipe, total: Decimal | int, division_g: float = 1.0) -> bytes:
+def recipe_workbook(recipe: Recipe, total: _Number, division_g: float = 1.0) -> bytes:
     """A recipe and its size as a sheet: amounts and total may be changed; every part follows, in g as the scale can weigh it.
 
     Args:
