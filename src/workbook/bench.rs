@@ -11,7 +11,7 @@ use super::{
 use crate::{
     finding::{Finding, Reason, Verdict, WORDS_OF_VERDICTS},
     quantity::{Mass, MassFraction},
-    service::{Bowl, Mix, Plan},
+    service::{Bowl, FirstStep, Mix, Plan},
     source::{Basis, COMMON_PRACTICE},
 };
 
@@ -40,7 +40,7 @@ const LEFT_OUT: &str = "What to weigh, bowl by bowl. When to start, to look and 
 pub fn plan_workbook(plan: &Plan) -> Result<Vec<u8>, WorkbookError> {
     let mut pages = vec![bench(plan)?];
     if let Some(money) = &plan.money {
-        pages.push(costs(money)?);
+        pages.push(costs(plan, money)?);
     }
     let mut rests = rests(plan);
     rests.extend(Ceiling::of(plan.jurisdiction).map(Ceiling::rests));
@@ -86,6 +86,10 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     if let Some(ceiling) = ceiling {
         ceiling.named(&mut page)?;
     }
+    for step in plan.first_steps.iter().filter(|step| step.planned) {
+        page.row += 1;
+        page.stop(&first(step))?;
+    }
     for mix in &plan.mixes {
         for bowl in &mix.bowls {
             page.row += 1;
@@ -103,6 +107,17 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
 /// A finding as the text sheet words it.
 fn found(finding: &Finding) -> String {
     format!("[{}] {}: {}", finding.verdict, finding.rule, finding.text)
+}
+
+/// A step before the colour: its grams are of the plan as it was made, and nothing on the page changes them.
+fn first(step: &FirstStep) -> String {
+    let head = format!("FIRST, not worked out on this page: {}: {}", step.name(), step.what);
+    if let Some(why_not) = &step.why_not {
+        return format!("{head}; {} g are needed, and {why_not}", crate::text::range(&step.mix, 1));
+    }
+    let parts = step.parts.iter().map(|part| format!("{} g {}", crate::text::amount(part.weigh, 2), part.product));
+    let parts: Vec<String> = parts.collect();
+    format!("{head}; weigh {}, by the text sheet (`foilwork plan`)", parts.join(", "))
 }
 
 /// The most peroxide that a mix may bring onto the hair, in % w/w.

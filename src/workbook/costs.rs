@@ -7,17 +7,21 @@ use super::{
 };
 use crate::{
     money::{Money, SetPrice},
-    service::MoneyPlan,
+    service::{MoneyPlan, Plan},
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
 /// What the service costs, line by line, and what its price leaves.
-pub(super) fn costs(money: &MoneyPlan) -> Result<Page, WorkbookError> {
+pub(super) fn costs(plan: &Plan, money: &MoneyPlan) -> Result<Page, WorkbookError> {
     let lines = money.cost.lines();
     let currency = money.cost.total().currency();
     let decimals = currency.exponent() as usize;
     let amounts = Allowed { low: 0.0, high: 1_000_000_000.0, unit: currency.code() };
     let mut page = Page::new("Cost", "Cost and price of the service", &[20.0, 36.0, 22.0, 14.0, 12.0, 18.0])?;
+    if let Some(banner) = plan.banner() {
+        page.stop(&banner)?;
+        page.row += 1;
+    }
     page.how()?;
     page.paragraph(
         "These amounts are of the bowls as they were planned: other sizes on the page Bench do not change them.",

@@ -119,3 +119,22 @@ def test_the_tax_is_the_one_that_the_shop_states(made: Made, tmp_path: Path) -> 
     assert book[sheet][cell].value == 8.875
     found = by_formulas(changed)
     assert [found[at[name][0], at[name][1].replace("$", "")] for name in ("tax", "gross_price")] == [17.75, 217.75]
+
+
+def test_a_step_before_the_colour_is_told_before_the_bowls(made: Made) -> None:
+    path = made("soft-gradient.toml", ('name = "nape"', 'name = "nape"\nfirst = ["clean-first"]'))
+    cells = column(path, "Bench")
+    told = [str(cell.value) for cell in cells]
+    first = [at for at, text in enumerate(told) if text.startswith("FIRST, not worked out on this page: nape, ")]
+    assert len(first) == 1 and first[0] < told.index("in this bowl, g")
+    assert cells[first[0]].fill.fgColor.rgb == "FFC00000"
+    step = next(step for step in plan_file(made.folder / "soft-gradient.toml").first_steps if step.planned)
+    for part in step.parts:
+        assert part.product in told[first[0]]
+    # Without such a step there is no such line.
+    assert not any(str(cell.value).startswith("FIRST") for cell in column(made("soft-gradient.toml"), "Bench"))
+
+
+def test_the_price_of_a_blocked_plan_is_never_alone(made: Made) -> None:
+    _, banner, *_ = column(made("grey-blend.toml", ('result = "clear"', 'result = "reaction"')), "Cost")
+    assert banner.value == "*** DO NOT BEGIN: 1 finding says STOP. Resolve it first. ***"
