@@ -95,7 +95,7 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
             page.row += 1;
             let (exact, weighed) = bowl_of(&mut page, mix, bowl, division)?;
             if let Some(ceiling) = ceiling.filter(|_| brings(mix) > 0.0) {
-                held(&mut page, mix, bowl, ceiling)?;
+                held(&mut page, (mix, bowl), &weighed, ceiling)?;
             }
             vanishes(&mut page, &exact, &weighed, false)?;
         }
@@ -126,7 +126,7 @@ fn brings(mix: &Mix) -> f64 {
 }
 
 /// Under a bowl: whether what it comes to passes the ceiling, at the size and on the scale that stand there.
-fn held(page: &mut Page, mix: &Mix, bowl: &Bowl, ceiling: Ceiling) -> Result<(), WorkbookError> {
+fn held(page: &mut Page, (mix, bowl): (&Mix, &Bowl), weighed: &str, ceiling: Ceiling) -> Result<(), WorkbookError> {
     // A bottle that nobody measured is held against the law at the upper end of what its label may mean.
     let off = mix.on_hair_as_labelled.high().ww_percent() / brings(mix);
     let strength = bowl.on_hair.high().ww_percent();
@@ -146,8 +146,14 @@ fn held(page: &mut Page, mix: &Mix, bowl: &Bowl, ceiling: Ceiling) -> Result<(),
     };
     let [above, held] = ["ABOVE", "held against"].map(|words| format!("{words} {}", ceiling.figure()));
     page.text(0, words)?;
-    let formula = format!("IF({},\"{above}\",\"{held}\")", Ceiling::passed_by(&counted));
-    page.alarm(1, &formula, if ceiling.is_passed_by(came) { &above } else { &held })?;
+    // Where nothing is weighed, nothing is held against anything.
+    let formula = format!("IF(SUM({weighed})=0,\"-\",IF({},\"{above}\",\"{held}\"))", Ceiling::passed_by(&counted));
+    let told = match (bowl.total.g() > 0.0, ceiling.is_passed_by(came)) {
+        (false, _) => "-",
+        (true, true) => &above,
+        (true, false) => &held,
+    };
+    page.alarm(1, &formula, told)?;
     page.row += 1;
     Ok(())
 }

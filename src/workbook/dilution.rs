@@ -20,6 +20,8 @@ const GRAMS: usize = 2;
 const PERCENT: usize = 2;
 const CAN: &str = "weighable";
 const AS_MADE: &str = "no bottle is above that";
+const AS_STATED: &str = "The strengths are those of bottles as stated, before anything is mixed with them: a bottle that nobody \
+                         measured may hold up to a sixth more, which a plan counts and this chart does not.";
 const STRONGER: &str = "ABOVE what this chart was made for: its cautions do not hold, make the chart anew";
 
 /// The names of what is diluted, as they stand on the bottles: texts, never formulas.
@@ -61,7 +63,7 @@ pub fn dilution_workbook(table: &DilutionTable, names: &DilutionNames) -> Result
     let widths = [24.0, 9.0, 9.0, 9.0, 9.0, 10.0, 10.0, 10.0, 10.0, 9.0, 9.0, 9.0, 22.0, 24.0];
     let mut page = Page::new("Dilution", "Dilution by mass", &widths)?;
     page.how()?;
-    unchecked(&mut page, "The strengths are those of bottles, before anything is mixed with them.")?;
+    unchecked(&mut page, AS_STATED)?;
     page.named_input("total_g", "total of every mix, g", table.total.g(), GRAMS, Allowed::GRAMS)?;
     let division = table.division.g();
     page.named_input("division_g", "the scale counts in, g", division, decimals(division), Allowed::GRAMS)?;
@@ -260,16 +262,19 @@ fn held(page: &mut Page, row: &DilutionRow, table: &DilutionTable, ceiling: Ceil
     let [above, bottle_above, held] =
         ["ABOVE", "BOTTLE ABOVE", "held against"].map(|words| format!("{words} {}", ceiling.figure()));
     let formula = format!(
-        "IF({},\"{above}\",IF({},\"{bottle_above}\",\"{held}\"))",
+        "IF({},\"{above}\",IF({},\"{bottle_above}\",IF({}=\"{CAN}\",\"{held}\",\"-\")))",
         Ceiling::passed_by(&mixed),
-        Ceiling::passed_by(&bottles)
+        Ceiling::passed_by(&bottles),
+        at(page.row, 12)
     );
     let came = if row.weigh.as_ref().is_some_and(|weighed| ceiling.is_passed_by(high(weighed.strength))) {
         above
     } else if ceiling.is_passed_by(high(row.stock).max(high(table.weaker))) {
         bottle_above
-    } else {
+    } else if row.weigh.is_some() {
         held
+    } else {
+        "-".to_owned()
     };
     page.alarm(13, &formula, &came)
 }

@@ -230,7 +230,9 @@ def test_a_chart_says_when_a_change_passes_the_ceiling(engine: Engine, paths: di
     said = alarms(path, engine(path))
     # 15 % w/w comes of the first row; the bottle of 25 % w/w in the last four rows is only the bottle.
     assert said[0] == f"ABOVE {CEILING}"
-    assert said[1:12] == [f"held against {CEILING}"] * 11
+    # Out of reach, nothing is mixed and nothing held: 9 % w/w makes no 10, and 3 % w/w none of 6, 4.5, 10.
+    held = f"held against {CEILING}"
+    assert said[1:12] == [held] * 6 + ["-"] * 3 + [held, "-"]
     assert said[12:] == [f"BOTTLE ABOVE {CEILING}"] * 4
 
 
@@ -277,6 +279,15 @@ def test_a_bench_sheet_says_when_a_bowl_passes_the_ceiling(
     said = alarms(changed, by_formulas(changed))
     assert said and all(one in (f"ABOVE {ceiling}", f"held against {ceiling}") for one in said)
     assert (f"ABOVE {ceiling}" in said) == above
+
+
+def test_a_bowl_of_nothing_is_held_against_nothing(paths: dict[str, Path], tmp_path: Path) -> None:
+    page = openpyxl.load_workbook(paths["plan"])["Bench"]
+    sizes = [row[1].coordinate for row in page.iter_rows() if row[0].value == "in this bowl, g"]
+    # 0.4 g on a scale that counts in 1 g.
+    path = anew(paths["plan"], tmp_path / "nothing.xlsx", {"division_g": 1, **dict.fromkeys(sizes, 0.4)})
+    said = alarms(path, by_formulas(path))
+    assert said and set(said) == {"-"}
 
 
 @pytest.mark.parametrize("name", ["dilution", "recipe", "plan"])
