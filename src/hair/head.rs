@@ -65,7 +65,19 @@ impl HeadOfHair {
         if let Some(by_use) = facts.by_use {
             // What a gram of hair takes up is assumed.
             let basis = mass_per_length.basis.weaker(Basis::Assumed);
-            mass_per_length = Sourced { value: agreed(mass_per_length.value, by_use), basis, ..mass_per_length };
+            let before = mass_per_length.value;
+            // Where the two do not meet, one of them is wrong, and nobody knows which: both stay possible.
+            let value = if before.high() < by_use.low() || by_use.high() < before.low() {
+                let (low, high) = if before.low() < by_use.low() {
+                    (before.low(), by_use.high())
+                } else {
+                    (by_use.low(), before.high())
+                };
+                Interval::ordered(low, before.best(), high)
+            } else {
+                agreed(before, by_use)
+            };
+            mass_per_length = Sourced { value, basis, ..mass_per_length };
         }
         // Ponytail and use weigh the whole head: what of it is on a square centimetre depends on how many there are.
         let mass_per_area = if facts.ponytail.is_some() || facts.by_use.is_some() {

@@ -94,7 +94,7 @@ pub(crate) fn names(rules: impl IntoIterator<Item = Rule>) -> Vec<&'static str> 
 const fn named(rule: Rule) -> Option<&'static str> {
     Some(match rule {
         Rule::History | Rule::EarlierService => "what was done to your hair before",
-        Rule::EarlierReaction => "an earlier reaction to hair colour",
+        Rule::EarlierReaction => "an earlier reaction to colour or lightener",
         Rule::Airways => "asthma",
         Rule::Age => "your age",
         Rule::BlackHenna => "a black-henna tattoo",

@@ -69,6 +69,8 @@ fn asked(sheet: &mut Sheet, finding: &Finding) {
 
 fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let ends = card.then.map_or_else(|| "rinse".to_owned(), |then| then.to_string());
+    // What is looked at all the while ends by the hair: its time is an estimate.
+    let by = if card.minutes.look_at.is_empty() { "at about" } else { "by" };
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
     let looks = |at: &str, looks: Vec<String>| match looks.as_slice() {
         [] => "all the while".to_owned(),
@@ -81,7 +83,7 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
             let looks = looks("", clock.look_at.iter().map(hour).collect());
             let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
-            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} by {}", hour(&clock.rinse_by)), 2);
+            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} {by} {}", hour(&clock.rinse_by)), 2);
         }
         None => {
             let minute = |at: &Duration| amount(*at, 0);
@@ -91,7 +93,7 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             let looks = looks("at minute ", minutes.look_at.iter().map(minute).collect());
             let last = minutes.look_at_last.map(|at| format!(", the last strand from minute {}", minute(&at)));
             let (last, rinse_by) = (last.unwrap_or_default(), minute(&minutes.rinse_by));
-            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} by minute {rinse_by}"), 2);
+            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} {by} minute {rinse_by}"), 2);
         }
     }
 }

@@ -7,6 +7,7 @@ use crate::{
     service::{Agreed, ConsultationPlan, SaidBefore, Start, TestEffect, guest_words},
     text::{Sheet, amount, count, list, number, range},
 };
+use jiff::Unit;
 
 /// The consultation as text: what was said, whether to go on, what each test changes, the visits, the alternatives, and what
 /// is agreed.
@@ -111,14 +112,13 @@ fn given_to(agreed: &Agreed, start: Start) -> String {
 
 /// How long before the service a day was: by whole years from the first on, for what was said may have changed since.
 fn before(then: Start, start: Start) -> String {
-    let days = (start.earliest().date() - then.earliest().date()).get_days();
-    match days {
-        ..=0 => "on the day".to_owned(),
-        1..366 => format!("{} before", count(usize::try_from(days).unwrap_or_default(), "day", "days")),
-        _ => {
-            let years = usize::try_from(i64::from(days) * 100 / 36525).unwrap_or_default().max(1);
-            format!("{} before", count(years, "year", "years"))
-        }
+    let (then, start) = (then.earliest().date(), start.earliest().date());
+    // Both are days of four-digit years, so neither difference can fail.
+    let years = then.until((Unit::Year, start)).map_or(0, |span| i32::from(span.get_years()));
+    match (years, (start - then).get_days()) {
+        (_, ..=0) => "on the day".to_owned(),
+        (..=0, days) => format!("{} before", count(usize::try_from(days).unwrap_or_default(), "day", "days")),
+        (years, _) => format!("{} before", count(usize::try_from(years).unwrap_or_default(), "year", "years")),
     }
 }
 

@@ -44,6 +44,11 @@ pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
         sheet.line(&format!("Not arranged: more than {SECTIONS_AT_MOST} sections."));
         return;
     };
+    if plan.chair.first_steps > Duration::ZERO {
+        let steps =
+            format!("Counted from the end of the steps before the colour, {} min.", amount(plan.chair.first_steps, 0));
+        sheet.paragraph(&steps, 0);
+    }
     match (&day.proposed, &day.proposed_why_not) {
         (Some(best), _) => {
             times(sheet, best);
@@ -158,7 +163,10 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
             Some(other) => format!("{} of other work", min(other)),
             None => "other work, for which the file states no `other_work_min`".to_owned(),
         };
-        let until = plan.start.plus(finish).map(|at| format!(", at {}", Writing::of(plan.habits).time(at)));
+        let until = plan
+            .start
+            .plus(plan.chair.first_steps + finish)
+            .map(|at| format!(", at {}", Writing::of(plan.habits).time(at)));
         let what = if day.after_rinse.is_some() { "With toners" } else { "Through" };
         lines.push(format!(
             "{what} after {}{}; book {} ({other}, whole quarters of an hour).",

@@ -100,7 +100,14 @@ fn hair(head: &HeadPlan) -> String {
         || format!("{} g for each cm of length", range(&head.mass_per_length, 1)),
         |mass| format!("{} g", range(mass, 0)),
     );
-    let by_use = if head.by_use.is_some() { ", narrowed by what was used before" } else { "" };
+    let all = &head.mass_per_length;
+    let by_use = match &head.by_use {
+        None => "",
+        Some(used) if all.low() <= used.low() && used.high() <= all.high() => {
+            ", and what was used before does not fit it"
+        }
+        Some(_) => ", narrowed by what was used before",
+    };
     let hairs = rough(&head.hairs);
     format!("{mass} of hair in all, {hairs} hairs [{}{by_use}]; booked as: {}", head.basis, head.service_class)
 }

@@ -161,7 +161,7 @@ class ChairTime(Record):
         "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
         "basis": (
             "What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does "
-            "not state."
+            "not state, and with a step before the colour."
         ),
         "clock": "By which clock all of this is told.",
         "first_steps_min": "Of that, steps before the colour; 0 without any.",

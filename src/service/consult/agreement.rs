@@ -122,6 +122,9 @@ fn not_promised(plan: &Plan) -> Vec<String> {
     for wish in plan.consulted.iter().flat_map(|consulted| &consulted.wishes) {
         if let Some(why) = &wish.why_not {
             said.push(format!("{}: {} is wished; {why}", wish.zone, wish.level));
+        } else if !wish.is_sure {
+            let reach = "we aim there, and cannot say that one visit reaches it";
+            said.push(format!("{}: {} is wished; {reach}", wish.zone, wish.level));
         }
     }
     let unsure = unsure(plan);

@@ -161,13 +161,14 @@ fn with_developer(
 }
 
 fn compared(plan: &Plan, then: &Plan, section: &str) -> String {
-    // The same said with other figures is not new: only what is said once more is.
+    // A warning said with other figures is not new: only what is said once more is. A stop is told whatever was said before.
     let many = |of: &Plan, one: &Finding| {
         of.findings.iter().filter(|found| (found.verdict, found.rule) == (one.verdict, one.rule)).count()
     };
     let new = |verdict| {
         move |found: &&Finding| {
-            found.verdict == verdict && !plan.findings.contains(found) && many(then, found) > many(plan, found)
+            let more = verdict == Verdict::Stop || many(then, found) > many(plan, found);
+            found.verdict == verdict && more && !plan.findings.contains(found)
         }
     };
     if let Some(stop) = then.findings.iter().find(new(Verdict::Stop)) {

@@ -52,7 +52,8 @@ pub struct ChairTime {
     /// the chair is taken and no hand is.
     #[serde(rename = "hands_on_min")]
     pub hands_on: Duration,
-    /// What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does not state.
+    /// What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does not state, and
+    /// with a step before the colour.
     pub basis: Basis,
 }
 
@@ -74,8 +75,10 @@ impl ChairTime {
             }
         };
         let other = other_work.unwrap_or(Duration::ZERO);
-        let assumed = request.defaults.iter().any(|used| SMALL_WORK.contains(&used.field.as_str()));
-        let basis = if clock == ChairClock::Day && assumed { Basis::Assumed } else { Basis::Stated };
+        let small_work = || request.defaults.iter().any(|used| SMALL_WORK.contains(&used.field.as_str()));
+        // How long a step before the colour takes is assumed.
+        let assumed = first.over > Duration::ZERO || (clock == ChairClock::Day && small_work());
+        let basis = if assumed { Basis::Assumed } else { Basis::Stated };
         Self {
             clock,
             sections: to_rinse,

@@ -38,6 +38,6 @@ impl Plan {
     /// The steps that are planned before the colour, for the guest: of which section, and which.
     pub(crate) fn told_first(&self) -> Vec<String> {
         let planned = self.first_steps.iter().filter(|step| step.planned);
-        planned.map(|step| format!("{}: first {}", step.section, first(step.step))).collect()
+        planned.map(|step| format!("{}: before the colour, {}", step.section, first(step.step))).collect()
     }
 }

@@ -37,6 +37,11 @@ fn no_agreement_vanishes() {
     let settled = sheet(&[HistoryFlag::Medicine], vec![agreed(Party::Doctor, "2015-03-01", &[Rule::Health])]);
     assert!(settled.contains("agreed on 2015-03-01 (11 years before)"), "{settled}");
     assert!(!settled.contains("not used") && !settled.contains("is noted"), "{settled}");
+    // Years are those of the calendar: full on the day itself, not the day after it.
+    for (on, age) in [("2024-11-25", "2 years"), ("2024-11-26", "1 year"), ("2025-11-26", "364 days")] {
+        let told = sheet(&[HistoryFlag::Medicine], vec![agreed(Party::Doctor, on, &[Rule::Health])]);
+        assert!(told.contains(&format!("agreed on {on} ({age} before)")), "{told}");
+    }
 }
 
 /// Colour from level 5.5 to 8 has no forecast: that the section aims there is not that the plan holds to it.

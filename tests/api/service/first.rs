@@ -250,7 +250,7 @@ fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
     let text = flat(&foilwork::sheet::card_sheet(&cards, &plan.habits));
     // Common practice: it is looked at until it is off, so that no minute stands for a look.
     assert!(card.minutes.look_at.is_empty());
-    let words = "look at the hair all the while; rinse, dry, and judge the hair anew by 10:20";
+    let words = "look at the hair all the while; rinse, dry, and judge the hair anew at about 10:20";
     assert!(text.contains(words) && text.contains("mind: look every few minutes"), "{text}");
     // What is only asked for is on no card.
     assert_eq!(mixing_cards(&on_white(&[])).len(), 1);

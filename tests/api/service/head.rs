@@ -112,6 +112,17 @@ fn what_was_used_narrows_the_hair_of_the_head() {
     assert_eq!(takes(&after, "top"), once);
     assert!(one_line(&after).contains("[assumed, narrowed by what was used before]"));
     assert!(before.head.by_use.is_none() && !one_line(&before).contains("narrowed by what was used"));
+    // A gram on a fifth of the head cannot be: both stay possible, and it is said.
+    let wrong = of(Some(1.0));
+    let both = wrong.head.mass_per_length;
+    let (used, stated) = (wrong.head.by_use.unwrap(), before.head.mass_per_length);
+    assert!(used.high() < stated.low(), "{used:?} {stated:?}");
+    near(both.low().g_per_cm(), used.low().g_per_cm(), 1e-9);
+    near(both.best().g_per_cm(), stated.best().g_per_cm(), 1e-9);
+    near(both.high().g_per_cm(), stated.high().g_per_cm(), 1e-9);
+    let said = one_line(&wrong);
+    assert!(said.contains("and what was used before does not fit it") && !said.contains("narrowed by what was"));
+    assert!(said.contains("[WARN] amount: what was used before speaks of"), "{said}");
 }
 
 /// Without a length there are no grams of hair, and the amounts are the trade's.

@@ -40,7 +40,10 @@ fn no_page_is_signed_before_the_doctor_agrees() {
     file.service.jurisdiction = None;
     let found = consulted(&file);
     for page in [agreement_page(&found), guest_page(&plan(&file).unwrap())] {
-        assert!(page.contains("The doctor has to agree (an earlier reaction to hair colour and asthma)."), "{page}");
+        assert!(
+            page.contains("The doctor has to agree (an earlier reaction to colour or lightener and asthma)."),
+            "{page}"
+        );
         assert!(!page.contains("class=\"sign\""));
         assert!(page.contains("what the law allows") && !page.contains("law;"), "{page}");
     }

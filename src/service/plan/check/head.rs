@@ -3,7 +3,7 @@
 use super::super::{HeadPlan, SectionPlan, findings::Findings};
 use crate::{
     finding::{Reason, Rule, Verdict},
-    hair::growth,
+    hair::{HairFacts, growth},
     service::request::Request,
     source::{COMMON_PRACTICE, Interval},
     text::{number, range, span},
@@ -38,6 +38,7 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
     for section in &head.sections {
         technique(section, findings);
     }
+    used(request, findings);
     if let Some((natural, grown)) = head.natural.zip(head.regrowth).filter(|(natural, grown)| !grown.contains(*natural))
     {
         let further_down = if natural > grown.high() { "the colour began further down, or " } else { "" };
@@ -50,6 +51,22 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         let rate = growth(request.amounts.facts.group);
         let source = rate.citation.map_or_else(|| Reason::stated("growth of scalp hair"), Reason::from);
         findings.add(Rule::Regrowth, Verdict::Warning, text, source);
+    }
+}
+
+/// Whether what was used before fits the hair as it is stated.
+fn used(request: &Request, findings: &mut Findings) {
+    let facts = &request.amounts.facts;
+    let Some(by_use) = facts.by_use else { return };
+    let stated = HairFacts { by_use: None, ..*facts }.head().mass_per_length.value;
+    if by_use.high() < stated.low() || stated.high() < by_use.low() {
+        let text = format!(
+            "what was used before speaks of {} g of hair for each cm of length, the hair as it is stated of {} g: check \
+             `used_g`, and the length and share of the sections that have it",
+            range(&by_use, 1),
+            range(&stated, 1)
+        );
+        findings.add(Rule::Amount, Verdict::Warning, text, Reason::assumed());
     }
 }
 
