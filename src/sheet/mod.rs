@@ -56,6 +56,8 @@ pub use day::day_sheet;
 #[cfg(feature = "cli")]
 pub(crate) use day::{kept as day_rules, pieces as day_pieces, proof as day_proof, times as day_times};
 pub use guest_page::guest_page;
+#[cfg(feature = "workbook")]
+pub(crate) use money::{booked, times};
 pub use page::bench_page;
 pub use part::SheetPart;
 pub use pictures::{cost_picture, day_picture, head_map, head_map_text};

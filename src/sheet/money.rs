@@ -1,13 +1,13 @@
 use super::writing::Writing;
 use crate::{
-    service::{Booking, LeftOut, MoneyPlan, Plan},
+    service::{LeftOut, MoneyPlan, Plan},
     text::{Sheet, amount},
 };
 
 /// Cost and price.
 pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Cost and price");
-    sheet.paragraph(&booked(&plan.booking, Writing::of(plan.habits)), 0);
+    sheet.paragraph(&booked(plan), 0);
     let Some(money) = &plan.money else {
         sheet.line("not computed: the shop states no `currency`");
         return;
@@ -23,7 +23,8 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
 }
 
 /// The class to book, its time, and what the price list says for it.
-fn booked(booking: &Booking, writing: Writing) -> String {
+pub(crate) fn booked(plan: &Plan) -> String {
+    let (booking, writing) = (&plan.booking, Writing::of(plan.habits));
     let minutes = booking.book.map(|book| format!(" for {} min", amount(book, 0))).unwrap_or_default();
     let price = match (booking.price, booking.extra.filter(|extra| !extra.is_zero())) {
         (None, _) => format!("price unknown, {}", booking.price_why_not.as_deref().unwrap_or_default()),
@@ -93,7 +94,7 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
 }
 
 /// The minutes behind chair, hands and price, and what they count.
-pub(super) fn times(plan: &Plan) -> String {
+pub(crate) fn times(plan: &Plan) -> String {
     let chair = &plan.chair;
     let (total, hands) = (amount(chair.total, 0), amount(chair.hands_on, 0));
     format!("Counted are {total} min in the chair and {hands} min of hands, by {}", chair.clock)

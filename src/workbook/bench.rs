@@ -97,7 +97,8 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
             if let Some(ceiling) = ceiling.filter(|_| brings(mix) > 0.0) {
                 held(&mut page, (mix, bowl), &weighed, ceiling)?;
             }
-            vanishes(&mut page, &exact, &weighed, false)?;
+            let any = bowl.parts.iter().any(|part| part.exact.g() > 0.0);
+            vanishes(&mut page, &exact, &weighed, any.then_some(false))?;
         }
     }
     page.cautions(plan.cautions.iter().map(|caution| caution.text))?;

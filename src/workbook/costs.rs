@@ -8,6 +8,7 @@ use super::{
 use crate::{
     money::{Money, SetPrice},
     service::{MoneyPlan, Plan},
+    sheet::{booked, times},
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
@@ -23,6 +24,8 @@ pub(super) fn costs(plan: &Plan, money: &MoneyPlan) -> Result<Page, WorkbookErro
         page.row += 1;
     }
     page.how()?;
+    page.paragraph(&booked(plan))?;
+    page.paragraph(&format!("{}.", times(plan)))?;
     page.paragraph(
         "These amounts are of the bowls as they were planned: other sizes on the page Bench do not change them.",
     )?;
@@ -58,8 +61,12 @@ pub(super) fn costs(plan: &Plan, money: &MoneyPlan) -> Result<Page, WorkbookErro
     }
     page.call("cost", 3);
     page.row += 2;
-    if let Some(set) = &money.price {
-        price(&mut page, set, money, decimals, amounts)?;
+    match &money.price {
+        Some(set) => price(&mut page, (plan, money), set, decimals, amounts)?,
+        None if money.cost.total().minor() == 0 => page.paragraph("Price not computed: nothing here has a cost.")?,
+        None => {
+            page.paragraph("Price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`.")?;
+        }
     }
     page.paragraph(
         "Margin is profit over net price, mark-up is profit over cost, card fee included: not the same number.",
@@ -70,8 +77,8 @@ pub(super) fn costs(plan: &Plan, money: &MoneyPlan) -> Result<Page, WorkbookErro
 
 fn price(
     page: &mut Page,
+    (plan, money): (&Plan, &MoneyPlan),
     set: &SetPrice,
-    money: &MoneyPlan,
     decimals: usize,
     amounts: Allowed,
 ) -> Result<(), WorkbookError> {
@@ -99,7 +106,9 @@ fn price(
         }
         None => page.named_input("tax", "tax", tax, decimals, amounts)?,
     }
-    page.named_formula("gross_price", "THE GUEST PAYS", "net_price+tax", gross, decimals)?;
+    // Where the price list has a price, the guest pays that one, which stands above.
+    let words = if plan.booking.price.is_some() { "by its costs, with tax" } else { "THE GUEST PAYS" };
+    page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
     if let Some(range) = &money.range {
         page.paragraph(&format!(
             "From {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",

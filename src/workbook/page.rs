@@ -246,7 +246,7 @@ impl Page {
     pub(super) fn how(&mut self) -> Result<(), WorkbookError> {
         self.paragraph(
             "Coloured cells may be changed; formulas follow, and the rest is protected, without a password. Sentences do not \
-             follow: what they say of checks, cautions and minutes is said of what was made.",
+             follow: they are of what was made.",
         )?;
         self.row += 1;
         Ok(())

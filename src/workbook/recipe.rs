@@ -110,7 +110,7 @@ pub fn recipe_workbook(recipe: &Recipe, total: Decimal, division: Mass) -> Resul
     }
     page.row += 1;
     if let Some(weighing) = &weighing {
-        let lost = weighing.vanished().next().is_some();
+        let lost = (wanted > 0.0).then(|| weighing.vanished().next().is_some());
         vanishes(&mut page, &down(2, first, last), &down(4, first, last), lost)?;
     }
     let advice = handling_advice(ANYTHING);

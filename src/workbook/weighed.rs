@@ -66,13 +66,14 @@ impl Parts<'_> {
     }
 }
 
-/// A row that says whether a part rounds to nothing.
-pub(super) fn vanishes(page: &mut Page, exact: &str, weighed: &str, came: bool) -> Result<(), WorkbookError> {
+/// A row that says whether a part rounds to nothing; `came` is absent where no part is there.
+pub(super) fn vanishes(page: &mut Page, exact: &str, weighed: &str, came: Option<bool>) -> Result<(), WorkbookError> {
     const LOST: &str = "a part rounds to NOTHING: use a finer scale or make more";
     const SHOWN: &str = "no part rounds away";
     page.text(0, "on this scale")?;
-    let formula = format!("IF(SUMPRODUCT(({exact}>0)*({weighed}=0))>0,\"{LOST}\",\"{SHOWN}\")");
-    page.alarm(1, &formula, if came { LOST } else { SHOWN })?;
+    let formula =
+        format!("IF(SUM({exact})=0,\"-\",IF(SUMPRODUCT(({exact}>0)*({weighed}=0))>0,\"{LOST}\",\"{SHOWN}\"))");
+    page.alarm(1, &formula, came.map_or("-", |lost| if lost { LOST } else { SHOWN }))?;
     page.row += 1;
     Ok(())
 }

@@ -207,6 +207,14 @@ def test_a_bowl_of_another_size_adds_up(engine: Engine, paths: dict[str, Path], 
     assert all(abs(row["WEIGH, g"] - row["now, g"]) <= 0.5 for row in parts)
 
 
+def test_a_recipe_of_nothing_says_nothing_of_the_scale(paths: dict[str, Path], tmp_path: Path) -> None:
+    page = openpyxl.load_workbook(paths["recipe"])["Recipe"]
+    start = next(row for row in range(1, 40) if page.cell(row, 1).value == "part") + 1
+    path = anew(paths["recipe"], tmp_path / "nothing.xlsx", {f"B{row}": 0 for row in range(start, start + 4)})
+    at = next(row for row in range(1, 40) if page.cell(row, 1).value == "on this scale")
+    assert str(by_formulas(path)["Recipe", f"B{at}"]) == "-"
+
+
 def alarms(path: Path, found: Cells) -> list[str]:
     """What the cells say that hold a strength against the ceiling, from the top."""
     return [str(found[sheet, cell]) for sheet, cell, formula in all_formulas(path) if "limit_ww_percent" in formula]

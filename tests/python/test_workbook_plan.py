@@ -138,3 +138,20 @@ def test_a_step_before_the_colour_is_told_before_the_bowls(made: Made) -> None:
 def test_the_price_of_a_blocked_plan_is_never_alone(made: Made) -> None:
     _, banner, *_ = column(made("grey-blend.toml", ('result = "clear"', 'result = "reaction"')), "Cost")
     assert banner.value == "*** DO NOT BEGIN: 1 finding says STOP. Resolve it first. ***"
+
+
+def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> None:
+    path = made("grey-blend.toml")
+    plan = plan_file(made.folder / "grey-blend.toml")
+    told = [str(cell.value) for cell in column(path, "Cost")]
+    assert any(text.startswith(f"Booked as {plan.booking.service_class}") for text in told)
+    assert any(text.startswith("Counted are ") and " min of hands, by " in text for text in told)
+    listed = plan.booking.price is not None
+    assert ("by its costs, with tax" in told, "THE GUEST PAYS" in told) == (listed, not listed)
+
+
+def test_a_price_that_is_not_worked_out_says_what_is_missing(made: Made) -> None:
+    text = (made.root / "examples/soft-gradient.toml").read_text()
+    target = next(line for line in text.splitlines() if line.startswith(("margin_percent", "markup_percent")))
+    told = [str(cell.value) for cell in column(made("soft-gradient.toml", (target + "\n", "")), "Cost")]
+    assert "Price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`." in told
