@@ -51,7 +51,13 @@ pub(super) fn checks(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     }
     let passed = rules(of(plan, Verdict::Passed));
     if !passed.is_empty() {
-        let names = passed.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
+        // Of several sections or bowls one may hold and another not, or not be judged.
+        let in_part = |rule: &Rule| {
+            let not_ok = |found: &&Finding| !matches!(found.verdict, Verdict::Passed | Verdict::Note);
+            plan.findings.iter().filter(not_ok).any(|found| found.rule == *rule)
+        };
+        let name = |rule: &Rule| format!("{rule}{}", if in_part(rule) { " (in part)" } else { "" });
+        let names = passed.iter().map(name).collect::<Vec<_>>().join(", ");
         sheet.paragraph(&format!("[{}]   {names}", Verdict::Passed), 7);
     }
     sheet.blank();

@@ -147,6 +147,8 @@ fn passed_checks_fold_to_one_line() {
     let checks = bench_sheet_of(&soft_gradient(), &[SheetPart::Checks]);
     assert_eq!(checks.matches("[ok]").count(), 1);
     assert!(flat(&checks).contains("[ok] metal salts, scalp, skin test, strand test,"), "{checks}");
+    // What is open of one bowl is not simply ok of the rest.
+    assert!(checks.contains("[OPEN] law: root shadow") && flat(&checks).contains(", law (in part), "), "{checks}");
     let sources = bench_sheet_of(&soft_gradient(), &[SheetPart::Sources]);
     assert!(sources.contains("- scalp: stated intact"), "{sources}");
 }
