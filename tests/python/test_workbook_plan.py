@@ -141,13 +141,16 @@ def test_the_price_of_a_blocked_plan_is_never_alone(made: Made) -> None:
 
 
 def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> None:
-    path = made("grey-blend.toml")
-    plan = plan_file(made.folder / "grey-blend.toml")
-    told = [str(cell.value) for cell in column(path, "Cost")]
-    assert any(text.startswith(f"Booked as {plan.booking.service_class}") for text in told)
+    told = [str(cell.value) for cell in column(made("grey-blend.toml"), "Cost")]
+    assert any(text.startswith("Booked as regrowth") and "price unknown" in text for text in told)
     assert any(text.startswith("Counted are ") and " min of hands, by " in text for text in told)
-    listed = plan.booking.price is not None
-    assert ("by its costs, with tax" in told, "THE GUEST PAYS" in told) == (listed, not listed)
+    assert "THE GUEST PAYS" in told
+    prices = '[[shop.class_price]]\nclass = "regrowth"\nprice = "77.00"\n\n[shop.terms]'
+    told = [str(cell.value) for cell in column(made("grey-blend.toml", ("[shop.terms]", prices)), "Cost")]
+    assert any(
+        text.startswith("Booked as regrowth") and "77.00" in text and " by the price list" in text for text in told
+    )
+    assert "by its costs, with tax" in told and "THE GUEST PAYS" not in told
 
 
 def test_a_price_that_is_not_worked_out_says_what_is_missing(made: Made) -> None:
