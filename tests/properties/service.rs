@@ -206,7 +206,7 @@ fn masses(plan: &Plan, division: f64) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
     fn a_valid_file_gives_a_plan_that_keeps_the_laws(file in service_file()) {
@@ -280,7 +280,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(192))]
+    #![proptest_config(ProptestConfig::with_cases(80))]
 
     #[test]
     fn a_line_less_never_panics(name in select(EXAMPLES.to_vec()), at in any::<Index>()) {

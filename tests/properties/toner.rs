@@ -58,7 +58,7 @@ fn cost(mix: &TonerMix) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
     fn masses_add_up_in_whole_divisions(shelf in part_of_the_shelf(), exposed in exposed(), target in target()) {

@@ -210,7 +210,7 @@ fn word() -> impl Strategy<Value = String> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(ProptestConfig::with_cases(150))]
 
     /// Whatever is typed, the answer is one of the three documented statuses, never a panic (status 101).
     #[test]
