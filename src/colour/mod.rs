@@ -83,6 +83,7 @@ pub use level::{InvalidLevel, Level};
 pub use level_change::LevelChange;
 pub use level_name::{LevelName, Naming};
 pub use product::{Canvas, ProductKind};
+pub(crate) use reading::levels_of;
 pub use reading::{Instrument, ReadingError, level_from_reading};
 pub use reflectance::Reflectance;
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};

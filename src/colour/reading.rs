@@ -83,7 +83,7 @@ pub fn level_from_reading(reading: Lab, with: Instrument) -> Result<Sourced<Inte
 }
 
 /// The levels of natural hair as light as a swatch, under every set of assumptions.
-pub(super) fn levels_of(swatch: &Swatch) -> Interval<Level> {
+pub(crate) fn levels_of(swatch: &Swatch) -> Interval<Level> {
     let each = || swatch.samples.iter().enumerate().map(|(set, sample)| level_of(lab_of(*sample).l(), set));
     let best = each().next().map_or(Interval::exact(Level::DARKEST), Interval::exact);
     each().fold(best, |all, one| all.widened_to(Interval::exact(one)))

@@ -18,7 +18,7 @@
 //!
 //! # Read it
 //!
-//! [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`lowlights`], [`line_shows_after`],
+//! [`read_head`] for outline, interior and crown, [`Change`] for what to alter; [`read_outline`] for solid or soft; [`lowlights`], [`line_shows_after`],
 //! [`root_shadow_length`], [`shadow_steps`].
 //!
 //! # Decide
@@ -33,6 +33,7 @@ mod foil_density;
 mod gradient;
 mod layout;
 mod lowlights;
+mod outline;
 mod over_direction;
 mod part_line;
 mod partition;
@@ -56,6 +57,7 @@ pub use foil_density::{RegionFoils, SectionGradient};
 pub use gradient::{Gradient, GradientError, level_along};
 pub use layout::{InFoils, Layout, LayoutError, Panel, Taking, by_hand};
 pub use lowlights::{Lowlights, LowlightsError, lowlights};
+pub use outline::{OutlineChange, OutlineLook, OutlinePart, Solidity, read_outline};
 pub use over_direction::{Curvature, OverDirection};
 pub use part_line::PartLine;
 pub use partition::{PartitionError, Placement, Rest, partition};

@@ -44,13 +44,13 @@ pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, sho
 pub use plan::{
     Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairClock, ChairTime, ChosenStrength,
     ConsumableLine, Contrast, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep, Hair,
-    HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, Meeting,
-    MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind, PartReading,
-    PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength, RootShadowPlan, SaidBefore, SectionColour,
-    SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, ShadowLength, Start, StatedNotUsed, Step,
-    StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection, TracedInput, TracedResult,
-    Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema, plan_text,
-    plan_with,
+    HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, LevelStretch,
+    LevelsAlong, Meeting, MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind,
+    PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength, RootShadowPlan, SaidBefore,
+    SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, ShadowLength, Start,
+    StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection,
+    TracedInput, TracedResult, Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan,
+    plan_schema, plan_text, plan_with,
 };
 pub(crate) use plan::{NOT_YET, strength_decimals};
 pub use request::{CountedPanels, DefaultUsed, DefaultValue, WorkStage};

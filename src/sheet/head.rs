@@ -1,6 +1,10 @@
 use crate::{
     head::{Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
-    service::{HeadPlan, HeadReading, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan, ZoneHair},
+    quantity::{Mass, Quantity},
+    service::{
+        HeadPlan, HeadReading, LevelStretch, LevelsAlong, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan,
+        ZoneHair,
+    },
     source::Interval,
     text::{Sheet, number, range, rough, span},
 };
@@ -31,6 +35,14 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     for section in &head.sections {
         sheet.paragraph(&upkeep(section), 2);
         sheet.paragraph(&hairs(section), 4);
+        if section.zones.len() > 1 {
+            let carries: Vec<String> =
+                section.zones.iter().filter(|one| one.hair.high() > Mass::MIN).map(zone).collect();
+            sheet.paragraph(&format!("of its hair, mixture lies on: {}", carries.join("; ")), 4);
+        }
+        if let Some(along) = section.along.as_ref().filter(|along| along.stretches.len() > 1) {
+            sheet.paragraph(&format!("level along the strand, in cm: {}", levels_along(along, plan)), 4);
+        }
         sheet.paragraph(&format!("not taken: {}", rejected(section)), 4);
         if let Some(ends) = &section.ends_between {
             let (hair, takes) = (range(&ends.hair, 0), range(&ends.takes, 0));
@@ -53,6 +65,18 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
     if let Some(reading) = &head.look {
         look(sheet, reading);
     }
+}
+
+/// Centimetres and their level; of what, and what it rests on.
+pub(super) fn levels_along(along: &LevelsAlong, plan: &Plan) -> String {
+    let one = |cm: &LevelStretch| {
+        let level = span(&cm.level, |level| number(level.number(), 1));
+        format!("{}-{}: {level}", number(cm.from.cm(), 1), number(cm.to.cm(), 1))
+    };
+    let stretches: Vec<String> = along.stretches.iter().map(one).collect();
+    let of = if along.taken.is_some() { "with the hair left between" } else { "of the taken hair alone" };
+    let shadow = if plan.head.root_shadow.is_some() { ", before the root shadow" } else { "" };
+    format!("{} [{of}{shadow}; {}]", stretches.join("; "), along.basis)
 }
 
 /// Where two formulas meet in a foil.
@@ -206,6 +230,14 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
     }
     if let Some(over) = lighter(&reading.look.front_over_behind) {
         sheet.paragraph(&format!("front over back: {over} L*"), 2);
+    }
+    if let Some(outline) = &reading.outline {
+        let reads = outline.reads.map_or_else(|| "neither solid nor soft".to_owned(), |reads| reads.to_string());
+        let light = range(&outline.light, 0);
+        sheet.paragraph(&format!("outline: {light} % of its hair light, reads {reads} [{}]", outline.basis), 2);
+        for change in &outline.changes {
+            sheet.paragraph(&format!("- {}", change.advice()), 4);
+        }
     }
     for zone in &reading.zones {
         let l = |at: &Interval<crate::colour::Lightness>| range(at, 0);

@@ -84,6 +84,14 @@ fn foils(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         );
         notes.noted(html, "p", "Grams and foils are estimates", &format!("hair and foils: {}", head.basis));
     }
+    let graded = head.sections.iter().filter_map(|section| {
+        let along = section.along.as_ref().filter(|along| along.stretches.len() > 1)?;
+        Some(vec![section.section.clone(), super::head::levels_along(along, plan)])
+    });
+    let graded: Vec<Vec<String>> = graded.collect();
+    if !graded.is_empty() {
+        html.table("Level along the strand", &["section", "cm from the scalp: level"], &[], &graded);
+    }
 }
 
 /// Cost and price.

@@ -25,6 +25,7 @@ from foilwork.head import (
     Gradient,
     HeadLook,
     Layout,
+    OutlinePart,
     OverDirection,
     Placed,
     Profile,
@@ -42,6 +43,7 @@ from foilwork.head import (
     product_class,
     profile,
     read_head,
+    read_outline,
     service_class,
     shadow_steps,
     step_needs,
@@ -283,6 +285,24 @@ def test_the_head_reads_as_asked_or_says_what_to_change() -> None:
     assert change is not None and change.section == "rim" and change.enough
     assert read(change.wanted_percent + 0.01, 40).as_wanted
     assert "front hairline" in bright.svg("map")
+    # By name of the section and its share, on the map and where a notebook shows it.
+    assert ">rim, 60 % light<" in bright._repr_svg_() and ">inside, 20 % light<" in bright._repr_svg_()
+    assert bright.placed[0].section == "rim"
+
+
+def test_an_outline_is_solid_or_soft() -> None:
+    # By hand: half of the outline's hair at 80 %, half at 30 %: 55 % are light, which is neither.
+    strand = profile("slice", 30)
+    parts = [OutlinePart(name, hair_percent=4, taken_percent=share, profile=strand) for name, share in (("a", 80), ("b", 30))]
+    look = read_outline(parts, "solid")
+    assert look is not None and look.light_percent.best == pytest.approx(55) and look.reads is None
+    # 40 points more in one of two halves are 20 more in all: 75.
+    assert [(change.section, change.wanted_percent) for change in look.changes] == [("b", 70.0)]
+    soft = read_outline(parts, "soft")
+    assert soft is not None and [change.section for change in soft.changes] == ["a"]
+    line = read_outline([OutlinePart("a", hair_percent=4, taken_percent=30, profile=Profile(100, 5, 0.2))], "soft")
+    assert line is not None and not line.as_wanted and "blend its start" in line.changes[0].advice
+    assert read_outline([]) is None
 
 
 def test_decisions_have_reasons() -> None:

@@ -106,11 +106,14 @@ answer! {
         as_wanted: Option<bool>,
         /// What to change when it does not; the largest step first.
         change: Option<Change>,
+        /// The hair of sections that it was read of.
+        placed: Vec<Placed>,
         /// The regions that it was read in.
         template: Template,
     }
     impl {
-        /// The map of the head as SVG: each region in the colour of the model, with its name and lightness as text.
+        /// The map of the head as SVG: each region in the colour of the model, with its name, its lightness and its
+        /// sections as text.
         ///
         /// Args:
         ///     title: what stands above it.
@@ -120,7 +123,12 @@ answer! {
         #[pyo3(signature = (title = "How the head reads"))]
         fn svg(&self, title: &str) -> PyResult<String> {
             let looks = self.regions.iter().map(RegionLook::core).collect::<PyResult<Vec<_>>>()?;
-            Ok(head_chart(&HeadChart { title, template: &self.template.core()?, looks: &looks, written: &[] }))
+            let lies_in = |look: &RegionLook| {
+                let here = self.placed.iter().filter(|part| part.region == look.region);
+                here.map(|part| format!("{}, {:.0} % light", part.section, part.lightened_percent)).collect()
+            };
+            let written: Vec<Vec<String>> = self.regions.iter().map(lies_in).collect();
+            Ok(head_chart(&HeadChart { title, template: &self.template.core()?, looks: &looks, written: &written }))
         }
 
         fn _repr_svg_(&self) -> PyResult<String> {
@@ -211,6 +219,7 @@ pub fn read_head(
             enough: change.enough,
             advice: change.advice(),
         }),
+        placed: placed.0,
         template: Template::of(&regions),
     })
 }

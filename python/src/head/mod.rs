@@ -6,6 +6,7 @@ mod gradient;
 mod layout;
 mod look;
 mod lowlights;
+mod outline;
 mod strand;
 mod template;
 
@@ -21,6 +22,7 @@ crate::room::room! {
         layout { InFoils, Layout, by_hand }
         look { Change, HeadLook, Placed, RegionLook, read_head }
         lowlights { Lowlights, lowlights }
+        outline { OutlineChange, OutlineLook, OutlinePart, read_outline }
         strand { Profile, line_shows_after, profile }
         template { Region, Template, partition }
     }

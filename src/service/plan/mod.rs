@@ -69,8 +69,8 @@ pub use first_bowl::FirstPart;
 pub use first_steps::FirstStep;
 pub use hair::{Hair, TestDone};
 pub use head_plan::{
-    EndsPlan, HeadPlan, HeadReading, InPlace, Meeting, MeetingShade, PartReading, RootShadowPlan, SectionPlan,
-    ShadowLength, ZoneHair, ZoneLook,
+    EndsPlan, HeadPlan, HeadReading, InPlace, LevelStretch, LevelsAlong, Meeting, MeetingShade, PartReading,
+    RootShadowPlan, SectionPlan, ShadowLength, ZoneHair, ZoneLook,
 };
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};

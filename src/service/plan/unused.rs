@@ -70,6 +70,11 @@ pub(super) fn stated_not_used(request: &Request) -> Vec<StatedNotUsed> {
             "every section states its own share, start and foils, or lies in no `regions`",
         ),
         (
+            file.service.outline.is_some() && request.map.is_none(),
+            "service.outline",
+            "no section says in `regions` where it lies",
+        ),
+        (
             file.service.part.is_some() && request.map.is_none(),
             "service.part",
             "no section says in `regions` where it lies",

@@ -1,7 +1,7 @@
 use super::{
     Analysis, ConsultationEntry, Finish, GradientEntry, HouseRule, RegionEntry, RootShadow, Section, Strand, Toner,
 };
-use crate::head::{PartLine, Rest, Wish};
+use crate::head::{PartLine, Rest, Solidity, Wish};
 use crate::reader::one_of;
 use crate::shop::shape::ShopFile;
 use schemars::JsonSchema;
@@ -76,6 +76,9 @@ pub struct Head {
     pub jurisdiction: Option<String>,
     /// How the head is to read: it is checked where sections name their `regions`.
     pub reads_as: Option<Wish>,
+    /// Whether its outline, hairline and nape line, is to be one block of light or light strands among darker ones: it is checked
+    /// where sections name their `regions`.
+    pub outline: Option<Solidity>,
     /// Where the hair is parted when it is worn: regrowth shows there first.
     pub part: Option<PartLine>,
     /// What hair is that no section names in its `regions`; natural where it is not said.

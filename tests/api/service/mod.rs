@@ -1,6 +1,7 @@
 //! The service room, the sheet and the command line, from outside.
 
 mod agreed;
+mod along;
 mod base;
 mod booking;
 mod broken;

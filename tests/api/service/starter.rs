@@ -20,6 +20,8 @@ fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] curre
         let plan = plan(&parse_with_shop(&files.service, Format::Toml, &shop).unwrap()).unwrap();
         assert!(!plan.blocked, "{jurisdiction}: {:?}", plan.findings);
         assert!(plan.money.is_some(), "{jurisdiction}");
+        // The price list that it comes with has the class of its own service.
+        assert!(plan.booking.price.is_some(), "{:?}", plan.booking.price_why_not);
         let business = Shop::new(&shop).unwrap().business().unwrap();
         let services = parse_csv(&files.services, Shop::new(&shop).unwrap().packs().unwrap()).unwrap();
         assert_eq!(price_services(&services, &business).unwrap().lines.len(), 3);

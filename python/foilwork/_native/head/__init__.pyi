@@ -6,6 +6,7 @@ from foilwork._native.head._gradient import *
 from foilwork._native.head._layout import *
 from foilwork._native.head._look import *
 from foilwork._native.head._lowlights import *
+from foilwork._native.head._outline import *
 from foilwork._native.head._strand import *
 from foilwork._native.head._template import *
 

@@ -102,7 +102,7 @@ class Change(_Answer):
 class HeadLook(_Answer):
     """How the head reads; made by ``read_head``. In a notebook it shows as a map."""
 
-    __match_args__ = ("regions", "outline_over_interior_lab_l", "front_over_behind_lab_l", "as_wanted", "change", "template")
+    __match_args__ = ("regions", "outline_over_interior_lab_l", "front_over_behind_lab_l", "as_wanted", "change", "placed", "template")
     @property
     def regions(self) -> list[RegionLook]:
         """Region by region."""
@@ -118,6 +118,9 @@ class HeadLook(_Answer):
     @property
     def change(self) -> Change | None:
         """What to change when it does not; the largest step first."""
+    @property
+    def placed(self) -> list[Placed]:
+        """The hair of sections that it was read of."""
     @property
     def template(self) -> Template:
         """The regions that it was read in."""

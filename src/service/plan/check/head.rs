@@ -1,9 +1,10 @@
 //! The head reads as it is wanted, and what is said of its regrowth agrees.
 
-use super::super::{HeadPlan, SectionPlan, findings::Findings};
+use super::super::{HeadPlan, HeadReading, SectionPlan, findings::Findings};
 use crate::{
     finding::{Reason, Rule, Verdict},
     hair::{HairFacts, growth},
+    head::OutlineChange,
     service::request::Request,
     source::{COMMON_PRACTICE, Interval},
     text::{number, range, span},
@@ -35,6 +36,9 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         };
         findings.add(Rule::HeadReads, verdict, text, Reason::stated("a model of the colour; areas of the template"));
     }
+    if let Some(reading) = &head.look {
+        outline(reading, findings);
+    }
     for section in &head.sections {
         technique(section, findings);
     }
@@ -52,6 +56,29 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         let source = rate.citation.map_or_else(|| Reason::stated("growth of scalp hair"), Reason::from);
         findings.add(Rule::Regrowth, Verdict::Warning, text, source);
     }
+}
+
+/// Whether the outline is as solid or as soft as it is wanted.
+fn outline(reading: &HeadReading, findings: &mut Findings) {
+    let Some(wish) = reading.outline_wish else { return };
+    let (verdict, text) = match &reading.outline {
+        None => (Verdict::Warning, format!("{wish} outline: no section lies there, add one")),
+        Some(look) => {
+            let light = format!("{} % of its hair light", range(&look.light, 0));
+            match (look.as_wanted, look.sure) {
+                (Some(true), Some(true)) => (Verdict::Passed, format!("{wish} outline: reads so ({light})")),
+                (Some(true), _) => (
+                    Verdict::Note,
+                    format!("{wish} outline: reads so by the estimate, not by all of its bounds ({light})"),
+                ),
+                _ => {
+                    let changes: Vec<String> = look.changes.iter().map(OutlineChange::advice).collect();
+                    (Verdict::Warning, format!("{wish} outline: does not read so ({light}): {}", changes.join("; ")))
+                }
+            }
+        }
+    };
+    findings.add(Rule::HeadReads, verdict, text, Reason::assumed());
 }
 
 /// Whether what was used before fits the hair as it is stated.

@@ -1,11 +1,13 @@
 //! The head: its hair, what each section takes, how it will read.
 
+mod along;
 mod meeting;
 mod model;
 mod reading;
 mod section;
 mod shadow;
 
+pub use along::{LevelStretch, LevelsAlong};
 pub use meeting::{Meeting, MeetingShade};
 pub use model::{HeadPlan, ZoneHair};
 pub use reading::{HeadReading, InPlace, PartReading, ZoneLook};

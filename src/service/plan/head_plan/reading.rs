@@ -3,7 +3,10 @@ use super::SectionPlan;
 use crate::{
     colour::{Lightness, Swatch},
     hair::Weeks,
-    head::{HeadLook, PartLine, Placed, Profile, RegionLook, Template, Wish, read_head, read_regions, share_out},
+    head::{
+        HeadLook, OutlineLook, OutlinePart, PartLine, Placed, Profile, RegionLook, Solidity, Template, Wish, read_head,
+        read_outline, read_regions, share_out,
+    },
     quantity::{Length, Quantity, Share},
     service::{
         request::{HeadMap, Request},
@@ -21,6 +24,10 @@ pub struct HeadReading {
     pub wish: Option<Wish>,
     /// How it reads.
     pub look: HeadLook,
+    /// What the file asks of its outline.
+    pub outline_wish: Option<Solidity>,
+    /// Whether the outline reads solid or soft; absent where no section lies there.
+    pub outline: Option<OutlineLook>,
     /// The same by zone of the strand; empty where the length of the hair is not stated.
     pub zones: Vec<ZoneLook>,
     /// Where the hair is parted, and when regrowth shows there; absent where the file does not say.
@@ -137,6 +144,7 @@ pub(super) fn of(
     let left = |zone: Zone| Swatch::natural_within(hair.at(Stretch { zone, cm: request.amounts.stretch(zone) }).level);
     let natural = left_along(request, &left).unwrap_or_else(|| left(Zone::Whole));
     let mut placed = Vec::new();
+    let (bears, mut outline) = (map.template.hair(), Vec::new());
     // Of the hair there, what is covered on the roots, the mid-lengths and the ends.
     let mut along: Vec<[f64; 3]> = Vec::new();
     let zones = [Zone::Roots, Zone::MidLengths, Zone::Ends];
@@ -147,6 +155,19 @@ pub(super) fn of(
         // The section treats this share of all the hair, and its regions bear that share: evenly over them.
         let taken = work.task.share?.percent() / area.best().percent();
         let profile = work.task.on_head?.profile;
+        if map.template.regions().get(region).is_some_and(|region| region.outline) {
+            let hair = bears.get(region).map_or(0.0, |share| share.best().percent());
+            let hair = hair * placement.share.fraction();
+            match outline.iter_mut().find(|part: &&mut OutlinePart<'_>| part.section == work.name()) {
+                Some(part) => part.hair = Share::nearest(part.hair.percent() + hair),
+                None => outline.push(OutlinePart {
+                    section: work.name(),
+                    hair: Share::nearest(hair),
+                    taken: Share::nearest(100.0 * taken),
+                    profile,
+                }),
+            }
+        }
         let all = match length {
             Some(length) => covered(&profile, (Length::MIN, length)),
             None => profile.covered.best().fraction(),
@@ -179,6 +200,8 @@ pub(super) fn of(
     Some(HeadReading {
         wish,
         look,
+        outline_wish: request.file.service.outline,
+        outline: read_outline(&outline, request.file.service.outline),
         zones,
         part: request.file.service.part.map(|part| parted(part, map, plans)),
         places: places(map, plans),

@@ -1,4 +1,5 @@
 use super::super::{Hair, colours::Colours, sections::Work};
+use super::{LevelsAlong, ZoneHair, along};
 use crate::{
     colour::Level,
     hair::{GrowthRate, HairCount, Weeks},
@@ -73,6 +74,10 @@ pub struct SectionPlan {
     /// say in which `regions` it lies.
     #[serde(rename = "root_shadow_cm")]
     pub root_shadow: Option<Interval<Length>>,
+    /// Its hair that carries mixture, by zone of the strand; empty where the length of the hair is not stated.
+    pub zones: Vec<ZoneHair>,
+    /// How light it reads from the scalp to the ends; absent where the length of the hair is not stated.
+    pub along: Option<LevelsAlong>,
     /// Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted.
     pub ends_between: Option<EndsPlan>,
     /// Darker strands for the depth that is wanted; absent where none is.
@@ -139,6 +144,8 @@ pub(super) fn plan(
         softness: foils.profile.softness(),
         line_shows_after: line_shows_after(&foils.profile, rate).value,
         root_shadow: root_shadow(request, work.name()),
+        zones: along::zones(request, work),
+        along: along::levels(request, hair, colours, work)?,
         ends_between: foils.ends.map(|ends| EndsPlan {
             share: ends.share,
             from: ends.from,

@@ -1,0 +1,148 @@
+//! How light a section reads along the strand, and how its hair lies in the zones of the strand.
+
+use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Work};
+use super::ZoneHair;
+use crate::{
+    colour::{Level, Swatch, levels_of},
+    head::Profile,
+    quantity::{Area, Length, Mass, Quantity, Share},
+    reader::Problems,
+    service::{request::Request, shape::Zone},
+    source::{Basis, Interval},
+};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// How light a section reads from the scalp to the ends, before any root shadow.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct LevelsAlong {
+    /// Of the hair of its area, what is taken: the rest between it counts in. Absent where that is not known: then it is the
+    /// taken hair alone.
+    #[serde(rename = "taken_percent")]
+    pub taken: Option<Share>,
+    /// Centimetres beside each other that read as one level, to half a level.
+    pub stretches: Vec<LevelStretch>,
+    /// What the levels rest on: how the technique lies along the strand, and the colour model.
+    pub basis: Basis,
+}
+
+/// Centimetres that read as one level.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+pub struct LevelStretch {
+    /// Where they begin, from the scalp.
+    #[serde(rename = "from_cm")]
+    pub from: Length,
+    /// Where they end.
+    #[serde(rename = "to_cm")]
+    pub to: Length,
+    /// How light they read, their mean.
+    pub level: Interval<Level>,
+}
+
+const ZONES: [Zone; 3] = [Zone::Roots, Zone::MidLengths, Zone::Ends];
+
+/// None where the length of the hair is not stated.
+pub(super) fn levels(
+    request: &Request,
+    hair: &Hair,
+    colours: &Colours,
+    work: &Work<'_>,
+) -> Result<Option<LevelsAlong>, Problems> {
+    let known = request.amounts.length.zip(work.task.on_head).zip(colours.at(work.place));
+    let Some(((length, on_head), colour)) = known else { return Ok(None) };
+    let taken = work.taken(request)?;
+    let part = taken.unwrap_or(Share::ALL).fraction();
+    let zones = ZONES.map(|zone| (zone, request.amounts.stretch(zone)));
+    let end = request.amounts.stretch(work.task.zone).map_or(length, |(_, end)| end);
+    let there = |cm: (Length, Length), at: Length| {
+        let zone =
+            zones.iter().find(|(_, cm)| cm.is_some_and(|(_, to)| at <= to)).map_or(Zone::Ends, |(zone, _)| *zone);
+        hair.at(Stretch { zone, cm: Some(cm) }).level
+    };
+    let covered = |at: Length| {
+        let painted = |share: Share| if at < end { share.percent() * part } else { 0.0 };
+        // Ends between the foils, on hair that these leave.
+        let between = on_head.ends.filter(|ends| at >= ends.from);
+        let between = between.map_or(0.0, |ends| (1.0 - part) * ends.of_left.percent());
+        on_head.profile.covered_at(at).map(|share| Share::nearest(painted(share) + between))
+    };
+    let mut found: Vec<LevelStretch> = Vec::new();
+    let mut same: Option<(Interval<Level>, Interval<Share>, Interval<Level>)> = None;
+    for from in (0..=u16::MAX).map(f64::from).take_while(|from| *from < length.cm()).map(Length::nearest) {
+        let to = Length::nearest((from.cm() + 1.0).min(length.cm()));
+        let at = Length::nearest((from.cm() + to.cm()) / 2.0);
+        let (base, covered) = (there((from, to), at), covered(at));
+        // Most centimetres are as the one before.
+        let level = match same {
+            Some((before, share, level)) if before == base && share == covered => level,
+            _ => reads(base, &colour.swatch, covered),
+        };
+        same = Some((base, covered, level));
+        join(&mut found, LevelStretch { from, to, level });
+    }
+    Ok(Some(LevelsAlong { taken, stretches: found, basis: Basis::Assumed }))
+}
+
+/// Hair of a base of which a share is covered, and is then as light as the swatch.
+fn reads(base: Interval<Level>, light: &Swatch, covered: Interval<Share>) -> Interval<Level> {
+    if covered.high() == Share::NONE {
+        return base;
+    }
+    let rest = Swatch::natural_within(base);
+    let of = |share: Share| levels_of(&rest.beside(light, share));
+    let best = of(covered.best());
+    if covered.is_exact() { best } else { best.widened_to(of(covered.low())).widened_to(of(covered.high())) }
+}
+
+/// Goes on with the last stretch where the level is the same to half a level.
+fn join(found: &mut Vec<LevelStretch>, next: LevelStretch) {
+    let half = |level: &Interval<Level>| (level.best().number() * 2.0).round();
+    match found.last_mut().filter(|last| half(&last.level) == half(&next.level)) {
+        Some(last) => {
+            let (long, more) = (last.to.cm() - last.from.cm(), next.to.cm() - next.from.cm());
+            let mean = (last.level.best().number() * long + next.level.best().number() * more) / (long + more);
+            let all = last.level.widened_to(next.level);
+            last.level = Interval::ordered(all.low(), Level::clamped(mean), all.high());
+            last.to = next.to;
+        }
+        None => found.push(next),
+    }
+}
+
+/// The hair of a section that carries mixture, zone by zone; empty where its length is not stated.
+pub(super) fn zones(request: &Request, work: &Work<'_>) -> Vec<ZoneHair> {
+    let (Some(on_head), Some(share)) = (work.task.on_head, work.task.share) else { return Vec::new() };
+    let own = request.amounts.stretch(work.task.zone);
+    let part = |share: Share| request.amounts.head.part(share);
+    let tress = part(share);
+    let of = |zone: Zone| {
+        let ((from, to), (_, end)) = request.amounts.stretch(zone).zip(own)?;
+        let to_end = if to < end { to } else { end };
+        let long = painted_between(&on_head.profile, from, to_end);
+        let (mut hair, mut surface) = (tress.mass(long), tress.surface(long));
+        if let Some(ends) = on_head.ends.filter(|ends| ends.from < to) {
+            let (more, first) = (part(ends.share), if ends.from > from { ends.from } else { from });
+            let long = Interval::exact(Length::nearest(to.cm() - first.cm()));
+            hair = hair.combine(more.mass(long), |one: Mass, other| one + other);
+            surface = surface.combine(more.surface(long), |one, other| Area::nearest(one.cm2() + other.cm2()));
+        }
+        Some(ZoneHair { zone, hair, surface })
+    };
+    ZONES.into_iter().filter_map(of).collect()
+}
+
+/// The length between two places that would hold as much product if it were covered in full: most of it where more is
+/// covered, from nearer to the scalp on.
+fn painted_between(profile: &Profile, from: Length, to: Length) -> Interval<Length> {
+    let of = |covered: Share, start: Length, transition: Length| {
+        let exact = Profile { covered: covered.into(), start: start.into(), transition: transition.into() };
+        let painted = |to: Length| exact.painted(to.into()).best().cm();
+        Length::nearest((painted(to) - painted(from)).max(0.0))
+    };
+    let Profile { covered, start, transition } = profile;
+    Interval::ordered(
+        of(covered.low(), start.high(), transition.high()),
+        of(covered.best(), start.best(), transition.best()),
+        of(covered.high(), start.low(), transition.low()),
+    )
+}
