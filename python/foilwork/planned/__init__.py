@@ -66,6 +66,8 @@ from foilwork.planned.head import (
     InPlace,
     Meeting,
     MeetingShade,
+    OutlineChange,
+    OutlineLook,
     PartReading,
     Region,
     RegionFoils,
@@ -74,7 +76,6 @@ from foilwork.planned.head import (
     ShadowLength,
     ShadowStep,
     Template,
-    ZoneHair,
     ZoneLook,
 )
 from foilwork.planned.history import (
@@ -122,11 +123,14 @@ from foilwork.planned.sections import (
     ClassDecision,
     CountedPanels,
     EndsPlan,
+    LevelsAlong,
+    LevelStretch,
     Lowlights,
     Rejected,
     RejectedTechnique,
     SectionPlan,
     TechniqueDecision,
+    ZoneHair,
 )
 from foilwork.planned.stock import ConsumableLine, StockLine, StockPlan, Substitute
 
@@ -189,6 +193,8 @@ __all__ = [
     "LeftOut",
     "Lessons",
     "LevelRule",
+    "LevelStretch",
+    "LevelsAlong",
     "Lowlights",
     "Meeting",
     "MeetingShade",
@@ -198,6 +204,8 @@ __all__ = [
     "NeutralisingDose",
     "NotComputed",
     "OrderedBy",
+    "OutlineChange",
+    "OutlineLook",
     "PartReading",
     "PastService",
     "Piece",

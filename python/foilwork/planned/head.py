@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 from foilwork._native import Bounds
 from foilwork._record import Record
 from foilwork.planned.colour import Swatch, TonePart
-from foilwork.planned.sections import SectionPlan
+from foilwork.planned.sections import SectionPlan, ZoneHair
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _PartLine, _ServiceClass, _Wish, _Zone
+    from foilwork._words import _Basis, _PartLine, _ServiceClass, _Solidity, _Wish
 
 __all__ = [
     "Change",
@@ -21,6 +21,8 @@ __all__ = [
     "InPlace",
     "Meeting",
     "MeetingShade",
+    "OutlineChange",
+    "OutlineLook",
     "PartReading",
     "Region",
     "RegionFoils",
@@ -29,7 +31,6 @@ __all__ = [
     "ShadowLength",
     "ShadowStep",
     "Template",
-    "ZoneHair",
     "ZoneLook",
 ]
 
@@ -110,6 +111,45 @@ class InPlace(Record):
 
 
 @dataclass(frozen=True)
+class OutlineChange(Record):
+    """What to change so that the outline reads as wanted: the share of a section, or how it starts."""
+
+    __slots__ = {
+        "blend_start": "Whether its start has to be blended: it is a line, and not at the scalp.",
+        "light_percent": "Of its hair, what is light behind its start.",
+        "section": "The section.",
+        "wanted_percent": "What would have to be; the same where only its start is to change.",
+    }
+    blend_start: bool
+    light_percent: float
+    section: str
+    wanted_percent: float
+
+
+@dataclass(frozen=True)
+class OutlineLook(Record):
+    """How solid the outline reads."""
+
+    __slots__ = {
+        "as_wanted": "Whether it reads as wanted; absent where nothing is asked for.",
+        "basis": "What the bounds of the two looks rest on.",
+        "changes": (
+            "What to change when it does not: sections in the order of how much their change does. All of them "
+            "together are enough."
+        ),
+        "light_percent": "Of the hair of the outline that has a section, what is light behind its start.",
+        "reads": "How it reads by the best estimate; absent where it is neither.",
+        "sure": "Whether the bounds say the same, and not only the best estimate; absent where nothing is asked for.",
+    }
+    as_wanted: bool | None
+    basis: _Basis
+    changes: tuple[OutlineChange, ...]
+    light_percent: Bounds[float]
+    reads: _Solidity | None
+    sure: bool | None
+
+
+@dataclass(frozen=True)
 class PartReading(Record):
     """Where the hair is parted."""
 
@@ -184,6 +224,8 @@ class HeadReading(Record):
 
     __slots__ = {
         "look": "How it reads.",
+        "outline": "Whether the outline reads solid or soft; absent where no section lies there.",
+        "outline_wish": "What the file asks of its outline.",
         "part": "Where the hair is parted, and when regrowth shows there; absent where the file does not say.",
         "places": "Which section lies in which region, and which of its foils.",
         "template": "The regions.",
@@ -191,6 +233,8 @@ class HeadReading(Record):
         "zones": "The same by zone of the strand; empty where the length of the hair is not stated.",
     }
     look: HeadLook
+    outline: OutlineLook | None
+    outline_wish: _Solidity | None
     part: PartReading | None
     places: tuple[InPlace, ...]
     template: Template
@@ -303,20 +347,6 @@ class RootShadowPlan(Record):
     level: float
     shades: tuple[str, ...]
     tone: tuple[TonePart, ...]
-
-
-@dataclass(frozen=True)
-class ZoneHair(Record):
-    """The hair of the head in a zone of the strand."""
-
-    __slots__ = {
-        "hair_g": "Its mass.",
-        "surface_cm2": "Its surface.",
-        "zone": "The zone.",
-    }
-    hair_g: Bounds[float]
-    surface_cm2: Bounds[float]
-    zone: _Zone
 
 
 @dataclass(frozen=True)

@@ -10,17 +10,20 @@ from foilwork._native.source import Citation
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique
+    from foilwork._words import _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique, _Zone
 
 __all__ = [
     "ClassDecision",
     "CountedPanels",
     "EndsPlan",
+    "LevelStretch",
+    "LevelsAlong",
     "Lowlights",
     "Rejected",
     "RejectedTechnique",
     "SectionPlan",
     "TechniqueDecision",
+    "ZoneHair",
 ]
 
 
@@ -91,6 +94,37 @@ class EndsPlan(Record):
 
 
 @dataclass(frozen=True)
+class LevelStretch(Record):
+    """Centimetres that read as one level."""
+
+    __slots__ = {
+        "from_cm": "Where they begin, from the scalp.",
+        "level": "How light they read, their mean.",
+        "to_cm": "Where they end.",
+    }
+    from_cm: float
+    level: Bounds[float]
+    to_cm: float
+
+
+@dataclass(frozen=True)
+class LevelsAlong(Record):
+    """How light a section reads from the scalp to the ends, before any root shadow."""
+
+    __slots__ = {
+        "basis": "What the levels rest on: how the technique lies along the strand, and the colour model.",
+        "stretches": "Centimetres beside each other that read as one level, to half a level.",
+        "taken_percent": (
+            "Of the hair of its area, what is taken: the rest between it counts in. Absent where that is not known: "
+            "then it is the taken hair alone."
+        ),
+    }
+    basis: _Basis
+    stretches: tuple[LevelStretch, ...]
+    taken_percent: float | None
+
+
+@dataclass(frozen=True)
 class Lowlights(Record):
     """Darker strands for depth."""
 
@@ -143,10 +177,25 @@ class TechniqueDecision(Record):
 
 
 @dataclass(frozen=True)
+class ZoneHair(Record):
+    """The hair of the head in a zone of the strand."""
+
+    __slots__ = {
+        "hair_g": "Its mass.",
+        "surface_cm2": "Its surface.",
+        "zone": "The zone.",
+    }
+    hair_g: Bounds[float]
+    surface_cm2: Bounds[float]
+    zone: _Zone
+
+
+@dataclass(frozen=True)
 class SectionPlan(Record):
     """What one section takes."""
 
     __slots__ = {
+        "along": "How light it reads from the scalp to the ends; absent where the length of the hair is not stated.",
         "ends_between": (
             "Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted."
         ),
@@ -180,7 +229,11 @@ class SectionPlan(Record):
         "technique": "How its hair is taken.",
         "technique_choice": "The technique for the start and the upkeep wanted; absent where the file wants none.",
         "used_g": "What the same section took before, by `used_g`.",
+        "zones": (
+            "Its hair that carries mixture, by zone of the strand; empty where the length of the hair is not stated."
+        ),
     }
+    along: LevelsAlong | None
     ends_between: EndsPlan | None
     film_g: Bounds[float] | None
     first_foil: int | None
@@ -205,3 +258,4 @@ class SectionPlan(Record):
     technique: _Technique
     technique_choice: TechniqueDecision | None
     used_g: float | None
+    zones: tuple[ZoneHair, ...]

@@ -125,7 +125,8 @@ class HeadLook(_Answer):
     def template(self) -> Template:
         """The regions that it was read in."""
     def svg(self, title: str = "How the head reads") -> str:
-        """The map of the head as SVG: each region in the colour of the model, with its name and lightness as text.
+        """The map of the head as SVG: each region in the colour of the model, with its name, its lightness and its
+        sections as text.
 
         Args:
             title: what stands above it.

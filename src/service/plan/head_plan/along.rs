@@ -1,7 +1,6 @@
 //! How light a section reads along the strand, and how its hair lies in the zones of the strand.
 
 use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Work};
-use super::ZoneHair;
 use crate::{
     colour::{Level, Swatch, levels_of},
     head::Profile,
@@ -39,6 +38,19 @@ pub struct LevelStretch {
     pub level: Interval<Level>,
 }
 
+/// Hair in a zone of the strand, of the head or of a section.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
+pub struct ZoneHair {
+    /// The zone.
+    pub zone: Zone,
+    /// Its mass.
+    #[serde(rename = "hair_g")]
+    pub hair: Interval<Mass>,
+    /// Its surface.
+    #[serde(rename = "surface_cm2")]
+    pub surface: Interval<Area>,
+}
+
 const ZONES: [Zone; 3] = [Zone::Roots, Zone::MidLengths, Zone::Ends];
 
 /// None where the length of the hair is not stated.
@@ -70,7 +82,7 @@ pub(super) fn levels(
     let mut same: Option<(Interval<Level>, Interval<Share>, Interval<Level>)> = None;
     for from in (0..=u16::MAX).map(f64::from).take_while(|from| *from < length.cm()).map(Length::nearest) {
         let to = Length::nearest((from.cm() + 1.0).min(length.cm()));
-        let at = Length::nearest((from.cm() + to.cm()) / 2.0);
+        let at = Length::nearest(f64::midpoint(from.cm(), to.cm()));
         let (base, covered) = (there((from, to), at), covered(at));
         // Most centimetres are as the one before.
         let level = match same {

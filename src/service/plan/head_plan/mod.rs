@@ -7,9 +7,9 @@ mod reading;
 mod section;
 mod shadow;
 
-pub use along::{LevelStretch, LevelsAlong};
+pub use along::{LevelStretch, LevelsAlong, ZoneHair};
 pub use meeting::{Meeting, MeetingShade};
-pub use model::{HeadPlan, ZoneHair};
+pub use model::HeadPlan;
 pub use reading::{HeadReading, InPlace, PartReading, ZoneLook};
 pub(super) use section::class_question;
 pub use section::{EndsPlan, SectionPlan};

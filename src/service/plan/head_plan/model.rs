@@ -5,11 +5,11 @@ use super::super::{
     colours::Colours,
     sections::{Sections, Work},
 };
-use super::{HeadReading, Meeting, RootShadowPlan, meeting, reading, section, section::SectionPlan, shadow};
+use super::{HeadReading, Meeting, RootShadowPlan, ZoneHair, meeting, reading, section, section::SectionPlan, shadow};
 use crate::{
     hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
     head::{RegionFoils, ServiceClass, Treated, service_class},
-    quantity::{Area, Length, Mass, Quantity, Share},
+    quantity::{Length, Mass, Quantity, Share},
     reader::Problems,
     service::{request::Request, shape::Zone},
     source::{Basis, Interval},
@@ -60,19 +60,6 @@ pub struct HeadPlan {
     pub root_shadow: Option<RootShadowPlan>,
     /// Where two formulas meet in a foil and a shade between them is seen.
     pub meetings: Vec<Meeting>,
-}
-
-/// The hair of the head in a zone of the strand.
-#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct ZoneHair {
-    /// The zone.
-    pub zone: Zone,
-    /// Its mass.
-    #[serde(rename = "hair_g")]
-    pub hair: Interval<Mass>,
-    /// Its surface.
-    #[serde(rename = "surface_cm2")]
-    pub surface: Interval<Area>,
 }
 
 impl HeadPlan {
