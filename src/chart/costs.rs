@@ -1,6 +1,6 @@
 use super::{Anchor, Paint, Svg};
 use crate::{
-    money::{CostTable, Money},
+    money::{CostTable, Money, MoneyStyle},
     text::list,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
@@ -14,6 +14,8 @@ pub struct CostChart<'a> {
     pub table: &'a CostTable,
     /// What they leave out, in words; empty where they hold everything.
     pub left_out: &'a [String],
+    /// How amounts are written; with the code of their currency where it is not said.
+    pub style: Option<MoneyStyle>,
 }
 
 const WIDTH: f64 = 640.0;
@@ -36,7 +38,7 @@ const BARS: (f64, f64) = (130.0, 430.0);
 /// let mut table = CostTable::new(eur);
 /// table.push(CostLine::new(CostKind::Product, "lightener", Basis::Stated, Money::parse("10.00", eur)?))?;
 /// table.push(CostLine::new(CostKind::Labour, "hands-on time", Basis::Stated, Money::parse("30.00", eur)?))?;
-/// let chart = CostChart { title: "gloss", table: &table, left_out: &["foils".to_owned()] };
+/// let chart = CostChart { title: "gloss", table: &table, left_out: &["foils".to_owned()], style: None };
 /// let svg = cost_chart(&chart);
 /// assert!(svg.contains("30.00 EUR, 75.0 %") && svg.contains("not counted: foils"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -50,10 +52,11 @@ pub fn cost_chart(chart: &CostChart<'_>) -> String {
         .into_iter()
         .map(|(kind, amount)| (kind.to_string(), amount, share(amount, total)))
         .collect();
-    let said = kinds.iter().map(|(kind, amount, share)| format!("{kind} {}", told(*amount, *share)));
+    let said = kinds.iter().map(|(kind, amount, share)| format!("{kind} {}", chart.told(*amount, *share)));
     let counted = if chart.left_out.is_empty() { "in all" } else { "counted" };
     let without = format!("not counted: {}", chart.left_out.join("; "));
     let missing = if chart.left_out.is_empty() { Vec::new() } else { textwrap::wrap(&without, LETTERS) };
+    let total = chart.amount(total);
     let mut about = format!("{total} {counted}: {}.", list(said.collect::<Vec<_>>(), "and"));
     if !missing.is_empty() {
         about += &format!(" {without}.");
@@ -70,7 +73,7 @@ pub fn cost_chart(chart: &CostChart<'_>) -> String {
         let long = if most.is_zero() { Decimal::ZERO } else { *share / most };
         let long = (BARS.1 - BARS.0) * long.to_f64().unwrap_or(0.0);
         svg.rect((BARS.0, top + 4.0), (long, 20.0), &Paint::area("#5b7f95").outlined("#223", 1.0));
-        svg.text((BARS.0 + long + 8.0, top + 18.0), Anchor::Start, 13.0, &told(*amount, *share));
+        svg.text((BARS.0 + long + 8.0, top + 18.0), Anchor::Start, 13.0, &chart.told(*amount, *share));
     }
     let below = height - 12.0 - LINE * rows(missing.len());
     svg.text((12.0, below), Anchor::Start, 13.0, &format!("{counted} {total}"));
@@ -84,6 +87,12 @@ fn share(amount: Money, total: Money) -> Decimal {
     amount.percent_of(total).unwrap_or_default()
 }
 
-fn told(amount: Money, share: Decimal) -> String {
-    format!("{amount}, {:.1} %", share.round_dp(1))
+impl CostChart<'_> {
+    fn amount(&self, amount: Money) -> String {
+        self.style.map_or_else(|| amount.to_string(), |style| style.write(amount))
+    }
+
+    fn told(&self, amount: Money, share: Decimal) -> String {
+        format!("{}, {:.1} %", self.amount(amount), share.round_dp(1))
+    }
 }

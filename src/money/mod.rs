@@ -6,7 +6,7 @@
 //!
 //! # Amounts
 //!
-//! [`Money`] with its [`Currency`], a named [`Rounding`], and [`allocate`](allocate()) to share an amount out without
+//! [`Money`] with its [`Currency`], written in a [`MoneyStyle`], a named [`Rounding`], and [`allocate`](allocate()) to share an amount out without
 //! losing a minor unit. Percentages are types that say of what they are a part: [`Margin`] is no [`Markup`].
 //!
 //! # Cost a service
@@ -47,6 +47,7 @@ mod price_rule;
 mod rounding;
 mod row_costing;
 mod service_cost;
+mod style;
 mod tax;
 mod unit_price;
 mod variance;
@@ -72,6 +73,7 @@ pub use price::{SetPrice, cost_from_markup, price_from_margin, price_from_markup
 pub use price_rule::{PriceRule, PriceTarget, ServicePrice};
 pub use rounding::Rounding;
 pub use service_cost::{CostEntry, CostLineError, ServiceCost};
+pub use style::MoneyStyle;
 pub use tax::{TaxedPrice, add_tax, take_tax_out, tax_fraction, tax_rate};
 pub use unit_price::UnitPrice;
 pub use variance::{Variance, compare};

@@ -1,6 +1,6 @@
 use crate::{
     colour::Level,
-    money::Money,
+    money::{Money, MoneyStyle},
     quantity::{Mass, MassFraction},
     service::Start,
     shop::{Country, Habits},
@@ -23,18 +23,7 @@ const PERCENT_PER_VOLUME: f64 = 0.3;
 #[derive(Clone, Copy)]
 pub(super) struct Writing {
     habits: Habits,
-    money: Option<Amounts>,
-}
-
-/// How a country writes, but for the order of its date.
-#[derive(Clone, Copy)]
-struct Amounts {
-    currency: &'static str,
-    symbol: &'static str,
-    before: bool,
-    gap: &'static str,
-    group: &'static str,
-    point: char,
+    money: Option<MoneyStyle>,
 }
 
 impl Writing {
@@ -96,25 +85,12 @@ impl Writing {
 
     /// An amount of money: as the country writes its own currency, and with the code where it is another.
     pub(super) fn money(self, money: Money) -> String {
-        let Some(way) = self.money.filter(|way| way.currency == money.currency().code()) else {
-            return money.to_string();
-        };
-        let text = money.decimal().abs().to_string();
-        let (whole, part) = text.split_once('.').map_or((text.as_str(), None), |(whole, part)| (whole, Some(part)));
-        let mut grouped = String::new();
-        for (i, digit) in whole.chars().enumerate() {
-            if i > 0 && (whole.len() - i) % 3 == 0 {
-                grouped.push_str(way.group);
-            }
-            grouped.push(digit);
-        }
-        let part = part.map(|part| format!("{}{part}", way.point)).unwrap_or_default();
-        let sign = if money.is_negative() { "-" } else { "" };
-        if way.before {
-            format!("{sign}{}{}{grouped}{part}", way.symbol, way.gap)
-        } else {
-            format!("{sign}{grouped}{part}{}{}", way.gap, way.symbol)
-        }
+        self.money.map_or_else(|| money.to_string(), |style| style.write(money))
+    }
+
+    /// The style of that, for a picture.
+    pub(super) const fn style(self) -> Option<MoneyStyle> {
+        self.money
     }
 
     /// Grams, and ounces beside them where the shop wants them.
@@ -166,20 +142,20 @@ impl Writing {
 /// # Source
 ///
 /// [Unicode CLDR](crate::source::citations::trade::UNICODE_CLDR); dates and times too.
-const fn amounts(country: Country) -> Amounts {
-    const fn before(currency: &'static str, symbol: &'static str, gap: &'static str) -> Amounts {
-        Amounts { currency, symbol, before: true, gap, group: ",", point: '.' }
+const fn amounts(country: Country) -> MoneyStyle {
+    const fn before(currency: &'static str, symbol: &'static str, gap: &'static str) -> MoneyStyle {
+        MoneyStyle { currency, symbol, before: true, gap, group: ",", point: '.' }
     }
-    const fn after(currency: &'static str, symbol: &'static str, group: &'static str) -> Amounts {
-        Amounts { currency, symbol, before: false, gap: " ", group, point: ',' }
+    const fn after(currency: &'static str, symbol: &'static str, group: &'static str) -> MoneyStyle {
+        MoneyStyle { currency, symbol, before: false, gap: " ", group, point: ',' }
     }
     match country {
         Country::Austria | Country::Belgium | Country::Netherlands => {
-            Amounts { group: ".", point: ',', ..before("EUR", "€", " ") }
+            MoneyStyle { group: ".", point: ',', ..before("EUR", "€", " ") }
         }
         Country::Australia => before("AUD", "$", ""),
         Country::Canada => before("CAD", "$", ""),
-        Country::Switzerland => Amounts { group: "’", ..before("CHF", "CHF", " ") },
+        Country::Switzerland => MoneyStyle { group: "’", ..before("CHF", "CHF", " ") },
         Country::China => before("CNY", "¥", ""),
         Country::Czechia => after("CZK", "Kč", " "),
         Country::Germany | Country::Spain | Country::Italy => after("EUR", "€", "."),

@@ -3,13 +3,14 @@ use crate::text::cell;
 use std::borrow::Cow;
 
 /// The columns of [`Worksheet::csv`].
-const COLUMNS: [&str; 13] = [
+const COLUMNS: [&str; 14] = [
     "seed",
     "number",
     "topic",
     "difficulty",
     "kind",
     "question",
+    "picture",
     "answer",
     "value",
     "unit",
@@ -31,7 +32,7 @@ impl Worksheet {
     /// use foilwork::teach::{WorksheetRequest, worksheet};
     ///
     /// let table = worksheet(&WorksheetRequest { count: 2, ..WorksheetRequest::new(1) })?.csv();
-    /// assert!(table.starts_with("seed,number,topic,difficulty,kind,question,answer,value,unit,letter"));
+    /// assert!(table.starts_with("seed,number,topic,difficulty,kind,question,picture,answer,value,unit,letter"));
     /// # Ok::<(), foilwork::teach::WorksheetError>(())
     /// ```
     #[must_use]
@@ -49,6 +50,7 @@ impl Worksheet {
                 exercise.difficulty.code().to_owned(),
                 exercise.kind.to_owned(),
                 exercise.question.clone(),
+                exercise.picture.as_ref().map(|picture| picture.says.clone()).unwrap_or_default(),
                 exercise.answer.text.clone(),
                 exercise.answer.value.map(|value| value.to_string()).unwrap_or_default(),
                 exercise.answer.unit.clone().unwrap_or_default(),

@@ -1,4 +1,4 @@
-use super::{Exercise, ExerciseAnswer, Mistake, OfferedAnswer, Working, draw::Draw};
+use super::{Exercise, ExerciseAnswer, Mistake, OfferedAnswer, Working, draw::Draw, picture::ExercisePicture};
 use crate::{
     money::Money,
     quantity::{Duration, Mass, MassFraction, Quantity},
@@ -18,6 +18,7 @@ const NEAR_A_TIE: f64 = 1e-4;
 /// A problem as it is made; it becomes an exercise only when it has one answer and wrong ones that differ.
 pub(super) struct Draft {
     question: String,
+    picture: Option<ExercisePicture>,
     given: BTreeMap<&'static str, String>,
     steps: Vec<Working>,
     answer: Option<ExerciseAnswer>,
@@ -30,6 +31,7 @@ impl Draft {
     pub(super) fn new(question: String) -> Self {
         Self {
             question,
+            picture: None,
             given: BTreeMap::new(),
             steps: Vec::new(),
             answer: None,
@@ -44,6 +46,10 @@ impl Draft {
         self.basis = basis;
         self.sources = sources.iter().map(|source| source.id).collect();
         self
+    }
+
+    pub(super) fn picture(self, picture: ExercisePicture) -> Self {
+        Self { picture: Some(picture), ..self }
     }
 
     pub(super) fn given(mut self, name: &'static str, value: impl ToString) -> Self {
@@ -97,6 +103,7 @@ impl Draft {
         let options = letters.zip(offered).map(|(letter, (mistake, answer))| OfferedAnswer { letter, answer, mistake });
         Some(Exercise {
             question: self.question,
+            picture: self.picture,
             given: self.given,
             answer,
             steps: self.steps,
@@ -112,6 +119,13 @@ impl Draft {
 pub(super) struct Found {
     answer: ExerciseAnswer,
     rounded_to: Option<u32>,
+}
+
+impl Found {
+    /// The number, to go on with.
+    pub(super) const fn amount(&self) -> Option<Decimal> {
+        self.answer.value
+    }
 }
 
 /// A number to at most so many decimals; none where the rounding could go either way, or where there is no such number.

@@ -1,4 +1,4 @@
-use super::{Difficulty, Mistake, Topic};
+use super::{Difficulty, ExercisePicture, Mistake, Topic};
 use crate::source::Basis;
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -17,6 +17,8 @@ pub struct Exercise {
     pub kind: &'static str,
     /// The problem in words, with its numbers and how to round.
     pub question: String,
+    /// The picture it is read from or that stands beside it.
+    pub picture: Option<ExercisePicture>,
     /// What is given, by names that end with the unit; numbers as exact decimals.
     pub given: BTreeMap<&'static str, String>,
     /// The answer.
@@ -65,6 +67,27 @@ pub struct OfferedAnswer {
 }
 
 impl Exercise {
+    /// The problem with what its picture says, for a form that has no pictures.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::teach::{Topic, WorksheetRequest, worksheet};
+    ///
+    /// let request = WorksheetRequest { topics: vec![Topic::Pigment], count: 20, ..WorksheetRequest::new(1) };
+    /// let sheet = worksheet(&request)?;
+    /// let pictured = sheet.exercises.iter().find(|exercise| exercise.picture.is_some()).ok_or("one has a picture")?;
+    /// assert!(pictured.in_words().starts_with(&pictured.question) && pictured.in_words().contains("[picture: "));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn in_words(&self) -> String {
+        match &self.picture {
+            Some(picture) => format!("{} [picture: {}]", self.question, picture.says),
+            None => self.question.clone(),
+        }
+    }
+
     /// The letter of the right answer.
     ///
     /// # Example

@@ -44,6 +44,13 @@ fn problem(html: &mut Html, exercise: &Exercise, choices: bool) {
     html.open("section", &[("class", "problem")]);
     html.element("h2", &[], &format!("{}. {}", exercise.number, exercise.topic));
     html.element("p", &[], &exercise.question);
+    if let Some(picture) = &exercise.picture {
+        html.picture(&picture.svg());
+        html.open("details", &[("class", "small")]);
+        html.element("summary", &[], "The picture in words");
+        html.element("p", &[], &picture.says);
+        html.close("details");
+    }
     if choices {
         html.open("ul", &[("class", "choices")]);
         for option in &exercise.options {

@@ -5,6 +5,9 @@
 //! Ask for a sheet by [`WorksheetRequest`]: topics, [`Difficulty`], how many, and a seed. The same request gives the same sheet
 //! on every machine and in every version that keeps [`Worksheet::FORMAT`].
 //!
+//! Some problems are read from a picture, or have one beside them: [`ExercisePicture`], drawn on the page and told in words
+//! elsewhere.
+//!
 //! [`worksheet`] gives a [`Worksheet`] of [`Exercise`]s: what is given, the one answer, each step of the [`Working`] with its
 //! result, the answer by the library's own function where it has one, and [`OfferedAnswer`]s of which each wrong one names the
 //! [`Mistake`] that leads to it.
@@ -30,6 +33,7 @@ mod html;
 mod mistake;
 mod observed;
 mod observed_stage;
+mod picture;
 mod request;
 mod tasks;
 mod text;
@@ -41,6 +45,7 @@ pub use checklist::{Checklist, ChecklistPoint, MappedElement, checklist};
 pub use exercise::{Exercise, ExerciseAnswer, OfferedAnswer, Working};
 pub use mistake::Mistake;
 pub use observed_stage::ObservedStage;
+pub use picture::ExercisePicture;
 pub use request::{WorksheetError, WorksheetRequest};
 pub use text::SheetHalf;
 pub use topic::{Difficulty, Topic};

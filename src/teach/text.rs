@@ -66,7 +66,7 @@ impl Worksheet {
 
 fn problem(sheet: &mut Sheet, exercise: &Exercise, choices: bool) {
     sheet.blank();
-    sheet.paragraph(&format!("{:>2}. {}", exercise.number, exercise.question), 4);
+    sheet.paragraph(&format!("{:>2}. {}", exercise.number, exercise.in_words()), 4);
     if choices {
         for option in &exercise.options {
             sheet.paragraph(&format!("      {}  {}", option.letter, option.answer.text), 9);

@@ -77,6 +77,7 @@ fn exercise(request: &WorksheetRequest, topic: Topic, place: usize) -> Result<Ex
             difficulty,
             kind: task.kind,
             question: String::new(),
+            picture: None,
             given: BTreeMap::new(),
             answer: ExerciseAnswer { text: String::new(), value: None, unit: None },
             steps: Vec::new(),

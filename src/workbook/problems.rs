@@ -59,7 +59,7 @@ fn problems(sheet: &Worksheet, first: u32, marked: bool) -> Result<Page, Workboo
     page.row = first;
     for exercise in &sheet.exercises {
         page.number(0, exercise.number as f64, 0)?;
-        page.text(1, &exercise.question)?;
+        page.text(1, &exercise.in_words())?;
         page.answer(2)?;
         page.text(3, exercise.answer.unit.as_deref().unwrap_or_default())?;
         if marked {

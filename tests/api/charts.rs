@@ -6,7 +6,7 @@ use foilwork::{
         margin_chart, pigment_chart,
     },
     colour::{Hue, Level, Naming},
-    money::{CostKind, CostLine, CostTable, Currency, Margin, Money},
+    money::{CostKind, CostLine, CostTable, Currency, Margin, Money, MoneyStyle},
     peroxide::dilution_table,
     quantity::{Mass, MassFraction},
     source::{Basis, Interval},
@@ -30,7 +30,7 @@ fn costs(title: &str) -> String {
     for (kind, amount) in [(CostKind::Product, "12.50"), (CostKind::Labour, "30.00"), (CostKind::Overhead, "7.50")] {
         table.push(CostLine::new(kind, title, Basis::Stated, euros(amount))).unwrap();
     }
-    cost_chart(&CostChart { title, table: &table, left_out: &[] })
+    cost_chart(&CostChart { title, table: &table, left_out: &[], style: None })
 }
 
 fn pigment(title: &str) -> String {
@@ -83,13 +83,24 @@ fn shares_of_cost_are_of_the_whole() {
     }
 }
 
+/// Common practice of Germany, as CLDR has it: `1.234,50 €`, in the picture and in its words.
+#[test]
+fn costs_are_written_as_the_shop_writes_money() {
+    let mut table = CostTable::new(Currency::EUR);
+    table.push(CostLine::new(CostKind::Labour, "hands", Basis::Stated, euros("1234.50"))).unwrap();
+    let style = MoneyStyle { currency: "EUR", symbol: "€", before: false, gap: " ", group: ".", point: ',' };
+    let svg = cost_chart(&CostChart { title: "gloss", table: &table, left_out: &[], style: Some(style) });
+    assert!(svg.contains(">1.234,50 €, 100.0 %</text>") && svg.contains(">in all 1.234,50 €</text>"));
+    assert!(description(&svg).contains("1.234,50 €") && !svg.contains("EUR"));
+}
+
 /// What the sum leaves out is not hidden by the words "in all".
 #[test]
 fn a_cost_that_is_not_complete_says_so() {
     let mut table = CostTable::new(Currency::EUR);
     table.push(CostLine::new(CostKind::Product, "powder", Basis::Stated, euros("12.50"))).unwrap();
     let left_out = ["labour".to_owned(), "foils of the crown".to_owned()];
-    let svg = cost_chart(&CostChart { title: "gloss", table: &table, left_out: &left_out });
+    let svg = cost_chart(&CostChart { title: "gloss", table: &table, left_out: &left_out, style: None });
     assert!(!svg.contains("in all") && svg.contains("counted 12.50 EUR"));
     assert!(svg.contains(">not counted: labour; foils of the crown</text>"));
     assert!(description(&svg).contains("not counted: labour"));

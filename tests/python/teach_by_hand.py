@@ -69,7 +69,8 @@ class Numbers:
         self.given = given
 
     def __getattr__(self, name: str) -> Fraction:
-        return Fraction(self.given[name])
+        value = self.__dict__[name] = Fraction(self.given[name])
+        return value
 
 
 def strong_share(n: Numbers) -> Fraction:
@@ -92,6 +93,12 @@ def after_discount(n: Numbers) -> Fraction:
     before = n.price - n.variable_cost
     after = n.price * (100 - n.discount_percent) / 100 - n.variable_cost
     return Fraction(ceil(n.sold * before / after))
+
+
+def first_look(n: Numbers) -> Fraction:
+    """The first of the looks at which the line that is read stands high enough."""
+    levels = {minutes: getattr(n, f"level_after_{minutes}_min") for minutes in (10, 20, 30, 40)}
+    return Fraction(min(minutes for minutes, level in levels.items() if level >= n.target_level))
 
 
 WORKED: dict[str, Callable[[Numbers], Worked]] = {
@@ -156,54 +163,16 @@ WORKED: dict[str, Callable[[Numbers], Worked]] = {
     "services-to-break-even": lambda n: Fraction(ceil(n.fixed / (n.price - n.variable_cost))),
     "services-for-profit": lambda n: Fraction(ceil((n.fixed + n.profit) / (n.price - n.variable_cost))),
     "services-after-discount": after_discount,
-}
-
-# What each named error makes of the same numbers, for the kinds where a wrong answer is dearest.
-MISTAKEN: dict[tuple[str, str], Callable[[Numbers], Fraction]] = {
-    ("dilute-to-total", "denominator"): lambda n: n.total_g * n.target_ww_percent / 100,
-    ("dilute-to-total", "inverted"): lambda n: n.total_g * n.stock_ww_percent / n.target_ww_percent,
-    ("dilute-to-total", "other-part"): lambda n: n.total_g * (1 - n.target_ww_percent / n.stock_ww_percent),
-    ("dilute-to-total", "part-and-whole"): lambda n: (
-        n.total_g * n.target_ww_percent / (n.stock_ww_percent + n.target_ww_percent)
-    ),
-    ("strength-of-blend", "added"): lambda n: n.first_ww_percent + n.second_ww_percent,
-    ("strength-of-blend", "denominator"): lambda n: (
-        (n.first_ww_percent * n.first_g + n.second_ww_percent * n.second_g) / n.first_g
-    ),
-    ("strength-of-blend", "plain-mean"): lambda n: (n.first_ww_percent + n.second_ww_percent) / 2,
-    ("volumes-to-g-per-l", "inverted"): lambda n: (
-        n.strength_volumes * n.molar_volume_l_per_mol / n.molar_mass_g_per_mol
-    ),
-    ("volumes-to-g-per-l", "stoichiometry"): lambda n: (
-        n.strength_volumes / n.molar_volume_l_per_mol * n.molar_mass_g_per_mol
-    ),
-    ("volumes-to-g-per-l", "volumes-for-percent"): lambda n: n.strength_volumes * 10,
-    ("price-from-markup", "inverted"): lambda n: n.cost * 100 / n.markup_percent,
-    ("price-from-markup", "margin-for-markup"): lambda n: n.cost * 100 / (100 - n.markup_percent),
-    ("price-from-markup", "part-and-whole"): lambda n: n.cost * n.markup_percent / 100,
-    ("price-from-margin", "left-out"): lambda n: n.cost * n.margin_percent / 100,
-    ("price-from-margin", "markup-for-margin"): lambda n: n.cost * (100 + n.margin_percent) / 100,
-    ("price-from-margin", "part-and-whole"): lambda n: n.cost * 100 / n.margin_percent,
-    ("margin-of-price", "inverted"): lambda n: n.price / n.cost * 100,
-    ("margin-of-price", "markup-for-margin"): lambda n: (n.price - n.cost) / n.cost * 100,
-    ("margin-of-price", "other-part"): lambda n: n.cost / n.price * 100,
-    ("markup-to-margin", "margin-for-markup"): lambda n: n.markup_percent,
-    ("markup-to-margin", "other-part"): lambda n: Fraction(100) * 100 / (100 + n.markup_percent),
-    ("add-tax", "denominator"): lambda n: n.net * 100 / (100 - n.tax_percent),
-    ("add-tax", "inverted"): lambda n: n.net * 100 / (100 + n.tax_percent),
-    ("add-tax", "part-and-whole"): lambda n: n.net * n.tax_percent / 100,
-    ("tax-in-gross", "denominator"): lambda n: n.gross / n.tax_percent,
-    ("tax-in-gross", "other-part"): lambda n: n.gross * 100 / (100 + n.tax_percent),
-    ("tax-in-gross", "tax-off-gross"): lambda n: n.gross * n.tax_percent / 100,
+    "read-dilution-grid": lambda n: n.wanted_g * n.target_ww_percent / n.stock_ww_percent,
+    "read-pigment-chart": lambda n: opposite(SHOWS[int(n.level)][1]),
+    "read-lift-curve": first_look,
+    "read-timeline": lambda n: n.rinse_min - n.start_min,
+    # Counted one by one.
+    "read-head-map": lambda n: Fraction(len(range(int(n.first_foil), int(n.last_foil) + 1))),
+    "read-cost-shares": lambda n: n.labour_cost * n.rise_percent / (n.product_cost + n.labour_cost + n.overhead_cost),
 }
 
 
-def mistaken(kind: str, mistake: str, given: Given) -> Fraction | None:
-    """What the error leads to, not rounded; none where it is not worked out here."""
-    wrong = MISTAKEN.get((kind, mistake))
-    return wrong and wrong(Numbers(given))
-
-
-def worked(kind: str, given: Given) -> Worked:
+def worked(kind: str, given: Given | Numbers) -> Worked:
     """The answer to a problem, not rounded but for money."""
-    return WORKED[kind](Numbers(given))
+    return WORKED[kind](given if isinstance(given, Numbers) else Numbers(given))

@@ -4,6 +4,8 @@ import datetime
 import itertools
 import json
 import statistics
+from collections import defaultdict
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -47,6 +49,16 @@ def by_hand(figures: list[float]) -> tuple[float, float, float, float, float]:
     of_mean, of_next = off / np.sqrt(n), off * np.sqrt(1 + 1 / n)
     logs_of = (mean, mean - of_mean, mean + of_mean, mean - of_next, mean + of_next)
     return tuple(float(np.exp(x)) for x in logs_of)  # type: ignore[return-value]
+
+
+def test_a_margin_is_what_is_left_of_all_prices() -> None:
+    """The figures that the book shows: sums of the lines themselves, as fractions, rounded at the end."""
+    prices, costs = defaultdict(Fraction), defaultdict(Fraction)
+    for record in map(json.loads, RECORDS.splitlines()):
+        prices[record["colourist"]] += Fraction(record["price"])
+        costs[record["colourist"]] += Fraction(record["cost"])
+    found = {one.of: one.money[0].margin_percent for one in summarise(RECORDS, "colourist")}
+    assert found == {who: f"{float((paid - costs[who]) / paid * 100):.2f}" for who, paid in prices.items()}
 
 
 @given(st.lists(st.floats(5.0, 60.0), min_size=2, max_size=12))

@@ -11,8 +11,10 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
+import lxml.etree
 import pytest
-from teach_by_hand import MISTAKEN, WORKED, mistaken, worked
+from teach_by_hand import WORKED, Numbers, worked
+from teach_mistakes import ERRORS, mistaken
 
 from foilwork import FoilworkError, source
 from foilwork.teach import worksheet
@@ -81,7 +83,48 @@ def test_every_number_that_is_given_stands_in_the_question() -> None:
         for name, value in problem["given"].items():
             if name == "developer_parts" and problem["kind"] != "share-of-bowl":
                 value = f"1:{value}"
-            assert value in problem["question"], (problem["kind"], name, value, problem["question"])
+            picture = problem["picture"]
+            assert value in problem["question"] + (picture["says"] if picture else ""), (problem["kind"], name, value)
+
+
+PICTURED = {
+    "complement",
+    "price-from-margin",
+    "read-cost-shares",
+    "read-dilution-grid",
+    "read-head-map",
+    "read-lift-curve",
+    "read-pigment-chart",
+    "read-timeline",
+}
+NUMBER = re.compile(r"\d+(?:\.\d+)?")
+
+
+def test_a_picture_is_drawn_with_its_problem() -> None:
+    pictured = {problem["kind"] for problem in problems() if problem["picture"]}
+    assert pictured == PICTURED
+
+
+def test_pictures_say_in_words_what_they_draw() -> None:
+    met: Counter[str] = Counter()
+    topics: list[Any] = ["dilution", "pigment", "level", "timing", "hair", "costing", "price"]
+    for seed in range(8):
+        sheet = worksheet(seed=seed, topics=topics, count=49)
+        page, text, table = sheet.html("problems"), sheet.text("problems"), sheet.csv()
+        for exercise in sheet.exercises:
+            if exercise.picture is None:
+                continue
+            met[exercise.kind] += 1
+            svg, says = exercise.picture.svg, exercise.picture.says
+            assert svg in page and says.split(":")[0] in table and says.split()[0] in text
+            drawn = lxml.etree.fromstring(svg.encode())
+            shown = " ".join(drawn.itertext())
+            # A curve and bars have axes, not labels: there the words say what the eye reads.
+            if exercise.kind not in {"read-lift-curve", "read-timeline"}:
+                missing = [number for number in NUMBER.findall(says) if number not in shown]
+                assert missing == [], (exercise.kind, missing)
+        assert worksheet(seed=seed, topics=topics, count=49).html("problems") == page
+    assert set(met) == PICTURED
 
 
 def test_no_wrong_answer_is_right_and_all_differ() -> None:
@@ -100,20 +143,25 @@ def test_a_wrong_answer_is_what_its_error_leads_to() -> None:
     met: Counter[tuple[str, str]] = Counter()
     off = []
     for problem in problems():
+        kind, numbers = problem["kind"], Numbers(problem["given"])
         for option in problem["options"]:
-            kind, mistake, text = problem["kind"], option["mistake"], option["answer"]["text"]
-            value = mistaken(kind, mistake, problem["given"]) if mistake else None
-            if value is None:
+            if not (mistake := option["mistake"]):
                 continue
             met[kind, mistake] += 1
-            # As many decimals as it is shown with.
-            shown = re.match(r"[\d.]+", text)
-            assert shown, text
-            half = Fraction(1, 2 * 10 ** len(shown[0].partition(".")[2]))
-            if abs(Fraction(shown[0]) - value) > half:
-                off.append((kind, mistake, problem["given"], text, float(value)))
+            answer, leads_to = option["answer"], mistaken(kind, mistake, numbers)
+            assert problem["answer"]["text"] != answer["text"], problem
+            if not any(shows(answer, value) for value in leads_to):
+                off.append((kind, mistake, problem["given"], answer["text"], [str(value) for value in leads_to]))
     assert off[:3] == []
-    assert set(met) == set(MISTAKEN) and min(met.values()) >= 20, met.most_common()[-3:]
+    assert set(ERRORS) <= set(met), set(ERRORS) - set(met)
+
+
+def shows(answer: dict[str, Any], value: Fraction | str) -> bool:
+    """Whether the answer is that, to as many decimals as it is written with; a last zero is not written."""
+    if isinstance(value, str) or answer["value"] is None:
+        return bool(answer["text"] == value)
+    digits = max(1, len(answer["value"].partition(".")[2]))
+    return abs(Fraction(answer["value"]) - value) <= Fraction(1, 2 * 10**digits)
 
 
 def test_the_right_answer_is_under_every_letter() -> None:

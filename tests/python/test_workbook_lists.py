@@ -1,6 +1,7 @@
 """Charts, recipes and price lists as workbooks, and lists read back, where they once said what was not so."""
 
 import io
+import json
 import subprocess
 import sys
 import zipfile
@@ -62,8 +63,12 @@ def test_bounds_of_a_label_follow_it(tmp_path: Path) -> None:
     command("table", "--stocks", "40 vol label", "--targets", "3 % w/w", "--total", "60", "--xlsx", str(path))
     page = openpyxl.load_workbook(path, data_only=True)["Dilution"]
     first = next(row[0].row for row in page.iter_rows() if row[0].value == "bottle") + 1
-    low, high = (page.cell(first, place).value / 12 for place in (3, 4))
-    assert low < 1 <= high
+    # The bounds of the plan's own data, not of the page.
+    told = json.loads(command("table", "--stocks", "40 vol label", "--targets", "3 % w/w", "--total", "60", "--json"))
+    stock = told["rows"][0]["stock_ww_percent"]
+    assert stock["best"] == 12 and stock["low"] < 12 <= stock["high"]
+    low, high = stock["low"] / 12, stock["high"] / 12
+    assert [page.cell(first, place).value for place in (3, 4)] == pytest.approx([stock["low"], stock["high"]])
     changed = anew(path, tmp_path / "changed.xlsx", {f"B{first}": 6})
     (row,) = rows_of(changed, by_formulas(changed), "Dilution", "bottle")
     # Half of a bottle of 6 %, and nothing: half of its bounds.
@@ -76,8 +81,9 @@ def test_bounds_of_a_label_follow_it(tmp_path: Path) -> None:
     )
 
 
-def command(*arguments: str) -> None:
-    subprocess.run([str(Path(sys.executable).with_name("foilwork")), *arguments], check=True, capture_output=True)
+def command(*arguments: str) -> str:
+    program = str(Path(sys.executable).with_name("foilwork"))
+    return subprocess.run([program, *arguments], check=True, capture_output=True, text=True).stdout
 
 
 def test_a_recipe_says_that_a_part_rounds_away(tmp_path: Path) -> None:

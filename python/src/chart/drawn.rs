@@ -138,7 +138,7 @@ pub fn hue_wheel(marked: Option<&str>, title: &str) -> PyResult<Picture> {
 #[pyfunction]
 #[pyo3(signature = (table, *, title = "Cost", left_out = Sequence(Vec::new())), text_signature = "(table, *, title='Cost', left_out=())")]
 pub fn cost_chart(table: PyRef<'_, PyCostTable>, title: &str, left_out: Sequence<String>) -> Picture {
-    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0, left_out: &left_out.0 }) }
+    Picture { svg: chart::cost_chart(&CostChart { title, table: &table.0, left_out: &left_out.0, style: None }) }
 }
 
 /// Net price against margin for a cost; a marked margin says its price and its mark-up.

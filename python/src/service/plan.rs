@@ -183,7 +183,7 @@ parts! {
     ///
     /// Examples:
     ///     >>> from foilwork import plan_file
-    ///     >>> "I back: L* 52 (42 to 62); nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+    ///     >>> "; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
     ///     True
     fn head_map_text(&self) -> Option<String> {
         sheet::head_map_text(&self.plan)

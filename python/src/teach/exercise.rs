@@ -46,6 +46,22 @@ answer! {
 }
 
 answer! {
+    /// The picture of a problem, and the same in words: with either of them the problem can be solved.
+    ExercisePicture {
+        /// What there is to read, in words.
+        says: String,
+        /// The picture as SVG.
+        svg: String,
+    }
+}
+
+impl From<&teach::ExercisePicture> for ExercisePicture {
+    fn from(picture: &teach::ExercisePicture) -> Self {
+        Self { says: picture.says.clone(), svg: picture.svg() }
+    }
+}
+
+answer! {
     /// A problem with its one answer, the way there, and the answers that usual errors lead to.
     Exercise {
         /// Its place on the sheet, from one.
@@ -58,6 +74,8 @@ answer! {
         kind: String,
         /// The problem in words, with its numbers and how to round.
         question: String,
+        /// The picture it is read from or that stands beside it.
+        picture: Option<ExercisePicture>,
         /// What is given: names that end with the unit, and exact decimals as text.
         given: Vec<(String, String)>,
         /// The answer.
@@ -73,7 +91,10 @@ answer! {
     }
     impl {
         fn __str__(&self) -> String {
-            self.question.clone()
+            match &self.picture {
+                Some(picture) => format!("{} [picture: {}]", self.question, picture.says),
+                None => self.question.clone(),
+            }
         }
     }
 }
@@ -103,6 +124,7 @@ impl From<&teach::Exercise> for Exercise {
             difficulty: exercise.difficulty.code().to_owned(),
             kind: exercise.kind.to_owned(),
             question: exercise.question.clone(),
+            picture: exercise.picture.as_ref().map(Into::into),
             given: exercise.given.iter().map(|(name, value)| ((*name).to_owned(), value.clone())).collect(),
             answer: (&exercise.answer).into(),
             steps: exercise.steps.iter().map(step).collect(),

@@ -142,6 +142,9 @@ impl Worksheet {
 ///     True
 ///     >>> sheet == worksheet(seed=4, topics=["dilution"], difficulty="gentle", count=1)
 ///     True
+///     >>> picture = worksheet(seed=5, topics=["pigment"], difficulty="gentle", count=1).exercises[0].picture
+///     >>> picture.svg[:4], picture.says[:22]
+///     ('<svg', 'twelve hues in a ring,')
 #[pyfunction]
 #[pyo3(signature = (seed = 1, topics = None, difficulty = None, count = 10, currency = "EUR"))]
 pub fn worksheet(

@@ -1,5 +1,6 @@
 use super::{
-    Task, break_even, costing, dilution, hair, level, limits, peroxide, pigment, price, ratio, tax, timing, weighing,
+    Task, break_even, costing, dilution, hair, level, limits, peroxide, pigment, price, ratio, reading, tax, timing,
+    weighing,
 };
 use crate::teach::{Difficulty, Topic};
 
@@ -20,5 +21,6 @@ pub(in crate::teach) fn of(topic: Topic, difficulty: Difficulty) -> Vec<Task> {
         Topic::Tax => tax::TASKS,
         Topic::BreakEven => break_even::TASKS,
     };
-    tasks.iter().copied().filter(|task| task.difficulty == difficulty).collect()
+    let read = reading::TASKS.iter().filter(|(of, _)| *of == topic).map(|(_, task)| *task);
+    tasks.iter().copied().chain(read).filter(|task| task.difficulty == difficulty).collect()
 }

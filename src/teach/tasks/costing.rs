@@ -53,8 +53,8 @@ fn cost_of_grams(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         .step("a gram, not rounded", format!("{price} / {contents}"), format!("{each:.6}"))
         .answer("what is used", format!("{} x {used} / {contents}", price.decimal()), money(found.decimal(), price)?)
         .wrong(Mistake::RoundedTooEarly, money(early * used, price))
-        .wrong(Mistake::Inverted, money(price.decimal() / used, price))
-        .wrong(Mistake::DecimalPoint, money(full * Decimal::TEN, price))
+        .wrong(Mistake::Inverted, money(price.decimal() * contents / used, price))
+        .wrong(Mistake::DecimalPoint, money(found.decimal() * Decimal::TEN, price))
         .wrong(Mistake::GivenForAnswer, money(price.decimal(), price)),
     )
 }
@@ -123,9 +123,14 @@ fn cost_of_service(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         Overhead::per_hour(chair).ok()?.cost(minutes(seated), HALF_UP).ok()?,
     );
     let found = product.plus(work).ok()?.plus(place).ok()?;
-    let share = |rate: Money, time: i64| rate.decimal() * Decimal::from(time) / Decimal::from(60);
-    money(share(wage, worked), wage)?;
-    money(share(chair, seated), wage)?;
+    // Each line rounded once, as the question says; none where a line could be rounded either way.
+    let line = |rate: Money, time: i64, hour: i64| {
+        money(rate.decimal() * Decimal::from(time) / Decimal::from(hour), rate)?.amount()
+    };
+    let with = |minutes: i64, hour: i64| {
+        money(product.decimal() + line(wage, worked, hour)? + line(chair, minutes, hour)?, product)
+    };
+    with(seated, 60)?;
     Some(
         Draft::new(format!(
             "A service at Juniper & Tide uses products for {product}, {worked} min of work at {wage} an hour, and keeps the chair for \
@@ -142,7 +147,7 @@ fn cost_of_service(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         .step("the chair", format!("{} x {seated} / 60", chair.decimal()), place)
         .answer("all of it", format!("{} + {} + {}", product.decimal(), work.decimal(), place.decimal()), money(found.decimal(), product)?)
         .wrong(Mistake::LeftOut, money(product.decimal() + work.decimal(), product))
-        .wrong(Mistake::OtherRule, money(product.decimal() + share(wage, worked) + share(chair, worked), product))
-        .wrong(Mistake::HundredMinutes, money(product.decimal() + share(wage, worked) * Decimal::new(6, 1) + share(chair, seated) * Decimal::new(6, 1), product)),
+        .wrong(Mistake::PartAndWhole, with(worked, 60))
+        .wrong(Mistake::HundredMinutes, with(seated, 100)),
     )
 }

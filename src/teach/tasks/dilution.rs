@@ -84,7 +84,7 @@ fn water_to_add(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("grams of water", format!("{} g - {left} g", shown(total.g())), exact(found.diluent.g(), 1, "g")?)
         .wrong(Mistake::PartAndWhole, grams(total, 1))
         .wrong(Mistake::Denominator, number(float(left) * float(stock - target) / float(stock), 1, "g"))
-        .wrong(Mistake::Inverted, number(float(left) * float(target) / float(stock), 1, "g")),
+        .wrong(Mistake::OtherRule, number(float(left) * float(target) / float(stock), 1, "g")),
     )
 }
 
@@ -172,7 +172,7 @@ fn strength_after_water(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("all of it", format!("{of_stock} g + {water} g"), format!("{} g", of_stock + water))
         .answer("strength", format!("{stock} x {of_stock} / {}", of_stock + water), ww(found.best(), 2)?)
         .wrong(Mistake::PlainMean, exact(float(stock) / 2.0, 2, "% w/w"))
-        .wrong(Mistake::Inverted, number(float(stock) * float(water) / float(of_stock), 2, "% w/w"))
+        .wrong(Mistake::Denominator, number(float(stock) * float(of_stock) / float(water), 2, "% w/w"))
         .wrong(Mistake::OtherPart, number(float(stock) * float(water) / float(of_stock + water), 2, "% w/w")),
     )
 }

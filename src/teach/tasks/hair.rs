@@ -92,9 +92,9 @@ fn mix_per_foil(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("with the spare", format!("{total} g x {} / 100", Decimal::ONE_HUNDRED + spare), format!("{} g", with_spare.normalize()))
         .answer("for each foil", format!("{} g / {foils}", with_spare.normalize()), number(each.g(), 1, "g")?)
         .wrong(Mistake::LeftOut, number(float(total / number_of), 1, "g"))
-        .wrong(Mistake::Inverted, number(float(number_of / total), 1, "g"))
+        .wrong(Mistake::Inverted, number(float(number_of / with_spare), 1, "g"))
         .wrong(Mistake::Denominator, number(float(total / number_of) / (1.0 - float(spare) / 100.0), 1, "g"))
-        .wrong(Mistake::OtherRule, number(float(total - spare) / foils as f64, 1, "g")),
+        .wrong(Mistake::OtherRule, number(float(total + total - with_spare) / foils as f64, 1, "g")),
     )
 }
 
@@ -124,7 +124,7 @@ fn share_in_weave(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("percent of the subsection", format!("{} / {width} x 100", picks * pick), number(share, 1, "%")?)
         .wrong(Mistake::Denominator, number(taken / other * 100.0, 1, "%"))
         .wrong(Mistake::OtherPart, number(100.0 - share, 1, "%"))
-        .wrong(Mistake::Inverted, number(other / taken * 100.0, 1, "%"))
+        .wrong(Mistake::Inverted, number(100.0 / share * 100.0, 1, "%"))
         .wrong(Mistake::LeftOut, number(taken / width as f64 * 100.0, 1, "%")),
     )
 }

@@ -88,7 +88,7 @@ fn result(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("the mean of both", format!("({natural} + {shade}) / 2"), exact(found.number(), 2, "level")?)
         .wrong(Mistake::GivenForAnswer, exact(float(shade), 2, "level"))
         .wrong(Mistake::OtherRule, exact(float(Decimal::TWO * shade - natural), 2, "level"))
-        .wrong(Mistake::PartAndWhole, exact(float(shade - natural), 2, "level")),
+        .wrong(Mistake::LeftOut, exact(float(shade - natural) / 2.0, 2, "level")),
     )
 }
 

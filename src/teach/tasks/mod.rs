@@ -12,6 +12,7 @@ mod peroxide;
 mod pigment;
 mod price;
 mod ratio;
+mod reading;
 mod task;
 mod tax;
 mod timing;

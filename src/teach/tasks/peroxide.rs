@@ -151,6 +151,6 @@ fn volumes_to_g_per_l(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("grams of peroxide", format!("2 x {volumes} / 22.414 x 34.015"), answer)
         .wrong(Mistake::Stoichiometry, number(found / 2.0, 1, "g/L"))
         .wrong(Mistake::VolumesForPercent, exact(float(volumes) * 10.0, 1, "g/L"))
-        .wrong(Mistake::Inverted, number(float(volumes) * 22.414 / 34.015, 1, "g/L")),
+        .wrong(Mistake::Inverted, number(2.0 * float(volumes) * 22.414 / 34.015, 1, "g/L")),
     )
 }

@@ -7,6 +7,7 @@ use crate::{
         Mistake,
         draft::{Draft, words},
         draw::Draw,
+        picture::{Drawn, ExercisePicture},
     },
 };
 
@@ -28,6 +29,12 @@ fn neutraliser(level: i64) -> Option<Hue> {
 /// The hue so many places on.
 fn beside(hue: Hue, places: usize) -> Option<Hue> {
     Hue::ALL.get((hue.position() + places) % Hue::ALL.len()).copied()
+}
+
+/// The wheel on the wall, none of its hues marked.
+fn wheel() -> ExercisePicture {
+    let hues: Vec<&str> = Hue::ALL.iter().map(|hue| hue.words()).collect();
+    ExercisePicture::new(Drawn::Wheel, format!("twelve hues in a ring, in this order: {}", hues.join(", ")))
 }
 
 fn exposed(draw: &mut Draw, _: Currency) -> Option<Draft> {
@@ -55,6 +62,7 @@ fn complement(draw: &mut Draw, _: Currency) -> Option<Draft> {
         Draft::new(format!(
             "The wheel on the wall of Juniper & Tide has twelve hues. Which one lies opposite {hue} and neutralises it?"
         ))
+        .picture(wheel())
         .rests_on(sourced.basis, &[source])
         .given("hue", hue.code())
         .answer("six places on", format!("{hue}, six places on"), words(sourced.value)?)

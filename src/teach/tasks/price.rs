@@ -3,12 +3,13 @@ use super::{
     costing::{HALF_UP, amount},
 };
 use crate::{
-    money::{Currency, Margin, Markup, SetPrice, price_from_margin, price_from_markup},
+    money::{Currency, Margin, Markup, Money, SetPrice, price_from_margin, price_from_markup},
     source::{Basis, citations::money::CONTEMPORARY_MATHEMATICS},
     teach::{
         Mistake,
         draft::{Draft, float, money, number},
         draw::Draw,
+        picture::{Drawn, ExercisePicture},
     },
 };
 use rust_decimal::Decimal;
@@ -43,8 +44,15 @@ fn from_markup(draw: &mut Draw, currency: Currency) -> Option<Draft> {
             Mistake::MarginForMarkup,
             (percent < HUNDRED).then(|| money(cost.decimal() * HUNDRED / (HUNDRED - percent), cost)).flatten(),
         )
-        .wrong(Mistake::PartAndWhole, money(set.profit.decimal(), cost))
-        .wrong(Mistake::Inverted, money(cost.decimal() * HUNDRED / percent, cost)),
+        .wrong(Mistake::LeftOut, money(set.profit.decimal(), cost))
+        .wrong(Mistake::PartAndWhole, money(cost.decimal() * HUNDRED / percent, cost)),
+    )
+}
+
+/// Where the curve begins and how it goes on.
+fn curve(cost: Money) -> String {
+    format!(
+        "net price against margin for a cost of {cost}: at a margin of 0 % the price is the cost, and it rises ever faster"
     )
 }
 
@@ -57,6 +65,7 @@ fn from_margin(draw: &mut Draw, currency: Currency) -> Option<Draft> {
             "A service costs Juniper & Tide {cost}. {percent} % of the net price are to be profit. What is the net price, rounded \
              once to the smallest coin?"
         ))
+        .picture(ExercisePicture::new(Drawn::Margin { cost }, curve(cost)))
         .rests_on(Basis::Derived, &[CONTEMPORARY_MATHEMATICS])
         .given("cost", cost.decimal())
         .given("margin_percent", percent)
@@ -110,7 +119,7 @@ fn markup_to_margin(draw: &mut Draw, _: Currency) -> Option<Draft> {
         )
         .wrong(Mistake::MarginForMarkup, number(float(percent), 1, "%"))
         .wrong(
-            Mistake::Inverted,
+            Mistake::OtherRule,
             (percent < HUNDRED).then(|| number(float(percent / (HUNDRED - percent) * HUNDRED), 1, "%")).flatten(),
         )
         .wrong(Mistake::OtherPart, number(float(HUNDRED / (HUNDRED + percent) * HUNDRED), 1, "%")),

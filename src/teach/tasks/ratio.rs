@@ -77,7 +77,7 @@ fn split_total(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("grams of lightener", format!("{total} g / {sum}"), exact(part(&found, 0)?, 1, "g")?)
         .wrong(Mistake::PartAndWhole, number(float(total) / float(parts), 1, "g"))
         .wrong(Mistake::OtherPart, exact(part(&found, 1)?, 1, "g"))
-        .wrong(Mistake::Inverted, exact(float(total * parts), 1, "g")),
+        .wrong(Mistake::Inverted, exact(float(total * sum), 1, "g")),
     )
 }
 
@@ -101,7 +101,7 @@ fn share_of_bowl(draw: &mut Draw, _: Currency) -> Option<Draft> {
         )
         .wrong(Mistake::Denominator, number(float(first) / float(second) * 100.0, 1, "%"))
         .wrong(Mistake::OtherPart, number(part(&found, 1)?, 1, "%"))
-        .wrong(Mistake::Inverted, number(float(second) / float(first) * 100.0, 1, "%")),
+        .wrong(Mistake::Inverted, number(float(first + second) / float(first) * 100.0, 1, "%")),
     )
 }
 
@@ -123,7 +123,7 @@ fn three_shades(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("parts in all", format!("{first} + {second} + {third}"), sum)
         .step("one part", format!("{total} g / {sum}"), format!("{} g", crate::text::number(float(total / sum), 4)))
         .answer("grams of the first", format!("{total} g x {first} / {sum}"), exact(part(&found, 0)?, 1, "g")?)
-        .wrong(Mistake::Inverted, exact(float(total * first), 1, "g"))
+        .wrong(Mistake::LeftOut, exact(float(total * first), 1, "g"))
         .wrong(Mistake::PlainMean, number(float(total) / 3.0, 1, "g"))
         .wrong(Mistake::Denominator, number(float(total * first) / float(second + third), 1, "g"))
         .wrong(Mistake::OtherPart, exact(part(&found, 1)?, 1, "g")),

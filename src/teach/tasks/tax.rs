@@ -88,6 +88,6 @@ fn tax_in_gross(draw: &mut Draw, currency: Currency) -> Option<Draft> {
         .answer("the tax in it", format!("{} x {percent} / {}", gross.decimal(), HUNDRED + percent), money(priced.tax.decimal(), gross)?)
         .wrong(Mistake::TaxOffGross, money(gross.decimal() * percent / HUNDRED, gross))
         .wrong(Mistake::OtherPart, money(priced.net.decimal(), gross))
-        .wrong(Mistake::Denominator, money(gross.decimal() / percent, gross)),
+        .wrong(Mistake::Denominator, money(gross.decimal() * percent / (HUNDRED - percent), gross)),
     )
 }

@@ -69,8 +69,8 @@ fn first_strand(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .given("applied", hour(at + apply))
         .given("rinsed", hour(at + carried))
         .answer("from the first strand to the rinse", format!("{} - {}", hour(at + carried), hour(at)), count(carried, "min")?)
-        .wrong(Mistake::OtherPart, count(wait, "min"))
-        .wrong(Mistake::GivenForAnswer, count(apply, "min"))
+        .wrong(Mistake::LeftOut, count(wait, "min"))
+        .wrong(Mistake::LeftOut, count(apply, "min"))
         .wrong(Mistake::HundredMinutes, count((at + carried) / 60 * 100 + (at + carried) % 60 - at / 60 * 100 - at % 60, "min")),
     )
 }

@@ -33,7 +33,9 @@ fn round_to_scale(draw: &mut Draw, _: Currency) -> Option<Draft> {
     let found = Division::new(mass(step)).ok()?.round(mass(wanted));
     let (below, beside) =
         ((wanted / step).floor() * step, if step == Decimal::ONE { Decimal::new(1, 1) } else { Decimal::ONE });
-    let other = (wanted / beside).round() * beside;
+    let other = wanted / beside;
+    // In the middle between two of its steps the error would have two answers.
+    let other = (other.fract() != Decimal::new(5, 1)).then(|| other.round() * beside);
     Some(
         Draft::new(format!(
             "A recipe of Juniper & Tide works out to {wanted} g. The scale counts in steps of {step} g. Which mass comes nearest?"
@@ -44,7 +46,7 @@ fn round_to_scale(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .answer("the nearest whole number of steps", format!("{} x {step} g", (wanted / step).round()), exact(found.g(), 2, "g")?)
         .wrong(Mistake::CutOff, exact(float(below), 2, "g"))
         .wrong(Mistake::RoundedUp, exact(float(below + step), 2, "g").filter(|_| found.g() < float(wanted)))
-        .wrong(Mistake::WrongStep, exact(float(other), 2, "g"))
+        .wrong(Mistake::WrongStep, other.and_then(|other| exact(float(other), 2, "g")))
         .wrong(Mistake::GivenForAnswer, exact(float(wanted), 2, "g")),
     )
 }
@@ -88,7 +90,7 @@ fn rounding_error(draw: &mut Draw, _: Currency) -> Option<Draft> {
         .step("how far off", format!("{} g and {wanted} g", shown(weighed.g())), format!("{} g", shown(off)))
         .answer("percent of what is wanted", format!("{} / {wanted} x 100", shown(off)), number(off / float(wanted) * 100.0, 1, "%")?)
         .wrong(Mistake::Denominator, number(off / weighed.g() * 100.0, 1, "%"))
-        .wrong(Mistake::WrongStep, number(float(step) / float(wanted) * 100.0, 1, "%"))
+        .wrong(Mistake::PartAndWhole, number(float(step) / float(wanted) * 100.0, 1, "%"))
         .wrong(Mistake::LeftOut, number(off * 100.0, 1, "%")),
     )
 }

@@ -143,7 +143,7 @@ class Plan:
 
         Examples:
             >>> from foilwork import plan_file
-            >>> "I back: L* 52 (42 to 62); nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
+            >>> "; nape, foils 4-12" in plan_file("examples/soft-gradient.toml").head_map_text()
             True
         """
     def consult(self) -> planned.ConsultationPlan:

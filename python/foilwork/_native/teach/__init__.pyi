@@ -7,6 +7,7 @@ __all__ = [
     "ChecklistPoint",
     "Exercise",
     "ExerciseAnswer",
+    "ExercisePicture",
     "MappedElement",
     "OfferedAnswer",
     "Working",

@@ -6,6 +6,7 @@ from foilwork._native import _Answer
 __all__ = [
     "Exercise",
     "ExerciseAnswer",
+    "ExercisePicture",
     "OfferedAnswer",
     "Working",
 ]
@@ -59,10 +60,22 @@ class OfferedAnswer(_Answer):
         """The same in words."""
 
 @final
+class ExercisePicture(_Answer):
+    """The picture of a problem, and the same in words: with either of them the problem can be solved."""
+
+    __match_args__ = ("says", "svg")
+    @property
+    def says(self) -> str:
+        """What there is to read, in words."""
+    @property
+    def svg(self) -> str:
+        """The picture as SVG."""
+
+@final
 class Exercise(_Answer):
     """A problem with its one answer, the way there, and the answers that usual errors lead to."""
 
-    __match_args__ = ("number", "topic", "difficulty", "kind", "question", "given", "answer", "steps", "options", "basis", "sources")
+    __match_args__ = ("number", "topic", "difficulty", "kind", "question", "picture", "given", "answer", "steps", "options", "basis", "sources")
     @property
     def number(self) -> int:
         """Its place on the sheet, from one."""
@@ -78,6 +91,9 @@ class Exercise(_Answer):
     @property
     def question(self) -> str:
         """The problem in words, with its numbers and how to round."""
+    @property
+    def picture(self) -> ExercisePicture | None:
+        """The picture it is read from or that stands beside it."""
     @property
     def given(self) -> list[tuple[str, str]]:
         """What is given: names that end with the unit, and exact decimals as text."""
