@@ -17,7 +17,7 @@ use crate::{
     reader::{InField, Problems},
     service::{request::Request, request::WorkStage},
     source::{Interval, Sourced},
-    toner::{Exposed, ExposedBasis, PrePigmentMix, toned},
+    toner::{Exposed, ExposedBasis, KnownStart, PrePigmentMix, StartError, toned},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -108,7 +108,7 @@ pub(super) struct Colours {
 
 impl Colours {
     pub(super) fn of(request: &Request, hair: &Hair, sections: &Sections<'_>, mixes: &[Mix]) -> Result<Self, Problems> {
-        let mut stage = Stage { request, hair, sections, mixes, toned: Vec::new() };
+        let mut stage = Stage { request, hair, sections, mixes, bare: Vec::new(), toned: Vec::new() };
         let mut found = Vec::new();
         for work in sections.iter().filter(|work| work.is_section()) {
             let Some(target) = work.task.target else { continue };
@@ -152,8 +152,47 @@ struct Stage<'s, 'r> {
     hair: &'s Hair,
     sections: &'s Sections<'r>,
     mixes: &'s [Mix],
-    /// Sections that look alike before the same toner look alike after it: worked out once.
-    toned: Vec<(usize, Exposed, Swatch, Option<SectionNeutralising>)>,
+    /// Sections of the same hair look alike before a toner: worked out once.
+    bare: Vec<(Of, Bare)>,
+    /// And so they do after the same one.
+    toned: Vec<Toned>,
+}
+
+/// What the look of hair before a toner follows from.
+#[derive(Clone, Copy, PartialEq)]
+struct Of {
+    from: Level,
+    darkest: Interval<Level>,
+    /// The target that it is lifted to, where it is lifted at all.
+    lifted_to: Option<Level>,
+    known: KnownStart,
+}
+
+/// The hair of a section before its toner.
+#[derive(Clone, Copy)]
+struct Bare {
+    natural: Swatch,
+    exposed: Exposed,
+    /// The same from both ends of the reading, where the look hangs on it.
+    ends: Option<[Exposed; 2]>,
+    /// What shows, with bounds that hold those of both ends.
+    look: Swatch,
+}
+
+/// The look of one `bare` hair under one mix, and the dose that would balance its warmth.
+struct Toned {
+    bare: usize,
+    place: usize,
+    swatch: Swatch,
+    dose: Option<SectionNeutralising>,
+}
+
+impl Bare {
+    /// How it looks after something went on it, with bounds that hold those of both ends.
+    fn widened(&self, of: impl Fn(&Exposed) -> Swatch) -> Swatch {
+        let best = of(&self.exposed);
+        self.ends.map_or(best, |ends| best.widened_to(&ends.each_ref().map(of)))
+    }
 }
 
 impl Stage<'_, '_> {
@@ -161,31 +200,17 @@ impl Stage<'_, '_> {
         let change = work.from.map(|from| target - from);
         // Only lifting exposes pigment; depositing covers what is there. Where the reading leaves it open, it may show.
         let lifts = change.high().is_lift() && work.can_lift();
-        let from = work.from.best();
         let (known, measured_with) = known::of_section(self.request, work.in_request)?;
-        let starts = |from: Level| {
-            let lifted = if lifts && target > from { target } else { from };
-            let exposed = known.exposed(Some(from), lifted).in_field(&work.task.field)?;
-            Ok::<_, Problems>(exposed.with_porosity(known::porosity(self.hair.porosity)))
-        };
-        let exposed = starts(from)?;
-        let natural = Swatch::natural_within(work.darkest);
-        // What is measured or seen does not hang on the reading of the natural level.
-        let misread = exposed.start() == ExposedBasis::Modelled && work.darkest.low() < work.darkest.high();
-        let ends = if misread { Some([starts(work.darkest.low())?, starts(work.darkest.high())?]) } else { None };
-        let widened = |best: Swatch, of: &mut dyn FnMut(Exposed) -> Swatch| {
-            ends.map_or(best, |[darker, lighter]| best.widened_to(&[of(darker), of(lighter)]))
-        };
+        let lifted_to = lifts.then_some(target);
+        let of = Of { from: work.from.best(), darkest: work.darkest, lifted_to, known };
+        let (which, bare) = self.bare(of).in_field(&work.task.field)?;
+        let exposed = bare.exposed;
         let toner = self.sections.iter().find(|other| other.stage() == WorkStage::Toner && other.goes_on(work));
         // Colour that does not lighten lies on what is there.
         let deposits = !change.best().is_lift() && work.shades().next().is_some();
-        let exposed_swatch = widened(*exposed.look(), &mut |end| *end.look());
         let (swatch, neutralising) = match toner.or_else(|| (!work.lightens() && deposits).then_some(work)) {
-            Some(toned) => {
-                let (swatch, dose) = self.toned(toned, exposed);
-                (widened(swatch, &mut |end| self.toned(toned, end).0), dose)
-            }
-            None if work.lightens() => (exposed_swatch, None),
+            Some(toned) => self.toned(toned, which, &bare),
+            None if work.lightens() => (bare.look, None),
             None => (Swatch::of_look(target, &work.tone), None),
         };
         let taken = work.taken(self.request)?;
@@ -201,13 +226,13 @@ impl Stage<'_, '_> {
                 None => underlying_pigment(target),
             }),
             level_rule: level_rule::of(work, target),
-            natural,
+            natural: bare.natural,
             start: exposed.start(),
             measured_with,
-            exposed_swatch: lifts.then_some(exposed_swatch),
+            exposed_swatch: lifts.then_some(bare.look),
             toner: toner.map(|toner| toner.name().to_owned()),
             swatch,
-            look: taken.map(|taken| section_look(&natural, &swatch, taken)),
+            look: taken.map(|taken| section_look(&bare.natural, &swatch, taken)),
             neutralising: neutralising.filter(|_| lifts),
             natural_shade: own
                 .and_then(|mix| doses::natural_shade(self.request, self.hair.white.best(), work, target, mix)),
@@ -215,18 +240,39 @@ impl Stage<'_, '_> {
         })
     }
 
+    /// The hair before a toner, and its place among those that are known.
+    fn bare(&mut self, of: Of) -> Result<(usize, Bare), StartError> {
+        if let Some((which, (_, known))) = self.bare.iter().enumerate().find(|(_, (known, _))| *known == of) {
+            return Ok((which, *known));
+        }
+        let starts = |from: Level| {
+            let lifted = of.lifted_to.filter(|target| *target > from).unwrap_or(from);
+            let exposed = of.known.exposed(Some(from), lifted)?;
+            Ok::<_, StartError>(exposed.with_porosity(known::porosity(self.hair.porosity)))
+        };
+        let exposed = starts(of.from)?;
+        // What is measured or seen does not hang on the reading of the natural level.
+        let misread = exposed.start() == ExposedBasis::Modelled && of.darkest.low() < of.darkest.high();
+        let ends = if misread { Some([starts(of.darkest.low())?, starts(of.darkest.high())?]) } else { None };
+        let natural = Swatch::natural_within(of.darkest);
+        let mut bare = Bare { natural, exposed, ends, look: *exposed.look() };
+        bare.look = bare.widened(|exposed| *exposed.look());
+        self.bare.push((of, bare));
+        Ok((self.bare.len() - 1, bare))
+    }
+
     /// The hair under the shades of a mix, and the dose that would balance its warmth.
-    fn toned(&mut self, work: &Work<'_>, exposed: Exposed) -> (Swatch, Option<SectionNeutralising>) {
-        let mut known = self.toned.iter().filter(|(place, start, ..)| *place == work.place && *start == exposed);
-        if let Some((.., swatch, dose)) = known.next() {
-            return (*swatch, dose.clone());
+    fn toned(&mut self, work: &Work<'_>, which: usize, bare: &Bare) -> (Swatch, Option<SectionNeutralising>) {
+        let mut known = self.toned.iter().filter(|toned| toned.bare == which && toned.place == work.place);
+        if let Some(known) = known.next() {
+            return (known.swatch, known.dose.clone());
         }
         let all: f64 = work.shades().map(|shade| shade.parts).sum();
-        let mix = work.shades().filter_map(|part| Some((part.shade, Share::from_fraction(part.parts / all).ok()?)));
-        let swatch = toned(&exposed, mix);
+        let mix = || work.shades().filter_map(|part| Some((part.shade, Share::from_fraction(part.parts / all).ok()?)));
+        let swatch = bare.widened(|exposed| toned(exposed, mix()));
         let own = self.mixes.get(work.place).filter(|_| !work.is_section());
-        let dose = own.and_then(|mix| doses::neutralising(self.request, &exposed, work, mix));
-        self.toned.push((work.place, exposed, swatch, dose.clone()));
+        let dose = own.and_then(|mix| doses::neutralising(self.request, &bare.exposed, work, mix));
+        self.toned.push(Toned { bare: which, place: work.place, swatch, dose: dose.clone() });
         (swatch, dose)
     }
 }

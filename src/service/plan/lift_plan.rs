@@ -246,6 +246,9 @@ impl Lit<'_, '_> {
         let last = Duration::nearest((limit.min() - self.work.task.apply.min()).max(0.0));
         let reached = lightening.time_to(target);
         let clock = |time: Option<Duration>| time.map(|time| self.on_clock(time));
+        let visits = series(&lightening, target, limit, OFTEN, MOST_VISITS);
+        // The first of them is this service, the second a fresh mixture on it.
+        let (first, second) = (visits.first(), visits.get(1));
         let Condition { index, strain, citations } = condition(&[(self.situation, limit)]);
         let advice = advice(&belief, &self.situation, self.work.darkest, limit);
         let looks = self.step.look_at.iter().map(|at| {
@@ -264,7 +267,7 @@ impl Lit<'_, '_> {
             mixed_ph: self.situation.ph,
             readings: belief.readings(),
             limit,
-            first_strand: lightening.level_after(limit),
+            first_strand: first.map_or_else(|| lightening.level_after(limit), |visit| visit.level),
             last_strand: lightening.level_after(last),
             rule: rule(self.work.darkest, most_lightening(self.mix.developer.best())),
             reached,
@@ -273,9 +276,10 @@ impl Lit<'_, '_> {
                 median: clock(reached.median),
                 late: clock(reached.late),
             },
-            chance: lightening.chance_between(target, limit),
-            chance_fresh: lightening.after(limit).chance_between(target, limit),
-            visits: series(&lightening, target, limit, OFTEN, MOST_VISITS),
+            chance: first.map_or_else(|| lightening.chance_between(target, limit), |visit| visit.chance),
+            chance_fresh: second
+                .map_or_else(|| lightening.after(limit).chance_between(target, limit), |visit| visit.chance),
+            visits,
             looks: looks.collect(),
             seen,
             known: advice.known,

@@ -68,17 +68,16 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
-    made(file, evidence, true)
+    made(Request::new(file)?, evidence, true)
 }
 
 /// The same without the best order of the work, whose search takes longer than all the rest. Its time in the chair, and all that
 /// rests on it, is on the clock of the sheet: hold it against another plan without a day only.
 pub(in crate::service) fn plan_without_day(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
-    made(file, evidence, false)
+    made(Request::new(file)?, evidence, false)
 }
 
-fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan, Problems> {
-    let request = Request::new(file)?;
+fn made(request: Request, evidence: &Evidence, with_day: bool) -> Result<Plan, Problems> {
     let hair = Hair::of(&request)?;
     let sections = Sections::of(&request, &hair)?;
     let known = Experience::from_readings(&lift_plan::readings(&request, evidence));
@@ -171,5 +170,7 @@ fn made(file: &ServiceFile, evidence: &Evidence, with_day: bool) -> Result<Plan,
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
-    plan(&file::parse(text, format)?).map_err(|problems| problems.located(text, format))
+    let file = file::parse(text, format)?;
+    let plan = Request::of_checked(&file).and_then(|request| made(request, &Evidence::default(), true));
+    plan.map_err(|problems| problems.located(text, format))
 }

@@ -60,6 +60,11 @@ impl Request {
     /// Resolves a file, after the same checks that a text goes through.
     pub(in crate::service) fn new(file: &ServiceFile) -> Result<Self, Problems> {
         reader::validate(file)?;
+        Self::of_checked(file)
+    }
+
+    /// Resolves a file that was read just now, and so has been checked.
+    pub(in crate::service) fn of_checked(file: &ServiceFile) -> Result<Self, Problems> {
         let mut used = Defaults::default();
         let salon = &file.salon;
         let natural = Level::new(file.analysis.natural_level).in_field("analysis.natural_level")?;
