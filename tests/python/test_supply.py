@@ -130,5 +130,15 @@ def test_the_source_distribution_holds_what_it_should_and_no_more(tmp_path: Path
         names = {name.partition("/")[2] for name in opened.getnames()}
     assert {"PKG-INFO", "pyproject.toml", "Cargo.toml", "Cargo.lock", "src/lib.rs", "python/src/lib.rs"} <= names
     assert {"python/foilwork/__init__.py", "python/foilwork/py.typed", "LICENSE-MIT", "LICENSE-APACHE"} <= names
-    strange = [name for name in names if name.startswith((".ci", "tests/python", "target")) or name.endswith(".so")]
+    strange = [
+        name for name in names if name.startswith((".ci", "fuzz", "tests/python", "target")) or name.endswith(".so")
+    ]
     assert strange == []
+
+
+def test_fuzzing_says_what_is_missing_where_there_is_no_nightly() -> None:
+    run = [str(ROOT / "fuzz" / "run"), "1"]
+    said = subprocess.run(run, env={"PATH": "/usr/bin:/bin"}, capture_output=True, check=False)
+    assert said.returncode == 1
+    assert b"a nightly toolchain (rustup toolchain install nightly" in said.stderr
+    assert b"cargo-fuzz (cargo install cargo-fuzz)" in said.stderr
