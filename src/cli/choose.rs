@@ -71,6 +71,7 @@ fn class(args: &ChooseArgs, from: &str, to: &str) -> Result<ClassDecision, Refus
         artificial: args.artificial,
         lightened: args.lightened,
         white: Share::from_percent(args.white).map_err(|error| read::about("--white", error))?,
+        planned: args.planned.as_deref().map(|text| read::option("--planned", text)).transpose()?,
     }))
 }
 

@@ -10,6 +10,7 @@ use crate::{
         Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, MeasuredFact,
         Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, weeks_to_grow, white_share,
     },
+    head::{PastUse, Technique, hair_by_use, take_up},
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
     source::{Basis, Citation, Interval, Sourced},
     text::{Sheet, range},
@@ -25,6 +26,8 @@ struct Report {
     mass_g: Interval<Mass>,
     surface_cm2: Interval<Area>,
     head_mass_per_length_g_per_cm: Interval<MassPerLength>,
+    head_mass_per_length_by_use_g_per_cm: Option<Interval<MassPerLength>>,
+    use_fits: Option<bool>,
     growth_cm_per_month: Interval<GrowthRate>,
     grown_cm: Option<Interval<Length>>,
     grown_in_weeks: Option<Interval<Weeks>>,
@@ -42,9 +45,10 @@ struct RestsOn {
 }
 
 pub(super) fn run(args: &HairArgs) -> Outcome {
-    let facts = facts(&args.facts)?;
-    let head = facts.head();
     let length = quantity::<Length>("--length", args.length)?;
+    let facts = facts(&args.facts)?;
+    let by_use = used(args, &facts, length)?;
+    let head = HairFacts { by_use, ..facts }.head();
     let share = quantity::<Share>("--share", args.share)?;
     let tress = head.part(share);
     let rate = growth(facts.group);
@@ -62,6 +66,11 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
         mass_g: tress.mass(length.into()),
         surface_cm2: tress.surface(length.into()),
         head_mass_per_length_g_per_cm: head.mass_per_length.value,
+        head_mass_per_length_by_use_g_per_cm: by_use,
+        use_fits: by_use.map(|by_use| {
+            let stated = facts.head().mass_per_length.value;
+            by_use.low() <= stated.high() && stated.low() <= by_use.high()
+        }),
         growth_cm_per_month: rate.value,
         grown_cm: weeks.map(|weeks| grown(weeks.into(), rate.value)),
         grown_in_weeks: regrowth.map(|regrowth| weeks_to_grow(regrowth.into(), rate.value)),
@@ -76,6 +85,33 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
         basis: head.basis(),
     };
     output::report(&args.report, &report, || text(&report))
+}
+
+/// What an earlier use says of all the hair. Of a regrowth the film on the scalp is taken off, and its length is what grew.
+fn used(args: &HairArgs, facts: &HairFacts, length: Length) -> Result<Option<Interval<MassPerLength>>, Refusal> {
+    let Some(used) = args.used else { return Ok(None) };
+    let used = quantity::<Mass>("--used", used)?;
+    let share = quantity::<Share>("--used-on", args.used_on)?;
+    let technique: Technique = read::option("--used-technique", &args.used_technique)?;
+    let regrowth = technique == Technique::Regrowth;
+    let long = match args.regrowth.filter(|_| regrowth) {
+        Some(cm) => quantity::<Length>("--regrowth", cm)?,
+        None if regrowth => {
+            let way_out = "--used-technique regrowth: how long the regrowth was is not said (give --regrowth in cm)";
+            return Err(Refusal(way_out.to_owned()));
+        }
+        None => length,
+    };
+    let scalp = regrowth.then(|| facts.head().scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
+    let takes = take_up(technique, args.used_lightener).value;
+    let use_of = PastUse::of(used, share.into(), &technique.profile(length).value, long.into(), takes, scalp);
+    let found = hair_by_use(&[use_of]);
+    let little = || {
+        let text =
+            format!("--used {used} on --used-on {share} says nothing of the hair (give what was put on it, in g)");
+        Refusal(text)
+    };
+    found.ok_or_else(little).map(Some)
 }
 
 /// A value that was given as a bare number in its own unit.
@@ -177,13 +213,21 @@ fn text(report: &Report) -> String {
             9,
         );
     }
+    if let Some(by_use) = &report.head_mass_per_length_by_use_g_per_cm {
+        let used = range(by_use, 1);
+        let fits = match report.use_fits {
+            Some(false) => "; it does not fit the rest: check the share and the length that it was put on",
+            _ => "",
+        };
+        sheet.paragraph(&format!("by use   {used} g for each cm of all the hair{fits}"), 9);
+    }
     sheet.blank();
     for on in &report.rests_on {
         let source = on.source.map(|citation| format!(", {}", citation.id)).unwrap_or_default();
         sheet.paragraph(&format!("{}: {} [{}{source}]", on.what, on.value, on.basis), 2);
     }
     sheet.paragraph(
-        "Bounds hold 80 of 100 people like this one. A ponytail's girth narrows them, and in a service file `used_g`.",
+        "Bounds hold 80 of 100 people like this one. A ponytail's girth narrows them, and what was used before, --used.",
         0,
     );
     sheet.finish()

@@ -48,6 +48,20 @@ const ALWAYS: [&str; 2] =
     ["gloves; test a strand with the very step before the head", "the product's own instructions come first"];
 
 impl ExtraStep {
+    /// Whether lightener goes on.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::head::ExtraStep;
+    ///
+    /// assert!(ExtraStep::PreLighten.lightens() && !ExtraStep::PreSoften.lightens());
+    /// ```
+    #[must_use]
+    pub const fn lightens(self) -> bool {
+        matches!(self, Self::CleanFirst | Self::PreLighten)
+    }
+
     /// What goes on the hair, how much of it, for how long, and what to mind.
     ///
     /// # Example
@@ -92,6 +106,18 @@ impl ExtraStep {
                 &[
                     "look every few minutes and stop at the level that is wanted",
                     "not on hair with metallic salts, nor on hair that a strand test has shown weak",
+                ][..],
+            ),
+            Self::PreLighten => (
+                "lightener with weak developer, to the level wanted, on the hair that the colour is for",
+                (1.0, 1.5, 2.5),
+                Some(6.0),
+                (10.0, 25.0, 45.0),
+                StepEnd::Rinse,
+                &[
+                    "look every few minutes and stop at the level that is wanted; the colour shows what warmth is left",
+                    "not on hair with metallic salts, nor on hair that a strand test has shown weak; once lightened it takes \
+                     colour faster",
                 ][..],
             ),
         };

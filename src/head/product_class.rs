@@ -20,6 +20,8 @@ pub struct ClassQuestion {
     pub lightened: bool,
     /// How much of it is white.
     pub white: Share,
+    /// The class of the colour that is planned, where one is: what it cannot lift itself is lifted before it.
+    pub planned: Option<ProductKind>,
 }
 
 choice! {
@@ -31,6 +33,8 @@ choice! {
         PrePigment = "pre-pigment",
         /// Take artificial pigment out first.
         CleanFirst = "clean-first" => "clean out the artificial pigment first",
+        /// Lighten to the level that is wanted first, for colour that cannot lift so far.
+        PreLighten = "pre-lighten" => "lighten to the level wanted first",
     }
 }
 
@@ -66,6 +70,8 @@ const PERMANENT_LIFTS: f64 = 3.0;
 const HIGH_LIFT: (f64, f64) = (4.0, 6.0);
 /// Levels darker from which lightened hair needs warm pigment first.
 const PRE_PIGMENT_FROM: f64 = 2.0;
+/// Levels lighter from which colour that does not lift so far needs lighter hair; less is within a reading (assumed).
+const PRE_LIGHTEN_FROM: f64 = 1.0;
 /// Share of white hair that only oxidative colour covers.
 const COVERED_BY_DEPOSIT: f64 = 30.0;
 
@@ -74,13 +80,17 @@ const COVERED_BY_DEPOSIT: f64 = 30.0;
 /// # Example
 ///
 /// ```
-/// use foilwork::{colour::{Level, ProductKind}, head::{ClassQuestion, product_class}, quantity::Share};
+/// use foilwork::{colour::{Level, ProductKind}, head::{ClassQuestion, ExtraStep, product_class}, quantity::Share};
 ///
 /// let wish = ClassQuestion {
 ///     from: Level::new(5.0)?, to: Level::new(9.0)?, artificial: false, lightened: false, white: Share::NONE,
+///     planned: None,
 /// };
 /// assert_eq!(product_class(&wish).product, ProductKind::Lightener);
 /// assert_eq!(product_class(&ClassQuestion { to: Level::new(7.0)?, ..wish }).product, ProductKind::PermanentColour);
+/// // A vivid colour that only deposits does not show on dark hair.
+/// let vivid = ClassQuestion { planned: Some(ProductKind::SemiPermanentColour), ..wish };
+/// assert_eq!(product_class(&vivid).before, [ExtraStep::PreLighten]);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
@@ -164,10 +174,19 @@ fn against_high_lift(lift: f64, from: Level, coloured: bool) -> Option<&'static 
 
 fn before(wish: &ClassQuestion, lift: f64, product: ProductKind) -> Vec<ExtraStep> {
     let deposits = product != ProductKind::Lightener;
+    let cleans = wish.artificial && !wish.lightened && lift > 0.0;
+    let coloured = wish.artificial || wish.lightened;
+    let does_not_lift = match wish.planned {
+        None | Some(ProductKind::Lightener) => false,
+        Some(ProductKind::PermanentColour) => against_permanent(lift, coloured).is_some(),
+        Some(ProductKind::HighLiftTint) => against_high_lift(lift, wish.from, coloured).is_some(),
+        Some(ProductKind::QuasiPermanentColour | ProductKind::SemiPermanentColour) => true,
+    };
     let steps = [
         (deposits && wish.white.percent() > 50.0 && !wish.artificial, ExtraStep::PreSoften),
         (deposits && wish.lightened && lift <= -PRE_PIGMENT_FROM, ExtraStep::PrePigment),
-        (wish.artificial && !wish.lightened && lift > 0.0, ExtraStep::CleanFirst),
+        (cleans, ExtraStep::CleanFirst),
+        (does_not_lift && lift >= PRE_LIGHTEN_FROM && !cleans, ExtraStep::PreLighten),
     ];
     steps.into_iter().filter(|(needed, _)| *needed).map(|(_, step)| step).collect()
 }

@@ -75,6 +75,9 @@ pub enum TemplateError {
 const ROUNDING: f64 = 0.05;
 
 impl Template {
+    /// Width and height of the map that a [`Region::place`] is on, face at the top.
+    pub const MAP: [f64; 2] = [12.0, 16.0];
+
     /// A template of the user's own.
     ///
     /// # Errors

@@ -38,6 +38,8 @@ pub enum InvalidCas {
 impl Cas {
     /// Hydrogen peroxide, 7722-84-1.
     pub const HYDROGEN_PEROXIDE: Self = Self(7_722_841);
+    /// Water, 7732-18-5.
+    pub const WATER: Self = Self(7_732_185);
     /// Ammonia, 7664-41-7.
     pub const AMMONIA: Self = Self(7_664_417);
 

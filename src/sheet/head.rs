@@ -1,5 +1,5 @@
 use crate::{
-    head::{Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
+    head::{LowlightPlace, Lowlights, PartLine, RegionFoils, Rejected, ShadowStep, Softness},
     quantity::{Mass, Quantity},
     service::{
         HeadPlan, HeadReading, LevelStretch, LevelsAlong, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan,
@@ -54,6 +54,10 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
         }
         if let Some(depth) = &section.lowlights {
             sheet.paragraph(&lowlights(depth), 4);
+            let places: Vec<String> = section.lowlight_places.iter().map(lowlight_place).collect();
+            if !places.is_empty() {
+                sheet.paragraph(&format!("they go {}", places.join("; ")), 4);
+            }
         }
     }
     for meeting in &head.meetings {
@@ -191,6 +195,14 @@ fn lowlights(depth: &Lowlights) -> String {
         .as_ref()
         .map_or_else(|| "strands".to_owned(), |foils| format!("{} foils", span(foils, |foils| foils.to_string())));
     format!("depth: {foils} of {}, {:.0} of the hair there{after}", depth.level, depth.share)
+}
+
+/// How many go there, and behind which of the light foils.
+fn lowlight_place(place: &LowlightPlace) -> String {
+    let numbers: Vec<String> = place.behind_foils.iter().map(u32::to_string).collect();
+    let foils = if numbers.len() == 1 { "foil" } else { "foils" };
+    let region = place.region.as_ref().map(|region| format!("in {region}, {} of them, ", place.foils));
+    format!("{}behind light {foils} {}", region.unwrap_or_default(), numbers.join(", "))
 }
 
 fn upkeep(section: &SectionPlan) -> String {

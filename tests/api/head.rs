@@ -3,9 +3,9 @@
 use foilwork::{
     colour::{Level, ProductKind, Swatch},
     head::{
-        ClassQuestion, ExtraStep, Gradient, Layout, Panel, Placed, Placement, Region, Rest, ServiceClass, Softness,
-        StepEnd, Technique, Template, Treated, Wish, lowlights, partition, product_class, read_head,
-        root_shadow_length, service_class,
+        ClassQuestion, ExtraStep, Gradient, Layout, LightFoils, Panel, Placed, Placement, Region, Rest, ServiceClass,
+        Softness, StepEnd, Technique, Template, Treated, Wish, lowlight_places, lowlights, partition, product_class,
+        read_head, root_shadow_length, service_class,
     },
     quantity::{Length, Share},
     source::{Basis, Interval},
@@ -133,7 +133,8 @@ fn class_of_product(
     #[case] want: ProductKind,
     #[case] before: &[ExtraStep],
 ) {
-    let wish = ClassQuestion { from: level(from), to: level(to), artificial, lightened, white: percent(white) };
+    let wish =
+        ClassQuestion { from: level(from), to: level(to), artificial, lightened, white: percent(white), planned: None };
     let found = product_class(&wish);
     assert_eq!((found.product, found.before.as_slice()), (want, before));
     assert_eq!(found.rejected.len(), 4, "every other class has its reason");
@@ -205,6 +206,54 @@ fn a_bright_outline_reads_so_and_a_dark_one_is_told_what_to_change() {
     assert!(change.enough && change.wanted.percent() > 40.0 && change.lightened == percent(10.0));
 }
 
+/// Common practice: deposit lifts nothing, permanent colour three levels of natural hair and no artificial colour; where those
+/// are the plan, lightener comes first, unless artificial colour is cleaned out anyway. Less than a level is within a reading.
+#[rstest]
+#[case::vivid(5.0, 8.0, false, Some(ProductKind::SemiPermanentColour), &[ExtraStep::PreLighten])]
+#[case::deposit(6.0, 7.0, false, Some(ProductKind::QuasiPermanentColour), &[ExtraStep::PreLighten])]
+#[case::within_a_reading(6.0, 6.8, false, Some(ProductKind::QuasiPermanentColour), &[])]
+#[case::darker(6.0, 4.0, false, Some(ProductKind::SemiPermanentColour), &[])]
+#[case::permanent_lifts(5.0, 8.0, false, Some(ProductKind::PermanentColour), &[])]
+#[case::permanent_too_far(4.0, 8.0, false, Some(ProductKind::PermanentColour), &[ExtraStep::PreLighten])]
+#[case::high_lift_on_dark(5.0, 8.0, false, Some(ProductKind::HighLiftTint), &[ExtraStep::PreLighten])]
+#[case::cleaned(4.0, 8.0, true, Some(ProductKind::SemiPermanentColour), &[ExtraStep::CleanFirst])]
+#[case::lightener(4.0, 9.0, false, Some(ProductKind::Lightener), &[])]
+#[case::open(4.0, 9.0, false, None, &[])]
+fn what_the_planned_colour_cannot_lift_comes_before_it(
+    #[case] from: f64,
+    #[case] to: f64,
+    #[case] artificial: bool,
+    #[case] planned: Option<ProductKind>,
+    #[case] before: &[ExtraStep],
+) {
+    let (from, to) = (level(from), level(to));
+    let wish = ClassQuestion { from, to, artificial, lightened: false, white: percent(0.0), planned };
+    assert_eq!(product_class(&wish).before, before);
+}
+
+/// By hand: 10 % of the hair fully inside and 5 % half way: 10 to 2.5, of five 4 and 1; at the outline none. Four among eight lie
+/// behind the first, third, fifth and seventh; one among three behind the second.
+#[test]
+fn lowlights_go_inside_and_evenly_between_the_light_foils() {
+    let span = |region, hair: f64, inward: f64, first, last| LightFoils {
+        region: Some(region),
+        hair: percent(hair),
+        inward: percent(inward),
+        first,
+        last,
+    };
+    let light = [span("crown", 10.0, 100.0, 1, 8), span("back", 5.0, 50.0, 9, 11), span("nape line", 9.0, 0.0, 12, 20)];
+    let places = lowlight_places(5, &light);
+    let found: Vec<(&str, &[u32])> =
+        places.iter().map(|place| (place.region.as_deref().unwrap(), place.behind_foils.as_slice())).collect();
+    assert_eq!(found, [("crown", &[1, 3, 5, 7][..]), ("back", &[10][..])]);
+    // With nowhere else to go they lie at the outline; more of them than of the light ones share a place.
+    let edge = lowlight_places(4, &light[2..]);
+    assert_eq!(edge[0].behind_foils, [13, 15, 17, 19]);
+    assert_eq!(lowlight_places(4, &[span("crown", 10.0, 100.0, 1, 2)])[0].behind_foils, [1, 1, 2, 2]);
+    assert!(lowlight_places(3, &[]).is_empty() && lowlight_places(0, &light).is_empty());
+}
+
 #[test]
 fn a_root_shadow_is_shortest_at_the_hairline() {
     let template = Template::standard();
@@ -219,11 +268,14 @@ fn a_root_shadow_is_shortest_at_the_hairline() {
 #[case::pre_soften(ExtraStep::PreSoften, Some(6.0), StepEnd::Blot)]
 #[case::pre_pigment(ExtraStep::PrePigment, None, StepEnd::Blot)]
 #[case::clean_first(ExtraStep::CleanFirst, Some(6.0), StepEnd::Rinse)]
+#[case::pre_lighten(ExtraStep::PreLighten, Some(6.0), StepEnd::Rinse)]
 fn steps_before_the_colour(#[case] step: ExtraStep, #[case] strongest: Option<f64>, #[case] then: StepEnd) {
     let needs = step.needs();
     assert_eq!((needs.step, needs.then), (step, then));
     assert_eq!(needs.strongest_developer.map(|strength| strength.ww_percent()), strongest);
-    assert!(needs.develop.low().min() >= 5.0 && needs.develop.high().min() <= 20.0);
+    // Lightening to a level is a development of its own; the others only open, fill or take out.
+    let longest = if step == ExtraStep::PreLighten { 45.0 } else { 20.0 };
+    assert!(needs.develop.low().min() >= 5.0 && needs.develop.high().min() <= longest);
     assert!(needs.take_up.low() < needs.take_up.high());
     assert!(
         needs.mind.iter().any(|text| text.contains("strand")) && needs.mind.iter().any(|text| text.contains("gloves"))

@@ -190,6 +190,7 @@ pub fn choose_technique(
 ///     artificial: whether the hair there carries artificial colour.
 ///     lightened: whether it has been lightened.
 ///     white_percent: how much of it is white.
+///     planned: the class of the colour that is planned, where one is: what it cannot lift comes before it.
 ///
 /// Returns:
 ///     A ``ClassDecision``.
@@ -207,18 +208,22 @@ pub fn choose_technique(
 ///     ('lightener', 4, 'semi-permanent')
 ///     >>> product_class(5, 7, artificial=True).before
 ///     ['clean-first']
+///     >>> product_class(5, 8, planned="semi-permanent").before
+///     ['pre-lighten']
 #[pyfunction]
-#[pyo3(signature = (from_level, to_level, *, artificial = false, lightened = false, white_percent = 0.0))]
+#[pyo3(signature = (from_level, to_level, *, artificial = false, lightened = false, white_percent = 0.0, planned = None))]
 pub fn product_class(
     from_level: AnyLevel,
     to_level: AnyLevel,
     artificial: bool,
     lightened: bool,
     white_percent: f64,
+    planned: Option<&str>,
 ) -> PyResult<ClassDecision> {
     let white = Share::from_percent(white_percent).map_err(raise)?;
-    let found =
-        head::product_class(&ClassQuestion { from: from_level.0, to: to_level.0, artificial, lightened, white });
+    let planned = planned.map(str::parse).transpose().map_err(raise)?;
+    let (from, to) = (from_level.0, to_level.0);
+    let found = head::product_class(&ClassQuestion { from, to, artificial, lightened, white, planned });
     let rejected =
         |other: &head::Rejected| Rejected { product: other.product.code().to_owned(), why: other.why.to_owned() };
     Ok(ClassDecision {

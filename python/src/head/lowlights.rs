@@ -5,6 +5,7 @@ use crate::{
     bounds::Estimate,
     colour::AnyLevel,
     error::{FoilworkError, raise},
+    sequence::Sequence,
 };
 use foilwork::{head, quantity::Share};
 use pyo3::prelude::*;
@@ -69,3 +70,103 @@ pub fn lowlights(
         light_foils_between: found.light_foils_between,
     })
 }
+
+answer! {
+    /// Light foils of a section that lie together, in a region or in the whole of it.
+    ///
+    /// Args:
+    ///     first: number of its first light foil, in the order of the work.
+    ///     last: number of its last light foil.
+    ///     region: the region, where the section says where it lies.
+    ///     hair_percent: how much of all the hair the section has there.
+    ///     inward_percent: how far inside it lies: 0 at the outline, 100 at the crown.
+    ///
+    /// Raises:
+    ///     FoilworkError: a share outside 0 to 100 %.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.head import LightFoils
+    ///     >>> LightFoils(1, 6).hair_percent
+    ///     100.0
+    LightFoils {
+        /// Number of its first light foil, in the order of the work.
+        first: u32,
+        /// Number of its last light foil.
+        last: u32,
+        /// The region; ``None`` where the section does not say where it lies.
+        region: Option<String>,
+        /// How much of all the hair the section has there, in percent.
+        hair_percent: f64,
+        /// How far inside it lies, in percent.
+        inward_percent: f64,
+    }
+    impl {
+        #[new]
+        #[pyo3(signature = (first, last, region = None, *, hair_percent = 100.0, inward_percent = 100.0))]
+        fn new(first: u32, last: u32, region: Option<String>, hair_percent: f64, inward_percent: f64) -> PyResult<Self> {
+            for share in [hair_percent, inward_percent] {
+                Share::from_percent(share).map_err(raise)?;
+            }
+            Ok(Self { first, last, region, hair_percent, inward_percent })
+        }
+    }
+}
+
+answer! {
+    /// Where lowlights go; made by ``lowlight_places``.
+    LowlightPlace {
+        /// The region; ``None`` where the section does not say where it lies.
+        region: Option<String>,
+        /// Foils of them there.
+        foils: u32,
+        /// Numbers of the light foils behind each of which one goes; a number that is there twice has two behind it.
+        behind_foils: Vec<u32>,
+    }
+}
+
+/// Where so many foils of lowlights go: most where most hair lies furthest inside, none on the outline as long as there is
+/// another place, and within a region evenly between its light foils.
+///
+/// Args:
+///     foils: how many foils of them.
+///     light: the light foils that they go between.
+///
+/// Returns:
+///     A list of ``LowlightPlace``, without the places that get none.
+///
+/// Raises:
+///     FoilworkError: a share out of range.
+///
+/// Source:
+///     Assumed: shares by hair times how far inside it lies.
+///
+/// Examples:
+///     >>> from foilwork.head import LightFoils, lowlight_places
+///     >>> lowlight_places(3, [LightFoils(1, 6, "crown", hair_percent=8)])[0].behind_foils
+///     [1, 3, 5]
+#[pyfunction]
+pub fn lowlight_places(foils: u32, light: Sequence<LightFoils>) -> PyResult<Vec<LowlightPlace>> {
+    if foils > MOST_FOILS {
+        return Err(FoilworkError::new_err(format!("foils {foils} is more than a head has (give up to {MOST_FOILS})")));
+    }
+    let mut spans = Vec::with_capacity(light.0.len());
+    for one in &light.0 {
+        let share = |percent| Share::from_percent(percent).map_err(raise);
+        spans.push(head::LightFoils {
+            region: one.region.as_deref(),
+            hair: share(one.hair_percent)?,
+            inward: share(one.inward_percent)?,
+            first: one.first,
+            last: one.last,
+        });
+    }
+    let place = |place: head::LowlightPlace| LowlightPlace {
+        region: place.region,
+        foils: place.foils,
+        behind_foils: place.behind_foils,
+    };
+    Ok(head::lowlight_places(foils, &spans).into_iter().map(place).collect())
+}
+
+/// A list of more would only take memory.
+const MOST_FOILS: u32 = 1000;

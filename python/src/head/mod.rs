@@ -21,7 +21,7 @@ crate::room::room! {
         gradient { Gradient, OverDirection, RegionFoils, ShadowStep, level_along, root_shadow_length, shadow_steps }
         layout { InFoils, Layout, by_hand }
         look { Change, HeadLook, Placed, RegionLook, read_head }
-        lowlights { Lowlights, lowlights }
+        lowlights { LightFoils, LowlightPlace, Lowlights, lowlight_places, lowlights }
         outline { OutlineChange, OutlineLook, OutlinePart, read_outline }
         strand { Profile, line_shows_after, profile }
         template { Region, Template, partition }

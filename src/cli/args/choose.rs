@@ -32,6 +32,10 @@ pub(crate) struct ChooseArgs {
     /// Share of it that is white, in %
     #[arg(long, value_name = "PERCENT", default_value_t = 0.0, requires = "from", allow_negative_numbers = true)]
     pub(crate) white: f64,
+    /// The class of the colour that is planned: `semi-permanent`, `quasi-permanent`, `permanent` or `high-lift`; what it cannot lift
+    /// comes before it
+    #[arg(long, value_name = "CLASS", requires = "from")]
+    pub(crate) planned: Option<String>,
     /// A part of the head with its technique and its share of the hair, `weave=55`; once for each part, for a class of service
     #[arg(long, value_name = "TECHNIQUE=PERCENT")]
     pub(crate) treats: Vec<String>,

@@ -55,6 +55,18 @@ pub(crate) struct HairArgs {
     /// Regrowth in cm: how many weeks that took
     #[arg(long, value_name = "CM", allow_negative_numbers = true)]
     pub(crate) regrowth: Option<f64>,
+    /// Mixture that a section took an earlier time, in g: it narrows how much hair there is
+    #[arg(long, value_name = "G", allow_negative_numbers = true)]
+    pub(crate) used: Option<f64>,
+    /// Share of all the hair that it was put on, in %
+    #[arg(long, value_name = "PERCENT", default_value_t = 100.0, requires = "used", allow_negative_numbers = true)]
+    pub(crate) used_on: f64,
+    /// How that hair was taken: `weave`, `slice`, `back-comb`, `block`, `freehand`, `freehand-in-foil` or `regrowth`
+    #[arg(long, value_name = "TECHNIQUE", default_value = "block", requires = "used")]
+    pub(crate) used_technique: String,
+    /// It was lightener, not colour
+    #[arg(long, requires = "used")]
+    pub(crate) used_lightener: bool,
     /// White hairs of a region, such as `sides=27:60/100`; give it again for each region
     #[arg(long, value_name = "REGION=SHARE:WHITE/COUNTED")]
     pub(crate) white: Vec<String>,

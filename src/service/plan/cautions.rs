@@ -64,7 +64,7 @@ fn hazards(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Hazard> {
     for step in first.planned() {
         hazards.extend(match step.step {
             ExtraStep::PreSoften => vec![Hazard::Peroxide],
-            ExtraStep::CleanFirst => vec![Hazard::Peroxide, Hazard::Persulfate],
+            ExtraStep::CleanFirst | ExtraStep::PreLighten => vec![Hazard::Peroxide, Hazard::Persulfate],
             ExtraStep::PrePigment => vec![Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol, Hazard::Unknown],
         });
     }

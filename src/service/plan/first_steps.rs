@@ -176,7 +176,7 @@ impl Shelf<'_, '_> {
                 self.developer(&needs).map(|bottle| vec![(bottle.name.clone(), PartKind::Developer, 1.0)])
             }
             ExtraStep::PrePigment => self.pigment(),
-            ExtraStep::CleanFirst => self.lightener(&needs),
+            ExtraStep::CleanFirst | ExtraStep::PreLighten => self.lightener(&needs),
         };
         let (parts, why_not): (Vec<FirstPart>, _) = match found {
             Ok(parts) => (parts.into_iter().map(|part| self.weighed(part, mix)).collect(), None),
@@ -257,7 +257,7 @@ impl Shelf<'_, '_> {
         Ok(vec![(found.part.code.clone(), PartKind::Colour, 1.0)])
     }
 
-    /// A lightener that may touch this scalp, with the weakest developer; one that the file gives to toners only where there
+    /// A lightener that may touch this scalp, with the weakest developer to clean and the strongest that is weak enough to lift; one that the file gives to toners only where there
     /// is no other, for it is made to deposit.
     fn lightener(&self, needs: &StepNeeds) -> Result<Vec<Of>, String> {
         let on_scalp = self.work.task.on_scalp != Some(false);
@@ -267,10 +267,12 @@ impl Shelf<'_, '_> {
         let tones = |bottle: &&Bottle| {
             self.request.file.toner.iter().any(|toner| toner.developer.as_deref() == Some(bottle.name.as_str()))
         };
-        let own = self.weak_enough(needs).filter(|bottle| !tones(bottle)).min_by(|a, b| by_strength(a, b));
-        let bottle = own
-            .or_else(|| self.weak_enough(needs).min_by(|a, b| by_strength(a, b)))
-            .ok_or_else(|| none_weak_enough(needs))?;
+        let order = |a: &&Bottle, b: &&Bottle| match needs.step {
+            ExtraStep::PreLighten => by_strength(b, a),
+            _ => by_strength(a, b),
+        };
+        let own = self.weak_enough(needs).filter(|bottle| !tones(bottle)).min_by(order);
+        let bottle = own.or_else(|| self.weak_enough(needs).min_by(order)).ok_or_else(|| none_weak_enough(needs))?;
         let (powder, liquid) = parts(&lightener.ratio).map_err(|error| error.to_string())?;
         Ok(vec![
             (lightener.name.clone(), PartKind::Lightener, powder),

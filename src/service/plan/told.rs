@@ -20,6 +20,7 @@ const fn first(step: ExtraStep) -> &'static str {
     match step {
         ExtraStep::PreSoften => "white hair is opened with developer",
         ExtraStep::PrePigment => "warm colour is put back",
+        ExtraStep::PreLighten => "your hair is lightened",
         ExtraStep::CleanFirst => "colour that is in the hair is taken out, with a remover or with lightener",
     }
 }
@@ -29,7 +30,7 @@ impl Plan {
     pub(crate) fn risks(&self) -> Vec<String> {
         let lightener = |kind| kind == PartKind::Lightener;
         let in_bowls = || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
-        let before = || self.first_steps.iter().any(|step| step.planned && step.step == ExtraStep::CleanFirst);
+        let before = || self.first_steps.iter().any(|step| step.planned && step.step.lightens());
         let lightens = !self.lift.is_empty() || in_bowls() || before();
         let told = [Some(ALLERGY), lightens.then_some(LIGHTENING), Some(RESULT), Some(BEFORE), Some(STOP), Some(BURNS)];
         told.into_iter().flatten().map(str::to_owned).collect()

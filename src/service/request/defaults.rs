@@ -4,9 +4,10 @@ use crate::{
     colour::LevelChange,
     finding::Reason,
     lift::Cover,
-    quantity::{Duration, InvalidQuantity, Mass, Share, Temperature},
+    quantity::{Duration, InvalidQuantity, Length, Mass, Share, Temperature},
     shop::CountsFrom,
     source::{Basis, COMMON_PRACTICE, Citation, Interval, Sourced, citations::trade},
+    text::range,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -33,6 +34,12 @@ pub enum DefaultValue {
     /// An amount of mix, estimated.
     #[serde(rename = "estimate_g")]
     Estimate(Interval<Mass>),
+    /// A share of the hair, estimated.
+    #[serde(rename = "share_percent")]
+    Share(Interval<Share>),
+    /// A length along the strand, estimated.
+    #[serde(rename = "length_cm")]
+    Length(Interval<Length>),
     /// A time.
     #[serde(rename = "time_min")]
     Time(Duration),
@@ -61,6 +68,8 @@ impl std::fmt::Display for DefaultValue {
         match self {
             Self::Mass(mass) => mass.fmt(f),
             Self::Estimate(mass) => write!(f, "{:.0} ({:.0} to {:.0})", mass.best(), mass.low(), mass.high()),
+            Self::Share(share) => write!(f, "{} %", range(share, 0)),
+            Self::Length(length) => write!(f, "{} cm", range(length, 1)),
             Self::Time(time) => time.fmt(f),
             Self::Temperature(temperature) => temperature.fmt(f),
             Self::Pieces(pieces) => pieces.fmt(f),

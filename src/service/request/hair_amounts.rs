@@ -15,6 +15,7 @@ use crate::{
     reader::{InField, Problems},
     service::shape::{Analysis, Section, Zone},
     source::Interval,
+    text::number,
 };
 
 /// What is known of all the hair.
@@ -165,6 +166,12 @@ impl HairAmounts {
         let counted = layout.map(|layout| layout.foils.map(|foils| foils.saturating_mul(panels)));
         let foils = section.foils.or(asked.foils.filter(|_| counted.is_none())).map(Interval::from).or(counted);
         let mut profile = section.technique.profile(length).value;
+        if let Some(percent) = section.covered_percent {
+            profile.covered = Share::from_percent(percent).in_field(&format!("{field}.covered_percent"))?.into();
+        }
+        if let Some(cm) = section.transition_cm {
+            profile.transition = Length::from_cm(cm).in_field(&format!("{field}.transition_cm"))?.into();
+        }
         let within = |start: Length, name: &str| match self.length {
             Some(length) if start >= length => {
                 let way_out = format!(
@@ -191,6 +198,16 @@ impl HairAmounts {
             profile.start = start;
         } else if section.zone != Zone::Whole {
             profile.start = self.begins(section.zone, length, profile.start);
+        }
+        if let (Some(over), Some(length)) = (section.transition_cm, self.length) {
+            let start = profile.start.best();
+            if start.cm() + over > length.cm() {
+                let way_out = format!(
+                    "{over} cm behind the start at {start} goes beyond the hair's `analysis.length_cm`, {length}: at most {}",
+                    number((length.cm() - start.cm()).max(0.0), 1)
+                );
+                return Err(way_out).in_field(&format!("{field}.transition_cm"));
+            }
         }
         let ends = self.ends_between(section, field, (asked.share, layout), lightens)?;
         let demand = match self.length {

@@ -5,8 +5,9 @@ use crate::{
     head::{Gradient, Placement, Region, Rest, SectionGradient, Technique, Template, partition, share_out},
     quantity::{Length, Quantity, Share},
     reader::{InField, Problems},
-    service::shape::{GradientEntry, RegionEntry, Section, ServiceFile, WhiteCountEntry},
+    service::shape::{GradientEntry, RegionEntry, RegionPlace, Section, ServiceFile, WhiteCountEntry},
     source::{Basis, Interval},
+    text::number,
 };
 
 /// The template, the sections' places in it, and the share of all the hair that lies in each section's area.
@@ -31,8 +32,11 @@ pub(super) struct Asked {
 pub(super) fn template(file: &ServiceFile) -> Result<Template, Problems> {
     match file.region.as_slice() {
         [] => Ok(Template::standard()),
-        own => Template::new(own.iter().enumerate().map(region).collect::<Result<_, _>>()?, Basis::Stated)
-            .in_field("region"),
+        own => {
+            placed_apart(own)?;
+            Template::new(own.iter().enumerate().map(region).collect::<Result<_, _>>()?, Basis::Stated)
+                .in_field("region")
+        }
     }
 }
 
@@ -184,7 +188,57 @@ fn region((i, entry): (usize, &RegionEntry)) -> Result<Region, Problems> {
         outline: entry.outline,
         inward: Share::from_percent(inward).in_field(&field("inward_percent"))?,
         front: entry.front,
-        // A file says how a region is, not where on the map.
-        place: None,
+        place: entry.place.map(on_map),
     })
+}
+
+/// Left, top, width and height on the map.
+fn on_map(place: RegionPlace) -> [f64; 4] {
+    let [wide, high] = Template::MAP.map(|units| units / 100.0);
+    let RegionPlace { left_percent, top_percent, width_percent, height_percent } = place;
+    [left_percent * wide, top_percent * high, width_percent * wide, height_percent * high]
+}
+
+/// Regions have a place, all or none, on the map and beside each other.
+fn placed_apart(regions: &[RegionEntry]) -> Result<(), Problems> {
+    // What decimals leave behind does not overlap.
+    const NEARLY: f64 = 1e-6;
+    let field = |i: usize| format!("region[{}].place", i + 1);
+    let mut before: Vec<(usize, &str, RegionPlace)> = Vec::new();
+    for (i, entry) in regions.iter().enumerate() {
+        let Some(place) = entry.place else {
+            if let Some((j, name, _)) = before.first() {
+                let way_out = format!("missing: `{}` of {name:?} is given (give all of them, or none)", field(*j));
+                return Err(way_out).in_field(&field(i));
+            }
+            continue;
+        };
+        if before.len() < i {
+            let way_out = format!("missing: `{}` of {:?} is given (give all of them, or none)", field(i), entry.name);
+            return Err(way_out).in_field(&field(before.len()));
+        }
+        let (right, bottom) = (place.left_percent + place.width_percent, place.top_percent + place.height_percent);
+        for (edge, start, size) in [(right, "left_percent", "width_percent"), (bottom, "top_percent", "height_percent")]
+        {
+            if edge > 100.0 + NEARLY {
+                let edge = number(edge, 2);
+                let way_out =
+                    format!("`{start}` and `{size}` end at {edge} %, beyond the map (no more than 100 together)");
+                return Err(way_out).in_field(&field(i));
+            }
+        }
+        let apart = |(_, _, other): &&(usize, &str, RegionPlace)| {
+            place.left_percent < other.left_percent + other.width_percent - NEARLY
+                && other.left_percent < right - NEARLY
+                && place.top_percent < other.top_percent + other.height_percent - NEARLY
+                && other.top_percent < bottom - NEARLY
+        };
+        if let Some((j, name, _)) = before.iter().find(apart) {
+            let way_out =
+                format!("{:?} lies over `{}`, {name:?}, on the map (move one of the two)", entry.name, field(*j));
+            return Err(way_out).in_field(&field(i));
+        }
+        before.push((i, entry.name.as_str(), place));
+    }
+    Ok(())
 }

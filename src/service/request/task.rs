@@ -15,7 +15,7 @@ use crate::{
         file::Problems,
         shape::{After, MixPart, Section, ToneTarget, WaitFor, Zone},
     },
-    source::{Basis, Interval, Sourced},
+    source::{Basis, COMMON_PRACTICE, Interval, Sourced},
 };
 
 choice! {
@@ -234,6 +234,7 @@ pub(super) fn section(
         }
     };
     let on_head = shelf.amounts.section(section, &field, asked, (lightens, on_scalp == Some(true)))?;
+    profile_defaults(section, &field, &on_head, defaults);
     let amount = amount(section, &field, (share, lightens, shelf.with_spare), &on_head, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
@@ -288,6 +289,25 @@ pub(super) fn section(
         same_foil_as: named(&section.same_foil_as, "same_foil_as")?,
         field,
     })
+}
+
+/// What of a comb or a brush is taken for granted: how much hair it leaves, and how softly the colour sets in.
+fn profile_defaults(section: &Section, field: &str, on_head: &SectionFoils, defaults: &mut Defaults) {
+    let by_hand = [Technique::BackComb, Technique::Freehand, Technique::FreehandInFoil];
+    if !by_hand.contains(&section.technique) {
+        return;
+    }
+    let mut note = |name: &str, value, why| {
+        defaults.note(&format!("{field}.{name}"), value, Basis::Assumed, Some(&COMMON_PRACTICE), why);
+    };
+    if section.covered_percent.is_none() {
+        let why = "of the hair taken, what the comb does not push away and the brush does not leave out";
+        note("covered_percent", DefaultValue::Share(on_head.profile.covered), why);
+    }
+    if section.transition_cm.is_none() {
+        let why = "how far the colour takes to set in behind its start";
+        note("transition_cm", DefaultValue::Length(on_head.profile.transition), why);
+    }
 }
 
 /// The mix that is stated; else what the hair takes, where its length is stated; else the trade's amount.

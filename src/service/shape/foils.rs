@@ -1,4 +1,5 @@
 use crate::head::Softness;
+use crate::reader::one_of;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -81,6 +82,26 @@ pub struct RegionEntry {
     /// Whether it is seen from the front.
     #[serde(default)]
     pub front: bool,
+    /// Where it lies on the map of the head, so that the map is drawn and the part found: for all regions or for none.
+    pub place: Option<RegionPlace>,
+}
+
+/// Where a region lies on the map of the head: face at the top, each side on its own side.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RegionPlace {
+    /// From the left edge of the map to its left edge.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
+    pub left_percent: f64,
+    /// From the face to its upper edge.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "%"))]
+    pub top_percent: f64,
+    /// How wide it is, of the width of the map.
+    #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
+    pub width_percent: f64,
+    /// How long it is, of the way from the face to the nape.
+    #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
+    pub height_percent: f64,
 }
 
 /// Light that falls off from the outline inward: it gives the sections that name their `regions` their share, start and foils.
@@ -125,10 +146,14 @@ pub struct OverDirectedEntry {
 /// Darker strands in a section, so that it reads deeper.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("allOf" = [one_of(&["level", "contrast_levels"])]))]
 pub struct LowlightsEntry {
-    /// Their level.
+    /// Their level. Give this or `contrast_levels`.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
-    pub level: f64,
+    pub level: Option<f64>,
+    /// How much darker than the light strands beside them they are to be. Give this or `level`.
+    #[schemars(range(min = 0.1, max = 11.0), extend("x-unit" = "levels"))]
+    pub contrast_levels: Option<f64>,
     /// The level that the section is to read as with them.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub reads_as_level: f64,

@@ -20,7 +20,7 @@ pub use choices::{
 };
 pub use consultation::{AgreedEntry, ConsultationEntry, PastEntry, WishEntry};
 pub use foils::{
-    EndsBetweenEntry, FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry,
+    EndsBetweenEntry, FoilPanel, GradientEntry, InRegion, LowlightsEntry, OverDirectedEntry, RegionEntry, RegionPlace,
     TechniqueWishEntry,
 };
 pub use head::{Head, Salon, ServiceFile};

@@ -88,6 +88,13 @@ pub struct Section {
     /// Where the colour begins, from the scalp; usual for technique and zone where it is not said.
     #[schemars(range(min = 0.0, max = 150.0), extend("x-unit" = "cm"))]
     pub start_cm: Option<f64>,
+    /// Of the hair that is taken, how much is covered: the rest is what the comb pushes away or the brush leaves out. Usual for the
+    /// technique where it is not said.
+    #[schemars(range(min = 1.0, max = 100.0), extend("x-unit" = "%"))]
+    pub covered_percent: Option<f64>,
+    /// Over what length the colour sets in behind where it begins: nothing is a line. Usual for the technique where it is not said.
+    #[schemars(range(min = 0.0, max = 100.0), extend("x-unit" = "cm"))]
+    pub transition_cm: Option<f64>,
     /// The panel held away from where it grows and coloured to one line. Give this or `start_cm`.
     pub over_directed: Option<OverDirectedEntry>,
     /// Extra ends, painted with the same mix on hair that the foils leave. Needs the length of the hair, and `taken_percent` or
@@ -114,7 +121,7 @@ pub struct Section {
     /// Steps that come before the colour here. All of them come first in the running order, with their minutes, grams and
     /// cost; without them the plan says which are asked for.
     #[serde(default)]
-    #[schemars(length(max = 3))]
+    #[schemars(length(max = 4))]
     pub first: Vec<ExtraStep>,
     /// What this section waits for before it is applied.
     #[serde(default)]

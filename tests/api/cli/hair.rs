@@ -24,6 +24,23 @@ fn white_hair_and_growth() {
     assert!(fine(&["hair", "--length", "20", "--regrowth", "2"]).contains("grown in 7.7"));
 }
 
+/// By hand: 60 g of colour brushed as a block on a fifth of the hair, painted from 0.5 cm over 0.2 to 20 cm, at 1 g on a gram: 15.46 g
+/// on each cm of all of it. What is stated of measured hair is 5.08 g, so that one of the two is wrong, and it is said.
+#[test]
+fn what_was_used_narrows_the_hair() {
+    let used = ["--used", "60", "--used-on", "20"];
+    let found = data(&[&["hair", "--length", "20"], &used[..]].concat());
+    assert_near(number(&found["head_mass_per_length_by_use_g_per_cm"]["best"]), 60.0 / (0.2 * 19.4), 0.01);
+    let open = data(&["hair", "--length", "20"]);
+    let width = |data: &serde_json::Value| number(&data["mass_g"]["high"]) / number(&data["mass_g"]["low"]);
+    let small = data(&["hair", "--length", "20", "--used", "24", "--used-on", "20"]);
+    assert!(width(&small) < width(&open));
+    assert_eq!(small["use_fits"], true);
+    let measured = ["hair", "--scalp", "500", "--counted", "200", "--diameter", "70", "--length", "20"];
+    let text = fine(&[&measured[..], &used[..]].concat());
+    assert!(text.split_whitespace().collect::<Vec<_>>().join(" ").contains("it does not fit the rest"), "{text}");
+}
+
 #[rstest]
 #[case::regrowth(&["--regrowth", "30"], "error: --regrowth 30 cm is longer than --length 20 cm (correct one of the two)")]
 #[case::white(&["--white", "top=30:5"], "error: --white \"top=30:5\": write region, share and counts, for example sides=27:60/100")]
@@ -37,6 +54,8 @@ fn white_hair_and_growth() {
 #[case::girth(&["--girth", "0.01"], "error: --girth: girth of the ponytail: 0.01 cm is on no head, from 1 cm to 40 cm is (measure again, or leave it out)")]
 #[case::diameter(&["--diameter", "5"], "error: --diameter: diameter: 5 um is on no head, from 15 um to 200 um is (measure again, or leave it out)")]
 #[case::density(&["--counted", "2"], "error: --counted: density: 2 hairs/cm2 is on no head, from 10 hairs/cm2 to 500 hairs/cm2 is")]
+#[case::regrowth_used(&["--used", "60", "--used-technique", "regrowth"], "error: --used-technique regrowth: how long the regrowth was is not said (give --regrowth in cm)")]
+#[case::used_nothing(&["--used", "1", "--used-technique", "regrowth", "--regrowth", "2"], "says nothing of the hair (give what was put on it, in g)")]
 #[case::scalp(&["--scalp", "5800"], "error: --scalp: hair-bearing scalp: 5800 cm2 is on no head")]
 fn bad_options_are_named(#[case] more: &[&str], #[case] want: &str) {
     let output = foilwork(&[&["hair", "--length", "20"], more].concat());

@@ -3,8 +3,9 @@
 use super::base::{changed, near, only_lightener};
 use foilwork::{
     finding::{Rule, Verdict},
-    head::{Solidity, Technique},
-    service::{Plan, SectionPlan, ServiceFile, shape::Zone},
+    head::{Softness, Solidity, Technique},
+    service::{Plan, SectionPlan, ServiceFile, plan, shape::Zone},
+    source::Basis,
 };
 use rstest::rstest;
 use serde_json::json;
@@ -176,4 +177,42 @@ fn an_outline_without_a_section_is_told() {
         file.section[0].regions = serde_json::from_value(json!([{ "name": "crown" }])).unwrap();
     });
     assert!(plan.to_string().contains("solid outline: no section lies there, add one"));
+}
+
+/// What a comb pushes away and over what the colour sets in may be stated; else what is usual is assumed and said. By hand: from
+/// 10 cm over 4 cm to 20 cm, of 40 % of 1.016 g/cm: 8 cm as if covered in full.
+#[test]
+fn share_and_softness_of_a_comb_are_the_users() {
+    let (section, sheet) = with(|file| {
+        let top = &mut file.section[0];
+        (top.technique, top.covered_percent, top.transition_cm) = (Technique::BackComb, Some(40.0), Some(4.0));
+    });
+    near(section.hair.unwrap().best().g(), 0.4 * 8.0 * 1.016, 0.002);
+    assert_eq!(section.softness, Softness::Diffuse);
+    assert!(!sheet.contains("section[1].covered_percent") && !sheet.contains("section[1].transition_cm"), "{sheet}");
+    // 60 % (50 to 70) are usual, over 4 cm (2 to 6).
+    let plan = changed(only_lightener(), |file| {
+        measured(file);
+        file.section[0].technique = Technique::BackComb;
+    });
+    let said = |field: &str| {
+        let used = plan.defaults.iter().find(|default| default.field == field).unwrap();
+        (used.value.to_string(), used.basis)
+    };
+    assert_eq!(said("section[1].covered_percent"), ("60 (50 to 70) %".to_owned(), Basis::Assumed));
+    assert_eq!(said("section[1].transition_cm"), ("4 (2 to 6) cm".to_owned(), Basis::Assumed));
+    // A weave covers what it takes: nothing is assumed of it.
+    let woven = changed(only_lightener(), measured);
+    assert!(woven.defaults.iter().all(|default| !default.field.ends_with("covered_percent")));
+}
+
+#[test]
+fn a_transition_beyond_the_ends_names_both_fields() {
+    let mut file = only_lightener();
+    measured(&mut file);
+    file.section[0].transition_cm = Some(15.0);
+    let said = plan(&file).unwrap_err().to_string();
+    let want = "section[1].transition_cm: 15 cm behind the start at 10 cm goes beyond the hair's `analysis.length_cm`, 20 cm: at \
+                most 10";
+    assert!(said.contains(want), "{said}");
 }

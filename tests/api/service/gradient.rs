@@ -121,6 +121,32 @@ fn lowlights_for_the_depth_that_is_wanted() {
     assert!(flat.contains("depth:") && flat.contains("foils of level 6.5"), "{flat}");
 }
 
+/// A contrast is counted down from the light strands: 9 less 2.5 is 6.5. The ten light foils of the section have places between.
+#[test]
+fn lowlights_for_a_contrast_lie_between_the_light_foils() {
+    let with = |lowlights: serde_json::Value| {
+        changed(fine(), |file| {
+            file.section[0].taken_percent = Some(100.0);
+            file.section[0].lowlights = serde_json::from_value(lowlights).ok();
+        })
+    };
+    let (stated, plan) = (
+        with(json!({ "level": 6.5, "reads_as_level": 8 })),
+        with(json!({ "contrast_levels": 2.5, "reads_as_level": 8 })),
+    );
+    let (top, depth) = (of(&plan, "top"), of(&plan, "top").lowlights.unwrap());
+    assert_eq!(Some(depth), of(&stated, "top").lowlights);
+    let [place] = top.lowlight_places.as_slice() else { panic!("{:?}", top.lowlight_places) };
+    assert_eq!((place.region.as_ref(), place.foils), (None, depth.foils.unwrap().best()));
+    // Each lies behind another of the ten, in order.
+    let behind = &place.behind_foils;
+    assert!(behind.windows(2).all(|two| two[0] < two[1]) && *behind.last().unwrap() <= 10, "{behind:?}");
+    let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    // By hand: two among ten, in the middle of five each.
+    assert_eq!((depth.foils.unwrap().best(), behind.as_slice()), (2, [3, 8].as_slice()));
+    assert!(flat.contains("they go behind light foils 3, 8"), "{flat}");
+}
+
 /// Painted freehand there is no foil to count: the share is all that is known.
 #[test]
 fn lowlights_without_foils_are_a_share() {
@@ -193,6 +219,13 @@ fn refused(change: impl FnOnce(&mut ServiceFile)) -> String {
         file.section[0].lowlights = serde_json::from_value(json!({ "level": 5, "reads_as_level": 8 })).ok();
     },
     "section[1].lowlights: `level` level 5 is darker than `natural` level 6"
+)]
+#[case::a_contrast_below_natural(
+    |file: &mut ServiceFile| {
+        file.section[0].lowlights = serde_json::from_value(json!({ "contrast_levels": 4, "reads_as_level": 8 })).ok();
+    },
+    "section[1].lowlights.contrast_levels: 4 levels below the `target_level` level 9 is darker than `natural_level` level 6: \
+     new growth would show lighter (give 3 or less)"
 )]
 #[case::ends_without_a_share(
     |file: &mut ServiceFile| {

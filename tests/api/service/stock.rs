@@ -4,7 +4,7 @@ use super::base::{changed, fine, near, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{Note, Warning},
     service::{Plan, ServiceFile, StockCover, StockLine, shape::Section},
-    shop::shape::{ConsumableEntry, DeveloperEntry, LightenerEntry, ShadeEntry},
+    shop::shape::{AdditiveEntry, ConsumableEntry, DeveloperEntry, LightenerEntry, ShadeEntry},
     shop::{Per, StrengthBasis},
 };
 
@@ -48,6 +48,39 @@ fn what_is_short_is_said_with_a_substitute() {
         "{said}"
     );
     assert!(plan.to_string().contains("FROM THE SHELF"));
+}
+
+/// Three per cent of 45 g are 1.35 g, of which 1 g is there. Of the others in the shop one declares the same acid, and at twice the
+/// dose 2.7 g of it would go in; what declares nothing alike but water is not offered, nor what runs short itself.
+#[test]
+fn an_additive_is_replaced_by_what_declares_the_same() {
+    let additive = |name: &str, dose: f64, in_hand: Option<f64>, substance: &str| AdditiveEntry {
+        name: name.to_owned(),
+        dose_percent: dose,
+        in_hand_g: in_hand,
+        composition: serde_json::from_value(serde_json::json!([
+            { "substance": "water", "cas": "7732-18-5", "ww_percent": 85 },
+            { "substance": substance, "ww_percent": 8 },
+        ]))
+        .unwrap(),
+        ..AdditiveEntry::default()
+    };
+    let short = |in_hand| {
+        changed(fine(), |file| {
+            file.section[0].additives = vec!["keep".to_owned()];
+            let keep = additive("keep", 3.0, Some(1.0), "citric acid");
+            let (same, other) =
+                (additive("same", 6.0, in_hand, "Citric acid"), additive("other", 3.0, None, "panthenol"));
+            shop(file).additive.extend([keep, other, same]);
+        })
+    };
+    let plan = short(Some(2.8));
+    let keep = line(&plan, "keep");
+    assert_eq!(keep.cover, StockCover::Short);
+    let [instead] = keep.instead.as_slice() else { panic!("{:?}", keep.instead) };
+    assert_eq!(instead.product, "same");
+    assert_eq!(instead.why, "declares citric acid too, dose 6 % instead of 3 %: by its own leaflet");
+    assert!(line(&short(Some(2.6)), "keep").instead.is_empty());
 }
 
 /// Of an estimate the middle may be there and the upper bound not: 120 to 300 g around 180 of the trade, of which 20 %.

@@ -182,6 +182,7 @@ def product_class(
     artificial: bool = False,
     lightened: bool = False,
     white_percent: float = 0.0,
+    planned: _words._ProductKind | None = None,
 ) -> ClassDecision:
     """Which class of product takes hair from one level to another, and which do not, each with its reason.
 

@@ -1,10 +1,14 @@
+from collections.abc import Sequence
 from typing import final
 
 from foilwork._native import Bounds, _Answer
 from foilwork._native.colour._level import _Level
 
 __all__ = [
+    "LightFoils",
+    "LowlightPlace",
     "Lowlights",
+    "lowlight_places",
     "lowlights",
 ]
 
@@ -60,3 +64,51 @@ def lowlights(
         >>> 30 < depth.share_percent < 60
         True
     """
+
+@final
+class LightFoils(_Answer):
+    """."""
+
+    __match_args__ = ("first", "last", "region", "hair_percent", "inward_percent")
+    def __new__(
+        cls,
+        first: int,
+        last: int,
+        region: str | None = None,
+        *,
+        hair_percent: float = 100.0,
+        inward_percent: float = 100.0,
+    ) -> LightFoils: ...
+    @property
+    def first(self) -> int:
+        """."""
+    @property
+    def last(self) -> int:
+        """."""
+    @property
+    def region(self) -> str | None:
+        """."""
+    @property
+    def hair_percent(self) -> float:
+        """."""
+    @property
+    def inward_percent(self) -> float:
+        """."""
+
+@final
+class LowlightPlace(_Answer):
+    """."""
+
+    __match_args__ = ("region", "foils", "behind_foils")
+    @property
+    def region(self) -> str | None:
+        """."""
+    @property
+    def foils(self) -> int:
+        """."""
+    @property
+    def behind_foils(self) -> list[int]:
+        """."""
+
+def lowlight_places(foils: int, light: Sequence[LightFoils]) -> list[LowlightPlace]:
+    """."""

@@ -50,7 +50,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     instructions::check((sections, mixes), (stages.request, stages.first), &mut findings);
     amount::check(sections, &mut findings);
     overlap::check(hair, sections, stages.first, &mut findings);
-    lift::check(sections, mixes, &mut findings);
+    lift::check(sections, mixes, stages.first, &mut findings);
     tone::check(hair, sections, &mut findings);
     alkalinity::check(sections, stages.request, stages.first, &mut findings);
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);

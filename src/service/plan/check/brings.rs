@@ -22,7 +22,7 @@ impl Brings {
     pub(super) fn of(sections: &Sections<'_>, first: &[FirstStep], request: &Request) -> Self {
         let planned =
             |which: ExtraStep| first.iter().filter(move |step| step.planned && step.step == which).collect::<Vec<_>>();
-        let cleans = !planned(ExtraStep::CleanFirst).is_empty();
+        let cleans = first.iter().any(|step| step.planned && step.step.lightens());
         let softens = !planned(ExtraStep::PreSoften).is_empty();
         let dyes = planned(ExtraStep::PrePigment).into_iter().any(|step| !is_semi(step, request));
         Self {

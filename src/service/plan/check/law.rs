@@ -13,7 +13,6 @@ use crate::{
         Finding, Reason, Rule,
         Verdict::{NotJudged, Note, Passed},
     },
-    head::ExtraStep,
     limits::{self, Judgement, Jurisdiction, Limit, Purpose, Report, Standing, Table, Use, Why, check_peroxide},
     mix::{Cas, Composition},
     quantity::MassFraction,
@@ -85,7 +84,7 @@ fn before(
     }
     let purpose = match step.step {
         _ if !peroxide => Purpose::NonOxidativeColour,
-        ExtraStep::CleanFirst => Purpose::Lightening,
+        step if step.lightens() => Purpose::Lightening,
         _ => Purpose::OxidativeColour,
     };
     let held = Held {

@@ -1,26 +1,33 @@
 //! Whether the levels asked for are within what the products do.
 
 use super::super::{
-    Mix,
+    FirstStep, Mix,
     findings::Findings,
     sections::{Sections, Work},
 };
 use crate::{
     colour::LevelChange,
     finding::{
-        Rule,
+        Finding, Rule,
         Verdict::{self, NotJudged, Warning},
     },
+    head::ExtraStep,
     quantity::MassFraction,
     source::{COMMON_PRACTICE, Interval, citations::trade},
 };
 
-pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], findings: &mut Findings) {
+pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], first: &[FirstStep], findings: &mut Findings) {
     for (work, mix) in sections.iter().zip(mixes) {
         for finding in &work.search {
             findings.push(&[work.place], finding.clone());
         }
+        let lifted = first.iter().enumerate().find(|(_, step)| {
+            step.planned && step.step == ExtraStep::PreLighten && work.is_section() && step.section == work.name()
+        });
         match work.change() {
+            Some(change) if lifted.is_some() && !work.lightens() => {
+                lifted.into_iter().for_each(|step| before(work, step, change, findings));
+            }
             Some(change) if work.lightens() => lightener(work, mix, change, findings),
             Some(change) if work.can_lift() => colour(work, mix, change, findings),
             Some(change) => deposit(work, change, findings),
@@ -95,6 +102,21 @@ fn lightener(work: &Work<'_>, mix: &Mix, change: Interval<LevelChange>, findings
         return;
     };
     findings.of(work.place, Rule::Lift, verdict, text, COMMON_PRACTICE);
+}
+
+/// What colour cannot lift is lifted before it, as far as one session goes.
+fn before(work: &Work<'_>, (place, step): (usize, &FirstStep), change: Interval<LevelChange>, findings: &mut Findings) {
+    let Some(bowl) = &step.bowl else { return };
+    let Some(developer) = bowl.developer.map(|developer| developer.best()) else { return };
+    let most = most_lightening(developer);
+    let Some(verdict) = beyond(change, most) else { return };
+    let text = format!(
+        "{}: {} to be lifted at {developer:.1} before the colour, where one session reaches about {most} (give or take 2): \
+         agree on a series, or test a strand",
+        work.name(),
+        levels(change, verdict)
+    );
+    findings.of_step(place, Finding::new(Rule::Lift, verdict, text, COMMON_PRACTICE));
 }
 
 fn colour(work: &Work<'_>, mix: &Mix, change: Interval<LevelChange>, findings: &mut Findings) {

@@ -7,7 +7,6 @@ use super::super::{
 };
 use crate::{
     finding::{Finding, Rule, Verdict::Warning},
-    head::ExtraStep,
     quantity::Length,
     service::{request::WorkStage, shape::HistoryFlag},
     source::{COMMON_PRACTICE, citations::trade},
@@ -31,8 +30,8 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, first: &[FirstStep], f
             findings.push(&places, finding.about(&names.join(", ")));
         }
     }
-    // Cleaning first brings lightener to a section of colour; of a section of lightener the same is said already.
-    let cleaning = || first.iter().enumerate().filter(|(_, step)| step.planned && step.step == ExtraStep::CleanFirst);
+    // Cleaning or lightening first brings lightener to a section of colour; of a section of lightener the same is said already.
+    let cleaning = || first.iter().enumerate().filter(|(_, step)| step.planned && step.step.lightens());
     for (place, step) in cleaning() {
         let met = sections.iter().find(|work| work.is_section() && work.name() == step.section && !work.lightens());
         let found = met.into_iter().flat_map(|work| [artificial(hair, work, CLEANING), lightened(hair, work)]);

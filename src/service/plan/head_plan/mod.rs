@@ -1,6 +1,7 @@
 //! The head: its hair, what each section takes, how it will read.
 
 mod along;
+mod lowlights;
 mod meeting;
 mod model;
 mod reading;

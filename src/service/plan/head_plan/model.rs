@@ -5,7 +5,9 @@ use super::super::{
     colours::Colours,
     sections::{Sections, Work},
 };
-use super::{HeadReading, Meeting, RootShadowPlan, ZoneHair, meeting, reading, section, section::SectionPlan, shadow};
+use super::{
+    HeadReading, Meeting, RootShadowPlan, ZoneHair, lowlights, meeting, reading, section, section::SectionPlan, shadow,
+};
 use crate::{
     hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
     head::{RegionFoils, ServiceClass, Treated, service_class},
@@ -78,6 +80,7 @@ impl HeadPlan {
         }
         section::number(&mut found);
         let look = reading::of(request, hair, sections, colours, &found);
+        lowlights::place(&mut found, look.as_ref());
         let laid = request.gradient.zip(request.map.as_ref()).map(|(blend, map)| blend.asks(&map.template));
         let mut laid = laid.unwrap_or_default();
         for region in &mut laid {

@@ -4,8 +4,8 @@ use crate::{
     colour::{Lightness, Swatch},
     hair::Weeks,
     head::{
-        HeadLook, OutlineLook, OutlinePart, PartLine, Placed, Profile, RegionLook, Solidity, Template, Wish, read_head,
-        read_outline, read_regions, share_out,
+        HeadLook, LightFoils, OutlineLook, OutlinePart, PartLine, Placed, Profile, RegionLook, Solidity, Template,
+        Wish, read_head, read_outline, read_regions, share_out,
     },
     quantity::{Length, Quantity, Share},
     service::{
@@ -66,6 +66,20 @@ impl HeadReading {
             lines.chain(part.map(|part| format!("part: {}", part.part))).collect()
         };
         self.look.regions.iter().map(of).collect()
+    }
+
+    /// The light foils of a section in each of its regions.
+    pub(super) fn light_foils(&self, section: &str) -> Vec<LightFoils<'_>> {
+        let hair = self.template.hair();
+        let here = self.places.iter().filter(|place| place.section == section);
+        let of = |place: &'_ InPlace| {
+            let at = self.template.position(&place.region).ok()?;
+            let (region, (first, last)) = (self.template.regions().get(at)?, place.first_foil.zip(place.last_foil)?);
+            let bears = hair.get(at)?.best().percent() * place.of_region.fraction();
+            let name = Some(region.name.as_str());
+            Some(LightFoils { region: name, hair: Share::nearest(bears), inward: region.inward, first, last })
+        };
+        here.filter_map(of).collect()
     }
 
     /// The foils of the sections that lie in a region; none where nobody counted those of one of them.

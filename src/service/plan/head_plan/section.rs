@@ -4,8 +4,8 @@ use crate::{
     colour::Level,
     hair::{GrowthRate, HairCount, Weeks},
     head::{
-        ClassDecision, ClassQuestion, Lowlights, Profile, Softness, Technique, TechniqueDecision, TechniqueQuestion,
-        choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
+        ClassDecision, ClassQuestion, LowlightPlace, Lowlights, Profile, Softness, Technique, TechniqueDecision,
+        TechniqueQuestion, choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
     },
     quantity::{Area, Duration, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
@@ -14,6 +14,7 @@ use crate::{
         shape::LowlightsEntry,
     },
     source::Interval,
+    text,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -82,6 +83,8 @@ pub struct SectionPlan {
     pub ends_between: Option<EndsPlan>,
     /// Darker strands for the depth that is wanted; absent where none is.
     pub lowlights: Option<Lowlights>,
+    /// Where they go; empty where there are none, or where the light foils beside them are not counted.
+    pub lowlight_places: Vec<LowlightPlace>,
     /// The technique for the start and the upkeep wanted; absent where the file wants none.
     pub technique_choice: Option<TechniqueDecision>,
     /// The class of product that does it, with what was not taken and why.
@@ -153,6 +156,7 @@ pub(super) fn plan(
             takes: ends.demand.mix,
         }),
         lowlights: depth,
+        lowlight_places: Vec::new(),
         technique_choice: choice,
         product_class: product_class(&asked(hair, work, target)),
     }))
@@ -170,6 +174,7 @@ fn asked(hair: &Hair, work: &Work<'_>, to: Level) -> ClassQuestion {
         artificial: work.artificial.is_some(),
         lightened: work.lightened.is_some(),
         white: hair.white.best(),
+        planned: work.colour_kind(),
     }
 }
 
@@ -198,7 +203,11 @@ fn depth(
     (target, entry): (Level, &LowlightsEntry),
 ) -> Result<Lowlights, Problems> {
     let field = format!("{}.lowlights", work.task.field);
-    let level = Level::new(entry.level).in_field(&format!("{field}.level"))?;
+    let level = match (entry.level, entry.contrast_levels) {
+        (Some(level), _) => Level::new(level).in_field(&format!("{field}.level"))?,
+        (None, contrast) => below(target, contrast.unwrap_or_default(), hair.natural_level.best())
+            .in_field(&format!("{field}.contrast_levels"))?,
+    };
     let wanted = Level::new(entry.reads_as_level).in_field(&format!("{field}.reads_as_level"))?;
     let look = colours.at(work.place).and_then(|colour| colour.look.as_ref());
     let now = look.map_or(target, |look| look.perceived_level.best());
@@ -208,6 +217,19 @@ fn depth(
     let light = work.taken(request)?.zip(foils).map(of_foils);
     let found = lowlights(now, wanted, level, hair.natural_level.best(), light);
     found.map_err(|error| error.told_with(["`reads_as_level`", "`level`"])).in_field(&field)
+}
+
+/// So much darker than the light strands, and not darker than what grows in.
+fn below(light: Level, contrast: f64, natural: Level) -> Result<Level, String> {
+    let most = (light - natural).levels();
+    if contrast > most {
+        let most = text::number(most.max(0.0), 1);
+        return Err(format!(
+            "{contrast} levels below the `target_level` {light} is darker than `natural_level` {natural}: new growth would show \
+             lighter (give {most} or less)"
+        ));
+    }
+    Ok(Level::clamped(light.number() - contrast))
 }
 
 /// The foils counted through, section after section.

@@ -3,12 +3,13 @@
 use super::super::{PartKind, near_shades::near};
 use crate::{
     colour::Swatch,
+    mix::{Cas, Ingredient},
     peroxide::{Objective, Shelf, Stock, blend_shelf},
-    quantity::{Mass, MassFraction},
+    quantity::{Mass, MassFraction, Quantity},
     service::request::Request,
-    shop::{StockFacts, StockedShade},
+    shop::{StockFacts, StockedAdditive, StockedShade},
     source::Interval,
-    text::{number, span},
+    text::{list, number, span},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -42,8 +43,8 @@ pub(super) struct Missing<'m> {
 /// How many are offered.
 const OFFERED: usize = 2;
 
-/// What the shelf has enough of, nearest first; additives have none, for what they do is not known. `taken` is what the
-/// same service takes of each product.
+/// What the shelf has enough of, nearest first; what an additive does is not known, so that another one is offered only
+/// where both declare something alike. `taken` is what the same service takes of each product.
 pub(super) fn of(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
     match line.kind {
         PartKind::Colour => shades(request, line, taken),
@@ -59,7 +60,7 @@ pub(super) fn of(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]
             };
             enough.map(offer).take(OFFERED).collect()
         }
-        PartKind::Additive => Vec::new(),
+        PartKind::Additive => additives(request, line, taken),
     }
 }
 
@@ -115,6 +116,52 @@ fn developers(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -
         _ => format!("blended to the same strength, {}", grams.join(" + ")),
     };
     Some(Substitute { product: names.join(" + "), why, apart_ciede2000: None })
+}
+
+/// Other additives in which something is declared that the missing one declares too, those with most of it first; each at its
+/// own dose.
+fn additives(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]) -> Vec<Substitute> {
+    let all = &request.shop.additives;
+    let Some(missing) = all.iter().find(|one| one.name == line.product) else { return Vec::new() };
+    let alike = |other: &StockedAdditive| -> Vec<String> {
+        let held = missing.facts.declared.ingredients.iter().filter(|one| one.level.high() > MassFraction::ZERO);
+        let also = |one: &&Ingredient| {
+            let same = |there: &Ingredient| match (one.identity(), there.identity()) {
+                (Some(one), Some(there)) => one == there,
+                _ => one.name.eq_ignore_ascii_case(&there.name),
+            };
+            // Water is in nearly all of them and does nothing.
+            one.identity() != Some(Cas::WATER)
+                && other
+                    .facts
+                    .declared
+                    .ingredients
+                    .iter()
+                    .any(|there| there.level.high() > MassFraction::ZERO && same(there))
+        };
+        held.filter(also).map(|one| one.name.clone()).collect()
+    };
+    let enough = |other: &StockedAdditive| {
+        let by_dose = other.dose.percent() / missing.dose.percent();
+        let wanted = line.wanted.map(|mass| Mass::nearest(mass.g() * by_dose));
+        has(&other.name, &other.facts, &Missing { wanted, ..*line }, taken)
+    };
+    let others = all.iter().filter(|other| other.name != line.product && enough(other));
+    let mut found: Vec<(Vec<String>, &StockedAdditive)> = others.map(|other| (alike(other), other)).collect();
+    found.retain(|(alike, _)| !alike.is_empty());
+    // In the order of the shop where as much is alike.
+    found.sort_by_key(|(alike, _)| std::cmp::Reverse(alike.len()));
+    let offer = |(alike, other): (Vec<String>, &StockedAdditive)| Substitute {
+        product: other.name.clone(),
+        why: format!(
+            "declares {} too, dose {} instead of {}: by its own leaflet",
+            list(alike, "and"),
+            other.dose,
+            missing.dose
+        ),
+        apart_ciede2000: None,
+    };
+    found.into_iter().map(offer).take(OFFERED).collect()
 }
 
 /// Other lighteners that may touch the scalp if this one may.
