@@ -51,7 +51,7 @@ _DensityByEye: TypeAlias = Literal["low", "medium", "high"]
 _DiameterMethod: TypeAlias = Literal["caliper", "scalp-camera"]
 _Elasticity: TypeAlias = Literal["good", "reduced", "poor"]
 _ExposedBasis: TypeAlias = Literal["measured", "seen", "modelled", "white"]
-_ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first"]
+_ExtraStep: TypeAlias = Literal["pre-soften", "pre-pigment", "clean-first", "pre-lighten"]
 _Form: TypeAlias = Literal[
     "free-base",
     "sulfate",

@@ -18,6 +18,7 @@ __all__ = [
     "EndsPlan",
     "LevelStretch",
     "LevelsAlong",
+    "LowlightPlace",
     "Lowlights",
     "Rejected",
     "RejectedTechnique",
@@ -125,6 +126,22 @@ class LevelsAlong(Record):
 
 
 @dataclass(frozen=True)
+class LowlightPlace(Record):
+    """Where lowlights go."""
+
+    __slots__ = {
+        "behind_foils": (
+            "Numbers of the light foils behind each of which one goes; a number that is there twice has two behind it."
+        ),
+        "foils": "Foils of them there.",
+        "region": "The region; absent where the section does not say where it lies.",
+    }
+    behind_foils: tuple[int, ...]
+    foils: int
+    region: str | None
+
+
+@dataclass(frozen=True)
 class Lowlights(Record):
     """Darker strands for depth."""
 
@@ -178,7 +195,7 @@ class TechniqueDecision(Record):
 
 @dataclass(frozen=True)
 class ZoneHair(Record):
-    """The hair of the head in a zone of the strand."""
+    """Hair in a zone of the strand, of the head or of a section."""
 
     __slots__ = {
         "hair_g": "Its mass.",
@@ -209,6 +226,9 @@ class SectionPlan(Record):
         "hairs": "How many hairs that is.",
         "last_foil": "Number of its last foil.",
         "line_shows_after_weeks": "When the regrowth shows.",
+        "lowlight_places": (
+            "Where they go; empty where there are none, or where the light foils beside them are not counted."
+        ),
         "lowlights": "Darker strands for the depth that is wanted; absent where none is.",
         "mix_per_foil_g": "Mixture for a foil.",
         "panels": "The panels that they were counted on; absent where no `panel` is stated.",
@@ -243,6 +263,7 @@ class SectionPlan(Record):
     hairs: Bounds[float]
     last_foil: int | None
     line_shows_after_weeks: Bounds[float]
+    lowlight_places: tuple[LowlightPlace, ...]
     lowlights: Lowlights | None
     mix_per_foil_g: Bounds[float] | None
     panels: CountedPanels | None

@@ -192,6 +192,7 @@ def product_class(
         artificial: whether the hair there carries artificial colour.
         lightened: whether it has been lightened.
         white_percent: how much of it is white.
+        planned: the class of the colour that is planned, where one is: what it cannot lift comes before it.
 
     Returns:
         A ``ClassDecision``.
@@ -209,6 +210,8 @@ def product_class(
         ('lightener', 4, 'semi-permanent')
         >>> product_class(5, 7, artificial=True).before
         ['clean-first']
+        >>> product_class(5, 8, planned="semi-permanent").before
+        ['pre-lighten']
     """
 def service_class(treated: Sequence[tuple[_words._Technique, float]]) -> _words._ServiceClass:
     """What to call a service when booking and pricing it: ``"regrowth"``, ``"partial"``, ``"half"`` or ``"full"``.

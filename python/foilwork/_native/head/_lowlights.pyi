@@ -67,7 +67,23 @@ def lowlights(
 
 @final
 class LightFoils(_Answer):
-    """."""
+    """Light foils of a section that lie together, in a region or in the whole of it.
+
+    Args:
+        first: number of its first light foil, in the order of the work.
+        last: number of its last light foil.
+        region: the region, where the section says where it lies.
+        hair_percent: how much of all the hair the section has there.
+        inward_percent: how far inside it lies: 0 at the outline, 100 at the crown.
+
+    Raises:
+        FoilworkError: a share outside 0 to 100 %.
+
+    Examples:
+        >>> from foilwork.head import LightFoils
+        >>> LightFoils(1, 6).hair_percent
+        100.0
+    """
 
     __match_args__ = ("first", "last", "region", "hair_percent", "inward_percent")
     def __new__(
@@ -81,34 +97,54 @@ class LightFoils(_Answer):
     ) -> LightFoils: ...
     @property
     def first(self) -> int:
-        """."""
+        """Number of its first light foil, in the order of the work."""
     @property
     def last(self) -> int:
-        """."""
+        """Number of its last light foil."""
     @property
     def region(self) -> str | None:
-        """."""
+        """The region; ``None`` where the section does not say where it lies."""
     @property
     def hair_percent(self) -> float:
-        """."""
+        """How much of all the hair the section has there, in percent."""
     @property
     def inward_percent(self) -> float:
-        """."""
+        """How far inside it lies, in percent."""
 
 @final
 class LowlightPlace(_Answer):
-    """."""
+    """Where lowlights go; made by ``lowlight_places``."""
 
     __match_args__ = ("region", "foils", "behind_foils")
     @property
     def region(self) -> str | None:
-        """."""
+        """The region; ``None`` where the section does not say where it lies."""
     @property
     def foils(self) -> int:
-        """."""
+        """Foils of them there."""
     @property
     def behind_foils(self) -> list[int]:
-        """."""
+        """Numbers of the light foils behind each of which one goes; a number that is there twice has two behind it."""
 
 def lowlight_places(foils: int, light: Sequence[LightFoils]) -> list[LowlightPlace]:
-    """."""
+    """Where so many foils of lowlights go: most where most hair lies furthest inside, none on the outline as long as there is
+    another place, and within a region evenly between its light foils.
+
+    Args:
+        foils: how many foils of them.
+        light: the light foils that they go between.
+
+    Returns:
+        A list of ``LowlightPlace``, without the places that get none.
+
+    Raises:
+        FoilworkError: a share out of range.
+
+    Source:
+        Assumed: shares by hair times how far inside it lies.
+
+    Examples:
+        >>> from foilwork.head import LightFoils, lowlight_places
+        >>> lowlight_places(3, [LightFoils(1, 6, "crown", hair_percent=8)])[0].behind_foils
+        [1, 3, 5]
+    """

@@ -24,14 +24,12 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], first: &[FirstStep],
         let lifted = first.iter().enumerate().find(|(_, step)| {
             step.planned && step.step == ExtraStep::PreLighten && work.is_section() && step.section == work.name()
         });
-        match work.change() {
-            Some(change) if lifted.is_some() && !work.lightens() => {
-                lifted.into_iter().for_each(|step| before(work, step, change, findings));
-            }
-            Some(change) if work.lightens() => lightener(work, mix, change, findings),
-            Some(change) if work.can_lift() => colour(work, mix, change, findings),
-            Some(change) => deposit(work, change, findings),
-            None => {}
+        match (work.change(), lifted) {
+            (Some(change), Some(step)) if !work.lightens() => before(work, step, change, findings),
+            (Some(change), _) if work.lightens() => lightener(work, mix, change, findings),
+            (Some(change), _) if work.can_lift() => colour(work, mix, change, findings),
+            (Some(change), _) => deposit(work, change, findings),
+            (None, _) => {}
         }
     }
 }
