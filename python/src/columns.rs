@@ -130,6 +130,14 @@ impl<'py> Column<'py> {
         }
     }
 
+    /// As it was given: a float, or the array of floats.
+    pub fn given(&self, py: Python<'py>) -> Bound<'py, PyAny> {
+        match self {
+            Self::Number(number) => PyFloat::new(py, *number).into_any(),
+            Self::Array(array) => array.as_any().clone(),
+        }
+    }
+
     pub fn shape(&self) -> &[usize] {
         match self {
             Self::Number(_) => &[],
@@ -288,39 +296,47 @@ pub fn apply_kernel<'py, const N: usize, const M: usize, E: Error>(
 pub fn apply_bounded<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
-    on_refusal: OnRefusal,
+    how: How<'py>,
     rule: impl Fn(f64) -> Result<[f64; 3], E> + Send + Sync,
 ) -> PyResult<Bound<'py, PyAny>> {
-    apply_bounded_kernel(py, column, on_refusal, &rule, |values, out| column::bounded(values, out, &rule))
+    apply_bounded_kernel(py, column, how, &rule, |values, out| column::bounded(values, out, &rule))
 }
 
 /// The same by a kernel of the core for the whole column; `rule` is the scalar form, for a number and for the text of an error.
 pub fn apply_bounded_kernel<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
-    on_refusal: OnRefusal,
+    how: How<'py>,
     rule: impl Fn(f64) -> Result<[f64; 3], E> + Send + Sync,
     kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let Column::Array(array) = column else {
+    let Some(shape) = how.shape(&[column])? else {
         let kernel = |cells: [Cells<'_>; 1], out: [&mut [f64]; 3]| rows(cells, out, |[number]| rule(number));
-        let found = apply_kernel(py, [column], on_refusal.into(), |[number]| rule(number), kernel)?;
+        let found = apply_kernel(py, [column], how, |[number]| rule(number), kernel)?;
         let [low, best, high] = found.map(|bound| bound.extract::<f64>());
         return Ok(Estimate([low?, best?, high?]).into_pyobject(py)?.into_any());
     };
-    let shape = array.shape().to_vec();
+    let masked = how.masked(py, Some(column), &shape)?;
+    let targets = if how.has_out() { how.targets::<3>(py, &[column], &shape)? } else { Vec::new() };
     let result = results(py, &[shape.as_slice(), &[3]].concat())?;
     {
-        let whole = in_one_piece(py, column, &shape)?;
+        let whole = in_one_piece(py, masked.as_ref().unwrap_or(column), &shape)?;
         let values = whole.as_slice().map_err(raise)?;
         let mut writer = result.readwrite();
         let out = writer.as_slice_mut().map_err(raise)?;
         let outcome = py.detach(|| kernel(values, out)).map_err(raise)?;
-        settle(py, outcome, &shape, on_refusal, |row| rule(Cells::Each(values).get(row)).err())?;
+        settle(py, outcome, &shape, how.errors, |row| rule(Cells::Each(values).get(row)).err())?;
     }
     let whole = py.import("builtins")?.getattr("Ellipsis")?;
-    let bound = |place: usize| result.as_any().get_item((&whole, place));
-    Ok(PyTuple::new(py, [bound(0)?, bound(1)?, bound(2)?])?.into_any())
+    let mut bounds = Vec::with_capacity(3);
+    for place in 0..3 {
+        bounds.push(result.as_any().get_item((&whole, place))?);
+    }
+    for (bound, target) in bounds.iter_mut().zip(targets) {
+        target.fill(py, bound)?;
+        *bound = target.handed_back(py, &how)?;
+    }
+    Ok(PyTuple::new(py, bounds)?.into_any())
 }
 
 /// Raises for the first refused row, or warns how many there are.

@@ -31,6 +31,23 @@ impl<'py> How<'py> {
         Ok(Self { errors, out, mask })
     }
 
+    /// Whether the results go into arrays of their own, for all rows.
+    pub const fn is_plain(&self) -> bool {
+        self.out.is_none() && self.mask.is_none()
+    }
+
+    /// Whether the caller gives the arrays for the results.
+    pub const fn has_out(&self) -> bool {
+        self.out.is_some()
+    }
+
+    /// The rows to work on, where each row is the last axis of an array.
+    pub fn along_last_axis(&self, py: Python<'py>) -> PyResult<Self> {
+        let ellipsis = py.import("builtins")?.getattr("Ellipsis")?;
+        let mask = self.mask.as_ref().map(|mask| mask.get_item((ellipsis, py.None()))).transpose()?;
+        Ok(Self { errors: self.errors, out: self.out.clone(), mask })
+    }
+
     /// The shape of the results; none when all is numbers.
     pub fn shape(&self, columns: &[&Column<'py>]) -> PyResult<Option<Vec<usize>>> {
         let shape = common_shape(columns)?;
@@ -48,6 +65,11 @@ impl<'py> How<'py> {
             (None, Some(out)) => self.first_of(out)?.getattr("shape")?.extract().map(Some),
             (shape, _) => Ok(shape),
         }
+    }
+
+    /// The shape of the results of arrays.
+    pub fn row_shape(&self, columns: &[&Column<'py>]) -> PyResult<Vec<usize>> {
+        self.shape(columns).map(Option::unwrap_or_default)
     }
 
     fn first_of(&self, out: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
@@ -142,6 +164,11 @@ pub struct Target<'py> {
 impl<'py> Target<'py> {
     pub fn writer(&self) -> PyResult<PyReadwriteArrayDyn<'py, f64>> {
         self.work.try_readwrite().map_err(raise)
+    }
+
+    /// Fills it with values from elsewhere.
+    pub fn fill(&self, py: Python<'py>, values: &Bound<'py, PyAny>) -> PyResult<()> {
+        numpy_module(py)?.call_method1("copyto", (&self.work, values)).map(drop)
     }
 
     /// The result, in the caller's array where there is one; rows that were left out keep what stands there.

@@ -1,16 +1,20 @@
 //! Colour coordinates in, colour coordinates or differences out: three numbers, or arrays whose last axis has length 3.
 
 use crate::{
-    columns::{Column, OnRefusal, apply, common_shape, results, settle},
+    columns::{Column, OnRefusal, apply, results, settle},
     error::{FoilworkError, ours, raise},
     layout::in_one_piece,
+    target::{How, Target},
 };
 use foilwork::{
     colour::White,
     column::{self, Cells, ColumnError, ColumnOutcome, Coordinates},
 };
-use numpy::{PyArrayMethods, PyReadonlyArrayDyn};
-use pyo3::{prelude::*, types::PyTuple};
+use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn};
+use pyo3::{
+    prelude::*,
+    types::{PySlice, PyTuple},
+};
 use std::error::Error;
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
@@ -27,16 +31,20 @@ impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
         if let Ok(one) = obj.extract::<[f64; 3]>() {
             return Ok(Self::One(one));
         }
-        let numpy = obj.py().import("numpy")?;
-        let array =
-            numpy.call_method1("ascontiguousarray", (&*obj, "float64")).map_err(|error| ours(obj.py(), error))?;
-        let shape: Vec<usize> = array.getattr("shape")?.extract()?;
-        if shape.last() != Some(&3) {
-            let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
-            return Err(FoilworkError::new_err(text));
-        }
-        array.extract().map(Self::Many)
+        in_rows(&obj).map(Self::Many)
     }
+}
+
+/// An array whose last axis has length 3, in one piece.
+fn in_rows<'py>(obj: &Bound<'py, PyAny>) -> PyResult<Column<'py>> {
+    let numpy = obj.py().import("numpy")?;
+    let array = numpy.call_method1("ascontiguousarray", (obj, "float64")).map_err(|error| ours(obj.py(), error))?;
+    let shape: Vec<usize> = array.getattr("shape")?.extract()?;
+    if shape.last() == Some(&3) {
+        return Ok(Column::Array(array.cast_into::<PyArrayDyn<f64>>()?.readonly()));
+    }
+    let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
+    Err(FoilworkError::new_err(text))
 }
 
 impl<'py> Triples<'py> {
@@ -44,18 +52,27 @@ impl<'py> Triples<'py> {
     pub fn turned<E: Error>(
         &self,
         py: Python<'py>,
-        errors: OnRefusal,
+        how: How<'py>,
         (turn, white): (Coordinates, White),
         rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Send + Sync,
     ) -> PyResult<Bound<'py, PyAny>> {
         match self {
-            Self::One(one) => {
+            Self::One(one) if how.is_plain() => {
                 let [a, b, c] = &one.map(Column::Number);
-                Ok(PyTuple::new(py, apply(py, [a, b, c], errors.into(), rule)?)?.into_any())
+                Ok(PyTuple::new(py, apply(py, [a, b, c], how, rule)?)?.into_any())
             }
-            Self::Many(column) => {
-                apply_triples(py, column, errors, rule, |values, out| column::coordinates(turn, white, values, out))
-            }
+            _ => apply_triples(py, &self.rows(py)?, &how.along_last_axis(py)?, rule, |values, out| {
+                column::coordinates(turn, white, values, out)
+            }),
+        }
+    }
+
+    /// As rows of an array; one colour is one row.
+    fn rows(&self, py: Python<'py>) -> PyResult<Column<'py>> {
+        match self {
+            Self::One(one) => in_rows(one.into_pyobject(py)?.as_any()),
+            Self::Many(Column::Array(array)) => in_rows(array.as_any()),
+            Self::Many(Column::Number(_)) => Err(FoilworkError::new_err("colours need three coordinates")),
         }
     }
 }
@@ -65,45 +82,55 @@ impl<'py> Triples<'py> {
 pub fn apply_pairs<'py, E: Error>(
     py: Python<'py>,
     pair: [&Triples<'py>; 2],
-    on_refusal: OnRefusal,
+    how: How<'py>,
     rule: impl Fn([[f64; 3]; 2]) -> Result<f64, E> + Send + Sync,
     kernel: impl FnOnce([column::Triples<'_>; 2], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let arrays = match pair {
-        [Triples::One([l1, a1, b1]), Triples::One([l2, a2, b2])] => {
-            let [l1, a1, b1, l2, a2, b2] = &[l1, a1, b1, l2, a2, b2].map(|number| Column::Number(*number));
-            let rule = |[l1, a1, b1, l2, a2, b2]: [f64; 6]| rule([[l1, a1, b1], [l2, a2, b2]]).map(|found| [found]);
-            let [result] = apply(py, [l1, a1, b1, l2, a2, b2], on_refusal.into(), rule)?;
-            return Ok(result);
-        }
-        [Triples::Many(first), Triples::Many(second)] => vec![first, second],
-        [Triples::Many(only), _] | [_, Triples::Many(only)] => vec![only],
-    };
-    let shape = common_shape(&arrays)?.unwrap_or_default();
-    let mut spread = Vec::with_capacity(2);
-    for array in &arrays {
-        spread.push(in_one_piece(py, array, &shape)?);
+    if let ([Triples::One([l1, a1, b1]), Triples::One([l2, a2, b2])], true) = (pair, how.is_plain()) {
+        let [l1, a1, b1, l2, a2, b2] = &[l1, a1, b1, l2, a2, b2].map(|number| Column::Number(*number));
+        let rule = |[l1, a1, b1, l2, a2, b2]: [f64; 6]| rule([[l1, a1, b1], [l2, a2, b2]]).map(|found| [found]);
+        let [result] = apply(py, [l1, a1, b1, l2, a2, b2], how, rule)?;
+        return Ok(result);
     }
-    let mut rows = spread.iter().map(rows_of);
-    let mut triples = |of: &Triples<'py>| match of {
-        Triples::One(one) => Ok(column::Triples::Columns(one.map(Cells::Same))),
-        Triples::Many(_) => rows.next().unwrap_or(Ok(column::Triples::Rows(&[]))),
+    let of_coordinates = how.along_last_axis(py)?;
+    // A colour for all rows stays one, but where rows are left out: that takes a row of its own for each.
+    let first = match pair[0] {
+        Triples::One(_) if how.is_plain() => None,
+        first => Some(first.rows(py)?),
     };
-    let pair = [triples(pair[0])?, triples(pair[1])?];
-    let shape = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
-    let result = results(py, shape)?;
+    let second = match pair[1] {
+        Triples::One(_) => None,
+        second @ Triples::Many(_) => Some(second.rows(py)?),
+    };
+    let given: Vec<&Column<'_>> = first.iter().chain(&second).collect();
+    let shape = of_coordinates.row_shape(&given)?;
+    let masked = of_coordinates.masked(py, first.as_ref(), &shape)?;
+    let spread = |column: Option<&Column<'py>>| column.map(|column| in_one_piece(py, column, &shape)).transpose();
+    let (first, second) = (spread(masked.as_ref().or(first.as_ref()))?, spread(second.as_ref())?);
+    let pair = [triples(pair[0], first.as_ref())?, triples(pair[1], second.as_ref())?];
+    let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
+    let [target] = one(how.targets::<1>(py, &given, rows)?)?;
     {
-        let mut writer = result.readwrite();
+        let mut writer = target.writer()?;
         let out = writer.as_slice_mut().map_err(raise)?;
         let outcome = py.detach(|| kernel(pair, out)).map_err(raise)?;
-        settle(py, outcome, shape, on_refusal, |row| rule(pair.map(|colours| colours.get(row))).err())?;
+        settle(py, outcome, rows, how.errors, |row| rule(pair.map(|colours| colours.get(row))).err())?;
     }
-    Ok(result.into_any())
+    target.handed_back(py, &how)
 }
 
-/// An array in one piece, as rows of three.
-fn rows_of<'a>(array: &'a PyReadonlyArrayDyn<'_, f64>) -> PyResult<column::Triples<'a>> {
-    Ok(column::Triples::Rows(array.as_slice().map_err(raise)?))
+/// Colours as the kernel takes them: rows of three where there are such, else the one for all rows.
+fn triples<'a>(of: &Triples<'_>, rows: Option<&'a PyReadonlyArrayDyn<'_, f64>>) -> PyResult<column::Triples<'a>> {
+    Ok(match (of, rows) {
+        (_, Some(rows)) => column::Triples::Rows(rows.as_slice().map_err(raise)?),
+        (Triples::One(one), None) => column::Triples::Columns(one.map(Cells::Same)),
+        (Triples::Many(_), None) => column::Triples::Rows(&[]),
+    })
+}
+
+/// The only target.
+fn one(targets: Vec<Target<'_>>) -> PyResult<[Target<'_>; 1]> {
+    targets.try_into().map_err(|_| FoilworkError::new_err("one result, one array"))
 }
 
 /// Applies a rule of three numbers to three along the last axis of an array, which has length 3, by its kernel; what the
@@ -111,21 +138,48 @@ fn rows_of<'a>(array: &'a PyReadonlyArrayDyn<'_, f64>) -> PyResult<column::Tripl
 fn apply_triples<'py, E: Error>(
     py: Python<'py>,
     column: &Column<'py>,
-    on_refusal: OnRefusal,
+    how: &How<'py>,
     rule: impl Fn([f64; 3]) -> Result<[f64; 3], E> + Send + Sync,
     kernel: impl FnOnce(&[f64], &mut [f64]) -> Result<ColumnOutcome, ColumnError> + Send,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let shape = column.shape().to_vec();
-    let result = results(py, &shape)?;
+    let shape = how.row_shape(&[column])?;
+    let masked = how.masked(py, Some(column), &shape)?;
+    let [target] = one(how.targets::<1>(py, &[column], &shape)?)?;
     {
-        let whole = in_one_piece(py, column, &shape)?;
+        let whole = in_one_piece(py, masked.as_ref().unwrap_or(column), &shape)?;
         let values = whole.as_slice().map_err(raise)?;
-        let mut writer = result.readwrite();
+        let mut writer = target.writer()?;
         let out = writer.as_slice_mut().map_err(raise)?;
         let outcome = py.detach(|| kernel(values, out)).map_err(raise)?;
         let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
         let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
-        settle(py, outcome, rows, on_refusal, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
+        settle(py, outcome, rows, how.errors, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
     }
-    Ok(result.into_any())
+    target.handed_back(py, how)
+}
+
+/// Colours for a screen, and whether each is the colour itself: rows of red, green and blue, and one truth for each.
+pub fn on_a_screen<'py, E: Error>(
+    py: Python<'py>,
+    labs: &Column<'py>,
+    white: White,
+    errors: OnRefusal,
+    rule: impl Fn([f64; 3]) -> Result<(), E>,
+) -> PyResult<[Bound<'py, PyAny>; 2]> {
+    let shape = labs.shape().to_vec();
+    let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
+    let shown = results(py, &[rows, &[4]].concat())?;
+    {
+        let whole = in_one_piece(py, labs, &shape)?;
+        let values = whole.as_slice().map_err(raise)?;
+        let mut writer = shown.readwrite();
+        let out = writer.as_slice_mut().map_err(raise)?;
+        let outcome = py.detach(|| column::screen_colours(white, values, out)).map_err(raise)?;
+        let of = |row: usize, place: usize| values.get(3 * row + place).copied().unwrap_or(f64::NAN);
+        settle(py, outcome, rows, errors, |row| rule([of(row, 0), of(row, 1), of(row, 2)]).err())?;
+    }
+    let ellipsis = py.import("builtins")?.getattr("Ellipsis")?;
+    let channels = shown.get_item((&ellipsis, PySlice::new(py, 0, 3, 1)))?;
+    let itself = shown.get_item((&ellipsis, 3))?.call_method1("__eq__", (1.0,))?;
+    Ok([channels, itself])
 }

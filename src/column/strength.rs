@@ -272,7 +272,7 @@ pub fn density_intervals(
 }
 
 #[inline]
-fn density_law([percent, celsius]: [f64; 2]) -> ([f64; 3], bool) {
+pub(super) fn density_law([percent, celsius]: [f64; 2]) -> ([f64; 3], bool) {
     let (best, half) = (Cubic::aqueous(celsius).at(percent / 100.0), half_width(percent));
     let bounds = [best - half, best, best + half];
     let good = within(percent, MAX_STRENGTH_WW) & within(celsius, MAX_CELSIUS);

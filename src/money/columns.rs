@@ -131,34 +131,106 @@ pub fn cost_columns(
     rounding: Rounding,
     out: CostColumns<'_>,
 ) -> Result<ColumnTotals, ColumnError> {
+    let rows = services.pack_price_minor.len();
+    let (totals, Bad { count, kept }) = costed_apart(services, (labour, overhead, rounding), out, 1)?;
+    match kept.into_iter().next() {
+        Some(BadRow { row, problem }) => Err(ColumnError::Row { row, problem, bad_rows: count, rows }),
+        None => Ok(totals),
+    }
+}
+
+/// A row that cannot be costed, counted from 0.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BadRow {
+    /// Which.
+    pub row: usize,
+    /// What is wrong with it.
+    pub problem: MoneyError,
+}
+
+/// The same with the rows that cannot be costed kept apart: they hold 0 in every column and are listed in their order.
+///
+/// # Units
+///
+/// As for [`cost_columns`].
+///
+/// # Errors
+///
+/// [`ColumnError`] for columns of different lengths, currencies that differ, and a sum that is too large.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::*, money::*, quantity::Duration};
+///
+/// let euros = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let (paid, productive) = (Duration::from_h(40.0)?, Duration::from_h(30.0)?);
+/// let labour = Labour::new(euros("15.00")?, OnCosts::from_percent(20.into())?, paid, productive)?;
+/// let overhead = Overhead::new(euros("60000.00")?, 4, Duration::from_h(1500.0)?)?;
+/// let services = ServiceColumns {
+///     pack_price_minor: &[2640, 980],
+///     pack_g: &[500.0, -60.0],
+///     used_g: &[40.0, 30.0],
+///     wasted_g: &[5.0, 0.0],
+///     consumables_minor: &[210, 35],
+///     hands_on_min: &[70.0, 15.0],
+///     chair_min: &[120.0, 40.0],
+/// };
+/// let mut columns = [[0_i64; 2]; 4];
+/// let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
+/// let out = CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
+/// let (totals, bad) = cost_columns_apart(&services, &labour, &overhead, Rounding::MidpointAwayFromZero, out)?;
+/// assert_eq!((columns[3], bad[0].row, totals.cost.to_string()), ([5248, 0], 1, "52.48 EUR".to_owned()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn cost_columns_apart(
+    services: &ServiceColumns<'_>,
+    labour: &Labour,
+    overhead: &Overhead,
+    rounding: Rounding,
+    out: CostColumns<'_>,
+) -> Result<(ColumnTotals, Vec<BadRow>), ColumnError> {
+    costed_apart(services, (labour, overhead, rounding), out, usize::MAX).map(|(totals, bad)| (totals, bad.kept))
+}
+
+/// How many rows are bad, and the first of them, as many as are asked for.
+#[derive(Debug, Default)]
+struct Bad {
+    count: usize,
+    kept: Vec<BadRow>,
+}
+
+fn costed_apart(
+    services: &ServiceColumns<'_>,
+    (labour, overhead, rounding): (&Labour, &Overhead, Rounding),
+    out: CostColumns<'_>,
+    most_bad: usize,
+) -> Result<(ColumnTotals, Bad), ColumnError> {
     let rows = check_lengths(services, &out)?;
     let currency = labour.currency();
     Money::zero(currency).same_currency(Money::zero(overhead.currency()))?;
     let costing = RowCosting::new(labour, overhead, currency, rounding);
-    let Tally { bad_rows, first_bad, sums } = in_parts(&costing, services, out);
-    if let Some((row, problem)) = first_bad {
-        return Err(ColumnError::Row { row, problem, bad_rows, rows });
-    }
+    let Tally { bad, sums } = in_parts(&costing, services, out, most_bad);
     let sum = |sum: i128| {
         let too_large = MoneyError::TooLarge { field: "total" };
         i64::try_from(sum).map(|minor| Money::from_minor(minor, currency)).map_err(|_| too_large)
     };
     let [product, consumables, labour, overhead, cost] = sums;
-    Ok(ColumnTotals {
+    let totals = ColumnTotals {
         rows,
         product: sum(product)?,
         consumables: sum(consumables)?,
         labour: sum(labour)?,
         overhead: sum(overhead)?,
         cost: sum(cost)?,
-    })
+    };
+    Ok((totals, bad))
 }
 
 /// What a stretch of rows comes to.
 #[derive(Debug, Default)]
 struct Tally {
-    bad_rows: usize,
-    first_bad: Option<(usize, MoneyError)>,
+    bad: Bad,
     sums: [i128; 5],
 }
 
@@ -166,7 +238,7 @@ struct Tally {
 const WORTH_A_THREAD: usize = 1 << 16;
 
 /// Works the rows off in stretches, one for each processor where there are enough of them.
-fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>) -> Tally {
+fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>, most_bad: usize) -> Tally {
     let rows = services.pack_price_minor.len();
     let processors = thread::available_parallelism().map_or(1, NonZero::get);
     let parts = (rows / WORTH_A_THREAD).clamp(1, processors);
@@ -175,7 +247,7 @@ fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostCo
     let mut columns = [product_minor, labour_minor, overhead_minor, cost_minor].map(|column| column.chunks_mut(each));
     let mut tallies: Vec<Tally> = (0..rows.div_ceil(each)).map(|_| Tally::default()).collect();
     let stretch = |part: usize, tally: &mut Tally, out: [&mut [i64]; 4]| {
-        *tally = costed(costing, services, part * each, out);
+        *tally = costed(costing, services, part * each, out, most_bad);
     };
     if let [tally] = tallies.as_mut_slice() {
         stretch(0, tally, columns.map(|mut chunks| chunks.next().unwrap_or_default()));
@@ -188,8 +260,9 @@ fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostCo
         });
     }
     tallies.into_iter().fold(Tally::default(), |mut all, one| {
-        all.bad_rows += one.bad_rows;
-        all.first_bad = all.first_bad.or(one.first_bad);
+        all.bad.count += one.bad.count;
+        let room = most_bad.saturating_sub(all.bad.kept.len());
+        all.bad.kept.extend(one.bad.kept.into_iter().take(room));
         for (sum, part) in all.sums.iter_mut().zip(one.sums) {
             *sum += part;
         }
@@ -198,7 +271,13 @@ fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostCo
 }
 
 /// Costs the rows from `from` that `out` has places for, block by block.
-fn costed(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, from: usize, mut out: [&mut [i64]; 4]) -> Tally {
+fn costed(
+    costing: &RowCosting<'_>,
+    services: &ServiceColumns<'_>,
+    from: usize,
+    mut out: [&mut [i64]; 4],
+    most_bad: usize,
+) -> Tally {
     let rows = out.first().map_or(0, |column| column.len());
     let mut tally = Tally::default();
     let (mut block, mut found, mut good) = ([[0.0; BLOCK]; 7], [[0.0; BLOCK]; 4], [false; BLOCK]);
@@ -216,8 +295,10 @@ fn costed(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, from: usize, 
                 services.row(place).map_or([0; 5], |row| {
                     costing.quick(&row).unwrap_or_else(|| {
                         costing.careful(&row).unwrap_or_else(|problem| {
-                            tally.bad_rows += 1;
-                            tally.first_bad.get_or_insert((place, problem));
+                            tally.bad.count += 1;
+                            if tally.bad.kept.len() < most_bad {
+                                tally.bad.kept.push(BadRow { row: place, problem });
+                            }
                             [0; 5]
                         })
                     })

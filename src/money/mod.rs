@@ -55,7 +55,7 @@ mod variance;
 pub use allocate::allocate;
 pub use amount::Money;
 pub use card_fee::CardFee;
-pub use columns::{ColumnError, ColumnTotals, CostColumns, ServiceColumns, cost_columns};
+pub use columns::{BadRow, ColumnError, ColumnTotals, CostColumns, ServiceColumns, cost_columns, cost_columns_apart};
 pub use cost_kind::CostKind;
 pub use cost_line::{CostSource, cost_line};
 pub use cost_table::{CostLine, CostShare, CostTable};

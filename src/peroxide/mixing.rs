@@ -50,6 +50,34 @@ pub fn mix_strengths<S: Copy + Into<Interval<MassFraction>>>(parts: &[(S, Mass)]
     Ok(Mixture { strength, total: Mass::from_g(total.g())? })
 }
 
+/// Strength of two parts stirred together, each a strength and its mass: a product and its developer, say.
+///
+/// # Units
+///
+/// Strengths in % w/w, masses in g.
+///
+/// # Errors
+///
+/// [`BlendError::Nothing`] when there is no mass at all.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::mix_two, quantity::{Mass, MassFraction}};
+///
+/// let (cream, developer) = (MassFraction::ZERO, MassFraction::from_ww_percent(9.0)?);
+/// let bowl = mix_two((cream, Mass::from_g(30.0)?), (developer, Mass::from_g(60.0)?))?;
+/// assert_eq!(bowl.ww_percent(), 6.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Source
+///
+/// Conservation of mass and of peroxide; no tabulated value.
+pub fn mix_two(first: (MassFraction, Mass), second: (MassFraction, Mass)) -> Result<MassFraction, BlendError> {
+    mix_strengths(&[first, second]).map(|mixed| mixed.strength.best())
+}
+
 /// The mean of strengths by mass, with their bounds; none when there is no mass.
 pub(crate) fn mean_strength(
     parts: impl Iterator<Item = (Interval<MassFraction>, Mass)> + Clone,

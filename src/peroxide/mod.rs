@@ -93,7 +93,7 @@ pub(crate) use hazard::too_strong;
 pub(crate) use hazard::{cautions, stronger};
 pub use label::{LabelReadings, read_label};
 pub(crate) use mixing::mean_strength;
-pub use mixing::{Mixture, PourError, PouredMixture, mix_strengths, mix_volumes};
+pub use mixing::{Mixture, PourError, PouredMixture, mix_strengths, mix_two, mix_volumes};
 pub use molar::MolarVolume;
 pub use round::{RoundedBlend, round_to_scale};
 pub use shelf::{Shelf, ShelfError, Stock};

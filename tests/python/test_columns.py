@@ -16,7 +16,16 @@ from hypothesis import strategies as st
 from numpy.typing import NDArray
 
 from foilwork import Bounds, FoilworkError, OutOfRangeWarning
-from foilwork.colour import formula_level, level_on_scale, lift_needed, result_level
+from foilwork.colour import (
+    ciede2000,
+    formula_level,
+    lab_to_lch,
+    lab_to_srgb,
+    lab_to_xyz,
+    level_on_scale,
+    lift_needed,
+    result_level,
+)
 from foilwork.hair import by_caliper, grown, hair_cut, weeks_to_grow
 from foilwork.lift import Lightening, Situation
 from foilwork.mix import minimum_mass
@@ -27,10 +36,12 @@ from foilwork.peroxide import (
     density,
     density_interval,
     dilute,
+    dilute_volume,
     half_life_days,
     loss_rate,
     loss_rate_from_half_life,
     make_up,
+    mix_two,
     strength_after,
     strength_after_make_up,
     strength_units,
@@ -68,7 +79,16 @@ DIAMETER, GROWTH = (5.0, 300.0), (0.1, 3.0)
 BY_VOLUME = ["% w/v", "g/L", "mol/L", "N", "volumes"]
 LIGHTENING = Lightening(Situation(on_hair_ww_percent=4), 4)
 
+
+def by_cylinder(*values: Any, **how: Any) -> list[Any]:
+    """What ``dilute_volume`` gives, bound by bound."""
+    made = dilute_volume(*values[:3], temperature_c=values[3], **how)
+    return [*made.stock_ml, *made.water_ml, *made.contraction_ml]
+
+
 CASES = [
+    Case("dilute_volume", by_cylinder, (PERCENT, PERCENT, GRAMS, CELSIUS)),
+    Case("mix_two", mix_two, (PERCENT, GRAMS, PERCENT, GRAMS)),
     Case("dilute", dilute, (PERCENT, PERCENT, GRAMS)),
     Case("dilute, stock", lambda s, t, m, **how: dilute(s, t, stock_g=m, **how), (PERCENT, PERCENT, GRAMS)),
     Case("dilute, diluent", lambda s, t, m, **how: dilute(s, t, diluent_g=m, **how), (PERCENT, PERCENT, GRAMS)),
@@ -309,6 +329,57 @@ def test_results_go_where_they_are_told_to() -> None:
         dilute(12.0, LONG, 60.0, out=out)  # type: ignore[call-overload]
     with pytest.raises(TypeError, match="array of float64"):
         convert(LONG, "% w/w", "g/L", out=np.empty(LONG.size, np.float32))
+
+
+LABS = np.random.default_rng(5).uniform((0, -60, -60), (100, 60, 60), (40, 3))
+
+
+def test_colours_for_a_screen_are_the_scalar_ones() -> None:
+    labs = LABS.copy()
+    labs[3], labs[7, 1] = (120.0, 0.0, 0.0), math.nan
+    with pytest.warns(OutOfRangeWarning, match=r"^1 value .* index \(0, 3\)"):
+        channels, in_gamut = lab_to_srgb(labs.reshape(4, 10, 3), errors="nan")
+    assert channels.shape == (4, 10, 3) and in_gamut.shape == (4, 10) and in_gamut.dtype == bool
+    for place, (lab, shown, itself) in enumerate(zip(labs, channels.reshape(40, 3), in_gamut.ravel(), strict=True)):
+        if place in (3, 7):
+            assert np.isnan(shown).all() and not itself
+        else:
+            one = lab_to_srgb(tuple(lab))
+            assert "#" + "".join(f"{int(channel):02x}" for channel in shown) == one.hex and itself == one.in_gamut
+    with pytest.raises(FoilworkError, match=r"^index 3: .*L\*"):
+        lab_to_srgb(labs)
+
+
+def test_colours_and_levels_go_where_they_are_told_to() -> None:
+    want = lab_to_lch(LABS)
+    out, rows = np.full_like(LABS, -1.0), np.arange(40) % 2 == 0
+    assert lab_to_lch(LABS, out=out, where=rows) is out
+    assert np.array_equal(out[::2], want[::2]) and (out[1::2] == -1.0).all()
+    own = LABS.copy()
+    assert lab_to_lch(own, out=own) is own and np.array_equal(own, want)
+    some = lab_to_xyz(LABS, where=rows)
+    assert np.array_equal(some[::2], lab_to_xyz(LABS)[::2]) and np.isnan(some[1::2]).all()
+    one = (50.0, 10.0, -10.0)
+    apart = ciede2000(one, LABS)
+    found = np.zeros(40)
+    assert ciede2000(LABS, one, out=found) is found and np.array_equal(found, ciede2000(LABS, one))
+    pairs: list[Any] = [(one, LABS), (LABS, one), (LABS, LABS[::-1].copy())]
+    for pair in pairs:
+        found = np.full(40, -1.0)
+        ciede2000(*pair, out=found, where=rows)
+        assert np.array_equal(found[::2], ciede2000(*pair)[::2]) and (found[1::2] == -1.0).all()
+    np.testing.assert_allclose(apart, ciede2000(LABS, one), rtol=1e-12)
+    with pytest.raises(FoilworkError, match="out has the shape"):
+        ciede2000(LABS, one, out=np.zeros(3))
+    minutes, bounds = np.linspace(0.0, 50.0, 40), (np.full(40, -1.0), np.full(40, -1.0), np.full(40, -1.0))
+    low, best, high = LIGHTENING.level_after(minutes, out=bounds, where=rows)
+    assert low is bounds[0] and np.array_equal(best[::2], LIGHTENING.level_after(minutes)[1][::2])
+    assert (high[1::2] == -1.0).all()
+    assert np.isnan(LIGHTENING.minutes_to(np.full(3, 6.0), where=[True, False, True])[0]).tolist() == [
+        False,
+        True,
+        False,
+    ]
 
 
 def test_hair_over_columns_is_plane_geometry_and_growth() -> None:

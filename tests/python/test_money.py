@@ -375,6 +375,33 @@ def test_columns_take_any_sequence_and_refuse_what_is_no_amount() -> None:
         cost_columns(**{**lists, "chair_min": [1.0] * 19}, terms=TERMS)
 
 
+def test_rows_that_cannot_be_costed_are_listed_and_results_go_where_they_are_told_to() -> None:
+    lists = {name: column.tolist() for name, column in columns_of(20, seed=9).items()}
+    want = cost_columns(**lists, terms=TERMS)
+    wrong = {**lists, "used_g": [*lists["used_g"][:3], float("nan"), *lists["used_g"][4:19], -1.0]}
+    found = cost_columns(**wrong, terms=TERMS, errors="apart")
+    assert [row for row, _ in found.refused] == [3, 19] and "invalid mass" in found.refused[0][1]
+    good = np.array([row not in (3, 19) for row in range(20)])
+    assert np.array_equal(found.cost_minor, np.where(good, want.cost_minor, 0))
+    assert found.cost.minor == want.cost_minor[good].sum() and want.refused == []
+    out = tuple(np.full(20, -1) for _ in range(4))
+    into = cost_columns(**lists, terms=TERMS, out=out)  # type: ignore[arg-type]
+    assert into.cost_minor is out[3] and np.array_equal(out[0], want.product_minor)
+    prices = np.array(lists["pack_price_minor"])
+    for bad, error, reason in (
+        ((out[0], out[1], out[2], out[2]), FoilworkError, "is one of the columns"),
+        ((out[0], out[1], out[2], prices), FoilworkError, "is one of the columns"),
+        ((out[0], out[1], out[2], np.empty(40, int)[::2]), FoilworkError, "in one piece"),
+        ((out[0], out[1], out[2], np.empty(3, int)), FoilworkError, "out has 3 rows"),
+        ((out[0], out[1], out[2], np.empty(20)), TypeError, "int64"),
+        (out[0], TypeError, "tuple of four"),
+    ):
+        with pytest.raises(error, match=reason):
+            cost_columns(**{**lists, "pack_price_minor": prices}, terms=TERMS, out=bad)  # type: ignore[arg-type]
+    with pytest.raises(FoilworkError, match="'raise' or 'apart'"):
+        cost_columns(**lists, terms=TERMS, errors="nan")  # type: ignore[arg-type]
+
+
 def test_the_bench_runs_and_agrees_with_decimal(root: Path) -> None:
     """The quick bench compares every row with pandas columns of ``Decimal`` before it takes a time."""
     bench = [sys.executable, str(root / "benches/python/money.py"), "--quick"]

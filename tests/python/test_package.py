@@ -17,7 +17,7 @@ from foilwork import _native
 
 # No rooms: the classes of a plan, made when a plan is asked for its parts, and what joins foilwork to other libraries.
 MODULES = [found.name for found in pkgutil.iter_modules(foilwork.__path__) if not found.name.startswith("_")]
-ROOMS = [name for name in MODULES if name not in {"planned", "arrow", "engines"}]
+ROOMS = [name for name in MODULES if name not in {"planned", "arrow", "chain", "engines"}]
 
 
 def cargo(manifest: Path) -> dict[str, Any]:

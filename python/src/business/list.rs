@@ -102,6 +102,8 @@ answer! {
         lines: Vec<PricedLine>,
         /// The sums.
         totals: Totals,
+        /// The tax in the prices, in percent of the net price.
+        tax_percent: Decimal,
         /// How each amount became whole minor units.
         rounding: String,
         /// The table as comma-separated text with a header row and a last line ``total``.
@@ -115,6 +117,7 @@ impl From<list::PricedTable> for PricedTable {
         Self {
             lines: table.lines.into_iter().map(Into::into).collect(),
             totals: table.totals.into(),
+            tax_percent: table.tax_percent.percent(),
             rounding: table.rounding.code().to_owned(),
             csv,
         }

@@ -2,15 +2,16 @@ use super::swatches::white;
 use crate::{
     answer::answer,
     columns::OnRefusal,
-    error::{FoilworkError, Shaped, Three, raise},
+    error::{FoilworkError, raise},
     sequence::Sequence,
-    triples::{Triples, apply_pairs},
+    target::How,
+    triples::{Triples, apply_pairs, on_a_screen},
 };
 use foilwork::{
     colour::{self, Difference, InvalidColour, Lab, Lch, Reflectance, White, Xyz},
     column::{self, Coordinates},
 };
-use pyo3::prelude::*;
+use pyo3::{prelude::*, types::PyTuple};
 
 /// CIEDE2000 colour difference.
 ///
@@ -18,6 +19,9 @@ use pyo3::prelude::*;
 ///     lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     lab_2: the same, with the same white; the shapes broadcast.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+///         ``out``, or NaN.
 ///
 /// Returns:
 ///     A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
@@ -33,13 +37,15 @@ use pyo3::prelude::*;
 ///     >>> round(ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)), 4)
 ///     2.0425
 #[pyfunction]
-#[pyo3(signature = (lab_1, lab_2, *, errors = OnRefusal::Raise), text_signature = "(lab_1, lab_2, *, errors='raise')")]
+#[pyo3(signature = (lab_1, lab_2, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(lab_1, lab_2, *, errors='raise', out=None, where=None)")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn ciede2000<'py>(
     py: Python<'py>,
     lab_1: Triples<'py>,
     lab_2: Triples<'py>,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let rule = |[first, second]: [[f64; 3]; 2]| {
         // The difference does not depend on which white both are counted from.
@@ -47,7 +53,8 @@ pub fn ciede2000<'py>(
         let (first, second) = (lab(first)?, lab(second)?);
         Ok::<_, InvalidColour>(Difference::between(first, second).map_or(f64::NAN, |found| found.ciede2000))
     };
-    apply_pairs(py, [&lab_1, &lab_2], errors, rule, |[first, second], out| column::ciede2000(first, second, out))
+    let how = How::new(errors, out, r#where)?;
+    apply_pairs(py, [&lab_1, &lab_2], how, rule, |[first, second], out| column::ciede2000(first, second, out))
 }
 
 /// CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
@@ -56,6 +63,9 @@ pub fn ciede2000<'py>(
 ///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     observer_degrees: 2 or 10; the white is D65.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+///         ``out``, or NaN.
 ///
 /// Returns:
 ///     Three numbers or an array of the same shape.
@@ -71,16 +81,18 @@ pub fn ciede2000<'py>(
 ///     >>> lab_to_xyz((100, 0, 0), observer_degrees=10)
 ///     (0.94811, 1.0, 1.07304)
 #[pyfunction]
-#[pyo3(signature = (lab, *, observer_degrees = 10, errors = OnRefusal::Raise), text_signature = "(lab, *, observer_degrees=10, errors='raise')")]
+#[pyo3(signature = (lab, *, observer_degrees = 10, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(lab, *, observer_degrees=10, errors='raise', out=None, where=None)")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn lab_to_xyz<'py>(
     py: Python<'py>,
     lab: Triples<'py>,
     observer_degrees: u8,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    lab.turned(py, errors, (Coordinates::LabToXyz, white), |[l, a, b]| {
+    lab.turned(py, How::new(errors, out, r#where)?, (Coordinates::LabToXyz, white), |[l, a, b]| {
         Ok::<_, InvalidColour>(Lab::new(l, a, b, white)?.xyz().to_array())
     })
 }
@@ -91,6 +103,9 @@ pub fn lab_to_xyz<'py>(
 ///     xyz: X, Y, Z: three numbers or an array of shape (..., 3).
 ///     observer_degrees: 2 or 10; the white is D65.
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+///         ``out``, or NaN.
 ///
 /// Returns:
 ///     Three numbers or an array of the same shape.
@@ -106,16 +121,18 @@ pub fn lab_to_xyz<'py>(
 ///     >>> [round(value, 6) + 0.0 for value in xyz_to_lab((0.94811, 1.0, 1.07304))]
 ///     [100.0, 0.0, 0.0]
 #[pyfunction]
-#[pyo3(signature = (xyz, *, observer_degrees = 10, errors = OnRefusal::Raise), text_signature = "(xyz, *, observer_degrees=10, errors='raise')")]
+#[pyo3(signature = (xyz, *, observer_degrees = 10, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(xyz, *, observer_degrees=10, errors='raise', out=None, where=None)")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
 pub fn xyz_to_lab<'py>(
     py: Python<'py>,
     xyz: Triples<'py>,
     observer_degrees: u8,
     errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let white = white(observer_degrees)?;
-    xyz.turned(py, errors, (Coordinates::XyzToLab, white), |[x, y, z]| {
+    xyz.turned(py, How::new(errors, out, r#where)?, (Coordinates::XyzToLab, white), |[x, y, z]| {
         let lab = Xyz::new(x, y, z, white)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })
@@ -126,6 +143,9 @@ pub fn xyz_to_lab<'py>(
 /// Args:
 ///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+///         ``out``, or NaN.
 ///
 /// Returns:
 ///     L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
@@ -138,10 +158,16 @@ pub fn xyz_to_lab<'py>(
 ///     >>> lab_to_lch((50, 0, 20))
 ///     (50.0, 20.0, 90.0)
 #[pyfunction]
-#[pyo3(signature = (lab, *, errors = OnRefusal::Raise), text_signature = "(lab, *, errors='raise')")]
+#[pyo3(signature = (lab, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(lab, *, errors='raise', out=None, where=None)")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
-pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lab.turned(py, errors, (Coordinates::LabToLch, White::default()), |[l, a, b]| {
+pub fn lab_to_lch<'py>(
+    py: Python<'py>,
+    lab: Triples<'py>,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<Bound<'py, PyAny>> {
+    lab.turned(py, How::new(errors, out, r#where)?, (Coordinates::LabToLch, White::default()), |[l, a, b]| {
         let lch = Lab::new(l, a, b, White::D65TwoDegree)?.lch();
         Ok::<_, InvalidColour>([lch.l(), lch.chroma(), lch.hue_degrees()])
     })
@@ -152,6 +178,9 @@ pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) ->
 /// Args:
 ///     lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
 ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+///     out: an array of float64 to put the results into, of their shape; without it new ones are made.
+///     where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+///         ``out``, or NaN.
 ///
 /// Returns:
 ///     L*, a*, b*: three numbers or an array of the same shape.
@@ -164,10 +193,16 @@ pub fn lab_to_lch<'py>(py: Python<'py>, lab: Triples<'py>, errors: OnRefusal) ->
 ///     >>> [round(value, 9) for value in lch_to_lab((50, 20, 90))]
 ///     [50.0, 0.0, 20.0]
 #[pyfunction]
-#[pyo3(signature = (lch, *, errors = OnRefusal::Raise), text_signature = "(lch, *, errors='raise')")]
+#[pyo3(signature = (lch, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "(lch, *, errors='raise', out=None, where=None)")]
 #[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
-pub fn lch_to_lab<'py>(py: Python<'py>, lch: Triples<'py>, errors: OnRefusal) -> PyResult<Bound<'py, PyAny>> {
-    lch.turned(py, errors, (Coordinates::LchToLab, White::default()), |[l, c, h]| {
+pub fn lch_to_lab<'py>(
+    py: Python<'py>,
+    lch: Triples<'py>,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
+) -> PyResult<Bound<'py, PyAny>> {
+    lch.turned(py, How::new(errors, out, r#where)?, (Coordinates::LchToLab, White::default()), |[l, c, h]| {
         let lab = Lch::new(l, c, h, White::D65TwoDegree)?.lab();
         Ok::<_, InvalidColour>([lab.l(), lab.a(), lab.b()])
     })
@@ -186,11 +221,14 @@ answer! {
 /// CIELAB to the nearest sRGB colour a screen can show.
 ///
 /// Args:
-///     lab: L*, a*, b* as three numbers.
+///     lab: L*, a*, b*: three numbers or an array of shape (..., 3).
 ///     observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a colour is refused and warn once.
 ///
 /// Returns:
-///     The colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB.
+///     For numbers the colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB. For an array two: red,
+///     green and blue from 0 to 255 as float64 of the same shape, and booleans of the shape without the last axis, False
+///     where a colour is missing.
 ///
 /// Raises:
 ///     FoilworkError: a coordinate out of range.
@@ -199,13 +237,28 @@ answer! {
 ///     >>> from foilwork.colour import lab_to_srgb
 ///     >>> lab_to_srgb((100, 0, 0))
 ///     Srgb(hex='#ffffff', in_gamut=True)
+///     >>> channels, in_gamut = lab_to_srgb([[100, 0, 0], [0, 0, 0]])
+///     >>> channels.tolist(), in_gamut.tolist()
+///     ([[255.0, 255.0, 255.0], [0.0, 0.0, 0.0]], [True, True])
 #[pyfunction]
-#[pyo3(signature = (lab, *, observer_degrees = 10))]
-pub fn lab_to_srgb(lab: Three, observer_degrees: u8) -> PyResult<Srgb> {
-    let Shaped((l, a, b)) = lab;
-    let lab = Lab::new(l, a, b, white(observer_degrees)?).map_err(raise)?;
-    let (colour, in_gamut) = colour::Srgb::nearest(lab);
-    Ok(Srgb { hex: colour.to_string(), in_gamut })
+#[pyo3(signature = (lab, *, observer_degrees = 10, errors = OnRefusal::Raise), text_signature = "(lab, *, observer_degrees=10, errors='raise')")]
+pub fn lab_to_srgb<'py>(
+    py: Python<'py>,
+    lab: Triples<'py>,
+    observer_degrees: u8,
+    errors: OnRefusal,
+) -> PyResult<Bound<'py, PyAny>> {
+    let white = white(observer_degrees)?;
+    match lab {
+        Triples::One([l, a, b]) => {
+            let (colour, in_gamut) = colour::Srgb::nearest(Lab::new(l, a, b, white).map_err(raise)?);
+            Ok(Srgb { hex: colour.to_string(), in_gamut }.into_pyobject(py)?.into_any())
+        }
+        Triples::Many(labs) => {
+            let rule = |[l, a, b]: [f64; 3]| Lab::new(l, a, b, white).map(drop);
+            Ok(PyTuple::new(py, on_a_screen(py, &labs, white, errors, rule)?)?.into_any())
+        }
+    }
 }
 
 /// An sRGB colour to CIELAB for D65 and the 2 degree observer.

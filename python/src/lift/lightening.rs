@@ -122,20 +122,25 @@ impl Lightening {
     /// Args:
     ///     time_min: min from the first strand, a number or an array of any shape.
     ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///     out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+    ///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+    ///         are in ``out``, or NaN.
     ///
     /// Returns:
     ///     ``Bounds`` for a number; for an array three arrays of its shape: low, best, high.
-    #[pyo3(signature = (time_min, *, errors = OnRefusal::Raise), text_signature = "($self, time_min, *, errors='raise')")]
+    #[pyo3(signature = (time_min, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "($self, time_min, *, errors='raise', out=None, where=None)")]
     fn level_after<'py>(
         &self,
         py: Python<'py>,
         time_min: Column<'py>,
         errors: OnRefusal,
+        out: Option<Bound<'py, PyAny>>,
+        r#where: Option<Bound<'py, PyAny>>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let rule =
             |time: f64| Duration::from_min(time).map(|time| self.core.level_after(time).to_array().map(Level::number));
         let kernel = |times: &[f64], out: &mut [f64]| levels_after(&self.core, times, out);
-        apply_bounded_kernel(py, &time_min, errors, rule, kernel)
+        apply_bounded_kernel(py, &time_min, How::new(errors, out, r#where)?, rule, kernel)
     }
 
     /// The time at which the target is reached: median and 80 % interval.
@@ -154,15 +159,20 @@ impl Lightening {
     /// Args:
     ///     target_level: the levels wanted, a number or an array of any shape.
     ///     errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+    ///     out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+    ///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+    ///         are in ``out``, or NaN.
     ///
     /// Returns:
     ///     ``Bounds`` for a number; for an array three arrays of its shape: earliest, median, latest of the 80 % interval.
-    #[pyo3(signature = (target_level, *, errors = OnRefusal::Raise), text_signature = "($self, target_level, *, errors='raise')")]
+    #[pyo3(signature = (target_level, *, errors = OnRefusal::Raise, out = None, r#where = None), text_signature = "($self, target_level, *, errors='raise', out=None, where=None)")]
     fn minutes_to<'py>(
         &self,
         py: Python<'py>,
         target_level: Column<'py>,
         errors: OnRefusal,
+        out: Option<Bound<'py, PyAny>>,
+        r#where: Option<Bound<'py, PyAny>>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let rule = |level: f64| {
             Level::new(level).map(|level| {
@@ -170,7 +180,7 @@ impl Lightening {
                 [time.early, time.median, time.late].map(|at| at.map_or(f64::INFINITY, Duration::min))
             })
         };
-        apply_bounded(py, &target_level, errors, rule)
+        apply_bounded(py, &target_level, How::new(errors, out, r#where)?, rule)
     }
 
     /// The chance in percent that the level is reached after this time. The arguments broadcast.

@@ -1,8 +1,9 @@
 use super::{HALF_UP, PyMoney, rounding};
 use crate::business::list::business;
+use crate::columns::numpy_module;
 use crate::error::{FoilworkError, ours, raise};
-use foilwork::money::{self, ServiceColumns};
-use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
+use foilwork::money::{self, BadRow, ServiceColumns};
+use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1, PyReadwriteArray1, PyUntypedArrayMethods};
 use pyo3::{exceptions::PyTypeError, prelude::*};
 
 /// The costs of a long list of services, and their sums.
@@ -26,6 +27,8 @@ pub struct CostColumns {
     overhead: PyMoney,
     /// Sum of all costs.
     cost: PyMoney,
+    /// The rows that cannot be costed, counted from 0, with what is wrong; they hold 0. None unless ``errors="apart"``.
+    refused: Vec<(usize, String)>,
 }
 
 /// Cost a long list of services, column by column; needs NumPy.
@@ -42,11 +45,13 @@ pub struct CostColumns {
 ///     chair_min: time in the chair, in min.
 ///     terms: the salon's terms, as in :func:`price_services`.
 ///     rounding: how each cost becomes whole minor units, once; see :class:`Money`.
+///     errors: ``"raise"``, or ``"apart"`` to list in ``refused`` what cannot be costed, with 0 in its row.
+///     out: a tuple of four arrays of int64 for product, labour, overhead and cost; without it new ones are made.
 ///
 /// Raises:
 ///     FoilworkError: columns of different lengths; rows that cannot be costed (the first one is named, all are
-///         counted); terms that are wrong; NumPy is missing.
-///     TypeError: amounts that are no integers.
+///         counted); terms that are wrong; NumPy is missing; ``out`` that cannot be written to or is one of the columns.
+///     TypeError: amounts that are no integers, ``out`` of another type.
 ///
 /// Examples:
 ///     >>> from foilwork.money import cost_columns
@@ -58,7 +63,7 @@ pub struct CostColumns {
 ///     >>> costs.cost_minor.tolist(), costs.cost
 ///     ([5248, 1792], Money('70.40', 'EUR'))
 #[pyfunction]
-#[pyo3(signature = (pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding = HALF_UP), text_signature = "(pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding='midpoint-away-from-zero')")]
+#[pyo3(signature = (pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding = HALF_UP, errors = OnBadRow::Raise, out = None), text_signature = "(pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min, terms, *, rounding='midpoint-away-from-zero', errors='raise', out=None)")]
 pub fn cost_columns(
     py: Python<'_>,
     pack_price_minor: &Bound<'_, PyAny>,
@@ -70,6 +75,8 @@ pub fn cost_columns(
     chair_min: &Bound<'_, PyAny>,
     terms: &Bound<'_, PyAny>,
     rounding: &str,
+    errors: OnBadRow,
+    out: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<CostColumns> {
     let rounding = self::rounding(rounding)?;
     let (business, _) = business(terms)?;
@@ -85,16 +92,30 @@ pub fn cost_columns(
         hands_on_min: hands_on.as_slice()?,
         chair_min: chair.as_slice()?,
     };
-    let rows = services.pack_price_minor.len();
-    let mut columns = [vec![0; rows], vec![0; rows], vec![0; rows], vec![0; rows]];
-    let totals = py
-        .detach(|| {
-            let [product_minor, labour_minor, overhead_minor, cost_minor] = &mut columns;
-            let out = money::CostColumns { product_minor, labour_minor, overhead_minor, cost_minor };
-            money::cost_columns(&services, &business.labour, &business.overhead, rounding, out)
+    let columns = targets(py, services.pack_price_minor.len(), out)?;
+    let (totals, refused) = {
+        let mut writers = Vec::with_capacity(columns.len());
+        for column in &columns {
+            writers.push(writer(column)?);
+        }
+        let mut slices = writers.iter_mut().map(|writer| writer.as_slice_mut());
+        let mut next = || slices.next().transpose().map(Option::unwrap_or_default).map_err(raise);
+        let out = money::CostColumns {
+            product_minor: next()?,
+            labour_minor: next()?,
+            overhead_minor: next()?,
+            cost_minor: next()?,
+        };
+        let terms = (&business.labour, &business.overhead);
+        py.detach(|| match errors {
+            OnBadRow::Apart => money::cost_columns_apart(&services, terms.0, terms.1, rounding, out),
+            OnBadRow::Raise => {
+                money::cost_columns(&services, terms.0, terms.1, rounding, out).map(|totals| (totals, Vec::new()))
+            }
         })
-        .map_err(raise)?;
-    let [product, labour, overhead, cost] = columns.map(|column| PyArray1::from_vec(py, column).unbind());
+        .map_err(raise)?
+    };
+    let [product, labour, overhead, cost] = columns.map(Bound::unbind);
     Ok(CostColumns {
         product_minor: product,
         labour_minor: labour,
@@ -105,7 +126,61 @@ pub fn cost_columns(
         labour: PyMoney(totals.labour),
         overhead: PyMoney(totals.overhead),
         cost: PyMoney(totals.cost),
+        refused: refused.into_iter().map(|BadRow { row, problem }| (row, problem.to_string())).collect(),
     })
+}
+
+/// What becomes of a row that cannot be costed.
+#[derive(Clone, Copy)]
+pub enum OnBadRow {
+    Raise,
+    Apart,
+}
+
+impl<'py> FromPyObject<'_, 'py> for OnBadRow {
+    type Error = PyErr;
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        match obj.extract::<&str>() {
+            Ok("raise") => Ok(Self::Raise),
+            Ok("apart") => Ok(Self::Apart),
+            _ => Err(FoilworkError::new_err(format!("errors must be 'raise' or 'apart' (got {})", obj.repr()?))),
+        }
+    }
+}
+
+type Minor<'py> = Bound<'py, PyArray1<i64>>;
+
+/// An array for each result: new ones, or those of the caller.
+fn targets<'py>(py: Python<'py>, rows: usize, out: Option<&Bound<'py, PyAny>>) -> PyResult<[Minor<'py>; 4]> {
+    let Some(out) = out else {
+        let new = || {
+            let made = numpy_module(py)?.call_method1("zeros", (rows, "int64"))?;
+            Ok::<_, PyErr>(made.cast_into::<PyArray1<i64>>()?)
+        };
+        return Ok([new()?, new()?, new()?, new()?]);
+    };
+    let wanted = || PyTypeError::new_err("out must be a tuple of four arrays of int64 of one dimension");
+    let given: [Bound<'py, PyAny>; 4] = out.extract().map_err(|_| wanted())?;
+    let [product, labour, overhead, cost] = given.map(|array| array.cast_into::<PyArray1<i64>>().map_err(|_| wanted()));
+    let given = [product?, labour?, overhead?, cost?];
+    if let Some(wrong) = given.iter().map(PyUntypedArrayMethods::len).find(|length| *length != rows) {
+        return Err(FoilworkError::new_err(format!(
+            "out has {wrong} rows, the columns {rows}: give arrays of that length"
+        )));
+    }
+    Ok(given)
+}
+
+/// The array to write into: in one piece, and no other's.
+fn writer<'py>(array: &Minor<'py>) -> PyResult<PyReadwriteArray1<'py, i64>> {
+    let writer = array.try_readwrite().map_err(|_| {
+        FoilworkError::new_err("out cannot be written to, or is one of the columns: give arrays of their own")
+    })?;
+    if array.is_c_contiguous() {
+        return Ok(writer);
+    }
+    Err(FoilworkError::new_err("out has gaps between its values: give arrays in one piece"))
 }
 
 /// A contiguous float64 column from anything NumPy makes one of.

@@ -5,6 +5,7 @@ mod assay;
 mod conditions;
 mod dilution;
 mod handling;
+mod mixing;
 mod shelf;
 mod strength;
 mod volume;
@@ -19,6 +20,7 @@ crate::room::room! {
             round_to_scale,
         }
         handling { HandlingFact, StrengthBound, handling_facts }
+        mixing { mix_two }
         shelf { Portion, ShelfBlend, Stock, blend_shelf }
         strength {
             LabelReadings, convert, convert_interval, density, density_interval, molar_volumes, read_label, strength_units,

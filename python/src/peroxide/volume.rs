@@ -11,7 +11,7 @@ use crate::{
 };
 use foilwork::{
     column::{self, Cells, WhichVolume},
-    peroxide::{self, KnownVolume, MakeUpError, StrengthUnit, VolumeStrength},
+    peroxide::{self, KnownVolume, MakeUpError, PourError, StrengthUnit, VolumeStrength},
     quantity::{AmountConcentration, MassConcentration, MassFraction, Normality, OxygenVolumes, Temperature, Volume},
 };
 use pyo3::prelude::*;
@@ -170,16 +170,17 @@ fn by_volume(unit: &str) -> PyResult<StrengthUnit> {
 }
 
 answer! {
-    /// A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``.
+    /// A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``. Floats for numbers, else float64
+    /// arrays.
     VolumeDilution {
         /// Stock to measure, in mL.
-        stock_ml: Estimate<f64>,
+        stock_ml: Estimate<Figures>,
         /// Water to measure, in mL.
-        water_ml: Estimate<f64>,
+        water_ml: Estimate<Figures>,
         /// What the two come to once mixed, in mL: the volume asked for.
-        total_ml: f64,
+        total_ml: Figures,
         /// How much the sum of the two shrinks on mixing, in mL.
-        contraction_ml: Estimate<f64>,
+        contraction_ml: Estimate<Figures>,
     }
 }
 
@@ -188,10 +189,15 @@ answer! {
 /// Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
 ///
 /// Args:
-///     stock_ww_percent: strength of the stock in % w/w.
-///     target_ww_percent: strength wanted in % w/w.
-///     total_ml: volume wanted in mL.
-///     temperature_c: temperature in C.
+///     stock_ww_percent: strength of the stock in % w/w, a number or an array.
+///     target_ww_percent: strength wanted in % w/w, a number or an array.
+///     total_ml: volume wanted in mL, a number or an array.
+///     temperature_c: temperature in C, a number or an array.
+///     errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+///     out: a tuple of nine arrays of float64 for the results: stock, water and contraction, each the lower bound, the best
+///         estimate and the upper bound; without it new ones are made.
+///     where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+///         are in ``out``, or NaN.
 ///
 /// Returns:
 ///     What to measure, with the bounds of the densities.
@@ -207,24 +213,42 @@ answer! {
 ///     >>> made = dilute_volume(35, 3, 1000)
 ///     >>> round(made.stock_ml.best, 1), round(made.water_ml.best, 1), round(made.contraction_ml.best, 1)
 ///     (76.4, 924.0, 0.5)
+///     >>> dilute_volume(35, [3, 6], 1000).stock_ml.best.round(1).tolist()
+///     [76.4, 154.5]
 #[pyfunction]
-#[pyo3(signature = (stock_ww_percent, target_ww_percent, total_ml, *, temperature_c = 20.0))]
-pub fn dilute_volume(
-    stock_ww_percent: f64,
-    target_ww_percent: f64,
-    total_ml: f64,
-    temperature_c: f64,
+#[pyo3(
+    signature = (stock_ww_percent, target_ww_percent, total_ml, *, temperature_c = Column::Number(20.0), errors = OnRefusal::Raise, out = None, r#where = None),
+    text_signature = "(stock_ww_percent, target_ww_percent, total_ml, *, temperature_c=20.0, errors='raise', out=None, where=None)"
+)]
+pub fn dilute_volume<'py>(
+    py: Python<'py>,
+    stock_ww_percent: Column<'py>,
+    target_ww_percent: Column<'py>,
+    total_ml: Column<'py>,
+    temperature_c: Column<'py>,
+    errors: OnRefusal,
+    out: Option<Bound<'py, PyAny>>,
+    r#where: Option<Bound<'py, PyAny>>,
 ) -> PyResult<VolumeDilution> {
-    let [stock, target] =
-        [stock_ww_percent, target_ww_percent].map(|percent| MassFraction::from_ww_percent(percent).map_err(raise));
-    let total = Volume::from_ml(total_ml).map_err(raise)?;
-    let temperature = Temperature::from_celsius(temperature_c).map_err(raise)?;
-    let made = peroxide::dilute_volume(stock?, target?, total, temperature).map_err(raise)?;
+    let rule = |[stock, target, total, celsius]: [f64; 4]| {
+        let (stock, target) = (MassFraction::from_ww_percent(stock)?, MassFraction::from_ww_percent(target)?);
+        let (total, temperature) = (Volume::from_ml(total)?, Temperature::from_celsius(celsius)?);
+        let made = peroxide::dilute_volume(stock, target, total, temperature)?;
+        let volumes = [made.stock, made.water, made.contraction()].map(|volume| volume.to_array().map(Volume::ml));
+        let [[a, b, c], [d, e, f], [g, h, i]] = volumes;
+        Ok::<_, PourError>([a, b, c, d, e, f, g, h, i])
+    };
+    let kernel = |[stock, target, total, celsius]: [Cells<'_>; 4], out: [&mut [f64]; 9]| {
+        column::dilutions_by_volume([stock, target], total, celsius, out)
+    };
+    let columns = [&stock_ww_percent, &target_ww_percent, &total_ml, &temperature_c];
+    let found = apply_kernel(py, columns, How::new(errors, out, r#where)?, rule, kernel)?;
+    let [a, b, c, d, e, f, g, h, i] = found.map(Figures::from);
     Ok(VolumeDilution {
-        stock_ml: made.stock.into(),
-        water_ml: made.water.into(),
-        total_ml: made.total.ml(),
-        contraction_ml: made.contraction().into(),
+        stock_ml: Estimate([a, b, c]),
+        water_ml: Estimate([d, e, f]),
+        total_ml: total_ml.given(py).into(),
+        contraction_ml: Estimate([g, h, i]),
     })
 }
 

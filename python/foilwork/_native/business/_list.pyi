@@ -129,13 +129,16 @@ class PricedTable(_Answer):
     Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.
     """
 
-    __match_args__ = ("lines", "totals", "rounding", "csv")
+    __match_args__ = ("lines", "totals", "tax_percent", "rounding", "csv")
     @property
     def lines(self) -> list[PricedLine]:
         """One line for each service, in the order of the list."""
     @property
     def totals(self) -> Totals:
         """The sums."""
+    @property
+    def tax_percent(self) -> Decimal:
+        """The tax in the prices, in percent of the net price."""
     @property
     def rounding(self) -> str:
         """How each amount became whole minor units."""

@@ -1,7 +1,7 @@
 from collections.abc import Sequence
 from typing import final, overload
 
-from numpy import float64
+from numpy import bool_, float64
 from numpy.typing import ArrayLike, NDArray
 
 from foilwork._native import _Answer, _Errors, _Lab, _Lch, _Xyz
@@ -30,15 +30,21 @@ class Srgb(_Answer):
     def in_gamut(self) -> bool:
         """Whether it is the colour itself rather than the nearest one at the edge of what sRGB can show."""
 
-def lab_to_srgb(lab: _Lab, *, observer_degrees: int = 10) -> Srgb:
+@overload
+def lab_to_srgb(  # type: ignore[overload-overlap]
+    lab: _Lab, *, observer_degrees: int = 10, errors: _Errors = "raise"
+) -> Srgb:
     """CIELAB to the nearest sRGB colour a screen can show.
 
     Args:
-        lab: L*, a*, b* as three numbers.
+        lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         observer_degrees: 2 or 10; the white is D65, adapted to that of sRGB.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a colour is refused and warn once.
 
     Returns:
-        The colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB.
+        For numbers the colour, such as ``"#f2d16b"``, and whether it lies within the gamut of sRGB. For an array two: red,
+        green and blue from 0 to 255 as float64 of the same shape, and booleans of the shape without the last axis, False
+        where a colour is missing.
 
     Raises:
         FoilworkError: a coordinate out of range.
@@ -47,7 +53,14 @@ def lab_to_srgb(lab: _Lab, *, observer_degrees: int = 10) -> Srgb:
         >>> from foilwork.colour import lab_to_srgb
         >>> lab_to_srgb((100, 0, 0))
         Srgb(hex='#ffffff', in_gamut=True)
+        >>> channels, in_gamut = lab_to_srgb([[100, 0, 0], [0, 0, 0]])
+        >>> channels.tolist(), in_gamut.tolist()
+        ([[255.0, 255.0, 255.0], [0.0, 0.0, 0.0]], [True, True])
     """
+@overload
+def lab_to_srgb(
+    lab: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise"
+) -> tuple[NDArray[float64], NDArray[bool_]]: ...
 
 def srgb_to_lab(srgb: str) -> _Lab:
     """An sRGB colour to CIELAB for D65 and the 2 degree observer.
@@ -69,7 +82,7 @@ def srgb_to_lab(srgb: str) -> _Lab:
 
 @overload
 def ciede2000(  # type: ignore[overload-overlap]
-    lab_1: _Lab, lab_2: _Lab, *, errors: _Errors = "raise"
+    lab_1: _Lab, lab_2: _Lab, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> float:
     """CIEDE2000 colour difference.
 
@@ -77,6 +90,9 @@ def ciede2000(  # type: ignore[overload-overlap]
         lab_1: L*, a*, b*: three numbers or an array of shape (..., 3).
         lab_2: the same, with the same white; the shapes broadcast.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+            ``out``, or NaN.
 
     Returns:
         A float, or an array of the broadcast shape without the last axis. NaN stays NaN.
@@ -93,11 +109,11 @@ def ciede2000(  # type: ignore[overload-overlap]
         2.0425
     """
 @overload
-def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
+def ciede2000(lab_1: ArrayLike, lab_2: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None) -> NDArray[float64]: ...
 
 @overload
 def lab_to_xyz(  # type: ignore[overload-overlap]
-    lab: _Lab, *, observer_degrees: int = 10, errors: _Errors = "raise"
+    lab: _Lab, *, observer_degrees: int = 10, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> _Xyz:
     """CIELAB to tristimulus values X, Y, Z with Y = 1 for white.
 
@@ -105,6 +121,9 @@ def lab_to_xyz(  # type: ignore[overload-overlap]
         lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         observer_degrees: 2 or 10; the white is D65.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+            ``out``, or NaN.
 
     Returns:
         Three numbers or an array of the same shape.
@@ -122,12 +141,12 @@ def lab_to_xyz(  # type: ignore[overload-overlap]
     """
 @overload
 def lab_to_xyz(
-    lab: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise"
+    lab: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
 def xyz_to_lab(  # type: ignore[overload-overlap]
-    xyz: _Xyz, *, observer_degrees: int = 10, errors: _Errors = "raise"
+    xyz: _Xyz, *, observer_degrees: int = 10, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> _Lab:
     """Tristimulus values X, Y, Z (Y = 1 for white) to CIELAB.
 
@@ -135,6 +154,9 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
         xyz: X, Y, Z: three numbers or an array of shape (..., 3).
         observer_degrees: 2 or 10; the white is D65.
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+            ``out``, or NaN.
 
     Returns:
         Three numbers or an array of the same shape.
@@ -152,18 +174,21 @@ def xyz_to_lab(  # type: ignore[overload-overlap]
     """
 @overload
 def xyz_to_lab(
-    xyz: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise"
+    xyz: ArrayLike, *, observer_degrees: int = 10, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None
 ) -> NDArray[float64]: ...
 
 @overload
 def lab_to_lch(  # type: ignore[overload-overlap]
-    lab: _Lab, *, errors: _Errors = "raise"
+    lab: _Lab, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> _Lch:
     """CIELAB to lightness, chroma and hue angle in degrees.
 
     Args:
         lab: L*, a*, b*: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+            ``out``, or NaN.
 
     Returns:
         L*, C*, h: three numbers or an array of the same shape; h is from 0 to 360 degrees.
@@ -177,17 +202,20 @@ def lab_to_lch(  # type: ignore[overload-overlap]
         (50.0, 20.0, 90.0)
     """
 @overload
-def lab_to_lch(lab: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
+def lab_to_lch(lab: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None) -> NDArray[float64]: ...
 
 @overload
 def lch_to_lab(  # type: ignore[overload-overlap]
-    lch: _Lch, *, errors: _Errors = "raise"
+    lch: _Lch, *, errors: _Errors = "raise", out: None = None, where: None = None
 ) -> _Lab:
     """Lightness, chroma and hue angle to CIELAB.
 
     Args:
         lch: L*, C*, h in degrees: three numbers or an array of shape (..., 3).
         errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+        out: an array of float64 to put the results into, of their shape; without it new ones are made.
+        where: an array of booleans, one for each colour: those that are False are not worked on, and stay as they are in
+            ``out``, or NaN.
 
     Returns:
         L*, a*, b*: three numbers or an array of the same shape.
@@ -201,7 +229,7 @@ def lch_to_lab(  # type: ignore[overload-overlap]
         [50.0, 0.0, 20.0]
     """
 @overload
-def lch_to_lab(lch: ArrayLike, *, errors: _Errors = "raise") -> NDArray[float64]: ...
+def lch_to_lab(lch: ArrayLike, *, errors: _Errors = "raise", out: NDArray[float64] | None = None, where: ArrayLike | None = None) -> NDArray[float64]: ...
 
 def reflectance_to_lab(
     reflectance: Sequence[float], *, observer_degrees: int = 10

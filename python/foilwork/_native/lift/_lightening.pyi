@@ -73,18 +73,21 @@ class Lightening:
             time_min: how long that application lay on the hair.
         """
     @overload
-    def level_after(self, time_min: float, *, errors: _Errors = "raise") -> Bounds[float]:
+    def level_after(self, time_min: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> Bounds[float]:
         """The level after this time: median and 80 % interval.
 
         Args:
             time_min: min from the first strand, a number or an array of any shape.
             errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+            out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+            where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+                are in ``out``, or NaN.
 
         Returns:
             ``Bounds`` for a number; for an array three arrays of its shape: low, best, high.
         """
     @overload
-    def level_after(self, time_min: ArrayLike, *, errors: _Errors = "raise") -> _Columns: ...
+    def level_after(self, time_min: ArrayLike, *, errors: _Errors = "raise", out: _Columns | None = None, where: ArrayLike | None = None) -> _Columns: ...
     def time_to(self, target_level: _Level) -> TimeTo:
         """The time at which the target is reached: median and 80 % interval.
 
@@ -95,18 +98,21 @@ class Lightening:
             The times; ``None`` where the mixture is spent before.
         """
     @overload
-    def minutes_to(self, target_level: float, *, errors: _Errors = "raise") -> Bounds[float]:
+    def minutes_to(self, target_level: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> Bounds[float]:
         """The min to levels, for arrays: ``inf`` where the mixture is spent before.
 
         Args:
             target_level: the levels wanted, a number or an array of any shape.
             errors: ``"raise"``, or ``"nan"`` to put NaN where a value is refused and warn once.
+            out: a tuple of three arrays of float64 to put the results into, of their shape; without it new ones are made.
+            where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+                are in ``out``, or NaN.
 
         Returns:
             ``Bounds`` for a number; for an array three arrays of its shape: earliest, median, latest of the 80 % interval.
         """
     @overload
-    def minutes_to(self, target_level: ArrayLike, *, errors: _Errors = "raise") -> _Columns: ...
+    def minutes_to(self, target_level: ArrayLike, *, errors: _Errors = "raise", out: _Columns | None = None, where: ArrayLike | None = None) -> _Columns: ...
     @overload
     def chance_by(self, target_level: float, time_min: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> float:
         """The chance in percent that the level is reached after this time. The arguments broadcast.

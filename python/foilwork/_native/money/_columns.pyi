@@ -1,4 +1,4 @@
-from typing import final
+from typing import Literal, final
 
 from numpy import int64
 from numpy.typing import ArrayLike, NDArray
@@ -42,6 +42,9 @@ class CostColumns:
     @property
     def cost(self) -> Money:
         """Sum of all costs."""
+    @property
+    def refused(self) -> list[tuple[int, str]]:
+        """The rows that cannot be costed, counted from 0, with what is wrong; they hold 0. None unless ``errors="apart"``."""
 
 def cost_columns(
     pack_price_minor: ArrayLike,
@@ -54,6 +57,8 @@ def cost_columns(
     terms: _Mapping,
     *,
     rounding: _words._Rounding = "midpoint-away-from-zero",
+    errors: Literal["raise", "apart"] = "raise",
+    out: tuple[NDArray[int64], NDArray[int64], NDArray[int64], NDArray[int64]] | None = None,
 ) -> CostColumns:
     """Cost a long list of services, column by column; needs NumPy.
 
@@ -69,11 +74,13 @@ def cost_columns(
         chair_min: time in the chair, in min.
         terms: the salon's terms, as in :func:`price_services`.
         rounding: how each cost becomes whole minor units, once; see :class:`Money`.
+        errors: ``"raise"``, or ``"apart"`` to list in ``refused`` what cannot be costed, with 0 in its row.
+        out: a tuple of four arrays of int64 for product, labour, overhead and cost; without it new ones are made.
 
     Raises:
         FoilworkError: columns of different lengths; rows that cannot be costed (the first one is named, all are
-            counted); terms that are wrong; NumPy is missing.
-        TypeError: amounts that are no integers.
+            counted); terms that are wrong; NumPy is missing; ``out`` that cannot be written to or is one of the columns.
+        TypeError: amounts that are no integers, ``out`` of another type.
 
     Examples:
         >>> from foilwork.money import cost_columns

@@ -2,6 +2,7 @@ from foilwork._native.peroxide._ageing import *
 from foilwork._native.peroxide._assay import *
 from foilwork._native.peroxide._dilution import *
 from foilwork._native.peroxide._handling import *
+from foilwork._native.peroxide._mixing import *
 from foilwork._native.peroxide._shelf import *
 from foilwork._native.peroxide._strength import *
 from foilwork._native.peroxide._volume import *
@@ -36,6 +37,7 @@ __all__ = [
     "loss_rate_from_half_life",
     "make_up",
     "mix_strengths",
+    "mix_two",
     "mix_volumes",
     "molar_volumes",
     "permanganate_strength",

@@ -113,35 +113,43 @@ def strength_after_make_up(
 ) -> NDArray[float64]: ...
 
 @final
-class VolumeDilution(_Answer):
-    """A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``."""
+class VolumeDilution(_Answer, Generic[_S]):
+    """A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``. Floats for numbers, else float64
+    arrays.
+    """
 
     __match_args__ = ("stock_ml", "water_ml", "total_ml", "contraction_ml")
     @property
-    def stock_ml(self) -> Bounds[float]:
+    def stock_ml(self) -> Bounds[_S]:
         """Stock to measure, in mL."""
     @property
-    def water_ml(self) -> Bounds[float]:
+    def water_ml(self) -> Bounds[_S]:
         """Water to measure, in mL."""
     @property
-    def total_ml(self) -> float:
+    def total_ml(self) -> _S:
         """What the two come to once mixed, in mL: the volume asked for."""
     @property
-    def contraction_ml(self) -> Bounds[float]:
+    def contraction_ml(self) -> Bounds[_S]:
         """How much the sum of the two shrinks on mixing, in mL."""
 
+@overload
 def dilute_volume(
-    stock_ww_percent: float, target_ww_percent: float, total_ml: float, *, temperature_c: float = 20.0
-) -> VolumeDilution:
+    stock_ww_percent: float, target_ww_percent: float, total_ml: float, *, temperature_c: float = 20.0, errors: _Errors = "raise", out: None = None, where: None = None
+) -> VolumeDilution[float]:
     """Split a volume into volumes of stock and water, with the contraction allowed for.
 
     Clear solutions only, all at one temperature. Weighing (``dilute``) is exact; this is as good as the densities.
 
     Args:
-        stock_ww_percent: strength of the stock in % w/w.
-        target_ww_percent: strength wanted in % w/w.
-        total_ml: volume wanted in mL.
-        temperature_c: temperature in C.
+        stock_ww_percent: strength of the stock in % w/w, a number or an array.
+        target_ww_percent: strength wanted in % w/w, a number or an array.
+        total_ml: volume wanted in mL, a number or an array.
+        temperature_c: temperature in C, a number or an array.
+        errors: ``"raise"``, or ``"nan"`` to put NaN where a row cannot be; an ``OutOfRangeWarning`` counts them.
+        out: a tuple of nine arrays of float64 for the results: stock, water and contraction, each the lower bound, the best
+            estimate and the upper bound; without it new ones are made.
+        where: an array of booleans that broadcasts with the rest: rows that are False are not worked on, and stay as they
+            are in ``out``, or NaN.
 
     Returns:
         What to measure, with the bounds of the densities.
@@ -157,7 +165,13 @@ def dilute_volume(
         >>> made = dilute_volume(35, 3, 1000)
         >>> round(made.stock_ml.best, 1), round(made.water_ml.best, 1), round(made.contraction_ml.best, 1)
         (76.4, 924.0, 0.5)
+        >>> dilute_volume(35, [3, 6], 1000).stock_ml.best.round(1).tolist()
+        [76.4, 154.5]
     """
+@overload
+def dilute_volume(
+    stock_ww_percent: ArrayLike, target_ww_percent: ArrayLike, total_ml: ArrayLike, *, temperature_c: ArrayLike = 20.0, errors: _Errors = "raise", out: tuple[NDArray[float64], ...] | None = None, where: ArrayLike | None = None
+) -> VolumeDilution[NDArray[float64]]: ...
 
 @final
 class PouredMixture(_Answer):
