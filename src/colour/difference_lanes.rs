@@ -79,8 +79,8 @@ impl Hues {
     #[inline]
     fn mean(&self) -> Mean {
         let Self { a1, b1, c1, a2, b2, c2 } = *self;
-        // Small enough to be no chroma, large enough for the reciprocal.
-        let product = (c1 * c2).fast_max(of(1e-200));
+        // Small enough to be no chroma; large enough for the reciprocal, and for coordinates whose squares are lost in c1 and c2.
+        let product = (c1 * c2).fast_max(of(1e-140));
         let (dot, cross) = (a1 * a2 + b1 * b2, a1 * b2 - a2 * b1);
         // The sum of the two directions points half way, and where they are more than a right angle apart, and lose digits in
         // it, their difference points across it.

@@ -45,6 +45,22 @@ fn the_complement_is_half_way_round_and_comes_back() {
     }
 }
 
+// Found by fuzzing: the square of so small a coordinate is zero, and its hue was no direction any more.
+#[test]
+fn hardly_any_chroma_is_as_far_away_as_none() {
+    let white = White::D65TenDegree;
+    let colour = Lab::new(2.57, 50.698, 53.834, white).expect("in range");
+    let grey = Lab::new(53.96, 0.0, 0.0, white).expect("in range");
+    for power in (-320..=-20).rev() {
+        let hint = 10.0_f64.powi(power);
+        for (a, b) in [(0.0, hint), (hint, 0.0), (-hint, hint), (0.0, -hint)] {
+            let nearly = Lab::new(53.96, a, b, white).expect("in range");
+            assert!((apart(colour, nearly) - apart(colour, grey)).abs() < 1e-9, "{a} {b}");
+            assert!(apart(nearly, grey) < 1e-9, "{a} {b}");
+        }
+    }
+}
+
 #[test]
 fn hue_turns_from_red_to_yellow_as_hair_is_lightened() {
     for natural in 1..=5 {
