@@ -174,11 +174,16 @@ fn json_and_sheet_agree(#[values("soft-gradient.toml", "grey-blend.toml", "lowli
 
 /// What stands on the sheet for the value of a default.
 fn default_value(value: &serde_json::Value) -> String {
-    let (_, value) = value.as_object().unwrap().iter().next().unwrap();
+    let (kind, value) = value.as_object().unwrap().iter().next().unwrap();
     match value {
         serde_json::Value::Object(range) => {
-            let grams = |bound: &str| format!("{:.0} g", range[bound].as_f64().unwrap());
-            format!("{} ({} to {})", grams("best"), grams("low"), grams("high"))
+            let (each, unit) = match kind.as_str() {
+                "share_percent" => ("", " %"),
+                "length_cm" => ("", " cm"),
+                _ => (" g", ""),
+            };
+            let bound = |bound: &str| format!("{:.0}{each}", range[bound].as_f64().unwrap());
+            format!("{} ({} to {}){unit}", bound("best"), bound("low"), bound("high"))
         }
         value => value.to_string().trim_end_matches(".0").to_owned(),
     }
