@@ -89,6 +89,11 @@ pub(crate) fn levels_of(swatch: &Swatch) -> Interval<Level> {
     each().fold(best, |all, one| all.widened_to(Interval::exact(one)))
 }
 
+/// The level of natural hair of this luminance, by the best estimate alone: a sixteenth of the work of all sets.
+pub(crate) fn level_of_luminance(y: f64) -> Level {
+    level_of(lab_of([0.0, y, 0.0]).l(), 0)
+}
+
 /// The level of natural hair of this lightness under a set of assumptions.
 fn level_of(l: f64, set: usize) -> Level {
     let (low, high, root) = (Level::DARKEST, Level::LIGHTEST, luminance_root(set));

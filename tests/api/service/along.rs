@@ -2,6 +2,7 @@
 
 use super::base::{changed, near, only_lightener};
 use foilwork::{
+    colour::{Level, Swatch},
     finding::{Rule, Verdict},
     head::{Softness, Solidity, Technique},
     service::{Plan, SectionPlan, ServiceFile, plan, shape::Zone},
@@ -83,6 +84,17 @@ fn left_hair_and_a_combed_start_read_between_the_two_levels() {
     let levels: Vec<f64> = along.stretches.iter().map(|cm| cm.level.best().number()).collect();
     assert!(levels.len() > 2 && levels.windows(2).all(|two| two[0] < two[1]), "{levels:?}");
     assert!(levels.iter().all(|level| (6.0..9.0).contains(level)));
+    // Light adds up: at the ends 36 % of it is that of level 9, found here by bisection over natural levels.
+    let level = |number: f64| Level::new(number).unwrap();
+    let y = |swatch: Swatch| swatch.samples()[0][1];
+    let want = 0.64 * y(Swatch::natural(level(6.0))) + 0.36 * y(Swatch::lightened(level(6.0), level(9.0)));
+    let (mut low, mut high) = (6.0, 9.0);
+    for _ in 0..40 {
+        let middle = f64::midpoint(low, high);
+        if y(Swatch::natural(level(middle))) < want { low = middle } else { high = middle }
+    }
+    // The last stretch takes in what is within half a level of it.
+    near(*levels.last().unwrap(), low, 0.1);
     assert!(along.stretches.iter().all(|cm| cm.level.contains(cm.level.best())));
     // Somewhere between 3 and 8 cm it begins: from there on the bounds are open.
     let open = along.stretches.iter().find(|cm| !cm.level.is_exact()).unwrap();

@@ -2,7 +2,7 @@
 
 use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Work};
 use crate::{
-    colour::{Level, Swatch, levels_of},
+    colour::{Level, Swatch, level_of_luminance, levels_of},
     head::Profile,
     quantity::{Area, Length, Mass, Quantity, Share},
     reader::Problems,
@@ -78,6 +78,7 @@ pub(super) fn levels(
         let between = between.map_or(0.0, |ends| (1.0 - part) * ends.of_left.percent());
         on_head.profile.covered_at(at).map(|share| Share::nearest(painted(share) + between))
     };
+    let light = Light::of(&colour.swatch);
     let mut found: Vec<LevelStretch> = Vec::new();
     let mut same: Option<(Interval<Level>, Interval<Share>, Interval<Level>)> = None;
     for from in (0..=u16::MAX).map(f64::from).take_while(|from| *from < length.cm()).map(Length::nearest) {
@@ -87,7 +88,7 @@ pub(super) fn levels(
         // Most centimetres are as the one before.
         let level = match same {
             Some((before, share, level)) if before == base && share == covered => level,
-            _ => reads(base, &colour.swatch, covered),
+            _ => light.among(base, covered),
         };
         same = Some((base, covered, level));
         join(&mut found, LevelStretch { from, to, level });
@@ -95,15 +96,43 @@ pub(super) fn levels(
     Ok(Some(LevelsAlong { taken, stretches: found, basis: Basis::Assumed }))
 }
 
-/// Hair of a base of which a share is covered, and is then as light as the swatch.
-fn reads(base: Interval<Level>, light: &Swatch, covered: Interval<Share>) -> Interval<Level> {
-    if covered.high() == Share::NONE {
-        return base;
+/// The covered hair: its luminance by the best estimate, and the levels that the model is unsure of it.
+struct Light {
+    y: f64,
+    level: Interval<Level>,
+}
+
+impl Light {
+    fn of(swatch: &Swatch) -> Self {
+        Self { y: luminance(swatch), level: levels_of(swatch) }
     }
-    let rest = Swatch::natural_within(base);
-    let of = |share: Share| levels_of(&rest.beside(light, share));
-    let best = of(covered.best());
-    if covered.is_exact() { best } else { best.widened_to(of(covered.low())).widened_to(of(covered.high())) }
+
+    /// Hair of a base of which a share is covered. The light of both adds up; what the model is unsure of counts as far as it is
+    /// covered.
+    fn among(&self, base: Interval<Level>, covered: Interval<Share>) -> Interval<Level> {
+        if covered.high() == Share::NONE {
+            return base;
+        }
+        let at = |base: Level, share: Share, bound: Level| {
+            let (part, y) = (share.fraction(), luminance(&Swatch::natural(base)));
+            let unsure = (bound - self.level.best()).levels() * part;
+            Level::clamped(level_of_luminance(y * (1.0 - part) + self.y * part).number() + unsure)
+        };
+        let best = at(base.best(), covered.best(), self.level.best());
+        if base.is_exact() && covered.is_exact() && self.level.is_exact() {
+            return Interval::exact(best);
+        }
+        // Covered hair may be the darker one too.
+        let darkens = self.level.best() < base.best();
+        let (least, most) = if darkens { (covered.high(), covered.low()) } else { (covered.low(), covered.high()) };
+        let (low, high) = (at(base.low(), least, self.level.low()), at(base.high(), most, self.level.high()));
+        Interval::exact(best).widened_to(Interval::exact(low)).widened_to(Interval::exact(high))
+    }
+}
+
+fn luminance(swatch: &Swatch) -> f64 {
+    let [_, y, _] = swatch.best_sample();
+    y
 }
 
 /// Goes on with the last stretch where the level is the same to half a level.
