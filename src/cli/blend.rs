@@ -6,7 +6,7 @@ use super::{
 };
 use crate::{
     money::{Money, Rounding},
-    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale, cautions, stronger},
+    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale, cautions, stronger, trace_mixture},
     quantity::{Mass, MassFraction, Temperature},
     source::Interval,
     text::{Sheet, number, range},
@@ -59,6 +59,15 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
     let shelf = Shelf::new(bottles.all.iter().map(|bottle| bottle.stock.clone()).collect())?;
     let blend = blend_shelf_to_scale(&shelf, target, wanted.total, objective, wanted.division)?;
     let report = weighed(&blend, &bottles, &wanted)?;
+    if args.trail.trail {
+        let part = |one: &PortionReport| {
+            Ok::<_, Refusal>(((one.name.clone(), one.stock_ww_percent), Mass::from_g(one.weigh_g)?))
+        };
+        let parts = report.portions.iter().map(part).collect::<Result<Vec<_>, _>>()?;
+        let parts: Vec<_> = parts.iter().map(|((name, strength), mass)| ((name.as_str(), *strength), *mass)).collect();
+        let trail = output::trail(&[trace_mixture(&parts)?], args.report.json)?;
+        return output::deliver(trail, 0, &args.report.output);
+    }
     output::report(&args.report, &report, || text(&report))
 }
 

@@ -1,6 +1,6 @@
-use super::{Answer, Outcome, args::ConvertArgs, read};
+use super::{Answer, Outcome, Refusal, args::ConvertArgs, output, read};
 use crate::{
-    peroxide::{Conditions, StatedStrength, Strength, StrengthUnit, convert_interval, read_label},
+    peroxide::{Conditions, StatedStrength, Strength, StrengthUnit, convert_interval, read_label, trace_conversion},
     quantity::{MassFraction, TradeLabel},
     source::Interval,
     text::{significant, wrapped},
@@ -16,9 +16,22 @@ pub(super) fn run(args: &ConvertArgs) -> Outcome {
     };
     // A label is no strength yet: every reading of it is shown.
     if let Ok(StatedStrength::TradeLabel(label)) = args.strength.parse() {
+        if args.trail.of.trail {
+            let way_out = "write it as it is read: 6 % w/w, 6 % w/v or 20 volumes";
+            return Err(Refusal(format!("--trail: {label} is a label and no strength ({way_out})")));
+        }
         return label_readings(label, &conditions);
     }
     let strength: Strength = args.strength.parse()?;
+    if args.trail.of.trail {
+        let found = units.into_iter().map(|unit| trace_conversion(strength, unit, &conditions));
+        let found: Vec<_> = match args.to {
+            Some(_) => found.collect::<Result<_, _>>()?,
+            // Of all units those that are known.
+            None => found.filter_map(Result::ok).collect(),
+        };
+        return Ok(Answer::fine(output::trail(&found, args.trail.json)?));
+    }
     let mut text = format!("{strength} of hydrogen peroxide at {} is\n", conditions.temperature);
     for unit in units {
         match convert_interval(strength, unit, &conditions) {

@@ -23,7 +23,9 @@ pub(super) fn run(args: &CostArgs) -> Outcome {
     if let Some(path) = &args.xlsx {
         return workbook::deliver(path, &services_workbook(&table)?, 0);
     }
-    let text = if args.json {
+    let text = if args.trail.trail {
+        output::trail(&table.trail(), args.json)?
+    } else if args.json {
         output::json(&table)?
     } else if args.csv {
         table.to_csv()

@@ -26,6 +26,10 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
     let status = if plans.iter().any(|plan| plan.blocked) { BLOCKED } else { 0 };
     let [plan] = plans.as_slice() else { return shared(args, &plans, status) };
     let day = day_of(plan)?;
+    if args.trail.trail {
+        let trail = output::trail(&best(plan, day)?.trail(), args.report.json)?;
+        return output::deliver(trail, status, &args.report.output);
+    }
     let text = match (args.svg, args.report.json) {
         (true, _) => picture(plan, best(plan, day)?),
         (false, true) => output::json(day)?,

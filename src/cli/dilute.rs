@@ -1,7 +1,7 @@
-use super::{Answer, Outcome, Refusal, args::DiluteArgs, read};
+use super::{Answer, Outcome, Refusal, args::DiluteArgs, output, read};
 use crate::{
     mix::as_applied,
-    peroxide::{KnownMass, StatedStrength, blend_two, cautions, stronger},
+    peroxide::{KnownMass, NamedStrength, StatedStrength, blend_two, cautions, stronger, trace_blend, trace_mixture},
     quantity::{Mass, MassFraction, Temperature},
     scale::weigh,
     source::Interval,
@@ -26,6 +26,13 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     let [first, other] = weighing.parts() else { return Err(Refusal("nothing to weigh".to_owned())) };
     let strength = as_applied(&[(first.weighed, stock), (other.weighed, second)])?;
 
+    if args.trail.of.trail {
+        let named = |name, strength| -> NamedStrength<'_> { (name, strength) };
+        let (one, two) = (named(args.stock.as_str(), stock), named(second_name, second));
+        let mut trail = trace_blend(one, two, target, total)?.to_vec();
+        trail.push(trace_mixture(&[(one, first.weighed), (two, other.weighed)])?);
+        return Ok(Answer::fine(output::trail(&trail, args.trail.json)?));
+    }
     let mut text = String::new();
     writeln!(text, "weigh {:>9}  of {}", first.weighed.to_string(), args.stock)?;
     writeln!(text, "and   {:>9}  of {second_name}", other.weighed.to_string())?;

@@ -43,6 +43,10 @@ pub(super) fn run(args: &FoilsArgs) -> Outcome {
     let layout = layout(args, technique)?;
     let panel = Panel { width: cm("--width", args.width)?, height: cm("--height", args.height)? };
     let foils = layout.on(panel).map_err(|error| Refusal(error.told_with(OPTIONS)))?;
+    if args.trail.trail {
+        let trail = layout.trail_on(panel).map_err(|error| Refusal(error.told_with(OPTIONS)))?;
+        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+    }
     let mut profile = technique.profile(length).value;
     if let Some(start) = args.start.map(|start| cm("--start", start)).transpose()? {
         if start >= length {

@@ -8,7 +8,7 @@ use super::{
 use crate::{
     hair::{
         Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, MeasuredFact,
-        Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, weeks_to_grow, white_share,
+        Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, trace_growth, weeks_to_grow, white_share,
     },
     head::{PastUse, Technique, hair_by_use, take_up},
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
@@ -59,6 +59,11 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
         return Err(Refusal(way_out));
     }
     let counts = args.white.iter().map(|text| count(text)).collect::<Result<Vec<_>, _>>()?;
+    if args.trail.trail {
+        let mut trail = head.trail(share, length);
+        trail.extend(weeks.map(|weeks| trace_growth(weeks, rate)));
+        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+    }
     let report = Report {
         share_percent: share,
         length_cm: length,

@@ -8,6 +8,10 @@ use crate::{
 
 pub(super) fn run(args: &HeadArgs) -> Outcome {
     let plan = plan::made(&args.file)?;
+    if args.trail.trail {
+        let status = if plan.blocked { BLOCKED } else { 0 };
+        return output::deliver(output::trail(&plan.trail_of_head(), args.report.json)?, status, &args.report.output);
+    }
     let text = match (args.svg, args.report.json) {
         (true, _) => map(&plan)?,
         (false, true) => output::json(&plan.head)?,

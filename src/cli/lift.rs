@@ -132,6 +132,10 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
         let picture = level_chart(&LevelChart { title, lightening, limit, target, readings });
         output::write(path, &picture)?;
     }
+    if args.trail.trail {
+        let trail = output::trail(&[lightening.trail(limit, belief.readings())], args.report.json)?;
+        return output::deliver(trail, 0, &args.report.output);
+    }
     let report = Report {
         from_level: from,
         on_hair_ww_percent: mix.on_hair.map(MassFraction::ww_percent),

@@ -7,7 +7,8 @@ use super::{
 };
 use crate::{
     money::Rounding,
-    text::{inert, is_active},
+    source::TracedResult,
+    text::{inert, is_active, trail_text},
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -32,6 +33,11 @@ pub(super) fn write(path: &Path, text: &str) -> Result<(), Refusal> {
 pub(super) fn report(args: &ReportArgs, data: &impl Serialize, text: impl FnOnce() -> String) -> Outcome {
     let text = if args.json { json(data)? } else { text() };
     deliver(text, 0, &args.output)
+}
+
+/// How results came about, as data or as text.
+pub(super) fn trail(results: &[TracedResult], as_json: bool) -> Result<String, Refusal> {
+    if as_json { json(&results) } else { Ok(trail_text(results)) }
 }
 
 /// The data as JSON; what a terminal would obey is escaped, so that it is the same data for a program.

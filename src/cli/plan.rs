@@ -30,7 +30,7 @@ pub(super) fn run(args: &PlanArgs) -> Outcome {
     }
     let text = match (args.cards, args.json) {
         _ if args.trail && args.json => output::json(&plan.trail())?,
-        _ if args.trail => sheet::trail_sheet(&plan.trail()),
+        _ if args.trail => crate::text::trail_text(&plan.trail()),
         _ if args.html => sheet::bench_page(&plan),
         _ if args.guest => sheet::guest_page(&plan),
         (false, false) => sheet::bench_sheet_of(&plan, &parts),

@@ -2,8 +2,9 @@ use super::{Outcome, Refusal, args::PriceArgs, output, read::about};
 use crate::{
     business::{DiscountBreakEven, discount_break_even},
     money::{
-        Currency, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, Rounding, SetPrice, TaxRate,
-        TaxedPrice, add_tax, apply_discount, cost_from_markup, parse_decimal, price_from_margin, price_from_markup,
+        Currency, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice,
+        TaxRate, TaxedPrice, add_tax, apply_discount, cost_from_markup, parse_decimal, price_from_margin,
+        price_from_markup,
     },
 };
 use rust_decimal::Decimal;
@@ -82,6 +83,15 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
     let taxed = rate.map(|rate| add_tax(set.price, rate, rounding)).transpose()?;
     let discount = percent("--discount", args.discount.as_deref(), Discount::from_percent)?;
     let offer = discount.map(|discount| offer(&set, discount, args.sold, rounding)).transpose()?;
+    if args.trail.trail {
+        let asked = match (cost, price, margin, markup) {
+            (Some(_), None, Some(margin), _) => Some(PriceTarget::Margin(margin)),
+            (Some(_), None, None, Some(markup)) => Some(PriceTarget::Markup(markup)),
+            _ => None,
+        };
+        let trail: Vec<_> = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail())).collect();
+        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+    }
     let report = Report { set, taxed, offer, rounding };
     output::report(&args.report, &report, || text(&report))
 }

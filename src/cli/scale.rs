@@ -1,4 +1,4 @@
-use super::{Answer, Outcome, Refusal, args::ScaleArgs, workbook};
+use super::{Answer, Outcome, Refusal, args::ScaleArgs, output, workbook};
 use crate::{
     mix::{Recipe, RecipeAmount, Unit},
     quantity::Mass,
@@ -32,6 +32,9 @@ pub(super) fn run(args: &ScaleArgs) -> Outcome {
         }
         _ => return Err(Refusal("give --total, --factor or --part: to what shall it be scaled?".to_owned())),
     };
+    if args.trail.of.trail {
+        return Ok(Answer::fine(output::trail(&recipe.trail_to(&scaled)?, args.trail.json)?));
+    }
     if let Some(path) = &args.xlsx {
         let made = recipe_workbook(&recipe, scaled.total()?.value, Mass::from_g(args.division)?)?;
         return workbook::deliver(path, &made, 0);

@@ -41,6 +41,9 @@ pub(super) fn run(args: &TonerArgs) -> Outcome {
         bowl: Mass::from_g(args.bowl)?,
         division: Mass::from_g(args.division)?,
     })?;
+    if args.trail.trail {
+        return output::deliver(output::trail(&answer.trail(), args.report.json)?, 0, &args.report.output);
+    }
     let report = Report {
         shop: shop.name.as_deref(),
         start: exposed.start(),

@@ -40,6 +40,7 @@ mod state;
 mod step;
 mod tables;
 mod timeline;
+mod trace;
 mod underway;
 mod visits;
 mod ways;

@@ -33,6 +33,7 @@ mod quantities;
 mod spread;
 mod strand;
 mod texture;
+mod trace;
 mod tress;
 mod white;
 
@@ -51,5 +52,6 @@ pub use quantities::{
 pub(crate) use spread::product;
 pub use strand::{Band, BandedStrand, StrandError, warm_band};
 pub use texture::{DensityByEye, Texture};
+pub use trace::trace_growth;
 pub use tress::Tress;
 pub use white::{WhiteCount, WhiteShare, white_share};

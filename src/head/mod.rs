@@ -46,6 +46,7 @@ mod regrowth;
 mod standard;
 mod technique;
 mod template;
+mod trace;
 
 pub use choose::{Practice, RejectedTechnique, TechniqueDecision, TechniqueQuestion, choose_technique};
 #[cfg(feature = "cli")]
@@ -70,3 +71,4 @@ pub use read::{Change, HeadLook, Placed, RegionLook, Wish, read_head, read_regio
 pub use regrowth::{ShadowStep, line_shows_after, root_shadow_length, shadow_steps};
 pub use technique::Technique;
 pub use template::{Region, Template, TemplateError};
+pub(crate) use trace::FOILS_FORMULA;

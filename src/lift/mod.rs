@@ -42,6 +42,7 @@ mod questions;
 mod reach;
 mod real;
 mod strand;
+mod trace;
 mod visits;
 
 pub use advice::{Advice, advice};
@@ -57,4 +58,5 @@ pub use looks::{AfterLook, LOOK_FOR, Look, Next, after_look, looks};
 pub use questions::{StrengthChance, chances, gentlest};
 pub use reach::TimeTo;
 pub use strand::{Reader, StrandReading};
+pub(crate) use trace::LEVEL_FORMULA;
 pub use visits::{MOST_VISITS, OFTEN, Visit, series, weeks_between};

@@ -37,6 +37,7 @@ mod report;
 mod subject;
 mod sum;
 mod table;
+mod trace;
 mod usage;
 mod words;
 

@@ -48,6 +48,7 @@ mod ratio;
 mod recipe;
 mod rounding;
 mod scale;
+mod trace;
 mod unit;
 
 pub use applied::{AsAppliedError, as_applied};

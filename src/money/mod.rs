@@ -49,6 +49,7 @@ mod row_costing;
 mod service_cost;
 mod style;
 mod tax;
+mod trace;
 mod unit_price;
 mod variance;
 
@@ -75,5 +76,8 @@ pub use rounding::Rounding;
 pub use service_cost::{CostEntry, CostLineError, ServiceCost};
 pub use style::MoneyStyle;
 pub use tax::{TaxedPrice, add_tax, take_tax_out, tax_fraction, tax_rate};
+pub(crate) use trace::{
+    BY_MARGIN, BY_MARKUP, BY_THE_HOUR, COST_FORMULA, GROSS_FORMULA, NET_FORMULA, amount, of, percent,
+};
 pub use unit_price::UnitPrice;
 pub use variance::{Variance, compare};

@@ -62,6 +62,7 @@ mod strength;
 mod table;
 mod titration;
 mod tolerance;
+mod trace;
 mod unit;
 
 /// The arithmetic on plain numbers, for the columns.
@@ -102,4 +103,6 @@ pub use strength::{Strength, StrengthQuantity};
 pub use table::{DilutionRow, DilutionTable, WeighedDilution, dilution_table};
 pub use titration::{PreDilution, Titration, TitrationError, permanganate, read_glass};
 pub(crate) use tolerance::as_labelled;
+pub(crate) use trace::STRENGTH_FORMULA;
+pub use trace::{NamedStrength, trace_blend, trace_conversion, trace_mixture};
 pub use unit::{ParseUnitError, StrengthUnit};

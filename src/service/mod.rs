@@ -49,8 +49,8 @@ pub use plan::{
     PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength, RootShadowPlan, SaidBefore,
     SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, ShadowLength, Start,
     StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection,
-    TracedInput, TracedResult, Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan,
-    plan_schema, plan_text, plan_with,
+    Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema, plan_text,
+    plan_with,
 };
 pub(crate) use plan::{NOT_YET, strength_decimals};
 pub use request::{CountedPanels, DefaultUsed, DefaultValue, WorkStage};

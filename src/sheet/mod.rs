@@ -44,7 +44,6 @@ mod pictures;
 mod services;
 mod sign;
 mod stock;
-mod trail_sheet;
 mod visits;
 mod writing;
 
@@ -62,6 +61,5 @@ pub use page::bench_page;
 pub use part::SheetPart;
 pub use pictures::{cost_picture, day_picture, head_map, head_map_text};
 pub use services::service_table;
-pub use trail_sheet::trail_sheet;
 #[cfg(feature = "cli")]
 pub(crate) use visits::{BETWEEN_VISITS, table as visits_table};

@@ -6,6 +6,7 @@ pub mod citations;
 mod interval;
 mod register;
 mod sourced;
+mod traced;
 
 pub use basis::Basis;
 pub(crate) use citation::citations as cite;
@@ -13,3 +14,4 @@ pub use citation::{COMMON_PRACTICE, Citation, Consulted};
 pub use interval::{Interval, InvalidInterval};
 pub use register::register;
 pub use sourced::Sourced;
+pub use traced::{TracedInput, TracedResult};

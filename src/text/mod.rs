@@ -14,6 +14,10 @@
 //!
 //! [`escaped`] (for HTML), [`cell`] (for a table that a spreadsheet opens; [`from_cell`] takes it back), [`wrapped`] and [`Sheet`] (80 columns).
 //!
+//! # Where a number comes from
+//!
+//! [`trail_text`] (results with their formula, inputs and sources).
+//!
 //! # Places
 //!
 //! [`Lines`] and [`Position`] (line and column of a byte).
@@ -25,6 +29,7 @@ mod number;
 mod place;
 mod range;
 mod sheet;
+mod trail;
 mod words;
 
 pub use cell::{cell, from_cell};
@@ -35,4 +40,6 @@ pub use number::{number, significant};
 pub use place::{Lines, Position};
 pub use range::{amount, in_hundred, range, rough, span};
 pub use sheet::{Sheet, WIDTH, wrapped};
+pub(crate) use trail::traced;
+pub use trail::trail_text;
 pub use words::{count, list};

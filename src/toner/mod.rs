@@ -35,6 +35,7 @@ mod rules;
 mod search;
 mod suits;
 mod target;
+mod trace;
 
 pub use dose::{NeutralisingDose, neutralising_dose};
 pub use exposed::{Exposed, ExposedBasis, ToningPorosity};

@@ -2,9 +2,9 @@
 
 use foilwork::{
     reader::Format,
-    service::{TracedInput, TracedResult, plan_text},
-    sheet::trail_sheet,
-    source::{Basis, register},
+    service::plan_text,
+    source::{Basis, TracedInput, TracedResult, register},
+    text::trail_text,
 };
 
 fn trail() -> Vec<TracedResult> {
@@ -61,7 +61,7 @@ fn an_estimate_keeps_its_bounds() {
     let lift = trail.iter().find(|result| result.what.contains("level of the first strand")).unwrap();
     let [low, high] = lift.bounds.as_ref().unwrap();
     assert!(number(low) < number(&lift.value) && number(&lift.value) < number(high));
-    let text = trail_sheet(&trail);
+    let text = trail_text(&trail);
     assert!(text.contains(&format!("{} ({low} to {high}) level", lift.value)) || text.contains(low));
     assert!(text.lines().all(|line| line.chars().count() <= 80));
 }

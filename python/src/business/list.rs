@@ -4,6 +4,7 @@ use crate::{
     money::PyMoney,
     plain::data_of,
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     business::list::{self, Business, Packs},
@@ -218,6 +219,31 @@ pub fn priced(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult
     let (business, packs) = business(terms)?;
     let list = list::parse_json(&json_of(rows), packs).map_err(raise_all)?;
     list::price_services(&list, &business).map_err(raise_all)
+}
+
+/// How cost, price and what is left of each service come about.
+///
+/// Args:
+///     services: as in :func:`price_services`.
+///     terms: as in :func:`price_services`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each number, service by service.
+///
+/// Raises:
+///     FoilworkError: as :func:`price_services`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_services
+///     >>> terms = {
+///     ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
+///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
+///     ... }
+///     >>> [one.what for one in trace_services([{"service": "toner", "hands_on_min": 15, "chair_min": 40}], terms)][:2]
+///     ['toner: cost', 'toner: gross price']
+#[pyfunction]
+pub fn trace_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<Vec<TracedResult>> {
+    Ok(priced(services, terms)?.trail().into_iter().map(Into::into).collect())
 }
 
 /// :func:`price_services` from comma-separated text with a header row.

@@ -14,7 +14,7 @@ crate::room::room! {
             Productivity, RankedService, average_bill, beside_trade, median_count, productivity, rank_by_chair_hour,
             retail_share,
         }
-        list { PricedLine, PricedTable, Totals, price_services, price_services_csv, price_services_json }
+        list { PricedLine, PricedTable, Totals, price_services, price_services_csv, price_services_json, trace_services }
         quote { PriceListEntry, Quote, QuoteDriver, price_list, quote_range }
         sales {
             Contribution, DiscountBreakEven, MarginOfSafety, SalesMixLine, SalesMixPlan, SalesNeeded, break_even,

@@ -1,7 +1,7 @@
 //! Wrappers of `foilwork::day`: the arranged day.
 
 use super::work::minutes;
-use crate::{answer::answer, error::raise};
+use crate::{answer::answer, error::raise, source::TracedResult};
 use foilwork::{
     chart::{DayChart, day_chart},
     day,
@@ -173,6 +173,20 @@ answer! {
         #[pyo3(signature = (title = "The day"))]
         fn svg(&self, title: &str) -> PyResult<String> {
             Ok(day_chart(&DayChart { title, timeline: &self.core()? }))
+        }
+
+        /// How the finish, and the time that each section carries its mixture, came about.
+        ///
+        /// Returns:
+        ///     A :class:`foilwork.source.TracedResult` for each.
+        ///
+        /// Examples:
+        ///     >>> from foilwork.day import SectionWork, arrange
+        ///     >>> nape = SectionWork("nape", apply_min=15, develop_min=35, longest_min=60)
+        ///     >>> [one.what for one in arrange([nape]).trail()]
+        ///     ['nape: time of the first strand', 'finish']
+        fn trail(&self) -> PyResult<Vec<TracedResult>> {
+            Ok(self.core()?.trail().into_iter().map(Into::into).collect())
         }
 
         /// The picture, for notebooks.

@@ -5,6 +5,7 @@ use crate::{
     bounds::{Estimate, Stated},
     columns::{Column, OnRefusal, apply_kernel},
     error::raise,
+    source::TracedResult,
     target::How,
 };
 use foilwork::{
@@ -188,6 +189,25 @@ answer! {
                 mass_per_length_g_per_cm: head.mass_per_length.value.into(),
                 basis: head.basis().code().to_owned(),
             })
+        }
+
+        /// How hairs, grams and surface of a part of it come about.
+        ///
+        /// Args:
+        ///     share_percent: the part, in percent of all the hair.
+        ///     length_cm: its length.
+        ///
+        /// Returns:
+        ///     A :class:`foilwork.source.TracedResult` for each.
+        ///
+        /// Examples:
+        ///     >>> from foilwork.hair import HairFacts
+        ///     >>> [one.unit for one in HairFacts().trail(50, 20)]
+        ///     ['hairs', 'g', 'cm2']
+        fn trail(&self, share_percent: f64, length_cm: f64) -> PyResult<Vec<TracedResult>> {
+            let share = Share::from_percent(share_percent).map_err(raise)?;
+            let length = Length::from_cm(length_cm).map_err(raise)?;
+            Ok(self.core()?.head().trail(share, length).into_iter().map(Into::into).collect())
         }
 
         /// A part of it, by its share of all the hair.

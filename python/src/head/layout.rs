@@ -4,6 +4,7 @@ use crate::{
     answer::answer,
     bounds::Estimate,
     error::{FoilworkError, raise},
+    source::TracedResult,
 };
 use foilwork::{
     head::{self, Panel, Taking},
@@ -170,6 +171,30 @@ answer! {
                 across: found.across,
                 apply_min: found.apply().into(),
             })
+        }
+
+        /// How the foils of a panel, and the strands picked in a row, come about.
+        ///
+        /// Args:
+        ///     width_cm: of the panel, along the parting.
+        ///     height_cm: across the partings, from the first to the last.
+        ///
+        /// Returns:
+        ///     A :class:`foilwork.source.TracedResult` for each.
+        ///
+        /// Raises:
+        ///     FoilworkError: sizes that do not fit on each other; both are named.
+        ///
+        /// Examples:
+        ///     >>> from foilwork.head import Layout
+        ///     >>> Layout(6, 6).trail_on(8, 6)[0].what
+        ///     'foils'
+        fn trail_on(&self, width_cm: f64, height_cm: f64) -> PyResult<Vec<TracedResult>> {
+            let panel = Panel {
+                width: Length::from_cm(width_cm).map_err(raise)?,
+                height: Length::from_cm(height_cm).map_err(raise)?,
+            };
+            Ok(self.core()?.trail_on(panel).map_err(raise)?.into_iter().map(Into::into).collect())
         }
     }
 }

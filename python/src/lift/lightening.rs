@@ -11,6 +11,7 @@ use crate::{
     columns::{Column, OnRefusal, apply, apply_bounded, apply_bounded_kernel},
     error::raise,
     sequence::Sequence,
+    source::TracedResult,
     target::How,
 };
 use foilwork::{
@@ -115,6 +116,22 @@ impl Lightening {
         let mut earlier = self.earlier_min.clone();
         earlier.push(time_min);
         Self::of(self.situation.clone(), self.core.starts(), self.belief.clone(), earlier)
+    }
+
+    /// How the level after a time comes about: start, mixture, time, and every lever with its bounds.
+    ///
+    /// Args:
+    ///     time_min: min from the first strand.
+    ///
+    /// Returns:
+    ///     A :class:`foilwork.source.TracedResult`.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.lift import Lightening, Situation
+    ///     >>> Lightening(Situation(4), 4).trail(40).inputs[0].value
+    ///     '4'
+    fn trail(&self, time_min: f64) -> PyResult<TracedResult> {
+        Ok(self.core.trail(minutes(time_min)?, self.belief.core.readings()).into())
     }
 
     /// The level after this time: median and 80 % interval.

@@ -1,7 +1,7 @@
 //! Wrappers of `foilwork::limits`: the tables.
 
 use super::rows::{Limit, ListedLimit};
-use crate::{answer::Reduced, error::raise};
+use crate::{answer::Reduced, error::raise, source::TracedResult};
 use foilwork::limits::{self, Audience, Jurisdiction, Purpose};
 use pyo3::{
     IntoPyObjectExt,
@@ -116,6 +116,19 @@ impl Table {
     /// Every row.
     fn rows(&self) -> Vec<Limit> {
         self.table.rows().iter().map(Limit::from).collect()
+    }
+
+    /// Where each concentration comes from: act and entry, the figure as printed, the date of the list.
+    ///
+    /// Returns:
+    ///     A :class:`foilwork.source.TracedResult` for each row with a concentration.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.limits import Table
+    ///     >>> {one.formula for one in Table("EU").trail()}
+    ///     {"the act's own figure, for its substance and use"}
+    fn trail(&self) -> Vec<TracedResult> {
+        self.table.trail().into_iter().map(Into::into).collect()
     }
 
     /// Every row with what a check does with it and what it does not.

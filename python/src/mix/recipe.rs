@@ -6,6 +6,7 @@ use crate::{
     error::{FoilworkError, raise},
     exact::Number,
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     mix::{self, Dose, RecipeAmount, Unit},
@@ -186,6 +187,23 @@ impl Recipe {
     /// The parts as a ratio.
     fn ratio(&self) -> PyResult<Ratio> {
         self.0.ratio().map(Ratio).map_err(raise)
+    }
+
+    /// How the parts of this recipe, scaled to another size, come about.
+    ///
+    /// Args:
+    ///     scaled: the same recipe at its other size.
+    ///
+    /// Returns:
+    ///     A :class:`foilwork.source.TracedResult` for each part.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.mix import Recipe
+    ///     >>> recipe = Recipe("30 g mist + 45 g 6%")
+    ///     >>> [one.value for one in recipe.trail_to(recipe.times(2))]
+    ///     ['60', '90']
+    fn trail_to(&self, scaled: PyRef<'_, Self>) -> PyResult<Vec<TracedResult>> {
+        Ok(self.0.trail_to(&scaled.0).map_err(raise)?.into_iter().map(Into::into).collect())
     }
 
     /// Every amount times a factor.

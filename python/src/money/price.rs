@@ -3,6 +3,7 @@ use super::{HALF_UP, PyMoney, rounding};
 use crate::answer::answer;
 use crate::error::raise;
 use crate::exact::Number;
+use crate::source::TracedResult;
 use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
@@ -32,6 +33,35 @@ answer! {
         margin_percent: Decimal,
         /// Profit in percent of the cost.
         markup_percent: Decimal,
+    }
+    impl {
+        /// How the price came about, where it was set to reach something, and what it leaves.
+        ///
+        /// Args:
+        ///     margin_percent: the margin that was asked for.
+        ///     markup_percent: or the mark-up.
+        ///
+        /// Returns:
+        ///     A :class:`foilwork.source.TracedResult` for each.
+        ///
+        /// Raises:
+        ///     FoilworkError: a percentage out of range.
+        ///
+        /// Examples:
+        ///     >>> from foilwork.money import Money, price_from_margin
+        ///     >>> found = price_from_margin(Money("75.00", "EUR"), 25).trail(margin_percent=25)
+        ///     >>> found[0].value, found[0].formula
+        ///     ('100.00', 'cost / (1 - margin)')
+        #[pyo3(signature = (*, margin_percent = None, markup_percent = None))]
+        fn trail(&self, margin_percent: Option<Number>, markup_percent: Option<Number>) -> PyResult<Vec<TracedResult>> {
+            let asked = match (margin_percent, markup_percent) {
+                (Some(margin), _) => Some(money::PriceTarget::Margin(Margin::from_percent(margin.0).map_err(raise)?)),
+                (None, Some(markup)) => Some(money::PriceTarget::Markup(Markup::from_percent(markup.0).map_err(raise)?)),
+                (None, None) => None,
+            };
+            let set = money::SetPrice::of(self.cost.0, self.price.0).map_err(raise)?;
+            Ok(set.trail(asked).into_iter().map(Into::into).collect())
+        }
     }
 }
 

@@ -176,7 +176,7 @@ fn two_parts<'py>(
 }
 
 /// Strengths and masses of one blend, side by side.
-fn parts(strengths: Strengths, masses_g: &Column<'_>) -> PyResult<Vec<(Interval<MassFraction>, Mass)>> {
+pub fn parts(strengths: Strengths, masses_g: &Column<'_>) -> PyResult<Vec<(Interval<MassFraction>, Mass)>> {
     let masses = masses_g.to_vec()?;
     if strengths.0.len() != masses.len() {
         let text =

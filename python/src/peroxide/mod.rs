@@ -8,6 +8,7 @@ mod handling;
 mod mixing;
 mod shelf;
 mod strength;
+mod trace;
 mod volume;
 
 crate::room::room! {
@@ -26,6 +27,7 @@ crate::room::room! {
             LabelReadings, convert, convert_interval, density, density_interval, molar_volumes, read_label, strength_units,
             strength_ww_percent,
         }
+        trace { trace_blend, trace_conversion, trace_mixture }
         volume { MakeUp, PouredMixture, VolumeDilution, dilute_volume, strength_after_make_up, make_up, mix_volumes }
     }
 }

@@ -390,6 +390,6 @@ pub fn molar_volumes() -> std::collections::BTreeMap<&'static str, f64> {
     MolarVolume::ALL.iter().map(|convention| (convention.code(), convention.l_per_mol())).collect()
 }
 
-fn units(from: &str, to: &str) -> PyResult<(StrengthUnit, StrengthUnit)> {
+pub fn units(from: &str, to: &str) -> PyResult<(StrengthUnit, StrengthUnit)> {
     Ok((from.parse().map_err(raise)?, to.parse().map_err(raise)?))
 }

@@ -4,7 +4,6 @@ mod error;
 mod known;
 mod plan;
 mod starter;
-mod trail;
 
 pub use error::raise_problems;
 pub use plan::Plan;
@@ -15,6 +14,5 @@ crate::room::room! {
         error { ServiceFileError }
         plan { Plan, plan, plan_file, service_schema }
         starter { starter }
-        trail { TracedInput, TracedResult }
     }
 }

@@ -1,11 +1,12 @@
 //! Wrappers of `foilwork::service`: planning a service file.
 
-use super::{error::raise_problems, known::Known, trail::TracedResult};
+use super::{error::raise_problems, known::Known};
 use crate::{
     error::FoilworkError,
     plain::{data_of, objects, plain, read_grown, read_text},
     sequence::Sequence,
     shop::PyShop,
+    source::TracedResult,
 };
 use foilwork::{
     reader::{self, Format, Problems},

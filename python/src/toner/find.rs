@@ -6,6 +6,7 @@ use crate::{
     error::{FoilworkError, Shaped, Three, raise},
     finding::Finding,
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     colour::{Lab, White},
@@ -81,6 +82,8 @@ answer! {
         alternatives: Vec<TonerMix>,
         /// What the rules of the trade say.
         findings: Vec<Finding>,
+        /// How the best mix came about, a :class:`foilwork.source.TracedResult` for each shade and for what is left.
+        traced: Vec<TracedResult>,
         /// The same as a piece of HTML.
         html: String,
     }
@@ -106,6 +109,7 @@ impl From<toner::TonerAnswer> for TonerAnswer {
             best: (&answer.best).into(),
             alternatives: answer.alternatives.iter().map(Into::into).collect(),
             findings: answer.findings.iter().map(Into::into).collect(),
+            traced: answer.trail().into_iter().map(Into::into).collect(),
             html: answer.html(),
         }
     }

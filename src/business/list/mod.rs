@@ -18,6 +18,7 @@ mod priced;
 mod priced_line;
 pub(super) mod rows;
 mod taken;
+mod trace;
 mod write;
 
 pub use business::Business;

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -100,4 +100,6 @@ pub(crate) struct TonerArgs {
     pub(crate) division: f64,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

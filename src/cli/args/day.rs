@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -28,4 +28,6 @@ pub(crate) struct DayArgs {
     pub(crate) svg: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -1,4 +1,4 @@
-use super::{HairFactsArgs, ReportArgs};
+use super::{HairFactsArgs, ReportArgs, TrailArgs};
 use clap::Args;
 
 #[derive(Debug, Args)]
@@ -46,4 +46,6 @@ pub(crate) struct FoilsArgs {
     pub(crate) facts: HairFactsArgs,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 
 /// What is known of the hair; what is not stated spans the published spread between people.
@@ -72,4 +72,6 @@ pub(crate) struct HairArgs {
     pub(crate) white: Vec<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

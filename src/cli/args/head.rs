@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -13,4 +13,6 @@ pub(crate) struct HeadArgs {
     pub(crate) svg: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -70,6 +70,8 @@ pub(crate) struct LiftArgs {
     pub(crate) situation: SituationArgs,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs, TrailDataArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -23,6 +23,8 @@ pub(crate) struct ScaleArgs {
     /// A workbook with live formulas, written to this .xlsx file instead
     #[arg(long, value_name = "FILE")]
     pub(crate) xlsx: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) trail: TrailDataArgs,
 }
 
 #[derive(Debug, Args)]
@@ -45,4 +47,6 @@ pub(crate) struct LimitsArgs {
     pub(crate) audience: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -40,7 +40,7 @@ pub(crate) use history::{ForgetArgs, HistoryArgs};
 pub(crate) use lift::{LiftArgs, SituationArgs, StrandTestArgs};
 pub(crate) use mix::{LimitsArgs, ScaleArgs};
 pub(crate) use money::{CostArgs, PriceArgs};
-pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs};
+pub(crate) use output::{OutputArgs, ReportArgs, SourcesArgs, TrailArgs, TrailDataArgs};
 pub(crate) use peroxide::{BlendArgs, ConditionsArgs, ConvertArgs, DiluteArgs, GridArgs, TableArgs, TitrateArgs};
 pub(crate) use record::{NoteArgs, RecordArgs};
 pub(crate) use service::{PlanArgs, SchemaArgs, StartArgs};

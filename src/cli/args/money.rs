@@ -1,4 +1,4 @@
-use super::{OutputArgs, ReportArgs};
+use super::{OutputArgs, ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -42,6 +42,8 @@ pub(crate) struct PriceArgs {
     pub(crate) rounding: String,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -87,4 +89,6 @@ pub(crate) struct CostArgs {
     pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

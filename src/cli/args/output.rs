@@ -18,6 +18,24 @@ pub(crate) struct ReportArgs {
     pub(crate) output: OutputArgs,
 }
 
+/// How the results of a command came about: the same option wherever there is a result to take away.
+#[derive(Debug, Args)]
+pub(crate) struct TrailArgs {
+    /// How the results came about instead: value, formula, inputs, basis, sources, version (with --json as data)
+    #[arg(long)]
+    pub(crate) trail: bool,
+}
+
+/// The same for a command that has no other data.
+#[derive(Debug, Args)]
+pub(crate) struct TrailDataArgs {
+    #[command(flatten)]
+    pub(crate) of: TrailArgs,
+    /// The trail as JSON
+    #[arg(long, requires = "trail")]
+    pub(crate) json: bool,
+}
+
 #[derive(Debug, Args)]
 pub(crate) struct SourcesArgs {
     #[command(flatten)]

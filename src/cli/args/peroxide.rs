@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs, TrailDataArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -32,6 +32,8 @@ pub(crate) struct ConvertArgs {
     pub(crate) to: Option<String>,
     #[command(flatten)]
     pub(crate) conditions: ConditionsArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailDataArgs,
 }
 
 #[derive(Debug, Args)]
@@ -58,6 +60,8 @@ pub(crate) struct DiluteArgs {
     /// Temperature in C, needed only for strengths by volume
     #[arg(long, default_value_t = 20.0, value_name = "C", allow_negative_numbers = true)]
     pub(crate) temperature: f64,
+    #[command(flatten)]
+    pub(crate) trail: TrailDataArgs,
 }
 
 /// A grid of bottles by targets.
@@ -159,4 +163,6 @@ pub(crate) struct BlendArgs {
     pub(crate) temperature: f64,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

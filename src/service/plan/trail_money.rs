@@ -1,14 +1,13 @@
 //! The way to cost and price.
 
-use super::{
-    MoneyPlan, Plan, PricedBy,
-    traced::{TracedInput, TracedResult, exact, found, input},
-};
+use super::{MoneyPlan, Plan, PricedBy};
 use crate::{
-    money::{Money, SetPrice},
-    source::{Basis, Interval, citations::money},
+    money::{
+        BY_MARGIN, BY_MARKUP, BY_THE_HOUR, COST_FORMULA, GROSS_FORMULA, NET_FORMULA, SetPrice, amount, of, percent,
+    },
+    source::{Basis, Interval, TracedInput, TracedResult, citations::money},
+    text::traced,
 };
-use rust_decimal::Decimal;
 
 /// Cost, price, tax, what is left, and how far the price may move.
 pub(super) fn amounts(plan: &Plan, money: &MoneyPlan) -> Vec<TracedResult> {
@@ -24,26 +23,9 @@ pub(super) fn amounts(plan: &Plan, money: &MoneyPlan) -> Vec<TracedResult> {
     results
 }
 
-fn amount(what: &str, value: Money, formula: &'static str, basis: Basis) -> TracedResult {
-    TracedResult {
-        value: value.decimal().to_string(),
-        ..found(what.to_owned(), &Interval::exact(0.0), value.currency().code(), formula, basis)
-    }
-}
-
-fn of(what: &str, value: Money) -> TracedInput {
-    exact(what, value.decimal(), value.currency().code())
-}
-
-fn percent(what: &str, value: Decimal, unit: &str) -> TracedInput {
-    exact(what, value.normalize(), unit)
-}
-
 fn cost(money: &MoneyPlan, basis: Basis) -> TracedResult {
     let lines = money.cost.lines().iter().map(|line| of(&line.what, line.amount));
-    amount("cost", money.cost.total(), "sum of the lines, each rounded once", basis)
-        .made_of(lines)
-        .resting_on(&[money::COSTING_A_SERVICE.id])
+    amount("cost", money.cost.total(), COST_FORMULA, basis).made_of(lines).resting_on(&[money::COSTING_A_SERVICE.id])
 }
 
 /// From the cost to what the guest pays; where the list moves the price, the net price is what is left of it.
@@ -61,20 +43,18 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
         let list = [
             by.price_ending.map(|ending| of("lowest price of the list", ending)),
             by.price_step.map(|step| of("from one price of the list to the next", step)),
-            by.price_ending_toward.map(|toward| exact("which neighbour is taken", toward, "direction")),
+            by.price_ending_toward.map(|toward| TracedInput::exact("which neighbour is taken", toward, "direction")),
         ];
         let inputs = [Some(of(name, by.target_net)), rate.clone()].into_iter().chain(list).flatten();
         let formula = "net price that is asked for, with its tax, moved to a price of the list";
         results.push(amount("gross price", gross, formula, basis).made_of(inputs));
         let inputs = [Some(of("gross price", gross)), rate].into_iter().flatten();
         results.push(
-            amount("net price", set.price, "gross / (1 + tax)", basis)
-                .made_of(inputs)
-                .resting_on(&[money::CALCULATING_VAT.id]),
+            amount("net price", set.price, NET_FORMULA, basis).made_of(inputs).resting_on(&[money::CALCULATING_VAT.id]),
         );
     } else if let Some(taxed) = &money.taxed {
         results.push(
-            amount("gross price", taxed.gross, "net + tax", basis)
+            amount("gross price", taxed.gross, GROSS_FORMULA, basis)
                 .made_of([of("net", taxed.net), of("tax", taxed.tax)])
                 .resting_on(&[money::CALCULATING_VAT.id]),
         );
@@ -85,11 +65,11 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
 /// With a card fee of the gross price, `N = C + F + f N (1 + t) + m N`.
 fn formula(by: &PricedBy) -> &'static str {
     match (by.margin_percent, by.markup_percent, by.card_percent) {
-        (Some(_), _, None) => "cost / (1 - margin)",
+        (Some(_), _, None) => BY_MARGIN,
         (Some(_), _, Some(_)) => "(cost + fixed card fee) / (1 - margin - card fee x (1 + tax))",
-        (None, Some(_), None) => "cost x (1 + mark-up)",
+        (None, Some(_), None) => BY_MARKUP,
         (None, Some(_), Some(_)) => "(cost + fixed card fee) / (1 / (1 + mark-up) - card fee x (1 + tax))",
-        (None, None, None) => "cost + amount for an hour x minutes / 60",
+        (None, None, None) => BY_THE_HOUR,
         (None, None, Some(_)) => {
             "(cost + fixed card fee + amount for an hour x minutes / 60) / (1 - card fee x (1 + tax))"
         }
@@ -98,7 +78,7 @@ fn formula(by: &PricedBy) -> &'static str {
 
 fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy) -> Vec<TracedInput> {
     let card = by.card_percent;
-    let minutes = by.per_chair_h.map(|_| input("time in the chair", Interval::exact(plan.chair.total)));
+    let minutes = by.per_chair_h.map(|_| traced("time in the chair", Interval::exact(plan.chair.total)));
     [
         Some(of("cost", money.cost.total())),
         by.margin_percent.map(|margin| percent("margin asked for", margin.percent(), "% of the price")),
@@ -121,9 +101,9 @@ fn left(set: &SetPrice, by: &PricedBy, basis: Basis) -> TracedResult {
     let inputs = [Some(of("net price", set.price)), Some(of("cost", cost)), fee].into_iter().flatten();
     TracedResult {
         value: set.margin.percent().round_dp(6).normalize().to_string(),
-        ..found(
-            "margin that comes out".to_owned(),
-            &Interval::exact(0.0),
+        ..TracedResult::new(
+            "margin that comes out",
+            Interval::exact(0.0),
             "% of the price",
             "(net price - cost - card fee) / net price x 100",
             basis,

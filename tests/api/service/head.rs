@@ -368,7 +368,7 @@ fn the_trail_of_the_mixture_gives_its_value() {
         let trail = plan.trail();
         let number = |text: &str| text.parse::<f64>().unwrap();
         let of = |what: &str| trail.iter().find(|one| one.what.ends_with(what));
-        let value = |one: &foilwork::service::TracedResult, what: &str| {
+        let value = |one: &foilwork::source::TracedResult, what: &str| {
             one.inputs.iter().find(|input| input.what.starts_with(what)).map_or(0.0, |input| number(&input.value))
         };
         let takes = of("mixture the hair takes").unwrap();

@@ -4,6 +4,7 @@ from typing import final
 
 from foilwork._native import _Answer, _Mapping
 from foilwork._native.money._amount import Money
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "PricedLine",
@@ -185,6 +186,9 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
         >>> price_services([by_name], shop).lines[0].product
         Money('2.11', 'EUR')
     """
+
+def trace_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> list[TracedResult]:
+    """x"""
 
 def price_services_csv(text: str, terms: _Mapping) -> PricedTable:
     r""":func:`price_services` from comma-separated text with a header row.

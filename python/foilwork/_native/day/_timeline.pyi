@@ -1,6 +1,7 @@
 from typing import final
 
 from foilwork._native import _Answer
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "FoilGroup",
@@ -134,5 +135,7 @@ class Timeline(_Answer):
             >>> arrange([nape]).svg("one section")[:4]
             '<svg'
         """
+    def trail(self) -> list[TracedResult]:
+        """x"""
     def _repr_svg_(self) -> str: ...
 

@@ -5,6 +5,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Errors, _Percent
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "HairFacts",
@@ -151,6 +152,8 @@ class HairFacts(_Answer):
         """Mass of all the hair by its length as earlier uses say, in g/cm."""
     def head(self) -> HeadOfHair:
         """All of it."""
+    def trail(self, share_percent: float, length_cm: float) -> list[TracedResult]:
+        """x"""
     def part(self, share_percent: _Percent = 100) -> Tress:
         """A part of it, by its share of all the hair.
 

@@ -1,6 +1,7 @@
 from typing import final
 
 from foilwork._native import Bounds, _Answer, _Percent
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "InFoils",
@@ -95,6 +96,8 @@ class Layout(_Answer):
         Raises:
             FoilworkError: sizes that do not fit on each other; both are named.
         """
+    def trail_on(self, width_cm: float, height_cm: float) -> list[TracedResult]:
+        """x"""
 
 def by_hand(size_mm: float) -> Bounds[float]:
     """A size that is taken by hand and by eye: a quarter off either way, assumed.

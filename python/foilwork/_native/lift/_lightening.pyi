@@ -8,6 +8,7 @@ from foilwork._native import Bounds, _Answer, _Errors
 from foilwork._native.colour._level import _Level, _LevelBounds
 from foilwork._native.lift._belief import Belief
 from foilwork._native.lift._situation import Situation
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Lightening",
@@ -72,6 +73,8 @@ class Lightening:
         Args:
             time_min: how long that application lay on the hair.
         """
+    def trail(self, time_min: float) -> TracedResult:
+        """x"""
     @overload
     def level_after(self, time_min: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> Bounds[float]:
         """The level after this time: median and 80 % interval.

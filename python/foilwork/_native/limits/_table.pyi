@@ -2,6 +2,7 @@ from typing import final
 
 from foilwork import _words
 from foilwork._native.limits._rows import Limit, ListedLimit
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Table",
@@ -48,6 +49,8 @@ class Table:
         """How many rows are from memory, and so never the basis of "within"."""
     def rows(self) -> list[Limit]:
         """Every row."""
+    def trail(self) -> list[TracedResult]:
+        """x"""
     def listing(self) -> list[ListedLimit]:
         """Every row with what a check does with it and what it does not."""
     def text(self) -> str:

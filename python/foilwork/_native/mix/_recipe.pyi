@@ -5,6 +5,7 @@ from typing import final
 from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.mix._ratio import Ratio
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Addition",
@@ -127,6 +128,8 @@ class Recipe:
         """The sum of all parts, in their one unit."""
     def ratio(self) -> Ratio:
         """The parts as a ratio."""
+    def trail_to(self, scaled: Recipe) -> list[TracedResult]:
+        """x"""
     def times(self, factor: _Number) -> Recipe:
         """Every amount times a factor."""
     def to_total(self, total: _Number, unit: _words._Unit = "g") -> Recipe:

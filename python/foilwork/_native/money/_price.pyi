@@ -4,6 +4,7 @@ from typing import final
 from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "DiscountedPrice",
@@ -59,6 +60,8 @@ class SetPrice(_Answer):
     @property
     def markup_percent(self) -> Decimal:
         """Profit in percent of the cost."""
+    def trail(self, *, margin_percent: _Number | None = None, markup_percent: _Number | None = None) -> list[TracedResult]:
+        """x"""
 
 @final
 class DiscountedPrice(_Answer):

@@ -5,6 +5,7 @@ from foilwork._native.peroxide._handling import *
 from foilwork._native.peroxide._mixing import *
 from foilwork._native.peroxide._shelf import *
 from foilwork._native.peroxide._strength import *
+from foilwork._native.peroxide._trace import *
 from foilwork._native.peroxide._volume import *
 
 __all__ = [

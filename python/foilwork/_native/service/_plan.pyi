@@ -4,7 +4,7 @@ from typing import Any, Literal, final
 
 from foilwork import _words, planned
 from foilwork._native.finding import Finding
-from foilwork._native.service._trail import TracedResult
+from foilwork._native.source._trail import TracedResult
 from foilwork._native.shop import Shop
 
 __all__ = [

@@ -6,6 +6,7 @@ from foilwork._native import _Answer, _Lab
 from foilwork._native.colour import Difference, Shade, Swatch
 from foilwork._native.colour._level import _Level
 from foilwork._native.finding import Finding
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "TonerAnswer",
@@ -83,6 +84,9 @@ class TonerAnswer(_Answer):
     @property
     def findings(self) -> list[Finding]:
         """What the rules of the trade say."""
+    @property
+    def traced(self) -> list[TracedResult]:
+        """x"""
     @property
     def html(self) -> str:
         """The same as a piece of HTML."""

@@ -1,6 +1,7 @@
+use super::{Sheet, list};
 use crate::{
-    service::{TracedInput, TracedResult},
-    text::{Sheet, list},
+    quantity::Quantity,
+    source::{Interval, TracedInput, TracedResult},
 };
 
 /// How results came about, as plain text: value, formula, inputs, basis, sources, version.
@@ -8,14 +9,14 @@ use crate::{
 /// # Example
 ///
 /// ```
-/// use foilwork::{reader::Format, service::plan_text, sheet::trail_sheet};
+/// use foilwork::{reader::Format, service::plan_text, text::trail_text};
 ///
 /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
-/// assert!(trail_sheet(&plan.trail()).contains("formula: sum of grams times % w/w"));
+/// assert!(trail_text(&plan.trail()).contains("formula: sum of grams times % w/w"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn trail_sheet(results: &[TracedResult]) -> String {
+pub fn trail_text(results: &[TracedResult]) -> String {
     let mut sheet = Sheet::default();
     for result in results {
         let value = told(&result.value, result.bounds.as_ref(), &result.unit);
@@ -37,4 +38,9 @@ fn told(value: &str, bounds: Option<&[String; 2]>, unit: &str) -> String {
         Some([low, high]) => format!("{value} ({low} to {high}) {unit}"),
         None => format!("{value} {unit}"),
     }
+}
+
+/// A quantity that goes into a result.
+pub(crate) fn traced<Q: Quantity>(what: impl Into<String>, value: Interval<Q>) -> TracedInput {
+    TracedInput::new(what, value.map(Q::in_unit), Q::UNIT)
 }

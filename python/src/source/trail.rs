@@ -1,5 +1,5 @@
 use crate::answer::answer;
-use foilwork::service;
+use foilwork::source;
 
 answer! {
     /// One number that goes into a result.
@@ -16,7 +16,7 @@ answer! {
 }
 
 answer! {
-    /// A result of a plan and how it came about.
+    /// A result and how it came about.
     TracedResult {
         /// What it is.
         what: String,
@@ -43,9 +43,9 @@ fn pair(bounds: Option<[String; 2]>) -> Option<(String, String)> {
     bounds.map(|[low, high]| (low, high))
 }
 
-impl From<service::TracedResult> for TracedResult {
-    fn from(result: service::TracedResult) -> Self {
-        let input = |input: service::TracedInput| TracedInput {
+impl From<source::TracedResult> for TracedResult {
+    fn from(result: source::TracedResult) -> Self {
+        let input = |input: source::TracedInput| TracedInput {
             what: input.what,
             value: input.value,
             bounds: pair(input.bounds),

@@ -1,0 +1,95 @@
+use super::{Money, PriceTarget, SetPrice, TaxedPrice};
+use crate::source::{Basis, TracedInput, TracedResult, citations::money};
+use rust_decimal::Decimal;
+
+pub(crate) const COST_FORMULA: &str = "sum of the lines, each rounded once";
+pub(crate) const BY_MARGIN: &str = "cost / (1 - margin)";
+pub(crate) const BY_MARKUP: &str = "cost x (1 + mark-up)";
+pub(crate) const BY_THE_HOUR: &str = "cost + amount for an hour x minutes / 60";
+pub(crate) const GROSS_FORMULA: &str = "net + tax";
+pub(crate) const NET_FORMULA: &str = "gross / (1 + tax)";
+const PROFIT_FORMULA: &str = "net price - cost";
+const MARGIN_FORMULA: &str = "profit / net price x 100";
+const MARKUP_FORMULA: &str = "profit / cost x 100";
+
+/// An amount as a result.
+pub(crate) fn amount(what: &str, value: Money, formula: &'static str, basis: Basis) -> TracedResult {
+    TracedResult::exact(what, value.decimal(), value.currency().code(), formula, basis)
+}
+
+/// An amount that goes into one.
+pub(crate) fn of(what: &str, value: Money) -> TracedInput {
+    TracedInput::exact(what, value.decimal(), value.currency().code())
+}
+
+/// So do percent.
+pub(crate) fn percent(what: &str, value: Decimal, unit: &str) -> TracedInput {
+    TracedInput::exact(what, value.normalize(), unit)
+}
+
+impl SetPrice {
+    /// How the price came about, where it was set to reach something, and what it leaves.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Margin, Money, PriceTarget, Rounding, price_from_margin};
+    ///
+    /// let cost = Money::parse("75.00", Currency::from_code("EUR")?)?;
+    /// let margin = Margin::from_percent(25.into())?;
+    /// let set = price_from_margin(cost, margin, Rounding::MidpointAwayFromZero)?;
+    /// let trail = set.trail(Some(PriceTarget::Margin(margin)));
+    /// assert_eq!((trail[0].value.as_str(), trail[0].formula.as_ref()), ("100.00", "cost / (1 - margin)"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn trail(&self, asked: Option<PriceTarget>) -> Vec<TracedResult> {
+        let cost = of("cost", self.cost);
+        let price = |formula, input| {
+            amount("net price", self.price, formula, Basis::Stated)
+                .made_of([cost.clone(), input])
+                .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
+        };
+        let price = asked.map(|asked| match asked {
+            PriceTarget::Margin(margin) => {
+                price(BY_MARGIN, percent("margin asked for", margin.percent(), "% of the price"))
+            }
+            PriceTarget::Markup(markup) => {
+                price(BY_MARKUP, percent("mark-up asked for", markup.percent(), "% of the cost"))
+            }
+            PriceTarget::PerChairHour(hour) => price(BY_THE_HOUR, of("amount for an hour", hour)),
+        });
+        let profit = amount("profit", self.profit, PROFIT_FORMULA, Basis::Stated)
+            .made_of([of("net price", self.price), cost.clone()]);
+        let part = |what: &str, value: Decimal, unit, formula, whole: TracedInput| {
+            TracedResult::exact(what, value.round_dp(6).normalize(), unit, formula, Basis::Stated)
+                .made_of([of("profit", self.profit), whole])
+                .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
+        };
+        let margin =
+            part("margin", self.margin.percent(), "% of the price", MARGIN_FORMULA, of("net price", self.price));
+        let markup = part("mark-up", self.markup.percent(), "% of the cost", MARKUP_FORMULA, cost.clone());
+        price.into_iter().chain([profit, margin, markup]).collect()
+    }
+}
+
+impl TaxedPrice {
+    /// How the gross price comes about.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Money, Rounding, TaxRate, add_tax};
+    ///
+    /// let net = Money::parse("100.00", Currency::from_code("EUR")?)?;
+    /// let taxed = add_tax(net, TaxRate::from_percent(19.into())?, Rounding::MidpointAwayFromZero)?;
+    /// assert_eq!((taxed.trail().value.as_str(), taxed.trail().formula.as_ref()), ("119.00", "net + tax"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn trail(&self) -> TracedResult {
+        amount("gross price", self.gross, GROSS_FORMULA, Basis::Stated)
+            .made_of([of("net", self.net), of("tax", self.tax)])
+            .resting_on(&[money::CALCULATING_VAT.id])
+    }
+}

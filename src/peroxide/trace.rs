@@ -1,0 +1,184 @@
+use super::{
+    BlendError, Conditions, ConversionError, KnownMass, Strength, StrengthUnit, blend_two, convert_interval,
+    formula::{to_g_per_l, to_ww_percent},
+    mix_strengths,
+    molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
+};
+use crate::{
+    quantity::{Density, Mass, MassFraction, Quantity},
+    source::{Basis, Interval, TracedInput, TracedResult, citations::peroxide},
+    text::traced,
+};
+
+/// Conservation of mass and of peroxide.
+pub(crate) const STRENGTH_FORMULA: &str = "sum of grams times % w/w, over the sum of grams, as weighed";
+const PART_FORMULA: &str = "total x (target - other) / (this - other)";
+const DENSITY_TO_VOLUME: &str = "g/L = 10 x % w/w x density";
+const DENSITY_TO_MASS: &str = "% w/w = g/L / (10 x density)";
+
+/// How a strength in another unit comes about: each step between the two units, with the constants and the density in it.
+///
+/// # Errors
+///
+/// [`ConversionError`], as of [`convert_interval`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::peroxide::{Conditions, Strength, StrengthUnit, trace_conversion};
+///
+/// let bottle = Strength::of(6.0, StrengthUnit::WwPercent)?;
+/// let found = trace_conversion(bottle, StrengthUnit::Volumes, &Conditions::default())?;
+/// assert_eq!(found.formula, "g/L = 10 x % w/w x density; volumes = g/L x molar volume / (2 x M)");
+/// assert!(found.inputs.iter().any(|input| input.what == "density"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_conversion(
+    strength: impl Into<Interval<Strength>>,
+    to: StrengthUnit,
+    conditions: &Conditions,
+) -> Result<TracedResult, ConversionError> {
+    let strength = strength.into();
+    let found = convert_interval(strength, to, conditions)?;
+    let from = strength.best().unit();
+    let crosses = from.is_by_mass() != to.is_by_mass();
+    let mut steps: Vec<&str> = Vec::new();
+    if from != to {
+        steps.extend(to_base(from));
+        steps.extend(crosses.then_some(if to.is_by_mass() { DENSITY_TO_MASS } else { DENSITY_TO_VOLUME }));
+        steps.extend(from_base(to));
+    }
+    let formula = if steps.is_empty() { "as stated".to_owned() } else { steps.join("; ") };
+    let numbers = |strength: Interval<Strength>| strength.map(Strength::number);
+    let mut inputs = vec![TracedInput::new("strength as stated", numbers(strength), from.code())];
+    let mut sources = Vec::new();
+    if formula.contains(" M") {
+        inputs.push(TracedInput::exact("M, molar mass of hydrogen peroxide", PEROXIDE_G_PER_MOL, "g/mol"));
+        sources.push(peroxide::ATOMIC_WEIGHTS.id);
+    }
+    if formula.contains("molar mass of oxygen") {
+        inputs.push(TracedInput::exact("molar mass of oxygen, O", OXYGEN_G_PER_MOL, "g/mol"));
+    }
+    if formula.contains("molar volume") {
+        inputs.push(TracedInput::exact("molar volume of oxygen", conditions.molar_volume.l_per_mol(), "L/mol"));
+        sources.push(peroxide::CODATA.id);
+    }
+    let mut basis = Basis::Derived;
+    if crosses {
+        inputs.push(traced("density", density_at(strength.best(), conditions)?));
+        basis = basis.weaker(conditions.density.basis());
+        sources.push(peroxide::MIXTURE_DENSITY.id);
+    }
+    let what = format!("strength in {}", to.code());
+    Ok(TracedResult::new(what, numbers(found), to.code(), formula, basis).made_of(inputs).resting_on(&sources))
+}
+
+/// The density that the conversion uses, with its bounds.
+fn density_at(strength: Strength, conditions: &Conditions) -> Result<Interval<Density>, ConversionError> {
+    let cubic = conditions.cubic()?;
+    let percent = if strength.unit().is_by_mass() {
+        to_ww_percent(strength.number(), strength.unit())
+    } else {
+        super::formula::ww_percent(to_g_per_l(strength.number(), strength.unit(), conditions.molar_volume), &cubic)
+    };
+    let at = cubic.at(percent / 100.0);
+    let (low, high) = conditions.relative_bounds(percent, at);
+    Ok(Interval::ordered(at * low, at, at * high).map(Density::nearest))
+}
+
+/// To % w/w where the unit counts by mass, to g/L where it counts by volume.
+const fn to_base(unit: StrengthUnit) -> Option<&'static str> {
+    match unit {
+        StrengthUnit::WwPercent | StrengthUnit::GPerL => None,
+        StrengthUnit::MolPerKg => Some("% w/w = 100 x mol/kg x M / (1000 + mol/kg x M)"),
+        StrengthUnit::ActiveOxygenPercent => Some("% w/w = % active oxygen x M / molar mass of oxygen"),
+        StrengthUnit::WvPercent => Some("g/L = 10 x % w/v"),
+        StrengthUnit::MolPerL => Some("g/L = mol/L x M"),
+        StrengthUnit::EqPerL => Some("g/L = N x M / 2"),
+        StrengthUnit::Volumes => Some("g/L = volumes x 2 x M / molar volume"),
+    }
+}
+
+/// From there.
+const fn from_base(unit: StrengthUnit) -> Option<&'static str> {
+    match unit {
+        StrengthUnit::WwPercent | StrengthUnit::GPerL => None,
+        StrengthUnit::MolPerKg => Some("mol/kg = 1000 x % w/w / ((100 - % w/w) x M)"),
+        StrengthUnit::ActiveOxygenPercent => Some("% active oxygen = % w/w x molar mass of oxygen / M"),
+        StrengthUnit::WvPercent => Some("% w/v = g/L / 10"),
+        StrengthUnit::MolPerL => Some("mol/L = g/L / M"),
+        StrengthUnit::EqPerL => Some("N = 2 x g/L / M"),
+        StrengthUnit::Volumes => Some("volumes = g/L x molar volume / (2 x M)"),
+    }
+}
+
+/// A bottle of a blend: what it is called and how strong it is.
+pub type NamedStrength<'a> = (&'a str, Interval<MassFraction>);
+
+/// How the grams of a blend of two come about, before rounding: a stock and a diluent of 0 % w/w, or two stocks.
+///
+/// # Errors
+///
+/// [`BlendError`], as of [`blend_two`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::trace_blend, quantity::{Mass, MassFraction}, source::Interval};
+///
+/// let [strong, water, target] = [12.0, 0.0, 3.0].map(|percent| Interval::exact(MassFraction::nearest(percent)));
+/// use foilwork::quantity::Quantity;
+/// let [stock, diluent] = trace_blend(("12 %", strong), ("water", water), target, Mass::from_g(60.0)?)?;
+/// assert_eq!((stock.value.as_str(), diluent.value.as_str()), ("15", "45"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_blend(
+    first: NamedStrength<'_>,
+    second: NamedStrength<'_>,
+    target: Interval<MassFraction>,
+    total: Mass,
+) -> Result<[TracedResult; 2], BlendError> {
+    let blend = blend_two(first.1.best(), second.1.best(), target.best(), KnownMass::Total(total))?;
+    let part = |this: NamedStrength<'_>, other: NamedStrength<'_>, grams: Mass| {
+        TracedResult::new(
+            format!("{}, to weigh", this.0),
+            Interval::exact(grams.g()),
+            "g",
+            PART_FORMULA,
+            Basis::Derived,
+        )
+        .made_of([
+            traced("total", Interval::exact(total)),
+            traced("target", target),
+            traced(format!("this, {}", this.0), this.1),
+            traced(format!("other, {}", other.0), other.1),
+        ])
+    };
+    Ok([part(first, second, blend.first), part(second, first, blend.second)])
+}
+
+/// How the strength of what was weighed comes about.
+///
+/// # Errors
+///
+/// [`BlendError::Nothing`] when there is no mass at all.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{peroxide::trace_mixture, quantity::{Mass, MassFraction}, source::Interval};
+///
+/// let twelve = Interval::exact(MassFraction::from_ww_percent(12.0)?);
+/// let mixed = trace_mixture(&[(("12 %", twelve), Mass::from_g(15.0)?), (("water", Interval::exact(MassFraction::ZERO)), Mass::from_g(45.0)?)])?;
+/// assert_eq!((mixed.value.as_str(), mixed.unit.as_str()), ("3", "% w/w"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_mixture(parts: &[(NamedStrength<'_>, Mass)]) -> Result<TracedResult, BlendError> {
+    let masses: Vec<_> = parts.iter().map(|((_, strength), mass)| (*strength, *mass)).collect();
+    let mixed = mix_strengths(&masses)?;
+    let inputs = parts.iter().flat_map(|((name, strength), mass)| {
+        [traced(format!("{name}, weighed"), Interval::exact(*mass)), traced(format!("{name}, peroxide"), *strength)]
+    });
+    let value = mixed.strength.map(MassFraction::ww_percent);
+    Ok(TracedResult::new("strength of the blend", value, "% w/w", STRENGTH_FORMULA, Basis::Derived).made_of(inputs))
+}
