@@ -8,7 +8,7 @@ use crate::{
 const HAIRS_FORMULA: &str = "hair-bearing scalp x hairs on a square centimetre x share";
 const MASS_FORMULA: &str = "mass of all the hair by its length x share x length";
 const SURFACE_FORMULA: &str = "hairs x circumference x length";
-const GROWTH_FORMULA: &str = "weeks x the rate of the group";
+const GROWTH_FORMULA: &str = "weeks x 7 / 30.4375 days of a month x the rate of the group";
 
 impl HeadOfHair {
     /// How hairs, grams and surface of a share of the head come about. Products of estimates are those of independent factors,

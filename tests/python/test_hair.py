@@ -293,7 +293,9 @@ def test_the_head_reads_as_asked_or_says_what_to_change() -> None:
 def test_an_outline_is_solid_or_soft() -> None:
     # By hand: half of the outline's hair at 80 %, half at 30 %: 55 % are light, which is neither.
     strand = profile("slice", 30)
-    parts = [OutlinePart(name, hair_percent=4, taken_percent=share, profile=strand) for name, share in (("a", 80), ("b", 30))]
+    parts = [
+        OutlinePart(name, hair_percent=4, taken_percent=share, profile=strand) for name, share in (("a", 80), ("b", 30))
+    ]
     look = read_outline(parts, "solid")
     assert look is not None and look.light_percent.best == pytest.approx(55) and look.reads is None
     # 40 points more in one of two halves are 20 more in all: 75.

@@ -54,4 +54,5 @@ __all__ = [
     "share_tips",
     "split_costs",
     "tip_percent",
+    "trace_services",
 ]

@@ -13,6 +13,7 @@ __all__ = [
     "price_services",
     "price_services_csv",
     "price_services_json",
+    "trace_services",
 ]
 
 @final
@@ -188,7 +189,27 @@ def price_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
     """
 
 def trace_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> list[TracedResult]:
-    """x"""
+    """How cost, price and what is left of each service come about.
+
+    Args:
+        services: as in :func:`price_services`.
+        terms: as in :func:`price_services`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each number, service by service.
+
+    Raises:
+        FoilworkError: as :func:`price_services`.
+
+    Examples:
+        >>> from foilwork.business import trace_services
+        >>> terms = {
+        ...     "currency": "EUR", "wage_per_h": "18.00", "paid_h": 38, "productive_h": 19, "overhead": "48000",
+        ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
+        ... }
+        >>> [one.what for one in trace_services([{"service": "toner", "hands_on_min": 15, "chair_min": 40}], terms)][:2]
+        ['toner: cost', 'toner: gross price']
+    """
 
 def price_services_csv(text: str, terms: _Mapping) -> PricedTable:
     r""":func:`price_services` from comma-separated text with a header row.

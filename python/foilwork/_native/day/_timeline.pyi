@@ -136,6 +136,16 @@ class Timeline(_Answer):
             '<svg'
         """
     def trail(self) -> list[TracedResult]:
-        """x"""
+        """How the finish, and the time that each section carries its mixture, came about.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each.
+
+        Examples:
+            >>> from foilwork.day import SectionWork, arrange
+            >>> nape = SectionWork("nape", apply_min=15, develop_min=35, longest_min=60)
+            >>> [one.what for one in arrange([nape]).trail()]
+            ['nape: time of the first strand', 'finish']
+        """
     def _repr_svg_(self) -> str: ...
 

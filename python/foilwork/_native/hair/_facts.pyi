@@ -153,7 +153,20 @@ class HairFacts(_Answer):
     def head(self) -> HeadOfHair:
         """All of it."""
     def trail(self, share_percent: float, length_cm: float) -> list[TracedResult]:
-        """x"""
+        """How hairs, grams and surface of a part of it come about.
+
+        Args:
+            share_percent: the part, in percent of all the hair.
+            length_cm: its length.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each.
+
+        Examples:
+            >>> from foilwork.hair import HairFacts
+            >>> [one.unit for one in HairFacts().trail(50, 20)]
+            ['hairs', 'g', 'cm2']
+        """
     def part(self, share_percent: _Percent = 100) -> Tress:
         """A part of it, by its share of all the hair.
 

@@ -97,7 +97,23 @@ class Layout(_Answer):
             FoilworkError: sizes that do not fit on each other; both are named.
         """
     def trail_on(self, width_cm: float, height_cm: float) -> list[TracedResult]:
-        """x"""
+        """How the foils of a panel, and the strands picked in a row, come about.
+
+        Args:
+            width_cm: of the panel, along the parting.
+            height_cm: across the partings, from the first to the last.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each.
+
+        Raises:
+            FoilworkError: sizes that do not fit on each other; both are named.
+
+        Examples:
+            >>> from foilwork.head import Layout
+            >>> Layout(6, 6).trail_on(8, 6)[0].what
+            'foils'
+        """
 
 def by_hand(size_mm: float) -> Bounds[float]:
     """A size that is taken by hand and by eye: a quarter off either way, assumed.

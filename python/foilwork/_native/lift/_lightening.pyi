@@ -74,7 +74,19 @@ class Lightening:
             time_min: how long that application lay on the hair.
         """
     def trail(self, time_min: float) -> TracedResult:
-        """x"""
+        """How the level after a time comes about: start, mixture, time, and every lever with its bounds.
+
+        Args:
+            time_min: min from the first strand.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult`.
+
+        Examples:
+            >>> from foilwork.lift import Lightening, Situation
+            >>> Lightening(Situation(4), 4).trail(40).inputs[0].value
+            '4'
+        """
     @overload
     def level_after(self, time_min: float, *, errors: _Errors = "raise", out: None = None, where: None = None) -> Bounds[float]:
         """The level after this time: median and 80 % interval.

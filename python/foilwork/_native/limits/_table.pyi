@@ -50,7 +50,16 @@ class Table:
     def rows(self) -> list[Limit]:
         """Every row."""
     def trail(self) -> list[TracedResult]:
-        """x"""
+        """Where each concentration comes from: act and entry, the figure as printed, the date of the list.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each row with a concentration.
+
+        Examples:
+            >>> from foilwork.limits import Table
+            >>> {one.formula for one in Table("EU").trail()}
+            {"the act's own figure, for its substance and use"}
+        """
     def listing(self) -> list[ListedLimit]:
         """Every row with what a check does with it and what it does not."""
     def text(self) -> str:

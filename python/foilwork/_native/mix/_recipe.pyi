@@ -129,7 +129,20 @@ class Recipe:
     def ratio(self) -> Ratio:
         """The parts as a ratio."""
     def trail_to(self, scaled: Recipe) -> list[TracedResult]:
-        """x"""
+        """How the parts of this recipe, scaled to another size, come about.
+
+        Args:
+            scaled: the same recipe at its other size.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each part.
+
+        Examples:
+            >>> from foilwork.mix import Recipe
+            >>> recipe = Recipe("30 g mist + 45 g 6%")
+            >>> [one.value for one in recipe.trail_to(recipe.times(2))]
+            ['60', '90']
+        """
     def times(self, factor: _Number) -> Recipe:
         """Every amount times a factor."""
     def to_total(self, total: _Number, unit: _words._Unit = "g") -> Recipe:

@@ -61,7 +61,24 @@ class SetPrice(_Answer):
     def markup_percent(self) -> Decimal:
         """Profit in percent of the cost."""
     def trail(self, *, margin_percent: _Number | None = None, markup_percent: _Number | None = None) -> list[TracedResult]:
-        """x"""
+        """How the price came about, where it was set to reach something, and what it leaves.
+
+        Args:
+            margin_percent: the margin that was asked for.
+            markup_percent: or the mark-up.
+
+        Returns:
+            A :class:`foilwork.source.TracedResult` for each.
+
+        Raises:
+            FoilworkError: a percentage out of range.
+
+        Examples:
+            >>> from foilwork.money import Money, price_from_margin
+            >>> found = price_from_margin(Money("75.00", "EUR"), 25).trail(margin_percent=25)
+            >>> found[0].value, found[0].formula
+            ('100.00', 'cost / (1 - margin)')
+        """
 
 @final
 class DiscountedPrice(_Answer):

@@ -50,4 +50,7 @@ __all__ = [
     "strength_units",
     "strength_ww_percent",
     "time_until",
+    "trace_blend",
+    "trace_conversion",
+    "trace_mixture",
 ]

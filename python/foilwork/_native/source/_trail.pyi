@@ -27,7 +27,7 @@ class TracedInput(_Answer):
 
 @final
 class TracedResult(_Answer):
-    """A result of a plan and how it came about."""
+    """A result and how it came about."""
 
     __match_args__ = ("what", "value", "bounds", "unit", "formula", "inputs", "basis", "sources", "foilwork")
     @property

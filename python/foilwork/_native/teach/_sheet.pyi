@@ -87,4 +87,7 @@ def worksheet(
         True
         >>> sheet == worksheet(seed=4, topics=["dilution"], difficulty="gentle", count=1)
         True
+        >>> picture = worksheet(seed=5, topics=["pigment"], difficulty="gentle", count=1).exercises[0].picture
+        >>> picture.svg[:4], picture.says[:22]
+        ('<svg', 'twelve hues in a ring,')
     """

@@ -59,7 +59,7 @@ class TonerAnswer(_Answer):
     A notebook shows target and prediction as swatches with their text, the mixes and the findings.
     """
 
-    __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "html")
+    __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "traced", "html")
     @property
     def outcome(self) -> str:
         """``"reached"``, ``"nearest-only"``, ``"already-nearer"`` or ``"too-close-to-tell"``."""
@@ -86,7 +86,7 @@ class TonerAnswer(_Answer):
         """What the rules of the trade say."""
     @property
     def traced(self) -> list[TracedResult]:
-        """x"""
+        """How the best mix came about, a :class:`foilwork.source.TracedResult` for each shade and for what is left."""
     @property
     def html(self) -> str:
         """The same as a piece of HTML."""
