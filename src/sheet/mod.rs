@@ -12,7 +12,7 @@
 //! # Pictures and lists
 //!
 //! [`head_map`], [`day_picture`] and [`cost_picture`] are drawings of a plan, [`head_map_text`] one for the terminal;
-//! [`trail_sheet`] says where a number is from, [`service_table`] is the price list.
+//! [`service_table`] is the price list.
 
 mod agreement_page;
 mod bases;

@@ -184,7 +184,7 @@ fn look_at(file: &ServiceFile) -> bool {
         sheet::guest_page(&plan),
         sheet::day_sheet(&plan),
         sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
-        sheet::trail_sheet(&plan.trail()),
+        foilwork::text::trail_text(&plan.trail()),
         sheet::day_picture(&plan).unwrap_or_default(),
         sheet::cost_picture(&plan, "cost").unwrap_or_default(),
         sheet::head_map(&plan).unwrap_or_default(),

@@ -63,32 +63,59 @@ def browser() -> Iterator[Browser]:
         started.close()
 
 
+Shown = tuple[Page, list[str], list[str]]
+
+
+def opened(browser: Browser, path: Path, **options: Any) -> Shown:
+    """A page, and what the browser has to say about it: complaints, and what it asked for."""
+    page = browser.new_page(**options)
+    complaints: list[str] = []
+    asked: list[str] = []
+    page.on("console", lambda message: complaints.append(message.text))
+    page.on("pageerror", lambda error: complaints.append(str(error)))
+    page.on("request", lambda request: asked.append(request.url))
+    page.goto(path.as_uri())
+    return page, complaints, asked
+
+
 @pytest.fixture
 def shown(browser: Browser, tmp_path: Path) -> Iterator[Any]:
-    """Shows a page and gives what the browser had to say about it: complaints, and what it asked for."""
-    opened = []
+    """Shows a text as a page of its own, for a test that changes it."""
+    pages = []
 
-    def show(text: str, **options: Any) -> tuple[Page, list[str], list[str]]:
+    def show(text: str, **options: Any) -> Shown:
         path = tmp_path / "page.html"
         path.write_text(text, encoding="utf-8")
-        page = browser.new_page(**options)
-        opened.append(page)
-        complaints: list[str] = []
-        asked: list[str] = []
-        page.on("console", lambda message: complaints.append(message.text))
-        page.on("pageerror", lambda error: complaints.append(str(error)))
-        page.on("request", lambda request: asked.append(request.url))
-        page.goto(path.as_uri())
-        return page, complaints, asked
+        pages.append(opened(browser, path, **options))
+        return pages[-1]
 
     yield show
-    for page in opened:
+    for page, _, _ in pages:
+        page.close()
+
+
+@pytest.fixture(scope="module")
+def seen(browser: Browser, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Any]:
+    """Every page opened once, for the tests that only look at it."""
+    folder, pages = tmp_path_factory.mktemp("seen"), dict[str, Shown]()
+
+    def see(name: str) -> Shown:
+        if name not in pages:
+            path = folder / f"{len(pages)}.html"
+            path.write_text(SEEN[name], encoding="utf-8")
+            pages[name] = opened(browser, path)
+        return pages[name]
+
+    yield see
+    for page, complaints, asked in pages.values():
+        # Nor did it say or ask for anything while it was looked at.
+        assert complaints == [] and len(asked) == 1
         page.close()
 
 
 @pytest.mark.parametrize("name", SEEN)
-def test_page_is_quiet_and_alone(name: str, shown: Any) -> None:
-    page, complaints, asked = shown(SEEN[name])
+def test_page_is_quiet_and_alone(name: str, seen: Any) -> None:
+    page, complaints, asked = seen(name)
     assert complaints == []
     assert len(asked) == 1 and asked[0].startswith("file:")
     # The style is the page's own, so its hash is right.
@@ -96,8 +123,8 @@ def test_page_is_quiet_and_alone(name: str, shown: Any) -> None:
 
 
 @pytest.mark.parametrize("name", SEEN)
-def test_nothing_sticks_out(name: str, shown: Any) -> None:
-    page, _, _ = shown(SEEN[name])
+def test_nothing_sticks_out(name: str, seen: Any) -> None:
+    page, _, _ = seen(name)
     for width in [320, 390, 768, 1280]:
         page.set_viewport_size({"width": width, "height": 800})
         assert page.evaluate("document.documentElement.scrollWidth") <= width
@@ -130,22 +157,22 @@ def test_axe_finds_what_is_wrong(shown: Any) -> None:
     assert {"image-alt", "color-contrast", "html-has-lang"} <= {rule["id"] for rule in found["violations"]}
 
 
-@pytest.mark.parametrize("paper", ["A4", "Letter"])
 @pytest.mark.parametrize("name", SEEN)
-def test_page_prints_on_few_sheets(name: str, paper: str, shown: Any) -> None:
-    page, _, _ = shown(SEEN[name])
+def test_page_prints_on_few_sheets(name: str, seen: Any) -> None:
+    page, _, _ = seen(name)
     most = next(sheets for kind, sheets in SHEETS.items() if name.startswith(kind))
-    assert 1 <= len(PdfReader(io.BytesIO(page.pdf(format=paper))).pages) <= most
+    for paper in ["A4", "Letter"]:
+        assert 1 <= len(PdfReader(io.BytesIO(page.pdf(format=paper))).pages) <= most, paper
 
 
-def test_the_costs_are_on_the_paper(shown: Any) -> None:
-    page, _, _ = shown(SEEN["bench"])
+def test_the_costs_are_on_the_paper(seen: Any) -> None:
+    page, _, _ = seen("bench")
     words = "".join(sheet.extract_text() for sheet in PdfReader(io.BytesIO(page.pdf(format="A4"))).pages)
     assert "labour" in words and "the guest pays" in words
 
 
-def test_the_key_prints_on_a_sheet_of_its_own(shown: Any) -> None:
-    page, _, _ = shown(SEEN["worksheet"])
+def test_the_key_prints_on_a_sheet_of_its_own(seen: Any) -> None:
+    page, _, _ = seen("worksheet")
     sheets = [sheet.extract_text() for sheet in PdfReader(io.BytesIO(page.pdf(format="A4"))).pages]
     with_key = ["Key to worksheet" in sheet for sheet in sheets]
     assert with_key.count(True) == 1
@@ -154,8 +181,8 @@ def test_the_key_prints_on_a_sheet_of_its_own(shown: Any) -> None:
 
 
 @pytest.mark.parametrize("name", SEEN)
-def test_the_keyboard_reaches_everything_in_order(name: str, shown: Any) -> None:
-    page, _, _ = shown(SEEN[name])
+def test_the_keyboard_reaches_everything_in_order(name: str, seen: Any) -> None:
+    page, _, _ = seen(name)
     reachable = "a[href], button:not([hidden]), input, summary, [tabindex='0']"
     number = "all => all.filter(e => e.checkVisibility()).map((e, i) => { e.dataset.n = i; }).length"
     count = page.eval_on_selector_all(reachable, number)
