@@ -34,6 +34,16 @@ impl Plan {
     }
 
     /// The part of it that is about the head: colour under each toner, foils and what they take.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{reader::Format, service::plan_text};
+    ///
+    /// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+    /// assert!(plan.trail_of_head().iter().any(|result| result.what == "nape: mixture the hair takes"));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     #[must_use]
     pub fn trail_of_head(&self) -> Vec<TracedResult> {
         let toners = self.colour.iter().flat_map(|section| trail_head::toned(self, section));
