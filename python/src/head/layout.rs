@@ -187,7 +187,7 @@ answer! {
         ///
         /// Examples:
         ///     >>> from foilwork.head import Layout
-        ///     >>> Layout(6, 6).trail_on(8, 6)[0].what
+        ///     >>> Layout(subsection_mm=6, pick_mm=3, gap_mm=3).trail_on(8, 6)[0].what
         ///     'foils'
         fn trail_on(&self, width_cm: f64, height_cm: f64) -> PyResult<Vec<TracedResult>> {
             let panel = Panel {

@@ -111,7 +111,7 @@ class Layout(_Answer):
 
         Examples:
             >>> from foilwork.head import Layout
-            >>> Layout(6, 6).trail_on(8, 6)[0].what
+            >>> Layout(subsection_mm=6, pick_mm=3, gap_mm=3).trail_on(8, 6)[0].what
             'foils'
         """
 
