@@ -4,8 +4,8 @@ from typing import Any, Literal, final
 
 from foilwork import _words, planned
 from foilwork._native.finding import Finding
-from foilwork._native.source._trail import TracedResult
 from foilwork._native.shop import Shop
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Plan",
