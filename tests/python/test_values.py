@@ -183,6 +183,7 @@ ONLY_IN_PYTHON = {
         "reorder": METHOD,
         "ProductOrder": "Rust has it in the shop, which Python takes as a mapping",
         "reorder_list": METHOD,
+        "trace_services": METHOD,
     },
     "mix": {
         "convert_amount": METHOD,
