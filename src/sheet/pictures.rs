@@ -44,7 +44,15 @@ pub fn head_map_text(plan: &Plan) -> Option<String> {
 
 fn map(plan: &Plan, draw: fn(&HeadChart<'_>) -> String) -> Option<String> {
     let reading = plan.head.look.as_ref()?;
-    let (template, looks, written) = (&reading.template, &reading.look.regions, reading.written());
+    let (template, looks, mut written) = (&reading.template, &reading.look.regions, reading.written());
+    // Behind which of the light foils darker strands go.
+    for place in plan.head.sections.iter().flat_map(|section| &section.lowlight_places) {
+        let at = looks.iter().position(|look| place.region.as_ref() == Some(&look.region));
+        if let Some(lines) = at.and_then(|at| written.get_mut(at)) {
+            let behind: Vec<String> = place.behind_foils.iter().map(u32::to_string).collect();
+            lines.push(format!("lowlights behind {}", behind.join(", ")));
+        }
+    }
     Some(draw(&HeadChart { title: &plan.title, template, looks, written: &written }))
 }
 

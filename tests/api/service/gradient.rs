@@ -147,6 +147,29 @@ fn lowlights_for_a_contrast_lie_between_the_light_foils() {
     assert!(flat.contains("they go behind light foils 3, 8"), "{flat}");
 }
 
+/// The 14 light foils lie in top and crown, 13 of 25 parts of the area and 12: 7 each. Weighted by how far inside they lie, 80 and
+/// 100 %, the lowlights are shared out 10.4 to 12, and the map says behind which foils they go.
+#[test]
+fn lowlights_are_on_the_map() {
+    let plan = changed(fine(), |file| {
+        let top = &mut file.section[0];
+        top.regions = serde_json::from_value(json!([{ "name": "top" }, { "name": "crown" }])).unwrap();
+        (top.foils, top.share_percent, top.taken_percent) = (Some(14), Some(20.0), Some(100.0));
+        top.lowlights = serde_json::from_value(json!({ "contrast_levels": 2.5, "reads_as_level": 7.5 })).ok();
+    });
+    let top = of(&plan, "top");
+    let count = top.lowlights.unwrap().foils.unwrap().best();
+    assert_eq!(top.lowlight_places.iter().map(|place| place.foils).sum::<u32>(), count);
+    let exact = |part: f64| f64::from(count) * part / (10.4 + 12.0);
+    for (place, (region, part)) in top.lowlight_places.iter().zip([("top", 10.4), ("crown", 12.0)]) {
+        assert_eq!(place.region.as_deref(), Some(region));
+        near(f64::from(place.foils), exact(part), 1.0);
+    }
+    for map in [foilwork::sheet::head_map(&plan).unwrap(), foilwork::sheet::head_map_text(&plan).unwrap()] {
+        assert!(map.contains("lowlights behind "), "{map}");
+    }
+}
+
 /// Painted freehand there is no foil to count: the share is all that is known.
 #[test]
 fn lowlights_without_foils_are_a_share() {
