@@ -10,13 +10,14 @@ impl PricedTable {
     /// # Example
     ///
     /// ```
-    /// use foilwork::{business::list::{parse_csv, price_services}, shop::shop_text, reader::Format};
+    /// use foilwork::{business::list::{parse_csv, price_services}, reader::Format, shop};
     ///
-    /// let (shop, _) = shop_text(&std::fs::read_to_string("examples/juniper_and_tide.toml")?, Format::Toml)?;
-    /// let packs = shop.packs().ok_or("it has prices")?;
-    /// let list = parse_csv(&std::fs::read_to_string("examples/juniper_and_tide_services.csv")?, packs)?;
-    /// let trail = price_services(&list, &shop.business()?)?.trail();
-    /// assert!(trail[0].what.ends_with(": cost") && trail[0].formula == "sum of the lines, each rounded once");
+    /// let shop = "currency = \"EUR\"\n[terms]\nwage_per_h = \"18.00\"\nproductive_percent = 50\n\
+    ///             overhead_per_h = \"10.00\"\nmargin_percent = 25";
+    /// let business = shop::Shop::new(&shop::parse_shop(shop, Format::Toml)?)?.business()?;
+    /// let list = parse_csv("service,hands_on_min,chair_min\ntoner,15,40\n", business.currency)?;
+    /// let trail = price_services(&list, &business)?.trail();
+    /// assert_eq!((trail[0].what.as_str(), trail[0].formula.as_ref()), ("toner: cost", "sum of the lines, each rounded once"));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
