@@ -17,7 +17,8 @@ impl PricedTable {
     /// let business = shop::Shop::new(&shop::parse_shop(shop, Format::Toml)?)?.business()?;
     /// let list = parse_csv("service,hands_on_min,chair_min\ntoner,15,40\n", business.currency)?;
     /// let trail = price_services(&list, &business)?.trail();
-    /// assert_eq!((trail[0].what.as_str(), trail[0].formula.as_ref()), ("toner: cost", "sum of the lines, each rounded once"));
+    /// assert_eq!(trail[0].what, "toner: cost");
+    /// assert_eq!(trail[0].formula, "sum of the lines, each rounded once");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
