@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test test-workbook python stubs schema docs bench fuzz fuzz-coverage format
+.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -39,6 +39,11 @@ docs: python
 # The formulas of the workbooks once more by LibreOffice (Debian: libreoffice-calc-nogui), which takes a minute.
 test-workbook: python
 	FOILWORK_OFFICE=$(or $(FOILWORK_OFFICE),soffice) .venv/bin/python -m pytest --quiet tests/python/test_workbook.py
+
+# The history of a chain inside Spark, which needs Java and half a gigabyte of packages; two minutes.
+test-engines:
+	@.ci/need-cargo
+	@.ci/engines target/engines-venv
 
 # Ratios to compare are those of one run: `make bench ROOM=peroxide` measures one room, `make bench` all.
 bench: python

@@ -325,6 +325,12 @@ def test_from_a_terminal(few: Path, tmp_path: Path) -> None:
     assert wrong.returncode == 2 and wrong.stderr.startswith("error: no totals by 'guest'")
 
 
+def test_the_bench_still_runs(root: Path) -> None:
+    bench = [sys.executable, str(root / "benches/python/chain.py"), "--rows", "2000", "--engines", "arrow"]
+    done = subprocess.run(bench, capture_output=True, text=True, check=False)
+    assert done.returncode == 0 and "2,000  arrow" in done.stdout, done.stderr
+
+
 def test_the_invented_records_are_the_same_for_a_seed(tmp_path: Path) -> None:
     one, same, other = (chain_of_salons.records(seed, 2, 500, 2021, 9) for seed in (1, 1, 2))
     assert one.equals(same) and not one.equals(other)

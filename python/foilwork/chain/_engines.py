@@ -89,6 +89,8 @@ def by_duckdb(file: str, terms: Mapping[str, Any], by: list[Grouping], tick: Tic
         return pyarrow.StructArray.from_arrays(found.columns, names=found.schema.names)
 
     with duckdb.connect() as connection:
+        # Of DuckDB, on the standard output.
+        connection.execute("SET enable_progress_bar = false")
         connection.create_function(
             "foilwork_bowl",
             _counted(bowl, len(names)),
