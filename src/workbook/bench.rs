@@ -1,5 +1,6 @@
 use super::{
     WorkbookError,
+    before::first_steps,
     binding::bound,
     cells::{at, down, fixed},
     costs::costs,
@@ -11,7 +12,7 @@ use super::{
 use crate::{
     finding::{Finding, Reason, Verdict, WORDS_OF_VERDICTS},
     quantity::{Mass, MassFraction},
-    service::{Bowl, FirstStep, Mix, Plan},
+    service::{Bowl, Mix, Plan},
     source::{Basis, COMMON_PRACTICE},
 };
 
@@ -86,10 +87,7 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
     if let Some(ceiling) = ceiling {
         ceiling.named(&mut page)?;
     }
-    for step in plan.first_steps.iter().filter(|step| step.planned) {
-        page.row += 1;
-        page.stop(&first(step))?;
-    }
+    first_steps(&mut page, plan)?;
     for mix in &plan.mixes {
         for bowl in &mix.bowls {
             page.row += 1;
@@ -108,17 +106,6 @@ fn bench(plan: &Plan) -> Result<Page, WorkbookError> {
 /// A finding as the text sheet words it.
 fn found(finding: &Finding) -> String {
     format!("[{}] {}: {}", finding.verdict, finding.rule, finding.text)
-}
-
-/// A step before the colour: its grams are of the plan as it was made, and nothing on the page changes them.
-fn first(step: &FirstStep) -> String {
-    let head = format!("FIRST, not worked out on this page: {}: {}", step.name(), step.what);
-    if let Some(why_not) = &step.why_not {
-        return format!("{head}; {} g are needed, and {why_not}", crate::text::range(&step.mix, 1));
-    }
-    let parts = step.parts.iter().map(|part| format!("{} g {}", crate::text::amount(part.weigh, 2), part.product));
-    let parts: Vec<String> = parts.collect();
-    format!("{head}; weigh {}, by the text sheet (`foilwork plan`)", parts.join(", "))
 }
 
 /// The most peroxide that a mix may bring onto the hair, in % w/w.

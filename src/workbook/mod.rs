@@ -11,6 +11,7 @@
 //! has a page of sources. A page on which a mass or a strength may be changed says that a change is not checked; where the
 //! strength on the hair follows from it, a cell says ABOVE when it passes the ceiling of the law. [`list_in_workbook`] reads a list back.
 
+mod before;
 mod bench;
 mod binding;
 mod cells;

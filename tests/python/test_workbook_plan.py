@@ -125,12 +125,28 @@ def test_a_step_before_the_colour_is_told_before_the_bowls(made: Made) -> None:
     path = made("soft-gradient.toml", ('name = "nape"', 'name = "nape"\nfirst = ["clean-first"]'))
     cells = column(path, "Bench")
     told = [str(cell.value) for cell in cells]
-    first = [at for at, text in enumerate(told) if text.startswith("FIRST, not worked out on this page: nape, ")]
+    first = [at for at, text in enumerate(told) if text.startswith("FIRST: nape, ")]
     assert len(first) == 1 and first[0] < told.index("in this bowl, g")
     assert cells[first[0]].fill.fgColor.rgb == "FFC00000"
     step = next(step for step in plan_file(made.folder / "soft-gradient.toml").first_steps if step.planned)
-    for part in step.parts:
-        assert part.product in told[first[0]]
+    rows = [cells[first[0]].row + 3 + place for place in range(len(step.parts))]
+    # Twice the bowl is twice the grams: recalculated from no results at all.
+    book = openpyxl.load_workbook(path)
+    sheet = book["Bench"]
+    size = f"B{rows[0] - 2}"
+    for times in (1, 2):
+        sheet[size].value = times * sum(part.mass_g.best for part in step.parts)
+        changed = made.folder / f"times{times}.xlsx"
+        book.save(changed)
+        found = by_formulas(changed)
+        for row, part in zip(rows, step.parts, strict=True):
+            assert sheet[f"A{row}"].value == part.product
+            assert found["Bench", f"C{row}"] == pytest.approx(times * part.mass_g.best, rel=1e-5)
+            # Whole tenths of a gram, the nearest.
+            assert found["Bench", f"D{row}"] * 10 == pytest.approx(round(found["Bench", f"D{row}"] * 10))
+            assert abs(found["Bench", f"D{row}"] - times * part.mass_g.best) <= 0.05 + 1e-5
+            if times == 1:
+                assert found["Bench", f"D{row}"] == pytest.approx(part.weigh_g)
     # Without such a step there is no such line.
     assert not any(str(cell.value).startswith("FIRST") for cell in column(made("soft-gradient.toml"), "Bench"))
 
@@ -142,7 +158,7 @@ def test_the_price_of_a_blocked_plan_is_never_alone(made: Made) -> None:
 
 def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> None:
     told = [str(cell.value) for cell in column(made("grey-blend.toml"), "Cost")]
-    assert any(text.startswith("Booked as regrowth") and "price unknown" in text for text in told)
+    assert any(text.startswith("Booked as regrowth") and "by the price list" in text for text in told)
     assert any(text.startswith("Counted are ") and " min of hands, by " in text for text in told)
     assert "THE GUEST PAYS" in told
     prices = '[[shop.class_price]]\nclass = "regrowth"\nprice = "77.00"\n\n[shop.terms]'
