@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from foilwork.colour import lift_needed, result_level
 from foilwork.money import cost_columns
-from foilwork.peroxide import convert, density, dilute, loss_rate, strength_after
+from foilwork.peroxide import convert, density, dilute, loss_rate, mix_two, strength_after
 
 Array = NDArray[float64]
 
@@ -85,6 +85,7 @@ def tasks(rows: int) -> list[Task]:
             lambda: (days * ww / (levels + 12.0), days - days * ww / (levels + 12.0)),
             40,
         ),
+        Task("strength of two parts", lambda: mix_two(0.0, 30.0, ww, days), lambda: days * ww / (30.0 + days), 24),
         Task("density", lambda: density(ww), their_density, 16),
         Task(
             "strength after storage",
