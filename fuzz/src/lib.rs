@@ -34,7 +34,7 @@ fn words(text: &str) -> Vec<(usize, usize)> {
 
 /// A text with a word exchanged for another of its words or for an odd one, or with a line doubled, moved or left out; none
 /// where there is nothing to exchange.
-pub fn changed(text: &str, seed: u32) -> Option<String> {
+fn changed(text: &str, seed: u32) -> Option<String> {
     let mut dice = Dice(seed.into());
     let places = words(text);
     let lines: Vec<&str> = text.lines().collect();

@@ -10,8 +10,8 @@ use foilwork::{
     reader::Format,
     service,
 };
-use foilwork_fuzz::changed;
-use libfuzzer_sys::fuzz_target;
+use foilwork_fuzz::change;
+use libfuzzer_sys::{fuzz_mutator, fuzz_target, fuzzer_mutate};
 
 /// An ordinary number, an edge of some range, or any bits.
 #[derive(Debug, Clone, Copy)]
@@ -31,24 +31,32 @@ impl<'a> Arbitrary<'a> for Number {
 }
 
 #[derive(Debug, Arbitrary)]
-enum Case<'t> {
+enum Case {
     Strengths { values: Vec<Number>, from: u8, to: u8, celsius: Number },
     Blends { rows: Vec<[Number; 4]>, known: u8 },
     Levels { rows: Vec<[Number; 2]>, product: u8 },
     Colours { rows: Vec<[Number; 6]>, ten: bool },
-    Files { text: &'t str, seed: u32 },
 }
 
-fuzz_target!(|case: Case<'_>| match case {
-    Case::Strengths { values, from, to, celsius } => strengths(&values, unit(from), unit(to), celsius),
-    Case::Blends { rows, known } => blends(&rows, known),
-    Case::Levels { rows, product } => levels(&rows, ProductKind::ALL[usize::from(product) % ProductKind::ALL.len()]),
-    Case::Colours { rows, ten } => colours(&rows, if ten { White::D65TenDegree } else { White::D65TwoDegree }),
-    Case::Files { text, seed } => {
-        files(text);
-        if let Some(text) = changed(text, seed) {
-            files(&text);
+fuzz_mutator!(|data: &mut [u8], size: usize, max_size: usize, seed: u32| {
+    let by_word = if data.starts_with(b"f") && seed % 8 != 0 { change(data, size, max_size, (1, seed)) } else { None };
+    by_word.unwrap_or_else(|| fuzzer_mutate(data, size, max_size))
+});
+
+// An `f` says that the rest is a file.
+fuzz_target!(|data: &[u8]| {
+    let Some((kind, rest)) = data.split_first() else { return };
+    if *kind == b'f' {
+        return std::str::from_utf8(rest).map_or((), files);
+    }
+    let Ok(case) = Unstructured::new(rest).arbitrary() else { return };
+    match case {
+        Case::Strengths { values, from, to, celsius } => strengths(&values, unit(from), unit(to), celsius),
+        Case::Blends { rows, known } => blends(&rows, known),
+        Case::Levels { rows, product } => {
+            levels(&rows, ProductKind::ALL[usize::from(product) % ProductKind::ALL.len()]);
         }
+        Case::Colours { rows, ten } => colours(&rows, if ten { White::D65TenDegree } else { White::D65TwoDegree }),
     }
 });
 
@@ -143,32 +151,36 @@ fn colours(rows: &[[Number; 6]], white: White) {
     }
 }
 
-/// A text in either language says what its translation says, or neither can be read.
+/// A content says the same in either language, or can be read in neither.
 fn files(text: &str) {
-    let (format, other, translated) = if text.trim_start().starts_with('{') {
-        let Ok(value) = serde_json::from_str::<serde_json::Value>(text) else { return };
-        let Ok(toml) = toml::to_string(&value) else { return };
-        (Format::Json, Format::Toml, toml)
+    let value = if text.trim_start().starts_with('{') {
+        serde_json::from_str(text).ok()
     } else {
-        let Ok(table) = text.parse::<toml::Table>() else { return };
-        (Format::Toml, Format::Json, json(toml::Value::Table(table)).to_string())
+        text.parse().ok().and_then(|table| json(toml::Value::Table(table)))
     };
-    let (one, two) = (service::parse(text, format), service::parse(&translated, other));
-    match (one, two) {
+    let Some(value) = value else { return };
+    // TOML has no word for null.
+    let Ok(toml) = toml::to_string(&value) else { return };
+    match (service::parse(&toml, Format::Toml), service::parse(&value.to_string(), Format::Json)) {
         (Ok(one), Ok(two)) => assert_eq!(one, two),
         (Err(_), Err(_)) => {}
-        (one, two) => panic!("{:?} and {:?} of {translated}", one.err(), two.err()),
+        (one, two) => panic!("{:?} and {:?} of {value}", one.err(), two.err()),
     }
 }
 
-fn json(value: toml::Value) -> serde_json::Value {
-    match value {
+/// The same content; none where it holds a number that JSON has no word for.
+fn json(value: toml::Value) -> Option<serde_json::Value> {
+    Some(match value {
         toml::Value::Boolean(flag) => flag.into(),
         toml::Value::Integer(whole) => whole.into(),
+        toml::Value::Float(number) if !number.is_finite() => return None,
         toml::Value::Float(number) => number.into(),
         toml::Value::String(text) => text.into(),
         toml::Value::Datetime(moment) => moment.to_string().into(),
-        toml::Value::Array(items) => items.into_iter().map(json).collect(),
-        toml::Value::Table(fields) => fields.into_iter().map(|(key, value)| (key, json(value))).collect(),
-    }
+        toml::Value::Array(items) => items.into_iter().map(json).collect::<Option<_>>()?,
+        toml::Value::Table(fields) => {
+            let fields = fields.into_iter().map(|(key, value)| Some((key, json(value)?)));
+            serde_json::Value::Object(fields.collect::<Option<_>>()?)
+        }
+    })
 }
