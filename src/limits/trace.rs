@@ -12,7 +12,7 @@ impl Table {
     /// use foilwork::limits::{Jurisdiction, Table};
     ///
     /// let trail = Table::of(Jurisdiction::EuropeanUnion).trail();
-    /// assert!(trail.iter().any(|row| row.what.contains("ydrogen peroxide") && row.value == "12"));
+    /// assert!(trail.iter().any(|row| row.what.starts_with("HYDROGEN PEROXIDE") && row.value == "12"));
     /// ```
     #[must_use]
     pub fn trail(&self) -> Vec<TracedResult> {
