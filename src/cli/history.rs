@@ -105,6 +105,10 @@ fn summary(sheet: &mut Sheet, one: &Summary) {
             takings.profit
         );
         sheet.paragraph(&text, 0);
+        if let Some(left) = takings.left_over {
+            let services = count(takings.left_over_services, "service", "services");
+            sheet.paragraph(&format!("Of that cost {left} was left over, in {services} that say so."), 0);
+        }
     }
     let used = one.used.iter().take(12).map(|part| format!("{} {} g", part.product, number(part.mass_g, 1)));
     let used: Vec<String> = used.collect();

@@ -68,7 +68,18 @@ fn of_keys(keys: &[String]) -> Option<Kind> {
         () if has(&["$schema", "$defs"]) => Some(Kind::Schema),
         () if has(&["findings"]) => Some(Kind::Plan),
         () if has(&["service", "analysis", "section"]) => Some(Kind::Service),
-        () if has(&["developer", "lightener", "shade", "additive", "diluent", "consumable", "terms", "habits"]) => {
+        () if has(&[
+            "developer",
+            "lightener",
+            "shade",
+            "additive",
+            "diluent",
+            "remover",
+            "consumable",
+            "terms",
+            "habits",
+        ]) =>
+        {
             Some(Kind::Shop)
         }
         () => None,

@@ -5,6 +5,7 @@
 //!
 //! Exit status: 0 fine; 1 the plan has findings that say stop; 2 bad input, nothing was written.
 
+mod again;
 mod answer;
 mod append;
 mod args;

@@ -1,9 +1,9 @@
-use super::{Answer, Outcome, Refusal, append::append, args::NoteArgs, input, read};
+use super::{Answer, Outcome, Refusal, again, append::append, args::NoteArgs, input, plan::Loaded, read};
 use crate::{
     colour::Level,
     quantity::{Duration, Mass},
-    record::{LogEntry, Noted, instructions, log_line, read_log, replay},
-    text::amount,
+    record::{LogEntry, Noted, instructions, levels_seen, log_line, read_log, replay, second_applications},
+    text::{Sheet, amount},
 };
 
 /// `foilwork note`: a line of the log, and what follows from all of them.
@@ -19,6 +19,16 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     for one in instructions(&replay(&log.entries)) {
         let section = one.section.map(|name| format!("{name}: ")).unwrap_or_default();
         text += &format!("[{}] {section}{}\n", one.verdict, one.text);
+    }
+    if let Some(file) = &args.plan {
+        let (loaded, so_far) = (Loaded::read(file)?, replay(&log.entries));
+        let seen = levels_seen(&loaded.plan(&[], |_| ())?, &so_far);
+        let mut all = second_applications(&loaded.plan(&seen.levels, |_| ())?, &so_far);
+        // A line about one section is answered for that section.
+        all.retain(|one| args.section.as_ref().is_none_or(|name| *name == one.section));
+        let mut sheet = Sheet::default();
+        again::told(&mut sheet, &all);
+        text += &sheet.finish();
     }
     Ok(Answer::fine(text))
 }

@@ -7,9 +7,10 @@ use super::{
     workbook,
 };
 use crate::{
+    history::{foil_pace, read_records},
     lift::{StrandBook, read_strand_book},
     reader::{Format, Problems},
-    service::{self, Evidence, Plan, SeenLevel, ServiceFile},
+    service::{self, Evidence, FoilPace, Plan, SeenLevel, ServiceFile},
     sheet::{self, SheetPart},
     shop::shape::ShopFile,
     workbook::plan_workbook,
@@ -52,6 +53,7 @@ pub(super) struct Loaded {
     text: String,
     shop: Option<ShopFile>,
     book: Option<StrandBook>,
+    foil_pace: Option<FoilPace>,
 }
 
 impl Loaded {
@@ -66,7 +68,14 @@ impl Loaded {
             Some(book) => Some(read_strand_book(&output::read_grown(&beside(&book))?)),
             None => None,
         };
-        Ok(Self { name, text, shop, book })
+        let foil_pace = match service::records_named(&text, format) {
+            Some((records, colourist)) => {
+                let kept = read_records(&output::read_grown(&beside(&records))?);
+                foil_pace(&kept.records, colourist.as_deref())
+            }
+            None => None,
+        };
+        Ok(Self { name, text, shop, book, foil_pace })
     }
 
     /// The plan with levels seen in mid-service, of a file in which something is changed first.
@@ -94,7 +103,7 @@ impl Loaded {
             Some(shop) => service::parse_with_shop(&self.text, format, shop),
             None => service::parse(&self.text, format),
         };
-        let evidence = Evidence { book: self.book.clone(), seen: seen.to_vec() };
+        let evidence = Evidence { book: self.book.clone(), seen: seen.to_vec(), foil_pace: self.foil_pace };
         file.and_then(|file| make(&file, &evidence)).map_err(problems)
     }
 }

@@ -1,8 +1,11 @@
-use super::{BLOCKED, Outcome, Refusal, append::append, args::RecordArgs, input, output, plan::Loaded};
+use super::{BLOCKED, Outcome, Refusal, again, append::append, args::RecordArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
-    history::{HomeCare, Rebooking, home_care, keep, rebooking, record_line},
-    record::{self, AfterLevel, Record, after_levels, levels_seen, read_log, replay},
+    history::{HomeCare, Rebooking, home_care, keep, left_over_cost, rebooking, record_line},
+    money::Money,
+    record::{
+        self, AfterLevel, Record, SecondApplication, after_levels, levels_seen, read_log, replay, second_applications,
+    },
     text::{Sheet, amount, list, number, range},
 };
 use serde::Serialize;
@@ -12,6 +15,8 @@ use serde::Serialize;
 struct Told<'t> {
     #[serde(flatten)]
     record: &'t Record,
+    second_applications: &'t [SecondApplication],
+    left_over_cost: Option<Money>,
     home_care: &'t HomeCare,
     rebooking: Option<&'t Rebooking>,
 }
@@ -29,20 +34,28 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
         append(path, "", &record_line(&keep(&before, &so_far))).map_err(failed)?;
     }
     let (back, care) = (rebooking(&before), home_care(&before, &so_far));
+    let left = left_over_cost(&before, &so_far);
     let seen = levels_seen(&before, &so_far);
     found.left_out.extend(seen.left_out);
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
+    let again = second_applications(&moved, &so_far);
     let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
     let text = if args.report.json {
-        output::json(&Told { record: &found, home_care: &care, rebooking: back.as_ref() })?
+        output::json(&Told {
+            record: &found,
+            second_applications: &again,
+            left_over_cost: left,
+            home_care: &care,
+            rebooking: back.as_ref(),
+        })?
     } else {
-        told(&found, &after_levels(&moved, &so_far)) + &after(back.as_ref(), &care)
+        told(&found, &after_levels(&moved, &so_far), &again) + &left_over(left) + &after(back.as_ref(), &care)
     };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
-fn told(found: &Record, levels: &[AfterLevel]) -> String {
+fn told(found: &Record, levels: &[AfterLevel], second: &[SecondApplication]) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("RECORD  {}", found.title));
     for what in &found.left_out {
@@ -56,6 +69,10 @@ fn told(found: &Record, levels: &[AfterLevel]) -> String {
         let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
         let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
         sheet.paragraph(&text, 2);
+    }
+    if !second.is_empty() {
+        sheet.heading("A second application");
+        again::told(&mut sheet, second);
     }
     sheet.heading("Planned and actual");
     let rows = found.pairs.iter().map(|pair| {
@@ -75,6 +92,11 @@ fn told(found: &Record, levels: &[AfterLevel]) -> String {
         sheet.paragraph(line, 2);
     }
     sheet.finish()
+}
+
+/// What was paid for and thrown away.
+fn left_over(left: Option<Money>) -> String {
+    left.map(|left| format!("\nLeft over for {left}, which the cost of the service holds.\n")).unwrap_or_default()
 }
 
 /// What follows the service: care at home, and when to come back.

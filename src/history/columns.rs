@@ -5,7 +5,7 @@ use crate::text::{cell, from_cell, quoted};
 use serde_json::{Map, Value};
 
 /// Fields of a service, in the order of the columns; `record` counts them, so that rows of one service hang together.
-const OF_SERVICE: [&str; 12] = [
+const OF_SERVICE: [&str; 13] = [
     "record",
     "format",
     "on",
@@ -16,6 +16,7 @@ const OF_SERVICE: [&str; 12] = [
     "chair_min",
     "currency",
     "cost",
+    "left_over_cost",
     "price",
     "incident",
 ];
@@ -40,7 +41,7 @@ const OF_SECTION: [&str; 17] = [
     "mixture",
 ];
 /// Those whose cell is text even when it looks like a number.
-const TEXTS: [&str; 12] = [
+const TEXTS: [&str; 13] = [
     "on",
     "title",
     "guest",
@@ -48,6 +49,7 @@ const TEXTS: [&str; 12] = [
     "service_class",
     "currency",
     "cost",
+    "left_over_cost",
     "price",
     "name",
     "technique",

@@ -43,6 +43,7 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         chair_min: Some(tidy(plan.chair.total.min())),
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
         cost: money.and_then(|_| cost(plan, so_far)).map(amount),
+        left_over_cost: left_over_cost(plan, so_far).map(amount),
         price: money.and_then(|money| money.price.as_ref()).map(|set| amount(set.price)),
         section,
         incident: so_far.incidents.iter().take(100).map(|(_, note)| short(note)).collect(),
@@ -74,8 +75,11 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
         weighed_g: weighed.map(Mass::g).map(tidy),
         left_over_g: noted.and_then(|one| one.left_over).map(Mass::g).map(tidy),
         planned_apply_min: step.map(|step| tidy(step.applied.min() - step.begin.min())),
-        apply_min: noted.and_then(|one| between(one.begun, one.applied)),
-        on_hair_min: noted.and_then(|one| between(one.begun, one.rinsed)),
+        apply_min: noted.and_then(|one| {
+            let (begun, applied, _) = one.first();
+            between(begun, applied)
+        }),
+        on_hair_min: noted.and_then(|one| one.carried()).map(|carried| tidy(carried.min())),
         from_level: lift.map(|lift| tidy(lift.from_level.best().number())),
         target_level: lift.map(|lift| tidy(lift.target_level.number())),
         result_level: noted.and_then(|one| one.result).map(Level::number).map(tidy),
@@ -120,12 +124,49 @@ fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
         let mix = name.and_then(|name| plan.mixes.iter().find(|mix| mix.name == name));
         let weighed = name.and_then(|name| so_far.sections.iter().find(|one| one.name == name)?.weighed);
         match mix.zip(weighed) {
-            Some((mix, weighed)) => {
-                let percent = Decimal::try_from((factor(mix, Some(weighed)) * 1e6).round() / 1e4).ok()?;
-                line.amount.percent(percent, Rounding::MidpointAwayFromZero).ok()
-            }
+            Some((mix, weighed)) => part_of(line.amount, factor(mix, Some(weighed))),
             None => Some(line.amount),
         }
     });
     Money::total(amounts.collect::<Option<Vec<_>>>()?, table.total().currency()).ok()
+}
+
+/// What the products cost that were left over, apart from all else: of each section as much of its products as was left over of its
+/// mix. None where no left-over is noted, or nothing has a price.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{history::left_over_cost, reader::Format, record::{read_log, replay}, service::plan_text};
+///
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+/// let left = "{\"format\":1,\"at_min\":9,\"what\":\"left-over\",\"section\":\"nape\",\"mass_g\":23.2}\n";
+/// // Half of 0.95, 0.27 and 0.24.
+/// let cost = left_over_cost(&plan, &replay(&read_log(left).entries));
+/// assert_eq!(cost.map(|cost| cost.to_string()), Some("0.73 EUR".to_owned()));
+/// assert_eq!(left_over_cost(&plan, &replay(&[])), None);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn left_over_cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
+    let table = &plan.money.as_ref()?.cost;
+    let currency = table.total().currency();
+    let of = |one: &SectionSoFar| {
+        let left = one.left_over?.g();
+        let mix = plan.mixes.iter().find(|mix| mix.name == one.name)?;
+        let product = |kind: CostKind| matches!(kind, CostKind::Product | CostKind::Additive);
+        let own = table.lines().iter().filter(|line| product(line.kind) && line.section.as_ref() == Some(&one.name));
+        let own: Vec<Money> = own.map(|line| line.amount).collect();
+        // The lines are for what the plan makes of it.
+        let whole = (!own.is_empty()).then(|| Money::total(own, currency).ok())??;
+        part_of(whole, left / mix.made().g())
+    };
+    let left: Vec<Money> = so_far.sections.iter().filter_map(of).collect();
+    (!left.is_empty()).then(|| Money::total(left, currency).ok())?
+}
+
+/// A part of an amount, to the nearest minor unit.
+fn part_of(amount: Money, factor: f64) -> Option<Money> {
+    let percent = Decimal::try_from((factor * 1e6).round() / 1e4).ok()?;
+    amount.percent(percent, Rounding::MidpointAwayFromZero).ok()
 }

@@ -1,5 +1,10 @@
 use super::{KeptRecord, Learned, WasteTrend, day::day};
-use crate::head::Technique;
+use crate::{
+    head::Technique,
+    quantity::{Duration, Quantity},
+    service::FoilPace,
+    source::Interval,
+};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -96,6 +101,31 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
         weeks_between_visits: Learned::of(&gaps(records)),
         level_off: Learned::of_differences(&off),
     }
+}
+
+/// Minutes for a foil of a colourist, as a plan takes them; none by fewer than two timed sections, for one says nothing of the
+/// spread.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::history::{foil_pace, read_records};
+///
+/// let line = |min: u32| format!(
+///     "{{\"format\":1,\"on\":\"2026-11-25\",\"title\":\"foils\",\"colourist\":\"W.\",\"section\":[{{\"name\":\"nape\",\"foils\":10,\
+///      \"apply_min\":{min}}}]}}\n"
+/// );
+/// let records = read_records(&(line(9) + &line(16))).records;
+/// // The geometric mean of 0.9 and 1.6 min.
+/// assert!((foil_pace(&records, Some("W.")).ok_or("two")?.foil.best().min() - 1.2).abs() < 1e-12);
+/// assert!(foil_pace(&records, None).is_none());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn foil_pace(records: &[KeptRecord], colourist: Option<&str>) -> Option<FoilPace> {
+    let learned = lessons(records).foils.into_iter().find(|one| one.colourist.as_deref() == colourist)?.min_per_foil;
+    let foil = Interval::ordered(learned.mean_low?, learned.mean, learned.mean_high?).map(Duration::nearest);
+    Some(FoilPace { foil, sections: learned.count })
 }
 
 /// Weeks between the visits of each guest, one after the other; two records of a day are one visit.

@@ -37,6 +37,9 @@ pub struct KeptRecord {
     /// What the service cost, products as weighed where that was noted.
     #[schemars(length(max = 30))]
     pub cost: Option<String>,
+    /// Of that, what the products cost that were left over, where somebody weighed them.
+    #[schemars(length(max = 30))]
+    pub left_over_cost: Option<String>,
     /// The net price.
     #[schemars(length(max = 30))]
     pub price: Option<String>,

@@ -60,6 +60,10 @@ pub struct Takings {
     pub services: usize,
     /// What they cost.
     pub cost: Money,
+    /// Of that, what was left over, in the services that say it; absent where none does.
+    pub left_over: Option<Money>,
+    /// How many services say it.
+    pub left_over_services: usize,
     /// Their net prices.
     pub price: Money,
     /// Price less cost.
@@ -139,23 +143,36 @@ fn added(known: impl Iterator<Item = f64>) -> Option<f64> {
 }
 
 fn money(records: &[&KeptRecord]) -> Vec<Takings> {
-    let mut sums: Vec<(Currency, Money, Money, usize)> = Vec::new();
+    let mut sums: Vec<Takings> = Vec::new();
     for record in records {
         let Some((cost, price)) = amounts(record) else { continue };
         let currency = price.currency();
-        match sums.iter_mut().find(|(known, ..)| *known == currency) {
-            Some((_, costs, prices, services)) => {
-                if let (Ok(cost), Ok(price)) = (costs.plus(cost), prices.plus(price)) {
-                    (*costs, *prices, *services) = (cost, price, *services + 1);
-                }
-            }
-            None => sums.push((currency, cost, price, 1)),
+        let read = |text: &String| Money::parse(text, currency).ok();
+        let left = record.left_over_cost.as_ref().and_then(read);
+        let none = || Takings {
+            services: 0,
+            cost: Money::zero(currency),
+            left_over: None,
+            left_over_services: 0,
+            price: Money::zero(currency),
+            profit: Money::zero(currency),
+            margin_percent: None,
+        };
+        if !sums.iter().any(|known| known.price.currency() == currency) {
+            sums.push(none());
+        }
+        let Some(sum) = sums.iter_mut().find(|known| known.price.currency() == currency) else { continue };
+        if let (Ok(cost), Ok(price)) = (sum.cost.plus(cost), sum.price.plus(price)) {
+            (sum.cost, sum.price, sum.services) = (cost, price, sum.services + 1);
+            let all = sum.left_over.map_or(left, |known| left.map_or(Some(known), |left| known.plus(left).ok()));
+            sum.left_over_services += usize::from(left.is_some());
+            sum.left_over = all;
         }
     }
-    let takings = sums.into_iter().filter_map(|(_, cost, price, services)| {
-        let profit = price.minus(cost).ok()?;
-        let margin_percent = profit.percent_of(price).ok().map(|percent| percent.round_dp(2));
-        Some(Takings { services, cost, price, profit, margin_percent })
+    let takings = sums.into_iter().filter(|sum| sum.services > 0).filter_map(|sum| {
+        let profit = sum.price.minus(sum.cost).ok()?;
+        let margin_percent = profit.percent_of(sum.price).ok().map(|percent| percent.round_dp(2));
+        Some(Takings { profit, margin_percent, ..sum })
     });
     takings.collect()
 }

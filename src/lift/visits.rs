@@ -31,6 +31,9 @@ pub struct Visit {
     /// Weeks since the visit before; absent for the first.
     #[serde(rename = "after_weeks")]
     pub after: Option<Interval<Weeks>>,
+    /// What those weeks rest on: common practice after a usual application, assumed beyond it.
+    #[serde(rename = "after_basis")]
+    pub after_basis: Option<Basis>,
     /// What has grown since the first visit, which this one does not lighten.
     #[serde(rename = "regrowth_cm")]
     pub regrowth: Option<Interval<Length>>,
@@ -43,6 +46,9 @@ pub struct Visit {
     pub strain: Strain,
     /// The same as an index: 1 for 40 min at 4 % on the hair.
     pub strain_index: Interval<f64>,
+    /// What level, chance and strain rest on: the levers of the law and the weights of the strain are assumed, whatever strands
+    /// were read.
+    pub basis: Basis,
 }
 
 /// Weeks to leave between two visits, by what the hair has been through: the trade's two to six, and longer the more.
@@ -92,6 +98,7 @@ pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
 /// let visits = series(&start, target, each, OFTEN, 3);
 /// assert!(visits.len() > 1);
 /// assert!(visits[1].level.best() > visits[0].level.best() && visits[1].strain_index.best() > visits[0].strain_index.best());
+/// assert!(visits[0].after_basis.is_none() && visits[1].after_basis.is_some());
 /// assert!(visits[0].after.is_none() && visits[1].after.is_some_and(|weeks| weeks.low().weeks() >= 2.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -103,7 +110,7 @@ pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, 
     let before = (start.minutes_before > 0.0).then(|| (situation, Duration::nearest(start.minutes_before)));
     let (mut visits, mut applications) = (Vec::new(), Vec::from_iter(before));
     let (mut lightening, mut since): (_, Option<Interval<Weeks>>) = (*start, None);
-    let mut after = None;
+    let (mut after, mut after_basis) = (None, None);
     for _ in 0..most {
         applications.push((situation, each));
         let Condition { index, strain, .. } = condition(&applications);
@@ -114,14 +121,16 @@ pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, 
             chance: lightening.chance_between(target, each),
             strain,
             strain_index: index,
+            after_basis,
+            basis: Basis::Assumed,
         };
         visits.push(visit);
         if visit.chance.best() >= wanted {
             break;
         }
         lightening = lightening.after(each);
-        let wait = weeks_between(strain).value;
-        after = Some(wait);
+        let Sourced { value: wait, basis, .. } = weeks_between(strain);
+        (after, after_basis) = (Some(wait), Some(basis));
         since = Some(since.map_or(wait, |since| since.combine(wait, |a, b| Weeks::nearest(a.weeks() + b.weeks()))));
     }
     visits

@@ -112,14 +112,16 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         pair(Compared::Mass, mix.map(|mix| mix.made().g()), one.weighed.map(Mass::g));
         let took = |from: Option<Duration>, to: Option<Duration>| Some(to?.min() - from?.min());
         let planned = step.map(|step| step.applied.min() - step.begin.min());
-        pair(Compared::Applying, planned, took(one.begun, one.applied));
+        let (begun, applied, _) = one.first();
+        pair(Compared::Applying, planned, took(begun, applied));
         let planned = step.map(|step| step.rinse_by.min() - step.begin.min());
-        pair(Compared::OnHair, planned, took(one.begun, one.rinsed));
+        let carried = one.carried().map(Duration::min);
+        pair(Compared::OnHair, planned, carried);
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
         if let (Some(lift), Some(result)) = (lift, one.result) {
-            let carried = took(one.begun, one.rinsed);
-            match forecast(lift, carried) {
+            let twice = "put on more than once, and forecast for one application".to_owned();
+            match if one.earlier.is_empty() { forecast(lift, carried) } else { Err(twice) } {
                 Ok(forecast) => {
                     errors.push(result.number() - forecast.best().number());
                     inside += usize::from(forecast.contains(result));

@@ -77,7 +77,11 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
         return Err("no section of this name is lightened".to_owned());
     }
     let planned = planned(plan, &one.name).ok_or("the plan does not begin it")?;
-    let (begun, which) = match one.begun {
+    let (first, _, rinsed) = one.first();
+    if !one.earlier.is_empty() && rinsed.is_some_and(|rinsed| at > rinsed) {
+        return Err("seen after a second application, and the forecast is of one".to_owned());
+    }
+    let (begun, which) = match first {
         Some(begun) => (begun, "noted"),
         None => (planned, "planned (note when it was begun)"),
     };
@@ -109,14 +113,14 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
 /// );
 /// let so_far = replay(&log.entries);
 /// let seen = levels_seen(&plan(&file)?, &so_far).levels;
-/// let moved = plan_with(&file, &Evidence { seen, book: None })?;
+/// let moved = plan_with(&file, &Evidence { seen, ..Evidence::default() })?;
 /// assert_eq!(after_levels(&moved, &so_far)[0].at.min(), 29.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
     let of = |lift: &SectionLift| {
-        let begun = so_far.sections.iter().find(|one| one.name == lift.section).and_then(|one| one.begun);
+        let begun = so_far.sections.iter().find(|one| one.name == lift.section).and_then(|one| one.first().0);
         let later = match (begun, planned(moved, &lift.section)) {
             (Some(begun), Some(planned)) => begun.min() - planned.min(),
             _ => 0.0,

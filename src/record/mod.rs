@@ -16,10 +16,16 @@
 //!
 //! [`rest_of_service`] arranges what is left of the day from where the log stands.
 //!
+//! # A second application
+//!
+//! [`second_applications`] decides from level, condition, time and applications together: stop and tone, a fresh mix, another
+//! visit, treat only, or test first.
+//!
 //! # Hold against the plan
 //!
 //! [`record`] puts planned beside actual, with the spread of the levels and what it takes to repeat the result.
 
+mod again;
 mod compare;
 mod entry;
 mod evenness;
@@ -30,11 +36,12 @@ mod repeat;
 mod replay;
 mod rest;
 
+pub use again::{Again, AgainRejected, SecondApplication, second_applications};
 pub use compare::{Compared, PlannedActual, Record, record};
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
-pub use replay::{SectionSoFar, SoFar, replay};
+pub use replay::{Application, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};

@@ -24,8 +24,10 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
     if let Some(left) = one.left_over {
         said.push(format!("{} g of it left over", number(left.g(), 1)));
     }
-    if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed) {
-        said.push(format!("{} min from the first strand", number(rinsed.min() - begun.min(), 0)));
+    if let Some(carried) = one.carried() {
+        let times = one.earlier.len() + 1;
+        let twice = if times > 1 { format!(", in {times} applications") } else { String::new() };
+        said.push(format!("{} min from the first strand{twice}", number(carried.min(), 0)));
     }
     if let Some(lift) = plan.lift.iter().find(|lift| lift.section == one.name) {
         said.push(format!("from level {}", span(&lift.from_level, |level| number(level.number(), 1))));

@@ -1,7 +1,7 @@
 use super::{Comfort, FoilHeat, LogEntry, Noted};
 use crate::{
     colour::Level,
-    quantity::{Duration, Mass},
+    quantity::{Duration, Mass, Quantity},
     service::shape::Elasticity,
 };
 
@@ -29,6 +29,8 @@ pub struct SectionSoFar {
     pub applied: Option<Duration>,
     /// It is rinsed.
     pub rinsed: Option<Duration>,
+    /// Applications that were rinsed before it was begun anew; the three times above are those of the last.
+    pub earlier: Vec<Application>,
     /// Levels seen.
     pub seen: Vec<(Duration, Level)>,
     /// The foil looked at last.
@@ -43,6 +45,35 @@ pub struct SectionSoFar {
     pub result: Option<Level>,
     /// The tone that it came to.
     pub tone: Option<String>,
+}
+
+/// An application from its first strand to its rinse.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Application {
+    /// Its first strand.
+    pub begun: Duration,
+    /// All of it is on; none where nobody noted it.
+    pub applied: Option<Duration>,
+    /// It is rinsed.
+    pub rinsed: Duration,
+}
+
+impl SectionSoFar {
+    /// When it was first begun, put on and rinsed: what a plan knows of.
+    #[must_use]
+    pub fn first(&self) -> (Option<Duration>, Option<Duration>, Option<Duration>) {
+        self.earlier.first().map_or((self.begun, self.applied, self.rinsed), |first| {
+            (Some(first.begun), first.applied, Some(first.rinsed))
+        })
+    }
+
+    /// How long its first strand carried mixture, all applications together; none before the last is rinsed.
+    #[must_use]
+    pub fn carried(&self) -> Option<Duration> {
+        let earlier: f64 = self.earlier.iter().map(|one| one.rinsed.min() - one.begun.min()).sum();
+        let last = self.rinsed?.min() - self.begun?.min();
+        Some(Duration::nearest((earlier + last).max(0.0)))
+    }
 }
 
 /// Goes through the entries in their order; the same entries give the same state.
@@ -79,7 +110,15 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
 
 fn note(one: &mut SectionSoFar, entry: &LogEntry) {
     match entry.what {
-        Noted::Begun => one.begun = Some(entry.at),
+        Noted::Begun => {
+            if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed)
+                && rinsed <= entry.at
+            {
+                one.earlier.push(Application { begun, applied: one.applied, rinsed });
+                (one.applied, one.rinsed) = (None, None);
+            }
+            one.begun = Some(entry.at);
+        }
         Noted::Applied => one.applied = Some(entry.at),
         Noted::Rinsed => one.rinsed = Some(entry.at),
         Noted::Seen => one.seen.extend(entry.level.map(|level| (entry.at, level))),

@@ -37,22 +37,22 @@ mod starter;
 
 pub use consult::{
     AgreedPrice, Agreement, Alternative, AlternativeKind, Concern, Consent, ConsultationPlan, DatedVisit, Decision, Go,
-    TestEffect, TestKind, consult, dated_visits, decide,
+    LapsedAgreement, TestEffect, TestKind, consult, dated_visits, decide,
 };
 pub(crate) use consult::{before_signing, later};
-pub use file::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
+pub use file::{from_value_with_shop, parse, parse_with_shop, records_named, service_schema, shop_file, strand_book};
 pub use plan::{
     Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairClock, ChairTime, ChosenStrength,
     ConsumableLine, Contrast, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep, Hair,
-    HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, LeftOut, LeftOutCost, LevelRule, LevelStretch,
-    LevelsAlong, Meeting, MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis, OrderedBy, PartKind,
-    PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength, RootShadowPlan, SaidBefore,
-    SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow, ShadowLength, Start,
-    StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan, TogetherSection,
-    Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema, plan_text,
-    plan_with,
+    HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, Lapsed, LeftOut, LeftOutCost, LevelRule,
+    LevelStretch, LevelsAlong, Meeting, MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis,
+    OrderedBy, PartKind, PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength,
+    RootShadowPlan, SaidBefore, SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow,
+    ShadowLength, Start, StatedNotUsed, Step, StockCover, StockLine, StockPlan, Substitute, TestDone, TogetherPlan,
+    TogetherSection, Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema,
+    plan_text, plan_with,
 };
 pub(crate) use plan::{NOT_YET, strength_decimals};
-pub use request::{CountedPanels, DefaultUsed, DefaultValue, WorkStage};
+pub use request::{AppliedBy, Applying, CountedPanels, DefaultUsed, DefaultValue, FoilPace, WorkStage};
 pub use shape::ServiceFile;
 pub use starter::{Starter, starter};

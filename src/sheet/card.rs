@@ -70,7 +70,7 @@ fn asked(sheet: &mut Sheet, finding: &Finding) {
 fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let ends = card.then.map_or_else(|| "rinse".to_owned(), |then| then.to_string());
     // What is looked at all the while ends by the hair: its time is an estimate.
-    let by = if card.minutes.look_at.is_empty() { "at about" } else { "by" };
+    let by = if card.minutes.ends.is_some() { "at about" } else { "by" };
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
     let looks = |at: &str, looks: Vec<String>| match looks.as_slice() {
         [] => "all the while".to_owned(),
@@ -81,19 +81,26 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             let day = writing.start(Start::At(clock.mixed_at));
             let hour = |at: &DateTime| writing.time(*at);
             sheet.paragraph(&format!("mixed {day}, use by {}{earliest}", hour(&clock.use_by)), 2);
+            let within = clock.ends_earliest.zip(clock.ends_latest);
+            let within = within.map(|(from, to)| format!(" ({} to {})", hour(&from), hour(&to))).unwrap_or_default();
             let looks = looks("", clock.look_at.iter().map(hour).collect());
             let last = clock.look_at_last.map(|at| format!(", the last strand from {}", hour(&at))).unwrap_or_default();
-            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} {by} {}", hour(&clock.rinse_by)), 2);
+            sheet.paragraph(
+                &format!("look at the hair {looks}{last}; {ends} {by} {}{within}", hour(&clock.rinse_by)),
+                2,
+            );
         }
         None => {
             let minute = |at: &Duration| amount(*at, 0);
             let minutes = &card.minutes;
             let (mixed, use_by) = (minute(&minutes.mixed_at), minute(&minutes.use_by));
             sheet.paragraph(&format!("mixed at minute {mixed}, use by minute {use_by}{earliest}"), 2);
+            let within = minutes.ends.map(|ends| format!(" ({} to {})", minute(&ends.low()), minute(&ends.high())));
+            let within = within.unwrap_or_default();
             let looks = looks("at minute ", minutes.look_at.iter().map(minute).collect());
             let last = minutes.look_at_last.map(|at| format!(", the last strand from minute {}", minute(&at)));
             let (last, rinse_by) = (last.unwrap_or_default(), minute(&minutes.rinse_by));
-            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} {by} minute {rinse_by}"), 2);
+            sheet.paragraph(&format!("look at the hair {looks}{last}; {ends} {by} minute {rinse_by}{within}"), 2);
         }
     }
 }

@@ -83,6 +83,11 @@ fn decision(sheet: &mut Sheet, found: &ConsultationPlan) {
         let to: Vec<&str> = consent.to.iter().map(|rule| rule.words()).collect();
         let stands = if consent.stop_stands { "; the stop stands all the same" } else { "" };
         sheet.paragraph(&format!("{} has to agree: {}: {given}{words}{stands}", consent.who, to.join(", ")), 2);
+        for lapsed in &consent.lapsed {
+            let (on, rule) = (lapsed.on, lapsed.rule);
+            let text = format!("An agreement of {on} ({rule}) no longer counts: {}. Ask anew.", lapsed.why);
+            sheet.paragraph(&text, 4);
+        }
         for noted in &consent.noted {
             let text = format!(
                 "An agreement of {} is noted: check that it covers this, then name what it covers under `rules`.",

@@ -2,8 +2,9 @@
 
 use super::{clock::Clock, writing::Writing};
 use crate::{
-    quantity::Mass,
+    quantity::{Duration, Mass},
     service::{FirstPart, FirstStep, Plan, WorkStage},
+    source::Interval,
     text::{Sheet, amount, range},
 };
 
@@ -12,7 +13,7 @@ pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
     for step in &plan.first_steps {
         let when = step.begin.zip(step.over).map_or_else(
             || "not planned".to_owned(),
-            |(begin, over)| format!("{} to {}", amount(begin, 0), amount(over, 0)),
+            |(begin, over)| format!("{} to {}", range(&begin, 0), range(&over, 0)),
         );
         let part =
             |part: &FirstPart| format!("weigh {:.1} of {} ({} g)", part.weigh, part.product, range(&part.mass, 1));
@@ -38,7 +39,7 @@ pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
 pub(super) fn chair(sheet: &mut Sheet, plan: &Plan, clock: Clock) {
     for step in plan.first_steps.iter().filter(|step| step.planned) {
         sheet.blank();
-        let begin = step.begin.map(|begin| clock.at(begin, WorkStage::Section)).unwrap_or_default();
+        let begin = step.begin.map(|begin| clock.at(begin.best(), WorkStage::Section)).unwrap_or_default();
         let indent = begin.len().max(5) + 2;
         sheet.paragraph(&format!("{begin:<indent$}{}: {}", step.name(), step.what), indent);
         sheet.indented(&format!("{}{}", to_weigh(step, clock.writing()), strength(step)), indent);
@@ -92,11 +93,17 @@ pub(super) fn strength(step: &FirstStep) -> String {
 
 /// When it is on, how long it stays, how it ends, when it is over.
 pub(super) fn times(step: &FirstStep, clock: Clock) -> String {
-    let at = |when| clock.at(when, WorkStage::Section);
-    let on = step.begin.map(|begin| format!("all on by {}; ", at(begin + step.apply.best()))).unwrap_or_default();
+    let at = |when: Interval<Duration>| within(clock, when);
+    let on = step.applied.map(|applied| format!("all on by {}; ", at(applied))).unwrap_or_default();
     let over = step.over.map(|over| format!("; over by {}", at(over))).unwrap_or_default();
     let develop = step.develop;
     format!("{on}{} min on the hair, looked at all the while, then {}{over}", range(&develop, 0), step.then)
+}
+
+/// A time by the estimate, and within what.
+pub(super) fn within(clock: Clock, when: Interval<Duration>) -> String {
+    let [low, best, high] = when.to_array().map(|when| clock.at(when, WorkStage::Section));
+    if low == high { best } else { format!("{best} ({low} to {high})") }
 }
 
 fn grams(mass: Mass) -> String {

@@ -143,8 +143,8 @@ fn hair(head: &HeadPlan) -> String {
 /// Hairs, surface and minutes of a section.
 fn hairs(section: &SectionPlan) -> String {
     let surface = section.surface.as_ref().map(|surface| format!(", {} cm2 of surface", rough(surface)));
-    let minutes = section.foil_minutes.as_ref().map(|minutes| format!("; its foils take {} min", range(minutes, 0)));
-    format!("{} hairs{}{}", rough(&section.hairs), surface.unwrap_or_default(), minutes.unwrap_or_default())
+    let applied = section.applying.in_words();
+    format!("{} hairs{}; {applied}", rough(&section.hairs), surface.unwrap_or_default())
 }
 
 fn row(section: &SectionPlan) -> Vec<String> {

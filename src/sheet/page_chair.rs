@@ -76,12 +76,15 @@ fn before(html: &mut Html, step: &FirstStep, clock: Clock, notes: &mut Notes) {
     html.element("h3", &[("dir", "auto")], &format!("First: {name}"));
     html.open("ul", &[("class", "times")]);
     let over = format!("over: {}", step.then);
-    let times = [(step.begin, "begin"), (step.begin.map(|at| at + step.apply.best()), "all on"), (step.over, &over)];
+    let times = [(step.begin, "begin"), (step.applied, "all on"), (step.over, &over)];
     for (at, what) in times.into_iter().filter_map(|(at, what)| Some((at?, what))) {
+        let what =
+            if at.is_exact() { what.to_owned() } else { format!("{what}, by estimate {}", first::within(clock, at)) };
+        let at = at.best();
         let minute = amount(at, 1);
         let named = format!("{what}, {name}");
         html.open("li", &[("class", "due"), ("data-minute", &minute), ("data-what", &named)]);
-        html.tick(&clock.at(at, WorkStage::Section), what);
+        html.tick(&clock.at(at, WorkStage::Section), &what);
         html.element("span", &[("class", "left")], "");
         html.close("li");
     }

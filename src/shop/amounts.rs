@@ -6,7 +6,7 @@ use crate::{
     reader::{Node, Problems},
 };
 
-const PRODUCTS: [&str; 5] = ["developer", "lightener", "shade", "additive", "diluent"];
+const PRODUCTS: [&str; 6] = ["developer", "lightener", "shade", "additive", "diluent", "remover"];
 const AMOUNTS: [&str; 7] =
     ["wage_per_h", "overhead_per_h", "overhead", "per_chair_h", "card_fixed", "price_step", "price_ending"];
 

@@ -48,7 +48,7 @@ pub use country::Country;
 pub use document::{parse_shop, shop_schema};
 pub use habits::Habits;
 pub use order::{OrderDays, ProductOrder};
-pub use product::{Consumable, Diluent, Lightener, OwnLimits, StockedAdditive, StockedShade};
+pub use product::{Consumable, Diluent, Lightener, OwnLimits, Remover, StockedAdditive, StockedShade};
 pub use stock_facts::StockFacts;
 pub use terms::Terms;
 pub use whole::Shop;

@@ -4,8 +4,14 @@ use crate::reader::{Kind, Node, Problems};
 use std::collections::HashMap;
 
 /// Whatever goes into a bowl, with the field that names it.
-const KINDS: [(&str, &str); 5] =
-    [("developer", "name"), ("lightener", "name"), ("shade", "code"), ("additive", "name"), ("diluent", "name")];
+const KINDS: [(&str, &str); 6] = [
+    ("developer", "name"),
+    ("lightener", "name"),
+    ("shade", "code"),
+    ("additive", "name"),
+    ("diluent", "name"),
+    ("remover", "name"),
+];
 
 pub(super) fn check(shop: &Node, prefix: &str, problems: &mut Problems) {
     let items = |kind: &str| shop.get(kind).map(Node::items).unwrap_or_default();

@@ -1,11 +1,11 @@
 use super::{
     CountsFrom, Per, ShadeClass, StockFacts,
-    shape::{AdditiveEntry, ConsumableEntry, DiluentEntry, LightenerEntry, ShadeEntry},
+    shape::{AdditiveEntry, ConsumableEntry, DiluentEntry, LightenerEntry, RemoverEntry, ShadeEntry},
 };
 use crate::{
     colour::{Hue, Level, Shade, Tone},
     lift::Ph,
-    mix::Ratio,
+    mix::{Hazard, Ratio},
     money::{Currency, Money},
     quantity::{Duration, MassFraction, Share},
     reader::{InField, Problems},
@@ -171,6 +171,41 @@ impl Diluent {
     pub(super) fn read(entry: &DiluentEntry, currency: Option<Currency>, field: &str) -> Result<Self, Problems> {
         let facts = StockFacts::read(&entry.name, entry.facts(), currency, field)?;
         Ok(Self { name: entry.name.clone(), facts })
+    }
+}
+
+/// What takes artificial pigment out, used as it comes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Remover {
+    /// Your name for it.
+    pub name: String,
+    /// Whether it holds persulfate, by what is declared, else by what is stated; what nobody says is taken for so.
+    pub persulfate: bool,
+    /// Whether it holds or releases peroxide, in the same way.
+    pub peroxide: bool,
+    /// What is in hand, what it costs, what is in it.
+    pub facts: StockFacts,
+}
+
+impl Remover {
+    pub(super) fn read(entry: &RemoverEntry, currency: Option<Currency>, field: &str) -> Result<Self, Problems> {
+        let facts = StockFacts::read(&entry.name, entry.facts(), currency, field)?;
+        let declared =
+            |hazard: Hazard| facts.declared.ingredients.iter().any(|one| one.cas.and_then(Hazard::of) == Some(hazard));
+        let holds = |hazard: Hazard, stated: Option<bool>, name: &str| match (declared(hazard), stated) {
+            (true, Some(false)) => {
+                Err("false, and `composition` declares it: correct one of the two").in_field(&format!("{field}.{name}"))
+            }
+            (true, _) => Ok(true),
+            // Without a full declaration only a word for it makes it free of it.
+            (false, stated) => Ok(stated.unwrap_or(!facts.declared.fully_declared)),
+        };
+        Ok(Self {
+            name: entry.name.clone(),
+            persulfate: holds(Hazard::Persulfate, entry.persulfate, "persulfate")?,
+            peroxide: holds(Hazard::Peroxide, entry.peroxide, "peroxide")?,
+            facts,
+        })
     }
 }
 

@@ -1,6 +1,6 @@
 use super::{
-    Bottle, ClassPrice, Consumable, Diluent, Habits, Lightener, StockFacts, StockedAdditive, StockedShade, Terms,
-    shape::ShopFile,
+    Bottle, ClassPrice, Consumable, Diluent, Habits, Lightener, Remover, StockFacts, StockedAdditive, StockedShade,
+    Terms, shape::ShopFile,
 };
 use crate::{
     business::list::{Business, Packs},
@@ -28,6 +28,8 @@ pub struct Shop {
     pub additives: Vec<StockedAdditive>,
     /// What a developer may be weakened with.
     pub diluents: Vec<Diluent>,
+    /// What takes artificial pigment out.
+    pub removers: Vec<Remover>,
     /// Foils, gloves, film and the like.
     pub consumables: Vec<Consumable>,
     /// What an hour costs and how prices are set.
@@ -77,7 +79,8 @@ impl Shop {
         let shades = self.shades.iter().map(|one| (one.shade.code(), &one.facts));
         let additives = self.additives.iter().map(|one| (one.name.as_str(), &one.facts));
         let diluents = self.diluents.iter().map(|one| (one.name.as_str(), &one.facts));
-        let mut all = bottles.chain(lighteners).chain(shades).chain(additives).chain(diluents);
+        let removers = self.removers.iter().map(|one| (one.name.as_str(), &one.facts));
+        let mut all = bottles.chain(lighteners).chain(shades).chain(additives).chain(diluents).chain(removers);
         all.find(|(known, _)| *known == name).map(|(_, facts)| facts)
     }
 
@@ -104,6 +107,9 @@ impl Shop {
             }),
             diluents: each(&file.diluent, prefix, "diluent", &mut problems, |entry, field| {
                 Diluent::read(entry, currency, field)
+            }),
+            removers: each(&file.remover, prefix, "remover", &mut problems, |entry, field| {
+                Remover::read(entry, currency, field)
             }),
             consumables: each(&file.consumable, prefix, "consumable", &mut problems, |entry, field| {
                 Consumable::read(entry, currency, field)

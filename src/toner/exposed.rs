@@ -47,7 +47,9 @@ choice! {
 
 /// How much more porous hair takes up in the same time (assumed; published diffusion of dye is 2.7 to 12.6 times as fast
 /// in bleached hair, and uptake goes with its square root).
-const POROUS_UPTAKE: f64 = 1.5;
+pub(super) const POROUS_UPTAKE: f64 = 1.5;
+/// The most that it may take up: the square root of 12.6.
+pub(super) const MOST_UPTAKE: f64 = 3.5;
 
 impl ToningPorosity {
     /// The time that leaves the same deposit as on unremarkable hair, as a share of its time. Uptake goes with the square
@@ -69,7 +71,7 @@ impl ToningPorosity {
     pub fn time(self) -> Interval<Share> {
         let share = |uptake: f64| Share::from_fraction(1.0 / (uptake * uptake)).unwrap_or(Share::ALL);
         match self {
-            Self::Porous => Interval::ordered(share(3.5), share(POROUS_UPTAKE), Share::ALL),
+            Self::Porous => Interval::ordered(share(MOST_UPTAKE), share(POROUS_UPTAKE), Share::ALL),
             Self::Normal => Interval::exact(Share::ALL),
         }
     }

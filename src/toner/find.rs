@@ -1,5 +1,5 @@
 use super::{
-    ExposedBasis, Outcome, Target, TonerAnswer, TonerError, TonerMix, TonerPart, TonerRequest,
+    ExposedBasis, Outcome, PorousToning, Target, TonerAnswer, TonerError, TonerMix, TonerPart, TonerRequest,
     predictor::{Predictor, aim, predict},
     rules,
     search::{Candidate, search},
@@ -73,7 +73,8 @@ pub fn find_toner(request: &TonerRequest<'_>) -> Result<TonerAnswer, TonerError>
     findings.extend(complement.and_then(|hue| rules::complement_missing(&request.exposed, hue, &shades)));
     let against = request.exposed.listed_warmth().filter(|_| complement.is_some());
     let against = against.filter(|_| best.tone.main_hue().is_some_and(|hue| hue.temper() == Temper::Cool));
-    Ok(TonerAnswer { outcome, against, target, before, best, alternatives, findings })
+    let porous = PorousToning::of(request.exposed.porosity(), request.bowl);
+    Ok(TonerAnswer { outcome, against, target, before, best, alternatives, findings, porous })
 }
 
 /// The neutralising hue that the trade names for this hair, when a colour without warmth is wanted.

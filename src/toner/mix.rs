@@ -1,4 +1,4 @@
-use super::search::WORTH_A_SHADE;
+use super::{PorousToning, search::WORTH_A_SHADE};
 use crate::{
     choice::choice,
     colour::{Difference, Level, Swatch, Tone, UnderlyingPigment},
@@ -65,8 +65,10 @@ pub struct TonerAnswer {
     pub best: TonerMix,
     /// Other choices of shades; the nearest of all and the best of fewer shades are always among them.
     pub alternatives: Vec<TonerMix>,
-    /// What the rules of the trade say about the best mix.
+    /// What rules of the trade say about the best mix.
     pub findings: Vec<Finding>,
+    /// On porous hair, what a mix that is meant for other hair would want instead; this one counts on the best estimate already.
+    pub porous: Option<PorousToning>,
 }
 
 impl TonerMix {

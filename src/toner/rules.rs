@@ -4,7 +4,8 @@ use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, suits
 use crate::{
     colour::{Hue, Lab, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
-    source::COMMON_PRACTICE,
+    quantity::Share,
+    source::{COMMON_PRACTICE, Interval},
 };
 
 pub(super) fn check(request: &TonerRequest<'_>, mix: &TonerMix, target: &Swatch) -> Vec<Finding> {
@@ -63,17 +64,17 @@ fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
 
 fn porosity(exposed: &Exposed, mix: &TonerMix) -> Option<Finding> {
     (exposed.porosity() == ToningPorosity::Porous).then(|| {
-        let time = exposed.porosity().time();
+        let (time, dyed) = (exposed.porosity().time(), exposed.porosity().dilution().value);
+        let told = |share: Interval<Share>| format!("{:.0} ({:.0} to {:.0})", share.best(), share.low(), share.high());
+        let (time, dyed) = (told(time), told(dyed));
         let darkest = mix.predicted.lightness().low().lab_l();
         Finding::new(
             Rule::Porosity,
             Verdict::Note,
             format!(
-                "porous hair takes up more: expect the darker end of the prediction, down to L* {darkest:.0} (shorten \
-                 the time to about {:.0} of the usual, {:.0} to {:.0}, and watch it; a strand test decides)",
-                time.best(),
-                time.low(),
-                time.high()
+                "porous hair takes up more: this mix counts on half as much again, so expect the darker end of the \
+                 prediction, down to L* {darkest:.0}; a mix meant for other hair wants {time} of its time, or {dyed} of its \
+                 shades and the rest clear, not both, or a filler that equalises first (watch it; a strand test decides)"
             ),
             COMMON_PRACTICE,
         )

@@ -173,6 +173,22 @@ fn currencies_are_never_mixed() {
     assert_eq!(found.money.iter().map(|takings| takings.services).collect::<Vec<_>>(), [1, 1]);
 }
 
+/// 46.4 g of the nape cost 0.95, 0.27 and 0.24, of which half is 0.73; of two services that state their cost one states it.
+#[test]
+fn what_was_left_over_has_a_cost_of_its_own() {
+    let left = "{\"format\":1,\"at_min\":9,\"what\":\"left-over\",\"section\":\"nape\",\"mass_g\":23.2}\n";
+    let with = keep(&soft(), &replay(&read_log(left).entries));
+    assert_eq!(with.left_over_cost.as_deref(), Some("0.73"));
+    let without = keep(&soft(), &replay(&[]));
+    assert_eq!(without.left_over_cost, None);
+    let takings = summarise(&[with.clone(), without], GroupBy::All)[0].money[0];
+    assert_eq!((takings.services, takings.left_over_services), (2, 1));
+    assert_eq!(takings.left_over.map(|left| left.to_string()), Some("0.73 EUR".to_owned()));
+    let both = summarise(&[with.clone(), with.clone()], GroupBy::All)[0].money[0];
+    assert_eq!(both.left_over.map(|left| left.to_string()), Some("1.46 EUR".to_owned()));
+    assert_eq!(read_records_csv(&records_csv(&[with.clone()])).records, [with]);
+}
+
 /// A record carries what a strand book needs: its line reads back as the reading.
 #[test]
 fn records_become_lines_of_a_strand_book() {

@@ -1,4 +1,5 @@
 //! api
+mod again;
 mod business;
 mod chart;
 mod charts;

@@ -6,6 +6,7 @@ use foilwork::{
     quantity::{Mass, Share},
     reader::Format,
     shop::{self, Shop},
+    source::Basis,
     toner::{Exposed, Outcome, Target, TonerError, TonerRequest, ToningPorosity, find_toner},
 };
 
@@ -110,12 +111,23 @@ fn too_much_blue_is_called_over_neutralising() -> Result<(), Box<dyn std::error:
 }
 
 #[test]
-fn porous_hair_is_told_the_darker_end() -> Result<(), TonerError> {
+fn porous_hair_is_told_the_darker_end() -> Result<(), Box<dyn std::error::Error>> {
     let shades = [shade("J9-mist", 9.0, Tone::of(Hue::Violet))];
     let hair = Exposed::lightened(level(5.0), level(9.0)).with_porosity(ToningPorosity::Porous);
     let answer = find_toner(&request(&shades, hair, neutral(9.0)))?;
     let note = answer.findings.iter().find(|finding| finding.rule == Rule::Porosity).map(ToString::to_string);
     assert!(note.is_some_and(|note| note.contains("expect the darker end") && note.contains("strand test")));
+    // Taken up half as much again, and at most the square root of 12.6, 3.5 times: 2/3 and 1/3.5 of the shades; of 30 g then 10 g
+    // and 30 * 2.5 / 3.5 = 21.4 g are clear.
+    let porous = answer.porous.ok_or("a range of dilution")?;
+    let near = |got: f64, want: f64| assert!((got - want).abs() < 1e-9, "{got} for {want}");
+    let dyed = porous.dyed.to_array().map(Share::percent);
+    dyed.into_iter().zip([100.0 / 3.5, 200.0 / 3.0, 100.0]).for_each(|(got, want)| near(got, want));
+    let clear = porous.clear.to_array().map(Mass::g);
+    clear.into_iter().zip([0.0, 10.0, 75.0 / 3.5]).for_each(|(got, want)| near(got, want));
+    assert_eq!(porous.basis, Basis::Assumed);
+    let other = Exposed::lightened(level(5.0), level(9.0));
+    assert!(find_toner(&request(&shades, other, neutral(9.0)))?.porous.is_none());
     Ok(())
 }
 

@@ -102,7 +102,9 @@ prop_compose! {
             additives: if additives { vec!["bond".to_owned()] } else { Vec::new() },
             mix_g,
             foils,
-            apply_min,
+            apply_min: Some(apply_min),
+            foil_min: None,
+            clean_with: None,
             develop_min,
             after: after
                 .filter(|_| place > 1)
@@ -250,7 +252,7 @@ proptest! {
             let section = file.section.iter().find(|section| section.name == step.name).unwrap();
             // The powder alone has a limit, from the first strand; a strand beyond it stops the plan.
             let limit = section.product.as_ref().and(file.shop.as_ref().unwrap().lightener[0].longest_min);
-            let planned = section.apply_min + section.develop_min;
+            let planned = section.apply_min.unwrap() + section.develop_min;
             let beyond = limit.is_some_and(|most| planned > most + 1e-6);
             let kept = if beyond { plan.blocked } else { step.applied <= step.rinse_by };
             prop_assert!(kept);

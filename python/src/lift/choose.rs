@@ -107,9 +107,10 @@ pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> PyResult
 answer! {
     /// What one of several equal applications brings.
     Visit {
-        /// Weeks since the visit before, by what the hair has been through by then: common practice where the strain is slight
-        /// or usual, assumed beyond it; ``None`` for the first.
+        /// Weeks since the visit before, by what the hair has been through by then; ``None`` for the first.
         after_weeks: Option<Estimate<f64>>,
+        /// What those weeks rest on: ``"common-practice"`` where the strain is slight or usual, ``"assumed"`` beyond it.
+        after_basis: Option<String>,
         /// What has grown since the first visit, in cm; ``None`` for the first.
         regrowth_cm: Option<Estimate<f64>>,
         /// Level after it: median and 80 % interval.
@@ -120,6 +121,8 @@ answer! {
         strain: String,
         /// The same as an index: 1 for 40 min at 4 % on the hair.
         strain_index: Estimate<f64>,
+        /// What level, chance and strain rest on: ``"assumed"``, for the levers of the law are.
+        basis: String,
     }
 }
 
@@ -157,13 +160,20 @@ pub fn series(
 ) -> PyResult<Vec<Visit>> {
     let wanted = Share::from_percent(wanted_percent).map_err(raise)?;
     let visits = lift::series(&start.core, target_level.0, minutes(each_min)?, wanted, most);
-    let visit = |visit: lift::Visit| Visit {
-        after_weeks: visit.after.map(Into::into),
-        regrowth_cm: visit.regrowth.map(Into::into),
-        level: Estimate::by(visit.level, Level::number),
-        chance_percent: Estimate::by(visit.chance, Share::percent),
-        strain: visit.strain.code().to_owned(),
-        strain_index: Estimate(visit.strain_index.to_array()),
-    };
-    Ok(visits.into_iter().map(visit).collect())
+    Ok(visits.into_iter().map(Into::into).collect())
+}
+
+impl From<lift::Visit> for Visit {
+    fn from(visit: lift::Visit) -> Self {
+        Self {
+            after_weeks: visit.after.map(Into::into),
+            after_basis: visit.after_basis.map(|basis| basis.code().to_owned()),
+            regrowth_cm: visit.regrowth.map(Into::into),
+            level: Estimate::by(visit.level, Level::number),
+            chance_percent: Estimate::by(visit.chance, Share::percent),
+            strain: visit.strain.code().to_owned(),
+            strain_index: Estimate(visit.strain_index.to_array()),
+            basis: visit.basis.code().to_owned(),
+        }
+    }
 }

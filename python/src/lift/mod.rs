@@ -9,6 +9,7 @@ mod situation;
 mod watch;
 
 pub use book::StrandReading;
+pub use choose::Visit;
 
 crate::room::room! {
     /// Lightening against time: how light, how fast, how sure, and what a strand test teaches.

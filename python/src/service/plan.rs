@@ -47,8 +47,9 @@ impl PartialEq for Plan {
 }
 
 impl Plan {
-    fn of(file: ServiceFile, known: Known, evidence: &Evidence) -> Result<Self, Problems> {
-        Ok(Self { plan: service::plan_with(&file, evidence)?, file, known, typed: PyOnceLock::new() })
+    fn of(file: ServiceFile, known: Known, evidence: Evidence) -> Result<Self, Problems> {
+        let evidence = known.beside(&file, evidence);
+        Ok(Self { plan: service::plan_with(&file, &evidence)?, file, known, typed: PyOnceLock::new() })
     }
 
     /// The plan of the core.
@@ -59,6 +60,7 @@ impl Plan {
     /// From consultation to decision, with all that the plan was made of.
     fn consultation(&self, py: Python<'_>) -> PyResult<service::ConsultationPlan> {
         let evidence = self.known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
+        let evidence = self.known.beside(&self.file, evidence);
         let found = py.detach(|| service::consult(&self.file, &evidence));
         found.map_err(|problems| raise_problems(py, &problems))
     }
@@ -70,8 +72,8 @@ impl Plan {
     }
 }
 
-/// File, format, shop, strand book, levels seen.
-type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>);
+/// File, format, shop, strand book, levels seen, records.
+type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>, Option<String>);
 
 /// The methods of a plan, with a getter for each of its parts.
 macro_rules! parts {
@@ -257,8 +259,8 @@ parts! {
     }
 
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, PlanArguments<'py>)> {
-        let Known { book, seen } = self.known.clone();
-        Ok((py.import("foilwork.service")?.getattr("plan")?, (plain(py, &self.file)?, "toml", None, book, seen)))
+        let Known { book, seen, records } = self.known.clone();
+        Ok((py.import("foilwork.service")?.getattr("plan")?, (plain(py, &self.file)?, "toml", None, book, seen, records)))
     }
 
     fn __str__(&self) -> String {
@@ -285,6 +287,7 @@ parts! {
 ///     shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
 ///     strand_book: the text of the strand book that the file names in ``strand_book``.
 ///     seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
+///     records: the text of the kept records that the file names in ``records``: minutes for each foil come from them.
 ///
 /// Returns:
 ///     The plan. Findings that say stop are part of it; ask ``plan.blocked``.
@@ -305,7 +308,7 @@ parts! {
 ///     ...     print(error.problems[0])
 ///     (None, 'format', '2 is out of range: give 1')
 #[pyfunction]
-#[pyo3(signature = (file, format = "toml", shop = None, strand_book = None, seen = None))]
+#[pyo3(signature = (file, format = "toml", shop = None, strand_book = None, seen = None, records = None))]
 pub fn plan(
     py: Python<'_>,
     file: &Bound<'_, PyAny>,
@@ -313,8 +316,9 @@ pub fn plan(
     shop: Option<&PyShop>,
     strand_book: Option<String>,
     seen: Option<Sequence<String>>,
+    records: Option<String>,
 ) -> PyResult<Plan> {
-    let known = Known { book: strand_book, seen: seen.map(|seen| seen.0).unwrap_or_default() };
+    let known = Known { book: strand_book, seen: seen.map(|seen| seen.0).unwrap_or_default(), records };
     let evidence = known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
     let format: Format = match format {
         "toml" => Format::Toml,
@@ -328,7 +332,7 @@ pub fn plan(
                 Some(shop) => service::from_value_with_shop(&data, &shop.file),
                 None => reader::from_value(&data),
             };
-            Plan::of(file?, known, &evidence)
+            Plan::of(file?, known, evidence)
         });
         return planned.map_err(|problems| raise_problems(py, &problems));
     };
@@ -338,13 +342,13 @@ pub fn plan(
             Some(shop) => service::parse_with_shop(&text, format, &shop.file),
             None => service::parse(&text, format),
         };
-        file.and_then(|file| Plan::of(file, known, &evidence)).map_err(|problems| problems.located(&text, format))
+        file.and_then(|file| Plan::of(file, known, evidence)).map_err(|problems| problems.located(&text, format))
     });
     planned.map_err(|problems| raise_problems(py, &problems))
 }
 
 /// Plan a service from a file, TOML or JSON (told by what is in it). A shop that the file names in
-/// ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
+/// ``shop_file``, a strand book in ``strand_book`` and kept records in ``records`` are read too, from the folder of the file.
 ///
 /// Args:
 ///     path: the service file, UTF-8.
@@ -374,12 +378,13 @@ pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Sequence<String>>) 
         Some(shop) => Some(PyShop::from_path(py, &path.parent().unwrap_or(Path::new("")).join(shop))?),
         None => None,
     };
-    let book = match service::strand_book(&text, format) {
-        Some(book) => Some(read_grown(py, &path.parent().unwrap_or(Path::new("")).join(book))?),
-        None => None,
+    let grown = |named: Option<String>| {
+        named.map(|named| read_grown(py, &path.parent().unwrap_or(Path::new("")).join(named))).transpose()
     };
+    let book = grown(service::strand_book(&text, format))?;
+    let records = grown(service::records_named(&text, format).map(|(path, _)| path))?;
     let format = if format == Format::Json { "json" } else { "toml" };
-    plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref(), book, seen)
+    plan(py, PyString::new(py, &text).as_any(), format, shop.as_ref(), book, seen, records)
 }
 
 /// The JSON Schema of a service file (draft 2020-12), as plain Python data.

@@ -2,6 +2,7 @@
 
 use crate::{
     answer::answer,
+    bounds::Estimate,
     colour::{AnyLevel, Difference, Shade, Swatch, tone_of, white},
     error::{FoilworkError, Shaped, Three, raise},
     finding::Finding,
@@ -62,6 +63,22 @@ impl From<&toner::TonerMix> for TonerMix {
 }
 
 answer! {
+    /// A toner for porous hair, beside one for hair that is not: either its time or its dye is less, never both.
+    ///
+    /// A range to test strands in, not a promise.
+    PorousToning {
+        /// Of the usual time, at the usual strength, in percent.
+        time_percent: Estimate<f64>,
+        /// Of the shades, at the usual time, in percent; the rest of the bowl is clear.
+        dyed_percent: Estimate<f64>,
+        /// Clear shade of the same kind in this bowl, in g.
+        clear_g: Estimate<f64>,
+        /// What the bounds rest on.
+        basis: String,
+    }
+}
+
+answer! {
     /// The answer of a toner search; made by ``find_toner``.
     ///
     /// A notebook shows target and prediction as swatches with their text, the mixes and the findings.
@@ -84,6 +101,9 @@ answer! {
         findings: Vec<Finding>,
         /// How the best mix came about, a :class:`foilwork.source.TracedResult` for each shade and for what is left.
         traced: Vec<TracedResult>,
+        /// On porous hair, what a mix that is meant for other hair would want instead; this one counts on the best estimate
+        /// already.
+        porous: Option<PorousToning>,
         /// The same as a piece of HTML.
         html: String,
     }
@@ -110,6 +130,12 @@ impl From<toner::TonerAnswer> for TonerAnswer {
             alternatives: answer.alternatives.iter().map(Into::into).collect(),
             findings: answer.findings.iter().map(Into::into).collect(),
             traced: answer.trail().into_iter().map(Into::into).collect(),
+            porous: answer.porous.map(|porous| PorousToning {
+                time_percent: porous.time.into(),
+                dyed_percent: porous.dyed.into(),
+                clear_g: porous.clear.into(),
+                basis: porous.basis.code().to_owned(),
+            }),
             html: answer.html(),
         }
     }

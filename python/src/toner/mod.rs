@@ -8,7 +8,7 @@ crate::room::room! {
     /// Toners: which deposit reaches a target from the exposed pigment.
     toner {
         dose { NeutralisingDose, PrePigmentMix, check_toner, neutralising_dose, pre_pigment }
-        find { TonerAnswer, TonerMix, TonerPart, find_toner }
+        find { PorousToning, TonerAnswer, TonerMix, TonerPart, find_toner }
         predict { toned }
     }
 }

@@ -13,6 +13,9 @@ use std::path::PathBuf;
 pub(crate) struct NoteArgs {
     /// The log of this service; it is made where there is none
     pub(crate) log: PathBuf,
+    /// The service file: then it is told whether the section is put on a second time
+    #[arg(long, value_name = "FILE")]
+    pub(crate) plan: Option<PathBuf>,
     /// When, in min from the first brush
     #[arg(long, value_name = "MIN")]
     pub(crate) at: f64,

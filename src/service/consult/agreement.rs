@@ -151,7 +151,8 @@ fn before(plan: &Plan, decision: &Decision) -> Vec<String> {
     let asked = |consent: &&Consent| consent.agreed_on.is_none() && consent.who != Party::Guest;
     for consent in decision.consents.iter().filter(asked) {
         let to: Vec<String> = guest_words::names(consent.to.iter().copied()).into_iter().map(str::to_owned).collect();
-        said.push(format!("The {} has to agree ({}).", consent.who, list(&to, "and")));
+        let anew = if consent.lapsed.is_empty() { "" } else { " again, for something has changed or it was long ago" };
+        said.push(format!("The {} has to agree{anew} ({}).", consent.who, list(&to, "and")));
     }
     // After a reaction another test settles nothing.
     let reacted = plan.hair.skin_test.is_some_and(|test| test.result == TestResult::Reaction);

@@ -52,8 +52,21 @@ pub struct Consent {
     pub words: Option<String>,
     /// Agreements of the same party that name no rule asked of it: somebody has to look whether they cover this.
     pub noted: Vec<Agreed>,
+    /// Agreements of the same party to these rules that no longer count, with the reason: they are asked for anew.
+    pub lapsed: Vec<LapsedAgreement>,
     /// Whether one of them says stop, which no agreement lifts: what it rests on has to change.
     pub stop_stands: bool,
+}
+
+/// An agreement that no longer counts.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct LapsedAgreement {
+    /// When it was given.
+    pub on: Start,
+    /// To the findings of which rule.
+    pub rule: Rule,
+    /// Why it no longer counts.
+    pub why: String,
 }
 
 impl Decision {
@@ -73,7 +86,8 @@ impl Decision {
 ///
 /// What says stop counts whatever it concerns. A warning or a thing that is not known restricts, unless it concerns the work
 /// at the bench alone. An agreement lifts nothing: a stop stays a stop and a warning a restriction; what nobody has agreed to
-/// yet is named. It settles only the rules that it names.
+/// yet is named. It settles only the rules that it names, and only while it counts: not where it is older than the house's rule, nor
+/// where a test or a service came after it that the finding rests on.
 ///
 /// # Example
 ///
@@ -120,11 +134,17 @@ fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Con
         for who in parties(found.rule) {
             let stop_stands = found.verdict == Verdict::Stop;
             let of_party = || agreed().filter(|one| one.who == *who);
-            let given = of_party().filter(|one| one.rules.contains(&found.rule)).max_by_key(|one| one.on.earliest());
+            let given = of_party().filter(|one| one.settles(found.rule)).max_by_key(|one| one.on.earliest());
             let (on, words) = (given.map(|given| given.on), given.and_then(|given| given.to.as_ref()));
+            let of_rule = |one: &Agreed| {
+                let lapsed = one.lapsed.iter().find(|lapsed| lapsed.rule == found.rule)?;
+                Some(LapsedAgreement { on: one.on, rule: found.rule, why: lapsed.why.clone() })
+            };
+            let lapsed: Vec<_> = if given.is_some() { Vec::new() } else { of_party().filter_map(of_rule).collect() };
             let same = |one: &&mut Consent| one.who == *who && one.agreed_on == on && one.words.as_ref() == words;
             match needed.iter_mut().find(same) {
                 Some(known) => {
+                    known.lapsed.extend(lapsed);
                     known.stop_stands |= stop_stands;
                     if !known.to.contains(&found.rule) {
                         known.to.push(found.rule);
@@ -139,6 +159,7 @@ fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Con
                         agreed_on: on,
                         words: words.cloned(),
                         noted: noted.cloned().collect(),
+                        lapsed,
                         stop_stands,
                     });
                 }

@@ -15,7 +15,7 @@ pub use agreement::Agreement;
 pub(crate) use agreement::before_signing;
 pub use alternative::{Alternative, AlternativeKind};
 pub use concern::Concern;
-pub use decision::{Consent, Decision, Go, decide};
+pub use decision::{Consent, Decision, Go, LapsedAgreement, decide};
 pub use make::{ConsultationPlan, consult};
 pub use price::AgreedPrice;
 pub(crate) use series::later;

@@ -2,7 +2,7 @@ use crate::{
     hair::Weeks,
     lift::Visit,
     service::{Plan, Start},
-    source::Interval,
+    source::{Basis, Interval},
 };
 use jiff::{ToSpan, civil::Date};
 use schemars::JsonSchema;
@@ -16,6 +16,9 @@ pub struct DatedVisit {
     /// Weeks to leave since the visit before; absent for the first.
     #[serde(rename = "after_weeks")]
     pub after: Option<Interval<Weeks>>,
+    /// What those weeks, and so the days, rest on.
+    #[serde(rename = "after_basis")]
+    pub after_basis: Option<Basis>,
     /// The first day on which it may be, each gap before it as short as it may be.
     pub earliest: Start,
     /// The day with the usual gaps.
@@ -63,6 +66,7 @@ pub fn dated_visits(plan: &Plan) -> Vec<DatedVisit> {
         visits.push(DatedVisit {
             number: place + 1,
             after,
+            after_basis: there.iter().filter_map(|(_, visit)| visit.after_basis).reduce(Basis::weaker),
             earliest,
             usual,
             latest,

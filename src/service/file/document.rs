@@ -77,6 +77,25 @@ pub fn strand_book(text: &str, format: Format) -> Option<String> {
     reader::field(text, format, "strand_book", "")
 }
 
+/// The path of the kept records that a service file names, and who works, as they are written there.
+///
+/// foilwork's core reads no files: the caller does, and hands over in [`Evidence`](crate::service::Evidence) what
+/// [`foil_pace`](crate::history::foil_pace) finds in them.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{reader::Format, service::records_named};
+///
+/// let text = "format = 1\nrecords = \"kept.jsonl\"\n[service]\ncolourist = \"W.\"";
+/// assert_eq!(records_named(text, Format::Toml), Some(("kept.jsonl".to_owned(), Some("W.".to_owned()))));
+/// ```
+#[must_use]
+pub fn records_named(text: &str, format: Format) -> Option<(String, Option<String>)> {
+    let colourist = || reader::field(text, format, "colourist", "service");
+    reader::field(text, format, "records", "").map(|path| (path, colourist()))
+}
+
 /// Reads a service file that names its shop by a path; the shop takes the place of the path.
 ///
 /// # Errors

@@ -6,5 +6,7 @@ mod references;
 mod text_fields;
 
 pub(in crate::service) use crate::reader::{Problem, Problems};
-pub use document::{from_value_with_shop, parse, parse_with_shop, service_schema, shop_file, strand_book};
+pub use document::{
+    from_value_with_shop, parse, parse_with_shop, records_named, service_schema, shop_file, strand_book,
+};
 pub(in crate::service) use text_fields::Moment;

@@ -50,6 +50,8 @@ struct Known<'n> {
     additives: Names<'n>,
     /// Lighteners and shades.
     products: Names<'n>,
+    /// Lighteners and removers.
+    cleaners: Names<'n>,
     sections: Names<'n>,
     /// The shades that take no developer.
     semi: HashSet<&'n str>,
@@ -70,6 +72,7 @@ impl<'n> Known<'n> {
             developers: Names::of(of_shop("developer"), "name"),
             additives: Names::of(of_shop("additive"), "name"),
             products: lighteners.and(&shades),
+            cleaners: lighteners.and(&Names::of(of_shop("remover"), "name")),
             sections: Names::of(sections, "name"),
             semi: semi.filter_map(|shade| shade.get("code")?.text()).collect(),
             ratios: of_shop("shade").iter().filter_map(ratio).collect(),
@@ -116,6 +119,7 @@ impl References<'_> {
     fn section(&mut self, section: &Node, field: &str, known: &Known<'_>) {
         self.work(section, field);
         self.exists(section.get("product"), &format!("{field}.product"), &known.products, "lightener or shade");
+        self.exists(section.get("clean_with"), &format!("{field}.clean_with"), &known.cleaners, "lightener or remover");
         self.mix(section, field, &known.shades);
         self.ratio(section, field, &known.ratios);
         // The plan chooses the strength of a lightener that has none.

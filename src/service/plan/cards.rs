@@ -68,9 +68,12 @@ pub struct CardMinutes {
     /// From when on the last strand is looked at too.
     #[serde(rename = "look_at_last_min")]
     pub look_at_last: Option<Duration>,
-    /// When to rinse at the latest; a step before the colour ends then by `then`.
+    /// When to rinse at the latest; a step before the colour ends about then by `then`.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
+    /// Within what a step before the colour ends, by the hair; absent for a bowl of the colour.
+    #[serde(rename = "ends_min")]
+    pub ends: Option<Interval<Duration>>,
 }
 
 /// The times of a card on the salon clock.
@@ -91,6 +94,12 @@ pub struct CardClock {
     /// When to rinse at the latest.
     #[schemars(with = "String")]
     pub rinse_by: DateTime,
+    /// The earliest that a step before the colour ends by the estimate; absent for a bowl of the colour.
+    #[schemars(with = "Option<String>")]
+    pub ends_earliest: Option<DateTime>,
+    /// The latest.
+    #[schemars(with = "Option<String>")]
+    pub ends_latest: Option<DateTime>,
 }
 
 /// One card for each fresh bowl, in the order of mixing; planned steps before the colour come first.
@@ -132,6 +141,7 @@ fn minutes(bowl: &Bowl, step: &Step, mixed_at: Duration, offset: Duration) -> Ca
         look_at: step.look_at.iter().map(|at| offset + *at).collect(),
         look_at_last: step.look_at_last.map(|at| offset + at),
         rinse_by: offset + step.rinse_by,
+        ends: None,
     }
 }
 
@@ -158,15 +168,15 @@ fn before(plan: &Plan, step: &FirstStep) -> BowlCard {
         0.0 => 0.0,
         whole => 100.0 * (part.weigh.g() * exact.g() / whole - 1.0).abs(),
     };
-    let begin = step.begin.unwrap_or(Duration::ZERO);
-    let applied = begin + step.apply.best();
+    let best = |at: Option<Interval<Duration>>| at.map_or(Duration::ZERO, |at| at.best());
     let minutes = CardMinutes {
-        mixed_at: begin,
-        use_by: applied,
+        mixed_at: best(step.begin),
+        use_by: best(step.applied),
         // It is looked at all the while.
         look_at: Vec::new(),
         look_at_last: None,
-        rinse_by: applied + step.develop.best(),
+        rinse_by: best(step.due),
+        ends: step.due,
     };
     let name = step.name();
     let asks = |finding: &&Finding| !matches!(finding.verdict, Verdict::Stop | Verdict::Passed);
@@ -223,5 +233,7 @@ fn clock(start: Start, minutes: &CardMinutes) -> Option<CardClock> {
         look_at: minutes.look_at.iter().filter_map(|look| at(*look)).collect(),
         look_at_last: minutes.look_at_last.and_then(at),
         rinse_by: at(minutes.rinse_by)?,
+        ends_earliest: minutes.ends.and_then(|ends| at(ends.low())),
+        ends_latest: minutes.ends.and_then(|ends| at(ends.high())),
     })
 }

@@ -5,6 +5,7 @@ use crate::{
     finding::Reason,
     head::ExtraStep,
     mix::{Hazard, handling_advice},
+    service::request::Request,
     shop::ShadeClass,
     source::{COMMON_PRACTICE, Citation, citations::trade},
 };
@@ -32,9 +33,9 @@ const ALWAYS: [(&str, Citation); 2] = [
 ];
 
 /// The general cautions, then those for what is used, in the order of the work.
-pub(super) fn cautions(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Caution> {
+pub(super) fn cautions(request: &Request, sections: &Sections<'_>, first: &FirstSteps) -> Vec<Caution> {
     let general = ALWAYS.iter().map(|(text, source)| Caution { text, reminder: None, sources: vec![source.into()] });
-    let handling = handling_advice(&hazards(sections, first)).into_iter().map(|advice| {
+    let handling = handling_advice(&hazards(request, sections, first)).into_iter().map(|advice| {
         let sources: Vec<Reason> = advice.citations().map(Reason::from).collect();
         let sources = if sources.is_empty() { vec![COMMON_PRACTICE.into()] } else { sources };
         Caution { text: advice.text, reminder: advice.reminder, sources }
@@ -45,7 +46,7 @@ pub(super) fn cautions(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Cauti
 /// What the mixes bring, read from the kinds of product, whatever their makers declare.
 ///
 /// Colour may hold ammonia and resorcinol; that it does is taken for granted, since nobody said that it does not.
-fn hazards(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Hazard> {
+fn hazards(request: &Request, sections: &Sections<'_>, first: &FirstSteps) -> Vec<Hazard> {
     let mut hazards = Vec::new();
     for work in sections.iter() {
         if work.has_peroxide() {
@@ -64,7 +65,14 @@ fn hazards(sections: &Sections<'_>, first: &FirstSteps) -> Vec<Hazard> {
     for step in first.planned() {
         hazards.extend(match step.step {
             ExtraStep::PreSoften => vec![Hazard::Peroxide],
-            ExtraStep::CleanFirst | ExtraStep::PreLighten => vec![Hazard::Peroxide, Hazard::Persulfate],
+            // What a remover holds is its maker's to say: what its own part of the hazards is, is not known.
+            ExtraStep::CleanFirst => match step.brings(request) {
+                (true, true) => vec![Hazard::Peroxide, Hazard::Persulfate],
+                (true, false) => vec![Hazard::Persulfate, Hazard::Unknown],
+                (false, true) => vec![Hazard::Peroxide, Hazard::Unknown],
+                (false, false) => vec![Hazard::Unknown],
+            },
+            ExtraStep::PreLighten => vec![Hazard::Peroxide, Hazard::Persulfate],
             ExtraStep::PrePigment => vec![Hazard::OxidativeDye, Hazard::Ammonia, Hazard::Resorcinol, Hazard::Unknown],
         });
     }

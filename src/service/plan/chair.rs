@@ -66,12 +66,15 @@ impl ChairTime {
         day: Option<&DayPlan>,
     ) -> Self {
         let other_work = request.file.service.other_work_min.map(Duration::nearest);
-        let before: f64 = first.planned().map(|step| step.apply.best().min()).sum();
         let (clock, to_rinse, after_rinse, hands) = match day.and_then(by_day) {
-            Some((to_rinse, after, hands)) => (ChairClock::Day, first.over + to_rinse, after, hands),
+            Some((to_rinse, after, hands)) => {
+                let before: f64 = first.planned().map(|step| step.hands.best().min()).sum();
+                (ChairClock::Day, first.over + to_rinse, after, before + hands)
+            }
             None => {
-                let applying = sections.iter().map(|work| work.task.apply.min()).sum();
-                (ChairClock::Sheet, timeline.last_rinse(), timeline.after_rinse(), applying)
+                let before: f64 = first.planned().map(|step| step.apply.best().min()).sum();
+                let applying: f64 = sections.iter().map(|work| work.task.apply.min()).sum();
+                (ChairClock::Sheet, timeline.last_rinse(), timeline.after_rinse(), before + applying)
             }
         };
         let other = other_work.unwrap_or(Duration::ZERO);
@@ -86,7 +89,7 @@ impl ChairTime {
             after_rinse,
             other_work,
             total: to_rinse + after_rinse + other,
-            hands_on: Duration::nearest(before + hands + other.min()),
+            hands_on: Duration::nearest(hands + other.min()),
             basis,
         }
     }

@@ -1,6 +1,6 @@
 //! What was said before the service, held against the plan: earlier services with their gaps, wishes, who has agreed.
 
-use super::{Hair, SectionLift, Start, canvas::Stretch, sections::Sections};
+use super::{Hair, Lapsed, SectionLift, Start, canvas::Stretch, lapsed::Facts, sections::Sections};
 use crate::{
     colour::{Level, LevelChange},
     finding::Rule,
@@ -110,6 +110,28 @@ pub struct Agreed {
     pub to: Option<String>,
     /// To the findings of which rules; where none is named it settles nothing.
     pub rules: Vec<Rule>,
+    /// Of these rules, those that it no longer settles.
+    pub lapsed: Vec<Lapsed>,
+}
+
+impl Agreed {
+    /// Whether it settles the findings of a rule.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{finding::Rule, service::{Agreed, Lapsed, Start, shape::Party}};
+    /// use jiff::civil::date;
+    ///
+    /// let (who, on, rules) = (Party::Guest, Start::Day(date(2026, 11, 1)), vec![Rule::Lift, Rule::Health]);
+    /// let lapsed = vec![Lapsed { rule: Rule::Lift, why: "strand test of 2026-11-20 came after it".to_owned() }];
+    /// let agreed = Agreed { who, on, to: None, rules, lapsed };
+    /// assert!(agreed.settles(Rule::Health) && !agreed.settles(Rule::Lift));
+    /// ```
+    #[must_use]
+    pub fn settles(&self, rule: Rule) -> bool {
+        self.rules.contains(&rule) && !self.lapsed.iter().any(|one| one.rule == rule)
+    }
 }
 
 impl PastWork {
@@ -137,8 +159,10 @@ impl SaidBefore {
     ) -> Option<Self> {
         let asked = request.asked.as_ref()?;
         let oldest = hair.length.map(|length| weeks_to_grow(length.into(), rate));
+        let past = past(asked, request.start, rate);
+        let dated = past.iter().filter_map(|one| Some((one.on?, one.what.to_string())));
+        let facts = Facts { hair, past: dated.collect(), salon: &request.file.salon, start: request.start };
         Some(Self {
-            past: past(asked, request.start, rate),
             gaps: gaps(asked, request.start, oldest),
             oldest,
             wishes: wishes(asked, hair, sections, lift),
@@ -150,8 +174,10 @@ impl SaidBefore {
                     on: Start::of(*on),
                     to: one.to.clone(),
                     rules: one.rules.clone(),
+                    lapsed: facts.lapsed(*on, &one.rules),
                 })
                 .collect(),
+            past,
         })
     }
 }

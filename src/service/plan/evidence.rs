@@ -1,9 +1,10 @@
-//! What is known beside the file: the salon's strand book, and levels seen while the service runs.
+//! What is known beside the file: the salon's strand book and records, and levels seen while the service runs.
 
 use crate::{
     colour::Level,
     lift::StrandBook,
     quantity::{Duration, InvalidQuantity},
+    service::request::FoilPace,
 };
 use std::str::FromStr;
 
@@ -14,6 +15,8 @@ pub struct Evidence {
     pub book: Option<StrandBook>,
     /// Levels seen in mid-service, in the order of the looks.
     pub seen: Vec<SeenLevel>,
+    /// Minutes for a foil of the one who works, from the records that the file names, where they were read.
+    pub foil_pace: Option<FoilPace>,
 }
 
 /// A level seen on a section in mid-service, on its first strand.

@@ -14,7 +14,7 @@ use crate::{
     head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
     mix::Ratio,
     quantity::{Duration, Mass, MassFraction, Quantity, Share},
-    service::request::{Bottle, Item, Request},
+    service::request::{Bottle, Item, ItemKind, Request},
     source::{Basis, Interval},
 };
 use schemars::JsonSchema;
@@ -51,12 +51,21 @@ pub struct FirstStep {
     /// How long it stays on.
     #[serde(rename = "develop_min")]
     pub develop: Interval<Duration>,
+    /// How long hands are at work on it: its bowl, its brush, a look every few minutes and one at its end, and its rinse.
+    #[serde(rename = "hands_min")]
+    pub hands: Interval<Duration>,
     /// When it begins, from the first brush; absent where it is not planned.
     #[serde(rename = "begin_min")]
-    pub begin: Option<Duration>,
-    /// When it is over by the estimate, rinse and all.
+    pub begin: Option<Interval<Duration>>,
+    /// When it is all on.
+    #[serde(rename = "applied_min")]
+    pub applied: Option<Interval<Duration>>,
+    /// When its end is due, by the estimate: what comes after is its rinse, where it is rinsed.
+    #[serde(rename = "due_min")]
+    pub due: Option<Interval<Duration>>,
+    /// When it is over, rinse and all.
     #[serde(rename = "over_min")]
-    pub over: Option<Duration>,
+    pub over: Option<Interval<Duration>>,
     /// How it ends.
     pub then: StepEnd,
     /// What to mind.
@@ -95,6 +104,21 @@ impl FirstStep {
         self.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product))
     }
 
+    /// Whether lightener or persulfate goes on, and whether peroxide does, by what is weighed; of what is not known both are taken for
+    /// so. What softens is peroxide, and what puts warmth back is judged as colour.
+    pub(super) fn brings(&self, request: &Request) -> (bool, bool) {
+        let remover = self.items(request).find_map(|item| match item.kind {
+            ItemKind::Remover { persulfate, peroxide } => Some((persulfate, peroxide)),
+            _ => None,
+        });
+        match self.step {
+            ExtraStep::CleanFirst => remover.unwrap_or((true, true)),
+            ExtraStep::PreLighten => (true, true),
+            ExtraStep::PreSoften => (false, true),
+            ExtraStep::PrePigment => (false, false),
+        }
+    }
+
     /// Whether a developer is in it.
     pub(super) fn has_developer(&self) -> bool {
         self.parts.iter().any(|part| part.kind == PartKind::Developer)
@@ -116,12 +140,12 @@ impl FirstSteps {
     ) -> Self {
         let mut steps = Vec::new();
         let stocks = developer::candidates(request);
-        let (mut hands, mut over) = (0.0_f64, 0.0_f64);
+        let (mut hands, mut over) = ([0.0_f64; 3], 0.0_f64);
         for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.is_section()) {
             let stated = request.file.section.get(work.in_request).map_or(&[][..], |section| section.first.as_slice());
             let asked = class_question(hair, work).map(|wish| product_class(&wish).before).unwrap_or_default();
             // The next step of the same hair waits for the one before.
-            let mut free = 0.0_f64;
+            let mut free = [0.0_f64; 3];
             for step in ExtraStep::ALL.iter().copied() {
                 let (planned, asked_for) = (stated.contains(&step), asked.contains(&step));
                 if !planned && !asked_for {
@@ -130,15 +154,20 @@ impl FirstSteps {
                 let shelf = Shelf { request, stocks: &stocks, hair, work, mix, colours };
                 let mut found = shelf.step(step, (planned, asked_for));
                 if planned {
-                    let begin = hands.max(free);
-                    hands = begin + found.apply.best().min();
-                    free = hands + found.develop.best().min() + shelf.rinse(found.then);
+                    let [apply, develop] = [found.apply, found.develop].map(minutes);
+                    let begin = each(hands, free, f64::max);
+                    hands = each(begin, apply, |begin, apply| begin + apply);
+                    let due = each(hands, develop, |on, develop| on + develop);
+                    free = due.map(|due| due + shelf.rinse(found.then));
+                    found.begin = Some(times(begin));
+                    found.applied = Some(times(hands));
+                    (found.due, found.over) = (Some(times(due)), Some(times(free)));
                     // At the basin nobody paints.
                     if found.then == StepEnd::Rinse {
                         hands = free;
                     }
-                    over = over.max(free);
-                    (found.begin, found.over) = (Some(Duration::nearest(begin)), Some(Duration::nearest(free)));
+                    let [_, best, _] = free;
+                    over = over.max(best);
                 }
                 steps.push(found);
             }
@@ -149,6 +178,19 @@ impl FirstSteps {
     pub(super) fn planned(&self) -> impl Iterator<Item = &FirstStep> {
         self.steps.iter().filter(|step| step.planned)
     }
+}
+
+/// The low, best and high minutes of an estimate.
+fn minutes(time: Interval<Duration>) -> [f64; 3] {
+    time.to_array().map(Duration::min)
+}
+
+fn times([low, best, high]: [f64; 3]) -> Interval<Duration> {
+    Interval::ordered(low, best, high).map(Duration::nearest)
+}
+
+fn each([a, b, c]: [f64; 3], [d, e, f]: [f64; 3], of: fn(f64, f64) -> f64) -> [f64; 3] {
+    [of(a, d), of(b, e), of(c, f)]
 }
 
 /// A product of the shop, what it is, and its part of the mix.
@@ -176,7 +218,8 @@ impl Shelf<'_, '_> {
                 self.developer(&needs).map(|bottle| vec![(bottle.name.clone(), PartKind::Developer, 1.0)])
             }
             ExtraStep::PrePigment => self.pigment(),
-            ExtraStep::CleanFirst | ExtraStep::PreLighten => self.lightener(&needs),
+            ExtraStep::CleanFirst => self.cleaner(&needs),
+            ExtraStep::PreLighten => self.lightener(&needs, None),
         };
         let (parts, why_not): (Vec<FirstPart>, _) = match found {
             Ok(parts) => (parts.into_iter().map(|part| self.weighed(part, mix)).collect(), None),
@@ -184,6 +227,7 @@ impl Shelf<'_, '_> {
         };
         // A liquid is brushed on faster than a mix is worked in: a quarter to all of the section's own time.
         let apply = self.work.task.apply.min();
+        let apply = Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply));
         let bowl = StepBowl::of(self.request, self.stocks, &parts);
         FirstStep {
             section: self.work.name().to_owned(),
@@ -198,13 +242,24 @@ impl Shelf<'_, '_> {
             findings: Vec::new(),
             parts,
             why_not,
-            apply: Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply)),
+            hands: self.hands(apply, &needs),
+            apply,
             develop: needs.develop,
             begin: None,
+            applied: None,
+            due: None,
             over: None,
             then: needs.then,
             mind: needs.mind,
         }
+    }
+
+    /// Bowl, brush, the looks while it is on and the one that ends it, and the rinse.
+    fn hands(&self, apply: Interval<Duration>, needs: &StepNeeds) -> Interval<Duration> {
+        let floor = &self.request.floor.floor;
+        let looks = needs.develop.map(|on| floor.looks_while(on) + floor.look);
+        let ends = floor.mix.min() + self.rinse(needs.then);
+        apply.combine(looks, |apply, looks| Duration::nearest(apply.min() + looks.min() + ends))
     }
 
     /// The hair that its own mix covers, times what a gram of it takes of the step.
@@ -257,11 +312,26 @@ impl Shelf<'_, '_> {
         Ok(vec![(found.part.code.clone(), PartKind::Colour, 1.0)])
     }
 
+    /// The remover that the section names, else a lightener; without one that may go there a remover of the shop.
+    fn cleaner(&self, needs: &StepNeeds) -> Result<Vec<Of>, String> {
+        let named =
+            self.request.file.section.get(self.work.in_request).and_then(|section| section.clean_with.as_deref());
+        let mut removers = self.request.shop.removers.iter().map(|one| one.name.as_str());
+        let whole = |name: &str| vec![(name.to_owned(), PartKind::Remover, 1.0)];
+        match named {
+            Some(name) if removers.any(|remover| remover == name) => Ok(whole(name)),
+            Some(_) => self.lightener(needs, named),
+            None => self.lightener(needs, None).or_else(|none| removers.next().map(whole).ok_or(none)),
+        }
+    }
+
     /// A lightener that may touch this scalp, with the weakest developer to clean and the strongest that is weak enough to lift; one that the file gives to toners only where there
     /// is no other, for it is made to deposit.
-    fn lightener(&self, needs: &StepNeeds) -> Result<Vec<Of>, String> {
+    fn lightener(&self, needs: &StepNeeds, named: Option<&str>) -> Result<Vec<Of>, String> {
         let on_scalp = self.work.task.on_scalp != Some(false);
-        let mut fits = self.request.shop.lighteners.iter().filter(|one| one.on_scalp || !on_scalp);
+        let called = |name: &str| named.is_none_or(|named| named == name);
+        let fits = self.request.shop.lighteners.iter().filter(|one| one.on_scalp || !on_scalp);
+        let mut fits = fits.filter(|one| called(&one.name));
         let none = "the shop has no lightener that may go there: take a colour remover by its own instructions";
         let lightener = fits.next().ok_or(none)?;
         let tones = |bottle: &&Bottle| {

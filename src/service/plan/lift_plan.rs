@@ -86,6 +86,10 @@ pub struct SectionLift {
     #[serde(skip)]
     #[schemars(skip)]
     pub situation: Situation,
+    /// The same made ready, with what is believed of this hair. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub lightening: Lightening,
     /// The levers that move the rates off those of the reference mix.
     pub levers: Vec<Factor>,
 }
@@ -288,6 +292,7 @@ impl Lit<'_, '_> {
             strain_index: index,
             strain_sources: citations,
             situation: self.situation,
+            lightening,
             levers: levers.filter(off_reference).collect(),
         }
     }

@@ -62,19 +62,19 @@ pub fn plan(file: &ServiceFile) -> Result<Plan, Problems> {
 ///
 /// let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
 /// let seen = ["nape=7.5@25".parse()?].to_vec();
-/// let (before, after) = (plan_with(&file, &Evidence::default())?, plan_with(&file, &Evidence { seen, book: None })?);
+/// let (before, after) = (plan_with(&file, &Evidence::default())?, plan_with(&file, &Evidence { seen, ..Evidence::default() })?);
 /// let width = |level: foilwork::source::Interval<foilwork::colour::Level>| level.high().number() - level.low().number();
 /// assert!(width(after.lift[0].first_strand) < width(before.lift[0].first_strand));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_with(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
-    made(Request::new(file)?, evidence, true)
+    made(Request::new(file, evidence.foil_pace)?, evidence, true)
 }
 
 /// The same without the best order of the work, whose search takes longer than all the rest. Its time in the chair, and all that
 /// rests on it, is on the clock of the sheet: hold it against another plan without a day only.
 pub(in crate::service) fn plan_without_day(file: &ServiceFile, evidence: &Evidence) -> Result<Plan, Problems> {
-    made(Request::new(file)?, evidence, false)
+    made(Request::new(file, evidence.foil_pace)?, evidence, false)
 }
 
 fn made(request: Request, evidence: &Evidence, with_day: bool) -> Result<Plan, Problems> {
@@ -136,7 +136,7 @@ fn made(request: Request, evidence: &Evidence, with_day: bool) -> Result<Plan, P
         strengths: strengths.chosen,
         together: strengths.together,
         lift,
-        cautions: cautions::cautions(&sections, &first),
+        cautions: cautions::cautions(&request, &sections, &first),
         stated_not_used: unused::stated_not_used(&request),
         not_computed: unknown::not_computed(&request, &sections, &mixes, money.is_some()),
         defaults: request.defaults.clone(),
@@ -171,6 +171,6 @@ fn made(request: Request, evidence: &Evidence, with_day: bool) -> Result<Plan, P
 /// ```
 pub fn plan_text(text: &str, format: Format) -> Result<Plan, Problems> {
     let file = file::parse(text, format)?;
-    let plan = Request::of_checked(&file).and_then(|request| made(request, &Evidence::default(), true));
+    let plan = Request::of_checked(&file, None).and_then(|request| made(request, &Evidence::default(), true));
     plan.map_err(|problems| problems.located(text, format))
 }

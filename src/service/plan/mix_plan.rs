@@ -137,6 +137,8 @@ choice! {
         Developer = "developer",
         /// It weakens the developer.
         Diluent = "diluent",
+        /// It takes artificial pigment out.
+        Remover = "remover",
         /// It goes on top of the ratio.
         Additive = "additive",
     }

@@ -26,6 +26,7 @@ mod first_steps;
 mod hair;
 mod head_plan;
 mod known;
+mod lapsed;
 mod level_rule;
 mod lift_plan;
 mod make;
@@ -71,6 +72,7 @@ pub use head_plan::{
     EndsPlan, HeadPlan, HeadReading, InPlace, LevelStretch, LevelsAlong, Meeting, MeetingShade, PartReading,
     RootShadowPlan, SectionPlan, ShadowLength, ZoneHair, ZoneLook,
 };
+pub use lapsed::Lapsed;
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};
 pub(in crate::service) use make::plan_without_day;

@@ -1,6 +1,6 @@
 //! What a guest is told before any service, in the same words on every page.
 
-use super::{PartKind, Plan};
+use super::{FirstStep, PartKind, Plan};
 use crate::head::ExtraStep;
 
 /// What stands on a page while a check says stop.
@@ -30,7 +30,9 @@ impl Plan {
     pub(crate) fn risks(&self) -> Vec<String> {
         let lightener = |kind| kind == PartKind::Lightener;
         let in_bowls = || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
-        let before = || self.first_steps.iter().any(|step| step.planned && step.step.lightens());
+        let removed = |step: &FirstStep| step.parts.iter().any(|part| part.kind == PartKind::Remover);
+        let cleans = |step: &&FirstStep| step.planned && step.step.lightens();
+        let before = || self.first_steps.iter().filter(cleans).any(|step| !removed(step));
         let lightens = !self.lift.is_empty() || in_bowls() || before();
         let told = [Some(ALLERGY), lightens.then_some(LIGHTENING), Some(RESULT), Some(BEFORE), Some(STOP), Some(BURNS)];
         told.into_iter().flatten().map(str::to_owned).collect()

@@ -121,6 +121,7 @@ impl AfterRinse {
             foils: None,
             on_head: None,
             apply: apply.value,
+            applying: None,
             develop: Duration::from_min(self.develop_min).in_field(&format!("{field}.develop_min"))?,
             after: Vec::new(),
             hairline: false,

@@ -1,5 +1,7 @@
 use super::{
-    Asked, Bottle, DefaultUsed, HairAmounts, HeadMap, Item, OnFloor, Task, after_rinse, counts_from,
+    Asked, Bottle, DefaultUsed, FoilPace, HairAmounts, HeadMap, Item, OnFloor, Task, after_rinse,
+    applying::Pace,
+    counts_from,
     defaults::{self, DefaultValue, Defaults},
     head_map, shelf, strands,
     task::{self, Oxidant, Shelf},
@@ -57,14 +59,14 @@ pub(in crate::service) struct Request {
 }
 
 impl Request {
-    /// Resolves a file, after the same checks that a text goes through.
-    pub(in crate::service) fn new(file: &ServiceFile) -> Result<Self, Problems> {
+    /// Resolves a file, after the same checks that a text goes through; with the minutes for a foil that records show.
+    pub(in crate::service) fn new(file: &ServiceFile, pace: Option<FoilPace>) -> Result<Self, Problems> {
         reader::validate(file)?;
-        Self::of_checked(file)
+        Self::of_checked(file, pace)
     }
 
     /// Resolves a file that was read just now, and so has been checked.
-    pub(in crate::service) fn of_checked(file: &ServiceFile) -> Result<Self, Problems> {
+    pub(in crate::service) fn of_checked(file: &ServiceFile, pace: Option<FoilPace>) -> Result<Self, Problems> {
         let mut used = Defaults::default();
         let salon = &file.salon;
         let natural = Level::new(file.analysis.natural_level).in_field("analysis.natural_level")?;
@@ -103,7 +105,8 @@ impl Request {
         let gradient = file.gradient.as_ref().map(|entry| head_map::gradient(entry, amounts.length)).transpose()?;
         let asked = head_map::asked(file, map.as_ref(), gradient)?;
         let with_spare = 1.0 + file.salon.spare_percent.unwrap_or(0.0) / 100.0;
-        let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts, with_spare };
+        let pace = Pace::of(salon, pace)?;
+        let look_up = Shelf { bottles: &bottles, items: &items, working_life, amounts: &amounts, with_spare, pace };
         // What was used on some sections says how much hair there is on the others: read once for that alone.
         let uses = past_uses(file, &asked, &look_up)?;
         let amounts = amounts.with_uses(&uses);

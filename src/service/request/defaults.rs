@@ -43,6 +43,9 @@ pub enum DefaultValue {
     /// A time.
     #[serde(rename = "time_min")]
     Time(Duration),
+    /// A time, estimated.
+    #[serde(rename = "estimate_min")]
+    Minutes(Interval<Duration>),
     /// A temperature.
     #[serde(rename = "temperature_c")]
     Temperature(Temperature),
@@ -71,6 +74,8 @@ impl std::fmt::Display for DefaultValue {
             Self::Share(share) => write!(f, "{} %", range(share, 0)),
             Self::Length(length) => write!(f, "{} cm", range(length, 1)),
             Self::Time(time) => time.fmt(f),
+            Self::Minutes(time) if time.is_exact() => time.best().fmt(f),
+            Self::Minutes(time) => write!(f, "{:.0} ({:.0} to {:.0})", time.best(), time.low(), time.high()),
             Self::Temperature(temperature) => temperature.fmt(f),
             Self::Pieces(pieces) => pieces.fmt(f),
             Self::Levels(levels) => write!(f, "{} levels", levels.levels()),

@@ -1,6 +1,7 @@
 //! The request: a service file with every number turned into a checked quantity and every name into the thing it names.
 
 mod after_rinse;
+mod applying;
 mod build;
 mod consultation;
 mod counts_from;
@@ -13,6 +14,7 @@ mod shelf;
 mod strands;
 mod task;
 
+pub use applying::{AppliedBy, Applying, FoilPace};
 pub use defaults::{DefaultUsed, DefaultValue};
 pub use panel::CountedPanels;
 pub use task::WorkStage;

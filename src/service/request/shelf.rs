@@ -56,6 +56,10 @@ pub(in crate::service) enum ItemKind {
         dose: Share,
     },
     Diluent,
+    Remover {
+        persulfate: bool,
+        peroxide: bool,
+    },
 }
 
 impl Item {
@@ -71,7 +75,7 @@ impl Item {
     pub(in crate::service) fn own_limits(&self) -> Option<OwnLimits> {
         match &self.kind {
             ItemKind::Lightener { limits, .. } | ItemKind::Shade { limits, .. } => Some(*limits),
-            ItemKind::Additive { .. } | ItemKind::Diluent => None,
+            ItemKind::Additive { .. } | ItemKind::Diluent | ItemKind::Remover { .. } => None,
         }
     }
 
@@ -79,7 +83,7 @@ impl Item {
     pub(in crate::service) fn mixed_ph(&self) -> Option<Ph> {
         match self.kind {
             ItemKind::Lightener { mixed_ph, .. } | ItemKind::Shade { mixed_ph, .. } => mixed_ph,
-            ItemKind::Additive { .. } | ItemKind::Diluent => None,
+            ItemKind::Additive { .. } | ItemKind::Diluent | ItemKind::Remover { .. } => None,
         }
     }
 
@@ -87,7 +91,7 @@ impl Item {
         match &self.kind {
             ItemKind::Lightener { ratio, .. } => Some(ratio),
             ItemKind::Shade { ratio, .. } => ratio.as_ref(),
-            ItemKind::Additive { .. } | ItemKind::Diluent => None,
+            ItemKind::Additive { .. } | ItemKind::Diluent | ItemKind::Remover { .. } => None,
         }
     }
 }
@@ -111,7 +115,7 @@ pub(super) fn bottles(shop: &Shop, room: Temperature, defaults: &mut Defaults) -
     shop.bottles.iter().enumerate().map(&mut read).collect()
 }
 
-/// Everything else in the shop: lighteners, shades, additives, diluents.
+/// Everything else in the shop: lighteners, shades, additives, diluents, removers.
 pub(super) fn items(shop: &Shop) -> Vec<Item> {
     let lighteners = shop.lighteners.iter().map(|one| Item {
         name: one.name.clone(),
@@ -146,5 +150,10 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
         kind: ItemKind::Diluent,
         priced: one.facts.pack_price,
     });
-    lighteners.chain(shades).chain(additives).chain(diluents).collect()
+    let removers = shop.removers.iter().map(|one| Item {
+        name: one.name.clone(),
+        kind: ItemKind::Remover { persulfate: one.persulfate, peroxide: one.peroxide },
+        priced: one.facts.pack_price,
+    });
+    lighteners.chain(shades).chain(additives).chain(diluents).chain(removers).collect()
 }

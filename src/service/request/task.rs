@@ -1,5 +1,7 @@
 use super::{
-    Bottle, HairAmounts, InField, Item, ItemKind, SectionFoils, defaults,
+    Applying, Bottle, HairAmounts, InField, Item, ItemKind, SectionFoils,
+    applying::Pace,
+    defaults,
     defaults::{DefaultValue, Defaults},
     head_map::Asked,
 };
@@ -95,6 +97,8 @@ pub(in crate::service) struct Task {
     /// Foils, profile and demand of a section.
     pub(in crate::service) on_head: Option<SectionFoils>,
     pub(in crate::service) apply: Duration,
+    /// What that is from; none for what is put on after the rinse.
+    pub(in crate::service) applying: Option<Applying>,
     pub(in crate::service) develop: Duration,
     /// Tasks (places in the list) that must come first, and what of them must be over.
     pub(in crate::service) after: Vec<(usize, WaitFor)>,
@@ -114,6 +118,8 @@ pub(super) struct Shelf<'a> {
     pub(super) amounts: &'a HairAmounts,
     /// What is mixed beyond what the hair takes, as a factor.
     pub(super) with_spare: f64,
+    /// Minutes for a foil where a section does not say its own.
+    pub(super) pace: Pace,
 }
 
 impl Shelf<'_> {
@@ -236,6 +242,7 @@ pub(super) fn section(
     let on_head = shelf.amounts.section(section, &field, asked, (lightens, on_scalp == Some(true)))?;
     profile_defaults(section, &field, &on_head, defaults);
     let amount = amount(section, &field, (share, lightens, shelf.with_spare), &on_head, defaults)?;
+    let applying = shelf.pace.section(section, &field, on_head.foils, defaults)?;
     let additive = |(j, name): (usize, &String)| shelf.item(name, &format!("{field}.additives[{}]", j + 1));
     let named = |names: &[String], key: &str| -> Result<Vec<usize>, Problems> {
         let place = |(j, name): (usize, &String)| {
@@ -281,7 +288,8 @@ pub(super) fn section(
         additives: section.additives.iter().enumerate().map(additive).collect::<Result<_, _>>()?,
         foils: section.foils.or(on_head.foils.map(|foils| foils.best())),
         on_head: Some(on_head),
-        apply: Duration::from_min(section.apply_min).in_field(&format!("{field}.apply_min"))?,
+        apply: applying.time.best(),
+        applying: Some(applying),
         develop: Duration::from_min(section.develop_min).in_field(&format!("{field}.develop_min"))?,
         after: section.after.iter().enumerate().map(earlier).collect::<Result<_, _>>()?,
         hairline: section.hairline,

@@ -35,6 +35,10 @@ pub struct ServiceFile {
     /// The path of the salon's strand book, from the folder of this file; the command line and Python read it.
     #[schemars(length(min = 1, max = 1000))]
     pub strand_book: Option<String>,
+    /// The path of a file of the salon's kept records, from the folder of this file: minutes for each foil of this colourist come
+    /// from it. The command line and Python read it.
+    #[schemars(length(min = 1, max = 1000))]
+    pub records: Option<String>,
     /// How sections finish together whose developer is left to the plan.
     #[serde(default)]
     pub finish: Finish,
@@ -117,6 +121,10 @@ pub struct Salon {
     /// Basins of the salon; one where it is not said.
     #[schemars(range(min = 1, max = 20), extend("x-unit" = "basins"))]
     pub basins: Option<u32>,
+    /// Minutes for each foil of the one who works, from parting to closing, where no `records` say it; 1.3 is assumed where none
+    /// do.
+    #[schemars(range(min = 0.1, max = 15.0), extend("x-unit" = "min"))]
+    pub foil_min: Option<f64>,
     /// How long it takes to weigh and mix a bowl.
     #[schemars(range(min = 0.0, max = 30.0), extend("x-unit" = "min"))]
     pub mix_bowl_min: Option<f64>,
@@ -141,7 +149,13 @@ pub struct Salon {
     /// After how many days a skin test no longer counts, by the rule that binds you.
     #[schemars(range(min = 1.0, max = 3650.0), extend("x-unit" = "days"))]
     pub skin_test_valid_days: Option<f64>,
-    /// Where those two figures come from.
+    /// After how many days somebody's agreement no longer counts, by the rule of the house.
+    #[schemars(range(min = 1.0, max = 3650.0), extend("x-unit" = "days"))]
+    pub agreed_valid_days: Option<f64>,
+    /// Where that figure comes from.
+    #[schemars(length(max = 300))]
+    pub agreed_source: Option<String>,
+    /// Where the two figures of the skin test come from.
     #[schemars(length(max = 300))]
     pub skin_test_source: Option<String>,
 }

@@ -112,9 +112,12 @@ pub struct Section {
     #[serde(default)]
     #[schemars(length(max = 50))]
     pub regions: Vec<InRegion>,
-    /// How long the application takes.
+    /// How long the application takes; worked out from the foils and the minutes for one where it is not said.
     #[schemars(range(min = 1.0, max = 240.0), extend("x-unit" = "min"))]
-    pub apply_min: f64,
+    pub apply_min: Option<f64>,
+    /// Minutes for each foil here, from parting to closing; those of the salon where it is not said.
+    #[schemars(range(min = 0.1, max = 15.0), extend("x-unit" = "min"))]
+    pub foil_min: Option<f64>,
     /// How long it is planned to develop after the application.
     #[schemars(range(min = 1.0, max = 120.0), extend("x-unit" = "min"))]
     pub develop_min: f64,
@@ -123,6 +126,10 @@ pub struct Section {
     #[serde(default)]
     #[schemars(length(max = 4))]
     pub first: Vec<ExtraStep>,
+    /// With what hair is cleaned first: a remover or a lightener of the shop. A lightener with weak developer where it is not said, and a
+    /// remover only where the shop has no such lightener.
+    #[schemars(length(min = 1, max = 60))]
+    pub clean_with: Option<String>,
     /// What this section waits for before it is applied.
     #[serde(default)]
     #[schemars(length(max = 50))]

@@ -1,4 +1,6 @@
-use super::{AdditiveEntry, ClassPriceEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry, TermsEntry};
+use super::{
+    AdditiveEntry, ClassPriceEntry, DeveloperEntry, DiluentEntry, LightenerEntry, RemoverEntry, ShadeEntry, TermsEntry,
+};
 use crate::shop::{Habits, Per};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -40,6 +42,9 @@ pub struct ShopFile {
     /// What a developer may be weakened with.
     #[serde(default)]
     pub diluent: Vec<DiluentEntry>,
+    /// Colour removers, for hair that is cleaned before the colour.
+    #[serde(default)]
+    pub remover: Vec<RemoverEntry>,
     /// Foils, gloves, film and the like.
     #[serde(default)]
     pub consumable: Vec<ConsumableEntry>,

@@ -13,6 +13,6 @@ pub use class_price::ClassPriceEntry;
 pub use declared::Declared;
 pub use file::{ConsumableEntry, ShopFile};
 pub(in crate::shop) use products::EntryFacts;
-pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, ShadeEntry};
+pub use products::{AdditiveEntry, DeveloperEntry, DiluentEntry, LightenerEntry, RemoverEntry, ShadeEntry};
 pub use substance::SubstanceEntry;
 pub use terms::TermsEntry;

@@ -161,3 +161,16 @@ product! {
         pub name: String,
     }
 }
+
+product! {
+    /// What takes artificial pigment out, used as it comes by its own instructions.
+    RemoverEntry {
+        /// Your name for it.
+        #[schemars(length(min = 1, max = 60), extend("x-parse" = "name"))]
+        pub name: String,
+        /// Whether it holds persulfate; taken for so where neither this nor a full declaration says that it does not.
+        pub persulfate: Option<bool>,
+        /// Whether it holds or releases peroxide; taken for so in the same way.
+        pub peroxide: Option<bool>,
+    }
+}

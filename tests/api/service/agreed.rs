@@ -8,11 +8,12 @@ use foilwork::{
     finding::{Rule, Verdict},
     reader::Format,
     service::{
-        Alternative, parse,
-        shape::{AgreedEntry, ConsultationEntry, HistoryFlag, Party, WishEntry, Zone},
+        Alternative, Consent, ConsultationPlan, ServiceFile, parse,
+        shape::{AgreedEntry, ConsultationEntry, Elasticity, HistoryFlag, Party, WishEntry, Zone},
     },
     sheet::consultation_sheet,
 };
+use serde_json::json;
 
 fn agreed(who: Party, on: &str, rules: &[Rule]) -> AgreedEntry {
     AgreedEntry { who, on: on.to_owned(), to: Some("a letter".to_owned()), rules: rules.to_vec() }
@@ -42,6 +43,54 @@ fn no_agreement_vanishes() {
         let told = sheet(&[HistoryFlag::Medicine], vec![agreed(Party::Doctor, on, &[Rule::Health])]);
         assert!(told.contains(&format!("agreed on {on} ({age} before)")), "{told}");
     }
+}
+
+/// What the hair went through after an agreement, or how old the house lets one be, takes it away, rule by rule; by hand, 1 June to
+/// 25 November are 177 days. What the guest is has no day: no test takes a doctor's word on medicine away.
+#[test]
+fn an_agreement_is_bound_to_what_it_was_given_to() {
+    let asked = |change: fn(&mut ServiceFile)| {
+        let given = vec![
+            agreed(Party::Guest, "2026-06-01", &[Rule::Elasticity]),
+            agreed(Party::Doctor, "2026-06-01", &[Rule::Health]),
+        ];
+        let mut file = with(|entry| entry.agreed = given);
+        file.analysis.history = Some(vec![HistoryFlag::Medicine]);
+        file.analysis.elasticity = Some(Elasticity::Reduced);
+        file.analysis.strand_test = None;
+        change(&mut file);
+        consulted(&file)
+    };
+    let open = |found: &ConsultationPlan, who: Party, rule: Rule| {
+        let same = |one: &&Consent| one.who == who && one.to.contains(&rule);
+        let consent = found.decision.consents.iter().find(same).unwrap();
+        (consent.agreed_on.is_none(), consent.lapsed.iter().map(|one| one.why.clone()).collect::<Vec<_>>())
+    };
+    let found = asked(|_| ());
+    assert_eq!(open(&found, Party::Guest, Rule::Elasticity), (false, Vec::new()));
+    assert_eq!(open(&found, Party::Doctor, Rule::Health), (false, Vec::new()));
+    let permed = asked(|file| {
+        let entry = json!({ "on": "2026-09-01", "what": "permed" });
+        file.consultation.as_mut().unwrap().past = vec![serde_json::from_value(entry).unwrap()];
+    });
+    let (anew, why) = open(&permed, Party::Guest, Rule::Elasticity);
+    assert!(anew && why[0].ends_with("of 2026-09-01 came after it"), "{why:?}");
+    let sheet = consultation_sheet(&permed).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains("An agreement of 2026-06-01 (elasticity) no longer counts: "), "{sheet}");
+    assert_eq!(open(&permed, Party::Doctor, Rule::Health), (false, Vec::new()));
+    let house = asked(|file| {
+        file.salon.agreed_valid_days = Some(176.0);
+        file.salon.agreed_source = Some("house rule of 2026".to_owned());
+    });
+    let (anew, why) = open(&house, Party::Doctor, Rule::Health);
+    assert!(anew && why[0].contains("177 days old") && why[0].contains("176 (house rule of 2026)"), "{why:?}");
+    assert!(
+        house.agreement.before.iter().any(|one| one.starts_with("The doctor has to agree again")),
+        "{:?}",
+        house.agreement.before
+    );
+    let young = asked(|file| file.salon.agreed_valid_days = Some(177.0));
+    assert_eq!(open(&young, Party::Doctor, Rule::Health), (false, Vec::new()));
 }
 
 /// Colour from level 5.5 to 8 has no forecast: that the section aims there is not that the plan holds to it.

@@ -335,8 +335,8 @@ fn the_agreement_can_be_read_and_has_a_price_from_to() {
     assert!(price.low <= price.planned && price.planned <= price.high && price.high < price.all_visits_high);
     assert_eq!(price.visits, found.visits.len());
     let page = agreement_page(&found);
-    // Later visits are not priced: neither their number nor their price is promised. Four times 208.50 are 834.00.
-    let up_to = "185,50 € to 208,50 € for this visit, 185,50 € as planned; 4 visits like this one would come to up to 834,00 €, and \
+    // Later visits are not priced: neither their number nor their price is promised. Four times 197.50 are 790.00.
+    let up_to = "174,50 € to 197,50 € for this visit, 174,50 € as planned; 4 visits like this one would come to up to 790,00 €, and \
                  more may be needed";
     assert!(page.contains(up_to) && !page.contains("together at most"), "{page}");
     assert!(page.contains("Price") && page.contains("Guest") && !page.contains("analysis.") && !page.contains(" g "));

@@ -62,7 +62,7 @@ fn the_darkest_of_one_foil_comes_first() {
     let day = with(&[HouseRule::DarkestFirst], |file| {
         file.section[1].same_foil_as = vec!["nape".to_owned()];
         // Both formulas in one foil: short enough to be painted one after the other.
-        (file.section[0].apply_min, file.section[1].apply_min) = (6.0, 6.0);
+        (file.section[0].apply_min, file.section[1].apply_min) = (Some(6.0), Some(6.0));
         (file.section[0].develop_min, file.section[1].develop_min) = (25.0, 25.0);
     });
     assert_eq!(kept(&day), ["nape after crown"]);
@@ -124,7 +124,7 @@ fn what_a_rule_of_the_house_costs_is_said() {
     file.section.iter_mut().for_each(|section| section.beside.clear());
     file.toner.remove(1);
     for (section, develop) in file.section.iter_mut().zip([25.0, 10.0]) {
-        (section.apply_min, section.develop_min) = (5.0, develop);
+        (section.apply_min, section.develop_min) = (Some(5.0), develop);
     }
     let plan = planned(&file);
     let day = plan.day.as_ref().unwrap();

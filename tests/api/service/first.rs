@@ -5,7 +5,9 @@ use super::base::{changed, fine, near, only_colour, only_lightener, shop, texts,
 use foilwork::{
     finding::Verdict::{NotJudged, Note, Stop, Warning},
     head::{ExtraStep, StepEnd},
+    quantity::Duration,
     service::{FirstStep, Plan, ServiceFile, mixing_cards, shape::HistoryFlag},
+    source::Interval,
 };
 use serde_json::json;
 
@@ -16,6 +18,10 @@ fn on_white(first: &[ExtraStep]) -> Plan {
         file.section[0].mix_g = Some(40.0);
         file.section[0].first = first.to_vec();
     })
+}
+
+fn minutes(time: Option<Interval<Duration>>) -> [f64; 3] {
+    time.unwrap().to_array().map(Duration::min)
 }
 
 fn only(plan: &Plan) -> &FirstStep {
@@ -36,7 +42,13 @@ fn pre_softening_in_grams_and_minutes() {
     near(step.mix.best().g(), 40.0 / 1.5 * 0.8 * 0.6, 1e-9);
     assert!(step.mix.low() < step.mix.best() && step.mix.best() < step.mix.high());
     assert_eq!((step.parts[0].product.as_str(), step.parts[0].weigh.g()), ("developer", 12.8));
-    assert_eq!((step.begin.unwrap().min(), step.over.unwrap().min(), step.then), (0.0, 20.0, StepEnd::Blot));
+    assert_eq!(minutes(step.begin), [0.0; 3]);
+    // From 5 min of brushing and 5 on the hair to 20 and 20.
+    assert_eq!((minutes(step.over), step.then), ([10.0, 20.0, 40.0], StepEnd::Blot));
+    // A bowl in 3 min, 10 of brushing, a look after 5 of 10 min and one at the end; with less and more of both 3 + 5 + 1 and
+    // 3 + 20 + 3 + 1.
+    assert_eq!(minutes(Some(step.hands)), [9.0, 15.0, 27.0]);
+    near(plan.chair.hands_on.min() - on_white(&[]).chair.hands_on.min(), 15.0, 1e-9);
     // The colour follows it, and the chair is taken that much longer.
     let without = on_white(&[]);
     near(plan.order[0].begin.min(), 20.0, 1e-9);
@@ -49,7 +61,7 @@ fn pre_softening_in_grams_and_minutes() {
     let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(
         flat.contains(
-            "First on top, pre-soften (0 to 20): developer as it is, on the white hair only; weigh 12.8 g of developer"
+            "First on top, pre-soften (0 to 20 (10 to 40)): developer as it is, on the white hair only; weigh 12.8 g of developer"
         ),
         "{flat}"
     );
@@ -88,7 +100,9 @@ fn cleaning_first_is_rinsed_and_brings_its_cautions() {
     near(step.mix.best().g(), 27.0, 1e-9);
     let parts: Vec<(&str, f64)> = step.parts.iter().map(|part| (part.product.as_str(), part.weigh.g())).collect();
     assert_eq!(parts, [("powder", 9.0), ("developer", 18.0)]);
-    near(step.over.unwrap().min(), 25.0, 1e-9);
+    // At the least 5 + 5 min, at the most 20 + 20, and the basin; hands: 3 + 10 + 2 looks + 2 + 3.
+    assert_eq!(minutes(step.over), [15.0, 25.0, 45.0]);
+    near(step.hands.best().min(), 20.0, 1e-9);
     near(plan.order[0].begin.min(), 25.0, 1e-9);
     // Peroxide and metallic salts react.
     let salts = changed(only_lightener(), |file| {
@@ -232,7 +246,11 @@ fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
     let (step, bowl) = chair.split_once("10:25 1. top").unwrap();
     assert!(step.contains("10:00 top, clean out the artificial pigment first"), "{step}");
     assert!(step.contains("weigh 9 g powder, 18 g developer (27 g); 4 % w/w on the hair"), "{step}");
-    assert!(step.contains("all on by 10:10") && step.contains("over by 10:25") && step.contains("judge the hair anew"));
+    assert!(
+        step.contains("all on by 10:10 (10:05 to 10:20)")
+            && step.contains("over by 10:25 (10:15 to 10:45)")
+            && step.contains("judge the hair anew")
+    );
     let (_, weighed) = bowl.split_once("WHAT TO WEIGH").unwrap();
     assert!(weighed.split_once("1. top").unwrap().0.contains("developer 18 g 27 g"), "{weighed}");
     let page = foilwork::sheet::bench_page(&plan);
@@ -250,10 +268,57 @@ fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
     let text = flat(&foilwork::sheet::card_sheet(&cards, &plan.habits));
     // Common practice: it is looked at until it is off, so that no minute stands for a look.
     assert!(card.minutes.look_at.is_empty());
-    let words = "look at the hair all the while; rinse, dry, and judge the hair anew at about 10:20";
+    let words = "look at the hair all the while; rinse, dry, and judge the hair anew at about 10:20 (10:10 to 10:40)";
     assert!(text.contains(words) && text.contains("mind: look every few minutes"), "{text}");
     // What is only asked for is on no card.
     assert_eq!(mixing_cards(&on_white(&[])).len(), 1);
+}
+
+/// Artificial colour under a shade, cleaned first with a remover that its maker says this of. Persulfates sensitise (HSE, COSHH
+/// essentials for hairdressing); peroxide and metallic salts react (common practice). What nobody says is taken for held.
+#[test]
+fn a_remover_is_judged_by_what_it_holds() {
+    let cleaned = |remover: serde_json::Value, flag: HistoryFlag| {
+        changed(only_colour(), |file| {
+            file.analysis.history = Some(vec![flag]);
+            shop(file).remover = vec![serde_json::from_value(remover).unwrap()];
+            file.section[0].first = vec![ExtraStep::CleanFirst];
+            file.section[0].clean_with = Some("remover".to_owned());
+        })
+    };
+    let free = || json!({ "name": "remover", "persulfate": false, "peroxide": false });
+    let plan = cleaned(free(), HistoryFlag::ReactionToLightener);
+    assert_eq!(verdicts(&plan, "earlier reaction"), [Warning], "{}", texts(&plan, "earlier reaction"));
+    let step = only(&plan);
+    assert_eq!((step.parts.len(), step.parts[0].product.as_str(), step.on_hair), (1, "remover", None));
+    near(step.parts[0].mass.best().g(), step.mix.best().g(), 1e-9);
+    assert!(!plan.cautions.iter().any(|caution| caution.text.contains("dust")));
+    let silent = cleaned(json!({ "name": "remover" }), HistoryFlag::ReactionToLightener);
+    assert_eq!(verdicts(&silent, "earlier reaction"), [Stop]);
+    // Declared in full without any of it says the same as a word for it.
+    let sulfite = json!([{ "substance": "sodium sulfite", "cas": "7757-83-7", "ww_percent": 5.0 }]);
+    let declared = json!({ "name": "remover", "declared_in_full": true, "composition": sulfite });
+    assert_eq!(verdicts(&cleaned(declared, HistoryFlag::ReactionToLightener), "earlier reaction"), [Warning]);
+    // No peroxide, nothing for the salts to react with in this step; the colour over it has its own stop.
+    let salts = |remover| verdicts(&cleaned(remover, HistoryFlag::MetallicSalts), "step before");
+    assert!(!salts(free()).contains(&Stop) && salts(json!({ "name": "remover", "persulfate": false })).contains(&Stop));
+    // A word against the declaration is refused.
+    let mut file = only_colour();
+    let persulfate = json!([{ "substance": "ammonium persulfate", "cas": "7727-54-0", "ww_percent": 30.0 }]);
+    let both = json!({ "name": "remover", "persulfate": false, "composition": persulfate });
+    shop(&mut file).remover = vec![serde_json::from_value(both).unwrap()];
+    let told = foilwork::service::plan(&file).unwrap_err().to_string();
+    assert!(told.contains("shop.remover[1].persulfate: false, and `composition` declares it"), "{told}");
+    // Without a name it is lightener, as far as the shop has any.
+    let lightener = changed(only_colour(), |file| {
+        shop(file).remover = vec![serde_json::from_value(free()).unwrap()];
+        file.section[0].first = vec![ExtraStep::CleanFirst];
+    });
+    assert_eq!(only(&lightener).parts[0].product, "powder");
+    let mut file = only_colour();
+    file.section[0].clean_with = Some("soap".to_owned());
+    let told = foilwork::service::plan(&file).unwrap_err().to_string();
+    assert!(told.contains("section[1].clean_with") && told.contains("soap"), "{told}");
 }
 
 #[test]

@@ -51,7 +51,7 @@ fn grams_and_foils_by_hand() {
     near(top.hairs.best().hairs(), 20_000.0, 1e-6);
     near(top.surface.unwrap().best().cm2(), 8_811.0, 40.0);
     // Ten foils of 1.3 min.
-    near(top.foil_minutes.unwrap().best().min(), 13.0, 1e-9);
+    near(top.applying.by_foils.unwrap().best().min(), 13.0, 1e-9);
     // 2.5 cm of roots, and the last third of the other 17.5 cm.
     let zones: Vec<f64> = plan.head.zones.iter().map(|zone| zone.hair.best().g()).collect();
     for (got, cm) in zones.iter().zip([2.5, 17.5 * 2.0 / 3.0, 17.5 / 3.0]) {

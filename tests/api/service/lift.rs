@@ -23,7 +23,7 @@ fn together() -> ServiceFile {
 
 fn evidence(seen: &[&str]) -> Evidence {
     let book = Some(read_strand_book(&example("juniper_and_tide_strands.csv")));
-    Evidence { book, seen: seen.iter().map(|text| text.parse().unwrap()).collect() }
+    Evidence { book, seen: seen.iter().map(|text| text.parse().unwrap()).collect(), ..Evidence::default() }
 }
 
 fn width(section: &SectionLift) -> f64 {
@@ -164,7 +164,7 @@ fn what_no_strength_reaches_is_said_with_the_nearest() {
 
 #[test]
 fn what_cannot_be_timed_together_is_timed_by_itself() {
-    let plan = open(|file| (file.section[0].apply_min, file.section[0].develop_min) = (60.0, 30.0));
+    let plan = open(|file| (file.section[0].apply_min, file.section[0].develop_min) = (Some(60.0), 30.0));
     assert!(texts(&plan, "finish-together").contains("(section 1 is top); each is timed by itself"));
     assert_eq!((plan.strengths.len(), plan.together[0].sections.len()), (1, 0));
 }
@@ -215,7 +215,7 @@ fn a_book_that_is_not_read_or_torn_is_said() {
     assert_eq!(verdicts(&unread, "strand-book"), [Verdict::NotJudged]);
     let text = example("juniper_and_tide_strands.csv");
     let torn = read_strand_book(&text[..text.len() - 20]);
-    let read = plan_with(&together(), &Evidence { book: Some(torn), seen: Vec::new() }).unwrap();
+    let read = plan_with(&together(), &Evidence { book: Some(torn), ..Evidence::default() }).unwrap();
     assert!(texts(&read, "strand-book").starts_with("not read from the book: line 5: torn"));
 }
 

@@ -2,6 +2,7 @@
 
 mod agreed;
 mod along;
+mod applying;
 mod base;
 mod booking;
 mod broken;

@@ -43,7 +43,7 @@ fn pre_lightening_in_grams_and_minutes() {
         assert_eq!(part.product, product);
         near(part.weigh.g(), grams, 1e-9);
     }
-    near(step.over.unwrap().min(), 10.0 + 25.0 + 5.0, 1e-9);
+    near(step.over.unwrap().best().min(), 10.0 + 25.0 + 5.0, 1e-9);
     // Two thirds of 6 %.
     near(step.on_hair.unwrap().best().ww_percent(), 6.0 * 26.7 / 40.0, 1e-9);
     // The colour has the hair that it needs now; the law sees lightener on the head.

@@ -50,7 +50,7 @@ fn longest_time(#[case] longest_min: Option<f64>, #[case] from: Option<CountsFro
 /// 80 min to apply and 30 to develop are 110 min on the first strand of a 50 min product.
 #[test]
 fn a_first_strand_far_beyond_the_limit_stops_the_plan() {
-    let plan = changed(only_lightener(), |file| file.section[0].apply_min = 80.0);
+    let plan = changed(only_lightener(), |file| file.section[0].apply_min = Some(80.0));
     assert!(plan.blocked);
     assert_eq!(verdicts(&plan, "time"), [Stop]);
     let text = texts(&plan, "time");

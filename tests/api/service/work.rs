@@ -70,7 +70,7 @@ fn pace(#[case] second_apply_min: f64, #[case] want: Option<Verdict>) {
     let plan = changed(only_lightener(), |file| {
         let mut second = file.section[0].clone();
         second.name = "nape".to_owned();
-        second.apply_min = second_apply_min;
+        second.apply_min = Some(second_apply_min);
         file.section.push(second);
     });
     assert_eq!(verdicts(&plan, "pace"), Vec::from_iter(want));

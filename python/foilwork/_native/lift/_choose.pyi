@@ -95,6 +95,12 @@ class Visit(_Answer):
         or usual, assumed beyond it; ``None`` for the first.
         """
     @property
+    def after_basis(self) -> str | None:
+        """x"""
+    @property
+    def basis(self) -> str:
+        """x"""
+    @property
     def regrowth_cm(self) -> Bounds[float] | None:
         """What has grown since the first visit, in cm; ``None`` for the first."""
     @property

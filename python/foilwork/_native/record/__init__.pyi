@@ -1,5 +1,6 @@
 """During the service and after: what is noted, what it says to do, and plan against what happened."""
 
+from foilwork._native.record._again import *
 from foilwork._native.record._log import *
 from foilwork._native.record._looked import *
 from foilwork._native.record._rest import *
@@ -7,6 +8,7 @@ from foilwork._native.record._whole import *
 
 __all__ = [
     "AfterLevel",
+    "AgainRejected",
     "Evenness",
     "Instruction",
     "LevelsSeen",
@@ -15,6 +17,7 @@ __all__ = [
     "PlannedActual",
     "Record",
     "RestOfService",
+    "SecondApplication",
     "ServiceLog",
     "after_levels",
     "instructions",
@@ -23,4 +26,5 @@ __all__ = [
     "read_log",
     "record",
     "rest_of_service",
+    "second_applications",
 ]

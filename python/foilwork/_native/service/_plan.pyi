@@ -199,6 +199,7 @@ def plan(
     shop: Shop | None = None,
     strand_book: str | None = None,
     seen: Sequence[str] | None = None,
+    records: str | None = None,
 ) -> Plan:
     """Plan a service from the text of a service file, or from the same as a mapping.
 

@@ -5,6 +5,7 @@ from foilwork._native.toner._predict import *
 __all__ = [
     "NeutralisingDose",
     "PrePigmentMix",
+    "PorousToning",
     "TonerAnswer",
     "TonerMix",
     "TonerPart",

@@ -2,13 +2,14 @@ from collections.abc import Sequence
 from typing import final
 
 from foilwork import _words
-from foilwork._native import _Answer, _Lab
+from foilwork._native import Bounds, _Answer, _Lab
 from foilwork._native.colour import Difference, Shade, Swatch
 from foilwork._native.colour._level import _Level
 from foilwork._native.finding import Finding
 from foilwork._native.source._trail import TracedResult
 
 __all__ = [
+    "PorousToning",
     "TonerAnswer",
     "TonerMix",
     "TonerPart",
@@ -53,6 +54,24 @@ class TonerMix(_Answer):
         """From the prediction to the target: what is left undone."""
 
 @final
+class PorousToning(_Answer):
+    """x"""
+
+    __match_args__ = ()
+    @property
+    def time_percent(self) -> Bounds[float]:
+        """x"""
+    @property
+    def dyed_percent(self) -> Bounds[float]:
+        """x"""
+    @property
+    def clear_g(self) -> Bounds[float]:
+        """x"""
+    @property
+    def basis(self) -> str:
+        """x"""
+
+@final
 class TonerAnswer(_Answer):
     """The answer of a toner search; made by ``find_toner``.
 
@@ -81,6 +100,9 @@ class TonerAnswer(_Answer):
     @property
     def alternatives(self) -> list[TonerMix]:
         """Other mixes that differ in something that matters."""
+    @property
+    def porous(self) -> PorousToning | None:
+        """x"""
     @property
     def findings(self) -> list[Finding]:
         """What the rules of the trade say."""

@@ -56,10 +56,11 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);
     white::check(hair.white.best(), sections, &mut findings);
     timing::check(sections, timeline, &mut findings);
+    timing::records(stages.request, stages.evidence, &mut findings);
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
     head::check(stages.head, stages.request, &mut findings);
-    first_steps::check(hair, stages.first, &mut findings);
+    first_steps::check(hair, stages.request, stages.first, &mut findings);
     stock::check(stages.stock, &mut findings);
     booking::check(stages.booking, stages.money, &mut findings);
     findings

@@ -22,12 +22,12 @@ impl Brings {
     pub(super) fn of(sections: &Sections<'_>, first: &[FirstStep], request: &Request) -> Self {
         let planned =
             |which: ExtraStep| first.iter().filter(move |step| step.planned && step.step == which).collect::<Vec<_>>();
-        let cleans = first.iter().any(|step| step.planned && step.step.lightens());
-        let softens = !planned(ExtraStep::PreSoften).is_empty();
+        let brings: Vec<_> = first.iter().filter(|step| step.planned).map(|step| step.brings(request)).collect();
+        let (lightener, peroxide) = (brings.iter().any(|one| one.0), brings.iter().any(|one| one.1));
         let dyes = planned(ExtraStep::PrePigment).into_iter().any(|step| !is_semi(step, request));
         Self {
-            lightener: sections.lighten() || cleans,
-            peroxide: sections.have_peroxide() || cleans || softens,
+            lightener: sections.lighten() || lightener,
+            peroxide: sections.have_peroxide() || peroxide,
             oxidative_colour: sections.have_oxidative_colour() || dyes,
         }
     }

@@ -7,19 +7,19 @@ use crate::{
         Verdict::{Note, Stop, Warning},
     },
     head::ExtraStep,
-    service::shape::HistoryFlag,
+    service::{request::Request, shape::HistoryFlag},
     source::COMMON_PRACTICE,
     text::range,
 };
 
-pub(super) fn check(hair: &Hair, steps: &[FirstStep], findings: &mut Findings) {
+pub(super) fn check(hair: &Hair, request: &Request, steps: &[FirstStep], findings: &mut Findings) {
     for (place, one) in steps.iter().enumerate() {
         let (section, step) = (&one.section, one.step);
         let mut say = |verdict, text: String| {
             let text = format!("{section}: {text}");
             findings.of_step(place, Finding::new(Rule::FirstStep, verdict, text, COMMON_PRACTICE));
         };
-        if one.planned && step != ExtraStep::PrePigment && hair.has(HistoryFlag::MetallicSalts) {
+        if one.planned && one.brings(request).1 && hair.has(HistoryFlag::MetallicSalts) {
             say(Stop, format!("{step} brings peroxide to metallic salts, and they react: not at all"));
         }
         match (one.planned, one.asked_for, &one.why_not) {

@@ -2,7 +2,7 @@
 
 use super::{
     super::{
-        Step,
+        Evidence, Step,
         findings::Findings,
         sections::{Sections, Work},
         timeline::Timeline,
@@ -12,11 +12,13 @@ use super::{
 use crate::{
     finding::{
         Reason, Rule,
-        Verdict::{NotJudged, Stop, Warning},
+        Verdict::{NotJudged, Note, Stop, Warning},
     },
+    quantity::Duration,
+    service::request::{AppliedBy, Request},
     shop::CountsFrom,
-    source::COMMON_PRACTICE,
-    text::amount,
+    source::{Basis, COMMON_PRACTICE, Interval},
+    text::{amount, range},
 };
 
 /// Minutes are sums; a limit is not exceeded by the last bit.
@@ -25,6 +27,7 @@ const LAST_BIT_MIN: f64 = 1e-9;
 pub(super) fn check(sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
     for work in sections.iter() {
         own_limit(work, findings);
+        two_times(work, findings);
         hands(work, timeline, findings);
     }
     pace(sections, findings);
@@ -65,6 +68,35 @@ fn own_limit(work: &Work<'_>, findings: &mut Findings) {
     {
         let text = format!("{name}: the longest development of \"{}\" is not on the shelf", item.name);
         findings.of(work.place, Rule::Time, NotJudged, text, Reason::stated(OWN_INSTRUCTIONS));
+    }
+}
+
+/// A stated time against what the foils take by stated or measured minutes.
+fn two_times(work: &Work<'_>, findings: &mut Findings) {
+    let Some(applying) = &work.task.applying else { return };
+    let (Some(by_foils), Some(foil)) = (applying.contradicts(), applying.foil) else { return };
+    let told = |time: &Interval<Duration>| range(time, 1);
+    let from = if applying.foil_basis == Some(Basis::Measured) { "the `records`" } else { "`salon.foil_min`" };
+    let text = format!(
+        "{}: by `{}.apply_min` it takes {}, by {from} ({} min a foil) {} min: the first is planned; leave it out, or correct the other",
+        work.name(),
+        work.task.field,
+        work.task.apply,
+        told(&foil),
+        told(&by_foils)
+    );
+    findings.of(work.place, Rule::Pace, Note, text, Reason::stated("stated by you"));
+}
+
+/// Records that are named, where a section takes its minutes from its foils.
+pub(super) fn records(request: &Request, evidence: &Evidence, findings: &mut Findings) {
+    let by_foils = request.tasks.iter().filter_map(|task| task.applying).any(|one| one.by >= AppliedBy::Records);
+    if let (Some(path), None, true) = (&request.file.records, evidence.foil_pace, by_foils) {
+        let text = format!(
+            "{path} was not read, or holds no two sections in foils that this colourist was timed on: the minutes for a foil are not \
+             from it"
+        );
+        findings.add(Rule::Pace, NotJudged, text, Reason::stated("stated by you"));
     }
 }
 

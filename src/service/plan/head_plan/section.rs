@@ -7,10 +7,10 @@ use crate::{
         ClassDecision, ClassQuestion, LowlightPlace, Lowlights, Profile, Softness, Technique, TechniqueDecision,
         TechniqueQuestion, choose_technique, line_shows_after, lowlights, product_class, root_shadow_length,
     },
-    quantity::{Area, Duration, Length, Mass, Quantity, Share},
+    quantity::{Area, Length, Mass, Quantity, Share},
     reader::{InField, Problems},
     service::{
-        request::{CountedPanels, Request},
+        request::{Applying, CountedPanels, Request},
         shape::LowlightsEntry,
     },
     source::Interval,
@@ -34,9 +34,8 @@ pub struct SectionPlan {
     /// The surface of the hair that carries mixture; absent where the length of the hair is not stated.
     #[serde(rename = "surface_cm2")]
     pub surface: Option<Interval<Area>>,
-    /// Minutes for its foils, by the time that one takes; absent without foils or without the length of the hair.
-    #[serde(rename = "foils_min")]
-    pub foil_minutes: Option<Interval<Duration>>,
+    /// How long it takes to put on, and what that rests on.
+    pub applying: Applying,
     /// Its hair that carries mixture; absent where the length of the hair is not stated.
     #[serde(rename = "hair_g")]
     pub hair: Option<Interval<Mass>>,
@@ -117,8 +116,8 @@ pub(super) fn plan(
     rate: Interval<GrowthRate>,
 ) -> Result<Option<SectionPlan>, Problems> {
     let task = work.task;
-    let (Some(technique), Some(foils), Some(target), Some(share)) =
-        (task.technique, task.on_head, task.target, task.share)
+    let (Some(technique), Some(foils), Some(target), Some(share), Some(applying)) =
+        (task.technique, task.on_head, task.target, task.share, task.applying)
     else {
         return Ok(None);
     };
@@ -132,7 +131,7 @@ pub(super) fn plan(
         share,
         hairs: foils.hairs,
         surface: foils.surface,
-        foil_minutes: foils.demand.and_then(|demand| demand.apply),
+        applying,
         hair: foils.demand.map(|demand| demand.hair),
         takes: foils.demand.map(|demand| demand.mix),
         film: foils.film,

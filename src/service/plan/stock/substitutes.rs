@@ -61,6 +61,7 @@ pub(super) fn of(request: &Request, line: &Missing<'_>, taken: &[(String, Mass)]
             enough.map(offer).take(OFFERED).collect()
         }
         PartKind::Additive => additives(request, line, taken),
+        PartKind::Remover => Vec::new(),
     }
 }
 

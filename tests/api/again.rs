@@ -1,0 +1,152 @@
+//! One decision on a second application: what comes before what is common practice; days and minutes are worked out by hand.
+
+use foilwork::{
+    colour::Level,
+    lift::Strain,
+    quantity::Duration,
+    reader::Format,
+    record::{Again, Comfort, LogEntry, Noted, SecondApplication, read_log, record, replay, second_applications},
+    service::{Plan, parse, plan, shape::Elasticity},
+};
+
+fn min(value: f64) -> Duration {
+    Duration::from_min(value).unwrap()
+}
+
+/// The nape goes from level 6 to 9 and is planned for 18 min of applying and 30 more, on 25 November 2026.
+fn gradient() -> Plan {
+    plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()).unwrap()
+}
+
+fn of(at: f64, what: Noted) -> LogEntry {
+    LogEntry { section: Some("nape".to_owned()), ..LogEntry::new(min(at), what) }
+}
+
+fn seen(at: f64, level: f64) -> LogEntry {
+    LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, Noted::Seen) }
+}
+
+fn stretch(at: f64, elasticity: Elasticity) -> LogEntry {
+    LogEntry { elasticity: Some(elasticity), ..of(at, Noted::Elasticity) }
+}
+
+fn feels(at: f64, comfort: Comfort) -> LogEntry {
+    LogEntry { comfort: Some(comfort), ..LogEntry::new(min(at), Noted::Comfort) }
+}
+
+/// On for 48 min, seen at `level` and rinsed, and then what else is noted.
+fn rinsed_at(level: f64, more: Vec<LogEntry>) -> Vec<LogEntry> {
+    [vec![of(0.0, Noted::Begun), seen(48.0, level), of(48.0, Noted::Rinsed)], more].concat()
+}
+
+fn decided(entries: &[LogEntry]) -> SecondApplication {
+    let mut found = second_applications(&gradient(), &replay(entries));
+    assert_eq!(found.len(), 1);
+    found.remove(0)
+}
+
+fn why_not(one: &SecondApplication, what: Again) -> &str {
+    one.rejected.iter().find(|rejected| rejected.what == what).map_or("", |rejected| rejected.why.as_str())
+}
+
+#[test]
+fn a_level_that_is_there_is_toned() {
+    let one = decided(&rinsed_at(9.0, Vec::new()));
+    assert_eq!((one.decision, one.fresh, one.visits.len()), (Again::StopAndTone, None, 0));
+    assert!(why_not(&one, Again::FreshMix).contains("oxidises the fibre for nothing"));
+    // Nobody tested it: that is said before the toner.
+    assert!(one.reasons.iter().any(|why| why.contains("test a damp strand before the toner")), "{:?}", one.reasons);
+}
+
+#[test]
+fn what_is_on_and_not_due_is_left_on() {
+    let one = decided(&[of(0.0, Noted::Begun), seen(30.0, 8.0)]);
+    assert_eq!((one.decision, one.on_hair.min()), (Again::GoOn, 30.0));
+    // 48 min less 30.
+    assert!(one.reasons.iter().any(|why| why.starts_with("18 min are left")), "{:?}", one.reasons);
+}
+
+/// Half a level short, good elasticity, a quiet scalp: a fresh mix, no longer than the first application, and what is unknown
+/// stands in its way.
+#[test]
+fn a_fresh_mix_needs_a_known_condition() {
+    let known = vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let one = decided(&rinsed_at(8.5, known.clone()));
+    assert_eq!((one.decision, one.applications), (Again::FreshMix, 1), "{one:#?}");
+    let fresh = one.fresh.unwrap();
+    assert!(fresh.low().min() >= 5.0 && fresh.high().min() <= 48.0 && one.fresh_chance.best().percent() >= 50.0);
+    for missing in 0..2 {
+        let half = decided(&rinsed_at(8.5, vec![known[missing].clone()]));
+        assert_eq!(half.decision, Again::TestFirst);
+        let asks = ["nobody asked how the scalp feels", "elasticity is not noted"][missing];
+        assert!(why_not(&half, Again::FreshMix).contains(asks), "{half:#?}");
+    }
+}
+
+/// A look 18 min before the rinse is not the level that it came to.
+#[test]
+fn an_old_look_is_read_anew_and_a_result_counts_first() {
+    let known = [stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let looked = [vec![of(0.0, Noted::Begun), seen(30.0, 8.5), of(48.0, Noted::Rinsed)], known.to_vec()].concat();
+    let one = decided(&looked);
+    assert_eq!(one.decision, Again::TestFirst);
+    assert!(why_not(&one, Again::FreshMix).contains("seen 18 min before the rinse"), "{one:#?}");
+    let result = LogEntry { what: Noted::Result, ..seen(55.0, 9.0) };
+    assert_eq!(decided(&[looked, vec![result]].concat()).decision, Again::StopAndTone);
+}
+
+/// 48 min at 3.9 % on the hair are (48 * 3.9 / 40 / 4)^0.5 = 1.08 of a usual application: two to six weeks, so from 9 December.
+#[test]
+fn hair_that_is_weakened_waits_for_another_visit() {
+    let one = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Reduced), feels(50.0, Comfort::Fine)]));
+    assert_eq!((one.decision, one.not_before.to_string().as_str()), (Again::NextVisit, "2026-12-09"));
+    assert_eq!(one.wait.to_array().map(|weeks| weeks.weeks()), [2.0, 4.0, 6.0]);
+    assert!(!one.visits.is_empty() && why_not(&one, Again::FreshMix).contains("returns slowly"));
+    assert!(why_not(&one, Again::StopAndTone).contains("toned at"));
+}
+
+#[test]
+fn hair_and_scalp_come_before_the_level() {
+    // Even at the level, broken hair is not toned.
+    let broken = decided(&rinsed_at(9.0, vec![stretch(50.0, Elasticity::Poor)]));
+    assert_eq!(broken.decision, Again::TreatOnly);
+    assert!(why_not(&broken, Again::StopAndTone).contains("stays stretched or breaks"));
+    let burnt = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Burning)]));
+    assert_eq!(burnt.decision, Again::TreatOnly);
+    let itches = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Itching)]));
+    assert_eq!(itches.decision, Again::NextVisit);
+    assert!(why_not(&itches, Again::FreshMix).contains("the scalp itches since minute 50"));
+}
+
+/// Twice on the same hair is the most in a visit: 48 + 30 = 78 min, all together.
+#[test]
+fn a_third_application_is_not_for_today() {
+    let more = vec![
+        stretch(50.0, Elasticity::Good),
+        feels(50.0, Comfort::Fine),
+        of(60.0, Noted::Begun),
+        of(70.0, Noted::Applied),
+        seen(90.0, 8.5),
+        of(90.0, Noted::Rinsed),
+    ];
+    let entries = rinsed_at(8.0, more);
+    let one = decided(&entries);
+    assert_eq!((one.decision, one.applications, one.on_hair.min()), (Again::NextVisit, 2, 78.0));
+    assert!(why_not(&one, Again::FreshMix).contains("put on 2 times today"), "{one:#?}");
+    assert!(one.strain_with_fresh > Strain::Usual);
+    // The record counts both, and judges no forecast by them.
+    let found = record(&gradient(), &replay(&entries));
+    let on_hair = found.pairs.iter().find(|pair| pair.what.code() == "on-hair-min").unwrap();
+    assert_eq!(on_hair.actual, 78.0);
+    assert!(found.to_repeat[0].contains("78 min from the first strand, in 2 applications"), "{:?}", found.to_repeat);
+    // What is seen on the fresh mix does not move a forecast of the first.
+    let levels = foilwork::record::levels_seen(&gradient(), &replay(&entries));
+    assert_eq!((levels.levels.len(), levels.left_out.len()), (1, 1));
+}
+
+#[test]
+fn without_a_level_nothing_is_decided() {
+    assert!(second_applications(&gradient(), &replay(&[of(0.0, Noted::Begun)])).is_empty());
+    let lost = read_log("{\"format\":1,\"at_min\":9,\"what\":\"seen\",\"section\":\"elsewhere\",\"level\":7}\n");
+    assert!(second_applications(&gradient(), &replay(&lost.entries)).is_empty());
+}
