@@ -3,6 +3,7 @@
 from typing import Literal, TypeAlias
 
 _AlternativeKind: TypeAlias = Literal["leave", "visits", "product-class", "developer", "technique"]
+_AppliedBy: TypeAlias = Literal["apply-min", "section", "records", "salon", "assumed"]
 _Audience: TypeAlias = Literal["professional", "general"]
 _Basis: TypeAlias = Literal["published", "derived", "measured", "stated", "common-practice", "assumed"]
 _Booster: TypeAlias = Literal["persulfate", "mild", "none"]
@@ -124,7 +125,7 @@ _OrderRule: TypeAlias = Literal[
     "one-foil",
     "longest",
 ]
-_PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "additive"]
+_PartKind: TypeAlias = Literal["lightener", "colour", "developer", "diluent", "remover", "additive"]
 _PartLine: TypeAlias = Literal["none", "centre", "left", "right"]
 _Party: TypeAlias = Literal["guest", "guardian", "doctor"]
 _PastPlace: TypeAlias = Literal["here", "elsewhere", "home"]

@@ -79,7 +79,7 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
             let (begun, applied, _) = one.first();
             between(begun, applied)
         }),
-        on_hair_min: noted.and_then(|one| one.carried()).map(|carried| tidy(carried.min())),
+        on_hair_min: noted.and_then(SectionSoFar::carried).map(|carried| tidy(carried.min())),
         from_level: lift.map(|lift| tidy(lift.from_level.best().number())),
         target_level: lift.map(|lift| tidy(lift.target_level.number())),
         result_level: noted.and_then(|one| one.result).map(Level::number).map(tidy),

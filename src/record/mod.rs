@@ -43,5 +43,5 @@ pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
-pub use replay::{Application, SectionSoFar, SoFar, replay};
+pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};

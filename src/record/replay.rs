@@ -30,7 +30,7 @@ pub struct SectionSoFar {
     /// It is rinsed.
     pub rinsed: Option<Duration>,
     /// Applications that were rinsed before it was begun anew; the three times above are those of the last.
-    pub earlier: Vec<Application>,
+    pub earlier: Vec<EarlierApplication>,
     /// Levels seen.
     pub seen: Vec<(Duration, Level)>,
     /// The foil looked at last.
@@ -49,7 +49,7 @@ pub struct SectionSoFar {
 
 /// An application from its first strand to its rinse.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Application {
+pub struct EarlierApplication {
     /// Its first strand.
     pub begun: Duration,
     /// All of it is on; none where nobody noted it.
@@ -60,6 +60,18 @@ pub struct Application {
 
 impl SectionSoFar {
     /// When it was first begun, put on and rinsed: what a plan knows of.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::record::{read_log, replay};
+    ///
+    /// let line = |at: u32, what: &str| format!("{{\"format\":1,\"at_min\":{at},\"what\":\"{what}\",\"section\":\"nape\"}}\n");
+    /// let log = read_log(&[line(3, "begun"), line(40, "rinsed"), line(50, "begun"), line(70, "rinsed")].concat());
+    /// let nape = &replay(&log.entries).sections[0];
+    /// assert_eq!((nape.first().0.map(|at| at.min()), nape.begun.map(|at| at.min())), (Some(3.0), Some(50.0)));
+    /// assert_eq!(nape.carried().map(|carried| carried.min()), Some(57.0)); // 37 and 20
+    /// ```
     #[must_use]
     pub fn first(&self) -> (Option<Duration>, Option<Duration>, Option<Duration>) {
         self.earlier.first().map_or((self.begun, self.applied, self.rinsed), |first| {
@@ -68,6 +80,14 @@ impl SectionSoFar {
     }
 
     /// How long its first strand carried mixture, all applications together; none before the last is rinsed.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::record::SectionSoFar;
+    ///
+    /// assert_eq!(SectionSoFar::default().carried(), None);
+    /// ```
     #[must_use]
     pub fn carried(&self) -> Option<Duration> {
         let earlier: f64 = self.earlier.iter().map(|one| one.rinsed.min() - one.begun.min()).sum();
@@ -114,7 +134,7 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
             if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed)
                 && rinsed <= entry.at
             {
-                one.earlier.push(Application { begun, applied: one.applied, rinsed });
+                one.earlier.push(EarlierApplication { begun, applied: one.applied, rinsed });
                 (one.applied, one.rinsed) = (None, None);
             }
             one.begun = Some(entry.at);

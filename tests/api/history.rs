@@ -186,7 +186,7 @@ fn what_was_left_over_has_a_cost_of_its_own() {
     assert_eq!(takings.left_over.map(|left| left.to_string()), Some("0.73 EUR".to_owned()));
     let both = summarise(&[with.clone(), with.clone()], GroupBy::All)[0].money[0];
     assert_eq!(both.left_over.map(|left| left.to_string()), Some("1.46 EUR".to_owned()));
-    assert_eq!(read_records_csv(&records_csv(&[with.clone()])).records, [with]);
+    assert_eq!(read_records_csv(&records_csv(std::slice::from_ref(&with))).records, [with]);
 }
 
 /// A record carries what a strand book needs: its line reads back as the reading.

@@ -189,3 +189,23 @@ def test_care_names_no_product_and_nothing_safe() -> None:
     said = " ".join(one.text + one.why for one in care.advice)
     assert "safe" not in said
     assert "reduced" in care.condition
+
+
+def test_minutes_for_each_foil_of_a_plan_come_from_the_records(tmp_path: Path) -> None:
+    # The geometric mean of 0.9 and 1.6 min is 1.2; twelve foils of W. take 14.4 min, whatever R. needs.
+    def by(colourist: str, minutes: float) -> str:
+        return json.dumps(json.loads(line(foils=10, apply_min=minutes)) | {"colourist": colourist}) + "\n"
+
+    (tmp_path / "kept.jsonl").write_text(by("W.", 9) + by("W.", 16) + by("R.", 40) + by("R.", 41))
+    text = (EXAMPLES / "soft-gradient.toml").read_text(encoding="utf-8")
+    text = text.replace("format = 1", 'format = 1\nrecords = "kept.jsonl"', 1).replace("apply_min = 18\n", "", 1)
+    (tmp_path / "service.toml").write_text(text, encoding="utf-8")
+    plan = foilwork.plan_file(tmp_path / "service.toml")
+    nape = plan.head.sections[0].applying
+    assert (nape.by, nape.basis) == ("records", "measured")
+    assert nape.apply_min.best == pytest.approx(14.4)
+    assert nape.apply_min.low < 14.4 < nape.apply_min.high
+    # Without the file that it names the plan says so, and assumes.
+    alone = foilwork.plan(text)
+    assert alone.head.sections[0].applying.by == "assumed"
+    assert any("kept.jsonl was not read" in finding.text for finding in alone.findings)

@@ -50,6 +50,8 @@ from foilwork.planned.consultation import (
     DatedVisit,
     Decision,
     HistoryGap,
+    Lapsed,
+    LapsedAgreement,
     PastService,
     SaidBefore,
     TestEffect,
@@ -120,6 +122,7 @@ from foilwork.planned.money import (
 )
 from foilwork.planned.notes import Caution, DefaultUsed, NotComputed, StatedNotUsed
 from foilwork.planned.sections import (
+    Applying,
     ClassDecision,
     CountedPanels,
     EndsPlan,
@@ -143,6 +146,7 @@ __all__ = [
     "AgreedPrice",
     "Agreement",
     "Alternative",
+    "Applying",
     "Band",
     "BandedStrand",
     "Booking",
@@ -190,6 +194,8 @@ __all__ = [
     "KeptPart",
     "KeptRecord",
     "KeptSection",
+    "Lapsed",
+    "LapsedAgreement",
     "Learned",
     "LeftOut",
     "Lessons",

@@ -73,12 +73,18 @@ class CardClock(Record):
     """The times of a card on the salon clock."""
 
     __slots__ = {
+        "ends_earliest": (
+            "The earliest that a step before the colour ends by the estimate; absent for a bowl of the colour."
+        ),
+        "ends_latest": "The latest.",
         "look_at": "When to look at the hair.",
         "look_at_last": "From when on the last strand is looked at too.",
         "mixed_at": "When it is mixed.",
         "rinse_by": "When to rinse at the latest.",
         "use_by": "When it must no longer be used.",
     }
+    ends_earliest: str | None
+    ends_latest: str | None
     look_at: tuple[str, ...]
     look_at_last: str | None
     mixed_at: str
@@ -91,12 +97,14 @@ class CardMinutes(Record):
     """The times of a card, counted from the first brush."""
 
     __slots__ = {
+        "ends_min": "Within what a step before the colour ends, by the hair; absent for a bowl of the colour.",
         "look_at_last_min": "From when on the last strand is looked at too.",
         "look_at_min": "When to look at the hair.",
         "mixed_at_min": "When it is mixed.",
-        "rinse_by_min": "When to rinse at the latest; a step before the colour ends then by `then`.",
+        "rinse_by_min": "When to rinse at the latest; a step before the colour ends about then by `then`.",
         "use_by_min": "When it must no longer be used.",
     }
+    ends_min: Bounds[float] | None
     look_at_last_min: float | None
     look_at_min: tuple[float, ...]
     mixed_at_min: float
@@ -204,15 +212,21 @@ class FirstStep(Record):
     """A step before the colour of a section."""
 
     __slots__ = {
+        "applied_min": "When it is all on.",
         "apply_min": "How long it takes to put on.",
         "asked_for": "Whether what is there and what is wanted ask for it.",
         "basis": "What the amount rests on.",
         "begin_min": "When it begins, from the first brush; absent where it is not planned.",
         "develop_min": "How long it stays on.",
+        "due_min": "When its end is due, by the estimate: what comes after is its rinse, where it is rinsed.",
+        "hands_min": (
+            "How long hands are at work on it: its bowl, its brush, a look every few minutes and one at its end, and "
+            "its rinse."
+        ),
         "mind": "What to mind.",
         "mix_g": "How much of it.",
         "on_hair_ww_percent": "Strength on the hair; absent where no developer is in it.",
-        "over_min": "When it is over by the estimate, rinse and all.",
+        "over_min": "When it is over, rinse and all.",
         "parts": "What of the shop it is weighed of; empty where the shop has nothing for it.",
         "planned": (
             "Whether the file plans it in `first`: then it is in the running order, on the shelf and in the cost."
@@ -223,15 +237,18 @@ class FirstStep(Record):
         "what": "What goes on.",
         "why_not": "Why the shop has nothing for it.",
     }
+    applied_min: Bounds[float] | None
     apply_min: Bounds[float]
     asked_for: bool
     basis: _Basis
-    begin_min: float | None
+    begin_min: Bounds[float] | None
     develop_min: Bounds[float]
+    due_min: Bounds[float] | None
+    hands_min: Bounds[float]
     mind: tuple[str, ...]
     mix_g: Bounds[float]
     on_hair_ww_percent: Bounds[float] | None
-    over_min: float | None
+    over_min: Bounds[float] | None
     parts: tuple[FirstPart, ...]
     planned: bool
     section: str

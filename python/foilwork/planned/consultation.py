@@ -26,6 +26,8 @@ __all__ = [
     "DatedVisit",
     "Decision",
     "HistoryGap",
+    "Lapsed",
+    "LapsedAgreement",
     "PastService",
     "SaidBefore",
     "TestEffect",
@@ -35,15 +37,29 @@ __all__ = [
 
 
 @dataclass(frozen=True)
+class Lapsed(Record):
+    """A rule whose findings an agreement no longer settles."""
+
+    __slots__ = {
+        "rule": "The rule.",
+        "why": "Why: what came after it, or how old it is.",
+    }
+    rule: _Rule
+    why: str
+
+
+@dataclass(frozen=True)
 class Agreed(Record):
     """Somebody's agreement."""
 
     __slots__ = {
+        "lapsed": "Of these rules, those that it no longer settles.",
         "on": "The day.",
         "rules": "To the findings of which rules; where none is named it settles nothing.",
         "to": "To what, in words.",
         "who": "Who.",
     }
+    lapsed: tuple[Lapsed, ...]
     on: str
     rules: tuple[_Rule, ...]
     to: str | None
@@ -76,11 +92,29 @@ class AgreedPrice(Record):
 
 
 @dataclass(frozen=True)
+class LapsedAgreement(Record):
+    """An agreement that no longer counts."""
+
+    __slots__ = {
+        "on": "When it was given.",
+        "rule": "To the findings of which rule.",
+        "why": "Why it no longer counts.",
+    }
+    on: str
+    rule: _Rule
+    why: str
+
+
+@dataclass(frozen=True)
 class Consent(Record):
     """An agreement that is needed, of one party: what one agreement covers, or what nobody has agreed to yet."""
 
     __slots__ = {
         "agreed_on": "When it was given to these rules by name; absent where it is still to be asked for.",
+        "lapsed": (
+            "Agreements of the same party to these rules that no longer count, with the reason: they are asked for "
+            "anew."
+        ),
         "noted": (
             "Agreements of the same party that name no rule asked of it: somebody has to look whether they cover this."
         ),
@@ -90,6 +124,7 @@ class Consent(Record):
         "words": "In which words it was given.",
     }
     agreed_on: str | None
+    lapsed: tuple[LapsedAgreement, ...]
     noted: tuple[Agreed, ...]
     stop_stands: bool
     to: tuple[_Rule, ...]
@@ -153,6 +188,7 @@ class DatedVisit(Record):
     """A visit of a staged series on the calendar."""
 
     __slots__ = {
+        "after_basis": "What those weeks, and so the days, rest on.",
         "after_weeks": "Weeks to leave since the visit before; absent for the first.",
         "earliest": "The first day on which it may be, each gap before it as short as it may be.",
         "latest": "The day with the longest of the usual gaps.",
@@ -161,6 +197,7 @@ class DatedVisit(Record):
         "sections": "The sections that are still to be lightened on it.",
         "usual": "The day with the usual gaps.",
     }
+    after_basis: _Basis | None
     after_weeks: Bounds[float] | None
     earliest: str
     latest: str

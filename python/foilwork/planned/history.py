@@ -209,6 +209,7 @@ class KeptRecord(Record):
         "format": "Version of this form; this release writes and reads 1.",
         "guest": "A code for the guest, not a name.",
         "incident": "Reactions and accidents, in words.",
+        "left_over_cost": "Of that, what the products cost that were left over, where somebody weighed them.",
         "on": "The day of the service.",
         "price": "The net price.",
         "section": "What was weighed, section by section.",
@@ -222,6 +223,7 @@ class KeptRecord(Record):
     format: int
     guest: str | None
     incident: tuple[str, ...]
+    left_over_cost: str | None
     on: str
     price: str | None
     section: tuple[KeptSection, ...]
@@ -302,12 +304,16 @@ class Takings(Record):
 
     __slots__ = {
         "cost": "What they cost.",
+        "left_over": "Of that, what was left over, in the services that say it; absent where none does.",
+        "left_over_services": "How many services say it.",
         "margin_percent": "Profit in percent of the price, to two decimals; absent for a price of zero.",
         "price": "Their net prices.",
         "profit": "Price less cost.",
         "services": "How many services state both.",
     }
     cost: Money
+    left_over: Money | None
+    left_over_services: int
     margin_percent: str | None
     price: Money
     profit: Money

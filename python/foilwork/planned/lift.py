@@ -123,7 +123,12 @@ class Visit(Record):
     """What one of several equal applications brings, one visit after another."""
 
     __slots__ = {
+        "after_basis": "What those weeks rest on: common practice after a usual application, assumed beyond it.",
         "after_weeks": "Weeks since the visit before; absent for the first.",
+        "basis": (
+            "What level, chance and strain rest on: the levers of the law and the weights of the strain are assumed, "
+            "whatever strands were read."
+        ),
         "chance_percent": (
             "The chance that the target is reached with it, with what it is from either bound of the start."
         ),
@@ -132,7 +137,9 @@ class Visit(Record):
         "strain": "What all visits so far do to the fibre, in words.",
         "strain_index": "The same as an index: 1 for 40 min at 4 % on the hair.",
     }
+    after_basis: _Basis | None
     after_weeks: Bounds[float] | None
+    basis: _Basis
     chance_percent: Bounds[float]
     level: Bounds[float]
     regrowth_cm: Bounds[float] | None

@@ -10,9 +10,10 @@ from foilwork._native.source import Citation
 from foilwork._record import Record
 
 if TYPE_CHECKING:
-    from foilwork._words import _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique, _Zone
+    from foilwork._words import _AppliedBy, _Basis, _ExtraStep, _Practice, _ProductKind, _Softness, _Technique, _Zone
 
 __all__ = [
+    "Applying",
     "ClassDecision",
     "CountedPanels",
     "EndsPlan",
@@ -26,6 +27,26 @@ __all__ = [
     "TechniqueDecision",
     "ZoneHair",
 ]
+
+
+@dataclass(frozen=True)
+class Applying(Record):
+    """How long a section takes to put on, and what that rests on."""
+
+    __slots__ = {
+        "apply_min": "How long; the plan takes the best estimate.",
+        "basis": "What it rests on.",
+        "by": "What it is from.",
+        "by_foils_min": "The foils times these minutes.",
+        "foil_basis": "What those minutes for a foil rest on.",
+        "foil_min": "Minutes for a foil, whether they are taken or not; absent without foils.",
+    }
+    apply_min: Bounds[float]
+    basis: _Basis
+    by: _AppliedBy
+    by_foils_min: Bounds[float] | None
+    foil_basis: _Basis | None
+    foil_min: Bounds[float] | None
 
 
 @dataclass(frozen=True)
@@ -213,15 +234,13 @@ class SectionPlan(Record):
 
     __slots__ = {
         "along": "How light it reads from the scalp to the ends; absent where the length of the hair is not stated.",
+        "applying": "How long it takes to put on, and what that rests on.",
         "ends_between": (
             "Extra ends between the foils, which are in `hair_g` and `takes_g`; absent where none are painted."
         ),
         "film_g": "Of that, the film on the scalp; absent where the mixture does not touch it.",
         "first_foil": "Number of its first foil in the order of the work, counted over all sections.",
         "foils": "Foils stated, or counted on its panels.",
-        "foils_min": (
-            "Minutes for its foils, by the time that one takes; absent without foils or without the length of the hair."
-        ),
         "hair_g": "Its hair that carries mixture; absent where the length of the hair is not stated.",
         "hairs": "How many hairs that is.",
         "last_foil": "Number of its last foil.",
@@ -254,11 +273,11 @@ class SectionPlan(Record):
         ),
     }
     along: LevelsAlong | None
+    applying: Applying
     ends_between: EndsPlan | None
     film_g: Bounds[float] | None
     first_foil: int | None
     foils: Bounds[int] | None
-    foils_min: Bounds[float] | None
     hair_g: Bounds[float] | None
     hairs: Bounds[float]
     last_foil: int | None

@@ -21,7 +21,7 @@ use pyo3::{prelude::*, types::PyList};
 ///     >>> from foilwork.history import summarise
 ///     >>> text = Path("examples/juniper_and_tide_records.jsonl").read_text()
 ///     >>> [(one.of, one.services, one.money[0].margin_percent) for one in summarise(text, "colourist")]
-///     [('R.', 3, '42.07'), ('W.', 5, '38.95')]
+///     [('R.', 3, '42.07'), ('W.', 5, '39.14')]
 #[pyfunction]
 #[pyo3(signature = (text, by = "service"))]
 pub fn summarise<'py>(py: Python<'py>, text: &str, by: &str) -> PyResult<Bound<'py, PyList>> {

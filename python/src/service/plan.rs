@@ -72,7 +72,7 @@ impl Plan {
     }
 }
 
-/// File, format, shop, strand book, levels seen, records.
+/// As [`plan`] takes them.
 type PlanArguments<'py> = (Bound<'py, PyAny>, &'static str, Option<()>, Option<String>, Vec<String>, Option<String>);
 
 /// The methods of a plan, with a getter for each of its parts.
@@ -287,7 +287,7 @@ parts! {
 ///     shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
 ///     strand_book: the text of the strand book that the file names in ``strand_book``.
 ///     seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
-///     records: the text of the kept records that the file names in ``records``: minutes for each foil come from them.
+///     records: the text of the kept records that the file names in ``records``, for minutes for each foil.
 ///
 /// Returns:
 ///     The plan. Findings that say stop are part of it; ask ``plan.blocked``.
@@ -374,13 +374,9 @@ pub fn plan_file(py: Python<'_>, path: PathBuf, seen: Option<Sequence<String>>) 
     let name = path.to_string_lossy().into_owned();
     let text = read_text(py, &path)?;
     let format = Format::of(&name, &text);
-    let shop = match service::shop_file(&text, format) {
-        Some(shop) => Some(PyShop::from_path(py, &path.parent().unwrap_or(Path::new("")).join(shop))?),
-        None => None,
-    };
-    let grown = |named: Option<String>| {
-        named.map(|named| read_grown(py, &path.parent().unwrap_or(Path::new("")).join(named))).transpose()
-    };
+    let folder = path.parent().unwrap_or(Path::new(""));
+    let shop = service::shop_file(&text, format).map(|shop| PyShop::from_path(py, &folder.join(shop))).transpose()?;
+    let grown = |named: Option<String>| named.map(|named| read_grown(py, &folder.join(named))).transpose();
     let book = grown(service::strand_book(&text, format))?;
     let records = grown(service::records_named(&text, format).map(|(path, _)| path))?;
     let format = if format == Format::Json { "json" } else { "toml" };

@@ -66,6 +66,14 @@ answer! {
     /// A toner for porous hair, beside one for hair that is not: either its time or its dye is less, never both.
     ///
     /// A range to test strands in, not a promise.
+    ///
+    /// Examples:
+    ///     >>> from foilwork.colour import Shade
+    ///     >>> from foilwork.toner import find_toner
+    ///     >>> mist = [Shade("J9-mist", 9, ["violet"])]
+    ///     >>> porous = find_toner(mist, lifted_level=9, natural_level=5, target_level=9, porous=True).porous
+    ///     >>> porous.clear_g.best, porous.basis
+    ///     (10.0, 'assumed')
     PorousToning {
         /// Of the usual time, at the usual strength, in percent.
         time_percent: Estimate<f64>,

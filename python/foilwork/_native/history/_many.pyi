@@ -63,5 +63,5 @@ def summarise(text: str, by: Literal["all", "service", "colourist", "month"] = "
         >>> from foilwork.history import summarise
         >>> text = Path("examples/juniper_and_tide_records.jsonl").read_text()
         >>> [(one.of, one.services, one.money[0].margin_percent) for one in summarise(text, "colourist")]
-        [('R.', 3, '42.07'), ('W.', 5, '38.95')]
+        [('R.', 3, '42.07'), ('W.', 5, '39.14')]
     """

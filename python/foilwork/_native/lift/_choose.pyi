@@ -88,18 +88,16 @@ def gentlest(rows: Iterable[StrengthChance], wanted_percent: float) -> StrengthC
 class Visit(_Answer):
     """What one of several equal applications brings."""
 
-    __match_args__ = ("after_weeks", "regrowth_cm", "level", "chance_percent", "strain", "strain_index")
+    __match_args__ = ("after_weeks", "after_basis", "regrowth_cm", "level", "chance_percent", "strain", "strain_index", "basis")
     @property
     def after_weeks(self) -> Bounds[float] | None:
-        """Weeks since the visit before, by what the hair has been through by then: common practice where the strain is slight
-        or usual, assumed beyond it; ``None`` for the first.
-        """
+        """Weeks since the visit before, by what the hair has been through by then; ``None`` for the first."""
     @property
     def after_basis(self) -> str | None:
-        """x"""
+        """What those weeks rest on: ``"common-practice"`` where the strain is slight or usual, ``"assumed"`` beyond it."""
     @property
     def basis(self) -> str:
-        """x"""
+        """What level, chance and strain rest on: ``"assumed"``, for the levers of the law are."""
     @property
     def regrowth_cm(self) -> Bounds[float] | None:
         """What has grown since the first visit, in cm; ``None`` for the first."""

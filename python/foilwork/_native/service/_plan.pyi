@@ -209,6 +209,7 @@ def plan(
         shop: what the salon has, where the file only names it in ``shop_file``: a :class:`foilwork.shop.Shop`.
         strand_book: the text of the strand book that the file names in ``strand_book``.
         seen: levels seen in mid-service, each as section, level and minute from the first brush: ``"nape=7.5@40"``.
+        records: the text of the kept records that the file names in ``records``, for minutes for each foil.
 
     Returns:
         The plan. Findings that say stop are part of it; ask ``plan.blocked``.
@@ -232,7 +233,7 @@ def plan(
 
 def plan_file(path: str | os.PathLike[str], seen: Sequence[str] | None = None) -> Plan:
     """Plan a service from a file, TOML or JSON (told by what is in it). A shop that the file names in
-    ``shop_file`` and a strand book that it names in ``strand_book`` are read too, from the folder of the file.
+    ``shop_file``, a strand book in ``strand_book`` and kept records in ``records`` are read too, from the folder of the file.
 
     Args:
         path: the service file, UTF-8.

@@ -4,8 +4,8 @@ from foilwork._native.toner._predict import *
 
 __all__ = [
     "NeutralisingDose",
-    "PrePigmentMix",
     "PorousToning",
+    "PrePigmentMix",
     "TonerAnswer",
     "TonerMix",
     "TonerPart",

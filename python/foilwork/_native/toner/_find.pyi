@@ -55,21 +55,32 @@ class TonerMix(_Answer):
 
 @final
 class PorousToning(_Answer):
-    """x"""
+    """A toner for porous hair, beside one for hair that is not: either its time or its dye is less, never both.
 
-    __match_args__ = ()
+    A range to test strands in, not a promise.
+
+    Examples:
+        >>> from foilwork.colour import Shade
+        >>> from foilwork.toner import find_toner
+        >>> mist = [Shade("J9-mist", 9, ["violet"])]
+        >>> porous = find_toner(mist, lifted_level=9, natural_level=5, target_level=9, porous=True).porous
+        >>> porous.clear_g.best, porous.basis
+        (10.0, 'assumed')
+    """
+
+    __match_args__ = ("time_percent", "dyed_percent", "clear_g", "basis")
     @property
     def time_percent(self) -> Bounds[float]:
-        """x"""
+        """Of the usual time, at the usual strength, in percent."""
     @property
     def dyed_percent(self) -> Bounds[float]:
-        """x"""
+        """Of the shades, at the usual time, in percent; the rest of the bowl is clear."""
     @property
     def clear_g(self) -> Bounds[float]:
-        """x"""
+        """Clear shade of the same kind in this bowl, in g."""
     @property
     def basis(self) -> str:
-        """x"""
+        """What the bounds rest on."""
 
 @final
 class TonerAnswer(_Answer):
@@ -78,7 +89,7 @@ class TonerAnswer(_Answer):
     A notebook shows target and prediction as swatches with their text, the mixes and the findings.
     """
 
-    __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "traced", "html")
+    __match_args__ = ("outcome", "summary", "against", "target", "before", "best", "alternatives", "findings", "traced", "porous", "html")
     @property
     def outcome(self) -> str:
         """``"reached"``, ``"nearest-only"``, ``"already-nearer"`` or ``"too-close-to-tell"``."""
@@ -102,7 +113,9 @@ class TonerAnswer(_Answer):
         """Other mixes that differ in something that matters."""
     @property
     def porous(self) -> PorousToning | None:
-        """x"""
+        """On porous hair, what a mix that is meant for other hair would want instead; this one counts on the best estimate
+        already.
+        """
     @property
     def findings(self) -> list[Finding]:
         """What the rules of the trade say."""
