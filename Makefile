@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage format
+.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage mutants wheel wheel-twice format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -55,9 +55,7 @@ bench: python
 fuzz:
 	FOILWORK_TRIALS=$(or $(TRIALS),2000) cargo test --release --features cli --test integration -- hostile faults:: --nocapture
 
-# Fuzzing that follows coverage, so many seconds for each target; a nightly toolchain and cargo-fuzz are needed for it alone.
-fuzz-coverage:
-	@fuzz/run $(or $(TIME),60) $(TARGET)
+.PHONY: demo test test-workbook python stubs schema docs bench fuzz fuzz-coverage mutants wheel wheel-twice format
 
 format:
 	@.ci/environment .venv
