@@ -258,7 +258,7 @@ impl Asked<'_> {
         }
         reject(
             Again::NextVisit,
-            "hair and scalp stand a second application by what was tested, and it is worth its while",
+            "nothing that was tested or asked speaks against a fresh mix today, and it is worth its while",
         );
         let look = "look every five minutes from the first strand on, and rinse when the level is there".to_owned();
         (Again::FreshMix, vec![state, brings, look])
