@@ -15,6 +15,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
+from foilwork import Bounds
 from foilwork.hair import HairFacts, calibrated, fibre_density
 from foilwork.head import hair_by_use, take_up
 from foilwork.history import lessons
@@ -25,8 +26,9 @@ QUANTILE = 1.2815515655446004
 Column = NDArray[np.float64]
 
 
-def spread(rng: np.random.Generator, low: float, best: float, high: float, count: int) -> Column:
+def spread(rng: np.random.Generator, bounds: tuple[float, float, float] | Bounds[float], count: int) -> Column:
     """Log-normal on either side of the middle, with 10 of 100 beyond each bound."""
+    low, best, high = bounds
     z = rng.standard_normal(count)
     sides = np.where(z > 0, math.log(high / best), math.log(best / low)) / QUANTILE
     return best * np.exp(z * sides)
@@ -42,7 +44,7 @@ def people(rng: np.random.Generator, count: int) -> Column:
     def varying(middle: float, variation: float) -> Column:
         return middle * np.exp(rng.standard_normal(count) * math.sqrt(math.log1p(variation**2)))
 
-    scalp, keratin = spread(rng, 500, 580, 775, count), spread(rng, *fibre_density(), count)
+    scalp, keratin = spread(rng, (500, 580, 775), count), spread(rng, fibre_density(), count)
     return scalp * varying(211, 0.26) * varying(4216, 0.22) * keratin * 1e-8
 
 
@@ -73,7 +75,7 @@ def test_hair_of_people_whose_ponytail_was_measured() -> None:
     """Of a tight ponytail 0.55 to 0.85 is hair (assumed, as the room says); its girth follows from that hair."""
     rng = np.random.default_rng(22)
     truth = people(rng, 2_000)
-    packed = spread(rng, 0.55, 0.70, 0.85, len(truth)) * fibre_density().best
+    packed = spread(rng, (0.55, 0.70, 0.85), len(truth)) * fibre_density().best
     girth = np.sqrt(truth / packed * 4 * math.pi)
     assert 75 <= after(lambda cm: HairFacts(ponytail_girth_cm=cm), truth, girth) <= 85
 
@@ -83,20 +85,20 @@ def test_hair_of_people_with_an_earlier_use() -> None:
     rng = np.random.default_rng(23)
     truth = people(rng, 2_000)
     through = 18.0
-    takes = spread(rng, *take_up("block", lightens=False), len(truth))
-    used = truth * through * takes * spread(rng, 1 / 1.2, 1, 1.2, len(truth))
+    takes = spread(rng, take_up("block", lightens=False), len(truth))
+    used = truth * through * takes * spread(rng, (1 / 1.2, 1, 1.2), len(truth))
 
     def known(used_g: float) -> HairFacts | None:
         by_use = hair_by_use(used_g, "block", through, share_percent=100)
-        return by_use and HairFacts(by_use_g_per_cm=by_use)
+        return None if by_use is None else HairFacts(by_use_g_per_cm=by_use)
 
     assert 75 <= after(known, truth, used) <= 85
 
 
 def test_an_amount_after_one_use() -> None:
     rng = np.random.default_rng(24)
-    truth = spread(rng, 60, 100, 150, 4_000)
-    used = truth * spread(rng, 1 / 1.2, 1, 1.2, len(truth))
+    truth = spread(rng, (60, 100, 150), 4_000)
+    used = truth * spread(rng, (1 / 1.2, 1, 1.2), len(truth))
     bounds = [(b.low, b.high) for b in (calibrated((60, 100, 150), float(u)) for u in used)]
     assert 75 <= held(truth, bounds) <= 85
 

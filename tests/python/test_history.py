@@ -53,7 +53,8 @@ def by_hand(figures: list[float]) -> tuple[float, float, float, float, float]:
 
 def test_a_margin_is_what_is_left_of_all_prices() -> None:
     """The figures that the book shows: sums of the lines themselves, as fractions, rounded at the end."""
-    prices, costs = defaultdict(Fraction), defaultdict(Fraction)
+    prices: defaultdict[str, Fraction] = defaultdict(Fraction)
+    costs: defaultdict[str, Fraction] = defaultdict(Fraction)
     for record in map(json.loads, RECORDS.splitlines()):
         prices[record["colourist"]] += Fraction(record["price"])
         costs[record["colourist"]] += Fraction(record["cost"])

@@ -124,6 +124,7 @@ class HeadLook(_Answer):
     @property
     def template(self) -> Template:
         """The regions that it was read in."""
+    def _repr_svg_(self) -> str: ...
     def svg(self, title: str = "How the head reads") -> str:
         """The map of the head as SVG: each region in the colour of the model, with its name, its lightness and its
         sections as text.
