@@ -55,7 +55,26 @@ bench: python
 fuzz:
 	FOILWORK_TRIALS=$(or $(TRIALS),2000) cargo test --release --features cli --test integration -- hostile faults:: --nocapture
 
-.PHONY: demo test test-workbook python stubs schema docs bench fuzz fuzz-coverage mutants wheel wheel-twice format
+# Fuzzing that follows coverage, so many seconds for each target; a nightly toolchain and cargo-fuzz are needed for it alone.
+fuzz-coverage:
+	@fuzz/run $(or $(TIME),60) $(TARGET)
+
+# Faults put into the rules one at a time: does a test notice? Needs cargo-mutants (cargo install cargo-mutants).
+# `make mutants ROOM=mix SHARD=0/8`: of one room, with the tests that bear its name; `make mutants SINCE=main`: of what
+# differs from a commit, with all tests. Takes a minute or two a fault.
+mutants:
+	@command -v cargo-mutants >/dev/null || { echo "cargo-mutants is missing (cargo install cargo-mutants)" >&2; exit 1; }
+	@mkdir -p target
+	$(if $(SINCE),@git diff $(SINCE) -- src >target/since.diff)
+	cargo mutants --package foilwork --shuffle --output target $(if $(SHARD),--shard $(SHARD)) \
+		$(if $(SINCE),--in-diff target/since.diff) $(if $(ROOM),--file 'src/$(ROOM)/**') \
+		-- --features cli $(if $(ROOM),--lib --test integration -- $(ROOM))
+
+# The wheel as it is released, and whether two builds of it, in two folders and each from nothing, are the same bytes.
+wheel wheel-twice:
+	@.ci/need-cargo
+	@.ci/environment .venv
+	@.venv/bin/python python/tools/release_wheel.py $(if $(filter wheel-twice,$@),--twice)
 
 format:
 	@.ci/environment .venv

@@ -88,7 +88,7 @@ def repack(wheel: Path, names: dict[str, str]) -> None:
 
 def wheel_of(folder: Path, target: Path, out: Path) -> Path:
     """Packs the source distribution, unpacks it in the folder, builds there and packs the wheel again."""
-    subprocess.run([sys.executable, "-m", "maturin", "sdist", "--quiet", "--out", str(folder)], cwd=ROOT, check=True)
+    subprocess.run([sys.executable, "-m", "maturin", "sdist", "--out", str(folder)], cwd=ROOT, check=True)
     (archive,) = folder.glob("*.tar.gz")
     subprocess.run(["tar", "--extract", "--gzip", "--directory", str(folder), "--file", str(archive)], check=True)
     archive.unlink()

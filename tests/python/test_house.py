@@ -152,3 +152,17 @@ def test_every_test_file_is_compiled() -> None:
         for name in re.findall(r"^\s*(?:pub(?:\(crate\))? )?mod (\w+);", text(file), re.MULTILINE):
             waiting += [path for path in (folder / f"{name}.rs", folder / name / "mod.rs") if path in found]
     assert sorted(str(path.relative_to(ROOT)) for path in found - reached) == []
+
+
+def made_by_name() -> list[str]:
+    """The targets of make that a text names."""
+    texts = [*ROOT.glob("*.md"), *(ROOT / "docs").rglob("*.md")]
+    found = {name for path in texts for name in re.findall(r"`make ([a-z][a-z-]*)", path.read_text(encoding="utf-8"))}
+    return sorted(found)
+
+
+@pytest.mark.parametrize("target", made_by_name())
+def test_what_is_named_for_make_does_something(target: str) -> None:
+    told = subprocess.run(["make", "-n", target], cwd=ROOT, capture_output=True, text=True, check=False)
+    assert told.returncode == 0, told.stderr
+    assert "Nothing to be done" not in told.stdout
