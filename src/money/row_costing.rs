@@ -49,7 +49,7 @@ impl<'a> RowCosting<'a> {
         let pack = exact::thousandths(row.pack_g)?;
         let (used, wasted) = (exact::thousandths(row.used_g)?, exact::thousandths(row.wasted_g)?);
         let (hands_on, in_chair) = (exact::thousandths(row.hands_on_min)?, exact::thousandths(row.chair_min)?);
-        let smallest = row.pack_price.min(used).min(wasted).min(row.consumables).min(hands_on).min(in_chair);
+        let smallest = row.pack_price.min(pack).min(used).min(wasted).min(row.consumables).min(hands_on).min(in_chair);
         let taken = used + wasted;
         if smallest < 0 || taken > exact::MOST_THOUSANDTHS {
             return None;

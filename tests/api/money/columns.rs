@@ -86,7 +86,10 @@ fn bad_rows_are_flagged_and_the_first_is_named() {
             Err(ColumnError::Row { bad_rows: 4, .. })
         ));
     }
-    assert!(matches!(run(&ServiceColumns { pack_g: &[0.0; 4], ..good }).0, Err(ColumnError::Row { bad_rows: 4, .. })));
+    for bad in [0.0, -0.001, -60.0] {
+        let packs = ServiceColumns { pack_g: &[bad; 4], ..good };
+        assert!(matches!(run(&packs).0, Err(ColumnError::Row { bad_rows: 4, .. })), "a pack of {bad} g");
+    }
     assert_eq!(
         said(run(&ServiceColumns { wasted_g: &[0.0; 3], ..good }).0),
         "column wasted_g has 3 rows and pack_price_minor has 4: give every column the same length",
