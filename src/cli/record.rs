@@ -1,7 +1,7 @@
 use super::{BLOCKED, Outcome, Refusal, again, append::append, args::RecordArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
-    history::{HomeCare, Rebooking, home_care, keep, left_over_cost, rebooking, record_line},
+    history::{HomeCare, Rebooking, home_care, keep, left_over_cost, left_over_wrong, rebooking, record_line},
     money::Money,
     record::{
         self, AfterLevel, Record, SecondApplication, after_levels, levels_seen, read_log, replay, second_applications,
@@ -35,6 +35,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     }
     let (back, care) = (rebooking(&before), home_care(&before, &so_far));
     let left = left_over_cost(&before, &so_far);
+    found.left_out.extend(left_over_wrong(&before, &so_far));
     let seen = levels_seen(&before, &so_far);
     found.left_out.extend(seen.left_out);
     found.left_out.extend(log.problems.iter().map(ToString::to_string));

@@ -17,15 +17,15 @@ choice! {
     }
 }
 
-/// Hair of one section on the outline.
+/// Hair of one section on the outline, or of a region of it without one, of which nothing is taken.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OutlinePart<'a> {
-    /// The section.
+    /// The section, or the region.
     pub section: &'a str,
     /// How much of all the hair grows there.
     pub hair: Share,
     /// Of the hair there, what the section takes.
-    pub taken: Share,
+    pub taken: Interval<Share>,
     /// How that is covered along the strand.
     pub profile: Profile,
 }
@@ -74,7 +74,7 @@ impl OutlineChange {
 /// How solid the outline reads.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct OutlineLook {
-    /// Of the hair of the outline that has a section, what is light behind its start.
+    /// Of the hair of the outline, what is light behind its start.
     #[serde(rename = "light_percent")]
     pub light: Interval<Share>,
     /// How it reads by the best estimate; absent where it is neither.
@@ -106,7 +106,7 @@ const AT_SCALP_CM: f64 = 1.0;
 ///
 /// let percent = Share::from_percent;
 /// let profile = Technique::Weave.profile(Length::from_cm(30.0)?).value;
-/// let woven = [OutlinePart { section: "hairline", hair: percent(5.0)?, taken: percent(45.0)?, profile }];
+/// let woven = [OutlinePart { section: "hairline", hair: percent(5.0)?, taken: percent(45.0)?.into(), profile }];
 /// let soft = read_outline(&woven, Some(Solidity::Soft)).ok_or("a section")?;
 /// assert!(soft.as_wanted == Some(true) && soft.changes.is_empty());
 /// let solid = read_outline(&woven, Some(Solidity::Solid)).ok_or("a section")?;
@@ -148,7 +148,7 @@ type Bound = fn(&Interval<Share>) -> Share;
 impl OutlinePart<'_> {
     /// Of the hair there, what is light behind its start, in percent.
     fn light(&self, bound: Bound) -> f64 {
-        self.taken.percent() * bound(&self.profile.covered).fraction()
+        bound(&self.taken).percent() * bound(&self.profile.covered).fraction()
     }
 
     fn begins_in_a_line(&self) -> bool {

@@ -73,7 +73,12 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
         expected_g: of_head.and_then(|one| one.takes).map(|takes| tidy(takes.best().g())),
         planned_g: Some(tidy(mix.made().g())),
         weighed_g: weighed.map(Mass::g).map(tidy),
-        left_over_g: noted.and_then(|one| one.left_over).map(Mass::g).map(tidy),
+        // More than was mixed is a slip of the pen: unknown.
+        left_over_g: noted
+            .filter(|one| over_mixed(mix, one).is_none())
+            .and_then(|one| one.left_over)
+            .map(Mass::g)
+            .map(tidy),
         planned_apply_min: step.map(|step| tidy(step.applied.min() - step.begin.min())),
         apply_min: noted.and_then(|one| {
             let (begun, applied, _) = one.first();
@@ -132,7 +137,7 @@ fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
 }
 
 /// What the products cost that were left over, apart from all else: of each section as much of its products as was left over of its
-/// mix. None where no left-over is noted, or nothing has a price.
+/// mix. None where no left-over is noted, where one cannot be (see [`left_over_wrong`]), or where nothing has a price.
 ///
 /// # Example
 ///
@@ -150,6 +155,9 @@ fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
 #[must_use]
 pub fn left_over_cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
     let table = &plan.money.as_ref()?.cost;
+    if !left_over_wrong(plan, so_far).is_empty() {
+        return None;
+    }
     let currency = table.total().currency();
     let of = |one: &SectionSoFar| {
         let left = one.left_over?.g();
@@ -163,6 +171,36 @@ pub fn left_over_cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
     };
     let left: Vec<Money> = so_far.sections.iter().filter_map(of).collect();
     (!left.is_empty()).then(|| Money::total(left, currency).ok())?
+}
+
+/// Of which sections more is noted as left over than was mixed, in words: by what was weighed, else by the plan.
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{history::left_over_wrong, reader::Format, record::{read_log, replay}, service::plan_text};
+///
+/// let plan = plan_text(&std::fs::read_to_string("examples/soft-gradient.toml")?, Format::Toml)?;
+/// let left = "{\"format\":1,\"at_min\":9,\"what\":\"left-over\",\"section\":\"nape\",\"mass_g\":900}\n";
+/// let wrong = left_over_wrong(&plan, &replay(&read_log(left).entries));
+/// assert_eq!(wrong, ["nape: more left over than was mixed (900.0 g of 46.4 g): correct the entry"]);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn left_over_wrong(plan: &Plan, so_far: &SoFar) -> Vec<String> {
+    let of = |one: &SectionSoFar| {
+        let mix = plan.mixes.iter().find(|mix| mix.name == one.name)?;
+        let (left, mixed) = over_mixed(mix, one)?;
+        Some(format!("{}: more left over than was mixed ({left:.1} of {mixed:.1}): correct the entry", one.name))
+    };
+    so_far.sections.iter().filter_map(of).collect()
+}
+
+/// What is noted as left over beside what was mixed, where it is more.
+fn over_mixed(mix: &Mix, one: &SectionSoFar) -> Option<(Mass, Mass)> {
+    let (left, mixed) = (one.left_over?, one.weighed.unwrap_or_else(|| mix.made()));
+    // No scale of the trade shows less than a hundredth of a gram.
+    (left.g() > mixed.g() + 0.005).then_some((left, mixed))
 }
 
 /// A part of an amount, to the nearest minor unit.

@@ -41,7 +41,7 @@ pub use care::{CareAdvice, HomeCare, home_care};
 pub use columns::{read_records_csv, records_csv};
 pub use document::{history_schema, record_schema};
 pub use forget::{Forgotten, forget};
-pub use keep::{keep, left_over_cost};
+pub use keep::{keep, left_over_cost, left_over_wrong};
 pub use lessons::{DemandLesson, FoilLesson, Lessons, foil_pace, lessons};
 pub use lines::{KeptRecords, RecordProblem, read_records, record_line};
 pub use migrate::{Migration, MigrationError, migrate};

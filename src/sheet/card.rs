@@ -48,10 +48,11 @@ fn one(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
         card.parts.iter().map(|part| vec![String::new(), part.product.clone(), grams(part.weigh)]).collect();
     rows.push(vec![String::new(), "total".to_owned(), grams(card.total)]);
     sheet.table(&["", "", ""], &[2], rows);
-    sheet.paragraph(
-        &format!("peroxide on the hair {} % w/w", range(&card.on_hair, strength_decimals(card.strength_basis))),
-        2,
+    let strength = card.on_hair.map_or_else(
+        || ": not known (by its maker)".to_owned(),
+        |on_hair| format!(" {} % w/w", range(&on_hair, strength_decimals(card.strength_basis))),
     );
+    sheet.paragraph(&format!("peroxide on the hair{strength}"), 2);
     if card.worst_ratio_error_percent >= 0.05 {
         let error = number(card.worst_ratio_error_percent, 1);
         sheet.paragraph(&format!("rounding to the scale moves a part by up to {error} %"), 2);

@@ -131,7 +131,9 @@ class BowlCard(Record):
             "time."
         ),
         "name": "What the bowl is for.",
-        "on_hair_ww_percent": "Strength on the hair.",
+        "on_hair_ww_percent": (
+            "Strength on the hair; absent for a remover that may hold peroxide, of which only its maker knows how much."
+        ),
         "parts": "What goes in, in the order of weighing.",
         "stage": "Section, toner or root shadow.",
         "stops": "Every finding of the plan that says stop.",
@@ -149,7 +151,7 @@ class BowlCard(Record):
     mind: tuple[str, ...]
     minutes: CardMinutes
     name: str
-    on_hair_ww_percent: Bounds[float]
+    on_hair_ww_percent: Bounds[float] | None
     parts: tuple[WeighedPart, ...]
     stage: _WorkStage
     stops: tuple[Finding, ...]

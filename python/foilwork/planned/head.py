@@ -137,7 +137,7 @@ class OutlineLook(Record):
             "What to change when it does not: sections in the order of how much their change does. All of them "
             "together are enough."
         ),
-        "light_percent": "Of the hair of the outline that has a section, what is light behind its start.",
+        "light_percent": "Of the hair of the outline, what is light behind its start.",
         "reads": "How it reads by the best estimate; absent where it is neither.",
         "sure": "Whether the bounds say the same, and not only the best estimate; absent where nothing is asked for.",
     }

@@ -62,7 +62,7 @@ answer! {
 answer! {
     /// How solid the outline reads; made by ``read_outline``.
     OutlineLook {
-        /// Of the hair of the outline that has a section, what is light behind its start, in percent.
+        /// Of the hair of the outline, what is light behind its start, in percent.
         light_percent: Estimate<f64>,
         /// ``"solid"`` or ``"soft"`` by the best estimate; ``None`` where it is neither.
         reads: Option<String>,
@@ -110,7 +110,7 @@ pub fn read_outline(parts: Sequence<OutlinePart>, wish: Option<&str>) -> PyResul
     let mut all = Vec::with_capacity(parts.0.len());
     for one in &parts.0 {
         let (hair, taken, profile) = part(one)?;
-        all.push(head::OutlinePart { section: &one.section, hair, taken, profile });
+        all.push(head::OutlinePart { section: &one.section, hair, taken: taken.into(), profile });
     }
     let wish = wish.map(str::parse).transpose().map_err(raise)?;
     let change = |change: &head::OutlineChange| OutlineChange {

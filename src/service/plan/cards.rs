@@ -40,9 +40,9 @@ pub struct BowlCard {
     /// What the scale shows in the end.
     #[serde(rename = "total_g")]
     pub total: Mass,
-    /// Strength on the hair.
+    /// Strength on the hair; absent for a remover that may hold peroxide, of which only its maker knows how much.
     #[serde(rename = "on_hair_ww_percent")]
-    pub on_hair: Interval<MassFraction>,
+    pub on_hair: Option<Interval<MassFraction>>,
     /// What that strength rests on.
     pub strength_basis: Basis,
     /// The worst error of a part's share that rounding to the scale causes.
@@ -179,6 +179,8 @@ fn before(plan: &Plan, step: &FirstStep) -> BowlCard {
         ends: step.due,
     };
     let name = step.name();
+    let (_, peroxide) = step.brought;
+    let may_hold_peroxide = peroxide && parts.iter().any(|part| part.kind == PartKind::Remover);
     let asks = |finding: &&Finding| !matches!(finding.verdict, Verdict::Stop | Verdict::Passed);
     BowlCard {
         blocked: plan.blocked,
@@ -193,7 +195,7 @@ fn before(plan: &Plan, step: &FirstStep) -> BowlCard {
         then: Some(step.then),
         mind: step.mind.clone(),
         total: shows,
-        on_hair: step.on_hair.unwrap_or(none),
+        on_hair: step.on_hair.or_else(|| (!may_hold_peroxide).then_some(none)),
         strength_basis: step.basis,
         clock: clock(plan.start, &minutes),
         minutes,
@@ -217,7 +219,7 @@ fn card(plan: &Plan, mix: &Mix, bowl: &Bowl, number: usize, minutes: CardMinutes
         then: None,
         mind: Vec::new(),
         total: bowl.total,
-        on_hair: bowl.on_hair,
+        on_hair: Some(bowl.on_hair),
         strength_basis: mix.strength_basis,
         worst_ratio_error_percent: bowl.worst_ratio_error_percent,
         clock: clock(plan.start, &minutes),

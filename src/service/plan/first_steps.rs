@@ -74,6 +74,10 @@ pub struct FirstStep {
     #[serde(skip)]
     #[schemars(skip)]
     pub(super) bowl: Option<StepBowl>,
+    /// Whether it brings lightener or persulfate, and whether peroxide. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub(super) brought: (bool, bool),
     /// What the checks say of it, for its card. Not part of the plain data.
     #[serde(skip)]
     #[schemars(skip)]
@@ -117,6 +121,17 @@ impl FirstStep {
             ExtraStep::PreSoften => (false, true),
             ExtraStep::PrePigment => (false, false),
         }
+    }
+
+    /// Whether it is a planned lightening, or takes colour out with what may lighten: lightener, persulfate or peroxide.
+    pub(super) fn may_lighten(&self) -> bool {
+        let (lightener, peroxide) = self.brought;
+        self.planned && self.step.lightens() && (lightener || peroxide)
+    }
+
+    /// Whether it is planned and the shop has what lightens for it.
+    pub(super) fn lightens_first(&self) -> bool {
+        self.planned && self.step == ExtraStep::PreLighten && self.has_developer()
     }
 
     /// Whether a developer is in it.
@@ -229,7 +244,7 @@ impl Shelf<'_, '_> {
         let apply = self.work.task.apply.min();
         let apply = Interval::ordered(0.25, 0.5, 1.0).map(|part: f64| Duration::nearest(part * apply));
         let bowl = StepBowl::of(self.request, self.stocks, &parts);
-        FirstStep {
+        let mut found = FirstStep {
             section: self.work.name().to_owned(),
             step,
             planned,
@@ -239,6 +254,7 @@ impl Shelf<'_, '_> {
             basis: Basis::Assumed,
             on_hair: bowl.as_ref().and_then(|bowl| bowl.developer.map(|_| bowl.on_hair)),
             bowl,
+            brought: (false, false),
             findings: Vec::new(),
             parts,
             why_not,
@@ -251,7 +267,9 @@ impl Shelf<'_, '_> {
             over: None,
             then: needs.then,
             mind: needs.mind,
-        }
+        };
+        found.brought = found.brings(self.request);
+        found
     }
 
     /// Bowl, brush, the looks while it is on and the one that ends it, and the rinse.
@@ -332,8 +350,12 @@ impl Shelf<'_, '_> {
         let called = |name: &str| named.is_none_or(|named| named == name);
         let fits = self.request.shop.lighteners.iter().filter(|one| one.on_scalp || !on_scalp);
         let mut fits = fits.filter(|one| called(&one.name));
-        let none = "the shop has no lightener that may go there: take a colour remover by its own instructions";
-        let lightener = fits.next().ok_or(none)?;
+        // A remover takes artificial pigment, and no natural one.
+        let none = match needs.step {
+            ExtraStep::PreLighten => "choose a target as deep as the hair, or another lightener",
+            _ => "take a colour remover by its own instructions",
+        };
+        let lightener = fits.next().ok_or_else(|| format!("the shop has no lightener that may go there: {none}"))?;
         let tones = |bottle: &&Bottle| {
             self.request.file.toner.iter().any(|toner| toner.developer.as_deref() == Some(bottle.name.as_str()))
         };

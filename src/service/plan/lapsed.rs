@@ -64,10 +64,10 @@ impl Facts<'_> {
             _ => test(self.hair.strand_test, "strand test").into_iter().chain(works()).collect(),
         };
         // A bare day is no later than another hour of it.
-        facts.retain(|(fact, _)| fact.earliest().date() > on.earliest.date());
+        facts.retain(|(fact, _)| fact.earliest() > on.latest);
         facts.sort_by_key(|(fact, _)| fact.earliest());
         let (fact, name) = facts.pop()?;
-        Some(format!("{name} of {} came after it", fact.earliest().date()))
+        Some(format!("{name} of {fact} came after it"))
     }
 }
 

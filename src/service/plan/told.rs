@@ -30,9 +30,8 @@ impl Plan {
     pub(crate) fn risks(&self) -> Vec<String> {
         let lightener = |kind| kind == PartKind::Lightener;
         let in_bowls = || self.mixes.iter().any(|mix| mix.products().any(|part| lightener(part.kind)));
-        let removed = |step: &FirstStep| step.parts.iter().any(|part| part.kind == PartKind::Remover);
-        let cleans = |step: &&FirstStep| step.planned && step.step.lightens();
-        let before = || self.first_steps.iter().filter(cleans).any(|step| !removed(step));
+        // A remover whose maker says nothing of it is taken for one that lightens.
+        let before = || self.first_steps.iter().any(FirstStep::may_lighten);
         let lightens = !self.lift.is_empty() || in_bowls() || before();
         let told = [Some(ALLERGY), lightens.then_some(LIGHTENING), Some(RESULT), Some(BEFORE), Some(STOP), Some(BURNS)];
         told.into_iter().flatten().map(str::to_owned).collect()

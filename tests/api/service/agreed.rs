@@ -75,6 +75,15 @@ fn an_agreement_is_bound_to_what_it_was_given_to() {
     });
     let (anew, why) = open(&permed, Party::Guest, Rule::Elasticity);
     assert!(anew && why[0].ends_with("of 2026-09-01 came after it"), "{why:?}");
+    // Where both have their hours these count; a bare day is no later than any hour of it.
+    for (on, lapsed) in [("2026-06-01T15:00", true), ("2026-06-01T08:00", false), ("2026-06-01", false)] {
+        let mut file = with(|entry| entry.agreed = vec![agreed(Party::Guest, "2026-06-01T09:00", &[Rule::Elasticity])]);
+        (file.analysis.elasticity, file.analysis.strand_test) = (Some(Elasticity::Reduced), None);
+        let entry = json!({ "on": on, "what": "lightener" });
+        file.consultation.as_mut().unwrap().past = vec![serde_json::from_value(entry).unwrap()];
+        let (anew, why) = open(&consulted(&file), Party::Guest, Rule::Elasticity);
+        assert!(anew == lapsed && why.iter().all(|why| why.ends_with("of 2026-06-01 15:00 came after it")), "{why:?}");
+    }
     let sheet = consultation_sheet(&permed).split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(sheet.contains("An agreement of 2026-06-01 (elasticity) no longer counts: "), "{sheet}");
     assert_eq!(open(&permed, Party::Doctor, Rule::Health), (false, Vec::new()));

@@ -125,25 +125,60 @@ fn grams_and_surface_of_a_section_by_zone() {
     assert!(sheet.contains("of its hair, mixture lies on: mid lengths 4"), "{sheet}");
 }
 
+/// Of the standard template, the hair of a whole head and of its outline: area times density against the mean.
+const HEAD: f64 =
+    5.0 * 0.9 + 15.0 + 13.0 * 1.05 + 12.0 * 1.05 + 7.0 * 0.66 + 20.0 * 0.79 + 20.0 * 1.02 + 5.0 * 0.85 + 3.0 * 0.7;
+const OUTLINE: f64 = 5.0 * 0.9 + 7.0 * 0.66 + 3.0 * 0.7;
+
+/// A section all along the outline.
 fn edged(taken: f64, technique: Technique, wish: Solidity) -> Plan {
+    edged_in(taken, technique, wish, &["front hairline", "left temple", "right temple", "nape line"], |_| ())
+}
+
+fn edged_in(
+    taken: f64,
+    technique: Technique,
+    wish: Solidity,
+    regions: &[&str],
+    change: impl FnOnce(&mut ServiceFile),
+) -> Plan {
     changed(only_lightener(), |file| {
         file.service.outline = Some(wish);
         let edge = &mut file.section[0];
         (edge.technique, edge.zone, edge.taken_percent) = (technique, Zone::Whole, None);
         edge.name = "edge".to_owned();
-        edge.regions = serde_json::from_value(json!([{ "name": "front hairline" }])).unwrap();
-        // The front hairline bears 4.5 of 92.92 parts of the hair: its area of 5 % at 0.9 of the mean density.
-        let sum = 5.0 * 0.9
-            + 15.0
-            + 13.0 * 1.05
-            + 12.0 * 1.05
-            + 7.0 * 0.66
-            + 20.0 * 0.79
-            + 20.0 * 1.02
-            + 5.0 * 0.85
-            + 3.0 * 0.7;
-        edge.share_percent = Some(taken * 4.5 / sum);
+        let regions: Vec<_> = regions.iter().map(|name| json!({ "name": name })).collect();
+        edge.regions = serde_json::from_value(json!(regions)).unwrap();
+        let hair = if regions.len() == 1 { 4.5 } else { OUTLINE };
+        edge.share_percent = Some(taken * hair / HEAD);
+        change(file);
     })
+}
+
+/// Only the front hairline is light: 4.5 of 11.22 parts of the outline's hair, and the rest is named. A dark block makes none of it
+/// light, whatever it covers.
+#[test]
+fn what_is_left_or_darkened_is_no_light_outline() {
+    let part = edged_in(100.0, Technique::Block, Solidity::Solid, &["front hairline"], |_| ());
+    let outline = part.head.look.unwrap().outline.unwrap();
+    near(outline.light.best().percent(), 100.0 * 4.5 / OUTLINE, 1e-6);
+    assert_eq!(outline.as_wanted, Some(false));
+    assert!(outline.changes.iter().any(|change| change.section == "nape line"), "{outline:#?}");
+    // The hair that grows there is known within bounds, and so is how much of it the section takes.
+    assert!(outline.light.low() < outline.light.best());
+    let all = ["front hairline", "left temple", "right temple", "nape line"];
+    let dark = edged_in(100.0, Technique::Block, Solidity::Solid, &all, |file| {
+        file.section[0].product = Some("J6".to_owned());
+        file.section[0].target_level = 4.0;
+    });
+    let outline = dark.head.look.unwrap().outline.unwrap();
+    assert_eq!((outline.light.high().percent(), outline.as_wanted), (0.0, Some(false)));
+    // Stated of the hair there, nothing of it hangs on how much grows there.
+    let stated =
+        edged_in(80.0, Technique::Weave, Solidity::Solid, &all, |file| file.section[0].taken_percent = Some(80.0));
+    let outline = stated.head.look.unwrap().outline.unwrap();
+    near(outline.light.best().percent(), 80.0, 1e-6);
+    assert_eq!(outline.light.low().percent(), outline.light.best().percent());
 }
 
 #[rstest]

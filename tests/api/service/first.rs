@@ -262,7 +262,7 @@ fn a_planned_step_is_first_at_the_chair_on_the_page_and_on_a_card() {
     let cards = mixing_cards(&plan);
     let card = &cards[0];
     assert_eq!((card.then, card.total.g(), card.minutes.mixed_at.min()), (Some(StepEnd::Rinse), 27.0, 0.0));
-    near(card.on_hair.best().ww_percent(), 4.0, 1e-9);
+    near(card.on_hair.unwrap().best().ww_percent(), 4.0, 1e-9);
     assert_eq!((card.parts[1].product.as_str(), card.parts[1].scale_shows.g()), ("developer", 27.0));
     assert_eq!((cards[1].name.as_str(), cards[1].then), ("top", None));
     let text = flat(&foilwork::sheet::card_sheet(&cards, &plan.habits));
@@ -295,6 +295,24 @@ fn a_remover_is_judged_by_what_it_holds() {
     assert!(!plan.cautions.iter().any(|caution| caution.text.contains("dust")));
     let silent = cleaned(json!({ "name": "remover" }), HistoryFlag::ReactionToLightener);
     assert_eq!(verdicts(&silent, "earlier reaction"), [Stop]);
+    // Nor is the card of what nobody says of its peroxide any zero, nor its lightening kept from the guest.
+    let card = |plan: &Plan| foilwork::sheet::card_sheet(&mixing_cards(plan)[..1], &plan.habits);
+    assert!(card(&silent).contains("peroxide on the hair: not known (by its maker)"), "{}", card(&silent));
+    assert!(card(&plan).contains("peroxide on the hair 0"), "{}", card(&plan));
+    let lightens = |plan: &Plan| foilwork::sheet::guest_page(plan).contains("Lightening weakens hair");
+    assert!(lightens(&silent) && !lightens(&plan));
+    // Free of both it is no lightener on coloured hair.
+    let coloured = |remover: serde_json::Value| {
+        let plan = changed(only_colour(), |file| {
+            let artificial = json!([{ "zone": "whole", "level": 4, "artificial": true }]);
+            file.analysis.existing = serde_json::from_value(artificial).unwrap();
+            shop(file).remover = vec![serde_json::from_value(remover).unwrap()];
+            file.section[0].first = vec![ExtraStep::CleanFirst];
+            file.section[0].clean_with = Some("remover".to_owned());
+        });
+        texts(&plan, "earlier service").contains("lightener over artificial colour")
+    };
+    assert!(coloured(json!({ "name": "remover" })) && !coloured(free()));
     // Declared in full without any of it says the same as a word for it.
     let sulfite = json!([{ "substance": "sodium sulfite", "cas": "7757-83-7", "ww_percent": 5.0 }]);
     let declared = json!({ "name": "remover", "declared_in_full": true, "composition": sulfite });

@@ -1,11 +1,13 @@
 //! Colour that cannot lift so far: the hair is lightened to its level before it, by common practice.
 
-use super::base::{changed, near, only_colour, texts, verdicts};
+use super::base::{changed, near, only_colour, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{NotJudged, Note, Passed, Stop, Warning},
     head::{ExtraStep, StepEnd},
     service::{Plan, ServiceFile, mixing_cards, shape::HistoryFlag},
+    shop::CountsFrom,
 };
+use rstest::rstest;
 
 /// Level 6 to a vivid level 8 with a semi-permanent shade, which lifts nothing.
 fn vivid(first: &[ExtraStep], change: impl FnOnce(&mut ServiceFile)) -> Plan {
@@ -47,7 +49,8 @@ fn pre_lightening_in_grams_and_minutes() {
     // Two thirds of 6 %.
     near(step.on_hair.unwrap().best().ww_percent(), 6.0 * 26.7 / 40.0, 1e-9);
     // The colour has the hair that it needs now; the law sees lightener on the head.
-    assert!(verdicts(&plan, "lift").is_empty(), "{}", texts(&plan, "lift"));
+    assert_eq!(verdicts(&plan, "lift"), [NotJudged], "{}", texts(&plan, "lift"));
+    assert!(texts(&plan, "lift").contains("no forecast for a step before: test a strand"));
     assert!(verdicts(&plan, "step before").is_empty(), "{}", texts(&plan, "step before"));
     assert!(verdicts(&plan, "law").iter().all(|verdict| [Passed, NotJudged].contains(verdict)));
     assert!(texts(&plan, "law").contains("lighten to the level wanted first"), "{}", texts(&plan, "law"));
@@ -63,4 +66,67 @@ fn pre_lightening_is_judged_like_lightener() {
     let far = vivid(&[ExtraStep::PreLighten], |file| file.analysis.natural_level = 2.0);
     assert_eq!(verdicts(&far, "lift"), [Warning]);
     assert!(texts(&far, "lift").contains("6.0 levels to be lifted"), "{}", texts(&far, "lift"));
+}
+
+/// The colour that follows is judged on what is planned, and on nothing that anybody saw: level 8 on level 8, not on 6.
+#[test]
+fn colour_after_pre_lightening_is_judged_on_the_level_planned() {
+    let plan = vivid(&[ExtraStep::PreLighten], |_| ());
+    assert_eq!(verdicts(&plan, "toner level"), [Passed], "{}", texts(&plan, "toner level"));
+    let said = texts(&plan, "toner level");
+    assert!(said.contains("level 8") && said.contains("judge it again on what the strand shows"), "{said}");
+    assert_eq!(verdicts(&vivid(&[], |_| ()), "toner level"), [Warning]);
+    // A shade of level 8 on hair that is lightened to 7 only.
+    assert_eq!(
+        verdicts(&vivid(&[ExtraStep::PreLighten], |file| file.section[0].target_level = 7.0), "toner level"),
+        [Warning]
+    );
+}
+
+/// Without a lightener nothing is lightened: the colour still deposits, and a remover takes no natural pigment (common practice).
+#[test]
+fn without_a_lightener_the_lift_stays_unreached() {
+    let plan = vivid(&[ExtraStep::PreLighten], |file| {
+        shop(file).lightener.clear();
+        file.section[0].product = Some("J8-veil".to_owned());
+    });
+    assert!(plan.first_steps[0].parts.is_empty());
+    assert!(verdicts(&plan, "lift").contains(&Warning), "{}", texts(&plan, "lift"));
+    assert!(texts(&plan, "lift").contains("deposits and does not lift"), "{}", texts(&plan, "lift"));
+    assert!(verdicts(&plan, "toner level").contains(&Warning));
+    let said = texts(&plan, "step before");
+    assert!(said.contains("choose a target as deep as the hair, or another lightener"), "{said}");
+    assert!(!said.contains("remover"), "{said}");
+}
+
+/// It is brushed on in 5, 10 or 20 min (a quarter, half or all of 20) and lies 10, 25 or 45.
+#[rstest]
+#[case::far_too_long(Some(15.0), CountsFrom::FirstStrand, Some((Stop, "35 (15 to 65) min")))]
+#[case::at_its_longest(Some(50.0), CountsFrom::FirstStrand, Some((Warning, "35 (15 to 65) min")))]
+#[case::brush_and_all(Some(65.0), CountsFrom::FirstStrand, None)]
+#[case::too_long(Some(20.0), CountsFrom::EndOfApplication, Some((Stop, "25 (10 to 45) min")))]
+#[case::brush_apart(Some(45.0), CountsFrom::EndOfApplication, None)]
+#[case::not_on_the_shelf(None, CountsFrom::FirstStrand, Some((NotJudged, "is not on the shelf")))]
+fn pre_lightening_keeps_to_the_products_own_time(
+    #[case] longest: Option<f64>,
+    #[case] from: CountsFrom,
+    #[case] expected: Option<(foilwork::finding::Verdict, &str)>,
+) {
+    let plan = vivid(&[ExtraStep::PreLighten], |file| {
+        let powder = &mut shop(file).lightener[0];
+        (powder.longest_min, powder.longest_counts_from) = (longest, longest.map(|_| from));
+    });
+    let of_powder: Vec<_> = plan
+        .findings
+        .iter()
+        .filter(|found| found.rule == foilwork::finding::Rule::Time && found.text.contains("\"powder\""))
+        .map(|found| (found.verdict, found.text.as_str()))
+        .collect();
+    match (expected, of_powder.as_slice()) {
+        (None, []) => {}
+        (Some((verdict, words)), [(found, text)]) => {
+            assert!(*found == verdict && text.contains(words), "{found:?} {text}");
+        }
+        (_, found) => panic!("{found:#?}"),
+    }
 }

@@ -74,7 +74,7 @@ class OutlineLook(_Answer):
     __match_args__ = ("light_percent", "reads", "as_wanted", "sure", "changes")
     @property
     def light_percent(self) -> Bounds[float]:
-        """Of the hair of the outline that has a section, what is light behind its start, in percent."""
+        """Of the hair of the outline, what is light behind its start, in percent."""
     @property
     def reads(self) -> _words._Solidity | None:
         """``"solid"`` or ``"soft"`` by the best estimate; ``None`` where it is neither."""

@@ -51,11 +51,11 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     amount::check(sections, &mut findings);
     overlap::check(hair, sections, stages.first, &mut findings);
     lift::check(sections, mixes, stages.first, &mut findings);
-    tone::check(hair, sections, &mut findings);
+    tone::check(hair, sections, stages.first, &mut findings);
     alkalinity::check(sections, stages.request, stages.first, &mut findings);
     forecast::check(file, stages.evidence, (sections, stages.strengths), stages.lift, &mut findings);
     white::check(hair.white.best(), sections, &mut findings);
-    timing::check(sections, timeline, &mut findings);
+    timing::check(sections, timeline, (stages.request, stages.first), &mut findings);
     timing::records(stages.request, stages.evidence, &mut findings);
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);

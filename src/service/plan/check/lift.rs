@@ -11,7 +11,6 @@ use crate::{
         Finding, Rule,
         Verdict::{self, NotJudged, Warning},
     },
-    head::ExtraStep,
     quantity::MassFraction,
     source::{COMMON_PRACTICE, Interval, citations::trade},
 };
@@ -22,7 +21,7 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], first: &[FirstStep],
             findings.push(&[work.place], finding.clone());
         }
         let lifted = first.iter().enumerate().find(|(_, step)| {
-            step.planned && step.step == ExtraStep::PreLighten && work.is_section() && step.section == work.name()
+            step.planned && step.lightens_first() && work.is_section() && step.section == work.name()
         });
         match (work.change(), lifted) {
             (Some(change), Some(step)) if !work.lightens() => before(work, step, change, findings),
@@ -107,7 +106,10 @@ fn before(work: &Work<'_>, (place, step): (usize, &FirstStep), change: Interval<
     let Some(bowl) = &step.bowl else { return };
     let Some(developer) = bowl.developer.map(|developer| developer.best()) else { return };
     let most = most_lightening(developer);
-    let Some(verdict) = beyond(change, most) else { return };
+    let Some(verdict) = beyond(change, most) else {
+        let text = format!("{}: no forecast for a step before: test a strand", step.name());
+        return findings.of_step(place, Finding::new(Rule::Lift, NotJudged, text, COMMON_PRACTICE));
+    };
     let text = format!(
         "{}: {} to be lifted at {developer:.1} before the colour, where one session reaches about {most} (give or take 2): \
          agree on a series, or test a strand",

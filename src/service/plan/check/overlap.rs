@@ -31,7 +31,7 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, first: &[FirstStep], f
         }
     }
     // Cleaning or lightening first brings lightener to a section of colour; of a section of lightener the same is said already.
-    let cleaning = || first.iter().enumerate().filter(|(_, step)| step.planned && step.step.lightens());
+    let cleaning = || first.iter().enumerate().filter(|(_, step)| step.may_lighten());
     for (place, step) in cleaning() {
         let met = sections.iter().find(|work| work.is_section() && work.name() == step.section && !work.lightens());
         let found = met.into_iter().flat_map(|work| [artificial(hair, work, CLEANING), lightened(hair, work)]);

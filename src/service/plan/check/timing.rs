@@ -2,7 +2,7 @@
 
 use super::{
     super::{
-        Evidence, Step,
+        Evidence, FirstStep, Step,
         findings::Findings,
         sections::{Sections, Work},
         timeline::Timeline,
@@ -11,8 +11,8 @@ use super::{
 };
 use crate::{
     finding::{
-        Reason, Rule,
-        Verdict::{NotJudged, Note, Stop, Warning},
+        Finding, Reason, Rule,
+        Verdict::{self, NotJudged, Note, Stop, Warning},
     },
     quantity::Duration,
     service::request::{AppliedBy, Request},
@@ -24,13 +24,59 @@ use crate::{
 /// Minutes are sums; a limit is not exceeded by the last bit.
 const LAST_BIT_MIN: f64 = 1e-9;
 
-pub(super) fn check(sections: &Sections<'_>, timeline: &Timeline, findings: &mut Findings) {
+pub(super) fn check(
+    sections: &Sections<'_>,
+    timeline: &Timeline,
+    (request, first): (&Request, &[FirstStep]),
+    findings: &mut Findings,
+) {
     for work in sections.iter() {
         own_limit(work, findings);
         two_times(work, findings);
         hands(work, timeline, findings);
     }
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned && step.has_developer()) {
+        for item in step.items(request) {
+            let Some(limits) = item.own_limits() else { continue };
+            let found = match limits.longest {
+                Some(most) => before(step, &item.name, (most, limits.counts_from.unwrap_or_default())),
+                None => {
+                    let text =
+                        format!("{}: the longest development of \"{}\" is not on the shelf", step.name(), item.name);
+                    Some((NotJudged, text))
+                }
+            };
+            if let Some((verdict, text)) = found {
+                findings.of_step(place, Finding::new(Rule::Time, verdict, text, Reason::stated(OWN_INSTRUCTIONS)));
+            }
+        }
+    }
     pace(sections, findings);
+}
+
+/// A step before the colour is looked at all the while and ends by the hair: too long by the estimate is not begun, too long only at
+/// its longest ends at the limit.
+fn before(step: &FirstStep, product: &str, (most, from): (Duration, CountsFrom)) -> Option<(Verdict, String)> {
+    let on_hair = match from {
+        CountsFrom::FirstStrand => step.apply.combine(step.develop, |apply, develop| apply + develop),
+        CountsFrom::EndOfApplication => step.develop,
+    };
+    let over = |time: Duration| time.min() > most.min() + LAST_BIT_MIN;
+    let verdict = match on_hair {
+        on_hair if over(on_hair.best()) => Stop,
+        on_hair if over(on_hair.high()) => Warning,
+        _ => return None,
+    };
+    let way_out = match verdict {
+        Stop => "take another product, or do without this step",
+        _ => "end it there, whatever the hair shows",
+    };
+    let text = format!(
+        "{}: \"{product}\" would be on the hair for {} min, its entry allows {most} from {from}: {way_out}",
+        step.name(),
+        range(&on_hair, 0)
+    );
+    Some((verdict, text))
 }
 
 /// No strand carries a product longer than its entry allows; the first strand carries it longest.

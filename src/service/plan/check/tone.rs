@@ -1,7 +1,7 @@
 //! Colour that deposits: on what it shows, and whether it takes warmth away or adds to it.
 
 use super::super::{
-    Hair,
+    FirstStep, Hair,
     findings::Findings,
     sections::{Sections, Work},
 };
@@ -16,11 +16,11 @@ use crate::{
 /// From this share on white hair decides what a light shade shows on.
 const MUCH_WHITE_PERCENT: f64 = 30.0;
 
-pub(super) fn check(hair: &Hair, sections: &Sections<'_>, findings: &mut Findings) {
+pub(super) fn check(hair: &Hair, sections: &Sections<'_>, first: &[FirstStep], findings: &mut Findings) {
     for work in sections.iter() {
         let found = match work.stage() {
             WorkStage::Toner => toner(work, sections),
-            WorkStage::Section => gloss(hair, work),
+            WorkStage::Section => gloss(hair, work, first),
             WorkStage::RootShadow => Vec::new(),
         };
         for finding in found {
@@ -45,21 +45,24 @@ fn toner(work: &Work<'_>, sections: &Sections<'_>) -> Vec<Finding> {
     }
     if said.is_empty() {
         // What passes is the plan: nobody has seen the lifted hair yet.
-        let mut passed = toner::suits(darkest, &mix);
-        passed.text += ", the level planned: judge it again on what the strand shows";
-        said.push(passed);
+        said.push(judged_on_hair(toner::suits(darkest, &mix)));
     }
     said
 }
 
-/// Colour that only deposits, on hair as it is.
-fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
+/// Colour that only deposits, on hair as it is, or as a planned step lightens it before.
+fn gloss(hair: &Hair, work: &Work<'_>, first: &[FirstStep]) -> Vec<Finding> {
     let deposits = [ProductKind::QuasiPermanentColour, ProductKind::SemiPermanentColour];
     let (Some(mix), true) = (work.as_one_shade(), work.colour_kind().is_some_and(|kind| deposits.contains(&kind)))
     else {
         return Vec::new();
     };
     let on = work.from.best();
+    let lightened_first = first.iter().any(|step| step.lightens_first() && step.section == work.name());
+    if let (true, Some(planned)) = (lightened_first, work.task.target) {
+        let said = or_passed(too_light(work, planned), planned, &mix);
+        return said.into_iter().map(judged_on_hair).collect();
+    }
     match work.lightened {
         Some(_) => {
             let mut said = too_light(work, on);
@@ -71,6 +74,12 @@ fn gloss(hair: &Hair, work: &Work<'_>) -> Vec<Finding> {
         None if hair.white.best().percent() < MUCH_WHITE_PERCENT => too_light(work, on),
         None => Vec::new(),
     }
+}
+
+/// Of a level that is planned, and that nobody has seen.
+fn judged_on_hair(mut finding: Finding) -> Finding {
+    finding.text += ", the level planned: judge it again on what the strand shows";
+    finding
 }
 
 /// The shades of a mix that are lighter than the hair; a clear one only dilutes.

@@ -1,4 +1,9 @@
-use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Sections};
+use super::super::{
+    Hair,
+    canvas::Stretch,
+    colours::Colours,
+    sections::{Sections, Work},
+};
 use super::SectionPlan;
 use crate::{
     colour::{Lightness, Swatch},
@@ -144,6 +149,39 @@ fn covered(profile: &Profile, (from, to): (Length, Length)) -> f64 {
     if long > 0.0 { (painted(to) - painted(from)) / long } else { 0.0 }
 }
 
+/// Of the hair of a section's regions, what it makes lighter than what is left there: as stated, else within how much hair may grow
+/// there.
+fn lit(
+    request: &Request,
+    work: &Work<'_>,
+    (swatch, rest): (&Swatch, &Swatch),
+    area: Interval<Share>,
+) -> Interval<Share> {
+    if swatch.lightness().best() <= rest.lightness().best() {
+        return Share::NONE.into();
+    }
+    let stated = request.file.section.get(work.in_request).and_then(|section| section.taken_percent);
+    let of = |share: Share| work.task.share.map_or(0.0, |all| 100.0 * all.percent() / share.percent());
+    match stated {
+        Some(stated) => Share::nearest(stated).into(),
+        None => Interval::ordered(of(area.high()), of(area.best()), of(area.low())).map(Share::nearest),
+    }
+}
+
+/// The hair of the outline on which no section lies, by region: it stays as it is.
+fn untouched(map: &HeadMap) -> Vec<OutlinePart<'_>> {
+    let regions = map.template.regions().iter().zip(map.template.hair()).filter(|(region, _)| region.outline);
+    let left = regions.filter_map(|(region, hair)| {
+        let here = map.placements.iter().filter(|placement| placement.region == region.name);
+        let free = 1.0 - here.map(|placement| placement.share.fraction()).sum::<f64>();
+        let profile =
+            Profile { covered: Share::NONE.into(), start: Length::MIN.into(), transition: Length::MIN.into() };
+        let hair = Share::nearest(hair.best().percent() * free);
+        (free > 1e-9).then_some(OutlinePart { section: &region.name, hair, taken: Share::NONE.into(), profile })
+    });
+    left.collect()
+}
+
 /// None where no section says in which regions it lies.
 pub(super) fn of(
     request: &Request,
@@ -169,6 +207,7 @@ pub(super) fn of(
         // The section treats this share of all the hair, and its regions bear that share: evenly over them.
         let taken = work.task.share?.percent() / area.best().percent();
         let profile = work.task.on_head?.profile;
+        let rest = if hair.existing.is_empty() { colour.natural } else { natural };
         if map.template.regions().get(region).is_some_and(|region| region.outline) {
             let hair = bears.get(region).map_or(0.0, |share| share.best().percent());
             let hair = hair * placement.share.fraction();
@@ -177,7 +216,7 @@ pub(super) fn of(
                 None => outline.push(OutlinePart {
                     section: work.name(),
                     hair: Share::nearest(hair),
-                    taken: Share::nearest(100.0 * taken),
+                    taken: lit(request, work, (&colour.swatch, &rest), area),
                     profile,
                 }),
             }
@@ -199,7 +238,7 @@ pub(super) fn of(
             region,
             of_region: placement.share,
             lightened: Share::nearest(100.0 * all),
-            rest: if hair.existing.is_empty() { colour.natural } else { natural },
+            rest,
             light: colour.swatch,
         });
         let on = |zone: Zone| {
@@ -207,6 +246,9 @@ pub(super) fn of(
             request.amounts.stretch(zone).map_or(0.0, here)
         };
         along.push(zones.map(|zone| 100.0 * on(zone)));
+    }
+    if !outline.is_empty() {
+        outline.extend(untouched(map));
     }
     let wish = request.file.service.reads_as;
     let look = read_head(&map.template, &placed, &natural, wish);
