@@ -1,9 +1,10 @@
 //! The decision on a second application, told.
 
 use crate::{
+    lift::OFTEN,
     record::{Again, SecondApplication},
     source::Interval,
-    text::{Sheet, amount, number, range},
+    text::{Sheet, amount, in_hundred, number, range},
 };
 
 /// A paragraph for the decision on each section, with its reasons and what was not taken.
@@ -25,14 +26,25 @@ fn when(one: &SecondApplication) -> String {
             let so_far = format!("; on the hair for {} min so far", amount(one.on_hair, 0));
             one.fresh.as_ref().map(minutes).unwrap_or_default() + &so_far
         }
-        Again::NextVisit | Again::TreatOnly => {
-            let visits = match one.visits.len() {
-                0 => String::new(),
-                1 => "; one visit should do then".to_owned(),
-                several => format!("; it may take {}", number(several as f64, 0)) + " visits",
-            };
-            format!(", not before {} ({} weeks){visits}", one.not_before, range(&one.wait, 0))
+        Again::NextVisit => {
+            format!(", not before {} ({} weeks){}", one.not_before, range(&one.wait, 0), visits(one))
         }
+        // No day where a doctor or a test has the next word.
         _ => String::new(),
+    }
+}
+
+/// How many visits it takes then, where they reach it.
+fn visits(one: &SecondApplication) -> String {
+    let count = number(one.visits.len() as f64, 0);
+    match one.visits.as_slice() {
+        [] => String::new(),
+        [.., last] if last.chance.best() < OFTEN => {
+            let [low, best, high] = last.chance.to_array().map(in_hundred);
+            let visits = if one.visits.len() == 1 { "visit reaches" } else { "visits reach" };
+            format!("; even {count} {visits} it in {best} ({low} to {high}) of 100 only")
+        }
+        [_] => "; one visit should do then".to_owned(),
+        _ => format!("; it may take {count} visits"),
     }
 }

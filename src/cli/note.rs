@@ -1,14 +1,18 @@
-use super::{Answer, Outcome, Refusal, again, append::append, args::NoteArgs, input, plan::Loaded, read};
+use super::{Answer, BLOCKED, Outcome, Refusal, again, append::append, args::NoteArgs, input, plan::Loaded, read};
 use crate::{
     colour::Level,
+    finding::Verdict,
     quantity::{Duration, Mass},
-    record::{LogEntry, Noted, instructions, levels_seen, log_line, read_log, replay, second_applications},
-    text::{Sheet, amount},
+    record::{Again, LogEntry, Noted, instructions, levels_seen, log_line, read_log, replay, second_applications},
+    text::{Sheet, amount, inert, list},
 };
 
 /// `foilwork note`: a line of the log, and what follows from all of them.
 pub(super) fn run(args: &NoteArgs) -> Outcome {
     let entry = entry(args)?.checked()?;
+    // A plan that cannot be made is told before anything is written.
+    let loaded = args.plan.as_deref().map(Loaded::read).transpose()?;
+    let before = loaded.as_ref().map(|loaded| loaded.plan(&[], |_| ())).transpose()?;
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.log.display()));
     append(&args.log, "", &log_line(&entry)).map_err(failed)?;
     let log = read_log(&input::read_grown(&args.log)?);
@@ -16,21 +20,33 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     for problem in &log.problems {
         text += &format!("left out: {problem}\n");
     }
-    for one in instructions(&replay(&log.entries)) {
+    let so_far = replay(&log.entries);
+    let follows = instructions(&so_far);
+    let mut stops = follows.iter().any(|one| one.verdict == Verdict::Stop);
+    for one in follows {
         let section = one.section.map(|name| format!("{name}: ")).unwrap_or_default();
         text += &format!("[{}] {section}{}\n", one.verdict, one.text);
     }
-    if let Some(file) = &args.plan {
-        let (loaded, so_far) = (Loaded::read(file)?, replay(&log.entries));
-        let seen = levels_seen(&loaded.plan(&[], |_| ())?, &so_far);
-        let mut all = second_applications(&loaded.plan(&seen.levels, |_| ())?, &so_far);
+    if let Some((loaded, before)) = loaded.zip(before) {
+        if let Some(name) = args.section.as_ref().filter(|name| before.mixes.iter().all(|mix| mix.name != **name)) {
+            let names: Vec<&str> = before.mixes.iter().map(|mix| mix.name.as_str()).collect();
+            text += &format!("the plan has no section \"{}\": it has {}\n", inert(name), list(&names, "and"));
+        }
+        let seen = levels_seen(&before, &so_far);
+        // The line is written by now: levels that no plan takes are told, and the rest is answered.
+        let moved = loaded.plan(&seen.levels, |_| ()).unwrap_or_else(|Refusal(why)| {
+            text += &format!("left out: the levels of the log: {why}\n");
+            before
+        });
+        let mut all = second_applications(&moved, &so_far);
         // A line about one section is answered for that section.
         all.retain(|one| args.section.as_ref().is_none_or(|name| *name == one.section));
+        stops |= all.iter().any(|one| one.decision == Again::TreatOnly);
         let mut sheet = Sheet::default();
         again::told(&mut sheet, &all);
         text += &sheet.finish();
     }
-    Ok(Answer::fine(text))
+    Ok(Answer { text, status: if stops { BLOCKED } else { 0 } })
 }
 
 fn entry(args: &NoteArgs) -> Result<LogEntry, Refusal> {

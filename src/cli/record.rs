@@ -4,7 +4,8 @@ use crate::{
     history::{HomeCare, Rebooking, home_care, keep, left_over_cost, left_over_wrong, rebooking, record_line},
     money::Money,
     record::{
-        self, AfterLevel, Record, SecondApplication, after_levels, levels_seen, read_log, replay, second_applications,
+        self, AfterLevel, Again, Record, SecondApplication, after_levels, levels_seen, read_log, replay,
+        second_applications,
     },
     text::{Sheet, amount, list, number, range},
 };
@@ -41,7 +42,8 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let again = second_applications(&moved, &so_far);
-    let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
+    let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop)
+        || again.iter().any(|one| one.decision == Again::TreatOnly);
     let text = if args.report.json {
         output::json(&Told {
             record: &found,

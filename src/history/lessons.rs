@@ -104,7 +104,7 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
 }
 
 /// Minutes for a foil of a colourist, as a plan takes them; none by fewer than two timed sections, for one says nothing of the
-/// spread.
+/// spread, and none where nobody is named, for records that name nobody are not those of one colourist.
 ///
 /// # Example
 ///
@@ -123,7 +123,9 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
 /// ```
 #[must_use]
 pub fn foil_pace(records: &[KeptRecord], colourist: Option<&str>) -> Option<FoilPace> {
-    let learned = lessons(records).foils.into_iter().find(|one| one.colourist.as_deref() == colourist)?.min_per_foil;
+    let named = |one: &FoilLesson| one.colourist.as_deref() == colourist;
+    colourist?;
+    let learned = lessons(records).foils.into_iter().find(named)?.min_per_foil;
     let foil = Interval::ordered(learned.mean_low?, learned.mean, learned.mean_high?).map(Duration::nearest);
     Some(FoilPace { foil, sections: learned.count })
 }

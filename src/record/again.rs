@@ -1,14 +1,13 @@
 //! Whether a section is put on a second time: one decision from level, condition, time and applications together.
 
-use super::{Comfort, Instruction, SectionSoFar, SoFar, instructions};
+use super::{Instruction, SectionSoFar, SoFar, instructions};
 use crate::{
     choice::choice,
     colour::Level,
-    finding::Verdict,
     hair::Weeks,
     lift::{Condition, Lightening, MOST_VISITS, OFTEN, Strain, Visit, condition, series, weeks_between},
     quantity::{Duration, Quantity, Share},
-    service::{Plan, SectionLift, Start, later, shape::Elasticity},
+    service::{Plan, SectionLift, Start, later},
     source::{Basis, Interval, Sourced},
     text::{amount, in_hundred, number},
 };
@@ -17,12 +16,10 @@ use serde::Serialize;
 
 /// A level read by eye to the half step counts as reached within this.
 const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
-/// How often lightener goes on the same hair in one visit.
-const MOST_APPLICATIONS: Sourced<usize> = Sourced::assumed(2);
 /// A fresh mix is put on where it reaches the target in so many of 100 cases.
-const WORTH_PERCENT: Sourced<f64> = Sourced::assumed(50.0);
+pub(super) const WORTH_PERCENT: Sourced<f64> = Sourced::assumed(50.0);
 /// Between two looks; nothing is put on for less.
-const LEAST_MIN: f64 = 5.0;
+pub(super) const LEAST_MIN: f64 = 5.0;
 
 choice! {
     /// What follows for a section that is, or was, lightened.
@@ -83,9 +80,10 @@ pub struct SecondApplication {
     /// Weeks to leave before another visit, by what the fibre has been through so far.
     #[serde(rename = "wait_weeks")]
     pub wait: Interval<Weeks>,
-    /// The first day of another visit.
+    /// The first day of another visit, where the fibre alone decides.
     pub not_before: Start,
-    /// The visits that are left then, with the same mixture and time; empty where the target is reached.
+    /// The visits that are left then, with the same mixture and time; empty where the target is reached or hair and scalp are
+    /// only treated.
     pub visits: Vec<Visit>,
     /// What the decision rests on: the forecast of a fresh mix and the bounds are assumed.
     pub basis: Basis,
@@ -94,8 +92,8 @@ pub struct SecondApplication {
 /// The decision for every section whose level was seen: what is left of the target, what the hair and the scalp say, how long and how
 /// often it was on, and what a fresh mix would bring, in one.
 ///
-/// `moved` is the plan made with [`levels_seen`](super::levels_seen). Comfort and condition come before the level, and an unknown
-/// condition is never taken as good.
+/// `moved` is the plan made with [`levels_seen`](super::levels_seen). What the plan or the log says stop to, comfort and condition
+/// come before the level; what burned or swelled once that day is not taken back, and an unknown condition is never taken as good.
 ///
 /// # Example
 ///
@@ -123,26 +121,26 @@ pub fn second_applications(moved: &Plan, so_far: &SoFar) -> Vec<SecondApplicatio
     let follows = instructions(so_far);
     let of = |one: &SectionSoFar| {
         let lift = moved.lift.iter().find(|lift| lift.section == one.name)?;
-        let level = one.result.or_else(|| one.seen.last().map(|(_, level)| *level))?;
+        let (_, level) = one.latest_level()?;
         Some(Asked { moved, so_far, one, lift, level, follows: &follows }.decide())
     };
     so_far.sections.iter().filter_map(of).collect()
 }
 
-struct Asked<'a> {
-    moved: &'a Plan,
-    so_far: &'a SoFar,
-    one: &'a SectionSoFar,
-    lift: &'a SectionLift,
+pub(super) struct Asked<'a> {
+    pub(super) moved: &'a Plan,
+    pub(super) so_far: &'a SoFar,
+    pub(super) one: &'a SectionSoFar,
+    pub(super) lift: &'a SectionLift,
     level: Level,
-    follows: &'a [Instruction],
+    pub(super) follows: &'a [Instruction],
 }
 
 /// What a fresh mix would bring.
-struct Fresh {
+pub(super) struct Fresh {
     minutes: Option<Interval<Duration>>,
-    chance: Interval<Share>,
-    strain: Strain,
+    pub(super) chance: Interval<Share>,
+    pub(super) strain: Strain,
 }
 
 impl Asked<'_> {
@@ -174,7 +172,10 @@ impl Asked<'_> {
             strain_with_fresh: fresh.strain,
             wait,
             not_before,
-            visits: if reached { Vec::new() } else { series(&start, target, limit, OFTEN, MOST_VISITS) },
+            visits: match decision {
+                Again::TreatOnly | Again::StopAndTone => Vec::new(),
+                _ => series(&start, target, limit, OFTEN, MOST_VISITS),
+            },
             basis: Basis::Assumed,
         }
     }
@@ -216,11 +217,17 @@ impl Asked<'_> {
     ) -> (Again, Vec<String>) {
         let mut reject = |what: Again, why: &str| rejected.push(AgainRejected { what, why: why.to_owned() });
         let (level, target) = (self.level, self.lift.target_level);
-        if let Some(stop) = self.stop() {
+        let stops = self.stops();
+        if let [first, ..] = stops.as_slice() {
             for what in [Again::StopAndTone, Again::FreshMix] {
-                reject(what, stop);
+                reject(what, first);
             }
-            return (Again::TreatOnly, vec![stop.to_owned()]);
+            return (Again::TreatOnly, stops);
+        }
+        let on = self.still_on(carried);
+        let rinse = on.map(|on| self.rinse_now(on)).unwrap_or_default();
+        if let [first, ..] = rinse.as_slice() {
+            reject(Again::GoOn, first);
         }
         let state = if reached {
             format!("{level} is seen and {target} was wanted")
@@ -229,12 +236,9 @@ impl Asked<'_> {
         };
         if reached {
             reject(Again::FreshMix, "the level is reached: more oxidises the fibre for nothing");
-            let mut reasons = vec![state];
-            reasons.extend(self.elasticity_in_words().map(str::to_owned));
-            return (Again::StopAndTone, reasons);
+            return (Again::StopAndTone, [rinse, vec![state], self.before_toner()].concat());
         }
-        let on = carried.last().copied().unwrap_or(Duration::ZERO);
-        if self.one.rinsed.is_none() && on.min() < self.lift.limit.min() {
+        if let (Some(on), true) = (on, rinse.is_empty()) {
             reject(Again::FreshMix, "what is on still works");
             reject(Again::StopAndTone, "the level is not reached, and time is left");
             let left = amount(Duration::nearest(self.lift.limit.min() - on.min()), 0);
@@ -244,17 +248,21 @@ impl Asked<'_> {
         let against = self.against_fresh(carried, fresh);
         if let [first, ..] = against.as_slice() {
             reject(Again::FreshMix, first);
-            let mut reasons = vec![state];
-            reasons.extend(against);
-            return (Again::NextVisit, reasons);
+            return (Again::NextVisit, [rinse, vec![state], against].concat());
         }
-        let chance = in_hundred(fresh.chance.best());
+        let chance = of_hundred(&fresh.chance);
+        // What is worth it by the best estimate alone is not told as if its bounds said so too.
+        let only = if fresh.chance.low().percent() < WORTH_PERCENT.value {
+            ", worth it by the estimate, not by its bounds"
+        } else {
+            ""
+        };
         let brings =
-            format!("a fresh mix of the same strength reaches it within one application in {chance} of 100 cases");
+            format!("a fresh mix of the same strength reaches it within one application in {chance} cases{only}");
         let open = self.not_known();
         if !open.is_empty() {
             reject(Again::FreshMix, &open.join("; "));
-            return (Again::TestFirst, [vec![state], open, vec![brings]].concat());
+            return (Again::TestFirst, [rinse, vec![state], open, vec![brings]].concat());
         }
         reject(
             Again::NextVisit,
@@ -263,62 +271,12 @@ impl Asked<'_> {
         let look = "look every five minutes from the first strand on, and rinse when the level is there".to_owned();
         (Again::FreshMix, vec![state, brings, look])
     }
+}
 
-    /// What has to come off whatever the level.
-    fn stop(&self) -> Option<&str> {
-        let here = |one: &&Instruction| one.section.as_ref().is_none_or(|name| *name == self.one.name);
-        self.follows.iter().filter(|one| one.verdict == Verdict::Stop).find(here).map(|one| one.text.as_str())
-    }
-
-    fn elasticity_in_words(&self) -> Option<&'static str> {
-        match self.one.elasticity {
-            None => Some("elasticity is not noted: test a damp strand before the toner"),
-            Some(Elasticity::Reduced) => Some("a strand returns slowly: tone gently, treat, test again"),
-            Some(_) => None,
-        }
-    }
-
-    /// All that speaks against a fresh mix today, hair and scalp first.
-    fn against_fresh(&self, carried: &[Duration], fresh: &Fresh) -> Vec<String> {
-        let mut against = Vec::new();
-        if self.one.elasticity == Some(Elasticity::Reduced) {
-            against.push("a strand returns slowly: no second application today".to_owned());
-        }
-        if let Some((at, Comfort::Itching)) = self.so_far.comfort {
-            against.push(format!("the scalp itches since minute {}", amount(at, 0)));
-        }
-        let most = MOST_APPLICATIONS.value;
-        if carried.len() >= most {
-            against.push(format!("it was put on {} times today: {most} are the most in a visit", carried.len()));
-        }
-        if fresh.strain == Strain::Severe {
-            against.push("with a fresh mix today the strain would be severe: breaking has to be expected".to_owned());
-        }
-        let (chance, limit) = (in_hundred(fresh.chance.best()), amount(self.lift.limit, 0));
-        if fresh.chance.best().percent() < WORTH_PERCENT.value {
-            against.push(format!("even a fresh mix reaches it within {limit} min in {chance} of 100 cases only"));
-        }
-        against
-    }
-
-    /// What nobody noted, without which a fresh mix is not put on.
-    fn not_known(&self) -> Vec<String> {
-        let mut open = Vec::new();
-        if self.one.elasticity.is_none() {
-            open.push("elasticity is not noted: stretch a damp strand".to_owned());
-        }
-        if self.so_far.comfort.is_none() {
-            open.push("nobody asked how the scalp feels".to_owned());
-        }
-        let seen = self.one.seen.last().map(|(at, _)| at.min()).filter(|_| self.one.result.is_none());
-        if let (Some(seen), Some(rinsed)) = (seen, self.one.rinsed)
-            && rinsed.min() - seen > LEAST_MIN
-        {
-            let before = amount(Duration::nearest(rinsed.min() - seen), 0);
-            open.push(format!("the level was seen {before} min before the rinse: read it on a clean strand"));
-        }
-        open
-    }
+/// Of a hundred, with the bounds where they say something else than the estimate.
+pub(super) fn of_hundred(chance: &Interval<Share>) -> String {
+    let [low, best, high] = chance.to_array().map(in_hundred);
+    if low == high { format!("{best} of 100") } else { format!("{best} ({low} to {high}) of 100") }
 }
 
 fn levels(missing: f64) -> String {

@@ -33,7 +33,7 @@ pub struct Evenness {
 /// The latest level of each section against its target: sections that are meant to differ are not uneven.
 pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<Evenness> {
     let of = |one: &'_ SectionSoFar| {
-        let level = one.result.or_else(|| one.seen.last().map(|(_, level)| *level))?;
+        let (_, level) = one.latest_level()?;
         let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
         Some((one.name.clone(), lift.target_level.number() - level.number()))
     };

@@ -51,12 +51,17 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
         say(Verdict::Stop, None, text, Basis::CommonPractice);
     }
     let on = || so_far.sections.iter().filter(|one| one.begun.is_some() && one.rinsed.is_none());
-    match so_far.comfort {
-        Some((at, Comfort::Burning)) => {
-            let text = format!("burning or pain at minute {}: rinse everything now", amount(at, 0));
+    // A scalp that burned is not well because it feels well after the rinse.
+    match (so_far.comfort_worst, so_far.comfort) {
+        (Some((at, Comfort::Burning)), _) => {
+            let text = format!(
+                "burning or pain at minute {}: rinse everything now, and put no more lightener or peroxide on today, however it \
+                 feels later",
+                amount(at, 0)
+            );
             say(Verdict::Stop, None, text, Basis::CommonPractice);
         }
-        Some((at, Comfort::Itching)) => {
+        (_, Some((at, Comfort::Itching))) => {
             let text =
                 format!("itching at minute {}: look at the scalp now; rinse if it is red or goes on", amount(at, 0));
             say(Verdict::Warning, None, text, Basis::CommonPractice);
@@ -72,18 +77,30 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
     }
     for one in &so_far.sections {
         let name = Some(one.name.as_str());
-        if one.rinsed.is_none() {
-            match one.foil {
-                Some(FoilHeat::Swollen) => {
-                    let text = "a foil swells or bubbles: open and rinse it at once; think of metal salts".to_owned();
-                    say(Verdict::Stop, name, text, Basis::CommonPractice);
-                }
-                Some(FoilHeat::Hot) => {
-                    let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
-                    say(Verdict::Stop, name, text, Basis::CommonPractice);
-                }
-                _ => {}
+        match (one.foil_worst, one.foil, one.rinsed) {
+            (Some(FoilHeat::Swollen), _, None) => {
+                let text = "a foil swells or bubbles: open and rinse it at once; think of metal salts".to_owned();
+                say(Verdict::Stop, name, text, Basis::CommonPractice);
             }
+            (Some(FoilHeat::Swollen), _, Some(_)) => {
+                let text = "a foil swelled or bubbled: think of metal salts; nothing with peroxide goes on before an \
+                            incompatibility test of cut hair is clear"
+                    .to_owned();
+                say(Verdict::Stop, name, text, Basis::CommonPractice);
+            }
+            (_, Some(FoilHeat::Hot), None) => {
+                let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
+                say(Verdict::Stop, name, text, Basis::CommonPractice);
+            }
+            _ => {}
+        }
+        for earlier in one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
+            let text = format!(
+                "no rinse was noted before minute {}, when it was begun again: it is counted as on from minute {}",
+                amount(earlier.rinsed, 0),
+                amount(earlier.begun, 0)
+            );
+            say(Verdict::Warning, name, text, Basis::Assumed);
         }
         match one.elasticity {
             Some(Elasticity::Poor) => {

@@ -79,7 +79,7 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
     let planned = planned(plan, &one.name).ok_or("the plan does not begin it")?;
     let (first, _, rinsed) = one.first();
     if !one.earlier.is_empty() && rinsed.is_some_and(|rinsed| at > rinsed) {
-        return Err("seen after a second application, and the forecast is of one".to_owned());
+        return Err("seen after its first rinse, and put on again: the forecast is of one application".to_owned());
     }
     let (begun, which) = match first {
         Some(begun) => (begun, "noted"),

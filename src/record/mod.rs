@@ -26,6 +26,7 @@
 //! [`record`] puts planned beside actual, with the spread of the levels and what it takes to repeat the result.
 
 mod again;
+mod against;
 mod compare;
 mod entry;
 mod evenness;

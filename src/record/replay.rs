@@ -14,6 +14,8 @@ pub struct SoFar {
     pub sections: Vec<SectionSoFar>,
     /// When the guest was asked last, and the answer.
     pub comfort: Option<(Duration, Comfort)>,
+    /// The worst answer of the day, and when it was first given; a better one later does not take it back.
+    pub comfort_worst: Option<(Duration, Comfort)>,
     /// Reactions and accidents.
     pub incidents: Vec<(Duration, String)>,
 }
@@ -29,20 +31,26 @@ pub struct SectionSoFar {
     pub applied: Option<Duration>,
     /// It is rinsed.
     pub rinsed: Option<Duration>,
-    /// Applications that were rinsed before it was begun anew; the three times above are those of the last.
+    /// Applications before it was begun anew; the three times above are those of the last.
     pub earlier: Vec<EarlierApplication>,
     /// Levels seen.
     pub seen: Vec<(Duration, Level)>,
-    /// The foil looked at last.
+    /// The foil looked at last, of the last application.
     pub foil: Option<FoilHeat>,
-    /// The last test of a strand.
+    /// The worst foil of the day; a cooler one later does not take it back.
+    pub foil_worst: Option<FoilHeat>,
+    /// The last test of a strand; a good one of before the last application counts no more.
     pub elasticity: Option<Elasticity>,
+    /// When that strand was tested.
+    pub elasticity_at: Option<Duration>,
     /// All that was weighed.
     pub weighed: Option<Mass>,
     /// What was left over.
     pub left_over: Option<Mass>,
-    /// The level that it came to.
+    /// The level that it came to after the last application.
     pub result: Option<Level>,
+    /// When that was read.
+    pub result_at: Option<Duration>,
     /// The tone that it came to.
     pub tone: Option<String>,
 }
@@ -54,11 +62,23 @@ pub struct EarlierApplication {
     pub begun: Duration,
     /// All of it is on; none where nobody noted it.
     pub applied: Option<Duration>,
-    /// It is rinsed.
+    /// It is rinsed, or begun anew where nobody noted a rinse.
     pub rinsed: Duration,
+    /// Whether somebody noted the rinse.
+    pub rinse_noted: bool,
 }
 
 impl SectionSoFar {
+    /// The level known last: a result counts before a look of the same minute, and not before a later one.
+    pub(crate) fn latest_level(&self) -> Option<(Duration, Level)> {
+        let seen = self.seen.last().copied();
+        let result = self.result_at.zip(self.result);
+        match (result, seen) {
+            (Some(result), Some(seen)) if seen.0 > result.0 => Some(seen),
+            (result, seen) => result.or(seen),
+        }
+    }
+
     /// When it was first begun, put on and rinsed: what a plan knows of.
     ///
     /// # Example
@@ -108,13 +128,19 @@ impl SectionSoFar {
 /// ```
 #[must_use]
 pub fn replay(entries: &[LogEntry]) -> SoFar {
-    let mut so_far = SoFar { now: Duration::ZERO, sections: Vec::new(), comfort: None, incidents: Vec::new() };
+    let mut so_far =
+        SoFar { now: Duration::ZERO, sections: Vec::new(), comfort: None, comfort_worst: None, incidents: Vec::new() };
     for entry in entries {
         if entry.at > so_far.now {
             so_far.now = entry.at;
         }
         match (entry.what, &entry.section) {
-            (Noted::Comfort, _) => so_far.comfort = entry.comfort.map(|comfort| (entry.at, comfort)),
+            (Noted::Comfort, _) => {
+                so_far.comfort = entry.comfort.map(|comfort| (entry.at, comfort));
+                let worse =
+                    |(_, comfort): &(Duration, Comfort)| so_far.comfort_worst.is_none_or(|(_, worst)| *comfort > worst);
+                so_far.comfort_worst = so_far.comfort.filter(worse).or(so_far.comfort_worst);
+            }
             (Noted::Incident, _) => so_far.incidents.extend(entry.note.clone().map(|note| (entry.at, note))),
             (_, Some(name)) => {
                 if !so_far.sections.iter().any(|one| one.name == *name) {
@@ -131,24 +157,43 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
 fn note(one: &mut SectionSoFar, entry: &LogEntry) {
     match entry.what {
         Noted::Begun => {
-            if let (Some(begun), Some(rinsed)) = (one.begun, one.rinsed)
+            // Where no rinse is noted, what was on stayed on until now as far as anybody knows.
+            let rinsed = one.rinsed.unwrap_or(entry.at);
+            if let Some(begun) = one.begun
                 && rinsed <= entry.at
+                && (one.rinsed.is_some() || begun < rinsed)
             {
-                one.earlier.push(EarlierApplication { begun, applied: one.applied, rinsed });
+                let rinse_noted = one.rinsed.is_some();
+                one.earlier.push(EarlierApplication { begun, applied: one.applied, rinsed, rinse_noted });
                 (one.applied, one.rinsed) = (None, None);
+                forget_before(one);
             }
             one.begun = Some(entry.at);
         }
         Noted::Applied => one.applied = Some(entry.at),
         Noted::Rinsed => one.rinsed = Some(entry.at),
         Noted::Seen => one.seen.extend(entry.level.map(|level| (entry.at, level))),
-        Noted::Foil => one.foil = entry.foil,
-        Noted::Elasticity => one.elasticity = entry.elasticity,
+        Noted::Foil => {
+            one.foil = entry.foil;
+            one.foil_worst = one.foil_worst.max(entry.foil);
+        }
+        Noted::Elasticity => (one.elasticity, one.elasticity_at) = (entry.elasticity, Some(entry.at)),
         Noted::Weighed => one.weighed = sum(one.weighed, entry.mass),
         Noted::LeftOver => one.left_over = sum(one.left_over, entry.mass),
-        Noted::Result => (one.result, one.tone) = (entry.level, entry.tone.clone()),
+        Noted::Result => {
+            (one.result, one.result_at, one.tone) = (entry.level, Some(entry.at), entry.tone.clone());
+        }
         Noted::Comfort | Noted::Incident => {}
     }
+}
+
+/// What was found before more lightener went on: the level is one that was seen, a good strand has to be tested anew.
+fn forget_before(one: &mut SectionSoFar) {
+    let last = one.latest_level().filter(|last| one.seen.last() != Some(last));
+    one.seen.extend(last);
+    (one.result, one.result_at, one.tone, one.foil) = (None, None, None, None);
+    one.elasticity = one.elasticity.filter(|strand| *strand != Elasticity::Good);
+    one.elasticity_at = one.elasticity_at.filter(|_| one.elasticity.is_some());
 }
 
 fn sum(so_far: Option<Mass>, more: Option<Mass>) -> Option<Mass> {

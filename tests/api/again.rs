@@ -5,7 +5,9 @@ use foilwork::{
     lift::Strain,
     quantity::Duration,
     reader::Format,
-    record::{Again, Comfort, LogEntry, Noted, SecondApplication, read_log, record, replay, second_applications},
+    record::{
+        Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, read_log, record, replay, second_applications,
+    },
     service::{Plan, parse, plan, shape::Elasticity},
 };
 
@@ -142,6 +144,119 @@ fn a_third_application_is_not_for_today() {
     // What is seen on the fresh mix does not move a forecast of the first.
     let levels = foilwork::record::levels_seen(&gradient(), &replay(&entries));
     assert_eq!((levels.levels.len(), levels.left_out.len()), (1, 1));
+}
+
+/// What was noted before a second application says nothing of the hair after it: neither a good strand nor the level of then.
+#[test]
+fn a_second_application_is_judged_by_what_is_found_after_it() {
+    let result = LogEntry { what: Noted::Result, ..seen(52.0, 8.0) };
+    let again = [of(60.0, Noted::Begun), seen(80.0, 9.0), of(80.0, Noted::Rinsed)];
+    let of_first = |elasticity| vec![result.clone(), stretch(50.0, elasticity), feels(50.0, Comfort::Fine)];
+    let good = decided(&rinsed_at(8.0, [of_first(Elasticity::Good), again.to_vec()].concat()));
+    assert_eq!((good.decision, good.level), (Again::StopAndTone, Level::new(9.0).unwrap()));
+    assert!(good.reasons.iter().any(|why| why.contains("elasticity is not noted")), "{:?}", good.reasons);
+    // A weak strand has not become a strong one.
+    let weak = decided(&rinsed_at(8.0, [of_first(Elasticity::Poor), again.to_vec()].concat()));
+    assert_eq!(weak.decision, Again::TreatOnly);
+}
+
+/// A result that is older than a look does not win over it.
+#[test]
+fn the_level_read_last_counts() {
+    let result = LogEntry { what: Noted::Result, ..seen(32.0, 8.0) };
+    let one = decided(&[of(0.0, Noted::Begun), seen(30.0, 8.0), result, seen(40.0, 9.0)]);
+    assert_eq!((one.decision, one.level), (Again::StopAndTone, Level::new(9.0).unwrap()));
+}
+
+/// What swelled, was hot, burned or itched once that day is not taken back by a later rinse or a better answer.
+#[test]
+fn the_worst_of_the_day_counts() {
+    let foil = |at: f64, foil| LogEntry { foil: Some(foil), ..of(at, Noted::Foil) };
+    let known = [stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let with = |before: &[LogEntry]| decided(&rinsed_at(8.5, [before, &known].concat()));
+    let swollen = with(&[foil(15.0, FoilHeat::Swollen), foil(18.0, FoilHeat::Cool)]);
+    assert_eq!((swollen.decision, swollen.visits.len()), (Again::TreatOnly, 0));
+    assert!(why_not(&swollen, Again::FreshMix).contains("think of metal salts"), "{swollen:#?}");
+    let hot = with(&[foil(15.0, FoilHeat::Hot), foil(18.0, FoilHeat::Cool)]);
+    assert_eq!(hot.decision, Again::TestFirst);
+    assert!(why_not(&hot, Again::FreshMix).contains("a foil was hot"), "{hot:#?}");
+    // Metal salts are seldom in one strand alone.
+    let elsewhere = with(&[LogEntry { section: Some("crown".to_owned()), ..foil(15.0, FoilHeat::Swollen) }]);
+    assert_eq!(elsewhere.decision, Again::TestFirst);
+    assert!(why_not(&elsewhere, Again::FreshMix).contains("a foil of crown swelled"), "{elsewhere:#?}");
+    let burned = with(&[feels(20.0, Comfort::Burning)]);
+    assert_eq!(burned.decision, Again::TreatOnly);
+    assert!(burned.reasons[0].contains("burning or pain at minute 20"), "{burned:#?}");
+    let itched = with(&[feels(20.0, Comfort::Itching)]);
+    assert_eq!(itched.decision, Again::NextVisit);
+    assert!(why_not(&itched, Again::FreshMix).contains("the scalp itched at minute 20"), "{itched:#?}");
+}
+
+/// A service that was not to be begun is not gone on with, and hair that was weak before is not put on twice.
+#[test]
+fn what_the_plan_found_is_asked_too() {
+    let entries = rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]);
+    let by = |from: &str, to: &str| {
+        let text = include_str!("../../examples/soft-gradient.toml");
+        assert!(text.contains(from));
+        let plan = plan(&parse(&text.replacen(from, to, 1), Format::Toml).unwrap()).unwrap();
+        (plan.blocked, second_applications(&plan, &replay(&entries)).remove(0))
+    };
+    let (blocked, salts) = by("history = [\"lightened\"]", "history = [\"lightened\", \"metallic-salts\"]");
+    assert_eq!((blocked, salts.decision, salts.visits.len()), (true, Again::TreatOnly, 0));
+    assert!(salts.reasons.iter().any(|why| why.contains("metallic salts in the history")), "{salts:#?}");
+    let (blocked, weak) = by("elasticity = \"good\"", "elasticity = \"reduced\"");
+    assert_eq!((blocked, weak.decision), (false, Again::NextVisit));
+    assert!(why_not(&weak, Again::FreshMix).contains("elasticity was reduced before the service"), "{weak:#?}");
+}
+
+/// A strand and a scalp of before the mixture say nothing of them after it.
+#[test]
+fn what_was_tested_before_the_rinse_is_tested_again() {
+    let early = [of(0.0, Noted::Begun), stretch(0.0, Elasticity::Good), feels(0.0, Comfort::Fine)];
+    let one = decided(&[&early[..], &[seen(48.0, 8.5), of(48.0, Noted::Rinsed)]].concat());
+    assert_eq!(one.decision, Again::TestFirst);
+    for asks in
+        ["tested at minute 0, before minute 48: test again", "asked about at minute 0, before minute 48: ask again"]
+    {
+        assert!(why_not(&one, Again::FreshMix).contains(asks), "{one:#?}");
+    }
+}
+
+/// Time is left, 30 of 48 min, and hair or scalp do not bear it.
+#[test]
+fn what_hurts_is_not_left_on() {
+    for sign in [stretch(30.0, Elasticity::Reduced), feels(30.0, Comfort::Itching)] {
+        let one = decided(&[of(0.0, Noted::Begun), seen(30.0, 8.0), sign]);
+        assert_eq!(one.decision, Again::NextVisit);
+        assert!(one.reasons[0].starts_with("rinse now: ") && !why_not(&one, Again::GoOn).is_empty(), "{one:#?}");
+    }
+}
+
+/// 90 min on and not rinsed are 42 beyond the 48 of the plan; 50 and 10 without a rinse between them are 12 beyond.
+#[test]
+fn what_is_on_for_too_long_is_rinsed_before_all_else() {
+    let known = [stretch(90.0, Elasticity::Good), feels(90.0, Comfort::Fine)];
+    let one = decided(&[&[of(0.0, Noted::Begun), seen(90.0, 8.5)], &known[..]].concat());
+    assert_eq!(one.decision, Again::TestFirst);
+    assert_eq!(one.reasons[0], "rinse now: 42 min beyond the longest time");
+    let again = [of(0.0, Noted::Begun), of(50.0, Noted::Begun), seen(60.0, 8.0)];
+    let one = decided(&again);
+    assert_eq!((one.decision, one.applications, one.on_hair.min()), (Again::NextVisit, 2, 60.0));
+    assert_eq!(one.reasons[0], "rinse now: 12 min beyond the longest time");
+    assert!(one.reasons.iter().any(|why| why == "no rinse was noted before minute 50"), "{one:#?}");
+}
+
+/// What an estimate says is told with its bounds.
+#[test]
+fn the_chance_of_a_fresh_mix_has_bounds() {
+    let one = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]));
+    let [low, _, high] = one.fresh_chance.to_array().map(|chance| chance.percent());
+    assert!(low < high && high < 99.5);
+    let bounds = format!("({low:.0} to {high:.0}) of 100 cases");
+    assert!(one.reasons.iter().any(|why| why.contains(&bounds)), "{bounds}: {:?}", one.reasons);
+    let by_the_estimate = one.reasons.iter().any(|why| why.contains("by the estimate, not by its bounds"));
+    assert_eq!(by_the_estimate, low < 50.0);
 }
 
 #[test]

@@ -303,3 +303,52 @@ fn the_command_notes_and_records() {
     assert_eq!(refused.status.code(), Some(2));
     assert!(String::from_utf8(refused.stderr).unwrap().contains("seen: `section` is missing (give it)"));
 }
+
+/// Nothing is written before the plan can be read, a name that the plan does not have is told, and what says stop has a status.
+#[test]
+fn a_note_beside_a_plan_is_checked_against_it() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("today.log");
+    let log = path.to_str().unwrap();
+    let run = |args: &[&str]| {
+        let line = [&["note", log], args].concat();
+        let done = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(line).output().unwrap();
+        (done.status.code().unwrap(), String::from_utf8(done.stdout).unwrap())
+    };
+    let plan = "examples/soft-gradient.toml";
+    assert_eq!(run(&["--at", "0", "--section", "nape", "--begun", "--plan", "nofile.toml"]).0, 2);
+    assert!(!path.exists());
+    let (status, text) = run(&["--at", "0", "--section", "nap", "--begun", "--plan", plan]);
+    assert_eq!(status, 0);
+    assert!(text.contains("the plan has no section \"nap\": it has nape, crown"), "{text}");
+    run(&["--at", "0", "--section", "nape", "--begun"]);
+    run(&["--at", "48", "--section", "nape", "--seen", "6.5"]);
+    run(&["--at", "48", "--section", "nape", "--rinsed"]);
+    // An accident is for a doctor, not for a day in the book.
+    let (status, text) = run(&["--at", "50", "--incident", "swelling of the eyelids", "--plan", plan]);
+    assert_eq!(status, 1);
+    assert!(text.contains("nape: rinse, and treat only [") && !text.contains("not before"), "{text}");
+}
+
+/// Where the last of the visits does not reach it often, it is not told that so many visits do.
+#[test]
+fn visits_that_do_not_reach_the_target_are_told() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("today.log");
+    let line = |at: f64, what, level: Option<f64>| {
+        log_line(&LogEntry { level: level.map(|level| Level::new(level).unwrap()), ..of(at, what, "nape") })
+    };
+    let lines = [line(0.0, Noted::Begun, None), line(48.0, Noted::Seen, Some(6.25)), line(48.0, Noted::Rinsed, None)];
+    std::fs::write(&path, lines.concat()).unwrap();
+    let run = |more: &[&str]| {
+        let line = [&["record", "examples/soft-gradient.toml", path.to_str().unwrap()], more].concat();
+        String::from_utf8(Command::new(env!("CARGO_BIN_EXE_foilwork")).args(line).output().unwrap().stdout).unwrap()
+    };
+    let data: serde_json::Value = serde_json::from_str(&run(&["--json"])).unwrap();
+    let visits = data["second_applications"][0]["visits"].as_array().unwrap();
+    let best = visits.last().unwrap()["chance_percent"]["best"].as_f64().unwrap();
+    assert!(visits.len() == 4 && best < 80.0, "{visits:?}");
+    let text = run(&[]).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(text.contains(&format!("; even 4 visits reach it in {best:.0} (")), "{text}");
+    assert!(!text.contains("it may take 4 visits"), "{text}");
+}

@@ -44,7 +44,7 @@ answer! {
         wait_weeks: Estimate<f64>,
         /// The first day of another visit, as ``YYYY-MM-DD``.
         not_before: String,
-        /// The visits that are left then, with the same mixture and time; empty where the target is reached.
+        /// The visits that are left then, with the same mixture and time; empty where the target is reached, or where hair and scalp are only treated.
         visits: Vec<Visit>,
         /// What the decision rests on.
         basis: String,

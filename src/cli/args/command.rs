@@ -12,7 +12,7 @@ use clap::{Parser, Subcommand};
     name = "foilwork",
     version,
     term_width = 80,
-    after_help = "Exit status: 0 fine, 1 the plan has findings that say stop, 2 bad input.\n\
+    after_help = "Exit status: 0 fine, 1 the plan or the log says stop, 2 bad input.\n\
                   foilwork never says that anything is safe: the product's own instructions and local law come first."
 )]
 pub(crate) struct Arguments {

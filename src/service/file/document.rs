@@ -92,8 +92,10 @@ pub fn strand_book(text: &str, format: Format) -> Option<String> {
 /// ```
 #[must_use]
 pub fn records_named(text: &str, format: Format) -> Option<(String, Option<String>)> {
-    let colourist = || reader::field(text, format, "colourist", "service");
-    reader::field(text, format, "records", "").map(|path| (path, colourist()))
+    let (root, _) = reader::tree(text, format);
+    let text = |node: &Node, key: &str| node.get(key)?.text().map(str::to_owned);
+    let colourist = root.get("service").and_then(|service| text(service, "colourist"));
+    text(&root, "records").map(|path| (path, colourist))
 }
 
 /// Reads a service file that names its shop by a path; the shop takes the place of the path.

@@ -129,4 +129,45 @@ fn the_path_of_the_records_is_read_with_the_colourist() {
     let text = "{\"records\": \"kept.jsonl\", \"service\": {}}";
     assert_eq!(foilwork::service::records_named(text, Format::Json), Some(("kept.jsonl".to_owned(), None)));
     assert!(parse(text, Format::Json).is_err());
+    // The one who works is named in the service, not beside it.
+    let text = "records = \"kept.jsonl\"\ncolourist = \"nobody\"\n[service]\ncolourist = \"W.\"";
+    let named = Some(("kept.jsonl".to_owned(), Some("W.".to_owned())));
+    assert_eq!(foilwork::service::records_named(text, Format::Toml), named);
+}
+
+/// Two sections of ten foils in 9 and 16 min are 1.2 min a foil, the geometric mean of 0.9 and 1.6: the nape's 12 take 14.4 min. Of records that
+/// name another colourist or nobody, nothing is taken.
+#[test]
+fn the_command_reads_the_records_of_the_colourist_who_is_named() {
+    let folder = tempfile::tempdir().unwrap();
+    let example = std::fs::read_to_string("examples/soft-gradient.toml").unwrap();
+    let (apply, format) = ("foils = 12\napply_min = 18", "\nformat = 1\n");
+    assert!(example.contains(apply) && example.contains(format));
+    let told = |by: Option<&str>| {
+        let by = by.map(|name| format!("\"colourist\":\"{name}\",")).unwrap_or_default();
+        let line = |min: u32| {
+            format!(
+                "{{\"format\":1,\"on\":\"2026-10-25\",\"title\":\"foils\",{by}\"section\":[{{\"name\":\"nape\",\"foils\":10,\
+                 \"apply_min\":{min}}}]}}\n"
+            )
+        };
+        std::fs::write(folder.path().join("kept.jsonl"), line(9) + &line(16)).unwrap();
+        let text =
+            example.replacen(apply, "foils = 12", 1).replacen(format, "\nformat = 1\nrecords = \"kept.jsonl\"\n", 1);
+        let file = folder.path().join("service.toml");
+        std::fs::write(&file, &text).unwrap();
+        let run = std::process::Command::new(env!("CARGO_BIN_EXE_foilwork"))
+            .args(["plan", file.to_str().unwrap(), "--json"])
+            .output()
+            .unwrap();
+        assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
+        let plan: serde_json::Value = serde_json::from_slice(&run.stdout).unwrap();
+        let applying = &plan["head"]["sections"][0]["applying"];
+        (applying["by"].as_str().unwrap().to_owned(), applying["apply_min"]["best"].as_f64().unwrap())
+    };
+    let (by, min) = told(Some("W."));
+    assert_eq!(by, "records");
+    near(min, 14.4, 1e-6);
+    assert_eq!(told(Some("M.")).0, "assumed");
+    assert_eq!(told(None).0, "assumed");
 }

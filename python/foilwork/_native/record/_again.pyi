@@ -70,7 +70,7 @@ class SecondApplication(_Answer):
         """The first day of another visit, as ``YYYY-MM-DD``."""
     @property
     def visits(self) -> list[Visit]:
-        """The visits that are left then, with the same mixture and time; empty where the target is reached."""
+        """The visits that are left then, with the same mixture and time; empty where the target is reached, or where hair and scalp are only treated."""
     @property
     def basis(self) -> str:
         """What the decision rests on."""
