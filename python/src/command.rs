@@ -5,7 +5,7 @@ use std::ffi::OsString;
 
 /// Run the command line with ``args`` (the first is the program's name) and return its exit status.
 ///
-/// 0 fine, 1 the plan has findings that say stop, 2 bad input. Prints to the process's own standard output.
+/// 0 fine, 1 the plan or the log says stop, 2 bad input. Prints to the process's own standard output.
 ///
 /// Args:
 ///     args: the words of the command line.

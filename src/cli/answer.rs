@@ -21,5 +21,5 @@ impl<E: std::error::Error> From<E> for Refusal {
 
 pub(super) type Outcome = Result<Answer, Refusal>;
 
-/// The plan has findings that say stop.
+/// The plan or the log says stop.
 pub(super) const BLOCKED: u8 = 1;

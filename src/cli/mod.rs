@@ -3,7 +3,7 @@
 //! Each command is a function from its arguments to an `Answer`; [`run`] alone touches the terminal. The Python
 //! console script calls [`run`] too, so both are the same program.
 //!
-//! Exit status: 0 fine; 1 the plan has findings that say stop, or a log does; 2 bad input, nothing was written.
+//! Exit status: 0 fine; 1 the plan or the log says stop; 2 bad input, nothing was written.
 
 mod again;
 mod answer;

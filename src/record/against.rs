@@ -102,7 +102,7 @@ impl Asked<'_> {
             (_, Some(_)) => {}
             (Some(_), None) => open.push("it is not rinsed: test and read it on rinsed hair".to_owned()),
             (None, None) => {
-                open.push("neither its begin nor its rinse is noted: it is taken as on as planned".to_owned())
+                open.push("neither its begin nor its rinse is noted: it is taken as on as planned".to_owned());
             }
         }
         // What was found before the rinse, or before the look where no rinse is noted, is not what the hair is like now.

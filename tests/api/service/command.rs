@@ -74,7 +74,7 @@ fn status_2_for_bad_input(#[case] args: &[&str], #[case] begins: &str) {
 fn help_tells_the_exit_statuses() {
     let output = foilwork(&["--help"]);
     assert_eq!(output.status.code(), Some(0));
-    assert!(out(&output).contains("Exit status: 0 fine, 1 the plan has findings that say stop, 2 bad input."));
+    assert!(out(&output).contains("Exit status: 0 fine, 1 the plan or the log says stop, 2 bad input."));
 }
 
 #[test]
