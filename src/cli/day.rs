@@ -4,7 +4,7 @@ use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan, rest};
 use crate::{
     chart::{DayChart, day_chart},
     day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
-    service::{DayPlan, Plan},
+    service::{ChairClock, DayPlan, Plan},
     sheet,
     text::{Sheet, amount},
 };
@@ -27,7 +27,12 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
     let [plan] = plans.as_slice() else { return shared(args, &plans, status) };
     let day = day_of(plan)?;
     if args.trail.trail {
-        let trail = output::trail(&best(plan, day)?.trail(), args.report.json)?;
+        let mut trail = best(plan, day)?.trail();
+        // The minutes of the small work may all be stated: the time in the chair knows.
+        if plan.chair.clock == ChairClock::Day {
+            trail.iter_mut().for_each(|result| result.basis = plan.chair.basis);
+        }
+        let trail = output::trail(&trail, args.report.json)?;
         return output::deliver(trail, status, &args.report.output);
     }
     let text = match (args.svg, args.report.json) {

@@ -1,19 +1,28 @@
 use super::{Answer, Outcome, Refusal, args::DiluteArgs, output, read};
 use crate::{
     mix::as_applied,
-    peroxide::{KnownMass, NamedStrength, StatedStrength, blend_two, cautions, stronger, trace_blend, trace_mixture},
-    quantity::{Mass, MassFraction, Temperature},
+    peroxide::{
+        Conditions, KnownMass, NamedStrength, StatedStrength, Strength, StrengthUnit, blend_two, cautions, read_label,
+        stronger, trace_blend, trace_conversion, trace_mixture,
+    },
+    quantity::{Mass, MassFraction, OxygenVolumes, Temperature},
     scale::weigh,
-    source::Interval,
+    source::{Basis, Interval, TracedInput, TracedResult},
     text::wrapped,
 };
 use std::fmt::Write;
 
+/// The reading that the trade pairs with the label, between the two others.
+const LABEL_FORMULA: &str = "% w/w = 0.3 x label; bounds as % w/v and as measured volumes";
+
 /// `foilwork dilute`: two things to weigh, and the strength they then give.
 pub(super) fn run(args: &DiluteArgs) -> Outcome {
     let temperature = Temperature::from_celsius(args.temperature)?;
-    let read = |name: &str, text: &str| -> Result<Interval<MassFraction>, Refusal> {
-        Ok(read::option::<StatedStrength>(name, text)?.mass_fraction(temperature)?)
+    let mut steps = Vec::new();
+    let mut read = |name: &str, text: &str| -> Result<Interval<MassFraction>, Refusal> {
+        let stated = read::option::<StatedStrength>(name, text)?;
+        steps.extend(converted(stated, &Conditions::at(temperature))?);
+        Ok(stated.mass_fraction(temperature)?)
     };
     let (stock, target) = (read("--stock", &args.stock)?, read("--target", &args.target)?);
     let (second, second_name) = match &args.with {
@@ -29,8 +38,10 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
     if args.trail.of.trail {
         let named = |name, strength| -> NamedStrength<'_> { (name, strength) };
         let (one, two) = (named(args.stock.as_str(), stock), named(second_name, second));
-        let mut trail = trace_blend(one, two, target, total)?.to_vec();
-        trail.push(trace_mixture(&[(one, first.weighed), (two, other.weighed)])?);
+        let [first_part, second_part] = trace_blend(one, two, target, total)?;
+        let mixed = trace_mixture(&[(one, first.weighed), (two, other.weighed)])?;
+        let found = [first_part, second_part, mixed].map(|result| resting_on(result, &steps));
+        let trail: Vec<_> = steps.iter().cloned().chain(found).collect();
         return Ok(Answer::fine(output::trail(&trail, args.trail.json)?));
     }
     let mut text = String::new();
@@ -50,4 +61,34 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
         }
     }
     Ok(Answer::fine(text))
+}
+
+/// How a strength that is not stated in % w/w gets there.
+fn converted(stated: StatedStrength, conditions: &Conditions) -> Result<Option<TracedResult>, Refusal> {
+    let by_mass = |strength: Strength| trace_conversion(strength, StrengthUnit::WwPercent, conditions);
+    let found = match stated {
+        StatedStrength::Ww(_) => return Ok(None),
+        StatedStrength::Wv(strength) => by_mass(strength.into())?,
+        StatedStrength::OxygenVolumes(strength) => by_mass(strength.into())?,
+        StatedStrength::TradeLabel(label) => {
+            let as_volumes = by_mass(OxygenVolumes::from_volumes(label.vol())?.into())?;
+            let value = read_label(label, conditions)?.spread().map(MassFraction::ww_percent);
+            TracedResult::new("strength in % w/w", value, "% w/w", LABEL_FORMULA, Basis::CommonPractice)
+                .made_of([TracedInput::exact("label", label.vol(), "vol")].into_iter().chain(as_volumes.inputs))
+                .resting_on(&as_volumes.sources)
+        }
+    };
+    Ok(Some(TracedResult { what: format!("{stated}: {}", found.what), ..found }))
+}
+
+/// No better founded than the strengths that go into it.
+fn resting_on(result: TracedResult, steps: &[TracedResult]) -> TracedResult {
+    let basis = steps.iter().fold(result.basis, |basis, step| basis.weaker(step.basis));
+    let mut sources: Vec<&str> = result.sources.clone();
+    for id in steps.iter().flat_map(|step| &step.sources) {
+        if !sources.contains(id) {
+            sources.push(id);
+        }
+    }
+    TracedResult { basis, sources, ..result }
 }

@@ -2,10 +2,11 @@ use super::{Outcome, Refusal, args::PriceArgs, output, read::about};
 use crate::{
     business::{DiscountBreakEven, discount_break_even},
     money::{
-        Currency, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice,
+        self, Currency, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice,
         TaxRate, TaxedPrice, add_tax, apply_discount, cost_from_markup, parse_decimal, price_from_margin,
         price_from_markup,
     },
+    source::{Basis, TracedInput, TracedResult, citations},
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -37,6 +38,9 @@ struct Both {
 
 /// `foilwork price`: a price from a cost, or what a price leaves; margin and mark-up always side by side.
 pub(super) fn run(args: &PriceArgs) -> Outcome {
+    if args.trail.trail && args.discount.is_some() {
+        return Err(Refusal("--trail cannot follow --discount (leave out one of the two)".to_owned()));
+    }
     let rounding: Rounding = super::read::option("--rounding", &args.rounding)?;
     let margin = percent("--margin", args.margin.as_deref(), Margin::from_percent)?;
     let markup = percent("--markup", args.markup.as_deref(), Markup::from_percent)?;
@@ -89,11 +93,30 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
             (Some(_), None, None, Some(markup)) => Some(PriceTarget::Markup(markup)),
             _ => None,
         };
-        let trail: Vec<_> = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail())).collect();
+        let allowed = match (cost, margin, markup) {
+            (Some(_), ..) => None,
+            (None, Some(margin), _) => {
+                let input = money::percent("margin asked for", margin.percent(), "% of the price");
+                Some(cost_allowed(&set, "price x (1 - margin)", input))
+            }
+            (None, None, markup) => markup.map(|markup| {
+                let input = money::percent("mark-up asked for", markup.percent(), "% of the cost");
+                cost_allowed(&set, "price / (1 + mark-up)", input)
+            }),
+        };
+        let left = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail()));
+        let trail: Vec<_> = allowed.into_iter().chain(left).collect();
         return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
     }
     let report = Report { set, taxed, offer, rounding };
     output::report(&args.report, &report, || text(&report))
+}
+
+/// How the cost that a price allows comes about.
+fn cost_allowed(set: &SetPrice, formula: &'static str, asked: TracedInput) -> TracedResult {
+    money::amount("cost", set.cost, formula, Basis::Stated)
+        .made_of([money::of("net price", set.price), asked])
+        .resting_on(&[citations::money::CONTEMPORARY_MATHEMATICS.id])
 }
 
 fn percent<T>(
@@ -115,6 +138,11 @@ fn both(args: &PriceArgs, margin: Option<Margin>, markup: Option<Markup>) -> Out
             return Err(Refusal(way_out.to_owned()));
         }
     };
+    if args.trail.trail {
+        let given = if margin.is_some() { "--margin" } else { "--markup" };
+        let way_out = "add --currency with --cost or --price";
+        return Err(Refusal(format!("--trail cannot follow {given} alone: there is no amount ({way_out})")));
+    }
     output::report(&args.report, &both, || {
         let words = "profit over price and profit over cost, of the same price";
         format!("margin {}\nmark-up {}\n{words}\n", both.margin, both.markup)

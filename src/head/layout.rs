@@ -279,9 +279,11 @@ impl Layout {
         let (low, high): (Bound, Bound) = (Interval::low, Interval::high);
         let most = self.taken(panel, [high, low, high, low, low]);
         let least = self.taken(panel, [low, high, low, high, high]);
+        // The most strands are thin with small gaps.
+        let picks = |bound: Bound| self.taken(panel, [bound; 5]).picks;
         let of = |part: fn(&Taken) -> f64| Interval::ordered(part(&least), part(&best), part(&most));
         Ok(InFoils {
-            picks: of(|taken| taken.picks).map(whole),
+            picks: Interval::ordered(picks(high), best.picks, picks(low)).map(whole),
             lifted: of(|taken| taken.lifted).map(Area::nearest),
             share_of_subsection: of(|taken| taken.of_subsection * 100.0).map(Share::nearest),
             share_of_panel: of(|taken| taken.of_panel * 100.0).map(Share::nearest),

@@ -1,5 +1,7 @@
 use super::{
-    BlendError, Conditions, ConversionError, KnownMass, Strength, StrengthUnit, blend_two, convert_interval,
+    BlendError, Conditions, ConversionError, KnownMass, Strength, StrengthUnit,
+    blend::shares,
+    blend_two, convert_interval,
     formula::{to_g_per_l, to_ww_percent},
     mix_strengths,
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
@@ -63,7 +65,8 @@ pub fn trace_conversion(
         inputs.push(TracedInput::exact("molar volume of oxygen", conditions.molar_volume.l_per_mol(), "L/mol"));
         sources.push(peroxide::CODATA.id);
     }
-    let mut basis = Basis::Derived;
+    // Nothing is worked out where it is already in that unit.
+    let mut basis = if from == to { Basis::Stated } else { Basis::Derived };
     if crosses {
         inputs.push(traced("density", density_at(strength.best(), conditions)?));
         basis = basis.weaker(conditions.density.basis());
@@ -115,7 +118,8 @@ const fn from_base(unit: StrengthUnit) -> Option<&'static str> {
 /// A bottle of a blend: what it is called and how strong it is.
 pub type NamedStrength<'a> = (&'a str, Interval<MassFraction>);
 
-/// How the grams of a blend of two come about, before rounding: a stock and a diluent of 0 % w/w, or two stocks.
+/// How the grams of a blend of two come about, before rounding: a stock and a diluent of 0 % w/w, or two stocks. Their bounds are
+/// the least and the most at the bounds of the three strengths, at most the total; the estimate is of the best strengths.
 ///
 /// # Errors
 ///
@@ -139,22 +143,34 @@ pub fn trace_blend(
     total: Mass,
 ) -> Result<[TracedResult; 2], BlendError> {
     let blend = blend_two(first.1.best(), second.1.best(), target.best(), KnownMass::Total(total))?;
-    let part = |this: NamedStrength<'_>, other: NamedStrength<'_>, grams: Mass| {
-        TracedResult::new(
-            format!("{}, to weigh", this.0),
-            Interval::exact(grams.g()),
-            "g",
-            PART_FORMULA,
-            Basis::Derived,
-        )
-        .made_of([
+    let taken = grams_of_first([first.1, second.1, target], total.g(), blend.first.g());
+    let rest = Interval::ordered(total.g() - taken.high(), blend.second.g(), total.g() - taken.low());
+    let part = |this: NamedStrength<'_>, other: NamedStrength<'_>, grams: Interval<f64>| {
+        TracedResult::new(format!("{}, to weigh", this.0), grams, "g", PART_FORMULA, Basis::Derived).made_of([
             traced("total", Interval::exact(total)),
             traced("target", target),
             traced(format!("this, {}", this.0), this.1),
             traced(format!("other, {}", other.0), other.1),
         ])
     };
-    Ok([part(first, second, blend.first), part(second, first, blend.second)])
+    Ok([part(first, second, taken), part(second, first, rest)])
+}
+
+/// The grams of the first part at the bounds of the three strengths: they rise or fall all the way with each of them, so that
+/// the least and the most lie at bounds. A target beyond both takes all of the nearer one.
+fn grams_of_first([first, second, target]: [Interval<MassFraction>; 3], total: f64, best: f64) -> Interval<f64> {
+    let ends = |strength: Interval<MassFraction>| [strength.low(), strength.high()].map(MassFraction::ww_percent);
+    let mut grams = Interval::exact(best);
+    for first in ends(first) {
+        for second in ends(second) {
+            for target in ends(target) {
+                let (share, rest) = shares(first, second, target.clamp(first.min(second), first.max(second)));
+                grams = grams.widened_to(Interval::exact(total * (share / (share + rest))));
+            }
+        }
+    }
+    // The last bits of an exact quotient are no bounds.
+    if grams.high() - grams.low() <= total * 1e-12 { Interval::exact(best) } else { grams }
 }
 
 /// How the strength of what was weighed comes about.

@@ -19,7 +19,8 @@ pub struct TracedResult {
     pub inputs: Vec<TracedInput>,
     /// What it rests on.
     pub basis: Basis,
-    /// The citations behind it, by their ids in the register; none where it is arithmetic.
+    /// The citations behind it, by their ids in the register; none where it is arithmetic or no source
+    /// is known, which [`basis`](Self::basis) tells apart.
     pub sources: Vec<&'static str>,
     /// The version of foilwork that found it.
     pub foilwork: &'static str,

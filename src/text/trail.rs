@@ -1,7 +1,7 @@
 use super::{Sheet, list};
 use crate::{
     quantity::Quantity,
-    source::{Interval, TracedInput, TracedResult},
+    source::{Basis, Interval, TracedInput, TracedResult},
 };
 
 /// How results came about, as plain text: value, formula, inputs, basis, sources, version.
@@ -26,7 +26,12 @@ pub fn trail_text(results: &[TracedResult]) -> String {
             format!("{} {}", input.what, told(&input.value, input.bounds.as_ref(), &input.unit))
         });
         sheet.paragraph(&format!("  from: {}", inputs.collect::<Vec<_>>().join("; ")), 4);
-        let sources = if result.sources.is_empty() { "arithmetic".to_owned() } else { list(&result.sources, "and") };
+        let sources = match (result.sources.as_slice(), result.basis) {
+            // What is assumed or common practice is a model or a figure that nobody published.
+            ([], Basis::Derived | Basis::Stated) => "arithmetic".to_owned(),
+            ([], _) => "no source".to_owned(),
+            (ids, _) => list(ids, "and"),
+        };
         sheet.paragraph(&format!("  rests on: {}; {sources}; foilwork {}", result.basis, result.foilwork), 4);
         sheet.blank();
     }

@@ -10,7 +10,8 @@ const RESIDUAL_FORMULA: &str = "CIEDE2000 between the predicted and the wanted c
 const SHADE_FORMULA: &str = "of all whole weights of the shades, those predicted nearest by CIEDE2000";
 
 impl TonerAnswer {
-    /// How the best mix comes about: the grams of each shade, and how far from the wanted colour they are predicted to stay.
+    /// How the best mix comes about: the grams of each shade, and how far from the wanted colour they are predicted to stay, with what the model
+    /// may be off by as its bounds.
     ///
     /// # Example
     ///
@@ -47,9 +48,11 @@ impl TonerAnswer {
                 .made_of([traced("share of the shades", Interval::exact(part.share))].into_iter().chain(colours()))
                 .resting_on(&[citation])
         });
-        let left = Interval::exact(best.residual.ciede2000);
+        let (left, error) = (best.residual.ciede2000, best.predicted.uncertainty());
+        let allowance = TracedInput::exact("how far off the model may be", error, "CIEDE2000");
+        let left = Interval::ordered((left - error).max(0.0), left, left + error);
         let left = TracedResult::new("left to the wanted colour", left, "CIEDE2000", RESIDUAL_FORMULA, basis)
-            .made_of(colours())
+            .made_of(colours().chain([allowance]))
             .resting_on(&[citation]);
         grams.chain([left]).collect()
     }

@@ -1,9 +1,11 @@
 //! The trail: each result can be worked from its inputs by its formula, and cites what is in the register.
 
 use foilwork::{
+    peroxide::{Conditions, Strength, StrengthUnit, trace_blend, trace_conversion},
+    quantity::{Mass, MassFraction},
     reader::Format,
     service::plan_text,
-    source::{Basis, TracedInput, TracedResult, register},
+    source::{Basis, Interval, TracedInput, TracedResult, register},
     text::trail_text,
 };
 
@@ -155,4 +157,47 @@ fn toners_and_foils_follow_from_their_inputs() {
     let rows = (given(foils, "height of a panel") + given(foils, "left between"))
         / (given(foils, "subsection") + given(foils, "left between"));
     assert!((rows - 5.5).abs() < 1e-9 && foils.value == "10" && given(foils, "panels") == 2.0);
+}
+
+/// The share of the first is (target - other) / (this - other), by hand: at the least (4 - 1) / (11 - 1), at best
+/// (5 - 0.5) / (10 - 0.5), at the most 6 / 9.
+#[test]
+fn grams_of_a_blend_keep_the_bounds_of_its_strengths() {
+    let between = |low: f64, best: f64, high: f64| {
+        Interval::new(low, best, high).unwrap().try_map(MassFraction::from_ww_percent).unwrap()
+    };
+    let (stock, weak, target) = (between(9.0, 10.0, 11.0), between(0.0, 0.5, 1.0), between(4.0, 5.0, 6.0));
+    let hundred = Mass::from_g(100.0).unwrap();
+    let [first, second] = trace_blend(("stock", stock), ("weak", weak), target, hundred).unwrap();
+    for (part, hand) in [(first, [30.0, 450.0 / 9.5, 600.0 / 9.0]), (second, [300.0 / 9.0, 500.0 / 9.5, 70.0])] {
+        let [low, high] = part.bounds.unwrap();
+        for (told, hand) in [low, part.value, high].iter().zip(hand) {
+            assert!((number(told) - hand).abs() < 1e-9, "{}: {told} and {hand}", part.what);
+        }
+    }
+    // All of one of two equal ones; what is exact stays so.
+    let six = between(6.0, 6.0, 6.0);
+    let [all, none] = trace_blend(("one", six), ("two", six), six, hundred).unwrap();
+    assert_eq!((all.value.as_str(), none.value.as_str(), all.bounds, none.bounds), ("100", "0", None, None));
+}
+
+#[test]
+fn a_strength_in_its_own_unit_is_stated_and_another_derived() {
+    let bottle = Strength::of(6.0, StrengthUnit::WwPercent).unwrap();
+    let basis = |unit| trace_conversion(bottle, unit, &Conditions::default()).unwrap().basis;
+    assert_eq!((basis(StrengthUnit::WwPercent), basis(StrengthUnit::MolPerKg)), (Basis::Stated, Basis::Derived));
+}
+
+/// A model without a publication is no arithmetic.
+#[test]
+fn what_is_assumed_without_a_source_says_so() {
+    let (mut models, mut sums) = (0, 0);
+    for result in trail().into_iter().filter(|result| result.sources.is_empty()) {
+        let text = trail_text(std::slice::from_ref(&result));
+        let arithmetic = matches!(result.basis, Basis::Derived | Basis::Stated);
+        let want = if arithmetic { "; arithmetic; foilwork" } else { "; no source; foilwork" };
+        assert!(text.contains(want), "{text}");
+        *(if arithmetic { &mut sums } else { &mut models }) += 1;
+    }
+    assert!(models > 0 && sums > 0, "{models} {sums}");
 }

@@ -4,8 +4,8 @@ use foilwork::{
     colour::{Level, Swatch},
     hair::{Cut, DensityFact, Diameter, HairDensity, HairFacts, ThreadFact},
     head::{
-        Curvature, Layout, OverDirection, Panel, Profile, Taking, Technique, Template, demand, film, level_along,
-        take_up,
+        Curvature, Layout, OverDirection, Panel, Profile, Taking, Technique, Template, by_hand, demand, film,
+        level_along, take_up,
     },
     quantity::{Area, Length, Quantity, Share},
     source::Interval,
@@ -43,6 +43,15 @@ fn weave_by_hand() {
     // Foils of 3 cm: 80 / 30 needs three beside each other.
     let narrow = Layout { foil_width: Some(cm(3.0)), ..weave }.on(panel).unwrap();
     assert_eq!((narrow.across, narrow.foils.best()), (3, 15));
+}
+
+/// By hand: strands and gaps of 3 mm are 2.25 to 3.75 mm, so of 80 mm there are whole 83.75 / 7.5 = 11 strands at the fewest
+/// and whole 82.25 / 4.5 = 18 at the most.
+#[test]
+fn strands_by_hand_are_fewest_thick_and_far_apart() {
+    let size = by_hand(Length::from_mm(3.0).unwrap());
+    let picks = Layout::weave(size, size).on(Panel { width: cm(8.0), height: cm(6.0) }).unwrap().picks;
+    assert_eq!((picks.low(), picks.best(), picks.high()), (11, 13, 18));
 }
 
 /// The share of a weave against the measure of the picks on a fine grid of the panel's width.

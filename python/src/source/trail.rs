@@ -32,7 +32,7 @@ answer! {
         inputs: Vec<TracedInput>,
         /// What it rests on.
         basis: String,
-        /// The citations behind it, by their ids; none where it is arithmetic.
+        /// The citations behind it, by their ids; none where it is arithmetic or no source is known.
         sources: Vec<String>,
         /// The version of foilwork that found it.
         foilwork: String,

@@ -140,3 +140,17 @@ fn hair_that_is_nearer_untoned_is_left() {
     let text = fine(&[&hair[..], &["--target", "9", "--shades", "J6-moss", "--most-shades", "1"]].concat());
     assert!(text.contains("*** LEAVE IT: untoned it is nearer"), "{text}");
 }
+
+/// Give or take what the model may be off by, never below nothing.
+#[test]
+fn what_is_left_to_the_colour_has_the_bounds_of_the_model() {
+    let args = [&HAIR[..], &["--target", "8", "--tone", "violet"]].concat();
+    let (answer, trail) = (data(&args), data(&[&args[..], &["--trail"]].concat()));
+    let left = trail.as_array().unwrap().last().unwrap();
+    let residual = number(&answer["best"]["residual"]["ciede2000"]);
+    let error = number(&answer["best"]["predicted"]["uncertainty_ciede2000"]);
+    assert!(error > 1.0, "{error}");
+    for (bound, want) in [(0, (residual - error).max(0.0)), (1, residual + error)] {
+        assert_near(left["bounds"][bound].as_str().unwrap().parse().unwrap(), want, 1e-9);
+    }
+}

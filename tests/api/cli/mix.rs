@@ -81,3 +81,18 @@ fn every_choice_that_the_help_of_limits_lists_works() {
     let said = refused(&["limits", "-j", "EU", "--product", "lightning"]);
     assert!(said.contains("did you mean lightening?"), "{said}");
 }
+
+/// No entry without a figure is left out in silence.
+#[test]
+fn a_trail_of_limits_says_what_has_none() {
+    let said = refused(&["limits", "-j", "CA", "--trail"]);
+    assert!(said.contains("no figure in percent to follow"), "{said}");
+    let said = refused(&["limits", "-j", "EU", "--substance", "nonsense", "--trail", "--json"]);
+    assert!(said.contains("nothing in the table of European Union is as asked for"), "{said}");
+    let (all, shown) = (data(&["limits", "-j", "EU"]), data(&["limits", "-j", "EU", "--trail"]));
+    let all = all["limits"].as_array().unwrap().len();
+    let without = all - shown.as_array().unwrap().len();
+    assert!(without > 0);
+    let text = fine(&["limits", "-j", "EU", "--trail"]);
+    assert!(text.contains(&format!("so without a trail: {without} of {all}.")), "{text}");
+}

@@ -49,6 +49,24 @@ fn a_discount_says_how_many_more_it_must_sell() {
     assert!(deep.starts_with("error: --discount: the contribution before the offer is never reached"), "{deep}");
 }
 
+/// By hand: 100 x (1 - 0.25) and 150 / 1.5.
+#[rstest]
+#[case("price --price 100 --margin 25 --currency USD", "cost = 75.00 USD\n  formula: price x (1 - margin)\n")]
+#[case("price --price 150 --markup 50 --currency USD", "cost = 100.00 USD\n  formula: price / (1 + mark-up)\n")]
+fn the_cost_asked_for_is_followed(#[case] args: &str, #[case] want: &str) {
+    let text = fine(&words(&format!("{args} --trail")));
+    assert!(text.starts_with(want), "{text}");
+}
+
+#[rstest]
+#[case("price --cost 20 --price 50 --discount 15 --currency EUR --trail", "--trail cannot follow --discount")]
+#[case("price --margin 40 --trail", "--trail cannot follow --margin alone")]
+#[case("price --markup 40 --trail", "--trail cannot follow --markup alone")]
+fn what_a_trail_cannot_follow_is_refused(#[case] args: &str, #[case] want: &str) {
+    let said = refused(&words(args));
+    assert!(said.contains(want), "{said}");
+}
+
 #[rstest]
 #[case(
     "price --cost -3 --margin 40 --currency EUR",

@@ -276,3 +276,22 @@ fn a_titre_beyond_one_burette_says_to_dilute_first() {
     assert_near(number(&diluted["titre_ml"]["best"]), 352.7 / 25.0, 0.02);
     assert_eq!(diluted["dilute_first"], json!(null));
 }
+
+/// 3 of 100 g at a strength of s percent are 300 / s g; what stands between volumes and % w/w is the density.
+#[test]
+fn grams_of_a_stock_in_volumes_carry_the_bounds_of_its_density() {
+    let asked = ["dilute", "--stock", "20 volumes", "--target", "3 % w/w", "--total", "100", "--trail"];
+    let trail = data(&asked);
+    let decimal = |value: &serde_json::Value| value.as_str().unwrap().parse::<f64>().unwrap();
+    let (strength, grams) = (&trail[0], &trail[1]);
+    assert_eq!(strength["what"], "20 volumes: strength in % w/w");
+    for (bound, other) in [(0, 1), (1, 0)] {
+        assert_near(decimal(&grams["bounds"][bound]), 300.0 / decimal(&strength["bounds"][other]), 1e-9);
+    }
+    let cites = |result: &serde_json::Value| {
+        result["sources"].as_array().unwrap().iter().any(|id| id == "peroxide-density-coefficients")
+    };
+    assert!((0..4).all(|place| cites(&trail[place])), "{trail}");
+    let label = data(&["dilute", "--stock", "20 vol", "--target", "3 % w/w", "--total", "100", "--trail"]);
+    assert_eq!((&label[0]["value"], &label[1]["basis"]), (&"6".into(), &"common-practice".into()));
+}

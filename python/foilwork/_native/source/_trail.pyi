@@ -53,7 +53,7 @@ class TracedResult(_Answer):
         """What it rests on."""
     @property
     def sources(self) -> list[str]:
-        """The citations behind it, by their ids; none where it is arithmetic."""
+        """The citations behind it, by their ids; none where it is arithmetic or no source is known."""
     @property
     def foilwork(self) -> str:
         """The version of foilwork that found it."""
