@@ -1,6 +1,7 @@
 use super::{
     Outcome, Refusal,
     args::BlendArgs,
+    by_mass::resting_on,
     output, read,
     shop::{Pourable, Pourables, pourables},
 };
@@ -65,7 +66,11 @@ pub(super) fn run(args: &BlendArgs) -> Outcome {
         };
         let parts = report.portions.iter().map(part).collect::<Result<Vec<_>, _>>()?;
         let parts: Vec<_> = parts.iter().map(|((name, strength), mass)| ((name.as_str(), *strength), *mass)).collect();
-        let trail = output::trail(&[trace_mixture(&parts)?], args.report.json)?;
+        let taken = |bottle: &&Pourable| report.portions.iter().any(|part| part.name == bottle.stock.name);
+        let mut trail: Vec<_> = bottles.all.iter().filter(taken).filter_map(|bottle| bottle.by_mass.clone()).collect();
+        let mixed = resting_on(trace_mixture(&parts)?, &trail);
+        trail.push(mixed);
+        let trail = output::trail(&trail, args.report.json)?;
         return output::deliver(trail, 0, &args.report.output);
     }
     output::report(&args.report, &report, || text(&report))

@@ -1,19 +1,20 @@
-use super::{Answer, Outcome, Refusal, args::DiluteArgs, output, read};
+use super::{
+    Answer, Outcome, Refusal,
+    args::DiluteArgs,
+    by_mass::{converted, resting_on},
+    output, read,
+};
 use crate::{
     mix::as_applied,
     peroxide::{
-        Conditions, KnownMass, NamedStrength, StatedStrength, Strength, StrengthUnit, blend_two, cautions, read_label,
-        stronger, trace_blend, trace_conversion, trace_mixture,
+        Conditions, KnownMass, NamedStrength, StatedStrength, blend_two, cautions, stronger, trace_blend, trace_mixture,
     },
-    quantity::{Mass, MassFraction, OxygenVolumes, Temperature},
+    quantity::{Mass, MassFraction, Temperature},
     scale::weigh,
-    source::{Basis, Interval, TracedInput, TracedResult},
+    source::Interval,
     text::wrapped,
 };
 use std::fmt::Write;
-
-/// The reading that the trade pairs with the label, between the two others.
-const LABEL_FORMULA: &str = "% w/w = 0.3 x label; bounds as % w/v and as measured volumes";
 
 /// `foilwork dilute`: two things to weigh, and the strength they then give.
 pub(super) fn run(args: &DiluteArgs) -> Outcome {
@@ -61,34 +62,4 @@ pub(super) fn run(args: &DiluteArgs) -> Outcome {
         }
     }
     Ok(Answer::fine(text))
-}
-
-/// How a strength that is not stated in % w/w gets there.
-fn converted(stated: StatedStrength, conditions: &Conditions) -> Result<Option<TracedResult>, Refusal> {
-    let by_mass = |strength: Strength| trace_conversion(strength, StrengthUnit::WwPercent, conditions);
-    let found = match stated {
-        StatedStrength::Ww(_) => return Ok(None),
-        StatedStrength::Wv(strength) => by_mass(strength.into())?,
-        StatedStrength::OxygenVolumes(strength) => by_mass(strength.into())?,
-        StatedStrength::TradeLabel(label) => {
-            let as_volumes = by_mass(OxygenVolumes::from_volumes(label.vol())?.into())?;
-            let value = read_label(label, conditions)?.spread().map(MassFraction::ww_percent);
-            TracedResult::new("strength in % w/w", value, "% w/w", LABEL_FORMULA, Basis::CommonPractice)
-                .made_of([TracedInput::exact("label", label.vol(), "vol")].into_iter().chain(as_volumes.inputs))
-                .resting_on(&as_volumes.sources)
-        }
-    };
-    Ok(Some(TracedResult { what: format!("{stated}: {}", found.what), ..found }))
-}
-
-/// No better founded than the strengths that go into it.
-fn resting_on(result: TracedResult, steps: &[TracedResult]) -> TracedResult {
-    let basis = steps.iter().fold(result.basis, |basis, step| basis.weaker(step.basis));
-    let mut sources: Vec<&str> = result.sources.clone();
-    for id in steps.iter().flat_map(|step| &step.sources) {
-        if !sources.contains(id) {
-            sources.push(id);
-        }
-    }
-    TracedResult { basis, sources, ..result }
 }

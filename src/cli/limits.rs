@@ -29,10 +29,9 @@ fn traced(table: &Table, as_json: bool) -> Result<String, Refusal> {
         return Err(Refusal(format!("--trail: nothing in the table of {} is as asked for ({way_out})", table.title())));
     }
     if found.is_empty() {
-        let way_out = "read them without --trail";
+        let title = table.title();
         return Err(Refusal(format!(
-            "--trail: no figure in percent to follow in what {} has of it, entries: {all} ({way_out})",
-            table.title()
+            "--trail: no figure in percent to follow in the entries of {title}: {all} without one (read them without --trail)"
         )));
     }
     let text = output::trail(&found, as_json)?;

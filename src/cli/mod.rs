@@ -11,6 +11,7 @@ mod append;
 mod args;
 mod blend;
 mod business;
+mod by_mass;
 mod chart;
 mod checklist;
 mod choose;

@@ -3,15 +3,17 @@
 use super::{
     Refusal,
     args::BlendArgs,
+    by_mass::converted,
     kind::{self, Kind},
     output, read,
 };
 use crate::{
     money::{Currency, parse_decimal},
-    peroxide::{StatedStrength, Stock},
+    peroxide::{Conditions, StatedStrength, Stock},
     quantity::{Mass, MassFraction, PricePerKg, Temperature},
     reader::{Format, Problems},
     shop::{self, Shop, StockFacts, shape::ShopFile},
+    source::TracedResult,
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 use std::path::Path;
@@ -20,6 +22,8 @@ use std::path::Path;
 pub(super) struct Pourable {
     pub(super) stock: Stock,
     pub(super) price_per_kg: Option<Decimal>,
+    /// How its strength gets to % w/w, where an option states it otherwise.
+    pub(super) by_mass: Option<TracedResult>,
 }
 
 /// All bottles, and the currency of their prices.
@@ -81,15 +85,16 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
 }
 
 fn of_shop(stock: Stock, facts: &StockFacts) -> Pourable {
-    Pourable { stock, price_per_kg: facts.price_per_kg() }
+    Pourable { stock, price_per_kg: facts.price_per_kg(), by_mass: None }
 }
 
 /// `name=12 % w/w, 300 g, 9.90/kg`: the strength comes first, the others are told by their units.
 fn from_option(text: &str, temperature: Temperature) -> Result<Pourable, Refusal> {
     let (name, facts) = text.split_once('=').unwrap_or((text.split(',').next().unwrap_or(text), text));
     let mut facts = facts.split(',').map(str::trim);
-    let strength = facts.next().unwrap_or_default().parse::<StatedStrength>()?.mass_fraction(temperature)?;
-    let name = name.trim();
+    let stated: StatedStrength = facts.next().unwrap_or_default().parse()?;
+    let by_mass = converted(stated, &Conditions::at(temperature))?;
+    let (name, strength) = (name.trim(), stated.mass_fraction(temperature)?);
     if name.is_empty() || name.chars().count() > 60 {
         return Err(Refusal("give the bottle a name of 1 to 60 characters".to_owned()));
     }
@@ -107,5 +112,5 @@ fn from_option(text: &str, temperature: Temperature) -> Result<Pourable, Refusal
             return Err(Refusal(format!("cannot read {fact:?}: {way_out}")));
         }
     }
-    Ok(Pourable { stock, price_per_kg })
+    Ok(Pourable { stock, price_per_kg, by_mass })
 }

@@ -1,6 +1,6 @@
 //! `scale` and `limits` from outside.
 
-use super::{fine, foilwork};
+use super::{data, fine, foilwork};
 use rstest::rstest;
 
 fn refused(args: &[&str]) -> String {

@@ -294,4 +294,7 @@ fn grams_of_a_stock_in_volumes_carry_the_bounds_of_its_density() {
     assert!((0..4).all(|place| cites(&trail[place])), "{trail}");
     let label = data(&["dilute", "--stock", "20 vol", "--target", "3 % w/w", "--total", "100", "--trail"]);
     assert_eq!((&label[0]["value"], &label[1]["basis"]), (&"6".into(), &"common-practice".into()));
+    let bottles = ["blend", "--stock", "a=20 volumes", "--stock", "b=1 % w/w", "--target", "3 % w/w", "--total", "100"];
+    let blend = data(&[&bottles[..], &["--trail"]].concat());
+    assert!(blend.as_array().unwrap().len() == 2 && cites(&blend[1]), "{blend}");
 }
