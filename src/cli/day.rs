@@ -30,7 +30,9 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
         let mut trail = best(plan, day)?.trail();
         // The minutes of the small work may all be stated: the time in the chair knows.
         if plan.chair.clock == ChairClock::Day {
-            trail.iter_mut().for_each(|result| result.basis = plan.chair.basis);
+            for result in &mut trail {
+                result.basis = plan.chair.basis;
+            }
         }
         let trail = output::trail(&trail, args.report.json)?;
         return output::deliver(trail, status, &args.report.output);
