@@ -151,6 +151,9 @@ fn the_command_reads_the_records_of_the_colourist_who_is_named() {
                  \"apply_min\":{min}}}]}}\n"
             )
         };
+        // Records that name nobody are nobody's own.
+        let kept = foilwork::history::read_records(&(line(9) + &line(16))).records;
+        assert!(kept.len() == 2 && foilwork::history::foil_pace(&kept, None).is_none());
         std::fs::write(folder.path().join("kept.jsonl"), line(9) + &line(16)).unwrap();
         let text =
             example.replacen(apply, "foils = 12", 1).replacen(format, "\nformat = 1\nrecords = \"kept.jsonl\"\n", 1);
