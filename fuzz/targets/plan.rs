@@ -1,7 +1,7 @@
 //! From a service file to all that is made of it: text sheets, data, pages, pictures, workbook.
 #![no_main]
 
-use foilwork::{reader::Format, service, sheet, shop, shop::shape::ShopFile, workbook};
+use foilwork::{reader::Format, service, sheet, shop, shop::shape::ShopFile, text, workbook};
 use foilwork_fuzz::change;
 use libfuzzer_sys::{fuzz_mutator, fuzz_target, fuzzer_mutate};
 use std::sync::LazyLock;
@@ -28,7 +28,7 @@ fuzz_target!(|text: &str| {
         sheet::guest_page(&plan),
         sheet::day_sheet(&plan),
         sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
-        sheet::trail_sheet(&plan.trail()),
+        text::trail_text(&plan.trail()),
         sheet::day_picture(&plan).unwrap_or_default(),
         sheet::cost_picture(&plan, "cost").unwrap_or_default(),
         sheet::head_map(&plan).unwrap_or_default(),

@@ -3,9 +3,14 @@ use crate::source::{Basis, TracedInput, TracedResult, citations::money};
 use rust_decimal::Decimal;
 
 pub(crate) const COST_FORMULA: &str = "sum of the lines, each rounded once";
-pub(crate) const BY_MARGIN: &str = "cost / (1 - margin)";
-pub(crate) const BY_MARKUP: &str = "cost x (1 + mark-up)";
-pub(crate) const BY_THE_HOUR: &str = "cost + amount for an hour x minutes / 60";
+const BY_MARGIN: &str = "cost / (1 - margin)";
+const BY_MARGIN_AND_CARD: &str = "(cost + fixed card fee) / (1 - margin - card fee x (1 + tax))";
+const BY_MARKUP: &str = "cost x (1 + mark-up)";
+const BY_MARKUP_AND_CARD: &str = "(cost + fixed card fee) / (1 / (1 + mark-up) - card fee x (1 + tax))";
+const BY_THE_HOUR: &str = "cost + amount for an hour x minutes / 60";
+const BY_THE_HOUR_AND_CARD: &str =
+    "(cost + fixed card fee + amount for an hour x minutes / 60) / (1 - card fee x (1 + tax))";
+pub(crate) const TO_THE_LIST: &str = "net price that is asked for, with its tax, moved to a price of the list";
 pub(crate) const GROSS_FORMULA: &str = "net + tax";
 pub(crate) const NET_FORMULA: &str = "gross / (1 + tax)";
 const PROFIT_FORMULA: &str = "net price - cost";
@@ -27,8 +32,34 @@ pub(crate) fn percent(what: &str, value: Decimal, unit: &str) -> TracedInput {
     TracedInput::exact(what, value.normalize(), unit)
 }
 
+impl PriceTarget {
+    /// By which formula it makes a net price of a cost; with a card fee of the gross price,
+    /// `N = C + F + f N (1 + t) + m N`.
+    pub(crate) const fn formula(self, with_card: bool) -> &'static str {
+        match (self, with_card) {
+            (Self::Margin(_), false) => BY_MARGIN,
+            (Self::Margin(_), true) => BY_MARGIN_AND_CARD,
+            (Self::Markup(_), false) => BY_MARKUP,
+            (Self::Markup(_), true) => BY_MARKUP_AND_CARD,
+            (Self::PerChairHour(_), false) => BY_THE_HOUR,
+            (Self::PerChairHour(_), true) => BY_THE_HOUR_AND_CARD,
+        }
+    }
+
+    /// What goes into it.
+    pub(crate) fn asked(self) -> TracedInput {
+        match self {
+            Self::Margin(margin) => percent("margin asked for", margin.percent(), "% of the price"),
+            Self::Markup(markup) => percent("mark-up asked for", markup.percent(), "% of the cost"),
+            Self::PerChairHour(hour) => of("amount for an hour", hour),
+        }
+    }
+}
+
 impl SetPrice {
-    /// How the price came about, where it was set to reach something, and what it leaves.
+    /// How the price came about, where it was set to reach a margin or a mark-up, and what it leaves.
+    ///
+    /// A price for an hour of the chair has no line of its own: the minutes it was made from are not kept with it.
     ///
     /// # Example
     ///
@@ -45,19 +76,11 @@ impl SetPrice {
     #[must_use]
     pub fn trail(&self, asked: Option<PriceTarget>) -> Vec<TracedResult> {
         let cost = of("cost", self.cost);
-        let price = |formula, input| {
-            amount("net price", self.price, formula, Basis::Stated)
-                .made_of([cost.clone(), input])
+        let asked = asked.filter(|asked| !matches!(asked, PriceTarget::PerChairHour(_)));
+        let price = asked.map(|asked| {
+            amount("net price", self.price, asked.formula(false), Basis::Stated)
+                .made_of([cost.clone(), asked.asked()])
                 .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
-        };
-        let price = asked.map(|asked| match asked {
-            PriceTarget::Margin(margin) => {
-                price(BY_MARGIN, percent("margin asked for", margin.percent(), "% of the price"))
-            }
-            PriceTarget::Markup(markup) => {
-                price(BY_MARKUP, percent("mark-up asked for", markup.percent(), "% of the cost"))
-            }
-            PriceTarget::PerChairHour(hour) => price(BY_THE_HOUR, of("amount for an hour", hour)),
         });
         let profit = amount("profit", self.profit, PROFIT_FORMULA, Basis::Stated)
             .made_of([of("net price", self.price), cost.clone()]);

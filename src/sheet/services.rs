@@ -39,7 +39,8 @@ pub fn service_table(table: &PricedTable) -> String {
     sheet.table(&names, &[1, 2, 3, 4, 5, 6, 7], rows);
     sheet.blank();
     for mark in Mark::ALL {
-        let marked: Vec<String> = table.lines.iter().filter(|line| line.marks.contains(mark)).map(name).collect();
+        let marked: Vec<String> =
+            table.lines.iter().filter(|line| line.marks.contains(mark)).map(PricedLine::name).collect();
         if !marked.is_empty() {
             sheet.paragraph(&format!("! {mark}: {}", marked.join("; ")), 2);
         }
@@ -55,7 +56,7 @@ pub fn service_table(table: &PricedTable) -> String {
 fn row(line: &PricedLine) -> Vec<String> {
     let flag = if line.marks.is_empty() { "" } else { " !" };
     vec![
-        name(line) + flag,
+        line.name() + flag,
         line.sold.to_string(),
         amount(line.cost),
         amount(line.net),
@@ -64,13 +65,6 @@ fn row(line: &PricedLine) -> Vec<String> {
         shown(line.markup_percent.percent(), 1),
         shown(line.contribution_per_chair_hour.per_unit, 2),
     ]
-}
-
-fn name(line: &PricedLine) -> String {
-    match &line.class {
-        Some(class) => format!("{}, {class}", line.service),
-        None => line.service.clone(),
-    }
 }
 
 fn amount(money: Money) -> String {

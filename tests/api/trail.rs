@@ -1,10 +1,13 @@
 //! The trail: each result can be worked from its inputs by its formula, and cites what is in the register.
 
 use foilwork::{
+    business::list::{parse_csv, price_services},
+    money::SetPrice,
     peroxide::{Conditions, Strength, StrengthUnit, trace_blend, trace_conversion},
     quantity::{Mass, MassFraction},
     reader::Format,
     service::plan_text,
+    shop::{Shop, parse_shop},
     source::{Basis, Interval, TracedInput, TracedResult, register},
     text::trail_text,
 };
@@ -125,6 +128,26 @@ fn a_price_by_the_hour_is_planned() {
     let net = result(&trail, "net price");
     let worked = given(net, "cost") + 60.0 * given(net, "time in the chair") / 60.0;
     assert!((worked - number(&net.value)).abs() <= 0.005, "{worked} and {}", net.value);
+}
+
+/// The amount for an hour goes over all costs but the overhead: 15 min at 2 x 18.00 an hour are 9.00, 40 min at 60.00 are
+/// 40.00. A price alone does not know its minutes, so that it has no line for them.
+#[test]
+fn a_price_by_the_hour_names_its_minutes_or_has_no_line() {
+    let shop = "currency = \"EUR\"\n[terms]\nwage_per_h = \"18.00\"\nproductive_percent = 50\n\
+                overhead_per_h = \"10.00\"\nper_chair_h = \"60.00\"";
+    let business = Shop::new(&parse_shop(shop, Format::Toml).unwrap()).unwrap().business().unwrap();
+    let list = parse_csv("service,class,hands_on_min,chair_min\ntoner,long,15,40\n", business.currency).unwrap();
+    let table = price_services(&list, &business).unwrap();
+    let trail = table.trail();
+    let net = result(&trail, "toner, long: net price");
+    assert_eq!(net.value, "49.00");
+    let told = ["cost without overhead and card fee", "amount for an hour", "minutes in the chair"];
+    assert_eq!(told.map(|what| given(net, what)), [9.0, 60.0, 40.0]);
+    let line = &table.lines[0];
+    let set = SetPrice::of(line.cost, line.net).unwrap();
+    let alone = set.trail(Some(business.rule.target));
+    assert_eq!(alone.iter().map(|one| one.what.as_str()).collect::<Vec<_>>(), ["profit", "margin", "mark-up"]);
 }
 
 /// Grams by share of the bowl, foils by whole rows, mixture by foil.

@@ -269,6 +269,26 @@ def test_a_file_that_stays_broken_is_named_and_the_next_run_takes_it_up(few: Pat
     assert run(few, tmp_path / "to", TERMS).rows == 3010
 
 
+def test_a_file_replaced_while_it_is_worked_is_worked_anew_by_the_next_run(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    records, newer = tmp_path / "bowls.parquet", tmp_path / "newer"
+    parquet.write_table(pa.Table.from_pylist([GOOD] * 2), records)
+    parquet.write_table(pa.Table.from_pylist([GOOD] * 3), newer)
+    true_work_out = work_out
+
+    def work_out_while_it_is_replaced(rows: Any, terms: Any) -> Any:
+        if newer.exists():
+            newer.replace(records)
+        return true_work_out(rows, terms)
+
+    monkeypatch.setattr(engines, "work_out", work_out_while_it_is_replaced)
+    assert run(records, tmp_path / "to", TERMS).rows == 2
+    again = run(records, tmp_path / "to", TERMS)
+    assert (again.rows, again.kept, again.totals.to_pylist()[0]["bowls"]) == (3, 0, 3)
+    assert run(records, tmp_path / "to", TERMS).kept == 1
+
+
 @pytest.mark.parametrize("engine", ["arrow", "duckdb", "polars"])
 def test_stopped_between_batches_it_goes_on_where_it_was(few: Path, tmp_path: Path, engine: Any) -> None:
     want = run(few, tmp_path / "want", TERMS, engine=engine)
@@ -304,6 +324,17 @@ def test_what_cannot_be_asked_is_said(few: Path, tmp_path: Path) -> None:
         run(few, tmp_path / "new", TERMS, by=["guest"])
     with pytest.raises(FoilworkError, match="wages"):
         run(few, tmp_path / "new", {**TERMS, "wages": 1})
+
+
+def test_wrong_terms_are_told_whatever_the_rows_are() -> None:
+    without = {name: value for name, value in TERMS.items() if name != "currency"}
+    rows = pa.Table.from_pylist([GOOD])
+    for wrong, told in ((without, "currency"), ({**TERMS, "wages": 1}, "wages")):
+        with pytest.raises(FoilworkError, match=told):
+            work_out(rows, wrong)
+        for batches in (rows.to_batches(), []):
+            with pytest.raises(FoilworkError, match=told):
+                list(worked_batches(batches, wrong))
 
 
 def test_batches_stand_for_themselves(few: Path) -> None:

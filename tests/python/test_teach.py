@@ -127,6 +127,15 @@ def test_pictures_say_in_words_what_they_draw() -> None:
     assert set(met) == PICTURED
 
 
+def test_a_forecast_that_is_read_says_that_it_is_assumed() -> None:
+    """The curve is a model of hair that nobody tested; only the reading of it is arithmetic."""
+    curves = [problem for problem in problems() if problem["kind"] == "read-lift-curve"]
+    assert curves
+    for problem in curves:
+        assert (problem["basis"], problem["sources"]) == ("assumed", ["lightening-series"])
+        assert "best estimate" in problem["picture"]["says"] and "invented" in problem["picture"]["says"]
+
+
 def test_no_wrong_answer_is_right_and_all_differ() -> None:
     for problem in problems():
         options = problem["options"]

@@ -12,8 +12,8 @@ from typing import Any, Literal, NamedTuple
 from foilwork._native import FoilworkError
 from foilwork.chain import _totals
 from foilwork.chain._engines import Part, engine_of, parquet
-from foilwork.chain._store import Store, files_of
-from foilwork.money import cost_columns
+from foilwork.chain._store import Store, files_of, fingerprint
+from foilwork.chain._work import check_terms
 
 BY = ("salon", "product", "colourist", "week")
 
@@ -69,7 +69,8 @@ def run(
 
     Each Parquet file is worked out alone, in batches, and its totals are written in one piece when it is through. So
     a file that failed is tried again from its beginning without counting a row twice; a run that was stopped, or
-    ended with the machine, goes on where it was when it is called again; and memory does not grow with the history.
+    ended with the machine, goes on where it was when it is called again. Memory goes by the size of a file and by how
+    many lines of totals there are, not by how many files.
 
     Args:
         records: a folder of Parquet files (in folders of it too) with the columns of ``RECORD``, or one such file.
@@ -116,7 +117,7 @@ def run(
     groups = _totals.groupings(by)
     work = engine_of(engine)
     # Wrong terms are told at once, not once for each file.
-    cost_columns([], [], [], [], [], [], [], terms)
+    check_terms(terms)
     files = files_of(Path(records), Path(to))
     store = Store(Path(to), terms, groups)
     all_rows = sum(_rows_of(path) for path in files.values())
@@ -130,7 +131,8 @@ def run(
         kept += known is not None
         if known is None:
             try:
-                known = store.keep(name, path, _tried(partial(work, path, terms, groups, watch), watch, attempts))
+                of, part = _tried(partial(_read, work, path, terms, groups, watch), watch, attempts)
+                known = store.keep(name, path, of, part)
             except _Stop:
                 stopped = True
                 break
@@ -171,7 +173,12 @@ class _Watch:
             self._progress(self._at._replace(rows=self._at.rows + self.rows))
 
 
-def _tried(work: Callable[[], Part], watch: _Watch, attempts: int) -> Part:
+def _read(work: Callable[..., Part], path: str, *arguments: object) -> tuple[list[int], Part]:
+    """The fingerprint before the work: a file that is replaced meanwhile is worked anew by the next run."""
+    return fingerprint(path), work(path, *arguments)
+
+
+def _tried(work: Callable[[], tuple[list[int], Part]], watch: _Watch, attempts: int) -> tuple[list[int], Part]:
     """One file, again where it failed."""
     watch(0)
     for attempt in range(max(1, attempts)):

@@ -71,11 +71,14 @@ class Store:
         if not kept.exists():
             return None
         said = json.loads(parquet().read_schema(kept).metadata[b"foilwork"])
-        return Known(said["rows"], said["refused"]) if said["of"] == _fingerprint(path) else None
+        return Known(said["rows"], said["refused"]) if said["of"] == fingerprint(path) else None
 
-    def keep(self, name: str, path: str, part: Part) -> Known:
-        """Keeps what was found of a file: its bad rows first, then the totals, which say that it is done."""
-        said = {"of": _fingerprint(path), "rows": part.rows, "refused": len(part.refused)}
+    def keep(self, name: str, path: str, of: list[int], part: Part) -> Known:
+        """Keeps what was found of a file: its bad rows first, then the totals, which say that it is done.
+
+        ``of`` is the fingerprint that the file had before it was read.
+        """
+        said = {"of": of, "rows": part.rows, "refused": len(part.refused)}
         apart = self._apart / _safe(name)
         apart.unlink(missing_ok=True)
         if part.refused:
@@ -115,7 +118,7 @@ def _write_apart(to: Path, name: str, path: str, refused: Sequence[tuple[int, st
             writer.close()
 
 
-def _fingerprint(path: str) -> list[int]:
+def fingerprint(path: str) -> list[int]:
     """By which a file that has changed is known: its size, and when it was written."""
     there = os.stat(path)
     return [there.st_size, there.st_mtime_ns]

@@ -53,6 +53,11 @@ class _Bad:
         self.good &= ~which
 
 
+def check_terms(terms: Mapping[str, Any]) -> None:
+    """Says what is wrong with the terms, whatever the rows are."""
+    money.cost_columns([], [], [], [], [], [], [], terms)
+
+
 def work_out(rows: Any, terms: Mapping[str, Any]) -> Any:
     """What is found of each bowl of a batch.
 
@@ -70,6 +75,7 @@ def work_out(rows: Any, terms: Mapping[str, Any]) -> Any:
     import numpy
 
     pyarrow = arrow()
+    check_terms(terms)
     record = as_record(rows)
     bad = _Bad(len(rows))
     numbers = {
@@ -135,6 +141,7 @@ def worked_batches(batches: Iterable[Any], terms: Mapping[str, Any]) -> Iterator
     part that failed can be worked out again.
     """
     pyarrow = arrow()
+    check_terms(terms)
     for batch in batches:
         record, found = as_record(batch), work_out(batch, terms)
         keys = [record[name] for name in KEYS]

@@ -240,7 +240,7 @@ pub fn priced(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult
 ///     ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
 ///     ... }
 ///     >>> [one.what for one in trace_services([{"service": "toner", "hands_on_min": 15, "chair_min": 40}], terms)][:2]
-///     ['toner: cost', 'toner: gross price']
+///     ['toner: cost', 'toner: net price']
 #[pyfunction]
 pub fn trace_services(services: &Bound<'_, PyAny>, terms: &Bound<'_, PyAny>) -> PyResult<Vec<TracedResult>> {
     Ok(priced(services, terms)?.trail().into_iter().map(Into::into).collect())

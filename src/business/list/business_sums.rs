@@ -33,12 +33,8 @@ impl PricedTable {
     pub fn sales_needed(&self, fixed: Money, profit: Money) -> Result<SalesMixPlan, MoneyError> {
         let item = |line: &super::PricedLine| {
             let parts = [line.product, line.developer, line.consumables, line.laundry, line.card_fee];
-            let what = match &line.class {
-                Some(class) => format!("{}, {class}", line.service),
-                None => line.service.clone(),
-            };
             let variable = Money::total(parts, line.cost.currency())?;
-            Ok(SalesMixItem { what, price: line.net, variable, weight: line.sold.into() })
+            Ok(SalesMixItem { what: line.name(), price: line.net, variable, weight: line.sold.into() })
         };
         let items = self.lines.iter().map(item).collect::<Result<Vec<_>, MoneyError>>()?;
         sales_mix_target(fixed, profit, &items)

@@ -1,7 +1,7 @@
 use super::{Business, PackUse, PricedLine, ServiceLine, marking::marks, place::Place};
 use crate::{
     business::{ChairService, contribution_per_chair_hour},
-    money::{CostSource, Money, MoneyError, PriceTarget, Rounding, SetPrice, TaxRate, cost_line},
+    money::{CostSource, Money, MoneyError, PriceRule, PriceTarget, Rounding, SetPrice, TaxRate, cost_line},
     reader::{InField, Problems},
 };
 use serde::Serialize;
@@ -102,6 +102,9 @@ pub struct PricedTable {
     pub tax_percent: TaxRate,
     /// How each amount became whole minor units.
     pub rounding: Rounding,
+    /// How prices that the list does not say were set.
+    #[serde(skip)]
+    pub rule: PriceRule,
 }
 
 /// Costs and prices every service of a list.
@@ -148,7 +151,8 @@ pub fn price_services(list: &[ServiceLine], business: &Business) -> Result<Price
     }
     let lines = problems.or(lines)?;
     let totals = totals(&lines, Money::zero(business.currency)).in_field("totals")?;
-    Ok(PricedTable { lines, totals, tax_percent: business.rule.tax, rounding: business.rule.rounding })
+    let rule = business.rule;
+    Ok(PricedTable { lines, totals, tax_percent: rule.tax, rounding: rule.rounding, rule })
 }
 
 fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, MoneyError> {
@@ -195,6 +199,8 @@ fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, Mon
         target_net: priced.target_net,
         contribution_per_chair_hour: per_hour.per_chair_hour,
         marks: Vec::new(),
+        is_listed: line.price.is_some(),
+        in_chair: line.in_chair,
     })
 }
 

@@ -1,5 +1,8 @@
 use super::Mark;
-use crate::money::{Margin, Markup, Money, UnitPrice};
+use crate::{
+    money::{Margin, Markup, Money, UnitPrice},
+    quantity::Duration,
+};
 use serde::Serialize;
 
 /// One service, costed and priced. Amounts are for one service; `sold` counts in the totals only.
@@ -45,4 +48,20 @@ pub struct PricedLine {
     pub contribution_per_chair_hour: UnitPrice,
     /// What is odd about it.
     pub marks: Vec<Mark>,
+    /// Whether the price stood on the list; if not, the rule set it.
+    #[serde(skip)]
+    pub is_listed: bool,
+    /// Time in the chair.
+    #[serde(skip)]
+    pub in_chair: Duration,
+}
+
+impl PricedLine {
+    /// The service, and the class where the list has classes.
+    pub(crate) fn name(&self) -> String {
+        match &self.class {
+            Some(class) => format!("{}, {class}", self.service),
+            None => self.service.clone(),
+        }
+    }
 }

@@ -1,7 +1,11 @@
 use super::{PricedLine, PricedTable};
 use crate::{
-    money::{COST_FORMULA, SetPrice, TaxedPrice, amount, of},
-    source::{Basis, TracedResult, citations::money},
+    money::{
+        COST_FORMULA, CardFee, Money, NET_FORMULA, PriceRule, PriceTarget, SetPrice, TO_THE_LIST, TaxedPrice, amount,
+        of, percent,
+    },
+    source::{Basis, Interval, TracedInput, TracedResult, citations::money},
+    text::traced,
 };
 
 impl PricedTable {
@@ -23,11 +27,11 @@ impl PricedTable {
     /// ```
     #[must_use]
     pub fn trail(&self) -> Vec<TracedResult> {
-        self.lines.iter().flat_map(line).collect()
+        self.lines.iter().flat_map(|one| line(one, &self.rule)).collect()
     }
 }
 
-fn line(line: &PricedLine) -> Vec<TracedResult> {
+fn line(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
     let parts = [
         ("product", line.product),
         ("developer", line.developer),
@@ -40,7 +44,6 @@ fn line(line: &PricedLine) -> Vec<TracedResult> {
     let cost = amount("cost", line.cost, COST_FORMULA, Basis::Stated)
         .made_of(parts.map(|(what, part)| of(what, part)))
         .resting_on(&[money::COSTING_A_SERVICE.id]);
-    let taxed = TaxedPrice { net: line.net, tax: line.tax, gross: line.gross };
     let set = SetPrice {
         cost: line.cost,
         price: line.net,
@@ -48,6 +51,58 @@ fn line(line: &PricedLine) -> Vec<TracedResult> {
         margin: line.margin_percent,
         markup: line.markup_percent,
     };
-    let all = [cost, taxed.trail()].into_iter().chain(set.trail(None));
-    all.map(|found| TracedResult { what: format!("{}: {}", line.service, found.what), ..found }).collect()
+    let all = [cost].into_iter().chain(price(line, rule)).chain(set.trail(None));
+    all.map(|found| TracedResult { what: format!("{}: {}", line.name(), found.what), ..found }).collect()
+}
+
+/// A price of the list is the gross price; one that the rule sets begins with the net price, which the list may move.
+fn price(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
+    let tax = percent("tax", rule.tax.percent(), "% of the net price");
+    let net_of = |what| {
+        amount("net price", line.net, NET_FORMULA, Basis::Stated)
+            .made_of([of(what, line.gross), tax.clone()])
+            .resting_on(&[money::CALCULATING_VAT.id])
+    };
+    if line.is_listed {
+        return vec![net_of("gross price on the list")];
+    }
+    let moved = line.net != line.target_net;
+    let name = if moved { "net price that is asked for" } else { "net price" };
+    let asked = amount(name, line.target_net, rule.target.formula(rule.card.is_some()), Basis::Stated)
+        .made_of(asked(line, rule, &tax))
+        .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]);
+    let Some((ending, toward)) = rule.ending.filter(|_| moved) else {
+        let taxed = TaxedPrice { net: line.net, tax: line.tax, gross: line.gross };
+        return vec![asked, taxed.trail()];
+    };
+    let gross = amount("gross price", line.gross, TO_THE_LIST, Basis::Stated).made_of([
+        of(name, line.target_net),
+        tax.clone(),
+        of("lowest price of the list", ending.ending()),
+        of("from one price of the list to the next", ending.step()),
+        TracedInput::exact("which neighbour is taken", toward, "direction"),
+    ]);
+    vec![asked, gross, net_of("gross price")]
+}
+
+/// What the rule makes a net price of. The hour of a chair has to earn the overhead, so that it is no cost there.
+fn asked(line: &PricedLine, rule: &PriceRule, tax: &TracedInput) -> Vec<TracedInput> {
+    let by_the_hour = matches!(rule.target, PriceTarget::PerChairHour(_));
+    let parts = [line.product, line.developer, line.consumables, line.laundry, line.labour];
+    let overhead = (!by_the_hour).then_some(line.overhead);
+    let cost = Money::total(parts.into_iter().chain(overhead), line.cost.currency()).unwrap_or(line.cost);
+    let name = match (by_the_hour, rule.card) {
+        (true, _) => "cost without overhead and card fee",
+        (false, Some(_)) => "cost without card fee",
+        (false, None) => "cost",
+    };
+    let minutes = by_the_hour.then(|| traced("minutes in the chair", Interval::exact(line.in_chair)));
+    let card = |fee: CardFee| {
+        [percent("card fee", fee.rate().percent(), "% of the payment"), of("fixed card fee", fee.fixed()), tax.clone()]
+    };
+    [of(name, cost), rule.target.asked()]
+        .into_iter()
+        .chain(minutes)
+        .chain(rule.card.into_iter().flat_map(card))
+        .collect()
 }

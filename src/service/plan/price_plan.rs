@@ -39,6 +39,13 @@ pub struct PricedBy {
 }
 
 impl PricedBy {
+    /// What was asked for.
+    pub(super) fn target(&self) -> Option<PriceTarget> {
+        let margin = self.margin_percent.map(PriceTarget::Margin);
+        let markup = || self.markup_percent.map(PriceTarget::Markup);
+        margin.or_else(markup).or_else(|| self.per_chair_h.map(PriceTarget::PerChairHour))
+    }
+
     pub(super) fn of(rule: &PriceRule, tax: Option<TaxRate>, found: &ServicePrice) -> Self {
         let (mut margin, mut markup, mut hour) = (None, None, None);
         match rule.target {

@@ -2,9 +2,7 @@
 
 use super::{MoneyPlan, Plan, PricedBy};
 use crate::{
-    money::{
-        BY_MARGIN, BY_MARKUP, BY_THE_HOUR, COST_FORMULA, GROSS_FORMULA, NET_FORMULA, SetPrice, amount, of, percent,
-    },
+    money::{COST_FORMULA, GROSS_FORMULA, NET_FORMULA, PriceTarget, SetPrice, TO_THE_LIST, amount, of, percent},
     source::{Basis, Interval, TracedInput, TracedResult, citations::money},
     text::traced,
 };
@@ -32,11 +30,12 @@ fn cost(money: &MoneyPlan, basis: Basis) -> TracedResult {
 fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: Basis) -> Vec<TracedResult> {
     let moved = set.price != by.target_net;
     let name = if moved { "net price that is asked for" } else { "net price" };
-    let mut results = vec![
-        amount(name, by.target_net, formula(by), basis)
-            .made_of(asked(plan, money, by))
-            .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]),
-    ];
+    let asked_for = |target: PriceTarget| {
+        amount(name, by.target_net, target.formula(by.card_percent.is_some()), basis)
+            .made_of(asked(plan, money, by, target))
+            .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
+    };
+    let mut results: Vec<_> = by.target().map(asked_for).into_iter().collect();
     let rate = by.tax_percent.map(|tax| percent("tax", tax.percent(), "% of the net price"));
     let gross = money.taxed.as_ref().map_or(set.price, |taxed| taxed.gross);
     if moved {
@@ -46,8 +45,7 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
             by.price_ending_toward.map(|toward| TracedInput::exact("which neighbour is taken", toward, "direction")),
         ];
         let inputs = [Some(of(name, by.target_net)), rate.clone()].into_iter().chain(list).flatten();
-        let formula = "net price that is asked for, with its tax, moved to a price of the list";
-        results.push(amount("gross price", gross, formula, basis).made_of(inputs));
+        results.push(amount("gross price", gross, TO_THE_LIST, basis).made_of(inputs));
         let inputs = [Some(of("gross price", gross)), rate].into_iter().flatten();
         results.push(
             amount("net price", set.price, NET_FORMULA, basis).made_of(inputs).resting_on(&[money::CALCULATING_VAT.id]),
@@ -62,28 +60,12 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
     results
 }
 
-/// With a card fee of the gross price, `N = C + F + f N (1 + t) + m N`.
-fn formula(by: &PricedBy) -> &'static str {
-    match (by.margin_percent, by.markup_percent, by.card_percent) {
-        (Some(_), _, None) => BY_MARGIN,
-        (Some(_), _, Some(_)) => "(cost + fixed card fee) / (1 - margin - card fee x (1 + tax))",
-        (None, Some(_), None) => BY_MARKUP,
-        (None, Some(_), Some(_)) => "(cost + fixed card fee) / (1 / (1 + mark-up) - card fee x (1 + tax))",
-        (None, None, None) => BY_THE_HOUR,
-        (None, None, Some(_)) => {
-            "(cost + fixed card fee + amount for an hour x minutes / 60) / (1 - card fee x (1 + tax))"
-        }
-    }
-}
-
-fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy) -> Vec<TracedInput> {
+fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy, target: PriceTarget) -> Vec<TracedInput> {
     let card = by.card_percent;
     let minutes = by.per_chair_h.map(|_| traced("time in the chair", Interval::exact(plan.chair.total)));
     [
         Some(of("cost", money.cost.total())),
-        by.margin_percent.map(|margin| percent("margin asked for", margin.percent(), "% of the price")),
-        by.markup_percent.map(|markup| percent("mark-up asked for", markup.percent(), "% of the cost")),
-        by.per_chair_h.map(|hour| of("amount for an hour", hour)),
+        Some(target.asked()),
         minutes,
         card.map(|card| percent("card fee", card.percent(), "% of the payment")),
         by.card_fixed.map(|fixed| of("fixed card fee", fixed)),

@@ -6,7 +6,7 @@ use crate::{
     head::Template,
     money::{CostKind, Currency, Money},
     quantity::{Duration, Quantity},
-    source::{Basis, COMMON_PRACTICE},
+    source::{Basis, COMMON_PRACTICE, citations::lift::LIGHTENING_SERIES},
     teach::{
         Mistake, Topic,
         draft::{Draft, count, exact, float, number, words},
@@ -99,13 +99,17 @@ fn lift_curve(draw: &mut Draw, _: Currency) -> Option<Draft> {
     let shown = levels.map(|level| format!("{level:.1}"));
     let said: Vec<String> =
         LOOKS.iter().zip(&shown).map(|(at, level)| format!("level {level} after {at} min")).collect();
-    let says = format!("the line begins at level {from} and stands at {}; the limit is {LIMIT} min", list(said, "and"));
+    let says = format!(
+        "the line, the best estimate of an invented example, begins at level {from} and stands at {}; the limit is {LIMIT} min",
+        list(said, "and")
+    );
     let names = ["level_after_10_min", "level_after_20_min", "level_after_30_min", "level_after_40_min"];
     let mut draft = Draft::new(format!(
         "The picture shows the forecast for a bowl of Juniper & Tide, and a colourist looks after 10, 20, 30 and 40 min. At which \
          of these looks does the line stand at level {target} or above it for the first time? (A strand decides, not a line.)"
     ))
     .picture(ExercisePicture::new(Drawn::Lift { from, on_hair_percent, limit_min: LIMIT }, says))
+    .rests_on(Basis::Assumed, &[LIGHTENING_SERIES])
     .given("target_level", target.normalize());
     for (name, level) in names.into_iter().zip(&shown) {
         draft = draft.given(name, level);

@@ -208,7 +208,7 @@ def trace_services(services: Sequence[_Mapping] | _Mapping, terms: _Mapping) -> 
         ...     "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
         ... }
         >>> [one.what for one in trace_services([{"service": "toner", "hands_on_min": 15, "chair_min": 40}], terms)][:2]
-        ['toner: cost', 'toner: gross price']
+        ['toner: cost', 'toner: net price']
     """
 
 def price_services_csv(text: str, terms: _Mapping) -> PricedTable:
