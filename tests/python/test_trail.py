@@ -1,5 +1,6 @@
-"""Trails of what commands come to: what is arithmetic is worked here from the inputs, without foilwork; of models (toner,
-lift, a head, the surface of hair) inputs, sources and bounds are checked."""
+"""Trails of what commands come to: what is arithmetic is worked here from the inputs, without foilwork; of models
+(toner, lift, a head, the surface of hair) inputs, sources and bounds are checked.
+"""
 
 import csv
 import json
@@ -149,11 +150,10 @@ def test_a_list_is_worked_to_the_cent() -> None:
     met: Counter[str] = Counter()
     for result in trail("cost"):
         service, what = result["what"].rsplit(": ", 1)
-        values = [Fraction(one["value"]) for one in result["inputs"]]
         if what == "cost":
-            worked = sum(values, Fraction(0))
+            worked = sum((Fraction(one["value"]) for one in result["inputs"]), Fraction(0))
         elif what == "profit":
-            worked = values[0] - values[1]
+            worked = given(result, "net price") - given(result, "cost")
         elif what == "net price":
             worked = given(result, "gross price") / (1 + percent(result, "tax"))
         elif what == "net price that is asked for":
