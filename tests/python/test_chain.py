@@ -332,7 +332,8 @@ def test_wrong_terms_are_told_whatever_the_rows_are() -> None:
     for wrong, told in ((without, "currency"), ({**TERMS, "wages": 1}, "wages")):
         with pytest.raises(FoilworkError, match=told):
             work_out(rows, wrong)
-        for batches in (rows.to_batches(), []):
+        no_rows: list[Any] = []
+        for batches in (rows.to_batches(), no_rows):
             with pytest.raises(FoilworkError, match=told):
                 list(worked_batches(batches, wrong))
 
