@@ -241,9 +241,10 @@ def bare(value: object) -> object:
 
 
 def outcome(call: Call) -> str:
-    """What a call gives, without the place in memory that a table shows."""
+    """What a call gives, without the place in memory that a table shows, and without blanks: how NumPy aligns a column
+    is a setting of each thread."""
     try:
-        return re.sub(r" at 0x[0-9a-f]+", "", repr(bare(call())))
+        return re.sub(r" at 0x[0-9a-f]+|\s+", "", repr(bare(call())))
     except DOCUMENTED as error:
         return f"{type(error).__name__}: {error}"
 

@@ -194,7 +194,9 @@ def test_rules_are_cited_from_the_register() -> None:
     cited = {name for problem in problems() for name in problem["sources"]}
     assert cited and cited <= known
     for problem in problems():
-        assert problem["basis"] in {"published", "derived", "common-practice"}
+        # A curve of the lift model rests on what is assumed of untested hair, and says so.
+        modelled = {"assumed"} if problem["kind"] == "read-lift-curve" else set()
+        assert problem["basis"] in {"published", "derived", "common-practice"} | modelled
 
 
 def test_a_seed_keeps_its_sheet() -> None:

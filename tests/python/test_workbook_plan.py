@@ -157,12 +157,14 @@ def test_the_price_of_a_blocked_plan_is_never_alone(made: Made) -> None:
 
 
 def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> None:
-    told = [str(cell.value) for cell in column(made("grey-blend.toml"), "Cost")]
-    assert any(text.startswith("Booked as regrowth") and "by the price list" in text for text in told)
+    # A list without the class of this service says no price.
+    without = ('class = "regrowth"', 'class = "partial"')
+    told = [str(cell.value) for cell in column(made("grey-blend.toml", without), "Cost")]
+    assert any(text.startswith("Booked as regrowth") and "price unknown" in text for text in told)
     assert any(text.startswith("Counted are ") and " min of hands, by " in text for text in told)
     assert "THE GUEST PAYS" in told
-    prices = '[[shop.class_price]]\nclass = "regrowth"\nprice = "77.00"\n\n[shop.terms]'
-    told = [str(cell.value) for cell in column(made("grey-blend.toml", ("[shop.terms]", prices)), "Cost")]
+    listed = ('price = "118.00"\nincluded_min = 105\nper_extra_h = "36.00"', 'price = "77.00"')
+    told = [str(cell.value) for cell in column(made("grey-blend.toml", listed), "Cost")]
     assert any(
         text.startswith("Booked as regrowth") and "77.00" in text and " by the price list" in text for text in told
     )

@@ -99,6 +99,6 @@ def second_applications(plan: Plan, entries: Iterable[LogEntry]) -> list[SecondA
         >>> from foilwork.record import LogEntry, second_applications
         >>> entries = [LogEntry("begun", at_min=0, section="nape"), LogEntry("seen", at_min=48, section="nape", level=9)]
         >>> nape = second_applications(plan_file("examples/soft-gradient.toml"), entries)[0]
-        >>> nape.decision, nape.rejected[0].what
-        ('stop-and-tone', 'fresh-mix')
+        >>> nape.decision, "fresh-mix" in [one.what for one in nape.rejected]
+        ('stop-and-tone', True)
     """
