@@ -279,12 +279,14 @@ impl Layout {
         let (low, high): (Bound, Bound) = (Interval::low, Interval::high);
         let most = self.taken(panel, [high, low, high, low, low]);
         let least = self.taken(panel, [low, high, low, high, high]);
+        // The most hair of one subsection, and not of the panel: deep in thick ones.
+        let area = |[pick, gap]: [Bound; 2]| self.taken(panel, [pick, gap, pick, pick, gap]).lifted;
         // The most strands are thin with small gaps.
         let picks = |bound: Bound| self.taken(panel, [bound; 5]).picks;
         let of = |part: fn(&Taken) -> f64| Interval::ordered(part(&least), part(&best), part(&most));
         Ok(InFoils {
             picks: Interval::ordered(picks(high), best.picks, picks(low)).map(whole),
-            lifted: of(|taken| taken.lifted).map(Area::nearest),
+            lifted: Interval::ordered(area([low, high]), best.lifted, area([high, low])).map(Area::nearest),
             share_of_subsection: of(|taken| taken.of_subsection * 100.0).map(Share::nearest),
             share_of_panel: of(|taken| taken.of_panel * 100.0).map(Share::nearest),
             foils: of(|taken| taken.rows).map(|rows| whole(rows) * across),

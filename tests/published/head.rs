@@ -54,6 +54,17 @@ fn strands_by_hand_are_fewest_thick_and_far_apart() {
     assert_eq!((picks.low(), picks.best(), picks.high()), (11, 13, 18));
 }
 
+/// By hand: a slice as wide as the panel, 80 mm, and 6 mm thick, by hand 4.5 to 7.5 mm, is 3.6, 4.8 and 6 cm2 of scalp.
+#[test]
+fn a_thicker_slice_holds_more_hair() {
+    let subsection = by_hand(Length::from_mm(6.0).unwrap());
+    let slices = Layout { subsection, left_between: mm(6.0), taking: Taking::Slice, foil_width: None };
+    let lifted = slices.on(Panel { width: cm(8.0), height: cm(6.0) }).unwrap().lifted;
+    for (got, want) in lifted.to_array().into_iter().zip([3.6, 4.8, 6.0]) {
+        near(got.cm2(), want, 1e-9);
+    }
+}
+
 /// The share of a weave against the measure of the picks on a fine grid of the panel's width.
 #[rstest]
 #[case(80.0, 3.0, 3.0)]
