@@ -2,8 +2,11 @@
 
 #[path = "../../tests/properties/hostile/changed.rs"]
 mod changed;
+#[path = "../../tests/properties/hostile/shown.rs"]
+mod shown;
 
 use changed::{Dice, changed, words};
+pub use shown::show_everything;
 use std::{fmt::Debug, str::FromStr};
 
 /// Changes the text in `data` in place, from its byte `from` on; gives the new length, or none where that does not fit.

@@ -1,8 +1,8 @@
 //! From a service file to all that is made of it: text sheets, data, pages, pictures, workbook.
 #![no_main]
 
-use foilwork::{reader::Format, service, sheet, shop, shop::shape::ShopFile, text, workbook};
-use foilwork_fuzz::change;
+use foilwork::{reader::Format, service, shop, shop::shape::ShopFile, workbook};
+use foilwork_fuzz::{change, show_everything};
 use libfuzzer_sys::{fuzz_mutator, fuzz_target, fuzzer_mutate};
 use std::sync::LazyLock;
 
@@ -22,19 +22,6 @@ fuzz_target!(|text: &str| {
     let alone = service::parse(text, format);
     let Ok(file) = alone.or_else(|_| service::parse_with_shop(text, format, &STOCK)) else { return };
     let Ok(plan) = service::plan(&file) else { return };
-    let shown = [
-        sheet::bench_sheet(&plan),
-        sheet::bench_page(&plan),
-        sheet::guest_page(&plan),
-        sheet::day_sheet(&plan),
-        sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
-        text::trail_text(&plan.trail()),
-        sheet::day_picture(&plan).unwrap_or_default(),
-        sheet::cost_picture(&plan, "cost").unwrap_or_default(),
-        sheet::head_map(&plan).unwrap_or_default(),
-        sheet::head_map_text(&plan).unwrap_or_default(),
-        serde_json::to_string(&plan).expect("a plan is plain data"),
-    ];
-    assert!(shown.iter().all(|text| !text.contains("NaN")), "not-a-number on a sheet");
+    show_everything(&plan);
     assert!(workbook::plan_workbook(&plan).is_ok_and(|bytes| !bytes.is_empty()));
 });

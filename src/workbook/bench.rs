@@ -2,12 +2,13 @@ use super::{
     WorkbookError,
     before::first_steps,
     binding::bound,
-    cells::{at, down, fixed},
+    cells::at,
     costs::costs,
     limit::{Ceiling, unchecked},
     page::{Allowed, Page},
+    sized::{Rounded, SizedBowl},
     sources::{Rests, sources},
-    weighed::{Parts, decimals, vanishes},
+    weighed::{decimals, vanishes},
 };
 use crate::{
     finding::{Finding, Reason, Verdict, WORDS_OF_VERDICTS},
@@ -16,7 +17,6 @@ use crate::{
     source::{Basis, COMMON_PRACTICE},
 };
 
-const GRAMS: usize = 2;
 const PERCENT: usize = 2;
 /// What the text sheet says and this one does not.
 const LEFT_OUT: &str = "What to weigh, bowl by bowl. When to start, to look and to rinse, the guest, the shop's law and the \
@@ -157,46 +157,9 @@ fn bowl_of(page: &mut Page, mix: &Mix, bowl: &Bowl, division_g: f64) -> Result<(
     };
     let within = crate::text::amount(bowl.use_within, 0);
     page.paragraph(&format!("{}: {parts}; {times}; used within {within} min", mix.name))?;
-    let masses: Vec<f64> = bowl.parts.iter().map(|part| part.exact.g()).collect();
-    let whole: f64 = masses.iter().sum();
-    page.text(0, "in this bowl, g")?;
-    page.input(1, whole, GRAMS, Allowed::GRAMS)?;
-    let size = fixed(page.row, 1);
-    page.row += 1;
-    page.heading(&[
-        "into the tared bowl",
-        "share, %",
-        "exact, g",
-        "WEIGH, g",
-        "scale shows, g",
-        "peroxide as stated, at least, % w/w",
-        "as stated, at most, % w/w",
-    ])?;
-    let first = page.row;
-    let last = first + (masses.len() as u32).saturating_sub(1);
-    let rounding = Parts { first, last, exact: 2, beside: 7, division: "division_g", masses_g: &masses, division_g };
-    let shown = decimals(division_g);
-    for (part, exact) in bowl.parts.iter().zip(&masses) {
-        page.text(0, &part.product)?;
-        page.number(1, if whole > 0.0 { 100.0 * exact / whole } else { 0.0 }, 4)?;
-        page.formula(2, &format!("{size}*{}/100", at(page.row, 1)), *exact, GRAMS)?;
-        rounding.weigh(page, 3, part.weigh.g())?;
-        page.formula(4, &format!("SUM({})", down(3, first, page.row)), part.scale_shows.g(), shown)?;
-        page.number(5, part.peroxide.low().ww_percent(), PERCENT)?;
-        page.number(6, part.peroxide.high().ww_percent(), PERCENT)?;
-        page.row += 1;
-    }
-    page.text(0, "bowl; ON THE HAIR as stated, % w/w")?;
-    page.formula(2, &format!("SUM({})", down(2, first, last)), whole, GRAMS)?;
-    let weighed = down(3, first, last);
-    page.formula(3, &format!("SUM({weighed})"), bowl.total.g(), shown)?;
-    for (column, strength) in [(5, bowl.on_hair.low()), (6, bowl.on_hair.high())] {
-        let peroxide = format!("SUMPRODUCT({weighed},{})", down(column, first, last));
-        let mixed = format!("IF(SUM({weighed})=0,0,{peroxide}/SUM({weighed}))");
-        page.formula(column, &mixed, MassFraction::ww_percent(strength), PERCENT)?;
-    }
-    page.row += 1;
-    Ok((down(2, first, last), weighed))
+    let on_hair = [bowl.on_hair.low(), bowl.on_hair.high()].map(MassFraction::ww_percent);
+    let (parts, total, heading) = (&bowl.parts, bowl.total, "into the tared bowl");
+    SizedBowl { heading, parts, total, on_hair, rounded: Rounded::Together, division_g }.write(page)
 }
 
 /// A caution rests on its citations, or else on what the trade does.

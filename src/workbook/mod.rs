@@ -25,6 +25,7 @@ mod page;
 mod problems;
 mod recipe;
 mod services;
+mod sized;
 mod sources;
 mod weighed;
 

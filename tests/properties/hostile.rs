@@ -18,8 +18,10 @@ use std::{
 };
 
 mod changed;
+mod shown;
 
 use changed::{Dice, changed, words};
+use shown::show_everything;
 
 fn trials(usual: u64) -> u64 {
     let asked = std::env::var("FOILWORK_TRIALS").ok().and_then(|count| count.parse().ok());
@@ -59,20 +61,7 @@ fn hunt(seeds: &[String], usual: u64, read: impl Fn(&str) -> bool) -> u64 {
 /// Everything that is made of a plan.
 fn look_at(file: &ServiceFile) -> bool {
     let Ok(plan) = service::plan(file) else { return false };
-    let shown = [
-        sheet::bench_sheet(&plan),
-        sheet::bench_page(&plan),
-        sheet::guest_page(&plan),
-        sheet::day_sheet(&plan),
-        sheet::card_sheet(&service::mixing_cards(&plan), &plan.habits),
-        foilwork::text::trail_text(&plan.trail()),
-        sheet::day_picture(&plan).unwrap_or_default(),
-        sheet::cost_picture(&plan, "cost").unwrap_or_default(),
-        sheet::head_map(&plan).unwrap_or_default(),
-        sheet::head_map_text(&plan).unwrap_or_default(),
-        serde_json::to_string(&plan).unwrap(),
-    ];
-    assert!(shown.iter().all(|text| !text.contains("NaN")), "not-a-number on a sheet");
+    show_everything(&plan);
     true
 }
 
