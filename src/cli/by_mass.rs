@@ -7,8 +7,9 @@ use crate::{
     source::{Basis, TracedInput, TracedResult},
 };
 
-/// The reading that the trade pairs with the label, between the two others.
-const LABEL_FORMULA: &str = "% w/w = 0.3 x label; bounds as % w/v and as measured volumes";
+/// The reading that the trade pairs with the label, within the bounds of all three.
+const LABEL_FORMULA: &str =
+    "% w/w = 0.3 x label; bounds: the least and the most of this, of % w/v and of measured volumes";
 
 /// How a strength that is not stated in % w/w gets there.
 pub(super) fn converted(stated: StatedStrength, conditions: &Conditions) -> Result<Option<TracedResult>, Refusal> {

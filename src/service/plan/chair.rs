@@ -52,8 +52,8 @@ pub struct ChairTime {
     /// the chair is taken and no hand is.
     #[serde(rename = "hands_on_min")]
     pub hands_on: Duration,
-    /// What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does not state, and
-    /// with a step before the colour.
+    /// What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does not state, with a
+    /// step before the colour, and where the minutes of applying follow from assumed ones for a foil.
     pub basis: Basis,
 }
 
@@ -81,7 +81,10 @@ impl ChairTime {
         let small_work = || request.defaults.iter().any(|used| SMALL_WORK.contains(&used.field.as_str()));
         // How long a step before the colour takes is assumed.
         let assumed = first.over > Duration::ZERO || (clock == ChairClock::Day && small_work());
-        let basis = if assumed { Basis::Assumed } else { Basis::Stated };
+        let own = if assumed { Basis::Assumed } else { Basis::Stated };
+        // Minutes that nobody stated may follow from the foils.
+        let applying = sections.iter().filter_map(|work| Some(work.task.applying.as_ref()?.basis));
+        let basis = applying.fold(own, Basis::weaker);
         Self {
             clock,
             sections: to_rinse,

@@ -46,14 +46,20 @@ fn the_map_for_the_terminal_numbers_the_foils_of_each_region() {
     assert!(text.contains("+-----") && text.lines().all(|line| line.chars().count() <= 80));
 }
 
-/// Minutes are stated where the salon states all of its small work, and assumed where it does not.
+/// Minutes are stated where the salon states all of its small work and the sections theirs, and assumed where one does not.
 #[test]
 fn times_of_a_day_rest_on_the_minutes_of_the_salon() {
     let text = include_str!("../../../examples/soft-gradient.toml");
     let small = "[salon]\nmix_bowl_min = 3\nlook_min = 1\nrinse_section_min = 3\nbasin_walk_min = 2\n";
     let folder = tempfile::tempdir().unwrap();
-    for (text, basis) in [(text.to_owned(), "assumed"), (text.replace("[salon]\n", small), "stated")] {
-        let path = folder.path().join(format!("{basis}.toml"));
+    let all = text.replace("[salon]\n", small);
+    // The nape by its foils, at what is assumed for one.
+    let by_foils = all.replace("apply_min = 18\n", "");
+    assert!(all != text && by_foils != all);
+    for (i, (text, basis)) in
+        [(text.to_owned(), "assumed"), (all, "stated"), (by_foils, "assumed")].into_iter().enumerate()
+    {
+        let path = folder.path().join(format!("{i}.toml"));
         std::fs::write(&path, text).unwrap();
         let trail = data(&["day", path.to_str().unwrap(), "--trail"]);
         assert!(trail.as_array().unwrap().iter().all(|result| result["basis"] == basis), "{trail}");

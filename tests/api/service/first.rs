@@ -295,6 +295,9 @@ fn a_remover_is_judged_by_what_it_holds() {
     assert!(!plan.cautions.iter().any(|caution| caution.text.contains("dust")));
     let silent = cleaned(json!({ "name": "remover" }), HistoryFlag::ReactionToLightener);
     assert_eq!(verdicts(&silent, "earlier reaction"), [Stop]);
+    // How long it may stay on stands on its leaflet, not on the shelf: that is open, and not fine.
+    let times = texts(&plan, "time");
+    assert!(times.contains("the longest time of \"remover\" is not on the shelf"), "{times}");
     // Nor is the card of what nobody says of its peroxide any zero, nor its lightening kept from the guest.
     let card = |plan: &Plan| foilwork::sheet::card_sheet(&mixing_cards(plan)[..1], &plan.habits);
     assert!(card(&silent).contains("peroxide on the hair: not known (by its maker)"), "{}", card(&silent));

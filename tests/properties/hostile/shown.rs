@@ -6,6 +6,7 @@ use foilwork::{
 };
 
 /// Makes everything of a plan that is text; none of it may show a number that is none.
+#[allow(unreachable_pub, reason = "the fuzz targets take it from another crate")]
 pub fn show_everything(plan: &Plan) {
     let shown = [
         sheet::bench_sheet(plan),

@@ -15,7 +15,7 @@ use crate::{
         Verdict::{self, NotJudged, Note, Stop, Warning},
     },
     quantity::Duration,
-    service::request::{AppliedBy, Request},
+    service::request::{AppliedBy, ItemKind, Request},
     shop::CountsFrom,
     source::{Basis, COMMON_PRACTICE, Interval},
     text::{amount, range},
@@ -35,16 +35,18 @@ pub(super) fn check(
         two_times(work, findings);
         hands(work, timeline, findings);
     }
-    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned && step.has_developer()) {
+    for (place, step) in first.iter().enumerate().filter(|(_, step)| step.planned) {
         for item in step.items(request) {
-            let Some(limits) = item.own_limits() else { continue };
-            let found = match limits.longest {
-                Some(most) => before(step, &item.name, (most, limits.counts_from.unwrap_or_default())),
-                None => {
-                    let text =
-                        format!("{}: the longest development of \"{}\" is not on the shelf", step.name(), item.name);
-                    Some((NotJudged, text))
-                }
+            let limits = item.own_limits();
+            // What takes no time of its own, and what puts warmth back without a developer, have none unless it is stated.
+            let timed = matches!(item.kind, ItemKind::Remover { .. }) || limits.is_some() && step.has_developer();
+            let found = match limits.and_then(|limits| Some((limits.longest?, limits.counts_from.unwrap_or_default())))
+            {
+                Some(limit) => before(step, &item.name, limit),
+                None => timed.then(|| {
+                    let text = format!("{}: the longest time of \"{}\" is not on the shelf", step.name(), item.name);
+                    (NotJudged, text)
+                }),
             };
             if let Some((verdict, text)) = found {
                 findings.of_step(place, Finding::new(Rule::Time, verdict, text, Reason::stated(OWN_INSTRUCTIONS)));
