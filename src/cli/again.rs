@@ -1,11 +1,19 @@
 //! The decision on a second application, told.
 
 use crate::{
+    finding::Verdict,
     lift::OFTEN,
     record::{Again, SecondApplication},
+    service::Plan,
     source::Interval,
     text::{Sheet, amount, in_hundred, number, range},
 };
+
+/// What the plan says stop to, a line for each.
+pub(super) fn plan_stops(plan: &Plan) -> impl Iterator<Item = String> {
+    let stops = plan.findings.iter().filter(|one| one.verdict == Verdict::Stop);
+    stops.map(|one| format!("[{}] the plan says stop: {}", one.verdict, one.text))
+}
 
 /// A paragraph for the decision on each section, with its reasons and what was not taken.
 pub(super) fn told(sheet: &mut Sheet, all: &[SecondApplication]) {

@@ -38,6 +38,10 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
             text += &format!("left out: the levels of the log: {why}\n");
             before
         });
+        stops |= moved.blocked;
+        for stop in again::plan_stops(&moved) {
+            text += &format!("{stop}\n");
+        }
         let mut all = second_applications(&moved, &so_far);
         // A line about one section is answered for that section.
         all.retain(|one| args.section.as_ref().is_none_or(|name| *name == one.section));

@@ -42,7 +42,8 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let again = second_applications(&moved, &so_far);
-    let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop)
+    let stops = moved.blocked
+        || found.instructions.iter().any(|one| one.verdict == Verdict::Stop)
         || again.iter().any(|one| one.decision == Again::TreatOnly);
     let text = if args.report.json {
         output::json(&Told {
@@ -53,16 +54,22 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
             rebooking: back.as_ref(),
         })?
     } else {
-        told(&found, &after_levels(&moved, &so_far), &again) + &left_over(left) + &after(back.as_ref(), &care)
+        let plan_stops = again::plan_stops(&moved).collect::<Vec<_>>();
+        told(&found, &plan_stops, &after_levels(&moved, &so_far), &again)
+            + &left_over(left)
+            + &after(back.as_ref(), &care)
     };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
-fn told(found: &Record, levels: &[AfterLevel], second: &[SecondApplication]) -> String {
+fn told(found: &Record, plan_stops: &[String], levels: &[AfterLevel], second: &[SecondApplication]) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("RECORD  {}", found.title));
     for what in &found.left_out {
         sheet.paragraph(&format!("Left out: {what}."), 2);
+    }
+    for stop in plan_stops {
+        sheet.paragraph(stop, 7);
     }
     for one in &found.instructions {
         let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();

@@ -9,7 +9,7 @@ use crate::{
     quantity::{Duration, Quantity, Share},
     service::{Plan, SectionLift, Start, later},
     source::{Basis, Interval, Sourced},
-    text::{amount, in_hundred, number},
+    text::{in_hundred, number},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -63,7 +63,7 @@ pub struct SecondApplication {
     pub reasons: Vec<String>,
     /// What was not taken, with its reason.
     pub rejected: Vec<AgainRejected>,
-    /// How often it was put on so far.
+    /// How often it was put on so far; what was begun again without a noted rinse counts once.
     pub applications: usize,
     /// How long the hair has carried mixture, all applications together.
     #[serde(rename = "on_hair_min")]
@@ -165,7 +165,7 @@ impl Asked<'_> {
             decision,
             reasons,
             rejected,
-            applications: carried.len(),
+            applications: self.one.applications(),
             on_hair,
             fresh: fresh.minutes.filter(|_| !reached),
             fresh_chance: fresh.chance,
@@ -241,11 +241,10 @@ impl Asked<'_> {
         if let (Some(on), true) = (on, rinse.is_empty()) {
             reject(Again::FreshMix, "what is on still works");
             reject(Again::StopAndTone, "the level is not reached, and time is left");
-            let left = amount(Duration::nearest(self.lift.limit.min() - on.min()), 0);
-            return (Again::GoOn, vec![state, format!("{left} min are left of one application")]);
+            return (Again::GoOn, vec![state, self.time_left(on)]);
         }
         reject(Again::StopAndTone, &format!("it would be toned at {level}; take that where the guest wishes it"));
-        let against = self.against_fresh(carried, fresh);
+        let against = self.against_fresh(fresh);
         if let [first, ..] = against.as_slice() {
             reject(Again::FreshMix, first);
             return (Again::NextVisit, [rinse, vec![state], against].concat());

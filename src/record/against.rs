@@ -3,12 +3,14 @@
 use super::{
     Comfort, FoilHeat, SectionSoFar,
     again::{Asked, Fresh, LEAST_MIN, WORTH_PERCENT, of_hundred},
+    instructions::itching,
 };
 use crate::{
-    finding::Verdict,
+    finding::{Finding, Verdict},
     lift::Strain,
     quantity::{Duration, Quantity},
-    service::shape::Elasticity,
+    service::{Mix, shape::Elasticity},
+    shop::CountsFrom,
     source::Sourced,
     text::{amount, number},
 };
@@ -17,12 +19,22 @@ use crate::{
 const MOST_APPLICATIONS: Sourced<usize> = Sourced::assumed(2);
 
 impl Asked<'_> {
-    /// What forbids peroxide whatever the level: the log first, then the plan.
+    /// What forbids peroxide here whatever the level: the log first, then the plan, as far as it speaks of no other mix.
     pub(super) fn stops(&self) -> Vec<String> {
         let of_log = self.follows.iter().filter(|one| one.verdict == Verdict::Stop);
         let here = of_log.filter(|one| one.section.as_ref().is_none_or(|name| *name == self.one.name));
-        let of_plan = self.moved.findings.iter().filter(|one| one.verdict == Verdict::Stop);
+        let mixes = &self.moved.mixes;
+        let of_plan = self.plan_stops(|place| {
+            let concerns = |mix: &Mix| mix.findings.contains(&place);
+            !mixes.iter().any(concerns) || mixes.iter().any(|mix| mix.name == self.one.name && concerns(mix))
+        });
         here.map(|one| one.text.clone()).chain(of_plan.map(|one| format!("the plan says stop: {}", one.text))).collect()
+    }
+
+    /// What the plan says stop to, by the places of the findings.
+    fn plan_stops(&self, wanted: impl Fn(usize) -> bool) -> impl Iterator<Item = &Finding> {
+        let all = self.moved.findings.iter().enumerate();
+        all.filter(move |(place, one)| one.verdict == Verdict::Stop && wanted(*place)).map(|(_, one)| one)
     }
 
     /// How long what is not rinsed is on, from the application before where no rinse was noted between the two.
@@ -30,24 +42,65 @@ impl Asked<'_> {
         if self.one.begun.is_none() || self.one.rinsed.is_some() {
             return None;
         }
-        let unrinsed = self.one.earlier.iter().rev().take_while(|earlier| !earlier.rinse_noted).count();
+        let unrinsed = self.unrinsed();
         Some(Duration::nearest(carried.iter().rev().take(unrinsed + 1).map(|time| time.min()).sum()))
     }
 
-    /// Why what is on comes off now, the level aside.
+    /// How many applications before the last may still be on, as no rinse of them was noted.
+    fn unrinsed(&self) -> usize {
+        self.one.earlier.iter().rev().take_while(|earlier| !earlier.rinse_noted).count()
+    }
+
+    /// The longest that the products allow what is on, from its first strand; none unless they state it.
+    fn allowed_min(&self) -> Option<f64> {
+        let oldest = self.unrinsed().checked_sub(1).and_then(|place| self.one.earlier.iter().rev().nth(place));
+        let (begun, applied) =
+            oldest.map_or((self.one.begun, self.one.applied), |oldest| (Some(oldest.begun), oldest.applied));
+        let planned = self.moved.order.iter().find(|step| step.name == self.one.name);
+        // Where nobody noted when all of it was on, it took as long as planned.
+        let noted = begun.zip(applied).or(planned.map(|step| (step.begin, step.applied)));
+        let applying = noted.map_or(0.0, |(begun, applied)| (applied.min() - begun.min()).max(0.0));
+        let from_first = |(most, from): &(Duration, CountsFrom)| match from {
+            CountsFrom::FirstStrand => most.min(),
+            CountsFrom::EndOfApplication => applying + most.min(),
+        };
+        self.lift.own_limits.iter().map(from_first).reduce(f64::min)
+    }
+
+    /// What is left of the planned time, or else of what the products allow.
+    pub(super) fn time_left(&self, on: Duration) -> String {
+        let planned = self.lift.limit.min() - on.min();
+        match self.allowed_min() {
+            Some(allowed) if planned <= 0.0 => {
+                let left = (allowed - on.min()).max(0.0).floor();
+                format!(
+                    "the planned time is up; {} min are left of the longest that the product allows: look every five minutes, \
+                     and rinse within them whatever the level",
+                    number(left, 0)
+                )
+            }
+            _ => format!("{} min are left of the planned time", number(planned, 0)),
+        }
+    }
+
+    /// Why what is on comes off now, the level aside. The planned time alone does not say so where the products' own is known.
     pub(super) fn rinse_now(&self, on: Duration) -> Vec<String> {
         let mut why = Vec::new();
-        let over = on.min() - self.lift.limit.min();
+        let (most, which, aside) = match self.allowed_min() {
+            Some(allowed) => (allowed, "longest that the product allows", ""),
+            None => (self.lift.limit.min(), "planned time", ", and the product's longest is not on the shelf"),
+        };
+        let over = on.min() - most;
         if over >= 0.5 {
-            why.push(format!("rinse now: {} min beyond the longest time", number(over, 0)));
+            why.push(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0)));
         } else if over >= 0.0 {
-            why.push("rinse now: the longest time is up".to_owned());
+            why.push(format!("rinse now: the {which} is up{aside}"));
         }
         if self.one.elasticity == Some(Elasticity::Reduced) {
             why.push("rinse now: a strand returns slowly".to_owned());
         }
         if let Some((at, Comfort::Itching)) = self.so_far.comfort {
-            why.push(format!("rinse now: itching at minute {}", amount(at, 0)));
+            why.push(itching(at));
         }
         why
     }
@@ -61,11 +114,21 @@ impl Asked<'_> {
         };
         let itches = matches!(self.so_far.comfort, Some((_, Comfort::Itching)));
         let scalp = itches.then_some("the scalp itches: look at it before the toner");
-        strand.into_iter().chain(scalp).map(str::to_owned).collect()
+        let of_hair = strand.into_iter().chain(scalp).map(str::to_owned);
+        self.toner_stops().into_iter().chain(of_hair).collect()
+    }
+
+    /// What the plan says stop to in the toner of this section, and so to toning it as planned.
+    fn toner_stops(&self) -> Vec<String> {
+        let of_section = self.moved.colour.iter().find(|colour| colour.section == self.one.name);
+        let toner = of_section.and_then(|colour| colour.toner.as_deref());
+        let Some(mix) = self.moved.mixes.iter().find(|mix| Some(mix.name.as_str()) == toner) else { return Vec::new() };
+        let stops = self.plan_stops(|place| mix.findings.contains(&place));
+        stops.map(|one| format!("the plan says stop to its toner: {}", one.text)).collect()
     }
 
     /// All that speaks against a fresh mix today, hair and scalp first.
-    pub(super) fn against_fresh(&self, carried: &[Duration], fresh: &Fresh) -> Vec<String> {
+    pub(super) fn against_fresh(&self, fresh: &Fresh) -> Vec<String> {
         let mut against = Vec::new();
         if self.one.elasticity == Some(Elasticity::Reduced) {
             against.push("a strand returns slowly: no second application today".to_owned());
@@ -78,12 +141,9 @@ impl Asked<'_> {
             let itches = if still { "itches since" } else { "itched at" };
             against.push(format!("the scalp {itches} minute {}", amount(at, 0)));
         }
-        let most = MOST_APPLICATIONS.value;
-        if carried.len() >= most {
-            against.push(format!("it was put on {} times today: {most} are the most in a visit", carried.len()));
-        }
-        for earlier in self.one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
-            against.push(format!("no rinse was noted before minute {}", amount(earlier.rinsed, 0)));
+        let (times, most) = (self.one.applications(), MOST_APPLICATIONS.value);
+        if times >= most {
+            against.push(format!("it was put on {times} times today: {most} are the most in a visit"));
         }
         if fresh.strain == Strain::Severe {
             against.push("with a fresh mix today the strain would be severe: breaking has to be expected".to_owned());
@@ -98,6 +158,15 @@ impl Asked<'_> {
     /// What nobody noted or what was noted too early, without which a fresh mix is not put on.
     pub(super) fn not_known(&self) -> Vec<String> {
         let mut open = self.foils();
+        for earlier in self.one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
+            open.push(format!(
+                "no rinse was noted before minute {}: if there was one, note it, for it was put on {} times then, and {} are the \
+                 most in a visit",
+                amount(earlier.rinsed, 0),
+                self.one.earlier.len() + 1,
+                MOST_APPLICATIONS.value
+            ));
+        }
         match (self.one.begun, self.one.rinsed) {
             (_, Some(_)) => {}
             (Some(_), None) => open.push("it is not rinsed: test and read it on rinsed hair".to_owned()),

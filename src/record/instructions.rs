@@ -25,6 +25,11 @@ pub struct Instruction {
     pub basis: Basis,
 }
 
+/// What an itch asks for, wherever it is told.
+pub(super) fn itching(at: Duration) -> String {
+    format!("rinse now: itching at minute {}; look at the scalp", amount(at, 0))
+}
+
 /// What follows from the log, the worst first. Where there is none, it does not say that anything is safe.
 ///
 /// # Example
@@ -62,9 +67,7 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
             say(Verdict::Stop, None, text, Basis::CommonPractice);
         }
         (_, Some((at, Comfort::Itching))) => {
-            let text =
-                format!("itching at minute {}: look at the scalp now; rinse if it is red or goes on", amount(at, 0));
-            say(Verdict::Warning, None, text, Basis::CommonPractice);
+            say(Verdict::Warning, None, itching(at), Basis::CommonPractice);
         }
         _ => {}
     }
@@ -96,7 +99,8 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
         }
         for earlier in one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
             let text = format!(
-                "no rinse was noted before minute {}, when it was begun again: it is counted as on from minute {}",
+                "no rinse was noted before minute {}, when it was begun again: it is counted as on from minute {}, and as put on \
+                 once (note the rinse if there was one)",
                 amount(earlier.rinsed, 0),
                 amount(earlier.begun, 0)
             );

@@ -77,9 +77,10 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
         return Err("no section of this name is lightened".to_owned());
     }
     let planned = planned(plan, &one.name).ok_or("the plan does not begin it")?;
-    let (first, _, rinsed) = one.first();
-    if !one.earlier.is_empty() && rinsed.is_some_and(|rinsed| at > rinsed) {
-        return Err("seen after its first rinse, and put on again: the forecast is of one application".to_owned());
+    let (first, ..) = one.first();
+    if let Some(earlier) = one.earlier.first().filter(|earlier| at > earlier.rinsed) {
+        let after = if earlier.rinse_noted { "its first rinse, and put on again" } else { "it was begun again" };
+        return Err(format!("seen after {after}: the forecast is of one application"));
     }
     let (begun, which) = match first {
         Some(begun) => (begun, "noted"),

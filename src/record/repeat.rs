@@ -25,7 +25,7 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
         said.push(format!("{} g of it left over", number(left.g(), 1)));
     }
     if let Some(carried) = one.carried() {
-        let times = one.earlier.len() + 1;
+        let times = one.applications();
         let twice = if times > 1 { format!(", in {times} applications") } else { String::new() };
         said.push(format!("{} min from the first strand{twice}", number(carried.min(), 0)));
     }

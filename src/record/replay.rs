@@ -1,4 +1,4 @@
-use super::{Comfort, FoilHeat, LogEntry, Noted};
+use super::{Comfort, FoilHeat, LogEntry, Noted, again::LEAST_MIN};
 use crate::{
     colour::Level,
     quantity::{Duration, Mass, Quantity},
@@ -79,7 +79,13 @@ impl SectionSoFar {
         }
     }
 
-    /// When it was first begun, put on and rinsed: what a plan knows of.
+    /// How often it was put on: begun again without a noted rinse, nobody knows that it was more than once.
+    pub(super) fn applications(&self) -> usize {
+        self.earlier.iter().filter(|earlier| earlier.rinse_noted).count() + 1
+    }
+
+    /// When it was first begun, put on and rinsed: what a plan knows of. The third may be no noted rinse, but the minute when it
+    /// was begun again (see [`EarlierApplication::rinse_noted`]).
     ///
     /// # Example
     ///
@@ -130,7 +136,7 @@ impl SectionSoFar {
 pub fn replay(entries: &[LogEntry]) -> SoFar {
     let mut so_far =
         SoFar { now: Duration::ZERO, sections: Vec::new(), comfort: None, comfort_worst: None, incidents: Vec::new() };
-    for entry in entries {
+    for (place, entry) in entries.iter().enumerate() {
         if entry.at > so_far.now {
             so_far.now = entry.at;
         }
@@ -146,12 +152,24 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
                 if !so_far.sections.iter().any(|one| one.name == *name) {
                     so_far.sections.push(SectionSoFar { name: name.clone(), ..SectionSoFar::default() });
                 }
-                so_far.sections.iter_mut().filter(|one| one.name == *name).for_each(|one| note(one, entry));
+                let corrects = corrects(entries.get(..place).unwrap_or_default(), entry);
+                let named = so_far.sections.iter_mut().filter(|one| one.name == *name);
+                named.for_each(|one| if corrects { one.begun = Some(entry.at) } else { note(one, entry) });
             }
             (_, None) => {}
         }
     }
     so_far
+}
+
+/// Whether a begin corrects the one noted just before: nothing is put on, and put on anew, within so short a time.
+fn corrects(before: &[LogEntry], entry: &LogEntry) -> bool {
+    entry.what == Noted::Begun
+        && before
+            .iter()
+            .rev()
+            .find(|one| one.section == entry.section)
+            .is_some_and(|last| last.what == Noted::Begun && entry.at.min() - last.at.min() <= LEAST_MIN)
 }
 
 fn note(one: &mut SectionSoFar, entry: &LogEntry) {
@@ -171,7 +189,17 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
             one.begun = Some(entry.at);
         }
         Noted::Applied => one.applied = Some(entry.at),
-        Noted::Rinsed => one.rinsed = Some(entry.at),
+        Noted::Rinsed => match one.earlier.last_mut() {
+            // A rinse that is noted late is the one that was missing.
+            Some(earlier)
+                if !earlier.rinse_noted
+                    && entry.at >= earlier.begun
+                    && one.begun.is_some_and(|begun| entry.at <= begun) =>
+            {
+                (earlier.rinsed, earlier.rinse_noted) = (entry.at, true);
+            }
+            _ => one.rinsed = Some(entry.at),
+        },
         Noted::Seen => one.seen.extend(entry.level.map(|level| (entry.at, level))),
         Noted::Foil => {
             one.foil = entry.foil;

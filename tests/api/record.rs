@@ -330,6 +330,26 @@ fn a_note_beside_a_plan_is_checked_against_it() {
     assert!(text.contains("nape: rinse, and treat only [") && !text.contains("not before"), "{text}");
 }
 
+/// What is not to be begun by its plan is told beside every note of it.
+#[test]
+fn a_plan_that_says_stop_has_a_status_beside_a_log() {
+    let folder = tempfile::tempdir().unwrap();
+    let (log, file) = (folder.path().join("today.log"), folder.path().join("salts.toml"));
+    let text = std::fs::read_to_string("examples/soft-gradient.toml").unwrap();
+    let salts = text.replacen("history = [\"lightened\"]", "history = [\"lightened\", \"metallic-salts\"]", 1);
+    assert_ne!(salts, text);
+    std::fs::write(&file, salts).unwrap();
+    let (log, file) = (log.to_str().unwrap(), file.to_str().unwrap());
+    for args in
+        [&["note", log, "--at", "0", "--section", "nape", "--begun", "--plan", file][..], &["record", file, log]]
+    {
+        let done = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(args).output().unwrap();
+        let text = String::from_utf8(done.stdout).unwrap();
+        assert_eq!(done.status.code(), Some(1), "{text}");
+        assert!(text.contains("[STOP] the plan says stop: ") && text.contains("metallic salts"), "{text}");
+    }
+}
+
 /// Where the last of the visits does not reach it often, it is not told that so many visits do.
 #[test]
 fn visits_that_do_not_reach_the_target_are_told() {
