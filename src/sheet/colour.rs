@@ -1,7 +1,7 @@
 use super::{looks::looks, writing::Writing};
 use crate::{
     colour::{Level, LevelChange, UnderlyingPigment},
-    service::{Contrast, Mix, PartKind, Plan, SectionColour},
+    service::{Contrast, FirstStep, Mix, PartKind, Plan, SectionColour},
     source::Interval,
     text::{Sheet, number, span},
 };
@@ -13,11 +13,16 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         let mix = plan.mixes.iter().find(|mix| mix.name == section.section);
         let pigment = section.exposed.as_ref().map(|pigment| &pigment.value);
         let dash = || "-".to_owned();
+        let first = before(plan, section);
         vec![
             section.section.clone(),
             mix.map(with).unwrap_or_default(),
             format!("{} to {}", levels(section.from_level), number(section.target_level.number(), 1)),
-            change(section.change_levels),
+            match first {
+                Some(step) if step.cleans_first() => "after cleaning".to_owned(),
+                Some(_) => format!("{} first", change(section.change_levels)),
+                None => change(section.change_levels),
+            },
             pigment.map_or_else(dash, exposed),
             pigment.and_then(neutralised_by).unwrap_or_else(dash),
             section.target_tone.clone().unwrap_or_else(dash),
@@ -43,12 +48,24 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
     }
     for section in &plan.colour {
         let Some(rule) = &section.level_rule else { continue };
+        let first = before(plan, section);
         sheet.blank();
+        if first.is_some_and(FirstStep::cleans_first) {
+            let text = format!(
+                "{}: cleaned before the colour: what cleaning leaves decides which shade it needs; judge the level anew and \
+                 work from that.",
+                section.section
+            );
+            sheet.paragraph(&text, 0);
+            continue;
+        }
+        let after = first.map(|_| format!("after the step before, from level {}, ", section.target_level.number()));
         let text = format!(
-            "{}: by the level rules the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
+            "{}: {}by the level rules the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
              the target the rules ask for: {}. Lighter than natural hair the result is the mean of natural and shade, \
              darker the shade's own level. Rules of thumb; the strand decides.",
             section.section,
+            after.unwrap_or_default(),
             number(rule.shade_level.number(), 1),
             number(rule.white_hair_level.number(), 1),
             levels(rule.pigmented_hair_level),
@@ -64,6 +81,12 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         sheet.paragraph("Exposed pigment and its neutralising tone: common practice, hue by hue; read the strand.", 0);
     }
     looks(sheet, plan);
+}
+
+/// The planned step that lightens or cleans the hair of a section before its colour; lightening has the last word on its level.
+fn before<'p>(plan: &'p Plan, section: &SectionColour) -> Option<&'p FirstStep> {
+    let own = || plan.first_steps.iter().filter(|step| step.section == section.section);
+    own().find(|step| step.lightens_first()).or_else(|| own().find(|step| step.cleans_first()))
 }
 
 /// The products of a mix and what they are mixed with.

@@ -8,30 +8,19 @@ use crate::{
     text::{Sheet, amount, range},
 };
 
-/// In the running order: what comes before the colour, planned or asked for.
+/// In the running order: what comes before the colour, and when; what of it to weigh and to mind stands with the bowls. What is
+/// asked for and not planned comes last.
 pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
-    for step in &plan.first_steps {
-        let when = step.begin.zip(step.over).map_or_else(
-            || "not planned".to_owned(),
-            |(begin, over)| format!("{} to {}", range(&begin, 0), range(&over, 0)),
-        );
-        let part =
-            |part: &FirstPart| format!("weigh {:.1} of {} ({} g)", part.weigh, part.product, range(&part.mass, 1));
-        let parts: Vec<String> = step.parts.iter().map(part).collect();
-        let parts = step
-            .why_not
-            .as_ref()
-            .map_or_else(|| parts.join(" and "), |why| format!("{} g, {why}", range(&step.mix, 1)));
-        let text = format!(
-            "First on {}, {} ({when}): {}; {parts} [{}]; {} min on the hair, then {}",
-            step.section,
-            step.step,
-            step.what,
-            step.basis,
-            range(&step.develop, 0),
-            step.then
-        );
-        sheet.paragraph(&format!("{text}. Mind: {}.", step.mind.join("; ")), 2);
+    let (planned, asked_for): (Vec<_>, Vec<_>) = plan.first_steps.iter().partition(|step| step.planned);
+    for step in planned.into_iter().chain(asked_for) {
+        let minutes = format!("{} min on the hair, then {}", range(&step.develop, 0), step.then);
+        let text = match step.begin.zip(step.over) {
+            Some((begin, over)) => {
+                format!("First on {}: {} to {}; {minutes}.", step.name(), range(&begin, 0), range(&over, 0))
+            }
+            None => format!("Not planned, {}: {minutes}.", step.name()),
+        };
+        sheet.paragraph(&text, 2);
     }
 }
 

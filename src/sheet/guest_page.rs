@@ -135,7 +135,7 @@ fn price(html: &mut Html, plan: &Plan, writing: Writing) {
     };
     html.marked("p", &[], &writing.money(agreed.planned), &said);
     // A price of the list does not move with the grams.
-    let range = plan.money.as_ref().filter(|_| !listed).and_then(|money| super::money::range(money, writing));
+    let range = plan.money.as_ref().filter(|_| !listed).and_then(|money| super::money::range(plan, money));
     if let Some(told) = range {
         html.element("p", &[], &format!("{told}. It covers this visit, with the work and the times planned."));
     }

@@ -14,7 +14,7 @@ pub(super) fn money(sheet: &mut Sheet, plan: &Plan) {
     };
     let writing = Writing::of(plan.habits);
     cost(sheet, money, writing);
-    price(sheet, money, writing);
+    price(sheet, plan, money);
     sheet.paragraph(&format!("{}.", times(plan)), 2);
     for left_out in &money.left_out {
         sheet.paragraph(&format!("- not counted: {}", words(left_out)), 2);
@@ -63,7 +63,8 @@ fn cost(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     sheet.table(&["", "what", "for", "amount", "share"], &[3, 4], rows);
 }
 
-fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
+fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
+    let writing = Writing::of(plan.habits);
     sheet.blank();
     match &money.price {
         Some(set) => {
@@ -83,15 +84,22 @@ fn price(sheet: &mut Sheet, money: &MoneyPlan, writing: Writing) {
     }
     match (&money.taxed, &money.price) {
         (Some(taxed), _) => {
-            sheet.line(&format!("tax {}, THE GUEST PAYS {}", writing.money(taxed.tax), writing.money(taxed.gross)));
+            let pays = if plan.booking.price.is_some() { BY_COSTS } else { "THE GUEST PAYS" };
+            sheet.line(&format!("tax {}, {pays} {}", writing.money(taxed.tax), writing.money(taxed.gross)));
         }
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
     }
-    if let Some(told) = range(money, writing) {
+    if let Some(told) = range(plan, money) {
         sheet.paragraph(&format!("{told}; one visit, the times as planned."), 2);
     }
+    if let Some(listed) = plan.booking.price {
+        sheet.line(&format!("THE GUEST PAYS {}, by the price list", writing.money(listed)));
+    }
 }
+
+/// Before the gross price of the costs, where the price list has a price: the guest pays that one.
+pub(super) const BY_COSTS: &str = "by its costs, with tax,";
 
 /// The minutes behind chair, hands and price, and what they count.
 pub(crate) fn times(plan: &Plan) -> String {
@@ -106,11 +114,12 @@ pub(super) fn fee(money: &MoneyPlan, writing: Writing) -> String {
     fee.map(|fee| format!("card fee {}, a cost too; ", writing.money(fee))).unwrap_or_default()
 }
 
-/// The price where the hair takes less or more mixture.
-pub(super) fn range(money: &MoneyPlan, writing: Writing) -> Option<String> {
-    let range = money.range.as_ref()?;
+/// The price of the costs where the hair takes less or more mixture; what the price list says stands whatever it takes.
+pub(super) fn range(plan: &Plan, money: &MoneyPlan) -> Option<String> {
+    let (range, writing) = (money.range.as_ref()?, Writing::of(plan.habits));
     let (least, most) = (writing.money(range.least.gross), writing.money(range.most.gross));
-    Some(format!("From {least} to {most}, as the hair takes less or more mixture"))
+    let from = if plan.booking.price.is_some() { "By its costs from" } else { "From" };
+    Some(format!("{from} {least} to {most}, as the hair takes less or more mixture"))
 }
 
 /// What is left out, with the field that would bring it in.

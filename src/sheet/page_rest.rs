@@ -99,6 +99,11 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     let Some(money) = &plan.money else { return };
     let writing = Writing::of(plan.habits);
     html.element("h2", &[], "Cost and price");
+    html.element("p", &[], &super::money::booked(plan));
+    if let Some(listed) = plan.booking.price {
+        let pays = format!("The guest pays {}, by the price list.", writing.money(listed));
+        html.element("p", &[], &pays);
+    }
     if let Some(picture) = pictures::cost_picture(plan, "Cost") {
         html.open("div", &[("class", "costs")]);
         html.picture(&picture);
@@ -119,9 +124,10 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         );
     }
     if let Some(taxed) = &money.taxed {
-        said += &format!("; tax {}, the guest pays {}", writing.money(taxed.tax), writing.money(taxed.gross));
+        let pays = if plan.booking.price.is_some() { super::money::BY_COSTS } else { "the guest pays" };
+        said += &format!("; tax {}, {pays} {}", writing.money(taxed.tax), writing.money(taxed.gross));
     }
-    if let Some(told) = super::money::range(money, writing) {
+    if let Some(told) = super::money::range(plan, money) {
         said += &format!(". {told}");
     }
     said += &format!(". {}", super::money::times(plan));

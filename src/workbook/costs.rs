@@ -110,8 +110,9 @@ fn price(
     let words = if plan.booking.price.is_some() { "by its costs, with tax" } else { "THE GUEST PAYS" };
     page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
     if let Some(range) = &money.range {
+        let from = if plan.booking.price.is_some() { "By its costs from" } else { "From" };
         page.paragraph(&format!(
-            "From {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",
+            "{from} {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",
             range.least.gross, range.most.gross
         ))?;
     }

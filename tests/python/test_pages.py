@@ -229,7 +229,11 @@ def test_money_of_the_page_is_that_of_the_plan(both: tuple[dict[str, Any], Any])
         net, tax, gross = (Decimal(money["taxed"][key]["amount"]) for key in ("net", "tax", "gross"))
         assert net + tax == gross
         assert f"net price {told(net)}" in said
-        assert f"tax {told(tax)}, the guest pays {told(gross)}" in said
+        # The guest pays what the price list says, where it has a price.
+        listed = plan["booking"]["price"]
+        pays = "by its costs, with tax," if listed else "the guest pays"
+        assert f"tax {told(tax)}, {pays} {told(gross)}" in said
+        assert not listed or f"The guest pays {told(Decimal(listed['amount']))}, by the price list" in said
         # Margin and mark-up follow from what the page names: net price, cost and card fee.
         fee = Decimal(money["priced_by"]["card_fee"]["amount"])
         spent = sum(lines, fee)

@@ -1,7 +1,7 @@
 //! The fourth stage: levels to move, the pigment that will show, the tone that neutralises it, and the look at the end.
 
 use super::{
-    Hair, Mix,
+    FirstStep, Hair, Mix,
     doses::{self, NaturalShadeDose, SectionNeutralising},
     known,
     level_rule::{self, LevelRule},
@@ -37,7 +37,8 @@ pub struct SectionColour {
     pub target_tone: Option<String>,
     /// Warm pigment that shows at the target level and the tone that neutralises it; absent where nothing is lifted.
     pub exposed: Option<Sourced<UnderlyingPigment>>,
-    /// What the level rules of permanent colour expect; absent for every other product.
+    /// What the level rules of permanent colour expect, after a planned lightening first on the target level; absent for every other
+    /// product.
     pub level_rule: Option<LevelRule>,
     /// The hair as it is now, modelled from its level.
     pub natural: Swatch,
@@ -141,6 +142,17 @@ impl Colours {
         pairs
     }
 
+    /// Where a planned step lightens the hair first, the level rules are those of the level that it is lightened to.
+    pub(super) fn after_lightening(&mut self, sections: &Sections<'_>, first: &[FirstStep]) {
+        for (place, colour) in &mut self.sections {
+            let lightened = first.iter().any(|step| step.lightens_first() && step.section == colour.section);
+            let work = sections.iter().find(|work| work.place == *place && lightened);
+            if let Some(work) = work {
+                colour.level_rule = level_rule::of(work, colour.target_level, true);
+            }
+        }
+    }
+
     pub(super) fn into_sections(self) -> Vec<SectionColour> {
         self.sections.into_iter().map(|(_, colour)| colour).collect()
     }
@@ -225,7 +237,7 @@ impl Stage<'_, '_> {
                 Some(seen) => Sourced::stated(seen.listed(target)),
                 None => underlying_pigment(target),
             }),
-            level_rule: level_rule::of(work, target),
+            level_rule: level_rule::of(work, target, false),
             natural: bare.natural,
             start: exposed.start(),
             measured_with,

@@ -14,7 +14,7 @@ use crate::{
     head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
     mix::Ratio,
     quantity::{Duration, Mass, MassFraction, Quantity, Share},
-    service::request::{Bottle, Item, ItemKind, Request},
+    service::request::{Bottle, Request},
     source::{Basis, Interval},
 };
 use schemars::JsonSchema;
@@ -32,7 +32,7 @@ pub struct FirstStep {
     /// Whether what is there and what is wanted ask for it.
     pub asked_for: bool,
     /// What goes on.
-    pub what: &'static str,
+    pub what: String,
     /// How much of it.
     #[serde(rename = "mix_g")]
     pub mix: Interval<Mass>,
@@ -82,62 +82,6 @@ pub struct FirstStep {
     #[serde(skip)]
     #[schemars(skip)]
     pub(super) findings: Vec<Finding>,
-}
-
-impl FirstStep {
-    /// The section and the step, as the findings name it.
-    ///
-    /// # Example
-    ///
-    /// ```
-    /// use foilwork::{reader::Format, service::plan_text};
-    ///
-    /// let text = std::fs::read_to_string("examples/soft-gradient.toml")?;
-    /// let text = text.replacen("name = \"nape\"", "name = \"nape\"\nfirst = [\"clean-first\"]", 1);
-    /// let plan = plan_text(&text, Format::Toml)?;
-    /// assert_eq!(plan.first_steps[0].name(), "nape, clean out the artificial pigment first");
-    /// # Ok::<(), Box<dyn std::error::Error>>(())
-    /// ```
-    #[must_use]
-    pub fn name(&self) -> String {
-        format!("{}, {}", self.section, self.step)
-    }
-
-    /// The products of the shop that it is weighed of; developers are none.
-    pub(super) fn items<'r>(&self, request: &'r Request) -> impl Iterator<Item = &'r Item> {
-        self.parts.iter().filter_map(|part| request.items.iter().find(|item| item.name == part.product))
-    }
-
-    /// Whether lightener or persulfate goes on, and whether peroxide does, by what is weighed; of what is not known both are taken for
-    /// so. What softens is peroxide, and what puts warmth back is judged as colour.
-    pub(super) fn brings(&self, request: &Request) -> (bool, bool) {
-        let remover = self.items(request).find_map(|item| match item.kind {
-            ItemKind::Remover { persulfate, peroxide } => Some((persulfate, peroxide)),
-            _ => None,
-        });
-        match self.step {
-            ExtraStep::CleanFirst => remover.unwrap_or((true, true)),
-            ExtraStep::PreLighten => (true, true),
-            ExtraStep::PreSoften => (false, true),
-            ExtraStep::PrePigment => (false, false),
-        }
-    }
-
-    /// Whether it is a planned lightening, or takes colour out with what may lighten: lightener, persulfate or peroxide.
-    pub(super) fn may_lighten(&self) -> bool {
-        let (lightener, peroxide) = self.brought;
-        self.planned && self.step.lightens() && (lightener || peroxide)
-    }
-
-    /// Whether it is planned and the shop has what lightens for it.
-    pub(super) fn lightens_first(&self) -> bool {
-        self.planned && self.step == ExtraStep::PreLighten && self.has_developer()
-    }
-
-    /// Whether a developer is in it.
-    pub(super) fn has_developer(&self) -> bool {
-        self.parts.iter().any(|part| part.kind == PartKind::Developer)
-    }
 }
 
 /// The steps of all sections, and when the last of them is over.
@@ -195,6 +139,17 @@ impl FirstSteps {
     }
 }
 
+/// What goes on; of cleaning, which is done with one of two things, the one that is weighed.
+fn what_goes_on(needs: &StepNeeds, parts: &[FirstPart]) -> String {
+    match parts.first().filter(|_| needs.step == ExtraStep::CleanFirst) {
+        Some(one) if one.kind == PartKind::Remover => {
+            format!("{}, a remover, by its own instructions, on the artificial colour only", one.product)
+        }
+        Some(one) => format!("{}, lightener with weak developer, on the artificial colour only", one.product),
+        None => needs.what.to_owned(),
+    }
+}
+
 /// The low, best and high minutes of an estimate.
 fn minutes(time: Interval<Duration>) -> [f64; 3] {
     time.to_array().map(Duration::min)
@@ -249,7 +204,7 @@ impl Shelf<'_, '_> {
             step,
             planned,
             asked_for,
-            what: needs.what,
+            what: what_goes_on(&needs, &parts),
             mix,
             basis: Basis::Assumed,
             on_hair: bowl.as_ref().and_then(|bowl| bowl.developer.map(|_| bowl.on_hair)),

@@ -30,7 +30,9 @@ pub struct LevelRule {
 }
 
 /// The level rules for a section in permanent colour; none for lightener, demi-permanent and the rest.
-pub(super) fn of(work: &Work<'_>, target: Level) -> Option<LevelRule> {
+///
+/// A planned lightening before it leaves the target, by the plan, and no artificial colour in it.
+pub(super) fn of(work: &Work<'_>, target: Level, lightened_first: bool) -> Option<LevelRule> {
     if !work.products.iter().all(|(item, _)| !item.lightens()) || work.shades().next().is_none() {
         return None;
     }
@@ -43,25 +45,26 @@ pub(super) fn of(work: &Work<'_>, target: Level) -> Option<LevelRule> {
         .collect();
     let shade = blended_level(shades?).ok()?.value;
     let product = ProductKind::PermanentColour;
-    let coloured = work.artificial.is_some_and(|there| target > there);
+    let from = if lightened_first { Interval::exact(target) } else { work.from };
+    let coloured = !lightened_first && work.artificial.is_some_and(|there| target > there);
     let canvas = if coloured { Canvas::Coloured } else { Canvas::Natural };
     let scale = Scale::European10;
-    let needed = |from| shade_level(from, target, product, canvas, scale).map(|level| level.value);
+    let needed = |at| shade_level(at, target, product, canvas, scale).map(|level| level.value);
     // Beyond the end of the scale for a bound, the end is meant.
-    let bound = |from: Level| {
-        let end = if from < work.from.best() { Level::LIGHTEST_OF_TEN } else { Level::DARKEST };
-        needed(from).unwrap_or(end)
+    let bound = |at: Level| {
+        let end = if at < from.best() { Level::LIGHTEST_OF_TEN } else { Level::DARKEST };
+        needed(at).unwrap_or(end)
     };
-    let needed = needed(work.from.best());
-    let span = |best| Interval::ordered(bound(work.from.low()), best, bound(work.from.high()));
+    let needed = needed(from.best());
+    let span = |best| Interval::ordered(bound(from.low()), best, bound(from.high()));
     let result =
-        |from| if shade > from { result_level(from, shade, product).map_or(shade, |level| level.value) } else { shade };
-    let lifts = shade > work.from.low() || target > work.from.low();
+        |at| if shade > at { result_level(at, shade, product).map_or(shade, |level| level.value) } else { shade };
+    let lifts = shade > from.low() || target > from.low();
     let rests_on: &[_] = if lifts { &[colour::RESULT_LEVEL, COMMON_PRACTICE] } else { &[COMMON_PRACTICE] };
     Some(LevelRule {
         shade_level: shade,
         white_hair_level: shade,
-        pigmented_hair_level: work.from.map(result),
+        pigmented_hair_level: from.map(result),
         shade_for_target_level: needed.as_ref().ok().map(|level| span(*level)),
         no_shade_for_target: needed.err().map(|why| why.to_string()),
         sources: rests_on.iter().map(Reason::from).collect(),

@@ -83,8 +83,9 @@ fn made(request: Request, evidence: &Evidence, with_day: bool) -> Result<Plan, P
     let known = Experience::from_readings(&lift_plan::readings(&request, evidence));
     let strengths = Strengths::of(&request, &sections, &known)?;
     let mut mixes = mixes::mixes(&request, &sections, &strengths)?;
-    let colours = Colours::of(&request, &hair, &sections, &mixes)?;
+    let mut colours = Colours::of(&request, &hair, &sections, &mixes)?;
     let mut first = FirstSteps::of(&request, &hair, (&sections, &mixes), &colours);
+    colours.after_lightening(&sections, &first.steps);
     let timeline = Timeline::of(&hair, &sections, &mixes, &strengths, first.over);
     let lift = lift_plan::lift(&request, &sections, (&mixes, &timeline), evidence)?;
     let day = if with_day { DayPlan::of(&request, &sections, &mixes) } else { None };

@@ -22,6 +22,7 @@ mod evidence;
 mod existing;
 mod findings;
 mod first_bowl;
+mod first_step;
 mod first_steps;
 mod hair;
 mod head_plan;

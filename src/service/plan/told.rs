@@ -16,12 +16,19 @@ const STOP: &str = "When the hair or the skin does not stand it, we stop at once
 const BURNS: &str = "Say at once when it burns, itches or gets hot: we rinse.";
 
 /// What a step before the colour is, for a guest.
-const fn first(step: ExtraStep) -> &'static str {
-    match step {
-        ExtraStep::PreSoften => "white hair is opened with developer",
-        ExtraStep::PrePigment => "warm colour is put back",
-        ExtraStep::PreLighten => "your hair is lightened",
-        ExtraStep::CleanFirst => "colour that is in the hair is taken out, with a remover or with lightener",
+fn first(step: &FirstStep) -> String {
+    match step.step {
+        ExtraStep::PreSoften => "white hair is opened with developer".to_owned(),
+        ExtraStep::PrePigment => "warm colour is put back".to_owned(),
+        ExtraStep::PreLighten => "your hair is lightened".to_owned(),
+        ExtraStep::CleanFirst => {
+            let with = match (step.remover(), step.parts.first()) {
+                (Some(remover), _) => format!("a remover ({remover})"),
+                (None, Some(lightener)) => format!("lightener ({})", lightener.product),
+                (None, None) => "a remover or with lightener".to_owned(),
+            };
+            format!("colour that is in the hair is taken out, with {with}")
+        }
     }
 }
 
@@ -40,6 +47,6 @@ impl Plan {
     /// The steps that are planned before the colour, for the guest: of which section, and which.
     pub(crate) fn told_first(&self) -> Vec<String> {
         let planned = self.first_steps.iter().filter(|step| step.planned);
-        planned.map(|step| format!("{}: before the colour, {}", step.section, first(step.step))).collect()
+        planned.map(|step| format!("{}: before the colour, {}", step.section, first(step))).collect()
     }
 }

@@ -63,6 +63,30 @@ fn the_price_follows_from_the_class() {
     );
 }
 
+/// 52 min of hands at 30.00 an hour are 26.00; at a margin of 50 % they are 52.00 net, 62.40 with 20 % tax. The list says 90.00, and
+/// that is what is paid: no page has two prices.
+#[test]
+fn the_guest_pays_what_the_list_says() {
+    let flat = |text: String| text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let plan = priced("80.00");
+    let sheet = flat(plan.to_string());
+    assert!(sheet.contains("tax 10.40 EUR, by its costs, with tax, 62.40 EUR"), "{sheet}");
+    assert!(sheet.contains("THE GUEST PAYS 90.00 EUR, by the price list"), "{sheet}");
+    let page = flat(foilwork::sheet::bench_page(&plan));
+    assert!(page.contains("tax 10.40 EUR, by its costs, with tax, 62.40 EUR"), "{page}");
+    assert!(
+        page.contains("The guest pays 90.00 EUR, by the price list") && page.contains("Booked as partial for 90 min")
+    );
+    for page in [sheet, page] {
+        assert_eq!(page.to_lowercase().matches("the guest pays").count(), 1);
+    }
+    // Without a list it is the price of the costs.
+    let mut file = priced_file("80.00");
+    shop(&mut file).class_price.clear();
+    let unlisted = flat(foilwork::service::plan(&file).unwrap().to_string());
+    assert!(unlisted.contains("tax 10.40 EUR, THE GUEST PAYS 62.40 EUR"), "{unlisted}");
+}
+
 /// 52 min of hands at 30.00 an hour are 26.00, and at a margin of 50 % with 20 % tax 62.40.
 #[rstest]
 #[case::not_the_whole_cost(

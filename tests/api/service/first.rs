@@ -59,15 +59,31 @@ fn pre_softening_in_grams_and_minutes() {
         |plan: &Plan| plan.stock.products.iter().find(|line| line.product == "developer").unwrap().wanted.best().g();
     near(taken(&plan) - taken(&without), 12.8, 1e-6);
     let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(
-        flat.contains(
-            "First on top, pre-soften (0 to 20 (10 to 40)): developer as it is, on the white hair only; weigh 12.8 g of developer"
-        ),
-        "{flat}"
-    );
-    assert!(flat.contains("10 (5 to 20) min on the hair, then blot it dry"), "{flat}");
+    let order = order_of(&plan);
+    let said =
+        "First on top, pre-soften: 0 to 20 (10 to 40); 10 (5 to 20) min on the hair, then blot it dry, do not rinse.";
+    assert!(order.contains(said), "{order}");
+    assert!(flat.contains("developer as it is, on the white hair only"), "{flat}");
     assert!(flat.contains("First. top, pre-soften: 12.8 ("), "{flat}");
     assert!(verdicts(&plan, "step before").is_empty());
+}
+
+/// The running order on the sheet, in one line.
+fn order_of(plan: &Plan) -> String {
+    let sheet = foilwork::sheet::bench_sheet_of(plan, &[foilwork::sheet::SheetPart::Order]);
+    sheet.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// What to weigh and what to mind stands with the bowls, once; what is planned comes before what is not (common practice).
+#[test]
+fn the_order_names_a_step_and_its_minutes() {
+    let order = order_of(&on_white(&[ExtraStep::CleanFirst]));
+    let at = |words: &str| order.find(words).unwrap_or_else(|| panic!("{words}: {order}"));
+    assert!(
+        at("First on top, clean out the artificial pigment first: 0 to")
+            < at("Not planned, top, pre-soften: 10 (5 to 20) min")
+    );
+    assert!(!order.contains("weigh") && !order.contains("Mind:") && !order.contains(" g "), "{order}");
 }
 
 /// What is asked for and not planned is a note with grams and minutes, and moves nothing.
@@ -313,9 +329,18 @@ fn a_remover_is_judged_by_what_it_holds() {
             file.section[0].first = vec![ExtraStep::CleanFirst];
             file.section[0].clean_with = Some("remover".to_owned());
         });
-        texts(&plan, "earlier service").contains("lightener over artificial colour")
+        (texts(&plan, "earlier service"), plan)
     };
-    assert!(coloured(json!({ "name": "remover" })) && !coloured(free()));
+    // A remover is no lightener, and one that says nothing of peroxide is taken as holding it: each is named as what it is.
+    let (said, silent) = coloured(json!({ "name": "remover" }));
+    assert!(
+        said.contains("remover, a remover, over artificial colour (whole, level 4): it is taken as holding"),
+        "{said}"
+    );
+    assert!(!said.contains("lightener over") && !coloured(free()).0.contains("over artificial colour"), "{said}");
+    assert_eq!(only(&silent).what, "remover, a remover, by its own instructions, on the artificial colour only");
+    let told = foilwork::sheet::guest_page(&silent);
+    assert!(told.contains("colour that is in the hair is taken out, with a remover (remover)"), "{told}");
     // Declared in full without any of it says the same as a word for it.
     let sulfite = json!([{ "substance": "sodium sulfite", "cas": "7757-83-7", "ww_percent": 5.0 }]);
     let declared = json!({ "name": "remover", "declared_in_full": true, "composition": sulfite });

@@ -128,9 +128,10 @@ fn both_pages_to_sign_name_the_step() {
     for page in shown(Some(CleanFirst)) {
         assert!(page.contains("Lightening weakens hair"), "{page}");
         let (_, planned) = page.split_once("What we plan").unwrap();
-        assert!(planned.contains(
-            "top: before the colour, colour that is in the hair is taken out, with a remover or with lightener"
-        ));
+        assert!(
+            planned
+                .contains("top: before the colour, colour that is in the hair is taken out, with lightener (powder)")
+        );
     }
     for page in shown(Some(PreSoften)).into_iter().chain(shown(None)) {
         assert!(!page.contains("Lightening weakens hair"));

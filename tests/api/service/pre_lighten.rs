@@ -130,3 +130,47 @@ fn pre_lightening_keeps_to_the_products_own_time(
         (_, found) => panic!("{found:#?}"),
     }
 }
+
+/// Artificial level 5 to 8 with permanent colour of level 6, which cannot lift it (common practice).
+fn coloured(first: &[ExtraStep]) -> Plan {
+    changed(only_colour(), |file| {
+        file.analysis.existing =
+            serde_json::from_value(serde_json::json!([{ "zone": "whole", "level": 5, "artificial": true }])).unwrap();
+        file.section[0].target_level = 8.0;
+        file.section[0].first = first.to_vec();
+    })
+}
+
+/// A shade darker than the hair leaves its own level, and level 8 asks for a shade of level 8: the level rules, by hand.
+#[test]
+fn the_level_rules_count_the_lightening_that_is_planned() {
+    let without = coloured(&[]);
+    let rule = without.colour[0].level_rule.as_ref().unwrap();
+    assert!(rule.no_shade_for_target.as_ref().unwrap().contains("cannot lift coloured hair"));
+    let plan = coloured(&[ExtraStep::PreLighten]);
+    let rule = plan.colour[0].level_rule.as_ref().unwrap();
+    assert_eq!(rule.no_shade_for_target, None);
+    assert_eq!(rule.pigmented_hair_level.to_array().map(|level| level.number()), [6.0; 3]);
+    assert_eq!(rule.shade_for_target_level.unwrap().to_array().map(|level| level.number()), [8.0; 3]);
+    let flat = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        flat.contains("lift 3 first") && flat.contains("after the step before, from level 8, by the level rules"),
+        "{flat}"
+    );
+    assert!(!flat.contains("nothing stated asks for it") && !flat.contains("remove it or lighten it first"), "{flat}");
+}
+
+/// Nobody knows the level that cleaning leaves: the colour is neither condemned nor praised before.
+#[test]
+fn what_cleaning_leaves_decides() {
+    assert_eq!(verdicts(&coloured(&[]), "lift"), [Warning]);
+    let plan = coloured(&[ExtraStep::CleanFirst]);
+    assert_eq!(verdicts(&plan, "lift"), [NotJudged], "{}", texts(&plan, "lift"));
+    assert!(texts(&plan, "lift").contains("what cleaning leaves decides"), "{}", texts(&plan, "lift"));
+    let flat = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        flat.contains("after cleaning") && flat.contains("what cleaning leaves decides which shade it needs"),
+        "{flat}"
+    );
+    assert!(!flat.contains("cannot lift coloured hair") && !flat.contains("does not lift the artificial"), "{flat}");
+}

@@ -60,7 +60,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
     head::check(stages.head, stages.request, &mut findings);
-    first_steps::check(hair, stages.request, stages.first, &mut findings);
+    first_steps::check((hair, stages.request), (sections, mixes), stages.first, &mut findings);
     stock::check(stages.stock, &mut findings);
     booking::check(stages.booking, stages.money, &mut findings);
     findings

@@ -1,6 +1,9 @@
 //! Steps before the colour: what is asked for and not planned, what nothing asks for, what the shop has nothing for.
 
-use super::super::{FirstStep, Hair, findings::Findings};
+use super::{
+    super::{FirstStep, Hair, Mix, findings::Findings, sections::Sections},
+    lift,
+};
 use crate::{
     finding::{
         Finding, Rule,
@@ -12,7 +15,17 @@ use crate::{
     text::range,
 };
 
-pub(super) fn check(hair: &Hair, request: &Request, steps: &[FirstStep], findings: &mut Findings) {
+pub(super) fn check(
+    (hair, request): (&Hair, &Request),
+    (sections, mixes): (&Sections<'_>, &[Mix]),
+    steps: &[FirstStep],
+    findings: &mut Findings,
+) {
+    // What the colour of a section cannot lift asks for lightening or cleaning before it, whatever else is asked for.
+    let too_much = |name: &str| {
+        let mut works = sections.iter().zip(mixes).filter(|(work, _)| work.is_section() && work.name() == name);
+        works.any(|(work, mix)| lift::asks_too_much(work, mix))
+    };
     for (place, one) in steps.iter().enumerate() {
         let (section, step) = (&one.section, one.step);
         let mut say = |verdict, text: String| {
@@ -24,6 +37,7 @@ pub(super) fn check(hair: &Hair, request: &Request, steps: &[FirstStep], finding
         }
         match (one.planned, one.asked_for, &one.why_not) {
             (true, _, Some(why_not)) => say(Warning, format!("{step} is planned, and {why_not}")),
+            (true, false, None) if step.lightens() && too_much(section) => {}
             (true, false, None) => say(Note, format!("{step} is planned, and nothing stated asks for it")),
             // What is put back before hair goes darker has a rule of its own.
             (false, ..) if step != ExtraStep::PrePigment => {

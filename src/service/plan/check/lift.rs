@@ -6,7 +6,7 @@ use super::super::{
     sections::{Sections, Work},
 };
 use crate::{
-    colour::LevelChange,
+    colour::{Level, LevelChange},
     finding::{
         Finding, Rule,
         Verdict::{self, NotJudged, Warning},
@@ -20,11 +20,17 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], first: &[FirstStep],
         for finding in &work.search {
             findings.push(&[work.place], finding.clone());
         }
-        let lifted = first.iter().enumerate().find(|(_, step)| {
-            step.planned && step.lightens_first() && work.is_section() && step.section == work.name()
-        });
+        let lifted = first
+            .iter()
+            .enumerate()
+            .find(|(_, step)| step.lightens_first() && work.is_section() && step.section == work.name());
+        let cleaned =
+            || first.iter().any(|step| step.cleans_first() && work.is_section() && step.section == work.name());
         match (work.change(), lifted) {
             (Some(change), Some(step)) if !work.lightens() => before(work, step, change, findings),
+            (Some(_), None) if !work.lightens() && lifts_artificial(work).is_some() && cleaned() => {
+                cleaning(work, findings)
+            }
             (Some(change), _) if work.lightens() => lightener(work, mix, change, findings),
             (Some(change), _) if work.can_lift() => colour(work, mix, change, findings),
             (Some(change), _) => deposit(work, change, findings),
@@ -119,12 +125,34 @@ fn before(work: &Work<'_>, (place, step): (usize, &FirstStep), change: Interval<
     findings.of_step(place, Finding::new(Rule::Lift, verdict, text, COMMON_PRACTICE));
 }
 
+/// The level of artificial colour, and the lighter one that is wanted there.
+fn lifts_artificial(work: &Work<'_>) -> Option<(Level, Level)> {
+    work.artificial.zip(work.task.target).filter(|(there, target)| target > there)
+}
+
+/// Whether a section asks for more levels than its colour lifts, by the estimate.
+pub(super) fn asks_too_much(work: &Work<'_>, mix: &Mix) -> bool {
+    let Some(change) = work.change().filter(|_| !work.lightens()) else { return false };
+    let most = if work.can_lift() { most_lift(mix.developer.best()) } else { 0.0 };
+    lifts_artificial(work).is_some() || beyond(change, most) == Some(Warning)
+}
+
+/// Artificial colour that is taken out before: what is left then, nobody knows yet.
+fn cleaning(work: &Work<'_>, findings: &mut Findings) {
+    let Some((there, target)) = lifts_artificial(work) else { return };
+    let text = format!(
+        "{}: {target} is wanted where the artificial colour is {there}, and it is cleaned out before: what cleaning leaves \
+         decides; judge the level anew before the colour",
+        work.name()
+    );
+    findings.of(work.place, Rule::Lift, NotJudged, text, COMMON_PRACTICE);
+}
+
 fn colour(work: &Work<'_>, mix: &Mix, change: Interval<LevelChange>, findings: &mut Findings) {
     let (name, developer) = (work.name(), mix.developer.best());
     let words = |change: String| format!("{name}: {change} with colour and {developer:.1} developer");
     let most = most_lift(developer);
-    let over_artificial = work.artificial.zip(work.task.target).filter(|(there, target)| target > there);
-    if let Some((there, target)) = over_artificial {
+    if let Some((there, target)) = lifts_artificial(work) {
         let text = format!(
             "{}: colour does not lift the artificial colour of this zone",
             words(format!("{:.1} levels", (target - there).levels()))

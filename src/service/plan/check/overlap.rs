@@ -34,19 +34,57 @@ pub(super) fn check(hair: &Hair, sections: &Sections<'_>, first: &[FirstStep], f
     let cleaning = || first.iter().enumerate().filter(|(_, step)| step.may_lighten());
     for (place, step) in cleaning() {
         let met = sections.iter().find(|work| work.is_section() && work.name() == step.section && !work.lightens());
-        let found = met.into_iter().flat_map(|work| [artificial(hair, work, CLEANING), lightened(hair, work)]);
+        let found = met.into_iter().flat_map(|work| [artificial(hair, work, step.into()), lightened(hair, work)]);
         found.flatten().for_each(|finding| findings.of_step(place, finding.about(&step.name())));
     }
     if sections.lighten() {
-        unplaced(hair, OVER_IT, findings);
-    } else if cleaning().next().is_some() {
-        unplaced(hair, CLEANING, findings);
+        unplaced(hair, Over::Lightener(OVER_IT), findings);
+    } else if let Some((_, step)) = cleaning().next() {
+        // Lightener is the worse of two.
+        let step = cleaning().find(|(_, step)| step.remover().is_none()).map_or(step, |(_, lightener)| lightener);
+        unplaced(hair, step.into(), findings);
     }
 }
 
 /// What to do about artificial colour under lightener that is to lift, and under that which is to take it away.
 const OVER_IT: &str = "test a strand, or clean the colour first";
 const CLEANING: &str = "test a strand";
+
+/// What goes over artificial colour: lightener, and what to do about it, or a remover that may lighten.
+#[derive(Clone, Copy)]
+enum Over<'w> {
+    Lightener(&'static str),
+    Remover { name: &'w str, persulfate: bool, peroxide: bool },
+}
+
+impl<'w> From<&'w FirstStep> for Over<'w> {
+    fn from(step: &'w FirstStep) -> Self {
+        let (persulfate, peroxide) = step.brought;
+        step.remover().map_or(Self::Lightener(CLEANING), |name| Self::Remover { name, persulfate, peroxide })
+    }
+}
+
+impl Over<'_> {
+    /// A warning about it over that colour.
+    fn told(self, colour: &str) -> String {
+        match self {
+            Self::Lightener(to_do) => {
+                format!("lightener over {colour}: it lifts unevenly and may stop at an orange; {to_do}")
+            }
+            Self::Remover { name, persulfate, peroxide } => {
+                let holds = match (persulfate, peroxide) {
+                    (true, true) => "persulfate and peroxide",
+                    (true, false) => "persulfate",
+                    (false, _) => "peroxide",
+                };
+                format!(
+                    "{name}, a remover, over {colour}: it is taken as holding {holds}, for it is declared or nothing says \
+                     the contrary, and may then lift the hair too, unevenly; {CLEANING}"
+                )
+            }
+        }
+    }
+}
 
 /// What is the same for several sections, said once.
 struct Said<'w> {
@@ -57,17 +95,14 @@ struct Said<'w> {
 
 /// Lightener takes artificial colour away unevenly.
 fn over_artificial(hair: &Hair, work: &Work<'_>) -> Option<Finding> {
-    artificial(hair, work, OVER_IT)
+    artificial(hair, work, Over::Lightener(OVER_IT))
 }
 
-fn artificial(hair: &Hair, work: &Work<'_>, to_do: &str) -> Option<Finding> {
+fn artificial(hair: &Hair, work: &Work<'_>, over: Over<'_>) -> Option<Finding> {
     let level = work.artificial?;
     let met = hair.met_by(work.stretch).filter(|(existing, _)| existing.artificial);
     let zones: Vec<String> = met.map(|(existing, cm)| format!("{existing}{}", of_it(cm))).collect();
-    let text = format!(
-        "lightener over artificial colour ({}, {level}): it lifts unevenly and may stop at an orange; {to_do}",
-        zones.join(", ")
-    );
+    let text = over.told(&format!("artificial colour ({}, {level})", zones.join(", ")));
     Some(Finding::new(Rule::EarlierService, Warning, text, COMMON_PRACTICE))
 }
 
@@ -96,12 +131,9 @@ fn of_it(cm: Option<Length>) -> String {
 }
 
 /// What the history says was done, where the file does not say to which hair.
-fn unplaced(hair: &Hair, to_do: &str, findings: &mut Findings) {
+fn unplaced(hair: &Hair, over: Over<'_>, findings: &mut Findings) {
     if hair.has(HistoryFlag::PermanentColour) && !hair.existing.iter().any(|existing| existing.artificial) {
-        let text = format!(
-            "lightener over permanent colour: it lifts unevenly and may stop at an orange; {to_do}; say in \
-             `analysis.existing` where it is"
-        );
+        let text = format!("{}; say in `analysis.existing` where it is", over.told("permanent colour"));
         findings.add(Rule::EarlierService, Warning, text, COMMON_PRACTICE);
     }
     let placed = hair.existing.iter().any(|existing| existing.level > hair.natural_level.high());
