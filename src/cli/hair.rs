@@ -8,14 +8,23 @@ use super::{
 use crate::{
     hair::{
         Age, DensityFact, Diameter, Group, GrowthRate, HairCount, HairDensity, HairFacts, MassPerLength, MeasuredFact,
-        Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, grown, growth, trace_growth, weeks_to_grow, white_share,
+        Ponytail, ThreadFact, Weeks, WhiteCount, WhiteShare, as_used, grown, growth, trace_growth, weeks_to_grow,
+        white_share,
     },
-    head::{PastUse, Technique, hair_by_use, take_up},
+    head::{PastUse, Technique, film, hair_by_use, take_up},
     quantity::{Area, InvalidQuantity, Length, Mass, Quantity, Share},
-    source::{Basis, Citation, Interval, Sourced},
-    text::{Sheet, range},
+    source::{Basis, Citation, Interval, Sourced, TracedResult},
+    text::{Sheet, range, traced},
 };
 use serde::Serialize;
+
+/// Said before any figure where what was used and what is stated cannot both be.
+const DOES_NOT_FIT: &str = "DOES NOT FIT: what was used and the rest of what is stated cannot both be true of this hair. Work \
+                            with none of these figures: check --used, --used-on and the length that it was put on, then ask \
+                            again.";
+/// What was used, less the film on the scalp of a regrowth, over what it would be for each g/cm of all the hair.
+const BY_USE_FORMULA: &str =
+    "(used - film on the scalp) / (share it was put on x painted length x taken up by a gram of hair)";
 
 /// What there is of the hair, as data.
 #[derive(Serialize)]
@@ -47,7 +56,12 @@ struct RestsOn {
 pub(super) fn run(args: &HairArgs) -> Outcome {
     let length = quantity::<Length>("--length", args.length)?;
     let facts = facts(&args.facts)?;
-    let by_use = used(args, &facts, length)?;
+    let used = used(args, &facts, length)?;
+    let by_use = used.as_ref().map(|(by_use, _)| *by_use);
+    let use_fits = by_use.map(|by_use| {
+        let stated = facts.head().mass_per_length.value;
+        by_use.low() <= stated.high() && stated.low() <= by_use.high()
+    });
     let head = HairFacts { by_use, ..facts }.head();
     let share = quantity::<Share>("--share", args.share)?;
     let tress = head.part(share);
@@ -61,8 +75,15 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
     let counts = args.white.iter().map(|text| count(text)).collect::<Result<Vec<_>, _>>()?;
     if args.trail.trail {
         let mut trail = head.trail(share, length);
+        trail.extend(used.map(|(_, traced)| traced));
         trail.extend(weeks.map(|weeks| trace_growth(weeks, rate)));
-        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+        let mut text = output::trail(&trail, args.report.json)?;
+        if use_fits == Some(false) && !args.report.json {
+            let mut sheet = Sheet::default();
+            sheet.paragraph(DOES_NOT_FIT, 0);
+            text = format!("{}\n{text}", sheet.finish());
+        }
+        return output::deliver(text, 0, &args.report.output);
     }
     let report = Report {
         share_percent: share,
@@ -72,10 +93,7 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
         surface_cm2: tress.surface(length.into()),
         head_mass_per_length_g_per_cm: head.mass_per_length.value,
         head_mass_per_length_by_use_g_per_cm: by_use,
-        use_fits: by_use.map(|by_use| {
-            let stated = facts.head().mass_per_length.value;
-            by_use.low() <= stated.high() && stated.low() <= by_use.high()
-        }),
+        use_fits,
         growth_cm_per_month: rate.value,
         grown_cm: weeks.map(|weeks| grown(weeks.into(), rate.value)),
         grown_in_weeks: regrowth.map(|regrowth| weeks_to_grow(regrowth.into(), rate.value)),
@@ -92,8 +110,12 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
     output::report(&args.report, &report, || text(&report))
 }
 
-/// What an earlier use says of all the hair. Of a regrowth the film on the scalp is taken off, and its length is what grew.
-fn used(args: &HairArgs, facts: &HairFacts, length: Length) -> Result<Option<Interval<MassPerLength>>, Refusal> {
+/// What an earlier use says of all the hair, and how it comes about. Of a regrowth the film on the scalp is taken off, and its length is what grew.
+fn used(
+    args: &HairArgs,
+    facts: &HairFacts,
+    length: Length,
+) -> Result<Option<(Interval<MassPerLength>, TracedResult)>, Refusal> {
     let Some(used) = args.used else { return Ok(None) };
     let used = quantity::<Mass>("--used", used)?;
     let share = quantity::<Share>("--used-on", args.used_on)?;
@@ -109,14 +131,27 @@ fn used(args: &HairArgs, facts: &HairFacts, length: Length) -> Result<Option<Int
     };
     let scalp = regrowth.then(|| facts.head().scalp.value.map(|all| Area::nearest(all.cm2() * share.fraction())));
     let takes = take_up(technique, args.used_lightener).value;
-    let use_of = PastUse::of(used, share.into(), &technique.profile(length).value, long.into(), takes, scalp);
+    let profile = technique.profile(length).value;
+    let use_of = PastUse::of(used, share.into(), &profile, long.into(), takes, scalp);
     let found = hair_by_use(&[use_of]);
     let little = || {
         let text =
             format!("--used {used} on --used-on {share} says nothing of the hair (give what was put on it, in g)");
         Refusal(text)
     };
-    found.ok_or_else(little).map(Some)
+    let by_use = found.ok_or_else(little)?;
+    let mut inputs = vec![
+        traced("used", as_used(used)),
+        traced("share it was put on", Interval::exact(share)),
+        traced("painted length", profile.painted(long.into())),
+        traced("taken up by a gram of hair", takes),
+    ];
+    inputs.extend(scalp.map(|scalp| traced("scalp under it", scalp)));
+    inputs.extend(scalp.map(|_| traced("film on the scalp", film().value)));
+    let value = by_use.map(MassPerLength::g_per_cm);
+    let result =
+        TracedResult::new("mass by length, by use", value, MassPerLength::UNIT, BY_USE_FORMULA, Basis::Assumed);
+    Ok(Some((by_use, result.made_of(inputs))))
 }
 
 /// A value that was given as a bare number in its own unit.
@@ -197,6 +232,11 @@ fn rests_on<Q: Quantity>(what: &'static str, from: Sourced<Interval<Q>>, decimal
 
 fn text(report: &Report) -> String {
     let mut sheet = Sheet::default();
+    let doubtful = report.use_fits == Some(false);
+    if doubtful {
+        sheet.paragraph(DOES_NOT_FIT, 0);
+        sheet.blank();
+    }
     sheet.line(&format!("{} of the hair, {} long", report.share_percent, report.length_cm));
     sheet.line(&format!("hairs    {}", range(&report.hairs, 0)));
     sheet.line(&format!("mass     {} g", range(&report.mass_g, 1)));
@@ -220,20 +260,18 @@ fn text(report: &Report) -> String {
     }
     if let Some(by_use) = &report.head_mass_per_length_by_use_g_per_cm {
         let used = range(by_use, 1);
-        let fits = match report.use_fits {
-            Some(false) => "; it does not fit the rest: check the share and the length that it was put on",
-            _ => "",
-        };
-        sheet.paragraph(&format!("by use   {used} g for each cm of all the hair{fits}"), 9);
+        sheet.paragraph(&format!("by use   {used} g for each cm of all the hair"), 9);
     }
     sheet.blank();
     for on in &report.rests_on {
         let source = on.source.map(|citation| format!(", {}", citation.id)).unwrap_or_default();
         sheet.paragraph(&format!("{}: {} [{}{source}]", on.what, on.value, on.basis), 2);
     }
-    sheet.paragraph(
-        "Bounds hold 80 of 100 people like this one. A ponytail's girth narrows them, and what was used before, --used.",
-        0,
-    );
+    let bounds = if doubtful {
+        "Bounds span both, for one of the two is wrong; how often they hold cannot be said."
+    } else {
+        "Bounds hold 80 of 100 people like this one. A ponytail's girth narrows them, and what was used before, --used."
+    };
+    sheet.paragraph(bounds, 0);
     sheet.finish()
 }

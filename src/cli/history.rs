@@ -65,7 +65,9 @@ fn guest(sheet: &mut Sheet, records: &[KeptRecord]) {
         for section in &record.section {
             let parts: Vec<String> =
                 section.part.iter().map(|part| format!("{} g {}", number(part.mass_g, 1), part.product)).collect();
-            let min = section.on_hair_min.map(|min| format!(", {} min", number(min, 0))).unwrap_or_default();
+            let twice = section.applications.filter(|times| *times > 1);
+            let twice = twice.map(|times| format!(" in {times} applications")).unwrap_or_default();
+            let min = section.on_hair_min.map(|min| format!(", {} min", number(min, 0))).unwrap_or_default() + &twice;
             let result =
                 section.result_level.map(|level| format!(", to level {}", number(level, 1))).unwrap_or_default();
             let text = format!("{} {}: {}{min}{result}", record.on, section.name, parts.join(" + "));
@@ -146,6 +148,10 @@ fn learned(sheet: &mut Sheet, lessons: &Lessons) {
     }
     if let Some(off) = &lessons.level_off {
         sheet.paragraph(&format!("Levels that came out less levels wanted: {}", figure(off, 2)), 2);
+    }
+    if lessons.put_on_again > 0 {
+        let sections = count(lessons.put_on_again, "section", "sections");
+        sheet.paragraph(&format!("Put on more than once, left out of grams and levels: {sections}."), 2);
     }
 }
 

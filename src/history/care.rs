@@ -1,12 +1,13 @@
 use crate::{
     finding::Verdict,
     lift::Strain,
-    record::{SoFar, instructions},
+    record::{SoFar, Undergone, instructions},
     service::{
         Plan,
         shape::{Elasticity, Porosity},
     },
     source::Basis,
+    text::number,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -18,7 +19,8 @@ pub struct HomeCare {
     pub condition: String,
     /// The worst that a strand showed; absent where none was tested.
     pub elasticity: Option<Elasticity>,
-    /// The strain by the model, of the section that had most; absent where nothing was lightened.
+    /// The strain by the model of what was noted, all applications together, of the section that had most; as planned where
+    /// its times are not noted, and absent where nothing was lightened.
     pub strain: Option<Strain>,
     /// What to do, the most urgent first.
     pub advice: Vec<CareAdvice>,
@@ -55,7 +57,9 @@ pub struct CareAdvice {
 #[must_use]
 pub fn home_care(plan: &Plan, so_far: &SoFar) -> HomeCare {
     let worst = so_far.sections.iter().filter_map(|one| one.elasticity).max();
-    let strain = plan.lift.iter().map(|lift| lift.strain).max();
+    let most = plan.lift.iter().map(|lift| (lift.section.as_str(), Undergone::of(lift, so_far)));
+    let most = most.max_by_key(|(_, one)| one.strain);
+    let strain = most.as_ref().map(|(_, one)| one.strain);
     let lightened = strain.is_some();
     let mut advice = Vec::new();
     let mut say = |text: &str, why: &str| {
@@ -113,17 +117,22 @@ pub fn home_care(plan: &Plan, so_far: &SoFar) -> HomeCare {
         "Cover it in strong sun; rinse with clear water before and after a pool or the sea.",
         "sun, chlorine and salt change colour",
     );
-    HomeCare { condition: condition(worst, strain), elasticity: worst, strain, advice }
+    HomeCare { condition: condition(worst, most.as_ref()), elasticity: worst, strain, advice }
 }
 
-fn condition(worst: Option<Elasticity>, strain: Option<Strain>) -> String {
+fn condition(worst: Option<Elasticity>, most: Option<&(&str, Undergone)>) -> String {
     let tested = match worst {
         Some(Elasticity::Good) => "every strand that was tested stretched and returned".to_owned(),
         Some(worst) => format!("elasticity {worst} on the worst strand that was tested"),
         None => "no strand was tested after the service".to_owned(),
     };
-    match strain {
-        Some(strain) => format!("{tested}; strain by the model: {strain}"),
-        None => format!("{tested}; nothing was lightened"),
-    }
+    let Some((section, one)) = most else { return format!("{tested}; nothing was lightened") };
+    let (strain, minutes) = (one.strain, number(one.minutes(), 0));
+    let by = match (one.carried.len(), one.is_noted) {
+        (1, true) => format!("{minutes} min on {section}"),
+        (1, false) => format!("{minutes} min on {section}, as its times are not noted"),
+        (times, true) => format!("{minutes} min on {section} in {times} applications"),
+        (times, false) => format!("{minutes} min on {section} in {times} applications, the last rinse not noted"),
+    };
+    format!("{tested}; strain by the model: {strain} ({by})")
 }

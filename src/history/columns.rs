@@ -21,7 +21,7 @@ const OF_SERVICE: [&str; 13] = [
     "incident",
 ];
 /// Fields of a section; its `name` is the column `section`.
-const OF_SECTION: [&str; 17] = [
+const OF_SECTION: [&str; 18] = [
     "name",
     "technique",
     "foils",
@@ -31,6 +31,7 @@ const OF_SECTION: [&str; 17] = [
     "left_over_g",
     "planned_apply_min",
     "apply_min",
+    "applications",
     "on_hair_min",
     "from_level",
     "target_level",

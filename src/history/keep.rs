@@ -50,6 +50,9 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     }
 }
 
+/// The most that a record holds.
+const MOST_APPLICATIONS: u32 = 100;
+
 /// To the fourth decimal, finer than any scale or clock: such numbers are read back as the very same.
 fn tidy(value: f64) -> f64 {
     (value * 1e4).round() / 1e4
@@ -83,6 +86,10 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
         apply_min: noted.and_then(|one| {
             let (begun, applied, _) = one.first();
             between(begun, applied)
+        }),
+        applications: noted.and_then(|one| {
+            one.begun?;
+            Some(u32::try_from(one.earlier.len() + 1).unwrap_or(u32::MAX).min(MOST_APPLICATIONS))
         }),
         on_hair_min: noted.and_then(SectionSoFar::carried).map(|carried| tidy(carried.min())),
         from_level: lift.map(|lift| tidy(lift.from_level.best().number())),

@@ -24,6 +24,8 @@ pub struct Lessons {
     pub weeks_between_visits: Option<Learned>,
     /// Levels that came out less levels wanted, over all sections whose result is noted; absent where none is.
     pub level_off: Option<Learned>,
+    /// Sections that were put on more than once: left out of grams and levels, for the plan expects one application.
+    pub put_on_again: usize,
 }
 
 /// Grams used against grams expected.
@@ -46,7 +48,8 @@ pub struct FoilLesson {
 
 /// What the records teach: each figure with how many there are and its 80 % interval. A single figure has no interval.
 ///
-/// What was used is what was weighed less what was left over; a section that does not say both is no lesson in grams.
+/// What was used is what was weighed less what was left over; a section that does not say both is no lesson in grams, and one that
+/// was put on more than once none in grams or levels.
 ///
 /// # Example
 ///
@@ -67,8 +70,16 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
     let mut demand: BTreeMap<Option<Technique>, Vec<f64>> = BTreeMap::new();
     let mut foils: BTreeMap<Option<&str>, Vec<f64>> = BTreeMap::new();
     let mut off = Vec::new();
+    let mut put_on_again = 0;
     for record in records {
         for section in &record.section {
+            if let (Some(count), Some(min)) = (section.foils.filter(|count| *count > 0), section.apply_min) {
+                foils.entry(record.colourist.as_deref()).or_default().push(min / f64::from(count));
+            }
+            if section.put_on_again() {
+                put_on_again += 1;
+                continue;
+            }
             if let (Some(expected), Some(weighed), Some(left)) =
                 (section.expected_g, section.weighed_g, section.left_over_g)
                 && expected > 0.0
@@ -78,9 +89,6 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
                 if section.technique.is_some() {
                     demand.entry(section.technique).or_default().push(factor);
                 }
-            }
-            if let (Some(count), Some(min)) = (section.foils.filter(|count| *count > 0), section.apply_min) {
-                foils.entry(record.colourist.as_deref()).or_default().push(min / f64::from(count));
             }
             if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
                 off.push(result - target);
@@ -100,6 +108,7 @@ pub fn lessons(records: &[KeptRecord]) -> Lessons {
         waste: WasteTrend::of(records),
         weeks_between_visits: Learned::of(&gaps(records)),
         level_off: Learned::of_differences(&off),
+        put_on_again,
     }
 }
 

@@ -83,7 +83,10 @@ pub struct KeptSection {
     /// How long it took.
     #[schemars(range(min = 0.0, max = 1440.0), extend("x-unit" = "min"))]
     pub apply_min: Option<f64>,
-    /// How long its first strand carried the mix.
+    /// How often it was put on; absent where nobody noted it.
+    #[schemars(range(min = 1, max = 100))]
+    pub applications: Option<u32>,
+    /// How long its first strand carried the mix, all applications together.
     #[schemars(range(min = 0.0, max = 1440.0), extend("x-unit" = "min"))]
     pub on_hair_min: Option<f64>,
     /// The level it started from.
@@ -106,6 +109,23 @@ pub struct KeptSection {
     pub part: Vec<KeptPart>,
     /// The mix on the hair, where it lightened: what a strand book needs.
     pub mixture: Option<KeptMixture>,
+}
+
+impl KeptSection {
+    /// Whether it was put on more than once: grams, minutes and level are then those of no single application.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::history::KeptSection;
+    ///
+    /// let twice = KeptSection { applications: Some(2), ..KeptSection::default() };
+    /// assert!(twice.put_on_again() && !KeptSection::default().put_on_again());
+    /// ```
+    #[must_use]
+    pub fn put_on_again(&self) -> bool {
+        self.applications.is_some_and(|times| times > 1)
+    }
 }
 
 /// A product and its grams.

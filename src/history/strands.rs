@@ -7,7 +7,7 @@ use crate::{
 };
 
 /// What the records say of lift, as readings of strands: for each lightened section whose result and time were noted the level
-/// before and after, the mix and the hair. [`strand_line`](crate::lift::strand_line) writes them into a strand book.
+/// before and after, the mix and the hair; not of those that were put on more than once. [`strand_line`](crate::lift::strand_line) writes them into a strand book.
 ///
 /// A section is more than a strand, and its level is read by eye: that is what its reader says.
 ///
@@ -32,7 +32,8 @@ pub fn strand_readings(records: &[KeptRecord]) -> Vec<StrandReading> {
 }
 
 fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> {
-    let mix = section.mixture.as_ref()?;
+    // Two mixes, each for its own minutes, are not one for their sum.
+    let mix = section.mixture.as_ref().filter(|_| !section.put_on_again())?;
     let strength = |ww: f64| MassFraction::from_ww_percent(ww).ok();
     let (low, best, high) = (
         strength(mix.on_hair_low_ww_percent)?,

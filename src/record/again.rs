@@ -146,7 +146,7 @@ pub(super) struct Fresh {
 impl Asked<'_> {
     fn decide(&self) -> SecondApplication {
         let (target, limit) = (self.lift.target_level, self.lift.limit);
-        let carried = self.carried();
+        let carried = self.one.carried_each(self.so_far.now, limit);
         let on_hair = Duration::nearest(carried.iter().map(|time| time.min()).sum());
         let start = carried.iter().fold(self.lift.lightening, |lightening, time| lightening.after(*time));
         let missing = (target - self.level).levels();
@@ -178,18 +178,6 @@ impl Asked<'_> {
             },
             basis: Basis::Assumed,
         }
-    }
-
-    /// How long each application was on; one that is not begun by the log was so as planned.
-    fn carried(&self) -> Vec<Duration> {
-        let one = |begun: Duration, until: Duration| Duration::nearest((until.min() - begun.min()).max(0.0));
-        let mut carried: Vec<Duration> =
-            self.one.earlier.iter().map(|earlier| one(earlier.begun, earlier.rinsed)).collect();
-        carried.push(match self.one.begun {
-            Some(begun) => one(begun, self.one.rinsed.unwrap_or(self.so_far.now)),
-            None => self.lift.limit,
-        });
-        carried
     }
 
     fn fresh(&self, start: &Lightening, carried: &[Duration]) -> Fresh {

@@ -97,6 +97,9 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
     let (mut errors, mut inside) = (Vec::new(), 0);
     let (mut for_planned_time, mut not_judged) = (Vec::new(), Vec::new());
     for one in &so_far.sections {
+        let (mix, step) = (mix_of(plan, one), step_of(plan, one));
+        let beyond = step.and_then(|step| too_long(one, step));
+        let beyond = beyond.as_deref();
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
             if let (Some(planned), Some(actual)) = (planned, actual) {
                 pairs.push(PlannedActual {
@@ -104,11 +107,11 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
                     what,
                     planned,
                     actual,
-                    words: words(actual - planned, what),
+                    words: words(actual - planned, what)
+                        + beyond.filter(|_| what == Compared::OnHair).unwrap_or_default(),
                 });
             }
         };
-        let (mix, step) = (mix_of(plan, one), step_of(plan, one));
         pair(Compared::Mass, mix.map(|mix| mix.made().g()), one.weighed.map(Mass::g));
         let took = |from: Option<Duration>, to: Option<Duration>| Some(to?.min() - from?.min());
         let planned = step.map(|step| step.applied.min() - step.begin.min());
@@ -193,6 +196,17 @@ fn unknown(plan: &Plan, so_far: &SoFar) -> Vec<String> {
 
 fn step_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Step> {
     plan.order.iter().find(|step| step.name == one.name)
+}
+
+/// That the hair carried it for longer than the products let one application last, in words.
+fn too_long(one: &SectionSoFar, step: &Step) -> Option<String> {
+    let (longest, all, once) = (step.longest?.min(), one.carried()?.min(), one.longest_carried()?.min());
+    let limit = number(longest, 1);
+    if once > longest + 0.05 {
+        return Some(format!("; beyond the longest time, {limit} min"));
+    }
+    let times = one.earlier.len() + 1;
+    (all > longest + 0.05).then(|| format!("; {times} applications, and the longest time of one is {limit} min"))
 }
 
 fn words(more: f64, what: Compared) -> String {

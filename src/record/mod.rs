@@ -27,6 +27,7 @@
 
 mod again;
 mod against;
+mod carried;
 mod compare;
 mod entry;
 mod evenness;
@@ -38,6 +39,7 @@ mod replay;
 mod rest;
 
 pub use again::{Again, AgainRejected, SecondApplication, second_applications};
+pub(crate) use carried::Undergone;
 pub use compare::{Compared, PlannedActual, Record, record};
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;

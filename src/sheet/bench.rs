@@ -43,6 +43,10 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
     let mut sheet = Sheet::default();
     opening(&mut sheet, plan);
     checks::stops(&mut sheet, plan);
+    for told in plan.lapsed_agreements() {
+        sheet.blank();
+        sheet.paragraph(&told, 2);
+    }
     checks::hidden(&mut sheet, plan, parts);
     for part in SheetPart::ALL.iter().filter(|part| parts.contains(part)) {
         match part {

@@ -64,6 +64,9 @@ fn warnings(html: &mut Html, plan: &Plan) {
         }
         html.close("section");
     }
+    for told in plan.lapsed_agreements() {
+        html.element("p", &[("dir", "auto")], &told);
+    }
     if of(Verdict::Warning).next().is_some() {
         html.open("section", &[("class", "warn"), ("aria-label", "warnings")]);
         html.element("h2", &[], "Mind before you begin");

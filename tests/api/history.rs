@@ -6,9 +6,9 @@ use foilwork::{
         migrate, read_records, read_records_csv, rebooking, record_line, record_schema, records_csv, strand_readings,
         summarise,
     },
-    lift::{read_strand_book, strand_line},
+    lift::{Strain, read_strand_book, strand_line},
     reader::Format,
-    record::{LogEntry, Noted, read_log, replay},
+    record::{Compared, LogEntry, Noted, read_log, record, replay},
     service::{Plan, plan_text, shape::Elasticity},
 };
 use rstest::rstest;
@@ -240,6 +240,70 @@ fn care_follows_what_the_strand_showed() {
         ..LogEntry::new("20 min".parse().unwrap(), Noted::Incident)
     };
     assert!(home_care(&plan, &replay(&[incident])).advice[0].text.contains("doctor"));
+}
+
+/// The nape put on twice, `first` and `second` minutes, with all that a lesson asks for.
+fn twice(first: u32, second: u32) -> String {
+    let line = |at: u32, what: &str, more: &str| {
+        format!("{{\"format\":1,\"at_min\":{at},\"what\":\"{what}\",\"section\":\"nape\"{more}}}\n")
+    };
+    let again = first + 5;
+    let end = again + second;
+    [
+        line(0, "begun", ""),
+        line(0, "weighed", ",\"mass_g\":80"),
+        line(18, "applied", ""),
+        line(first, "rinsed", ""),
+        line(again, "begun", ""),
+        line(again, "weighed", ",\"mass_g\":80"),
+        line(end, "rinsed", ""),
+        line(end, "left-over", ",\"mass_g\":10"),
+        line(end + 5, "result", ",\"level\":9"),
+    ]
+    .concat()
+}
+
+/// By hand: at 3.88 % the index of 75 min lies near the root of 0.94 to 0.97 times 75/40, 1.33 to 1.35: more than the 1.2 of a usual
+/// application. 37 min alone have the root of 0.97 times 37/40, 0.95. The lightener may stay on for 50 min.
+#[test]
+fn the_strain_is_that_of_what_was_done() {
+    let care = |log: &str| home_care(&soft(), &replay(&read_log(log).entries));
+    let both = care(&twice(37, 38));
+    assert_eq!(both.strain, Some(Strain::High));
+    assert!(both.condition.ends_with("strain by the model: high (75 min on nape in 2 applications)"), "{both:?}");
+    assert!(both.advice.iter().any(|one| one.text.starts_with("Dry in the air")));
+    let first: String = twice(37, 38).split_inclusive('\n').take(4).collect();
+    assert_eq!(care(&first).strain, Some(Strain::Usual));
+    // Nobody noted the times: as planned, and that is said.
+    assert!(care("").condition.ends_with("as its times are not noted)"), "{}", care("").condition);
+    // The last rinse is not noted: no shorter than planned, 18 and 30 min.
+    let open: String = twice(37, 38).split_inclusive('\n').take(6).collect();
+    let open = care(&open);
+    assert!(open.strain == Some(Strain::High) && open.condition.contains("85 min on nape in 2 applications, the last"));
+    let words = |log: &str| {
+        let found = record(&soft(), &replay(&read_log(log).entries));
+        found.pairs.iter().find(|pair| pair.what == Compared::OnHair).unwrap().words.clone()
+    };
+    assert!(words(&twice(37, 38)).ends_with("; 2 applications, and the longest time of one is 50 min"));
+    assert!(words(&twice(40, 55)).ends_with("; beyond the longest time, 50 min"));
+    assert!(!words(&first).contains("longest"));
+}
+
+/// Two bowls over the grams of one, and the level of two mixes, are no lesson; how often it was put on is kept.
+#[test]
+fn what_was_put_on_twice_is_no_lesson() {
+    let record = keep(&soft(), &replay(&read_log(&twice(37, 38)).entries));
+    let nape = &record.section[0];
+    assert_eq!((nape.applications, nape.on_hair_min, nape.weighed_g), (Some(2), Some(75.0), Some(160.0)));
+    assert_eq!(record.section[1].applications, None);
+    let records = [record];
+    assert_eq!(read_records_csv(&records_csv(&records)).records, records);
+    assert_eq!(read_records(&record_line(&records[0])).records, records);
+    let found = lessons(&records);
+    assert!(found.demand.is_empty() && found.level_off.is_none() && found.put_on_again == 1, "{found:?}");
+    assert!(strand_readings(&records).is_empty());
+    // Its first application was timed, and 18 min are 18 min.
+    assert_eq!(found.foils[0].min_per_foil.mean, 18.0 / f64::from(records[0].section[0].foils.unwrap()));
 }
 
 #[test]

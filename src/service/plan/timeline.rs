@@ -43,6 +43,10 @@ pub struct Step {
     /// When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
+    /// The longest that its products let a first strand carry it; none where none of them says. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub longest: Option<Duration>,
 }
 
 /// The running order of one pair of hands: each application begins when the one before it ends, and what it waits for is
@@ -90,6 +94,7 @@ impl Timeline {
                 look_at: looks.at,
                 look_at_last: looks.last,
                 rinse_by: min(rinse_by),
+                longest: limits(work, begin, applied).reduce(f64::min).map(|until| min(until - begin)),
             });
         }
         Self(steps)
@@ -135,11 +140,15 @@ fn over(first: &Step, what: WaitFor) -> Duration {
 
 /// As planned, or earlier where a product's own limit is reached earlier.
 fn rinse_by(work: &Work<'_>, begin: f64, applied: f64) -> f64 {
-    let limits = work.longest().map(|(_, most, from)| match from {
+    limits(work, begin, applied).fold(applied + work.task.develop.min(), f64::min)
+}
+
+/// When the longest times of its products are over.
+fn limits(work: &Work<'_>, begin: f64, applied: f64) -> impl Iterator<Item = f64> {
+    work.longest().map(move |(_, most, from)| match from {
         CountsFrom::FirstStrand => begin + most.min(),
         CountsFrom::EndOfApplication => applied + most.min(),
-    });
-    limits.fold(applied + work.task.develop.min(), f64::min)
+    })
 }
 
 /// When one section is looked at.

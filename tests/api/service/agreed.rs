@@ -11,7 +11,7 @@ use foilwork::{
         Alternative, Consent, ConsultationPlan, ServiceFile, parse,
         shape::{AgreedEntry, ConsultationEntry, Elasticity, HistoryFlag, Party, WishEntry, Zone},
     },
-    sheet::consultation_sheet,
+    sheet::{SheetPart, bench_page, bench_sheet_of, consultation_sheet},
 };
 use serde_json::json;
 
@@ -98,6 +98,17 @@ fn an_agreement_is_bound_to_what_it_was_given_to() {
         "{:?}",
         house.agreement.before
     );
+    // Who stands at the chair has the bench sheet alone.
+    let mut file = with(|entry| entry.agreed = vec![agreed(Party::Guest, "2026-06-01", &[Rule::Elasticity])]);
+    file.salon.agreed_valid_days = Some(176.0);
+    for (days, told) in [(176.0, true), (177.0, false)] {
+        let plan = changed(file.clone(), |file| file.salon.agreed_valid_days = Some(days));
+        for sheet in [bench_sheet_of(&plan, SheetPart::SHORT), bench_page(&plan)] {
+            let said = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
+            let lapsed = "Agreement of the guest of 2026-06-01 (for elasticity) no longer counts: it is 177 days old";
+            assert_eq!(said.contains(lapsed), told, "{said}");
+        }
+    }
     let young = asked(|file| file.salon.agreed_valid_days = Some(177.0));
     assert_eq!(open(&young, Party::Doctor, Rule::Health), (false, Vec::new()));
 }
