@@ -2,6 +2,7 @@ use crate::{
     colour::{Level, Swatch},
     quantity::{Quantity, Share},
     source::Interval,
+    text::{number, span},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -11,17 +12,36 @@ use serde::Serialize;
 pub struct Lowlights {
     /// Their level.
     pub level: Level,
-    /// The share of the section's hair that is made darker.
+    /// The share of the section's hair that is made darker, by what the section may read as without them.
     #[serde(rename = "share_percent")]
-    pub share: Share,
+    pub share: Interval<Share>,
     /// Foils of them; absent where the hair of a foil is not known.
     pub foils: Option<Interval<u32>>,
     /// Light foils between two of them, so that they lie evenly; absent where there are none that are counted.
     pub light_foils_between: Option<u32>,
 }
 
+impl Lowlights {
+    /// Whether they take all the hair there, to the percent that is shown: what is wanted is as dark as they are.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{colour::Level, head::lowlights};
+    ///
+    /// let level = Level::new;
+    /// assert!(lowlights(level(9.0)?.into(), level(7.0)?, level(7.0)?, level(6.0)?, None)?.leaves_no_light());
+    /// assert!(!lowlights(level(9.0)?.into(), level(8.0)?, level(7.0)?, level(6.0)?, None)?.leaves_no_light());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn leaves_no_light(&self) -> bool {
+        self.share.best().percent() >= 99.5
+    }
+}
+
 /// Lowlights that cannot do what is wanted.
-#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum LowlightsError {
     /// Darker than what grows in.
@@ -35,12 +55,15 @@ pub enum LowlightsError {
         natural: Level,
     },
     /// The wish is not darker than what is there.
-    #[error("`wanted` {wanted} is not darker than `now` {now}: lowlights only darken (give less than {now})")]
+    #[error(
+        "`wanted` {wanted} is not darker than `now`, level {}: lowlights only darken (give less than {})",
+        span(.now, |now| number(now.number(), 1)), number((.now.best().number() * 10.0).floor() / 10.0, 1)
+    )]
     NotDarker {
         /// What is wanted.
         wanted: Level,
         /// What the section reads as.
-        now: Level,
+        now: Interval<Level>,
     },
     /// Even all the hair would not be dark enough.
     #[error(
@@ -63,7 +86,7 @@ impl LowlightsError {
     /// use foilwork::{colour::Level, head::lowlights};
     ///
     /// let level = Level::new;
-    /// let error = lowlights(level(9.0)?, level(8.0)?, level(5.0)?, level(6.0)?, None).unwrap_err();
+    /// let error = lowlights(level(9.0)?.into(), level(8.0)?, level(5.0)?, level(6.0)?, None).unwrap_err();
     /// assert!(error.told_with(["--reads-as", "--level"]).starts_with("--level level 5 is darker than `natural` level 6"));
     /// # Ok::<(), foilwork::colour::InvalidLevel>(())
     /// ```
@@ -86,13 +109,13 @@ impl LowlightsError {
 /// use foilwork::{colour::Level, head::lowlights, quantity::Share};
 ///
 /// let level = Level::new;
-/// let found = lowlights(level(9.0)?, level(8.0)?, level(6.0)?, level(6.0)?, Some((Share::from_percent(5.0)?, 12)))?;
-/// assert!(found.share.percent() > 30.0 && found.share.percent() < 60.0);
-/// assert!(lowlights(level(9.0)?, level(8.0)?, level(5.0)?, level(6.0)?, None).is_err());
+/// let found = lowlights(level(9.0)?.into(), level(8.0)?, level(6.0)?, level(6.0)?, Some((Share::from_percent(5.0)?, 12)))?;
+/// assert!(found.share.best().percent() > 30.0 && found.share.best().percent() < 60.0);
+/// assert!(lowlights(level(9.0)?.into(), level(8.0)?, level(5.0)?, level(6.0)?, None).is_err());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn lowlights(
-    now: Level,
+    now: Interval<Level>,
     wanted: Level,
     lowlight: Level,
     natural: Level,
@@ -101,7 +124,7 @@ pub fn lowlights(
     if lowlight < natural {
         return Err(LowlightsError::DarkerThanNatural { lowlight, natural });
     }
-    if wanted >= now {
+    if wanted >= now.best() {
         return Err(LowlightsError::NotDarker { wanted, now });
     }
     if wanted < lowlight {
@@ -111,20 +134,29 @@ pub fn lowlights(
         let [_, y, _] = Swatch::natural(level).best_sample();
         y
     };
-    let share = (bright(now) - bright(wanted)) / (bright(now) - bright(lowlight));
+    // Where it may read darker than is wanted, it may be that none is needed.
+    let of = |now: Level| {
+        if now > wanted { (bright(now) - bright(wanted)) / (bright(now) - bright(lowlight)) } else { 0.0 }
+    };
+    let share = now.map(of);
     // The hair of a foil is picked by hand: a quarter off either way.
     let in_foils = |(per_foil, _): (Share, u32)| {
-        let foils = |factor: f64| count(share / (per_foil.fraction() * factor));
-        Interval::ordered(foils(1.25), foils(1.0), foils(0.75))
+        let foils = |share: f64, factor: f64| count(share / (per_foil.fraction() * factor));
+        Interval::ordered(foils(share.low(), 1.25), foils(share.best(), 1.0), foils(share.high(), 0.75))
     };
     let foils = light.filter(|(per_foil, _)| *per_foil > Share::NONE).map(in_foils);
     let counted = light.map(|(_, light)| light).filter(|light| *light > 0);
     let between = foils.zip(counted).map(|(foils, light)| (light / foils.best().max(1)).max(1));
-    Ok(Lowlights { level: lowlight, share: Share::nearest(share * 100.0), foils, light_foils_between: between })
+    Ok(Lowlights {
+        level: lowlight,
+        share: share.map(|share| Share::nearest(share * 100.0)),
+        foils,
+        light_foils_between: between,
+    })
 }
 
-/// Whole foils, up to a thousand.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to 1 and a thousand before")]
+/// Whole foils, up to a thousand; none for none of the hair.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to 0 and a thousand before")]
 fn count(foils: f64) -> u32 {
-    foils.ceil().clamp(1.0, 1000.0) as u32
+    foils.ceil().clamp(0.0, 1000.0) as u32
 }

@@ -52,7 +52,7 @@ pub use plan::{
     TogetherSection, Unknown, WeighedPart, WishHeld, WishSection, ZoneHair, ZoneLook, mixing_cards, plan, plan_schema,
     plan_text, plan_with,
 };
-pub(crate) use plan::{NOT_YET, strength_decimals};
+pub(crate) use plan::{NOT_YET, if_all_reached, if_it_reaches, strength_decimals};
 pub use request::{AppliedBy, Applying, CountedPanels, DefaultUsed, DefaultValue, FoilPace, WorkStage};
 pub use shape::ServiceFile;
 pub use starter::{Starter, starter};

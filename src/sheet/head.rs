@@ -3,7 +3,7 @@ use crate::{
     quantity::{Mass, Quantity},
     service::{
         HeadPlan, HeadReading, LevelStretch, LevelsAlong, Meeting, PartReading, Plan, RootShadowPlan, SectionPlan,
-        ZoneHair,
+        ZoneHair, if_all_reached, if_it_reaches,
     },
     source::Interval,
     text::{Sheet, number, range, rough, span},
@@ -41,7 +41,10 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
             sheet.paragraph(&format!("of its hair, mixture lies on: {}", carries.join("; ")), 4);
         }
         if let Some(along) = section.along.as_ref().filter(|along| along.stretches.len() > 1) {
-            sheet.paragraph(&format!("level along the strand, in cm: {}", levels_along(along, plan)), 4);
+            sheet.paragraph(
+                &format!("level along the strand, in cm: {}", levels_along(along, &section.section, plan)),
+                4,
+            );
         }
         sheet.paragraph(&format!("not taken: {}", rejected(section)), 4);
         if let Some(ends) = &section.ends_between {
@@ -67,12 +70,12 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
         root_shadow(sheet, shadow);
     }
     if let Some(reading) = &head.look {
-        look(sheet, reading);
+        look(sheet, reading, if_all_reached(&plan.lift));
     }
 }
 
 /// Centimetres and their level; of what, and what it rests on.
-pub(super) fn levels_along(along: &LevelsAlong, plan: &Plan) -> String {
+pub(super) fn levels_along(along: &LevelsAlong, section: &str, plan: &Plan) -> String {
     let one = |cm: &LevelStretch| {
         let level = span(&cm.level, |level| number(level.number(), 1));
         format!("{}-{}: {level}", number(cm.from.cm(), 1), number(cm.to.cm(), 1))
@@ -80,7 +83,8 @@ pub(super) fn levels_along(along: &LevelsAlong, plan: &Plan) -> String {
     let stretches: Vec<String> = along.stretches.iter().map(one).collect();
     let of = if along.taken.is_some() { "with the hair left between" } else { "of the taken hair alone" };
     let shadow = if plan.head.root_shadow.is_some() { ", before the root shadow" } else { "" };
-    format!("{} [{of}{shadow}; {}]", stretches.join("; "), along.basis)
+    let when = if_it_reaches(&plan.lift, section).map(|when| format!(", {when}")).unwrap_or_default();
+    format!("{} [{of}{shadow}; {}]{when}", stretches.join("; "), along.basis)
 }
 
 /// Where two formulas meet in a foil.
@@ -184,8 +188,8 @@ fn rejected(section: &SectionPlan) -> String {
     section.product_class.rejected.iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
-fn lowlights(depth: &Lowlights) -> String {
-    let after = match depth.light_foils_between {
+pub(super) fn lowlights(depth: &Lowlights) -> String {
+    let after = match depth.light_foils_between.filter(|_| !depth.leaves_no_light()) {
         None => String::new(),
         Some(1) => ", one after every light foil".to_owned(),
         Some(between) => format!(", one after every {between} light foils"),
@@ -194,11 +198,13 @@ fn lowlights(depth: &Lowlights) -> String {
         .foils
         .as_ref()
         .map_or_else(|| "strands".to_owned(), |foils| format!("{} foils", span(foils, |foils| foils.to_string())));
-    format!("depth: {foils} of {}, {:.0} of the hair there{after}", depth.level, depth.share)
+    let none_left = if depth.leaves_no_light() { ": no light hair remains there" } else { "" };
+    let share = range(&depth.share, 0);
+    format!("depth: {foils} of {}, {share} % of the hair there{after}{none_left}", depth.level)
 }
 
 /// How many go there, and behind which of the light foils.
-fn lowlight_place(place: &LowlightPlace) -> String {
+pub(super) fn lowlight_place(place: &LowlightPlace) -> String {
     let numbers: Vec<String> = place.behind_foils.iter().map(u32::to_string).collect();
     let foils = if numbers.len() == 1 { "foil" } else { "foils" };
     let region = place.region.as_ref().map(|region| format!("in {region}, {} of them, ", place.foils));
@@ -225,7 +231,7 @@ fn upkeep(section: &SectionPlan) -> String {
     )
 }
 
-fn look(sheet: &mut Sheet, reading: &HeadReading) {
+fn look(sheet: &mut Sheet, reading: &HeadReading, when: Option<String>) {
     sheet.blank();
     let rows = reading.look.regions.iter().map(|region| {
         vec![
@@ -236,6 +242,10 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
         ]
     });
     sheet.table(&["region", "of the hair", "reads as L*", "dark to light"], &[1, 2], rows.collect());
+    let when = when.map(|when| format!(", {when}")).unwrap_or_default();
+    if !when.is_empty() {
+        sheet.paragraph(&format!("It reads so{when}."), 2);
+    }
     let lighter = |over: &Option<Interval<f64>>| over.as_ref().map(|over| span(over, |l| number(l, 1)));
     if let Some(over) = lighter(&reading.look.outline_over_interior) {
         sheet.paragraph(&format!("outline over interior: {over} L*"), 2);
@@ -265,7 +275,7 @@ fn look(sheet: &mut Sheet, reading: &HeadReading) {
     match (&reading.look.change, reading.look.as_wanted) {
         (_, Some(true)) => {
             let open = if reading.look.is_sure_of(wish) { "" } else { " (by the estimate, not by all of its bounds)" };
-            sheet.paragraph(&format!("Reads as asked: {wish}{open}."), 2);
+            sheet.paragraph(&format!("Reads as asked: {wish}{open}{when}."), 2);
         }
         (Some(change), _) => {
             sheet.paragraph(&format!("Does not read as asked ({wish}): {}.", change.advice()), 2);

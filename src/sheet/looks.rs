@@ -1,7 +1,7 @@
 use crate::{
     colour::Swatch,
     quantity::{Mass, Share},
-    service::{Plan, SectionColour},
+    service::{Plan, SectionColour, if_all_reached},
     source::Interval,
     text::{Sheet, amount, number, range, span},
 };
@@ -12,7 +12,9 @@ pub(super) fn looks(sheet: &mut Sheet, plan: &Plan) {
         return;
     }
     sheet.blank();
-    sheet.paragraph("Colours on the way, by the hair model (not a photograph; +/- in CIEDE2000):", 0);
+    let when = if_all_reached(&plan.lift).map(|when| format!(", {when}")).unwrap_or_default();
+    let head = format!("Colours on the way, by the hair model (not a photograph; +/- in CIEDE2000){when}:");
+    sheet.paragraph(&head, 0);
     for section in &plan.colour {
         sheet.paragraph(&format!("- {}", swatches(section)), 2);
         let lines = [from_afar(section), neutralising(section), natural_shade(section), pigment_first(section)];

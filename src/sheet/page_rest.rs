@@ -5,7 +5,7 @@ use crate::{
     finding::{Reason, Verdict},
     lift::LOOK_FOR,
     page::Html,
-    service::Plan,
+    service::{Plan, if_all_reached},
     text::{in_hundred, number, range, span},
 };
 
@@ -14,7 +14,8 @@ pub(super) fn looks(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     if !plan.colour.is_empty() {
         html.element("h2", &[], "Colours on the way");
         let rests_on = "swatches: a spectral model of hair with its own error, not a photograph";
-        notes.noted(html, "p", "Now, lightened, at the end; +/- in CIEDE2000", rests_on);
+        let when = if_all_reached(&plan.lift).map(|when| format!(", {when}")).unwrap_or_default();
+        notes.noted(html, "p", &format!("Now, lightened, at the end; +/- in CIEDE2000{when}"), rests_on);
         html.open("div", &[("class", "pictures")]);
         for section in &plan.colour {
             html.picture(&pictures::swatches(section));
@@ -48,6 +49,9 @@ pub(super) fn looks(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         return;
     }
     html.element("h2", &[], "Head and foils");
+    if let Some(when) = if_all_reached(&plan.lift) {
+        html.element("p", &[], &format!("It reads so {when}."));
+    }
     html.open("div", &[("class", "beside")]);
     if let Some(map) = super::head_map(plan) {
         html.open("div", &[("class", "map")]);
@@ -84,9 +88,18 @@ fn foils(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         );
         notes.noted(html, "p", "Grams and foils are estimates", &format!("hair and foils: {}", head.basis));
     }
+    let depth = head.sections.iter().filter_map(|section| Some((section, section.lowlights.as_ref()?)));
+    let depth = depth.map(|(section, depth)| {
+        let places: Vec<String> = section.lowlight_places.iter().map(super::head::lowlight_place).collect();
+        vec![section.section.clone(), super::head::lowlights(depth), places.join("; ")]
+    });
+    let depth: Vec<Vec<String>> = depth.collect();
+    if !depth.is_empty() {
+        html.table("Darker strands", &["section", "of what, and how much", "where"], &[], &depth);
+    }
     let graded = head.sections.iter().filter_map(|section| {
         let along = section.along.as_ref().filter(|along| along.stretches.len() > 1)?;
-        Some(vec![section.section.clone(), super::head::levels_along(along, plan)])
+        Some(vec![section.section.clone(), super::head::levels_along(along, &section.section, plan)])
     });
     let graded: Vec<Vec<String>> = graded.collect();
     if !graded.is_empty() {

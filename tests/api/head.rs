@@ -159,7 +159,7 @@ fn class_of_service(#[case] parts: &[(Technique, f64)], #[case] want: ServiceCla
 )]
 #[case::not_darker(
     (8.0, 9.0, 6.0, 6.0),
-    "`wanted` level 9 is not darker than `now` level 8: lowlights only darken (give less than level 8)"
+    "`wanted` level 9 is not darker than `now`, level 8: lowlights only darken (give less than 8)"
 )]
 #[case::too_light(
     (9.0, 6.0, 7.0, 5.0),
@@ -168,18 +168,46 @@ fn class_of_service(#[case] parts: &[(Technique, f64)], #[case] want: ServiceCla
 fn lowlights_that_cannot_be(#[case] levels: (f64, f64, f64, f64), #[case] want: &str) {
     let (now, wanted, lowlight, natural) = levels;
     let refused =
-        lowlights(level(now), level(wanted), level(lowlight), level(natural), Some((percent(5.0), 12))).unwrap_err();
+        lowlights(level(now).into(), level(wanted), level(lowlight), level(natural), Some((percent(5.0), 12)))
+            .unwrap_err();
     assert_eq!(refused.to_string(), want);
+}
+
+/// Every level is rounded, and what is to be given is below what it reads as.
+#[test]
+fn a_wish_that_is_not_darker_is_told_in_round_levels() {
+    let now = Interval::new(level(7.2), level(7.660_529_056_479_696), level(8.0)).unwrap();
+    let refused = lowlights(now, level(8.0), level(6.0), level(6.0), None).unwrap_err();
+    let want =
+        "`wanted` level 8 is not darker than `now`, level 7.7 (7.2 to 8): lowlights only darken (give less than 7.6)";
+    assert_eq!(refused.to_string(), want);
+}
+
+/// Light adds up: (now - wanted) / (now - lowlight) in luminance, at each bound of what it reads as; none where it may read as dark
+/// as is wanted.
+#[test]
+fn the_share_of_lowlights_has_the_bounds_of_what_it_reads_as() {
+    let y = |number: f64| Swatch::natural(level(number)).samples()[0][1];
+    let of = |now: f64| 100.0 * (y(now) - y(8.0)) / (y(now) - y(6.0));
+    let found = |low: f64| {
+        let now = Interval::new(level(low), level(9.0), level(9.5)).unwrap();
+        lowlights(now, level(8.0), level(6.0), level(6.0), Some((percent(10.0), 12))).unwrap()
+    };
+    for (share, want) in found(8.5).share.to_array().into_iter().zip([8.5, 9.0, 9.5].map(of)) {
+        assert!((share.percent() - want).abs() < 1e-9, "{share} {want}");
+    }
+    let open = found(7.5);
+    assert_eq!((open.share.low(), open.foils.unwrap().low()), (Share::NONE, 0));
 }
 
 /// All of a region at the wanted level needs all of its hair; half of the foils for half of it.
 #[test]
 fn lowlights_by_share() {
-    let all = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), Some((percent(10.0), 20))).unwrap();
-    assert!((all.share.percent() - 100.0).abs() < 1e-9);
+    let all = lowlights(level(9.0).into(), level(6.0), level(6.0), level(6.0), Some((percent(10.0), 20))).unwrap();
+    assert!((all.share.best().percent() - 100.0).abs() < 1e-9);
     assert_eq!((all.foils.unwrap().best(), all.light_foils_between), (10, Some(2)));
     // Where no light foil is known, the share is all that is known.
-    let painted = lowlights(level(9.0), level(6.0), level(6.0), level(6.0), None).unwrap();
+    let painted = lowlights(level(9.0).into(), level(6.0), level(6.0), level(6.0), None).unwrap();
     assert_eq!((painted.share, painted.foils, painted.light_foils_between), (all.share, None, None));
 }
 

@@ -324,7 +324,7 @@ def test_errors_name_the_arguments_and_the_bound_that_is_off() -> None:
         Template([Region("all", 100, density_percent=(-5, 100, 120))])
     # Without foils the share is all that is known.
     depth = lowlights(9, 8, lowlight_level=6, natural_level=6)
-    assert depth.foils is None and depth.light_foils_between is None and depth.share_percent > 0
+    assert depth.foils is None and depth.light_foils_between is None and depth.share_percent.best > 0
 
 
 def test_the_technique_is_the_plainest_that_does_it() -> None:

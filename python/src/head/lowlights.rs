@@ -15,8 +15,8 @@ answer! {
     Lowlights {
         /// Their level.
         level: f64,
-        /// The share of the section's hair that is made darker, in percent.
-        share_percent: f64,
+        /// The share of the section's hair that is made darker, in percent, by what it may read as now.
+        share_percent: Estimate<f64>,
         /// Foils of them; ``None`` where the hair of a foil is not known.
         foils: Option<Estimate<u32>>,
         /// Light foils between two of them, so that they lie evenly; ``None`` where none are counted.
@@ -46,7 +46,7 @@ answer! {
 /// Examples:
 ///     >>> from foilwork.head import lowlights
 ///     >>> depth = lowlights(9, 8, lowlight_level=6, natural_level=6, per_foil_percent=5, light_foils=12)
-///     >>> 30 < depth.share_percent < 60
+///     >>> 30 < depth.share_percent.best < 60
 ///     True
 #[pyfunction]
 #[pyo3(signature = (now_level, wanted_level, *, lowlight_level, natural_level, per_foil_percent = None, light_foils = None))]
@@ -60,12 +60,12 @@ pub fn lowlights(
 ) -> PyResult<Lowlights> {
     let per_foil = per_foil_percent.map(Share::from_percent).transpose().map_err(raise)?;
     let light = per_foil.map(|per_foil| (per_foil, light_foils.unwrap_or(0)));
-    let found = head::lowlights(now_level.0, wanted_level.0, lowlight_level.0, natural_level.0, light);
+    let found = head::lowlights(now_level.0.into(), wanted_level.0, lowlight_level.0, natural_level.0, light);
     let found =
         found.map_err(|error| FoilworkError::new_err(error.told_with(["`wanted_level`", "`lowlight_level`"])))?;
     Ok(Lowlights {
         level: found.level.number(),
-        share_percent: found.share.percent(),
+        share_percent: Estimate(found.share.map(|share| share.percent()).to_array()),
         foils: found.foils.map(|foils| Estimate(foils.to_array())),
         light_foils_between: found.light_foils_between,
     })

@@ -127,6 +127,9 @@ impl References<'_> {
         if !(open && lightens(section, &known.lighteners)) {
             self.developer(section, field, &known.developers, &known.semi);
         }
+        if let Some(depth) = section.get("lowlights").filter(|depth| matches!(depth.kind, Kind::Table(_))) {
+            self.either(depth, &format!("{field}.lowlights"), "level", "contrast_levels");
+        }
         let mut dosed = HashSet::new();
         for (j, name) in items(section, "additives").iter().enumerate() {
             let at = format!("{field}.additives[{}]", j + 1);

@@ -158,6 +158,18 @@ impl Colours {
     }
 }
 
+/// The look from afar of hair of which so much is coloured and the rest is as it was, with bounds that hold those of the least and of
+/// the most of it.
+pub(super) fn seen(rest: &Swatch, coloured: &Swatch, covered: Interval<Share>) -> SectionLook {
+    let look = section_look(rest, coloured, covered.best());
+    if covered.is_exact() {
+        return look;
+    }
+    let [least, most] = [covered.low(), covered.high()].map(|share| section_look(rest, coloured, share));
+    let levels = look.perceived_level.widened_to(least.perceived_level).widened_to(most.perceived_level);
+    SectionLook { mixed: look.mixed.widened_to(&[least.mixed, most.mixed]), perceived_level: levels, ..look }
+}
+
 /// What the colours of a section are worked out from.
 struct Stage<'s, 'r> {
     request: &'s Request,
@@ -225,7 +237,6 @@ impl Stage<'_, '_> {
             None if work.lightens() => (bare.look, None),
             None => (Swatch::of_look(target, &work.tone), None),
         };
-        let taken = work.taken(self.request)?;
         let own = self.mixes.get(work.place);
         Ok(SectionColour {
             section: work.name().to_owned(),
@@ -244,7 +255,7 @@ impl Stage<'_, '_> {
             exposed_swatch: lifts.then_some(bare.look),
             toner: toner.map(|toner| toner.name().to_owned()),
             swatch,
-            look: taken.map(|taken| section_look(&bare.natural, &swatch, taken)),
+            look: work.covered(self.request)?.map(|covered| seen(&bare.natural, &swatch, covered)),
             neutralising: neutralising.filter(|_| lifts),
             natural_shade: own
                 .and_then(|mix| doses::natural_shade(self.request, self.hair.white.best(), work, target, mix)),

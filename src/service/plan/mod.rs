@@ -26,6 +26,7 @@ mod first_step;
 mod first_steps;
 mod hair;
 mod head_plan;
+mod if_reached;
 mod known;
 mod lapsed;
 mod level_rule;
@@ -73,6 +74,7 @@ pub use head_plan::{
     EndsPlan, HeadPlan, HeadReading, InPlace, LevelStretch, LevelsAlong, Meeting, MeetingShade, PartReading,
     RootShadowPlan, SectionPlan, ShadowLength, ZoneHair, ZoneLook,
 };
+pub(crate) use if_reached::{if_all_reached, if_it_reaches};
 pub use lapsed::Lapsed;
 pub use level_rule::LevelRule;
 pub use lift_plan::{ExpectedLook, SectionLift, SeenNow};

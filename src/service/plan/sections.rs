@@ -14,7 +14,7 @@ use crate::{
     quantity::{Duration, Quantity, Share},
     reader::{InField, Problems},
     service::{
-        request::{Item, ItemKind, Oxidant, Request, Task, WorkStage},
+        request::{Item, ItemKind, Oxidant, Request, SectionFoils, Task, WorkStage},
         shape::WaitFor,
     },
     shop::{CountsFrom, ShadeClass},
@@ -95,6 +95,16 @@ impl<'r> Work<'r> {
         };
         let of_panel = || Some(self.task.on_head?.layout?.share_of_panel.best());
         Ok(stated.or_else(of_regions).or_else(of_panel))
+    }
+
+    /// Of the hair of its area, how much is coloured where the colour has set in: what it takes, less what the comb pushes away and
+    /// the brush leaves out.
+    pub(super) fn covered(&self, request: &Request) -> Result<Option<Interval<Share>>, Problems> {
+        let known = self.taken(request)?.zip(self.task.on_head);
+        let of = |(taken, on_head): (Share, SectionFoils)| {
+            on_head.profile.covered.map(|share| Share::nearest(taken.fraction() * share.percent()))
+        };
+        Ok(known.map(of))
     }
 
     pub(super) fn has_peroxide(&self) -> bool {

@@ -24,6 +24,8 @@ choice! {
         Curl = "curl" => "what its curl does to the hair's growth, length and demand",
         /// Where the foils go.
         FoilLayout = "foil-layout" => "foil count and layout",
+        /// What the darker foils for depth are coloured with.
+        DarkFoils = "dark-foils" => "what the dark foils of `lowlights` take",
         /// What the products hold besides peroxide.
         Compositions = "compositions" => "dye and ammonia limits, peroxide released by lighteners",
         /// How alkaline the mixes are.
@@ -59,6 +61,9 @@ impl Unknown {
                  of demand there is none: state the length stretched, and enter `used_g`"
             }
             Self::FoilLayout => "the counts are yours; state a section's `panel` to have its foils counted",
+            Self::DarkFoils => {
+                "the dark foils are in no bowl, time, price, stock or look: give them a section of their own"
+            }
             Self::Compositions => {
                 "checked for products whose `composition` the shop declares; of all others the developers' peroxide only"
             }
@@ -84,6 +89,7 @@ pub(super) fn not_computed(
         Unknown::HairMass => request.amounts.length.is_none(),
         Unknown::Curl => request.file.analysis.curl.is_some_and(|curl| curl != Curl::Straight),
         Unknown::FoilLayout => request.file.section.iter().any(|of| of.technique.is_in_foil() && of.panel.is_none()),
+        Unknown::DarkFoils => request.file.section.iter().any(|of| of.lowlights.is_some()),
         Unknown::LiftAgainstTime => !sections.lighten(),
         Unknown::FinishTogether => sections.lighten() && !sections.leave_strengths_open(),
         Unknown::Alkalinity => !sections.state_alkalinity(),

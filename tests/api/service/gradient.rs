@@ -114,9 +114,9 @@ fn lowlights_for_the_depth_that_is_wanted() {
     // Light adds up: (now - wanted) / (now - lowlight) in reflectance.
     let y = |level: f64| Swatch::natural(Level::new(level).unwrap()).samples()[0][1];
     let now = y(plan.colour[0].look.as_ref().unwrap().perceived_level.best().number());
-    near(depth.share.percent(), 100.0 * (now - y(8.0)) / (now - y(6.5)), 1e-6);
+    near(depth.share.best().percent(), 100.0 * (now - y(8.0)) / (now - y(6.5)), 1e-6);
     // Ten foils of a tenth of the section each.
-    near(f64::from(depth.foils.unwrap().best()), depth.share.percent() / 10.0, 1.0);
+    near(f64::from(depth.foils.unwrap().best()), depth.share.best().percent() / 10.0, 1.0);
     let flat: String = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(flat.contains("depth:") && flat.contains("foils of level 6.5"), "{flat}");
 }

@@ -162,7 +162,7 @@ fn a_bright_outline_reads_as_asked() {
     near(shadow(outline), 1.0, 1e-9);
     near(shadow(top), 1.0 + 2.0 * (0.8 * 13.0 + 12.0) / 25.0, 1e-9);
     assert!(look.as_wanted == Some(true) && look.outline_over_interior.unwrap().best() > 2.0);
-    assert!(one_line(&plan).contains("Reads as asked: bright outline, quieter crown."));
+    assert!(one_line(&plan).contains("Reads as asked: bright outline, quieter crown"));
     assert!(plan.findings.iter().all(|finding| finding.verdict != Verdict::Stop));
     assert!(one_line(&mapped(9.0, Wish::Even)).contains("Does not read as asked"));
 }

@@ -14,6 +14,7 @@ mod danger;
 mod day;
 mod defaults;
 mod deposit;
+mod depth;
 mod examples;
 mod field_use;
 mod fields;

@@ -59,7 +59,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     timing::records(stages.request, stages.evidence, &mut findings);
     sequence::check(sections, timeline, &mut findings);
     together::check(hair, sections, colours, &mut findings);
-    head::check(stages.head, stages.request, &mut findings);
+    head::check(stages.head, (stages.request, stages.lift), &mut findings);
     first_steps::check((hair, stages.request), (sections, mixes), stages.first, &mut findings);
     stock::check(stages.stock, &mut findings);
     booking::check(stages.booking, stages.money, &mut findings);

@@ -1,17 +1,22 @@
 //! The head reads as it is wanted, and what is said of its regrowth agrees.
 
-use super::super::{HeadPlan, HeadReading, SectionPlan, findings::Findings};
+use super::super::{
+    HeadPlan, HeadReading, SectionLift, SectionPlan,
+    findings::Findings,
+    if_reached::{if_all_reached, likely_reached},
+};
 use crate::{
     finding::{Reason, Rule, Verdict},
     hair::{HairFacts, growth},
-    head::OutlineChange,
+    head::{Lowlights, OutlineChange},
     service::request::Request,
     source::{COMMON_PRACTICE, Interval},
     text::{number, range, span},
 };
 
 /// Whether the head reads as asked, and whether bands and weeks say the same of its regrowth.
-pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings) {
+pub(super) fn check(head: &HeadPlan, (request, lift): (&Request, &[SectionLift]), findings: &mut Findings) {
+    let (passes, when) = reached(lift);
     if let Some((reading, wish)) = head.look.as_ref().and_then(|look| Some((look, look.wish?))) {
         let over = |what: &str, over: &Option<Interval<f64>>| {
             over.as_ref().map(|over| format!("{what} by {} L*", span(over, |l| number(l, 1))))
@@ -24,10 +29,10 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         let apart = apart.into_iter().flatten().collect::<Vec<_>>().join(", ");
         let (verdict, text) = match (&look.change, look.as_wanted) {
             (_, Some(true)) if look.is_sure_of(wish) => {
-                (Verdict::Passed, format!("{wish}: reads so by the model ({apart})"))
+                (passes, format!("{wish}: reads so by the model ({apart}){when}"))
             }
             (_, Some(true)) => {
-                (Verdict::Note, format!("{wish}: reads so by the estimate, not by all of its bounds ({apart})"))
+                (Verdict::Note, format!("{wish}: reads so by the estimate, not by all of its bounds ({apart}){when}"))
             }
             (Some(change), _) => (Verdict::Warning, format!("{wish}: does not read so ({apart}): {}", change.advice())),
             (None, _) => {
@@ -37,10 +42,11 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
         findings.add(Rule::HeadReads, verdict, text, Reason::stated("a model of the colour; areas of the template"));
     }
     if let Some(reading) = &head.look {
-        outline(reading, findings);
+        outline(reading, lift, findings);
     }
     for section in &head.sections {
         technique(section, findings);
+        depth(section, findings);
     }
     used(request, findings);
     if let Some((natural, grown)) = head.natural.zip(head.regrowth).filter(|(natural, grown)| !grown.contains(*natural))
@@ -58,18 +64,25 @@ pub(super) fn check(head: &HeadPlan, request: &Request, findings: &mut Findings)
     }
 }
 
+/// What a look that is as wanted is worth, and on what it rests: it is that of the targets.
+fn reached(lift: &[SectionLift]) -> (Verdict, String) {
+    let verdict = if likely_reached(lift) { Verdict::Passed } else { Verdict::Note };
+    (verdict, if_all_reached(lift).map(|when| format!(", {when}")).unwrap_or_default())
+}
+
 /// Whether the outline is as solid or as soft as it is wanted.
-fn outline(reading: &HeadReading, findings: &mut Findings) {
+fn outline(reading: &HeadReading, lift: &[SectionLift], findings: &mut Findings) {
+    let (passes, when) = reached(lift);
     let Some(wish) = reading.outline_wish else { return };
     let (verdict, text) = match &reading.outline {
         None => (Verdict::Warning, format!("{wish} outline: no section lies there, add one")),
         Some(look) => {
             let light = format!("{} % of its hair light", range(&look.light, 0));
             match (look.as_wanted, look.sure) {
-                (Some(true), Some(true)) => (Verdict::Passed, format!("{wish} outline: reads so ({light})")),
+                (Some(true), Some(true)) => (passes, format!("{wish} outline: reads so ({light}){when}")),
                 (Some(true), _) => (
                     Verdict::Note,
-                    format!("{wish} outline: reads so by the estimate, not by all of its bounds ({light})"),
+                    format!("{wish} outline: reads so by the estimate, not by all of its bounds ({light}){when}"),
                 ),
                 _ => {
                     let changes: Vec<String> = look.changes.iter().map(OutlineChange::advice).collect();
@@ -95,6 +108,16 @@ fn used(request: &Request, findings: &mut Findings) {
         );
         findings.add(Rule::Amount, Verdict::Warning, text, Reason::assumed());
     }
+}
+
+/// Whether lowlights leave any light hair between them.
+fn depth(section: &SectionPlan, findings: &mut Findings) {
+    let Some(lowlights) = section.lowlights.filter(Lowlights::leaves_no_light) else { return };
+    let text = format!(
+        "{}: lowlights of {} over all of its hair: no light hair remains (give a lighter `reads_as_level` or darker lowlights)",
+        section.section, lowlights.level
+    );
+    findings.add(Rule::HeadReads, Verdict::Warning, text, Reason::assumed());
 }
 
 /// Whether the technique of a section gives the start and the upkeep that are wanted.

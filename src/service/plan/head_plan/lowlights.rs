@@ -9,7 +9,10 @@ use crate::{
 /// Where the lowlights of the sections go: between their own light foils, region by region where they lie in some.
 pub(super) fn place(sections: &mut [SectionPlan], look: Option<&HeadReading>) {
     for section in sections.iter_mut() {
-        let Some(foils) = section.lowlights.and_then(|depth| depth.foils) else { continue };
+        let Some(foils) = section.lowlights.filter(|depth| !depth.leaves_no_light()).and_then(|depth| depth.foils)
+        else {
+            continue;
+        };
         let Some((first, last)) = section.first_foil.zip(section.last_foil) else { continue };
         let mut light = look.map(|look| look.light_foils(&section.section)).unwrap_or_default();
         if light.is_empty() {

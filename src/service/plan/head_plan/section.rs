@@ -1,4 +1,8 @@
-use super::super::{Hair, colours::Colours, sections::Work};
+use super::super::{
+    Hair,
+    colours::{Colours, seen},
+    sections::Work,
+};
 use super::{LevelsAlong, ZoneHair, along};
 use crate::{
     colour::Level,
@@ -18,6 +22,9 @@ use crate::{
 };
 use schemars::JsonSchema;
 use serde::Serialize;
+
+/// What the section reads as before any lowlights.
+const WITHOUT_THEM: &str = "what the section reads as by the model without lowlights, ";
 
 /// What one section takes.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
@@ -203,19 +210,35 @@ fn depth(
 ) -> Result<Lowlights, Problems> {
     let field = format!("{}.lowlights", work.task.field);
     let level = match (entry.level, entry.contrast_levels) {
-        (Some(level), _) => Level::new(level).in_field(&format!("{field}.level"))?,
-        (None, contrast) => below(target, contrast.unwrap_or_default(), hair.natural_level.best())
-            .in_field(&format!("{field}.contrast_levels"))?,
+        (Some(level), None) => Level::new(level).in_field(&format!("{field}.level"))?,
+        (None, Some(contrast)) => {
+            below(target, contrast, hair.natural_level.best()).in_field(&format!("{field}.contrast_levels"))?
+        }
+        // Told by the reader too, where the file is read from a text.
+        (Some(_), Some(_)) => Err("both `level` and `contrast_levels` are given: keep one of them").in_field(&field)?,
+        (None, None) => Err("neither `level` nor `contrast_levels` is given: give one of them").in_field(&field)?,
     };
     let wanted = Level::new(entry.reads_as_level).in_field(&format!("{field}.reads_as_level"))?;
-    let look = colours.at(work.place).and_then(|colour| colour.look.as_ref());
-    let now = look.map_or(target, |look| look.perceived_level.best());
+    let now = reads_as(colours, work).unwrap_or_else(|| target.into());
     let foils = work.foils().map(|foils| foils.best()).filter(|foils| *foils > 0 && work.is_in_foil());
     // A foil of them takes as much of the section as a light one.
     let of_foils = |(taken, foils): (Share, u32)| (Share::nearest(taken.percent() / f64::from(foils)), foils);
     let light = work.taken(request)?.zip(foils).map(of_foils);
     let found = lowlights(now, wanted, level, hair.natural_level.best(), light);
-    found.map_err(|error| error.told_with(["`reads_as_level`", "`level`"])).in_field(&field)
+    found
+        .map_err(|error| error.told_with(["`reads_as_level`", "`level`"]).replace("`now`, ", WITHOUT_THEM))
+        .in_field(&field)
+}
+
+/// What it reads as without lowlights: with what is left in its area, where that is known, else its own hair; none where all of that
+/// is coloured and reads as its target.
+fn reads_as(colours: &Colours, work: &Work<'_>) -> Option<Interval<Level>> {
+    let colour = colours.at(work.place)?;
+    if let Some(look) = &colour.look {
+        return Some(look.perceived_level);
+    }
+    let covered = work.task.on_head?.profile.covered;
+    (covered.low() < Share::ALL).then(|| seen(&colour.natural, &colour.swatch, covered).perceived_level)
 }
 
 /// So much darker than the light strands, and not darker than what grows in.
