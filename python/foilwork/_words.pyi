@@ -260,6 +260,7 @@ _Unknown: TypeAlias = Literal[
     "hair-mass",
     "curl",
     "foil-layout",
+    "dark-foils",
     "compositions",
     "ph",
     "money",

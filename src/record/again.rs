@@ -1,6 +1,6 @@
 //! Whether a section is put on a second time: one decision from level, condition, time and applications together.
 
-use super::{Instruction, SectionSoFar, SoFar, instructions};
+use super::{Instruction, SectionSoFar, SoFar, instructions, replay::LEAST_MIN};
 use crate::{
     choice::choice,
     colour::Level,
@@ -18,8 +18,6 @@ use serde::Serialize;
 const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
 /// A fresh mix is put on where it reaches the target in so many of 100 cases.
 pub(super) const WORTH_PERCENT: Sourced<f64> = Sourced::assumed(50.0);
-/// Between two looks; nothing is put on for less.
-pub(super) const LEAST_MIN: f64 = 5.0;
 
 choice! {
     /// What follows for a section that is, or was, lightened.

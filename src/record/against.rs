@@ -2,15 +2,15 @@
 
 use super::{
     Comfort, FoilHeat, SectionSoFar,
-    again::{Asked, Fresh, LEAST_MIN, WORTH_PERCENT, of_hundred},
+    again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
     instructions::itching,
+    replay::LEAST_MIN,
 };
 use crate::{
     finding::{Finding, Verdict},
     lift::Strain,
     quantity::{Duration, Quantity},
     service::{Mix, shape::Elasticity},
-    shop::CountsFrom,
     source::Sourced,
     text::{amount, number},
 };
@@ -60,11 +60,7 @@ impl Asked<'_> {
         // Where nobody noted when all of it was on, it took as long as planned.
         let noted = begun.zip(applied).or(planned.map(|step| (step.begin, step.applied)));
         let applying = noted.map_or(0.0, |(begun, applied)| (applied.min() - begun.min()).max(0.0));
-        let from_first = |(most, from): &(Duration, CountsFrom)| match from {
-            CountsFrom::FirstStrand => most.min(),
-            CountsFrom::EndOfApplication => applying + most.min(),
-        };
-        self.lift.own_limits.iter().map(from_first).reduce(f64::min)
+        self.lift.longest_from_first_strand(Duration::nearest(applying)).map(Duration::min)
     }
 
     /// What is left of the planned time, or else of what the products allow.

@@ -1,9 +1,12 @@
-use super::{Comfort, FoilHeat, LogEntry, Noted, again::LEAST_MIN};
+use super::{Comfort, FoilHeat, LogEntry, Noted};
 use crate::{
     colour::Level,
     quantity::{Duration, Mass, Quantity},
     service::shape::Elasticity,
 };
+
+/// Between two looks; nothing is put on for less, and what is noted anew within it corrects what was noted.
+pub(super) const LEAST_MIN: f64 = 5.0;
 
 /// What the log says of the service so far.
 #[derive(Debug, Clone, PartialEq)]

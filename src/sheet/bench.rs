@@ -1,5 +1,6 @@
 use super::{
-    SheetPart, bases, chair, checks, colour, day, hair, head, lift, mixes, money, order, stock, writing::Writing,
+    SheetPart, bases, chair, checks, colour, day, hair, head, lapsed::lapsed, lift, mixes, money, order, stock,
+    writing::Writing,
 };
 use crate::{
     service::{ChairClock, Plan},
@@ -43,7 +44,7 @@ pub fn bench_sheet_of(plan: &Plan, parts: &[SheetPart]) -> String {
     let mut sheet = Sheet::default();
     opening(&mut sheet, plan);
     checks::stops(&mut sheet, plan);
-    for told in plan.lapsed_agreements() {
+    for told in lapsed(plan) {
         sheet.blank();
         sheet.paragraph(&told, 2);
     }

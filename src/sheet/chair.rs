@@ -3,7 +3,7 @@ use crate::{
     finding::Verdict,
     quantity::{Duration, Mass},
     service::{Bowl, Mix, Plan, Start, Step, WeighedPart, WorkStage},
-    text::{Sheet, amount, range},
+    text::{Sheet, amount, count, range},
 };
 
 /// What is needed at the chair, on one page: what to mind, then bowl by bowl when, what to weigh, when to look, when to rinse.
@@ -17,7 +17,7 @@ pub(super) fn chair(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     reminders(sheet, plan, parts);
 }
 
-/// What is unknown, in one line.
+/// What is unknown, in one line; with it how many notes are left to the checks.
 fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     let counted = checks::rules(checks::of(plan, Verdict::NotJudged)).into_iter().map(|rule| {
         let number = checks::of(plan, Verdict::NotJudged).filter(|finding| finding.rule == rule).count();
@@ -25,8 +25,14 @@ fn open(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     });
     let counted: Vec<_> = counted.collect();
     if !counted.is_empty() {
-        let place = if parts.contains(&SheetPart::Checks) { "under CHECKS" } else { "in the part `checks`" };
-        let text = format!("[{}] {}: unknown, never passed; in full {place}", Verdict::NotJudged, counted.join(", "));
+        let notes = checks::of(plan, Verdict::Note).count();
+        let notes = if notes == 0 { String::new() } else { format!("; {}", count(notes, "note", "notes")) };
+        let place = if parts.contains(&SheetPart::Checks) {
+            "; in full under CHECKS".to_owned()
+        } else {
+            format!("{notes}; in full in the part `checks`")
+        };
+        let text = format!("[{}] {}: unknown, never passed{place}", Verdict::NotJudged, counted.join(", "));
         sheet.paragraph(&text, 7);
     }
 }

@@ -27,7 +27,8 @@ pub(super) fn hidden(sheet: &mut Sheet, plan: &Plan, parts: &[SheetPart]) {
     if !checks && !chair && number(Verdict::NotJudged) > 0 {
         left_out.push(count(number(Verdict::NotJudged), "open question", "open questions"));
     }
-    if !checks && number(Verdict::Note) > 0 {
+    // At the chair they stand in the line of the open questions, where there is one.
+    if !(checks || chair && number(Verdict::NotJudged) > 0) && number(Verdict::Note) > 0 {
         left_out.push(count(number(Verdict::Note), "note", "notes"));
     }
     if !left_out.is_empty() {

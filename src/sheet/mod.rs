@@ -28,6 +28,7 @@ mod first;
 mod guest_page;
 mod hair;
 mod head;
+mod lapsed;
 mod lift;
 mod looks;
 mod mixes;

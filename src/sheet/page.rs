@@ -1,4 +1,4 @@
-use super::{notes::Notes, page_chair, page_day, page_finding::told, page_rest, writing::Writing};
+use super::{lapsed::lapsed, notes::Notes, page_chair, page_day, page_finding::told, page_rest, writing::Writing};
 use crate::{
     finding::{Finding, Verdict},
     page::{Html, Page},
@@ -64,7 +64,7 @@ fn warnings(html: &mut Html, plan: &Plan) {
         }
         html.close("section");
     }
-    for told in plan.lapsed_agreements() {
+    for told in lapsed(plan) {
         html.element("p", &[("dir", "auto")], &told);
     }
     if of(Verdict::Warning).next().is_some() {

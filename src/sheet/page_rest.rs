@@ -49,9 +49,6 @@ pub(super) fn looks(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         return;
     }
     html.element("h2", &[], "Head and foils");
-    if let Some(when) = if_all_reached(&plan.lift) {
-        html.element("p", &[], &format!("It reads so {when}."));
-    }
     html.open("div", &[("class", "beside")]);
     if let Some(map) = super::head_map(plan) {
         html.open("div", &[("class", "map")]);
@@ -86,7 +83,9 @@ fn foils(html: &mut Html, plan: &Plan, notes: &mut Notes) {
             &[3, 4],
             &rows,
         );
-        notes.noted(html, "p", "Grams and foils are estimates", &format!("hair and foils: {}", head.basis));
+        let when = if_all_reached(&plan.lift).map(|when| format!("; it reads as drawn {when}")).unwrap_or_default();
+        let said = format!("Grams and foils are estimates{when}");
+        notes.noted(html, "p", &said, &format!("hair and foils: {}", head.basis));
     }
     let depth = head.sections.iter().filter_map(|section| Some((section, section.lowlights.as_ref()?)));
     let depth = depth.map(|(section, depth)| {

@@ -171,7 +171,8 @@ class ChairTime(Record):
         "after_rinse_min": "Toners and root shadow, from the end of that rinse.",
         "basis": (
             "What both rest on: assumed where bowls, looks, walks or rinses are counted at minutes that the file does "
-            "not state, and with a step before the colour."
+            "not state, with a step before the colour, and where the minutes of applying follow from assumed ones for "
+            "a foil."
         ),
         "clock": "By which clock all of this is told.",
         "first_steps_min": "Of that, steps before the colour; 0 without any.",

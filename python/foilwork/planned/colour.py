@@ -281,7 +281,10 @@ class SectionColour(Record):
         ),
         "exposed_swatch": "The hair when it is lightened and not toned; absent where nothing is lifted.",
         "from_level": "The levels that it has now; the estimate is the darkest stretch.",
-        "level_rule": "What the level rules of permanent colour expect; absent for every other product.",
+        "level_rule": (
+            "What the level rules of permanent colour expect, after a planned lightening first on the target level; "
+            "absent for every other product."
+        ),
         "look": (
             "How the area reads from a distance; absent where neither `taken_percent` nor a `panel` says how much of "
             "its hair is taken."

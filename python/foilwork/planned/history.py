@@ -109,7 +109,10 @@ class HomeCare(Record):
         "advice": "What to do, the most urgent first.",
         "condition": "The condition in words: what was tested after the service, and how the strain compares.",
         "elasticity": "The worst that a strand showed; absent where none was tested.",
-        "strain": "The strain by the model, of the section that had most; absent where nothing was lightened.",
+        "strain": (
+            "The strain by the model of what was noted, all applications together, of the section that had most; as "
+            "planned where its times are not noted, and absent where nothing was lightened."
+        ),
     }
     advice: tuple[CareAdvice, ...]
     condition: str
@@ -160,6 +163,7 @@ class KeptSection(Record):
     """What is kept of a section, toner or root shadow."""
 
     __slots__ = {
+        "applications": "How often it was put on; absent where nobody noted it.",
         "apply_min": "How long it took.",
         "elasticity": "Stretch and return of a damp strand afterwards.",
         "expected_g": "What the plan expected its hair to take.",
@@ -168,7 +172,7 @@ class KeptSection(Record):
         "left_over_g": "What of it was left over.",
         "mixture": "The mix on the hair, where it lightened: what a strand book needs.",
         "name": "Its name.",
-        "on_hair_min": "How long its first strand carried the mix.",
+        "on_hair_min": "How long its first strand carried the mix, all applications together.",
         "part": "Products in it, as weighed; as planned where nobody noted what was weighed.",
         "planned_apply_min": "How long putting it on was planned to take.",
         "planned_g": "What the plan made of it.",
@@ -178,6 +182,7 @@ class KeptSection(Record):
         "tone": "The tone it came to, in words.",
         "weighed_g": "What was really weighed.",
     }
+    applications: int | None
     apply_min: float | None
     elasticity: _Elasticity | None
     expected_g: float | None
@@ -264,6 +269,10 @@ class Lessons(Record):
         "level_off": (
             "Levels that came out less levels wanted, over all sections whose result is noted; absent where none is."
         ),
+        "put_on_again": (
+            "Sections that were put on more than once: left out of grams and levels, for the plan expects one "
+            "application."
+        ),
         "records": "How many records there are.",
         "waste": "What is thrown away over time; absent where no record says what was left over.",
         "weeks_between_visits": "Weeks from one visit of a guest to the next; absent without a guest who came twice.",
@@ -271,6 +280,7 @@ class Lessons(Record):
     demand: tuple[DemandLesson, ...]
     foils: tuple[FoilLesson, ...]
     level_off: Learned | None
+    put_on_again: int
     records: int
     waste: WasteTrend | None
     weeks_between_visits: Learned | None

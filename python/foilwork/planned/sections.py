@@ -172,12 +172,14 @@ class Lowlights(Record):
         "light_foils_between": (
             "Light foils between two of them, so that they lie evenly; absent where there are none that are counted."
         ),
-        "share_percent": "The share of the section's hair that is made darker.",
+        "share_percent": (
+            "The share of the section's hair that is made darker, by what the section may read as without them."
+        ),
     }
     foils: Bounds[int] | None
     level: float
     light_foils_between: int | None
-    share_percent: float
+    share_percent: Bounds[float]
 
 
 @dataclass(frozen=True)

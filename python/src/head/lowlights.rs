@@ -65,7 +65,7 @@ pub fn lowlights(
         found.map_err(|error| FoilworkError::new_err(error.told_with(["`wanted_level`", "`lowlight_level`"])))?;
     Ok(Lowlights {
         level: found.level.number(),
-        share_percent: Estimate(found.share.map(|share| share.percent()).to_array()),
+        share_percent: Estimate(found.share.map(Share::percent).to_array()),
         foils: found.foils.map(|foils| Estimate(foils.to_array())),
         light_foils_between: found.light_foils_between,
     })

@@ -1,7 +1,7 @@
 //! The stage before the timeline: steps before the colour, with what they take of the shelf and how long they last.
 
 use super::{
-    Hair, Mix, PartKind,
+    FirstStep, Hair, Mix, PartKind,
     colours::Colours,
     developer::{self, Candidate},
     first_bowl::{FirstPart, StepBowl},
@@ -10,79 +10,12 @@ use super::{
     sections::{Sections, Work},
 };
 use crate::{
-    finding::Finding,
     head::{ExtraStep, StepEnd, StepNeeds, TakeUp, Technique, product_class, take_up},
     mix::Ratio,
     quantity::{Duration, Mass, MassFraction, Quantity, Share},
     service::request::{Bottle, Request},
     source::{Basis, Interval},
 };
-use schemars::JsonSchema;
-use serde::Serialize;
-
-/// A step before the colour of a section.
-#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
-pub struct FirstStep {
-    /// The section.
-    pub section: String,
-    /// Which step.
-    pub step: ExtraStep,
-    /// Whether the file plans it in `first`: then it is in the running order, on the shelf and in the cost.
-    pub planned: bool,
-    /// Whether what is there and what is wanted ask for it.
-    pub asked_for: bool,
-    /// What goes on.
-    pub what: String,
-    /// How much of it.
-    #[serde(rename = "mix_g")]
-    pub mix: Interval<Mass>,
-    /// What the amount rests on.
-    pub basis: Basis,
-    /// What of the shop it is weighed of; empty where the shop has nothing for it.
-    pub parts: Vec<FirstPart>,
-    /// Strength on the hair; absent where no developer is in it.
-    #[serde(rename = "on_hair_ww_percent")]
-    pub on_hair: Option<Interval<MassFraction>>,
-    /// Why the shop has nothing for it.
-    pub why_not: Option<String>,
-    /// How long it takes to put on.
-    #[serde(rename = "apply_min")]
-    pub apply: Interval<Duration>,
-    /// How long it stays on.
-    #[serde(rename = "develop_min")]
-    pub develop: Interval<Duration>,
-    /// How long hands are at work on it: its bowl, its brush, a look every few minutes and one at its end, and its rinse.
-    #[serde(rename = "hands_min")]
-    pub hands: Interval<Duration>,
-    /// When it begins, from the first brush; absent where it is not planned.
-    #[serde(rename = "begin_min")]
-    pub begin: Option<Interval<Duration>>,
-    /// When it is all on.
-    #[serde(rename = "applied_min")]
-    pub applied: Option<Interval<Duration>>,
-    /// When its end is due, by the estimate: what comes after is its rinse, where it is rinsed.
-    #[serde(rename = "due_min")]
-    pub due: Option<Interval<Duration>>,
-    /// When it is over, rinse and all.
-    #[serde(rename = "over_min")]
-    pub over: Option<Interval<Duration>>,
-    /// How it ends.
-    pub then: StepEnd,
-    /// What to mind.
-    pub mind: Vec<&'static str>,
-    /// What it brings to the hair, for the law. Not part of the plain data.
-    #[serde(skip)]
-    #[schemars(skip)]
-    pub(super) bowl: Option<StepBowl>,
-    /// Whether it brings lightener or persulfate, and whether peroxide. Not part of the plain data.
-    #[serde(skip)]
-    #[schemars(skip)]
-    pub(super) brought: (bool, bool),
-    /// What the checks say of it, for its card. Not part of the plain data.
-    #[serde(skip)]
-    #[schemars(skip)]
-    pub(super) findings: Vec<Finding>,
-}
 
 /// The steps of all sections, and when the last of them is over.
 pub(super) struct FirstSteps {

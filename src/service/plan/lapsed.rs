@@ -1,10 +1,10 @@
 //! Agreements that settle nothing any more: too old by the house's rule, or given before a fact that the finding rests on.
 
-use super::{Hair, Plan, Start, TestDone};
+use super::{Hair, Start, TestDone};
 use crate::{
     finding::Rule,
     service::{file::Moment, shape::Salon},
-    text::{list, number},
+    text::number,
 };
 use jiff::civil::Date;
 use schemars::JsonSchema;
@@ -17,25 +17,6 @@ pub struct Lapsed {
     pub rule: Rule,
     /// Why: what came after it, or how old it is.
     pub why: String,
-}
-
-impl Plan {
-    /// Agreements that were stated and no longer count, a sentence for each reason: nobody at the chair may lean on them.
-    pub(crate) fn lapsed_agreements(&self) -> Vec<String> {
-        let mut said = Vec::new();
-        for one in self.consulted.iter().flat_map(|consulted| &consulted.agreed) {
-            let mut reasons: Vec<&str> = one.lapsed.iter().map(|lapsed| lapsed.why.as_str()).collect();
-            reasons.sort_unstable();
-            reasons.dedup();
-            for why in reasons {
-                let rules = one.lapsed.iter().filter(|lapsed| lapsed.why == why).map(|lapsed| lapsed.rule.words());
-                let rules = list(rules.collect::<Vec<_>>(), "and");
-                let of = format!("Agreement of the {} of {} (for {rules})", one.who, one.on);
-                said.push(format!("{of} no longer counts: {why}; see `foilwork consult`."));
-            }
-        }
-        said
-    }
 }
 
 /// What is known of the guest with its day, and the house's rule.

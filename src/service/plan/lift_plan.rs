@@ -51,7 +51,7 @@ pub struct SectionLift {
     /// data, as the shelf has it.
     #[serde(skip)]
     #[schemars(skip)]
-    pub own_limits: Vec<(Duration, CountsFrom)>,
+    pub(super) own_limits: Vec<(Duration, CountsFrom)>,
     /// Its first strand when it is rinsed as planned: median and 80 % interval.
     #[serde(rename = "first_strand_level")]
     pub first_strand: Interval<Level>,
@@ -98,6 +98,17 @@ pub struct SectionLift {
     pub lightening: Lightening,
     /// The levers that move the rates off those of the reference mix.
     pub levers: Vec<Factor>,
+}
+
+impl SectionLift {
+    /// The longest that the products allow from the first strand, where putting on took so long; none unless they state it.
+    pub(crate) fn longest_from_first_strand(&self, applying: Duration) -> Option<Duration> {
+        let from_first = |(most, from): &(Duration, CountsFrom)| match from {
+            CountsFrom::FirstStrand => *most,
+            CountsFrom::EndOfApplication => Duration::nearest(applying.min() + most.min()),
+        };
+        self.own_limits.iter().map(from_first).reduce(|a, b| if b.min() < a.min() { b } else { a })
+    }
 }
 
 /// What to expect at a look.

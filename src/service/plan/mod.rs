@@ -68,7 +68,7 @@ pub use doses::{NaturalShadeDose, SectionNeutralising};
 pub use evidence::{Evidence, InvalidSeenLevel, SeenLevel};
 pub use existing::Existing;
 pub use first_bowl::FirstPart;
-pub use first_steps::FirstStep;
+pub use first_step::FirstStep;
 pub use hair::{Hair, TestDone};
 pub use head_plan::{
     EndsPlan, HeadPlan, HeadReading, InPlace, LevelStretch, LevelsAlong, Meeting, MeetingShade, PartReading,

@@ -175,7 +175,7 @@ fn lowlights_are_on_the_map() {
 fn lowlights_without_foils_are_a_share() {
     let plan = changed(fine(), |file| {
         (file.section[0].technique, file.section[0].foils) = (Technique::Freehand, None);
-        file.section[0].taken_percent = Some(100.0);
+        (file.section[0].taken_percent, file.section[0].covered_percent) = (Some(100.0), Some(100.0));
         file.section[0].lowlights = serde_json::from_value(json!({ "level": 6.5, "reads_as_level": 8 })).ok();
     });
     let depth = of(&plan, "top").lowlights.unwrap();

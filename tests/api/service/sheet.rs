@@ -131,10 +131,13 @@ fn of_verdict(plan: &Plan, verdict: Verdict) -> usize {
 #[test]
 fn what_a_choice_leaves_out_is_counted() {
     let plan = soft_gradient();
-    let (warnings, open) = (of_verdict(&plan, Verdict::Warning), of_verdict(&plan, Verdict::NotJudged));
+    let of = |verdict| of_verdict(&plan, verdict);
+    let (warnings, open, notes) = (of(Verdict::Warning), of(Verdict::NotJudged), of(Verdict::Note));
+    assert_eq!(notes, 1, "the look rests on a section that hardly reaches its target");
     let money = flat(&bench_sheet_of(&plan, &[SheetPart::Money]));
-    let said =
-        format!("Not on this sheet: {warnings} warnings and {open} open questions of the checks (part `checks`).");
+    let said = format!(
+        "Not on this sheet: {warnings} warnings, {open} open questions and 1 note of the checks (part `checks`)."
+    );
     assert!(money.contains(&said), "{money}");
     let checks = bench_sheet_of(&plan, &[SheetPart::Checks]);
     assert_eq!(checks.matches("[WARN]").count(), warnings, "without the chair, the checks show the warnings");

@@ -22,7 +22,7 @@ class Lowlights(_Answer):
         """Their level."""
     @property
     def share_percent(self) -> float:
-        """The share of the section's hair that is made darker, in percent."""
+        """The share of the section's hair that is made darker, in percent, by what it may read as now."""
     @property
     def foils(self) -> Bounds[int] | None:
         """Foils of them; ``None`` where the hair of a foil is not known."""
@@ -61,7 +61,7 @@ def lowlights(
     Examples:
         >>> from foilwork.head import lowlights
         >>> depth = lowlights(9, 8, lowlight_level=6, natural_level=6, per_foil_percent=5, light_foils=12)
-        >>> 30 < depth.share_percent < 60
+        >>> 30 < depth.share_percent.best < 60
         True
     """
 

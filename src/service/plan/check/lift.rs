@@ -29,7 +29,7 @@ pub(super) fn check(sections: &Sections<'_>, mixes: &[Mix], first: &[FirstStep],
         match (work.change(), lifted) {
             (Some(change), Some(step)) if !work.lightens() => before(work, step, change, findings),
             (Some(_), None) if !work.lightens() && lifts_artificial(work).is_some() && cleaned() => {
-                cleaning(work, findings)
+                cleaning(work, findings);
             }
             (Some(change), _) if work.lightens() => lightener(work, mix, change, findings),
             (Some(change), _) if work.can_lift() => colour(work, mix, change, findings),
