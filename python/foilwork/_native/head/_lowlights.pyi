@@ -21,7 +21,7 @@ class Lowlights(_Answer):
     def level(self) -> float:
         """Their level."""
     @property
-    def share_percent(self) -> float:
+    def share_percent(self) -> Bounds[float]:
         """The share of the section's hair that is made darker, in percent, by what it may read as now."""
     @property
     def foils(self) -> Bounds[int] | None:
