@@ -49,6 +49,8 @@ pub struct Lightener {
     pub ratio: Ratio,
     /// Whether its own instructions allow it on the scalp.
     pub on_scalp: bool,
+    /// The strongest developer that they allow there, where they say.
+    pub strongest_on_scalp: Option<MassFraction>,
     /// How long a mixed bowl is worked with, where that is said.
     pub working_life: Option<Duration>,
     /// Whether it holds persulfate; `None` where the shop does not say, and it is taken for so.
@@ -65,10 +67,12 @@ impl Lightener {
     pub(super) fn read(entry: &LightenerEntry, currency: Option<Currency>, field: &str) -> Result<Self, Problems> {
         let working_life = entry.working_life_min.map(Duration::from_min).transpose();
         let strongest = entry.strongest_developer_ww_percent;
+        let on_scalp = entry.strongest_on_scalp_ww_percent.map(MassFraction::from_ww_percent).transpose();
         Ok(Self {
             name: entry.name.clone(),
             ratio: entry.ratio.parse().in_field(&format!("{field}.ratio"))?,
             on_scalp: entry.on_scalp,
+            strongest_on_scalp: on_scalp.in_field(&format!("{field}.strongest_on_scalp_ww_percent"))?,
             working_life: working_life.in_field(&format!("{field}.working_life_min"))?,
             persulfate: entry.persulfate,
             mixed_ph: entry.mixed_ph.map(Ph::new).transpose().in_field(&format!("{field}.mixed_ph"))?,

@@ -39,6 +39,7 @@ mod near_shades;
 mod order;
 mod price_plan;
 mod proportion;
+mod scalp;
 mod schema;
 mod sections;
 mod shelf_strengths;

@@ -47,21 +47,21 @@ pub(super) fn strengths(
             refused: Vec::new(),
         });
     }
-    let strongest = strongest_allowed(work);
-    let takes = |strength: &Interval<MassFraction>| strongest.is_none_or(|(_, most)| strength.high() <= most);
+    let strongest = strongest_allowed(work, request);
+    let takes = |strength: &Interval<MassFraction>| strongest.as_ref().is_none_or(|(_, most)| strength.high() <= *most);
     let bottles: Vec<Interval<MassFraction>> =
         stocks.iter().map(|stock| stock.strength).filter(|strength| strength.best() > MassFraction::ZERO).collect();
     let percent = |strength: MassFraction| strength.ww_percent();
     let refused = bottles.iter().filter(|strength| !takes(strength)).map(|strength| {
-        let why = match strongest {
-            Some((product, most)) => format!("\"{product}\" takes {most} at most"),
+        let why = match &strongest {
+            Some((whose, most)) => format!("{whose} takes {most} at most"),
             None => String::new(),
         };
         (strength.best(), why)
     });
     let mut refused: Vec<_> = refused.collect();
     let most = bottles.iter().map(|strength| percent(strength.best())).fold(0.0, f64::max);
-    let most = strongest.map_or(most, |(_, allowed)| most.min(percent(allowed)));
+    let most = strongest.as_ref().map_or(most, |(_, allowed)| most.min(percent(*allowed)));
     let mut wanted: Vec<(f64, bool)> =
         bottles.iter().filter(|strength| takes(strength)).map(|strength| (percent(strength.best()), true)).collect();
     // A hundred steps of half a percent are more than any shelf has.
@@ -92,8 +92,12 @@ pub(super) fn strengths(
     Ok(ShelfStrengths { possible, refused })
 }
 
-/// The strongest developer that all products take, and whose limit it is.
-fn strongest_allowed<'r>(work: &Work<'r>) -> Option<(&'r str, MassFraction)> {
-    let limits = work.products.iter().filter_map(|(item, _)| Some((item.name.as_str(), item.own_limits()?.strongest?)));
-    limits.min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
+/// The strongest developer that all products take, and the scalp where they touch it, and whose limit it is.
+fn strongest_allowed(work: &Work<'_>, request: &Request) -> Option<(String, MassFraction)> {
+    let limits = work
+        .products
+        .iter()
+        .filter_map(|(item, _)| Some((format!("\"{}\"", item.name), item.own_limits()?.strongest?)));
+    let on_scalp = work.scalp_ceiling(request).map(|(whose, most)| (format!("on the scalp, {whose}"), most));
+    limits.chain(on_scalp).min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
 }

@@ -12,7 +12,7 @@ use crate::{
     head::{Gradient, PastUse},
     lift::StrandReading,
     limits::Jurisdiction,
-    quantity::{Duration, Mass, Share, Temperature},
+    quantity::{Duration, Mass, MassFraction, Share, Temperature},
     reader::{self, InField},
     service::{
         file::{Moment, Problems},
@@ -38,6 +38,8 @@ pub(in crate::service) struct Request {
     pub(in crate::service) tasks: Vec<Task>,
     /// The tested strands that the file states.
     pub(in crate::service) strands: Vec<StrandReading>,
+    /// The strongest developer of what touches the scalp, by the house.
+    pub(in crate::service) strongest_on_scalp: Option<MassFraction>,
     /// How far apart sections may be done that finish together, and how far a target may be overshot.
     pub(in crate::service) window: Duration,
     pub(in crate::service) tolerance: LevelChange,
@@ -94,6 +96,9 @@ impl Request {
         let field = "salon.room_c";
         let stated = salon.room_c.map(Temperature::from_celsius).transpose().in_field(field)?;
         let room = used.stated_or(stated, field, defaults::room().in_field(field)?, "an ordinary heated room").value;
+
+        let strongest_on_scalp = salon.strongest_on_scalp_ww_percent.map(MassFraction::from_ww_percent).transpose();
+        let strongest_on_scalp = strongest_on_scalp.in_field("salon.strongest_on_scalp_ww_percent")?;
 
         let floor = OnFloor::of(salon, file.analysis.texture, &mut used)?;
         let bottles = shelf::bottles(&shop, room, &mut used)?;
@@ -156,6 +161,7 @@ impl Request {
             floor,
             map,
             strands,
+            strongest_on_scalp,
             window,
             tolerance,
             defaults: used.0,

@@ -40,6 +40,7 @@ pub(in crate::service) enum ItemKind {
     Lightener {
         ratio: Ratio,
         on_scalp: bool,
+        strongest_on_scalp: Option<MassFraction>,
         working_life: Option<Duration>,
         persulfate: Option<bool>,
         mixed_ph: Option<Ph>,
@@ -122,6 +123,7 @@ pub(super) fn items(shop: &Shop) -> Vec<Item> {
         kind: ItemKind::Lightener {
             ratio: one.ratio.clone(),
             on_scalp: one.on_scalp,
+            strongest_on_scalp: one.strongest_on_scalp,
             working_life: one.working_life,
             persulfate: one.persulfate,
             mixed_ph: one.mixed_ph,

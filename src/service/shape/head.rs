@@ -143,6 +143,9 @@ pub struct Salon {
     /// Rules that the proposed order keeps to; without a list, the darkest first in one foil, and mid-lengths before roots on
     /// virgin hair.
     pub order_rules: Option<Vec<HouseRule>>,
+    /// The strongest developer of what touches the scalp, by the rule of the house; a product's own counts beside it.
+    #[schemars(range(min = 0.0, max = 15.0), extend("x-unit" = "% w/w"))]
+    pub strongest_on_scalp_ww_percent: Option<f64>,
     /// How long before the service the skin test must have been applied, by the rule that binds you.
     #[schemars(range(min = 0.0, max = 168.0), extend("x-unit" = "h"))]
     pub skin_test_wait_h: Option<f64>,

@@ -84,6 +84,9 @@ product! {
         /// Whether its own instructions allow it on the scalp.
         #[serde(default)]
         pub on_scalp: bool,
+        /// The strongest developer its own instructions allow where it touches the scalp.
+        #[schemars(range(min = 0.0, max = 15.0), extend("x-unit" = "% w/w"))]
+        pub strongest_on_scalp_ww_percent: Option<f64>,
         /// The strongest developer its own instructions allow.
         #[schemars(range(min = 0.0, max = 15.0), extend("x-unit" = "% w/w"))]
         pub strongest_developer_ww_percent: Option<f64>,

@@ -20,7 +20,7 @@ use rstest::rstest;
 #[case::freehand_at_the_roots(Technique::Freehand, Zone::Roots, None, false, Some(Stop))]
 #[case::block_of_whole_strands(Technique::Block, Zone::Whole, None, false, Some(Stop))]
 #[case::regrowth(Technique::Regrowth, Zone::Roots, None, false, Some(Stop))]
-#[case::regrowth_allowed(Technique::Regrowth, Zone::Roots, None, true, None)]
+#[case::regrowth_allowed_at_any_strength(Technique::Regrowth, Zone::Roots, None, true, Some(NotJudged))]
 #[case::said_to_touch(Technique::Weave, Zone::Lengths, Some(true), false, Some(Stop))]
 #[case::said_not_to_touch(Technique::Freehand, Zone::Roots, Some(false), false, None)]
 fn on_scalp(
@@ -36,6 +36,69 @@ fn on_scalp(
         shop(file).lightener[0].on_scalp = allowed;
     });
     assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
+}
+
+/// The developer is 6 % w/w unless it says otherwise; common practice has no stronger one with lightener on the scalp.
+#[rstest]
+#[case::product_at_its_limit((6.0, Some(6.0), None), Some(true), Some(Passed))]
+#[case::product_above((6.0, Some(5.99), None), Some(true), Some(Stop))]
+#[case::house_at_its_limit((6.0, None, Some(6.0)), Some(true), Some(Passed))]
+#[case::house_above((6.0, None, Some(5.99)), Some(true), Some(Stop))]
+#[case::the_stricter_counts((6.0, Some(9.0), Some(3.0)), Some(true), Some(Stop))]
+#[case::the_stricter_is_the_product((6.0, Some(3.0), Some(9.0)), Some(true), Some(Stop))]
+#[case::nobody_says((6.0, None, None), Some(true), Some(NotJudged))]
+#[case::nobody_says_and_strong((6.01, None, None), Some(true), Some(Warning))]
+#[case::off_the_scalp((12.0, Some(6.0), Some(6.0)), Some(false), None)]
+#[case::foil_at_the_roots_below((6.0, Some(6.0), None), None, Some(Passed))]
+#[case::foil_at_the_roots_above((6.01, Some(6.0), None), None, Some(NotJudged))]
+fn strongest_on_scalp(
+    #[case] (developer_ww, product, house): (f64, Option<f64>, Option<f64>),
+    #[case] touches: Option<bool>,
+    #[case] want: Option<Verdict>,
+) {
+    let plan = changed(only_lightener(), |file| {
+        let section = &mut file.section[0];
+        (section.technique, section.zone, section.on_scalp) = (Technique::Weave, Zone::Roots, touches);
+        file.salon.strongest_on_scalp_ww_percent = house;
+        shop(file).developer[0].strength = format!("{developer_ww} % w/w");
+        let powder = &mut shop(file).lightener[0];
+        (powder.on_scalp, powder.strongest_on_scalp_ww_percent) = (true, product);
+    });
+    assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
+    let least = product.into_iter().chain(house).reduce(f64::min).filter(|_| touches != Some(false));
+    let said = texts(&plan, "on scalp");
+    assert!(least.is_none_or(|least| said.contains(&format!("{least} %"))), "{said}");
+}
+
+/// The house's ceiling holds for colour too; without one nothing is said of it.
+#[rstest]
+#[case::none(None, None)]
+#[case::at_it(Some(6.0), Some(Passed))]
+#[case::above_it(Some(5.99), Some(Stop))]
+fn colour_on_the_scalp(#[case] house: Option<f64>, #[case] want: Option<Verdict>) {
+    let plan = changed(only_colour(), |file| {
+        file.section[0].on_scalp = Some(true);
+        file.salon.strongest_on_scalp_ww_percent = house;
+    });
+    assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
+}
+
+/// What is left to the plan to choose is chosen below the ceiling.
+#[test]
+fn a_strength_that_is_left_open_keeps_to_the_ceiling() {
+    let strength = |house| {
+        let plan = changed(only_lightener(), |file| {
+            let section = &mut file.section[0];
+            (section.developer, section.on_scalp) = (None, Some(true));
+            shop(file).lightener[0].on_scalp = true;
+            let mut weak = shop(file).developer[0].clone();
+            (weak.name, weak.strength) = ("weak developer".to_owned(), "2 % w/w".to_owned());
+            shop(file).developer.push(weak);
+            file.salon.strongest_on_scalp_ww_percent = house;
+        });
+        plan.mixes[0].developer.high().ww_percent()
+    };
+    assert!(strength(Some(3.0)) <= 3.0 && strength(None) > 3.0);
 }
 
 /// The developer is 6 % w/w.
