@@ -17,13 +17,13 @@ use std::{
     path::Path,
 };
 
-mod changed;
+pub(crate) mod changed;
 mod shown;
 
 use changed::{Dice, changed, words};
 use shown::show_everything;
 
-fn trials(usual: u64) -> u64 {
+pub(crate) fn trials(usual: u64) -> u64 {
     let asked = std::env::var("FOILWORK_TRIALS").ok().and_then(|count| count.parse().ok());
     asked.map_or(usual, |count: u64| count.max(usual))
 }

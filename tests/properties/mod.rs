@@ -4,7 +4,7 @@ mod colour;
 mod day;
 mod hair;
 mod head;
-mod hostile;
+pub(crate) mod hostile;
 mod interval;
 mod lift;
 mod limits;

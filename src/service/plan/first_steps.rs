@@ -7,6 +7,7 @@ use super::{
     first_bowl::{FirstPart, StepBowl},
     head_plan::class_question,
     proportion,
+    scalp::{self, Ceiling, NEARLY_WW_PERCENT},
     sections::{Sections, Work},
 };
 use crate::{
@@ -109,9 +110,6 @@ struct Shelf<'s, 'r> {
     colours: &'s Colours,
 }
 
-/// A developer that is called 6 % may be a little more.
-const NEARLY_WW_PERCENT: f64 = 0.05;
-
 impl Shelf<'_, '_> {
     fn step(&self, step: ExtraStep, (planned, asked_for): (bool, bool)) -> FirstStep {
         let needs = step.needs();
@@ -200,12 +198,21 @@ impl Shelf<'_, '_> {
 
     /// The strongest that is weak enough to soften with.
     fn developer(&self, needs: &StepNeeds) -> Result<&Bottle, String> {
-        self.weak_enough(needs).max_by(|a, b| by_strength(a, b)).ok_or_else(|| none_weak_enough(needs))
+        self.weak_enough(needs, None).max_by(|a, b| by_strength(a, b)).ok_or_else(|| none_weak_enough(needs))
     }
 
-    fn weak_enough(&self, needs: &StepNeeds) -> impl Iterator<Item = &Bottle> {
+    /// What the step takes, and the scalp with this lightener where it is not kept off it.
+    fn weak_enough(&self, needs: &StepNeeds, lightener: Option<&str>) -> impl Iterator<Item = &Bottle> {
         let most = most_percent(needs) + NEARLY_WW_PERCENT;
-        self.request.bottles.iter().filter(move |bottle| bottle.strength.best().ww_percent() <= most)
+        let items = self.request.items.iter().filter(|item| Some(item.name.as_str()) == lightener);
+        let ceilings: Vec<Ceiling> = match self.work.task.on_scalp {
+            Some(false) => Vec::new(),
+            _ => scalp::chosen_by(items, self.request).collect(),
+        };
+        self.request.bottles.iter().filter(move |bottle| {
+            let strength = &bottle.strength;
+            strength.best().ww_percent() <= most && ceilings.iter().all(|ceiling| ceiling.allows(strength))
+        })
     }
 
     fn pigment_mass(&self) -> Option<Mass> {
@@ -251,8 +258,9 @@ impl Shelf<'_, '_> {
             ExtraStep::PreLighten => by_strength(b, a),
             _ => by_strength(a, b),
         };
-        let own = self.weak_enough(needs).filter(|bottle| !tones(bottle)).min_by(order);
-        let bottle = own.or_else(|| self.weak_enough(needs).min_by(order)).ok_or_else(|| none_weak_enough(needs))?;
+        let weak = || self.weak_enough(needs, Some(&lightener.name));
+        let own = weak().filter(|bottle| !tones(bottle)).min_by(order);
+        let bottle = own.or_else(|| weak().min_by(order)).ok_or_else(|| none_weak_enough(needs))?;
         let (powder, liquid) = parts(&lightener.ratio).map_err(|error| error.to_string())?;
         Ok(vec![
             (lightener.name.clone(), PartKind::Lightener, powder),

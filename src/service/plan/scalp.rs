@@ -2,24 +2,75 @@
 
 use super::sections::Work;
 use crate::{
-    quantity::MassFraction,
+    quantity::{MassFraction, Quantity},
     service::request::{Item, ItemKind, Request},
+    source::{Interval, Sourced},
 };
 
-/// The least of what a house and the products allow on the scalp, and who says so; none where nobody does.
-pub(super) fn ceiling<'r>(items: impl Iterator<Item = &'r Item>, request: &Request) -> Option<(String, MassFraction)> {
+/// Lightener on the scalp is mixed with no stronger developer, 20 volumes.
+const USUAL: Sourced<f64> = Sourced::common_practice(6.0);
+/// A developer that is called 6 % may be a little more.
+pub(super) const NEARLY_WW_PERCENT: f64 = 0.05;
+
+/// The most that somebody allows there.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Ceiling {
+    /// Who.
+    pub(super) whose: String,
+    pub(super) most: MassFraction,
+    /// Whether it is the trade's: nobody states one.
+    pub(super) is_usual: bool,
+}
+
+impl Ceiling {
+    /// Whether a developer keeps to it: one that is stated with its upper bound, the trade's as it is called.
+    pub(super) fn allows(&self, strength: &Interval<MassFraction>) -> bool {
+        if self.is_usual {
+            return strength.best().ww_percent() <= self.most.ww_percent() + NEARLY_WW_PERCENT;
+        }
+        strength.high() <= self.most
+    }
+}
+
+/// The least of what the house and the products state; none where neither does.
+pub(super) fn stated<'r>(items: impl Iterator<Item = &'r Item>, request: &Request) -> Option<Ceiling> {
     let of_house = request.strongest_on_scalp.map(|most| ("the rule of the house".to_owned(), most));
-    let of_items = items.filter_map(|item| match item.kind {
-        ItemKind::Lightener { strongest_on_scalp, .. } => Some((format!("\"{}\"", item.name), strongest_on_scalp?)),
+    let of_items = items.filter_map(|item| Some((format!("\"{}\"", item.name), own(item)?)));
+    let all = of_house.into_iter().chain(of_items).map(|(whose, most)| Ceiling { whose, most, is_usual: false });
+    all.min_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()))
+}
+
+/// What the trade keeps to with a lightener whose own instructions nobody entered.
+pub(super) fn usual() -> Ceiling {
+    Ceiling { whose: "the trade".to_owned(), most: MassFraction::nearest(USUAL.value), is_usual: true }
+}
+
+/// Whether a lightener may go there, and nobody entered how strong its developer may be.
+pub(super) fn is_unsaid(item: &Item) -> bool {
+    matches!(item.kind, ItemKind::Lightener { on_scalp: true, strongest_on_scalp: None, .. })
+}
+
+fn own(item: &Item) -> Option<MassFraction> {
+    match item.kind {
+        ItemKind::Lightener { strongest_on_scalp, .. } => strongest_on_scalp,
         _ => None,
-    });
-    of_house.into_iter().chain(of_items).min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
+    }
+}
+
+/// What a developer that is chosen for these keeps to.
+pub(super) fn chosen_by<'r>(
+    items: impl Iterator<Item = &'r Item> + Clone,
+    request: &Request,
+) -> impl Iterator<Item = Ceiling> {
+    let unsaid = items.clone().any(is_unsaid);
+    stated(items, request).into_iter().chain(unsaid.then(usual))
 }
 
 impl Work<'_> {
     /// The same for what is put on here, where it touches the scalp.
-    pub(super) fn scalp_ceiling(&self, request: &Request) -> Option<(String, MassFraction)> {
+    pub(super) fn scalp_ceiling(&self, request: &Request) -> Option<Ceiling> {
         self.task.on_scalp.filter(|touches| *touches)?;
-        ceiling(self.products.iter().map(|(item, _)| *item), request)
+        let all = chosen_by(self.products.iter().map(|(item, _)| *item), request);
+        all.min_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()))
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{
     developer::{self, Candidate},
+    scalp::Ceiling,
     sections::Work,
     situation::applied,
 };
@@ -48,20 +49,20 @@ pub(super) fn strengths(
         });
     }
     let strongest = strongest_allowed(work, request);
-    let takes = |strength: &Interval<MassFraction>| strongest.as_ref().is_none_or(|(_, most)| strength.high() <= *most);
+    let takes = |strength: &Interval<MassFraction>| strongest.as_ref().is_none_or(|most| most.allows(strength));
     let bottles: Vec<Interval<MassFraction>> =
         stocks.iter().map(|stock| stock.strength).filter(|strength| strength.best() > MassFraction::ZERO).collect();
     let percent = |strength: MassFraction| strength.ww_percent();
     let refused = bottles.iter().filter(|strength| !takes(strength)).map(|strength| {
         let why = match &strongest {
-            Some((whose, most)) => format!("{whose} takes {most} at most"),
+            Some(of) => format!("{} takes {} at most", of.whose, of.most),
             None => String::new(),
         };
         (strength.best(), why)
     });
     let mut refused: Vec<_> = refused.collect();
     let most = bottles.iter().map(|strength| percent(strength.best())).fold(0.0, f64::max);
-    let most = strongest.as_ref().map_or(most, |(_, allowed)| most.min(percent(*allowed)));
+    let most = strongest.as_ref().map_or(most, |allowed| most.min(percent(allowed.most)));
     let mut wanted: Vec<(f64, bool)> =
         bottles.iter().filter(|strength| takes(strength)).map(|strength| (percent(strength.best()), true)).collect();
     // A hundred steps of half a percent are more than any shelf has.
@@ -93,11 +94,9 @@ pub(super) fn strengths(
 }
 
 /// The strongest developer that all products take, and the scalp where they touch it, and whose limit it is.
-fn strongest_allowed(work: &Work<'_>, request: &Request) -> Option<(String, MassFraction)> {
-    let limits = work
-        .products
-        .iter()
-        .filter_map(|(item, _)| Some((format!("\"{}\"", item.name), item.own_limits()?.strongest?)));
-    let on_scalp = work.scalp_ceiling(request).map(|(whose, most)| (format!("on the scalp, {whose}"), most));
-    limits.chain(on_scalp).min_by(|a, b| a.1.ww_percent().total_cmp(&b.1.ww_percent()))
+fn strongest_allowed(work: &Work<'_>, request: &Request) -> Option<Ceiling> {
+    let own = work.products.iter().filter_map(|(item, _)| Some((item, item.own_limits()?.strongest?)));
+    let own = own.map(|(item, most)| Ceiling { whose: format!("\"{}\"", item.name), most, is_usual: false });
+    let on_scalp = work.scalp_ceiling(request).map(|of| Ceiling { whose: format!("on the scalp, {}", of.whose), ..of });
+    own.chain(on_scalp).min_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()))
 }

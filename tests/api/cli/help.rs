@@ -9,7 +9,7 @@ use std::{
 
 /// A run of each command to which one option at a time is added; where two lines begin alike, the second holds for the
 /// options that its first word names, because they exclude what the first has.
-const RUNS: &[(&str, &str, &[&str])] = &[
+pub(super) const RUNS: &[(&str, &str, &[&str])] = &[
     ("start", "", &["my-salon", "--jurisdiction", "EU", "--currency", "EUR"]),
     ("plan", "", &["soft-gradient.toml"]),
     ("consult", "", &["staged-lightening.toml"]),
@@ -105,11 +105,11 @@ const NO_VALUES: &[&str] = &[
     "regions",
 ];
 
-fn help(command: &str) -> String {
+pub(super) fn help(command: &str) -> String {
     String::from_utf8(foilwork(&[command, "--help"]).stdout).unwrap()
 }
 
-fn commands() -> Vec<String> {
+pub(super) fn commands() -> Vec<String> {
     let help = String::from_utf8(foilwork(&["--help"]).stdout).unwrap();
     let listed = help.split("Commands:\n").nth(1).unwrap().split("\n\n").next().unwrap();
     let names = listed.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
@@ -117,7 +117,7 @@ fn commands() -> Vec<String> {
 }
 
 /// A folder of its own with the examples, so that a command may write there.
-fn folder(name: &str) -> PathBuf {
+pub(super) fn folder(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("help").join(name);
     let examples = folder.join("examples");
     fs::create_dir_all(&examples).unwrap();

@@ -12,6 +12,7 @@ mod foils;
 mod hair;
 mod head;
 mod help;
+mod hostile;
 mod journeys;
 mod lift;
 mod mix;

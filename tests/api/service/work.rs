@@ -3,7 +3,7 @@
 use super::base::{changed, fine, only_colour, only_lightener, shop, texts, verdicts};
 use foilwork::{
     finding::Verdict::{self, NotJudged, Note, Passed, Stop, Warning},
-    head::Technique,
+    head::{ExtraStep, Technique},
     service::{
         ServiceFile,
         shape::{ExistingColour, MixPart, Toner, Zone},
@@ -38,36 +38,75 @@ fn on_scalp(
     assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
 }
 
-/// The developer is 6 % w/w unless it says otherwise; common practice has no stronger one with lightener on the scalp.
+/// Stated ceilings count with the upper bound, the stricter first; of a lightener that states none common practice has no more than
+/// 20 volumes, about 6 %, on the scalp, as the bottle is called.
 #[rstest]
-#[case::product_at_its_limit((6.0, Some(6.0), None), Some(true), Some(Passed))]
-#[case::product_above((6.0, Some(5.99), None), Some(true), Some(Stop))]
-#[case::house_at_its_limit((6.0, None, Some(6.0)), Some(true), Some(Passed))]
-#[case::house_above((6.0, None, Some(5.99)), Some(true), Some(Stop))]
-#[case::the_stricter_counts((6.0, Some(9.0), Some(3.0)), Some(true), Some(Stop))]
-#[case::the_stricter_is_the_product((6.0, Some(3.0), Some(9.0)), Some(true), Some(Stop))]
-#[case::nobody_says((6.0, None, None), Some(true), Some(NotJudged))]
-#[case::nobody_says_and_strong((6.01, None, None), Some(true), Some(Warning))]
-#[case::off_the_scalp((12.0, Some(6.0), Some(6.0)), Some(false), None)]
-#[case::foil_at_the_roots_below((6.0, Some(6.0), None), None, Some(Passed))]
-#[case::foil_at_the_roots_above((6.01, Some(6.0), None), None, Some(NotJudged))]
+#[case::product_at_its_limit(("6 % w/w", Some(6.0), None), Some(true), &[Passed])]
+#[case::product_above(("6 % w/w", Some(5.99), None), Some(true), &[Stop])]
+#[case::house_at_its_limit(("6 % w/w", None, Some(6.0)), Some(true), &[NotJudged, Passed])]
+#[case::house_above(("6 % w/w", None, Some(5.99)), Some(true), &[Stop])]
+#[case::house_allows_more_than_the_trade(("9 % w/w", None, Some(12.0)), Some(true), &[Warning, Passed])]
+#[case::the_stricter_is_the_house(("6 % w/w", Some(9.0), Some(3.0)), Some(true), &[Stop])]
+#[case::the_stricter_is_the_product(("6 % w/w", Some(3.0), Some(9.0)), Some(true), &[Stop])]
+#[case::nobody_says(("6 % w/w", None, None), Some(true), &[NotJudged])]
+#[case::twenty_volumes_by_the_label(("20 vol label", None, None), Some(true), &[NotJudged])]
+#[case::thirty_volumes_by_the_label(("30 vol label", None, None), Some(true), &[Warning])]
+#[case::nobody_says_and_strong(("6.06 % w/w", None, None), Some(true), &[Warning])]
+#[case::off_the_scalp(("12 % w/w", Some(6.0), Some(6.0)), Some(false), &[])]
+#[case::foil_at_the_roots_below(("6 % w/w", Some(6.0), None), None, &[Passed])]
+#[case::foil_at_the_roots_above(("6.01 % w/w", Some(6.0), None), None, &[NotJudged])]
 fn strongest_on_scalp(
-    #[case] (developer_ww, product, house): (f64, Option<f64>, Option<f64>),
+    #[case] (strength, product, house): (&str, Option<f64>, Option<f64>),
     #[case] touches: Option<bool>,
-    #[case] want: Option<Verdict>,
+    #[case] want: &[Verdict],
 ) {
     let plan = changed(only_lightener(), |file| {
         let section = &mut file.section[0];
         (section.technique, section.zone, section.on_scalp) = (Technique::Weave, Zone::Roots, touches);
         file.salon.strongest_on_scalp_ww_percent = house;
-        shop(file).developer[0].strength = format!("{developer_ww} % w/w");
+        shop(file).developer[0].strength = strength.to_owned();
         let powder = &mut shop(file).lightener[0];
         (powder.on_scalp, powder.strongest_on_scalp_ww_percent) = (true, product);
     });
-    assert_eq!(verdicts(&plan, "on scalp"), Vec::from_iter(want));
+    assert_eq!(verdicts(&plan, "on scalp"), want);
     let least = product.into_iter().chain(house).reduce(f64::min).filter(|_| touches != Some(false));
     let said = texts(&plan, "on scalp");
     assert!(least.is_none_or(|least| said.contains(&format!("{least} %"))), "{said}");
+}
+
+/// What may not go there at all is not passed by the house's ceiling.
+#[test]
+fn no_ceiling_passes_what_is_kept_off() {
+    let plan = changed(only_lightener(), |file| {
+        file.section[0].on_scalp = Some(true);
+        file.salon.strongest_on_scalp_ww_percent = Some(12.0);
+    });
+    assert_eq!(verdicts(&plan, "on scalp"), [Stop]);
+}
+
+/// The bottle of a step before the colour is chosen below the ceiling too: of 6 and 2 %, 6 without one, and 2 for one of 3 %.
+#[rstest]
+#[case::none((None, None), 6.0)]
+#[case::house((None, Some(3.0)), 2.0)]
+#[case::product((Some(3.0), None), 2.0)]
+fn a_step_before_the_colour_keeps_to_the_ceiling(
+    #[case] (product, house): (Option<f64>, Option<f64>),
+    #[case] want: f64,
+) {
+    let plan = changed(only_colour(), |file| {
+        let section = &mut file.section[0];
+        section.on_scalp = Some(true);
+        section.first = vec![ExtraStep::PreLighten];
+        file.salon.strongest_on_scalp_ww_percent = house;
+        shop(file).lightener[0].on_scalp = true;
+        shop(file).lightener[0].strongest_on_scalp_ww_percent = product;
+        let mut weak = shop(file).developer[0].clone();
+        (weak.name, weak.strength) = ("weak developer".to_owned(), "2 % w/w".to_owned());
+        shop(file).developer.push(weak);
+    });
+    let step = plan.first_steps.iter().find(|step| step.planned).unwrap();
+    let bottle = step.parts.iter().find(|part| part.product.contains("developer")).unwrap();
+    assert_eq!(bottle.product, if want > 5.0 { "developer" } else { "weak developer" }, "{:?}", step.parts);
 }
 
 /// The house's ceiling holds for colour too; without one nothing is said of it.

@@ -1,7 +1,7 @@
 //! Texts changed as a careless hand, another program or malice would: for the hunt of hostile texts, and for fuzzing.
 
 /// What a careless hand, another program or malice puts where a word or a number is wanted.
-const ODD: [&str; 40] = [
+pub(crate) const ODD: [&str; 40] = [
     "",
     "0",
     "-0",
@@ -45,10 +45,10 @@ const ODD: [&str; 40] = [
 ];
 
 /// SplitMix64: the same texts at every run.
-pub(super) struct Dice(pub(super) u64);
+pub(crate) struct Dice(pub(crate) u64);
 
 impl Dice {
-    pub(super) fn below(&mut self, end: usize) -> usize {
+    pub(crate) fn below(&mut self, end: usize) -> usize {
         self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
         let mut z = self.0;
         z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
@@ -56,7 +56,7 @@ impl Dice {
         ((z ^ (z >> 31)) % (end.max(1) as u64)) as usize
     }
 
-    pub(super) fn pick<'t, T>(&mut self, of: &'t [T]) -> &'t T {
+    pub(crate) fn pick<'t, T>(&mut self, of: &'t [T]) -> &'t T {
         &of[self.below(of.len())]
     }
 }
@@ -66,7 +66,7 @@ fn is_of_a_word(c: char) -> bool {
 }
 
 /// The words of a text, as places in it.
-pub(super) fn words(text: &str) -> Vec<(usize, usize)> {
+pub(crate) fn words(text: &str) -> Vec<(usize, usize)> {
     let mut found: Vec<(usize, usize)> = Vec::new();
     for (at, c) in text.char_indices().filter(|(_, c)| is_of_a_word(*c)) {
         match found.last_mut() {
@@ -78,7 +78,7 @@ pub(super) fn words(text: &str) -> Vec<(usize, usize)> {
 }
 
 /// A text with one to four changes, mostly one, and the words that changes may bring in.
-pub(super) fn changed(text: &str, vocabulary: &[String], dice: &mut Dice) -> String {
+pub(crate) fn changed(text: &str, vocabulary: &[String], dice: &mut Dice) -> String {
     let mut text = text.to_owned();
     for _ in 0..*dice.pick(&[1, 1, 1, 2, 4]) {
         let lines: Vec<String> = text.lines().map(str::to_owned).collect();

@@ -7,8 +7,8 @@ use super::{
     },
     alkalinity, amount, booking,
     brings::Brings,
-    consultation, consulted, first_steps, forecast, head, instructions, law, lift, overlap, sequence, skin_test, stock,
-    timing, together, tone, white,
+    consultation, consulted, first_steps, forecast, head, instructions, law, lift, on_scalp, overlap, sequence,
+    skin_test, stock, timing, together, tone, white,
 };
 use crate::{
     limits::Jurisdiction,
@@ -47,6 +47,7 @@ pub(in crate::service::plan) fn check(stages: &Stages<'_, '_>) -> Findings {
     skin_test::check(hair, brings, start, &file.salon, &mut findings);
     consultation::strand_test(hair, start, &mut findings);
     law::check(jurisdiction, (sections, mixes), stages.first, &mut findings);
+    on_scalp::check((sections, mixes), (stages.request, stages.first), &mut findings);
     instructions::check((sections, mixes), (stages.request, stages.first), &mut findings);
     amount::check(sections, &mut findings);
     overlap::check(hair, sections, stages.first, &mut findings);

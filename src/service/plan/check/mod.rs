@@ -13,6 +13,7 @@ mod head;
 mod instructions;
 mod law;
 mod lift;
+mod on_scalp;
 mod overlap;
 mod sequence;
 mod skin_test;
