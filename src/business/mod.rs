@@ -36,6 +36,8 @@ mod quote;
 mod sales_mix;
 mod stock;
 mod tips;
+mod trace;
+mod trace_stock;
 
 pub use break_even::{
     Contribution, MarginOfSafety, MixedCost, SalesNeeded, break_even, contribution, margin_of_safety, profit_at,
@@ -55,3 +57,4 @@ pub use quote::{Deposit, Quote, QuoteDriver, QuotePart, quote_range};
 pub use sales_mix::{SalesMixItem, SalesMixLine, SalesMixPlan, sales_mix_profit, sales_mix_target};
 pub use stock::{Reorder, StockLevel};
 pub use tips::{share_tips, tip_percent};
+pub use trace::{trace_commission, trace_productivity, trace_sales_mix, trace_target_profit, trace_tips};

@@ -35,7 +35,8 @@ fn when(one: &SecondApplication) -> String {
             one.fresh.as_ref().map(minutes).unwrap_or_default() + &so_far
         }
         Again::NextVisit => {
-            format!(", not before {} ({} weeks){}", one.not_before, range(&one.wait, 0), visits(one))
+            let from = one.not_before.map(|day| format!(", not before {day} ({} weeks)", range(&one.wait, 0)));
+            from.unwrap_or_default() + &visits(one)
         }
         // No day where a doctor or a test has the next word.
         _ => String::new(),

@@ -11,7 +11,8 @@ use super::{
 use crate::{
     business::{
         BesideTrade, CommissionRule, CommissionTier, Denominator, Productivity, RentOrWage, RentOrWageAt, beside_trade,
-        commission_pay, productivity, share_tips, target_profit,
+        commission_pay, productivity, share_tips, target_profit, trace_commission, trace_productivity,
+        trace_target_profit, trace_tips,
     },
     money::{CommissionRate, Currency, Money, MoneyError, ProductiveShare, Rounding, parse_decimal},
     quantity::Duration,
@@ -57,6 +58,10 @@ fn break_even(args: &BreakEvenArgs) -> Outcome {
     let eur = currency(code)?;
     let (fixed, profit) = (amount("--fixed", &args.fixed, eur)?, amount("--profit", &args.profit, eur)?);
     let (price, variable) = (amount("--price", price, eur)?, amount("--variable", variable, eur)?);
+    let trail = || trace_target_profit(fixed, price, variable, profit, HALF_UP).map(Vec::from);
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     let needed = target_profit(fixed, price, variable, profit, HALF_UP)?;
     output::report(&args.report, &needed, || {
         let goal = if profit.is_zero() { String::new() } else { format!(" and a profit of {profit}") };
@@ -81,6 +86,10 @@ fn commission(args: &CommissionArgs) -> Outcome {
         },
         (None, _) => CommissionRule::Tiered(args.tier.iter().map(|text| tier(text, eur)).collect::<Result<_, _>>()?),
     };
+    let trail = || trace_commission(base, &rule, takings, HALF_UP).map(Vec::from);
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     let pay = commission_pay(base, &rule, takings, HALF_UP)?;
     output::report(&args.report, &pay, || {
         let base =
@@ -103,6 +112,9 @@ fn tips(args: &TipsArgs) -> Outcome {
     let hours: Result<Vec<Duration>, _> = args.hours.iter().map(|hours| Duration::from_h(*hours)).collect();
     let hours = hours.map_err(|error| about("--hours", error))?;
     let shares = share_tips(tips, &hours).map_err(|error| about("--hours", error))?;
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, || trace_tips(tips, &hours)) {
+        return told;
+    }
     output::report(&args.report, &shares, || {
         let mut sheet = Sheet::default();
         let row = |(share, hours): (&Money, &f64)| vec![crate::text::number(*hours, 2), share.to_string()];
@@ -127,7 +139,12 @@ fn rent(args: &RentArgs) -> Outcome {
         wage: amount("--wage", &args.wage, eur)?,
         commission: percent("--commission", &args.commission, CommissionRate::from_percent)?,
     };
-    let at = choice.at(amount("--takings", &args.takings, eur)?, HALF_UP)?;
+    let takings = amount("--takings", &args.takings, eur)?;
+    let trail = || choice.trail(takings, HALF_UP).map(Vec::from);
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
+    let at = choice.at(takings, HALF_UP)?;
     let report = RentReport { at, break_even_takings: choice.break_even_takings(HALF_UP)? };
     output::report(&args.report, &report, || {
         let RentOrWageAt { takings, renting, employed, difference } = report.at;
@@ -154,7 +171,12 @@ fn productive(args: &ProductivityArgs) -> Outcome {
     let hours = |name, hours| Duration::from_h(hours).map_err(|error| about(name, error));
     let of: Denominator = option("--time", &args.time)?;
     let productive = hours("--productive", args.productive)?;
-    let found = productivity(productive, hours("--of", args.of)?, of).map_err(|error| about("--of", error))?;
+    let whole = hours("--of", args.of)?;
+    let found = productivity(productive, whole, of).map_err(|error| about("--of", error))?;
+    let trail = || trace_productivity(productive, whole, of).map(|one| vec![one]);
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     // The trade's figure is of paid hours; beside another time it would mislead.
     let share = (of == Denominator::PaidTime).then(|| ProductiveShare::from_percent(found.percent).ok()).flatten();
     let report = ProductivityReport { productivity: found, beside_trade: share.map(beside_trade) };

@@ -22,6 +22,7 @@ pub(super) fn converted(stated: StatedStrength, conditions: &Conditions) -> Resu
             let as_volumes = by_mass(OxygenVolumes::from_volumes(label.vol())?.into())?;
             let value = read_label(label, conditions)?.spread().map(MassFraction::ww_percent);
             TracedResult::new("strength in % w/w", value, "% w/w", LABEL_FORMULA, Basis::CommonPractice)
+                .working(format!("0.3 x {}", label.vol()))
                 .made_of([TracedInput::exact("label", label.vol(), "vol")].into_iter().chain(as_volumes.inputs))
                 .resting_on(&as_volumes.sources)
         }

@@ -6,6 +6,7 @@ use crate::{
     head::{
         ClassDecision, ClassQuestion, HALF_BELOW_PERCENT, PARTIAL_BELOW_PERCENT, ServiceClass, StepNeeds,
         TechniqueDecision, TechniqueQuestion, Treated, choose_technique, product_class, service_class,
+        trace_product_class, trace_service_class, trace_technique,
     },
     quantity::{Length, Share},
     text::{Sheet, number, range},
@@ -22,7 +23,8 @@ struct Report {
 }
 
 pub(super) fn run(args: &ChooseArgs) -> Outcome {
-    let product = args.from.as_ref().zip(args.to.as_ref()).map(|(from, to)| class(args, from, to)).transpose()?;
+    let class = args.from.as_ref().zip(args.to.as_ref()).map(|(from, to)| class(args, from, to)).transpose()?;
+    let product = class.as_ref().map(product_class);
     let treated = args.treats.iter().map(|text| treats(text)).collect::<Result<Vec<_>, _>>()?;
     let all: f64 = treated.iter().map(|part| part.area.percent()).sum();
     if all > 100.0 + 1e-9 {
@@ -31,13 +33,10 @@ pub(super) fn run(args: &ChooseArgs) -> Outcome {
             "--treats takes {all} % of the head together: no more than 100 % (take a part out)"
         )));
     }
+    let wish =
+        args.start.as_ref().zip(args.length).map(|(start, length)| technique(args, start, length)).transpose()?;
     let report = Report {
-        technique: args
-            .start
-            .as_ref()
-            .zip(args.length)
-            .map(|(start, length)| technique(args, start, length))
-            .transpose()?,
+        technique: wish.as_ref().map(choose_technique),
         before: product.iter().flat_map(|product| &product.before).map(|step| step.needs()).collect(),
         product,
         service_class: (!treated.is_empty()).then(|| service_class(&treated)),
@@ -49,30 +48,38 @@ pub(super) fn run(args: &ChooseArgs) -> Outcome {
                 .to_owned(),
         ));
     }
+    let trail = || {
+        let (one, two) = (wish.as_ref().map(trace_technique), class.as_ref().map(trace_product_class));
+        let three = (!treated.is_empty()).then(|| trace_service_class(&treated));
+        Ok::<_, Refusal>([one, two, three].into_iter().flatten().collect())
+    };
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     output::report(&args.report, &report, || text(&report))
 }
 
-fn technique(args: &ChooseArgs, start: &str, length: f64) -> Result<TechniqueDecision, Refusal> {
+fn technique(args: &ChooseArgs, start: &str, length: f64) -> Result<TechniqueQuestion, Refusal> {
     let about = read::about;
-    Ok(choose_technique(&TechniqueQuestion {
+    Ok(TechniqueQuestion {
         start: read::option("--start", start)?,
         upkeep: Weeks::from_weeks(args.upkeep.unwrap_or_default()).map_err(|error| about("--upkeep", error))?,
         taken: args.taken.map(Share::from_percent).transpose().map_err(|error| about("--taken", error))?,
         length: Length::from_cm(length).map_err(|error| about("--length", error))?,
         growth: growth(None).value,
         planned: None,
-    }))
+    })
 }
 
-fn class(args: &ChooseArgs, from: &str, to: &str) -> Result<ClassDecision, Refusal> {
-    Ok(product_class(&ClassQuestion {
+fn class(args: &ChooseArgs, from: &str, to: &str) -> Result<ClassQuestion, Refusal> {
+    Ok(ClassQuestion {
         from: read::option("--from", from)?,
         to: read::option("--to", to)?,
         artificial: args.artificial,
         lightened: args.lightened,
         white: Share::from_percent(args.white).map_err(|error| read::about("--white", error))?,
         planned: args.planned.as_deref().map(|text| read::option("--planned", text)).transpose()?,
-    }))
+    })
 }
 
 /// `weave=55`: a technique, and the share of the hair in the area worked on.

@@ -4,7 +4,7 @@ use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan, rest};
 use crate::{
     chart::{DayChart, day_chart},
     day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
-    service::{ChairClock, DayPlan, Plan},
+    service::{DayPlan, Plan},
     sheet,
     text::{Sheet, amount},
 };
@@ -27,14 +27,8 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
     let [plan] = plans.as_slice() else { return shared(args, &plans, status) };
     let day = day_of(plan)?;
     if args.trail.trail {
-        let mut trail = best(plan, day)?.trail();
-        // The minutes of the small work may all be stated: the time in the chair knows.
-        if plan.chair.clock == ChairClock::Day {
-            for result in &mut trail {
-                result.basis = plan.chair.basis;
-            }
-        }
-        let trail = output::trail(&trail, args.report.json)?;
+        best(plan, day)?;
+        let trail = output::trail(&plan.trail_of_day(), args.report.json)?;
         return output::deliver(trail, status, &args.report.output);
     }
     let text = match (args.svg, args.report.json) {

@@ -2,7 +2,10 @@
 
 use super::{Outcome, Refusal, args::HistoryArgs, output, read, records};
 use crate::{
-    history::{GroupBy, KeptRecord, Learned, Lessons, Summary, lessons, records_csv, strand_readings, summarise},
+    history::{
+        GroupBy, KeptRecord, Learned, Lessons, Summary, lessons, records_csv, strand_readings, summarise,
+        trace_lessons, trace_summaries,
+    },
     lift::strand_line,
     text::{Sheet, count, number},
 };
@@ -38,6 +41,13 @@ pub(super) fn run(args: &HistoryArgs) -> Outcome {
     found.records.sort_by(|a, b| a.on.cmp(&b.on));
     if args.csv {
         return output::deliver(records_csv(&found.records), 0, &args.report.output);
+    }
+    let trail = || {
+        let all = trace_summaries(&found.records, by).into_iter().chain(trace_lessons(&found.records));
+        Ok::<_, Refusal>(all.collect())
+    };
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
     }
     let (summaries, lessons) = (summarise(&found.records, by), lessons(&found.records));
     let data = Told { records: found.records.len(), summaries: &summaries, lessons: &lessons, left_out: &left_out };

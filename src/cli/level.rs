@@ -2,9 +2,10 @@ use super::{Outcome, Refusal, args::LevelArgs, output, read};
 use crate::{
     colour::{
         Canvas, Hue, Instrument, Lab, Level, Naming, ProductKind, Scale, level_from_reading, lift_needed, result_level,
-        shade_level, underlying_pigment,
+        shade_levels, trace_lift, trace_reading, trace_result_level, trace_shade_level, trace_underlying_pigment,
+        underlying_pigment,
     },
-    source::{Basis, Interval},
+    source::{Basis, Interval, TracedResult},
     text::{Sheet, number, span},
 };
 use serde::Serialize;
@@ -74,6 +75,10 @@ pub(super) fn run(args: &LevelArgs) -> Outcome {
         target: args.target.as_ref().map(wanted).transpose()?,
         applied: args.applied.as_ref().map(|applied| applied_report(natural, applied, args)).transpose()?,
     };
+    if args.trail.trail {
+        let found = trail(&report, args)?;
+        return output::deliver(output::trail(&found, args.report.json)?, 0, &args.report.output);
+    }
     output::report(&args.report, &report, || text(&report))
 }
 
@@ -84,13 +89,35 @@ fn reading(lab: &str, args: &LevelArgs) -> Result<ReadingReport, Refusal> {
     Ok(ReadingReport { measured, measured_with, level: level.value, basis: level.basis })
 }
 
-fn target_report(natural: Interval<Level>, target: Level, args: &LevelArgs) -> TargetReport {
+fn scene(args: &LevelArgs) -> (Canvas, Scale) {
     let canvas = if args.coloured { Canvas::Coloured } else { Canvas::Natural };
-    let scale = if args.twelve { Scale::Twelve } else { Scale::European10 };
+    (canvas, if args.twelve { Scale::Twelve } else { Scale::European10 })
+}
+
+/// How each of these came about; a shade that does not exist has no way to it.
+fn trail(report: &Report, args: &LevelArgs) -> Result<Vec<TracedResult>, Refusal> {
+    let mut found = Vec::new();
+    if let Some(reading) = &report.reading {
+        found.push(trace_reading(reading.measured, reading.measured_with)?);
+    }
+    if let Some(target) = &report.target {
+        let (canvas, scale) = scene(args);
+        let (natural, wanted) = (report.natural_level, target.target_level);
+        found.push(trace_lift(natural, wanted));
+        if target.formula_level.is_some() {
+            found.push(trace_shade_level(natural, wanted, canvas, scale)?);
+        }
+        found.extend(target.exposed.as_ref().map(|_| trace_underlying_pigment(wanted)));
+    }
+    if let Some(applied) = &report.applied {
+        found.push(trace_result_level(report.natural_level, applied.applied_level)?);
+    }
+    Ok(found)
+}
+
+fn target_report(natural: Interval<Level>, target: Level, args: &LevelArgs) -> TargetReport {
+    let (canvas, scale) = scene(args);
     let lift = natural.map(|natural| lift_needed(natural, target));
-    let formula = |from| shade_level(from, target, ProductKind::PermanentColour, canvas, scale);
-    // Beyond the end of the scale for a bound, the end is meant.
-    let bound = |from, end| formula(from).map_or(end, |level| level.value);
     let exposed = lift.best().is_lift().then(|| {
         let found = underlying_pigment(target);
         ExposedReport {
@@ -100,12 +127,8 @@ fn target_report(natural: Interval<Level>, target: Level, args: &LevelArgs) -> T
             basis: found.basis,
         }
     });
-    let (formula_level, no_formula) = match formula(natural.best()) {
-        Ok(level) => {
-            let lightest = if args.twelve { Level::LIGHTEST } else { Level::LIGHTEST_OF_TEN };
-            let (darker, lighter) = (bound(natural.low(), lightest), bound(natural.high(), Level::DARKEST));
-            (Some(Interval::ordered(darker, level.value, lighter)), None)
-        }
+    let (formula_level, no_formula) = match shade_levels(natural, target, canvas, scale) {
+        Ok((level, _)) => (Some(level), None),
         Err(error) => (None, Some(error.to_string())),
     };
     TargetReport {

@@ -2,7 +2,7 @@
 
 use super::{
     Answer, Outcome, Refusal,
-    args::{OutputArgs, ReportArgs},
+    args::{OutputArgs, ReportArgs, TrailArgs},
     replace::replace,
 };
 use crate::{
@@ -33,6 +33,16 @@ pub(super) fn write(path: &Path, text: &str) -> Result<(), Refusal> {
 pub(super) fn report(args: &ReportArgs, data: &impl Serialize, text: impl FnOnce() -> String) -> Outcome {
     let text = if args.json { json(data)? } else { text() };
     deliver(text, 0, &args.output)
+}
+
+/// How results came about instead, where that was asked for.
+pub(super) fn traced<E: Into<Refusal>>(
+    (asked, report): (&TrailArgs, &ReportArgs),
+    status: u8,
+    results: impl FnOnce() -> Result<Vec<TracedResult>, E>,
+) -> Option<Outcome> {
+    let told = || deliver(trail(&results().map_err(Into::into)?, report.json)?, status, &report.output);
+    asked.trail.then(told)
 }
 
 /// How results came about, as data or as text.

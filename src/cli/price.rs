@@ -96,12 +96,12 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
         let allowed = match (cost, margin, markup) {
             (Some(_), ..) => None,
             (None, Some(margin), _) => {
-                let input = money::percent("margin asked for", margin.percent(), "% of the price");
-                Some(cost_allowed(&set, "price x (1 - margin)", input))
+                let input = money::percent("margin, as asked for", margin.percent(), "% of the price");
+                Some(cost_allowed(&set, "net price x (1 - margin)", input))
             }
             (None, None, markup) => markup.map(|markup| {
-                let input = money::percent("mark-up asked for", markup.percent(), "% of the cost");
-                cost_allowed(&set, "price / (1 + mark-up)", input)
+                let input = money::percent("mark-up, as asked for", markup.percent(), "% of the cost");
+                cost_allowed(&set, "net price / (1 + mark-up)", input)
             }),
         };
         let left = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail()));

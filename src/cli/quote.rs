@@ -11,9 +11,13 @@ use super::{
     workbook::List,
 };
 use crate::{
-    business::{ClassCost, Deposit, PriceListEntry, Quote, SalesMixPlan, price_list, quote_range, read_cost_ranges},
+    business::{
+        ClassCost, Deposit, PriceListEntry, Quote, SalesMixPlan, price_list, quote_range, read_cost_ranges,
+        trace_sales_mix,
+    },
     money::{Currency, Money, PriceRule, parse_decimal},
     shop::Shop,
+    source::TracedResult,
     text::Sheet,
 };
 use rust_decimal::Decimal;
@@ -26,11 +30,27 @@ pub(super) fn run(args: &QuoteArgs) -> Outcome {
         read_cost_ranges(&list.text, business.currency).map_err(|problems| list.refused(Kind::Quote, &problems))?;
     match &args.service {
         None => {
+            let trail = || of_all(&classes, &business.rule);
+            if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+                return told;
+            }
             let list = price_list(&classes, &business.rule)?;
             output::report(&args.report, &list, || listed(&list))
         }
         Some(service) => quoted(args, service, &classes, business.currency, &business.rule),
     }
+}
+
+/// How every price of the list comes about.
+fn of_all(classes: &[ClassCost], rule: &PriceRule) -> Result<Vec<TracedResult>, Refusal> {
+    let mut all = Vec::new();
+    for class in classes {
+        let quote = quote_range(&class.parts, rule, class.in_chair, Deposit::Percent(Decimal::ZERO))?;
+        let name = full_name(&class.service, &class.class);
+        let trail = quote.trail(&class.parts, rule, class.in_chair).into_iter();
+        all.extend(trail.map(|one| TracedResult { what: format!("{name}: {}", one.what), ..one }));
+    }
+    Ok(all)
 }
 
 fn quoted(args: &QuoteArgs, service: &str, classes: &[ClassCost], currency: Currency, rule: &PriceRule) -> Outcome {
@@ -62,6 +82,10 @@ fn quoted(args: &QuoteArgs, service: &str, classes: &[ClassCost], currency: Curr
         },
     };
     let quote = quote_range(&class.parts, rule, class.in_chair, deposit)?;
+    let trail = || Ok::<_, Refusal>(quote.trail(&class.parts, rule, class.in_chair));
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     output::report(&args.report, &quote, || quote_text(&full_name(&class.service, &class.class), &quote))
 }
 
@@ -107,6 +131,9 @@ pub(super) fn sales_of_the_list(args: &BreakEvenArgs, list: &Path, shop: &Path) 
     let amount =
         |name, text: &str| Money::parse(text, table.totals.cost.currency()).map_err(|error| about(name, error));
     let plan = table.sales_needed(amount("--fixed", &args.fixed)?, amount("--profit", &args.profit)?)?;
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, || Ok::<_, Refusal>(trace_sales_mix(&plan))) {
+        return told;
+    }
     output::report(&args.report, &plan, || mix_text(&plan))
 }
 

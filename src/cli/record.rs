@@ -5,7 +5,7 @@ use crate::{
     money::Money,
     record::{
         self, AfterLevel, Again, Record, SecondApplication, after_levels, levels_seen, read_log, replay,
-        second_applications,
+        second_applications, trace_record,
     },
     text::{Sheet, amount, list, number, range},
 };
@@ -35,6 +35,8 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
         append(path, "", &record_line(&keep(&before, &so_far))).map_err(failed)?;
     }
     let (back, care) = (rebooking(&before), home_care(&before, &so_far));
+    let returns = back.as_ref().map(|back| back.trail(&before));
+    let trail = trace_record(&before, &so_far).into_iter().chain(returns).collect();
     let left = left_over_cost(&before, &so_far);
     found.left_out.extend(left_over_wrong(&before, &so_far));
     let seen = levels_seen(&before, &so_far);
@@ -45,6 +47,10 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     let stops = moved.blocked
         || found.instructions.iter().any(|one| one.verdict == Verdict::Stop)
         || again.iter().any(|one| one.decision == Again::TreatOnly);
+    let status = if stops { BLOCKED } else { 0 };
+    if let Some(told) = output::traced((&args.trail, &args.report), status, || Ok::<_, Refusal>(trail)) {
+        return told;
+    }
     let text = if args.report.json {
         output::json(&Told {
             record: &found,
@@ -59,7 +65,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
             + &left_over(left)
             + &after(back.as_ref(), &care)
     };
-    output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
+    output::deliver(text, status, &args.report.output)
 }
 
 fn told(found: &Record, plan_stops: &[String], levels: &[AfterLevel], second: &[SecondApplication]) -> String {

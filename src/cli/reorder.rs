@@ -39,6 +39,13 @@ fn of_the_list(args: &ReorderArgs, (list, shop): (&Path, &Path), days: OrderDays
         ));
     }
     let orders = shop.orders(&taken, days).map_err(|error| about("--sold-in-days", error))?;
+    let trail = || {
+        let all: Result<Vec<_>, _> = orders.iter().map(|order| order.trail(days)).collect();
+        all.map(|all| all.into_iter().flatten().collect())
+    };
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     output::report(&args.report, &orders, || table(&orders))
 }
 
@@ -90,6 +97,10 @@ fn one(args: &ReorderArgs) -> Outcome {
         reserve: or_none("--reserve", &args.reserve)?,
     };
     let pack: Measure = option("--pack", pack)?;
+    let trail = || stock.trail(args.lead_days, args.cover_days, pack);
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
+        return told;
+    }
     let reorder = stock.reorder(args.lead_days, args.cover_days, pack)?;
     let report = ReorderReport { reorder, stock_days: stock.days()? };
     output::report(&args.report, &report, || {

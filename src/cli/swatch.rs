@@ -1,6 +1,6 @@
 use super::{Outcome, Refusal, args::SwatchArgs, output, read};
 use crate::{
-    colour::{Hue, Level, Lightness, Naming, Redness, Swatch, Yellowness},
+    colour::{Hue, Level, Lightness, Naming, Redness, Swatch, Yellowness, trace_swatch},
     source::Interval,
     text::{Sheet, number, span},
 };
@@ -31,6 +31,10 @@ pub(super) fn run(args: &SwatchArgs) -> Outcome {
         (None, Some(tone)) => Swatch::of_look(level, tone),
         (None, None) => Swatch::natural(level),
     };
+    if args.trail.trail {
+        let trail = trace_swatch(level, from, tone.as_ref());
+        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+    }
     let report = Report {
         level,
         name: level.name(Naming::European).map(|name| name.value.to_string()),

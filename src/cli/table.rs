@@ -1,6 +1,7 @@
 use super::{Outcome, Refusal, args::TableArgs, grid::Grid, output, workbook};
 use crate::{
-    peroxide::{WeighedDilution, cautions, stronger},
+    peroxide::{WeighedDilution, cautions, stronger, trace_blend, trace_mixture},
+    source::TracedResult,
     text::{Sheet, number},
     workbook::{DilutionNames, dilution_workbook},
 };
@@ -17,10 +18,32 @@ pub(super) fn run(args: &TableArgs) -> Outcome {
         let names = DilutionNames { bottles: names.collect(), weaker: chart.added().to_owned() };
         return workbook::deliver(path, &dilution_workbook(&chart.table, &names)?, 0);
     }
+    if let Some(told) = output::traced((&args.trail, &args.report), 0, || trail(&chart)) {
+        return told;
+    }
     if args.csv {
         return output::deliver(csv(&chart)?, 0, &args.report.output);
     }
     output::report(&args.report, &chart.table, || text(&chart))
+}
+
+/// How the grams of every cell come about, before rounding, and the strength that the weighed grams give.
+fn trail(chart: &Grid) -> Result<Vec<TracedResult>, Refusal> {
+    let table = &chart.table;
+    let mut all = Vec::new();
+    let pairs = chart.stocks.iter().flat_map(|stock| chart.targets.iter().map(move |target| (stock, target)));
+    for (row, (stock, target)) in table.rows.iter().zip(pairs) {
+        let Some(weigh) = &row.weigh else { continue };
+        let (bottle, added) = ((stock.text.as_str(), row.stock), (chart.added(), table.weaker));
+        let parts = trace_blend(bottle, added, row.target, table.total)?;
+        let mixed = trace_mixture(&[(bottle, weigh.stock), (added, weigh.diluent)])?;
+        let named = |one: TracedResult| TracedResult {
+            what: format!("{} to {}: {}", stock.text, target.text, one.what),
+            ..one
+        };
+        all.extend(parts.into_iter().chain([mixed]).map(named));
+    }
+    Ok(all)
 }
 
 /// Three grids of stocks by targets: what to weigh, parts to mix, and what it really gives.

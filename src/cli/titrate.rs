@@ -2,7 +2,7 @@ use super::{Outcome, Refusal, args::TitrateArgs, output, read};
 use crate::{
     peroxide::{
         Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval,
-        convert_interval_to, permanganate, read_glass,
+        convert_interval_to, permanganate, read_glass, trace_conversion, trace_titration, trace_titre,
     },
     quantity::{AmountConcentration, Normality, Volume},
     source::Interval,
@@ -77,6 +77,18 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
             return Err(Refusal(way_out.to_owned()));
         }
     };
+    if args.trail.trail {
+        let own = match args.titre {
+            Some(_) => trace_titration(&titration, titre)?,
+            None => trace_titre(&titration, strength)?,
+        };
+        let in_unit = |(unit, _)| trace_conversion(strength.map(Strength::from), unit, &conditions);
+        let others = SHOWN.into_iter().filter(|(unit, _)| *unit != StrengthUnit::MolPerL).map(in_unit);
+        // What is expected was converted the other way.
+        let others = others.take(if args.titre.is_some() { SHOWN.len() } else { 0 });
+        let trail: Vec<_> = [Ok(own)].into_iter().chain(others).collect::<Result<_, _>>()?;
+        return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
+    }
     let [mol_per_l, wv_percent, ww_percent, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
     let report = Report {
         titre_ml: titre.map(Volume::ml),

@@ -65,6 +65,7 @@ mod swatch;
 mod swatch_bounds;
 mod table;
 mod tone;
+mod trace;
 mod underlying;
 mod white;
 
@@ -94,6 +95,11 @@ pub use space::{InvalidColour, Lab, Lch, Xyz};
 pub use srgb::{NotHex, Srgb};
 pub use swatch::Swatch;
 pub use tone::{Tone, TonePart};
+#[cfg(feature = "cli")]
+pub(crate) use trace::shade_levels;
+pub use trace::{
+    trace_lift, trace_reading, trace_result_level, trace_shade_level, trace_swatch, trace_underlying_pigment,
+};
 pub use underlying::{UnderlyingPigment, Visibility, underlying_pigment};
 pub use white::White;
 

@@ -36,7 +36,9 @@ impl Timeline {
             ])
         });
         let ends = self.sections.iter().map(|one| traced(format!("{}, rinsed", one.name), Interval::exact(one.rinsed)));
-        let finish = minutes("finish".to_owned(), self.finish, FINISH_FORMULA).made_of(ends);
+        let each: Vec<String> = self.sections.iter().map(|one| one.rinsed.min().to_string()).collect();
+        let worked = format!("largest ({})", each.join(", "));
+        let finish = minutes("finish".to_owned(), self.finish, FINISH_FORMULA).working(worked).made_of(ends);
         carried.chain([finish]).collect()
     }
 }

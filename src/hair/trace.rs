@@ -5,10 +5,10 @@ use crate::{
     text::traced,
 };
 
-const HAIRS_FORMULA: &str = "hair-bearing scalp x hairs on a square centimetre x share";
-const MASS_FORMULA: &str = "mass of all the hair by its length x share x length";
+const HAIRS_FORMULA: &str = "hair-bearing scalp x density x share";
+const MASS_FORMULA: &str = "mass by length x share x length";
 const SURFACE_FORMULA: &str = "hairs x circumference x length";
-const GROWTH_FORMULA: &str = "weeks x 7 / 30.4375 days of a month x the rate of the group";
+const GROWTH_FORMULA: &str = "weeks x 7 / 30.4375 x rate";
 
 impl HeadOfHair {
     /// How hairs, grams and surface of a share of the head come about. Products of estimates are those of independent factors,
@@ -49,7 +49,7 @@ impl HeadOfHair {
 }
 
 fn fact<Q: Quantity>(what: &str, from: Sourced<Interval<Q>>) -> TracedInput {
-    traced(what, from.value)
+    traced(what, from.value).resting(from.basis)
 }
 
 /// How the length that grew comes about.
@@ -68,6 +68,6 @@ pub fn trace_growth(weeks: Weeks, rate: Sourced<Interval<GrowthRate>>) -> Traced
     let value = grown(weeks.into(), rate.value).map(Length::cm);
     let sources: Vec<&str> = rate.citation.iter().map(|citation| citation.id).collect();
     TracedResult::new("grown", value, Length::UNIT, GROWTH_FORMULA, rate.basis)
-        .made_of([traced("weeks", Interval::exact(weeks)), fact("rate", rate)])
+        .made_of([traced("weeks", Interval::exact(weeks)), fact("rate, in a month of 30.4375 days", rate)])
         .resting_on(&sources)
 }

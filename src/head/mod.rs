@@ -47,6 +47,7 @@ mod standard;
 mod technique;
 mod template;
 mod trace;
+mod trace_choice;
 
 pub use choose::{Practice, RejectedTechnique, TechniqueDecision, TechniqueQuestion, choose_technique};
 #[cfg(feature = "cli")]
@@ -72,3 +73,4 @@ pub use regrowth::{ShadowStep, line_shows_after, root_shadow_length, shadow_step
 pub use technique::Technique;
 pub use template::{Region, Template, TemplateError};
 pub(crate) use trace::FOILS_FORMULA;
+pub use trace_choice::{trace_product_class, trace_service_class, trace_technique};

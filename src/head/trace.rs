@@ -6,8 +6,8 @@ use crate::{
 
 /// Rows down a panel, times foils beside each other.
 pub(crate) const FOILS_FORMULA: &str =
-    "whole (height + left between) / (subsection + left between), x foils in a row x panels";
-const PICKS_FORMULA: &str = "whole (width + gap) / (pick + gap)";
+    "whole ((height of a panel + left between) / (subsection + left between)) x foils in a row x panels";
+const PICKS_FORMULA: &str = "whole ((width + gap) / (pick + gap))";
 
 impl Layout {
     /// How the foils of a panel, and the strands picked in a row, come about.

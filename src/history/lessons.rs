@@ -67,48 +67,77 @@ pub struct FoilLesson {
 /// ```
 #[must_use]
 pub fn lessons(records: &[KeptRecord]) -> Lessons {
-    let mut demand: BTreeMap<Option<Technique>, Vec<f64>> = BTreeMap::new();
-    let mut foils: BTreeMap<Option<&str>, Vec<f64>> = BTreeMap::new();
-    let mut off = Vec::new();
-    let mut put_on_again = 0;
-    for record in records {
-        for section in &record.section {
-            if let (Some(count), Some(min)) = (section.foils.filter(|count| *count > 0), section.apply_min) {
-                foils.entry(record.colourist.as_deref()).or_default().push(min / f64::from(count));
-            }
-            if section.put_on_again() {
-                put_on_again += 1;
-                continue;
-            }
-            if let (Some(expected), Some(weighed), Some(left)) =
-                (section.expected_g, section.weighed_g, section.left_over_g)
-                && expected > 0.0
-            {
-                let factor = (weighed - left) / expected;
-                demand.entry(None).or_default().push(factor);
-                if section.technique.is_some() {
-                    demand.entry(section.technique).or_default().push(factor);
+    lessons_of(records, &Figures::of(records))
+}
+
+/// What each lesson is the mean of.
+#[derive(Default)]
+pub(super) struct Figures<'r> {
+    /// Grams used over grams expected, of all sections and of each technique.
+    pub demand: BTreeMap<Option<Technique>, Vec<f64>>,
+    /// Minutes for a foil.
+    pub foils: BTreeMap<Option<&'r str>, Vec<f64>>,
+    /// Levels that came out less levels wanted.
+    pub off: Vec<f64>,
+    /// Weeks from visit to visit.
+    pub gaps: Vec<f64>,
+    put_on_again: usize,
+}
+
+impl<'r> Figures<'r> {
+    pub(super) fn of(records: &'r [KeptRecord]) -> Self {
+        let mut all = Self { gaps: gaps(records), ..Self::default() };
+        for record in records {
+            for section in &record.section {
+                if let (Some(count), Some(min)) = (section.foils.filter(|count| *count > 0), section.apply_min) {
+                    all.foils.entry(record.colourist.as_deref()).or_default().push(min / f64::from(count));
+                }
+                if section.put_on_again() {
+                    all.put_on_again += 1;
+                    continue;
+                }
+                if let (Some(expected), Some(weighed), Some(left)) =
+                    (section.expected_g, section.weighed_g, section.left_over_g)
+                    && expected > 0.0
+                {
+                    let factor = (weighed - left) / expected;
+                    all.demand.entry(None).or_default().push(factor);
+                    if section.technique.is_some() {
+                        all.demand.entry(section.technique).or_default().push(factor);
+                    }
+                }
+                if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
+                    all.off.push(result - target);
                 }
             }
-            if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
-                off.push(result - target);
-            }
         }
+        // Of nothing above zero there is no geometric mean.
+        let some = |figures: &Vec<f64>| figures.iter().any(|figure| *figure > 0.0);
+        all.demand.retain(|_, factors| some(factors));
+        all.foils.retain(|_, minutes| some(minutes));
+        all
     }
-    let lesson = |(technique, factors): (Option<Technique>, Vec<f64>)| {
-        Some(DemandLesson { technique, factor: Learned::of(&factors)? })
-    };
-    let pace = |(colourist, minutes): (Option<&str>, Vec<f64>)| {
-        Some(FoilLesson { colourist: colourist.map(str::to_owned), min_per_foil: Learned::of(&minutes)? })
-    };
+}
+
+pub(super) fn lessons_of(records: &[KeptRecord], all: &Figures<'_>) -> Lessons {
+    let demand = all.demand.iter();
+    let foils = all.foils.iter();
     Lessons {
         records: records.len(),
-        demand: demand.into_iter().filter_map(lesson).collect(),
-        foils: foils.into_iter().filter_map(pace).collect(),
+        demand: demand
+            .filter_map(|(technique, factors)| {
+                Some(DemandLesson { technique: *technique, factor: Learned::of(factors)? })
+            })
+            .collect(),
+        foils: foils
+            .filter_map(|(who, minutes)| {
+                Some(FoilLesson { colourist: who.map(str::to_owned), min_per_foil: Learned::of(minutes)? })
+            })
+            .collect(),
         waste: WasteTrend::of(records),
-        weeks_between_visits: Learned::of(&gaps(records)),
-        level_off: Learned::of_differences(&off),
-        put_on_again,
+        weeks_between_visits: Learned::of(&all.gaps),
+        level_off: Learned::of_differences(&all.off),
+        put_on_again: all.put_on_again,
     }
 }
 

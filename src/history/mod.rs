@@ -35,6 +35,7 @@ mod shape;
 mod spread;
 mod strands;
 mod summary;
+mod trace;
 mod trend;
 
 pub use care::{CareAdvice, HomeCare, home_care};
@@ -50,4 +51,5 @@ pub use shape::{KeptMixture, KeptPart, KeptRecord, KeptSection};
 pub use spread::Learned;
 pub use strands::strand_readings;
 pub use summary::{GroupBy, Summary, Takings, summarise};
+pub use trace::{trace_lessons, trace_summaries};
 pub use trend::WasteTrend;

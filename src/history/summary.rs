@@ -93,6 +93,11 @@ pub struct Takings {
 /// ```
 #[must_use]
 pub fn summarise(records: &[KeptRecord], by: GroupBy) -> Vec<Summary> {
+    grouped(records, by).into_iter().map(|(of, records)| summary(of, &records)).collect()
+}
+
+/// The records put together, in the order of the names.
+pub(super) fn grouped(records: &[KeptRecord], by: GroupBy) -> BTreeMap<&str, Vec<&KeptRecord>> {
     let mut groups: BTreeMap<&str, Vec<&KeptRecord>> = BTreeMap::new();
     for record in records {
         let of = match by {
@@ -103,16 +108,22 @@ pub fn summarise(records: &[KeptRecord], by: GroupBy) -> Vec<Summary> {
         };
         groups.entry(of).or_default().push(record);
     }
-    groups.into_iter().map(|(of, records)| summary(of, &records)).collect()
+    groups
 }
 
-fn summary(of: &str, records: &[&KeptRecord]) -> Summary {
+/// What was weighed and what was left over, in g, of the sections that say both.
+pub(super) fn of_both(records: &[&KeptRecord]) -> (f64, f64) {
+    let sections = records.iter().flat_map(|record| &record.section);
+    let both = sections.filter_map(|one| Some((one.weighed_g?, one.left_over_g?)));
+    both.fold((0.0, 0.0), |(w, l), (weighed, left)| (w + weighed, l + left))
+}
+
+pub(super) fn summary(of: &str, records: &[&KeptRecord]) -> Summary {
     let sections = || records.iter().flat_map(|record| &record.section);
     let mut guests: Vec<&str> = records.iter().filter_map(|record| record.guest.as_deref()).collect();
     guests.sort_unstable();
     guests.dedup();
-    let both = sections().filter_map(|one| Some((one.weighed_g?, one.left_over_g?)));
-    let (weighed, left) = both.fold((0.0, 0.0), |(w, l), (weighed, left)| (w + weighed, l + left));
+    let (weighed, left) = of_both(records);
     let mut used: BTreeMap<&str, f64> = BTreeMap::new();
     for part in sections().flat_map(|section| &section.part) {
         *used.entry(&part.product).or_default() += part.mass_g;

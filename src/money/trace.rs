@@ -7,12 +7,12 @@ const BY_MARGIN: &str = "cost / (1 - margin)";
 const BY_MARGIN_AND_CARD: &str = "(cost + fixed card fee) / (1 - margin - card fee x (1 + tax))";
 const BY_MARKUP: &str = "cost x (1 + mark-up)";
 const BY_MARKUP_AND_CARD: &str = "(cost + fixed card fee) / (1 / (1 + mark-up) - card fee x (1 + tax))";
-const BY_THE_HOUR: &str = "cost + amount for an hour x minutes / 60";
+const BY_THE_HOUR: &str = "cost + amount for an hour x minutes in the chair / 60";
 const BY_THE_HOUR_AND_CARD: &str =
-    "(cost + fixed card fee + amount for an hour x minutes / 60) / (1 - card fee x (1 + tax))";
+    "(cost + fixed card fee + amount for an hour x minutes in the chair / 60) / (1 - card fee x (1 + tax))";
 pub(crate) const TO_THE_LIST: &str = "net price that is asked for, with its tax, moved to a price of the list";
 pub(crate) const GROSS_FORMULA: &str = "net + tax";
-pub(crate) const NET_FORMULA: &str = "gross / (1 + tax)";
+pub(crate) const NET_FORMULA: &str = "gross price / (1 + tax)";
 const PROFIT_FORMULA: &str = "net price - cost";
 const MARGIN_FORMULA: &str = "profit / net price x 100";
 const MARKUP_FORMULA: &str = "profit / cost x 100";
@@ -49,8 +49,8 @@ impl PriceTarget {
     /// What goes into it.
     pub(crate) fn asked(self) -> TracedInput {
         match self {
-            Self::Margin(margin) => percent("margin asked for", margin.percent(), "% of the price"),
-            Self::Markup(markup) => percent("mark-up asked for", markup.percent(), "% of the cost"),
+            Self::Margin(margin) => percent("margin, as asked for", margin.percent(), "% of the price"),
+            Self::Markup(markup) => percent("mark-up, as asked for", markup.percent(), "% of the cost"),
             Self::PerChairHour(hour) => of("amount for an hour", hour),
         }
     }

@@ -63,6 +63,7 @@ mod table;
 mod titration;
 mod tolerance;
 mod trace;
+mod trace_titration;
 mod unit;
 
 /// The arithmetic on plain numbers, for the columns.
@@ -105,4 +106,5 @@ pub use titration::{PreDilution, Titration, TitrationError, permanganate, read_g
 pub(crate) use tolerance::as_labelled;
 pub(crate) use trace::STRENGTH_FORMULA;
 pub use trace::{NamedStrength, trace_blend, trace_conversion, trace_mixture};
+pub use trace_titration::{trace_titration, trace_titre};
 pub use unit::{ParseUnitError, StrengthUnit};

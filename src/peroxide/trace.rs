@@ -62,7 +62,7 @@ pub fn trace_conversion(
         inputs.push(TracedInput::exact("molar mass of oxygen, O", OXYGEN_G_PER_MOL, "g/mol"));
     }
     if formula.contains("molar volume") {
-        inputs.push(TracedInput::exact("molar volume of oxygen", conditions.molar_volume.l_per_mol(), "L/mol"));
+        inputs.push(TracedInput::exact("molar volume, of oxygen", conditions.molar_volume.l_per_mol(), "L/mol"));
         sources.push(peroxide::CODATA.id);
     }
     // Nothing is worked out where it is already in that unit.

@@ -78,8 +78,9 @@ pub struct SecondApplication {
     /// Weeks to leave before another visit, by what the fibre has been through so far.
     #[serde(rename = "wait_weeks")]
     pub wait: Interval<Weeks>,
-    /// The first day of another visit, where the fibre alone decides.
-    pub not_before: Start,
+    /// The first day of another visit, where the fibre alone decides; absent where hair and scalp are only treated: then a doctor or a
+    /// test has the next word.
+    pub not_before: Option<Start>,
     /// The visits that are left then, with the same mixture and time; empty where the target is reached or hair and scalp are
     /// only treated.
     pub visits: Vec<Visit>,
@@ -169,7 +170,7 @@ impl Asked<'_> {
             fresh_chance: fresh.chance,
             strain_with_fresh: fresh.strain,
             wait,
-            not_before,
+            not_before: (decision != Again::TreatOnly).then_some(not_before),
             visits: match decision {
                 Again::TreatOnly | Again::StopAndTone => Vec::new(),
                 _ => series(&start, target, limit, OFTEN, MOST_VISITS),

@@ -154,6 +154,17 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
     }
 }
 
+/// The sections whose forecast is judged: what each came to, and what was forecast for the time that it had.
+pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interval<Level>)> {
+    let of = |one: &SectionSoFar| {
+        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
+        let carried = one.carried().map(Duration::min);
+        let forecast = if one.earlier.is_empty() { forecast(lift, carried).ok()? } else { return None };
+        Some((one.name.clone(), one.result?, forecast))
+    };
+    so_far.sections.iter().filter_map(of).collect()
+}
+
 /// The forecast for so many minutes, from those for the looks and for the planned rinse: between two of them in proportion,
 /// for a look comes every few minutes. For a time that is not noted it is that for the planned one.
 fn forecast(lift: &SectionLift, carried_min: Option<f64>) -> Result<Interval<Level>, String> {

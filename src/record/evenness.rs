@@ -30,8 +30,8 @@ pub struct Evenness {
     pub basis: Basis,
 }
 
-/// The latest level of each section against its target: sections that are meant to differ are not uneven.
-pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<Evenness> {
+/// By how much the latest level of each section is below its target, the furthest below first.
+pub(super) fn shortfalls(plan: &Plan, so_far: &SoFar) -> Vec<(String, f64)> {
     let of = |one: &'_ SectionSoFar| {
         let (_, level) = one.latest_level()?;
         let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
@@ -39,6 +39,12 @@ pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> 
     };
     let mut short: Vec<(String, f64)> = so_far.sections.iter().filter_map(of).collect();
     short.sort_by(|a, b| b.1.total_cmp(&a.1));
+    short
+}
+
+/// The latest level of each section against its target: sections that are meant to differ are not uneven.
+pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<Evenness> {
+    let short = shortfalls(plan, so_far);
     let [(worst, most), .., (_, least)] = short.as_slice() else { return None };
     let (spread, behind) = (most - least, BEHIND_FROM.value);
     let text = if spread < EVEN_WITHIN.value {

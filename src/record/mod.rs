@@ -37,6 +37,7 @@ mod looked;
 mod repeat;
 mod replay;
 mod rest;
+mod trace;
 
 pub use again::{Again, AgainRejected, SecondApplication, second_applications};
 pub(crate) use carried::Undergone;
@@ -48,3 +49,4 @@ pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
 pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};
+pub use trace::trace_record;

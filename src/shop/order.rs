@@ -3,6 +3,7 @@ use crate::{
     business::{Reorder, StockLevel, list::Taken},
     money::{Measure, MoneyError, PackPrice},
     quantity::Mass,
+    source::TracedResult,
 };
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -38,6 +39,46 @@ pub struct ProductOrder {
     pub stock_days: Option<Decimal>,
     /// When to order and how much; absent where `in_hand_g`, or `pack_g` with a price, is not stated.
     pub reorder: Option<Reorder>,
+}
+
+impl ProductOrder {
+    /// How the order comes about, with the days that it was made for; empty where the shop does not say what is in hand or in a
+    /// pack.
+    ///
+    /// # Errors
+    ///
+    /// [`MoneyError`], as of [`StockLevel::reorder`].
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::{quantity::Mass, shop::{OrderDays, ProductOrder}};
+    ///
+    /// let days = OrderDays { sold_in: 30, lead: 5, cover: 14, reserve: 3 };
+    /// let (daily_use, in_hand) = (Mass::from_g(120.0)?, None);
+    /// let powder =
+    ///     ProductOrder { product: "powder".into(), daily_use, in_hand, pack: None, stock_days: None, reorder: None };
+    /// assert!(powder.trail(days)?.is_empty());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn trail(&self, days: OrderDays) -> Result<Vec<TracedResult>, MoneyError> {
+        let (Some(in_hand), Some(pack), Some(_)) = (self.in_hand, self.pack, &self.reorder) else {
+            return Ok(Vec::new());
+        };
+        let too_large = |_| MoneyError::TooLarge { field: "use" };
+        let reserve = self.daily_use.times(f64::from(days.reserve)).map_err(too_large)?;
+        let stock = StockLevel {
+            on_hand: in_hand.into(),
+            on_order: Mass::ZERO.into(),
+            daily_use: self.daily_use.into(),
+            reserve: reserve.into(),
+        };
+        let mut trail = stock.trail(days.lead, days.cover, pack.into())?;
+        for one in &mut trail {
+            one.what = format!("{}: {}", self.product, one.what);
+        }
+        Ok(trail)
+    }
 }
 
 impl Shop {

@@ -7,6 +7,7 @@ mod interval;
 mod register;
 mod sourced;
 mod traced;
+mod worked;
 
 pub use basis::Basis;
 pub(crate) use citation::citations as cite;

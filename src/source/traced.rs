@@ -1,4 +1,4 @@
-use super::{Basis, Interval};
+use super::{Basis, Interval, worked::worked};
 use serde::Serialize;
 use std::borrow::Cow;
 
@@ -15,6 +15,8 @@ pub struct TracedResult {
     pub unit: String,
     /// How it is found.
     pub formula: Cow<'static, str>,
+    /// The same with the numbers put in; none where it is no arithmetic, as of a model.
+    pub worked: Option<String>,
     /// From what.
     pub inputs: Vec<TracedInput>,
     /// What it rests on.
@@ -37,6 +39,8 @@ pub struct TracedInput {
     pub bounds: Option<[String; 2]>,
     /// Its unit.
     pub unit: String,
+    /// What it rests on, where that is known apart from the result.
+    pub basis: Option<Basis>,
 }
 
 impl TracedResult {
@@ -48,9 +52,10 @@ impl TracedResult {
         formula: impl Into<Cow<'static, str>>,
         basis: Basis,
     ) -> Self {
-        let TracedInput { what, value, bounds, unit } = TracedInput::new(what, value, unit);
+        let TracedInput { what, value, bounds, unit, .. } = TracedInput::new(what, value, unit);
         let (formula, foilwork) = (formula.into(), env!("CARGO_PKG_VERSION"));
-        Self { what, value, bounds, unit, formula, inputs: Vec::new(), basis, sources: Vec::new(), foilwork }
+        let (worked, inputs, sources) = (None, Vec::new(), Vec::new());
+        Self { what, value, bounds, unit, formula, worked, inputs, basis, sources, foilwork }
     }
 
     /// A value that is a decimal, a count or a word.
@@ -64,8 +69,15 @@ impl TracedResult {
         Self { value: value.to_string(), ..Self::new(what, Interval::exact(0.0), unit, formula, basis) }
     }
 
+    /// From these inputs, whose numbers are put into the formula.
     pub(crate) fn made_of(self, inputs: impl IntoIterator<Item = TracedInput>) -> Self {
-        Self { inputs: inputs.into_iter().collect(), ..self }
+        let inputs: Vec<TracedInput> = inputs.into_iter().collect();
+        Self { worked: self.worked.or_else(|| worked(&self.formula, &inputs)), inputs, ..self }
+    }
+
+    /// The formula with the numbers put in, where its words alone do not tell how.
+    pub(crate) fn working(self, worked: impl Into<String>) -> Self {
+        Self { worked: Some(worked.into()), ..self }
     }
 
     pub(crate) fn resting_on(self, sources: &[&'static str]) -> Self {
@@ -77,11 +89,16 @@ impl TracedInput {
     /// A value that may have bounds, as a plain number in its unit.
     pub(crate) fn new(what: impl Into<String>, value: Interval<f64>, unit: &str) -> Self {
         let bounds = (!value.is_exact()).then(|| [value.low().to_string(), value.high().to_string()]);
-        Self { what: what.into(), value: value.best().to_string(), bounds, unit: unit.to_owned() }
+        Self { what: what.into(), value: value.best().to_string(), bounds, unit: unit.to_owned(), basis: None }
     }
 
     /// A value that is a decimal, a count or a word.
     pub(crate) fn exact(what: impl Into<String>, value: impl ToString, unit: &str) -> Self {
-        Self { what: what.into(), value: value.to_string(), bounds: None, unit: unit.to_owned() }
+        Self { what: what.into(), value: value.to_string(), bounds: None, unit: unit.to_owned(), basis: None }
+    }
+
+    /// What this number rests on.
+    pub(crate) fn resting(self, basis: Basis) -> Self {
+        Self { basis: Some(basis), ..self }
     }
 }

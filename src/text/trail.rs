@@ -22,8 +22,12 @@ pub fn trail_text(results: &[TracedResult]) -> String {
         let value = told(&result.value, result.bounds.as_ref(), &result.unit);
         sheet.paragraph(&format!("{} = {value}", result.what), 2);
         sheet.paragraph(&format!("  formula: {}", result.formula), 4);
+        if let Some(worked) = &result.worked {
+            sheet.paragraph(&format!("  worked: {worked}"), 4);
+        }
         let inputs = result.inputs.iter().map(|input: &TracedInput| {
-            format!("{} {}", input.what, told(&input.value, input.bounds.as_ref(), &input.unit))
+            let basis = input.basis.map(|basis| format!(" [{basis}]")).unwrap_or_default();
+            format!("{} {}{basis}", input.what, told(&input.value, input.bounds.as_ref(), &input.unit))
         });
         sheet.paragraph(&format!("  from: {}", inputs.collect::<Vec<_>>().join("; ")), 4);
         let sources = match (result.sources.as_slice(), result.basis) {
@@ -39,10 +43,13 @@ pub fn trail_text(results: &[TracedResult]) -> String {
 }
 
 fn told(value: &str, bounds: Option<&[String; 2]>, unit: &str) -> String {
-    match bounds {
+    // A word has no unit.
+    let unit = if unit == "word" { "" } else { unit };
+    let told = match bounds {
         Some([low, high]) => format!("{value} ({low} to {high}) {unit}"),
         None => format!("{value} {unit}"),
-    }
+    };
+    told.trim_end().to_owned()
 }
 
 /// A quantity that goes into a result.

@@ -101,7 +101,7 @@ fn an_old_look_is_read_anew_and_a_result_counts_first() {
 #[test]
 fn hair_that_is_weakened_waits_for_another_visit() {
     let one = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Reduced), feels(50.0, Comfort::Fine)]));
-    assert_eq!((one.decision, one.not_before.to_string().as_str()), (Again::NextVisit, "2026-12-09"));
+    assert_eq!((one.decision, one.not_before.unwrap().to_string().as_str()), (Again::NextVisit, "2026-12-09"));
     assert_eq!(one.wait.to_array().map(|weeks| weeks.weeks()), [2.0, 4.0, 6.0]);
     assert!(!one.visits.is_empty() && why_not(&one, Again::FreshMix).contains("returns slowly"));
     assert!(why_not(&one, Again::StopAndTone).contains("toned at"));
@@ -175,7 +175,7 @@ fn the_worst_of_the_day_counts() {
     let known = [stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
     let with = |before: &[LogEntry]| decided(&rinsed_at(8.5, [before, &known].concat()));
     let swollen = with(&[foil(15.0, FoilHeat::Swollen), foil(18.0, FoilHeat::Cool)]);
-    assert_eq!((swollen.decision, swollen.visits.len()), (Again::TreatOnly, 0));
+    assert_eq!((swollen.decision, swollen.visits.len(), swollen.not_before), (Again::TreatOnly, 0, None));
     assert!(why_not(&swollen, Again::FreshMix).contains("think of metal salts"), "{swollen:#?}");
     let hot = with(&[foil(15.0, FoilHeat::Hot), foil(18.0, FoilHeat::Cool)]);
     assert_eq!(hot.decision, Again::TestFirst);

@@ -92,7 +92,7 @@ fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
     let trail = priced(terms);
     let asked = result(&trail, "net price that is asked for");
     let (cost, fixed) = (given(asked, "cost"), given(asked, "fixed card fee"));
-    let (margin, fee, tax) = (given(asked, "margin asked for") / 100.0, given(asked, "card fee") / 100.0, 0.19);
+    let (margin, fee, tax) = (given(asked, "margin, as asked for") / 100.0, given(asked, "card fee") / 100.0, 0.19);
     assert_eq!((margin, fee, fixed), (0.25, 0.015, 0.1));
     let net = (cost + fixed) / (1.0 - margin - fee * (1.0 + tax));
     assert!((net - number(&asked.value)).abs() <= 0.005, "{net} and {}", asked.value);
@@ -101,7 +101,7 @@ fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
     let moved = result(&trail, "net price");
     assert!((gross / 1.19 - number(&moved.value)).abs() <= 0.005);
     let left = result(&trail, "margin that comes out");
-    let (net, fee) = (given(left, "net price"), given(left, "card fee of this price"));
+    let (net, fee) = (given(left, "net price"), given(left, "card fee, of this price"));
     assert!((fee - (gross * 0.015 + 0.1)).abs() <= 0.005);
     assert!(((net - cost - fee) / net * 100.0 - number(&left.value)).abs() < 1e-4);
 }
@@ -126,7 +126,7 @@ fn a_price_rests_on_what_its_cost_rests_on() {
 fn a_price_by_the_hour_is_planned() {
     let trail = priced("per_chair_h = \"60\"\n");
     let net = result(&trail, "net price");
-    let worked = given(net, "cost") + 60.0 * given(net, "time in the chair") / 60.0;
+    let worked = given(net, "cost") + 60.0 * given(net, "minutes in the chair") / 60.0;
     assert!((worked - number(&net.value)).abs() <= 0.005, "{worked} and {}", net.value);
 }
 
@@ -142,7 +142,7 @@ fn a_price_by_the_hour_names_its_minutes_or_has_no_line() {
     let trail = table.trail();
     let net = result(&trail, "toner, long: net price");
     assert_eq!(net.value, "49.00");
-    let told = ["cost without overhead and card fee", "amount for an hour", "minutes in the chair"];
+    let told = ["cost, without overhead and card fee", "amount for an hour", "minutes in the chair"];
     assert_eq!(told.map(|what| given(net, what)), [9.0, 60.0, 40.0]);
     let line = &table.lines[0];
     let set = SetPrice::of(line.cost, line.net).unwrap();

@@ -6,6 +6,7 @@ use crate::{
     exact::Number,
     money::{HALF_UP, PyMoney, hours, minutes, rounding},
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     business::{self, ChairService, Denominator},
@@ -95,6 +96,30 @@ pub fn productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult
     let of: Denominator = denominator.parse().map_err(raise)?;
     let found = business::productivity(hours(productive_h)?, hours(of_h)?, of).map_err(raise)?;
     Ok(Productivity { percent: found.percent, of: of.code().to_owned() })
+}
+
+/// How productive time in percent of a stated other time comes about.
+///
+/// Args:
+///     productive_h: hours with a guest in the chair.
+///     of_h: the hours to compare with.
+///     denominator: what these are, as of :func:`productivity`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: as :func:`productivity`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_productivity
+///     >>> trace_productivity(30, 40, denominator="paid-time").worked
+///     '1800 / 2400 x 100'
+#[pyfunction]
+#[pyo3(signature = (productive_h, of_h, *, denominator))]
+pub fn trace_productivity(productive_h: f64, of_h: f64, denominator: &str) -> PyResult<TracedResult> {
+    let of: Denominator = denominator.parse().map_err(raise)?;
+    business::trace_productivity(hours(productive_h)?, hours(of_h)?, of).map(Into::into).map_err(raise)
 }
 
 /// Where a share of productive hours lies beside what a guide to the trade gives for it.

@@ -5,6 +5,7 @@ use crate::{
     exact::Number,
     money::{PyMoney, minutes, price::ServicePrice, rule::PyPriceRule},
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::business::{self, ClassCost, Deposit, QuotePart};
 use foilwork::quantity::Duration;
@@ -113,14 +114,8 @@ pub fn quote_range(
     deposit_percent: Option<Number>,
     deposit: Option<PyMoney>,
 ) -> PyResult<Quote> {
-    let parts = parts.0;
-    let deposit = match (deposit_percent, deposit) {
-        (None, None) => Deposit::Percent(Decimal::ZERO),
-        (Some(percent), None) => Deposit::Percent(percent.0),
-        (None, Some(amount)) => Deposit::Fixed(amount.0),
-        (Some(_), Some(_)) => return Err(FoilworkError::new_err("give deposit_percent or deposit, not both")),
-    };
-    let quote = business::quote_range(&costs(parts)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
+    let deposit = in_advance(deposit_percent, deposit)?;
+    let quote = business::quote_range(&costs(parts.0)?, &rule.0, time(chair_min)?, deposit).map_err(raise)?;
     Ok(Quote {
         low: quote.low.into(),
         best: quote.best.into(),
@@ -129,6 +124,50 @@ pub fn quote_range(
         deposit: PyMoney(quote.deposit),
         balance: PyMoney(quote.balance),
     })
+}
+
+fn in_advance(percent: Option<Number>, amount: Option<PyMoney>) -> PyResult<Deposit> {
+    match (percent, amount) {
+        (None, None) => Ok(Deposit::Percent(Decimal::ZERO)),
+        (Some(percent), None) => Ok(Deposit::Percent(percent.0)),
+        (None, Some(amount)) => Ok(Deposit::Fixed(amount.0)),
+        (Some(_), Some(_)) => Err(FoilworkError::new_err("give deposit_percent or deposit, not both")),
+    }
+}
+
+/// How a quotation comes about: the expected price, with the least and the most as its bounds.
+///
+/// Args:
+///     parts: as of :func:`quote_range`.
+///     rule: how prices are set.
+///     chair_min: time in the chair as ``(least, expected, most)``; needed for a target by the hour.
+///     deposit_percent: what is paid in advance, in percent of the expected gross price.
+///     deposit: what is paid in advance, as an amount; give one of the two or neither.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each step.
+///
+/// Raises:
+///     FoilworkError: as :func:`quote_range`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_quote
+///     >>> from foilwork.money import Money, PriceRule
+///     >>> parts = [("hands-on time", Money("30.00", "EUR"), Money("34.00", "EUR"), Money("44.00", "EUR"))]
+///     >>> trace_quote(parts, PriceRule(markup_percent=100))[1].bounds
+///     ('60.00', '88.00')
+#[pyfunction]
+#[pyo3(signature = (parts, rule, *, chair_min = None, deposit_percent = None, deposit = None))]
+pub fn trace_quote(
+    parts: Sequence<Part>,
+    rule: PyPriceRule,
+    chair_min: Option<Estimate<f64>>,
+    deposit_percent: Option<Number>,
+    deposit: Option<PyMoney>,
+) -> PyResult<Vec<TracedResult>> {
+    let (parts, deposit, in_chair) = (costs(parts.0)?, in_advance(deposit_percent, deposit)?, time(chair_min)?);
+    let quote = business::quote_range(&parts, &rule.0, in_chair, deposit).map_err(raise)?;
+    Ok(quote.trail(&parts, &rule.0, in_chair).into_iter().map(Into::into).collect())
 }
 
 /// A price list by class of service: low, usual and high, gross, by one price rule.

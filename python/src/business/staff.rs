@@ -6,6 +6,7 @@ use crate::{
     exact::Number,
     money::{HALF_UP, PyMoney, hours, rounding},
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     business::{self, CommissionRule, CommissionTier, RentOrWage},
@@ -74,8 +75,19 @@ pub fn commission_pay(
     base: Option<PyMoney>,
     rounding: &str,
 ) -> PyResult<Pay> {
+    let rule = rule_of(percent, threshold, tiers)?;
+    let base = base.map_or(Money::zero(takings.0.currency()), |base| base.0);
+    let pay = business::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
+    Ok(Pay { base: PyMoney(pay.base), commission: PyMoney(pay.commission), total: PyMoney(pay.total) })
+}
+
+fn rule_of(
+    percent: Option<Number>,
+    threshold: Option<PyMoney>,
+    tiers: Option<Sequence<(Option<PyMoney>, Number)>>,
+) -> PyResult<CommissionRule> {
     let rate = |percent: Number| CommissionRate::from_percent(percent.0).map_err(raise);
-    let rule = match (percent, threshold, tiers) {
+    Ok(match (percent, threshold, tiers) {
         (Some(percent), None, None) => CommissionRule::Flat(rate(percent)?),
         (Some(percent), Some(threshold), None) => {
             CommissionRule::OverThreshold { threshold: threshold.0, rate: rate(percent)? }
@@ -87,10 +99,113 @@ pub fn commission_pay(
             CommissionRule::Tiered(tiers.into_iter().map(tier).collect::<PyResult<_>>()?)
         }
         _ => return Err(FoilworkError::new_err("give percent, percent with threshold, or tiers")),
-    };
+    })
+}
+
+/// How commission and pay come about.
+///
+/// Args:
+///     takings: net takings of the period.
+///     percent: as of :func:`commission_pay`.
+///     threshold: nothing is paid up to here.
+///     tiers: ``(up_to, percent)`` for each slice, instead of ``percent``.
+///     base: wage or retainer; nothing when left out.
+///     rounding: how the commission becomes whole minor units; see :class:`Money`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for commission and for pay.
+///
+/// Raises:
+///     FoilworkError: as :func:`commission_pay`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_commission
+///     >>> from foilwork.money import Money
+///     >>> trace_commission(Money("1540", "USD"), percent=5, threshold=Money("500", "USD"))[0].worked
+///     '(1540.00 - 500.00) x (5 / 100)'
+#[pyfunction]
+#[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint-away-from-zero')")]
+pub fn trace_commission(
+    takings: PyMoney,
+    percent: Option<Number>,
+    threshold: Option<PyMoney>,
+    tiers: Option<Sequence<(Option<PyMoney>, Number)>>,
+    base: Option<PyMoney>,
+    rounding: &str,
+) -> PyResult<Vec<TracedResult>> {
+    let rule = rule_of(percent, threshold, tiers)?;
     let base = base.map_or(Money::zero(takings.0.currency()), |base| base.0);
-    let pay = business::commission_pay(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
-    Ok(Pay { base: PyMoney(pay.base), commission: PyMoney(pay.commission), total: PyMoney(pay.total) })
+    let found = business::trace_commission(base, &rule, takings.0, self::rounding(rounding)?).map_err(raise)?;
+    Ok(found.into_iter().map(Into::into).collect())
+}
+
+/// How each share of pooled tips comes about.
+///
+/// Args:
+///     tips: all tips.
+///     worked_h: hours of each person.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each person.
+///
+/// Raises:
+///     FoilworkError: as :func:`share_tips`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_tips
+///     >>> from foilwork.money import Money
+///     >>> trace_tips(Money("50.00", "EUR"), [8, 2])[0].worked
+///     '50.00 x 8 / (8 + 2)'
+#[pyfunction]
+pub fn trace_tips(tips: PyMoney, worked_h: Sequence<f64>) -> PyResult<Vec<TracedResult>> {
+    let worked = worked_h.0.into_iter().map(hours).collect::<PyResult<Vec<_>>>()?;
+    Ok(business::trace_tips(tips.0, &worked).map_err(raise)?.into_iter().map(Into::into).collect())
+}
+
+/// How chair rent against wage comes about.
+///
+/// Args:
+///     takings: net takings of the period.
+///     rent: rent of the chair.
+///     own_costs: what else a self-employed stylist pays for.
+///     variable_percent: what the work itself costs, in percent of the takings.
+///     wage: the wage when employed.
+///     commission_percent: commission when employed, in percent of the takings.
+///     rounding: how amounts become whole minor units; see :class:`Money`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each way, and for the takings at which they are alike.
+///
+/// Raises:
+///     FoilworkError: as :func:`rent_or_wage`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_rent_or_wage
+///     >>> from foilwork.money import Money
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> renting = {"rent": eur("200"), "own_costs": eur("50"), "variable_percent": 12}
+///     >>> trace_rent_or_wage(eur("1500"), **renting, wage=eur("480"), commission_percent=15)[1].worked
+///     '480.00 + 1500.00 x (15 / 100)'
+#[pyfunction]
+#[pyo3(signature = (takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding = HALF_UP), text_signature = "(takings, *, rent, own_costs, variable_percent, wage, commission_percent, rounding='midpoint-away-from-zero')")]
+pub fn trace_rent_or_wage(
+    takings: PyMoney,
+    rent: PyMoney,
+    own_costs: PyMoney,
+    variable_percent: Number,
+    wage: PyMoney,
+    commission_percent: Number,
+    rounding: &str,
+) -> PyResult<Vec<TracedResult>> {
+    let choice = RentOrWage {
+        rent: rent.0,
+        own_costs: own_costs.0,
+        variable_percent: variable_percent.0,
+        wage: wage.0,
+        commission: CommissionRate::from_percent(commission_percent.0).map_err(raise)?,
+    };
+    let found = choice.trail(takings.0, self::rounding(rounding)?).map_err(raise)?;
+    Ok(found.into_iter().map(Into::into).collect())
 }
 
 /// Share pooled tips by time worked, and lose no minor unit.

@@ -6,6 +6,7 @@ use crate::{
     error::{FoilworkError, raise},
     money::cost::measure,
     plain::data_of,
+    source::TracedResult,
 };
 use foilwork::{
     business::{StockLevel, list},
@@ -146,12 +147,7 @@ pub fn reorder(
     reserve: f64,
     on_order: f64,
 ) -> PyResult<Reorder> {
-    let stock = StockLevel {
-        on_hand: measure(on_hand, unit)?,
-        on_order: measure(on_order, unit)?,
-        daily_use: measure(daily_use, unit)?,
-        reserve: measure(reserve, unit)?,
-    };
+    let stock = stock([on_hand, on_order, daily_use, reserve], unit)?;
     let reorder = stock.reorder(lead_days, cover_days, measure(pack, unit)?).map_err(raise)?;
     Ok(Reorder {
         reorder_point: reorder.reorder_point,
@@ -159,4 +155,52 @@ pub fn reorder(
         packs: reorder.packs,
         stock_days: stock.days().map_err(raise)?,
     })
+}
+
+fn stock([on_hand, on_order, daily_use, reserve]: [f64; 4], unit: &str) -> PyResult<StockLevel> {
+    Ok(StockLevel {
+        on_hand: measure(on_hand, unit)?,
+        on_order: measure(on_order, unit)?,
+        daily_use: measure(daily_use, unit)?,
+        reserve: measure(reserve, unit)?,
+    })
+}
+
+/// How the point at which to order a product, the packs and the days that it lasts come about.
+///
+/// Args:
+///     on_hand: on the shelf now, in ``unit``.
+///     daily_use: used on an average day.
+///     pack: what a pack holds.
+///     unit: ``"g"``, ``"mL"`` or ``"piece"`` for all of them.
+///     lead_days: days from order to delivery.
+///     cover_days: days the delivery should last.
+///     reserve: kept for bad days.
+///     on_order: ordered and not yet delivered.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each.
+///
+/// Raises:
+///     FoilworkError: as :func:`reorder`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_reorder
+///     >>> trace_reorder(900, 120, 500, unit="g", lead_days=5, cover_days=14, reserve=300)[0].worked
+///     '120 x 5 + 300'
+#[pyfunction]
+#[pyo3(signature = (on_hand, daily_use, pack, *, unit, lead_days, cover_days, reserve = 0.0, on_order = 0.0))]
+pub fn trace_reorder(
+    on_hand: f64,
+    daily_use: f64,
+    pack: f64,
+    unit: &str,
+    lead_days: u32,
+    cover_days: u32,
+    reserve: f64,
+    on_order: f64,
+) -> PyResult<Vec<TracedResult>> {
+    let stock = stock([on_hand, on_order, daily_use, reserve], unit)?;
+    let found = stock.trail(lead_days, cover_days, measure(pack, unit)?).map_err(raise)?;
+    Ok(found.into_iter().map(Into::into).collect())
 }

@@ -6,6 +6,7 @@ mod reading;
 mod shade;
 mod space;
 mod swatches;
+mod trace;
 
 pub use gradient::PrePigmentation;
 pub use level::{AnyLevel, StatedLevel, product_of};
@@ -29,5 +30,8 @@ crate::room::room! {
             xyz_to_lab,
         }
         swatches { Difference, Swatch, swatch }
+        trace {
+            trace_lift, trace_reading, trace_result_level, trace_shade_level, trace_swatch, trace_underlying_pigment,
+        }
     }
 }

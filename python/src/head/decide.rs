@@ -7,6 +7,7 @@ use crate::{
     error::raise,
     hair::rate_of,
     sequence::Sequence,
+    source::TracedResult,
 };
 use foilwork::{
     hair::{GrowthRate, Weeks},
@@ -160,14 +161,7 @@ pub fn choose_technique(
     taken_percent: Option<f64>,
     rate_cm_per_month: Option<Stated<GrowthRate>>,
 ) -> PyResult<TechniqueDecision> {
-    let found = head::choose_technique(&TechniqueQuestion {
-        start: start.parse().map_err(raise)?,
-        upkeep: Weeks::from_weeks(upkeep_weeks).map_err(raise)?,
-        taken: taken_percent.map(Share::from_percent).transpose().map_err(raise)?,
-        length: Length::from_cm(length_cm).map_err(raise)?,
-        growth: rate_of(rate_cm_per_month),
-        planned: None,
-    });
+    let found = head::choose_technique(&wish(start, upkeep_weeks, length_cm, taken_percent, rate_cm_per_month)?);
     let rejected = |other: &head::RejectedTechnique| RejectedTechnique {
         technique: other.technique.code().to_owned(),
         why: other.why.clone(),
@@ -180,6 +174,111 @@ pub fn choose_technique(
         rejected: found.rejected.iter().map(rejected).collect(),
         basis: found.basis.code().to_owned(),
     })
+}
+
+fn wish(
+    start: &str,
+    upkeep_weeks: f64,
+    length_cm: f64,
+    taken_percent: Option<f64>,
+    rate_cm_per_month: Option<Stated<GrowthRate>>,
+) -> PyResult<TechniqueQuestion> {
+    Ok(TechniqueQuestion {
+        start: start.parse().map_err(raise)?,
+        upkeep: Weeks::from_weeks(upkeep_weeks).map_err(raise)?,
+        taken: taken_percent.map(Share::from_percent).transpose().map_err(raise)?,
+        length: Length::from_cm(length_cm).map_err(raise)?,
+        growth: rate_of(rate_cm_per_month),
+        planned: None,
+    })
+}
+
+/// How the technique of a section is decided on.
+///
+/// Args:
+///     start: as of :func:`choose_technique`.
+///     upkeep_weeks: how long the regrowth must not show.
+///     length_cm: of the hair.
+///     taken_percent: the share of the hair that is to be lighter, where that is known.
+///     rate_cm_per_month: how fast the hair grows; without it as people do.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: as :func:`choose_technique`.
+///
+/// Examples:
+///     >>> from foilwork.head import trace_technique
+///     >>> trace_technique("diffuse", 12, length_cm=40, taken_percent=50).value
+///     'back-comb'
+#[pyfunction]
+#[pyo3(signature = (start, upkeep_weeks, *, length_cm, taken_percent = None, rate_cm_per_month = None))]
+pub fn trace_technique(
+    start: &str,
+    upkeep_weeks: f64,
+    length_cm: f64,
+    taken_percent: Option<f64>,
+    rate_cm_per_month: Option<Stated<GrowthRate>>,
+) -> PyResult<TracedResult> {
+    let wish = wish(start, upkeep_weeks, length_cm, taken_percent, rate_cm_per_month)?;
+    Ok(head::trace_technique(&wish).into())
+}
+
+/// How the class of product of a section is decided on.
+///
+/// Args:
+///     from_level: the level now.
+///     to_level: the level wanted.
+///     artificial: whether the hair there carries artificial colour.
+///     lightened: whether it has been lightened.
+///     white_percent: how much of it is white.
+///     planned: the class of the colour that is planned, where one is.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: a value out of range.
+///
+/// Examples:
+///     >>> from foilwork.head import trace_product_class
+///     >>> trace_product_class(5, 9).value
+///     'lightener'
+#[pyfunction]
+#[pyo3(signature = (from_level, to_level, *, artificial = false, lightened = false, white_percent = 0.0, planned = None))]
+pub fn trace_product_class(
+    from_level: AnyLevel,
+    to_level: AnyLevel,
+    artificial: bool,
+    lightened: bool,
+    white_percent: f64,
+    planned: Option<&str>,
+) -> PyResult<TracedResult> {
+    let white = Share::from_percent(white_percent).map_err(raise)?;
+    let planned = planned.map(str::parse).transpose().map_err(raise)?;
+    let (from, to) = (from_level.0, to_level.0);
+    Ok(head::trace_product_class(&ClassQuestion { from, to, artificial, lightened, white, planned }).into())
+}
+
+/// How the class of a service is decided on.
+///
+/// Args:
+///     treated: as of :func:`service_class`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: another technique, or a share outside 0 to 100 %.
+///
+/// Examples:
+///     >>> from foilwork.head import trace_service_class
+///     >>> trace_service_class([("weave", 55)]).value
+///     'half'
+#[pyfunction]
+pub fn trace_service_class(treated: Sequence<(String, f64)>) -> PyResult<TracedResult> {
+    Ok(head::trace_service_class(&parts_of(treated)?).into())
 }
 
 /// Which class of product takes hair from one level to another, and which do not, each with its reason.
@@ -252,9 +351,12 @@ pub fn product_class(
 ///     'half'
 #[pyfunction]
 pub fn service_class(treated: Sequence<(String, f64)>) -> PyResult<&'static str> {
+    Ok(head::service_class(&parts_of(treated)?).code())
+}
+
+fn parts_of(treated: Sequence<(String, f64)>) -> PyResult<Vec<Treated>> {
     let part = |(technique, percent): (String, f64)| {
         Ok(Treated { technique: technique.parse().map_err(raise)?, area: Share::from_percent(percent).map_err(raise)? })
     };
-    let treated = treated.0.into_iter().map(part).collect::<PyResult<Vec<_>>>()?;
-    Ok(head::service_class(&treated).code())
+    treated.0.into_iter().map(part).collect()
 }

@@ -15,7 +15,7 @@ crate::room::room! {
     head {
         decide {
             ClassDecision, Rejected, RejectedTechnique, StepNeeds, TechniqueDecision, choose_technique, product_class,
-            service_class, step_needs,
+            service_class, step_needs, trace_product_class, trace_service_class, trace_technique,
         }
         demand { Demand, demand, film, hair_by_use, minutes_per_foil, take_up }
         gradient { Gradient, OverDirection, RegionFoils, ShadowStep, level_along, root_shadow_length, shadow_steps }

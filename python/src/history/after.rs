@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::history`: care at home, and when to come back.
 
-use crate::{plain::objects, record::LogEntry, sequence::Sequence, service::Plan};
+use crate::{plain::objects, record::LogEntry, sequence::Sequence, service::Plan, source::TracedResult};
 use foilwork::{history, record};
 use pyo3::prelude::*;
 
@@ -53,4 +53,26 @@ pub fn home_care<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let entries = entries.0.iter().map(LogEntry::core).collect::<PyResult<Vec<_>>>()?;
     objects(py, "HomeCare", &history::home_care(plan.get().core(), &record::replay(&entries)))
+}
+
+/// How the weeks until the regrowth shows come about.
+///
+/// Args:
+///     plan: the plan.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`, or ``None`` for a plan without a section.
+///
+/// Raises:
+///     FoilworkError: never for a plan that was made.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> from foilwork.history import trace_rebooking
+///     >>> trace_rebooking(plan_file("examples/soft-gradient.toml")).unit
+///     'weeks'
+#[pyfunction]
+pub fn trace_rebooking(plan: &Bound<'_, Plan>) -> Option<TracedResult> {
+    let plan = plan.get().core();
+    history::rebooking(plan).map(|back| back.trail(plan).into())
 }

@@ -1,6 +1,6 @@
 //! Wrappers of `foilwork::history`: many records summed up, and what they teach.
 
-use crate::{error::raise, lift::StrandReading, plain::objects};
+use crate::{error::raise, lift::StrandReading, plain::objects, source::TracedResult};
 use foilwork::history;
 use pyo3::{prelude::*, types::PyList};
 
@@ -69,4 +69,49 @@ pub fn lessons<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyAny>> 
 #[pyfunction]
 pub fn strand_readings(text: &str) -> Vec<StrandReading> {
     history::strand_readings(&history::read_records(text).records).iter().map(Into::into).collect()
+}
+
+/// How waste, profit and margin of each group of records come about.
+///
+/// Args:
+///     text: the lines of the records; those that cannot be read are left out.
+///     by: as of :func:`summarise`.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each.
+///
+/// Raises:
+///     FoilworkError: another grouping.
+///
+/// Examples:
+///     >>> from pathlib import Path
+///     >>> from foilwork.history import trace_summaries
+///     >>> text = Path("examples/juniper_and_tide_records.jsonl").read_text()
+///     >>> [one.what for one in trace_summaries(text, "all")]
+///     ['all: waste', 'all: profit', 'all: margin']
+#[pyfunction]
+#[pyo3(signature = (text, by = "service"))]
+pub fn trace_summaries(text: &str, by: &str) -> PyResult<Vec<TracedResult>> {
+    let records = history::read_records(text).records;
+    let found = history::trace_summaries(&records, by.parse().map_err(raise)?);
+    Ok(found.into_iter().map(Into::into).collect())
+}
+
+/// How the figures that records teach come about, with what each is the mean of.
+///
+/// Args:
+///     text: the lines of the records; those that cannot be read are left out.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each.
+///
+/// Examples:
+///     >>> from pathlib import Path
+///     >>> from foilwork.history import trace_lessons
+///     >>> found = trace_lessons(Path("examples/juniper_and_tide_records.jsonl").read_text())
+///     >>> found[0].what
+///     'grams used over grams expected, all sections'
+#[pyfunction]
+pub fn trace_lessons(text: &str) -> Vec<TracedResult> {
+    history::trace_lessons(&history::read_records(text).records).into_iter().map(Into::into).collect()
 }

@@ -3,6 +3,7 @@
 use crate::{
     bounds::Estimate,
     error::{FoilworkError, raise},
+    source::TracedResult,
 };
 use foilwork::{
     peroxide::{self, PreDilution, Titration},
@@ -137,4 +138,68 @@ pub fn permanganate_titre(
 ) -> PyResult<Estimate<f64>> {
     let titration = titration(&titrant_mol_per_l, &aliquot_ml, taken_ml, made_up_to_ml)?;
     Ok(titration.expected_titre(strength_mol_per_l.mol_per_l()?).map_err(raise)?.into())
+}
+
+/// How the strength of a bottle comes about from a titration.
+///
+/// Args:
+///     titre_ml: permanganate used, in mL, as of ``permanganate_strength``.
+///     aliquot_ml: sample in the flask, in mL.
+///     titrant_mol_per_l: concentration of the permanganate in mol/L.
+///     taken_ml: taken from the bottle for a dilution, in mL, if there was one.
+///     made_up_to_ml: the mark of that dilution, in mL.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: as ``permanganate_strength``.
+///
+/// Examples:
+///     >>> from foilwork.peroxide import trace_titration
+///     >>> trace_titration((12, 0.03), (10, 0.02), 0.02).worked
+///     '2.5 x 0.02 x 12 / 10'
+#[pyfunction]
+#[pyo3(signature = (titre_ml, aliquot_ml, titrant_mol_per_l, *, taken_ml = None, made_up_to_ml = None))]
+pub fn trace_titration(
+    titre_ml: Reading,
+    aliquot_ml: Reading,
+    titrant_mol_per_l: Reading,
+    taken_ml: Option<Reading>,
+    made_up_to_ml: Option<Reading>,
+) -> PyResult<TracedResult> {
+    let titration = titration(&titrant_mol_per_l, &aliquot_ml, taken_ml, made_up_to_ml)?;
+    peroxide::trace_titration(&titration, titre_ml.ml()?).map(Into::into).map_err(raise)
+}
+
+/// How the titre to expect from a bottle comes about.
+///
+/// Args:
+///     strength_mol_per_l: strength of the bottle in mol/L, as of ``permanganate_titre``.
+///     aliquot_ml: sample in the flask, in mL.
+///     titrant_mol_per_l: concentration of the permanganate in mol/L.
+///     taken_ml: taken from the bottle for a dilution, in mL, if there is one.
+///     made_up_to_ml: the mark of that dilution, in mL.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: as ``permanganate_titre``.
+///
+/// Examples:
+///     >>> from foilwork.peroxide import trace_titre
+///     >>> trace_titre(0.06, 10, 0.02).worked
+///     '0.06 x 10 / (2.5 x 0.02)'
+#[pyfunction]
+#[pyo3(signature = (strength_mol_per_l, aliquot_ml, titrant_mol_per_l, *, taken_ml = None, made_up_to_ml = None))]
+pub fn trace_titre(
+    strength_mol_per_l: Reading,
+    aliquot_ml: Reading,
+    titrant_mol_per_l: Reading,
+    taken_ml: Option<Reading>,
+    made_up_to_ml: Option<Reading>,
+) -> PyResult<TracedResult> {
+    let titration = titration(&titrant_mol_per_l, &aliquot_ml, taken_ml, made_up_to_ml)?;
+    peroxide::trace_titre(&titration, strength_mol_per_l.mol_per_l()?).map(Into::into).map_err(raise)
 }

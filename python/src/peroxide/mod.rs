@@ -15,7 +15,7 @@ crate::room::room! {
     /// Hydrogen peroxide: strength in every unit, density, dilution and blending, titration, ageing.
     peroxide {
         ageing { half_life_days, loss_rate, loss_rate_from_half_life, strength_after, time_until }
-        assay { permanganate_strength, permanganate_titre }
+        assay { permanganate_strength, permanganate_titre, trace_titration, trace_titre }
         dilution {
             Dilution, DilutionRow, Mixture, RoundedBlend, TwoPartBlend, blend_two, dilute, dilution_table, mix_strengths,
             round_to_scale,

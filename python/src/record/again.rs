@@ -42,8 +42,8 @@ answer! {
         strain_with_fresh: String,
         /// Weeks to leave before another visit, by what the fibre has been through so far.
         wait_weeks: Estimate<f64>,
-        /// The first day of another visit, as ``YYYY-MM-DD``.
-        not_before: String,
+        /// The first day of another visit, as ``YYYY-MM-DD``; ``None`` where hair and scalp are only treated.
+        not_before: Option<String>,
         /// The visits that are left then, with the same mixture and time; empty where the target is reached, or where hair and scalp are only treated.
         visits: Vec<Visit>,
         /// What the decision rests on.
@@ -93,7 +93,7 @@ pub fn second_applications(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) 
         fresh_chance_percent: Estimate::by(one.fresh_chance, Share::percent),
         strain_with_fresh: one.strain_with_fresh.code().to_owned(),
         wait_weeks: Estimate::by(one.wait, Weeks::weeks),
-        not_before: one.not_before.to_string(),
+        not_before: one.not_before.map(|day| day.to_string()),
         visits: one.visits.iter().map(|visit| Visit::from(*visit)).collect(),
         basis: one.basis.code().to_owned(),
     };

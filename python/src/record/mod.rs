@@ -15,6 +15,6 @@ crate::room::room! {
         log { LogEntry, LogProblem, ServiceLog, log_line, read_log }
         looked { AfterLevel, LevelsSeen, after_levels, levels_seen }
         rest { RestOfService, rest_of_service }
-        whole { Evenness, Instruction, PlannedActual, Record, instructions, record_of }
+        whole { Evenness, Instruction, PlannedActual, Record, instructions, record_of, trace_record }
     }
 }

@@ -1,7 +1,7 @@
 //! Wrappers of `foilwork::record`: what follows from the log, and plan against what happened.
 
 use super::log::LogEntry;
-use crate::{answer::answer, sequence::Sequence, service::Plan};
+use crate::{answer::answer, sequence::Sequence, service::Plan, source::TracedResult};
 use foilwork::record;
 use pyo3::prelude::*;
 
@@ -172,4 +172,28 @@ pub fn record_of(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResul
         to_repeat: found.to_repeat.clone(),
         instructions: found.instructions.iter().map(Into::into).collect(),
     })
+}
+
+/// How the differences from the plan, the spread of the levels and the error of the forecast come about.
+///
+/// Args:
+///     plan: the plan as made before the service.
+///     entries: the entries of the log.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each.
+///
+/// Raises:
+///     FoilworkError: never for entries that were made.
+///
+/// Examples:
+///     >>> from foilwork import plan_file
+///     >>> from foilwork.record import LogEntry, trace_record
+///     >>> plan = plan_file("examples/soft-gradient.toml")
+///     >>> trace_record(plan, [LogEntry("weighed", at_min=0, section="nape", mass_g=52.2)])[0].what
+///     'nape: mix, more than planned'
+#[pyfunction]
+pub fn trace_record(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResult<Vec<TracedResult>> {
+    let found = record::trace_record(plan.get().core(), &so_far(&entries.0)?);
+    Ok(found.into_iter().map(Into::into).collect())
 }

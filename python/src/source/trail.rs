@@ -12,6 +12,8 @@ answer! {
         bounds: Option<(String, String)>,
         /// Its unit.
         unit: String,
+        /// What it rests on, where that is known apart from the result.
+        basis: Option<String>,
     }
 }
 
@@ -28,6 +30,8 @@ answer! {
         unit: String,
         /// How it is found.
         formula: String,
+        /// The same with the numbers put in; ``None`` where it is no arithmetic, as of a model.
+        worked: Option<String>,
         /// From what.
         inputs: Vec<TracedInput>,
         /// What it rests on.
@@ -50,6 +54,7 @@ impl From<source::TracedResult> for TracedResult {
             value: input.value,
             bounds: pair(input.bounds),
             unit: input.unit,
+            basis: input.basis.map(|basis| basis.code().to_owned()),
         };
         Self {
             what: result.what,
@@ -57,6 +62,7 @@ impl From<source::TracedResult> for TracedResult {
             bounds: pair(result.bounds),
             unit: result.unit,
             formula: result.formula.clone().into_owned(),
+            worked: result.worked,
             inputs: result.inputs.into_iter().map(input).collect(),
             basis: result.basis.code().to_owned(),
             sources: result.sources.into_iter().map(str::to_owned).collect(),

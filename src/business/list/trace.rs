@@ -64,7 +64,7 @@ fn price(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
             .resting_on(&[money::CALCULATING_VAT.id])
     };
     if line.is_listed {
-        return vec![net_of("gross price on the list")];
+        return vec![net_of("gross price, on the list")];
     }
     let moved = line.net != line.target_net;
     let name = if moved { "net price that is asked for" } else { "net price" };
@@ -92,8 +92,8 @@ fn asked(line: &PricedLine, rule: &PriceRule, tax: &TracedInput) -> Vec<TracedIn
     let overhead = (!by_the_hour).then_some(line.overhead);
     let cost = Money::total(parts.into_iter().chain(overhead), line.cost.currency()).unwrap_or(line.cost);
     let name = match (by_the_hour, rule.card) {
-        (true, _) => "cost without overhead and card fee",
-        (false, Some(_)) => "cost without card fee",
+        (true, _) => "cost, without overhead and card fee",
+        (false, Some(_)) => "cost, without card fee",
         (false, None) => "cost",
     };
     let minutes = by_the_hour.then(|| traced("minutes in the chair", Interval::exact(line.in_chair)));

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::{Args, Subcommand};
 use std::path::PathBuf;
 
@@ -59,6 +59,8 @@ pub(crate) struct BreakEvenArgs {
     pub(crate) shop: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -87,6 +89,8 @@ pub(crate) struct CommissionArgs {
     pub(crate) currency: String,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -103,6 +107,8 @@ pub(crate) struct TipsArgs {
     pub(crate) currency: String,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -132,6 +138,8 @@ pub(crate) struct RentArgs {
     pub(crate) currency: String,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -150,6 +158,8 @@ pub(crate) struct ProductivityArgs {
     pub(crate) time: String,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -198,6 +208,8 @@ pub(crate) struct ReorderArgs {
     pub(crate) on_order: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -227,4 +239,6 @@ pub(crate) struct QuoteArgs {
     pub(crate) deposit: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

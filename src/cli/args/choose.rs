@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 
 #[derive(Debug, Args)]
@@ -41,4 +41,6 @@ pub(crate) struct ChooseArgs {
     pub(crate) treats: Vec<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -30,6 +30,8 @@ pub(crate) struct LevelArgs {
     pub(crate) twelve: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -46,6 +48,8 @@ pub(crate) struct SwatchArgs {
     pub(crate) tone: Option<String>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -11,8 +11,10 @@ pub(crate) struct ConsultArgs {
     /// Service file, TOML or JSON (told by what is in it); `-` reads the standard input
     pub(crate) file: PathBuf,
     /// The page that the guest reads and signs
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) agreement: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

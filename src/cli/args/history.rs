@@ -1,4 +1,4 @@
-use super::{OutputArgs, ReportArgs};
+use super::{OutputArgs, ReportArgs, TrailArgs};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -18,13 +18,15 @@ pub(crate) struct HistoryArgs {
     #[arg(long, value_name = "CODE")]
     pub(crate) guest: Option<String>,
     /// The records themselves as a table, a row for each section
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) csv: bool,
     /// Write what the records say of lift into this new file, as a strand book
     #[arg(long, value_name = "FILE")]
     pub(crate) strands: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]

@@ -94,13 +94,15 @@ pub(crate) struct TableArgs {
     #[command(flatten)]
     pub(crate) grid: GridArgs,
     /// The table as CSV, for a spreadsheet
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) csv: bool,
     /// A workbook with live formulas, written to this .xlsx file instead
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output"])]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output", "trail"])]
     pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]
@@ -130,6 +132,8 @@ pub(crate) struct TitrateArgs {
     pub(crate) conditions: ConditionsArgs,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }
 
 #[derive(Debug, Args)]

@@ -1,4 +1,4 @@
-use super::ReportArgs;
+use super::{ReportArgs, TrailArgs};
 use clap::{ArgGroup, Args};
 use std::path::PathBuf;
 
@@ -73,4 +73,6 @@ pub(crate) struct RecordArgs {
     pub(crate) keep: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) report: ReportArgs,
+    #[command(flatten)]
+    pub(crate) trail: TrailArgs,
 }

@@ -9,6 +9,7 @@ mod decision;
 mod make;
 mod price;
 mod series;
+mod trace;
 mod what_if;
 
 pub use agreement::Agreement;

@@ -52,6 +52,7 @@ mod together;
 mod told;
 mod toner;
 mod trail;
+mod trail_day;
 mod trail_head;
 mod trail_money;
 mod unknown;

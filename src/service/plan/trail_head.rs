@@ -34,7 +34,7 @@ pub(super) fn toned(plan: &Plan, section: &SectionColour) -> Vec<TracedResult> {
     results.extend(section.neutralising.as_ref().map(|balance| {
         let dose = &balance.dose;
         let grams = dose.mass.map(Mass::g);
-        let bowl = traced("share of the shades that takes most warmth away", dose.share);
+        let bowl = traced("share, of the shades that takes most warmth away", dose.share);
         let all = shade_mass(plan, toner);
         let inputs = [
             Some(bowl),
@@ -80,7 +80,7 @@ pub(super) fn foils(plan: &Plan, section: &SectionPlan) -> Vec<TracedResult> {
     };
     let ends = section.ends_between.as_ref();
     let own = less(hair, ends.map(|ends| ends.hair));
-    let mut formula = "hair that is covered x what a gram of it takes up".to_owned();
+    let mut formula = "hair that is covered x taken up".to_owned();
     let mut inputs =
         vec![traced("hair that is covered", own), traced("taken up", take_up(section.technique, lightens).value)];
     if let Some(film) = section.film {
@@ -88,7 +88,7 @@ pub(super) fn foils(plan: &Plan, section: &SectionPlan) -> Vec<TracedResult> {
         inputs.push(traced("film on the scalp", film));
     }
     if let Some(ends) = ends {
-        formula += " + ends between the foils";
+        formula += " + ends between the foils take";
         inputs.push(traced("ends between the foils take", ends.takes));
     }
     if let Some(used) = section.used {
@@ -107,8 +107,8 @@ pub(super) fn foils(plan: &Plan, section: &SectionPlan) -> Vec<TracedResult> {
         ];
         let foils = TracedInput::exact("foils", foils.best(), "foils");
         let formula = match (ends, section.used) {
-            (None, _) => "mixture / foils",
-            (Some(_), None) => "(mixture - ends between the foils) / foils",
+            (None, _) => "mixture the hair takes / foils",
+            (Some(_), None) => "(mixture the hair takes - ends between the foils take) / foils",
             (Some(_), Some(_)) => "mixture without the share that the ends between take / foils",
         };
         let what = format!("{name}: mixture for a foil");

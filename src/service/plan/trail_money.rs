@@ -62,7 +62,7 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
 
 fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy, target: PriceTarget) -> Vec<TracedInput> {
     let card = by.card_percent;
-    let minutes = by.per_chair_h.map(|_| traced("time in the chair", Interval::exact(plan.chair.total)));
+    let minutes = by.per_chair_h.map(|_| traced("minutes in the chair", Interval::exact(plan.chair.total)));
     [
         Some(of("cost", money.cost.total())),
         Some(target.asked()),
@@ -78,20 +78,15 @@ fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy, target: PriceTarget) -> 
 
 /// What the price leaves, as a part of it.
 fn left(set: &SetPrice, by: &PricedBy, basis: Basis) -> TracedResult {
-    let fee = by.card_percent.map(|_| of("card fee of this price", by.card_fee));
+    let fee = by.card_percent.map(|_| of("card fee, of this price", by.card_fee));
     let cost = set.cost.minus(by.card_fee).unwrap_or(set.cost);
-    let inputs = [Some(of("net price", set.price)), Some(of("cost", cost)), fee].into_iter().flatten();
-    TracedResult {
-        value: set.margin.percent().round_dp(6).normalize().to_string(),
-        ..TracedResult::new(
-            "margin that comes out",
-            Interval::exact(0.0),
-            "% of the price",
-            "(net price - cost - card fee) / net price x 100",
-            basis,
-        )
-    }
-    .made_of(inputs)
+    let formula = match fee {
+        Some(_) => "(net price - cost - card fee) / net price x 100",
+        None => "(net price - cost) / net price x 100",
+    };
+    let margin = set.margin.percent().round_dp(6).normalize();
+    TracedResult::exact("margin that comes out", margin, "% of the price", formula, basis)
+        .made_of([of("net price", set.price), of("cost", cost)].into_iter().chain(fee))
 }
 
 /// The same rule at the cost of less and of more mixture.

@@ -51,8 +51,8 @@ fn a_discount_says_how_many_more_it_must_sell() {
 
 /// By hand: 100 x (1 - 0.25) and 150 / 1.5.
 #[rstest]
-#[case("price --price 100 --margin 25 --currency USD", "cost = 75.00 USD\n  formula: price x (1 - margin)\n")]
-#[case("price --price 150 --markup 50 --currency USD", "cost = 100.00 USD\n  formula: price / (1 + mark-up)\n")]
+#[case("price --price 100 --margin 25 --currency USD", "cost = 75.00 USD\n  formula: net price x (1 - margin)\n")]
+#[case("price --price 150 --markup 50 --currency USD", "cost = 100.00 USD\n  formula: net price / (1 + mark-up)\n")]
 fn the_cost_asked_for_is_followed(#[case] args: &str, #[case] want: &str) {
     let text = fine(&words(&format!("{args} --trail")));
     assert!(text.starts_with(want), "{text}");

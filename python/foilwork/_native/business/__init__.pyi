@@ -54,5 +54,13 @@ __all__ = [
     "share_tips",
     "split_costs",
     "tip_percent",
+    "trace_commission",
+    "trace_productivity",
+    "trace_quote",
+    "trace_rent_or_wage",
+    "trace_reorder",
+    "trace_sales_mix",
     "trace_services",
+    "trace_target_profit",
+    "trace_tips",
 ]

@@ -5,6 +5,7 @@ from typing import final
 from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Productivity",
@@ -15,6 +16,7 @@ __all__ = [
     "productivity",
     "rank_by_chair_hour",
     "retail_share",
+    "trace_productivity",
 ]
 
 @final
@@ -152,4 +154,24 @@ def median_count(counts: Sequence[int]) -> Decimal:
         >>> from foilwork.business import median_count
         >>> median_count([9, 4, 11, 7])
         Decimal('8')
+    """
+
+def trace_productivity(productive_h: float, of_h: float, *, denominator: _words._Denominator) -> TracedResult:
+    """How productive time in percent of a stated other time comes about.
+
+    Args:
+        productive_h: hours with a guest in the chair.
+        of_h: the hours to compare with.
+        denominator: what these are, as of :func:`productivity`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: as :func:`productivity`.
+
+    Examples:
+        >>> from foilwork.business import trace_productivity
+        >>> trace_productivity(30, 40, denominator="paid-time").worked
+        '1800 / 2400 x 100'
     """

@@ -6,6 +6,7 @@ from foilwork._native import _Answer, _Number, _Span
 from foilwork._native.money._amount import Money
 from foilwork._native.money._price import ServicePrice
 from foilwork._native.money._rule import PriceRule
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "PriceListEntry",
@@ -13,6 +14,7 @@ __all__ = [
     "QuoteDriver",
     "price_list",
     "quote_range",
+    "trace_quote",
 ]
 
 @final
@@ -145,4 +147,35 @@ def price_list(
         >>> entry = price_list([("half head of foils", "long", [cost])], rule)[0]
         >>> entry.low, entry.usual, entry.high
         (Money('80.00', 'EUR'), Money('95.00', 'EUR'), Money('110.00', 'EUR'))
+    """
+
+def trace_quote(
+    parts: Sequence[tuple[str, Money, Money, Money]],
+    rule: PriceRule,
+    *,
+    chair_min: _Span | None = None,
+    deposit_percent: _Number | None = None,
+    deposit: Money | None = None,
+) -> list[TracedResult]:
+    """How a quotation comes about: the expected price, with the least and the most as its bounds.
+
+    Args:
+        parts: as of :func:`quote_range`.
+        rule: how prices are set.
+        chair_min: time in the chair as ``(least, expected, most)``; needed for a target by the hour.
+        deposit_percent: what is paid in advance, in percent of the expected gross price.
+        deposit: what is paid in advance, as an amount; give one of the two or neither.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each step.
+
+    Raises:
+        FoilworkError: as :func:`quote_range`.
+
+    Examples:
+        >>> from foilwork.business import trace_quote
+        >>> from foilwork.money import Money, PriceRule
+        >>> parts = [("hands-on time", Money("30.00", "EUR"), Money("34.00", "EUR"), Money("44.00", "EUR"))]
+        >>> trace_quote(parts, PriceRule(markup_percent=100))[1].bounds
+        ('60.00', '88.00')
     """

@@ -5,6 +5,7 @@ from typing import final
 from foilwork import _words
 from foilwork._native import _Answer, _Number
 from foilwork._native.money._amount import Money
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "HiringStep",
@@ -17,6 +18,9 @@ __all__ = [
     "rent_or_wage",
     "share_tips",
     "tip_percent",
+    "trace_commission",
+    "trace_rent_or_wage",
+    "trace_tips",
 ]
 
 @final
@@ -224,4 +228,92 @@ def tip_percent(tip: Money, bill: Money) -> Decimal:
         >>> from foilwork.money import Money
         >>> tip_percent(Money("12", "EUR"), Money("80", "EUR"))
         Decimal('15')
+    """
+
+def trace_commission(
+    takings: Money,
+    *,
+    percent: _Number | None = None,
+    threshold: Money | None = None,
+    tiers: Sequence[tuple[Money | None, _Number]] | None = None,
+    base: Money | None = None,
+    rounding: _words._Rounding = "midpoint-away-from-zero",
+) -> list[TracedResult]:
+    """How commission and pay come about.
+
+    Args:
+        takings: net takings of the period.
+        percent: as of :func:`commission_pay`.
+        threshold: nothing is paid up to here.
+        tiers: ``(up_to, percent)`` for each slice, instead of ``percent``.
+        base: wage or retainer; nothing when left out.
+        rounding: how the commission becomes whole minor units; see :class:`Money`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for commission and for pay.
+
+    Raises:
+        FoilworkError: as :func:`commission_pay`.
+
+    Examples:
+        >>> from foilwork.business import trace_commission
+        >>> from foilwork.money import Money
+        >>> trace_commission(Money("1540", "USD"), percent=5, threshold=Money("500", "USD"))[0].worked
+        '(1540.00 - 500.00) x (5 / 100)'
+    """
+
+def trace_tips(tips: Money, worked_h: Sequence[float]) -> list[TracedResult]:
+    """How each share of pooled tips comes about.
+
+    Args:
+        tips: all tips.
+        worked_h: hours of each person.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each person.
+
+    Raises:
+        FoilworkError: as :func:`share_tips`.
+
+    Examples:
+        >>> from foilwork.business import trace_tips
+        >>> from foilwork.money import Money
+        >>> trace_tips(Money("50.00", "EUR"), [8, 2])[0].worked
+        '50.00 x 8 / (8 + 2)'
+    """
+
+def trace_rent_or_wage(
+    takings: Money,
+    *,
+    rent: Money,
+    own_costs: Money,
+    variable_percent: _Number,
+    wage: Money,
+    commission_percent: _Number,
+    rounding: _words._Rounding = "midpoint-away-from-zero",
+) -> list[TracedResult]:
+    """How chair rent against wage comes about.
+
+    Args:
+        takings: net takings of the period.
+        rent: rent of the chair.
+        own_costs: what else a self-employed stylist pays for.
+        variable_percent: what the work itself costs, in percent of the takings.
+        wage: the wage when employed.
+        commission_percent: commission when employed, in percent of the takings.
+        rounding: how amounts become whole minor units; see :class:`Money`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each way, and for the takings at which they are alike.
+
+    Raises:
+        FoilworkError: as :func:`rent_or_wage`.
+
+    Examples:
+        >>> from foilwork.business import trace_rent_or_wage
+        >>> from foilwork.money import Money
+        >>> eur = lambda text: Money(text, "EUR")
+        >>> renting = {"rent": eur("200"), "own_costs": eur("50"), "variable_percent": 12}
+        >>> trace_rent_or_wage(eur("1500"), **renting, wage=eur("480"), commission_percent=15)[1].worked
+        '480.00 + 1500.00 x (15 / 100)'
     """

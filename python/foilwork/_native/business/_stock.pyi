@@ -3,12 +3,14 @@ from decimal import Decimal
 from typing import final
 
 from foilwork._native import _Answer, _Mapping, _MeasureUnit
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "ProductOrder",
     "Reorder",
     "reorder",
     "reorder_list",
+    "trace_reorder",
 ]
 
 @final
@@ -129,4 +131,39 @@ def reorder_list(
         >>> order = reorder_list([foils], shop, sold_in_days=30, lead_days=5, cover_days=14, reserve_days=3)[0]
         >>> order.daily_use_g, order.due, order.packs
         (120.0, True, 4)
+    """
+
+def trace_reorder(
+    on_hand: float,
+    daily_use: float,
+    pack: float,
+    *,
+    unit: _MeasureUnit,
+    lead_days: int,
+    cover_days: int,
+    reserve: float = 0.0,
+    on_order: float = 0.0,
+) -> list[TracedResult]:
+    """How the point at which to order a product, the packs and the days that it lasts come about.
+
+    Args:
+        on_hand: on the shelf now, in ``unit``.
+        daily_use: used on an average day.
+        pack: what a pack holds.
+        unit: ``"g"``, ``"mL"`` or ``"piece"`` for all of them.
+        lead_days: days from order to delivery.
+        cover_days: days the delivery should last.
+        reserve: kept for bad days.
+        on_order: ordered and not yet delivered.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each.
+
+    Raises:
+        FoilworkError: as :func:`reorder`.
+
+    Examples:
+        >>> from foilwork.business import trace_reorder
+        >>> trace_reorder(900, 120, 500, unit="g", lead_days=5, cover_days=14, reserve=300)[0].worked
+        '120 x 5 + 300'
     """

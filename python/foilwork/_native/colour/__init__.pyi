@@ -4,6 +4,7 @@ from foilwork._native.colour._reading import *
 from foilwork._native.colour._shade import *
 from foilwork._native.colour._space import *
 from foilwork._native.colour._swatches import *
+from foilwork._native.colour._trace import *
 
 __all__ = [
     "Contrast",
@@ -40,6 +41,12 @@ __all__ = [
     "srgb_to_lab",
     "strip",
     "swatch",
+    "trace_lift",
+    "trace_reading",
+    "trace_result_level",
+    "trace_shade_level",
+    "trace_swatch",
+    "trace_underlying_pigment",
     "transition_between",
     "underlying_pigment",
     "white_blend",

@@ -56,4 +56,7 @@ __all__ = [
     "shadow_steps",
     "step_needs",
     "take_up",
+    "trace_product_class",
+    "trace_service_class",
+    "trace_technique",
 ]

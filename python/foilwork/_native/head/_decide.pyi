@@ -4,6 +4,7 @@ from typing import final
 from foilwork import _words
 from foilwork._native import Bounds, _Answer, _Percent
 from foilwork._native.colour._level import _Level
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "ClassDecision",
@@ -15,6 +16,9 @@ __all__ = [
     "product_class",
     "service_class",
     "step_needs",
+    "trace_product_class",
+    "trace_service_class",
+    "trace_technique",
 ]
 
 @final
@@ -228,5 +232,83 @@ def service_class(treated: Sequence[tuple[_words._Technique, float]]) -> _words.
     Examples:
         >>> from foilwork.head import service_class
         >>> service_class([("weave", 55)])
+        'half'
+    """
+
+def trace_technique(
+    start: _words._Softness,
+    upkeep_weeks: float,
+    *,
+    length_cm: float,
+    taken_percent: float | None = None,
+    rate_cm_per_month: _Percent | None = None,
+) -> TracedResult:
+    """How the technique of a section is decided on.
+
+    Args:
+        start: as of :func:`choose_technique`.
+        upkeep_weeks: how long the regrowth must not show.
+        length_cm: of the hair.
+        taken_percent: the share of the hair that is to be lighter, where that is known.
+        rate_cm_per_month: how fast the hair grows; without it as people do.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: as :func:`choose_technique`.
+
+    Examples:
+        >>> from foilwork.head import trace_technique
+        >>> trace_technique("diffuse", 12, length_cm=40, taken_percent=50).value
+        'back-comb'
+    """
+
+def trace_product_class(
+    from_level: _Level,
+    to_level: _Level,
+    *,
+    artificial: bool = False,
+    lightened: bool = False,
+    white_percent: float = 0.0,
+    planned: _words._ProductKind | None = None,
+) -> TracedResult:
+    """How the class of product of a section is decided on.
+
+    Args:
+        from_level: the level now.
+        to_level: the level wanted.
+        artificial: whether the hair there carries artificial colour.
+        lightened: whether it has been lightened.
+        white_percent: how much of it is white.
+        planned: the class of the colour that is planned, where one is.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: a value out of range.
+
+    Examples:
+        >>> from foilwork.head import trace_product_class
+        >>> trace_product_class(5, 9).value
+        'lightener'
+    """
+
+def trace_service_class(treated: Sequence[tuple[_words._Technique, float]]) -> TracedResult:
+    """How the class of a service is decided on.
+
+    Args:
+        treated: as of :func:`service_class`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: another technique, or a share outside 0 to 100 %.
+
+    Examples:
+        >>> from foilwork.head import trace_service_class
+        >>> trace_service_class([("weave", 55)]).value
         'half'
     """

@@ -15,4 +15,7 @@ __all__ = [
     "records_csv",
     "strand_readings",
     "summarise",
+    "trace_lessons",
+    "trace_rebooking",
+    "trace_summaries",
 ]

@@ -3,10 +3,12 @@ from collections.abc import Iterable
 from foilwork import planned
 from foilwork._native.record._log import LogEntry
 from foilwork._native.service._plan import Plan
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "home_care",
     "rebooking",
+    "trace_rebooking",
 ]
 
 def home_care(plan: Plan, entries: Iterable[LogEntry]) -> planned.HomeCare:
@@ -48,4 +50,23 @@ def rebooking(plan: Plan) -> planned.Rebooking | None:
         >>> back = rebooking(plan_file("examples/soft-gradient.toml"))
         >>> back.section, back.usual
         ('crown', '2026-12-23')
+    """
+
+def trace_rebooking(plan: Plan) -> TracedResult | None:
+    """How the weeks until the regrowth shows come about.
+
+    Args:
+        plan: the plan.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`, or ``None`` for a plan without a section.
+
+    Raises:
+        FoilworkError: never for a plan that was made.
+
+    Examples:
+        >>> from foilwork import plan_file
+        >>> from foilwork.history import trace_rebooking
+        >>> trace_rebooking(plan_file("examples/soft-gradient.toml")).unit
+        'weeks'
     """

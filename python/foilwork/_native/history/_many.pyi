@@ -2,11 +2,14 @@ from typing import Literal
 
 from foilwork import planned
 from foilwork._native.lift._book import StrandReading
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "lessons",
     "strand_readings",
     "summarise",
+    "trace_lessons",
+    "trace_summaries",
 ]
 
 def lessons(text: str) -> planned.Lessons:
@@ -64,4 +67,42 @@ def summarise(text: str, by: Literal["all", "service", "colourist", "month"] = "
         >>> text = Path("examples/juniper_and_tide_records.jsonl").read_text()
         >>> [(one.of, one.services, one.money[0].margin_percent) for one in summarise(text, "colourist")]
         [('R.', 3, '42.07'), ('W.', 5, '39.14')]
+    """
+
+def trace_summaries(text: str, by: Literal["all", "service", "colourist", "month"] = "service") -> list[TracedResult]:
+    """How waste, profit and margin of each group of records come about.
+
+    Args:
+        text: the lines of the records; those that cannot be read are left out.
+        by: as of :func:`summarise`.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each.
+
+    Raises:
+        FoilworkError: another grouping.
+
+    Examples:
+        >>> from pathlib import Path
+        >>> from foilwork.history import trace_summaries
+        >>> text = Path("examples/juniper_and_tide_records.jsonl").read_text()
+        >>> [one.what for one in trace_summaries(text, "all")]
+        ['all: waste', 'all: profit', 'all: margin']
+    """
+
+def trace_lessons(text: str) -> list[TracedResult]:
+    """How the figures that records teach come about, with what each is the mean of.
+
+    Args:
+        text: the lines of the records; those that cannot be read are left out.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each.
+
+    Examples:
+        >>> from pathlib import Path
+        >>> from foilwork.history import trace_lessons
+        >>> found = trace_lessons(Path("examples/juniper_and_tide_records.jsonl").read_text())
+        >>> found[0].what
+        'grams used over grams expected, all sections'
     """

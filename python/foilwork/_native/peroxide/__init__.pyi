@@ -53,4 +53,6 @@ __all__ = [
     "trace_blend",
     "trace_conversion",
     "trace_mixture",
+    "trace_titration",
+    "trace_titre",
 ]

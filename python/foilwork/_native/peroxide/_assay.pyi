@@ -1,10 +1,13 @@
 from typing import TypeAlias
 
 from foilwork._native import Bounds
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "permanganate_strength",
     "permanganate_titre",
+    "trace_titration",
+    "trace_titre",
 ]
 
 _Reading: TypeAlias = float | tuple[float, float] | Bounds[float] | tuple[float, float, float]
@@ -77,4 +80,62 @@ def permanganate_titre(
         >>> from foilwork.peroxide import permanganate_titre
         >>> [round(x, 2) for x in permanganate_titre(0.6, 10, 0.02, taken_ml=10, made_up_to_ml=100)]
         [12.0, 12.0, 12.0]
+    """
+
+def trace_titration(
+    titre_ml: _Reading,
+    aliquot_ml: _Reading,
+    titrant_mol_per_l: _Reading,
+    *,
+    taken_ml: _Reading | None = None,
+    made_up_to_ml: _Reading | None = None,
+) -> TracedResult:
+    """How the strength of a bottle comes about from a titration.
+
+    Args:
+        titre_ml: permanganate used, in mL, as of ``permanganate_strength``.
+        aliquot_ml: sample in the flask, in mL.
+        titrant_mol_per_l: concentration of the permanganate in mol/L.
+        taken_ml: taken from the bottle for a dilution, in mL, if there was one.
+        made_up_to_ml: the mark of that dilution, in mL.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: as ``permanganate_strength``.
+
+    Examples:
+        >>> from foilwork.peroxide import trace_titration
+        >>> trace_titration((12, 0.03), (10, 0.02), 0.02).worked
+        '2.5 x 0.02 x 12 / 10'
+    """
+
+def trace_titre(
+    strength_mol_per_l: _Reading,
+    aliquot_ml: _Reading,
+    titrant_mol_per_l: _Reading,
+    *,
+    taken_ml: _Reading | None = None,
+    made_up_to_ml: _Reading | None = None,
+) -> TracedResult:
+    """How the titre to expect from a bottle comes about.
+
+    Args:
+        strength_mol_per_l: strength of the bottle in mol/L, as of ``permanganate_titre``.
+        aliquot_ml: sample in the flask, in mL.
+        titrant_mol_per_l: concentration of the permanganate in mol/L.
+        taken_ml: taken from the bottle for a dilution, in mL, if there is one.
+        made_up_to_ml: the mark of that dilution, in mL.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: as ``permanganate_titre``.
+
+    Examples:
+        >>> from foilwork.peroxide import trace_titre
+        >>> trace_titre(0.06, 10, 0.02).worked
+        '0.06 x 10 / (2.5 x 0.02)'
     """

@@ -27,4 +27,5 @@ __all__ = [
     "record",
     "rest_of_service",
     "second_applications",
+    "trace_record",
 ]

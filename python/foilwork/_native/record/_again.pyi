@@ -66,7 +66,7 @@ class SecondApplication(_Answer):
     def wait_weeks(self) -> Bounds[float]:
         """Weeks to leave before another visit, by what the fibre has been through so far."""
     @property
-    def not_before(self) -> str:
+    def not_before(self) -> str | None:
         """The first day of another visit, as ``YYYY-MM-DD``."""
     @property
     def visits(self) -> list[Visit]:

@@ -4,6 +4,7 @@ from typing import final
 from foilwork._native import _Answer
 from foilwork._native.record._log import LogEntry
 from foilwork._native.service._plan import Plan
+from foilwork._native.source._trail import TracedResult
 
 __all__ = [
     "Evenness",
@@ -12,6 +13,7 @@ __all__ = [
     "Record",
     "instructions",
     "record",
+    "trace_record",
 ]
 
 @final
@@ -159,4 +161,25 @@ def record(plan: Plan, entries: Iterable[LogEntry]) -> Record:
         >>> found = record(plan_file("examples/soft-gradient.toml"), entries)
         >>> found.pairs[0].words, found.evenness.worst
         ('5.8 more than planned', 'nape')
+    """
+
+def trace_record(plan: Plan, entries: Iterable[LogEntry]) -> list[TracedResult]:
+    """How the differences from the plan, the spread of the levels and the error of the forecast come about.
+
+    Args:
+        plan: the plan as made before the service.
+        entries: the entries of the log.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult` for each.
+
+    Raises:
+        FoilworkError: never for entries that were made.
+
+    Examples:
+        >>> from foilwork import plan_file
+        >>> from foilwork.record import LogEntry, trace_record
+        >>> plan = plan_file("examples/soft-gradient.toml")
+        >>> trace_record(plan, [LogEntry("weighed", at_min=0, section="nape", mass_g=52.2)])[0].what
+        'nape: mix, more than planned'
     """

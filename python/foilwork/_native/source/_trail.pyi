@@ -11,7 +11,7 @@ __all__ = [
 class TracedInput(_Answer):
     """One number that goes into a result."""
 
-    __match_args__ = ("what", "value", "bounds", "unit")
+    __match_args__ = ("what", "value", "bounds", "unit", "basis")
     @property
     def what(self) -> str:
         """What it is."""
@@ -24,12 +24,15 @@ class TracedInput(_Answer):
     @property
     def unit(self) -> str:
         """Its unit."""
+    @property
+    def basis(self) -> str | None:
+        """What it rests on, where that is known apart from the result."""
 
 @final
 class TracedResult(_Answer):
     """A result and how it came about."""
 
-    __match_args__ = ("what", "value", "bounds", "unit", "formula", "inputs", "basis", "sources", "foilwork")
+    __match_args__ = ("what", "value", "bounds", "unit", "formula", "worked", "inputs", "basis", "sources", "foilwork")
     @property
     def what(self) -> str:
         """What it is."""
@@ -45,6 +48,9 @@ class TracedResult(_Answer):
     @property
     def formula(self) -> str:
         """How it is found."""
+    @property
+    def worked(self) -> str | None:
+        """The same with the numbers put in; ``None`` where it is no arithmetic, as of a model."""
     @property
     def inputs(self) -> list[TracedInput]:
         """From what."""

@@ -149,22 +149,28 @@ fn covered(profile: &Profile, (from, to): (Length, Length)) -> f64 {
     if long > 0.0 { (painted(to) - painted(from)) / long } else { 0.0 }
 }
 
-/// Of the hair of a section's regions, what it makes lighter than what is left there: as stated, else within how much hair may grow
-/// there.
-fn lit(
-    request: &Request,
-    work: &Work<'_>,
-    (swatch, rest): (&Swatch, &Swatch),
-    area: Interval<Share>,
-) -> Interval<Share> {
-    if swatch.lightness().best() <= rest.lightness().best() {
-        return Share::NONE.into();
-    }
+/// Of the hair of a section's regions, what it takes: as stated, else within how much hair may grow there. The section treats its share
+/// of all the hair, and its regions bear that share: evenly over them.
+fn taken(request: &Request, work: &Work<'_>, area: Interval<Share>) -> Option<Interval<Share>> {
     let stated = request.file.section.get(work.in_request).and_then(|section| section.taken_percent);
-    let of = |share: Share| work.task.share.map_or(0.0, |all| 100.0 * all.percent() / share.percent());
-    match stated {
-        Some(stated) => Share::nearest(stated).into(),
-        None => Interval::ordered(of(area.high()), of(area.best()), of(area.low())).map(Share::nearest),
+    if let Some(stated) = stated {
+        return Some(Share::nearest(stated).into());
+    }
+    let all = work.task.share?.percent();
+    let of = |share: Share| Share::nearest(100.0 * all / share.percent());
+    Some(Interval::ordered(of(area.high()), of(area.best()), of(area.low())))
+}
+
+/// Of what a section takes, what it makes lighter than what is left there: none where it is so under no assumption of the model, and
+/// where it is so under some, by the best of them, with all of it and none as bounds. Both are of the same hair, so that they are
+/// compared assumption by assumption: the bounds of one may overlap those of the other and yet be darker throughout.
+fn lit(swatch: &Swatch, rest: &Swatch, taken: Interval<Share>) -> Interval<Share> {
+    let lighter: Vec<bool> = swatch.samples().iter().zip(rest.samples()).map(|([_, a, _], [_, b, _])| a > b).collect();
+    match (lighter.first(), lighter.iter().all(|one| *one), lighter.iter().any(|one| *one)) {
+        (_, true, _) => taken,
+        (_, _, false) => Share::NONE.into(),
+        (Some(true), ..) => Interval::ordered(Share::NONE, taken.best(), taken.high()),
+        _ => Interval::ordered(Share::NONE, Share::NONE, taken.high()),
     }
 }
 
@@ -204,8 +210,8 @@ pub(super) fn of(
         let work = sections.iter().find(|work| work.name() == placement.section)?;
         let (region, colour) = (map.template.position(&placement.region).ok()?, colours.at(work.place)?);
         let area = map.bears(&placement.section)?;
-        // The section treats this share of all the hair, and its regions bear that share: evenly over them.
-        let taken = work.task.share?.percent() / area.best().percent();
+        let takes = taken(request, work, area)?;
+        let taken = takes.best().fraction();
         let profile = work.task.on_head?.profile;
         let rest = if hair.existing.is_empty() { colour.natural } else { natural };
         if map.template.regions().get(region).is_some_and(|region| region.outline) {
@@ -216,7 +222,7 @@ pub(super) fn of(
                 None => outline.push(OutlinePart {
                     section: work.name(),
                     hair: Share::nearest(hair),
-                    taken: lit(request, work, (&colour.swatch, &rest), area),
+                    taken: lit(&colour.swatch, &rest, takes),
                     profile,
                 }),
             }
