@@ -7,6 +7,7 @@ mod interval;
 mod register;
 mod sourced;
 mod traced;
+mod traced_input;
 mod worked;
 
 pub use basis::Basis;
@@ -15,4 +16,5 @@ pub use citation::{COMMON_PRACTICE, Citation, Consulted};
 pub use interval::{Interval, InvalidInterval};
 pub use register::register;
 pub use sourced::Sourced;
-pub use traced::{TracedInput, TracedResult};
+pub use traced::TracedResult;
+pub use traced_input::TracedInput;

@@ -18,7 +18,7 @@ from typing import Any
 import pytest
 
 import foilwork
-from foilwork import source
+from foilwork import service, source
 
 ROOT = Path(__file__).parents[2]
 SOFT, SHOP, LIST = (
@@ -189,7 +189,7 @@ def test_the_numbers_put_into_a_formula_come_to_its_value(command: list[str]) ->
             continue
         comes_to, told = worked(result["worked"]), Fraction(result["value"])
         money = re.fullmatch("[A-Z]{3}", result["unit"])
-        # Amounts are whole cents, and a cent that is left over of tips goes to somebody; percentages two decimals or six.
+        # Amounts are whole cents, and a cent left over of tips goes to one; percentages have two decimals or six.
         cents = Fraction(1, 100) if "add up" in result["formula"] else Fraction(1, 200)
         slack = (
             cents if money else abs(comes_to) / 10**9 + (Fraction(1, 200) if result["unit"].startswith("% of") else 0)
@@ -211,13 +211,13 @@ def test_what_is_stated_measured_or_assumed_says_so() -> None:
 
 
 def test_estimated_minutes_bound_the_day_of_one_section() -> None:
-    # One section and one person: every minute more of putting on is one more for its first strand and to the finish, and with
+    # One section, one person: a minute more of putting on is one more for its first strand and to the finish, and with
     # every five begun comes a look of a minute.
     data = tomllib.loads((ROOT / SOFT).read_text(encoding="utf-8"))
     section = data["section"][0]
     del section["apply_min"], data["toner"]
     data["section"] = [{name: value for name, value in section.items() if name not in ("toner", "root_shadow")}]
-    carried, finish = foilwork.plan(data).trail_of_day()
+    carried, finish = service.trace_day(foilwork.plan(data))
     (least, most), best = (tuple(map(float, finish.bounds or ())), float(finish.value))
     by_foil = next(one for one in finish.inputs if one.what.endswith("putting on"))
     (low, high), minutes = (tuple(map(float, by_foil.bounds or ())), float(by_foil.value))
@@ -228,4 +228,4 @@ def test_estimated_minutes_bound_the_day_of_one_section() -> None:
     assert (best - least, most - best) == pytest.approx((busy[1] - busy[0], busy[2] - busy[1])), carried
     # Stated minutes are as they are.
     data["section"][0]["apply_min"] = 16
-    assert all(one.bounds is None for one in foilwork.plan(data).trail_of_day())
+    assert all(one.bounds is None for one in service.trace_day(foilwork.plan(data)))

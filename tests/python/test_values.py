@@ -183,8 +183,12 @@ ONLY_IN_PYTHON = {
         "reorder": METHOD,
         "ProductOrder": "Rust has it in the shop, which Python takes as a mapping",
         "reorder_list": METHOD,
+        "trace_quote": METHOD,
+        "trace_rent_or_wage": METHOD,
+        "trace_reorder": METHOD,
         "trace_services": METHOD,
     },
+    "history": {"trace_rebooking": METHOD},
     "mix": {
         "convert_amount": METHOD,
         "mixing_card": METHOD,
@@ -210,6 +214,8 @@ ONLY_IN_PYTHON = {
     "service": {
         "ServiceFileError": "an exception; Rust returns Problems",
         "plan_file": DOOR,
+        "trace_consultation": METHOD,
+        "trace_day": METHOD,
         "service_schema": "schema in Rust: at the top of foilwork it needs its room",
     },
     "shop": {"read": DOOR, "read_file": DOOR, "shop_schema": "as service_schema"},

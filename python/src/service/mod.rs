@@ -4,6 +4,7 @@ mod error;
 mod known;
 mod plan;
 mod starter;
+mod trace;
 
 pub use error::raise_problems;
 pub use plan::Plan;
@@ -14,5 +15,6 @@ crate::room::room! {
         error { ServiceFileError }
         plan { Plan, plan, plan_file, service_schema }
         starter { starter }
+        trace { trace_consultation, trace_day }
     }
 }

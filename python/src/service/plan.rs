@@ -58,7 +58,7 @@ impl Plan {
     }
 
     /// From consultation to decision, with all that the plan was made of.
-    fn consultation(&self, py: Python<'_>) -> PyResult<service::ConsultationPlan> {
+    pub(super) fn consultation(&self, py: Python<'_>) -> PyResult<service::ConsultationPlan> {
         let evidence = self.known.evidence().map_err(|error| FoilworkError::new_err(error.to_string()))?;
         let evidence = self.known.beside(&self.file, evidence);
         let found = py.detach(|| service::consult(&self.file, &evidence));
@@ -232,35 +232,6 @@ parts! {
     ///     ('nape: strength on the hair, bowl 1', 'sum of grams times % w/w, over the sum of grams, as weighed')
     fn trail(&self) -> Vec<TracedResult> {
         self.plan.trail().into_iter().map(Into::into).collect()
-    }
-
-    /// How the minutes of the day in its best order came about, with bounds where the minutes of putting on are estimates.
-    ///
-    /// Returns:
-    ///     The results, each with its inputs, its formula, its basis and its sources; none where no day is laid out.
-    ///
-    /// Examples:
-    ///     >>> from foilwork import plan_file
-    ///     >>> plan_file("examples/soft-gradient.toml").trail_of_day()[-1].what
-    ///     'finish'
-    fn trail_of_day(&self) -> Vec<TracedResult> {
-        self.plan.trail_of_day().into_iter().map(Into::into).collect()
-    }
-
-    /// How the decision of the consultation, and what the guest pays, came about.
-    ///
-    /// Returns:
-    ///     The results, each with its inputs, its formula, its basis and its sources.
-    ///
-    /// Raises:
-    ///     FoilworkError: as :meth:`consult`.
-    ///
-    /// Examples:
-    ///     >>> from foilwork import plan_file
-    ///     >>> plan_file("examples/soft-gradient.toml").trail_of_consultation()[0].value
-    ///     'restrict'
-    fn trail_of_consultation(&self, py: Python<'_>) -> PyResult<Vec<TracedResult>> {
-        Ok(self.consultation(py)?.trail().into_iter().map(Into::into).collect())
     }
 
     /// The plan as JSON text.

@@ -4,6 +4,7 @@ from foilwork._native.business._quote import *
 from foilwork._native.business._sales import *
 from foilwork._native.business._staff import *
 from foilwork._native.business._stock import *
+from foilwork._native.business._trace import *
 
 __all__ = [
     "Contribution",

@@ -67,7 +67,7 @@ class SecondApplication(_Answer):
         """Weeks to leave before another visit, by what the fibre has been through so far."""
     @property
     def not_before(self) -> str | None:
-        """The first day of another visit, as ``YYYY-MM-DD``."""
+        """The first day of another visit, as ``YYYY-MM-DD``; ``None`` where hair and scalp are only treated."""
     @property
     def visits(self) -> list[Visit]:
         """The visits that are left then, with the same mixture and time; empty where the target is reached, or where hair and scalp are only treated."""

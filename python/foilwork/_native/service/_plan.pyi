@@ -178,33 +178,6 @@ class Plan:
             >>> first.what, first.formula
             ('nape: strength on the hair, bowl 1', 'sum of grams times % w/w, over the sum of grams, as weighed')
         """
-    def trail_of_day(self) -> list[TracedResult]:
-        """How the minutes of the day in its best order came about, with bounds where the minutes of putting on are estimates.
-
-        Returns:
-            The results, each with its inputs, its formula, its basis and its sources; none where no day is laid out.
-
-        Examples:
-            >>> from foilwork import plan_file
-            >>> plan_file("examples/soft-gradient.toml").trail_of_day()[-1].what
-            'finish'
-        """
-
-    def trail_of_consultation(self) -> list[TracedResult]:
-        """How the decision of the consultation, and what the guest pays, came about.
-
-        Returns:
-            The results, each with its inputs, its formula, its basis and its sources.
-
-        Raises:
-            FoilworkError: as :meth:`consult`.
-
-        Examples:
-            >>> from foilwork import plan_file
-            >>> plan_file("examples/soft-gradient.toml").trail_of_consultation()[0].value
-            'restrict'
-        """
-
     def json(self) -> str:
         """The plan as JSON text."""
     def to_dict(self) -> dict[str, object]:
