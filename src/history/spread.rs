@@ -112,3 +112,27 @@ fn within(t: f64, freedom: usize) -> f64 {
         sine * sum(1.0, 1)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::student;
+
+    /// Source: SciPy 1.17, `scipy.stats.t.ppf(0.9, freedom)`.
+    #[test]
+    fn quantiles_of_student_are_those_of_scipy() {
+        for (freedom, want) in [
+            (1, 3.077_683_537_175_254_4),
+            (2, 1.885_618_083_164_127),
+            (3, 1.637_744_353_696_209),
+            (4, 1.533_206_274_058_944),
+            (7, 1.414_923_927_650_508_6),
+            (30, 1.310_415_025_391_395_5),
+            (400, 1.283_671_599_570_304_5),
+            (401, 1.283_666_303_806_591_2),
+            (1000, 1.282_398_721_460_924_7),
+        ] {
+            let got = student(freedom);
+            assert!((got - want).abs() < 2e-10, "{freedom}: {got} for {want}");
+        }
+    }
+}

@@ -216,6 +216,8 @@ fn every_other_message() {
         shared(std::slice::from_ref(&short), &Floor { people: 101, ..plain() }),
         "101 people: at most 100 share a floor (give fewer)"
     );
+    let whole = Timeline { finish: min(1440.0), ..short.clone() };
+    assert!(share_floor(&[whole], &plain()).is_ok(), "a day is not too long");
     let long = Timeline { finish: min(1500.0), ..short };
     assert_eq!(shared(&[long], &plain()), "guest 0: 1500 min: at most 1440 min are laid beside others (part the work)");
 }

@@ -5,7 +5,7 @@ use foilwork::{
     head::{
         ClassQuestion, ExtraStep, Gradient, Layout, LightFoils, Panel, Placed, Placement, Region, Rest, ServiceClass,
         Softness, StepEnd, Technique, Template, Treated, Wish, lowlight_places, lowlights, partition, product_class,
-        read_head, root_shadow_length, service_class,
+        read_head, root_shadow_length, service_class, shadow_steps,
     },
     quantity::{Length, Share},
     source::{Basis, Interval},
@@ -257,6 +257,35 @@ fn what_the_planned_colour_cannot_lift_comes_before_it(
     let (from, to) = (level(from), level(to));
     let wish = ClassQuestion { from, to, artificial, lightened: false, white: percent(0.0), planned };
     assert_eq!(product_class(&wish).before, before);
+}
+
+/// Common practice: warmth is put back where lightened hair goes two levels darker or more, and colour is said not to lift
+/// colour only where something is to be lighter.
+#[rstest]
+#[case(8.0, 8.0, false)]
+#[case(8.0, 9.0, false)]
+#[case(8.0, 7.0, false)]
+#[case(8.0, 6.0, true)]
+#[case(9.0, 5.0, true)]
+fn lightened_hair_gets_warmth_back_only_where_it_goes_darker(#[case] from: f64, #[case] to: f64, #[case] first: bool) {
+    let (from, to) = (level(from), level(to));
+    let wish = ClassQuestion { from, to, artificial: true, lightened: true, white: percent(0.0), planned: None };
+    let found = product_class(&wish);
+    assert_eq!(found.before.contains(&ExtraStep::PrePigment), first && found.product != ProductKind::Lightener);
+    let no_lift = found.rejected.iter().any(|one| one.why == "colour does not lift colour");
+    assert!(to > from || !no_lift, "{found:?}");
+}
+
+/// By hand: from 4 to 10 are three steps of two levels, so two levels between; two thirds of 3 cm are 2, the rest in halves.
+#[test]
+fn a_shadow_is_blended_in_even_steps() {
+    let cm = |cm| Length::from_cm(cm).unwrap();
+    let steps = shadow_steps(level(4.0), level(10.0), cm(3.0));
+    let told: Vec<[f64; 3]> = steps.iter().map(|step| [step.from.cm(), step.to.cm(), step.level.number()]).collect();
+    assert_eq!(told, [[0.0, 2.0, 4.0], [2.0, 2.5, 6.0], [2.5, 3.0, 8.0]]);
+    // Two levels and less need none between.
+    assert_eq!(shadow_steps(level(6.0), level(8.0), cm(3.0)).len(), 1);
+    assert_eq!(shadow_steps(level(8.0), level(6.0), cm(3.0)).len(), 1);
 }
 
 /// By hand: 10 % of the hair fully inside and 5 % half way: 10 to 2.5, of five 4 and 1; at the outline none. Four among eight lie

@@ -216,6 +216,40 @@ fn a_single_figure_has_no_interval() {
     assert!(found.demand.is_empty() && found.waste.is_none() && found.weeks_between_visits.is_none());
 }
 
+/// By hand: of 100 g weighed 10, 12 and 14 g are left over, thirty days apart: 12 % in all, two points more in thirty days, and
+/// since the three lie on a line, no doubt about it.
+#[test]
+fn waste_on_a_line_rises_by_its_slope() {
+    let record = |on: &str, weighed_g: f64, left_over_g: f64| {
+        let section = KeptSection {
+            name: "nape".to_owned(),
+            weighed_g: Some(weighed_g),
+            left_over_g: Some(left_over_g),
+            ..KeptSection::default()
+        };
+        KeptRecord { on: on.to_owned(), section: vec![section], ..kept() }
+    };
+    let of = |records: &[KeptRecord]| lessons(records).waste.unwrap();
+    let near = |got: Option<f64>, want: f64| (got.unwrap() - want).abs() < 1e-9;
+    let rising = [("2026-01-01", 100.0, 10.0), ("2026-01-31", 50.0, 6.0), ("2026-03-02", 200.0, 28.0)];
+    let found = of(&rising.map(|(on, weighed, left)| record(on, weighed, left)));
+    assert_eq!(found.services, 3);
+    // 10 + 6 + 28 of 100 + 50 + 200 g.
+    assert!(near(Some(found.waste_percent), 100.0 * 44.0 / 350.0), "{found:?}");
+    assert!(near(found.change_percent_points, 2.0) && near(found.change_low_percent_points, 2.0), "{found:?}");
+    assert!(near(found.change_high_percent_points, 2.0) && found.text.starts_with("waste rises; 12.6 %"), "{found:?}");
+    // 10, 13 and 10 % rise by nothing. The rest is 1, 2, 1 below, above, below: 6 in squares, 1800 days squared about the mean,
+    // one degree of freedom: t = 3.0777 (SciPy, stats.t.ppf(0.9, 1)), so 3.0777 x sqrt(6 / 1800) x 30 either way.
+    let level = [("2026-01-01", 100.0, 10.0), ("2026-01-31", 100.0, 13.0), ("2026-03-02", 100.0, 10.0)];
+    let found = of(&level.map(|(on, weighed, left)| record(on, weighed, left)));
+    let off = 3.077_683_537_175_254 * (6.0_f64 / 1800.0).sqrt() * 30.0;
+    assert!(near(found.change_percent_points, 0.0) && near(found.change_high_percent_points, off), "{found:?}");
+    assert!(near(found.change_low_percent_points, -off) && found.text.starts_with("whether waste"), "{found:?}");
+    let falling = [("2026-01-01", 100.0, 9.0), ("2026-01-31", 100.0, 6.0), ("2026-03-02", 100.0, 3.0)];
+    assert!(of(&falling.map(|(on, weighed, left)| record(on, weighed, left))).text.starts_with("waste falls"));
+    assert!(of(&[record("2026-01-01", 100.0, 9.0)]).text.starts_with("too few"));
+}
+
 #[test]
 fn care_follows_what_the_strand_showed() {
     let plan = soft();
@@ -286,6 +320,8 @@ fn the_strain_is_that_of_what_was_done() {
     };
     assert!(words(&twice(37, 38)).ends_with("; 2 applications, and the longest time of one is 50 min"));
     assert!(words(&twice(40, 55)).ends_with("; beyond the longest time, 50 min"));
+    // As long as it may be is not beyond.
+    assert!(words(&twice(37, 50)).ends_with("; 2 applications, and the longest time of one is 50 min"));
     assert!(!words(&first).contains("longest"));
 }
 

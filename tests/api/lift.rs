@@ -5,10 +5,10 @@ use foilwork::{
     hair::Texture,
     lift::{
         Belief, CannotFinish, Cover, Lightening, Look, Next, Ph, Reader, Situation, Strain, StrandReading,
-        TimedSection, advice, after_look, chances, condition, finish_together, gentlest, looks, read_strand_book,
-        series, strand_line,
+        TimedSection, Uptake, advice, after_look, chances, condition, finish_together, gentlest, looks,
+        read_strand_book, series, strand_line,
     },
-    quantity::{Duration, MassFraction, Quantity, Share},
+    quantity::{Duration, MassFraction, Quantity, Share, Temperature},
     source::Interval,
 };
 use rstest::rstest;
@@ -257,4 +257,20 @@ fn lines_under_a_heading_that_cannot_be_read_are_left_out() {
     let book = read_strand_book(&(heading.to_owned() + &told + &strand_line(None) + &told));
     assert_eq!(book.readings.len(), 1, "only the line under the heading that can be read");
     assert_eq!(book.problems[1].to_string(), "line 2: the heading above cannot be read (mend it first)");
+}
+
+/// Arrhenius by hand: ten degrees more, from 298.15 to 308.15 K, with 8.314 462 618 J/(mol K) (SI Brochure) and the activation
+/// energies that are assumed, which are lower where the cuticle is open.
+#[rstest]
+#[case(Uptake::Normal, [30.0, 50.0, 75.0])]
+#[case(Uptake::High, [0.0, 25.0, 50.0])]
+fn warmth_hastens_open_hair_less(#[case] uptake: Uptake, #[case] kj_per_mol: [f64; 3]) {
+    let usual = Situation::usual(Interval::exact(MassFraction::nearest(4.0)));
+    let warm = Situation { temperature: Temperature::from_celsius(35.0).unwrap(), uptake, ..usual };
+    let factors = warm.on_pigment();
+    let heat = factors.iter().find(|factor| factor.lever == "temperature").unwrap();
+    let times = kj_per_mol.map(|kj| (kj * 1000.0 / 8.314_462_618 * (1.0 / 298.15 - 1.0 / 308.15)).exp());
+    for (got, want) in heat.times.to_array().into_iter().zip(times) {
+        assert!((got - want).abs() < 1e-6, "{got} for {want}");
+    }
 }

@@ -8,6 +8,7 @@ mod choice;
 mod cli;
 mod colour;
 mod day;
+mod drawn;
 mod example_program;
 mod finding;
 mod hair;

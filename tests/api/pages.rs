@@ -52,6 +52,29 @@ fn every_gram_and_every_minute_of_the_plan_is_on_the_page() {
     }
 }
 
+/// Each picture in a figure; each rule of a check once, with its sources.
+#[test]
+fn pictures_and_sources_are_on_the_page() {
+    let plan = plan(SOFT);
+    let page = bench_page(&plan);
+    let pictures = page.matches("<svg ").count();
+    assert!(pictures > 3 && page.matches("<figure>").count() == pictures, "{pictures}");
+    let sources = &page[place(&page, ">Sources of the checks</")..];
+    let told: Vec<&str> = sources[..place(sources, "</ul>")].split("<li").skip(1).collect();
+    assert!(plan.findings.iter().all(|one| told.iter().any(|text| text.contains(&format!(">{}: ", one.rule)))));
+    assert!(told.iter().enumerate().all(|(i, text)| !told[..i].contains(text)), "{told:?}");
+}
+
+/// Without a toner nothing stands after the rinse.
+#[test]
+fn what_comes_after_the_rinse_is_told_where_there_is_some() {
+    assert!(bench_page(&plan(SOFT)).contains("After rinsing"));
+    let grey = include_str!("../../examples/grey-blend.toml");
+    let grey = plan(grey);
+    assert!(grey.mixes.iter().all(|mix| mix.stage == service::WorkStage::Section));
+    assert!(!bench_page(&grey).contains("After rinsing"));
+}
+
 #[test]
 fn what_says_stop_stands_above_all_else() {
     let stopped = plan(&SOFT.replace("scalp = \"intact\"", "scalp = \"broken\""));

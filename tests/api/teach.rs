@@ -13,6 +13,12 @@ fn a_number_of_problems_that_no_sheet_has_is_refused(#[case] count: usize, #[cas
 }
 
 #[test]
+fn two_hundred_problems_are_a_sheet() {
+    let sheet = worksheet(&WorksheetRequest { count: 200, ..WorksheetRequest::new(1) }).unwrap();
+    assert_eq!(sheet.exercises.len(), 200);
+}
+
+#[test]
 fn topics_come_in_turn_and_the_difficulty_is_kept() {
     let topics = vec![Topic::Tax, Topic::Ratio];
     let difficulty = Some(Difficulty::Steady);

@@ -1,13 +1,13 @@
 //! The toner room from outside: answers in words, rules of the trade, refusals and their exact texts.
 
 use foilwork::{
-    colour::{Hue, Lab, Level, Shade, Tone, White},
+    colour::{Hue, Lab, Level, ProductKind, Shade, Tone, White},
     finding::{Finding, Rule, Verdict},
     quantity::{Mass, Share},
     reader::Format,
     shop::{self, Shop},
     source::Basis,
-    toner::{Exposed, Outcome, Target, TonerError, TonerRequest, ToningPorosity, find_toner},
+    toner::{Exposed, Outcome, Target, TonerError, TonerRequest, ToningPorosity, check_toner, find_toner},
 };
 
 fn level(number: f64) -> Level {
@@ -187,4 +187,32 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
     assert_eq!(text(&good()), Ok(()));
     assert_eq!(Share::ALL, find_toner(&good())?.best.parts[0].share);
     Ok(())
+}
+
+/// Common practice: a toner lightens nothing, and one more than two levels darker colours the hair.
+#[test]
+fn a_shade_is_held_against_the_hair() {
+    let said = |hair: f64, number: f64, tone: Tone, target: Option<f64>, product| {
+        let shade = shade("J-some", number, tone);
+        let hair = Exposed::lightened(level(4.0), level(hair));
+        let found = check_toner(&hair, &shade, target.map(level), product);
+        found.into_iter().map(|one| (one.verdict, one.text)).collect::<Vec<_>>()
+    };
+    let (quasi, permanent) = (ProductKind::QuasiPermanentColour, ProductKind::PermanentColour);
+    let plain = |number, target| said(9.0, number, Tone::of(Hue::Violet), target, quasi);
+    for (number, target) in [(9.0, None), (7.0, None), (9.0, Some(9.0)), (8.0, Some(8.0))] {
+        let found = plain(number, target);
+        assert_eq!((found.len(), found[0].0), (1, Verdict::Passed), "{found:?}");
+        assert!(found[0].1.contains("on hair at level 9"), "{found:?}");
+    }
+    let warned = |found: &[(Verdict, String)], words: &str| {
+        found.iter().any(|(verdict, text)| *verdict == Verdict::Warning && text.contains(words))
+    };
+    assert!(warned(&plain(10.0, None), "a toner does not lighten"));
+    assert!(warned(&plain(6.5, None), "more than two levels colours instead of toning"));
+    assert!(warned(&plain(9.0, Some(10.0)), "it deposits and does not lift"));
+    let further = said(9.0, 9.0, Tone::of(Hue::Violet), Some(10.0), permanent);
+    assert!(warned(&further, "on lightened hair colour does not lift further"), "{further:?}");
+    // Yellow shows at 9: a yellow shade makes it warmer, one that lies opposite does not.
+    assert!(!said(9.0, 9.0, Tone::of(Hue::Yellow), None, quasi).iter().any(|(verdict, _)| *verdict == Verdict::Passed));
 }

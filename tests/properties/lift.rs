@@ -339,6 +339,17 @@ fn finish_together_agrees_with_trying_everything() {
             .collect();
         let window = 5.0 + 15.0 * draws.uniform();
         let ours = finish_together(&sections, min(window));
+        // The level that is told is that of the middle strand at the common rinse.
+        for (section, choice) in sections.iter().zip(ours.iter().flat_map(|found| &found.sections)) {
+            let mix = Situation { on_hair: section.on_hair[choice.strength], ..section.situation };
+            let rinse = ours.as_ref().map_or(0.0, |found| found.rinse.min());
+            let carried = min(rinse - choice.begin.min() - section.apply.min() / 2.0);
+            let level = Lightening::new(&section.belief, &mix, section.start).level_after(carried);
+            let told = choice.level;
+            for (told, level) in told.to_array().into_iter().zip(level.to_array()) {
+                assert!((told.number() - level.number()).abs() < 1e-6, "{told} for {level}");
+            }
+        }
         let cost = |strengths: &[usize]| -> f64 { strengths.iter().map(|i| [2.0, 4.0, 6.0][*i]).sum() };
         // Starts on a grid of a minute; only differences count, so the first begins at zero.
         let mut best: Option<f64> = None;

@@ -1,6 +1,7 @@
 //! properties
 mod bounds;
 mod colour;
+mod column;
 mod day;
 mod hair;
 mod head;

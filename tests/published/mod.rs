@@ -10,4 +10,5 @@ pub(crate) mod money;
 mod peroxide;
 mod service;
 mod shop;
+mod teach;
 mod toner;

@@ -13,6 +13,7 @@ from typing import Any
 
 import lxml.etree
 import pytest
+import teach_table
 from teach_by_hand import WORKED, Numbers, worked
 from teach_mistakes import ERRORS, mistaken
 
@@ -284,3 +285,8 @@ def test_the_page_is_well_formed(half: Any) -> None:
     assert outline.open == []
     assert outline.levels[0] == 1 and outline.levels.count(1) == 1
     assert all(after - before <= 1 for before, after in itertools.pairwise(outline.levels))
+
+
+def test_the_core_is_held_to_these_sums() -> None:
+    """The table that the tests of the core read says what is worked here."""
+    assert teach_table.TABLE.read_text(encoding="utf-8") == teach_table.table(TOPICS)

@@ -49,6 +49,8 @@ fn two_formulas_in_a_foil_meet_over_a_tone_between() {
     assert!(wide.finding.text.contains("differ by 3 levels"));
     let clash = transition_between((level(8.0), &warm), (level(8.0), &cool)).expect("a transition");
     assert!(clash.finding.text.contains("lean warm and cool"));
+    let both = transition_between((level(7.0), &warm), (level(9.0), &cool)).expect("a transition");
+    assert!(both.finding.text.contains("lean warm and cool"), "two levels are not too many: {}", both.finding.text);
 }
 
 #[test]

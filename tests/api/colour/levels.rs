@@ -1,7 +1,7 @@
 use foilwork::{
     colour::{
-        Hue, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Temper, Tone, blended_level,
-        underlying_pigment,
+        Hue, Instrument, Lab, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Temper, Tone, White,
+        blended_level, level_from_reading, underlying_pigment,
     },
     quantity::{Mass, Share},
     source::Basis,
@@ -73,4 +73,25 @@ fn a_blend_of_shades_weighs_by_mass() -> Result<(), Box<dyn std::error::Error>> 
     let blend = blended_level([(Level::new(7.0)?, Mass::from_g(30.0)?), (Level::new(9.0)?, Mass::from_g(10.0)?)])?;
     assert_eq!(blend.value.number(), 7.5);
     Ok(())
+}
+
+/// A camera is taken to be off by six L\*, and twice that either way is what a level read from it may be.
+#[test]
+fn a_photograph_is_read_with_twice_its_spread() {
+    let lab = |l| Lab::new(l, 6.0, 12.0, White::D65TenDegree).unwrap();
+    let read = |l, with| level_from_reading(lab(l), with).unwrap().value;
+    let seen = read(45.0, Instrument::CalibratedPhotograph);
+    for off in [-12.0, 12.0] {
+        let there = read(45.0 + off, Instrument::Spectrophotometer).best();
+        assert!(seen.low() <= there && there <= seen.high(), "{there} in {seen:?}");
+    }
+    let measured = read(45.0, Instrument::Spectrophotometer);
+    assert!(seen.low() < measured.low() && measured.high() < seen.high(), "{measured:?} in {seen:?}");
+}
+
+/// A hue needs two units of chroma to be told.
+#[test]
+fn grey_has_no_hue() {
+    let hue = |a| Hue::nearest_to(Lab::new(70.0, a, 0.0, White::D65TwoDegree).unwrap());
+    assert_eq!((hue(1.99), hue(2.0).is_some()), (None, true));
 }

@@ -33,6 +33,9 @@ fn every_handling_point_has_its_sources() {
 #[case(10.0, 0.0, 25.0)]
 #[case(40.0, 33.0, 50.0)]
 #[case(60.0, 50.0, 67.0)]
+// Where two rows meet, both hold.
+#[case(50.0, 33.0, 67.0)]
+#[case(75.0, 50.0, 100.0)]
 #[case(90.0, 67.0, 100.0)]
 #[case(100.0, 67.0, 100.0)]
 fn grey_follows_the_convention(#[case] white: f64, #[case] low: f64, #[case] high: f64) -> Outcome {

@@ -1,6 +1,9 @@
 use foilwork::{
-    peroxide::{Conditions, KnownMass, StatedStrength, Strength, StrengthUnit, blend_two, convert, density, dilute},
-    quantity::{Mass, MassFraction, Temperature, TradeLabel},
+    peroxide::{
+        Conditions, KnownMass, KnownVolume, StatedStrength, Strength, StrengthUnit, blend_two, convert, density,
+        dilute, make_up,
+    },
+    quantity::{Mass, MassConcentration, MassFraction, Quantity, Temperature, TradeLabel, Volume},
 };
 use rstest::rstest;
 
@@ -98,4 +101,17 @@ fn no_density_where_none_is_known() {
     assert!(convert(strong, StrengthUnit::Volumes, &Conditions::at(warm)).is_ok());
     let pure = Strength::of(100.0, StrengthUnit::WwPercent).unwrap();
     assert!(convert(pure, StrengthUnit::MolPerKg, &Conditions::default()).is_err(), "no water in it");
+}
+
+#[test]
+fn nothing_cannot_be_made_up() {
+    let g_per_l = |value| MassConcentration::from_g_per_l(value).unwrap();
+    let none = Volume::MIN;
+    let said = |known| make_up(g_per_l(120.0), g_per_l(60.0), known).unwrap_err().to_string();
+    assert_eq!(said(KnownVolume::Stock(none)), "the volume of stock is zero: give more than 0");
+    assert_eq!(said(KnownVolume::Total(none)), "the total volume is zero: give more than 0");
+    let some = KnownVolume::Stock(Volume::from_ml(30.0).unwrap());
+    let said = |stock, target| make_up(g_per_l(stock), g_per_l(target), some).unwrap_err().to_string();
+    assert_eq!(said(0.0, 0.0), "the strength of the stock is zero: give more than 0");
+    assert_eq!(said(120.0, 0.0), "the target is zero: give more than 0");
 }

@@ -306,6 +306,7 @@ fn visits_stand_on_the_calendar() {
     let told: Vec<String> = visits.iter().map(|visit| visit.earliest.to_string()).collect();
     // 2, 4 and 4 weeks after 2 December 2026.
     assert_eq!(told, ["2026-12-02", "2026-12-16", "2027-01-13", "2027-02-10"]);
+    assert_eq!(visits.iter().map(|visit| visit.number).collect::<Vec<_>>(), [1, 2, 3, 4]);
     for visit in &visits {
         assert!(visit.reached.iter().all(|name| visit.sections.contains(name)));
     }
@@ -334,6 +335,9 @@ fn the_agreement_can_be_read_and_has_a_price_from_to() {
     let price = found.agreement.price.as_ref().unwrap();
     assert!(price.low <= price.planned && price.planned <= price.high && price.high < price.all_visits_high);
     assert_eq!(price.visits, found.visits.len());
+    let visits = &found.agreement.visits;
+    assert!(visits[0].contains("4 visits") && visits[1].starts_with("Visit 2: not before 2026-12-16"), "{visits:?}");
+    assert_eq!(visits.len(), 4, "{visits:?}");
     let page = agreement_page(&found);
     // Later visits are not priced: neither their number nor their price is promised. Four times 197.50 are 790.00.
     let up_to = "174,50 € to 197,50 € for this visit, 174,50 € as planned; 4 visits like this one would come to up to 790,00 €, and \

@@ -1,0 +1,65 @@
+//! Columns against the rule for one row, bit for bit, on a grid of ordinary numbers, edges and everything that is no quantity.
+
+mod hair;
+mod levels;
+mod peroxide;
+
+use foilwork::column::{Cells, ColumnError, ColumnOutcome};
+
+/// Ordinary numbers between the edges of a quantity, each edge with its neighbours, and what is no number.
+fn about(low: f64, high: f64, ordinary: &[f64]) -> Vec<f64> {
+    let edges = [low.next_down(), low, low.next_up(), high.next_down(), high, high.next_up()];
+    let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1.0, -0.0, 0.0, 1e300];
+    [ordinary, &edges, &odd].concat()
+}
+
+/// Every combination of the values, one of each list.
+fn combined<const N: usize>(values: [&[f64]; N]) -> Vec<[f64; N]> {
+    values.iter().enumerate().fold(vec![[0.0; N]], |rows, (place, values)| {
+        let with = |row: &[f64; N], value: f64| {
+            let mut row = *row;
+            row[place] = value;
+            row
+        };
+        rows.iter().flat_map(|row| values.iter().map(move |value| with(row, *value))).collect()
+    })
+}
+
+/// A missing number makes the row missing; a refusal does too and is counted; all else is what the rule gives.
+///
+/// How many rows have an answer, and how many are refused.
+#[track_caller]
+fn compared<const N: usize, const M: usize>(
+    rows: &[[f64; N]],
+    kernel: impl Fn([Cells<'_>; N], [&mut [f64]; M]) -> Result<ColumnOutcome, ColumnError>,
+    rule: impl Fn([f64; N]) -> Option<[f64; M]>,
+) -> (usize, usize) {
+    let columns: [Vec<f64>; N] = std::array::from_fn(|place| rows.iter().map(|row| row[place]).collect());
+    let mut out: [Vec<f64>; M] = std::array::from_fn(|_| vec![7.0; rows.len()]);
+    let outcome = kernel(columns.each_ref().map(Cells::from), out.each_mut().map(|column| &mut column[..])).unwrap();
+    let (mut refused, mut given) = (Vec::new(), 0);
+    for (place, row) in rows.iter().enumerate() {
+        let got: [f64; M] = std::array::from_fn(|column| out[column][place]);
+        if row.iter().any(|value| value.is_nan()) {
+            assert!(got.iter().all(|value| value.is_nan()), "{row:?}: {got:?}");
+        } else if let Some(want) = rule(*row) {
+            assert_eq!(got.map(f64::to_bits), want.map(f64::to_bits), "{row:?}: {got:?}, the rule says {want:?}");
+            given += 1;
+        } else {
+            assert!(got.iter().all(|value| value.is_nan()), "{row:?}: {got:?}, the rule refuses");
+            refused.push(place);
+        }
+    }
+    assert_eq!((outcome.refused, outcome.first), (refused.len(), refused.first().copied()));
+    (given, refused.len())
+}
+
+#[track_caller]
+fn hold<const N: usize, const M: usize>(
+    rows: &[[f64; N]],
+    kernel: impl Fn([Cells<'_>; N], [&mut [f64]; M]) -> Result<ColumnOutcome, ColumnError>,
+    rule: impl Fn([f64; N]) -> Option<[f64; M]>,
+) {
+    let (given, refused) = compared(rows, kernel, rule);
+    assert!(given > 0 && refused > 0, "{given} rows with an answer, {refused} without");
+}
