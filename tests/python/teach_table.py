@@ -1,4 +1,4 @@
-"""Writes tests/data/teach/worked.csv, which holds the sheets of the core to sums worked by hand: run it to write it again.
+"""Writes tests/data/teach/worked.csv, which holds the sheets of the core to sums worked by hand: run it to renew it.
 
 Which problem a seed gives is a promise, so that what is given is noted as it was drawn; answers and errors are those of
 ``teach_by_hand`` and ``teach_mistakes``, as fractions or words.
