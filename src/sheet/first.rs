@@ -48,7 +48,7 @@ pub(super) fn weigh(sheet: &mut Sheet, plan: &Plan) {
             let rows = rows(step, Writing::of(plan.habits));
             let rows = rows.into_iter().map(|row| [String::new()].into_iter().chain(row).collect()).collect();
             sheet.table(&["  ", "into the tared bowl", "weigh", "scale shows", "takes"], &[2, 3, 4], rows);
-            sheet.line(&format!("   mix when you begin{}", strength(step)));
+            sheet.line(&format!("   mix just before the first brush{}", strength(step)));
         }
         sheet.blank();
     }

@@ -94,7 +94,7 @@ fn before(html: &mut Html, step: &FirstStep, clock: Clock, notes: &mut Notes) {
     } else {
         let rows: Vec<Vec<String>> = first::rows(step, clock.writing()).into_iter().map(Vec::from).collect();
         let names = ["into the tared bowl", "weigh", "the scale shows", "takes"];
-        html.table(&format!("{name}: mix when you begin"), &names, &[1, 2, 3], &rows);
+        html.table(&format!("{name}: mix just before the first brush"), &names, &[1, 2, 3], &rows);
     }
     let said = format!(
         "{}; {} min on the hair, looked at all the while{}",

@@ -175,7 +175,7 @@ class ChairTime(Record):
             "a foil."
         ),
         "clock": "By which clock all of this is told.",
-        "first_steps_min": "Of that, steps before the colour; 0 without any.",
+        "first_steps_min": "Of that, steps before the colour, by the day with the bowl of the first; 0 without any.",
         "hands_on_min": (
             "How long hands are at work on the guest, those of everybody together: what is paid as labour. While the "
             "mix alone works, the chair is taken and no hand is."

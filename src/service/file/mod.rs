@@ -1,5 +1,6 @@
 //! The rules of a service file that its schema cannot say.
 
+mod circle;
 mod document;
 mod names;
 mod references;

@@ -2,7 +2,7 @@
 //!
 //! Works on whatever could be read, so that one broken table does not hide what is wrong with the next.
 
-use super::names::Names;
+use super::{circle::smallest_circle, names::Names};
 use crate::{
     mix::Ratio,
     reader::{Kind, Node, Problems},
@@ -295,10 +295,16 @@ impl References<'_> {
                 }
             }
         }
-        let waiting: Vec<&Node> =
-            sections.iter().zip(&waits).filter(|(_, count)| **count > 0).map(|(one, _)| one).collect();
-        if let Some(first) = waiting.first() {
-            let names: Vec<String> = waiting.iter().filter_map(|s| name_of(s)).collect();
+        // What follows a circle waits too, but is none of it: the smallest circle is named.
+        let follow = |i: usize| {
+            let name = sections.get(i).and_then(|one| one.get("name")?.text());
+            let all = name.and_then(|name| followers.get(name)).into_iter().flatten().copied();
+            all.filter(|follower| waits.get(*follower).is_some_and(|count| *count > 0)).collect()
+        };
+        let waiting: Vec<usize> = waits.iter().enumerate().filter(|(_, count)| **count > 0).map(|(i, _)| i).collect();
+        let circle = smallest_circle(&waiting, follow);
+        if let Some(first) = circle.first().and_then(|i| sections.get(*i)) {
+            let names: Vec<String> = circle.iter().filter_map(|i| name_of(sections.get(*i)?)).collect();
             let message = format!("these sections wait for each other: {}: remove one `after`", names.join(", "));
             self.say(first.at, "section", message);
         }

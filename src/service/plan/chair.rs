@@ -36,7 +36,7 @@ pub struct ChairTime {
     /// From the first work on the guest to the last rinse of a section.
     #[serde(rename = "sections_min")]
     pub sections: Duration,
-    /// Of that, steps before the colour; 0 without any.
+    /// Of that, steps before the colour, by the day with the bowl of the first; 0 without any.
     #[serde(rename = "first_steps_min")]
     pub first_steps: Duration,
     /// Toners and root shadow, from the end of that rinse.
@@ -66,10 +66,13 @@ impl ChairTime {
         day: Option<&DayPlan>,
     ) -> Self {
         let other_work = request.file.service.other_work_min.map(Duration::nearest);
+        let mut first_steps = first.over;
         let (clock, to_rinse, after_rinse, hands) = match day.and_then(by_day) {
             Some((to_rinse, after, hands)) => {
                 let before: f64 = first.planned().map(|step| step.hands.best().min()).sum();
-                (ChairClock::Day, first.over + to_rinse, after, before + hands)
+                // The day counts from the first work, which is a bowl.
+                first_steps = first.mixed_before + first.over;
+                (ChairClock::Day, first_steps + to_rinse, after, before + hands)
             }
             None => {
                 let before: f64 = first.planned().map(|step| step.apply.best().min()).sum();
@@ -88,7 +91,7 @@ impl ChairTime {
         Self {
             clock,
             sections: to_rinse,
-            first_steps: first.over,
+            first_steps,
             after_rinse,
             other_work,
             total: to_rinse + after_rinse + other,

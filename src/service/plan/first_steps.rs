@@ -22,6 +22,8 @@ use crate::{
 pub(super) struct FirstSteps {
     pub(super) steps: Vec<FirstStep>,
     pub(super) over: Duration,
+    /// The bowl of the first of them, before its brush.
+    pub(super) mixed_before: Duration,
 }
 
 impl FirstSteps {
@@ -33,7 +35,9 @@ impl FirstSteps {
     ) -> Self {
         let mut steps = Vec::new();
         let stocks = developer::candidates(request);
-        let (mut hands, mut over) = ([0.0_f64; 3], 0.0_f64);
+        // Minutes count from the first brush: the bowl of the first step is mixed before it.
+        let mix_min = request.floor.floor.mix.min();
+        let (mut hands, mut over) = ([-mix_min; 3], 0.0_f64);
         for (work, mix) in sections.iter().zip(mixes).filter(|(work, _)| work.is_section()) {
             let stated = request.file.section.get(work.in_request).map_or(&[][..], |section| section.first.as_slice());
             let asked = class_question(hair, work).map(|wish| product_class(&wish).before).unwrap_or_default();
@@ -48,7 +52,8 @@ impl FirstSteps {
                 let mut found = shelf.step(step, (planned, asked_for));
                 if planned {
                     let [apply, develop] = [found.apply, found.develop].map(minutes);
-                    let begin = each(hands, free, f64::max);
+                    // Each bowl is mixed just before its brush, by hands that do nothing else then.
+                    let begin = each(hands.map(|hands| hands + mix_min), free, f64::max);
                     hands = each(begin, apply, |begin, apply| begin + apply);
                     let due = each(hands, develop, |on, develop| on + develop);
                     free = due.map(|due| due + shelf.rinse(found.then));
@@ -65,7 +70,8 @@ impl FirstSteps {
                 steps.push(found);
             }
         }
-        Self { steps, over: Duration::nearest(over) }
+        let mixed_before = if steps.iter().any(|step| step.planned) { mix_min } else { 0.0 };
+        Self { steps, over: Duration::nearest(over), mixed_before: Duration::nearest(mixed_before) }
     }
 
     pub(super) fn planned(&self) -> impl Iterator<Item = &FirstStep> {

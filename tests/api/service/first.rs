@@ -52,8 +52,9 @@ fn pre_softening_in_grams_and_minutes() {
     // The colour follows it, and the chair is taken that much longer.
     let without = on_white(&[]);
     near(plan.order[0].begin.min(), 20.0, 1e-9);
-    near(plan.chair.total.min() - without.chair.total.min(), 20.0, 1e-9);
-    near(plan.chair.first_steps.min(), 20.0, 1e-9);
+    // By the day, which counts from the first work, its bowl of 3 min is before that.
+    near(plan.chair.total.min() - without.chair.total.min(), 23.0, 1e-9);
+    near(plan.chair.first_steps.min(), 23.0, 1e-9);
     // On the shelf: 20 g of developer for the colour at 1:1, and 12.8 g.
     let taken =
         |plan: &Plan| plan.stock.products.iter().find(|line| line.product == "developer").unwrap().wanted.best().g();
@@ -66,6 +67,26 @@ fn pre_softening_in_grams_and_minutes() {
     assert!(flat.contains("developer as it is, on the white hair only"), "{flat}");
     assert!(flat.contains("First. top, pre-soften: 12.8 ("), "{flat}");
     assert!(verdicts(&plan, "step before").is_empty());
+}
+
+/// Two sections: nobody mixes the second bowl while the first is brushed on. 10 min of brushing, 3 of mixing, 10 of brushing, and the
+/// second is over 10 min later.
+#[test]
+fn a_second_step_has_its_bowl_on_the_clock() {
+    let plan = changed(only_colour(), |file| {
+        file.analysis.white_percent = Some(60.0);
+        let mut other = file.section[0].clone();
+        other.name = "sides".to_owned();
+        file.section.push(other);
+        for section in &mut file.section {
+            (section.first, section.mix_g, section.share_percent) =
+                (vec![ExtraStep::PreSoften], Some(40.0), Some(20.0));
+        }
+    });
+    let [first, second] = plan.first_steps.as_slice() else { panic!("{:#?}", plan.first_steps) };
+    let brushed = first.apply.best().min();
+    near(second.begin.unwrap().best().min(), brushed + 3.0, 1e-9);
+    near(second.over.unwrap().best().min(), 2.0 * brushed + 3.0 + 10.0, 1e-9);
 }
 
 /// The running order on the sheet, in one line.

@@ -128,3 +128,12 @@ fn basin_work_while_foils_are_on(#[case] develop_min: f64, #[case] want: Option<
     let plan = changed(only_lightener(), |file| second(file, |nape| nape.develop_min = develop_min));
     assert_eq!(verdicts(&plan, "rinse"), Vec::from_iter(want), "{}", texts(&plan, "rinse"));
 }
+
+/// Two that wait for each other are the least that clash; the third only follows them.
+#[test]
+fn the_smallest_circle_is_named() {
+    let text = super::base::example("soft-gradient.toml");
+    let text = text.replacen("name = \"nape\"\n", "name = \"nape\"\nafter = [{ section = \"crown\" }]\n", 1);
+    let said = foilwork::service::plan_text(&text, foilwork::reader::Format::Toml).unwrap_err().to_string();
+    assert!(said.contains("these sections wait for each other: nape, crown: remove one `after`"), "{said}");
+}
