@@ -14,9 +14,11 @@ import numpy as np
 from numpy import float64
 from numpy.typing import NDArray
 
-from foilwork.colour import lift_needed, result_level
+from foilwork.colour import lab_to_srgb, level_on_scale, lift_needed, result_level
+from foilwork.hair import by_caliper, grown, hair_cut, weeks_to_grow
+from foilwork.mix import minimum_mass
 from foilwork.money import cost_columns
-from foilwork.peroxide import convert, density, dilute, loss_rate, mix_two, strength_after
+from foilwork.peroxide import convert, density, dilute, dilute_volume, loss_rate, mix_two, strength_after
 
 Array = NDArray[float64]
 
@@ -27,6 +29,10 @@ TERMS = {
 }  # fmt: skip
 # In cents for a minute: 17.40 x 1.25 x 38 / 24 / 60, and 48000 / (4 x 1200) / 60.
 LABOUR, OVERHEAD = 1740 * 1.25 * 38 / 24 / 60, 4_800_000 / (4 * 1200 * 60)
+# A camera reads hair wider than a caliper does; weeks in a month; X, Y, Z of D65 to linear sRGB, IEC 61966-2-1.
+CAMERA, WEEKS = 1.41, 365.2425 / 12 / 7
+WHITE = np.array([0.95047, 1.0, 1.08883])
+TO_RGB = np.array([[3.2406, -1.5372, -0.4986], [-0.9689, 1.8758, 0.0415], [0.0557, -0.2040, 1.0570]])
 
 
 class Task(NamedTuple):
@@ -59,9 +65,37 @@ def tasks(rows: int) -> list[Task]:
         product = half_up(price / pack * (used + wasted))
         return product + half_up(minutes * LABOUR) + half_up(minutes * OVERHEAD) + extra
 
-    def their_density() -> Array:
-        x = ww / 100.0
+    product, labour, overhead, cost = (np.empty(rows, dtype=np.int64) for _ in range(4))
+    whole = product, labour, overhead, cost
+    minor, major, rates = chance.uniform(40, 70, rows), chance.uniform(70, 100, rows), chance.uniform(0.8, 1.4, rows)
+    divisions, shares = chance.choice(np.array([0.01, 0.1, 1.0]), rows), chance.uniform(0.5, 5.0, rows)
+    labs = np.stack([chance.uniform(10, 90, rows), chance.uniform(-20, 20, rows), chance.uniform(-5, 40, rows)], -1)
+
+    def density_of(x: Array) -> Array:
         return 0.998207 + x * (0.353169 + x * (0.069834 + x * 0.027641))
+
+    def their_density() -> Array:
+        return density_of(ww / 100.0)
+
+    def their_cut() -> tuple[Array, Array]:
+        a, b = major / 2.0, minor / 2.0
+        h = ((a - b) / (a + b)) ** 2
+        return np.pi / 4.0 * minor * major, np.pi * (a + b) * (1.0 + 3.0 * h / (10.0 + np.sqrt(4.0 - 3.0 * h))) * 1e-4
+
+    def their_volumes() -> tuple[Array, Array, Array]:
+        share = ww / 30.0
+        of_target, of_stock = density_of(ww / 100.0), density_of(np.full(1, 0.3))
+        stock, water = days * of_target * share / of_stock, days * of_target * (1.0 - share) / 0.998207
+        return stock, water, stock + water - days
+
+    def their_screen() -> Array:
+        fy = (labs[:, 0] + 16.0) / 116.0
+        f = np.stack([fy + labs[:, 1] / 500.0, fy, fy - labs[:, 2] / 200.0], -1)
+        linear = (np.where(f > 6 / 29, f**3, (f - 4 / 29) * 3 * (6 / 29) ** 2) * WHITE) @ TO_RGB.T
+        shown: Array = np.where(
+            linear <= 0.0031308, 12.92 * linear, 1.055 * np.maximum(linear, 0.0) ** (1 / 2.4) - 0.055
+        )
+        return shown
 
     return [
         Task(
@@ -86,6 +120,13 @@ def tasks(rows: int) -> list[Task]:
             40,
         ),
         Task("strength of two parts", lambda: mix_two(0.0, 30.0, ww, days), lambda: days * ww / (30.0 + days), 24),
+        Task(
+            "strength of two parts, out=",
+            lambda: mix_two(0.0, 30.0, ww, days, out=out),
+            lambda: np.divide(days * ww, 30.0 + days, out=out),
+            24,
+        ),
+        Task("dilute by volume, with bounds", lambda: dilute_volume(30.0, ww, days), their_volumes, 88),
         Task("density", lambda: density(ww), their_density, 16),
         Task(
             "strength after storage",
@@ -96,6 +137,40 @@ def tasks(rows: int) -> list[Task]:
         Task("loss rate", lambda: loss_rate(ww, later, "mol/L", days), lambda: -np.log(later / ww) / days, 32),
         Task("lift needed", lambda: lift_needed(levels, ww), lambda: np.round(ww - levels, 13), 24),
         Task("resulting level", lambda: result_level(levels, ww), lambda: (levels + ww) / 2.0, 24),
+        Task(
+            "level on a scale of twenty, row by row",
+            lambda: level_on_scale(levels + 3.0, scale="japanese-20"),
+            lambda: (levels + 3.0) * 0.7,
+            16,
+        ),
+        Task("least mass, row by row", lambda: minimum_mass(divisions, shares), lambda: divisions * 50.0 / shares, 24),
+        Task("diameter by caliper", lambda: by_caliper(major, "scalp-camera"), lambda: major / CAMERA, 16),
+        Task(
+            "the same, out=",
+            lambda: by_caliper(major, "scalp-camera", out=out),
+            lambda: np.divide(major, CAMERA, out=out),
+            16,
+        ),
+        Task("cut through a hair", lambda: hair_cut(minor, major), their_cut, 32),
+        Task(
+            "regrowth, with bounds",
+            lambda: grown(days, rates),
+            lambda: [days * rates / WEEKS for _ in range(3)],
+            40,
+        ),
+        Task(
+            "weeks to grow, with bounds",
+            lambda: weeks_to_grow(ww, rates),
+            lambda: [ww * WEEKS / rates for _ in range(3)],
+            40,
+        ),
+        Task("L*, a*, b* to a screen", lambda: lab_to_srgb(labs, observer_degrees=2), their_screen, 48),
+        Task(
+            "costs, exact beside float, out=",
+            lambda: cost_columns(price, pack, used, wasted, extra, minutes, minutes, TERMS, out=whole),
+            costs,
+            88,
+        ),
         Task(
             "costs, exact beside float",
             lambda: cost_columns(price, pack, used, wasted, extra, minutes, minutes, TERMS),

@@ -27,6 +27,9 @@ use pyo3::{
 };
 use std::{error::Error, marker::PhantomData};
 
+/// Rows below which other threads of Python wait for the kernel: a few microseconds.
+const WORTH_LETTING_GO: usize = 2_048;
+
 /// The most dimensions the binding can walk through.
 const MOST_DIMENSIONS: usize = 32;
 
@@ -202,7 +205,9 @@ fn is_arrow(obj: &Bound<'_, PyAny>) -> PyResult<bool> {
 
 /// An array for the results, made by NumPy itself: it raises ``MemoryError`` where there is no room.
 pub fn results<'py>(py: Python<'py>, shape: &[usize]) -> PyResult<Bound<'py, PyArrayDyn<f64>>> {
-    let made = numpy_module(py)?.call_method1("empty", (PyTuple::new(py, shape)?,))?;
+    static EMPTY: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
+    let empty = EMPTY.get_or_try_init(py, || numpy_module(py)?.getattr("empty").map(Bound::unbind))?.bind(py);
+    let made = if let [rows] = shape { empty.call1((*rows,)) } else { empty.call1((PyTuple::new(py, shape)?,)) }?;
     Ok(made.cast_into::<PyArrayDyn<f64>>()?)
 }
 
@@ -282,7 +287,10 @@ pub fn apply_kernel<'py, const N: usize, const M: usize, E: Error>(
         }
         let mut slices = slices.into_iter();
         let outputs: [&mut [f64]; M] = std::array::from_fn(|_| slices.next().unwrap_or_default());
-        let outcome = py.detach(|| kernel(cells, outputs)).map_err(raise)?;
+        // A few rows are done before another thread would have begun.
+        let rows = outputs.first().map_or(0, |column| column.len());
+        let run = || kernel(cells, outputs);
+        let outcome = if rows < WORTH_LETTING_GO { run() } else { py.detach(run) }.map_err(raise)?;
         settle(py, outcome, &shape, how.errors, |row| rule(cells.map(|column| column.get(row))).err())?;
     }
     let mut given = Vec::with_capacity(M);

@@ -17,33 +17,42 @@ use std::fmt;
 const WORTH_A_LANE: usize = 16;
 
 /// A column brought to the common shape.
-pub enum Spread<'py> {
+pub enum Spread<'a, 'py> {
     Same(f64),
     /// In one piece, in the order of the rows.
-    Each(PyReadonlyArrayDyn<'py, f64>),
+    Each(&'a PyReadonlyArrayDyn<'py, f64>),
+    /// The same, in an array of our own.
+    Copied(PyReadonlyArrayDyn<'py, f64>),
+    /// Anywhere.
+    Apart(&'a PyReadonlyArrayDyn<'py, f64>),
     /// Anywhere, with repeats.
     Scattered(PyReadonlyArrayDyn<'py, f64>),
 }
 
-impl<'py> Spread<'py> {
+impl<'a, 'py> Spread<'a, 'py> {
     /// A column as rows of a shape. A copy, where one is needed, is made by NumPy: it raises ``MemoryError`` where there is no
     /// room for it.
-    pub fn new(py: Python<'py>, column: &Column<'py>, shape: &[usize]) -> PyResult<Self> {
+    pub fn new(py: Python<'py>, column: &'a Column<'py>, shape: &[usize]) -> PyResult<Self> {
         let array = match column {
             Column::Number(number) => return Ok(Self::Same(*number)),
             Column::Array(array) => array,
         };
         let again =
             |array: &Bound<'py, PyAny>| Ok::<_, PyErr>(array.clone().cast_into::<PyArrayDyn<f64>>()?.readonly());
-        if array.shape() == shape && array.is_c_contiguous() {
-            return Ok(Self::Each(again(array.as_any())?));
+        let as_it_is = array.shape() == shape;
+        if as_it_is && array.is_c_contiguous() {
+            return Ok(Self::Each(array));
+        }
+        let lanes = shape.len() == 1 || shape.last().is_some_and(|last| *last >= WORTH_A_LANE);
+        if as_it_is && lanes {
+            return Ok(Self::Apart(array));
         }
         let numpy = numpy_module(py)?;
         let view = numpy.call_method1("broadcast_to", (array.as_any(), PyTuple::new(py, shape)?))?;
-        if shape.len() == 1 || shape.last().is_some_and(|last| *last >= WORTH_A_LANE) {
+        if lanes {
             return Ok(Self::Scattered(again(&view)?));
         }
-        Ok(Self::Each(again(&numpy.call_method1("ascontiguousarray", (view,))?)?))
+        Ok(Self::Copied(again(&numpy.call_method1("ascontiguousarray", (view,))?)?))
     }
 
     /// What the kernels look at.
@@ -51,6 +60,8 @@ impl<'py> Spread<'py> {
         Ok(match self {
             Self::Same(number) => View::Same(*number),
             Self::Each(values) => View::Each(values.as_slice().map_err(raise)?),
+            Self::Copied(values) => View::Each(values.as_slice().map_err(raise)?),
+            Self::Apart(values) => View::Scattered(Scattered(values.as_array())),
             Self::Scattered(values) => View::Scattered(Scattered(values.as_array())),
         })
     }

@@ -4,7 +4,7 @@ use crate::{
     columns::{Column, OnRefusal, common_shape, numpy_module, results},
     error::{FoilworkError, raise},
 };
-use numpy::{PyArrayDyn, PyArrayMethods, PyReadwriteArrayDyn, PyUntypedArrayMethods};
+use numpy::{BorrowError, PyArrayDyn, PyArrayMethods, PyReadwriteArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
     exceptions::PyTypeError,
     prelude::*,
@@ -130,20 +130,34 @@ impl<'py> How<'py> {
                 format!("out has the shape {:?}, the result {shape:?}: give an array of that shape", given.shape());
             return Err(FoilworkError::new_err(text));
         }
-        let flags = given.getattr("flags")?;
-        if !flags.getattr("writeable")?.is_truthy()? {
-            return Err(FoilworkError::new_err("out cannot be written to: give an array of your own"));
-        }
-        let numpy = numpy_module(py)?;
-        let mut apart = self.mask.is_none() && flags.getattr("carray")?.is_truthy()?;
-        for column in columns {
-            if let Column::Array(input) = column {
-                apart = apart && !numpy.call_method1("may_share_memory", (given, input.as_any()))?.is_truthy()?;
+        let apart = match given.try_readwrite() {
+            Ok(mut writer) => self.mask.is_none() && given.is_c_contiguous() && writer.as_slice_mut().is_ok(),
+            Err(BorrowError::NotWriteable) => {
+                return Err(FoilworkError::new_err("out cannot be written to: give an array of your own"));
             }
-        }
-        let work = if apart { given.clone() } else { results(py, shape)? };
+            Err(_) => false,
+        };
+        let (from, to) = extent(given);
+        let shared = columns.iter().any(|column| match column {
+            Column::Number(_) => false,
+            Column::Array(input) => {
+                let (start, end) = extent(input);
+                start < to && from < end
+            }
+        });
+        let work = if apart && !shared { given.clone() } else { results(py, shape)? };
         Ok(Target { work, given: Some(array) })
     }
+}
+
+/// Between which addresses an array lies; two may share a place without being of one array.
+fn extent(array: &Bound<'_, PyArrayDyn<f64>>) -> (usize, usize) {
+    let (mut first, mut last) = (array.data().addr(), array.data().addr());
+    for (&length, &stride) in array.shape().iter().zip(array.strides()) {
+        let reach = stride.unsigned_abs() * length.saturating_sub(1);
+        if stride < 0 { first = first.saturating_sub(reach) } else { last += reach }
+    }
+    (first, last + size_of::<f64>())
 }
 
 /// An array of booleans, as NumPy makes one from anything.

@@ -1,4 +1,7 @@
-use super::{Cells, ColumnError, ColumnOutcome, by_unit, rows::rows_by_law, strength::within};
+use super::{
+    Cells, ColumnError, ColumnOutcome, by_unit,
+    rows::{rows_by_law, within},
+};
 use crate::{
     peroxide::{
         AgeingError, StrengthUnit,

@@ -1,4 +1,7 @@
-use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law, strength::within};
+use super::{
+    Cells, ColumnError, ColumnOutcome,
+    rows::{rows_by_law, within},
+};
 use crate::{
     peroxide::{self, BlendError, KnownMass, kernel::shares},
     quantity::{Mass, MassFraction, Quantity},

@@ -33,6 +33,7 @@ mod lift;
 mod make_up;
 mod outcome;
 mod pour;
+mod ratio;
 mod rows;
 mod screen;
 mod split;

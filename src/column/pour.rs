@@ -1,5 +1,8 @@
 use super::strength::density_law;
-use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law, strength::within};
+use super::{
+    Cells, ColumnError, ColumnOutcome,
+    rows::{rows_by_law, within},
+};
 use crate::{
     peroxide::{self, BlendError, PourError, kernel::MAX_CELSIUS},
     quantity::{Mass, MassFraction, Quantity, Temperature, Volume},

@@ -40,16 +40,36 @@ pub fn rows<const N: usize, const M: usize, E>(
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD);
-    all_rows(inputs, outputs, parts, |_| ([f64::NAN; M], false), rule)
+    all_rows(inputs, outputs, parts, |_: [f64; N]| ([f64::NAN; M], false), rule)
+}
+
+/// A rule without its branches: with each answer it says whether that is what the rule gives, bit for bit; it may say no where
+/// it does not know.
+pub(super) trait Law<const N: usize, const M: usize>: Copy + Sync {
+    /// The answer for a row.
+    fn row(self, values: [f64; N]) -> ([f64; M], bool);
+
+    /// The same answer, where the machine has lanes and does a product and a sum in one step.
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    fn row_in_lanes(self, values: [f64; N]) -> ([f64; M], bool) {
+        self.row(values)
+    }
+}
+
+impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync> Law<N, M> for L {
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    fn row(self, values: [f64; N]) -> ([f64; M], bool) {
+        self(values)
+    }
 }
 
 /// Applies a law without a branch to whole blocks, and the scalar rule to those rows alone that the law does not vouch for.
-///
-/// `law` says with each answer whether it is what `rule` gives, bit for bit; it may say no where it does not know.
 pub(super) fn rows_by_law<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     outputs: [&mut [f64]; M],
-    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync,
+    law: impl Law<N, M>,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD_BY_LAW);
@@ -61,7 +81,7 @@ fn all_rows<const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     outputs: [&mut [f64]; M],
     parts: usize,
-    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync,
+    law: impl Law<N, M>,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
     let count = outputs.first().map_or(0, |column| column.len());
@@ -75,7 +95,7 @@ fn one_part<const N: usize, const M: usize, E>(
     inputs: &[Cells<'_>; N],
     first_row: usize,
     mut outputs: [&mut [f64]; M],
-    law: impl Fn([f64; N]) -> ([f64; M], bool) + Copy,
+    law: impl Law<N, M>,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
 ) -> ColumnOutcome {
     let count = outputs.first().map_or(0, |column| column.len());
@@ -90,15 +110,23 @@ fn one_part<const N: usize, const M: usize, E>(
         let blocks: [&[f64; BLOCK]; N] = std::array::from_fn(|_| {
             filled.next().map_or(&MISSING, |(scratch, cells)| cells.block(first_row + start, rows, scratch))
         });
-        if !arch.dispatch(Block { blocks, answers: &mut answers, law }) {
-            for row in 0..rows {
-                let values = at(blocks, row);
-                if !law(values).1 {
-                    let answer = by_rule(values, &rule, || outcome.refuse(first_row + start + row));
-                    put(&mut answers, row, answer);
+        let mut fill = |answers: &mut [[f64; BLOCK]; M]| {
+            if !arch.dispatch(Block { blocks, answers: &mut *answers, law }) {
+                for row in 0..rows {
+                    let values = at(blocks, row);
+                    if !law.row(values).1 {
+                        let answer = by_rule(values, &rule, || outcome.refuse(first_row + start + row));
+                        put(answers, row, answer);
+                    }
                 }
             }
+        };
+        // One column of answers is written where it belongs; of several the lanes do not know that they lie apart.
+        if let Some(answers) = only_block(&mut outputs, start) {
+            fill(answers);
+            continue;
         }
+        fill(&mut answers);
         for (column, block) in outputs.iter_mut().zip(&answers) {
             if let (Some(slots), Some(values)) = (column.get_mut(start..start + rows), block.get(..rows)) {
                 slots.copy_from_slice(values);
@@ -106,6 +134,12 @@ fn one_part<const N: usize, const M: usize, E>(
         }
     }
     outcome
+}
+
+/// A whole block of the only column.
+fn only_block<'a, const M: usize>(columns: &'a mut [&mut [f64]; M], start: usize) -> Option<&'a mut [[f64; BLOCK]; M]> {
+    let block = columns.first_mut()?.get_mut(start..)?.first_chunk_mut()?;
+    std::array::from_mut(block).as_mut_slice().try_into().ok()
 }
 
 /// A block and its law, for the lanes of the machine. The law comes by value: what it holds then lies apart from the answers,
@@ -116,15 +150,27 @@ struct Block<'a, const N: usize, const M: usize, L> {
     law: L,
 }
 
-impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool)> pulp::WithSimd for Block<'_, N, M, L> {
+impl<const N: usize, const M: usize, L: Law<N, M>> pulp::WithSimd for Block<'_, N, M, L> {
     type Output = bool;
 
     #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
     #[inline(always)]
     fn with_simd<S: pulp::Simd>(self, _lanes: S) -> bool {
         let Self { blocks, answers, law } = self;
-        whole_block(blocks, answers, law)
+        // Where there are lanes, there is a product and a sum in one step too.
+        if S::F64_LANES > 1 {
+            whole_block(blocks, answers, |row| law.row_in_lanes(row))
+        } else {
+            whole_block(blocks, answers, |row| law.row(row))
+        }
     }
+}
+
+/// From 0 to a maximum, without a branch.
+#[inline]
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+pub(super) fn within(x: f64, most: f64) -> bool {
+    (x >= 0.0) & (x <= most)
 }
 
 static MISSING: [f64; BLOCK] = [f64::NAN; BLOCK];

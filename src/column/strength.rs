@@ -1,4 +1,8 @@
-use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law};
+use super::{
+    Cells, ColumnError, ColumnOutcome,
+    ratio::in_ratio,
+    rows::{rows_by_law, within},
+};
 use crate::{
     peroxide::{
         self, Conditions, ConversionError, Strength, StrengthUnit,
@@ -65,10 +69,10 @@ pub fn convert_strengths<'a>(
     let density = || -> Result<Cubic, ColumnError> { Ok(conditions.cubic().map_err(ConversionError::from)?) };
     match (from.is_by_mass(), to.is_by_mass()) {
         _ if from == to => task.run(move |x| (x, true)),
-        (false, false) => match Ratio::between(from, to, vm) {
-            Ratio::Times(factor) => task.run(move |x| (x * factor, true)),
-            Ratio::Over(factor) => task.run(move |x| (x / factor, true)),
-        },
+        (false, false) => {
+            let Task { values, from, to, at, out } = task;
+            in_ratio(values, out, Ratio::between(from, to, vm), (from.max(), to.max()), convert_rule(from, to, at))
+        }
         (true, true) => {
             by_mass!(from, to_ww_percent as decode => by_mass!(to, from_ww_percent as encode => task.run(move |x| (encode(decode(x)), true))))
         }
@@ -109,17 +113,16 @@ impl Task<'_, '_> {
             let (y, known) = law(x);
             ([y], known & within(x, max_in) & within(y, max_out))
         };
-        rows_by_law([values], [out], law, |[x]| {
-            Ok::<_, ConversionError>([peroxide::convert(Strength::of(x, from)?, to, &at)?.number()])
-        })
+        rows_by_law([values], [out], law, convert_rule(from, to, at))
     }
 }
 
-/// From 0 to a maximum, without a branch.
-#[inline]
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
-pub(super) fn within(x: f64, most: f64) -> bool {
-    (x >= 0.0) & (x <= most)
+fn convert_rule(
+    from: StrengthUnit,
+    to: StrengthUnit,
+    at: Conditions,
+) -> impl Fn([f64; 1]) -> Result<[f64; 1], ConversionError> + Sync {
+    move |[x]| Ok([peroxide::convert(Strength::of(x, from)?, to, &at)?.number()])
 }
 
 /// Converts strengths of a product whose temperature is a column too; the other conditions hold for all rows.

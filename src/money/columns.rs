@@ -1,10 +1,10 @@
 use super::{
     Labour, Money, MoneyError, Overhead, Rounding,
-    block_costing::{BLOCK, Rows},
+    block_costing::{BLOCK, Results, Rows},
     row_costing::{Row, RowCosting},
 };
 use serde::Serialize;
-use std::{num::NonZero, thread};
+use std::{num::NonZero, ops::Range, thread};
 
 /// A long list of services as columns of equal length: amounts in whole minor units, masses in g, times in min.
 #[derive(Debug, Clone, Copy)]
@@ -280,42 +280,62 @@ fn costed(
 ) -> Tally {
     let rows = out.first().map_or(0, |column| column.len());
     let mut tally = Tally::default();
-    let (mut block, mut found, mut good) = ([[0.0; BLOCK]; 7], [[0.0; BLOCK]; 4], [false; BLOCK]);
+    let mut found = [[0; BLOCK]; 4];
     for start in (0..rows).step_by(BLOCK) {
+        let place = from + start;
         let count = BLOCK.min(rows - start);
-        services.copy(from + start, count, &mut block);
-        costing.block(&block, &mut found, &mut good);
-        for (row, holds) in good.iter().take(count).enumerate() {
-            let place = from + start + row;
-            let costs = if *holds {
-                let [product, labour, overhead, cost] =
-                    found.each_ref().map(|column| column.get(row).map_or(0, |cost| *cost as i64));
-                [product, cost - product - labour - overhead, labour, overhead, cost]
-            } else {
-                services.row(place).map_or([0; 5], |row| {
-                    costing.quick(&row).unwrap_or_else(|| {
-                        costing.careful(&row).unwrap_or_else(|problem| {
-                            tally.bad.count += 1;
-                            if tally.bad.kept.len() < most_bad {
-                                tally.bad.kept.push(BadRow { row: place, problem });
-                            }
-                            [0; 5]
-                        })
-                    })
-                })
-            };
-            let [product, _, labour, overhead, cost] = costs;
-            for (column, value) in out.iter_mut().zip([product, labour, overhead, cost]) {
-                if let Some(slot) = column.get_mut(start + row) {
-                    *slot = value;
-                }
-            }
-            for (sum, cost) in tally.sums.iter_mut().zip(costs) {
-                *sum += i128::from(cost);
+        let whole = services.block(place).filter(|_| count == BLOCK);
+        let sums = whole.and_then(|block| costing.block(block, &mut found));
+        let sums = sums.map_or_else(
+            || one_by_one(costing, services, place..place + count, &mut found, &mut tally.bad, most_bad),
+            |sums| sums.map(i128::from),
+        );
+        for (sum, more) in tally.sums.iter_mut().zip(sums) {
+            *sum += more;
+        }
+        for (column, found) in out.iter_mut().zip(&found) {
+            if let (Some(slots), Some(found)) = (column.get_mut(start..start + count), found.get(..count)) {
+                slots.copy_from_slice(found);
             }
         }
     }
     tally
+}
+
+/// Rows of which one at least does not fit, or which are too few for a block: each for itself, and what they come to.
+#[cold]
+fn one_by_one(
+    costing: &RowCosting<'_>,
+    services: &ServiceColumns<'_>,
+    places: Range<usize>,
+    found: &mut Results,
+    bad: &mut Bad,
+    most_bad: usize,
+) -> [i128; 5] {
+    let mut sums = [0; 5];
+    for (slot, place) in places.enumerate() {
+        let costs = services.row(place).map_or([0; 5], |row| {
+            costing.quick(&row).unwrap_or_else(|| {
+                costing.careful(&row).unwrap_or_else(|problem| {
+                    bad.count += 1;
+                    if bad.kept.len() < most_bad {
+                        bad.kept.push(BadRow { row: place, problem });
+                    }
+                    [0; 5]
+                })
+            })
+        });
+        let [product, _, labour, overhead, cost] = costs;
+        for (column, value) in found.iter_mut().zip([product, labour, overhead, cost]) {
+            if let Some(slot) = column.get_mut(slot) {
+                *slot = value;
+            }
+        }
+        for (sum, cost) in sums.iter_mut().zip(costs) {
+            *sum += i128::from(cost);
+        }
+    }
+    sums
 }
 
 impl ServiceColumns<'_> {
@@ -332,26 +352,20 @@ impl ServiceColumns<'_> {
         })
     }
 
-    /// Rows as a block of plain numbers. An amount beyond what `f64` holds exactly is beyond what a block takes.
-    fn copy(&self, from: usize, count: usize, block: &mut Rows) {
-        let [prices, packs, used, wasted, consumables, hands_on, chair] = block;
-        for (amounts, column) in [(prices, self.pack_price_minor), (consumables, self.consumables_minor)] {
-            for (slot, amount) in amounts.iter_mut().zip(column.iter().skip(from).take(count)) {
-                *slot = *amount as f64;
-            }
+    /// A block of rows where they lie, unless they are too few.
+    fn block(&self, from: usize) -> Option<Rows<'_>> {
+        fn block<T>(column: &[T], from: usize) -> Option<&[T; BLOCK]> {
+            column.get(from..)?.first_chunk()
         }
-        let measured = [
-            (packs, self.pack_g),
-            (used, self.used_g),
-            (wasted, self.wasted_g),
-            (hands_on, self.hands_on_min),
-            (chair, self.chair_min),
-        ];
-        for (slots, column) in measured {
-            for (slot, value) in slots.iter_mut().zip(column.iter().skip(from).take(count)) {
-                *slot = *value;
-            }
-        }
+        Some(Rows {
+            prices: block(self.pack_price_minor, from)?,
+            packs: block(self.pack_g, from)?,
+            used: block(self.used_g, from)?,
+            wasted: block(self.wasted_g, from)?,
+            consumables: block(self.consumables_minor, from)?,
+            hands_on: block(self.hands_on_min, from)?,
+            chair: block(self.chair_min, from)?,
+        })
     }
 }
 

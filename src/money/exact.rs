@@ -140,6 +140,13 @@ pub(crate) fn decimal(value: f64, field: &'static str) -> Result<Decimal, MoneyE
 /// A thousand million, in thousandths: where masses and times end.
 pub(crate) const MOST_THOUSANDTHS: i64 = 1_000_000_000_000;
 
+/// How far a measured value may be from whole thousandths to be them, relative to it.
+///
+/// It is more than the `f64` nearest to them is off (2.3e-16, with the rounding of a product). With one rounding more, that of
+/// a sum of two, it is less than what is lost where a value is read in its 15 sure digits (5e-16 at least), so both ways
+/// give the same decimal.
+pub(crate) const NEAR: f64 = 2.5e-16;
+
 /// A measured value as whole thousandths, when it has at most three decimals, as nearly every mass and time has.
 #[inline]
 pub(crate) fn thousandths(value: f64) -> Option<i64> {
@@ -147,8 +154,8 @@ pub(crate) fn thousandths(value: f64) -> Option<i64> {
     #[expect(clippy::cast_possible_truncation, reason = "a value beyond the range fails the comparison below")]
     let whole = (scaled + if scaled < 0.0 { -0.5 } else { 0.5 }) as i64;
     #[expect(clippy::cast_precision_loss, reason = "whole numbers up to 1e12 are exact")]
-    let exact = whole.unsigned_abs() <= MOST_THOUSANDTHS.unsigned_abs() && whole as f64 / 1000.0 == value;
-    exact.then_some(whole)
+    let (near, exact) = (whole as f64, whole.unsigned_abs() <= MOST_THOUSANDTHS.unsigned_abs());
+    (exact && (scaled - near).abs() <= near.abs() * NEAR).then_some(whole)
 }
 
 /// A fixed rate in lowest terms, for a long column of multiplications: minor units for one thousandth of something.

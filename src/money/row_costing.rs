@@ -51,7 +51,8 @@ impl<'a> RowCosting<'a> {
         let (hands_on, in_chair) = (exact::thousandths(row.hands_on_min)?, exact::thousandths(row.chair_min)?);
         let smallest = row.pack_price.min(pack).min(used).min(wasted).min(row.consumables).min(hands_on).min(in_chair);
         let taken = used + wasted;
-        if smallest < 0 || taken > exact::MOST_THOUSANDTHS {
+        // At the most itself a value may be beyond it by less than is seen here.
+        if smallest < 0 || pack.max(taken).max(hands_on).max(in_chair) >= exact::MOST_THOUSANDTHS {
             return None;
         }
         let product = exact::divide_64(row.pack_price.checked_mul(taken)?, pack, self.rounding)?;

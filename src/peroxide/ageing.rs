@@ -1,4 +1,5 @@
 use super::{
+    exponent::{decay, logarithm},
     formula::{from_ww_percent, to_ww_percent},
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
     strength::{Strength, StrengthQuantity},
@@ -189,11 +190,11 @@ pub(crate) fn kept(first: f64, later: f64, unit: StrengthUnit) -> f64 {
 /// What is left after some days at a rate per day.
 #[inline]
 pub(crate) fn left(rate_per_day: f64, days: f64) -> f64 {
-    (-rate_per_day * days).exp()
+    decay(rate_per_day * days)
 }
 
 /// The rate per day that leaves a share after some days; none below zero, and no negative zero.
 #[inline]
 pub(crate) fn rate_of(kept: f64, days: f64) -> f64 {
-    (-kept.ln() / days).max(0.0) + 0.0
+    (-logarithm(kept) / days).max(0.0) + 0.0
 }

@@ -44,6 +44,7 @@ mod convert;
 mod cubic;
 mod density;
 mod dilute;
+mod exponent;
 mod fill;
 mod formula;
 mod from_shelf;

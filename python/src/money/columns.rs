@@ -2,9 +2,14 @@ use super::{HALF_UP, PyMoney, rounding};
 use crate::business::list::business;
 use crate::columns::numpy_module;
 use crate::error::{FoilworkError, ours, raise};
-use foilwork::money::{self, BadRow, ServiceColumns};
+use foilwork::money::{self, BadRow, Labour, Overhead, ServiceColumns};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1, PyReadwriteArray1, PyUntypedArrayMethods};
-use pyo3::{exceptions::PyTypeError, prelude::*};
+use pyo3::{
+    exceptions::PyTypeError,
+    prelude::*,
+    types::{PyDict, PyFloat, PyInt, PyString, PyTuple},
+};
+use std::sync::Mutex;
 
 /// The costs of a long list of services, and their sums.
 #[pyclass(frozen, get_all, module = "foilwork.money")]
@@ -79,7 +84,7 @@ pub fn cost_columns(
     out: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<CostColumns> {
     let rounding = self::rounding(rounding)?;
-    let (business, _) = business(terms)?;
+    let terms = rates(terms)?;
     let (pack_price, consumables) = (whole(pack_price_minor)?, whole(consumables_minor)?);
     let (pack, used, wasted) = (floats(pack_g)?, floats(used_g)?, floats(wasted_g)?);
     let (hands_on, chair) = (floats(hands_on_min)?, floats(chair_min)?);
@@ -106,11 +111,11 @@ pub fn cost_columns(
             overhead_minor: next()?,
             cost_minor: next()?,
         };
-        let terms = (&business.labour, &business.overhead);
+        let (labour, overhead) = &terms;
         py.detach(|| match errors {
-            OnBadRow::Apart => money::cost_columns_apart(&services, terms.0, terms.1, rounding, out),
+            OnBadRow::Apart => money::cost_columns_apart(&services, labour, overhead, rounding, out),
             OnBadRow::Raise => {
-                money::cost_columns(&services, terms.0, terms.1, rounding, out).map(|totals| (totals, Vec::new()))
+                money::cost_columns(&services, labour, overhead, rounding, out).map(|totals| (totals, Vec::new()))
             }
         })
         .map_err(raise)?
@@ -128,6 +133,43 @@ pub fn cost_columns(
         cost: PyMoney(totals.cost),
         refused: refused.into_iter().map(|BadRow { row, problem }| (row, problem.to_string())).collect(),
     })
+}
+
+/// What an hour of work and of a chair costs by some terms. Reading terms takes longer than costing a thousand rows, so those of
+/// the last call are kept, as long as they are of nothing but texts and numbers.
+fn rates(terms: &Bound<'_, PyAny>) -> PyResult<(Labour, Overhead)> {
+    static LAST: Mutex<Option<(Py<PyTuple>, Labour, Overhead)>> = Mutex::new(None);
+    let said = as_said(terms);
+    if let (Some(said), Ok(last)) = (&said, LAST.try_lock())
+        && let Some((kept, labour, overhead)) = last.as_ref()
+        && said.eq(kept)?
+    {
+        return Ok((*labour, *overhead));
+    }
+    let (business, _) = business(terms)?;
+    if let (Some(said), Ok(mut last)) = (said, LAST.try_lock()) {
+        *last = Some((said.unbind(), business.labour, business.overhead));
+    }
+    Ok((business.labour, business.overhead))
+}
+
+/// All that terms say, in values that cannot change, each with its type.
+fn as_said<'py>(terms: &Bound<'py, PyAny>) -> Option<Bound<'py, PyTuple>> {
+    let terms = terms.cast_exact::<PyDict>().ok()?;
+    let mut said = Vec::with_capacity(3 * terms.len());
+    for (name, value) in terms {
+        let plain = |value: &Bound<'_, PyAny>| {
+            value.is_exact_instance_of::<PyString>()
+                || value.is_exact_instance_of::<PyInt>()
+                || value.is_exact_instance_of::<PyFloat>()
+        };
+        if !plain(&name) || !plain(&value) {
+            return None;
+        }
+        let kind = value.get_type().into_any();
+        said.extend([name, value, kind]);
+    }
+    PyTuple::new(terms.py(), said).ok()
 }
 
 /// What becomes of a row that cannot be costed.
@@ -185,6 +227,9 @@ fn writer<'py>(array: &Minor<'py>) -> PyResult<PyReadwriteArray1<'py, i64>> {
 
 /// A contiguous float64 column from anything NumPy makes one of.
 fn floats<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, f64>> {
+    if let Some(plain) = plain(column) {
+        return Ok(plain);
+    }
     let array = as_array(column)?;
     if !matches!(kind(&array)?, 'i' | 'u' | 'f') {
         return Err(PyTypeError::new_err("expected a column of numbers"));
@@ -194,6 +239,9 @@ fn floats<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, f64
 
 /// A contiguous int64 column; floats are refused, since an amount is a whole number of minor units.
 fn whole<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, i64>> {
+    if let Some(plain) = plain(column) {
+        return Ok(plain);
+    }
     let array = as_array(column)?;
     let empty = array.getattr("size")?.eq(0)?;
     let fits: bool =
@@ -203,6 +251,12 @@ fn whole<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, i64>
         return Err(PyTypeError::new_err("amounts are whole minor units: give a column of integers, int64 or smaller"));
     }
     contiguous(&array, "int64")
+}
+
+/// A column that is as it has to be.
+fn plain<'py, T: numpy::Element>(column: &Bound<'py, PyAny>) -> Option<PyReadonlyArray1<'py, T>> {
+    let array = column.cast_exact::<PyArray1<T>>().ok()?.try_readonly().ok()?;
+    array.as_slice().is_ok().then_some(array)
 }
 
 fn kind(array: &Bound<'_, PyAny>) -> PyResult<char> {
