@@ -1,4 +1,4 @@
-"""The console script: the Rust command line, called with this process's arguments."""
+"""The console script: the Rust command line, called with this process's arguments; Parquet and Arrow by pyarrow."""
 
 import sys
 
@@ -7,4 +7,11 @@ from foilwork._native import main as _main
 
 def main() -> None:
     """Run ``foilwork`` and exit with its documented status (0 fine, 1 blocking findings, 2 bad input)."""
-    sys.exit(_main(["foilwork", *sys.argv[1:]]))
+    words = ["foilwork", *sys.argv[1:]]
+    if words[1:2] == ["fill"]:
+        from foilwork._fill import fill_by_words
+
+        done = fill_by_words(words)
+        if done is not None:
+            sys.exit(done)
+    sys.exit(_main(words))

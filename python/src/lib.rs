@@ -45,7 +45,7 @@ mod _native {
     #[pymodule_export]
     use super::{
         bounds::Bounds,
-        command::main,
+        command::{fill_words, main, poured_cautions},
         error::{FoilworkError, OutOfRangeWarning},
     };
 

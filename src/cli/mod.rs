@@ -58,6 +58,7 @@ mod toner;
 mod workbook;
 mod worksheet;
 
+pub use fill::{FillWords, fill_words, poured_cautions};
 pub use run::run;
 
 use answer::{Answer, BLOCKED, Outcome, Refusal};

@@ -83,7 +83,7 @@ fn in_our_words(text: &str) -> String {
 }
 
 /// A number below zero is a value, refused by what it is for: not an option that nobody knows.
-fn parse(args: Vec<OsString>) -> Result<Arguments, clap::Error> {
+pub(super) fn parse(args: Vec<OsString>) -> Result<Arguments, clap::Error> {
     let command = Arguments::command().mut_subcommands(below_zero);
     Arguments::from_arg_matches(&command.try_get_matches_from(args)?)
 }

@@ -18,6 +18,10 @@ use std::{
 /// How every workbook begins: it is an archive.
 const BEGINS: &[u8] = b"PK\x03\x04";
 
+/// How tables begin that Python's foilwork reads: Parquet, and both ways of Arrow.
+const READ_BY_PYTHON: [(&[u8], &str); 3] =
+    [(b"PAR1", "a Parquet file"), (b"ARRO", "an Arrow file"), (b"\xff\xff\xff\xff", "an Arrow stream")];
+
 /// Writes a workbook, and says where it is.
 pub(super) fn deliver(path: &Path, workbook: &[u8], status: u8) -> Outcome {
     if !path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("xlsx")) {
@@ -39,6 +43,13 @@ pub(super) fn open_list(path: &Path) -> Result<(Box<dyn Read>, Option<ListInWork
     let mut begin = Vec::new();
     source.by_ref().take(BEGINS.len() as u64).read_to_end(&mut begin).map_err(|error| failed(path, error))?;
     let whole = Cursor::new(begin.clone()).chain(source);
+    if let Some((_, format)) = READ_BY_PYTHON.iter().find(|(begins, _)| begin == *begins) {
+        return Err(Refusal(format!(
+            "cannot read {}: it is {format}, which this program does not read (the foilwork of the Python package does, by the \
+             same words, with pyarrow: pip install foilwork pyarrow)",
+            path.display()
+        )));
+    }
     if begin != BEGINS {
         return Ok((Box::new(whole), None));
     }

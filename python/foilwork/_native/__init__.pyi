@@ -11,7 +11,9 @@ __all__ = [
     "Bounds",
     "FoilworkError",
     "OutOfRangeWarning",
+    "fill_words",
     "main",
+    "poured_cautions",
 ]
 
 __version__: str
@@ -139,4 +141,38 @@ def main(args: Sequence[str]) -> int:
         >>> from foilwork._native import main
         >>> main(["foilwork", "plan", "no-such-file.toml"])
         2
+    """
+
+def fill_words(args: Sequence[str]) -> dict[str, Any] | None:
+    """What the words of ``foilwork fill`` ask for, without doing it; for tables that the compiled command line does not read.
+
+    Args:
+        args: the words of the command line.
+
+    Returns:
+        The rule, the paths, the values with their options, the names of the new columns, how many of the values are
+        strengths that are poured, and further options; None unless ``main`` would begin a ``fill`` by these words.
+
+    Examples:
+        >>> from foilwork._native import fill_words
+        >>> words = ["foilwork", "fill", "lift", "a.parquet", "--from", "level", "--target", "9", "--output", "b.parquet"]
+        >>> fill_words(words)["inputs"]
+        [('--from', 'level'), ('--target', '9')]
+    """
+def poured_cautions(strongest_ww_percent: float) -> list[str]:
+    """What the command line says of the strongest peroxide that a table tells to pour, line by line.
+
+    Args:
+        strongest_ww_percent: its strength in % w/w.
+
+    Returns:
+        The lines.
+
+    Raises:
+        FoilworkError: a strength out of range.
+
+    Examples:
+        >>> from foilwork._native import poured_cautions
+        >>> poured_cautions(12)[-1]
+        'diluent that their maker allows. Never close the container.'
     """

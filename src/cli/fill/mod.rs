@@ -3,5 +3,7 @@
 mod batch;
 mod rule;
 mod table;
+mod words;
 
 pub(super) use table::run;
+pub use words::{FillWords, fill_words, poured_cautions};
