@@ -18,7 +18,10 @@ pub(super) fn plan_stops(plan: &Plan) -> impl Iterator<Item = String> {
 /// A paragraph for the decision on each section, with its reasons and what was not taken.
 pub(super) fn told(sheet: &mut Sheet, all: &[SecondApplication]) {
     for one in all {
-        sheet.paragraph(&format!("{}: {}{} [{}]", one.section, one.decision, when(one), one.basis), 2);
+        // It is rejected to be left on where, and only where, it comes off now: that is said before what follows.
+        let off = one.rejected.iter().any(|other| other.what == Again::GoOn);
+        let first = if off { "rinse now; then " } else { "" };
+        sheet.paragraph(&format!("{}: {first}{}{} [{}]", one.section, one.decision, when(one), one.basis), 2);
         sheet.paragraph(&format!("  why: {}", one.reasons.join("; ")), 7);
         for other in &one.rejected {
             sheet.paragraph(&format!("  not {}: {}", other.what, other.why), 6);

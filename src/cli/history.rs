@@ -1,6 +1,12 @@
 //! `foilwork history`: many services summed up, and what they teach.
 
-use super::{Outcome, Refusal, args::HistoryArgs, output, read, records};
+use super::{
+    Outcome, Refusal,
+    args::HistoryArgs,
+    output,
+    reactions::{self, WentWrong},
+    read, records,
+};
 use crate::{
     history::{
         GroupBy, KeptRecord, Learned, Lessons, Summary, lessons, records_csv, strand_readings, summarise,
@@ -15,6 +21,7 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct Told<'t> {
     records: usize,
+    went_wrong: &'t [WentWrong<'t>],
     summaries: &'t [Summary],
     lessons: &'t Lessons,
     left_out: &'t [String],
@@ -50,13 +57,21 @@ pub(super) fn run(args: &HistoryArgs) -> Outcome {
         return told;
     }
     let (summaries, lessons) = (summarise(&found.records, by), lessons(&found.records));
-    let data = Told { records: found.records.len(), summaries: &summaries, lessons: &lessons, left_out: &left_out };
+    let went_wrong = reactions::of(&found.records);
+    let data = Told {
+        records: found.records.len(),
+        went_wrong: &went_wrong,
+        summaries: &summaries,
+        lessons: &lessons,
+        left_out: &left_out,
+    };
     output::report(&args.report, &data, || {
         let mut sheet = Sheet::default();
         sheet.title(&format!("HISTORY  {}", count(found.records.len(), "service", "services")));
         for why in &left_out {
             sheet.paragraph(&format!("Left out: {why}."), 2);
         }
+        reactions::told(&mut sheet, &went_wrong);
         if args.guest.is_some() {
             guest(&mut sheet, &found.records);
         }

@@ -37,6 +37,7 @@ mod output;
 mod plan;
 mod price;
 mod quote;
+mod reactions;
 mod read;
 mod record;
 mod records;

@@ -3,7 +3,10 @@ use crate::{
     colour::Level,
     finding::Verdict,
     quantity::{Duration, Mass},
-    record::{Again, LogEntry, Noted, instructions, levels_seen, log_line, read_log, replay, second_applications},
+    record::{
+        Again, LogEntry, Noted, corrected, instructed, instructions, levels_seen, log_line, read_log, replay,
+        second_applications,
+    },
     text::{Sheet, amount, inert, list},
 };
 
@@ -13,31 +16,41 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     // A plan that cannot be made is told before anything is written.
     let loaded = args.plan.as_deref().map(Loaded::read).transpose()?;
     let before = loaded.as_ref().map(|loaded| loaded.plan(&[], |_| ())).transpose()?;
+    if let Some((name, plan)) = args.section.as_ref().zip(before.as_ref())
+        && plan.mixes.iter().all(|mix| mix.name != *name)
+    {
+        let names: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).collect();
+        let has = list(&names, "and");
+        return Err(Refusal(format!(
+            "--section: the plan has no \"{}\": it has {has} (nothing is noted)",
+            inert(name)
+        )));
+    }
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.log.display()));
     append(&args.log, "", &log_line(&entry)).map_err(failed)?;
     let log = read_log(&input::read_grown(&args.log)?);
-    let mut text = format!("noted: minute {}, {}\n", amount(entry.at, 1), entry.what);
+    let so_far = replay(&log.entries);
+    let earlier = log.entries.split_last().map(|(_, earlier)| replay(earlier));
+    let corrects = earlier.map(|earlier| corrected(&earlier, &so_far, &entry)).unwrap_or_default();
+    let mut text = format!("noted: minute {}, {}{corrects}\n", amount(entry.at, 1), entry.what);
     for problem in &log.problems {
         text += &format!("left out: {problem}\n");
     }
-    let so_far = replay(&log.entries);
-    let follows = instructions(&so_far);
+    let moved = loaded.zip(before).map(|(loaded, before)| {
+        let seen = levels_seen(&before, &so_far);
+        // The line is written by now: levels that no plan takes are told, and the rest is answered.
+        loaded.plan(&seen.levels, |_| ()).unwrap_or_else(|Refusal(why)| {
+            text += &format!("left out: the levels of the log: {why}\n");
+            before
+        })
+    });
+    let follows = moved.as_ref().map_or_else(|| instructions(&so_far), |plan| instructed(plan, &so_far));
     let mut stops = follows.iter().any(|one| one.verdict == Verdict::Stop);
     for one in follows {
         let section = one.section.map(|name| format!("{name}: ")).unwrap_or_default();
         text += &format!("[{}] {section}{}\n", one.verdict, one.text);
     }
-    if let Some((loaded, before)) = loaded.zip(before) {
-        if let Some(name) = args.section.as_ref().filter(|name| before.mixes.iter().all(|mix| mix.name != **name)) {
-            let names: Vec<&str> = before.mixes.iter().map(|mix| mix.name.as_str()).collect();
-            text += &format!("the plan has no section \"{}\": it has {}\n", inert(name), list(&names, "and"));
-        }
-        let seen = levels_seen(&before, &so_far);
-        // The line is written by now: levels that no plan takes are told, and the rest is answered.
-        let moved = loaded.plan(&seen.levels, |_| ()).unwrap_or_else(|Refusal(why)| {
-            text += &format!("left out: the levels of the log: {why}\n");
-            before
-        });
+    if let Some(moved) = moved {
         stops |= moved.blocked;
         for stop in again::plan_stops(&moved) {
             text += &format!("{stop}\n");

@@ -4,7 +4,7 @@ use crate::{
     history::{HomeCare, Rebooking, home_care, keep, left_over_cost, left_over_wrong, rebooking, record_line},
     money::Money,
     record::{
-        self, AfterLevel, Again, Record, SecondApplication, after_levels, levels_seen, read_log, replay,
+        self, AfterLevel, Again, Instruction, Record, SecondApplication, after_levels, levels_seen, read_log, replay,
         second_applications, trace_record,
     },
     text::{Sheet, amount, list, number, range},
@@ -34,20 +34,26 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
         let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", path.display()));
         append(path, "", &record_line(&keep(&before, &so_far))).map_err(failed)?;
     }
-    let (back, care) = (rebooking(&before), home_care(&before, &so_far));
-    let returns = back.as_ref().map(|back| back.trail(&before));
-    let trail = trace_record(&before, &so_far).into_iter().chain(returns).collect();
+    let care = home_care(&before, &so_far);
+    let trace = trace_record(&before, &so_far);
     let left = left_over_cost(&before, &so_far);
     found.left_out.extend(left_over_wrong(&before, &so_far));
     let seen = levels_seen(&before, &so_far);
     found.left_out.extend(seen.left_out);
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
+    let back = rebooking(&before).map(|back| {
+        let trail = back.trail(&before);
+        (back, trail)
+    });
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, |_| ())? };
     let again = second_applications(&moved, &so_far);
-    let stops = moved.blocked
-        || found.instructions.iter().any(|one| one.verdict == Verdict::Stop)
-        || again.iter().any(|one| one.decision == Again::TreatOnly);
+    let plan_stops = again::plan_stops(&moved).collect::<Vec<_>>();
+    // What was stopped is not repeated, and no day is named for it.
+    let stop = stop(&found, &plan_stops);
+    let (back, returns) = back.filter(|_| stop.is_none()).unzip();
+    let stops = moved.blocked || stop.is_some() || again.iter().any(|one| one.decision == Again::TreatOnly);
     let status = if stops { BLOCKED } else { 0 };
+    let trail = trace.into_iter().chain(returns).collect();
     if let Some(told) = output::traced((&args.trail, &args.report), status, || Ok::<_, Refusal>(trail)) {
         return told;
     }
@@ -60,15 +66,29 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
             rebooking: back.as_ref(),
         })?
     } else {
-        let plan_stops = again::plan_stops(&moved).collect::<Vec<_>>();
-        told(&found, &plan_stops, &after_levels(&moved, &so_far), &again)
+        told(&found, (&plan_stops, stop.as_deref()), &after_levels(&moved, &so_far), &again)
             + &left_over(left)
-            + &after(back.as_ref(), &care)
+            + &after(back.as_ref(), &care, stop.as_deref())
     };
     output::deliver(text, status, &args.report.output)
 }
 
-fn told(found: &Record, plan_stops: &[String], levels: &[AfterLevel], second: &[SecondApplication]) -> String {
+/// The first of what the log or the plan says stop to.
+fn stop(found: &Record, plan_stops: &[String]) -> Option<String> {
+    let of_log = found.instructions.iter().find(|one| one.verdict == Verdict::Stop);
+    let told = |one: &Instruction| match &one.section {
+        Some(section) => format!("{section}: {}", one.text),
+        None => one.text.clone(),
+    };
+    of_log.map(told).or_else(|| plan_stops.first().cloned())
+}
+
+fn told(
+    found: &Record,
+    (plan_stops, stop): (&[String], Option<&str>),
+    levels: &[AfterLevel],
+    second: &[SecondApplication],
+) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("RECORD  {}", found.title));
     for what in &found.left_out {
@@ -103,7 +123,13 @@ fn told(found: &Record, plan_stops: &[String], levels: &[AfterLevel], second: &[
         sheet.paragraph(&text, 0);
     }
     forecast(&mut sheet, found);
-    sheet.heading("To repeat it");
+    match stop {
+        Some(why) => {
+            sheet.heading("What was on");
+            sheet.paragraph(&format!("Do not repeat it: {why}."), 2);
+        }
+        None => sheet.heading("To repeat it"),
+    }
     for line in &found.to_repeat {
         sheet.paragraph(line, 2);
     }
@@ -116,7 +142,7 @@ fn left_over(left: Option<Money>) -> String {
 }
 
 /// What follows the service: care at home, and when to come back.
-fn after(back: Option<&Rebooking>, care: &HomeCare) -> String {
+fn after(back: Option<&Rebooking>, care: &HomeCare, stop: Option<&str>) -> String {
     let mut sheet = Sheet::default();
     sheet.heading("At home");
     sheet.paragraph(&format!("Condition: {}.", care.condition), 2);
@@ -131,6 +157,10 @@ fn after(back: Option<&Rebooking>, care: &HomeCare) -> String {
             back.usual, back.earliest, back.latest, back.why, back.basis
         );
         sheet.paragraph(&text, 2);
+    }
+    if let Some(why) = stop {
+        sheet.heading("To come back");
+        sheet.paragraph(&format!("No day is named, for it was stopped: {why}."), 2);
     }
     sheet.finish()
 }

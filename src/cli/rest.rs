@@ -26,7 +26,8 @@ pub(super) fn run(args: &DayArgs, log: &Path) -> Outcome {
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, change)? };
     let levels = after_levels(&moved, &so_far);
     let found = rest_of_service(&moved, &so_far, &levels);
-    let stops = found.timeline.is_none() || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
+    let off = !found.at_once.is_empty() || !found.overdue.is_empty();
+    let stops = off || found.timeline.is_none() || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
     let mut left_out = seen.left_out;
     left_out.extend(log.problems.iter().map(ToString::to_string));
     let text = if args.report.json { output::json(&found)? } else { told(&moved, &found, &levels, &left_out) };
@@ -49,7 +50,7 @@ fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel], left_out: &[S
         sheet.paragraph(&text, 2);
     }
     for one in &found.at_once {
-        sheet.paragraph(&format!("*** RINSE NOW: {one} ***"), 4);
+        sheet.paragraph(&format!("*** RINSE NOW: {} ***", one.replacen("rinse now: ", "", 1)), 4);
     }
     for one in &found.overdue {
         sheet.paragraph(&format!("*** OVERDUE: {one} cannot be rinsed within its longest time: rinse it first ***"), 4);

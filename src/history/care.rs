@@ -20,7 +20,7 @@ pub struct HomeCare {
     /// The worst that a strand showed; absent where none was tested.
     pub elasticity: Option<Elasticity>,
     /// The strain by the model of what was noted, all applications together, of the section that had most; as planned where
-    /// its times are not noted, and absent where nothing was lightened.
+    /// its times are not noted, and absent where nothing was lightened. Sections that were not begun have none.
     pub strain: Option<Strain>,
     /// What to do, the most urgent first.
     pub advice: Vec<CareAdvice>,
@@ -56,9 +56,10 @@ pub struct CareAdvice {
 /// Common practice; that lightened hair is weaker when wet is the reason of the comb.
 #[must_use]
 pub fn home_care(plan: &Plan, so_far: &SoFar) -> HomeCare {
-    let worst = so_far.sections.iter().filter_map(|one| one.elasticity).max();
-    let most = plan.lift.iter().map(|lift| (lift.section.as_str(), Undergone::of(lift, so_far)));
-    let most = most.max_by_key(|(_, one)| one.strain);
+    // A strand of a section that is not of this service says nothing of it.
+    let planned = so_far.sections.iter().filter(|one| plan.mixes.iter().any(|mix| mix.name == one.name));
+    let worst = planned.filter_map(|one| one.elasticity).max();
+    let most = Undergone::all(plan, so_far).into_iter().max_by_key(|(_, one)| one.strain);
     let strain = most.as_ref().map(|(_, one)| one.strain);
     let lightened = strain.is_some();
     let mut advice = Vec::new();

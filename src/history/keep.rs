@@ -4,8 +4,8 @@ use crate::{
     lift::Ph,
     money::{CostKind, Money, Rounding},
     quantity::{Duration, Mass, MassFraction},
-    record::{SectionSoFar, SoFar},
-    service::{Mix, Plan},
+    record::{SectionSoFar, SoFar, stopped_for},
+    service::{Mix, MoneyPlan, Plan},
     text::{flat, inert},
 };
 use rust_decimal::Decimal;
@@ -13,7 +13,8 @@ use rust_decimal::Decimal;
 /// What is kept of a service: its plan, and what the log says of it.
 ///
 /// Of what was weighed the parts are those of the plan in their ratio. The cost of products is that of the grams weighed, where
-/// they were noted; wages and chair are as planned.
+/// they were noted; wages and chair are as planned. The price is what the guest pays, without tax: by the price list where it has
+/// the class, else by the costs.
 ///
 /// # Example
 ///
@@ -44,9 +45,9 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
         cost: money.and_then(|_| cost(plan, so_far)).map(amount),
         left_over_cost: left_over_cost(plan, so_far).map(amount),
-        price: money.and_then(|money| money.price.as_ref()).map(|set| amount(set.price)),
+        price: money.and_then(|money| net_price(plan, money)).map(amount),
         section,
-        incident: so_far.incidents.iter().take(100).map(|(_, note)| short(note)).collect(),
+        incident: stopped_for(so_far).iter().take(100).map(|text| short(text)).collect(),
     }
 }
 
@@ -125,6 +126,12 @@ fn parts(mix: &Mix, weighed: Option<Mass>) -> Vec<KeptPart> {
     let factor = factor(mix, weighed);
     let part = |(product, g): (&str, f64)| KeptPart { product: product.to_owned(), mass_g: tidy(g * factor) };
     mix.masses_g().into_iter().map(part).collect()
+}
+
+/// What the guest pays, without tax: by the price list where it has the class, else by the costs. A list without a tax is net.
+fn net_price(plan: &Plan, money: &MoneyPlan) -> Option<Money> {
+    let listed = plan.booking.net.or(plan.booking.price);
+    listed.or_else(|| money.price.as_ref().map(|set| set.price))
 }
 
 /// The cost with the products of each section as weighed.

@@ -40,14 +40,14 @@ pub struct KeptRecord {
     /// Of that, what the products cost that were left over, where somebody weighed them.
     #[schemars(length(max = 30))]
     pub left_over_cost: Option<String>,
-    /// The net price.
+    /// The net price: that of the price list, or by the costs where the list does not have the class.
     #[schemars(length(max = 30))]
     pub price: Option<String>,
     /// What was weighed, section by section.
     #[serde(default)]
     #[schemars(length(max = 600))]
     pub section: Vec<KeptSection>,
-    /// Reactions and accidents, in words.
+    /// Reactions, accidents and all else that the log said stop to, in words.
     #[serde(default)]
     #[schemars(length(max = 100))]
     pub incident: Vec<String>,
@@ -83,7 +83,8 @@ pub struct KeptSection {
     /// How long it took.
     #[schemars(range(min = 0.0, max = 1440.0), extend("x-unit" = "min"))]
     pub apply_min: Option<f64>,
-    /// How often it was put on; absent where nobody noted it.
+    /// How often it was put on; begun again without a noted rinse counts as once more, for such grams and levels are no lesson.
+    /// Absent where nobody noted it.
     #[schemars(range(min = 1, max = 100))]
     pub applications: Option<u32>,
     /// How long its first strand carried the mix, all applications together.

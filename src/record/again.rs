@@ -156,7 +156,7 @@ impl Asked<'_> {
         let Sourced { value: wait, .. } = weeks_between(condition(&all).strain);
         let not_before = Start::Day(later(self.moved.start.earliest().date(), wait.low()));
         let mut rejected = Vec::new();
-        let (decision, reasons) = self.choose((missing, reached), &carried, &fresh, &mut rejected);
+        let (decision, reasons) = self.choose((missing, reached), &fresh, &mut rejected);
         SecondApplication {
             section: self.one.name.clone(),
             level: self.level,
@@ -198,7 +198,6 @@ impl Asked<'_> {
     fn choose(
         &self,
         (missing, reached): (f64, bool),
-        carried: &[Duration],
         fresh: &Fresh,
         rejected: &mut Vec<AgainRejected>,
     ) -> (Again, Vec<String>) {
@@ -211,7 +210,7 @@ impl Asked<'_> {
             }
             return (Again::TreatOnly, stops);
         }
-        let on = self.still_on(carried);
+        let on = self.still_on();
         let rinse = on.map(|on| self.rinse_now(on)).unwrap_or_default();
         if let [first, ..] = rinse.as_slice() {
             reject(Again::GoOn, first);

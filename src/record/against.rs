@@ -5,6 +5,7 @@ use super::{
     again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
     instructions::itching,
     replay::LEAST_MIN,
+    too_long::{Most, step_of},
 };
 use crate::{
     finding::{Finding, Verdict},
@@ -38,60 +39,36 @@ impl Asked<'_> {
     }
 
     /// How long what is not rinsed is on, from the application before where no rinse was noted between the two.
-    pub(super) fn still_on(&self, carried: &[Duration]) -> Option<Duration> {
-        if self.one.begun.is_none() || self.one.rinsed.is_some() {
-            return None;
-        }
-        let unrinsed = self.unrinsed();
-        Some(Duration::nearest(carried.iter().rev().take(unrinsed + 1).map(|time| time.min()).sum()))
+    pub(super) fn still_on(&self) -> Option<f64> {
+        self.one.begun?;
+        self.one.on_now(self.so_far.now).map(|on| on.min())
     }
 
-    /// How many applications before the last may still be on, as no rinse of them was noted.
-    fn unrinsed(&self) -> usize {
-        self.one.earlier.iter().rev().take_while(|earlier| !earlier.rinse_noted).count()
+    /// The longest that what is on may be on.
+    fn most(&self) -> Option<Most> {
+        let on = self.one.on_now(self.so_far.now)?;
+        Some(Most::of(step_of(self.moved, &self.one.name)?, on.begun, on.applied))
     }
 
-    /// The longest that the products allow what is on, from its first strand; none unless they state it.
-    fn allowed_min(&self) -> Option<f64> {
-        let oldest = self.unrinsed().checked_sub(1).and_then(|place| self.one.earlier.iter().rev().nth(place));
-        let (begun, applied) =
-            oldest.map_or((self.one.begun, self.one.applied), |oldest| (Some(oldest.begun), oldest.applied));
-        let planned = self.moved.order.iter().find(|step| step.name == self.one.name);
-        // Where nobody noted when all of it was on, it took as long as planned.
-        let noted = begun.zip(applied).or(planned.map(|step| (step.begin, step.applied)));
-        let applying = noted.map_or(0.0, |(begun, applied)| (applied.min() - begun.min()).max(0.0));
-        self.lift.longest_from_first_strand(Duration::nearest(applying)).map(Duration::min)
-    }
-
-    /// What is left of the planned time, or else of what the products allow.
-    pub(super) fn time_left(&self, on: Duration) -> String {
-        let planned = self.lift.limit.min() - on.min();
-        match self.allowed_min() {
-            Some(allowed) if planned <= 0.0 => {
-                let left = (allowed - on.min()).max(0.0).floor();
+    /// What is left of the planned time or of what the products allow, whichever ends first; of the latter once the former is up.
+    pub(super) fn time_left(&self, on_min: f64) -> String {
+        let planned = self.lift.limit.min();
+        match self.most().filter(|most| most.by_products && (most.min < planned || planned <= on_min)) {
+            Some(most) => {
+                let why = if planned <= on_min { "the planned time is up" } else { "less is left than was planned" };
                 format!(
-                    "the planned time is up; {} min are left of the longest that the product allows: look every five minutes, \
-                     and rinse within them whatever the level",
-                    number(left, 0)
+                    "{why}; {} min are left of the longest that the product allows: look every five minutes, and rinse within \
+                     them whatever the level",
+                    number((most.min - on_min).max(0.0).floor(), 0)
                 )
             }
-            _ => format!("{} min are left of the planned time", number(planned, 0)),
+            None => format!("{} min are left of the planned time", number(planned - on_min, 0)),
         }
     }
 
     /// Why what is on comes off now, the level aside. The planned time alone does not say so where the products' own is known.
-    pub(super) fn rinse_now(&self, on: Duration) -> Vec<String> {
-        let mut why = Vec::new();
-        let (most, which, aside) = match self.allowed_min() {
-            Some(allowed) => (allowed, "longest that the product allows", ""),
-            None => (self.lift.limit.min(), "planned time", ", and the product's longest is not on the shelf"),
-        };
-        let over = on.min() - most;
-        if over >= 0.5 {
-            why.push(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0)));
-        } else if over >= 0.0 {
-            why.push(format!("rinse now: the {which} is up{aside}"));
-        }
+    pub(super) fn rinse_now(&self, on_min: f64) -> Vec<String> {
+        let mut why: Vec<String> = self.most().and_then(|most| most.over(on_min)).into_iter().collect();
         if self.one.elasticity == Some(Elasticity::Reduced) {
             why.push("rinse now: a strand returns slowly".to_owned());
         }

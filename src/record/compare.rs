@@ -1,8 +1,8 @@
 use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
-    instructions,
     repeat::{mix_of, to_repeat},
+    too_long::{allowed, instructed, step_of},
 };
 use crate::{
     choice::choice,
@@ -72,9 +72,10 @@ pub struct Record {
     pub not_judged: Vec<String>,
     /// Lines that the plan does not know, in words.
     pub left_out: Vec<String>,
-    /// What it takes to repeat the result, a line for each section.
+    /// What it takes to repeat the result, a line for each section; what was on and is not repeated where a stop is among the
+    /// instructions.
     pub to_repeat: Vec<String>,
-    /// What follows from the log.
+    /// What follows from the log and from what its plan allows.
     pub instructions: Vec<Instruction>,
 }
 
@@ -97,7 +98,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
     let (mut errors, mut inside) = (Vec::new(), 0);
     let (mut for_planned_time, mut not_judged) = (Vec::new(), Vec::new());
     for one in &so_far.sections {
-        let (mix, step) = (mix_of(plan, one), step_of(plan, one));
+        let (mix, step) = (mix_of(plan, one), step_of(plan, &one.name));
         let beyond = step.and_then(|step| too_long(one, step));
         let beyond = beyond.as_deref();
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
@@ -123,8 +124,10 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
         if let (Some(lift), Some(result)) = (lift, one.result) {
-            let twice = "put on more than once, and forecast for one application".to_owned();
-            match if one.earlier.is_empty() { forecast(lift, carried) } else { Err(twice) } {
+            let again =
+                if one.applications() > 1 { "put on more than once" } else { "begun again without a noted rinse" };
+            let again = format!("{again}, and forecast for one application");
+            match if one.earlier.is_empty() { forecast(lift, carried) } else { Err(again) } {
                 Ok(forecast) => {
                     errors.push(result.number() - forecast.best().number());
                     inside += usize::from(forecast.contains(result));
@@ -135,7 +138,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         }
     }
     let count = errors.len();
-    let follows = instructions(so_far);
+    let follows = instructed(plan, so_far);
     Record {
         format: 1,
         title: plan.title.clone(),
@@ -205,19 +208,19 @@ fn unknown(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     strange.map(told).collect()
 }
 
-fn step_of<'p>(plan: &'p Plan, one: &SectionSoFar) -> Option<&'p Step> {
-    plan.order.iter().find(|step| step.name == one.name)
-}
-
 /// That the hair carried it for longer than the products let one application last, in words.
 fn too_long(one: &SectionSoFar, step: &Step) -> Option<String> {
-    let (longest, all, once) = (step.longest?.min(), one.carried()?.min(), one.longest_carried()?.min());
-    let limit = number(longest, 1);
-    if once > longest + 0.05 {
-        return Some(format!("; beyond the longest time, {limit} min"));
+    let all = one.carried()?.min();
+    let each = one.stretches(one.rinsed?).into_iter();
+    let each =
+        each.map(|on| Some((on.min(), allowed(step, on.begun, on.applied)?.min()))).collect::<Option<Vec<_>>>()?;
+    let too_long = |(on, most): &(f64, f64)| *on > most + 0.05;
+    if let Some((_, most)) = each.iter().find(|one| too_long(one)) {
+        return Some(format!("; beyond the longest time, {} min", number(*most, 1)));
     }
-    let times = one.earlier.len() + 1;
-    (all > longest + 0.05).then(|| format!("; {times} applications, and the longest time of one is {limit} min"))
+    let (times, (_, most)) = (each.len(), each.first()?);
+    too_long(&(all, *most))
+        .then(|| format!("; {times} applications, and the longest time of one is {} min", number(*most, 1)))
 }
 
 fn words(more: f64, what: Compared) -> String {

@@ -43,18 +43,35 @@ pub(super) fn itching(at: Duration) -> String {
 /// ```
 #[must_use]
 pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
+    let of_incident = |(at, note): &(Duration, String)| Instruction {
+        verdict: Verdict::Stop,
+        section: None,
+        text: format!(
+            "{note} (minute {}): rinse with plenty of water, put nothing more on; where it is a reaction, have it seen by a \
+             doctor and plan no colour until then",
+            amount(*at, 0)
+        ),
+        basis: Basis::CommonPractice,
+    };
+    let mut found: Vec<Instruction> = so_far.incidents.iter().map(of_incident).collect();
+    found.extend(of_signs(so_far));
+    found.sort_by_key(|one| one.verdict);
+    found
+}
+
+/// What must not be forgotten of a service, in words: reactions and accidents as they were noted, and all else that was stopped for.
+pub(crate) fn stopped_for(so_far: &SoFar) -> Vec<String> {
+    let noted = so_far.incidents.iter().map(|(_, note)| note.clone());
+    let told = |one: Instruction| one.section.map_or(one.text.clone(), |section| format!("{section}: {}", one.text));
+    noted.chain(of_signs(so_far).into_iter().filter(|one| one.verdict == Verdict::Stop).map(told)).collect()
+}
+
+/// What follows from comfort, foils and strands.
+fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
     let mut found = Vec::new();
     let mut say = |verdict, section: Option<&str>, text: String, basis| {
         found.push(Instruction { verdict, section: section.map(str::to_owned), text, basis });
     };
-    for (at, note) in &so_far.incidents {
-        let text = format!(
-            "{note} (minute {}): rinse with plenty of water, put nothing more on; where it is a reaction, have it seen by a \
-             doctor and plan no colour until then",
-            amount(*at, 0)
-        );
-        say(Verdict::Stop, None, text, Basis::CommonPractice);
-    }
     let on = || so_far.sections.iter().filter(|one| one.begun.is_some() && one.rinsed.is_none());
     // A scalp that burned is not well because it feels well after the rinse.
     match (so_far.comfort_worst, so_far.comfort) {
@@ -120,6 +137,5 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
             _ => {}
         }
     }
-    found.sort_by_key(|one| one.verdict);
     found
 }

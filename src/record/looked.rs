@@ -1,6 +1,9 @@
 //! Levels of the log as a plan takes them, and what the plan says of them on the clock of the log.
 
-use super::{SectionSoFar, SoFar};
+use super::{
+    SectionSoFar, SoFar,
+    again::{SecondApplication, of_hundred, second_applications},
+};
 use crate::{
     colour::Level,
     lift::Next,
@@ -137,5 +140,25 @@ pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
         };
         lift.seen.iter().map(one).collect::<Vec<_>>()
     };
-    moved.lift.iter().flat_map(of).collect()
+    let mut all: Vec<AfterLevel> = moved.lift.iter().flat_map(of).collect();
+    for decided in second_applications(moved, so_far) {
+        let lift = moved.lift.iter().find(|lift| lift.section == decided.section);
+        let last = all.iter_mut().rfind(|after| after.section == decided.section && after.level == decided.level);
+        if let Some((lift, last)) = lift.zip(last) {
+            last.why = chance_of_fresh(lift, last.next, &decided).unwrap_or_else(|| std::mem::take(&mut last.why));
+        }
+    }
+    all
+}
+
+/// The decision on a second application has one chance of a fresh mix, by all that the hair carried; a look is told with the same.
+fn chance_of_fresh(lift: &SectionLift, next: Next, decided: &SecondApplication) -> Option<String> {
+    let (even, only) = match next {
+        Next::FreshMix => ("a fresh mix of the same strength", ""),
+        Next::NextVisit => ("even a fresh mix", " only"),
+        Next::Rinse | Next::GoOn => return None,
+    };
+    let (limit, level, target, chance) =
+        (lift.limit, decided.level, lift.target_level, of_hundred(&decided.fresh_chance));
+    Some(format!("the limit of {limit} is reached at {level}; {even} reaches {target} in {chance} cases{only}"))
 }

@@ -157,7 +157,7 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
                 }
                 let corrects = corrects(entries.get(..place).unwrap_or_default(), entry);
                 let named = so_far.sections.iter_mut().filter(|one| one.name == *name);
-                named.for_each(|one| if corrects { one.begun = Some(entry.at) } else { note(one, entry) });
+                named.for_each(|one| if corrects { correct_begin(one, entry.at) } else { note(one, entry) });
             }
             (_, None) => {}
         }
@@ -175,6 +175,14 @@ fn corrects(before: &[LogEntry], entry: &LogEntry) -> bool {
             .is_some_and(|last| last.what == Noted::Begun && entry.at.min() - last.at.min() <= LEAST_MIN)
 }
 
+fn correct_begin(one: &mut SectionSoFar, at: Duration) {
+    one.begun = Some(at);
+    // What was on before ended then, as far as anybody knows.
+    if let Some(earlier) = one.earlier.last_mut().filter(|earlier| !earlier.rinse_noted) {
+        earlier.rinsed = if at < earlier.begun { earlier.begun } else { at };
+    }
+}
+
 fn note(one: &mut SectionSoFar, entry: &LogEntry) {
     match entry.what {
         Noted::Begun => {
@@ -189,17 +197,23 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
                 (one.applied, one.rinsed) = (None, None);
                 forget_before(one);
             }
+            // What was rinsed before the first begin that is noted was something else.
+            if one.begun.is_none() && rinsed < entry.at {
+                (one.applied, one.rinsed) = (None, None);
+                forget_before(one);
+            }
             one.begun = Some(entry.at);
         }
-        Noted::Applied => one.applied = Some(entry.at),
-        Noted::Rinsed => match one.earlier.last_mut() {
-            // A rinse that is noted late is the one that was missing.
-            Some(earlier)
-                if !earlier.rinse_noted
-                    && entry.at >= earlier.begun
-                    && one.begun.is_some_and(|begun| entry.at <= begun) =>
-            {
-                (earlier.rinsed, earlier.rinse_noted) = (entry.at, true);
+        Noted::Applied => match earlier_on(one, entry.at).filter(|(_, begun)| entry.at < *begun) {
+            Some((earlier, _)) => earlier.applied = Some(entry.at),
+            None => one.applied = Some(entry.at),
+        },
+        Noted::Rinsed => match one.begun {
+            // A rinse that is noted late is of what was on then: what was begun after it is on all the same.
+            Some(begun) if entry.at < begun || entry.at == begun && !one.earlier.is_empty() => {
+                if let Some((earlier, _)) = earlier_on(one, entry.at) {
+                    (earlier.rinsed, earlier.rinse_noted) = (entry.at, true);
+                }
             }
             _ => one.rinsed = Some(entry.at),
         },
@@ -216,6 +230,12 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
         }
         Noted::Comfort | Noted::Incident => {}
     }
+}
+
+/// The application before the last that was on at a minute, beside the begin of the last.
+fn earlier_on(one: &mut SectionSoFar, at: Duration) -> Option<(&mut EarlierApplication, Duration)> {
+    let last = one.begun.filter(|last| at <= *last)?;
+    one.earlier.iter_mut().rev().find(|earlier| earlier.begun < at).map(|earlier| (earlier, last))
 }
 
 /// What was found before more lightener went on: the level is one that was seen, a good strand has to be tested anew.

@@ -1,6 +1,6 @@
 //! What is left of a day in its midst, from its log.
 
-use super::{AfterLevel, Instruction, SectionSoFar, SoFar, instructions};
+use super::{AfterLevel, Instruction, SectionSoFar, SoFar, too_long::instructed};
 use crate::{
     day::{CannotArrange, Effort, OnHair, Timeline, Underway, go_on},
     finding::Verdict,
@@ -49,7 +49,7 @@ pub struct RestOfService {
 /// ```
 #[must_use]
 pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> RestOfService {
-    let follows = instructions(so_far);
+    let follows = instructed(plan, so_far);
     let everything = follows.iter().find(|one| one.verdict == Verdict::Stop && one.section.is_none());
     let off = |one: &SectionSoFar| match everything {
         Some(stop) => Some(stop.text.clone()),
@@ -93,11 +93,22 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         Ok(found) => {
             let name = |section: &usize| day.work.get(*section).map(|work| work.name.clone());
             rest.overdue = found.overdue.iter().filter_map(name).collect();
-            rest.timeline = Some(found.timeline);
+            rest.timeline = Some(as_noted(found.timeline, so_far));
         }
         Err(error) => rest.why_not = Some(CannotArrange::to_string(&error)),
     }
     rest
+}
+
+/// What is on was all on when the log says so, and not when it was planned to be.
+fn as_noted(mut timeline: Timeline, so_far: &SoFar) -> Timeline {
+    for section in &mut timeline.sections {
+        let noted = so_far.sections.iter().find(|one| one.name == section.name && one.begun.is_some());
+        if let Some(applied) = noted.and_then(|one| one.applied) {
+            section.applied = applied;
+        }
+    }
+    timeline
 }
 
 /// Why a section comes off now.

@@ -14,6 +14,7 @@ mod finding;
 mod hair;
 mod head;
 mod history;
+mod late;
 mod lift;
 mod limits;
 mod mix;

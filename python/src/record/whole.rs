@@ -88,9 +88,10 @@ answer! {
         not_judged: Vec<String>,
         /// Lines that the plan does not know, in words.
         left_out: Vec<String>,
-        /// What it takes to repeat the result, a line for each section.
+        /// What it takes to repeat the result, a line for each section; what was on and is not repeated where a stop is among the
+        /// instructions.
         to_repeat: Vec<String>,
-        /// What follows from the log.
+        /// What follows from the log and from what its plan allows.
         instructions: Vec<Instruction>,
     }
 }

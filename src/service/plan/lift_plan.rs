@@ -16,7 +16,6 @@ use crate::{
     quantity::{Duration, MassFraction, Quantity, Share, Temperature},
     reader::{InField, Problems},
     service::request::{Request, guest},
-    shop::CountsFrom,
     source::{Citation, Interval},
 };
 use schemars::JsonSchema;
@@ -47,11 +46,6 @@ pub struct SectionLift {
     /// How long its first strand carries the mix when it is rinsed as planned.
     #[serde(rename = "limit_min")]
     pub limit: Duration,
-    /// The longest that its products allow, and from when each counts; empty unless all of them state it. Not part of the plain
-    /// data, as the shelf has it.
-    #[serde(skip)]
-    #[schemars(skip)]
-    pub(super) own_limits: Vec<(Duration, CountsFrom)>,
     /// Its first strand when it is rinsed as planned: median and 80 % interval.
     #[serde(rename = "first_strand_level")]
     pub first_strand: Interval<Level>,
@@ -98,17 +92,6 @@ pub struct SectionLift {
     pub lightening: Lightening,
     /// The levers that move the rates off those of the reference mix.
     pub levers: Vec<Factor>,
-}
-
-impl SectionLift {
-    /// The longest that the products allow from the first strand, where putting on took so long; none unless they state it.
-    pub(crate) fn longest_from_first_strand(&self, applying: Duration) -> Option<Duration> {
-        let from_first = |(most, from): &(Duration, CountsFrom)| match from {
-            CountsFrom::FirstStrand => *most,
-            CountsFrom::EndOfApplication => Duration::nearest(applying.min() + most.min()),
-        };
-        self.own_limits.iter().map(from_first).reduce(|a, b| if b.min() < a.min() { b } else { a })
-    }
 }
 
 /// What to expect at a look.
@@ -221,12 +204,6 @@ impl Lit<'_, '_> {
         Duration::nearest(self.step.rinse_by.min() - self.step.begin.min())
     }
 
-    fn own_limits(&self) -> Vec<(Duration, CountsFrom)> {
-        let own = self.work.products.iter().filter_map(|(item, _)| item.own_limits());
-        let stated = own.map(|own| Some((own.longest?, own.counts_from.unwrap_or_default())));
-        stated.collect::<Option<Vec<_>>>().unwrap_or_default()
-    }
-
     fn start(&self) -> Level {
         self.work.darkest.best()
     }
@@ -294,7 +271,6 @@ impl Lit<'_, '_> {
             mixed_ph: self.situation.ph,
             readings: belief.readings(),
             limit,
-            own_limits: self.own_limits(),
             first_strand: first.map_or_else(|| lightening.level_after(limit), |visit| visit.level),
             last_strand: lightening.level_after(last),
             rule: rule(self.work.darkest, most_lightening(self.mix.developer.best())),

@@ -37,6 +37,7 @@ mod mixes;
 mod model;
 mod near_shades;
 mod order;
+mod own_times;
 mod price_plan;
 mod proportion;
 mod scalp;

@@ -1,11 +1,10 @@
 //! What a section's mix is to the law of lift: the hair under it, its warmth, its time.
 
-use super::sections::Work;
+use super::{own_times::OwnTimes, sections::Work};
 use crate::{
     lift::Situation,
     quantity::{Duration, MassFraction, Quantity, Temperature},
     service::request::{ItemKind, Request, of_hair, on_hair},
-    shop::CountsFrom,
     source::Interval,
 };
 
@@ -40,9 +39,6 @@ pub(super) fn applied(
 /// The longest that a first strand carries it: as planned, and never beyond a product's own limit.
 pub(super) fn longest(work: &Work<'_>) -> Duration {
     let planned = work.task.apply.min() + work.task.develop.min();
-    let limits = work.longest().map(|(_, most, from)| match from {
-        CountsFrom::FirstStrand => most.min(),
-        CountsFrom::EndOfApplication => work.task.apply.min() + most.min(),
-    });
-    Duration::nearest(limits.fold(planned, f64::min))
+    let own = OwnTimes::of(work).from_first_strand(work.task.apply);
+    Duration::nearest(own.map_or(planned, |own| planned.min(own.min())))
 }

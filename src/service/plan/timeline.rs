@@ -2,6 +2,7 @@
 
 use super::{
     Hair, Mix,
+    own_times::OwnTimes,
     sections::{Sections, Work},
     strengths::Strengths,
 };
@@ -43,10 +44,10 @@ pub struct Step {
     /// When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
-    /// The longest that its products let a first strand carry it; none where none of them says. Not part of the plain data.
+    /// The longest that its products let a first strand carry it. Not part of the plain data, as the shelf has it.
     #[serde(skip)]
     #[schemars(skip)]
-    pub longest: Option<Duration>,
+    pub(crate) longest: OwnTimes,
 }
 
 /// The running order of one pair of hands: each application begins when the one before it ends, and what it waits for is
@@ -94,7 +95,7 @@ impl Timeline {
                 look_at: looks.at,
                 look_at_last: looks.last,
                 rinse_by: min(rinse_by),
-                longest: limits(work, begin, applied).reduce(f64::min).map(|until| min(until - begin)),
+                longest: OwnTimes::of(work),
             });
         }
         Self(steps)

@@ -1,0 +1,71 @@
+//! What is on for longer than it may be.
+
+use super::{Instruction, SectionSoFar, SoFar, instructions};
+use crate::{
+    finding::Verdict,
+    quantity::{Duration, Quantity},
+    service::{Plan, Step},
+    source::Basis,
+    text::number,
+};
+
+/// The longest that what is on may be on, from its first strand.
+pub(super) struct Most {
+    pub(super) min: f64,
+    /// Whether the products say so; else it is what was planned.
+    pub(super) by_products: bool,
+}
+
+impl Most {
+    /// By the products; by the plan where it ends earlier and one of them does not say, or where none does.
+    pub(super) fn of(step: &Step, begun: Duration, applied: Option<Duration>) -> Self {
+        let planned = step.rinse_by.min() - step.begin.min();
+        match allowed(step, begun, applied).map(Duration::min) {
+            Some(own) if own <= planned || step.longest.by_all() => Self { min: own, by_products: true },
+            _ => Self { min: planned, by_products: false },
+        }
+    }
+
+    /// That it comes off now, where its time is up.
+    pub(super) fn over(&self, on_min: f64) -> Option<String> {
+        let (which, aside) = if self.by_products {
+            ("longest that the product allows", "")
+        } else {
+            ("planned time", ", and the product's longest is not on the shelf")
+        };
+        match on_min - self.min {
+            over if over >= 0.5 => Some(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0))),
+            over if over >= 0.0 => Some(format!("rinse now: the {which} is up{aside}")),
+            _ => None,
+        }
+    }
+}
+
+/// The longest that the products allow from the first strand; where nobody noted when all was on, it took as long as planned.
+pub(super) fn allowed(step: &Step, begun: Duration, applied: Option<Duration>) -> Option<Duration> {
+    let planned = step.applied.min() - step.begin.min();
+    let applying = applied.map_or(planned, |applied| applied.min() - begun.min());
+    step.longest.from_first_strand(Duration::nearest(applying.max(0.0)))
+}
+
+pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
+    plan.order.iter().find(|step| step.name == section)
+}
+
+/// What follows from the log beside its plan, the worst first: also that a section comes off because its time is up.
+pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
+    let off = |one: &SectionSoFar| {
+        let (step, on) = (step_of(plan, &one.name)?, one.on_now(so_far.now)?);
+        let most = Most::of(step, on.begun, on.applied);
+        Some(Instruction {
+            verdict: if most.by_products { Verdict::Stop } else { Verdict::Warning },
+            section: Some(one.name.clone()),
+            text: most.over(on.min())?,
+            basis: if most.by_products { Basis::Stated } else { Basis::Assumed },
+        })
+    };
+    let mut found: Vec<Instruction> = so_far.sections.iter().filter_map(off).collect();
+    found.extend(instructions(so_far));
+    found.sort_by_key(|one| one.verdict);
+    found
+}
