@@ -83,8 +83,7 @@ pub struct KeptSection {
     /// How long it took.
     #[schemars(range(min = 0.0, max = 1440.0), extend("x-unit" = "min"))]
     pub apply_min: Option<f64>,
-    /// How often it was put on; begun again without a noted rinse counts as once more, for such grams and levels are no lesson.
-    /// Absent where nobody noted it.
+    /// How often it was put on, begun again without a noted rinse counted too; absent where nobody noted it.
     #[schemars(range(min = 1, max = 100))]
     pub applications: Option<u32>,
     /// How long its first strand carried the mix, all applications together.

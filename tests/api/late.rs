@@ -229,7 +229,7 @@ fn the_price_that_is_kept_is_what_the_guest_pays() {
     let text = fs::read_to_string("examples/grey-blend.toml").unwrap();
     let kept = keep(&plan_text(&text, Format::Toml).unwrap(), &replay(&[]));
     assert_eq!(kept.price.as_deref(), Some("98.33"));
-    let other = plan_text(&text.replacen("class = \"regrowth\"", "class = \"quarter\"", 1), Format::Toml).unwrap();
+    let other = plan_text(&text.replacen("class = \"regrowth\"", "class = \"partial\"", 1), Format::Toml).unwrap();
     let by_cost = other.money.as_ref().unwrap().price.as_ref().unwrap().price.decimal().to_string();
     assert_eq!(keep(&other, &replay(&[])).price, Some(by_cost));
 }

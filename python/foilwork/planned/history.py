@@ -111,7 +111,8 @@ class HomeCare(Record):
         "elasticity": "The worst that a strand showed; absent where none was tested.",
         "strain": (
             "The strain by the model of what was noted, all applications together, of the section that had most; as "
-            "planned where its times are not noted, and absent where nothing was lightened."
+            "planned where its times are not noted, and absent where nothing was lightened. Sections that were not "
+            "begun have none."
         ),
     }
     advice: tuple[CareAdvice, ...]
@@ -163,7 +164,9 @@ class KeptSection(Record):
     """What is kept of a section, toner or root shadow."""
 
     __slots__ = {
-        "applications": "How often it was put on; absent where nobody noted it.",
+        "applications": (
+            "How often it was put on, begun again without a noted rinse counted too; absent where nobody noted it."
+        ),
         "apply_min": "How long it took.",
         "elasticity": "Stretch and return of a damp strand afterwards.",
         "expected_g": "What the plan expected its hair to take.",
@@ -213,10 +216,10 @@ class KeptRecord(Record):
         "currency": "The currency of the amounts, as ISO 4217 has it.",
         "format": "Version of this form; this release writes and reads 1.",
         "guest": "A code for the guest, not a name.",
-        "incident": "Reactions and accidents, in words.",
+        "incident": "Reactions, accidents and all else that the log said stop to, in words.",
         "left_over_cost": "Of that, what the products cost that were left over, where somebody weighed them.",
         "on": "The day of the service.",
-        "price": "The net price.",
+        "price": "The net price: that of the price list, or by the costs where the list does not have the class.",
         "section": "What was weighed, section by section.",
         "service_class": "What to call it when booking and pricing it.",
         "title": "What the service is called.",

@@ -118,10 +118,11 @@ class Record(_Answer):
         """Lines that the plan does not know, in words."""
     @property
     def to_repeat(self) -> list[str]:
-        """What it takes to repeat the result, a line for each section."""
+        """What it takes to repeat the result, a line for each section; what was on and is not repeated where a stop is among the
+        instructions."""
     @property
     def instructions(self) -> list[Instruction]:
-        """What follows from the log."""
+        """What follows from the log and from what its plan allows."""
 
 def instructions(entries: Iterable[LogEntry]) -> list[Instruction]:
     """What follows from the log, the worst first. Where there is none, it does not say that anything is safe.
