@@ -45,7 +45,7 @@ impl Most {
 pub(super) fn allowed(step: &Step, begun: Duration, applied: Option<Duration>) -> Option<Duration> {
     let planned = step.applied.min() - step.begin.min();
     let applying = applied.map_or(planned, |applied| applied.min() - begun.min());
-    step.longest.from_first_strand(Duration::nearest(applying.max(0.0)))
+    step.longest.longest_on_first_strand(Duration::nearest(applying.max(0.0)))
 }
 
 pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {

@@ -23,7 +23,7 @@ impl OwnTimes {
     }
 
     /// The longest from the first strand, where putting on took so long: by the product that allows least; none where none says.
-    pub(crate) fn from_first_strand(&self, applying: Duration) -> Option<Duration> {
+    pub(crate) fn longest_on_first_strand(&self, applying: Duration) -> Option<Duration> {
         let from_first = |(most, from): &(Duration, CountsFrom)| match from {
             CountsFrom::FirstStrand => *most,
             CountsFrom::EndOfApplication => Duration::nearest(applying.min() + most.min()),

@@ -39,6 +39,6 @@ pub(super) fn applied(
 /// The longest that a first strand carries it: as planned, and never beyond a product's own limit.
 pub(super) fn longest(work: &Work<'_>) -> Duration {
     let planned = work.task.apply.min() + work.task.develop.min();
-    let own = OwnTimes::of(work).from_first_strand(work.task.apply);
+    let own = OwnTimes::of(work).longest_on_first_strand(work.task.apply);
     Duration::nearest(own.map_or(planned, |own| planned.min(own.min())))
 }
