@@ -9,22 +9,25 @@ use crate::{
     text::{Sheet, amount},
 };
 
+/// Up to so many guests every choice of days is tried.
+const EVERY_CHOICE_UP_TO: usize = 4;
+
 pub(super) fn run(args: &DayArgs) -> Outcome {
     if let Some(log) = &args.log {
         return rest::run(args, log);
     }
-    let plans: Vec<Plan> = args
-        .files
-        .iter()
-        .map(|file| {
+    let planned = |people: Option<u32>| {
+        let one = |file: &std::path::PathBuf| {
             plan::Loaded::read(file)?.plan(&[], |file| {
-                file.salon.people = args.people.or(file.salon.people);
+                file.salon.people = people.or(file.salon.people);
                 file.salon.basins = args.basins.or(file.salon.basins);
             })
-        })
-        .collect::<Result<_, Refusal>>()?;
+        };
+        args.files.iter().map(one).collect::<Result<Vec<Plan>, Refusal>>()
+    };
+    let plans = planned(args.people)?;
     let status = if plans.iter().any(|plan| plan.blocked) { BLOCKED } else { 0 };
-    let [plan] = plans.as_slice() else { return shared(args, &plans, status) };
+    let [plan] = plans.as_slice() else { return shared(args, &plans, || planned(Some(1)), status) };
     let day = day_of(plan)?;
     if args.trail.trail {
         best(plan, day)?;
@@ -55,22 +58,49 @@ fn picture(plan: &Plan, timeline: &Timeline) -> String {
     day_chart(&DayChart { title: &plan.title, timeline })
 }
 
-/// Several guests.
-fn shared(args: &DayArgs, plans: &[Plan], status: u8) -> Outcome {
+/// Several guests; each of them may have all the hands or a single pair, so that another guest has the others.
+fn shared(args: &DayArgs, plans: &[Plan], by_one: impl Fn() -> Result<Vec<Plan>, Refusal>, status: u8) -> Outcome {
     if args.svg {
         return Err(Refusal("--svg: one picture shows one guest: name one file".to_owned()));
     }
-    let days: Vec<Timeline> =
-        plans.iter().map(|plan| Ok(best(plan, day_of(plan)?)?.clone())).collect::<Result<_, Refusal>>()?;
+    let days = |plans: &[Plan]| {
+        plans.iter().map(|plan| Ok(best(plan, day_of(plan)?)?.clone())).collect::<Result<Vec<Timeline>, Refusal>>()
+    };
     let floor = plans.first().map(|plan| Ok::<Floor, Refusal>(day_of(plan)?.floor)).transpose()?.unwrap_or_default();
-    let found = share_floor(&days, &floor)?;
+    let together = days(plans)?;
+    let mut found = share_floor(&together, &floor)?;
+    if floor.people > 1 {
+        let alone = days(&by_one()?)?;
+        for other in choices(&together, &alone) {
+            let other = share_floor(&other, &floor)?;
+            // What beats no choice of days is what beats the best of them.
+            let bound = if other.bound < found.bound { other.bound } else { found.bound };
+            found = SharedFloor { bound, ..if other.finish < found.finish { other } else { found } };
+        }
+    }
     let text = if args.report.json { output::json(&found)? } else { told(plans, &found, floor) };
     output::deliver(text, status, &args.report.output)
 }
 
+/// Every choice between two days of each guest but the first days of all; of many guests only the second days of all.
+fn choices(first: &[Timeline], second: &[Timeline]) -> Vec<Vec<Timeline>> {
+    let all = (1_usize << first.len().min(EVERY_CHOICE_UP_TO)) - 1;
+    let chosen = if first.len() > EVERY_CHOICE_UP_TO { vec![usize::MAX] } else { (1..=all).collect() };
+    let day = |choice: usize, guest: usize| {
+        let days = if guest >= EVERY_CHOICE_UP_TO || choice >> guest & 1 == 1 { second } else { first };
+        days.get(guest).cloned()
+    };
+    chosen.into_iter().map(|choice| (0..first.len()).filter_map(|guest| day(choice, guest)).collect()).collect()
+}
+
+fn counted(count: u32, what: &str, of: &str) -> String {
+    format!("{count} {what}{}{of}", if count == 1 { "" } else { "s" })
+}
+
 fn told(plans: &[Plan], found: &SharedFloor, floor: Floor) -> String {
     let mut sheet = Sheet::default();
-    sheet.title(&format!("THE FLOOR  {} people, {} basins", floor.people, floor.basins));
+    let (hands, basins) = (counted(floor.people, "pair", " of hands"), counted(floor.basins, "basin", ""));
+    sheet.title(&format!("THE FLOOR  {hands}, {basins}"));
     for plan in plans.iter().filter(|plan| plan.blocked) {
         let name = plan.guest.as_ref().unwrap_or(&plan.title);
         sheet.paragraph(&format!("*** DO NOT BEGIN {name}: the plan says STOP (foilwork plan tells why). ***"), 4);
@@ -83,7 +113,7 @@ fn told(plans: &[Plan], found: &SharedFloor, floor: Floor) -> String {
     sheet.blank();
     let text = format!(
         "Minutes from the first work on the first guest, up to the last rinse of the sections; toners follow. All are through \
-         after {} min, {} min one after the other; nothing beats {} min.",
+         after {} min, {} min one after the other; of the days that each of them can have alone, nothing beats {} min.",
         amount(found.finish, 0),
         amount(found.in_turn, 0),
         amount(found.bound, 0)

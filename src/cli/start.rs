@@ -25,9 +25,19 @@ pub(super) fn run(args: &StartArgs) -> Outcome {
     for (name, text) in &files {
         write_new(&folder.join(name), text).map_err(failed)?;
     }
-    let said = "wrote service.toml, shop.toml and services.csv: write your own over the examples, then\n  \
-                foilwork plan service.toml\n  foilwork cost services.csv --shop shop.toml\n";
-    Ok(Answer::fine(said.to_owned()))
+    let path = |name: &str| typed(&folder.join(name));
+    let (service, shop, services) = (path("service.toml"), path("shop.toml"), path("services.csv"));
+    Ok(Answer::fine(format!(
+        "wrote service.toml, shop.toml and services.csv: write your own over the examples, then\n  \
+         foilwork plan {service}\n  foilwork cost {services} --shop {shop}\n"
+    )))
+}
+
+/// A path as it is typed into a shell: in quotes where a character may mean something there.
+fn typed(path: &Path) -> String {
+    let text = path.display().to_string();
+    let plain = |c: char| c.is_alphanumeric() || matches!(c, '/' | '\\' | '.' | '-' | '_' | ':');
+    if text.chars().all(plain) { text } else { format!("\"{text}\"") }
 }
 
 fn write_new(path: &Path, text: &str) -> std::io::Result<()> {

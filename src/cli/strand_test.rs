@@ -5,6 +5,7 @@ use crate::{
     lift::{StrandReading, strand_json_line, strand_line},
     quantity::Duration,
 };
+
 pub(super) fn run(args: &StrandTestArgs) -> Outcome {
     let reading = StrandReading {
         situation: situation(&args.situation)?,
@@ -15,6 +16,13 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
         guest: args.situation.guest.clone(),
         product: args.situation.product.clone(),
     };
+    if reading.darkened().is_some() {
+        let way_out = "lightener makes it lighter (swap the two?)";
+        return Err(Refusal(format!(
+            "--after {} is darker than --before {}: {way_out}",
+            reading.after, reading.before
+        )));
+    }
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.book.display()));
     let json = args.book.extension().is_some_and(|name| name.to_string_lossy().to_ascii_lowercase().contains("json"));
     let (heading, line) = if json {

@@ -107,16 +107,29 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     sheet.blank();
     sheet.paragraph(&report.summary, 0);
     sheet.blank();
-    sheet.line(match answer.outcome {
-        Reach::Reached => "best mix",
-        Reach::NearestOnly => "*** CANNOT BE REACHED from these shades on this hair; the nearest is ***",
-        Reach::AlreadyNearer => "*** LEAVE IT: untoned it is nearer than under any mix; the nearest is ***",
-        Reach::TooCloseToTell => "mix to try on a strand: the model cannot tell it from untoned hair",
+    let nearer = answer.nearer();
+    let taken = nearer.map_or_else(|| "the nearest is".to_owned(), |(_, why)| format!("taken, {why}"));
+    sheet.line(&match answer.outcome {
+        Reach::Reached => "best mix".to_owned(),
+        Reach::NearestOnly => format!("*** CANNOT BE REACHED from these shades on this hair; {taken} ***"),
+        Reach::AlreadyNearer if answer.asks_to_lighten() => {
+            format!("*** LIFT FURTHER OR LEAVE IT: a toner does not lighten; of these shades, {taken} ***")
+        }
+        Reach::AlreadyNearer => format!("*** LEAVE IT: untoned it is nearer than under any mix; {taken} ***"),
+        Reach::TooCloseToTell => "mix to try on a strand: the model cannot tell it from untoned hair".to_owned(),
     });
     let rows = best.parts.iter().map(|part| weigh(part, shop)).collect();
     sheet.table(&["  ", "shade", "weigh", "what the shop says"], &[2], rows);
     sheet.paragraph(&format!("  predicted {}", swatch::line(&best.predicted)), 4);
     sheet.paragraph(&format!("  left to the target: CIEDE2000 {}", best.residual), 4);
+    if let Some((other, _)) = nearer {
+        let text = format!(
+            "  nearer by the model, which cannot tell the two apart: {}, CIEDE2000 {:.1}",
+            other.recipe(),
+            other.residual.ciede2000
+        );
+        sheet.paragraph(&text, 4);
+    }
     sheet.paragraph(&format!("  without toner: CIEDE2000 {}", answer.before), 4);
     sheet.paragraph(&format!("  the model may be off by CIEDE2000 {:.0}", best.predicted.uncertainty()), 4);
     if !answer.alternatives.is_empty() {

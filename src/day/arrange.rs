@@ -4,6 +4,7 @@ use super::{
     clash,
     exact::{Tries, exact},
     search::{by_habit, search},
+    step::Steps,
     tables::Tables,
 };
 use crate::quantity::Duration;
@@ -79,7 +80,7 @@ pub enum CannotArrange {
 ///
 /// With one pair of hands the finish is proven where that takes no longer than `effort` allows: a handful of sections quickly,
 /// about twelve thoroughly. Otherwise it is the best that a search finds, with a bound beside it that nothing beats;
-/// [`Timeline::proven`] says which. What needs longest on the hair is tried first, and so it comes first where that costs no
+/// [`Timeline::proven`] says which. Several pairs of hands never end later than fewer would. What needs longest on the hair is tried first, and so it comes first where that costs no
 /// time.
 ///
 /// # Units
@@ -120,14 +121,37 @@ pub(super) fn best(
     floor: &Floor,
     effort: Effort,
 ) -> Result<Timeline, CannotArrange> {
-    let known = search(tables);
+    let tries = if effort == Effort::Quick { QUICK } else { THOROUGH };
+    let alone = |tables: &Tables| exact(tables, search(tables), None, tries);
     if tables.people > 1 {
-        let found = known.ok_or(CannotArrange::NoneFound)?;
+        let found = with_fewer(tables, search, |one| alone(one).best).ok_or(CannotArrange::NoneFound)?;
         return Ok(Timeline::of(work, tables, floor, &found, tables.bound()));
     }
-    let found = exact(tables, known, None, if effort == Effort::Quick { QUICK } else { THOROUGH });
+    let found = alone(tables);
     let best = found.best.ok_or(CannotArrange::NoneFound)?;
     Ok(Timeline::of(work, tables, floor, &best, found.bound))
+}
+
+/// The best day of so many hands or of fewer: a search by habit keeps everybody busy, and what is then on all at once may have
+/// to wait for one basin. Further hands that only stand by make no day longer.
+fn with_fewer(
+    tables: &Tables,
+    together: impl Fn(&Tables) -> Option<Steps>,
+    alone: impl Fn(&Tables) -> Option<Steps>,
+) -> Option<Steps> {
+    let (bound, mut best) = (tables.bound(), None::<Steps>);
+    // More hands than there are units never begin anything.
+    for people in (1..=tables.people.min(tables.units.len().max(1))).rev() {
+        if best.as_ref().is_some_and(|best| best.finish <= bound) {
+            break;
+        }
+        let fewer = Tables { people, ..tables.clone() };
+        let found = if people == 1 { alone(&fewer) } else { together(&fewer) };
+        if let Some(found) = found.filter(|found| best.as_ref().is_none_or(|best| found.finish < best.finish)) {
+            best = Some(found);
+        }
+    }
+    best
 }
 
 /// Lays the work out in the order given, with the rinses where they end earliest.
@@ -174,11 +198,9 @@ pub fn in_this_order(
     if painted != order || tables.edges().iter().any(|(first, then)| at(*first) > at(*then)) {
         return Err(CannotArrange::OrderBreaksRules);
     }
-    let mut found = by_habit(&tables, &units, true);
-    if tables.people == 1 {
-        found = exact(&tables, found, Some(&units), IN_ORDER).best;
-    }
-    let found = found.ok_or(CannotArrange::OrderBreaksRules)?;
+    let together = |tables: &Tables| by_habit(tables, &units, true);
+    let alone = |tables: &Tables| exact(tables, together(tables), Some(&units), IN_ORDER).best;
+    let found = with_fewer(&tables, together, alone).ok_or(CannotArrange::OrderBreaksRules)?;
     Ok(Timeline::of(work, &tables, floor, &found, tables.bound()))
 }
 

@@ -11,6 +11,8 @@ use serde::Serialize;
 
 /// Up to so many guests every order is tried.
 const EVERY_ORDER_UP_TO: usize = 6;
+/// Up to so many hands, and basins, every smaller number is tried as well.
+const ALL_TRIED_UP_TO: u32 = 8;
 /// No floor is open longer, in minutes.
 const LONGEST_DAY: usize = 7 * 24 * 60;
 
@@ -72,7 +74,8 @@ type Needs = Vec<[u32; 2]>;
 
 /// Begins each guest as early as hands and basins allow; the days themselves stay as they were arranged.
 ///
-/// Of up to six guests every order is tried, of more the order of the list. Starts are whole minutes.
+/// Of up to six guests every order is tried, of more the order of the list; of up to six no floor of up to eight hands and basins
+/// ends later than one with fewer. Starts are whole minutes.
 ///
 /// # Errors
 ///
@@ -107,8 +110,20 @@ pub fn share_floor(days: &[Timeline], floor: &Floor) -> Result<SharedFloor, NoHa
     let mut best: Option<(usize, Vec<usize>)> = None;
     let mut left: Vec<usize> = (0..days.len()).collect();
     if days.len() <= EVERY_ORDER_UP_TO {
+        let longest = needs.iter().map(Vec::len).max().unwrap_or(0);
+        let most = |which: usize| needs.iter().flatten().filter_map(|need| need.get(which)).copied().max().unwrap_or(0);
         let mut search = Orders { needs: &needs, have, best: None };
-        search.go(&mut left, &[], &mut vec![0; days.len()]);
+        // Begun as early as can be, guests may end earlier with fewer hands or basins than with all of them.
+        let fewer = |least: u32, have: u32| (least.max(1)..=have.min(ALL_TRIED_UP_TO)).rev();
+        let further =
+            fewer(most(0), have[0]).flat_map(|hands| fewer(most(1), have[1]).map(move |basins| [hands, basins]));
+        for have in [have].into_iter().chain(further) {
+            if search.best.as_ref().is_some_and(|(finish, _)| *finish <= longest) {
+                break;
+            }
+            search.have = have;
+            search.go(&mut left, &[], &mut vec![0; days.len()]);
+        }
         best = search.best.take().or(best);
     } else {
         let mut taken = Needs::new();

@@ -47,6 +47,11 @@ pub struct Rejected {
     pub why: &'static str,
 }
 
+impl Rejected {
+    /// What is said of a class that would do it, where a gentler one does.
+    pub(crate) const GENTLER_DOES: &'static str = "a gentler class does it as well";
+}
+
 /// The class of product for a section, with its reasons.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct ClassDecision {
@@ -112,11 +117,10 @@ pub fn product_class(wish: &ClassQuestion) -> ClassDecision {
     let order = [1, 2, 3, 4, 0];
     let fits = order.iter().filter_map(|i| refusals.get(*i)).find(|(_, against)| against.is_none());
     let product = fits.map_or(ProductKind::Lightener, |(product, _)| *product);
-    let softer = "a gentler class does it as well";
     let rejected = refusals
         .iter()
         .filter(|(other, _)| *other != product)
-        .map(|(other, against)| Rejected { product: *other, why: against.unwrap_or(softer) });
+        .map(|(other, against)| Rejected { product: *other, why: against.unwrap_or(Rejected::GENTLER_DOES) });
     ClassDecision {
         product,
         why: reason(product),

@@ -1,5 +1,8 @@
 use super::Situation;
-use crate::{colour::Level, quantity::Duration};
+use crate::{
+    colour::{Level, LevelChange},
+    quantity::Duration,
+};
 
 /// One reading of a test strand: what lay on it, how long, and the levels before and after.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,6 +30,15 @@ crate::choice::choice! {
         Eye = "eye",
         /// By an instrument. Off by a tenth of a level or so.
         Instrument = "instrument",
+    }
+}
+
+impl StrandReading {
+    /// How much darker the strand became, where that is more than two readings of the same hair differ by in 19 of 20 cases.
+    pub(crate) fn darkened(&self) -> Option<LevelChange> {
+        let within = 1.96 * std::f64::consts::SQRT_2 * self.reader.sd_levels();
+        let darker = self.before - self.after;
+        (darker.levels() > within).then_some(darker)
     }
 }
 

@@ -47,19 +47,20 @@ pub(super) fn colour(sheet: &mut Sheet, plan: &Plan) {
         sheet.paragraph(&format!("Contrast by the colour model (CIEDE2000): {}.", pairs.join("; ")), 0);
     }
     for section in &plan.colour {
-        let Some(rule) = &section.level_rule else { continue };
         let first = before(plan, section);
-        sheet.blank();
         if first.is_some_and(FirstStep::cleans_first) {
             let text = format!(
                 "{}: cleaned before the colour: what cleaning leaves decides which shade it needs; judge the level anew and \
                  work from that.",
                 section.section
             );
+            sheet.blank();
             sheet.paragraph(&text, 0);
-            continue;
         }
-        let after = first.map(|_| format!("after the step before, from level {}, ", section.target_level.number()));
+        let Some(rule) = &section.level_rule else { continue };
+        sheet.blank();
+        let after =
+            first.map(|_| format!("after the step before, from level {}, ", number(section.target_level.number(), 1)));
         let text = format!(
             "{}: {}by the level rules the shade (level {}) leaves white hair at about {} and pigmented hair at about {}; for \
              the target the rules ask for: {}. Lighter than natural hair the result is the mean of natural and shade, \

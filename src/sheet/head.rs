@@ -46,6 +46,9 @@ pub(super) fn head(sheet: &mut Sheet, plan: &Plan) {
                 4,
             );
         }
+        if let Some(planned) = planned(section) {
+            sheet.paragraph(&planned, 4);
+        }
         sheet.paragraph(&format!("not taken: {}", rejected(section)), 4);
         if let Some(ends) = &section.ends_between {
             let (hair, takes) = (range(&ends.hair, 0), range(&ends.takes, 0));
@@ -182,10 +185,22 @@ fn gradient(sheet: &mut Sheet, head: &HeadPlan) {
     sheet.blank();
 }
 
-/// The classes of product that were considered.
+/// The classes of product that were considered, but for the one that is planned.
 fn rejected(section: &SectionPlan) -> String {
     let one = |other: &Rejected| format!("{} ({})", other.product, other.why);
-    section.product_class.rejected.iter().map(one).collect::<Vec<_>>().join("; ")
+    let others = section.product_class.rejected.iter().filter(|other| Some(other.product) != section.planned_class);
+    others.map(one).collect::<Vec<_>>().join("; ")
+}
+
+/// What is planned where another class is the gentlest that does it.
+fn planned(section: &SectionPlan) -> Option<String> {
+    let (taken, decided) = (section.planned_class?, &section.product_class);
+    let against = decided.rejected.iter().find(|other| other.product == taken)?;
+    Some(if against.why == Rejected::GENTLER_DOES {
+        format!("a gentler class would do: {}; planned is {taken}", decided.product)
+    } else {
+        format!("planned is {taken}, which {}", against.why)
+    })
 }
 
 pub(super) fn lowlights(depth: &Lowlights) -> String {

@@ -1,5 +1,6 @@
 use super::writing::Writing;
 use crate::{
+    money::TaxedPrice,
     service::{LeftOut, MoneyPlan, Plan},
     text::{Sheet, amount},
 };
@@ -70,7 +71,8 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
         Some(set) => {
             sheet.paragraph(
                 &format!(
-                    "{}net price {}: margin {}, which is mark-up {}",
+                    "{}{}net price {}: margin {}, which is mark-up {}",
+                    by_costs(plan),
                     fee(money, writing),
                     writing.money(set.price),
                     set.margin,
@@ -83,10 +85,7 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
         None => sheet.line("price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`"),
     }
     match (&money.taxed, &money.price) {
-        (Some(taxed), _) => {
-            let pays = if plan.booking.price.is_some() { BY_COSTS } else { "THE GUEST PAYS" };
-            sheet.line(&format!("tax {}, {pays} {}", writing.money(taxed.tax), writing.money(taxed.gross)));
-        }
+        (Some(taxed), _) => sheet.line(&with_tax(plan, taxed, "THE GUEST PAYS")),
         (None, Some(_)) => sheet.line("tax not counted: enter `shop.terms.tax_percent` if there is one"),
         (None, None) => {}
     }
@@ -98,8 +97,21 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
     }
 }
 
-/// Before the gross price of the costs, where the price list has a price: the guest pays that one.
-pub(super) const BY_COSTS: &str = "by its costs, with tax,";
+/// Before what the costs would ask for, where the price list has a price: the guest pays that one.
+pub(super) const fn by_costs(plan: &Plan) -> &'static str {
+    if plan.booking.price.is_some() { "by its costs: " } else { "" }
+}
+
+/// The tax and the price with it: what the guest pays, or would pay by the costs.
+pub(super) fn with_tax(plan: &Plan, taxed: &TaxedPrice, pays: &str) -> String {
+    let writing = Writing::of(plan.habits);
+    let (tax, gross) = (writing.money(taxed.tax), writing.money(taxed.gross));
+    if plan.booking.price.is_some() {
+        format!("tax {tax}, with tax {gross} by its costs")
+    } else {
+        format!("tax {tax}, {pays} {gross}")
+    }
+}
 
 /// The minutes behind chair, hands and price, and what they count.
 pub(crate) fn times(plan: &Plan) -> String {

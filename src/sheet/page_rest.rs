@@ -128,7 +128,8 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
     let mut said = format!("Cost {} ({kinds})", writing.money(money.cost.total()));
     if let Some(set) = &money.price {
         said += &format!(
-            "; {}net price {}: margin {}, which is mark-up {}",
+            "; {}{}net price {}: margin {}, which is mark-up {}",
+            super::money::by_costs(plan),
             super::money::fee(money, writing),
             writing.money(set.price),
             set.margin,
@@ -136,8 +137,7 @@ pub(super) fn money(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         );
     }
     if let Some(taxed) = &money.taxed {
-        let pays = if plan.booking.price.is_some() { super::money::BY_COSTS } else { "the guest pays" };
-        said += &format!("; tax {}, {pays} {}", writing.money(taxed.tax), writing.money(taxed.gross));
+        said += &format!("; {}", super::money::with_tax(plan, taxed, "the guest pays"));
     }
     if let Some(told) = super::money::range(plan, money) {
         said += &format!(". {told}");

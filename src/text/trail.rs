@@ -1,10 +1,13 @@
-use super::{Sheet, list};
+use super::{Sheet, list, significant};
 use crate::{
     quantity::Quantity,
     source::{Basis, Interval, TracedInput, TracedResult},
 };
+use std::borrow::Cow;
 
 /// How results came about, as plain text: value, formula, inputs, basis, sources, version.
+///
+/// An estimate is shown in six significant digits at most; the results themselves hold all of them.
 ///
 /// # Example
 ///
@@ -46,10 +49,26 @@ fn told(value: &str, bounds: Option<&[String; 2]>, unit: &str) -> String {
     // A word has no unit.
     let unit = if unit == "word" { "" } else { unit };
     let told = match bounds {
-        Some([low, high]) => format!("{value} ({low} to {high}) {unit}"),
-        None => format!("{value} {unit}"),
+        Some([low, high]) => {
+            let [value, low, high] = [value, low, high].map(|number| shown(number, ESTIMATE));
+            format!("{value} ({low} to {high}) {unit}")
+        }
+        None => format!("{} {unit}", shown(value, EXACT)),
     };
     told.trim_end().to_owned()
+}
+
+/// Significant digits of an estimate, and of a number without bounds: a float has noise after some fifteen.
+const ESTIMATE: u8 = 6;
+const EXACT: u8 = 12;
+
+/// A number in at most so many significant digits; what is no number, or has no more digits, stays as it is.
+fn shown(text: &str, digits: u8) -> Cow<'_, str> {
+    let given = text.chars().filter(char::is_ascii_digit).skip_while(|digit| *digit == '0').count();
+    match text.parse::<f64>() {
+        Ok(number) if text.contains('.') && given > usize::from(digits) => significant(number, digits).into(),
+        _ => text.into(),
+    }
 }
 
 /// A quantity that goes into a result.

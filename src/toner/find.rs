@@ -100,7 +100,7 @@ fn chosen(ranked: &[Candidate], shades: &[&Shade], complement: Hue, error: f64) 
 }
 
 /// A verdict is never finer than the model's own error: hair is left alone only when every set of assumptions says so, and
-/// never against the warmth that the trade's list names.
+/// never against the warmth that the trade's list names, unless it would have to become lighter: that no toner does.
 fn outcome(
     request: &TonerRequest<'_>,
     best: &TonerMix,
@@ -119,7 +119,8 @@ fn outcome(
         let target = lab_of(if measured { target.best_sample() } else { sample });
         ciede2000(lab_of(untoned), target) <= ciede2000(lab_of(toned), target)
     });
-    if !warmth_to_take_away && decided.all(|nearer| nearer) { Outcome::AlreadyNearer } else { Outcome::TooCloseToTell }
+    let left_alone = !warmth_to_take_away || rules::is_lighter(before);
+    if left_alone && decided.all(|nearer| nearer) { Outcome::AlreadyNearer } else { Outcome::TooCloseToTell }
 }
 
 /// The nearest of all where it is not the best, the best of each smaller number of shades, and further choices in which

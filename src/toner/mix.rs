@@ -1,4 +1,4 @@
-use super::{PorousToning, search::WORTH_A_SHADE};
+use super::{PorousToning, rules, search::WORTH_A_SHADE};
 use crate::{
     choice::choice,
     colour::{Difference, Level, Swatch, Tone, UnderlyingPigment},
@@ -41,7 +41,7 @@ choice! {
     Outcome: "outcome" {
         /// The nearest mix is predicted within [`Difference::REPEAT_READINGS`] of the target.
         Reached = "reached",
-        /// The target cannot be reached from these shades on this hair; the answer holds the nearest.
+        /// The target cannot be reached from these shades on this hair; the answer holds the nearest, and the one that is taken.
         NearestOnly = "nearest-only" => "nearest only",
         /// The hair is nearer to the target untoned than under any mix of these shades.
         AlreadyNearer = "already-nearer" => "already nearer",
@@ -61,7 +61,8 @@ pub struct TonerAnswer {
     pub target: Swatch,
     /// From the untoned hair to the target.
     pub before: Difference,
-    /// The mix predicted nearest to the target, a further shade counting only where it is worth it.
+    /// The mix that is taken: the one predicted nearest to the target, a further shade counting only where it is worth it; or,
+    /// against warmth, one of those that the model cannot tell from it.
     pub best: TonerMix,
     /// Other choices of shades; the nearest of all and the best of fewer shades are always among them.
     pub alternatives: Vec<TonerMix>,
@@ -79,6 +80,21 @@ impl TonerMix {
 }
 
 impl TonerAnswer {
+    /// The mix that the model predicts nearer than the one that is taken, where there is one, and why it is not taken: it cannot
+    /// tell the two apart, and the trade's list or the smaller number of shades decides.
+    pub(crate) fn nearer(&self) -> Option<(&TonerMix, &'static str)> {
+        // What shows no difference in tenths is none.
+        let below = self.best.residual.ciede2000 - 0.05;
+        let nearest = self.alternatives.iter().min_by(|a, b| a.residual.ciede2000.total_cmp(&b.residual.ciede2000))?;
+        let why = if self.against.is_some() { "against the warmth" } else { "as the simpler mix" };
+        (nearest.residual.ciede2000 < below).then_some((nearest, why))
+    }
+
+    /// Whether the target is lighter than the hair, which no toner makes it.
+    pub(crate) fn asks_to_lighten(&self) -> bool {
+        rules::is_lighter(&self.before)
+    }
+
     /// The answer in one sentence: what against what, then the grams, then what the prediction is worth.
     ///
     /// # Example
@@ -115,15 +131,40 @@ impl TonerAnswer {
             Outcome::Reached => {
                 format!("{against}{mix}: predicted within {left} of the target, give or take {error:.0}")
             }
-            Outcome::NearestOnly => format!(
-                "{against}cannot be reached from these shades, nearest is {mix}: from the prediction the target is still \
-                 {left} away, give or take {error:.0}"
-            ),
-            Outcome::AlreadyNearer => format!(
-                "leave it: untoned hair is {before:.1} from the target, and {mix}, the nearest of these shades, would leave \
-                 it {:.1} away",
-                left.ciede2000
-            ),
+            Outcome::NearestOnly => {
+                let (which, nearer) = match self.nearer() {
+                    None => ("nearest is".to_owned(), String::new()),
+                    Some((other, why)) => (
+                        format!("taken, {why}, is"),
+                        format!(
+                            "; nearer by the model, which cannot tell the two apart, is {}, {:.1} away",
+                            other.recipe(),
+                            other.residual.ciede2000
+                        ),
+                    ),
+                };
+                format!(
+                    "{against}cannot be reached from these shades, {which} {mix}: from the prediction the target is still \
+                     {left} away, give or take {error:.0}{nearer}"
+                )
+            }
+            Outcome::AlreadyNearer => {
+                let (mix, left) = self.nearer().map_or((mix, left), |(other, _)| (other.recipe(), other.residual));
+                let lift = if self.asks_to_lighten() {
+                    format!(
+                        "lift further or leave it: the target is {:.1} L* lighter than the hair, and a toner does not \
+                         lighten; ",
+                        self.before.lighter
+                    )
+                } else {
+                    "leave it: ".to_owned()
+                };
+                format!(
+                    "{lift}untoned hair is {before:.1} from the target, and {mix}, the nearest of these shades, would leave \
+                     it {:.1} away",
+                    left.ciede2000
+                )
+            }
             Outcome::TooCloseToTell => format!(
                 "{against}{mix}: predicted {:.1} from the target, untoned hair {before:.1}; the model may be off by \
                  {error:.0} and cannot tell the two apart, a strand test decides",

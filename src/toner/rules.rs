@@ -2,7 +2,7 @@
 
 use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, suits::DARKER_LEVELS};
 use crate::{
-    colour::{Hue, Lab, Shade, Swatch, White, lab_of},
+    colour::{Difference, Hue, Lab, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
     quantity::Share,
     source::{COMMON_PRACTICE, Interval},
@@ -52,11 +52,17 @@ pub(super) fn complement_missing(exposed: &Exposed, complement: Hue, shades: &[&
     })
 }
 
+/// Whether a target, by its difference from the hair, is lighter by more than a reading may be off.
+pub(super) fn is_lighter(before: &Difference) -> bool {
+    before.lighter > Difference::REPEAT_READINGS
+}
+
 fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
-    let lighter = exposed.look().difference_to(target).lighter;
-    (lighter > 2.0).then(|| {
+    let before = exposed.look().difference_to(target);
+    is_lighter(&before).then(|| {
         let text = format!(
-            "the target is {lighter:.1} L* lighter than the hair: a toner does not lighten (lift further first)"
+            "the target is {:.1} L* lighter than the hair: a toner does not lighten (lift further first)",
+            before.lighter
         );
         Finding::new(Rule::TonerLevel, Verdict::Warning, text, COMMON_PRACTICE)
     })

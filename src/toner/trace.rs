@@ -7,7 +7,8 @@ use crate::{
 };
 
 const RESIDUAL_FORMULA: &str = "CIEDE2000 between the predicted and the wanted colour";
-const SHADE_FORMULA: &str = "of all whole weights of the shades, those predicted nearest by CIEDE2000";
+const SHADE_FORMULA: &str = "of all whole weights of the shades, those predicted nearest by CIEDE2000; of mixes that the model cannot tell from it, \
+                             against warmth the nearest with its complement";
 
 impl TonerAnswer {
     /// How the best mix comes about: the grams of each shade, and how far from the wanted colour they are predicted to stay, with what the model

@@ -68,6 +68,9 @@ pub(super) fn costs(plan: &Plan, money: &MoneyPlan) -> Result<Page, WorkbookErro
             page.paragraph("Price not computed: enter `margin_percent` or `markup_percent` in `shop.terms`.")?;
         }
     }
+    if let Some(price) = plan.booking.price {
+        by_the_list(&mut page, (plan, money), price, decimals, amounts)?;
+    }
     page.paragraph(
         "Margin is profit over net price, mark-up is profit over cost, card fee included: not the same number.",
     )?;
@@ -83,16 +86,18 @@ fn price(
     amounts: Allowed,
 ) -> Result<(), WorkbookError> {
     let (net, profit) = (float(set.price), float(set.profit));
-    page.named_input("net_price", "net price", net, decimals, amounts)?;
+    let listed = plan.booking.price.is_some();
+    let by_costs = |words: &str| if listed { format!("{words}, by its costs") } else { words.to_owned() };
+    page.named_input("net_price", &by_costs("net price"), net, decimals, amounts)?;
     // What the card terminal keeps is in the cost that the price is held against, not among the lines.
     let fee = set.cost.minus(money.cost.total()).map_or(0.0, float);
     page.named_input("card_fee", "card fee, at this price", fee, decimals, amounts)?;
-    page.named_formula("profit", "profit", "net_price-cost-card_fee", profit, decimals)?;
+    page.named_formula("profit", &by_costs("profit"), "net_price-cost-card_fee", profit, decimals)?;
     let percent = |decimal: Decimal| decimal.to_f64().unwrap_or(0.0);
     let margin = "IF(net_price=0,0,100*profit/net_price)";
-    page.named_formula("margin_percent", "margin, %", margin, percent(set.margin.percent()), 1)?;
+    page.named_formula("margin_percent", &by_costs("margin, %"), margin, percent(set.margin.percent()), 1)?;
     let markup = "IF(cost+card_fee=0,0,100*profit/(cost+card_fee))";
-    page.named_formula("markup_percent", "mark-up, %", markup, percent(set.markup.percent()), 1)?;
+    page.named_formula("markup_percent", &by_costs("mark-up, %"), markup, percent(set.markup.percent()), 1)?;
     let Some(taxed) = &money.taxed else {
         return page.paragraph("Tax is not counted: the shop states none.");
     };
@@ -107,16 +112,35 @@ fn price(
         None => page.named_input("tax", "tax", tax, decimals, amounts)?,
     }
     // Where the price list has a price, the guest pays that one, which stands above.
-    let words = if plan.booking.price.is_some() { "by its costs, with tax" } else { "THE GUEST PAYS" };
+    let words = if listed { "by its costs, with tax" } else { "THE GUEST PAYS" };
     page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
     if let Some(range) = &money.range {
-        let from = if plan.booking.price.is_some() { "By its costs from" } else { "From" };
+        let from = if listed { "By its costs from" } else { "From" };
         page.paragraph(&format!(
             "{from} {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",
             range.least.gross, range.most.gross
         ))?;
     }
     Ok(())
+}
+
+/// What the guest pays by the price list, and what it leaves.
+fn by_the_list(
+    page: &mut Page,
+    (plan, money): (&Plan, &MoneyPlan),
+    price: Money,
+    decimals: usize,
+    amounts: Allowed,
+) -> Result<(), WorkbookError> {
+    page.named_input("list_price", "by the price list", float(price), decimals, amounts)?;
+    let Some((set, fee)) = plan.booking.leaves(money) else { return Ok(()) };
+    page.named_input("list_net_price", "without tax", float(set.price), decimals, amounts)?;
+    page.named_input("list_card_fee", "card fee, at the price of the list", float(fee), decimals, amounts)?;
+    let profit = "list_net_price-cost-list_card_fee";
+    page.named_formula("list_profit", "profit, by the price list", profit, float(set.profit), decimals)?;
+    let margin = "IF(list_net_price=0,0,100*list_profit/list_net_price)";
+    let percent = set.margin.percent().to_f64().unwrap_or(0.0);
+    page.named_formula("list_margin_percent", "margin, %, by the price list", margin, percent, 1)
 }
 
 pub(super) fn float(money: Money) -> f64 {

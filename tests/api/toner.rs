@@ -7,7 +7,7 @@ use foilwork::{
     reader::Format,
     shop::{self, Shop},
     source::Basis,
-    toner::{Exposed, Outcome, Target, TonerError, TonerRequest, ToningPorosity, check_toner, find_toner},
+    toner::{Exposed, Outcome, Target, TonerError, TonerMix, TonerRequest, ToningPorosity, check_toner, find_toner},
 };
 
 fn level(number: f64) -> Level {
@@ -139,6 +139,42 @@ fn measured_hair_that_is_there_already_is_left_alone() -> Result<(), Box<dyn std
     let answer = find_toner(&request(&shades, Exposed::measured(there, level(9.0)), neutral(9.0)))?;
     assert_eq!(answer.outcome, Outcome::AlreadyNearer);
     assert!(answer.summary().starts_with("leave it: untoned hair is 0."), "{}", answer.summary());
+    Ok(())
+}
+
+/// Deposit only darkens: hair of level 7 comes no nearer to level 9 under any shade, the complement of its warmth included.
+#[test]
+fn a_wish_for_lighter_hair_is_no_reason_to_tone() -> Result<(), Box<dyn std::error::Error>> {
+    let shop = shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    let shades: Vec<Shade> = Shop::new(&shop)?.colours().cloned().collect();
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(7.0)), neutral(9.0)))?;
+    assert_eq!(answer.outcome, Outcome::AlreadyNearer);
+    let told = answer.summary();
+    assert!(
+        told.starts_with("lift further or leave it: the target is ") && told.contains("does not lighten"),
+        "{told}"
+    );
+    // As light as it is wanted, its warmth is toned away.
+    let there = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(7.0)), neutral(7.0)))?;
+    assert_ne!(there.outcome, Outcome::AlreadyNearer, "{}", there.summary());
+    Ok(())
+}
+
+#[test]
+fn the_nearest_is_what_no_other_mix_is_nearer_than() -> Result<(), Box<dyn std::error::Error>> {
+    let shop = shop::parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml)?;
+    let shades: Vec<Shade> = Shop::new(&shop)?.colours().cloned().collect();
+    let answer = find_toner(&request(&shades, Exposed::lightened(level(5.0), level(9.0)), neutral(8.0)))?;
+    let left = |mix: &TonerMix| mix.residual.ciede2000;
+    let nearest = answer.alternatives.iter().min_by(|a, b| left(a).total_cmp(&left(b))).ok_or("no other mix")?;
+    assert_eq!(answer.outcome, Outcome::NearestOnly);
+    assert!(left(nearest) < left(&answer.best));
+    let told = answer.summary();
+    assert!(!told.contains("nearest is") && told.contains("taken, against the warmth, is 30 g of J9-mist"), "{told}");
+    assert!(
+        told.contains(&format!("nearer by the model, which cannot tell the two apart, is {}", nearest.recipe())),
+        "{told}"
+    );
     Ok(())
 }
 

@@ -67,8 +67,27 @@ fn an_estimate_keeps_its_bounds() {
     let [low, high] = lift.bounds.as_ref().unwrap();
     assert!(number(low) < number(&lift.value) && number(&lift.value) < number(high));
     let text = trail_text(&trail);
-    assert!(text.contains(&format!("{} ({low} to {high}) level", lift.value)) || text.contains(low));
+    // To two decimals at least, cut, not rounded.
+    let begins = |number: &str| number.chars().take(number.find('.').unwrap_or(number.len()) + 3).collect::<String>();
+    assert!(text.contains(&begins(low)) && text.contains(&begins(&lift.value)), "{text}");
     assert!(text.lines().all(|line| line.chars().count() <= 80));
+}
+
+/// An estimate in six significant digits; the noise of a float, past fifteen of them, gone; what is exact as it is.
+#[test]
+fn a_text_shows_no_more_digits_than_mean_something() {
+    let shown = |value: &str, bounds: Option<[&str; 2]>| {
+        let result = TracedResult {
+            value: value.to_owned(),
+            bounds: bounds.map(|bounds| bounds.map(str::to_owned)),
+            ..trail().remove(0)
+        };
+        trail_text(&[result]).lines().next().unwrap().split_once(" = ").unwrap().1.to_owned()
+    };
+    assert_eq!(shown("8.62700771147215", Some(["6.5", "10.71262062621784"])), "8.62701 (6.5 to 10.7126) % w/w");
+    assert_eq!(shown("0.000123456789", Some(["0", "1234567"])), "0.000123457 (0 to 1234567) % w/w");
+    assert_eq!(shown("11.200000000000001", None), "11.2 % w/w");
+    assert_eq!(shown("1234567.50", None), "1234567.50 % w/w");
 }
 
 /// The shop of the example with a card fee and a list of prices: each number is worked here from those above it.

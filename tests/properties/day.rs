@@ -237,6 +237,39 @@ proptest! {
     }
 
     #[test]
+    fn one_more_pair_of_hands_ends_no_later(case in case(7), other in vec(0usize..1000, 7)) {
+        let (work, before) = (case.work(), case.before());
+        let mut order: Vec<usize> = (0..work.len()).collect();
+        order.sort_by_key(|i| other[*i]);
+        let (mut best, mut given) = (f64::INFINITY, f64::INFINITY);
+        for people in 1..4 {
+            let day = arrange(&work, &before, &case.floor(people), Effort::Quick).unwrap();
+            holds(&case, &day, people as usize);
+            prop_assert_eq!(day.hands.len(), people as usize);
+            prop_assert!(day.finish.min() <= best + 1e-6, "{people}: {} after {best}", day.finish.min());
+            best = day.finish.min();
+            match in_this_order(&work, &before, &case.floor(people), &order) {
+                Ok(day) => {
+                    prop_assert!(day.finish.min() <= given + 1e-6, "{people}: {} after {given}", day.finish.min());
+                    given = day.finish.min();
+                }
+                Err(_) => prop_assert!(given.is_infinite()),
+            }
+        }
+    }
+
+    #[test]
+    fn a_larger_floor_ends_no_later(one in case(3), two in case(3), three in case(2)) {
+        let days: Vec<Timeline> =
+            [&one, &two, &three].iter().filter_map(|case| arrange(&case.work(), &case.before(), &case.floor(1), Effort::Quick).ok()).collect();
+        let ends = |people, basins| share_floor(&days, &Floor { people, basins, ..Floor::default() }).unwrap().finish.min();
+        for (people, basins) in [(1, 1), (2, 1), (1, 2), (2, 2)] {
+            prop_assert!(ends(people + 1, basins) <= ends(people, basins) + 1e-6);
+            prop_assert!(ends(people, basins + 1) <= ends(people, basins) + 1e-6);
+        }
+    }
+
+    #[test]
     fn guests_share_people_and_basins(one in case(3), two in case(3), people in 1u32..3, basins in 1u32..3) {
         let days: Vec<Timeline> =
             [&one, &two].iter().filter_map(|case| arrange(&case.work(), &case.before(), &case.floor(1), Effort::Quick).ok()).collect();

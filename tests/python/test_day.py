@@ -123,3 +123,16 @@ def test_what_python_hands_over_is_checked() -> None:
         in_this_order([nape], [3])
     with pytest.raises(FoilworkError, match="the floor has no basin"):
         share_floor([arrange([nape])], Floor(basins=0))
+
+
+def test_the_day_of_a_plan_lies_on_a_floor_as_an_arranged_one_does() -> None:
+    day = plan_file("examples/soft-gradient.toml").day
+    assert day is not None and day.proposed is not None
+    shared = share_floor([day.proposed, day.proposed], Floor(people=2))
+    # One basin: the second guest is begun later by one rinse of 3 min.
+    assert shared.finish_min == day.proposed.finish_min + 3
+    alone = arrange([SectionWork("nape", apply_min=15, develop_min=35, longest_min=60)])
+    assert share_floor([alone]).in_turn_min == alone.finish_min
+    for wrong in (None, 3):
+        with pytest.raises(TypeError, match=r"plan\.day\.proposed"):
+            share_floor([wrong])  # type: ignore[list-item]

@@ -169,6 +169,7 @@ def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> Non
         text.startswith("Booked as regrowth") and "77.00" in text and " by the price list" in text for text in told
     )
     assert "by its costs, with tax" in told and "THE GUEST PAYS" not in told
+    assert {"net price, by its costs", "by the price list", "margin, %, by the price list"} <= set(told)
 
 
 def test_a_price_that_is_not_worked_out_says_what_is_missing(made: Made) -> None:

@@ -1,6 +1,7 @@
 //! Wrappers of `foilwork::day`.
 
 mod arrange;
+mod planned;
 mod share;
 mod timeline;
 mod underway;

@@ -1,7 +1,8 @@
 //! Wrappers of `foilwork::day`: several guests on one floor.
 
 use super::{
-    timeline::{Piece, Timeline},
+    planned::AnyDay,
+    timeline::Piece,
     work::{Floor, floor_of},
 };
 use crate::{answer::answer, error::raise, sequence::Sequence};
@@ -41,7 +42,7 @@ answer! {
 /// Of up to six guests every order is tried, of more the order of the list. Starts are whole minutes.
 ///
 /// Args:
-///     days: the day of each guest.
+///     days: the day of each guest: what ``arrange`` gives, or ``day.proposed`` of a plan.
 ///     floor: people and basins.
 ///
 /// Returns:
@@ -58,8 +59,8 @@ answer! {
 ///     True
 #[pyfunction]
 #[pyo3(signature = (days, floor = None))]
-pub fn share_floor(days: Sequence<Timeline>, floor: Option<Floor>) -> PyResult<SharedFloor> {
-    let days = days.0.iter().map(Timeline::core).collect::<PyResult<Vec<_>>>()?;
+pub fn share_floor(days: Sequence<AnyDay>, floor: Option<Floor>) -> PyResult<SharedFloor> {
+    let days = days.0.iter().map(|day| day.0.core()).collect::<PyResult<Vec<_>>>()?;
     let found = day::share_floor(&days, &floor_of(floor)?).map_err(raise)?;
     let guest = |guest: &day::GuestOnFloor| GuestOnFloor {
         guest: guest.guest,

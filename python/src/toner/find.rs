@@ -101,7 +101,8 @@ answer! {
         target: Swatch,
         /// From the untoned hair to the target.
         before: Difference,
-        /// The best mix; a further shade counts only where it is worth 0.25 CIEDE2000.
+        /// The mix that is taken; a further shade counts only where it is worth 0.25 CIEDE2000, and against warmth its complement
+        /// decides between mixes that the model cannot tell apart.
         best: TonerMix,
         /// Other mixes that differ in something that matters.
         alternatives: Vec<TonerMix>,

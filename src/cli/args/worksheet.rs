@@ -19,7 +19,7 @@ pub(crate) struct WorksheetArgs {
     #[arg(long, value_name = "NUMBER", default_value_t = 10)]
     pub(crate) count: usize,
     /// Another number, another sheet
-    #[arg(long, value_name = "NUMBER", default_value_t = 1)]
+    #[arg(long, value_name = "NUMBER", default_value_t = 1, value_parser = seed)]
     pub(crate) seed: u64,
     /// ISO 4217 code of the prices
     #[arg(long, value_name = "CODE", default_value = "EUR")]
@@ -66,4 +66,8 @@ pub(crate) struct ChecklistArgs {
     pub(crate) json: bool,
     #[command(flatten)]
     pub(crate) output: OutputArgs,
+}
+
+fn seed(text: &str) -> Result<u64, String> {
+    text.parse().map_err(|_| format!("write a whole number from 0 to {}", u64::MAX))
 }

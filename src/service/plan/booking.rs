@@ -1,9 +1,9 @@
 //! The stage after the money: what to book the service as, and what the price list says for it.
 
-use super::{ChairClock, ChairTime, MoneyPlan};
+use super::{ChairClock, ChairTime, MoneyPlan, PricedBy};
 use crate::{
     head::ServiceClass,
-    money::{Money, take_tax_out},
+    money::{CardFee, Money, SetPrice, take_tax_out},
     quantity::Duration,
     reader::{InField, Problems},
     service::request::Request,
@@ -35,6 +35,20 @@ pub struct Booking {
 }
 
 impl Booking {
+    /// What the price of the list leaves over the cost, the card fee of it counted as a cost, and that fee; none without such a
+    /// price, or without a cost.
+    pub(crate) fn leaves(&self, money: &MoneyPlan) -> Option<(SetPrice, Money)> {
+        let price = self.price?;
+        let cost = money.cost.total();
+        let none = Money::zero(cost.currency());
+        let of_payment = |by: &PricedBy| {
+            let fee = CardFee::new(by.card_percent?, by.card_fixed.unwrap_or(none)).ok()?;
+            fee.of(price, money.rounding).ok()
+        };
+        let fee = money.priced_by.as_ref().and_then(of_payment).unwrap_or(none);
+        Some((SetPrice::of(cost.plus(fee).ok()?, self.net.unwrap_or(price)).ok()?, fee))
+    }
+
     pub(super) fn of(
         request: &Request,
         class: ServiceClass,

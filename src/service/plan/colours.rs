@@ -37,8 +37,8 @@ pub struct SectionColour {
     pub target_tone: Option<String>,
     /// Warm pigment that shows at the target level and the tone that neutralises it; absent where nothing is lifted.
     pub exposed: Option<Sourced<UnderlyingPigment>>,
-    /// What the level rules of permanent colour expect, after a planned lightening first on the target level; absent for every other
-    /// product.
+    /// What the level rules of permanent colour expect, after a planned lightening first on the target level; absent after a planned
+    /// cleaning, for what it leaves decides, and for every other product.
     pub level_rule: Option<LevelRule>,
     /// The hair as it is now, modelled from its level.
     pub natural: Swatch,
@@ -142,10 +142,15 @@ impl Colours {
         pairs
     }
 
-    /// Where a planned step lightens the hair first, the level rules are those of the level that it is lightened to.
+    /// Where a planned step lightens the hair first, the level rules are those of the level that it is lightened to; where one
+    /// only cleans it, what cleaning leaves decides, and that is not known.
     pub(super) fn after_lightening(&mut self, sections: &Sections<'_>, first: &[FirstStep]) {
         for (place, colour) in &mut self.sections {
-            let lightened = first.iter().any(|step| step.lightens_first() && step.section == colour.section);
+            let mut own = first.iter().filter(|step| step.section == colour.section);
+            let lightened = own.clone().any(FirstStep::lightens_first);
+            if !lightened && own.any(FirstStep::cleans_first) {
+                colour.level_rule = None;
+            }
             let work = sections.iter().find(|work| work.place == *place && lightened);
             if let Some(work) = work {
                 colour.level_rule = level_rule::of(work, colour.target_level, true);

@@ -1,8 +1,8 @@
-//! The way to cost and price.
+//! The way to cost and price: by the costs, and by the list of prices where it has one for the service.
 
 use super::{MoneyPlan, Plan, PricedBy};
 use crate::{
-    money::{COST_FORMULA, GROSS_FORMULA, NET_FORMULA, PriceTarget, SetPrice, TO_THE_LIST, amount, of, percent},
+    money::{COST_FORMULA, GROSS_FORMULA, Money, NET_FORMULA, PriceTarget, SetPrice, TO_THE_LIST, amount, of, percent},
     source::{Basis, Interval, TracedInput, TracedResult, citations::money},
     text::traced,
 };
@@ -15,8 +15,47 @@ pub(super) fn amounts(plan: &Plan, money: &MoneyPlan) -> Vec<TracedResult> {
     let basis = basis.weaker(Basis::Derived);
     if let (Some(set), Some(by)) = (&money.price, &money.priced_by) {
         results.extend(price(plan, money, set, by, basis));
-        results.push(left(set, by, basis));
+        if plan.booking.price.is_none() {
+            results.push(left(set, by.card_percent.map(|_| by.card_fee), basis));
+        }
         results.extend(range(money, basis));
+    }
+    if let Some(price) = plan.booking.price {
+        // The guest pays this one; what stands before is what the costs would ask for.
+        for result in results.iter_mut().skip(1) {
+            result.what += BY_COSTS;
+        }
+        results.extend(listed(plan, money, price, basis));
+    }
+    results
+}
+
+const BY_COSTS: &str = ", by its costs";
+const LISTED: &str = "price of the class";
+const LISTED_AND_FURTHER: &str = "price of the class + price of the time beyond";
+
+/// What the guest pays by the list, the tax in it, and what it leaves.
+fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<TracedResult> {
+    let booking = &plan.booking;
+    let extra = booking.extra.filter(|extra| !extra.is_zero());
+    let class = extra.and_then(|extra| price.minus(extra).ok()).unwrap_or(price);
+    let inputs = [Some(of("price of the class", class)), extra.map(|extra| of("price of the time beyond", extra))];
+    let stated = if extra.is_some() { plan.chair.basis.weaker(Basis::Derived) } else { Basis::Stated };
+    let formula = if extra.is_some() { LISTED_AND_FURTHER } else { LISTED };
+    let mut results =
+        vec![amount("price by the price list", price, formula, stated).made_of(inputs.into_iter().flatten())];
+    if let Some(net) = booking.net {
+        let rate = money.priced_by.as_ref().and_then(|by| by.tax_percent);
+        let rate = rate.map(|tax| percent("tax", tax.percent(), "% of the net price"));
+        let inputs = [Some(of("gross price", price)), rate].into_iter().flatten();
+        results.push(
+            amount("net price by the price list", net, NET_FORMULA, stated.weaker(Basis::Derived))
+                .made_of(inputs)
+                .resting_on(&[money::CALCULATING_VAT.id]),
+        );
+    }
+    if let Some((set, fee)) = booking.leaves(money) {
+        results.push(left(&set, (!fee.is_zero()).then_some(fee), basis.weaker(stated)));
     }
     results
 }
@@ -77,9 +116,9 @@ fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy, target: PriceTarget) -> 
 }
 
 /// What the price leaves, as a part of it.
-fn left(set: &SetPrice, by: &PricedBy, basis: Basis) -> TracedResult {
-    let fee = by.card_percent.map(|_| of("card fee, of this price", by.card_fee));
-    let cost = set.cost.minus(by.card_fee).unwrap_or(set.cost);
+fn left(set: &SetPrice, card_fee: Option<Money>, basis: Basis) -> TracedResult {
+    let cost = card_fee.and_then(|fee| set.cost.minus(fee).ok()).unwrap_or(set.cost);
+    let fee = card_fee.map(|fee| of("card fee, of this price", fee));
     let formula = match fee {
         Some(_) => "(net price - cost - card fee) / net price x 100",
         None => "(net price - cost) / net price x 100",

@@ -14,8 +14,14 @@ fn a_list_comes_in_four_forms() {
 
 #[test]
 fn a_unit_that_is_not_known_is_refused() {
-    let output = foilwork(&["checklist", "--units", "nz-12314"]);
-    assert!(
-        String::from_utf8(output.stderr).unwrap().starts_with("error: --units: ") && output.status.code() == Some(2)
-    );
+    let told = |unit: &str| {
+        let output = foilwork(&["checklist", "--units", unit]);
+        assert_eq!(output.status.code(), Some(2));
+        String::from_utf8(output.stderr).unwrap()
+    };
+    let of_the_country =
+        "error: --units: unknown unit \"nz-1\" (give nz-12313, nz-2889, nz-19792, nz-28835 or nz-28846)\n";
+    assert_eq!(told("nz-1"), of_the_country);
+    let all = told("levels");
+    assert!(all.contains("(give au-shbhcls002, ") && all.contains(" or ca-red-seal-f)"), "{all}");
 }

@@ -65,3 +65,21 @@ fn times_of_a_day_rest_on_the_minutes_of_the_salon() {
         assert!(trail.as_array().unwrap().iter().all(|result| result["basis"] == basis), "{trail}");
     }
 }
+
+/// One pair of hands is through after 111 min, which is proven; with two, the first can still do it alone. Two guests by one pair of
+/// hands each would be at the one basin at the same times: begun 3 min apart, for so long a rinse takes, they are not, and the
+/// second is through at 114.
+#[test]
+fn further_hands_cost_no_minute() {
+    for people in ["1", "2", "3"] {
+        let day = data(&["day", "soft-gradient.toml", "--people", people]);
+        assert_eq!(day["proposed"]["finish_min"], 111.0, "{people}");
+    }
+    let two = ["day", "soft-gradient.toml", "soft-gradient.toml", "--people", "2"];
+    let floor = data(&two);
+    assert_eq!((floor["finish_min"].as_f64(), floor["bound_min"].as_f64()), (Some(114.0), Some(111.0)));
+    let text = fine(&two);
+    assert!(text.starts_with("THE FLOOR  2 pairs of hands, 1 basin\n"), "{text}");
+    let one = fine(&["day", "soft-gradient.toml", "soft-gradient.toml"]);
+    assert!(one.starts_with("THE FLOOR  1 pair of hands, 1 basin\n"), "{one}");
+}

@@ -29,6 +29,37 @@ fn looks_count_from_the_first_strand() {
     assert_eq!(minutes, [15.0, 20.0, 25.0, 30.0]);
 }
 
+/// Two readings by eye, each with a standard deviation of 0.35 levels, are 0.495 apart in one of three cases and 0.97 in one of
+/// twenty; by instrument, 0.12 each, 0.33. What got darker by more was written the wrong way round.
+#[rstest]
+#[case::by_eye("eye", "3", false)]
+#[case::by_eye_within_a_reading("eye", "3.5", true)]
+#[case::by_instrument("instrument", "3.6", false)]
+#[case::by_instrument_within_a_reading("instrument", "3.7", true)]
+fn a_strand_that_got_darker_is_asked_about(#[case] reader: &str, #[case] after: &str, #[case] written: bool) {
+    let folder = tempfile::tempdir().unwrap();
+    let book = folder.path().join("strands.csv");
+    let test = [
+        "strand-test",
+        book.to_str().unwrap(),
+        "--before",
+        "4",
+        "--after",
+        after,
+        "--minutes",
+        "30",
+        "--reader",
+        reader,
+    ];
+    let output = foilwork(&[test.as_slice(), MIX.as_slice()].concat());
+    assert_eq!((output.status.code(), book.exists()), (Some(if written { 0 } else { 2 }), written));
+    let told = String::from_utf8(output.stderr).unwrap();
+    let asked = format!(
+        "error: --after level {after} is darker than --before level 4: lightener makes it lighter (swap the two?)\n"
+    );
+    assert_eq!(told, if written { String::new() } else { asked });
+}
+
 #[rstest]
 #[case::csv("strands.csv", "J-014,,4,7")]
 #[case::json("strands.jsonl", "{\"guest\":\"J-014\",\"before")]

@@ -32,4 +32,11 @@ fn what_is_not_known_is_refused() {
         assert_eq!(output.status.code(), Some(2));
         assert!(told.starts_with(&format!("error: {option}: ")), "{told}");
     }
+    // The way out is that of the number, which has no unit to leave out.
+    for seed in ["-3", "1.5", "x"] {
+        let output = foilwork(&["worksheet", "--seed", seed]);
+        let told = String::from_utf8(output.stderr).unwrap();
+        assert_eq!(output.status.code(), Some(2));
+        assert!(told.contains("write a whole number from 0 to ") && !told.contains("unit"), "{told}");
+    }
 }

@@ -70,10 +70,11 @@ fn the_guest_pays_what_the_list_says() {
     let flat = |text: String| text.split_whitespace().collect::<Vec<_>>().join(" ");
     let plan = priced("80.00");
     let sheet = flat(plan.to_string());
-    assert!(sheet.contains("tax 10.40 EUR, by its costs, with tax, 62.40 EUR"), "{sheet}");
+    assert!(sheet.contains("tax 10.40 EUR, with tax 62.40 EUR by its costs"), "{sheet}");
+    assert!(sheet.contains("by its costs: net price 52.00 EUR: margin 50 %"), "{sheet}");
     assert!(sheet.contains("THE GUEST PAYS 90.00 EUR, by the price list"), "{sheet}");
     let page = flat(foilwork::sheet::bench_page(&plan));
-    assert!(page.contains("tax 10.40 EUR, by its costs, with tax, 62.40 EUR"), "{page}");
+    assert!(page.contains("tax 10.40 EUR, with tax 62.40 EUR by its costs"), "{page}");
     assert!(
         page.contains("The guest pays 90.00 EUR, by the price list") && page.contains("Booked as partial for 90 min")
     );
@@ -85,6 +86,24 @@ fn the_guest_pays_what_the_list_says() {
     shop(&mut file).class_price.clear();
     let unlisted = flat(foilwork::service::plan(&file).unwrap().to_string());
     assert!(unlisted.contains("tax 10.40 EUR, THE GUEST PAYS 62.40 EUR"), "{unlisted}");
+}
+
+/// 80.00 and 10.00 for 20 min more are 90.00; of these 75.00 are net, and 26.00 of cost leave 49.00, 65.33 % of it. By the costs alone
+/// it would be 62.40.
+#[test]
+fn the_way_to_the_price_ends_at_that_of_the_list() {
+    let trail = priced("80.00").trail();
+    let value = |what: &str| {
+        let found = trail.iter().find(|one| one.what == what);
+        found
+            .unwrap_or_else(|| panic!("no {what}: {:?}", trail.iter().map(|one| &one.what).collect::<Vec<_>>()))
+            .value
+            .as_str()
+    };
+    assert_eq!((value("cost"), value("gross price, by its costs")), ("26.00", "62.40"));
+    assert_eq!((value("price by the price list"), value("net price by the price list")), ("90.00", "75.00"));
+    assert_eq!(value("margin that comes out"), "65.333333");
+    assert_eq!(trail.iter().filter(|one| one.what.starts_with("margin that comes out")).count(), 1);
 }
 
 /// 52 min of hands at 30.00 an hour are 26.00, and at a margin of 50 % with 20 % tax 62.40.

@@ -129,6 +129,23 @@ fn lowlights_over_all_of_the_hair_leave_no_light() {
     assert!(warned(&dark) && !warned(&changed(fine(), deeper(json!({ "contrast_levels": 2, "reads_as_level": 8 })))));
 }
 
+/// Lowlights as dark as natural hair may be no darker, those two levels lighter may: what would be refused is not advised.
+#[test]
+fn darker_lowlights_are_advised_only_where_they_may_be() {
+    let natural = fine().analysis.natural_level;
+    let told = |level: f64| {
+        let dark = changed(fine(), deeper(json!({ "level": level, "reads_as_level": level })));
+        let found = dark.findings.iter().find(|found| found.text.contains("no light hair remains"));
+        found.unwrap_or_else(|| panic!("{level}: all of it is dark")).text.clone()
+    };
+    assert!(told(natural).ends_with("(give a lighter `reads_as_level`)"), "{}", told(natural));
+    assert!(
+        told(natural + 0.5).ends_with("(give a lighter `reads_as_level` or darker lowlights)"),
+        "{}",
+        told(natural + 0.5)
+    );
+}
+
 /// What the sheet says of them is on the page.
 #[test]
 fn lowlights_are_on_the_page() {

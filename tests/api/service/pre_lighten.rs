@@ -173,4 +173,6 @@ fn what_cleaning_leaves_decides() {
         "{flat}"
     );
     assert!(!flat.contains("cannot lift coloured hair") && !flat.contains("does not lift the artificial"), "{flat}");
+    // Nor do the data say what the sheet does not.
+    assert!(coloured(&[]).colour[0].level_rule.is_some() && plan.colour[0].level_rule.is_none());
 }

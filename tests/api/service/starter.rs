@@ -2,6 +2,7 @@
 
 use foilwork::{
     business::list::{parse_csv, price_services},
+    finding::{Rule, Verdict},
     limits::Jurisdiction,
     money::Currency,
     reader::Format,
@@ -22,6 +23,9 @@ fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] curre
         assert!(plan.money.is_some(), "{jurisdiction}");
         // The price list that it comes with has the class of its own service.
         assert!(plan.booking.price.is_some(), "{:?}", plan.booking.price_why_not);
+        // It pays: a margin of 25 % on a cost of 81.23 is 108.31, with 20 % tax 129.97, and the list says 130.00.
+        let price = plan.findings.iter().find(|finding| finding.rule == Rule::ListPrice).unwrap();
+        assert_eq!(price.verdict, Verdict::Passed, "{price}");
         let business = Shop::new(&shop).unwrap().business().unwrap();
         let services = parse_csv(&files.services, Shop::new(&shop).unwrap().packs().unwrap()).unwrap();
         assert_eq!(price_services(&services, &business).unwrap().lines.len(), 3);
@@ -47,10 +51,15 @@ fn the_command_writes_three_files_once() {
         command.current_dir(target.path()).args(["start", "mine", "--jurisdiction", "UK", "--currency", "GBP"]);
         command.output().unwrap()
     };
-    assert_eq!(start().status.code(), Some(0));
-    for (command, files) in [("plan", &["service.toml"][..]), ("cost", &["services.csv", "--shop", "shop.toml"])] {
+    let first = start();
+    assert_eq!(first.status.code(), Some(0));
+    let told = String::from_utf8(first.stdout).unwrap();
+    let commands: Vec<&str> = told.lines().filter_map(|line| line.strip_prefix("  foilwork ")).collect();
+    assert_eq!(commands, ["plan mine/service.toml", "cost mine/services.csv --shop mine/shop.toml"]);
+    // As they are told, from where they are told.
+    for words in commands {
         let mut next = Command::new(env!("CARGO_BIN_EXE_foilwork"));
-        let out = next.current_dir(target.path().join("mine")).arg(command).args(files).output().unwrap();
+        let out = next.current_dir(target.path()).args(words.split(' ')).output().unwrap();
         assert_eq!(out.status.code(), Some(0), "{}", String::from_utf8_lossy(&out.stderr));
     }
     let again = start();

@@ -4,6 +4,7 @@ from typing import final
 from foilwork._native import _Answer
 from foilwork._native.day._timeline import Piece, Timeline
 from foilwork._native.day._work import Floor
+from foilwork.planned.day import Timeline as PlannedTimeline
 
 __all__ = [
     "GuestOnFloor",
@@ -47,7 +48,7 @@ class SharedFloor(_Answer):
     def in_turn_min(self) -> float:
         """What the same guests would take one after the other, in min."""
 
-def share_floor(days: Iterable[Timeline], floor: Floor | None = None) -> SharedFloor:
+def share_floor(days: Iterable[Timeline | PlannedTimeline], floor: Floor | None = None) -> SharedFloor:
     """Begin several guests so that people and basins suffice; their days stay as they were arranged.
 
     Of up to six guests every order is tried, of more the order of the list. Starts are whole minutes.

@@ -46,7 +46,7 @@ pub(super) fn check(head: &HeadPlan, (request, lift): (&Request, &[SectionLift])
     }
     for section in &head.sections {
         technique(section, findings);
-        depth(section, findings);
+        depth(section, request.file.analysis.natural_level, findings);
     }
     used(request, findings);
     if let Some((natural, grown)) = head.natural.zip(head.regrowth).filter(|(natural, grown)| !grown.contains(*natural))
@@ -111,10 +111,12 @@ fn used(request: &Request, findings: &mut Findings) {
 }
 
 /// Whether lowlights leave any light hair between them.
-fn depth(section: &SectionPlan, findings: &mut Findings) {
+fn depth(section: &SectionPlan, natural_level: f64, findings: &mut Findings) {
     let Some(lowlights) = section.lowlights.filter(Lowlights::leaves_no_light) else { return };
+    // Darker than what grows in they may not be.
+    let darker = if lowlights.level.number() > natural_level { " or darker lowlights" } else { "" };
     let text = format!(
-        "{}: lowlights of {} over all of its hair: no light hair remains (give a lighter `reads_as_level` or darker lowlights)",
+        "{}: lowlights of {} over all of its hair: no light hair remains (give a lighter `reads_as_level`{darker})",
         section.section, lowlights.level
     );
     findings.add(Rule::HeadReads, Verdict::Warning, text, Reason::assumed());

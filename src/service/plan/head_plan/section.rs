@@ -5,7 +5,7 @@ use super::super::{
 };
 use super::{LevelsAlong, ZoneHair, along};
 use crate::{
-    colour::Level,
+    colour::{Level, ProductKind},
     hair::{GrowthRate, HairCount, Weeks},
     head::{
         ClassDecision, ClassQuestion, LowlightPlace, Lowlights, Profile, Softness, Technique, TechniqueDecision,
@@ -95,6 +95,8 @@ pub struct SectionPlan {
     pub technique_choice: Option<TechniqueDecision>,
     /// The class of product that does it, with what was not taken and why.
     pub product_class: ClassDecision,
+    /// The class that is planned instead or as well; absent where its mix holds neither lightener nor shades.
+    pub planned_class: Option<ProductKind>,
 }
 
 /// Extra ends that are painted between foils.
@@ -165,6 +167,7 @@ pub(super) fn plan(
         lowlight_places: Vec::new(),
         technique_choice: choice,
         product_class: product_class(&asked(hair, work, target)),
+        planned_class: if work.lightens() { Some(ProductKind::Lightener) } else { work.colour_kind() },
     }))
 }
 
