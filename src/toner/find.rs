@@ -1,5 +1,6 @@
 use super::{
     ExposedBasis, Outcome, PorousToning, Target, TonerAnswer, TonerError, TonerMix, TonerPart, TonerRequest,
+    lighter::is_lighter,
     predictor::{Predictor, aim, predict},
     rules,
     search::{Candidate, search},
@@ -119,7 +120,7 @@ fn outcome(
         let target = lab_of(if measured { target.best_sample() } else { sample });
         ciede2000(lab_of(untoned), target) <= ciede2000(lab_of(toned), target)
     });
-    let left_alone = !warmth_to_take_away || rules::is_lighter(before);
+    let left_alone = !warmth_to_take_away || is_lighter(before);
     if left_alone && decided.all(|nearer| nearer) { Outcome::AlreadyNearer } else { Outcome::TooCloseToTell }
 }
 

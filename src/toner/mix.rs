@@ -1,4 +1,4 @@
-use super::{PorousToning, rules, search::WORTH_A_SHADE};
+use super::{PorousToning, lighter::is_lighter, search::WORTH_A_SHADE};
 use crate::{
     choice::choice,
     colour::{Difference, Level, Swatch, Tone, UnderlyingPigment},
@@ -92,7 +92,7 @@ impl TonerAnswer {
 
     /// Whether the target is lighter than the hair, which no toner makes it.
     pub(crate) fn asks_to_lighten(&self) -> bool {
-        rules::is_lighter(&self.before)
+        is_lighter(&self.before)
     }
 
     /// The answer in one sentence: what against what, then the grams, then what the prediction is worth.

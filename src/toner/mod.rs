@@ -27,6 +27,7 @@ mod exposed;
 mod find;
 mod html;
 mod known;
+mod lighter;
 mod mix;
 mod porous;
 mod pre_pigment;

@@ -1,8 +1,10 @@
 //! Rules of the trade, held against a mix.
 
-use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, suits::DARKER_LEVELS};
+use super::{
+    Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, lighter::is_lighter, suits::DARKER_LEVELS,
+};
 use crate::{
-    colour::{Difference, Hue, Lab, Shade, Swatch, White, lab_of},
+    colour::{Hue, Lab, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},
     quantity::Share,
     source::{COMMON_PRACTICE, Interval},
@@ -50,11 +52,6 @@ pub(super) fn complement_missing(exposed: &Exposed, complement: Hue, shades: &[&
         );
         Finding::new(Rule::TonerFound, Verdict::Note, text, COMMON_PRACTICE)
     })
-}
-
-/// Whether a target, by its difference from the hair, is lighter by more than a reading may be off.
-pub(super) fn is_lighter(before: &Difference) -> bool {
-    before.lighter > Difference::REPEAT_READINGS
 }
 
 fn target_lighter(exposed: &Exposed, target: &Swatch) -> Option<Finding> {
