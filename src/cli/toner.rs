@@ -108,12 +108,12 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     sheet.paragraph(&report.summary, 0);
     sheet.blank();
     let nearer = answer.nearer();
-    let taken = nearer.map_or_else(|| "the nearest is".to_owned(), |(_, why)| format!("taken, {why}"));
+    let taken = if nearer.is_some() { "taken is" } else { "the nearest is" };
     sheet.line(&match answer.outcome {
         Reach::Reached => "best mix".to_owned(),
         Reach::NearestOnly => format!("*** CANNOT BE REACHED from these shades on this hair; {taken} ***"),
         Reach::AlreadyNearer if answer.asks_to_lighten() => {
-            format!("*** LIFT FURTHER OR LEAVE IT: a toner does not lighten; of these shades, {taken} ***")
+            format!("*** LIFT FURTHER OR LEAVE IT; {taken} ***")
         }
         Reach::AlreadyNearer => format!("*** LEAVE IT: untoned it is nearer than under any mix; {taken} ***"),
         Reach::TooCloseToTell => "mix to try on a strand: the model cannot tell it from untoned hair".to_owned(),
@@ -122,9 +122,9 @@ fn text(report: &Report<'_>, answer: &TonerAnswer, shop: &Shop) -> String {
     sheet.table(&["  ", "shade", "weigh", "what the shop says"], &[2], rows);
     sheet.paragraph(&format!("  predicted {}", swatch::line(&best.predicted)), 4);
     sheet.paragraph(&format!("  left to the target: CIEDE2000 {}", best.residual), 4);
-    if let Some((other, _)) = nearer {
+    if let Some((other, why)) = nearer {
         let text = format!(
-            "  nearer by the model, which cannot tell the two apart: {}, CIEDE2000 {:.1}",
+            "  taken {why}; nearer by the model, which cannot tell the two apart: {}, CIEDE2000 {:.1}",
             other.recipe(),
             other.residual.ciede2000
         );

@@ -133,9 +133,9 @@ impl TonerAnswer {
             }
             Outcome::NearestOnly => {
                 let (which, nearer) = match self.nearer() {
-                    None => ("nearest is".to_owned(), String::new()),
+                    None => (", nearest is".to_owned(), String::new()),
                     Some((other, why)) => (
-                        format!("taken, {why}, is"),
+                        format!("; taken, {why}, is"),
                         format!(
                             "; nearer by the model, which cannot tell the two apart, is {}, {:.1} away",
                             other.recipe(),
@@ -144,7 +144,7 @@ impl TonerAnswer {
                     ),
                 };
                 format!(
-                    "{against}cannot be reached from these shades, {which} {mix}: from the prediction the target is still \
+                    "{against}cannot be reached from these shades{which} {mix}: from the prediction the target is still \
                      {left} away, give or take {error:.0}{nearer}"
                 )
             }

@@ -1,8 +1,6 @@
 //! Rules of the trade, held against a mix.
 
-use super::{
-    Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, lighter::is_lighter, suits::DARKER_LEVELS,
-};
+use super::{Exposed, ExposedBasis, TonerMix, TonerRequest, ToningPorosity, lighter::is_lighter, suits::DARKER_LEVELS};
 use crate::{
     colour::{Hue, Lab, Shade, Swatch, White, lab_of},
     finding::{Finding, Reason, Rule, Verdict},

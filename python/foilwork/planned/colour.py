@@ -283,7 +283,7 @@ class SectionColour(Record):
         "from_level": "The levels that it has now; the estimate is the darkest stretch.",
         "level_rule": (
             "What the level rules of permanent colour expect, after a planned lightening first on the target level; "
-            "absent for every other product."
+            "absent after a planned cleaning, for what it leaves decides, and for every other product."
         ),
         "look": (
             "How the area reads from a distance; absent where neither `taken_percent` nor a `panel` says how much of "

@@ -253,6 +253,9 @@ class SectionPlan(Record):
         "lowlights": "Darker strands for the depth that is wanted; absent where none is.",
         "mix_per_foil_g": "Mixture for a foil.",
         "panels": "The panels that they were counted on; absent where no `panel` is stated.",
+        "planned_class": (
+            "The class that is planned instead or as well; absent where its mix holds neither lightener nor shades."
+        ),
         "product_class": "The class of product that does it, with what was not taken and why.",
         "root_shadow_cm": (
             "How long the root shadow is there; absent where the file has none or states its length, and where the "
@@ -288,6 +291,7 @@ class SectionPlan(Record):
     lowlights: Lowlights | None
     mix_per_foil_g: Bounds[float] | None
     panels: CountedPanels | None
+    planned_class: _ProductKind | None
     product_class: ClassDecision
     root_shadow_cm: Bounds[float] | None
     section: str
