@@ -54,7 +54,7 @@ def share_floor(days: Iterable[Timeline | PlannedTimeline], floor: Floor | None 
     Of up to six guests every order is tried, of more the order of the list. Starts are whole minutes.
 
     Args:
-        days: the day of each guest.
+        days: the day of each guest: what ``arrange`` gives, or ``day.proposed`` of a plan.
         floor: people and basins.
 
     Returns:

@@ -107,7 +107,9 @@ class TonerAnswer(_Answer):
         """From the untoned hair to the target."""
     @property
     def best(self) -> TonerMix:
-        """The best mix; a further shade counts only where it is worth 0.25 CIEDE2000."""
+        """The mix that is taken; a further shade counts only where it is worth 0.25 CIEDE2000, and against warmth its complement
+        decides between mixes that the model cannot tell apart.
+        """
     @property
     def alternatives(self) -> list[TonerMix]:
         """Other mixes that differ in something that matters."""
