@@ -41,7 +41,14 @@ pub(super) fn traced<E: Into<Refusal>>(
     status: u8,
     results: impl FnOnce() -> Result<Vec<TracedResult>, E>,
 ) -> Option<Outcome> {
-    let told = || deliver(trail(&results().map_err(Into::into)?, report.json)?, status, &report.output);
+    let told = || {
+        let results = results().map_err(Into::into)?;
+        if results.is_empty() {
+            let text = "--trail: there is no result to follow (leave it out to see why)";
+            return Err(Refusal(text.to_owned()));
+        }
+        deliver(trail(&results, report.json)?, status, &report.output)
+    };
     asked.trail.then(told)
 }
 

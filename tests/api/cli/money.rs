@@ -62,6 +62,7 @@ fn the_cost_asked_for_is_followed(#[case] args: &str, #[case] want: &str) {
 #[case("price --cost 20 --price 50 --discount 15 --currency EUR --trail", "--trail cannot follow --discount")]
 #[case("price --margin 40 --trail", "--trail cannot follow --margin alone")]
 #[case("price --markup 40 --trail", "--trail cannot follow --markup alone")]
+#[case("table --stocks 3%w/w --targets 6%w/w --total 60 --trail", "--trail: there is no result to follow")]
 fn what_a_trail_cannot_follow_is_refused(#[case] args: &str, #[case] want: &str) {
     let said = refused(&words(args));
     assert!(said.contains(want), "{said}");
