@@ -269,8 +269,7 @@ def _cut(batches: Iterator[Any]) -> Iterator[Any]:
 
 def _numbers(batch: Any, name: str) -> NDArray[float64]:
     """A column as float64, a null as NaN."""
-    import pyarrow
-
+    pyarrow: Any = import_module("pyarrow")
     column = batch.column(name)
     kinds = pyarrow.types
     if kinds.is_null(column.type):
