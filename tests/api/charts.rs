@@ -123,6 +123,9 @@ fn the_wheel_names_all_twelve_and_the_pair() {
     }
     assert_eq!(svg.matches("<path").count(), 12);
     assert!(description(&svg).contains("yellow is neutralised by violet"));
+    // Common practice: from red over yellow is warm, from green over blue is cool.
+    let warm = description(&svg).split("warm are ").nth(1).unwrap();
+    assert!(warm.contains("orange") && warm.contains("yellow") && !warm.contains("blue,"), "{warm}");
     assert!(hue_wheel(&HueWheel { title: "wheel", marked: None }).contains("none is marked"));
 }
 

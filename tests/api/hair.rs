@@ -2,8 +2,9 @@
 
 use foilwork::{
     colour::Level,
-    hair::{Band, BandedStrand, DensityByEye, DensityFact, HairFacts, Texture, ThreadFact, warm_band},
-    quantity::{Length, Share},
+    hair::{Band, BandedStrand, DensityByEye, DensityFact, HairFacts, Texture, ThreadFact, calibrated, warm_band},
+    quantity::{Length, Mass, Share},
+    source::Interval,
 };
 use rstest::rstest;
 
@@ -13,6 +14,16 @@ fn cm(value: f64) -> Length {
 
 fn band(from: f64, to: f64, level: f64, artificial: bool) -> Band {
     Band { from: cm(from), to: cm(to), level: Level::new(level).unwrap(), tone: None, artificial }
+}
+
+/// Nothing that was used up says nothing, and an estimate that may be nothing is left as it is.
+#[test]
+fn a_use_of_nothing_teaches_nothing() {
+    let g = |value| Mass::from_g(value).unwrap();
+    let (open, closed) =
+        (Interval::new(g(0.0), g(80.0), g(150.0)).unwrap(), Interval::new(g(60.0), g(80.0), g(150.0)).unwrap());
+    assert_eq!((calibrated(closed, g(0.0)), calibrated(open, g(70.0))), (closed, open));
+    assert_ne!(calibrated(closed, g(70.0)), closed);
 }
 
 #[rstest]

@@ -216,6 +216,29 @@ fn a_single_figure_has_no_interval() {
     assert!(found.demand.is_empty() && found.waste.is_none() && found.weeks_between_visits.is_none());
 }
 
+/// By hand: ten foils in 10, 20 and 40 minutes are 1, 2 and 4 minutes a foil, each twice the one before: their mean is 2, their
+/// logarithms scatter by ln 2 with two degrees of freedom, t = 1.885 618 (SciPy, stats.t.ppf(0.9, 2)).
+#[test]
+fn figures_have_bounds_for_their_mean_and_the_next() {
+    let record = |apply_min: f64| {
+        let (foils, apply_min) = (Some(10), Some(apply_min));
+        let section = KeptSection { name: "nape".to_owned(), foils, apply_min, ..KeptSection::default() };
+        KeptRecord { section: vec![section], ..kept() }
+    };
+    let found = lessons(&[10.0, 20.0, 40.0].map(record)).foils[0].min_per_foil.clone();
+    let scatter = 1.885_618_083_164_127 * std::f64::consts::LN_2;
+    let (of_mean, of_next) = ((scatter / 3.0_f64.sqrt()).exp(), (scatter * (4.0_f64 / 3.0).sqrt()).exp());
+    assert!(found.count == 3 && (found.mean - 2.0).abs() < 1e-9, "{found:?}");
+    for (got, want) in [
+        (found.mean_low, 2.0 / of_mean),
+        (found.mean_high, 2.0 * of_mean),
+        (found.next_low, 2.0 / of_next),
+        (found.next_high, 2.0 * of_next),
+    ] {
+        assert!((got.unwrap() - want).abs() < 1e-9, "{found:?}");
+    }
+}
+
 /// By hand: of 100 g weighed 10, 12 and 14 g are left over, thirty days apart: 12 % in all, two points more in thirty days, and
 /// since the three lie on a line, no doubt about it.
 #[test]

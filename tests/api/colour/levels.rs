@@ -1,6 +1,6 @@
 use foilwork::{
     colour::{
-        Hue, Instrument, Lab, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Temper, Tone, White,
+        Hue, Instrument, Lab, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Srgb, Temper, Tone, White,
         blended_level, level_from_reading, underlying_pigment,
     },
     quantity::{Mass, Share},
@@ -94,4 +94,13 @@ fn a_photograph_is_read_with_twice_its_spread() {
 fn grey_has_no_hue() {
     let hue = |a| Hue::nearest_to(Lab::new(70.0, a, 0.0, White::D65TwoDegree).unwrap());
     assert_eq!((hue(1.99), hue(2.0).is_some()), (None, true));
+}
+
+#[test]
+fn a_colour_has_six_digits() {
+    let read = |text: &str| text.parse::<Srgb>().map(|colour| (colour.red, colour.green, colour.blue));
+    assert_eq!(read("#0a64ff"), Ok((10, 100, 255)));
+    for text in ["#0a64f", "#0a64fff", "#0a64\u{e9}", "0a64ff", "#0a64fg"] {
+        assert!(read(text).is_err(), "{text}");
+    }
 }

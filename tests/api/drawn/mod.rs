@@ -186,6 +186,10 @@ fn all_is_in_the_picture_and_no_word_on_another() {
             let (right, bottom) = (rect.x() + rect.width(), rect.y() + rect.height());
             assert!(rect.x() >= 0.0 && rect.y() >= 0.0 && right <= width && bottom <= height, "{rect:?}");
         }
+        // Nor is it larger than what it holds.
+        let edge = |far: fn(&Drawn) -> f64| of(&all[1..], "rect").into_iter().map(far).fold(0.0, f64::max);
+        let lowest = of(&all, "text").iter().map(|text| text.y()).fold(edge(|one| one.y() + one.height()), f64::max);
+        assert!(lowest > height - 60.0, "{lowest} of {height}: {}", all[1].words);
         let words: Vec<_> = of(&all, "text").into_iter().map(|one| (one, space(one))).collect();
         for (place, (one, [left, top, right, bottom])) in words.iter().enumerate() {
             assert!(*left >= 0.0 && *top >= 0.0 && *right <= width && *bottom <= height, "{one:?}");

@@ -1,6 +1,6 @@
 //! Cells, bars, rows and regions where they belong.
 
-use super::{Drawn, costs, day, elements, grid, head, near, of, pigment, said, scale, timeline, wheel};
+use super::{Drawn, costs, day, elements, grid, head, near, of, pigment, said, scale, strip, timeline, wheel};
 use foilwork::{
     chart::{head_chart, head_text},
     colour::Hue,
@@ -117,6 +117,26 @@ fn levels_of_pigment_stand_in_rows() {
     assert!(
         said(&all, "read the strand: porous and coloured hair shows other warmth").y() > lines[9] + lines[1] - lines[0]
     );
+}
+
+/// Swatches side by side, each with its words under it.
+#[test]
+fn swatches_stand_side_by_side() {
+    let all = elements(&strip());
+    let swatches = &of(&all, "rect")[1..];
+    assert_eq!(swatches.len(), 2);
+    near(swatches[0].y(), swatches[1].y());
+    assert!(swatches[1].x() > swatches[0].x() + swatches[0].width());
+    for (swatch, what) in swatches.iter().zip(["now", "then"]) {
+        let name = said(&all, what);
+        near(name.x(), swatch.x());
+        let under: Vec<_> = of(&all, "text").into_iter().filter(|one| one.x() == name.x()).collect();
+        assert!(under.len() == 2 && under[1].words.starts_with("L* "), "{under:?}");
+        let bottom = swatch.y() + swatch.height();
+        assert!(bottom < under[0].y() && under[0].y() < under[1].y() && under[1].y() < bottom + 40.0, "{under:?}");
+    }
+    let ground = all[0].width();
+    assert!(swatches[1].x() + swatches[1].width() > ground - 20.0, "{ground}");
 }
 
 /// Regions as the template lays them, the face at the top; white under the words, and not beyond the region.

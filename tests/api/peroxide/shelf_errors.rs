@@ -117,3 +117,11 @@ fn volumes_that_cannot_be() {
     assert!(dilute_volume(ww(3.0), ww(6.0), ml(100.0), Temperature::REFERENCE).is_err());
     assert!(dilute_volume(ww(80.0), ww(6.0), ml(100.0), Temperature::REFERENCE).is_err());
 }
+
+/// By hand: 12 % is halved by one part of water, comes to 4 % by two and to 3 % by three; 5 % needs 1.4 parts.
+#[test]
+fn a_row_says_its_parts() {
+    let table = dilution_table(&[ww(12.0)], &[ww(6.0), ww(4.0), ww(3.0), ww(5.0)], ww(0.0), g(60.0), g(0.1)).unwrap();
+    let parts: Vec<_> = table.rows.iter().map(|row| row.weigh.as_ref().unwrap().parts).collect();
+    assert_eq!(parts, [Some([1, 1]), Some([1, 2]), Some([1, 3]), Some([5, 7])]);
+}

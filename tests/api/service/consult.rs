@@ -83,6 +83,9 @@ fn a_warning_about_the_work_is_counted_for_the_bench(#[case] rule: Rule, #[case]
     let decision = decide(&plan);
     assert_eq!((decision.go, decision.for_the_bench), (go, bench));
     assert_eq!(decision.restrictions.len(), 1 - bench);
+    let told = consultation_sheet(&ConsultationPlan { decision, ..consulted(&fine()) });
+    let line = told.split_whitespace().collect::<Vec<_>>().join(" ").contains("1 more concern the work at the bench");
+    assert_eq!(line, bench == 1, "{told}");
 }
 
 fn agreed(who: Party, on: &str, rules: &[Rule]) -> AgreedEntry {

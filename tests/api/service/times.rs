@@ -8,7 +8,7 @@ use foilwork::{
     finding::Verdict::{self, NotJudged, Stop, Warning},
     hair::Texture,
     quantity::Duration,
-    service::{Plan, ServiceFile, mixing_cards},
+    service::{Plan, ServiceFile, Start, mixing_cards},
     sheet::{bench_sheet, card_sheet},
     shop::CountsFrom::{self, EndOfApplication, FirstStrand},
     shop::Habits,
@@ -133,4 +133,13 @@ fn the_default_of_the_limit_is_printed() {
     let line = "shop.lightener[1].longest_counts_from = the first strand";
     assert!(bench_sheet(&plan_of(None)).contains(line));
     assert!(!bench_sheet(&plan_of(Some(FirstStrand))).contains("longest_counts_from"));
+}
+
+/// Seconds are told where they are stated, and left out where they are none.
+#[test]
+fn a_start_is_told_as_it_is_stated() {
+    let at = |text: &str| Start::At(text.parse().unwrap()).to_string();
+    assert_eq!(at("2026-11-25T10:00:00"), "2026-11-25 10:00");
+    assert_eq!(at("2026-11-25T10:00:30"), "2026-11-25 10:00:30");
+    assert_eq!(Start::Day("2026-11-25".parse().unwrap()).to_string(), "2026-11-25");
 }
