@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage mutants wheel wheel-twice format
+.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage mutants mutants-sample wheel wheel-twice format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -69,6 +69,13 @@ mutants:
 	cargo mutants --package foilwork --shuffle --output target $(if $(SHARD),--shard $(SHARD)) \
 		$(if $(SINCE),--in-diff target/since.diff) $(if $(ROOM),--file 'src/$(ROOM)/**') \
 		-- --features cli $(if $(ROOM),--lib --test integration -- $(ROOM))
+
+# A drawn share of all faults of the core in one build, each tried against the tests that enter its function: a second or two a
+# fault, after a build of some minutes. `make mutants-sample SHARE=0.05 ROOM=mix SEED=1`
+mutants-sample:
+	@command -v cargo-mutants >/dev/null || { echo "cargo-mutants is missing (cargo install cargo-mutants)" >&2; exit 1; }
+	PYTHONPATH=python/tools "$$(.ci/find-python)" -m mutation --share $(or $(SHARE),0.05) --seed $(or $(SEED),1) \
+		$(if $(ROOM),--room $(ROOM))
 
 # The wheel as it is released, and whether two builds of it, in two folders and each from nothing, are the same bytes.
 wheel wheel-twice:
