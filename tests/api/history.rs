@@ -225,7 +225,7 @@ fn figures_have_bounds_for_their_mean_and_the_next() {
         let section = KeptSection { name: "nape".to_owned(), foils, apply_min, ..KeptSection::default() };
         KeptRecord { section: vec![section], ..kept() }
     };
-    let found = lessons(&[10.0, 20.0, 40.0].map(record)).foils[0].min_per_foil.clone();
+    let found = lessons(&[10.0, 20.0, 40.0].map(record)).foils[0].min_per_foil;
     let scatter = 1.885_618_083_164_127 * std::f64::consts::LN_2;
     let (of_mean, of_next) = ((scatter / 3.0_f64.sqrt()).exp(), (scatter * (4.0_f64 / 3.0).sqrt()).exp());
     assert!(found.count == 3 && (found.mean - 2.0).abs() < 1e-9, "{found:?}");
