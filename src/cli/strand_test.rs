@@ -16,7 +16,7 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
         guest: args.situation.guest.clone(),
         product: args.situation.product.clone(),
     };
-    if reading.darkened().is_some() {
+    if reading.is_darker() {
         let way_out = "lightener makes it lighter (swap the two?)";
         return Err(Refusal(format!(
             "--after {} is darker than --before {}: {way_out}",

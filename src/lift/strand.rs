@@ -1,8 +1,5 @@
 use super::Situation;
-use crate::{
-    colour::{Level, LevelChange},
-    quantity::Duration,
-};
+use crate::{colour::Level, quantity::Duration};
 
 /// One reading of a test strand: what lay on it, how long, and the levels before and after.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,11 +31,11 @@ crate::choice::choice! {
 }
 
 impl StrandReading {
-    /// How much darker the strand became, where that is more than two readings of the same hair differ by in 19 of 20 cases.
-    pub(crate) fn darkened(&self) -> Option<LevelChange> {
+    /// Whether the strand became darker, by more than two readings of the same hair differ by in 19 of 20 cases.
+    #[cfg(feature = "cli")]
+    pub(crate) fn is_darker(&self) -> bool {
         let within = 1.96 * std::f64::consts::SQRT_2 * self.reader.sd_levels();
-        let darker = self.before - self.after;
-        (darker.levels() > within).then_some(darker)
+        (self.before - self.after).levels() > within
     }
 }
 

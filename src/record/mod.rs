@@ -29,6 +29,7 @@ mod again;
 mod against;
 mod carried;
 mod compare;
+#[cfg(feature = "cli")]
 mod corrected;
 mod entry;
 mod evenness;
@@ -44,6 +45,7 @@ mod trace;
 pub use again::{Again, AgainRejected, SecondApplication, second_applications};
 pub(crate) use carried::Undergone;
 pub use compare::{Compared, PlannedActual, Record, record};
+#[cfg(feature = "cli")]
 pub(crate) use corrected::corrected;
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;
@@ -53,5 +55,6 @@ pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
 pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};
+#[cfg(feature = "cli")]
 pub(crate) use too_long::instructed;
 pub use trace::trace_record;
