@@ -162,7 +162,7 @@ pub fn trace_reading(reading: Lab, with: Instrument) -> Result<TracedResult, Rea
 /// ```
 /// use foilwork::colour::{Level, trace_underlying_pigment};
 ///
-/// assert_eq!(trace_underlying_pigment(Level::new(8.0)?).value, "yellow");
+/// assert_eq!(trace_underlying_pigment(Level::new(8.0)?).value, "yellow, neutralised by violet");
 /// # Ok::<(), foilwork::colour::InvalidLevel>(())
 /// ```
 #[must_use]
