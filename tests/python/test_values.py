@@ -124,7 +124,9 @@ def test_functions_pickle() -> None:
 
 # A JSON Schema has any shape.
 # So have the parts of a file that is given as a mapping: the reader names every field that is wrong.
+# Words of a command line are read by Rust alone, for one file of the package that gives them a shape at once.
 SHAPELESS = {
+    "__init__.pyi": {"fill_words"},
     "service/_plan.pyi": {"service_schema"},
     "shop/_file.pyi": {"shop_schema"},
 }
