@@ -565,7 +565,10 @@ def test_toner_answers_and_refusals():
     there = find_toner(shades, lifted_level=9, exposed_lab=swatch(9).lab, target_level=9)
     assert there.outcome == "already-nearer" and str(there).startswith("leave it: untoned hair is")
     far = find_toner(shades, lifted_level=8, natural_level=3, target_level=3)
-    assert far.outcome == "nearest-only" and "cannot be reached from these shades; taken, against the warmth, is" in str(far)
+    assert (
+        far.outcome == "nearest-only"
+        and "cannot be reached from these shades; taken, against the warmth, is" in str(far)
+    )
     far = find_toner(shades, lifted_level=6, natural_level=3, target_level=10)
     assert any(finding.rule == "toner-level" for finding in far.findings)
     for keywords, text in [

@@ -104,7 +104,9 @@ def test_costs_say_what_they_leave_out(made: Made) -> None:
     told = [str(cell.value) for cell in column(path, "Cost")]
     assert "Not counted: overhead: enter `shop.terms.overhead_per_h`" in told
     assert any("cream developer: no price in the shop" in text for text in told)
-    assert any(text.startswith("By its costs from ") and "as the hair takes less or more mixture" in text for text in told)
+    assert any(
+        text.startswith("By its costs from ") and "as the hair takes less or more mixture" in text for text in told
+    )
     assert any("other sizes on the page Bench do not change them" in text for text in told)
 
 
