@@ -85,7 +85,7 @@ pub use level_change::LevelChange;
 pub use level_name::{LevelName, Naming};
 pub use product::{Canvas, ProductKind};
 pub use reading::{Instrument, ReadingError, level_from_reading};
-pub(crate) use reading::{level_of_luminance, levels_of};
+pub(crate) use reading::{level_of_luminance, levels_of, natural_luminance};
 pub use reflectance::Reflectance;
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
 pub use section_look::{SectionLook, section_look, strip};

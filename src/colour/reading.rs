@@ -94,6 +94,11 @@ pub(crate) fn level_of_luminance(y: f64) -> Level {
     level_of(lab_of([0.0, y, 0.0]).l(), 0)
 }
 
+/// The luminance of natural hair of a level, by the best estimate alone.
+pub(crate) fn natural_luminance(level: Level) -> f64 {
+    luminance_root(0)(level).powi(3)
+}
+
 /// The level of natural hair of this lightness under a set of assumptions.
 fn level_of(l: f64, set: usize) -> Level {
     let (low, high, root) = (Level::DARKEST, Level::LIGHTEST, luminance_root(set));

@@ -42,6 +42,17 @@ static NATURAL: LazyLock<[[Each; 3]; LEVEL_TERMS]> = LazyLock::new(|| {
     }))
 });
 
+/// Of these the luminance alone, set by set: what a level is read by.
+static LUMINANCE: LazyLock<[[f64; LEVEL_TERMS]; SETS]> = LazyLock::new(|| {
+    let mut each = [[0.0; LEVEL_TERMS]; SETS];
+    for (term, [_, y, _]) in NATURAL.iter().enumerate() {
+        for (terms, coefficient) in each.iter_mut().zip(flat(*y)) {
+            terms.iter_mut().skip(term).take(1).for_each(|place| *place = coefficient);
+        }
+    }
+    each
+});
+
 /// Natural logarithm of the dose of lightener for each level of the way: near enough to begin from.
 static DOSE: LazyLock<[[Each; WAY_TERMS]; FROM_TERMS]> = LazyLock::new(|| {
     series(&nodes::<FROM_TERMS>().map(|place| {
@@ -142,8 +153,7 @@ pub(super) fn luminance_roots(level: Level) -> [f64; SETS] {
 
 /// The cube root of the luminance of natural hair as a function of the level under one set of assumptions.
 pub(super) fn luminance_root(set: usize) -> impl Fn(Level) -> f64 {
-    let coefficient = |[_, y, _]: &[Each; 3]| flat(*y).get(set).copied().unwrap_or(0.0);
-    let terms = NATURAL.each_ref().map(coefficient);
+    let terms = LUMINANCE.get(set).unwrap_or(&[0.0; LEVEL_TERMS]);
     move |level| terms.iter().zip(polynomials::<LEVEL_TERMS>(place_of(level))).map(|(term, by)| term * by).sum()
 }
 

@@ -114,6 +114,17 @@ pub fn arrange(
     best(work, &tables, floor, effort)
 }
 
+/// The day with all of these hands at work, found by habit alone: what one more pair would save of a best day that is known.
+pub(crate) fn with_all_hands(
+    work: &[SectionWork],
+    before: &[Before],
+    floor: &Floor,
+) -> Result<Timeline, CannotArrange> {
+    let tables = checked(work, before, floor)?;
+    let found = search(&tables).ok_or(CannotArrange::NoneFound)?;
+    Ok(Timeline::of(work, &tables, floor, &found, tables.bound()))
+}
+
 /// The best day that these tables allow.
 pub(super) fn best(
     work: &[SectionWork],

@@ -46,6 +46,7 @@ mod visits;
 mod ways;
 mod work;
 
+pub(crate) use arrange::with_all_hands;
 pub use arrange::{CannotArrange, arrange, in_this_order};
 pub use bounds::{SECTIONS_AT_MOST, TooMuch};
 pub use clash::{Clash, Clashing};

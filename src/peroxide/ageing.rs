@@ -167,7 +167,8 @@ pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
 const OXYGEN_SHARE: f64 = OXYGEN_G_PER_MOL / PEROXIDE_G_PER_MOL;
 
 /// The strength in a unit once a share of the peroxide is left, before it is moved into its range.
-#[inline]
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
 pub(crate) fn aged(fresh: f64, left: f64, unit: StrengthUnit) -> f64 {
     if !unit.is_by_mass() {
         return fresh * left;
@@ -178,7 +179,8 @@ pub(crate) fn aged(fresh: f64, left: f64, unit: StrengthUnit) -> f64 {
 }
 
 /// The share of the peroxide left between two strengths: the inverse of [`aged`].
-#[inline]
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
 pub(crate) fn kept(first: f64, later: f64, unit: StrengthUnit) -> f64 {
     if !unit.is_by_mass() {
         return later / first;
@@ -188,13 +190,15 @@ pub(crate) fn kept(first: f64, later: f64, unit: StrengthUnit) -> f64 {
 }
 
 /// What is left after some days at a rate per day.
-#[inline]
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
 pub(crate) fn left(rate_per_day: f64, days: f64) -> f64 {
     decay(rate_per_day * days)
 }
 
 /// The rate per day that leaves a share after some days; none below zero, and no negative zero.
-#[inline]
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
 pub(crate) fn rate_of(kept: f64, days: f64) -> f64 {
     (-logarithm(kept) / days).max(0.0) + 0.0
 }

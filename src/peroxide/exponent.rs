@@ -8,7 +8,8 @@ const LN_2: [f64; 2] = [6.931_471_803_691_238e-1, 1.908_214_929_270_587_7e-10];
 const SHIFT: f64 = 6_755_399_441_055_744.0;
 
 /// What is left of one after a time, `e^-x` for `x` from 0: nothing where `f64` has no full number for it, beyond 708.
-#[inline]
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
 pub(super) fn decay(x: f64) -> f64 {
     let power = -(if x > 708.0 { 708.0 } else { x });
     let shifted = power * std::f64::consts::LOG2_E + SHIFT;
@@ -27,7 +28,7 @@ pub(super) fn decay(x: f64) -> f64 {
 }
 
 /// The natural logarithm, minus infinity of zero, not-a-number below it.
-#[inline]
+#[inline(always)]
 pub(super) fn logarithm(x: f64) -> f64 {
     const HALF_ROOT: u64 = 0x3fe6_a09e_667f_3bcd;
     const ONE: u64 = 1.0_f64.to_bits();

@@ -10,7 +10,7 @@ use super::{
 use crate::{
     day::{
         Before, CannotArrange, Effort, Floor, OrderRule, SECTIONS_AT_MOST, SectionWork, Timeline, arrange,
-        in_this_order,
+        in_this_order, with_all_hands,
     },
     quantity::{Duration, Quantity},
     service::request::Request,
@@ -87,7 +87,7 @@ impl DayPlan {
         let order: Vec<usize> = (0..work.len()).collect();
         let as_planned = in_this_order(&work, &stated, &floor, &order);
         let helper = Floor { people: floor.people + 1, ..floor };
-        let helped = proposed.as_ref().ok().and_then(|_| arrange(&work, &kept, &helper, Effort::Quick).ok());
+        let helped = proposed.as_ref().ok().and_then(|_| with_all_hands(&work, &kept, &helper).ok());
         let less = |more: &Timeline, less: &Timeline| more.finish.min() - less.finish.min();
         // Nothing is looked at while toners are on but the toners, by those at the basin.
         let beside = Floor { look: Duration::ZERO, ..floor };

@@ -2,7 +2,7 @@
 
 use super::super::{Hair, canvas::Stretch, colours::Colours, sections::Work};
 use crate::{
-    colour::{Level, Swatch, level_of_luminance, levels_of},
+    colour::{Level, Swatch, level_of_luminance, levels_of, natural_luminance},
     head::Profile,
     quantity::{Area, Length, Mass, Quantity, Share},
     reader::Problems,
@@ -59,6 +59,7 @@ pub(super) fn levels(
     hair: &Hair,
     colours: &Colours,
     work: &Work<'_>,
+    lights: &mut Lights,
 ) -> Result<Option<LevelsAlong>, Problems> {
     let known = request.amounts.length.zip(work.task.on_head).zip(colours.at(work.place));
     let Some(((length, on_head), colour)) = known else { return Ok(None) };
@@ -78,7 +79,7 @@ pub(super) fn levels(
         let between = between.map_or(0.0, |ends| (1.0 - part) * ends.of_left.percent());
         on_head.profile.covered_at(at).map(|share| Share::nearest(painted(share) + between))
     };
-    let light = Light::of(&colour.swatch);
+    let light = lights.of(&colour.swatch);
     let mut found: Vec<LevelStretch> = Vec::new();
     let mut same: Option<(Interval<Level>, Interval<Share>, Interval<Level>)> = None;
     for from in (0..=u16::MAX).map(f64::from).take_while(|from| *from < length.cm()).map(Length::nearest) {
@@ -96,7 +97,26 @@ pub(super) fn levels(
     Ok(Some(LevelsAlong { taken, stretches: found, basis: Basis::Assumed }))
 }
 
+/// What was worked out for covered hair, as many sections end alike.
+#[derive(Default)]
+pub(super) struct Lights(Vec<(Swatch, Light)>);
+
+impl Lights {
+    fn of(&mut self, swatch: &Swatch) -> Light {
+        if let Some((_, light)) = self.0.iter().rev().find(|(known, _)| known == swatch) {
+            return *light;
+        }
+        let light = Light::of(swatch);
+        // A plan of hundreds of looks compares no longer than it would work.
+        if self.0.len() < 16 {
+            self.0.push((*swatch, light));
+        }
+        light
+    }
+}
+
 /// The covered hair: its luminance by the best estimate, and the levels that the model is unsure of it.
+#[derive(Clone, Copy)]
 struct Light {
     y: f64,
     level: Interval<Level>,
@@ -114,7 +134,7 @@ impl Light {
             return base;
         }
         let at = |base: Level, share: Share, bound: Level| {
-            let (part, y) = (share.fraction(), luminance(&Swatch::natural(base)));
+            let (part, y) = (share.fraction(), natural_luminance(base));
             let unsure = (bound - self.level.best()).levels() * part;
             Level::clamped(level_of_luminance(y * (1.0 - part) + self.y * part).number() + unsure)
         };

@@ -6,7 +6,8 @@ use super::super::{
     sections::{Sections, Work},
 };
 use super::{
-    HeadReading, Meeting, RootShadowPlan, ZoneHair, lowlights, meeting, reading, section, section::SectionPlan, shadow,
+    HeadReading, Meeting, RootShadowPlan, ZoneHair, along::Lights, lowlights, meeting, reading, section,
+    section::SectionPlan, shadow,
 };
 use crate::{
     hair::{BandedStrand, GrowthRate, HairCount, MassPerLength, growth, warm_band},
@@ -74,9 +75,9 @@ impl HeadPlan {
         let head = &request.amounts.head;
         let all = head.part(Share::ALL);
         let rate = growth(request.amounts.facts.group).value;
-        let mut found = Vec::new();
+        let (mut found, mut lights) = (Vec::new(), Lights::default());
         for work in sections.iter() {
-            found.extend(section::plan(request, hair, colours, work, rate)?);
+            found.extend(section::plan(request, hair, colours, work, (rate, &mut lights))?);
         }
         section::number(&mut found);
         let look = reading::of(request, hair, sections, colours, &found);

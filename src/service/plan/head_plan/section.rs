@@ -3,7 +3,10 @@ use super::super::{
     colours::{Colours, seen},
     sections::Work,
 };
-use super::{LevelsAlong, ZoneHair, along};
+use super::{
+    LevelsAlong, ZoneHair,
+    along::{self, Lights},
+};
 use crate::{
     colour::{Level, ProductKind},
     hair::{GrowthRate, HairCount, Weeks},
@@ -122,7 +125,7 @@ pub(super) fn plan(
     hair: &Hair,
     colours: &Colours,
     work: &Work<'_>,
-    rate: Interval<GrowthRate>,
+    (rate, lights): (Interval<GrowthRate>, &mut Lights),
 ) -> Result<Option<SectionPlan>, Problems> {
     let task = work.task;
     let (Some(technique), Some(foils), Some(target), Some(share), Some(applying)) =
@@ -156,7 +159,7 @@ pub(super) fn plan(
         line_shows_after: line_shows_after(&foils.profile, rate).value,
         root_shadow: root_shadow(request, work.name()),
         zones: along::zones(request, work),
-        along: along::levels(request, hair, colours, work)?,
+        along: along::levels(request, hair, colours, work, lights)?,
         ends_between: foils.ends.map(|ends| EndsPlan {
             share: ends.share,
             from: ends.from,
