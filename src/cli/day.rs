@@ -1,9 +1,10 @@
 //! `foilwork day`: who does what when, as text, data or a picture; several guests on one floor.
 
-use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan, rest};
+use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan::Loaded, rest};
 use crate::{
     chart::{DayChart, day_chart},
     day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
+    quantity::{Duration, Quantity},
     service::{DayPlan, Plan},
     sheet,
     text::{Sheet, amount},
@@ -16,14 +17,16 @@ pub(super) fn run(args: &DayArgs) -> Outcome {
     if let Some(log) = &args.log {
         return rest::run(args, log);
     }
+    // Each is read once: the standard input cannot be read again.
+    let loaded = args.files.iter().map(|file| Loaded::read(file)).collect::<Result<Vec<_>, _>>()?;
     let planned = |people: Option<u32>| {
-        let one = |file: &std::path::PathBuf| {
-            plan::Loaded::read(file)?.plan(&[], |file| {
+        let one = |loaded: &Loaded| {
+            loaded.plan(&[], |file| {
                 file.salon.people = people.or(file.salon.people);
                 file.salon.basins = args.basins.or(file.salon.basins);
             })
         };
-        args.files.iter().map(one).collect::<Result<Vec<Plan>, Refusal>>()
+        loaded.iter().map(one).collect::<Result<Vec<Plan>, Refusal>>()
     };
     let plans = planned(args.people)?;
     let status = if plans.iter().any(|plan| plan.blocked) { BLOCKED } else { 0 };
@@ -63,6 +66,9 @@ fn shared(args: &DayArgs, plans: &[Plan], by_one: impl Fn() -> Result<Vec<Plan>,
     if args.svg {
         return Err(Refusal("--svg: one picture shows one guest: name one file".to_owned()));
     }
+    if args.trail.trail {
+        return Err(Refusal("--trail: a trail is of the day of one guest: name one file".to_owned()));
+    }
     let days = |plans: &[Plan]| {
         plans.iter().map(|plan| Ok(best(plan, day_of(plan)?)?.clone())).collect::<Result<Vec<Timeline>, Refusal>>()
     };
@@ -73,13 +79,23 @@ fn shared(args: &DayArgs, plans: &[Plan], by_one: impl Fn() -> Result<Vec<Plan>,
         let alone = days(&by_one()?)?;
         for other in choices(&together, &alone) {
             let other = share_floor(&other, &floor)?;
-            // What beats no choice of days is what beats the best of them.
-            let bound = if other.bound < found.bound { other.bound } else { found.bound };
-            found = SharedFloor { bound, ..if other.finish < found.finish { other } else { found } };
+            if other.finish < found.finish {
+                found = other;
+            }
         }
+        found.bound = nothing_beats(&together, &alone, floor.people);
     }
     let text = if args.report.json { output::json(&found)? } else { told(plans, &found, floor) };
     output::deliver(text, status, &args.report.output)
+}
+
+/// What no choice between two days of each guest beats: of each the shorter day, and of each the lesser work, shared evenly.
+fn nothing_beats(first: &[Timeline], second: &[Timeline], people: u32) -> Duration {
+    let work = |day: &Timeline| day.hands.iter().map(|hands| hands.min()).sum::<f64>();
+    let each = || first.iter().zip(second);
+    let longest = each().map(|(one, other)| one.finish.min().min(other.finish.min())).fold(0.0, f64::max);
+    let all: f64 = each().map(|(one, other)| work(one).min(work(other))).sum();
+    Duration::nearest(longest.max(all / f64::from(people)))
 }
 
 /// Every choice between two days of each guest but the first days of all; of many guests only the second days of all.
@@ -113,7 +129,7 @@ fn told(plans: &[Plan], found: &SharedFloor, floor: Floor) -> String {
     sheet.blank();
     let text = format!(
         "Minutes from the first work on the first guest, up to the last rinse of the sections; toners follow. All are through \
-         after {} min, {} min one after the other; of the days that each of them can have alone, nothing beats {} min.",
+         after {} min, {} min one after the other; of their days by all the hands or by one pair, nothing beats {} min.",
         amount(found.finish, 0),
         amount(found.in_turn, 0),
         amount(found.bound, 0)

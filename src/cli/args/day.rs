@@ -21,10 +21,10 @@ pub(crate) struct DayArgs {
     #[arg(long, value_name = "BASINS", value_parser = clap::value_parser!(u32).range(1..=20))]
     pub(crate) basins: Option<u32>,
     /// The log of the service, written by the command note: what is left from there
-    #[arg(long, value_name = "FILE", conflicts_with = "svg")]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["svg", "trail"])]
     pub(crate) log: Option<PathBuf>,
     /// The timeline as a picture (SVG)
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) svg: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,

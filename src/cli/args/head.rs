@@ -9,7 +9,7 @@ pub(crate) struct HeadArgs {
     /// Service file, TOML or JSON (told by what is in it); `-` reads the standard input
     pub(crate) file: PathBuf,
     /// The map of the head as a picture (SVG), with the foils numbered in the order of the work
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) svg: bool,
     #[command(flatten)]
     pub(crate) report: ReportArgs,

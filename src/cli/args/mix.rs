@@ -21,7 +21,7 @@ pub(crate) struct ScaleArgs {
     #[arg(long, default_value_t = 1.0, value_name = "G", allow_negative_numbers = true)]
     pub(crate) division: f64,
     /// A workbook with live formulas, written to this .xlsx file instead
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, value_name = "FILE", conflicts_with = "trail")]
     pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) trail: TrailDataArgs,

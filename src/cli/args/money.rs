@@ -79,13 +79,13 @@ pub(crate) struct CostArgs {
     #[arg(long, value_name = "ORDER", default_value = "listed")]
     pub(crate) sort: String,
     /// The table as CSV
-    #[arg(long, conflicts_with = "json")]
+    #[arg(long, conflicts_with_all = ["json", "trail"])]
     pub(crate) csv: bool,
     /// The table as JSON
     #[arg(long)]
     pub(crate) json: bool,
     /// A workbook with live formulas, written to this .xlsx file instead
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output"])]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["json", "csv", "output", "trail"])]
     pub(crate) xlsx: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) output: OutputArgs,

@@ -1,6 +1,6 @@
 //! The head of a service by the command line.
 
-use super::{data, fine, foilwork, number};
+use super::{assert_near, data, fine, foilwork, number};
 
 /// By hand: the foils of the example are 12, 14 and 8, counted through in the order of the work.
 #[test]
@@ -77,9 +77,37 @@ fn further_hands_cost_no_minute() {
     }
     let two = ["day", "soft-gradient.toml", "soft-gradient.toml", "--people", "2"];
     let floor = data(&two);
+    // The standard input is there once.
+    let piped = std::process::Command::new(env!("CARGO_BIN_EXE_foilwork"))
+        .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/examples"))
+        .args(["day", "-", "soft-gradient.toml", "--people", "2", "--json"])
+        .stdin(std::fs::File::open(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/soft-gradient.toml")).unwrap())
+        .output()
+        .unwrap();
+    assert_eq!(serde_json::from_slice::<serde_json::Value>(&piped.stdout).unwrap(), floor);
     assert_eq!((floor["finish_min"].as_f64(), floor["bound_min"].as_f64()), (Some(114.0), Some(111.0)));
     let text = fine(&two);
     assert!(text.starts_with("THE FLOOR  2 pairs of hands, 1 basin\n"), "{text}");
+    assert!(text.contains("of their days by all the hands or by one pair, nothing beats 111 min"), "{text}");
     let one = fine(&["day", "soft-gradient.toml", "soft-gradient.toml"]);
     assert!(one.starts_with("THE FLOOR  1 pair of hands, 1 basin\n"), "{one}");
+}
+
+/// What nothing beats: the longest of the shorter days, or the lesser work of each, shared evenly.
+#[test]
+fn what_nothing_beats_holds_for_every_choice_of_days() {
+    let file = "soft-gradient.toml";
+    let day = |people: &str| {
+        let day = data(&["day", file, "--people", people]);
+        let hands = day["proposed"]["hands_min"].as_array().unwrap().iter().map(|one| one.as_f64().unwrap());
+        (day["proposed"]["finish_min"].as_f64().unwrap(), hands.sum::<f64>())
+    };
+    for (guests, people) in [(2.0, "2"), (5.0, "2"), (3.0, "3")] {
+        let (all, one) = (day(people), day("1"));
+        let want = all.0.min(one.0).max(guests * all.1.min(one.1) / people.parse::<f64>().unwrap());
+        let files = vec![file; guests as usize];
+        let floor = data(&[&["day"][..], &files, &["--people", people]].concat());
+        assert_near(floor["bound_min"].as_f64().unwrap(), want, 1e-9);
+        assert!(floor["finish_min"].as_f64() >= floor["bound_min"].as_f64());
+    }
 }
