@@ -1,13 +1,15 @@
 use super::{
     Outcome, Refusal,
     args::BlendArgs,
-    by_mass::resting_on,
     output, read,
     shop::{Pourable, Pourables, pourables},
 };
 use crate::{
     money::{Money, Rounding},
-    peroxide::{Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale, cautions, stronger, trace_mixture},
+    peroxide::{
+        Objective, Shelf, ShelfBlend, StatedStrength, blend_shelf_to_scale, cautions, resting_on, stronger,
+        trace_mixture,
+    },
     quantity::{Mass, MassFraction, Temperature},
     source::Interval,
     text::{Sheet, number, range},

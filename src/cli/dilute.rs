@@ -1,13 +1,9 @@
-use super::{
-    Answer, Outcome, Refusal,
-    args::DiluteArgs,
-    by_mass::{converted, resting_on},
-    output, read,
-};
+use super::{Answer, Outcome, Refusal, args::DiluteArgs, output, read};
 use crate::{
     mix::as_applied,
     peroxide::{
-        Conditions, KnownMass, NamedStrength, StatedStrength, blend_two, cautions, stronger, trace_blend, trace_mixture,
+        Conditions, KnownMass, NamedStrength, StatedStrength, blend_two, cautions, converted, resting_on, stronger,
+        trace_blend, trace_mixture,
     },
     quantity::{Mass, MassFraction, Temperature},
     scale::weigh,

@@ -2,15 +2,17 @@
 
 use super::{Refusal, args::GridArgs, read};
 use crate::{
-    peroxide::{DilutionTable, StatedStrength, dilution_table},
-    quantity::{Mass, MassFraction, Temperature},
-    source::Interval,
+    peroxide::{Conditions, DilutionTable, StatedStrength, converted, dilution_table},
+    quantity::{Mass, MassFraction},
+    source::{Interval, TracedResult},
 };
 
 /// A strength as it was written, and what it is.
 pub(super) struct Stated {
     pub(super) text: String,
     pub(super) strength: Interval<MassFraction>,
+    /// How it gets to % w/w, where it is stated otherwise.
+    pub(super) by_mass: Option<TracedResult>,
 }
 
 /// A grid, and what was asked for.
@@ -53,8 +55,9 @@ impl Grid {
 
 fn strength(name: &str, text: &str) -> Result<Stated, Refusal> {
     let stated = read::option::<StatedStrength>(name, text)?;
-    let strength = stated.mass_fraction(Temperature::REFERENCE).map_err(|error| read::about(name, error))?;
-    Ok(Stated { text: stated.to_string(), strength })
+    let at = Conditions::default();
+    let strength = stated.mass_fraction_under(&at).map_err(|error| read::about(name, error))?;
+    Ok(Stated { text: stated.to_string(), strength, by_mass: converted(stated, &at)? })
 }
 
 fn strengths(name: &str, text: &str) -> Result<Vec<Stated>, Refusal> {

@@ -11,7 +11,6 @@ mod append;
 mod args;
 mod blend;
 mod business;
-mod by_mass;
 mod chart;
 mod checklist;
 mod choose;

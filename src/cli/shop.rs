@@ -3,13 +3,12 @@
 use super::{
     Refusal,
     args::BlendArgs,
-    by_mass::converted,
     kind::{self, Kind},
     output, read,
 };
 use crate::{
     money::{Currency, parse_decimal},
-    peroxide::{Conditions, StatedStrength, Stock},
+    peroxide::{Conditions, StatedStrength, Stock, converted},
     quantity::{Mass, MassFraction, PricePerKg, Temperature},
     reader::{Format, Problems},
     shop::{self, Shop, StockFacts, shape::ShopFile},
@@ -22,7 +21,7 @@ use std::path::Path;
 pub(super) struct Pourable {
     pub(super) stock: Stock,
     pub(super) price_per_kg: Option<Decimal>,
-    /// How its strength gets to % w/w, where an option states it otherwise.
+    /// How its strength gets to % w/w, where it is stated otherwise.
     pub(super) by_mass: Option<TracedResult>,
 }
 
@@ -59,10 +58,13 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
     if let Some(path) = &args.shop {
         let (shop, ()) = read_with(path, |_| Ok(()))?;
         for bottle in &shop.bottles {
-            all.push(of_shop(bottle.stock(temperature)?, &bottle.facts));
+            let by_mass = converted(bottle.stated, &bottle.conditions(temperature))?;
+            // Two bottles may have one label, and another density.
+            let by_mass = by_mass.map(|step| TracedResult { what: format!("{}, {}", bottle.name, step.what), ..step });
+            all.push(of_shop(bottle.stock(temperature)?, &bottle.facts, by_mass));
         }
         for diluent in &shop.diluents {
-            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), &diluent.facts));
+            all.push(of_shop(diluent.facts.stock(MassFraction::ZERO), &diluent.facts, None));
         }
         match (shop.currency, currency) {
             (Some(one), Some(other)) if one != other => {
@@ -84,8 +86,8 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
     Ok(Pourables { all, currency })
 }
 
-fn of_shop(stock: Stock, facts: &StockFacts) -> Pourable {
-    Pourable { stock, price_per_kg: facts.price_per_kg(), by_mass: None }
+fn of_shop(stock: Stock, facts: &StockFacts, by_mass: Option<TracedResult>) -> Pourable {
+    Pourable { stock, price_per_kg: facts.price_per_kg(), by_mass }
 }
 
 /// `name=12 % w/w, 300 g, 9.90/kg`: the strength comes first, the others are told by their units.

@@ -1,6 +1,6 @@
 use super::{Outcome, Refusal, args::TableArgs, grid::Grid, output, workbook};
 use crate::{
-    peroxide::{WeighedDilution, cautions, stronger, trace_blend, trace_mixture},
+    peroxide::{WeighedDilution, cautions, resting_on, stronger, trace_blend, trace_mixture},
     source::TracedResult,
     text::{Sheet, number},
     workbook::{DilutionNames, dilution_workbook},
@@ -27,21 +27,34 @@ pub(super) fn run(args: &TableArgs) -> Outcome {
     output::report(&args.report, &chart.table, || text(&chart))
 }
 
-/// How the grams of every cell come about, before rounding, and the strength that the weighed grams give.
+/// How the grams of every cell come about, before rounding, and the strength that the weighed grams give; first how each strength
+/// gets to % w/w.
 fn trail(chart: &Grid) -> Result<Vec<TracedResult>, Refusal> {
     let table = &chart.table;
-    let mut all = Vec::new();
+    let stated = chart.stocks.iter().chain(&chart.targets).chain(&chart.weaker);
+    let mut all: Vec<TracedResult> = Vec::new();
+    for step in stated.filter_map(|one| one.by_mass.as_ref()) {
+        if !all.contains(step) {
+            all.push(step.clone());
+        }
+    }
+    let steps = all.len();
     let pairs = chart.stocks.iter().flat_map(|stock| chart.targets.iter().map(move |target| (stock, target)));
     for (row, (stock, target)) in table.rows.iter().zip(pairs) {
         let Some(weigh) = &row.weigh else { continue };
         let (bottle, added) = ((stock.text.as_str(), row.stock), (chart.added(), table.weaker));
         let parts = trace_blend(bottle, added, row.target, table.total)?;
         let mixed = trace_mixture(&[(bottle, weigh.stock), (added, weigh.diluent)])?;
-        let named = |one: TracedResult| TracedResult {
-            what: format!("{} to {}: {}", stock.text, target.text, one.what),
-            ..one
+        let of_cell = [Some(stock), Some(target), chart.weaker.as_ref()];
+        let named = |one: TracedResult| {
+            let own = of_cell.iter().flatten().filter_map(|stated| stated.by_mass.as_ref());
+            resting_on(TracedResult { what: format!("{} to {}: {}", stock.text, target.text, one.what), ..one }, own)
         };
         all.extend(parts.into_iter().chain([mixed]).map(named));
+    }
+    // Strengths alone are no grams.
+    if all.len() == steps {
+        all.clear();
     }
     Ok(all)
 }

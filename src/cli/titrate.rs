@@ -2,10 +2,11 @@ use super::{Outcome, Refusal, args::TitrateArgs, output, read};
 use crate::{
     peroxide::{
         Conditions, PreDilution, StatedStrength, Strength, StrengthUnit, Titration, convert_interval,
-        convert_interval_to, permanganate, read_glass, trace_conversion, trace_titration, trace_titre,
+        convert_interval_to, converted, permanganate, read_glass, resting_on, trace_conversion, trace_titration,
+        trace_titre,
     },
     quantity::{AmountConcentration, Normality, Volume},
-    source::Interval,
+    source::{Interval, TracedResult},
     text::{Sheet, number, span},
 };
 use serde::Serialize;
@@ -78,15 +79,18 @@ pub(super) fn run(args: &TitrateArgs) -> Outcome {
         }
     };
     if args.trail.trail {
-        let own = match args.titre {
-            Some(_) => trace_titration(&titration, titre)?,
-            None => trace_titre(&titration, strength)?,
-        };
         let in_unit = |(unit, _)| trace_conversion(strength.map(Strength::from), unit, &conditions);
         let others = SHOWN.into_iter().filter(|(unit, _)| *unit != StrengthUnit::MolPerL).map(in_unit);
-        // What is expected was converted the other way.
-        let others = others.take(if args.titre.is_some() { SHOWN.len() } else { 0 });
-        let trail: Vec<_> = [Ok(own)].into_iter().chain(others).collect::<Result<_, _>>()?;
+        let trail: Vec<_> = match &args.expect {
+            None => [Ok(trace_titration(&titration, titre)?)].into_iter().chain(others).collect::<Result<_, _>>()?,
+            // What is expected was converted the other way.
+            Some(text) => {
+                let mut trail = to_volume(text, &conditions)?;
+                let own = resting_on(trace_titre(&titration, strength)?, &trail);
+                trail.push(own);
+                trail
+            }
+        };
         return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
     }
     let [mol_per_l, wv_percent, ww_percent, volumes] = SHOWN.map(|(unit, _)| shown(strength, unit, &conditions));
@@ -149,13 +153,29 @@ impl Glass {
     }
 }
 
+/// How it gets there: from a label to % w/w, and from there or from its own unit to mol/L.
+fn to_volume(text: &str, conditions: &Conditions) -> Result<Vec<TracedResult>, Refusal> {
+    let (strength, label) = expected(text, conditions)?;
+    let mut steps: Vec<_> =
+        label.map(|label| converted(label, conditions)).transpose()?.flatten().into_iter().collect();
+    if strength.best().unit() != StrengthUnit::MolPerL {
+        let step = trace_conversion(strength, StrengthUnit::MolPerL, conditions)?;
+        steps.push(resting_on(step, &steps));
+    }
+    Ok(steps)
+}
+
 /// A stated strength as the titration counts it; a label keeps all its readings as bounds.
 fn by_volume(text: &str, conditions: &Conditions) -> Result<Interval<AmountConcentration>, Refusal> {
-    let strength: Interval<Strength> = match read::option("--expect", text) {
-        Ok(label @ StatedStrength::TradeLabel(_)) => label.mass_fraction_under(conditions)?.into(),
-        _ => read::option::<Strength>("--expect", text)?.into(),
-    };
-    Ok(convert_interval_to(strength, conditions)?)
+    Ok(convert_interval_to(expected(text, conditions)?.0, conditions)?)
+}
+
+/// A stated strength, and the label where it is one.
+fn expected(text: &str, conditions: &Conditions) -> Result<(Interval<Strength>, Option<StatedStrength>), Refusal> {
+    Ok(match read::option("--expect", text) {
+        Ok(label @ StatedStrength::TradeLabel(_)) => (label.mass_fraction_under(conditions)?.into(), Some(label)),
+        _ => (read::option::<Strength>("--expect", text)?.into(), None),
+    })
 }
 
 /// The bounds in another unit: those of the titration and those of the density together.

@@ -1,13 +1,14 @@
 use super::{
-    BlendError, Conditions, ConversionError, KnownMass, Strength, StrengthUnit,
+    BlendError, Conditions, ConversionError, KnownMass, StatedStrength, Strength, StrengthUnit,
     blend::shares,
     blend_two, convert_interval,
     formula::{to_g_per_l, to_ww_percent},
     mix_strengths,
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
+    read_label,
 };
 use crate::{
-    quantity::{Density, Mass, MassFraction, Quantity},
+    quantity::{Density, Mass, MassFraction, OxygenVolumes, Quantity},
     source::{Basis, Interval, TracedInput, TracedResult, citations::peroxide},
     text::traced,
 };
@@ -17,6 +18,9 @@ pub(crate) const STRENGTH_FORMULA: &str = "sum of grams times % w/w, over the su
 const PART_FORMULA: &str = "total x (target - other) / (this - other)";
 const DENSITY_TO_VOLUME: &str = "g/L = 10 x % w/w x density";
 const DENSITY_TO_MASS: &str = "% w/w = g/L / (10 x density)";
+/// The reading that the trade pairs with the label, within the bounds of all three.
+const LABEL_FORMULA: &str =
+    "% w/w = 0.3 x label; bounds: the least and the most of this, of % w/v and of measured volumes";
 
 /// How a strength in another unit comes about: each step between the two units, with the constants and the density in it.
 ///
@@ -113,6 +117,41 @@ const fn from_base(unit: StrengthUnit) -> Option<&'static str> {
         StrengthUnit::EqPerL => Some("N = 2 x g/L / M"),
         StrengthUnit::Volumes => Some("volumes = g/L x molar volume / (2 x M)"),
     }
+}
+
+/// How a strength that is not stated in % w/w gets there; none where it is.
+pub(crate) fn converted(
+    stated: StatedStrength,
+    conditions: &Conditions,
+) -> Result<Option<TracedResult>, ConversionError> {
+    let by_mass = |strength: Strength| trace_conversion(strength, StrengthUnit::WwPercent, conditions);
+    let found = match stated {
+        StatedStrength::Ww(_) => return Ok(None),
+        StatedStrength::Wv(strength) => by_mass(strength.into())?,
+        StatedStrength::OxygenVolumes(strength) => by_mass(strength.into())?,
+        StatedStrength::TradeLabel(label) => {
+            let as_volumes = by_mass(OxygenVolumes::from_volumes(label.vol())?.into())?;
+            let value = read_label(label, conditions)?.spread().map(MassFraction::ww_percent);
+            TracedResult::new("strength in % w/w", value, "% w/w", LABEL_FORMULA, Basis::CommonPractice)
+                .working(format!("0.3 x {}", label.vol()))
+                .made_of([TracedInput::exact("label", label.vol(), "vol")].into_iter().chain(as_volumes.inputs))
+                .resting_on(&as_volumes.sources)
+        }
+    };
+    Ok(Some(TracedResult { what: format!("{stated}: {}", found.what), ..found }))
+}
+
+/// No better founded than the steps before it, and resting on their sources too.
+pub(crate) fn resting_on<'s>(result: TracedResult, steps: impl IntoIterator<Item = &'s TracedResult>) -> TracedResult {
+    steps.into_iter().fold(result, |mut result, step| {
+        result.basis = result.basis.weaker(step.basis);
+        for id in &step.sources {
+            if !result.sources.contains(id) {
+                result.sources.push(id);
+            }
+        }
+        result
+    })
 }
 
 /// A bottle of a blend: what it is called and how strong it is.

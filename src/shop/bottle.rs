@@ -81,7 +81,12 @@ impl Bottle {
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn strength(&self, room: Temperature) -> Result<Interval<MassFraction>, ConversionError> {
-        self.stated.mass_fraction_under(&Conditions::at(room).with_density(self.solution_density()))
+        self.stated.mass_fraction_under(&self.conditions(room))
+    }
+
+    /// Under which its strength is read.
+    pub(crate) fn conditions(&self, room: Temperature) -> Conditions {
+        Conditions::at(room).with_density(self.solution_density())
     }
 
     /// The basis of its strength.

@@ -3,9 +3,10 @@
 use super::PartKind;
 use crate::{
     mix::as_applied,
-    peroxide::{Objective, Shelf, Stock, as_labelled, blend_shelf},
-    quantity::{Mass, MassFraction, Share},
+    peroxide::{Conditions, Objective, Shelf, StatedStrength, Stock, as_labelled, blend_shelf},
+    quantity::{Mass, MassFraction, Share, Temperature},
     service::request::{Oxidant, Request, Task},
+    shop::Bottle,
     source::{Basis, Interval},
 };
 
@@ -22,11 +23,18 @@ pub(super) struct Candidate<'r> {
     pub(super) kind: PartKind,
     pub(super) strength: Interval<MassFraction>,
     basis: Basis,
+    /// A developer's.
+    bottle: Option<&'r Bottle>,
     /// With the amount in hand and the price, as far as the shop states them.
     stock: Stock,
 }
 
 impl Candidate<'_> {
+    /// A developer's name, the strength that it states, and under what that is read.
+    pub(super) fn states(&self, room: Temperature) -> Option<(String, StatedStrength, Conditions)> {
+        self.bottle.map(|bottle| (bottle.name.clone(), bottle.stated, bottle.conditions(room)))
+    }
+
     /// What it may hold: where nobody measured it, what a solution so labelled may be off comes to its strength.
     pub(super) fn may_hold(&self) -> Interval<MassFraction> {
         if self.kind == PartKind::Developer && self.basis >= Basis::Stated {
@@ -44,6 +52,7 @@ pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
         kind: PartKind::Developer,
         strength: bottle.strength,
         basis: bottle.basis,
+        bottle: Some(stocked),
         stock: stocked.facts.stock(bottle.strength),
     });
     let diluents = request.shop.diluents.iter().map(|diluent| Candidate {
@@ -51,6 +60,7 @@ pub(super) fn candidates(request: &Request) -> Vec<Candidate<'_>> {
         kind: PartKind::Diluent,
         strength: Interval::exact(MassFraction::ZERO),
         basis: Basis::Stated,
+        bottle: None,
         stock: diluent.facts.stock(Interval::exact(MassFraction::ZERO)),
     });
     bottles.chain(diluents).collect()

@@ -1,6 +1,7 @@
 use crate::{
     choice::choice,
     mix::{Composition, Ratio},
+    peroxide::{Conditions, StatedStrength},
     quantity::{Duration, Mass, MassFraction},
     service::request::WorkStage,
     source::{Basis, Interval},
@@ -39,6 +40,10 @@ pub struct Mix {
     #[serde(skip)]
     #[schemars(skip)]
     pub composition: Option<Composition>,
+    /// The bottles in it by name, as they state their strength. Not part of the plain data.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub(crate) stated: Vec<(String, StatedStrength, Conditions)>,
     /// Products in it whose contents nobody declares in full: what they may hold or release is unknown.
     pub undeclared: Vec<String>,
     /// The bowls, in the order in which they are mixed.

@@ -117,6 +117,7 @@ fn mix(
         leftover: bowl.total.times(count as f64).in_field(field)?.minus_or_zero(amount.value.best()),
         on_hair_as_labelled: as_applied(&as_labelled).in_field(field)?,
         composition: declared::composition(request, &poured),
+        stated: developer.parts.iter().filter_map(|(stock, _)| stock.states(request.room)).collect(),
         undeclared: declared::undeclared(request, &poured),
         bowls: vec![bowl],
         findings: Vec::new(),

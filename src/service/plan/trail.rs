@@ -3,14 +3,14 @@
 use super::{Bowl, ChairClock, Mix, Plan, SectionLift, trail_head, trail_money};
 use crate::{
     lift::LEVEL_FORMULA,
-    peroxide::STRENGTH_FORMULA,
+    peroxide::{STRENGTH_FORMULA, converted, resting_on},
     quantity::MassFraction,
     source::{Basis, Interval, TracedInput, TracedResult, citations::lift},
     text::traced,
 };
 
 impl Plan {
-    /// How each main result came about: strength on the hair bowl by bowl, level of each lightened section, colour under
+    /// How each main result came about: strength on the hair bowl by bowl, with what leads to that of a bottle, level of each lightened section, colour under
     /// each toner, foils and what they take, time in the chair, cost and price.
     ///
     /// # Example
@@ -26,8 +26,7 @@ impl Plan {
     /// ```
     #[must_use]
     pub fn trail(&self) -> Vec<TracedResult> {
-        let bowls =
-            self.mixes.iter().flat_map(|mix| (1..).zip(&mix.bowls).map(move |(place, bowl)| on_hair(mix, bowl, place)));
+        let bowls = strengths(&self.mixes).into_iter();
         let lift = self.lift.iter().map(level);
         let money = self.money.iter().flat_map(|money| trail_money::amounts(self, money));
         bowls.chain(lift).chain(self.trail_of_head()).chain([chair(self)]).chain(money).collect()
@@ -50,6 +49,25 @@ impl Plan {
         let foils = self.head.sections.iter().flat_map(|section| trail_head::foils(self, section));
         toners.chain(foils).collect()
     }
+}
+
+/// The strength of each bowl; before the first that a bottle goes into, how its own gets to % w/w.
+fn strengths(mixes: &[Mix]) -> Vec<TracedResult> {
+    let mut trail: Vec<TracedResult> = Vec::new();
+    for mix in mixes {
+        let step = |(name, stated, at): &(String, _, _)| {
+            let step = converted(*stated, at).ok().flatten()?;
+            Some(TracedResult { what: format!("{name}, {}", step.what), ..step })
+        };
+        let steps: Vec<_> = mix.stated.iter().filter_map(step).collect();
+        for step in &steps {
+            if !trail.contains(step) {
+                trail.push(step.clone());
+            }
+        }
+        trail.extend((1..).zip(&mix.bowls).map(|(place, bowl)| resting_on(on_hair(mix, bowl, place), &steps)));
+    }
+    trail
 }
 
 /// Conservation of mass and of peroxide.

@@ -298,3 +298,39 @@ fn grams_of_a_stock_in_volumes_carry_the_bounds_of_its_density() {
     let blend = data(&[&bottles[..], &["--trail"]].concat());
     assert!(blend.as_array().unwrap().len() == 2 && cites(&blend[1]), "{blend}");
 }
+
+/// A label of the trade is common practice, and so is what is made of it: 0.3 x 20 = 6 % w/w, by whichever command.
+#[test]
+fn what_is_made_of_a_label_is_common_practice() {
+    let folder = tempfile::tempdir().unwrap();
+    let write = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, text).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let bottle = "[[developer]]\nname = \"a\"\nstrength = \"20 vol label\"\nstrength_basis = \"label\"\n";
+    let shop = write("shop.toml", &format!("format = 1\n{bottle}[[diluent]]\nname = \"b\"\n"));
+    let service = include_str!("../../../examples/soft-gradient.toml");
+    let relabelled = service.replacen("strength = \"6 % w/w\"", "strength = \"20 vol label\"", 1);
+    assert_ne!(service, relabelled);
+    let service = write("service.toml", &relabelled);
+    let titrant = ["titrate", "--titrant", "0.02 mol/L", "--aliquot", "10", "--taken", "10", "--made-up-to", "250"];
+    for (args, step, result) in [
+        (vec!["table", "--stocks", "20 vol, 3 % w/w", "--targets", "2 % w/w", "--total", "100"], "20 vol", "20 vol"),
+        (vec!["blend", &shop, "--target", "3 % w/w", "--total", "100"], "a, 20 vol", "strength of the blend"),
+        (vec!["plan", &service], "developer 6, 20 vol", "nape: strength on the hair"),
+        ([&titrant[..], &["--expect", "20 vol"]].concat(), "20 vol", "titre to expect"),
+    ] {
+        let trail = data(&[&args[..], &["--trail"]].concat());
+        let trail = trail.as_array().unwrap();
+        let named = |one: &&serde_json::Value, begins: &str| one["what"].as_str().unwrap().starts_with(begins);
+        let found = trail.iter().find(|one| named(one, step)).unwrap();
+        assert_eq!((&found["value"], &found["worked"]), (&json!("6"), &json!("0.3 x 20")), "{args:?}");
+        let made = trail.iter().rfind(|one| named(one, result)).unwrap();
+        assert_eq!(made["basis"], "common-practice", "{made}");
+        assert!(!made["sources"].as_array().unwrap().is_empty(), "{made}");
+    }
+    // A bottle by mass is none: its cells stay arithmetic.
+    let table = data(&["table", "--stocks", "20 vol, 3 % w/w", "--targets", "2 % w/w", "--total", "100", "--trail"]);
+    assert_eq!(table.as_array().unwrap().last().unwrap()["basis"], "derived");
+}
