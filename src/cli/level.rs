@@ -5,7 +5,7 @@ use crate::{
         shade_levels, trace_lift, trace_reading, trace_result_level, trace_shade_level, trace_underlying_pigment,
         underlying_pigment,
     },
-    source::{Basis, Interval, TracedResult},
+    source::{Basis, Interval, Sourced, TracedResult},
     text::{Sheet, number, span},
 };
 use serde::Serialize;
@@ -97,12 +97,15 @@ fn scene(args: &LevelArgs) -> (Canvas, Scale) {
 /// How each of these came about; a shade that does not exist has no way to it.
 fn trail(report: &Report, args: &LevelArgs) -> Result<Vec<TracedResult>, Refusal> {
     let mut found = Vec::new();
+    // Stated, or what the model of hair reads from the instrument.
+    let basis = report.reading.as_ref().map_or(Basis::Stated, |reading| reading.basis);
+    let natural = Sourced { value: report.natural_level, basis, citation: None };
     if let Some(reading) = &report.reading {
         found.push(trace_reading(reading.measured, reading.measured_with)?);
     }
     if let Some(target) = &report.target {
         let (canvas, scale) = scene(args);
-        let (natural, wanted) = (report.natural_level, target.target_level);
+        let wanted = target.target_level;
         found.push(trace_lift(natural, wanted));
         if target.formula_level.is_some() {
             found.push(trace_shade_level(natural, wanted, canvas, scale)?);
@@ -110,7 +113,7 @@ fn trail(report: &Report, args: &LevelArgs) -> Result<Vec<TracedResult>, Refusal
         found.extend(target.exposed.as_ref().map(|_| trace_underlying_pigment(wanted)));
     }
     if let Some(applied) = &report.applied {
-        found.push(trace_result_level(report.natural_level, applied.applied_level)?);
+        found.push(trace_result_level(natural, applied.applied_level)?);
     }
     Ok(found)
 }

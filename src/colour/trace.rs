@@ -30,29 +30,33 @@ const TONED: &str =
     "spectrum of white hair with the dye of a shade, in daylight D65 for the observer of 10 degrees, as CIELAB";
 
 fn levels(what: &str, level: Interval<Level>) -> TracedInput {
-    TracedInput::new(what, level.map(Level::number), "level").resting(Basis::Stated)
+    level_of(what, Sourced::stated(level))
+}
+
+fn level_of(what: &str, level: Sourced<Interval<Level>>) -> TracedInput {
+    TracedInput::new(what, level.value.map(Level::number), "level").resting(level.basis)
 }
 
 fn id(citation: Option<&'static Citation>) -> Vec<&'static str> {
     citation.map(|one| one.id).into_iter().collect()
 }
 
-/// How far hair has to go, above 0 lighter.
+/// How far hair has to go, above 0 lighter. The natural level rests on what its basis says: stated, or read and modelled.
 ///
 /// # Example
 ///
 /// ```
-/// use foilwork::colour::{Level, trace_lift};
+/// use foilwork::{colour::{Level, trace_lift}, source::Sourced};
 ///
-/// let found = trace_lift(Level::new(5.0)?.into(), Level::new(9.0)?);
+/// let found = trace_lift(Sourced::stated(Level::new(5.0)?.into()), Level::new(9.0)?);
 /// assert_eq!((found.value.as_str(), found.worked.as_deref()), ("4", Some("9 - 5")));
 /// # Ok::<(), foilwork::colour::InvalidLevel>(())
 /// ```
 #[must_use]
-pub fn trace_lift(natural: Interval<Level>, wanted: Level) -> TracedResult {
-    let way = natural.map(|natural| lift_needed(natural, wanted)).map(LevelChange::levels);
-    TracedResult::new("way to the wanted level", way, "levels", LIFT, Basis::Derived)
-        .made_of([levels("wanted level", wanted.into()), levels("natural level", natural)])
+pub fn trace_lift(natural: Sourced<Interval<Level>>, wanted: Level) -> TracedResult {
+    let way = natural.value.map(|natural| lift_needed(natural, wanted)).map(LevelChange::levels);
+    TracedResult::new("way to the wanted level", way, "levels", LIFT, natural.basis)
+        .made_of([levels("wanted level", wanted.into()), level_of("natural level", natural)])
 }
 
 /// The level of the shade for a natural level as far as it is known. Beyond the end of the scale for a bound, the end is meant.
@@ -79,22 +83,24 @@ pub(crate) fn shade_levels(
 /// # Example
 ///
 /// ```
-/// use foilwork::colour::{Canvas, Level, Scale, trace_shade_level};
+/// use foilwork::{colour::{Canvas, Level, Scale, trace_shade_level}, source::Sourced};
 ///
-/// let found = trace_shade_level(Level::new(6.0)?.into(), Level::new(8.0)?, Canvas::Natural, Scale::European10)?;
+/// let six = Sourced::stated(Level::new(6.0)?.into());
+/// let found = trace_shade_level(six, Level::new(8.0)?, Canvas::Natural, Scale::European10)?;
 /// assert_eq!((found.value.as_str(), found.worked.as_deref()), ("10", Some("2 x 8 - 6")));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trace_shade_level(
-    natural: Interval<Level>,
+    natural: Sourced<Interval<Level>>,
     wanted: Level,
     canvas: Canvas,
     scale: Scale,
 ) -> Result<TracedResult, ArithmeticError> {
-    let (shade, best) = shade_levels(natural, wanted, canvas, scale)?;
-    let formula = if lift_needed(natural.best(), wanted).is_lift() { SHADE } else { DEPOSIT };
-    Ok(TracedResult::new("formula level", shade.map(Level::number), "level", formula, best.basis)
-        .made_of([levels("wanted level", wanted.into()), levels("natural level", natural)])
+    let (shade, best) = shade_levels(natural.value, wanted, canvas, scale)?;
+    let formula = if lift_needed(natural.value.best(), wanted).is_lift() { SHADE } else { DEPOSIT };
+    let basis = best.basis.weaker(natural.basis);
+    Ok(TracedResult::new("formula level", shade.map(Level::number), "level", formula, basis)
+        .made_of([levels("wanted level", wanted.into()), level_of("natural level", natural)])
         .resting_on(&id(best.citation)))
 }
 
@@ -107,13 +113,13 @@ pub fn trace_shade_level(
 /// # Example
 ///
 /// ```
-/// use foilwork::colour::{Level, trace_result_level};
+/// use foilwork::{colour::{Level, trace_result_level}, source::Sourced};
 ///
-/// let found = trace_result_level(Level::new(5.0)?.into(), Level::new(9.0)?)?;
+/// let found = trace_result_level(Sourced::stated(Level::new(5.0)?.into()), Level::new(9.0)?)?;
 /// assert_eq!((found.value.as_str(), found.worked.as_deref()), ("7", Some("(5 + 9) / 2")));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn trace_result_level(natural: Interval<Level>, shade: Level) -> Result<TracedResult, ArithmeticError> {
+pub fn trace_result_level(natural: Sourced<Interval<Level>>, shade: Level) -> Result<TracedResult, ArithmeticError> {
     // The mean rule is one of lifting: a shade as deep as the hair or deeper deposits its own level.
     let found = |from| {
         if shade > from {
@@ -122,11 +128,12 @@ pub fn trace_result_level(natural: Interval<Level>, shade: Level) -> Result<Trac
             Ok(Sourced::common_practice(shade))
         }
     };
-    let best = found(natural.best())?;
-    let level = natural.try_map(|from| found(from).map(|one| one.value))?;
-    let formula = if shade > natural.best() { RESULT } else { OWN_LEVEL };
-    Ok(TracedResult::new("resulting level", level.map(Level::number), "level", formula, best.basis)
-        .made_of([levels("natural level", natural), levels("level of the shade", shade.into())])
+    let best = found(natural.value.best())?;
+    let level = natural.value.try_map(|from| found(from).map(|one| one.value))?;
+    let formula = if shade > natural.value.best() { RESULT } else { OWN_LEVEL };
+    let basis = best.basis.weaker(natural.basis);
+    Ok(TracedResult::new("resulting level", level.map(Level::number), "level", formula, basis)
+        .made_of([level_of("natural level", natural), levels("level of the shade", shade.into())])
         .resting_on(&id(best.citation)))
 }
 

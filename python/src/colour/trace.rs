@@ -9,7 +9,10 @@ use crate::{
     error::{FoilworkError, Shaped, Three, raise},
     source::TracedResult,
 };
-use foilwork::colour::{self, Canvas, Scale};
+use foilwork::{
+    colour::{self, Canvas, Scale},
+    source::Sourced,
+};
 use pyo3::prelude::*;
 
 /// How far hair has to go, above 0 lighter, and how that comes about.
@@ -30,7 +33,7 @@ use pyo3::prelude::*;
 ///     '9 - 5'
 #[pyfunction]
 pub fn trace_lift(natural_level: StatedLevel, target_level: AnyLevel) -> TracedResult {
-    colour::trace_lift(natural_level.0, target_level.0).into()
+    colour::trace_lift(Sourced::stated(natural_level.0), target_level.0).into()
 }
 
 /// How the level of a permanent shade comes about that brings hair to a level.
@@ -65,7 +68,8 @@ pub fn trace_shade_level(
         12 => Scale::Twelve,
         other => return Err(FoilworkError::new_err(format!("unknown top_level {other}: give 10 or 12"))),
     };
-    colour::trace_shade_level(natural_level.0, target_level.0, canvas, scale).map(Into::into).map_err(raise)
+    let natural = Sourced::stated(natural_level.0);
+    colour::trace_shade_level(natural, target_level.0, canvas, scale).map(Into::into).map_err(raise)
 }
 
 /// How the level comes about that a permanent shade gives on natural hair.
@@ -86,7 +90,7 @@ pub fn trace_shade_level(
 ///     '(5 + 9) / 2'
 #[pyfunction]
 pub fn trace_result_level(natural_level: StatedLevel, applied_level: AnyLevel) -> PyResult<TracedResult> {
-    colour::trace_result_level(natural_level.0, applied_level.0).map(Into::into).map_err(raise)
+    colour::trace_result_level(Sourced::stated(natural_level.0), applied_level.0).map(Into::into).map_err(raise)
 }
 
 /// How the level of hair comes about that an instrument read.

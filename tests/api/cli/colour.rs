@@ -154,3 +154,15 @@ fn what_is_left_to_the_colour_has_the_bounds_of_the_model() {
         assert_near(left["bounds"][bound].as_str().unwrap().parse().unwrap(), want, 1e-9);
     }
 }
+
+/// A level that the model reads from an instrument is not stated by anybody.
+#[test]
+fn a_natural_level_says_whose_it_is() {
+    for (of, wanted) in [(["--measured", "22.7,4,4.8"], "derived"), (["--natural", "5"], "stated")] {
+        let args = [&["level"][..], &of, &["--target", "8", "--trail"]].concat();
+        let trail = data(&args);
+        let lift = trail.as_array().unwrap().iter().find(|one| one["what"] == "way to the wanted level").unwrap();
+        assert_eq!((&lift["inputs"][1]["basis"], &lift["basis"]), (&json!(wanted), &json!(wanted)), "{lift}");
+        assert_eq!(lift["inputs"][0]["basis"], "stated");
+    }
+}
