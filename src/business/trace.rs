@@ -16,7 +16,7 @@ const SALES: &str = "up ((fixed costs + profit wanted) / (price - variable cost)
 const TAKINGS_FOR_IT: &str = "(fixed costs + profit wanted) x price / (price - variable cost)";
 const TAKINGS: &str = "sales x price";
 const FLAT: &str = "takings x rate";
-const OVER: &str = "(takings - threshold) x rate";
+const OVER: &str = "largest (0, takings - threshold) x rate";
 const SLICES: &str = "sum of each slice of the takings times its rate";
 const PAY: &str = "base + commission";
 const SHARE: &str = "tips x hours / all hours, to whole minor units that add up";
@@ -119,7 +119,7 @@ pub fn trace_sales_mix(plan: &SalesMixPlan) -> Vec<TracedResult> {
 /// let rule = CommissionRule::OverThreshold { threshold: eur("500.00")?, rate: CommissionRate::from_percent(5.into())? };
 /// let [commission, pay] =
 ///     trace_commission(eur("120.00")?, &rule, eur("1540.00")?, Rounding::MidpointAwayFromZero)?;
-/// assert_eq!(commission.worked.as_deref(), Some("(1540.00 - 500.00) x (5 / 100)"));
+/// assert_eq!(commission.worked.as_deref(), Some("largest (0, 1540.00 - 500.00) x (5 / 100)"));
 /// assert_eq!((commission.value.as_str(), pay.value.as_str()), ("52.00", "172.00"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -136,11 +136,7 @@ pub fn trace_commission(
     let commission = match rule {
         CommissionRule::Flat(flat) => found(FLAT).made_of([all, rate("rate", flat.percent(), of_takings)]),
         CommissionRule::OverThreshold { threshold, rate: over } => {
-            let inputs = [all, stated("threshold", *threshold), rate("rate", over.percent(), of_takings)];
-            // Below the threshold there is none, not less than none.
-            let below = (takings < *threshold).then(|| "0".to_owned());
-            let traced = below.map_or_else(|| found(OVER), |none| found(OVER).working(none));
-            traced.made_of(inputs)
+            found(OVER).made_of([all, stated("threshold", *threshold), rate("rate", over.percent(), of_takings)])
         }
         CommissionRule::Tiered(tiers) => {
             let (mut inputs, mut parts, mut from) = (vec![all], Vec::new(), Decimal::ZERO);

@@ -2,7 +2,7 @@
 
 use super::{Quote, QuotePart, StockLevel};
 use crate::{
-    money::{COST_FORMULA, GROSS_FORMULA, Measure, Money, MoneyError, PriceRule, amount, of, percent},
+    money::{COST_FORMULA, Measure, Money, MoneyError, PriceRule, ServicePrice, amount, of},
     quantity::Duration,
     source::{Basis, Interval, TracedInput, TracedResult, citations::money},
     text::traced,
@@ -11,6 +11,7 @@ use crate::{
 const POINT: &str = "use in a day x days to delivery + reserve";
 const PACKS: &str = "up ((use in a day x (days to delivery + days to cover) + reserve - on hand - on order) / pack)";
 const NONE_DUE: &str = "none while on hand + on order exceed the point at which to order";
+const BALANCE: &str = "gross price - in advance";
 const DAYS: &str = "on hand / use in a day";
 
 impl StockLevel {
@@ -47,7 +48,7 @@ impl StockLevel {
             TracedResult::exact("point at which to order", found.reorder_point, found.unit, POINT, Basis::Stated)
                 .made_of([daily.clone(), lead.clone(), reserve.clone()])
                 .resting_on(&[money::STOCK_LEVELS.id]);
-        let formula = if found.packs > 0 { PACKS } else { NONE_DUE };
+        let formula = if found.due { PACKS } else { NONE_DUE };
         let packs = TracedResult::exact("packs to order", found.packs, "packs", formula, Basis::Stated).made_of([
             daily.clone(),
             lead,
@@ -97,7 +98,7 @@ impl Quote {
         rule: &PriceRule,
         in_chair: Option<Interval<Duration>>,
     ) -> Vec<TracedResult> {
-        let ends = |of: fn(&crate::money::ServicePrice) -> Money| {
+        let ends = |of: fn(&ServicePrice) -> Money| {
             let [low, high] = [&self.low, &self.high].map(|end| of(end).decimal().to_string());
             (low != high).then_some([low, high])
         };
@@ -108,44 +109,39 @@ impl Quote {
             TracedInput { bounds: ends, ..of(&one.what, one.cost.best()).resting(one.basis) }
         };
         let best = &self.best;
-        let cost = best.set.cost.minus(best.card_fee).unwrap_or(best.set.cost);
-        let sum = amount("cost", cost, COST_FORMULA, basis).made_of(parts.iter().map(part));
-        let tax = percent("tax", rule.tax.percent(), "% of the net price");
-        let card = rule.card.map(|fee| {
-            [
-                percent("card fee", fee.rate().percent(), "% of the payment"),
-                of("fixed card fee", fee.fixed()),
-                tax.clone(),
-            ]
-        });
-        let moved = best.taxed.net != best.target_net;
-        let name = if moved { "net price that is asked for" } else { "net price" };
+        let cost = TracedInput { bounds: ends(before_card), ..of("cost", before_card(best)) };
+        let sum = TracedResult {
+            bounds: cost.bounds.clone(),
+            ..amount("cost", before_card(best), COST_FORMULA, basis).made_of(parts.iter().map(part))
+        };
         let minutes = in_chair.map(|time| traced("minutes in the chair", time));
-        let asked =
-            [of("cost", cost), rule.target.asked()].into_iter().chain(minutes).chain(card.into_iter().flatten());
-        let net = TracedResult {
-            bounds: ends(|end| end.target_net),
-            ..amount(name, best.target_net, rule.target.formula(rule.card.is_some()), basis)
-        };
-        let net = net.made_of(asked).resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]);
-        let gross = if moved {
-            let list = rule.ending.map(|(ending, _)| {
-                [
-                    of("lowest price of the list", ending.ending()),
-                    of("from one price of the list to the next", ending.step()),
-                ]
-            });
-            amount("gross price", best.taxed.gross, crate::money::TO_THE_LIST, basis)
-                .made_of([of(name, best.target_net), tax].into_iter().chain(list.into_iter().flatten()))
-        } else {
-            amount("gross price", best.taxed.gross, GROSS_FORMULA, basis)
-                .made_of([of("net", best.taxed.net), of("tax", best.taxed.tax)])
-                .resting_on(&[money::CALCULATING_VAT.id])
-        };
-        let gross = TracedResult { bounds: ends(|end| end.taxed.gross), ..gross };
-        let balance = amount("then to pay", self.balance, "gross price - in advance", basis)
-            .made_of([of("gross price", best.taxed.gross), of("in advance", self.deposit)]);
-        let later = (!self.deposit.is_zero()).then_some(balance);
+        let [mut net, mut gross] = rule.traced((cost, minutes), best.target_net, &best.taxed, basis);
+        net.bounds = ends(|end| end.target_net);
+        gross.bounds = ends(|end| end.taxed.gross);
+        for input in &mut gross.inputs {
+            input.bounds = match input.what.as_str() {
+                "net" => ends(|end| end.taxed.net),
+                "tax" if input.unit == net.unit => ends(|end| end.taxed.tax),
+                what if what == net.what => net.bounds.clone(),
+                _ => None,
+            };
+        }
+        let later = (!self.deposit.is_zero()).then(|| {
+            let left = [&self.low, &self.high].map(|end| end.taxed.gross.minus(self.deposit));
+            let bounds = match left {
+                [Ok(low), Ok(high)] if low != high => Some([low, high].map(|end| end.decimal().to_string())),
+                _ => None,
+            };
+            let gross = TracedInput { bounds: gross.bounds.clone(), ..of("gross price", best.taxed.gross) };
+            let balance =
+                amount("then to pay", self.balance, BALANCE, basis).made_of([gross, of("in advance", self.deposit)]);
+            TracedResult { bounds, ..balance }
+        });
         [sum, net, gross].into_iter().chain(later).collect()
     }
+}
+
+/// What the parts cost: the card fee comes of the price.
+fn before_card(price: &ServicePrice) -> Money {
+    price.set.cost.minus(price.card_fee).unwrap_or(price.set.cost)
 }

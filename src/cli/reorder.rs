@@ -105,7 +105,8 @@ fn one(args: &ReorderArgs) -> Outcome {
     let report = ReorderReport { reorder, stock_days: stock.days()? };
     output::report(&args.report, &report, || {
         let Reorder { reorder_point, due, packs, unit } = report.reorder;
-        let now = if due { format!("order now: {packs} x {pack}") } else { "nothing to order yet".to_owned() };
+        let wanted = due && packs > 0;
+        let now = if wanted { format!("order now: {packs} x {pack}") } else { "nothing to order yet".to_owned() };
         let days =
             report.stock_days.map_or("nothing is used".to_owned(), |days| format!("lasts {} days", shown(days, 1)));
         format!("{now}\n  order at {reorder_point} {unit} on hand and on order\n  the {on_hand} on hand: {days}\n")

@@ -1,4 +1,4 @@
-use super::{Money, PriceTarget, SetPrice, TaxedPrice};
+use super::{CardFee, Money, PriceRule, PriceTarget, SetPrice, TaxedPrice};
 use crate::source::{Basis, TracedInput, TracedResult, citations::money};
 use rust_decimal::Decimal;
 
@@ -53,6 +53,44 @@ impl PriceTarget {
             Self::Markup(markup) => percent("mark-up, as asked for", markup.percent(), "% of the cost"),
             Self::PerChairHour(hour) => of("amount for an hour", hour),
         }
+    }
+}
+
+impl PriceRule {
+    /// How the net price of a cost and the gross price come about, which the list may move; `minutes` are those in the chair.
+    pub(crate) fn traced(
+        &self,
+        (cost, minutes): (TracedInput, Option<TracedInput>),
+        target_net: Money,
+        taxed: &TaxedPrice,
+        basis: Basis,
+    ) -> [TracedResult; 2] {
+        let tax = percent("tax", self.tax.percent(), "% of the net price");
+        let moved = taxed.net != target_net;
+        let name = if moved { "net price that is asked for" } else { "net price" };
+        let minutes = minutes.filter(|_| matches!(self.target, PriceTarget::PerChairHour(_)));
+        let card = |fee: CardFee| {
+            [
+                percent("card fee", fee.rate().percent(), "% of the payment"),
+                of("fixed card fee", fee.fixed()),
+                tax.clone(),
+            ]
+        };
+        let card = self.card.into_iter().flat_map(card);
+        let net = amount(name, target_net, self.target.formula(self.card.is_some()), basis)
+            .made_of([cost, self.target.asked()].into_iter().chain(minutes).chain(card))
+            .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]);
+        let Some((ending, toward)) = self.ending.filter(|_| moved) else {
+            return [net, TracedResult { basis, ..taxed.trail() }];
+        };
+        let gross = amount("gross price", taxed.gross, TO_THE_LIST, basis).made_of([
+            of(name, target_net),
+            tax,
+            of("lowest price of the list", ending.ending()),
+            of("from one price of the list to the next", ending.step()),
+            TracedInput::exact("which neighbour is taken", toward, "direction"),
+        ]);
+        [net, gross]
     }
 }
 

@@ -51,7 +51,7 @@ fn bracketed(value: &str) -> Cow<'_, str> {
     if value.starts_with('-') { format!("({value})").into() } else { value.into() }
 }
 
-/// Longest names first. None where a word has no number, but for `x`, `whole` and `up`.
+/// Longest names first. None where a word has no number, but for `x`, `whole`, `up` and `largest`.
 fn put_in(formula: &str, known: &[(Cow<'_, str>, String)]) -> Option<String> {
     let (mut rest, mut told, mut inside) = (formula, String::new(), false);
     while let Some(first) = rest.chars().next() {
@@ -65,7 +65,7 @@ fn put_in(formula: &str, known: &[(Cow<'_, str>, String)]) -> Option<String> {
         if first.is_alphabetic() {
             let end = rest.find(|one: char| !one.is_alphabetic()).unwrap_or(rest.len());
             let (word, after) = rest.split_at_checked(end)?;
-            if !["x", "whole", "up"].contains(&word) {
+            if !["x", "whole", "up", "largest"].contains(&word) {
                 return None;
             }
             told += word;

@@ -122,7 +122,7 @@ fn rule_of(
 ///     >>> from foilwork.business import trace_commission
 ///     >>> from foilwork.money import Money
 ///     >>> trace_commission(Money("1540", "USD"), percent=5, threshold=Money("500", "USD"))[0].worked
-///     '(1540.00 - 500.00) x (5 / 100)'
+///     'largest (0, 1540.00 - 500.00) x (5 / 100)'
 #[pyfunction]
 #[pyo3(signature = (takings, *, percent = None, threshold = None, tiers = None, base = None, rounding = HALF_UP), text_signature = "(takings, *, percent=None, threshold=None, tiers=None, base=None, rounding='midpoint-away-from-zero')")]
 pub fn trace_commission(

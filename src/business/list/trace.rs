@@ -1,9 +1,6 @@
 use super::{PricedLine, PricedTable};
 use crate::{
-    money::{
-        COST_FORMULA, CardFee, Money, NET_FORMULA, PriceRule, PriceTarget, SetPrice, TO_THE_LIST, TaxedPrice, amount,
-        of, percent,
-    },
+    money::{COST_FORMULA, Money, NET_FORMULA, PriceRule, PriceTarget, SetPrice, TaxedPrice, amount, of, percent},
     source::{Basis, Interval, TracedInput, TracedResult, citations::money},
     text::traced,
 };
@@ -57,36 +54,24 @@ fn line(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
 
 /// A price of the list is the gross price; one that the rule sets begins with the net price, which the list may move.
 fn price(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
-    let tax = percent("tax", rule.tax.percent(), "% of the net price");
+    let tax = || percent("tax", rule.tax.percent(), "% of the net price");
     let net_of = |what| {
         amount("net price", line.net, NET_FORMULA, Basis::Stated)
-            .made_of([of(what, line.gross), tax.clone()])
+            .made_of([of(what, line.gross), tax()])
             .resting_on(&[money::CALCULATING_VAT.id])
     };
     if line.is_listed {
         return vec![net_of("gross price, on the list")];
     }
+    let taxed = TaxedPrice { net: line.net, tax: line.tax, gross: line.gross };
+    let minutes = traced("minutes in the chair", Interval::exact(line.in_chair));
+    let set = rule.traced((cost(line, rule), Some(minutes)), line.target_net, &taxed, Basis::Stated);
     let moved = line.net != line.target_net;
-    let name = if moved { "net price that is asked for" } else { "net price" };
-    let asked = amount(name, line.target_net, rule.target.formula(rule.card.is_some()), Basis::Stated)
-        .made_of(asked(line, rule, &tax))
-        .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]);
-    let Some((ending, toward)) = rule.ending.filter(|_| moved) else {
-        let taxed = TaxedPrice { net: line.net, tax: line.tax, gross: line.gross };
-        return vec![asked, taxed.trail()];
-    };
-    let gross = amount("gross price", line.gross, TO_THE_LIST, Basis::Stated).made_of([
-        of(name, line.target_net),
-        tax.clone(),
-        of("lowest price of the list", ending.ending()),
-        of("from one price of the list to the next", ending.step()),
-        TracedInput::exact("which neighbour is taken", toward, "direction"),
-    ]);
-    vec![asked, gross, net_of("gross price")]
+    set.into_iter().chain(moved.then(|| net_of("gross price"))).collect()
 }
 
 /// What the rule makes a net price of. The hour of a chair has to earn the overhead, so that it is no cost there.
-fn asked(line: &PricedLine, rule: &PriceRule, tax: &TracedInput) -> Vec<TracedInput> {
+fn cost(line: &PricedLine, rule: &PriceRule) -> TracedInput {
     let by_the_hour = matches!(rule.target, PriceTarget::PerChairHour(_));
     let parts = [line.product, line.developer, line.consumables, line.laundry, line.labour];
     let overhead = (!by_the_hour).then_some(line.overhead);
@@ -96,13 +81,5 @@ fn asked(line: &PricedLine, rule: &PriceRule, tax: &TracedInput) -> Vec<TracedIn
         (false, Some(_)) => "cost, without card fee",
         (false, None) => "cost",
     };
-    let minutes = by_the_hour.then(|| traced("minutes in the chair", Interval::exact(line.in_chair)));
-    let card = |fee: CardFee| {
-        [percent("card fee", fee.rate().percent(), "% of the payment"), of("fixed card fee", fee.fixed()), tax.clone()]
-    };
-    [of(name, cost), rule.target.asked()]
-        .into_iter()
-        .chain(minutes)
-        .chain(rule.card.into_iter().flat_map(card))
-        .collect()
+    of(name, cost)
 }

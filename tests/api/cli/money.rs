@@ -63,6 +63,13 @@ fn the_cost_asked_for_is_followed(#[case] args: &str, #[case] want: &str) {
 #[case("price --margin 40 --trail", "--trail cannot follow --margin alone")]
 #[case("price --markup 40 --trail", "--trail cannot follow --markup alone")]
 #[case("table --stocks 3%w/w --targets 6%w/w --total 60 --trail", "--trail: there is no result to follow")]
+#[case("day soft-gradient.toml soft-gradient.toml --trail", "--trail: a trail is of the day of one guest")]
+#[case("day soft-gradient.toml --log soft-gradient.jsonl --trail", "'--log <FILE>' cannot be used with '--trail'")]
+#[case("day soft-gradient.toml --svg --trail", "'--svg' cannot be used with '--trail'")]
+#[case("head soft-gradient.toml --svg --trail", "'--svg' cannot be used with '--trail'")]
+#[case("scale 30g+60g --total 120 --xlsx no.xlsx --trail", "'--xlsx <FILE>' cannot be used with '--trail'")]
+#[case("cost list.csv --shop shop.toml --xlsx no.xlsx --trail", "'--xlsx <FILE>' cannot be used with '--trail'")]
+#[case("cost list.csv --shop shop.toml --csv --trail", "'--csv' cannot be used with '--trail'")]
 fn what_a_trail_cannot_follow_is_refused(#[case] args: &str, #[case] want: &str) {
     let said = refused(&words(args));
     assert!(said.contains(want), "{said}");
@@ -171,6 +178,16 @@ fn stock_is_ordered_from_the_command_line() {
     assert!(text.contains("lasts 7.5 days"), "{text}");
 }
 
+/// 120 g a day for 5 days is all that is there, and no further day is to be covered: none of a pack of 500 g is short.
+#[test]
+fn no_pack_is_no_order() {
+    let args = words("business reorder --daily 120g --pack 500g --lead-days 5 --cover-days 0 --on-hand 600g");
+    let text = fine(&args);
+    assert!(text.starts_with("nothing to order yet\n  order at 600 g "), "{text}");
+    let packs = &data(&[&args[..], &["--trail"]].concat())[1];
+    assert_eq!((&packs["value"], &packs["worked"]), (&json!("0"), &json!("up ((120 x (5 + 0) + 0 - 600 - 0) / 500)")));
+}
+
 /// By hand, terms of the shop: N = (C + 0.08) / (1 - 0.22 - 0.014 x 1.19) = (C + 0.08) / 0.76334, with 19 % tax, up to the
 /// next .50. The parts cost 112, 148 and 235: N is 146.83, 193.99 and 307.96, with tax 174.73, 230.85 and 366.47.
 #[test]
@@ -180,6 +197,22 @@ fn a_correction_is_quoted_from_to() {
     let text = fine(&[&args[..], &["--deposit", "25%"]].concat());
     assert!(text.starts_with("colour correction: 175.50 EUR to 366.50 EUR, as expected 231.50 EUR"), "{text}");
     assert!(text.contains("  in advance 57.88 EUR, then 173.62 EUR\n"), "{text}");
+    // 25 % of 231.50 in advance, of the ends too.
+    let trail = data(&[&args[..], &["--deposit", "25%", "--trail"]].concat());
+    let traced = |what: &str| {
+        let ends_so = |one: &&serde_json::Value| one["what"].as_str().unwrap().ends_with(what);
+        trail.as_array().unwrap().iter().find(ends_so).unwrap()
+    };
+    assert_eq!(traced("cost")["bounds"], json!(["112.00", "235.00"]));
+    assert_eq!(traced("then to pay")["bounds"], json!(["117.62", "308.62"]));
+    assert_eq!(traced("then to pay")["inputs"][0]["bounds"], json!(["175.50", "366.50"]));
+    let inputs = |what: &str| -> Vec<_> {
+        traced(what)["inputs"].as_array().unwrap().iter().map(|one| one["what"].as_str().unwrap()).collect()
+    };
+    // A margin counts no minutes.
+    let of_net = ["cost", "margin, as asked for", "card fee", "fixed card fee", "tax"];
+    assert_eq!(inputs("net price that is asked for"), of_net);
+    assert_eq!(inputs("gross price").last(), Some(&"which neighbour is taken"));
     let list = data(&[&["business", "quote", "juniper_and_tide_quote.csv"][..], &SHOP].concat());
     assert_eq!((list.as_array().unwrap().len(), &list[0]["usual"]), (3, &euros("231.50")));
     let several = refused(

@@ -259,7 +259,7 @@ def trace_commission(
         >>> from foilwork.business import trace_commission
         >>> from foilwork.money import Money
         >>> trace_commission(Money("1540", "USD"), percent=5, threshold=Money("500", "USD"))[0].worked
-        '(1540.00 - 500.00) x (5 / 100)'
+        'largest (0, 1540.00 - 500.00) x (5 / 100)'
     """
 
 def trace_tips(tips: Money, worked_h: Sequence[float]) -> list[TracedResult]:
