@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from os import PathLike
 from typing import IO
 
@@ -54,7 +55,9 @@ class Pending:
             raise self._cannot(error.strerror or str(error)) from error
 
     def __exit__(self, *_: object) -> None:
-        self.file.close()
+        # What is still to be written to a full disk is not missed: the file goes.
+        with suppress(OSError):
+            self.file.close()
         if os.path.exists(self._part):
             os.unlink(self._part)
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import warnings
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import ExitStack
+from contextlib import ExitStack, contextmanager, suppress
 from importlib import import_module
 from os import PathLike
 from typing import TYPE_CHECKING, Any, NamedTuple
@@ -29,7 +29,7 @@ _BATCH = 1 << 17
 # How many refused rows are told.
 _TOLD = 10
 # How files begin.
-_PARQUET, _ARROW, _STREAM = b"PAR1", b"ARROW1", b"\xff\xff\xff\xff"
+_PARQUET, _ARROW, _STREAM = b"PAR1", b"ARROW1\0\0", b"\xff\xff\xff\xff"
 _ENDINGS = {".parquet": _PARQUET, ".arrow": _ARROW, ".feather": _ARROW, ".ipc": _ARROW}
 
 
@@ -187,7 +187,8 @@ def fill(
         raise FoilworkError(f"{os.fspath(refused)} is the output: name another file for the refused rows")
     try:
         with ExitStack() as open_files:
-            schema, batches = _read(pyarrow, table, open_files)
+            with _reading(pyarrow, table):
+                schema, batches = _read(pyarrow, table, open_files)
             filling.columns_in(schema)
             new = [pyarrow.field(name, pyarrow.float64()) for name in filling.to]
             good = _Written(pyarrow, table, output, _longer(pyarrow, schema, [], new), open_files)
@@ -196,7 +197,7 @@ def fill(
             if refused is not None:
                 apart = _Written(pyarrow, table, refused, _longer(pyarrow, schema, told, []), open_files)
             done = 0
-            for batch in batches:
+            for batch in _each(pyarrow, table, batches):
                 results, bad = filling.over(batch)
                 columns = [pyarrow.array(result, from_pandas=True) for result in results]
                 good.write([*batch.columns, *columns], None if not bad else [place for place, _ in bad])
@@ -234,7 +235,10 @@ def _pyarrow() -> Any:
 def begins(path: str | PathLike[str]) -> bytes | None:
     """How a file begins, where it is one that is read here; of this package only."""
     with open(path, "rb") as file:
-        head = file.read(6)
+        head = file.read(8)
+    # The first column of a CSV may be named so, too: then a separator or the end of the line follows.
+    if head.startswith(_PARQUET) and (len(head) == len(_PARQUET) or head[len(_PARQUET)] in b",;|\t\r\n"):
+        return None
     return next((begin for begin in (_PARQUET, _ARROW, _STREAM) if head.startswith(begin)), None)
 
 
@@ -258,6 +262,25 @@ def _read(pyarrow: Any, table: str | PathLike[str], open_files: ExitStack) -> tu
         return stream.schema, _cut(iter(stream))
     held = open_files.enter_context(pyarrow.ipc.open_file(source))
     return held.schema, _cut(held.get_batch(place) for place in range(held.num_record_batches))
+
+
+@contextmanager
+def _reading(pyarrow: Any, table: str | PathLike[str]) -> Iterator[None]:
+    # A damaged page is an OSError.
+    try:
+        yield
+    except (pyarrow.ArrowException, OSError) as error:
+        raise FoilworkError(f"cannot read {os.fspath(table)}: {error}") from error
+
+
+def _each(pyarrow: Any, table: str | PathLike[str], batches: Iterator[Any]) -> Iterator[Any]:
+    """The batches; what goes wrong with one is said of the table, and of nothing that is done with it."""
+    while True:
+        with _reading(pyarrow, table):
+            batch = next(batches, None)
+        if batch is None:
+            return
+        yield batch
 
 
 def _cut(batches: Iterator[Any]) -> Iterator[Any]:
@@ -301,16 +324,17 @@ class _Written:
         if ending not in _ENDINGS:
             known = ", ".join(_ENDINGS)
             raise FoilworkError(f"{os.fspath(path)}: the ending says how it is written (give one of {known})")
-        self._pyarrow, self._schema = pyarrow, schema
+        self._pyarrow, self._schema, self._named = pyarrow, schema, os.fspath(path)
         self._pending = open_files.enter_context(Pending(path, reads=table))
-        if _ENDINGS[ending] == _PARQUET:
-            parquet = import_module("pyarrow.parquet")
-            self._writer = parquet.ParquetWriter(self._pending.file, schema, compression="zstd")
-        else:
-            self._writer = pyarrow.ipc.new_file(self._pending.file, schema)
+        with self._writing():
+            if _ENDINGS[ending] == _PARQUET:
+                parquet = import_module("pyarrow.parquet")
+                self._writer = parquet.ParquetWriter(self._pending.file, schema, compression="zstd")
+            else:
+                self._writer = pyarrow.ipc.new_file(self._pending.file, schema)
         self._open = True
         # Before the file it writes to.
-        open_files.callback(self._close)
+        open_files.callback(self._abandon)
 
     def write(self, columns: Sequence[Any], without: Sequence[int] | None) -> None:
         batch = self._pyarrow.RecordBatch.from_arrays(list(columns), schema=self._schema)
@@ -321,12 +345,27 @@ class _Written:
             keep[list(without)] = False
             batch = batch.filter(self._pyarrow.array(keep))
         if batch.num_rows:
-            self._writer.write_batch(batch)
+            with self._writing():
+                self._writer.write_batch(batch)
 
     def _close(self) -> None:
         if self._open:
             self._open = False
-            self._writer.close()
+            with self._writing():
+                self._writer.close()
+
+    def _abandon(self) -> None:
+        # What went wrong before is told, not that the end of such a file cannot be written either.
+        with suppress(FoilworkError):
+            self._close()
+
+    @contextmanager
+    def _writing(self) -> Iterator[None]:
+        try:
+            yield
+        except (self._pyarrow.ArrowException, OSError) as error:
+            why = getattr(error, "strerror", None) or error
+            raise FoilworkError(f"cannot write {self._named}: {why}") from error
 
     def finish(self) -> None:
         self._close()

@@ -18,9 +18,19 @@ use std::{
 /// How every workbook begins: it is an archive.
 const BEGINS: &[u8] = b"PK\x03\x04";
 
-/// How tables begin that Python's foilwork reads: Parquet, and both ways of Arrow.
-const READ_BY_PYTHON: [(&[u8], &str); 3] =
-    [(b"PAR1", "a Parquet file"), (b"ARRO", "an Arrow file"), (b"\xff\xff\xff\xff", "an Arrow stream")];
+/// As much of a table as says what it is.
+const TELLING: u64 = 8;
+
+/// A table that Python's foilwork reads, by how it begins. The first column of a CSV may be named so, too: then a separator or the
+/// end of the line follows.
+fn read_by_python(begin: &[u8]) -> Option<&'static str> {
+    match begin {
+        [b'A', b'R', b'R', b'O', b'W', b'1', 0, 0, ..] => Some("an Arrow file"),
+        [b'P', b'A', b'R', b'1', next, ..] if !b",;|\t\r\n".contains(next) => Some("a Parquet file"),
+        [0xff, 0xff, 0xff, 0xff, ..] => Some("an Arrow stream"),
+        _ => None,
+    }
+}
 
 /// Writes a workbook, and says where it is.
 pub(super) fn deliver(path: &Path, workbook: &[u8], status: u8) -> Outcome {
@@ -41,16 +51,16 @@ fn list(path: &Path, bytes: &[u8]) -> Result<ListInWorkbook, Refusal> {
 pub(super) fn open_list(path: &Path) -> Result<(Box<dyn Read>, Option<ListInWorkbook>), Refusal> {
     let mut source = open(path)?;
     let mut begin = Vec::new();
-    source.by_ref().take(BEGINS.len() as u64).read_to_end(&mut begin).map_err(|error| failed(path, error))?;
+    source.by_ref().take(TELLING).read_to_end(&mut begin).map_err(|error| failed(path, error))?;
     let whole = Cursor::new(begin.clone()).chain(source);
-    if let Some((_, format)) = READ_BY_PYTHON.iter().find(|(begins, _)| begin == *begins) {
+    if let Some(format) = read_by_python(&begin) {
         return Err(Refusal(format!(
             "cannot read {}: it is {format}, which this program does not read (the foilwork of the Python package does, by the \
              same words, with pyarrow: pip install foilwork pyarrow)",
             path.display()
         )));
     }
-    if begin != BEGINS {
+    if !begin.starts_with(BEGINS) {
         return Ok((Box::new(whole), None));
     }
     let bytes = bounded(path, bytes_of(whole).map_err(|error| failed(path, error))?)?;

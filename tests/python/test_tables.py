@@ -2,6 +2,7 @@
 reason, or nothing is written."""
 
 import doctest
+import resource
 import subprocess
 from pathlib import Path
 from typing import Any
@@ -113,6 +114,8 @@ def test_a_long_table_is_what_the_function_and_plain_sql_say(tmp_path: Path) -> 
         ({"table": "none.parquet"}, "cannot read .*none.parquet: No such file"),
         ({"table": "text.parquet"}, "it is no Parquet or Arrow file"),
         ({"table": "torn.parquet"}, "cannot read .*torn.parquet: "),
+        ({"table": "damaged.parquet"}, "cannot read .*damaged.parquet: "),
+        ({"table": "named.parquet"}, "it is no Parquet or Arrow file"),
         ({"output": "weighed.csv"}, r"the ending says how it is written \(give one of .parquet, .arrow"),
         ({"output": "bottles.parquet"}, "this command reads it: name another file"),
         ({"output": "no/such/weighed.parquet"}, "there is no such folder: make it first"),
@@ -125,6 +128,10 @@ def test_what_cannot_be_leaves_no_trace(tmp_path: Path, change: dict[str, Any], 
     write(tmp_path / "bottles.parquet", TABLE)
     (tmp_path / "text.parquet").write_text("stock,target\n12,3\n")
     (tmp_path / "torn.parquet").write_bytes((tmp_path / "bottles.parquet").read_bytes()[:400])
+    # The header of its first page is none; the end of the file, which is read first, is whole.
+    whole = (tmp_path / "bottles.parquet").read_bytes()
+    (tmp_path / "damaged.parquet").write_bytes(whole[:4] + b"\xff" * 40 + whole[44:])
+    (tmp_path / "named.parquet").write_text("PAR1,target\n12,3\n")
     (tmp_path / "weighed.parquet").write_text("what stood here")
     before = {path: path.read_bytes() for path in tmp_path.iterdir()}
     words = {"table": "bottles.parquet", "output": "weighed.parquet", "refused": None, "stock": "stock"} | change
@@ -135,6 +142,20 @@ def test_what_cannot_be_leaves_no_trace(tmp_path: Path, change: dict[str, Any], 
             refused=words["refused"] and tmp_path / words["refused"],
         )  # fmt: skip
     assert {path: path.read_bytes() for path in tmp_path.iterdir()} == before
+
+
+@pytest.mark.parametrize("ending", [".parquet", ".arrow"])
+def test_a_disk_that_is_full_says_so(tmp_path: Path, ending: str) -> None:
+    # No more than 2000 bytes can be written to a file; a thousand numbers of 8 are more.
+    write(tmp_path / "t.parquet", pa.table({"ww": [0.03 * i for i in range(1000)]}))
+    limits = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (2000, limits[1]))
+    try:
+        with pytest.raises(FoilworkError, match=f"^cannot write .*o{ending}: .*[Ff]ile too large"):
+            fill_table(tmp_path / "t.parquet", dilute, 30, col("ww"), 60, to=["a", "b"], output=tmp_path / f"o{ending}")
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, limits)
+    assert [path.name for path in tmp_path.iterdir()] == ["t.parquet"]
 
 
 def test_a_stop_leaves_no_trace(tmp_path: Path) -> None:

@@ -19,7 +19,7 @@ use std::{
     cell::Cell,
     fmt::Write as _,
     io::{self, BufWriter, Read},
-    path::Path,
+    path::{Path, PathBuf},
     rc::Rc,
 };
 
@@ -33,6 +33,9 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
     let wrong = |error: csv::Error| cannot_read(&rule.file.table, error);
     let since_row = Rc::new(Cell::new(0));
     let (source, workbook) = open_list(&rule.file.table)?;
+    for (option, path) in [("--output", Some(&rule.file.output)), ("--refused", rule.file.refused.as_ref())] {
+        written_as_csv(option, path.map(PathBuf::as_path))?;
+    }
     let source = Bounded { source, since_row: Rc::clone(&since_row) };
     let between = if workbook.is_some() { b',' } else { separator };
     let mut reader = ReaderBuilder::new().flexible(true).delimiter(between).from_reader(source);
@@ -86,6 +89,17 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
 
 fn with<'a>(first: impl Iterator<Item = &'a [u8]>, then: impl Iterator<Item = &'a [u8]>) -> ByteRecord {
     first.chain(then).collect()
+}
+
+/// No name may promise another format: every program that opens such a file would refuse it.
+fn written_as_csv(option: &str, path: Option<&Path>) -> Result<(), Refusal> {
+    let Some(path) = path else { return Ok(()) };
+    let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default();
+    if ["parquet", "arrow", "feather", "ipc"].contains(&ending.as_str()) {
+        let why = "rows of a CSV file or a workbook are written as CSV (give it another ending, such as .csv)";
+        return Err(Refusal(format!("{option} {}: {why}", path.display())));
+    }
+    Ok(())
 }
 
 fn separator(file: &TableFileArgs) -> Result<u8, Refusal> {

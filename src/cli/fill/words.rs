@@ -60,10 +60,7 @@ pub fn fill_words(args: Vec<OsString>) -> Option<FillWords> {
             further.extend(conditions.molar_volume.clone().map(|which| ("--molar-volume", which)));
             "convert"
         }
-        FillRule::Dilute(args) => {
-            further.extend(args.with.clone().map(|with| ("--with", with)));
-            "dilute"
-        }
+        FillRule::Dilute(_) => "dilute",
         FillRule::Density(_) => "density",
         FillRule::Lift(_) => "lift",
     };

@@ -2,6 +2,7 @@
 
 use super::foilwork;
 use foilwork::peroxide::{Conditions, Strength, StrengthUnit, convert, convert_interval};
+use rstest::rstest;
 use std::{
     fs,
     io::Write,
@@ -263,4 +264,38 @@ fn a_row_without_an_end_is_refused_before_it_fills_the_memory() {
     let (status, _, complaint) = said(&foilwork(&words));
     assert_eq!(status, Some(2));
     assert!(complaint.contains("a row is longer than 16 MiB: is a quotation mark not closed?"), "{complaint}");
+}
+
+/// CSV under the name of another format is a file that no program opens.
+#[rstest]
+#[case("o.parquet", &[], "error: --output o.parquet: rows of a CSV file or a workbook are written as CSV")]
+#[case("o.csv", &["--refused", "o.Feather"], "error: --refused o.Feather: rows of a CSV file")]
+fn no_name_promises_another_format(#[case] output: &str, #[case] more: &[&str], #[case] want: &str) {
+    let folder = TempDir::new().unwrap();
+    written(folder.path(), "bottles.csv", TABLE);
+    let run = Command::new(env!("CARGO_BIN_EXE_foilwork"))
+        .current_dir(folder.path())
+        .args(dilute_file("bottles.csv", output, more))
+        .output()
+        .unwrap();
+    let (status, _, complaint) = said(&run);
+    assert!(status == Some(2) && complaint.starts_with(want), "{complaint}");
+    assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+}
+
+/// Arrow files begin with `ARROW1` and two zeros, Parquet files with `PAR1` and what is no text; a first column may be named so.
+#[rstest]
+#[case("ARROW_speed,ww\n1,6\n", true)]
+#[case("ARROW1,ww\n1,6\n", true)]
+#[case("PAR1,ww\n1,6\n", true)]
+#[case("PAR1\u{15}ww\n", false)]
+#[case("ARROW1\0\0ww\n", false)]
+fn a_first_column_may_be_named_as_a_format_begins(#[case] text: &str, #[case] is_csv: bool) {
+    let folder = TempDir::new().unwrap();
+    let table = written(folder.path(), "t.csv", text);
+    let output = in_folder(&folder, "o.csv");
+    let run = foilwork(&["fill", "density", &table, "--strength", "ww", "--temperature", "20", "--output", &output]);
+    let (status, _, complaint) = said(&run);
+    assert_eq!(status == Some(0), is_csv, "{complaint}");
+    assert!(is_csv || complaint.contains("which this program does not read"), "{complaint}");
 }
