@@ -22,9 +22,12 @@ use serde::Serialize;
 const DOES_NOT_FIT: &str = "DOES NOT FIT: what was used and the rest of what is stated cannot both be true of this hair. Work \
                             with none of these figures: check --used, --used-on and the length that it was put on, then ask \
                             again.";
-/// What was used, less the film on the scalp of a regrowth, over what it would be for each g/cm of all the hair.
-const BY_USE_FORMULA: &str =
-    "(used - film on the scalp) / (share it was put on x painted length x taken up by a gram of hair)";
+/// What was used over what it would be for each g/cm of all the hair.
+const BY_USE: &str = "used / (share it was put on x painted length x taken up by a gram of hair)";
+/// Of a regrowth, less the film on the scalp.
+const BY_USE_ON_SCALP: &str = "(used - film on the scalp x scalp under it) / (share it was put on x painted length x taken up by a \
+                               gram of hair)";
+const FITS: &str = "yes where the bounds by use and those of what is stated have a mass by length in common, else no";
 
 /// What there is of the hair, as data.
 #[derive(Serialize)]
@@ -76,6 +79,7 @@ pub(super) fn run(args: &HairArgs) -> Outcome {
     if args.trail.trail {
         let mut trail = head.trail(share, length);
         trail.extend(used.map(|(_, traced)| traced));
+        trail.extend(by_use.zip(use_fits).map(|(by_use, fits)| fit(by_use, facts.head().mass_per_length, fits)));
         trail.extend(weeks.map(|weeks| trace_growth(weeks, rate)));
         let mut text = output::trail(&trail, args.report.json)?;
         if use_fits == Some(false) && !args.report.json {
@@ -149,9 +153,17 @@ fn used(
     inputs.extend(scalp.map(|scalp| traced("scalp under it", scalp)));
     inputs.extend(scalp.map(|_| traced("film on the scalp", film().value)));
     let value = by_use.map(MassPerLength::g_per_cm);
-    let result =
-        TracedResult::new("mass by length, by use", value, MassPerLength::UNIT, BY_USE_FORMULA, Basis::Assumed);
+    let formula = if regrowth { BY_USE_ON_SCALP } else { BY_USE };
+    let result = TracedResult::new("mass by length, by use", value, MassPerLength::UNIT, formula, Basis::Assumed);
     Ok(Some((by_use, result.made_of(inputs))))
+}
+
+/// Whether both can be true of this hair.
+fn fit(by_use: Interval<MassPerLength>, stated: Sourced<Interval<MassPerLength>>, fits: bool) -> TracedResult {
+    TracedResult::exact("use fits", if fits { "yes" } else { "no" }, "word", FITS, Basis::Assumed).made_of([
+        traced("mass by length, by use", by_use).resting(Basis::Assumed),
+        traced("mass by length, as stated", stated.value).resting(stated.basis),
+    ])
 }
 
 /// A value that was given as a bare number in its own unit.

@@ -17,6 +17,7 @@ const PROFIT: &str = "net prices - costs";
 const MARGIN: &str = "profit / net prices x 100";
 const GEOMETRIC: &str = "geometric mean; bounds by Student's distribution of the logarithms, 80 of 100 cases";
 const ARITHMETIC: &str = "mean; bounds by Student's distribution, 80 of 100 cases";
+const ALONE: &str = "the only figure";
 const REGROWTH: &str = "regrowth that shows above such a start / growth, by the weeks of a month";
 
 /// More figures than this are not listed one by one: how many there are is.
@@ -115,14 +116,19 @@ fn learned(what: String, unit: &str, of: &Learned, figures: &[f64], geometric: b
         (Some(low), Some(high)) => Interval::ordered(low, of.mean, high),
         _ => Interval::exact(of.mean),
     };
-    let formula = if geometric { GEOMETRIC } else { ARITHMETIC };
+    let formula = match (of.mean_low, geometric) {
+        (None, _) => ALONE,
+        (Some(_), true) => GEOMETRIC,
+        (Some(_), false) => ARITHMETIC,
+    };
     let found = TracedResult::new(what, value, unit, formula, Basis::Measured);
     let listed = if used.len() > LISTED { &[] } else { used.as_slice() };
     let told: Vec<String> = listed.iter().map(ToString::to_string).collect();
-    let found = match (told.is_empty(), geometric) {
-        (true, _) => found,
-        (false, true) => found.working(format!("({}) ^ (1 / {})", told.join(" x "), told.len())),
-        (false, false) => {
+    let found = match (told.as_slice(), geometric) {
+        ([], _) => found,
+        ([alone], _) => found.working(alone.clone()),
+        (_, true) => found.working(format!("({}) ^ (1 / {})", told.join(" x "), told.len())),
+        (_, false) => {
             let told: Vec<String> = told.iter().map(|one| format!("({one})")).collect();
             found.working(format!("({}) / {}", told.join(" + "), told.len()))
         }

@@ -43,6 +43,8 @@ COMMANDS: list[list[str]] = [
     [*TITRATE, "--titre", "12.0+-0.03"],
     [*TITRATE, *DILUTED, "--titre", "12.0+-0.03"],
     [*TITRATE, *DILUTED, "--expect", "6 % w/w"],
+    [*TITRATE, *DILUTED, "--expect", "20 vol"],
+    ["table", "--stocks", "20 vol, 30 volumes", "--targets", "3 % w/w", "--total", "100"],
     ["scale", "30 g ash + 45.5 g developer", "--total", "120"],
     ["level", "--natural", "6", "--target", "8", "--applied", "9"],
     ["level", "--natural", "9", "--target", "5", "--applied", "5"],
@@ -68,6 +70,8 @@ COMMANDS: list[list[str]] = [
     ["toner", SHOP, "--natural", "5", "--lifted", "9", "--target", "8", "--tone", "violet"],
     ["lift", "--from", "4", "--developer", "6 % w/w", "--ratio", "1:2"],
     ["hair", "--length", "20", "--weeks", "8"],
+    ["hair", "--length", "20", "--used", "60", "--used-on", "20"],
+    ["hair", "--length", "20", "--used", "150", "--used-technique", "regrowth", "--regrowth", "2"],
     ["foils", "--width", "8", "--height", "6", "--length", "30", "--pick", "3", "--gap", "3"],
     ["head", SOFT],
     ["price", "--cost", "61.20", "--margin", "40", "--tax", "21", *EUR],
@@ -102,6 +106,7 @@ COMMANDS: list[list[str]] = [
     ["consult", "examples/staged-lightening.toml"],
     ["record", SOFT, "examples/soft-gradient.jsonl"],
     ["history", RECORDS, "--by", "colourist"],
+    ["history", RECORDS, "--guest", "J-088"],
 ]
 
 # What a model, a list or a decision says is no arithmetic; each begins so.
@@ -125,6 +130,7 @@ NO_ARITHMETIC = (
     "price of the list, or of the costs",
     "none while on hand",
     "regrowth that shows above such a start",
+    "yes where the bounds by use",
     "mixture without the share that the ends between take",
 )
 DRAWN = ", drawn to what was used before"

@@ -193,6 +193,18 @@ fn wish(
     })
 }
 
+fn class_wish(
+    (from, to): (AnyLevel, AnyLevel),
+    artificial: bool,
+    lightened: bool,
+    white_percent: f64,
+    planned: Option<&str>,
+) -> PyResult<ClassQuestion> {
+    let white = Share::from_percent(white_percent).map_err(raise)?;
+    let planned = planned.map(str::parse).transpose().map_err(raise)?;
+    Ok(ClassQuestion { from: from.0, to: to.0, artificial, lightened, white, planned })
+}
+
 /// How the technique of a section is decided on.
 ///
 /// Args:
@@ -255,10 +267,8 @@ pub fn trace_product_class(
     white_percent: f64,
     planned: Option<&str>,
 ) -> PyResult<TracedResult> {
-    let white = Share::from_percent(white_percent).map_err(raise)?;
-    let planned = planned.map(str::parse).transpose().map_err(raise)?;
-    let (from, to) = (from_level.0, to_level.0);
-    Ok(head::trace_product_class(&ClassQuestion { from, to, artificial, lightened, white, planned }).into())
+    let wish = class_wish((from_level, to_level), artificial, lightened, white_percent, planned)?;
+    Ok(head::trace_product_class(&wish).into())
 }
 
 /// How the class of a service is decided on.
@@ -319,10 +329,8 @@ pub fn product_class(
     white_percent: f64,
     planned: Option<&str>,
 ) -> PyResult<ClassDecision> {
-    let white = Share::from_percent(white_percent).map_err(raise)?;
-    let planned = planned.map(str::parse).transpose().map_err(raise)?;
-    let (from, to) = (from_level.0, to_level.0);
-    let found = head::product_class(&ClassQuestion { from, to, artificial, lightened, white, planned });
+    let found =
+        head::product_class(&class_wish((from_level, to_level), artificial, lightened, white_percent, planned)?);
     let rejected =
         |other: &head::Rejected| Rejected { product: other.product.code().to_owned(), why: other.why.to_owned() };
     Ok(ClassDecision {

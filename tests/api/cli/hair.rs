@@ -44,9 +44,18 @@ fn what_was_used_narrows_the_hair() {
         let text = fine(&args);
         assert!(text.starts_with("DOES NOT FIT") && !text.contains("80 of 100"), "{text}");
         assert!(fine(&[&args[..], &["--trail"]].concat()).starts_with("DOES NOT FIT"));
+        assert_eq!(fits_by_trail(&args), "no");
     }
     let fits = fine(&["hair", "--length", "20", "--used", "24", "--used-on", "20"]);
     assert!(fits.contains("80 of 100") && !fits.contains("FIT"), "{fits}");
+    assert_eq!(fits_by_trail(&["hair", "--length", "20", "--used", "24", "--used-on", "20"]), "yes");
+}
+
+/// Whether a use fits the hair, as the trail has it for a program.
+fn fits_by_trail(args: &[&str]) -> String {
+    let trail = data(&[args, &["--trail"]].concat());
+    let found = trail.as_array().unwrap().iter().find(|one| one["what"] == "use fits").unwrap();
+    found["value"].as_str().unwrap().to_owned()
 }
 
 /// The trail names what was used, the share and the painted length: 60 g on 20 % of 19.4 cm.
