@@ -160,7 +160,7 @@ fn after(back: Option<&Rebooking>, care: &HomeCare, stop: Option<&str>) -> Strin
     }
     if let Some(why) = stop {
         sheet.heading("To come back");
-        sheet.paragraph(&format!("No day is named, for it was stopped: {why}."), 2);
+        sheet.paragraph(&format!("No day by the regrowth is named, for it was stopped: {why}."), 2);
     }
     sheet.finish()
 }

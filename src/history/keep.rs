@@ -31,7 +31,12 @@ use rust_decimal::Decimal;
 #[must_use]
 pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     let noted = |name: &str| so_far.sections.iter().find(|one| one.name == name);
-    let section = plan.mixes.iter().map(|mix| section(plan, mix, noted(&mix.name))).collect();
+    let stopped = stopped_for(plan, so_far);
+    // Of what was stopped, what never went on was not used; without a word of it, it is taken as planned.
+    let used =
+        |one: Option<&SectionSoFar>| stopped.is_empty() || one.is_some_and(|one| one.was_on() || one.weighed.is_some());
+    let used = plan.mixes.iter().map(|mix| (mix, noted(&mix.name))).filter(|(_, one)| used(*one));
+    let section = used.map(|(mix, one)| section(plan, mix, one)).collect();
     let money = plan.money.as_ref();
     let amount = |money: Money| money.decimal().to_string();
     KeptRecord {
@@ -45,9 +50,10 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
         cost: money.and_then(|_| cost(plan, so_far)).map(amount),
         left_over_cost: left_over_cost(plan, so_far).map(amount),
-        price: money.and_then(|money| net_price(plan, money)).map(amount),
+        // What is paid for a service that was stopped, nobody knows here.
+        price: money.filter(|_| stopped.is_empty()).and_then(|money| net_price(plan, money)).map(amount),
         section,
-        incident: stopped_for(so_far).iter().take(100).map(|text| short(text)).collect(),
+        incident: stopped.iter().take(100).map(|text| short(text)).collect(),
     }
 }
 

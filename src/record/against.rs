@@ -5,7 +5,7 @@ use super::{
     again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
     instructions::itching,
     replay::LEAST_MIN,
-    too_long::{Most, step_of},
+    too_long::{Most, stayed_on, step_of},
 };
 use crate::{
     finding::{Finding, Verdict},
@@ -29,7 +29,11 @@ impl Asked<'_> {
             let concerns = |mix: &Mix| mix.findings.contains(&place);
             !mixes.iter().any(concerns) || mixes.iter().any(|mix| mix.name == self.one.name && concerns(mix))
         });
-        here.map(|one| one.text.clone()).chain(of_plan.map(|one| format!("the plan says stop: {}", one.text))).collect()
+        let stayed = stayed_on(self.moved, self.one);
+        here.map(|one| one.text.clone())
+            .chain(stayed)
+            .chain(of_plan.map(|one| format!("the plan says stop: {}", one.text)))
+            .collect()
     }
 
     /// What the plan says stop to, by the places of the findings.

@@ -10,7 +10,7 @@ use crate::{
     quantity::{Duration, Mass},
     service::{Plan, SectionLift, Step},
     source::Interval,
-    text::{list, number},
+    text::{amount, list, number},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -123,18 +123,14 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         pair(Compared::OnHair, planned, carried);
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
-        if let (Some(lift), Some(result)) = (lift, one.result) {
-            let again =
-                if one.applications() > 1 { "put on more than once" } else { "begun again without a noted rinse" };
-            let again = format!("{again}, and forecast for one application");
-            match if one.earlier.is_empty() { forecast(lift, carried) } else { Err(again) } {
-                Ok(forecast) => {
-                    errors.push(result.number() - forecast.best().number());
-                    inside += usize::from(forecast.contains(result));
-                    for_planned_time.extend(carried.is_none().then(|| one.name.clone()));
-                }
-                Err(why) => not_judged.push(format!("{}: {why}", one.name)),
+        match judged_one(plan, one) {
+            Some((result, Ok(forecast))) => {
+                errors.push(result.number() - forecast.best().number());
+                inside += usize::from(forecast.contains(result));
+                for_planned_time.extend(carried.is_none().then(|| one.name.clone()));
             }
+            Some((_, Err(why))) => not_judged.push(format!("{}: {why}", one.name)),
+            None => {}
         }
     }
     let count = errors.len();
@@ -160,12 +156,21 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
 /// The sections whose forecast is judged: what each came to, and what was forecast for the time that it had.
 pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interval<Level>)> {
     let of = |one: &SectionSoFar| {
-        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-        let carried = one.carried().map(Duration::min);
-        let forecast = if one.earlier.is_empty() { forecast(lift, carried).ok()? } else { return None };
-        Some((one.name.clone(), one.result?, forecast))
+        let (result, forecast) = judged_one(plan, one)?;
+        Some((one.name.clone(), result, forecast.ok()?))
     };
     so_far.sections.iter().filter_map(of).collect()
+}
+
+/// What a section came to, and what was forecast for its time, or why its forecast is not judged.
+fn judged_one(plan: &Plan, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
+    let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
+    let result = one.result?;
+    if one.earlier.is_empty() {
+        return Some((result, forecast(lift, one.carried().map(Duration::min))));
+    }
+    let again = if one.applications() > 1 { "put on more than once" } else { "begun again without a noted rinse" };
+    Some((result, Err(format!("{again}, and forecast for one application"))))
 }
 
 /// The forecast for so many minutes, from those for the looks and for the planned rinse: between two of them in proportion,
@@ -205,7 +210,11 @@ fn unknown(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     let told = |one: &SectionSoFar| {
         format!("lines of \"{}\", which the plan does not have: it has {}", one.name, list(&names, "and"))
     };
-    strange.map(told).collect()
+    let not_on = so_far.left_out.iter().map(|line| {
+        let name = line.section.as_deref().unwrap_or_default();
+        format!("{name}: minute {}, {}: it was not on then (correct the minute)", amount(line.at, 0), line.what)
+    });
+    strange.map(told).chain(not_on).collect()
 }
 
 /// That the hair carried it for longer than the products let one application last, in words.

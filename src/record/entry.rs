@@ -138,6 +138,13 @@ impl LogEntry {
     }
 }
 
+impl Noted {
+    /// Whether it is one of the times of an application.
+    pub(super) const fn is_a_time(self) -> bool {
+        matches!(self, Self::Begun | Self::Applied | Self::Rinsed)
+    }
+}
+
 const fn needs(what: Noted) -> &'static [&'static str] {
     match what {
         Noted::Begun | Noted::Applied | Noted::Rinsed => &["section"],

@@ -59,15 +59,8 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
     found
 }
 
-/// What must not be forgotten of a service, in words: reactions and accidents as they were noted, and all else that was stopped for.
-pub(crate) fn stopped_for(so_far: &SoFar) -> Vec<String> {
-    let noted = so_far.incidents.iter().map(|(_, note)| note.clone());
-    let told = |one: Instruction| one.section.map_or(one.text.clone(), |section| format!("{section}: {}", one.text));
-    noted.chain(of_signs(so_far).into_iter().filter(|one| one.verdict == Verdict::Stop).map(told)).collect()
-}
-
 /// What follows from comfort, foils and strands.
-fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
+pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
     let mut found = Vec::new();
     let mut say = |verdict, section: Option<&str>, text: String, basis| {
         found.push(Instruction { verdict, section: section.map(str::to_owned), text, basis });

@@ -8,7 +8,7 @@ use crate::{
     colour::Level,
     lift::Next,
     quantity::{Duration, Quantity},
-    service::{Plan, SectionLift, SeenLevel},
+    service::{Plan, SectionLift, SeenLevel, WorkStage},
     text::{amount, number},
 };
 use schemars::JsonSchema;
@@ -62,17 +62,32 @@ pub struct AfterLevel {
 pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     let mut found = LevelsSeen::default();
     for one in &so_far.sections {
-        for (at, level) in &one.seen {
-            match on_the_sheet(plan, one, *at) {
-                Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level: *level }),
+        let result = lifted_to(plan, so_far, one);
+        // The result is read better than a look of the same minute.
+        let seen = one.seen.iter().copied().filter(|(at, _)| result.is_none_or(|(read, _)| *at != read));
+        for (at, level) in seen.chain(result) {
+            match on_the_sheet(plan, one, at) {
+                Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
                 Err(why) => {
                     let level = number(level.number(), 2);
-                    found.left_out.push(format!("{}: level {level} at minute {}: {why}", one.name, amount(*at, 0)));
+                    found.left_out.push(format!("{}: level {level} at minute {}: {why}", one.name, amount(at, 0)));
                 }
             }
         }
     }
     found
+}
+
+/// The result as a look at the end of what was on: what is read after the rinse was reached before it. None after a toner went on,
+/// for then it is no level of lifting.
+fn lifted_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
+    let (read, level) = one.result_at.zip(one.result)?;
+    let after = |name: &str| plan.mixes.iter().any(|mix| mix.name == *name && mix.stage != WorkStage::Section);
+    let toned = so_far.sections.iter().filter(|other| after(&other.name)).filter_map(|other| other.begun);
+    if toned.map(Duration::min).any(|toned| toned <= read.min()) {
+        return None;
+    }
+    Some((one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read), level))
 }
 
 fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duration, String> {

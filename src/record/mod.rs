@@ -49,7 +49,6 @@ pub use compare::{Compared, PlannedActual, Record, record};
 pub(crate) use corrected::corrected;
 pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;
-pub(crate) use instructions::stopped_for;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
@@ -57,4 +56,5 @@ pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};
 #[cfg(feature = "cli")]
 pub(crate) use too_long::instructed;
+pub(crate) use too_long::stopped_for;
 pub use trace::trace_record;

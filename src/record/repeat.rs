@@ -21,7 +21,8 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
         list(&parts, "and"),
         span(&mix.on_hair, |strength| number(strength.ww_percent(), 2))
     )];
-    if let Some(left) = one.left_over {
+    // More than was mixed is a slip of the pen.
+    if let Some(left) = one.left_over.filter(|left| left.g() <= weighed + 0.005) {
         said.push(format!("{} g of it left over", number(left.g(), 1)));
     }
     if let Some(carried) = one.carried() {

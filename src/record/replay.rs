@@ -21,6 +21,8 @@ pub struct SoFar {
     pub comfort_worst: Option<(Duration, Comfort)>,
     /// Reactions and accidents.
     pub incidents: Vec<(Duration, String)>,
+    /// Ends of an application and rinses that count for nothing: the section was not on then.
+    pub left_out: Vec<LogEntry>,
 }
 
 /// What the log says of a section.
@@ -82,6 +84,14 @@ impl SectionSoFar {
         }
     }
 
+    /// What is noted of its times, one application after the other.
+    pub(super) fn times(&self) -> Vec<Option<Duration>> {
+        let earlier = self.earlier.iter().flat_map(|earlier| {
+            [Some(earlier.begun), earlier.applied, Some(earlier.rinsed).filter(|_| earlier.rinse_noted)]
+        });
+        earlier.chain([self.begun, self.applied, self.rinsed]).collect()
+    }
+
     /// How often it was put on: begun again without a noted rinse, nobody knows that it was more than once.
     pub(super) fn applications(&self) -> usize {
         self.earlier.iter().filter(|earlier| earlier.rinse_noted).count() + 1
@@ -137,8 +147,14 @@ impl SectionSoFar {
 /// ```
 #[must_use]
 pub fn replay(entries: &[LogEntry]) -> SoFar {
-    let mut so_far =
-        SoFar { now: Duration::ZERO, sections: Vec::new(), comfort: None, comfort_worst: None, incidents: Vec::new() };
+    let mut so_far = SoFar {
+        now: Duration::ZERO,
+        sections: Vec::new(),
+        comfort: None,
+        comfort_worst: None,
+        incidents: Vec::new(),
+        left_out: Vec::new(),
+    };
     for (place, entry) in entries.iter().enumerate() {
         if entry.at > so_far.now {
             so_far.now = entry.at;
@@ -158,6 +174,10 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
                 let corrects = corrects(entries.get(..place).unwrap_or_default(), entry);
                 let named = so_far.sections.iter_mut().filter(|one| one.name == *name);
                 named.for_each(|one| if corrects { correct_begin(one, entry.at) } else { note(one, entry) });
+                let counts = |one: &SectionSoFar| one.name != *name || one.times().contains(&Some(entry.at));
+                if entry.what.is_a_time() && !so_far.sections.iter().all(counts) {
+                    so_far.left_out.push(entry.clone());
+                }
             }
             (_, None) => {}
         }
@@ -203,11 +223,15 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
                 forget_before(one);
             }
             one.begun = Some(entry.at);
+            one.applied = one.applied.filter(|applied| *applied >= entry.at);
         }
-        Noted::Applied => match earlier_on(one, entry.at).filter(|(_, begun)| entry.at < *begun) {
-            Some((earlier, _)) => earlier.applied = Some(entry.at),
-            None => one.applied = Some(entry.at),
-        },
+        // Nothing is all on before it is begun: what ended before the last begin is of an application before that, if of any.
+        Noted::Applied if one.begun.is_some_and(|begun| entry.at < begun) => {
+            if let Some((earlier, _)) = earlier_on(one, entry.at) {
+                earlier.applied = Some(entry.at);
+            }
+        }
+        Noted::Applied => one.applied = Some(entry.at),
         Noted::Rinsed => match one.begun {
             // A rinse that is noted late is of what was on then: what was begun after it is on all the same.
             Some(begun) if entry.at < begun || entry.at == begun && !one.earlier.is_empty() => {

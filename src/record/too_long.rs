@@ -1,6 +1,9 @@
 //! What is on for longer than it may be.
 
-use super::{Instruction, SectionSoFar, SoFar, instructions};
+use super::{
+    Instruction, SectionSoFar, SoFar,
+    instructions::{instructions, of_signs},
+};
 use crate::{
     finding::Verdict,
     quantity::{Duration, Quantity},
@@ -52,8 +55,39 @@ pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
     plan.order.iter().find(|step| step.name == section)
 }
 
+/// That what was rinsed had been on for longer than the products allow, in words.
+pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar) -> Option<String> {
+    let (step, rinsed) = (step_of(plan, &one.name)?, one.rinsed?);
+    let beyond = one
+        .stretches(rinsed)
+        .into_iter()
+        .filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()).filter(|beyond| *beyond >= 0.5));
+    let beyond = beyond.fold(None, |most: Option<f64>, beyond| Some(most.map_or(beyond, |most| most.max(beyond))))?;
+    Some(format!(
+        "it was on for {} min beyond the longest that the product allows: do not repeat these minutes; test a strand, and put no \
+         more on today",
+        number(beyond, 0)
+    ))
+}
+
+/// What must not be forgotten of a service, in words: reactions and accidents as they were noted, and all else that was stopped for.
+pub(crate) fn stopped_for(plan: &Plan, so_far: &SoFar) -> Vec<String> {
+    let noted = so_far.incidents.iter().map(|(_, note)| note.clone());
+    let found = of_time(plan, so_far).into_iter().chain(of_signs(so_far));
+    let told = |one: Instruction| one.section.map_or(one.text.clone(), |section| format!("{section}: {}", one.text));
+    noted.chain(found.filter(|one| one.verdict == Verdict::Stop).map(told)).collect()
+}
+
 /// What follows from the log beside its plan, the worst first: also that a section comes off because its time is up.
 pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
+    let mut found = of_time(plan, so_far);
+    found.extend(instructions(so_far));
+    found.sort_by_key(|one| one.verdict);
+    found
+}
+
+/// What follows from how long each section is or was on.
+fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     let off = |one: &SectionSoFar| {
         let (step, on) = (step_of(plan, &one.name)?, one.on_now(so_far.now)?);
         let most = Most::of(step, on.begun, on.applied);
@@ -64,8 +98,10 @@ pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
             basis: if most.by_products { Basis::Stated } else { Basis::Assumed },
         })
     };
-    let mut found: Vec<Instruction> = so_far.sections.iter().filter_map(off).collect();
-    found.extend(instructions(so_far));
-    found.sort_by_key(|one| one.verdict);
-    found
+    let was = |one: &SectionSoFar| {
+        let (verdict, basis) = (Verdict::Stop, Basis::Stated);
+        Some(Instruction { verdict, section: Some(one.name.clone()), text: stayed_on(plan, one)?, basis })
+    };
+    let each = |one: &SectionSoFar| [off(one), was(one)];
+    so_far.sections.iter().flat_map(each).flatten().collect()
 }
