@@ -13,8 +13,8 @@ use rust_decimal::Decimal;
 /// What is kept of a service: its plan, and what the log says of it.
 ///
 /// Of what was weighed the parts are those of the plan in their ratio. The cost of products is that of the grams weighed, where
-/// they were noted; wages and chair are as planned. The price is what the guest pays, without tax: by the price list where it has
-/// the class, else by the costs.
+/// they were noted; wages and chair are as planned, and the card fee of the price counts as a cost. The price is what the guest
+/// pays, without tax: by the price list where it has the class, else by the costs.
 ///
 /// # Example
 ///
@@ -38,6 +38,8 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     let used = plan.mixes.iter().map(|mix| (mix, noted(&mix.name))).filter(|(_, one)| used(*one));
     let section = used.map(|(mix, one)| section(plan, mix, one)).collect();
     let money = plan.money.as_ref();
+    // What is paid for a service that was stopped, nobody knows here.
+    let price = money.filter(|_| stopped.is_empty()).and_then(|money| net_price(plan, money));
     let amount = |money: Money| money.decimal().to_string();
     KeptRecord {
         format: FORMAT,
@@ -48,10 +50,9 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         service_class: Some(plan.head.service_class),
         chair_min: Some(tidy(plan.chair.total.min())),
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
-        cost: money.and_then(|_| cost(plan, so_far)).map(amount),
+        cost: money.and_then(|money| cost(plan, so_far, price.and_then(|_| card_fee(plan, money)))).map(amount),
         left_over_cost: left_over_cost(plan, so_far).map(amount),
-        // What is paid for a service that was stopped, nobody knows here.
-        price: money.filter(|_| stopped.is_empty()).and_then(|money| net_price(plan, money)).map(amount),
+        price: price.map(amount),
         section,
         incident: stopped.iter().take(100).map(|text| short(text)).collect(),
     }
@@ -136,12 +137,17 @@ fn parts(mix: &Mix, weighed: Option<Mass>) -> Vec<KeptPart> {
 
 /// What the guest pays, without tax: by the price list where it has the class, else by the costs. A list without a tax is net.
 fn net_price(plan: &Plan, money: &MoneyPlan) -> Option<Money> {
-    let listed = plan.booking.net.or(plan.booking.price);
-    listed.or_else(|| money.price.as_ref().map(|set| set.price))
+    plan.booking.kept().or_else(|| money.price.as_ref().map(|set| set.price))
 }
 
-/// The cost with the products of each section as weighed.
-fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
+/// What the card terminal keeps of that price, tax included.
+fn card_fee(plan: &Plan, money: &MoneyPlan) -> Option<Money> {
+    let by_cost = || money.priced_by.as_ref().map(|by| by.card_fee);
+    if plan.booking.is_listed() { plan.booking.card_fee } else { by_cost() }
+}
+
+/// The cost with the products of each section as weighed, and with the card fee.
+fn cost(plan: &Plan, so_far: &SoFar, card_fee: Option<Money>) -> Option<Money> {
     let table = &plan.money.as_ref()?.cost;
     let amounts = table.lines().iter().map(|line| {
         let product = matches!(line.kind, CostKind::Product | CostKind::Additive);
@@ -153,6 +159,7 @@ fn cost(plan: &Plan, so_far: &SoFar) -> Option<Money> {
             None => Some(line.amount),
         }
     });
+    let amounts = amounts.chain(card_fee.map(Some));
     Money::total(amounts.collect::<Option<Vec<_>>>()?, table.total().currency()).ok()
 }
 

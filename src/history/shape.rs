@@ -34,7 +34,7 @@ pub struct KeptRecord {
     /// The currency of the amounts, as ISO 4217 has it.
     #[schemars(length(min = 3, max = 3))]
     pub currency: Option<String>,
-    /// What the service cost, products as weighed where that was noted.
+    /// What the service cost, products as weighed where that was noted, and the card fee of the price with it.
     #[schemars(length(max = 30))]
     pub cost: Option<String>,
     /// Of that, what the products cost that were left over, where somebody weighed them.

@@ -127,7 +127,7 @@ fn price(html: &mut Html, plan: &Plan, writing: Writing) {
     let Some(agreed) = AgreedPrice::of_one_visit(plan) else { return };
     html.element("h2", &[], "Price");
     let tax = if agreed.tax_included { ", tax included" } else { ", before tax" };
-    let listed = plan.booking.price.is_some();
+    let listed = plan.booking.is_listed();
     let said = match (listed, agreed.left_out.as_slice()) {
         (true, _) => format!("by our price list, for what is planned here{tax}."),
         (false, []) => format!("for what is planned here{tax}."),

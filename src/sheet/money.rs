@@ -99,14 +99,14 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
 
 /// Before what the costs would ask for, where the price list has a price: the guest pays that one.
 pub(super) const fn by_costs(plan: &Plan) -> &'static str {
-    if plan.booking.price.is_some() { "by its costs: " } else { "" }
+    if plan.booking.is_listed() { "by its costs: " } else { "" }
 }
 
 /// The tax and the price with it: what the guest pays, or would pay by the costs.
 pub(super) fn with_tax(plan: &Plan, taxed: &TaxedPrice, pays: &str) -> String {
     let writing = Writing::of(plan.habits);
     let (tax, gross) = (writing.money(taxed.tax), writing.money(taxed.gross));
-    if plan.booking.price.is_some() {
+    if plan.booking.is_listed() {
         format!("tax {tax}, with tax {gross} by its costs")
     } else {
         format!("tax {tax}, {pays} {gross}")
@@ -127,10 +127,10 @@ pub(super) fn fee(money: &MoneyPlan, writing: Writing) -> String {
 }
 
 /// The price of the costs where the hair takes less or more mixture; what the price list says stands whatever it takes.
-pub(super) fn range(plan: &Plan, money: &MoneyPlan) -> Option<String> {
+pub(crate) fn range(plan: &Plan, money: &MoneyPlan) -> Option<String> {
     let (range, writing) = (money.range.as_ref()?, Writing::of(plan.habits));
     let (least, most) = (writing.money(range.least.gross), writing.money(range.most.gross));
-    let from = if plan.booking.price.is_some() { "By its costs from" } else { "From" };
+    let from = if plan.booking.is_listed() { "By its costs from" } else { "From" };
     Some(format!("{from} {least} to {most}, as the hair takes less or more mixture"))
 }
 

@@ -6,9 +6,9 @@ use super::{
     page::{Allowed, Page},
 };
 use crate::{
-    money::{Money, SetPrice},
+    money::{Money, SetPrice, TaxRate},
     service::{MoneyPlan, Plan},
-    sheet::{booked, times},
+    sheet::{booked, price_range, times},
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
@@ -86,14 +86,13 @@ fn price(
     amounts: Allowed,
 ) -> Result<(), WorkbookError> {
     let (net, profit) = (float(set.price), float(set.profit));
-    let listed = plan.booking.price.is_some();
+    let listed = plan.booking.is_listed();
     let by_costs = |words: &str| if listed { format!("{words}, by its costs") } else { words.to_owned() };
     page.named_input("net_price", &by_costs("net price"), net, decimals, amounts)?;
     // What the card terminal keeps is in the cost that the price is held against, not among the lines.
     let fee = set.cost.minus(money.cost.total()).map_or(0.0, float);
     page.named_input("card_fee", "card fee, at this price", fee, decimals, amounts)?;
     page.named_formula("profit", &by_costs("profit"), "net_price-cost-card_fee", profit, decimals)?;
-    let percent = |decimal: Decimal| decimal.to_f64().unwrap_or(0.0);
     let margin = "IF(net_price=0,0,100*profit/net_price)";
     page.named_formula("margin_percent", &by_costs("margin, %"), margin, percent(set.margin.percent()), 1)?;
     let markup = "IF(cost+card_fee=0,0,100*profit/(cost+card_fee))";
@@ -104,8 +103,7 @@ fn price(
     let (tax, gross) = (float(taxed.tax), float(taxed.gross));
     match money.priced_by.as_ref().and_then(|by| by.tax_percent) {
         Some(rate) => {
-            let (rate, shown) = (percent(rate.percent()), rate.percent().normalize().scale().max(2) as usize);
-            page.named_input("tax_percent", "tax, %", rate, shown, Allowed::PERCENT)?;
+            tax_rate(page, rate)?;
             let formula = rounded("net_price*tax_percent/100", decimals, money.rounding);
             page.named_formula("tax", "tax", &formula, tax, decimals)?;
         }
@@ -114,14 +112,16 @@ fn price(
     // Where the price list has a price, the guest pays that one, which stands above.
     let words = if listed { "by its costs, with tax" } else { "THE GUEST PAYS" };
     page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
-    if let Some(range) = &money.range {
-        let from = if listed { "By its costs from" } else { "From" };
-        page.paragraph(&format!(
-            "{from} {} to {}, as the hair takes less or more mixture; one visit, the times as planned.",
-            range.least.gross, range.most.gross
-        ))?;
+    if let Some(told) = price_range(plan, money) {
+        page.paragraph(&format!("{told}; one visit, the times as planned."))?;
     }
     Ok(())
+}
+
+/// The rate of the tax, which both prices are worked with.
+fn tax_rate(page: &mut Page, rate: TaxRate) -> Result<(), WorkbookError> {
+    let shown = rate.percent().normalize().scale().max(2) as usize;
+    page.named_input("tax_percent", "tax, %", percent(rate.percent()), shown, Allowed::PERCENT)
 }
 
 /// What the guest pays by the price list, and what it leaves.
@@ -133,14 +133,33 @@ fn by_the_list(
     amounts: Allowed,
 ) -> Result<(), WorkbookError> {
     page.named_input("list_price", "by the price list", float(price), decimals, amounts)?;
-    let Some((set, fee)) = plan.booking.leaves(money) else { return Ok(()) };
-    page.named_input("list_net_price", "without tax", float(set.price), decimals, amounts)?;
-    page.named_input("list_card_fee", "card fee, at the price of the list", float(fee), decimals, amounts)?;
+    let booking = &plan.booking;
+    let net = match booking.tax_percent {
+        Some(rate) => {
+            // A price by the costs has written it.
+            if money.taxed.is_none() {
+                tax_rate(page, rate)?;
+            }
+            // The tax in it is what is rounded, as the plan does.
+            let tax = rounded("list_price*tax_percent/(100+tax_percent)", decimals, money.rounding);
+            format!("list_price-{tax}")
+        }
+        None => "list_price".to_owned(),
+    };
+    let without_tax = float(booking.kept().unwrap_or(price));
+    page.named_formula("list_net_price", "without tax", &net, without_tax, decimals)?;
+    let Some(set) = booking.leaves(money) else { return Ok(()) };
+    let fee = booking.card_fee.map_or(0.0, float);
+    page.named_input("list_card_fee", "card fee, at the price of the list", fee, decimals, amounts)?;
     let profit = "list_net_price-cost-list_card_fee";
     page.named_formula("list_profit", "profit, by the price list", profit, float(set.profit), decimals)?;
     let margin = "IF(list_net_price=0,0,100*list_profit/list_net_price)";
-    let percent = set.margin.percent().to_f64().unwrap_or(0.0);
+    let percent = percent(set.margin.percent());
     page.named_formula("list_margin_percent", "margin, %, by the price list", margin, percent, 1)
+}
+
+fn percent(decimal: Decimal) -> f64 {
+    decimal.to_f64().unwrap_or(0.0)
 }
 
 pub(super) fn float(money: Money) -> f64 {

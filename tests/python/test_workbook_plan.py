@@ -2,6 +2,7 @@
 
 from itertools import pairwise
 from pathlib import Path
+from typing import Any
 
 import openpyxl
 import pytest
@@ -172,6 +173,35 @@ def test_a_price_by_the_list_is_told_beside_that_of_the_costs(made: Made) -> Non
     )
     assert "by its costs, with tax" in told and "THE GUEST PAYS" not in told
     assert {"net price, by its costs", "by the price list", "margin, %, by the price list"} <= set(told)
+
+
+@pytest.mark.parametrize(
+    ("left_out", "net"),
+    [
+        # A sixth of 77.01 is 12.835: 12.84 are tax, and 64.17 stay (64.175, rounded, would be 64.18).
+        ("", 64.17),
+        # The rate is there where no price is worked out of the costs, too.
+        ("markup_percent = 60\n", 64.17),
+        ("tax_percent = 20\n", 77.01),
+    ],
+)
+def test_what_a_price_of_the_list_leaves_follows_it(left_out: str, net: float, made: Made, tmp_path: Path) -> None:
+    listed = ('price = "118.00"\nincluded_min = 105\nper_extra_h = "36.00"', 'price = "90.00"')
+    without = [(left_out, "")] if left_out else []
+    fee = ('overhead_per_h = "16.50"', 'overhead_per_h = "16.50"\ncard_percent = 2')
+    changed = anew(made("grey-blend.toml", listed, fee, *without), tmp_path / "list.xlsx", {"list_price": 77.01})
+    book, found = openpyxl.load_workbook(changed), by_formulas(changed)
+
+    def value(name: str) -> Any:
+        (sheet, cell), *_ = book.defined_names[name].destinations
+        cell = cell.replace("$", "")
+        return found.get((sheet, cell), book[sheet][cell].value)
+
+    assert value("list_net_price") == pytest.approx(net, abs=1e-9)
+    # The fee is that of the 90.00 that were planned: 2 % of it.
+    assert value("list_card_fee") == 1.8
+    assert value("list_profit") == pytest.approx(net - value("cost") - 1.8, abs=1e-9)
+    assert value("list_margin_percent") == pytest.approx(100 * (net - value("cost") - 1.8) / net, abs=1e-9)
 
 
 def test_a_price_that_is_not_worked_out_says_what_is_missing(made: Made) -> None:

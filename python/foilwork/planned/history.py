@@ -212,7 +212,9 @@ class KeptRecord(Record):
     __slots__ = {
         "chair_min": "How long the chair was planned to be taken.",
         "colourist": "Who worked.",
-        "cost": "What the service cost, products as weighed where that was noted.",
+        "cost": (
+            "What the service cost, products as weighed where that was noted, and the card fee of the price with it."
+        ),
         "currency": "The currency of the amounts, as ISO 4217 has it.",
         "format": "Version of this form; this release writes and reads 1.",
         "guest": "A code for the guest, not a name.",

@@ -47,6 +47,7 @@ class Booking(Record):
             "What the guest would pay by the costs of this service and the terms of the shop; absent without a price "
             "target."
         ),
+        "card_fee": "What the card terminal keeps of the price; absent where that is nothing.",
         "extra": "Of that, what time in the chair beyond the one included costs.",
         "in_chair_min": (
             "How long the guest is in the chair: bowls, looks and basin with it where the day could be laid out, else "
@@ -58,15 +59,18 @@ class Booking(Record):
         ),
         "price_why_not": "Why there is no price.",
         "service_class": "The class of the service.",
+        "tax_percent": "The rate of that tax.",
     }
     book_min: float | None
     by_cost: Money | None
+    card_fee: Money | None
     extra: Money | None
     in_chair_min: float
     net: Money | None
     price: Money | None
     price_why_not: str | None
     service_class: _ServiceClass
+    tax_percent: str | None
 
 
 @dataclass(frozen=True)

@@ -1,9 +1,9 @@
 //! The stage after the money: what to book the service as, and what the price list says for it.
 
-use super::{ChairClock, ChairTime, MoneyPlan, PricedBy};
+use super::{ChairClock, ChairTime, MoneyPlan};
 use crate::{
     head::ServiceClass,
-    money::{CardFee, Money, SetPrice, take_tax_out},
+    money::{Money, SetPrice, TaxRate, take_tax_out},
     quantity::Duration,
     reader::{InField, Problems},
     service::request::Request,
@@ -28,6 +28,10 @@ pub struct Booking {
     pub extra: Option<Money>,
     /// The price without tax; absent where no tax is stated.
     pub net: Option<Money>,
+    /// The rate of that tax.
+    pub tax_percent: Option<TaxRate>,
+    /// What the card terminal keeps of the price; absent where that is nothing.
+    pub card_fee: Option<Money>,
     /// Why there is no price.
     pub price_why_not: Option<String>,
     /// What the guest would pay by the costs of this service and the terms of the shop; absent without a price target.
@@ -35,18 +39,25 @@ pub struct Booking {
 }
 
 impl Booking {
-    /// What the price of the list leaves over the cost, the card fee of it counted as a cost, and that fee; none without such a
-    /// price, or without a cost.
-    pub(crate) fn leaves(&self, money: &MoneyPlan) -> Option<(SetPrice, Money)> {
-        let price = self.price?;
+    /// Whether the price list has a price: the guest pays that one, and one by the costs is for comparison.
+    pub(crate) const fn is_listed(&self) -> bool {
+        self.price.is_some()
+    }
+
+    /// What the shop keeps of the price of the list: without tax, or all of it where none is stated.
+    pub(crate) fn kept(&self) -> Option<Money> {
+        self.net.or(self.price)
+    }
+
+    /// What a service at the price of the list costs: what it is made of, and the card fee.
+    pub(crate) fn cost(&self, money: &MoneyPlan) -> Option<Money> {
         let cost = money.cost.total();
-        let none = Money::zero(cost.currency());
-        let of_payment = |by: &PricedBy| {
-            let fee = CardFee::new(by.card_percent?, by.card_fixed.unwrap_or(none)).ok()?;
-            fee.of(price, money.rounding).ok()
-        };
-        let fee = money.priced_by.as_ref().and_then(of_payment).unwrap_or(none);
-        Some((SetPrice::of(cost.plus(fee).ok()?, self.net.unwrap_or(price)).ok()?, fee))
+        self.card_fee.map_or(Some(cost), |fee| cost.plus(fee).ok())
+    }
+
+    /// What the price of the list leaves over that; none without such a price, or without a cost.
+    pub(crate) fn leaves(&self, money: &MoneyPlan) -> Option<SetPrice> {
+        SetPrice::of(self.cost(money)?, self.kept()?).ok()
     }
 
     pub(super) fn of(
@@ -65,6 +76,8 @@ impl Booking {
             price: None,
             extra: None,
             net: None,
+            tax_percent: None,
+            card_fee: None,
             price_why_not: None,
             by_cost: money.and_then(worked_out),
         };
@@ -80,7 +93,9 @@ impl Booking {
             .map(|tax| take_tax_out(price, tax, terms.rounding).map(|taxed| taxed.net))
             .transpose()
             .in_field(field)?;
-        (booking.price, booking.extra) = (Some(price), Some(extra));
+        let fee = terms.card.map(|card| card.of(price, terms.rounding)).transpose();
+        booking.card_fee = fee.in_field("shop.terms.card_percent")?.filter(|fee| !fee.is_zero());
+        (booking.price, booking.extra, booking.tax_percent) = (Some(price), Some(extra), terms.tax);
         Ok(booking)
     }
 }

@@ -109,9 +109,6 @@ impl LeftOut {
     }
 }
 
-/// Every line is rounded to the minor unit as cash is: a half goes up.
-const ROUNDING: Rounding = Rounding::MidpointAwayFromZero;
-
 /// The cost and the price; none without a table of prices.
 pub(super) fn money(
     request: &Request,
@@ -128,7 +125,7 @@ pub(super) fn money(
     // Products are named first, in the table and in what it leaves out.
     let mut unpriced = Vec::new();
     let mut table = |takes: Takes| {
-        let mut service = ServiceCost::new(currency, ROUNDING);
+        let mut service = ServiceCost::new(currency, terms.rounding);
         service.entries = products(request, (sections, first), mixes, takes, &mut unpriced);
         service.entries.extend(others.iter().cloned());
         let table = service.table();
@@ -153,7 +150,7 @@ pub(super) fn money(
         taxed,
         priced_by: rule.zip(priced).map(|(rule, priced)| PricedBy::of(&rule, terms.tax, &priced)),
         range: range.flatten(),
-        rounding: ROUNDING,
+        rounding: terms.rounding,
     }))
 }
 

@@ -7,7 +7,7 @@ use super::{
     first_bowl::{FirstPart, StepBowl},
     head_plan::class_question,
     proportion,
-    scalp::{self, Ceiling, NEARLY_WW_PERCENT},
+    scalp::NEARLY_WW_PERCENT,
     sections::{Sections, Work},
 };
 use crate::{
@@ -211,10 +211,7 @@ impl Shelf<'_, '_> {
     fn weak_enough(&self, needs: &StepNeeds, lightener: Option<&str>) -> impl Iterator<Item = &Bottle> {
         let most = most_percent(needs) + NEARLY_WW_PERCENT;
         let items = self.request.items.iter().filter(|item| Some(item.name.as_str()) == lightener);
-        let ceilings: Vec<Ceiling> = match self.work.task.on_scalp {
-            Some(false) => Vec::new(),
-            _ => scalp::chosen_by(items, self.request).collect(),
-        };
+        let ceilings = self.work.scalp_ceilings(items, self.request);
         self.request.bottles.iter().filter(move |bottle| {
             let strength = &bottle.strength;
             strength.best().ww_percent() <= most && ceilings.iter().all(|ceiling| ceiling.allows(strength))

@@ -57,20 +57,18 @@ fn own(item: &Item) -> Option<MassFraction> {
     }
 }
 
-/// What a developer that is chosen for these keeps to.
-pub(super) fn chosen_by<'r>(
-    items: impl Iterator<Item = &'r Item> + Clone,
-    request: &Request,
-) -> impl Iterator<Item = Ceiling> {
-    let unsaid = items.clone().any(is_unsaid);
-    stated(items, request).into_iter().chain(unsaid.then(usual))
-}
-
 impl Work<'_> {
-    /// The same for what is put on here, where it touches the scalp.
-    pub(super) fn scalp_ceiling(&self, request: &Request) -> Option<Ceiling> {
-        self.task.on_scalp.filter(|touches| *touches)?;
-        let all = chosen_by(self.products.iter().map(|(item, _)| *item), request);
-        all.min_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()))
+    /// What a developer that is chosen for these keeps to here: none of it where they are kept off the scalp. What may touch it,
+    /// as foil at the roots does where no gap is left, is chosen as what does.
+    pub(super) fn scalp_ceilings<'i>(
+        &self,
+        items: impl Iterator<Item = &'i Item> + Clone,
+        request: &Request,
+    ) -> Vec<Ceiling> {
+        if self.task.on_scalp == Some(false) {
+            return Vec::new();
+        }
+        let unsaid = items.clone().any(is_unsaid);
+        stated(items, request).into_iter().chain(unsaid.then(usual)).collect()
     }
 }

@@ -48,23 +48,18 @@ pub(super) fn strengths(
             refused: Vec::new(),
         });
     }
-    let strongest = strongest_allowed(work, request);
-    let takes = |strength: &Interval<MassFraction>| strongest.as_ref().is_none_or(|most| most.allows(strength));
+    let ceilings = ceilings(work, request);
+    let forbids = |strength: &Interval<MassFraction>| ceilings.iter().find(|of| !of.allows(strength));
     let bottles: Vec<Interval<MassFraction>> =
         stocks.iter().map(|stock| stock.strength).filter(|strength| strength.best() > MassFraction::ZERO).collect();
     let percent = |strength: MassFraction| strength.ww_percent();
-    let refused = bottles.iter().filter(|strength| !takes(strength)).map(|strength| {
-        let why = match &strongest {
-            Some(of) => format!("{} takes {} at most", of.whose, of.most),
-            None => String::new(),
-        };
-        (strength.best(), why)
-    });
+    let why = |of: &Ceiling| format!("{} takes {} at most", of.whose, of.most);
+    let refused = bottles.iter().filter_map(|strength| Some((strength.best(), why(forbids(strength)?))));
     let mut refused: Vec<_> = refused.collect();
     let most = bottles.iter().map(|strength| percent(strength.best())).fold(0.0, f64::max);
-    let most = strongest.as_ref().map_or(most, |allowed| most.min(percent(allowed.most)));
-    let mut wanted: Vec<(f64, bool)> =
-        bottles.iter().filter(|strength| takes(strength)).map(|strength| (percent(strength.best()), true)).collect();
+    let most = ceilings.iter().map(|of| percent(of.most)).fold(most, f64::min);
+    let allowed = bottles.iter().filter(|strength| forbids(strength).is_none());
+    let mut wanted: Vec<(f64, bool)> = allowed.map(|strength| (percent(strength.best()), true)).collect();
     // A hundred steps of half a percent are more than any shelf has.
     let steps = (0..100u8).map(|i| WEAKEST_WW_PERCENT + f64::from(i) * STEP_WW_PERCENT);
     wanted.extend(steps.take_while(|step| *step <= most + 1e-9).map(|step| (step, false)));
@@ -75,7 +70,7 @@ pub(super) fn strengths(
     for (percent, bottle) in wanted {
         let target = MassFraction::nearest(percent);
         match developer::resolve(request, stocks, work.task, liquid, Some(target)) {
-            Ok(made) if takes(&made.strength) => {
+            Ok(made) if forbids(&made.strength).is_none() => {
                 let on_hair = applied(request, work, made.strength)?;
                 possible.push(Possible { developer: made.strength, on_hair, bottle });
             }
@@ -93,10 +88,16 @@ pub(super) fn strengths(
     Ok(ShelfStrengths { possible, refused })
 }
 
-/// The strongest developer that all products take, and the scalp where they touch it, and whose limit it is.
-fn strongest_allowed(work: &Work<'_>, request: &Request) -> Option<Ceiling> {
-    let own = work.products.iter().filter_map(|(item, _)| Some((item, item.own_limits()?.strongest?)));
+/// The strongest developer that each product takes, and the scalp where they touch it, and whose limit it is; the least first.
+fn ceilings(work: &Work<'_>, request: &Request) -> Vec<Ceiling> {
+    let items = || work.products.iter().map(|(item, _)| *item);
+    let own = items().filter_map(|item| Some((item, item.own_limits()?.strongest?)));
     let own = own.map(|(item, most)| Ceiling { whose: format!("\"{}\"", item.name), most, is_usual: false });
-    let on_scalp = work.scalp_ceiling(request).map(|of| Ceiling { whose: format!("on the scalp, {}", of.whose), ..of });
-    own.chain(on_scalp).min_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()))
+    // Where nobody says whether a gap is left, it is said that this stands on it.
+    let touches = if work.task.on_scalp.is_some() { "on the scalp" } else { "on the scalp if no gap is left" };
+    let on_scalp = work.scalp_ceilings(items(), request).into_iter();
+    let on_scalp = on_scalp.map(|of| Ceiling { whose: format!("{touches}, {}", of.whose), ..of });
+    let mut all: Vec<Ceiling> = own.chain(on_scalp).collect();
+    all.sort_by(|a, b| a.most.ww_percent().total_cmp(&b.most.ww_percent()));
+    all
 }

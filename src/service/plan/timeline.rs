@@ -11,7 +11,6 @@ use crate::{
     lift,
     quantity::{Duration, Quantity},
     service::{request::WorkStage, shape::WaitFor},
-    shop::CountsFrom,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -81,7 +80,8 @@ impl Timeline {
             let begin = schedule.map_or(begin, |(start, _)| begin.max(start));
             let applied = begin + work.task.apply.min();
             *now = applied;
-            let rinse_by = rinse_by(work, begin, applied);
+            let longest = OwnTimes::of(work);
+            let rinse_by = rinse_by(work, &longest, begin);
             let rinse_by = schedule.map_or(rinse_by, |(_, together)| rinse_by.min(together.max(applied)));
             let looks = Looks::of(work, texture, begin, applied, rinse_by);
             let fresh = mix.bowls.iter().flat_map(|bowl| &bowl.mixed_after);
@@ -95,7 +95,7 @@ impl Timeline {
                 look_at: looks.at,
                 look_at_last: looks.last,
                 rinse_by: min(rinse_by),
-                longest: OwnTimes::of(work),
+                longest,
             });
         }
         Self(steps)
@@ -140,16 +140,9 @@ fn over(first: &Step, what: WaitFor) -> Duration {
 }
 
 /// As planned, or earlier where a product's own limit is reached earlier.
-fn rinse_by(work: &Work<'_>, begin: f64, applied: f64) -> f64 {
-    limits(work, begin, applied).fold(applied + work.task.develop.min(), f64::min)
-}
-
-/// When the longest times of its products are over.
-fn limits(work: &Work<'_>, begin: f64, applied: f64) -> impl Iterator<Item = f64> {
-    work.longest().map(move |(_, most, from)| match from {
-        CountsFrom::FirstStrand => begin + most.min(),
-        CountsFrom::EndOfApplication => applied + most.min(),
-    })
+fn rinse_by(work: &Work<'_>, longest: &OwnTimes, begin: f64) -> f64 {
+    let planned = begin + work.task.apply.min() + work.task.develop.min();
+    longest.longest_on_first_strand(work.task.apply).map_or(planned, |most| planned.min(begin + most.min()))
 }
 
 /// When one section is looked at.

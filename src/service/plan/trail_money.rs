@@ -15,7 +15,7 @@ pub(super) fn amounts(plan: &Plan, money: &MoneyPlan) -> Vec<TracedResult> {
     let basis = basis.weaker(Basis::Derived);
     if let (Some(set), Some(by)) = (&money.price, &money.priced_by) {
         results.extend(price(plan, money, set, by, basis));
-        if plan.booking.price.is_none() {
+        if !plan.booking.is_listed() {
             results.push(left(set, by.card_percent.map(|_| by.card_fee), basis));
         }
         results.extend(range(money, basis));
@@ -45,8 +45,7 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
     let mut results =
         vec![amount("price by the price list", price, formula, stated).made_of(inputs.into_iter().flatten())];
     if let Some(net) = booking.net {
-        let rate = money.priced_by.as_ref().and_then(|by| by.tax_percent);
-        let rate = rate.map(|tax| percent("tax", tax.percent(), "% of the net price"));
+        let rate = booking.tax_percent.map(|tax| percent("tax", tax.percent(), "% of the net price"));
         let inputs = [Some(of("gross price", price)), rate].into_iter().flatten();
         results.push(
             amount("net price by the price list", net, NET_FORMULA, stated.weaker(Basis::Derived))
@@ -54,8 +53,8 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
                 .resting_on(&[money::CALCULATING_VAT.id]),
         );
     }
-    if let Some((set, fee)) = booking.leaves(money) {
-        results.push(left(&set, (!fee.is_zero()).then_some(fee), basis.weaker(stated)));
+    if let Some(set) = booking.leaves(money) {
+        results.push(left(&set, booking.card_fee, basis.weaker(stated)));
     }
     results
 }

@@ -7,8 +7,10 @@ use foilwork::{
         Verdict::{NotJudged, Note, Passed, Warning},
     },
     head::ServiceClass,
-    money::CostKind,
+    history::keep,
+    money::{CostKind, Rounding},
     reader::Format,
+    record::replay,
     service::{ChairClock, Evidence, Plan, ServiceFile, consult, plan},
     sheet::{agreement_page, guest_page},
     shop::{parse_shop, shape::ClassPriceEntry},
@@ -154,6 +156,57 @@ fn a_whole_cost_is_judged() {
         texts(&lost, "list price").trim(),
         "partial is 30.00 EUR on the list; by its costs and the terms of the shop it would be 52.00 EUR"
     );
+}
+
+/// 22.00 and 10.00 are 32.00, of which a sixth or 5.33 is tax and 2.5 % or 0.80 the terminal's: 26.67 are kept of it, and 26.00 with
+/// that fee are 26.80. So 0.13 are lost, 0.487439 % of what is kept, whatever margin the shop asks for, or none; without
+/// the fee 0.67 would be left.
+#[rstest]
+fn the_card_fee_of_the_list_is_a_cost(#[values(Some(50.0), None)] margin_percent: Option<f64>) {
+    let mut file = priced_file("22.00");
+    shop(&mut file).terms.get_or_insert_default().margin_percent = margin_percent;
+    assert!(!verdicts(&plan(&file).unwrap(), "list price").contains(&Warning));
+    shop(&mut file).terms.get_or_insert_default().card_percent = Some(2.5);
+    let plan = plan(&file).unwrap();
+    assert_eq!(plan.booking.card_fee.unwrap().to_string(), "0.80 EUR");
+    assert_eq!(
+        (verdicts(&plan, "list price"), texts(&plan, "list price").trim()),
+        (
+            vec![Warning],
+            "partial is 32.00 EUR on the list, 26.67 EUR without tax: less than the 26.80 EUR that it costs with the card fee \
+             of 0.80 EUR"
+        )
+    );
+    let trail = plan.trail();
+    let of = |what: &str| trail.iter().find(|one| one.what == what).unwrap();
+    assert_eq!(of("margin that comes out").value, "-0.487439");
+    let rate = of("net price by the price list").inputs.iter().find(|input| input.what == "tax");
+    assert_eq!(rate.map(|rate| rate.value.as_str()), Some("20"));
+    // What is kept of it counts the same.
+    let record = keep(&plan, &replay(&[]));
+    assert_eq!((record.cost.as_deref(), record.price.as_deref()), (Some("26.80"), Some("26.67")));
+}
+
+/// Without a list the fee is that of the price by the costs: 26.00 / (1 - 0.5 - 0.025 x 1.2) are 55.32, with 11.06 of tax 66.38, of
+/// which 2.5 % are 1.66.
+#[test]
+fn a_record_counts_the_card_fee_of_its_own_price() {
+    let mut file = priced_file("80.00");
+    shop(&mut file).class_price.clear();
+    shop(&mut file).terms.get_or_insert_default().card_percent = Some(2.5);
+    let record = keep(&plan(&file).unwrap(), &replay(&[]));
+    assert_eq!((record.cost.as_deref(), record.price.as_deref()), (Some("27.66"), Some("55.32")));
+}
+
+/// 52 min at 31.01 an hour are 26.875 and a third of a hundredth: what is said of rounding holds for the cost too.
+#[rstest]
+#[case(None, "26.88 EUR")]
+#[case(Some(Rounding::ToZero), "26.87 EUR")]
+fn the_cost_is_rounded_as_the_shop_rounds(#[case] rounding: Option<Rounding>, #[case] want: &str) {
+    let mut file = priced_file("80.00");
+    let terms = shop(&mut file).terms.get_or_insert_default();
+    (terms.wage_per_h, terms.rounding) = (Some("31.01".to_owned()), rounding);
+    assert_eq!(plan(&file).unwrap().money.unwrap().cost.total().to_string(), want);
 }
 
 /// Labour, chair, price by the hour and booking count the same minutes: 85 in the chair at 12.00 an hour are 17.00, 52 of hands at

@@ -32,6 +32,26 @@ fn the_files_to_begin_with_are_whole(#[values("EUR", "GBP", "JPY", "KWD")] curre
     }
 }
 
+/// Of 98.50 a sixth or 16.42 is tax, which leaves 82.08 over a cost of 81.23; a terminal that keeps 2.5 % takes 2.46 of it, and
+/// 1.61 are lost, with a margin to ask for and without one.
+#[rstest]
+fn a_card_fee_can_make_a_loss(#[values("margin_percent = 25 ", "")] margin: &str) {
+    let files = starter(Jurisdiction::GreatBritain, Currency::from_code("GBP").unwrap());
+    let mut text = files.shop;
+    for (old, new) in [("price = \"130.00\"", "price = \"98.50\""), ("margin_percent = 25 ", margin)] {
+        assert!(text.contains(old), "{text}");
+        text = text.replace(old, new);
+    }
+    for (card, want) in [("", false), ("card_percent = 2.5\n", true)] {
+        let shop = shop::parse_shop(&format!("{text}\n{card}"), Format::Toml).unwrap();
+        let plan = plan(&parse_with_shop(&files.service, Format::Toml, &shop).unwrap()).unwrap();
+        let price = plan.findings.iter().find(|finding| finding.rule == Rule::ListPrice).unwrap();
+        assert_eq!(price.verdict == Verdict::Warning, want, "{price}");
+        let said = "less than the 83.69 GBP that it costs with the card fee of 2.46 GBP";
+        assert_eq!(price.text.contains(said), want, "{price}");
+    }
+}
+
 /// 8.40 is 8.400 where a unit has a thousand parts, and 840 where it has none.
 #[rstest]
 #[case("EUR", "price = \"8.40\"")]

@@ -8,7 +8,7 @@ use foilwork::{
         ServiceFile,
         shape::{ExistingColour, MixPart, Toner, Zone},
     },
-    shop::shape::ShadeEntry,
+    shop::{StrengthBasis, shape::ShadeEntry},
 };
 use rstest::rstest;
 
@@ -138,6 +138,51 @@ fn a_strength_that_is_left_open_keeps_to_the_ceiling() {
         plan.mixes[0].developer.high().ww_percent()
     };
     assert!(strength(Some(3.0)) <= 3.0 && strength(None) > 3.0);
+}
+
+/// Foil at the roots, where nobody says whether a gap is left, may touch the scalp: what is chosen there keeps to the ceiling of 3 %,
+/// so that no check asks for a weaker one afterwards. Of 6 % and its dilutions nothing above it is left.
+#[rstest]
+#[case::a_gap_is_left(Some(false), None)]
+#[case::nobody_says(None, Some("on the scalp if no gap is left, the rule of the house takes 3 % w/w at most"))]
+#[case::no_gap(Some(true), Some("on the scalp, the rule of the house takes 3 % w/w at most"))]
+fn what_may_touch_the_scalp_is_chosen_as_what_does(#[case] touches: Option<bool>, #[case] why: Option<&str>) {
+    let plan = changed(only_lightener(), |file| {
+        let section = &mut file.section[0];
+        (section.technique, section.zone, section.on_scalp) = (Technique::Weave, Zone::Roots, touches);
+        section.developer = None;
+        shop(file).lightener[0].on_scalp = true;
+        shop(file).lightener[0].strongest_on_scalp_ww_percent = Some(12.0);
+        let mut weak = shop(file).developer[0].clone();
+        (weak.name, weak.strength) = ("weak developer".to_owned(), "2 % w/w".to_owned());
+        shop(file).developer.push(weak);
+        file.salon.strongest_on_scalp_ww_percent = Some(3.0);
+    });
+    assert_eq!(plan.mixes[0].developer.high().ww_percent() <= 3.0, touches != Some(false));
+    let said = verdicts(&plan, "on scalp");
+    assert!(said.iter().all(|verdict| *verdict == Passed), "{said:?}");
+    let rejected = &plan.strengths[0].rejected;
+    let of_six = rejected.iter().find(|one| one.developer.ww_percent() == 6.0).map(|one| one.why.as_str());
+    assert_eq!(of_six.filter(|of_six| of_six.starts_with("on the scalp")), why, "{rejected:?}");
+}
+
+/// A bottle of 6 % by its label may hold up to 7 %: the trade takes it as it is called, a house that states 6.5 % does not, and it is
+/// the stricter of the two though its number is the higher.
+#[test]
+fn every_ceiling_holds_where_a_strength_is_chosen() {
+    let plan = changed(only_lightener(), |file| {
+        let section = &mut file.section[0];
+        (section.developer, section.on_scalp) = (None, Some(true));
+        file.salon.strongest_on_scalp_ww_percent = Some(6.5);
+        let shop = shop(file);
+        shop.lightener[0].on_scalp = true;
+        shop.developer[0].strength_basis = StrengthBasis::Label;
+        let mut weak = shop.developer[0].clone();
+        (weak.name, weak.strength) = ("weak developer".to_owned(), "3 % w/w".to_owned());
+        shop.developer.push(weak);
+    });
+    assert!(plan.mixes[0].developer.high().ww_percent() <= 6.5);
+    assert!(!verdicts(&plan, "on scalp").contains(&Stop), "{}", texts(&plan, "on scalp"));
 }
 
 /// The developer is 6 % w/w.

@@ -11,18 +11,19 @@ use crate::{
 
 pub(super) fn check(booking: &Booking, money: Option<&MoneyPlan>, findings: &mut Findings) {
     let (Some(price), Some(money)) = (booking.price, money) else { return };
-    let (kept, cost) = (booking.net.unwrap_or(price), money.cost.total());
+    let (Some(kept), Some(cost)) = (booking.kept(), booking.cost(money)) else { return };
     let source = Reason::stated("the price list and the costs of the shop");
     let class = booking.service_class;
+    let with_fee = booking.card_fee.map(|fee| format!(" with the card fee of {fee}")).unwrap_or_default();
     // What is left out can only make it dearer: what is said against the price stands without it.
     let (verdict, text) = if kept.minor() < cost.minor() {
         let kept = booking.net.map(|net| format!(", {net} without tax")).unwrap_or_default();
-        (Warning, format!("{class} is {price} on the list{kept}: less than the {cost} that it costs"))
+        (Warning, format!("{class} is {price} on the list{kept}: less than the {cost} that it costs{with_fee}"))
     } else if booking.by_cost.is_some_and(|by_cost| price.minor() < by_cost.minor()) {
         let by_cost = booking.by_cost.unwrap_or(price);
         (Note, format!("{class} is {price} on the list; by its costs and the terms of the shop it would be {by_cost}"))
     } else if money.left_out.is_empty() {
-        (Passed, format!("{class} is {price} on the list, and it costs {cost}"))
+        (Passed, format!("{class} is {price} on the list, and it costs {cost}{with_fee}"))
     } else {
         let mut left_out: Vec<String> = Vec::new();
         for what in money.left_out.iter().map(|one| one.what.to_string()) {
@@ -31,7 +32,10 @@ pub(super) fn check(booking: &Booking, money: Option<&MoneyPlan>, findings: &mut
             }
         }
         let left_out = list(&left_out, "and");
-        (NotJudged, format!("{class} is {price} on the list; {cost} is not the whole cost, it leaves out: {left_out}"))
+        let text = format!(
+            "{class} is {price} on the list; {cost}{with_fee} is not the whole cost, it leaves out: {left_out}"
+        );
+        (NotJudged, text)
     };
     findings.add(Rule::ListPrice, verdict, text, source);
 }
