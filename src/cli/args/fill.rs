@@ -4,8 +4,9 @@ use std::path::PathBuf;
 
 #[derive(Debug, Args)]
 #[command(after_help = "A value is the name of a column, or a number for all rows. Empty cells give\n\
-                  empty results. Empty lines are left out. Units: those of the options; the new\n\
-                  columns carry theirs in their names.")]
+                  empty results. Empty lines are left out. The cells of the table come back as\n\
+                  they are, also one from which a spreadsheet would calculate. Units: those of\n\
+                  the options; the new columns carry theirs in their names.")]
 pub(crate) struct FillArgs {
     #[command(subcommand)]
     pub(crate) rule: FillRule,

@@ -177,8 +177,8 @@ fn number_in(field: &[u8]) -> Result<f64, String> {
         Ok(number) if number.is_finite() => Ok(number),
         _ => {
             let point = text.replacen(',', ".", 1);
-            let way_out =
-                if point.parse::<f64>().is_ok() { format!(" (write the point, {point})") } else { String::new() };
+            let finite = |text: &str| text.parse::<f64>().is_ok_and(f64::is_finite);
+            let way_out = if finite(&point) { format!(" (write the point, {point})") } else { String::new() };
             Err(format!("{:?} is no number{way_out}", shortened(text)))
         }
     }
