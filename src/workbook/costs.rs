@@ -6,7 +6,7 @@ use super::{
     page::{Allowed, Page},
 };
 use crate::{
-    money::{Money, SetPrice, TaxRate},
+    money::{Money, SetPrice, TaxRate, add_tax},
     service::{MoneyPlan, Plan},
     sheet::{booked, price_range, times},
 };
@@ -88,7 +88,13 @@ fn price(
     let (net, profit) = (float(set.price), float(set.profit));
     let listed = plan.booking.is_listed();
     let by_costs = |words: &str| if listed { format!("{words}, by its costs") } else { words.to_owned() };
-    page.named_input("net_price", &by_costs("net price"), net, decimals, amounts)?;
+    let rate = money.priced_by.as_ref().and_then(|by| by.tax_percent);
+    let from_list = rate.is_some() && is_moved(money);
+    if from_list {
+        page.named_formula("net_price", &by_costs("net price"), "gross_price-tax", net, decimals)?;
+    } else {
+        page.named_input("net_price", &by_costs("net price"), net, decimals, amounts)?;
+    }
     // What the card terminal keeps is in the cost that the price is held against, not among the lines.
     let fee = set.cost.minus(money.cost.total()).map_or(0.0, float);
     page.named_input("card_fee", "card fee, at this price", fee, decimals, amounts)?;
@@ -101,21 +107,33 @@ fn price(
         return page.paragraph("Tax is not counted: the shop states none.");
     };
     let (tax, gross) = (float(taxed.tax), float(taxed.gross));
-    match money.priced_by.as_ref().and_then(|by| by.tax_percent) {
+    match rate {
         Some(rate) => {
             tax_rate(page, rate)?;
-            let formula = rounded("net_price*tax_percent/100", decimals, money.rounding);
-            page.named_formula("tax", "tax", &formula, tax, decimals)?;
+            let exact =
+                if from_list { "gross_price*tax_percent/(100+tax_percent)" } else { "net_price*tax_percent/100" };
+            page.named_formula("tax", "tax", &rounded(exact, decimals, money.rounding), tax, decimals)?;
         }
         None => page.named_input("tax", "tax", tax, decimals, amounts)?,
     }
     // Where the price list has a price, the guest pays that one, which stands above.
     let words = if listed { "by its costs, with tax" } else { "THE GUEST PAYS" };
-    page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
+    if from_list {
+        page.named_input("gross_price", words, gross, decimals, amounts)?;
+    } else {
+        page.named_formula("gross_price", words, "net_price+tax", gross, decimals)?;
+    }
     if let Some(told) = price_range(plan, money) {
         page.paragraph(&format!("{told}; one visit, the times as planned."))?;
     }
     Ok(())
+}
+
+/// Whether the endings of the list have moved the price: then the tax is taken out of what the guest pays, as the plan does.
+fn is_moved(money: &MoneyPlan) -> bool {
+    let (Some(by), Some(taxed)) = (&money.priced_by, &money.taxed) else { return false };
+    let before = by.tax_percent.and_then(|tax| add_tax(by.target_net, tax, money.rounding).ok());
+    before.is_some_and(|before| before.gross != taxed.gross)
 }
 
 /// The rate of the tax, which both prices are worked with.
