@@ -31,3 +31,4 @@ mod teach;
 mod text;
 mod toner;
 mod trail;
+mod workbook;
