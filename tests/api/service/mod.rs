@@ -15,6 +15,7 @@ mod day;
 mod defaults;
 mod deposit;
 mod depth;
+mod edges;
 mod examples;
 mod field_use;
 mod fields;
