@@ -29,6 +29,7 @@ def arguments() -> argparse.Namespace:
     parser.add_argument("--least", type=int, default=8, help="faults of a room at least, or all there are")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--room", action="append", help="only this room; may be given again")
+    parser.add_argument("--again", action="store_true", help="those not noticed before, by the tests as they are now")
     parser.add_argument("--workers", type=int, default=2, help="tests that run at a time")
     parser.add_argument("--work", type=Path, default=ROOT / "target/mutation", help="where the copy is built")
     return parser.parse_args()
@@ -40,6 +41,11 @@ def build(args: argparse.Namespace) -> tuple[Built, Sample]:
     asked = (args.share, args.least, args.seed, args.room)
     if kept.exists():
         before, done, sample = pickle.loads(kept.read_bytes())
+        if before == asked and args.again:
+            every = listed.listed(ROOT)
+            if not set(sample.values()) <= set(every):
+                raise SystemExit("the rules have changed since the sample was drawn: draw another")
+            return built(ROOT, args.work, sample, every), sample
         if before == asked:
             return done, sample
         (args.work / "results.jsonl").unlink(missing_ok=True)
@@ -73,7 +79,8 @@ def reach(args: argparse.Namespace, done: Built) -> list[Test]:
 def run(args: argparse.Namespace, done: Built, sample: Sample, tests: list[Test]) -> Path:
     """Each fault against the tests that enter its function, until one fails."""
     results: Path = args.work / "results.jsonl"
-    seen = {json.loads(line)["name"] for line in results.read_text().splitlines()} if results.exists() else set()
+    before = map(json.loads, results.read_text().splitlines() if results.exists() else [])
+    seen = {entry["name"] for entry in before if not (args.again and entry["outcome"] == "survived")}
     lock = threading.Lock()
 
     def one(number: int) -> tuple[str, str | None]:

@@ -31,9 +31,11 @@ def environment(target: Path) -> dict[str, str]:
         "CARGO_INCREMENTAL": "1",
         "CARGO_PROFILE_DEV_DEBUG": "0",
         "CARGO_PROFILE_TEST_DEBUG": "0",
-        "CARGO_PROFILE_DEV_OPT_LEVEL": "1",
-        "CARGO_PROFILE_TEST_OPT_LEVEL": "1",
     }
+
+
+# What others wrote is built once and runs quickly; ours is built for every sample and each time that a test is added.
+PROFILE = '[profile.dev.package."*"]\nopt-level = 1\n'
 
 
 def copied(root: Path, copy: Path) -> None:
@@ -76,6 +78,9 @@ def built(root: Path, work: Path, numbers: dict[int, Mutant], every: list[Mutant
     """Takes faults out until the rest compiles, then builds the tests."""
     copy, target = work / "tree", work / "target"
     copied(root, copy)
+    config = work / ".cargo/config.toml"
+    config.parent.mkdir(exist_ok=True)
+    config.write_text(PROFILE, encoding="utf-8")
     numbers, unviable, unswitched = dict(numbers), set[int](), set[int]()
     for _ in range(30):
         woven = weave(root, copy, numbers, every)
