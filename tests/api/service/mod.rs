@@ -5,6 +5,7 @@ mod along;
 mod applying;
 mod base;
 mod booking;
+mod borders;
 mod broken;
 mod cards;
 mod command;
