@@ -6,7 +6,7 @@
 demo:
 	@.ci/need-cargo
 	@.ci/find-python >/dev/null
-	@cargo run --quiet --features cli -- plan examples/soft-gradient.toml
+	@$(or $(FOILWORK),cargo run --quiet --features cli --) plan examples/soft-gradient.toml
 
 # Everything that continuous integration runs, in the same order.
 test:
