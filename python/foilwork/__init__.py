@@ -12,27 +12,35 @@ what their numbers rest on, :mod:`foilwork.finding` is what their checks find,
     ['nape', 'crown', 'hairline']
 """
 
-from foilwork import (
-    business,
-    chart,
-    colour,
-    day,
-    finding,
-    history,
-    lift,
-    limits,
-    mix,
-    money,
-    peroxide,
-    record,
-    service,
-    shop,
-    source,
-    teach,
-    toner,
-)
-from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
-from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
+from foilwork import _rooms as _rooms
+from foilwork._native import ROOMS, Bounds, FoilworkError, OutOfRangeWarning, __version__
+
+# As of `typing`, which takes longer to import than foilwork.
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from foilwork import (
+        business,
+        chart,
+        colour,
+        day,
+        finding,
+        hair,
+        head,
+        history,
+        lift,
+        limits,
+        mix,
+        money,
+        peroxide,
+        record,
+        service,
+        shop,
+        source,
+        teach,
+        toner,
+        workbook,
+    )
+    from foilwork.service import Plan, ServiceFileError, plan, plan_file, service_schema
 
 __all__ = [
     "Bounds",
@@ -46,6 +54,8 @@ __all__ = [
     "colour",
     "day",
     "finding",
+    "hair",
+    "head",
     "history",
     "lift",
     "limits",
@@ -61,4 +71,25 @@ __all__ = [
     "source",
     "teach",
     "toner",
+    "workbook",
 ]
+
+_OF_SERVICE = {"Plan", "ServiceFileError", "plan", "plan_file", "service_schema"}
+
+
+def __getattr__(name: str) -> object:
+    """A room, or what a service file needs, on first use: to make all rooms takes longer than all else of an import."""
+    from importlib import import_module
+
+    if name in ROOMS:
+        return import_module(f"foilwork.{name}")
+    if name in _OF_SERVICE:
+        value: object = getattr(import_module("foilwork.service"), name)
+        globals()[name] = value
+        return value
+    message = f"module 'foilwork' has no attribute {name!r}"
+    raise AttributeError(message)
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

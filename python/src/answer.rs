@@ -10,14 +10,17 @@ use pyo3::{
 ///
 /// A field has a type that goes both ways between Rust and Python (`String`, not `&str`). Methods and properties beyond
 /// the fields follow in `impl { .. }`. Nothing but foilwork makes one: there is no constructor. One that is declared
-/// `as tuple` unpacks as well: `stock_g, diluent_g = dilute(..)`.
+/// `as tuple` unpacks as well: `stock_g, diluent_g = dilute(..)`. `in` names the public module, which need not be imported yet
+/// when one is made in another room.
 macro_rules! answer {
     (
+        in $module:literal;
         $(#[$doc:meta])*
         $name:ident as tuple { $($(#[$field_doc:meta])* $field:ident: $kind:ty),+ $(,)? }
         $(impl { $($method:tt)* })?
     ) => {
         $crate::answer::answer! {
+            in $module;
             $(#[$doc])*
             $name { $($(#[$field_doc])* $field: $kind),+ }
             impl {
@@ -42,12 +45,13 @@ macro_rules! answer {
         }
     };
     (
+        in $module:literal;
         $(#[$doc:meta])*
         $name:ident { $($(#[$field_doc:meta])* $field:ident: $kind:ty),+ $(,)? }
         $(impl { $($method:tt)* })?
     ) => {
         $(#[$doc])*
-        #[pyo3::pyclass(frozen, get_all, eq, from_py_object, module = "foilwork")]
+        #[pyo3::pyclass(frozen, get_all, eq, from_py_object, module = $module)]
         #[derive(Clone, PartialEq)]
         pub struct $name { $($(#[$field_doc])* pub $field: $kind),+ }
 

@@ -2,7 +2,7 @@
 
 use pyo3::{
     prelude::*,
-    types::{PyList, PyModule},
+    types::{PyList, PyModule, PyType},
 };
 
 /// Declares the compiled module of a room: each file of wrappers with the names that it gives to Python.
@@ -27,32 +27,28 @@ macro_rules! room {
 }
 pub(crate) use room;
 
-/// Puts the rooms where `import` and `pickle` look for them.
+/// Makes ready what was declared as a room: its names where `import` and `pickle` look for them.
 ///
-/// Binding a submodule gives it no more than its last name; here it gets its whole one and its place in `sys.modules`.
-pub fn publish(native: &Bound<'_, PyModule>) -> PyResult<()> {
-    let py = native.py();
-    let names = native.index()?;
-    for (short, room) in submodules(native)? {
-        let full = format!("{}.{short}", native.name()?);
-        let public = full.replace("._native", "");
-        let files = submodules(&room)?;
-        for (file, _) in &files {
-            room.delattr(file)?;
-        }
-        room.setattr("__all__", PyList::empty(py))?;
-        for (file, module) in &files {
-            rename(module, &format!("{full}._{file}"))?;
-            for entry in module.index()? {
-                let value = module.getattr(entry.cast()?)?;
-                value.setattr("__module__", &public)?;
-                room.add(entry.cast()?, value)?;
-            }
-        }
-        rename(&room, &full)?;
-        names.call_method1("remove", (short,))?;
+/// A submodule is bound by no more than its last name; here each file gets its whole one and its place in `sys.modules`, and
+/// its functions say where they are public. Classes are declared with that.
+pub fn opened(room: &Bound<'_, PyModule>, full: &str) -> PyResult<()> {
+    let public = full.replace("._native", "");
+    let files = submodules(room)?;
+    for (file, _) in &files {
+        room.delattr(file)?;
     }
-    Ok(())
+    room.setattr("__all__", PyList::empty(room.py()))?;
+    for (file, module) in &files {
+        rename(module, &format!("{full}._{file}"))?;
+        for entry in module.index()? {
+            let value = module.getattr(entry.cast()?)?;
+            if !value.is_instance_of::<PyType>() {
+                value.setattr("__module__", &public)?;
+            }
+            room.add(entry.cast()?, value)?;
+        }
+    }
+    room.setattr("__name__", full)
 }
 
 fn rename(module: &Bound<'_, PyModule>, full: &str) -> PyResult<()> {

@@ -115,7 +115,8 @@ def is_constant(node: ast.stmt, kind: type) -> bool:
 
 def stubs(folder: Path) -> dict[ModuleType, Path]:
     """Every compiled module and the place of its stub: a package for one that has modules of its own."""
-    importlib.import_module(MODULE)
+    for room in importlib.import_module(MODULE).ROOMS:
+        importlib.import_module(f"{MODULE}.{room}")
     names = sorted(name for name in sys.modules if name == MODULE or name.startswith(MODULE + "."))
     found = {}
     for name in names:

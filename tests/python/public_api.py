@@ -4,14 +4,12 @@ import ast
 import doctest
 import importlib
 import inspect
-import re
-import sys
 from collections.abc import Callable, Iterator
 from typing import Any, NamedTuple
 
 from foilwork import FoilworkError
+from foilwork._native import ROOMS
 
-ROOMS = sorted(name.split(".")[2] for name in sys.modules if re.fullmatch(r"foilwork\._native\.\w+", name))
 PUBLIC = {
     f"{room}.{name}": getattr(module, name)
     for room in ROOMS

@@ -43,8 +43,55 @@ def test_room_is_its_compiled_module(room: str) -> None:
 
 
 def test_every_compiled_room_is_public() -> None:
-    compiled = {name.split(".")[2] for name in sys.modules if name.startswith("foilwork._native.")}
-    assert compiled == set(ROOMS)
+    assert set(_native.ROOMS) == set(ROOMS)
+    assert set(ROOMS) <= set(dir(foilwork))
+
+
+def run_alone(program: str) -> str:
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    return done.stdout.strip()
+
+
+def test_rooms_are_made_on_demand() -> None:
+    made = "sorted(name for name in sys.modules if name.startswith('foilwork._native.') and name.count('.') == 2)"
+    assert run_alone(f"import sys, foilwork; print({made})") == "[]"
+    assert run_alone(f"import sys, foilwork.peroxide; print({made})") == "['foilwork._native.peroxide']"
+    assert run_alone(f"import sys, foilwork; foilwork.money; print({made})") == "['foilwork._native.money']"
+
+
+def test_unknown_room_is_told() -> None:
+    with pytest.raises(ModuleNotFoundError, match=r"foilwork\._native\.bath"):
+        importlib.import_module("foilwork._native.bath")
+    with pytest.raises(foilwork.FoilworkError, match='no room is called "bath"'):
+        _native.open_room("bath")
+    with pytest.raises(AttributeError, match="no attribute 'bath'"):
+        foilwork.bath  # noqa: B018
+
+
+def test_answer_of_a_room_that_nobody_imported_is_whole() -> None:
+    # Findings and money are classes of other rooms; a pickle asks for them by their public place.
+    program = """
+import pickle, sys
+from foilwork.service import plan_file
+plan = plan_file("examples/soft-gradient.toml")
+found = plan.findings
+assert found and {type(one).__module__ for one in found} == {"foilwork.finding"}
+assert "foilwork.finding" not in sys.modules
+assert pickle.loads(pickle.dumps(found)) == found
+print(sorted(name for name in sys.modules if name == "foilwork.finding"))
+"""
+    assert run_alone(program) == "['foilwork.finding']"
+
+
+def test_rooms_open_once_from_many_threads() -> None:
+    program = """
+import concurrent.futures as many, foilwork
+with many.ThreadPoolExecutor(8) as pool:
+    seen = list(pool.map(lambda place: getattr(foilwork, foilwork.ROOMS[place % 20]), range(200)))
+print(len({id(room) for room in seen}))
+"""
+    assert run_alone(program) == "20"
 
 
 def test_no_name_is_in_two_rooms() -> None:
@@ -53,8 +100,8 @@ def test_no_name_is_in_two_rooms() -> None:
 
 
 def test_every_compiled_name_is_public() -> None:
-    # The command line is called by the console script alone.
-    assert set(_native.__all__) - {"main", "fill_words", "poured_cautions"} <= set(foilwork.__all__)
+    # The command line is called by the console script alone, rooms are opened by an import.
+    assert set(_native.__all__) - {"main", "fill_words", "open_room", "poured_cautions"} <= set(foilwork.__all__)
 
 
 @pytest.mark.parametrize("name", ["foilwork", "foilwork._cli", *(f"foilwork.{name}" for name in MODULES)])

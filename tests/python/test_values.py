@@ -12,10 +12,11 @@ from pathlib import Path
 
 import pytest
 import rust_sources
-from public_api import CLASSES, PUBLIC, ROOMS, docstrings, run_example
+from public_api import CLASSES, PUBLIC, docstrings, run_example
 
 import foilwork
 from foilwork import Bounds, FoilworkError, _native
+from foilwork._native import ROOMS
 
 STUBS = Path(str(_native.__file__)).with_name("_native")
 NO_VALUES = {

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
-from types import GenericAlias
+from types import GenericAlias, ModuleType
 from typing import Any, Generic, Literal, SupportsIndex, TypeAlias, TypeVar, final, overload, type_check_only
 
 from _typeshed import SupportsKeysAndGetItem
@@ -13,10 +13,13 @@ __all__ = [
     "OutOfRangeWarning",
     "fill_words",
     "main",
+    "open_room",
     "poured_cautions",
 ]
 
 __version__: str
+
+ROOMS: tuple[str, ...]
 
 # A strength or level in % w/w, or its (low, best, high).
 _Percent: TypeAlias = float | Bounds[float] | tuple[float, float, float]
@@ -125,6 +128,18 @@ class OutOfRangeWarning(UserWarning):
     """Values out of range became NaN because ``errors="nan"`` was given; ``count`` says how many."""
 
     count: int
+
+def open_room(name: str) -> ModuleType:
+    """The compiled half of a room, by its name among ``ROOMS``; ``import foilwork._native.<room>`` asks for it.
+
+    Raises:
+        FoilworkError: no room has this name.
+
+    Examples:
+        >>> from foilwork._native import open_room
+        >>> open_room("peroxide").__name__
+        'foilwork._native.peroxide'
+    """
 
 def main(args: Sequence[str]) -> int:
     """Run the command line with ``args`` (the first is the program's name) and return its exit status.

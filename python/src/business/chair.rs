@@ -16,6 +16,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.business";
     /// A service with what it earns for an hour of the chair.
     RankedService {
         /// The service.
@@ -63,6 +64,7 @@ pub fn rank_by_chair_hour(services: Sequence<(String, PyMoney, PyMoney, f64)>) -
 }
 
 answer! {
+    in "foilwork.business";
     /// Productive time in percent of a stated other time.
     Productivity {
         /// The percentage, unrounded.

@@ -19,6 +19,7 @@ use rust_decimal::Decimal;
 use serde_json::{Map, Value};
 
 answer! {
+    in "foilwork.business";
     /// One service, costed and priced. Amounts are for one service; ``sold`` counts in the totals only.
     PricedLine {
         /// The service.
@@ -63,6 +64,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// The sums over a list, each amount times the number sold.
     Totals {
         /// Services sold.
@@ -95,6 +97,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// A list of services, costed and priced, with totals that add up to the minor unit.
     ///
     /// Made by :func:`price_services`, :func:`price_services_csv` and :func:`price_services_json`.

@@ -14,6 +14,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.business";
     /// How much one part of a quote moves the net price, alone.
     QuoteDriver {
         /// The part.
@@ -30,6 +31,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// A price from-to, with what drives it.
     Quote {
         /// Every part at its least.
@@ -48,6 +50,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// One entry of a price list, gross.
     PriceListEntry {
         /// The service.

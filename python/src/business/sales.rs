@@ -15,6 +15,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.business";
     /// How much must be sold to reach a goal.
     SalesNeeded {
         /// How many sales, unrounded.
@@ -29,6 +30,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// How far sales can fall before there is a loss.
     MarginOfSafety {
         /// Sales less break-even sales.
@@ -39,6 +41,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// One service of a mix that reaches a goal.
     SalesMixLine {
         /// The service.
@@ -53,6 +56,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// How many of each service reach a goal.
     SalesMixPlan {
         /// What the average service leaves, unrounded.
@@ -71,6 +75,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// What an offer must bring in to leave as much as before.
     DiscountBreakEven {
         /// What one service leaves at the full price.
@@ -248,6 +253,7 @@ pub fn discount_break_even(
 }
 
 answer! {
+    in "foilwork.business";
     /// What one sale leaves to pay the fixed costs.
     Contribution {
         /// Net price less variable cost.

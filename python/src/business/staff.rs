@@ -16,6 +16,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.business";
     /// What someone is paid for a period.
     Pay {
         /// The wage or retainer.
@@ -28,6 +29,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// Chair rent against wage.
     RentOrWageAt {
         /// Net takings above which renting leaves more.
@@ -281,6 +283,7 @@ pub fn rent_or_wage(
 }
 
 answer! {
+    in "foilwork.business";
     /// What one more stylist brings.
     HiringStep {
         /// How many stylists there are then.

@@ -17,6 +17,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.business";
     /// When to order, and how much.
     Reorder {
         /// Order at this stock or below, in the unit of the stock.
@@ -31,6 +32,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.business";
     /// One product of the shop: how fast it goes, and whether to order it.
     ProductOrder {
         /// The product, by its name in the shop.

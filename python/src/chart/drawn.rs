@@ -3,7 +3,7 @@ use crate::{
     colour::AnyLevel,
     error::{FoilworkError, raise},
     exact::Number,
-    money::{PyMoney, cost::PyCostTable},
+    money::{PyMoney, table::PyCostTable},
     sequence::Sequence,
 };
 use foilwork::{

@@ -1,6 +1,7 @@
 use crate::answer::answer;
 
 answer! {
+    in "foilwork.chart";
     /// A picture as SVG; a notebook shows it. What it shows stands in it as words too.
     Picture {
         /// The text of the picture: nothing in it runs, and nothing is loaded.

@@ -13,6 +13,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.colour";
     /// How a section with lightened strands reads from a distance; made by ``section_look``.
     SectionLook {
         /// The colour that the eye mixes.
@@ -84,6 +85,7 @@ pub fn parts_of(tone: &Tone) -> Vec<(String, f64)> {
 }
 
 answer! {
+    in "foilwork.colour";
     /// What to put back before lightened hair is taken darker; made by ``pre_pigmentation``.
     PrePigmentation {
         /// The hues of the tone with their shares in percent, largest first.
@@ -178,6 +180,7 @@ pub fn check_hairline(hairline_level: AnyLevel, neighbours: Sequence<(String, An
 }
 
 answer! {
+    in "foilwork.colour";
     /// A tone to paint where two formulas meet in one foil; made by ``transition_between``.
     Transition {
         /// Half way between the two levels.
@@ -232,6 +235,7 @@ pub fn transition_between(
 }
 
 answer! {
+    in "foilwork.colour";
     /// How far two sections are apart; made by ``contrast_between``.
     Contrast {
         /// From the first to the second.

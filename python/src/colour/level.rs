@@ -329,6 +329,7 @@ pub fn lift_needed<'py>(
 }
 
 answer! {
+    in "foilwork.colour";
     /// The warm colour left when hair is lightened to a level; made by ``Level.underlying_pigment``.
     ///
     /// Each pair runs from the darker row of the trade's list to the lighter one; for a whole level they are one.

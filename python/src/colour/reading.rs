@@ -108,6 +108,7 @@ pub fn level_on_scale<'py>(
 }
 
 answer! {
+    in "foilwork.colour";
     /// What a permanent shade gives on hair that is white in part; made by ``white_blend``.
     WhiteBlend {
         /// Share of white hair, in percent.

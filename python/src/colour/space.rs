@@ -209,6 +209,7 @@ pub fn lch_to_lab<'py>(
 }
 
 answer! {
+    in "foilwork.colour";
     /// A colour for a screen; made by ``lab_to_srgb``.
     Srgb {
         /// Six hexadecimal digits after a ``#``.

@@ -14,6 +14,7 @@ use pyo3::prelude::*;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 answer! {
+    in "foilwork.colour";
     /// How far two colours are apart, as one number and as the directions a colourist names; made by ``difference_to``.
     Difference {
         /// CIEDE2000 colour difference.

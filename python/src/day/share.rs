@@ -10,6 +10,7 @@ use foilwork::day;
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.day";
     /// A guest's place on the floor.
     GuestOnFloor {
         /// The guest's place in the list, from 0.
@@ -24,6 +25,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.day";
     /// Guests who share people and basins.
     SharedFloor {
         /// In the order of the list.

@@ -10,6 +10,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.day";
     /// Foils that are closed in one go, numbered within their section.
     FoilGroup {
         /// The first of them, from 1.
@@ -20,6 +21,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.day";
     /// A piece of work of one person, without a break.
     Piece {
         /// What is done: ``"mix"``, ``"apply"``, ``"look"``, ``"walk"`` or ``"rinse"``.
@@ -64,6 +66,7 @@ impl Piece {
 }
 
 answer! {
+    in "foilwork.day";
     /// The times of one section, in min from the first work on the guest.
     SectionTimes {
         /// Its place in the list of the work, from 0.
@@ -134,6 +137,7 @@ impl SectionTimes {
 }
 
 answer! {
+    in "foilwork.day";
     /// When everything is done. Minutes count from the first work on the guest.
     Timeline {
         /// The sections in the order in which they are put on.

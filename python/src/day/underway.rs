@@ -10,6 +10,7 @@ use foilwork::day;
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.day";
     /// A section on the hair.
     ///
     /// Args:
@@ -58,6 +59,7 @@ impl OnHair {
 }
 
 answer! {
+    in "foilwork.day";
     /// The rest of a day.
     RestOfDay {
         /// What is left to do, on the clock of the argument ``now_min``.

@@ -10,6 +10,7 @@ pub fn minutes(value: f64) -> PyResult<Duration> {
 }
 
 answer! {
+    in "foilwork.day";
     /// A section as work on the clock.
     ///
     /// Args:
@@ -78,6 +79,7 @@ impl SectionWork {
 }
 
 answer! {
+    in "foilwork.day";
     /// One section comes before another.
     ///
     /// Args:
@@ -122,6 +124,7 @@ impl Before {
 }
 
 answer! {
+    in "foilwork.day";
     /// What the salon has for this guest: hands, basins, and how long the small work takes.
     ///
     /// Args:

@@ -4,6 +4,7 @@ use crate::answer::answer;
 use foilwork::finding;
 
 answer! {
+    in "foilwork.finding";
     /// Why a finding says what it says: a citation, a clause of a law, or the user's own words.
     Reason {
         /// The id of the citation; None for what the user states.
@@ -23,6 +24,7 @@ impl From<&finding::Reason> for Reason {
 }
 
 answer! {
+    in "foilwork.finding";
     /// Something that a rule has to say; made by a plan and by the checks of the rooms.
     ///
     /// Examples:

@@ -17,6 +17,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.hair";
     /// A part of the hair, of any length; made by ``HairFacts.part`` and ``HairFacts.on``.
     Tress {
         /// How many hairs.
@@ -73,6 +74,7 @@ pub fn interval<Q: Quantity>(bounds: Estimate<f64>) -> PyResult<Interval<Q>> {
 }
 
 answer! {
+    in "foilwork.hair";
     /// All the hair of a head, from what is known of it; made by ``HairFacts.head``.
     HeadOfHair {
         /// Scalp that bears hair, in cm2.
@@ -89,6 +91,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.hair";
     /// What is known of the hair; everything may be unknown, and then it spans the published spread between people.
     ///
     /// Args:

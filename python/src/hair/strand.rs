@@ -5,6 +5,7 @@ use foilwork::{colour::Level, hair, quantity::Length};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.hair";
     /// One colour on a stretch of the strand.
     ///
     /// Args:
@@ -57,6 +58,7 @@ impl Band {
 }
 
 answer! {
+    in "foilwork.hair";
     /// What lies along a strand, from the scalp to the ends, without a gap.
     ///
     /// Args:

@@ -8,6 +8,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.hair";
     /// How much of the hair is white; made by ``white_share``.
     WhiteShare {
         /// Of all the hair, in percent.

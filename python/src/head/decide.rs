@@ -17,6 +17,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// What a step before the colour takes; made by ``step_needs``.
     StepNeeds {
         /// Which.
@@ -74,6 +75,7 @@ pub fn step_needs(step: &str) -> PyResult<StepNeeds> {
 }
 
 answer! {
+    in "foilwork.head";
     /// A class of product that was not chosen.
     Rejected {
         /// Which.
@@ -84,6 +86,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// The class of product for a section, with its reasons; made by ``product_class``.
     ClassDecision {
         /// What to use.
@@ -100,6 +103,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// A technique that was not chosen.
     RejectedTechnique {
         /// Which.
@@ -112,6 +116,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// The technique for what is wanted, with its reasons; made by ``choose_technique``.
     TechniqueDecision {
         /// What to do; ``None`` where nothing does it.

@@ -15,6 +15,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// What hair takes; made by ``demand``.
     Demand {
         /// Hair that is covered, in g.

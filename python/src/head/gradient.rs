@@ -23,6 +23,7 @@ fn percent(value: f64) -> PyResult<Share> {
 }
 
 answer! {
+    in "foilwork.head";
     /// What a gradient asks for in a region; made by ``Gradient.lay``.
     RegionFoils {
         /// The region.
@@ -41,6 +42,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// A blend from the outline inward: the colour starts further from the scalp, and less of the hair is lightened.
     ///
     /// Args:
@@ -163,6 +165,7 @@ pub fn level_along(
 }
 
 answer! {
+    in "foilwork.head";
     /// Sections held to one place and coloured to one line: released, the start drops further the further back the root.
     ///
     /// Args:
@@ -243,6 +246,7 @@ pub fn root_shadow_length(region: &str, template: Option<&Template>) -> PyResult
 }
 
 answer! {
+    in "foilwork.head";
     /// A stretch of a root shadow; made by ``shadow_steps``.
     ShadowStep {
         /// Where it begins, from the scalp, in cm.

@@ -59,6 +59,7 @@ pub fn by_hand(size_mm: f64) -> PyResult<Estimate<f64>> {
 }
 
 answer! {
+    in "foilwork.head";
     /// What a layout gives on a panel; made by ``Layout.on``.
     InFoils {
         /// Strands in a subsection across the whole panel.
@@ -79,6 +80,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// Subsections, and what is left between them. A number is exact; what is done by hand has the bounds of ``by_hand``.
     ///
     /// Args:

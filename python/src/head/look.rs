@@ -12,6 +12,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// Hair of one section in one region.
     ///
     /// Args:
@@ -64,6 +65,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// How one region reads.
     RegionLook {
         /// Its name.
@@ -78,6 +80,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// The section to change so that the head reads as wanted.
     Change {
         /// The section.
@@ -94,6 +97,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// How the head reads; made by ``read_head``. In a notebook it shows as a map.
     HeadLook {
         /// Region by region.

@@ -11,6 +11,7 @@ use foilwork::{head, quantity::Share};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// Darker strands for depth; made by ``lowlights``.
     Lowlights {
         /// Their level.
@@ -72,6 +73,7 @@ pub fn lowlights(
 }
 
 answer! {
+    in "foilwork.head";
     /// Light foils of a section that lie together, in a region or in the whole of it.
     ///
     /// Args:
@@ -113,6 +115,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// Where lowlights go; made by ``lowlight_places``.
     LowlightPlace {
         /// The region; ``None`` where the section does not say where it lies.

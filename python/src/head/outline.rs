@@ -6,6 +6,7 @@ use foilwork::{head, quantity::Share};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// Hair of one section on the outline.
     ///
     /// Args:
@@ -44,6 +45,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// What to change so that the outline reads as wanted: the share of a section, or how it starts.
     OutlineChange {
         /// The section.
@@ -60,6 +62,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.head";
     /// How solid the outline reads; made by ``read_outline``.
     OutlineLook {
         /// Of the hair of the outline, what is light behind its start, in percent.

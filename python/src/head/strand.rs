@@ -14,6 +14,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// How much of a strand is covered, at every centimetre: nothing up to the start, then rising evenly over the
     /// transition. Back-combing leaves the rest at the scalp, as it was.
     ///

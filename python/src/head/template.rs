@@ -14,6 +14,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.head";
     /// A region of the head.
     ///
     /// Args:
@@ -118,6 +119,7 @@ impl Region {
 }
 
 answer! {
+    in "foilwork.head";
     /// The regions of a head, which together are all of it.
     ///
     /// Args:

@@ -137,6 +137,7 @@ impl Belief {
 }
 
 answer! {
+    in "foilwork.lift";
     /// What strand tests have pinned down, and which test to do next.
     Advice {
         /// What is known and what is not, in words.

@@ -6,6 +6,7 @@ use foilwork::{colour::Level, lift, quantity::Quantity};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.lift";
     /// One reading of a test strand: what lay on it, how long, and the levels before and after.
     ///
     /// Args:
@@ -104,6 +105,7 @@ pub fn core(readings: &[StrandReading]) -> PyResult<Vec<lift::StrandReading>> {
 }
 
 answer! {
+    in "foilwork.lift";
     /// A line of a strand book that cannot be read.
     BookProblem {
         /// The line, counted from one.
@@ -114,6 +116,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.lift";
     /// What a strand book holds, and what could not be read.
     StrandBook {
         /// The readings, in the order of the lines.

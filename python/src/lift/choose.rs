@@ -21,6 +21,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.lift";
     /// How sure a strength is to reach the target within its time.
     StrengthChance {
         /// The strength on the hair, in % w/w.
@@ -105,6 +106,7 @@ pub fn gentlest(rows: Sequence<StrengthChance>, wanted_percent: f64) -> PyResult
 }
 
 answer! {
+    in "foilwork.lift";
     /// What one of several equal applications brings.
     Visit {
         /// Weeks since the visit before, by what the hair has been through by then; ``None`` for the first.

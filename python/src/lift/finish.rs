@@ -20,6 +20,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.lift";
     /// A section that is to finish with the others.
     ///
     /// Args:
@@ -114,6 +115,7 @@ impl TimedSection {
 }
 
 answer! {
+    in "foilwork.lift";
     /// What is chosen for one section. Times count from the start of the first application.
     TimedChoice {
         /// The place of the strength among those to choose from, from 0.
@@ -128,6 +130,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.lift";
     /// Sections that finish together.
     FinishTogether {
         /// One choice for each section, in the order given.

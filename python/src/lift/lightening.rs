@@ -26,6 +26,7 @@ use pyo3::{prelude::*, types::PyType};
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 answer! {
+    in "foilwork.lift";
     /// When a level is reached, in min; ``None`` where the mixture is spent before.
     TimeTo {
         /// The earliest of the 80 % interval.

@@ -13,6 +13,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.lift";
     /// One lever on a rate: by what it multiplies the rate of the reference mixture.
     Factor {
         /// The lever, in words.
@@ -38,6 +39,7 @@ impl From<lift::Factor> for Factor {
 }
 
 answer! {
+    in "foilwork.lift";
     /// A mixture and the hair it lies on.
     ///
     /// Args:

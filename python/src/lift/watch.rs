@@ -37,6 +37,7 @@ pub fn looks(limit_min: f64, texture: &str) -> PyResult<Vec<f64>> {
 }
 
 answer! {
+    in "foilwork.lift";
     /// What a level seen in mid-service says.
     AfterLook {
         /// What to do: ``"rinse"``, ``"go-on"``, ``"fresh-mix"`` or ``"next-visit"``.
@@ -123,6 +124,7 @@ pub fn after_look(
 }
 
 answer! {
+    in "foilwork.lift";
     /// The strain of a series of applications on the fibre; none of its words says that the hair stands it.
     Condition {
         /// Relative oxidation of the fibre: 1 for 40 min at 4 % on the hair at 25 C.

@@ -30,6 +30,7 @@ fn told(standing: Standing) -> (String, Option<bool>, Option<String>) {
 }
 
 answer! {
+    in "foilwork.limits";
     /// One level held against one row of a table, or against no row at all.
     Judgement {
         /// The substance, or the entry when it covers several substances of the bowl.
@@ -74,6 +75,7 @@ impl From<&limits::Judgement<'_>> for Judgement {
 }
 
 answer! {
+    in "foilwork.limits";
     /// The ratio sum of rows that may only be used together within one whole: the sum of level over own maximum.
     SumJudgement {
         /// The rule, by the name of its group in the table.
@@ -109,6 +111,7 @@ impl From<&limits::SumJudgement<'_>> for SumJudgement {
 }
 
 answer! {
+    in "foilwork.limits";
     /// A row that is no ceiling but bears on what is in the bowl: a warning duty, a schedule, a conclusion.
     Notice {
         /// The substance.
@@ -140,6 +143,7 @@ impl From<&limits::Notice<'_>> for Notice {
 }
 
 answer! {
+    in "foilwork.limits";
     /// What a table has to say about a mixture; made by :func:`check` and :func:`check_peroxide`.
     Report {
         /// The name of the table.

@@ -4,6 +4,7 @@ use crate::answer::answer;
 use foilwork::{limits, quantity::MassFraction, source::Citation};
 
 answer! {
+    in "foilwork.limits";
     /// One row of a table: what a law or an authority says about one substance or group in one use.
     Limit {
         /// Key, unique in its table.
@@ -77,6 +78,7 @@ impl From<&limits::Limit> for Limit {
 }
 
 answer! {
+    in "foilwork.limits";
     /// One row as the listing shows it, with what a check does with it.
     ListedLimit {
         /// Key of the row.

@@ -9,6 +9,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.mix";
     /// The share of natural shade that covers white hair; made by :func:`natural_share`.
     NaturalShare {
         /// Least, usual and most share among the shades of the formula, in percent.
@@ -71,6 +72,7 @@ pub fn check_lightener(powder_g: f64, developer_g: f64) -> PyResult<Option<Findi
 }
 
 answer! {
+    in "foilwork.mix";
     /// One point of the handling checklist; made by :func:`handling_advice`.
     HandlingAdvice {
         /// When: ``"before"``, ``"mixing"``, ``"applying"`` or ``"after"``.

@@ -12,6 +12,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.mix";
     /// One fresh bowl of a :class:`BowlPlan`. Times count in min from the start of the first mixing.
     FreshBowl {
         /// Mass to mix in g, residue included.
@@ -43,6 +44,7 @@ impl From<&mix::FreshBowl> for FreshBowl {
 }
 
 answer! {
+    in "foilwork.mix";
     /// What becomes of a product in fresh bowls; made by :meth:`BowlPlan.leftovers`.
     Leftover {
         /// The product.
@@ -55,6 +57,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.mix";
     /// Fresh bowls in the order of mixing; made by :func:`bowls`.
     BowlPlan {
         /// The bowls, all of one size.

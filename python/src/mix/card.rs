@@ -17,6 +17,7 @@ use pyo3::prelude::*;
 const CLOCK: &str = "%Y-%m-%d %H:%M";
 
 answer! {
+    in "foilwork.mix";
     /// One product on a :class:`Card`.
     CardLine {
         /// The product.
@@ -29,6 +30,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.mix";
     /// The card to lay beside a bowl; made by :func:`mixing_card`.
     Card {
         /// Guest or column.

@@ -167,6 +167,7 @@ impl Product {
 type NewArguments<'py, T> = (T, Bound<'py, PyDict>);
 
 answer! {
+    in "foilwork.mix";
     /// One substance in a bowl; an item of :attr:`Composition.constituents`.
     Constituent {
         /// Its name.

@@ -33,6 +33,7 @@ fn density(g_per_ml: f64) -> PyResult<Sourced<Density>> {
 }
 
 answer! {
+    in "foilwork.mix";
     /// An additive and its dose; take it from the additive's own leaflet. It holds no peroxide and dilutes the bowl.
     ///
     /// Made by :meth:`per_bowl`, :meth:`of_bowl` or :meth:`of_product`.
@@ -125,6 +126,7 @@ pub fn additions(additives: &[Addition]) -> PyResult<Vec<mix::Addition>> {
 }
 
 answer! {
+    in "foilwork.mix";
     /// One part of a recipe.
     Part {
         /// How much of it, as written.

@@ -25,6 +25,7 @@ pub fn masses(grams: &[f64]) -> PyResult<Vec<Mass>> {
 }
 
 answer! {
+    in "foilwork.mix";
     /// One step on the scale; made by :meth:`Weighing.tare_order`.
     TareStep as tuple {
         /// The part, counted from 0.
@@ -37,6 +38,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.mix";
     /// The strength of a bowl as meant and as weighed; made by :meth:`Weighing.strength_shift`.
     StrengthShift {
         /// The strength by the recipe, in % w/w.
@@ -49,6 +51,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.mix";
     /// A bowl as the scale can weigh it; made by :func:`weigh`.
     Weighing {
         /// What to put on the scale, in g, in the order of the recipe.
@@ -195,6 +198,7 @@ pub fn as_applied(
 }
 
 answer! {
+    in "foilwork.mix";
     /// From which mass on a ratio can be weighed; made by :func:`minimum_bowl`.
     MinimumBowl as tuple {
         /// The smallest bowl that happens to be within the tolerance, in g.

@@ -8,6 +8,7 @@ mod columns;
 pub mod cost;
 pub mod price;
 pub mod rule;
+pub mod table;
 
 pub use amount::PyMoney;
 
@@ -41,7 +42,7 @@ crate::room::room! {
         amount { PyMoney }
         columns { CostColumns, cost_columns }
         cost {
-            CostLine, PyCostTable, Variance, allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
+            allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
             packs_needed, pay_per_hour, supply_cost, unit_price,
         }
         price {
@@ -50,5 +51,6 @@ crate::room::room! {
             price_from_markup, take_tax_out, tax_rate,
         }
         rule { PyPriceRule }
+        table { CostLine, PyCostTable, Variance }
     }
 }

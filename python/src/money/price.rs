@@ -9,6 +9,7 @@ use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.money";
     /// A price with its tax: ``net + tax == gross``, always.
     TaxedPrice {
         /// Without the tax.
@@ -21,6 +22,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.money";
     /// A net price over a cost, with both percentages, so that neither is taken for the other.
     SetPrice {
         /// What the service costs.
@@ -66,6 +68,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.money";
     /// A price with a discount: ``before - off == after``, always.
     DiscountedPrice {
         /// The full price.
@@ -78,6 +81,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.money";
     /// A price, its tax, and what it really leaves after rounding, price ending and card fee.
     ServicePrice {
         /// Net, tax and gross.

@@ -18,6 +18,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.peroxide";
     /// Stock and diluent of one strength; made by ``dilute``. Floats for numbers, else float64 arrays; it unpacks.
     Dilution as tuple {
         /// Stock to take, in g.
@@ -28,6 +29,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// Two parts of one strength; made by ``blend_two``. Floats for numbers, else float64 arrays; it unpacks.
     TwoPartBlend as tuple {
         /// The first part, in g.
@@ -200,6 +202,7 @@ impl<'py> FromPyObject<'_, 'py> for Strengths {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// Strength and mass of parts stirred together; made by ``mix_strengths``.
     Mixture {
         /// The strength of the whole in % w/w, with its bounds.
@@ -236,6 +239,7 @@ pub fn mix_strengths(strengths_ww_percent: Strengths, masses_g: Column<'_>) -> P
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// A blend as a scale shows it; made by ``round_to_scale``.
     RoundedBlend {
         /// The parts in g, in the order given, each a whole number of divisions.
@@ -291,6 +295,7 @@ pub fn round_to_scale(
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// One stock diluted to one target; a row of ``dilution_table``.
     DilutionRow {
         /// Strength of the bottle in % w/w.

@@ -5,6 +5,7 @@ use foilwork::{peroxide, quantity::MassFraction};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.peroxide";
     /// One end of a range of strengths.
     StrengthBound {
         /// The strength in % w/w.
@@ -15,6 +16,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// What a law or a transport list says about a range of strengths; made by ``handling_facts``.
     ///
     /// A fact about the text, not advice. Nothing here says that a strength is harmless.

@@ -104,6 +104,7 @@ impl Stock {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// What to take from one bottle.
     Portion {
         /// The bottle.
@@ -114,6 +115,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// A blend from the shelf; made by ``blend_shelf``.
     ShelfBlend {
         /// What to take from each bottle used, in the order of the shelf.

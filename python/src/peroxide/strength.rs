@@ -254,6 +254,7 @@ fn density_of([percent, celsius]: [f64; 2]) -> Result<[f64; 3], ConversionError>
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// What a trade label can mean; made by ``read_label``.
     LabelReadings {
         /// Number on the label.

@@ -17,6 +17,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.peroxide";
     /// What to take and where to fill up to; made by ``make_up``. Floats for numbers, else float64 arrays; it unpacks.
     MakeUp as tuple {
         /// Stock to take, in mL.
@@ -170,6 +171,7 @@ fn by_volume(unit: &str) -> PyResult<StrengthUnit> {
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// A clear solution diluted with water by measuring cylinder; made by ``dilute_volume``. Floats for numbers, else float64
     /// arrays.
     VolumeDilution {
@@ -253,6 +255,7 @@ pub fn dilute_volume<'py>(
 }
 
 answer! {
+    in "foilwork.peroxide";
     /// What comes of pouring measured volumes together; made by ``mix_volumes``.
     PouredMixture {
         /// The strength of the whole in % w/w.

@@ -6,6 +6,7 @@ use foilwork::{hair::Weeks, quantity::Share, record};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.record";
     /// What was not taken, and why.
     AgainRejected {
         /// What: one of the decisions of :class:`SecondApplication`.
@@ -16,6 +17,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.record";
     /// The decision on a second application of one section.
     SecondApplication {
         /// The section.

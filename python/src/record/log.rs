@@ -9,6 +9,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.record";
     /// A line of the log.
     ///
     /// Args:
@@ -112,6 +113,7 @@ impl From<&record::LogEntry> for LogEntry {
 }
 
 answer! {
+    in "foilwork.record";
     /// A line of a log that cannot be read.
     LogProblem {
         /// The line, counted from one.
@@ -122,6 +124,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.record";
     /// What a log holds, and what could not be read.
     ServiceLog {
         /// The entries, in the order of the lines.

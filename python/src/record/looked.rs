@@ -6,6 +6,7 @@ use foilwork::{quantity::Duration, record};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.record";
     /// Levels of a log, as a plan takes them.
     LevelsSeen {
         /// Each as the argument ``seen`` of ``plan`` and ``plan_file`` takes it, on the clock of the sheet: as long after
@@ -17,6 +18,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.record";
     /// A level that was seen, and what follows from it. Times are those of the log.
     AfterLevel {
         /// The section.

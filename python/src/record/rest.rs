@@ -9,6 +9,7 @@ use foilwork::record;
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.record";
     /// What is left of a service, on the clock of its log.
     RestOfService {
         /// The latest minute noted.

@@ -6,6 +6,7 @@ use foilwork::record;
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.record";
     /// What follows from the log.
     Instruction {
         /// How urgent it is: ``"stop"``, ``"warning"`` and so on.
@@ -31,6 +32,7 @@ impl From<&record::Instruction> for Instruction {
 }
 
 answer! {
+    in "foilwork.record";
     /// One thing of one section, as planned and as it was.
     PlannedActual {
         /// The section.
@@ -47,6 +49,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.record";
     /// How even the sections are, each against its own target.
     Evenness {
         /// From the section furthest below its target to the one furthest above, in levels.
@@ -63,6 +66,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.record";
     /// What happened, beside what was planned.
     Record {
         /// The service.

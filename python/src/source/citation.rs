@@ -5,6 +5,7 @@ use foilwork::{choice, source};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.source";
     /// One published source, or the plain words that there is none; made by :func:`register` and :func:`resolve`.
     Citation {
         /// Short key, unique in the register, as results name it.

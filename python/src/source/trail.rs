@@ -2,6 +2,7 @@ use crate::answer::answer;
 use foilwork::source;
 
 answer! {
+    in "foilwork.source";
     /// One number that goes into a result.
     TracedInput {
         /// What it is.
@@ -18,6 +19,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.source";
     /// A result and how it came about.
     TracedResult {
         /// What it is.

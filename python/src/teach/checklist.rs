@@ -7,6 +7,7 @@ use foilwork::teach::{self, TrainingUnit};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.teach";
     /// An element of a published unit.
     MappedElement {
         /// The unit, by its code.
@@ -17,6 +18,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.teach";
     /// One point of a checklist.
     ChecklistPoint {
         /// Its place, from one.
@@ -33,6 +35,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.teach";
     /// A checklist for watching practical work, mapped to published units; made by :func:`checklist`.
     Checklist {
         /// The units that it is mapped to.

@@ -3,6 +3,7 @@ use foilwork::teach;
 use rust_decimal::Decimal;
 
 answer! {
+    in "foilwork.teach";
     /// An answer: a number with its unit, a time of the clock, or words.
     ExerciseAnswer {
         /// As it is to be written.
@@ -20,6 +21,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.teach";
     /// One step of the way, with what the library makes of it.
     Working {
         /// What is looked for.
@@ -32,6 +34,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.teach";
     /// One of the answers to choose from.
     OfferedAnswer {
         /// Its letter.
@@ -46,6 +49,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.teach";
     /// The picture of a problem, and the same in words: with either of them the problem can be solved.
     ExercisePicture {
         /// What there is to read, in words.
@@ -62,6 +66,7 @@ impl From<&teach::ExercisePicture> for ExercisePicture {
 }
 
 answer! {
+    in "foilwork.teach";
     /// A problem with its one answer, the way there, and the answers that usual errors lead to.
     Exercise {
         /// Its place on the sheet, from one.

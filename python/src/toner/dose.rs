@@ -13,6 +13,7 @@ use foilwork::{quantity::Mass, toner};
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.toner";
     /// How much of a neutralising shade balances the exposed warmth; made by ``neutralising_dose``.
     NeutralisingDose {
         /// Share of the neutralising shade, in percent of the bowl.
@@ -125,6 +126,7 @@ pub fn check_toner(
 }
 
 answer! {
+    in "foilwork.toner";
     /// The shade to put warmth back with, weighed; made by ``pre_pigment``.
     PrePigmentMix {
         /// The level and tone that the rule asks for.

@@ -17,6 +17,7 @@ use foilwork::{
 use pyo3::prelude::*;
 
 answer! {
+    in "foilwork.toner";
     /// One shade of a mix, weighable.
     TonerPart {
         /// The code on the tube.
@@ -35,6 +36,7 @@ impl From<&toner::TonerPart> for TonerPart {
 }
 
 answer! {
+    in "foilwork.toner";
     /// A mix of shades and what it is predicted to give.
     TonerMix {
         /// The shades, largest mass first.
@@ -63,6 +65,7 @@ impl From<&toner::TonerMix> for TonerMix {
 }
 
 answer! {
+    in "foilwork.toner";
     /// A toner for porous hair, beside one for hair that is not: either its time or its dye is less, never both.
     ///
     /// A range to test strands in, not a promise.
@@ -87,6 +90,7 @@ answer! {
 }
 
 answer! {
+    in "foilwork.toner";
     /// The answer of a toner search; made by ``find_toner``.
     ///
     /// A notebook shows target and prediction as swatches with their text, the mixes and the findings.

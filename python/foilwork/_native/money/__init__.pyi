@@ -3,6 +3,7 @@ from foilwork._native.money._columns import *
 from foilwork._native.money._cost import *
 from foilwork._native.money._price import *
 from foilwork._native.money._rule import *
+from foilwork._native.money._table import *
 
 __all__ = [
     "CostColumns",
