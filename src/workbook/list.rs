@@ -12,6 +12,10 @@ const MOST_TEXT: usize = 64 << 20;
 /// The most characters of a cell, as spreadsheets have it.
 const MOST_CHARACTERS: usize = 32_767;
 
+/// The last row and column that a sheet has, counted from 0.
+const LAST_ROW: u32 = 1_048_575;
+const LAST_COLUMN: u16 = 16_383;
+
 /// The first sheet of a workbook as the text of a CSV file, and where each line of that stands.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ListInWorkbook {
@@ -35,7 +39,7 @@ impl ListInWorkbook {
     pub fn cell(&self, line: usize, column: usize) -> String {
         let row = u32::try_from(line.saturating_sub(1)).unwrap_or(u32::MAX).saturating_add(self.begins.0);
         let column = u16::try_from(column).unwrap_or(u16::MAX).saturating_add(self.begins.1);
-        row_col_to_cell(row, column)
+        row_col_to_cell(row.min(LAST_ROW), column.min(LAST_COLUMN))
     }
 
     /// The row of a line, both counted from 1.

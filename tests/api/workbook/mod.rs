@@ -7,6 +7,7 @@ mod costs;
 mod dilution;
 mod formula;
 mod layout;
+mod list;
 mod looks;
 mod marks;
 mod plans;
