@@ -72,7 +72,7 @@ mutants:
 
 # A drawn share of all faults of the core in one build, each tried against the tests that enter its function: a second or two a
 # fault, after a build of some minutes. `make mutants-sample SHARE=0.05 ROOM=mix SEED=1`; the same with AGAIN=1 tries those that
-# were not noticed against the tests as they are now.
+# were not noticed against the tests that are new since.
 mutants-sample:
 	@command -v cargo-mutants >/dev/null || { echo "cargo-mutants is missing (cargo install cargo-mutants)" >&2; exit 1; }
 	PYTHONPATH=python/tools "$$(.ci/find-python)" -m mutation --share $(or $(SHARE),0.05) --seed $(or $(SEED),1) \

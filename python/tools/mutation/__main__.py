@@ -29,7 +29,7 @@ def arguments() -> argparse.Namespace:
     parser.add_argument("--least", type=int, default=8, help="faults of a room at least, or all there are")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--room", action="append", help="only this room; may be given again")
-    parser.add_argument("--again", action="store_true", help="those not noticed before, by the tests as they are now")
+    parser.add_argument("--again", action="store_true", help="those not noticed before, by the tests that are new")
     parser.add_argument("--workers", type=int, default=2, help="tests that run at a time")
     parser.add_argument("--work", type=Path, default=ROOT / "target/mutation", help="where the copy is built")
     return parser.parse_args()
@@ -58,14 +58,24 @@ def build(args: argparse.Namespace) -> tuple[Built, Sample]:
 
 
 def reach(args: argparse.Namespace, done: Built) -> list[Test]:
-    """All tests and examples, with what each of them enters; those that fail without a fault are left out, and told."""
+    """All tests and examples, or the tests that are new, with what each of them enters.
+
+    Those that fail without a fault are left out, and told.
+    """
     copy, folder = args.work / "tree", args.work / "examples"
-    program, names = examples.program(copy, args.work / "target", folder)
-    done.programs[examples.PROGRAM] = program
-    tests = [Test(examples.PROGRAM, name) for name in names]
+    tests = list[Test]()
+    if not args.again:
+        program, names = examples.program(copy, args.work / "target", folder)
+        done.programs[examples.PROGRAM] = program
+        tests = [Test(examples.PROGRAM, name) for name in names]
     for name, path in done.programs.items():
         if name != examples.PROGRAM:
             tests += [Test(name, test) for test in harness.names(path, copy)]
+    # What is not noticed has passed all tests that were there.
+    kept = args.work / "tests.json"
+    old = {(program, name) for program, name in json.loads(kept.read_text())} if args.again else set()
+    tests = [test for test in tests if (test.program, test.name) not in old]
+    kept.write_text(json.dumps(sorted(old | {(test.program, test.name) for test in tests})), encoding="utf-8")
     with tempfile.TemporaryDirectory() as some, ThreadPoolExecutor(args.workers) as pool:
         list(pool.map(lambda test: harness.measured(test, done.programs[test.program], copy, Path(some)), tests))
     for test in tests:
