@@ -8,6 +8,7 @@ use foilwork::{
     },
     quantity::Duration,
 };
+use rstest::rstest;
 
 fn min(value: f64) -> Duration {
     Duration::from_min(value).unwrap()
@@ -341,4 +342,27 @@ fn the_picture_of_a_rest_begins_where_the_rest_does() {
     let svg = day_chart(&DayChart { title: "rest", timeline: &rest.timeline });
     assert!(svg.contains("<desc>In minutes. nape: first strand 903,") && !svg.contains("first work"), "{svg}");
     assert!(svg.contains(">905</text>") && !svg.contains(">0</text>"), "{svg}");
+}
+
+/// What no order beats, by hand; a bowl takes 3 min, a walk 2, a rinse 3. One that takes 15 to paint and 35 to develop is through at
+/// 3 + 15 + 35 + 3 = 56 at the earliest. Four of 10 min that develop in 1: 4 x 13 of work, a walk, four rinses are 66. Three of 10 min
+/// that develop in 30: after 39 of work the last one develops 30 and is rinsed, 72; for two pairs of hands it is half of the work.
+#[rstest]
+#[case::one_alone(&[(10.0, 20.0), (15.0, 35.0)], 1, 56.0)]
+#[case::all_rinses(&[(10.0, 1.0); 4], 1, 66.0)]
+#[case::the_last_one(&[(10.0, 30.0); 3], 1, 72.0)]
+#[case::the_last_one_of_two_pairs_of_hands(&[(10.0, 30.0); 3], 2, 52.5)]
+#[case::a_second_is_not_halved(&[(10.0 + 1.0 / 60.0, 30.0), (10.0, 30.0), (10.0, 30.0)], 2, 52.5 + 1.0 / 60.0)]
+#[case::no_development(&[(10.0, 0.0); 2], 1, 34.0)]
+fn what_no_order_beats(#[case] work: &[(f64, f64)], #[case] people: u32, #[case] want: f64) {
+    let work: Vec<SectionWork> = work
+        .iter()
+        .enumerate()
+        .map(|(i, (apply, develop))| section(&format!("{i}"), *apply, *develop, 200.0))
+        .collect();
+    // The slowest last is the worst order, so its finish is no bound.
+    let order: Vec<usize> = (0..work.len()).collect();
+    let day = in_this_order(&work, &[], &Floor { people, ..plain() }, &order).unwrap();
+    assert!((day.bound.min() - want).abs() < 1e-9, "{} for {want}, through at {}", day.bound, day.finish);
+    assert!(day.finish >= day.bound);
 }

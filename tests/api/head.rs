@@ -144,7 +144,11 @@ fn class_of_product(
 #[rstest]
 #[case(&[(Technique::Regrowth, 100.0)], ServiceClass::Regrowth)]
 #[case(&[(Technique::Weave, 20.0), (Technique::Slice, 10.0)], ServiceClass::Partial)]
+#[case(&[(Technique::Weave, 39.9)], ServiceClass::Partial)]
+#[case(&[(Technique::Weave, 40.0)], ServiceClass::Half)]
 #[case(&[(Technique::Weave, 50.0)], ServiceClass::Half)]
+#[case(&[(Technique::Weave, 74.9)], ServiceClass::Half)]
+#[case(&[(Technique::Weave, 75.0)], ServiceClass::Full)]
 #[case(&[(Technique::Weave, 50.0), (Technique::BackComb, 40.0)], ServiceClass::Full)]
 fn class_of_service(#[case] parts: &[(Technique, f64)], #[case] want: ServiceClass) {
     let treated: Vec<_> =
@@ -209,6 +213,80 @@ fn lowlights_by_share() {
     // Where no light foil is known, the share is all that is known.
     let painted = lowlights(level(9.0).into(), level(6.0), level(6.0), level(6.0), None).unwrap();
     assert_eq!((painted.share, painted.foils, painted.light_foils_between), (all.share, None, None));
+}
+
+/// Who does as told has what was wished: the outline then reads 2 lighter than the inside, which is what shows, or as light.
+#[rstest]
+#[case::bright(10.0, Wish::BrightOutline, 2.0)]
+#[case::too_bright(90.0, Wish::Even, 0.0)]
+#[case::too_dark(5.0, Wish::Even, 0.0)]
+fn what_to_change_brings_what_was_wished(#[case] outline: f64, #[case] wish: Wish, #[case] want: f64) {
+    let (rest, light) = (Swatch::natural(level(5.0)), Swatch::lightened(level(5.0), level(9.0)));
+    let template = Template::standard();
+    let read = |outline| {
+        let place = |(region, of): (usize, &Region)| Placed {
+            section: if of.outline { "outline" } else { "inside" },
+            region,
+            of_region: Share::ALL,
+            lightened: if of.outline { outline } else { percent(40.0) },
+            rest,
+            light,
+        };
+        let placed: Vec<_> = template.regions().iter().enumerate().map(place).collect();
+        read_head(&template, &placed, &rest, Some(wish))
+    };
+    let change = read(percent(outline)).change.unwrap();
+    assert!(change.enough && change.section == "outline");
+    let over = read(change.wanted).outline_over_interior.unwrap().best();
+    assert!((over - want).abs() < 0.05, "{over} for {want}");
+    // A little unevenness is even.
+    assert_eq!(read(percent(41.0)).as_wanted, Some(wish == Wish::Even));
+}
+
+/// The section that bears more hair is told to change, wherever it stands in the list.
+#[rstest]
+#[case(90.0, 10.0, "first")]
+#[case(10.0, 90.0, "second")]
+fn the_larger_section_of_the_outline_is_changed(#[case] first: f64, #[case] second: f64, #[case] want: &str) {
+    let (rest, light) = (Swatch::natural(level(5.0)), Swatch::lightened(level(5.0), level(9.0)));
+    let template = Template::standard();
+    let outline = template.regions().iter().position(|region| region.outline).unwrap();
+    let part = |section, of_region, lightened| Placed {
+        section,
+        region: outline,
+        of_region: percent(of_region),
+        lightened: percent(lightened),
+        rest,
+        light,
+    };
+    let placed = [part("first", first, 5.0), part("second", second, 5.0)];
+    let look = read_head(&template, &placed, &rest, Some(Wish::BrightOutline));
+    assert_eq!(look.change.unwrap().section, want);
+}
+
+/// Common practice: the back before the front, from the nape upward, of what lies level as it is listed; the front outline last.
+#[test]
+fn regions_are_worked_from_the_nape_upward_and_the_hairline_last() {
+    let region = |name: &str, top: f64, front, outline| Region {
+        name: name.into(),
+        area: percent(20.0),
+        density_percent: Interval::exact(100.0),
+        outline,
+        inward: percent(50.0),
+        front,
+        place: Some([0.0, top, 1.0, 1.0]),
+    };
+    let regions = vec![
+        region("hairline", 0.0, true, true),
+        region("left back", 8.0, false, false),
+        region("top", 3.0, true, false),
+        region("right back", 8.0, false, false),
+        region("nape", 13.0, false, true),
+    ];
+    let template = Template::new(regions, Basis::Stated).unwrap();
+    let blend = Gradient::new((cm(1.0), cm(5.0)), (percent(70.0), percent(20.0)), cm(30.0)).unwrap();
+    let order: Vec<u32> = blend.asks(&template).iter().map(|region| region.order).collect();
+    assert_eq!(order, [5, 2, 4, 3, 1]);
 }
 
 #[test]

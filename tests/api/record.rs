@@ -144,6 +144,18 @@ fn planned_stands_beside_actual() {
     assert!(found.to_repeat[0].ends_with("to level 8.5 beige"));
 }
 
+/// By hand from the file: the hairline goes on from minute 34 to 46 and comes off by minute 81, 47 after its first strand.
+#[test]
+fn a_section_that_is_not_the_first_has_minutes_of_its_own() {
+    let entries = [(40.0, Noted::Begun), (50.0, Noted::Applied), (90.0, Noted::Rinsed)];
+    let found = record(&example(), &replay(&entries.map(|(at, what)| of(at, what, "hairline"))));
+    let pair = |what: Compared| {
+        let pair = found.pairs.iter().find(|pair| pair.section == "hairline" && pair.what == what).unwrap();
+        (pair.planned, pair.actual)
+    };
+    assert_eq!((pair(Compared::Applying), pair(Compared::OnHair)), ((12.0, 10.0), (47.0, 50.0)));
+}
+
 /// A section that is on and sound may stay; one with a weak strand, or where a stop says to rinse, may not.
 #[test]
 fn what_must_come_off_is_not_left_on() {
