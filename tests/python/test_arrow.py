@@ -21,7 +21,8 @@ from hypothesis import strategies as st
 from foilwork import FoilworkError, OutOfRangeWarning
 from foilwork.arrow import add_columns, array, col, values
 from foilwork.engines import polars_expression, register_duckdb
-from foilwork.peroxide import convert, density, density_interval, dilute
+from foilwork.money import Money, labour_cost, overhead_cost, supply_cost
+from foilwork.peroxide import convert, density, density_interval, dilute, dilute_volume, mix_two
 
 NUMBERS = [
     pa.float64(), pa.float32(), pa.float16(), pa.int8(), pa.int16(), pa.int32(), pa.int64(), pa.uint8(), pa.uint16(),
@@ -193,7 +194,7 @@ def test_polars_works_out_an_expression() -> None:
 def test_duckdb_calls_the_functions() -> None:
     connection = duckdb.connect()
     names = register_duckdb(connection)
-    assert len(names) == 6
+    assert len(names) == 8
     query = """
         SELECT foilwork_convert(w, '% w/w', unit, 20), foilwork_density(w, 20), foilwork_stock_g(12, w, 60),
                foilwork_strength_after(w, '% w/w', 0.001, 90), foilwork_lift_needed(5, w),
@@ -213,6 +214,49 @@ def test_duckdb_calls_the_functions() -> None:
         connection.sql("SELECT foilwork_density(6, 20), foilwork_convert(6, '% w/w', 'cups', 20)").fetchall()
     total = connection.sql("SELECT sum(foilwork_stock_g(12, 6.0 * (range % 2), 60)) FROM range(100000)").fetchall()
     assert total == [(50_000 * 30.0,)]
+
+
+def test_duckdb_mixes_and_pours_as_the_function_of_one_row() -> None:
+    connection = duckdb.connect()
+    register_duckdb(connection)
+    # Two parts by strength and mass; a mass that is none, and one that is missing.
+    parts = "(12.0, 30.0, 3.0, 60.0), (0.0, 45.5, 9.0, 70.1), (12.0, -1.0, 3.0, 60.0), (12.0, NULL, 3.0, 60.0)"
+    mixed = connection.sql(f"SELECT foilwork_mix_two(a, b, c, d) FROM (VALUES {parts}) AS rows(a, b, c, d)").fetchall()
+    assert mixed == [(mix_two(12.0, 30.0, 3.0, 60.0),), (mix_two(0.0, 45.5, 9.0, 70.1),), (None,), (None,)]
+    # Stock, target, volume and temperature; a target above its stock, and one that is missing.
+    wanted = "(35.0, 3.0, 1000.0, 20.0), (12.0, 6.0, 250.0, 31.5), (3.0, 6.0, 80.0, 20.0), (12.0, NULL, 80.0, 20.0)"
+    query = f"SELECT foilwork_dilute_volume(a, b, c, d) FROM (VALUES {wanted}) AS rows(a, b, c, d)"
+    made = [dilute_volume(35.0, 3.0, 1000.0), dilute_volume(12.0, 6.0, 250.0, temperature_c=31.5)]
+    bounds = [{name: getattr(one, name) for name in ("stock_ml", "water_ml", "contraction_ml")} for one in made]
+    want = [{name: {"low": b.low, "best": b.best, "high": b.high} for name, b in one.items()} for one in bounds]
+    assert connection.sql(query).fetchall() == [(want[0],), (want[1],), (None,), (None,)]
+
+
+def test_duckdb_costs_as_the_functions_of_one_row() -> None:
+    terms = {
+        "currency": "EUR", "wage_per_h": "17.40", "on_costs_percent": 25, "paid_h": 38, "productive_h": 24,
+        "overhead": "48000.00", "chairs": 4, "productive_h_per_chair": 1200, "margin_percent": 25,
+    }  # fmt: skip
+    connection = duckdb.connect()
+    assert register_duckdb(connection, terms=terms)[-1] == "foilwork_costs"
+    good = [(2640, 500.0, 40.3, 5.0, 210, 70.0, 120.0), (980, 60.0, 30.0, 0.0, 35, 15.5, 40.0)]
+    rows: list[tuple[float | None, ...]] = [
+        *good, (980, 60.0, -1.0, 0.0, 35, 15.0, 40.0), (None, 60.0, 30.0, 0.0, 35, 15.0, 40.0),
+        (980, 60.0, 30.0, 0.0, None, 15.0, 40.0), (980, 60.0, 30.0, 0.0, 35, None, 40.0),
+    ]  # fmt: skip
+    names = "pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min, chair_min"
+    table = {name: [row[at] for row in rows] for at, name in enumerate(names.split(", "))}
+    connection.from_arrow(pa.table(table)).create("rows")
+    found = [row[0] for row in connection.sql(f"SELECT foilwork_costs({names}) FROM rows").fetchall()]
+    assert [cost is None for cost in found] == [False, False, True, True, True, True]
+    eur, wage, overhead = Money.from_minor, Money("17.40", "EUR"), Money("48000.00", "EUR")
+    for cost, (price, pack, used, wasted, extra, hands_on, chair) in zip(found[:2], good, strict=True):
+        product = supply_cost(eur(price, "EUR"), pack, used + wasted, unit="g").minor
+        labour, rent = labour_cost(hands_on, wage, 25, 38, 24).minor, overhead_cost(chair, overhead, 4, 1200).minor
+        parts = {"product_minor": product, "labour_minor": labour, "overhead_minor": rent}
+        assert cost == parts | {"cost_minor": product + labour + rent + extra}
+    with pytest.raises(FoilworkError, match="wage_per_h"):
+        register_duckdb(duckdb.connect(), terms=terms | {"wage_per_h": "-1"})
 
 
 def test_nothing_of_this_loads_before_it_is_asked_for() -> None:
