@@ -34,6 +34,24 @@ pub(crate) struct Rows<'a> {
     pub(crate) chair: &'a [f64; BLOCK],
 }
 
+/// The last rows of a list, filled up to a block with rows that cost nothing.
+pub(crate) struct FilledUp {
+    pub(crate) prices: [i64; BLOCK],
+    pub(crate) packs: [f64; BLOCK],
+    pub(crate) used: [f64; BLOCK],
+    pub(crate) wasted: [f64; BLOCK],
+    pub(crate) consumables: [i64; BLOCK],
+    pub(crate) hands_on: [f64; BLOCK],
+    pub(crate) chair: [f64; BLOCK],
+}
+
+impl FilledUp {
+    pub(crate) const fn rows(&self) -> Rows<'_> {
+        let Self { prices, packs, used, wasted, consumables, hands_on, chair } = self;
+        Rows { prices, packs, used, wasted, consumables, hands_on, chair }
+    }
+}
+
 /// Product, labour, overhead and all of it.
 pub(crate) type Results = [[i64; BLOCK]; 4];
 

@@ -1,29 +1,10 @@
 use super::{
-    Labour, Money, MoneyError, Overhead, Rounding,
-    block_costing::{BLOCK, Results, Rows},
-    row_costing::{Row, RowCosting},
+    Labour, Money, MoneyError, Overhead, Rounding, ServiceColumns,
+    block_costing::{BLOCK, Results},
+    row_costing::RowCosting,
 };
 use serde::Serialize;
 use std::{num::NonZero, ops::Range, thread};
-
-/// A long list of services as columns of equal length: amounts in whole minor units, masses in g, times in min.
-#[derive(Debug, Clone, Copy)]
-pub struct ServiceColumns<'a> {
-    /// Price of the pack the product came from.
-    pub pack_price_minor: &'a [i64],
-    /// What that pack holds.
-    pub pack_g: &'a [f64],
-    /// Product on the head.
-    pub used_g: &'a [f64],
-    /// Product mixed and thrown away.
-    pub wasted_g: &'a [f64],
-    /// Foils, gloves, towels and the like.
-    pub consumables_minor: &'a [i64],
-    /// Time with hands on the guest.
-    pub hands_on_min: &'a [f64],
-    /// Time the chair is taken.
-    pub chair_min: &'a [f64],
-}
 
 /// Where the costs go: columns of the same length, whole minor units.
 #[derive(Debug)]
@@ -235,13 +216,16 @@ struct Tally {
 }
 
 /// Rows below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 1 << 16;
+const WORTH_A_THREAD: usize = 1 << 15;
 
 /// Works the rows off in stretches, one for each processor where there are enough of them.
 fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>, most_bad: usize) -> Tally {
     let rows = services.pack_price_minor.len();
-    let processors = thread::available_parallelism().map_or(1, NonZero::get);
-    let parts = (rows / WORTH_A_THREAD).clamp(1, processors);
+    // To ask how many there are takes as long as a thousand rows.
+    let parts = match rows / WORTH_A_THREAD {
+        0 | 1 => 1,
+        most => most.min(thread::available_parallelism().map_or(1, NonZero::get)),
+    };
     let each = rows.div_ceil(parts).next_multiple_of(BLOCK).max(BLOCK);
     let CostColumns { product_minor, labour_minor, overhead_minor, cost_minor } = out;
     let mut columns = [product_minor, labour_minor, overhead_minor, cost_minor].map(|column| column.chunks_mut(each));
@@ -284,8 +268,10 @@ fn costed(
     for start in (0..rows).step_by(BLOCK) {
         let place = from + start;
         let count = BLOCK.min(rows - start);
-        let whole = services.block(place).filter(|_| count == BLOCK);
-        let sums = whole.and_then(|block| costing.block(block, &mut found));
+        let sums = match services.block(place).filter(|_| count == BLOCK) {
+            Some(block) => costing.block(block, &mut found),
+            None => costing.block(services.filled_up(place..place + count).rows(), &mut found),
+        };
         let sums = sums.map_or_else(
             || one_by_one(costing, services, place..place + count, &mut found, &mut tally.bad, most_bad),
             |sums| sums.map(i128::from),
@@ -302,7 +288,7 @@ fn costed(
     tally
 }
 
-/// Rows of which one at least does not fit, or which are too few for a block: each for itself, and what they come to.
+/// Rows of which one at least does not fit: each for itself, and what they come to.
 #[cold]
 fn one_by_one(
     costing: &RowCosting<'_>,
@@ -336,37 +322,6 @@ fn one_by_one(
         }
     }
     sums
-}
-
-impl ServiceColumns<'_> {
-    /// One row.
-    fn row(&self, place: usize) -> Option<Row> {
-        Some(Row {
-            pack_price: *self.pack_price_minor.get(place)?,
-            pack_g: *self.pack_g.get(place)?,
-            used_g: *self.used_g.get(place)?,
-            wasted_g: *self.wasted_g.get(place)?,
-            consumables: *self.consumables_minor.get(place)?,
-            hands_on_min: *self.hands_on_min.get(place)?,
-            chair_min: *self.chair_min.get(place)?,
-        })
-    }
-
-    /// A block of rows where they lie, unless they are too few.
-    fn block(&self, from: usize) -> Option<Rows<'_>> {
-        fn block<T>(column: &[T], from: usize) -> Option<&[T; BLOCK]> {
-            column.get(from..)?.first_chunk()
-        }
-        Some(Rows {
-            prices: block(self.pack_price_minor, from)?,
-            packs: block(self.pack_g, from)?,
-            used: block(self.used_g, from)?,
-            wasted: block(self.wasted_g, from)?,
-            consumables: block(self.consumables_minor, from)?,
-            hands_on: block(self.hands_on_min, from)?,
-            chair: block(self.chair_min, from)?,
-        })
-    }
 }
 
 fn check_lengths(services: &ServiceColumns<'_>, out: &CostColumns<'_>) -> Result<usize, ColumnError> {
