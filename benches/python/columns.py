@@ -31,6 +31,8 @@ TERMS = {
 LABOUR, OVERHEAD = 1740 * 1.25 * 38 / 24 / 60, 4_800_000 / (4 * 1200 * 60)
 # A camera reads hair wider than a caliper does; weeks in a month; X, Y, Z of D65 to linear sRGB, IEC 61966-2-1.
 CAMERA, WEEKS = 1.41, 365.2425 / 12 / 7
+# Anchors of the levels of twenty, as foilwork states them.
+JAPANESE, LEVELS = np.array([4.0, 5.5, 7.5, 9.5, 13.5, 15.0]), np.array([1.0, 4.0, 5.0, 7.0, 8.0, 9.0])
 WHITE = np.array([0.95047, 1.0, 1.08883])
 TO_RGB = np.array([[3.2406, -1.5372, -0.4986], [-0.9689, 1.8758, 0.0415], [0.0557, -0.2040, 1.0570]])
 
@@ -68,6 +70,7 @@ def tasks(rows: int) -> list[Task]:
     product, labour, overhead, cost = (np.empty(rows, dtype=np.int64) for _ in range(4))
     whole = product, labour, overhead, cost
     minor, major, rates = chance.uniform(40, 70, rows), chance.uniform(70, 100, rows), chance.uniform(0.8, 1.4, rows)
+    readings = chance.uniform(4.0, 15.0, rows)
     divisions, shares = chance.choice(np.array([0.01, 0.1, 1.0]), rows), chance.uniform(0.5, 5.0, rows)
     labs = np.stack([chance.uniform(10, 90, rows), chance.uniform(-20, 20, rows), chance.uniform(-5, 40, rows)], -1)
 
@@ -82,11 +85,19 @@ def tasks(rows: int) -> list[Task]:
         h = ((a - b) / (a + b)) ** 2
         return np.pi / 4.0 * minor * major, np.pi * (a + b) * (1.0 + 3.0 * h / (10.0 + np.sqrt(4.0 - 3.0 * h))) * 1e-4
 
-    def their_volumes() -> tuple[Array, Array, Array]:
+    def their_volumes() -> list[Array]:
         share = ww / 30.0
         of_target, of_stock = density_of(ww / 100.0), density_of(np.full(1, 0.3))
-        stock, water = days * of_target * share / of_stock, days * of_target * (1.0 - share) / 0.998207
-        return stock, water, stock + water - days
+        found = []
+        for off in (-0.0005, 0.0, 0.0005):
+            stock = days * (of_target + off) * share / (of_stock - off)
+            water = days * (of_target + off) * (1.0 - share) / 0.998207
+            found += [stock, water, stock + water - days]
+        return found
+
+    def their_level() -> list[Array]:
+        level = np.interp(readings, JAPANESE, LEVELS)
+        return [np.clip(level + off, 1.0, 12.0) for off in (-1.0, 0.0, 1.0)]
 
     def their_screen() -> Array:
         fy = (labs[:, 0] + 16.0) / 116.0
@@ -138,12 +149,12 @@ def tasks(rows: int) -> list[Task]:
         Task("lift needed", lambda: lift_needed(levels, ww), lambda: np.round(ww - levels, 13), 24),
         Task("resulting level", lambda: result_level(levels, ww), lambda: (levels + ww) / 2.0, 24),
         Task(
-            "level on a scale of twenty, row by row",
-            lambda: level_on_scale(levels + 3.0, scale="japanese-20"),
-            lambda: (levels + 3.0) * 0.7,
-            16,
+            "level on a scale of twenty, with bounds",
+            lambda: level_on_scale(readings, scale="japanese-20"),
+            their_level,
+            32,
         ),
-        Task("least mass, row by row", lambda: minimum_mass(divisions, shares), lambda: divisions * 50.0 / shares, 24),
+        Task("least mass", lambda: minimum_mass(divisions, shares), lambda: divisions * 50.0 / shares, 24),
         Task("diameter by caliper", lambda: by_caliper(major, "scalp-camera"), lambda: major / CAMERA, 16),
         Task(
             "the same, out=",

@@ -87,6 +87,7 @@ pub use product::{Canvas, ProductKind};
 pub use reading::{Instrument, ReadingError, level_from_reading};
 pub(crate) use reading::{level_of_luminance, levels_of, natural_luminance};
 pub use reflectance::Reflectance;
+pub(crate) use scale::Stretch;
 pub use scale::{MappedLevel, Scale, ScaleError, ScaleMapping, ScaleReading};
 pub use section_look::{SectionLook, section_look, strip};
 pub use seen::SeenPigment;

@@ -212,7 +212,7 @@ impl ScaleMapping {
     ///
     /// [`ScaleError::OtherScale`] and [`ScaleError::OutsideAnchors`]: nothing is guessed.
     pub fn level(&self, reading: ScaleReading) -> Result<MappedLevel, ScaleError> {
-        if reading.scale != self.scale {
+        if !self.is_for(reading.scale) {
             return Err(ScaleError::OtherScale { expected: self.scale, got: reading.scale });
         }
         let number = reading.number;
@@ -227,9 +227,62 @@ impl ScaleMapping {
                 last: end(self.anchors.last()),
             });
         };
-        let best = a.1 + (b.1 - a.1) * (number - a.0) / (b.0 - a.0);
+        let best = Stretch::between(*a, *b).level(number);
         let at = |shift: f64| Level::clamped(best + shift);
         let level = Interval::ordered(at(-self.half_width), at(0.0), at(self.half_width));
         Ok(MappedLevel { level, basis: self.basis })
+    }
+
+    /// Its stretches in their order, the last of them repeated; none where there are more than places for them. Each side of a level
+    /// it is off by so many.
+    pub(crate) fn stretches<const N: usize>(&self) -> Option<([Stretch; N], f64)> {
+        let pairs = self.anchors.iter().zip(self.anchors.iter().skip(1));
+        let all: Vec<_> = pairs.map(|(a, b)| Stretch::between(*a, *b)).collect();
+        let last = all.last()?;
+        let place = |place: usize| *all.get(place).unwrap_or(last);
+        (all.len() <= N).then(|| (std::array::from_fn(place), self.half_width))
+    }
+
+    /// Whether it is for readings on a scale.
+    pub(crate) fn is_for(&self, scale: Scale) -> bool {
+        self.scale == scale
+    }
+}
+
+/// A straight line from one anchor to the next: readings and levels.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Stretch {
+    pub(crate) from: f64,
+    pub(crate) to: f64,
+    level: f64,
+    rise: f64,
+    run: f64,
+}
+
+impl Stretch {
+    #[inline]
+    fn between(a: (f64, f64), b: (f64, f64)) -> Self {
+        Self { from: a.0, to: b.0, level: a.1, rise: b.1 - a.1, run: b.0 - a.0 }
+    }
+
+    /// This one where it is so, another one else, number by number.
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    pub(crate) fn if_else(&self, so: bool, other: Self) -> Self {
+        let choose = |this: f64, other: f64| if so { this } else { other };
+        Self {
+            from: choose(self.from, other.from),
+            to: choose(self.to, other.to),
+            level: choose(self.level, other.level),
+            rise: choose(self.rise, other.rise),
+            run: choose(self.run, other.run),
+        }
+    }
+
+    /// The level of a reading on it.
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    pub(crate) fn level(&self, reading: f64) -> f64 {
+        self.level + self.rise * (reading - self.from) / self.run
     }
 }

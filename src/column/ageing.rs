@@ -1,14 +1,46 @@
 use super::{
     Cells, ColumnError, ColumnOutcome, by_unit,
-    rows::{rows_by_law, within},
+    divisor::{Divisor, Machine},
+    rows::{Given, lesser, rows_by_law, within},
 };
 use crate::{
     peroxide::{
-        AgeingError, StrengthUnit,
+        AgeingError, StrengthQuantity, StrengthUnit,
         kernel::{aged, kept, left, rate_of},
     },
-    quantity::{Duration, InvalidQuantity, LossRate, Quantity},
+    quantity::{
+        ActiveOxygen, Duration, InvalidQuantity, LossRate, MassConcentration, MassFraction, Molality, Quantity,
+    },
 };
+
+/// A law of the type that goes with a unit: by volume the law is the same for all, and one stands for them.
+macro_rules! law_of {
+    ($unit:expr, $law:ident => $name:ident, $body:expr) => {
+        match $unit {
+            StrengthUnit::WwPercent => {
+                let $name = $law::<MassFraction, 1>;
+                $body
+            }
+            StrengthUnit::MolPerKg => {
+                let $name = $law::<Molality, 1>;
+                $body
+            }
+            StrengthUnit::ActiveOxygenPercent => {
+                let $name = $law::<ActiveOxygen, 1>;
+                $body
+            }
+            // Ten of the type, g/L, are one of the unit.
+            StrengthUnit::WvPercent => {
+                let $name = $law::<MassConcentration, 10>;
+                $body
+            }
+            _ => {
+                let $name = $law::<MassConcentration, 1>;
+                $body
+            }
+        }
+    };
+}
 
 /// Strengths after storage at rates that were measured, in the unit of the fresh ones.
 ///
@@ -31,7 +63,6 @@ use crate::{
 /// assert_eq!((later.map(|wv| format!("{wv:.3}")), outcome.refused), (["6.000".into(), "4.999".into()], 0));
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub fn strengths_after(
     fresh: Cells<'_>,
     unit: StrengthUnit,
@@ -41,17 +72,27 @@ pub fn strengths_after(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::strength_after(unit);
-    let law = move |[fresh, rate, days]: [f64; 3]| {
-        let (fresh, elapsed) = (fresh * scale, stored(days));
-        let later = aged(fresh, left(rate, elapsed), unit).max(0.0).min(strongest);
-        // Zero has two signs: it is left to the rule.
-        let good = (fresh > 0.0) & (fresh <= strongest) & within(rate, LossRate::MAX.per_day()) & lasts(days);
-        ([later / scale], good)
-    };
-    rows_by_law([fresh, rates_per_day, days], [out], law, |[fresh, rate, days]| {
+    let rule = |[fresh, rate, days]: [f64; 3]| {
         let (rate, elapsed) = (LossRate::from_per_day(rate)?, Duration::from_days(days)?);
         Ok::<_, AgeingError>([rule(fresh * scale, rate, elapsed)? / scale])
-    })
+    };
+    law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Given(strongest, law), rule))
+}
+
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+#[inline(always)]
+fn after<Q: StrengthQuantity, const SCALE: u8>(
+    strongest: f64,
+    [fresh, rate, days]: [f64; 3],
+    machine: Machine,
+) -> ([f64; 1], bool) {
+    let scale = f64::from(SCALE);
+    let (fresh, elapsed) = (fresh * scale, stored(days, machine));
+    let later = lesser(aged(fresh, left(rate, elapsed), Q::STRENGTH_UNIT), strongest);
+    // Zero has two signs: it is left to the rule.
+    let good = (fresh > 0.0) & (fresh <= strongest) & within(rate, LossRate::MAX.per_day()) & lasts(days);
+    ([later / scale], good)
 }
 
 /// Rates of loss per day between assays.
@@ -75,7 +116,6 @@ pub fn strengths_after(
 /// assert_eq!((format!("{:.6}", rates[0]), outcome.first), ("0.000586".into(), Some(1)));
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub fn loss_rates(
     first: Cells<'_>,
     later: Cells<'_>,
@@ -85,15 +125,26 @@ pub fn loss_rates(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::loss_rate(unit);
-    let law = move |[first, later, days]: [f64; 3]| {
-        let (first, later) = (first * scale, later * scale);
-        let rate = rate_of(kept(first, later, unit), stored(days));
-        let good = (later > 0.0) & (later <= first) & (first <= strongest) & lasts(days) & (stored(days) > 0.0);
-        ([rate], good & within(rate, LossRate::MAX.per_day()))
-    };
-    rows_by_law([first, later, days], [out], law, |[first, later, days]| {
+    let rule = |[first, later, days]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(first * scale, later * scale, Duration::from_days(days)?)?])
-    })
+    };
+    law_of!(unit, between => law, rows_by_law([first, later, days], [out], Given(strongest, law), rule))
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[expect(clippy::needless_bitwise_bool, reason = "as above")]
+#[inline(always)]
+fn between<Q: StrengthQuantity, const SCALE: u8>(
+    strongest: f64,
+    [first, later, days]: [f64; 3],
+    machine: Machine,
+) -> ([f64; 1], bool) {
+    let scale = f64::from(SCALE);
+    let (first, later) = (first * scale, later * scale);
+    let elapsed = stored(days, machine);
+    let rate = rate_of(kept(first, later, Q::STRENGTH_UNIT), elapsed);
+    let good = (later > 0.0) & (later <= first) & (first <= strongest) & lasts(days) & (elapsed > 0.0);
+    ([rate], good & within(rate, LossRate::MAX.per_day()))
 }
 
 /// Days until bottles have fallen to strengths.
@@ -116,7 +167,6 @@ pub fn loss_rates(
 /// assert_eq!((format!("{:.2}", days[0]), outcome.first), ("6.93".into(), Some(1))); // ln 2 / 0.1
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub fn times_until(
     fresh: Cells<'_>,
     wanted: Cells<'_>,
@@ -126,16 +176,26 @@ pub fn times_until(
 ) -> Result<ColumnOutcome, ColumnError> {
     let (scale, strongest) = by_unit::scale_and_most(unit);
     let rule = by_unit::time_until(unit);
-    let law = move |[fresh, wanted, rate]: [f64; 3]| {
-        let (fresh, wanted) = (fresh * scale, wanted * scale);
-        let kept = if fresh > wanted { kept(fresh, wanted, unit) } else { 1.0 };
-        let days = rate_of(kept, rate);
-        let good = (wanted > 0.0) & (wanted <= fresh) & (fresh <= strongest);
-        ([stored(days)], good & (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
-    };
-    rows_by_law([fresh, wanted, rates_per_day], [out], law, |[fresh, wanted, rate]| {
+    let rule = |[fresh, wanted, rate]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(fresh * scale, wanted * scale, LossRate::from_per_day(rate)?)?])
-    })
+    };
+    law_of!(unit, until => law, rows_by_law([fresh, wanted, rates_per_day], [out], Given(strongest, law), rule))
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[expect(clippy::needless_bitwise_bool, reason = "as above")]
+#[inline(always)]
+fn until<Q: StrengthQuantity, const SCALE: u8>(
+    strongest: f64,
+    [fresh, wanted, rate]: [f64; 3],
+    machine: Machine,
+) -> ([f64; 1], bool) {
+    let scale = f64::from(SCALE);
+    let (fresh, wanted) = (fresh * scale, wanted * scale);
+    let share = kept(fresh, wanted, Q::STRENGTH_UNIT);
+    let days = rate_of(if fresh > wanted { share } else { 1.0 }, rate);
+    let good = (wanted > 0.0) & (wanted <= fresh) & (fresh <= strongest);
+    ([stored(days, machine)], good & (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
 }
 
 /// Rates of loss per day from half-lives in days: one is ln 2 over the other.
@@ -158,7 +218,7 @@ pub fn times_until(
 /// ```
 pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
     let law = move |[days]: [f64; 1]| {
-        let rate = std::f64::consts::LN_2 / stored(days);
+        let rate = std::f64::consts::LN_2 / stored(days, PLAIN);
         ([rate], (days > 0.0) & lasts(days) & within(rate, LossRate::MAX.per_day()))
     };
     rows_by_law([half_lives_days], [out], law, |[days]| {
@@ -185,7 +245,7 @@ pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Resul
 pub fn half_lives(rates_per_day: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
     let law = move |[rate]: [f64; 1]| {
         let days = std::f64::consts::LN_2 / rate;
-        ([stored(days)], (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
+        ([stored(days, PLAIN)], (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
     };
     rows_by_law([rates_per_day], [out], law, |[rate]| {
         Ok::<_, InvalidQuantity>([LossRate::from_per_day(rate)?.half_life()?.days()])
@@ -193,10 +253,13 @@ pub fn half_lives(rates_per_day: Cells<'_>, out: &mut [f64]) -> Result<ColumnOut
 }
 
 /// Days as a duration holds them, in minutes.
-#[inline]
-fn stored(days: f64) -> f64 {
-    days * 1440.0 / 1440.0
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn stored(days: f64, machine: Machine) -> f64 {
+    machine.over(days * 1440.0, Divisor::MINUTES_OF_DAY)
 }
+
+const PLAIN: Machine = Machine { fuses: false };
 
 #[inline]
 fn lasts(days: f64) -> bool {

@@ -74,7 +74,7 @@ impl<'a> Cells<'a> {
         'a: 'b,
     {
         match self {
-            // Filled once, by `same`.
+            // Filled once, before the first block.
             Self::Same(_) => {}
             Self::Each(values) => {
                 let rest = values.get(start..).unwrap_or_default();
@@ -88,12 +88,6 @@ impl<'a> Cells<'a> {
             Self::Drawn(column) => column.draw(start, scratch.get_mut(..rows).unwrap_or_default()),
         }
         scratch
-    }
-
-    /// A block filled with the one value, where there is one.
-    #[inline]
-    pub(super) fn same(&self) -> [f64; BLOCK] {
-        if let Self::Same(value) = self { [*value; BLOCK] } else { [0.0; BLOCK] }
     }
 
     pub(super) fn fits(&self, rows: usize) -> Result<(), ColumnError> {

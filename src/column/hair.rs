@@ -1,8 +1,14 @@
 //! Diameters, cuts and growth of hair. The laws are the rules of the room, which have no refusals of their own.
 
-use super::{Cells, ColumnError, ColumnOutcome, rows::rows_by_law};
+use super::{
+    Cells, ColumnError, ColumnOutcome,
+    divisor::{Divisor, Machine},
+    ratio::{Range, in_ratio},
+    rows::{Given, greater, lesser, rows_by_law},
+};
 use crate::{
     hair::{self, Cut, Diameter, DiameterMethod, GrowthRate, Weeks},
+    peroxide::kernel::Ratio,
     quantity::{InvalidQuantity, Length, Quantity},
     source::Interval,
 };
@@ -28,8 +34,11 @@ pub fn diameters_by_caliper(
     method: DiameterMethod,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = move |[read]: [f64; 1]| ([method.by_caliper(Diameter::nearest(read)).um()], inside::<Diameter>(read));
-    rows_by_law([read_um], [out], law, |[read]| {
+    let [least, most] = [Diameter::MIN, Diameter::MAX].map(Diameter::um);
+    let over = method.over_caliper();
+    // What a caliper would read below the least is left to the rule, which says the least.
+    let range = Range { least: (least * over).next_up(), most_in: most, most_out: most };
+    in_ratio(read_um, out, Ratio::Over(over), range, |[read]| {
         Ok::<_, InvalidQuantity>([method.by_caliper(Diameter::from_um(read)?).um()])
     })
 }
@@ -90,7 +99,7 @@ pub fn regrowths(
     rates_cm_per_month: [Cells<'_>; 3],
     out: [&mut [f64]; 3],
 ) -> Result<ColumnOutcome, ColumnError> {
-    with_bounds(weeks, rates_cm_per_month, out, |weeks: Interval<Weeks>, rate: Interval<GrowthRate>| {
+    with_bounds(weeks, rates_cm_per_month, out, length_after, |weeks: Interval<Weeks>, rate: Interval<GrowthRate>| {
         hair::grown(weeks, rate).to_array().map(Length::cm)
     })
 }
@@ -117,28 +126,59 @@ pub fn growth_times(
     rates_cm_per_month: [Cells<'_>; 3],
     out: [&mut [f64]; 3],
 ) -> Result<ColumnOutcome, ColumnError> {
-    with_bounds(lengths_cm, rates_cm_per_month, out, |length: Interval<Length>, rate: Interval<GrowthRate>| {
-        hair::weeks_to_grow(length, rate).to_array().map(Weeks::weeks)
-    })
+    with_bounds(
+        lengths_cm,
+        rates_cm_per_month,
+        out,
+        weeks_until,
+        |length: Interval<Length>, rate: Interval<GrowthRate>| {
+            hair::weeks_to_grow(length, rate).to_array().map(Weeks::weeks)
+        },
+    )
 }
 
 fn with_bounds<A: Quantity, B: Quantity>(
     [a, b, c]: [Cells<'_>; 3],
     [d, e, f]: [Cells<'_>; 3],
     out: [&mut [f64]; 3],
+    law: impl Fn((), [f64; 6], Machine) -> ([f64; 3], bool) + Copy + Sync,
     rule: impl Fn(Interval<A>, Interval<B>) -> [f64; 3] + Copy + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = move |[a, b, c, d, e, f]: [f64; 6]| {
-        let good = inside::<A>(a) & inside::<A>(b) & inside::<A>(c) & inside::<B>(d) & inside::<B>(e) & inside::<B>(f);
-        let one = Interval::ordered(A::nearest(a), A::nearest(b), A::nearest(c));
-        let other = Interval::ordered(B::nearest(d), B::nearest(e), B::nearest(f));
-        (rule(one, other), good)
-    };
-    rows_by_law([a, b, c, d, e, f], out, law, |[a, b, c, d, e, f]| {
+    rows_by_law([a, b, c, d, e, f], out, Given((), law), |[a, b, c, d, e, f]| {
         let one = Interval::ordered(A::from_unit(a)?, A::from_unit(b)?, A::from_unit(c)?);
         let other = Interval::ordered(B::from_unit(d)?, B::from_unit(e)?, B::from_unit(f)?);
         Ok::<_, InvalidQuantity>(rule(one, other))
     })
+}
+
+/// More weeks and a faster growth are more hair.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+fn length_after((): (), row: [f64; 6], machine: Machine) -> ([f64; 3], bool) {
+    let ([few, weeks, many], [slow, rate, fast], good) = in_order::<Weeks>(row, machine);
+    let grown = |weeks: f64, cm_per_week: f64| lesser(greater(weeks * cm_per_week, Length::MIN.cm()), Length::MAX.cm());
+    ([grown(few, slow), grown(weeks, rate), grown(many, fast)], good)
+}
+
+/// The faster the growth, the sooner.
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn weeks_until((): (), row: [f64; 6], machine: Machine) -> ([f64; 3], bool) {
+    let ([short, length, long], [slow, rate, fast], good) = in_order::<Length>(row, machine);
+    let until = |cm: f64, cm_per_week: f64| lesser(greater(cm / cm_per_week, Weeks::MIN.weeks()), Weeks::MAX.weeks());
+    ([until(short, fast), until(length, rate), until(long, slow)], good)
+}
+
+/// Bounds around their best estimates, and rates in cm a week.
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn in_order<A: Quantity>([a, b, c, d, e, f]: [f64; 6], machine: Machine) -> ([f64; 3], [f64; 3], bool) {
+    let good = inside::<A>(a) & inside::<A>(b) & inside::<A>(c);
+    let good = good & inside::<GrowthRate>(d) & inside::<GrowthRate>(e) & inside::<GrowthRate>(f);
+    let ordered =
+        |one: f64, best: f64, other: f64| [lesser(lesser(one, other), best), best, greater(greater(one, other), best)];
+    let weekly = |cm_per_month: f64| machine.over(cm_per_month, Divisor::DAYS_OF_MONTH) * 7.0;
+    (ordered(a, b, c), ordered(weekly(d), weekly(e), weekly(f)), good)
 }
 
 /// Well inside the range of a type; the rule itself is asked about the lower end, where a zero may have a sign.

@@ -1,10 +1,14 @@
-use super::strength::density_law;
 use super::{
     Cells, ColumnError, ColumnOutcome,
-    rows::{rows_by_law, within},
+    divisor::{Divisor, Machine},
+    rows::{Given, greater, lesser, rows_by_law, within},
+    strength::density_bounds,
 };
 use crate::{
-    peroxide::{self, BlendError, PourError, kernel::MAX_CELSIUS},
+    peroxide::{
+        self, BlendError, PourError,
+        kernel::{Cubic, MAX_CELSIUS, MAX_STRENGTH_WW},
+    },
     quantity::{Mass, MassFraction, Quantity, Temperature, Volume},
 };
 
@@ -73,7 +77,6 @@ pub fn strengths_of_two(
 /// assert_eq!((out[1][0].round(), out[4][0].round(), outcome.first), (76.0, 924.0, Some(1)));
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub fn dilutions_by_volume(
     strengths_ww_percent: [Cells<'_>; 2],
     total_ml: Cells<'_>,
@@ -81,23 +84,64 @@ pub fn dilutions_by_volume(
     out: [&mut [f64]; 9],
 ) -> Result<ColumnOutcome, ColumnError> {
     let [stock, target] = strengths_ww_percent;
+    match temperature_c {
+        // One temperature is looked up once; a missing one makes every row missing.
+        Cells::Same(celsius) if !celsius.is_nan() => {
+            let rule = |[stock, target, total]: [f64; 3]| dilution_rule([stock, target, total, celsius]);
+            rows_by_law(
+                [stock, target, total_ml],
+                out,
+                Given(At::celsius(celsius, Machine { fuses: false }), by_volume_at),
+                rule,
+            )
+        }
+        _ => rows_by_law([stock, target, total_ml, temperature_c], out, Given((), by_volume), dilution_rule),
+    }
+}
+
+/// What peroxide and water weigh at a temperature.
+#[derive(Debug, Clone, Copy)]
+struct At {
+    solution: Cubic,
+    water: f64,
+    known: bool,
+}
+
+impl At {
+    #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+    #[inline(always)]
+    fn celsius(celsius: f64, machine: Machine) -> Self {
+        let solution = Cubic::aqueous(celsius);
+        let [_, water, _] = density_bounds(&solution, 0.0, machine);
+        Self { solution, water, known: within(celsius, MAX_CELSIUS) }
+    }
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn by_volume((): (), [stock, target, total, celsius]: [f64; 4], machine: Machine) -> ([f64; 9], bool) {
+    by_volume_at(At::celsius(celsius, machine), [stock, target, total], machine)
+}
+
+/// Volumes rise with the density of the target and fall with that of the stock, step by step, so that of their corners two are
+/// the bounds; what they shrink by rises with both.
+#[expect(clippy::inline_always, reason = "as above")]
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+#[inline(always)]
+fn by_volume_at(at: At, [stock, target, total]: [f64; 3], machine: Machine) -> ([f64; 9], bool) {
+    let [s0, s1, s2] = density_bounds(&at.solution, stock, machine);
+    let [t0, t1, t2] = density_bounds(&at.solution, target, machine);
+    let share = machine.over(target, Divisor::HUNDRED) / machine.over(stock, Divisor::HUNDRED);
+    let measured = |target: f64, stock: f64| total * target * share / stock;
+    let poured = |target: f64| total * target * (1.0 - share) / at.water;
     let most = Volume::MAX.ml();
-    let law = move |[stock, target, total, celsius]: [f64; 4]| {
-        let (of_stock, stock_known) = density_law([stock, celsius]);
-        let (of_target, target_known) = density_law([target, celsius]);
-        let ([_, of_water, _], _) = density_law([0.0, celsius]);
-        let share = (target / 100.0) / (stock / 100.0);
-        let stocks = corners(of_target, of_stock, |target, stock| total * target * share / stock);
-        let waters = around(of_target.map(|target| total * target * (1.0 - share) / of_water));
-        let shrunk = |stock: f64, water: f64| (stock + water - total).max(0.0).min(most);
-        let contractions = corners(stocks, waters, shrunk);
-        let good = stock_known & target_known & (stock > 0.0) & (target <= stock) & (total > 0.0) & (total <= most);
-        let ([_, _, most_stock], [_, _, most_water]) = (stocks, waters);
-        let good = good & within(celsius, MAX_CELSIUS) & (most_stock <= most) & (most_water <= most);
-        let ([a, b, c], [d, e, f], [g, h, i]) = (stocks, waters, contractions);
-        ([a, b, c, d, e, f, g, h, i], good)
-    };
-    rows_by_law([stock, target, total_ml, temperature_c], out, law, dilution_rule)
+    let shrunk = |stock: f64, water: f64| lesser(greater(stock + water - total, 0.0), most);
+    let [a, b, c] = [measured(t0, s2), measured(t1, s1), measured(t2, s0)];
+    let [d, e, f] = [poured(t0), poured(t1), poured(t2)];
+    // A zero with a sign is left to the rule.
+    let known = at.known & (stock > 0.0) & (stock <= MAX_STRENGTH_WW) & target.is_sign_positive() & (target <= stock);
+    let good = known & (total > 0.0) & (total <= most) & (c <= most) & (f <= most);
+    ([a, b, c, d, e, f, shrunk(a, d), shrunk(b, e), shrunk(c, f)], good)
 }
 
 fn dilution_rule([stock, target, total, celsius]: [f64; 4]) -> Result<[f64; 9], PourError> {
@@ -107,20 +151,4 @@ fn dilution_rule([stock, target, total, celsius]: [f64; 4]) -> Result<[f64; 9], 
     let [[a, b, c], [d, e, f], [g, h, i]] =
         [made.stock, made.water, made.contraction()].map(|volume| volume.to_array().map(Volume::ml));
     Ok([a, b, c, d, e, f, g, h, i])
-}
-
-/// Bounds of what depends on two estimates, as [`Interval::combine`](crate::source::Interval::combine) has them.
-#[inline]
-fn corners(one: [f64; 3], other: [f64; 3], f: impl Fn(f64, f64) -> f64) -> [f64; 3] {
-    let ([a0, a, a1], [b0, b, b1]) = (one, other);
-    let best = f(a, b);
-    let [first, second, third, fourth] = [f(a0, b0), f(a1, b0), f(a0, b1), f(a1, b1)];
-    let (low, high) = (first.min(second).min(third.min(fourth)), first.max(second).max(third.max(fourth)));
-    [low.min(best), best, high.max(best)]
-}
-
-/// Three values with the least first and the greatest last.
-#[inline]
-fn around([one, best, other]: [f64; 3]) -> [f64; 3] {
-    [one.min(other).min(best), best, one.max(other).max(best)]
 }

@@ -1,11 +1,9 @@
 use super::{
     Cells, ColumnError, ColumnOutcome,
     cells::BLOCK,
+    divisor::Machine,
     split::{WORTH_A_THREAD, many_in_parts, share_out},
 };
-
-/// The same for a law without a branch, which is cheap.
-const WORTH_A_THREAD_BY_LAW: usize = 1 << 18;
 
 /// Applies a scalar rule row by row: `N` input columns, `M` output columns.
 ///
@@ -46,6 +44,9 @@ pub fn rows<const N: usize, const M: usize, E>(
 /// A rule without its branches: with each answer it says whether that is what the rule gives, bit for bit; it may say no where
 /// it does not know.
 pub(super) trait Law<const N: usize, const M: usize>: Copy + Sync {
+    /// Rows below which a thread costs more than it saves.
+    const WORTH_A_THREAD: usize;
+
     /// The answer for a row.
     fn row(self, values: [f64; N]) -> ([f64; M], bool);
 
@@ -58,6 +59,9 @@ pub(super) trait Law<const N: usize, const M: usize>: Copy + Sync {
 }
 
 impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync> Law<N, M> for L {
+    /// It is short.
+    const WORTH_A_THREAD: usize = 1 << 18;
+
     #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
     #[inline(always)]
     fn row(self, values: [f64; N]) -> ([f64; M], bool) {
@@ -65,14 +69,37 @@ impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool) + Copy 
     }
 }
 
+/// A law with what it knows beforehand. A function that is marked so is inlined however long it is, which no closure can ask for:
+/// one that is called instead has no lanes, and takes five to twenty times as long.
+#[derive(Clone, Copy)]
+pub(super) struct Given<K, F>(pub(super) K, pub(super) F);
+
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+impl<K: Copy + Sync, F, const N: usize, const M: usize> Law<N, M> for Given<K, F>
+where
+    F: Fn(K, [f64; N], Machine) -> ([f64; M], bool) + Copy + Sync,
+{
+    const WORTH_A_THREAD: usize = 1 << 16;
+
+    #[inline(always)]
+    fn row(self, values: [f64; N]) -> ([f64; M], bool) {
+        (self.1)(self.0, values, Machine { fuses: false })
+    }
+
+    #[inline(always)]
+    fn row_in_lanes(self, values: [f64; N]) -> ([f64; M], bool) {
+        (self.1)(self.0, values, Machine { fuses: true })
+    }
+}
+
 /// Applies a law without a branch to whole blocks, and the scalar rule to those rows alone that the law does not vouch for.
-pub(super) fn rows_by_law<const N: usize, const M: usize, E>(
+pub(super) fn rows_by_law<L: Law<N, M>, const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
     outputs: [&mut [f64]; M],
-    law: impl Law<N, M>,
+    law: L,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E> + Sync,
 ) -> Result<ColumnOutcome, ColumnError> {
-    let parts = share_out(outputs.first().map_or(0, |column| column.len()), WORTH_A_THREAD_BY_LAW);
+    let parts = share_out(outputs.first().map_or(0, |column| column.len()), L::WORTH_A_THREAD);
     all_rows(inputs, outputs, parts, law, rule)
 }
 
@@ -102,7 +129,12 @@ fn one_part<const N: usize, const M: usize, E>(
     // The widest lanes that this machine has; the numbers are the same with any.
     let arch = pulp::Arch::new();
     let mut outcome = ColumnOutcome::default();
-    let mut scratch = inputs.each_ref().map(Cells::same);
+    let mut scratch = [[0.0; BLOCK]; N];
+    for (block, cells) in scratch.iter_mut().zip(inputs) {
+        if let Cells::Same(value) = cells {
+            block.fill(*value);
+        }
+    }
     let mut answers = [[0.0; BLOCK]; M];
     for start in (0..count).step_by(BLOCK) {
         let rows = BLOCK.min(count - start);
@@ -166,11 +198,31 @@ impl<const N: usize, const M: usize, L: Law<N, M>> pulp::WithSimd for Block<'_, 
     }
 }
 
+/// The lesser of two numbers, where neither is missing: one step, and three where a missing number has to be heeded.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+pub(super) fn lesser(a: f64, b: f64) -> f64 {
+    if a < b { a } else { b }
+}
+
+/// The greater, likewise.
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+pub(super) fn greater(a: f64, b: f64) -> f64 {
+    if a > b { a } else { b }
+}
+
 /// From 0 to a maximum, without a branch.
 #[inline]
-#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 pub(super) fn within(x: f64, most: f64) -> bool {
-    (x >= 0.0) & (x <= most)
+    between(x, 0.0, most)
+}
+
+/// From the least to the most, without a branch.
+#[inline]
+#[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
+pub(super) fn between(x: f64, least: f64, most: f64) -> bool {
+    (x >= least) & (x <= most)
 }
 
 static MISSING: [f64; BLOCK] = [f64::NAN; BLOCK];

@@ -1,7 +1,8 @@
 use super::{
     Cells, ColumnError, ColumnOutcome,
-    ratio::in_ratio,
-    rows::{rows_by_law, within},
+    divisor::{Divisor, Machine},
+    ratio::{Range, in_ratio},
+    rows::{Given, greater, lesser, rows_by_law, within},
 };
 use crate::{
     peroxide::{
@@ -71,7 +72,8 @@ pub fn convert_strengths<'a>(
         _ if from == to => task.run(move |x| (x, true)),
         (false, false) => {
             let Task { values, from, to, at, out } = task;
-            in_ratio(values, out, Ratio::between(from, to, vm), (from.max(), to.max()), convert_rule(from, to, at))
+            let range = Range { least: 0.0, most_in: from.max(), most_out: to.max() };
+            in_ratio(values, out, Ratio::between(from, to, vm), range, convert_rule(from, to, at))
         }
         (true, true) => {
             by_mass!(from, to_ww_percent as decode => by_mass!(to, from_ww_percent as encode => task.run(move |x| (encode(decode(x)), true))))
@@ -243,11 +245,19 @@ pub fn densities(
     temperature_c: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let law = move |row: [f64; 2]| {
-        let ([_, best, _], good) = density_law(row);
-        ([best], good)
-    };
-    rows_by_law([strength_ww_percent, temperature_c], [out], law, |row| density_rule(row).map(|[_, best, _]| [best]))
+    let best = |found: [f64; 3]| [found[1]];
+    match temperature_c {
+        // One temperature is looked up once; a missing one makes every row missing.
+        Cells::Same(celsius) if !celsius.is_nan() => {
+            let known = (Cubic::aqueous(celsius), within(celsius, MAX_CELSIUS));
+            let rule = |[percent]: [f64; 1]| density_rule([percent, celsius]).map(best);
+            rows_by_law([strength_ww_percent], [out], Given(known, best_density_at), rule)
+        }
+        _ => {
+            let rule = |row| density_rule(row).map(best);
+            rows_by_law([strength_ww_percent, temperature_c], [out], Given((), best_density_law), rule)
+        }
+    }
 }
 
 /// The same with the bounds within which independent tables agree: lower bounds, best values and upper bounds.
@@ -271,15 +281,35 @@ pub fn density_intervals(
     temperature_c: Cells<'_>,
     out: [&mut [f64]; 3],
 ) -> Result<ColumnOutcome, ColumnError> {
-    rows_by_law([strength_ww_percent, temperature_c], out, density_law, density_rule)
+    rows_by_law([strength_ww_percent, temperature_c], out, Given((), density_law), density_rule)
 }
 
-#[inline]
-pub(super) fn density_law([percent, celsius]: [f64; 2]) -> ([f64; 3], bool) {
-    let (best, half) = (Cubic::aqueous(celsius).at(percent / 100.0), half_width(percent));
-    let bounds = [best - half, best, best + half];
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+fn density_law((): (), [percent, celsius]: [f64; 2], machine: Machine) -> ([f64; 3], bool) {
     let good = within(percent, MAX_STRENGTH_WW) & within(celsius, MAX_CELSIUS);
-    (bounds.map(|density| density.max(Density::MIN.g_per_ml()).min(Density::MAX.g_per_ml())), good)
+    (density_bounds(&Cubic::aqueous(celsius), percent, machine), good)
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn best_density_law((): (), [percent, celsius]: [f64; 2], machine: Machine) -> ([f64; 1], bool) {
+    best_density_at((Cubic::aqueous(celsius), within(celsius, MAX_CELSIUS)), [percent], machine)
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn best_density_at((cubic, known): (Cubic, bool), [percent]: [f64; 1], machine: Machine) -> ([f64; 1], bool) {
+    let [_, best, _] = density_bounds(&cubic, percent, machine);
+    ([best], known & within(percent, MAX_STRENGTH_WW))
+}
+
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+pub(super) fn density_bounds(cubic: &Cubic, percent: f64, machine: Machine) -> [f64; 3] {
+    let (best, half) = (cubic.at(machine.over(percent, Divisor::HUNDRED)), half_width(percent));
+    [best - half, best, best + half]
+        .map(|density| lesser(greater(density, Density::MIN.g_per_ml()), Density::MAX.g_per_ml()))
 }
 
 fn density_rule([percent, celsius]: [f64; 2]) -> Result<[f64; 3], ConversionError> {

@@ -37,9 +37,14 @@ impl DiameterMethod {
     /// Citation `caliper-and-camera`. Squared, the difference would be twice the mass.
     #[must_use]
     pub fn by_caliper(self, read: Diameter) -> Diameter {
+        Diameter::nearest(read.um() / self.over_caliper())
+    }
+
+    /// What it reads for each that a caliper does.
+    pub(crate) const fn over_caliper(self) -> f64 {
         match self {
-            Self::Caliper => read,
-            Self::ScalpCamera => Diameter::nearest(read.um() / CAMERA_OVER_CALIPER),
+            Self::Caliper => 1.0,
+            Self::ScalpCamera => CAMERA_OVER_CALIPER,
         }
     }
 }

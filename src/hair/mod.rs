@@ -46,6 +46,7 @@ pub use growth::{grown, growth, weeks_to_grow};
 pub use head::HeadOfHair;
 pub use plausible::{ImplausibleFact, MeasuredFact};
 pub use ponytail::Ponytail;
+pub(crate) use quantities::DAYS_OF_MONTH;
 pub use quantities::{
     Age, CrossSection, Diameter, GrowthRate, HairCount, HairDensity, LinearDensity, MassPerLength, Weeks,
 };

@@ -55,7 +55,7 @@ quantity! {
 }
 
 /// A year of 365.25 days, in twelve parts.
-pub(super) const DAYS_OF_MONTH: f64 = 365.25 / 12.0;
+pub(crate) const DAYS_OF_MONTH: f64 = 365.25 / 12.0;
 
 impl GrowthRate {
     /// Takes micrometres per day, the unit of the published figures.

@@ -16,6 +16,9 @@ pub struct MinimumBowl {
     pub always_from: Mass,
 }
 
+/// In %: below it no scale will do.
+pub(crate) const FINEST_TOLERANCE: f64 = 0.01;
+
 /// The finest a search makes sense: a kitchen scale has a few thousand divisions, a laboratory balance a million.
 const MOST_DIVISIONS: f64 = 1e6;
 
@@ -65,7 +68,7 @@ pub enum MinimumError {
 /// Arithmetic of rounding; no tabulated value.
 pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<MinimumBowl, MinimumError> {
     let allowed = tolerance.percent();
-    if allowed < 0.01 {
+    if allowed < FINEST_TOLERANCE {
         return Err(MinimumError::Tolerance(tolerance));
     }
     let scale = Division::new(division)?;
@@ -115,8 +118,15 @@ pub fn minimum_bowl(ratio: &Ratio, division: Mass, tolerance: Share) -> Result<M
 /// Arithmetic of rounding; no tabulated value.
 pub fn minimum_mass(division: Mass, tolerance: Share) -> Result<Mass, MinimumError> {
     Division::new(division)?;
-    if tolerance.percent() < 0.01 {
+    if tolerance.percent() < FINEST_TOLERANCE {
         return Err(MinimumError::Tolerance(tolerance));
     }
-    division.times(0.5 / tolerance.fraction()).map_err(|error| MinimumError::Ratio(error.into()))
+    Mass::from_g(least_g(division.g(), tolerance.fraction())).map_err(|error| MinimumError::Ratio(error.into()))
+}
+
+/// Half a division in g over a tolerance as a fraction.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+pub(crate) fn least_g(division_g: f64, tolerance: f64) -> f64 {
+    division_g * (0.5 / tolerance)
 }

@@ -51,6 +51,12 @@ mod scale;
 mod trace;
 mod unit;
 
+/// Numbers in, numbers out: for kernels over columns.
+pub(crate) mod kernel {
+    pub(crate) use super::minimum::{FINEST_TOLERANCE, least_g};
+    pub(crate) use crate::scale::FINEST_G;
+}
+
 pub use applied::{AsAppliedError, as_applied};
 pub use bowls::{BowlError, BowlPlan, BowlRequest, FreshBowl, bowls};
 pub use card::{Card, CardError, CardLine, CardRequest};

@@ -200,5 +200,6 @@ pub(crate) fn left(rate_per_day: f64, days: f64) -> f64 {
 #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
 #[inline(always)]
 pub(crate) fn rate_of(kept: f64, days: f64) -> f64 {
-    (-logarithm(kept) / days).max(0.0) + 0.0
+    let rate = -logarithm(kept) / days;
+    if rate > 0.0 { rate } else { 0.0 }
 }

@@ -15,7 +15,7 @@ pub struct Division {
 const SAME_COUNT: f64 = 1e-9;
 
 /// What the last figure of the finest balances counts, in g.
-const FINEST_G: f64 = 1e-7;
+pub(crate) const FINEST_G: f64 = 1e-7;
 
 impl Division {
     /// A division of a scale.

@@ -8,5 +8,6 @@ mod error;
 mod weigh;
 
 pub use division::Division;
+pub(crate) use division::FINEST_G;
 pub use error::WeighError;
 pub use weigh::{Weighed, Weighing, weigh, weigh_in_hand};

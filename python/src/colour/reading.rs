@@ -7,13 +7,14 @@ use super::{
 use crate::{
     answer::answer,
     bounds::Estimate,
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply_kernel},
     error::{Shaped, Three, raise},
     sequence::Sequence,
     target::How,
 };
 use foilwork::{
     colour::{self, Scale, ScaleError, ScaleMapping, ScaleReading},
+    column::{self, Cells},
     quantity::{Mass, Share},
     source::Basis,
 };
@@ -104,7 +105,9 @@ pub fn level_on_scale<'py>(
         let found = mapping.level(ScaleReading::new(scale, reading)?)?;
         Ok::<_, ScaleError>(found.level.to_array().map(colour::Level::number))
     };
-    Ok(Estimate(apply(py, [&reading], How::new(errors, out, r#where)?, rule)?))
+    let kernel =
+        |[readings]: [Cells<'_>; 1], out: [&mut [f64]; 3]| column::levels_on_scale(readings, scale, &mapping, out);
+    Ok(Estimate(apply_kernel(py, [&reading], How::new(errors, out, r#where)?, rule, kernel)?))
 }
 
 answer! {

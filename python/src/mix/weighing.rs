@@ -4,12 +4,13 @@ use super::ratio::Ratio;
 use crate::{
     answer::answer,
     bounds::{Estimate, Stated},
-    columns::{Column, OnRefusal, apply},
+    columns::{Column, OnRefusal, apply_kernel},
     error::{FoilworkError, raise},
     sequence::Sequence,
     target::How,
 };
 use foilwork::{
+    column::{self, Cells},
     mix::{self, MinimumError},
     quantity::{InvalidQuantity, Mass, MassFraction, Share},
     scale,
@@ -270,6 +271,7 @@ pub fn minimum_mass<'py>(
         let tolerance = Share::from_percent(tolerance).map_err(range)?;
         Ok::<_, MinimumError>([mix::minimum_mass(Mass::from_g(division).map_err(range)?, tolerance)?.g()])
     };
-    let [found] = apply(py, [&division_g, &tolerance_percent], How::new(errors, out, r#where)?, rule)?;
+    let kernel = |[a, b]: [Cells<'_>; 2], [out]: [&mut [f64]; 1]| column::minimum_masses(a, b, out);
+    let [found] = apply_kernel(py, [&division_g, &tolerance_percent], How::new(errors, out, r#where)?, rule, kernel)?;
     Ok(found)
 }

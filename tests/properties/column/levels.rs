@@ -2,8 +2,9 @@
 
 use super::{about, combined, compared, hold};
 use foilwork::{
-    colour::{Canvas, Level, ProductKind, Scale, formula_level, lift_needed, result_level},
+    colour::{Canvas, Level, ProductKind, Scale, ScaleMapping, ScaleReading, formula_level, lift_needed, result_level},
     column,
+    source::Basis,
 };
 
 fn levels() -> Vec<f64> {
@@ -56,4 +57,38 @@ fn shades_and_results() {
 /// Whether the rule of the mean is for this kind at all.
 fn worked(product: ProductKind) -> bool {
     result_level(Level::DARKEST, Level::DARKEST, product).is_ok()
+}
+
+/// Two anchors, six, nine, which is more than the kernel has places for, and a mapping for another scale.
+#[test]
+fn levels_on_a_scale() {
+    let japanese = ScaleMapping::japanese_by_underlying_pigment();
+    let anchors = |readings: &[f64], half_width: f64| {
+        let anchor = |reading: &f64| {
+            (ScaleReading::new(Scale::Us10, *reading).unwrap(), Level::new(1.0 + reading * reading / 10.0).unwrap())
+        };
+        ScaleMapping::new(&readings.iter().map(anchor).collect::<Vec<_>>(), half_width, Basis::Stated).unwrap()
+    };
+    let steps: Vec<f64> = (2..=10).map(f64::from).collect();
+    for (scale, mapping) in [
+        (Scale::Japanese20, &japanese),
+        (Scale::Us10, &anchors(&[2.0, 9.0], 0.3)),
+        (Scale::Us10, &anchors(&[1.0, 10.0], 11.0)),
+        (Scale::Us10, &anchors(steps.get(..8).unwrap(), 0.0)),
+        (Scale::Us10, &anchors(&steps, 0.7)),
+    ] {
+        let readings = about(1.0, scale.highest(), &[2.0, 4.0, 5.5, 6.1, 7.5, 9.0, 9.5, 13.5, 14.9, 15.0]);
+        let readings: Vec<f64> = readings.iter().flat_map(|x| [x.next_down(), *x, x.next_up()]).collect();
+        hold(
+            &combined([&readings]),
+            |[readings], out| column::levels_on_scale(readings, scale, mapping, out),
+            |[reading]| {
+                let found = mapping.level(ScaleReading::new(scale, reading).ok()?).ok()?;
+                Some(found.level.to_array().map(Level::number))
+            },
+        );
+    }
+    let (mut low, mut best, mut high) = ([0.0], [0.0], [0.0]);
+    let of_another = column::levels_on_scale(9.0.into(), Scale::Us10, &japanese, [&mut low, &mut best, &mut high]);
+    assert_eq!(of_another.unwrap().refused, 1);
 }

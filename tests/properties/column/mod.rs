@@ -2,6 +2,7 @@
 
 mod hair;
 mod levels;
+mod mix;
 mod peroxide;
 
 use foilwork::column::{Cells, ColumnError, ColumnOutcome};

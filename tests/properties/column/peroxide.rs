@@ -134,6 +134,17 @@ fn densities() {
         |[percent, celsius], [out]| column::densities(percent, celsius, out),
         |row| found(row).map(|[_, best, _]| [best]),
     );
+    // One temperature for all rows; a missing one is no refusal.
+    for celsius in [0.0, 31.7, 50.0] {
+        hold(
+            &combined([&strengths]),
+            |[percent], [out]| column::densities(percent, celsius.into(), out),
+            |[percent]| found([percent, celsius]).map(|[_, best, _]| [best]),
+        );
+    }
+    let mut out = [0.0; 2];
+    let outcome = column::densities(Cells::Each(&[3.0, 80.0]), f64::NAN.into(), &mut out).unwrap();
+    assert!(outcome.refused == 0 && out.iter().all(|value| value.is_nan()), "{out:?}");
 }
 
 #[test]
@@ -163,18 +174,27 @@ fn two_that_are_poured_together() {
 #[test]
 fn dilutions_by_volume() {
     let (strengths, volumes) = (about(0.0, 70.0, &[3.0, 12.0]), about(0.0, Volume::MAX.ml(), &[1e-3, 250.0]));
+    let rule = |[stock, target, total, celsius]: [f64; 4]| {
+        let [stock, target] = [stock, target].map(MassFraction::from_ww_percent);
+        let (total, temperature) = (Volume::from_ml(total).ok()?, Temperature::from_celsius(celsius).ok()?);
+        let made = dilute_volume(stock.ok()?, target.ok()?, total, temperature).ok()?;
+        let [[a, b, c], [d, e, f], [g, h, i]] =
+            [made.stock, made.water, made.contraction()].map(|volume| volume.to_array().map(Volume::ml));
+        Some([a, b, c, d, e, f, g, h, i])
+    };
     hold(
         &combined([&strengths, &strengths, &volumes, &about(0.0, 50.0, &[20.0])]),
         |[stock, target, total, celsius], out| column::dilutions_by_volume([stock, target], total, celsius, out),
-        |[stock, target, total, celsius]| {
-            let [stock, target] = [stock, target].map(MassFraction::from_ww_percent);
-            let (total, temperature) = (Volume::from_ml(total).ok()?, Temperature::from_celsius(celsius).ok()?);
-            let made = dilute_volume(stock.ok()?, target.ok()?, total, temperature).ok()?;
-            let [[a, b, c], [d, e, f], [g, h, i]] =
-                [made.stock, made.water, made.contraction()].map(|volume| volume.to_array().map(Volume::ml));
-            Some([a, b, c, d, e, f, g, h, i])
-        },
+        rule,
     );
+    // One temperature for all rows.
+    for celsius in [0.0, 20.0, 50.0] {
+        hold(
+            &combined([&strengths, &strengths, &volumes]),
+            |[stock, target, total], out| column::dilutions_by_volume([stock, target], total, celsius.into(), out),
+            |[stock, target, total]| rule([stock, target, total, celsius]),
+        );
+    }
 }
 
 fn most(unit: StrengthUnit) -> f64 {
