@@ -8,7 +8,7 @@
 use crate::{
     bounds::{Bounds, Estimate, Stated},
     error::{FoilworkError, OutOfRangeWarning, ours, raise},
-    layout::{Spread, in_one_piece},
+    layout::{Spread, View, in_one_piece},
     sequence::room_for,
     target::{How, Target},
 };
@@ -187,9 +187,11 @@ fn plain<'py>(obj: &Bound<'py, PyAny>) -> Option<PyReadonlyArrayDyn<'py, f64>> {
     let array = obj.cast::<PyArrayDyn<f64>>().ok()?;
     let usual =
         obj.get_type().is(PyArrayDyn::<f64>::type_object(obj.py())) && (1..=MOST_DIMENSIONS).contains(&array.ndim());
-    // A slice is asked for only to know that the values are in step with the words of the machine.
-    let read = array.try_readonly().ok().filter(|_| usual)?;
-    read.as_slice().is_ok().then_some(read)
+    // In step with the words of the machine, whether or not there are gaps between the values.
+    let in_step = |places: usize| places.is_multiple_of(size_of::<f64>());
+    let usual =
+        usual && in_step(array.data().addr()) && array.strides().iter().all(|stride| in_step(stride.unsigned_abs()));
+    array.try_readonly().ok().filter(|_| usual)
 }
 
 /// NumPy itself, looked up once.
@@ -271,16 +273,20 @@ pub fn apply_kernel<'py, const N: usize, const M: usize, E: Error>(
         return Ok(found.map(|number| PyFloat::new(py, number).into_any()));
     };
     let masked = how.masked(py, columns.first().copied(), &shape)?;
-    let mut spread = Vec::with_capacity(N);
-    for (place, column) in columns.iter().enumerate() {
+    // For a thousand rows a call has less than a microsecond: no list is made that an array can hold.
+    let mut spread = [const { Spread::Same(f64::NAN) }; N];
+    for (place, (spread, column)) in spread.iter_mut().zip(columns).enumerate() {
         let column = masked.as_ref().filter(|_| place == 0).unwrap_or(column);
-        spread.push(Spread::new(py, column, &shape)?);
+        *spread = Spread::new(py, column, &shape)?;
     }
-    let targets = how.targets::<M>(py, &columns, &shape)?;
+    let mut targets = how.targets::<M>(py, &columns, &shape)?;
     {
-        let views = spread.iter().map(Spread::view).collect::<PyResult<Vec<_>>>()?;
-        let cells: [Cells<'_>; N] = std::array::from_fn(|i| views[i].cells());
-        let mut writers = targets.iter().map(Target::writer).collect::<PyResult<Vec<_>>>()?;
+        let mut views = [const { View::Same(f64::NAN) }; N];
+        for (view, spread) in views.iter_mut().zip(&spread) {
+            *view = spread.view()?;
+        }
+        let cells = views.each_ref().map(View::cells);
+        let mut writers = targets.iter_mut().map(Target::writer).collect::<PyResult<Vec<_>>>()?;
         let mut slices = Vec::with_capacity(M);
         for writer in &mut writers {
             slices.push(writer.as_slice_mut().map_err(raise)?);
@@ -293,11 +299,9 @@ pub fn apply_kernel<'py, const N: usize, const M: usize, E: Error>(
         let outcome = if rows < WORTH_LETTING_GO { run() } else { py.detach(run) }.map_err(raise)?;
         settle(py, outcome, &shape, how.errors, |row| rule(cells.map(|column| column.get(row))).err())?;
     }
-    let mut given = Vec::with_capacity(M);
-    for target in targets {
-        given.push(target.handed_back(py, &how)?);
-    }
-    Ok(std::array::from_fn(|i| given[i].clone()))
+    let mut given =
+        targets.into_iter().map(|target| target.handed_back(py, &how)).collect::<PyResult<Vec<_>>>()?.into_iter();
+    Ok(std::array::from_fn(|_| given.next().unwrap_or_else(|| py.None().into_bound(py))))
 }
 
 /// Applies a rule that gives an estimate with its bounds: `Bounds` for a number, three arrays for an array.

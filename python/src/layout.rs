@@ -4,11 +4,12 @@
 use crate::{
     columns::{Column, numpy_module},
     error::raise,
+    stepped::{Stepped, Steps, stepped},
 };
 use foilwork::column::{Cells, Draw};
 use numpy::{
     PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods,
-    ndarray::{ArrayView1, ArrayViewD, Axis, Ix1, s},
+    ndarray::{ArrayView1, ArrayViewD, ArrayViewMut1, Axis, Ix1, s},
 };
 use pyo3::{prelude::*, types::PyTuple};
 use std::fmt;
@@ -23,6 +24,8 @@ pub enum Spread<'a, 'py> {
     Each(&'a PyReadonlyArrayDyn<'py, f64>),
     /// The same, in an array of our own.
     Copied(PyReadonlyArrayDyn<'py, f64>),
+    /// One after the other with equal gaps, in an array that holds what lies in the gaps too.
+    Stepped(PyReadonlyArrayDyn<'py, f64>, Steps),
     /// Anywhere.
     Apart(&'a PyReadonlyArrayDyn<'py, f64>),
     /// Anywhere, with repeats.
@@ -45,7 +48,7 @@ impl<'a, 'py> Spread<'a, 'py> {
         }
         let lanes = shape.len() == 1 || shape.last().is_some_and(|last| *last >= WORTH_A_LANE);
         if as_it_is && lanes {
-            return Ok(Self::Apart(array));
+            return Ok(stepped(array).map_or(Self::Apart(array), |(whole, steps)| Self::Stepped(whole, steps)));
         }
         let numpy = numpy_module(py)?;
         let view = numpy.call_method1("broadcast_to", (array.as_any(), PyTuple::new(py, shape)?))?;
@@ -61,6 +64,7 @@ impl<'a, 'py> Spread<'a, 'py> {
             Self::Same(number) => View::Same(*number),
             Self::Each(values) => View::Each(values.as_slice().map_err(raise)?),
             Self::Copied(values) => View::Each(values.as_slice().map_err(raise)?),
+            Self::Stepped(whole, steps) => View::Stepped(steps.over(whole.as_slice().map_err(raise)?)),
             Self::Apart(values) => View::Scattered(Scattered(values.as_array())),
             Self::Scattered(values) => View::Scattered(Scattered(values.as_array())),
         })
@@ -86,6 +90,7 @@ pub fn in_one_piece<'py>(
 pub enum View<'a> {
     Same(f64),
     Each(&'a [f64]),
+    Stepped(Stepped<'a>),
     Scattered(Scattered<'a>),
 }
 
@@ -94,6 +99,7 @@ impl View<'_> {
         match self {
             Self::Same(number) => Cells::Same(*number),
             Self::Each(values) => Cells::Each(values),
+            Self::Stepped(column) => Cells::Drawn(column),
             Self::Scattered(column) => Cells::Drawn(column),
         }
     }
@@ -134,9 +140,8 @@ impl Draw for Scattered<'_> {
             let within = row % lane_rows;
             let (now, later) = rest.split_at_mut((lane_rows - within).min(rest.len()));
             if let Some(lane) = self.lane(row / lane_rows) {
-                for (slot, value) in now.iter_mut().zip(lane.slice_move(s![within..])) {
-                    *slot = *value;
-                }
+                let lane = lane.slice_move(s![within..within + now.len()]);
+                ArrayViewMut1::from(&mut *now).assign(&lane);
             }
             row += now.len();
             rest = later;

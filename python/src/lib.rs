@@ -32,6 +32,7 @@ mod sequence;
 mod service;
 mod shop;
 mod source;
+mod stepped;
 mod target;
 mod teach;
 mod toner;

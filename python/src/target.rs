@@ -106,13 +106,21 @@ impl<'py> How<'py> {
         shape: &[usize],
     ) -> PyResult<Vec<Target<'py>>> {
         let Some(out) = &self.out else {
-            return (0..M).map(|_| Ok(Target { work: results(py, shape)?, given: None })).collect();
+            return (0..M).map(|_| Ok(Target { work: results(py, shape)?, held: None, given: None })).collect();
         };
         let given: Vec<Bound<'py, PyAny>> = if M == 1 { vec![out.clone()] } else { out.extract().unwrap_or_default() };
         if given.len() != M {
             return Err(FoilworkError::new_err(format!("out must be a tuple of {M} arrays, one for each result")));
         }
-        given.into_iter().map(|array| self.target(py, array, columns, shape)).collect()
+        let mut targets: Vec<Target<'py>> = Vec::with_capacity(M);
+        for array in given {
+            let target = self.target(py, array, columns, shape)?;
+            if targets.iter().any(|other| other.meets(&target)) {
+                return Err(FoilworkError::new_err("out has one array for two results: give one for each"));
+            }
+            targets.push(target);
+        }
+        Ok(targets)
     }
 
     fn target(
@@ -130,12 +138,15 @@ impl<'py> How<'py> {
                 format!("out has the shape {:?}, the result {shape:?}: give an array of that shape", given.shape());
             return Err(FoilworkError::new_err(text));
         }
-        let apart = match given.try_readwrite() {
-            Ok(mut writer) => self.mask.is_none() && given.is_c_contiguous() && writer.as_slice_mut().is_ok(),
+        let held = match given.try_readwrite() {
+            Ok(mut writer) => {
+                let fits = self.mask.is_none() && given.is_c_contiguous() && writer.as_slice_mut().is_ok();
+                fits.then_some(writer)
+            }
             Err(BorrowError::NotWriteable) => {
                 return Err(FoilworkError::new_err("out cannot be written to: give an array of your own"));
             }
-            Err(_) => false,
+            Err(_) => None,
         };
         let (from, to) = extent(given);
         let shared = columns.iter().any(|column| match column {
@@ -145,8 +156,9 @@ impl<'py> How<'py> {
                 start < to && from < end
             }
         });
-        let work = if apart && !shared { given.clone() } else { results(py, shape)? };
-        Ok(Target { work, given: Some(array) })
+        let held = held.filter(|_| !shared);
+        let work = if held.is_some() { given.clone() } else { results(py, shape)? };
+        Ok(Target { work, held, given: Some(array) })
     }
 }
 
@@ -172,12 +184,20 @@ fn as_mask<'py>(mask: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
 /// Where one result is written, and the array of the caller that it is for.
 pub struct Target<'py> {
     work: Bound<'py, PyArrayDyn<f64>>,
+    /// The right to write into it, where it is the caller's own array.
+    held: Option<PyReadwriteArrayDyn<'py, f64>>,
     given: Option<Bound<'py, PyAny>>,
 }
 
 impl<'py> Target<'py> {
-    pub fn writer(&self) -> PyResult<PyReadwriteArrayDyn<'py, f64>> {
-        self.work.try_readwrite().map_err(raise)
+    /// Whether another is written where this one is.
+    fn meets(&self, other: &Self) -> bool {
+        let own = |target: &Self| target.given.as_ref()?.cast::<PyArrayDyn<f64>>().ok().map(extent);
+        self.held.is_some() && own(self).zip(own(other)).is_some_and(|((a, b), (c, d))| a < d && c < b)
+    }
+
+    pub fn writer(&mut self) -> PyResult<PyReadwriteArrayDyn<'py, f64>> {
+        self.held.take().map_or_else(|| self.work.try_readwrite().map_err(raise), Ok)
     }
 
     /// Fills it with values from elsewhere.

@@ -109,7 +109,7 @@ pub fn apply_pairs<'py, E: Error>(
     let (first, second) = (spread(masked.as_ref().or(first.as_ref()))?, spread(second.as_ref())?);
     let pair = [triples(pair[0], first.as_ref())?, triples(pair[1], second.as_ref())?];
     let rows = shape.get(..shape.len().saturating_sub(1)).unwrap_or_default();
-    let [target] = one(how.targets::<1>(py, &given, rows)?)?;
+    let [mut target] = one(how.targets::<1>(py, &given, rows)?)?;
     {
         let mut writer = target.writer()?;
         let out = writer.as_slice_mut().map_err(raise)?;
@@ -144,7 +144,7 @@ fn apply_triples<'py, E: Error>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let shape = how.row_shape(&[column])?;
     let masked = how.masked(py, Some(column), &shape)?;
-    let [target] = one(how.targets::<1>(py, &[column], &shape)?)?;
+    let [mut target] = one(how.targets::<1>(py, &[column], &shape)?)?;
     {
         let whole = in_one_piece(py, masked.as_ref().unwrap_or(column), &shape)?;
         let values = whole.as_slice().map_err(raise)?;

@@ -2,6 +2,9 @@ use super::{Choice, UnknownChoice};
 
 /// Reads a code or its words, in any case, with hyphens or spaces between words and spaces around them.
 pub(crate) fn parse<C: Choice>(text: &str) -> Result<C, UnknownChoice> {
+    if let Some(known) = C::ALL.iter().find(|choice| choice.code() == text) {
+        return Ok(*known);
+    }
     let word = text.trim();
     let plain = |c: char| if matches!(c, ' ' | '_') { '-' } else { c.to_ascii_lowercase() };
     let same = |known: &str| word.chars().map(plain).eq(known.chars().map(plain));

@@ -84,6 +84,10 @@ impl std::str::FromStr for StrengthUnit {
     type Err = ParseUnitError;
 
     fn from_str(text: &str) -> Result<Self, Self::Err> {
+        // As it is shown: nothing has to be squeezed.
+        if let Some(unit) = Self::ALL.iter().find(|unit| unit.code() == text) {
+            return Ok(*unit);
+        }
         // `N` and `M` are symbols and keep their case; everything else is read without regard to case and spaces.
         let squeezed: String = text.chars().filter(|c| !c.is_whitespace()).collect();
         match squeezed.as_str() {

@@ -264,6 +264,10 @@ def test_more_rows_than_one_block_and_one_thread() -> None:
     "lay",
     [
         lambda a: a[::3],
+        lambda a: a[1::2],
+        lambda a: a[3:-1:4],
+        lambda a: a[2::5][7:700:2],
+        lambda a: a.reshape(400, 10)[:, 9],
         lambda a: a[::-1],
         lambda a: a.reshape(40, 100).T,
         lambda a: a.reshape(10, 20, 20)[:, ::2, ::-1],
@@ -311,6 +315,10 @@ def test_results_go_where_they_are_told_to() -> None:
     own = LONG.copy()
     convert(own, "% w/w", "g/L", out=own)
     assert np.array_equal(own, want)
+    # Out of the first half of an array into its second.
+    halves = LONG.copy()
+    convert(halves[:2000:2], "% w/w", "g/L", out=halves[2000:3000])
+    assert np.array_equal(halves[2000:3000], want[:2000:2]) and np.array_equal(halves[:2000], LONG[:2000])
     turned = LONG.copy()
     convert(turned[::-1], "% w/w", "g/L", out=turned)
     assert np.array_equal(turned, want[::-1])
@@ -325,6 +333,8 @@ def test_results_go_where_they_are_told_to() -> None:
         convert(LONG, "% w/w", "g/L", out=np.empty(3))
     with pytest.raises(FoilworkError, match="cannot be written"):
         convert(LONG[:3], "% w/w", "g/L", out=np.broadcast_to(1.0, 3))
+    with pytest.raises(FoilworkError, match="out has one array for two results: give one for each"):
+        dilute(12.0, LONG, 60.0, out=(out, out))
     with pytest.raises(FoilworkError, match="tuple of 2 arrays"):
         dilute(12.0, LONG, 60.0, out=out)  # type: ignore[call-overload]
     with pytest.raises(TypeError, match="array of float64"):
