@@ -184,6 +184,7 @@ fn what_is_rejected_has_its_reason(#[case] target: f64) {
         told.rsplit([';', ':']).next().unwrap().trim().split(' ').next().unwrap().parse().unwrap()
     };
     let reached = chosen.why.starts_with("the weakest");
+    assert_eq!(chosen.why.contains(" after about "), reached, "{}", chosen.why);
     let mut levels: Vec<(f64, f64)> = vec![(at, level(&chosen.why))];
     for one in &chosen.rejected {
         let percent = one.developer.ww_percent();

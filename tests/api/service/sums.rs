@@ -1,0 +1,199 @@
+//! What is added up, counted once or told in words, by hand.
+
+use super::{
+    base::{changed, fine, near, only_colour, only_lightener, shop, texts, verdicts},
+    consult::{consulted, with},
+};
+use foilwork::{
+    finding::Verdict::{NotJudged, Warning},
+    service::{
+        ChairClock, Plan, ServiceFile,
+        shape::{After, HouseRule, PastEntry, PastPlace, PastWork, WaitFor},
+    },
+    shop::{ShadeClass, shape::AdditiveEntry},
+};
+use rstest::rstest;
+
+/// More sections like the first, under these names.
+fn also(file: &mut ServiceFile, names: &[&str]) {
+    for name in names {
+        let mut one = file.section[0].clone();
+        one.name = (*name).to_owned();
+        file.section.push(one);
+    }
+}
+
+/// Two applications of 20 min, one of 5 for the toner, and 12 min of other work, where no day is laid out: the way to the basin takes
+/// longer than the toner may be on.
+#[test]
+fn hands_on_are_applications_and_other_work() {
+    let mut file = fine();
+    file.root_shadow = None;
+    let plan = changed(file, |file| {
+        also(file, &["nape"]);
+        file.service.other_work_min = Some(12.0);
+        file.salon.basin_walk_min = Some(25.0);
+    });
+    assert_eq!(plan.chair.clock, ChairClock::Sheet);
+    near(plan.chair.hands_on.min(), 20.0 + 20.0 + 5.0 + 12.0, 1e-9);
+    near(plan.chair.total.min(), plan.chair.sections.min() + plan.chair.after_rinse.min() + 12.0, 1e-9);
+}
+
+/// Sections that name each other are one pair, whoever names whom first.
+#[test]
+fn each_pair_is_held_against_each_other_once() {
+    let plan = changed(only_lightener(), |file| {
+        also(file, &["nape", "sides"]);
+        for (place, beside) in [&["nape"][..], &["top", "sides"], &["nape"]].into_iter().enumerate() {
+            file.section[place].beside = beside.iter().map(|name| (*name).to_owned()).collect();
+        }
+    });
+    let pairs: Vec<(&str, &str)> = plan.contrasts.iter().map(|one| (one.first.as_str(), one.second.as_str())).collect();
+    assert_eq!(pairs, [("top", "nape"), ("nape", "sides")]);
+}
+
+/// What the service says itself, the house does not say again.
+#[test]
+fn a_rule_stands_once() {
+    let rules = |wait: Option<WaitFor>| {
+        let plan: Plan = changed(only_lightener(), |file| {
+            also(file, &["nape"]);
+            file.section[0].hairline = true;
+            file.salon.order_rules = Some(vec![HouseRule::OutlineFirst]);
+            if let Some(wait) = wait {
+                file.section[1].after = vec![After { section: "top".to_owned(), wait_for: wait }];
+            }
+        });
+        plan.day.unwrap().rules.iter().map(|one| (one.first.clone(), one.then.clone(), one.rinsed)).collect::<Vec<_>>()
+    };
+    let top_first = |rinsed| vec![("top".to_owned(), "nape".to_owned(), rinsed)];
+    assert_eq!(rules(None), top_first(false));
+    assert_eq!(rules(Some(WaitFor::Application)), top_first(false));
+    assert_eq!(rules(Some(WaitFor::Rinse)), top_first(true));
+}
+
+/// Natural shade is for white hair under permanent colour: lightener leaves no colour, and no other colour takes it.
+#[rstest]
+#[case::permanent(Some(ShadeClass::Permanent), true)]
+#[case::demi(Some(ShadeClass::Demi), false)]
+#[case::lightener(None, false)]
+fn natural_shade_is_for_permanent_colour(#[case] class: Option<ShadeClass>, #[case] want: bool) {
+    let base = if class.is_some() { only_colour() } else { only_lightener() };
+    let plan = changed(base, |file| {
+        file.analysis.white_percent = Some(50.0);
+        if let Some(class) = class {
+            shop(file).shade[1].class = class;
+        }
+    });
+    assert_eq!(plan.colour[0].natural_shade.is_some(), want);
+}
+
+/// 0.37 mm a day (`hair-growth-1986`): 20 cm are 541 days or 17.8 months, 10 cm 8.9.
+#[rstest]
+#[case(20.0, "the ends are about 18 months old (")]
+#[case(10.0, "the ends are about 9 months old (")]
+fn the_ends_are_as_old_as_the_hair_is_long(#[case] length_cm: f64, #[case] want: &str) {
+    let mut file = with(|entry| entry.known_since = None);
+    file.analysis.length_cm = Some(length_cm);
+    let gaps = consulted(&file).said.unwrap().gaps;
+    assert!(gaps[0].text.contains(want), "{}", gaps[0].text);
+    file.analysis.length_cm = None;
+    let gaps = consulted(&file).said.unwrap().gaps;
+    assert!(gaps[0].text.contains("how old the ends are is not known either"), "{}", gaps[0].text);
+}
+
+/// What was done and when is known, and with what is not: a strand is tested there first.
+#[test]
+fn an_unknown_formula_is_a_gap() {
+    let past = |formula: Option<&str>| PastEntry {
+        on: Some("2026-01-01".to_owned()),
+        what: PastWork::Toner,
+        formula: formula.map(str::to_owned),
+        zone: None,
+        place: None::<PastPlace>,
+    };
+    let gaps = |formula| consulted(&with(|entry| entry.past = vec![past(formula)])).said.unwrap().gaps;
+    let told = gaps(None);
+    assert_eq!(told.len(), 1);
+    assert_eq!(told[0].text, "toner on 2026-01-01: the formula is not known: test a strand there first");
+    assert_eq!(gaps(Some("J9 1:2")), []);
+}
+
+/// Hair that is measured has 25.4 g for each cm of length (500 cm2 of 200 hairs/cm2, round hairs of 70 um); a past use that would
+/// speak of a tenth of that, or of ten times as much, does not fit.
+#[test]
+fn a_past_use_fits_the_hair_as_it_is_stated() {
+    let said = |used_g: f64| {
+        let plan = changed(only_lightener(), |file| {
+            let hair = &mut file.analysis;
+            (hair.scalp_cm2, hair.hairs_per_cm2) = (Some(500.0), Some(200.0));
+            (hair.diameter_um, hair.length_cm) = (Some(70.0), Some(20.0));
+            file.section[0].mix_g = None;
+            file.section[0].used_g = Some(used_g);
+        });
+        texts(&plan, "amount").contains("what was used before speaks of")
+    };
+    let fits = |used_g| !said(used_g);
+    let usual = (1..40).map(|step| f64::from(step) * 10.0).filter(|grams| fits(*grams)).collect::<Vec<_>>();
+    assert!(!usual.is_empty(), "some use fits");
+    assert!(!fits(usual[0] / 20.0) && !fits(usual[usual.len() - 1] * 20.0), "{usual:?}");
+}
+
+/// 20 volumes lift two levels at most (7.2 of the study guide of North Carolina): from 6 to 8 is as much, and half a level more where
+/// the hair is read half a level too light.
+#[test]
+fn levels_are_told_with_what_they_may_come_to() {
+    let lift = |off: Option<f64>, target: f64| {
+        let plan = changed(only_colour(), |file| {
+            file.analysis.natural_level_plus_minus = off;
+            file.section[0].target_level = target;
+            shop(file).shade[1].level = 10.0;
+        });
+        (verdicts(&plan, "lift"), texts(&plan, "lift"))
+    };
+    let (verdicts, said) = lift(Some(0.5), 8.0);
+    assert!(verdicts.contains(&NotJudged), "{said}");
+    assert!(said.contains("2.0 levels, 2.5 if the natural level is read too light,"), "{said}");
+    let (verdicts, said) = lift(None, 8.5);
+    assert!(verdicts.contains(&Warning) && said.contains("2.5 levels") && !said.contains("read too light"), "{said}");
+    assert!(!lift(None, 8.0).1.contains("levels,"));
+}
+
+/// What is declared with nothing of it is not the same.
+#[rstest]
+#[case(1.0, true)]
+#[case(0.0, false)]
+fn nothing_of_a_substance_replaces_none(#[case] ww_percent: f64, #[case] offered: bool) {
+    let additive = |name: &str, ww_percent: f64, in_hand_g: Option<f64>| AdditiveEntry {
+        name: name.to_owned(),
+        dose_percent: 3.0,
+        in_hand_g,
+        composition: serde_json::from_value(serde_json::json!([
+            { "substance": "water", "cas": "7732-18-5", "ww_percent": 85 },
+            { "substance": "citric acid", "ww_percent": ww_percent },
+        ]))
+        .unwrap(),
+        ..AdditiveEntry::default()
+    };
+    let plan = changed(only_lightener(), |file| {
+        file.section[0].additives = vec!["keep".to_owned()];
+        shop(file).additive.extend([additive("keep", 8.0, Some(0.1)), additive("other", ww_percent, None)]);
+    });
+    let keep = plan.stock.products.iter().find(|line| line.product == "keep").unwrap();
+    assert_eq!(keep.instead.iter().any(|one| one.product == "other"), offered);
+}
+
+/// The sections that the forecast does not hold by its low end are named; of an easy target none is.
+#[rstest]
+#[case(9.5, Some("perhaps not in one visit: top and nape"))]
+#[case(6.2, None)]
+fn what_one_visit_may_not_do_is_not_promised(#[case] target: f64, #[case] want: Option<&str>) {
+    let mut file = with(|_| ());
+    also(&mut file, &["nape"]);
+    for section in &mut file.section {
+        section.target_level = target;
+    }
+    let found = consulted(&file).agreement.not_promised;
+    let told = found.iter().find(|text| text.starts_with("perhaps not in one visit: ")).map(String::as_str);
+    assert_eq!(told, want, "{found:?}");
+}
