@@ -6,13 +6,15 @@ use super::{
 };
 use foilwork::{
     finding::Verdict::{NotJudged, Warning},
+    head::Technique,
     service::{
         ChairClock, Plan, ServiceFile,
-        shape::{After, HouseRule, PastEntry, PastPlace, PastWork, WaitFor},
+        shape::{After, HouseRule, PastEntry, PastPlace, PastWork, WaitFor, Zone},
     },
     shop::{ShadeClass, shape::AdditiveEntry},
 };
 use rstest::rstest;
+use serde_json::json;
 
 /// More sections like the first, under these names.
 fn also(file: &mut ServiceFile, names: &[&str]) {
@@ -168,7 +170,7 @@ fn nothing_of_a_substance_replaces_none(#[case] ww_percent: f64, #[case] offered
         name: name.to_owned(),
         dose_percent: 3.0,
         in_hand_g,
-        composition: serde_json::from_value(serde_json::json!([
+        composition: serde_json::from_value(json!([
             { "substance": "water", "cas": "7732-18-5", "ww_percent": 85 },
             { "substance": "citric acid", "ww_percent": ww_percent },
         ]))
@@ -196,4 +198,48 @@ fn what_one_visit_may_not_do_is_not_promised(#[case] target: f64, #[case] want: 
     let found = consulted(&file).agreement.not_promised;
     let told = found.iter().find(|text| text.starts_with("perhaps not in one visit: ")).map(String::as_str);
     assert_eq!(told, want, "{found:?}");
+}
+
+/// Half of a fifth of the head is taken, so that another fifth is left: of its ends, from 10 cm on, half are painted, half as much
+/// hair for each cm as the section has. The last third of what is not root begins at 14.17 cm. Surface goes with the hair.
+#[test]
+fn painted_ends_count_in_their_zones() {
+    let zones = |ends: bool| {
+        let plan = changed(only_lightener(), |file| {
+            file.analysis.length_cm = Some(20.0);
+            let top = &mut file.section[0];
+            (top.zone, top.technique, top.mix_g) = (Zone::Whole, Technique::Block, None);
+            (top.start_cm, top.transition_cm, top.taken_percent) = (Some(0.0), Some(0.0), Some(50.0));
+            top.ends_between =
+                serde_json::from_value(json!(ends.then(|| json!({ "from_cm": 10, "percent": 50 })))).unwrap();
+        });
+        let of = |zone: &foilwork::service::ZoneHair| (zone.hair.best().g(), zone.surface.best().cm2());
+        plan.head.sections[0].zones.iter().map(of).collect::<Vec<_>>()
+    };
+    let (without, with) = (zones(false), zones(true));
+    let third = 2.5 + 17.5 * 2.0 / 3.0;
+    for (place, (own, painted)) in
+        [(2.5, 0.0), (third - 2.5, third - 10.0), (20.0 - third, 20.0 - third)].into_iter().enumerate()
+    {
+        let more = 1.0 + painted / 2.0 / own;
+        near(with[place].0 / without[place].0, more, 1e-6);
+        near(with[place].1 / without[place].1, more, 1e-6);
+    }
+}
+
+/// A strength that is chosen is held against the hair with all that goes into the bowl: the additive thins it as it does in the mix.
+#[rstest]
+#[case(&[], 4.0)]
+#[case(&["bond"], 4.0 / 1.03)]
+fn additives_thin_a_strength_that_is_chosen(#[case] additives: &[&str], #[case] want: f64) {
+    let plan = changed(only_lightener(), |file| {
+        let top = &mut file.section[0];
+        (top.developer, top.mix_g, top.target_level) = (None, Some(500.0), 10.0);
+        top.additives = additives.iter().map(|name| (*name).to_owned()).collect();
+    });
+    // 6 % w/w in 1:2 is 4 % on the hair; 3 % more in the bowl make 4 / 1.03 of it.
+    let chosen = &plan.strengths[0];
+    near(chosen.developer.best().ww_percent(), 6.0, 1e-9);
+    near(chosen.on_hair.best().ww_percent(), want, 1e-6);
+    near(plan.mixes[0].on_hair.best().ww_percent(), want, 0.01);
 }
