@@ -4,7 +4,7 @@ use super::{
     book::Book,
     books::{self, bench, chart, exact, recipe, services, table},
     formula::Value,
-    looks::{Layout, Look},
+    looks::{self, Layout, Look},
 };
 use foilwork::teach::SheetHalf;
 use rstest::rstest;
@@ -58,10 +58,12 @@ fn every_page_is_checked_locked_and_printed(#[case] bytes: Vec<u8>) {
         for (row, cells) in rows.iter().enumerate() {
             for (column, value) in cells.iter().enumerate() {
                 let cell = (row as u32, column as u32);
-                if let Some(look) = layout.looks.get(&cell) {
-                    // Room for an answer is beside each number of a problem.
-                    let answer = sheet == "Problems" && column == 2 && matches!(cells[0], Value::Number(_));
-                    one(&format!("{sheet} {cell:?} {value}"), value, look, checks.get(&cell), answer);
+                // Room for an answer is beside each number of a problem.
+                let answer = sheet == "Problems" && column == 2 && matches!(cells[0], Value::Number(_));
+                let told = format!("{sheet} {cell:?} {value}");
+                match layout.looks.get(&cell) {
+                    Some(look) => one(&told, value, look, checks.get(&cell), answer),
+                    None => assert!(!answer, "{told}"),
                 }
             }
         }
@@ -152,6 +154,10 @@ fn alarms_are_loud() {
     let words = || vec!["ABOVE".to_owned(), "NOTHING".to_owned()];
     let cautions = book.row("Dilution", "cautions") as u32 - 1;
     assert_eq!(loud, [((cautions, 1), words()), ((first, 13), words()), ((first + 1, 13), words())]);
+    let loud = looks::loud(&services());
+    assert_eq!(loud, "");
+    let loud = looks::loud(&recipe("30 g a + 60 g b", 75, 1.0));
+    assert!(loud.contains("<b/>") && loud.contains("FFFFFFFF") && loud.contains(LOUD), "{loud}");
     let (book, layouts) = pages(&recipe("30 g a + 60 g b", 75, 1.0));
     assert_eq!(layouts[0].loud(), [((book.row("Recipe", "on this scale") as u32 - 1, 1), words())]);
 }

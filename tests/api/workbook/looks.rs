@@ -134,6 +134,14 @@ impl Layout {
     }
 }
 
+/// How what is loud looks, as the XML has it.
+pub(super) fn loud(bytes: &[u8]) -> String {
+    let mut archive = zip::ZipArchive::new(Cursor::new(bytes)).unwrap();
+    let mut styles = String::new();
+    archive.by_name("xl/styles.xml").unwrap().read_to_string(&mut styles).unwrap();
+    inside(&styles, "dxfs")
+}
+
 fn looks(styles: &str) -> Vec<Look> {
     let fonts = elements(&inside(styles, "fonts"), "font");
     let fills = elements(&inside(styles, "fills"), "fill");

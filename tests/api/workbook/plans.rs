@@ -90,6 +90,7 @@ fn a_bowl_is_held_against_the_law_asked_for(#[case] of: &str, #[case] want: &str
 #[test]
 fn a_step_before_the_colour_has_a_bowl_of_its_own() {
     let mut book = Book::of(&bench("soft-gradient.toml", &[FIRST]));
+    book.holds();
     let first = book.row("Bench", "FIRST: nape, ");
     let size = first + 1;
     let column = book.first_column("Bench");
