@@ -31,6 +31,8 @@ fn every_formula_comes_to_what_foilwork_left() {
         dilution(&books::exact(&[12.0]), &[6.0, 0.1, 11.9], none, (5.0, 1.0)),
         dilution(&[half, books::open(10.0, 12.0, 14.0)], &[3.0, 6.0], books::open(1.0, 1.5, 3.0), (61.0, 0.5)),
         dilution(&[half], &[3.0], books::open(0.0, 0.0, 1.0), (60.0, 1.0)),
+        // 2.5 and 4.5 g both go down to the even gram: the bigger part is moved, whichever it is.
+        dilution(&books::exact(&[7.0]), &[2.5, 4.5], none, (7.0, 1.0)),
         books::recipe("30 g J7-mist + 15 g J8-oat + 67.5 g 6% + 0.5 g drops", 77, 0.1),
         books::recipe("30 g J7-mist + 15 g J8-oat + 67.5 g 6% + 0.5 g drops", 77, 1.0),
         books::recipe("1 g a + 1 g b + 1 g c + 1 g d", 2, 1.0),
