@@ -144,7 +144,7 @@ fn summary(sheet: &mut Sheet, one: &Summary) {
         sheet.paragraph(&format!("{how}: {}.", used.join(", ")), 2);
     }
     if one.incidents > 0 {
-        sheet.line(&format!("{} noted.", count(one.incidents, "reaction or accident", "reactions or accidents")));
+        sheet.line(&format!("{} kept.", count(one.incidents, "reaction or stop", "reactions and stops")));
     }
 }
 

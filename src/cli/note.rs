@@ -5,7 +5,7 @@ use crate::{
     quantity::{Duration, Mass},
     record::{
         Again, LogEntry, Noted, corrected, instructed, instructions, levels_seen, log_line, read_log, replay,
-        second_applications,
+        second_applications, strange,
     },
     text::{Sheet, amount, inert, list},
 };
@@ -27,7 +27,7 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
         )));
     }
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.log.display()));
-    append(&args.log, "", &log_line(&entry)).map_err(failed)?;
+    append(&args.log, "", &log_line(&entry), "\"at_min\"").map_err(failed)?;
     let log = read_log(&input::read_grown(&args.log)?);
     let so_far = replay(&log.entries);
     let earlier = log.entries.split_last().map(|(_, earlier)| replay(earlier));
@@ -52,6 +52,9 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     }
     if let Some(moved) = moved {
         stops |= moved.blocked;
+        for what in strange(&moved, &so_far) {
+            text += &format!("left out: {what}\n");
+        }
         for stop in again::plan_stops(&moved) {
             text += &format!("{stop}\n");
         }

@@ -1,15 +1,18 @@
 use super::{BLOCKED, Outcome, Refusal, again, append::append, args::RecordArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
-    history::{HomeCare, Rebooking, home_care, keep, left_over_cost, left_over_wrong, rebooking, record_line},
+    history::{
+        HomeCare, Rebooking, home_care, keep, left_over_cost, left_over_wrong, read_records, rebooking, record_line,
+    },
     money::Money,
     record::{
-        self, AfterLevel, Again, Instruction, Record, SecondApplication, after_levels, levels_seen, read_log, replay,
-        second_applications, trace_record,
+        self, AfterLevel, Again, Instruction, LogProblem, Record, SecondApplication, after_levels, levels_seen,
+        read_log, replay, second_applications, trace_record,
     },
     text::{Sheet, amount, list, number, range},
 };
 use serde::Serialize;
+use std::path::Path;
 
 /// What the command says as data.
 #[derive(Serialize)]
@@ -31,8 +34,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     let before = loaded.plan(&[], |_| ())?;
     let mut found = record::record(&before, &so_far);
     if let Some(path) = &args.keep {
-        let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", path.display()));
-        append(path, "", &record_line(&keep(&before, &so_far))).map_err(failed)?;
+        kept(path, &log.problems, &record_line(&keep(&before, &so_far)))?;
     }
     let care = home_care(&before, &so_far);
     let trace = trace_record(&before, &so_far);
@@ -71,6 +73,21 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
             + &after(back.as_ref(), &care, stop.as_deref())
     };
     output::deliver(text, status, &args.report.output)
+}
+
+/// Keeps a record that says all that the log says, and that is read back as it is.
+fn kept(path: &Path, problems: &[LogProblem], line: &str) -> Result<(), Refusal> {
+    if let Some(problem) = problems.first() {
+        let text = format!("--keep: not all of the log can be read: {problem} (mend that line; nothing is kept)");
+        return Err(Refusal(text));
+    }
+    if let Some(problem) = read_records(line).problems.first() {
+        let text =
+            format!("--keep: what the log says cannot be: {} (correct the log; nothing is kept)", problem.message);
+        return Err(Refusal(text));
+    }
+    let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", path.display()));
+    append(path, "", line, "\"title\"").map_err(failed)
 }
 
 /// The first of what the log or the plan says stop to.

@@ -1,7 +1,7 @@
 //! Files of records: which of a folder's files hold them, read one after the other.
 
 use super::{Refusal, input};
-use crate::history::{KeptRecords, read_records, read_records_csv, record_line};
+use crate::history::{KeptRecord, KeptRecords, read_records, read_records_csv, record_line};
 use std::{
     collections::HashSet,
     fs,
@@ -59,7 +59,7 @@ pub(super) fn files(paths: &[PathBuf]) -> Result<Found, Refusal> {
 }
 
 /// All records of the paths, and what could not be read or does not count, each with its file. A service that is kept twice, in one
-/// file or in two, counts once.
+/// file or in two, counts once: of one guest, day and title the line that was read last.
 pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refusal> {
     let found = files(paths)?;
     let passed = found.passed.iter().map(|path| format!("{}: not looked into: name it as well", path.display()));
@@ -75,8 +75,17 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
         };
         problems.extend(found.problems.iter().map(|problem| format!("{}: {problem}", path.display())));
         for record in found.records {
+            let again = |one: &KeptRecord| {
+                one.guest.is_some() && (&one.on, &one.guest, &one.title) == (&record.on, &record.guest, &record.title)
+            };
             if known.insert(record_line(&record)) {
-                all.records.push(record);
+                if let Some(before) = all.records.iter_mut().find(|one| again(one)) {
+                    let text = format!("{}: {} of {} is kept twice", path.display(), record.title, record.on);
+                    problems.push(format!("{text}, not alike: the later line counts"));
+                    *before = record;
+                } else {
+                    all.records.push(record);
+                }
             } else {
                 let text =
                     format!("{}: {} of {} is there already, equal in all", path.display(), record.title, record.on);

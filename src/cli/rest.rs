@@ -1,6 +1,6 @@
 //! `foilwork day --log`: what is left of a service from where its log stands.
 
-use super::{BLOCKED, Outcome, Refusal, args::DayArgs, input, output, plan::Loaded};
+use super::{BLOCKED, Outcome, Refusal, again, args::DayArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
     record::{AfterLevel, RestOfService, after_levels, levels_seen, read_log, replay, rest_of_service},
@@ -25,20 +25,26 @@ pub(super) fn run(args: &DayArgs, log: &Path) -> Outcome {
     let seen = levels_seen(&before, &so_far);
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, change)? };
     let levels = after_levels(&moved, &so_far);
-    let found = rest_of_service(&moved, &so_far, &levels);
+    let mut found = rest_of_service(&moved, &so_far, &levels);
+    found.left_out.extend(seen.left_out);
+    found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let off = !found.at_once.is_empty() || !found.overdue.is_empty();
-    let stops = off || found.timeline.is_none() || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
-    let mut left_out = seen.left_out;
-    left_out.extend(log.problems.iter().map(ToString::to_string));
-    let text = if args.report.json { output::json(&found)? } else { told(&moved, &found, &levels, &left_out) };
+    let stops = moved.blocked
+        || off
+        || found.timeline.is_none()
+        || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
+    let text = if args.report.json { output::json(&found)? } else { told(&moved, &found, &levels) };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
-fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel], left_out: &[String]) -> String {
+fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel]) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("FROM MINUTE {} ON  {}", amount(found.now, 0), plan.title));
-    for what in left_out {
+    for what in &found.left_out {
         sheet.paragraph(&format!("Left out: {what}."), 2);
+    }
+    for stop in again::plan_stops(plan) {
+        sheet.paragraph(&stop, 7);
     }
     for one in &found.instructions {
         let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();

@@ -1,10 +1,11 @@
 use super::{KeptMixture, KeptPart, KeptRecord, KeptSection, lines::FORMAT};
 use crate::{
     colour::Level,
+    finding::Verdict,
     lift::Ph,
-    money::{CostKind, Money, Rounding},
+    money::{CostKind, CostLine, Money, Rounding},
     quantity::{Duration, Mass, MassFraction},
-    record::{SectionSoFar, SoFar, stopped_for},
+    record::{FoilHeat, SectionSoFar, SoFar, stopped_for},
     service::{Mix, MoneyPlan, Plan},
     text::{flat, inert},
 };
@@ -33,8 +34,9 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     let noted = |name: &str| so_far.sections.iter().find(|one| one.name == name);
     let stopped = stopped_for(plan, so_far);
     // Of what was stopped, what never went on was not used; without a word of it, it is taken as planned.
-    let used =
-        |one: Option<&SectionSoFar>| stopped.is_empty() || one.is_some_and(|one| one.was_on() || one.weighed.is_some());
+    let some = |one: &SectionSoFar| one.was_on() || one.weighed.is_some_and(|weighed| weighed.g() > 0.0);
+    let used = |one: Option<&SectionSoFar>| stopped.is_empty() || one.is_some_and(some);
+    let unused: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).filter(|name| !used(noted(name))).collect();
     let used = plan.mixes.iter().map(|mix| (mix, noted(&mix.name))).filter(|(_, one)| used(*one));
     let section = used.map(|(mix, one)| section(plan, mix, one)).collect();
     let money = plan.money.as_ref();
@@ -50,11 +52,13 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
         service_class: Some(plan.head.service_class),
         chair_min: Some(tidy(plan.chair.total.min())),
         currency: money.map(|money| money.cost.total().currency().code().to_owned()),
-        cost: money.and_then(|money| cost(plan, so_far, price.and_then(|_| card_fee(plan, money)))).map(amount),
+        cost: money
+            .and_then(|money| cost(plan, so_far, &unused, price.and_then(|_| card_fee(plan, money))))
+            .map(amount),
         left_over_cost: left_over_cost(plan, so_far).map(amount),
         price: price.map(amount),
         section,
-        incident: stopped.iter().take(100).map(|text| short(text)).collect(),
+        incident: stopped.into_iter().chain(to_remember(plan, so_far)).take(100).map(|text| short(&text)).collect(),
     }
 }
 
@@ -66,9 +70,21 @@ fn tidy(value: f64) -> f64 {
     (value * 1e4).round() / 1e4
 }
 
-/// A text as long as a record holds.
+/// A text as long as a record holds; it shows where it was cut.
 fn short(text: &str) -> String {
-    flat(&inert(text)).chars().take(200).collect()
+    let text = flat(&inert(text));
+    if text.chars().count() <= LONGEST { text } else { text.chars().take(LONGEST - 1).chain(['…']).collect() }
+}
+
+/// Signs in a text of a record.
+const LONGEST: usize = 200;
+
+/// What nothing was stopped for and what is minded the next time all the same: foils that were hot, and stops of the plan.
+fn to_remember(plan: &Plan, so_far: &SoFar) -> Vec<String> {
+    let hot = so_far.sections.iter().filter(|one| one.foil_worst == Some(FoilHeat::Hot));
+    let hot = hot.map(|one| format!("{}: a foil was hot", one.name));
+    let stops = plan.findings.iter().filter(|one| one.verdict == Verdict::Stop);
+    hot.chain(stops.map(|one| format!("the plan said stop: {}", one.text))).collect()
 }
 
 fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
@@ -146,11 +162,15 @@ fn card_fee(plan: &Plan, money: &MoneyPlan) -> Option<Money> {
     if plan.booking.is_listed() { plan.booking.card_fee } else { by_cost() }
 }
 
-/// The cost with the products of each section as weighed, and with the card fee.
-fn cost(plan: &Plan, so_far: &SoFar, card_fee: Option<Money>) -> Option<Money> {
+/// The cost with the products of each section as weighed and without those of the unused, and with the card fee.
+fn cost(plan: &Plan, so_far: &SoFar, unused: &[&str], card_fee: Option<Money>) -> Option<Money> {
     let table = &plan.money.as_ref()?.cost;
-    let amounts = table.lines().iter().map(|line| {
-        let product = matches!(line.kind, CostKind::Product | CostKind::Additive);
+    let product = |kind: CostKind| matches!(kind, CostKind::Product | CostKind::Additive);
+    let of_unused = |line: &&CostLine| {
+        product(line.kind) && line.section.as_deref().is_some_and(|section| unused.contains(&section))
+    };
+    let amounts = table.lines().iter().filter(|line| !of_unused(line)).map(|line| {
+        let product = product(line.kind);
         let name = line.section.as_deref().filter(|_| product);
         let mix = name.and_then(|name| plan.mixes.iter().find(|mix| mix.name == name));
         let weighed = name.and_then(|name| so_far.sections.iter().find(|one| one.name == name)?.weighed);

@@ -5,7 +5,7 @@ use super::{
     again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
     instructions::itching,
     replay::LEAST_MIN,
-    too_long::{Most, stayed_on, step_of},
+    too_long::{Most, step_of, too_long_on},
 };
 use crate::{
     finding::{Finding, Verdict},
@@ -29,7 +29,7 @@ impl Asked<'_> {
             let concerns = |mix: &Mix| mix.findings.contains(&place);
             !mixes.iter().any(concerns) || mixes.iter().any(|mix| mix.name == self.one.name && concerns(mix))
         });
-        let stayed = stayed_on(self.moved, self.one);
+        let stayed = too_long_on(self.moved, self.one, self.so_far.now);
         here.map(|one| one.text.clone())
             .chain(stayed)
             .chain(of_plan.map(|one| format!("the plan says stop: {}", one.text)))

@@ -70,7 +70,9 @@ impl SectionSoFar {
     /// rinsed lasts until `now`.
     pub(super) fn stretches(&self, now: Duration) -> Vec<Stretch> {
         let earlier = self.earlier.iter().map(|one| (one.begun, one.applied, one.rinsed, one.rinse_noted));
-        let last = self.begun.map(|begun| (begun, self.applied, self.rinsed.unwrap_or(now), true));
+        // Where nobody noted the first strand, it was on from the end of its application at the latest.
+        let begun = self.begun.or(self.applied);
+        let last = begun.map(|begun| (begun, self.applied, self.rinsed.unwrap_or(now), true));
         let (mut all, mut goes_on) = (Vec::<Stretch>::new(), false);
         for (begun, applied, end, rinse_noted) in earlier.chain(last) {
             match all.last_mut().filter(|_| goes_on) {
@@ -84,11 +86,7 @@ impl SectionSoFar {
 
     /// What is on now, from its first strand; from the end of its application where nobody noted the first.
     pub(super) fn on_now(&self, now: Duration) -> Option<Stretch> {
-        match (self.begun, self.applied, self.rinsed) {
-            (_, _, Some(_)) => None,
-            (Some(_), ..) => self.stretches(now).pop(),
-            (None, applied, None) => applied.map(|at| Stretch { begun: at, applied, end: now }),
-        }
+        if self.rinsed.is_some() { None } else { self.stretches(now).pop() }
     }
 
     /// How long each application was on: one that is not rinsed until now, and one that is not begun by the log as planned.

@@ -1,6 +1,7 @@
 use super::{
-    Evenness, Instruction, SectionSoFar, SoFar,
+    Evenness, Instruction, Noted, SectionSoFar, SoFar,
     evenness::evenness,
+    looked::toned_by,
     repeat::{mix_of, to_repeat},
     too_long::{allowed, instructed, step_of},
 };
@@ -123,7 +124,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         pair(Compared::OnHair, planned, carried);
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
-        match judged_one(plan, one) {
+        match judged_one(plan, so_far, one) {
             Some((result, Ok(forecast))) => {
                 errors.push(result.number() - forecast.best().number());
                 inside += usize::from(forecast.contains(result));
@@ -147,7 +148,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         forecasts: count,
         for_planned_time,
         not_judged,
-        left_out: unknown(plan, so_far),
+        left_out: strange(plan, so_far),
         to_repeat: so_far.sections.iter().filter_map(|one| to_repeat(plan, one)).collect(),
         instructions: follows,
     }
@@ -156,16 +157,19 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
 /// The sections whose forecast is judged: what each came to, and what was forecast for the time that it had.
 pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interval<Level>)> {
     let of = |one: &SectionSoFar| {
-        let (result, forecast) = judged_one(plan, one)?;
+        let (result, forecast) = judged_one(plan, so_far, one)?;
         Some((one.name.clone(), result, forecast.ok()?))
     };
     so_far.sections.iter().filter_map(of).collect()
 }
 
 /// What a section came to, and what was forecast for its time, or why its forecast is not judged.
-fn judged_one(plan: &Plan, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
+fn judged_one(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
     let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
     let result = one.result?;
+    if one.result_at.is_some_and(|at| toned_by(plan, so_far, at)) {
+        return Some((result, Err("read after the toner, which is no level of lifting".to_owned())));
+    }
     if one.earlier.is_empty() {
         return Some((result, forecast(lift, one.carried().map(Duration::min))));
     }
@@ -203,18 +207,19 @@ fn forecast(lift: &SectionLift, carried_min: Option<f64>) -> Result<Interval<Lev
     })
 }
 
-/// Names of the log that no mix of the plan has.
-fn unknown(plan: &Plan, so_far: &SoFar) -> Vec<String> {
+/// Names of the log that no mix of the plan has, and times at which it was not on, in words.
+pub(crate) fn strange(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     let names: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).collect();
-    let strange = so_far.sections.iter().filter(|one| !names.contains(&one.name.as_str()));
+    let others = so_far.sections.iter().filter(|one| !names.contains(&one.name.as_str()));
     let told = |one: &SectionSoFar| {
         format!("lines of \"{}\", which the plan does not have: it has {}", one.name, list(&names, "and"))
     };
     let not_on = so_far.left_out.iter().map(|line| {
         let name = line.section.as_deref().unwrap_or_default();
-        format!("{name}: minute {}, {}: it was not on then (correct the minute)", amount(line.at, 0), line.what)
+        let why = if line.what == Noted::Begun { "it was on then" } else { "it was not on then" };
+        format!("{name}: minute {}, {}: {why} (correct the minute)", amount(line.at, 0), line.what)
     });
-    strange.map(told).chain(not_on).collect()
+    others.map(told).chain(not_on).collect()
 }
 
 /// That the hair carried it for longer than the products let one application last, in words.

@@ -1,6 +1,6 @@
 //! What a line of the log does to what was noted before.
 
-use super::{LogEntry, SectionSoFar, SoFar};
+use super::{LogEntry, Noted, SectionSoFar, SoFar};
 use crate::text::amount;
 
 /// That a begin, an end of application or a rinse takes the place of one noted before, or counts for nothing; empty where neither.
@@ -9,7 +9,8 @@ pub(crate) fn corrected(before: &SoFar, after: &SoFar, entry: &LogEntry) -> Stri
         return String::new();
     }
     if after.left_out.contains(entry) {
-        return " (left out: it was not on then; correct the minute)".to_owned();
+        let why = if entry.what == Noted::Begun { "it was on then" } else { "it was not on then" };
+        return format!(" (left out: {why}; correct the minute)");
     }
     let of = |so_far: &SoFar| {
         let one = so_far.sections.iter().find(|one| Some(&one.name) == entry.section.as_ref());

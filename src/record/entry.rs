@@ -129,7 +129,7 @@ impl LogEntry {
             "foil" => self.foil.is_some(),
             "elasticity" => self.elasticity.is_some(),
             "mass_g" => self.mass.is_some(),
-            _ => self.note.is_some(),
+            _ => self.note.as_deref().is_some_and(|note| !note.trim().is_empty()),
         };
         match needs(what).iter().find(|field| !given(field)) {
             Some(field) => Err(InvalidEntry { what, field }),

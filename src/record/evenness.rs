@@ -1,6 +1,6 @@
 //! How even the sections are, and what to do where they are not.
 
-use super::{Instruction, SectionSoFar, SoFar};
+use super::{Comfort, Instruction, SectionSoFar, SoFar};
 use crate::{
     finding::Verdict,
     service::{Plan, shape::Elasticity},
@@ -52,7 +52,7 @@ pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> 
         let all = if *least > behind { ", but all are short of their targets" } else { "" };
         format!("less than {level} levels from one to the other{all}")
     } else if *most > behind {
-        let stays = so_far.sections.iter().any(|one| one.name == *worst && may_stay(one, follows));
+        let stays = so_far.sections.iter().any(|one| one.name == *worst && may_stay(one, so_far, follows));
         let leave = if stays { "leave it on within its limit, or tone" } else { "tone" };
         format!("{worst} is behind: {leave} the others down to it; no fresh mix on what is there")
     } else {
@@ -63,8 +63,12 @@ pub(super) fn evenness(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> 
     Some(Evenness { spread_levels: spread, worst: worst.clone(), short_levels: *most, text, basis })
 }
 
-/// Whether more time on the hair is there to give: it is on, its strands are sound, and no stop says to rinse it.
-fn may_stay(one: &SectionSoFar, follows: &[Instruction]) -> bool {
+/// Whether more time on the hair is there to give: it is on, its strands are sound, the scalp does not itch, and no stop says to
+/// rinse it.
+fn may_stay(one: &SectionSoFar, so_far: &SoFar, follows: &[Instruction]) -> bool {
+    if matches!(so_far.comfort, Some((_, Comfort::Itching))) {
+        return false;
+    }
     let on = one.begun.is_some() && one.rinsed.is_none() && one.result.is_none();
     let sound = one.elasticity.is_none_or(|strand| strand == Elasticity::Good);
     let about = |stop: &Instruction| stop.section.as_ref().is_none_or(|section| *section == one.name);

@@ -2,7 +2,7 @@
 
 use super::{
     SectionSoFar, SoFar,
-    again::{SecondApplication, of_hundred, second_applications},
+    again::{Again, SecondApplication, of_hundred, second_applications},
 };
 use crate::{
     colour::Level,
@@ -82,12 +82,19 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
 /// for then it is no level of lifting.
 fn lifted_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
     let (read, level) = one.result_at.zip(one.result)?;
-    let after = |name: &str| plan.mixes.iter().any(|mix| mix.name == *name && mix.stage != WorkStage::Section);
-    let toned = so_far.sections.iter().filter(|other| after(&other.name)).filter_map(|other| other.begun);
-    if toned.map(Duration::min).any(|toned| toned <= read.min()) {
+    if toned_by(plan, so_far, read) {
         return None;
     }
     Some((one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read), level))
+}
+
+/// Whether a toner, or what else comes after the lightener, was on by this minute.
+pub(crate) fn toned_by(plan: &Plan, so_far: &SoFar, at: Duration) -> bool {
+    let after = |name: &str| plan.mixes.iter().any(|mix| mix.name == *name && mix.stage != WorkStage::Section);
+    so_far.sections.iter().filter(|one| after(&one.name)).any(|one| {
+        let (begun, applied, rinsed) = one.first();
+        begun.or(applied).or(rinsed).is_some_and(|on| on <= at)
+    })
 }
 
 fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duration, String> {
@@ -114,7 +121,7 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
     plan.order.iter().find(|step| step.name == section).map(|step| step.begin)
 }
 
-/// What the levels say to do, on the clock of the log; `moved` is the plan made with [`levels_seen`].
+/// What the last level of each section that is on says to do, on the clock of the log; `moved` is the plan made with [`levels_seen`].
 ///
 /// # Example
 ///
@@ -155,11 +162,20 @@ pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
         };
         lift.seen.iter().map(one).collect::<Vec<_>>()
     };
-    let mut all: Vec<AfterLevel> = moved.lift.iter().flat_map(of).collect();
+    // What was seen before the last look, or before the rinse, says nothing of what to do now.
+    let rinsed = |name: &str| so_far.sections.iter().any(|one| one.name == name && one.rinsed.is_some());
+    let still = moved.lift.iter().filter(|lift| !rinsed(&lift.section));
+    let mut all: Vec<AfterLevel> = still.filter_map(|lift| of(lift).pop()).collect();
     for decided in second_applications(moved, so_far) {
         let lift = moved.lift.iter().find(|lift| lift.section == decided.section);
-        let last = all.iter_mut().rfind(|after| after.section == decided.section && after.level == decided.level);
-        if let Some((lift, last)) = lift.zip(last) {
+        let last = all.iter_mut().find(|after| after.section == decided.section);
+        let Some((lift, last)) = lift.zip(last) else { continue };
+        if last.next == Next::GoOn && decided.decision != Again::GoOn {
+            // Something else than the level says that it comes off.
+            last.next = Next::Rinse;
+            last.why = decided.reasons.first().cloned().unwrap_or_default();
+            last.look_again = None;
+        } else if last.level == decided.level {
             last.why = chance_of_fresh(lift, last.next, &decided).unwrap_or_else(|| std::mem::take(&mut last.why));
         }
     }

@@ -44,6 +44,8 @@ mod trace;
 
 pub use again::{Again, AgainRejected, SecondApplication, second_applications};
 pub(crate) use carried::Undergone;
+#[cfg(feature = "cli")]
+pub(crate) use compare::strange;
 pub use compare::{Compared, PlannedActual, Record, record};
 #[cfg(feature = "cli")]
 pub(crate) use corrected::corrected;

@@ -9,7 +9,8 @@ use crate::{
 
 /// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
 pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
-    let mix = mix_of(plan, one)?;
+    // Nothing weighed is nothing to repeat.
+    let mix = mix_of(plan, one).filter(|_| one.weighed.is_none_or(|weighed| weighed.g() > 0.0))?;
     let (planned, weighed) = (mix.made().g(), one.weighed.map_or(mix.made().g(), Mass::g));
     let factor = if planned > 0.0 { weighed / planned } else { 1.0 };
     let grams = mix.masses_g().into_iter().map(|(product, g)| format!("{} g {product}", number(g * factor, 1)));

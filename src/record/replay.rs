@@ -21,7 +21,7 @@ pub struct SoFar {
     pub comfort_worst: Option<(Duration, Comfort)>,
     /// Reactions and accidents.
     pub incidents: Vec<(Duration, String)>,
-    /// Ends of an application and rinses that count for nothing: the section was not on then.
+    /// Begins, ends of an application and rinses that count for nothing: the section was not on then, or was on already.
     pub left_out: Vec<LogEntry>,
 }
 
@@ -42,11 +42,14 @@ pub struct SectionSoFar {
     pub seen: Vec<(Duration, Level)>,
     /// The foil looked at last, of the last application.
     pub foil: Option<FoilHeat>,
+    /// When that was.
+    pub foil_at: Option<Duration>,
     /// The worst foil of the day; a cooler one later does not take it back.
     pub foil_worst: Option<FoilHeat>,
-    /// The last test of a strand; a good one of before the last application counts no more.
+    /// The worst strand of the day: a good one beside it does not take it back, and a good one of before the last application
+    /// counts no more.
     pub elasticity: Option<Elasticity>,
-    /// When that strand was tested.
+    /// When that strand was tested, the last of those alike.
     pub elasticity_at: Option<Duration>,
     /// All that was weighed.
     pub weighed: Option<Mass>,
@@ -161,10 +164,13 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
         }
         match (entry.what, &entry.section) {
             (Noted::Comfort, _) => {
-                so_far.comfort = entry.comfort.map(|comfort| (entry.at, comfort));
+                let told = entry.comfort.map(|comfort| (entry.at, comfort));
+                // An answer that is noted late is no answer to how it feels now.
+                so_far.comfort =
+                    told.filter(|_| is_latest(so_far.comfort.map(|(at, _)| at), entry.at)).or(so_far.comfort);
                 let worse =
                     |(_, comfort): &(Duration, Comfort)| so_far.comfort_worst.is_none_or(|(_, worst)| *comfort > worst);
-                so_far.comfort_worst = so_far.comfort.filter(worse).or(so_far.comfort_worst);
+                so_far.comfort_worst = told.filter(worse).or(so_far.comfort_worst);
             }
             (Noted::Incident, _) => so_far.incidents.extend(entry.note.clone().map(|note| (entry.at, note))),
             (_, Some(name)) => {
@@ -183,6 +189,11 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
         }
     }
     so_far
+}
+
+/// Whether what is noted of a minute is later than what is known, or takes its place.
+fn is_latest(known: Option<Duration>, at: Duration) -> bool {
+    known.is_none_or(|known| known <= at)
 }
 
 /// Whether a begin corrects the one noted just before: nothing is put on, and put on anew, within so short a time.
@@ -204,7 +215,12 @@ fn correct_begin(one: &mut SectionSoFar, at: Duration) {
 }
 
 fn note(one: &mut SectionSoFar, entry: &LogEntry) {
+    let of_before = !one.earlier.is_empty() && one.begun.is_some_and(|begun| entry.at < begun);
     match entry.what {
+        // Nothing is begun while it is on: between its begin and its rinse it is a slip of the pen, but for a correction of the begin.
+        Noted::Begun
+            if one.begun.is_some_and(|begun| entry.at.min() - begun.min() > LEAST_MIN)
+                && one.rinsed.is_some_and(|rinsed| entry.at < rinsed) => {}
         Noted::Begun => {
             // Where no rinse is noted, what was on stayed on until now as far as anybody knows.
             let rinsed = one.rinsed.unwrap_or(entry.at);
@@ -231,6 +247,7 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
                 earlier.applied = Some(entry.at);
             }
         }
+        Noted::Applied if one.rinsed.is_some_and(|rinsed| rinsed < entry.at) => {}
         Noted::Applied => one.applied = Some(entry.at),
         Noted::Rinsed => match one.begun {
             // A rinse that is noted late is of what was on then: what was begun after it is on all the same.
@@ -241,19 +258,37 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
             }
             _ => one.rinsed = Some(entry.at),
         },
-        Noted::Seen => one.seen.extend(entry.level.map(|level| (entry.at, level))),
+        Noted::Seen => see(one, entry.at, entry.level),
         Noted::Foil => {
-            one.foil = entry.foil;
+            if !of_before && is_latest(one.foil_at, entry.at) {
+                (one.foil, one.foil_at) = (entry.foil, Some(entry.at));
+            }
             one.foil_worst = one.foil_worst.max(entry.foil);
         }
-        Noted::Elasticity => (one.elasticity, one.elasticity_at) = (entry.elasticity, Some(entry.at)),
+        Noted::Elasticity if of_before && entry.elasticity == Some(Elasticity::Good) => {}
+        Noted::Elasticity => {
+            if entry.elasticity > one.elasticity {
+                (one.elasticity, one.elasticity_at) = (entry.elasticity, Some(entry.at));
+            } else if entry.elasticity == one.elasticity && is_latest(one.elasticity_at, entry.at) {
+                one.elasticity_at = Some(entry.at);
+            }
+        }
         Noted::Weighed => one.weighed = sum(one.weighed, entry.mass),
         Noted::LeftOver => one.left_over = sum(one.left_over, entry.mass),
+        // What came of an application before the last is a level that was seen.
+        Noted::Result if of_before => see(one, entry.at, entry.level),
+        Noted::Result if !is_latest(one.result_at, entry.at) => see(one, entry.at, entry.level),
         Noted::Result => {
             (one.result, one.result_at, one.tone) = (entry.level, Some(entry.at), entry.tone.clone());
         }
         Noted::Comfort | Noted::Incident => {}
     }
+}
+
+/// A look takes its place by its minute, also where it is noted late; of one minute the last line counts last.
+fn see(one: &mut SectionSoFar, at: Duration, level: Option<Level>) {
+    let place = one.seen.partition_point(|(earlier, _)| *earlier <= at);
+    one.seen.splice(place..place, level.map(|level| (at, level)));
 }
 
 /// The application before the last that was on at a minute, beside the begin of the last.
@@ -265,8 +300,11 @@ fn earlier_on(one: &mut SectionSoFar, at: Duration) -> Option<(&mut EarlierAppli
 /// What was found before more lightener went on: the level is one that was seen, a good strand has to be tested anew.
 fn forget_before(one: &mut SectionSoFar) {
     let last = one.latest_level().filter(|last| one.seen.last() != Some(last));
-    one.seen.extend(last);
-    (one.result, one.result_at, one.tone, one.foil) = (None, None, None, None);
+    if let Some((at, level)) = last {
+        see(one, at, Some(level));
+    }
+    (one.result, one.result_at, one.tone) = (None, None, None);
+    (one.foil, one.foil_at) = (None, None);
     one.elasticity = one.elasticity.filter(|strand| *strand != Elasticity::Good);
     one.elasticity_at = one.elasticity_at.filter(|_| one.elasticity.is_some());
 }

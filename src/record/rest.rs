@@ -1,12 +1,15 @@
 //! What is left of a day in its midst, from its log.
 
-use super::{AfterLevel, Instruction, SectionSoFar, SoFar, too_long::instructed};
+use super::{
+    AfterLevel, Comfort, FoilHeat, Instruction, SectionSoFar, SoFar, compare::strange, instructions::itching,
+    too_long::instructed,
+};
 use crate::{
     day::{CannotArrange, Effort, OnHair, Timeline, Underway, go_on},
     finding::Verdict,
     lift::Next,
     quantity::Duration,
-    service::Plan,
+    service::{Plan, shape::Elasticity},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -27,11 +30,14 @@ pub struct RestOfService {
     pub why_not: Option<String>,
     /// What follows from the log, the worst first.
     pub instructions: Vec<Instruction>,
+    /// Lines that the plan does not know or that count for nothing, in words.
+    pub left_out: Vec<String>,
 }
 
 /// Arranges what is left of a service from where its log stands. `levels` are what [`after_levels`](super::after_levels) says.
 ///
-/// A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun.
+/// A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun. Nothing
+/// more is begun while the scalp itches, after a foil that swelled, or where the plan says stop.
 ///
 /// # Example
 ///
@@ -50,15 +56,15 @@ pub struct RestOfService {
 #[must_use]
 pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> RestOfService {
     let follows = instructed(plan, so_far);
-    let everything = follows.iter().find(|one| one.verdict == Verdict::Stop && one.section.is_none());
-    let off = |one: &SectionSoFar| match everything {
-        Some(stop) => Some(stop.text.clone()),
-        None => off_now(one, &follows, levels),
+    let everything = everything_off(plan, so_far, &follows);
+    let of_all = |one: &SectionSoFar| {
+        let why = everything.as_deref()?;
+        Some(why.strip_prefix(&format!("{}: ", one.name)).unwrap_or(why).to_owned())
     };
+    let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now(one, &follows, levels));
     // All that is on the hair, known to the plan or not.
     let on = so_far.sections.iter().filter(|one| one.begun.or(one.applied).is_some() && one.rinsed.is_none());
     let at_once = on.filter_map(|one| Some(format!("{}: {}", one.name, off(one)?))).collect();
-    let stopped = everything.is_some();
     let mut rest = RestOfService {
         now: so_far.now,
         at_once,
@@ -66,10 +72,11 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         timeline: None,
         why_not: None,
         instructions: Vec::new(),
+        left_out: strange(plan, so_far),
     };
-    if stopped {
+    if let Some(why) = everything {
         rest.instructions = follows;
-        rest.why_not = Some("the log says to rinse everything: nothing more is begun".to_owned());
+        rest.why_not = Some(format!("everything comes off, and nothing more is begun: {why}"));
         return rest;
     }
     let Some(day) = &plan.day else {
@@ -111,10 +118,35 @@ fn as_noted(mut timeline: Timeline, so_far: &SoFar) -> Timeline {
     timeline
 }
 
+/// Why all that is on comes off and nothing more goes on: what concerns the guest, or hair that may be everywhere alike.
+fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<String> {
+    let swollen = |one: &Instruction| {
+        let of = |section: &SectionSoFar| one.section.as_ref() == Some(&section.name);
+        so_far.sections.iter().any(|section| of(section) && section.foil_worst == Some(FoilHeat::Swollen))
+    };
+    let of_log = follows.iter().find(|one| one.verdict == Verdict::Stop && (one.section.is_none() || swollen(one)));
+    let of_plan = || {
+        let stop = plan.findings.iter().find(|one| one.verdict == Verdict::Stop);
+        stop.map(|one| format!("the plan says stop: {}", one.text))
+    };
+    let itches = || match so_far.comfort {
+        Some((at, Comfort::Itching)) => Some(itching(at)),
+        _ => None,
+    };
+    let told = |one: &Instruction| match &one.section {
+        Some(section) => format!("{section}: {}", one.text),
+        None => one.text.clone(),
+    };
+    of_log.map(told).or_else(of_plan).or_else(itches)
+}
+
 /// Why a section comes off now.
 fn off_now(one: &SectionSoFar, follows: &[Instruction], levels: &[AfterLevel]) -> Option<String> {
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
     let last = levels.iter().rev().find(|level| level.section == one.name);
+    let weak =
+        || (one.elasticity == Some(Elasticity::Reduced)).then(|| "rinse now: a strand returns slowly".to_owned());
     stop.map(|stop| stop.text.clone())
+        .or_else(weak)
         .or_else(|| last.filter(|level| level.next != Next::GoOn).map(|level| level.why.clone()))
 }

@@ -57,17 +57,30 @@ pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
 
 /// That what was rinsed had been on for longer than the products allow, in words.
 pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar) -> Option<String> {
-    let (step, rinsed) = (step_of(plan, &one.name)?, one.rinsed?);
-    let beyond = one
-        .stretches(rinsed)
-        .into_iter()
-        .filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()).filter(|beyond| *beyond >= 0.5));
-    let beyond = beyond.fold(None, |most: Option<f64>, beyond| Some(most.map_or(beyond, |most| most.max(beyond))))?;
+    let beyond = beyond(plan, one, one.rinsed?)?;
     Some(format!(
         "it was on for {} min beyond the longest that the product allows: do not repeat these minutes; test a strand, and put no \
          more on today",
         number(beyond, 0)
     ))
+}
+
+/// That it has been on for longer than the products allow, rinsed or not.
+pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
+    if one.rinsed.is_some() {
+        return stayed_on(plan, one);
+    }
+    beyond(plan, one, now)?;
+    let on = one.on_now(now)?;
+    Most::of(step_of(plan, &one.name)?, on.begun, on.applied).over(on.min())
+}
+
+/// Minutes beyond the longest that the products allow, of the time that it was on longest beyond it.
+fn beyond(plan: &Plan, one: &SectionSoFar, until: Duration) -> Option<f64> {
+    let step = step_of(plan, &one.name)?;
+    let each = one.stretches(until).into_iter();
+    let each = each.filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()));
+    each.filter(|beyond| *beyond >= 0.5).max_by(f64::total_cmp)
 }
 
 /// What must not be forgotten of a service, in words: reactions and accidents as they were noted, and all else that was stopped for.

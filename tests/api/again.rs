@@ -6,7 +6,8 @@ use foilwork::{
     quantity::Duration,
     reader::Format,
     record::{
-        Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, read_log, record, replay, second_applications,
+        Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, instructions, read_log, record, replay,
+        second_applications,
     },
     service::{Plan, parse, plan, shape::Elasticity},
 };
@@ -238,14 +239,15 @@ fn what_hurts_is_not_left_on() {
 fn what_is_on_for_too_long_is_rinsed_before_all_else() {
     let known = [stretch(90.0, Elasticity::Good), feels(90.0, Comfort::Fine)];
     let one = decided(&[&[of(0.0, Noted::Begun), seen(90.0, 8.5)], &known[..]].concat());
-    assert_eq!(one.decision, Again::TestFirst);
+    assert_eq!(one.decision, Again::TreatOnly);
     assert_eq!(one.reasons[0], "rinse now: 40 min beyond the longest that the product allows");
     let again = [of(0.0, Noted::Begun), of(50.0, Noted::Begun), seen(60.0, 8.0)];
     let one = decided(&again);
     // Nobody knows whether it was put on twice: that is asked, and not counted.
-    assert_eq!((one.decision, one.applications, one.on_hair.min()), (Again::TestFirst, 1, 60.0));
+    assert_eq!((one.decision, one.applications, one.on_hair.min()), (Again::TreatOnly, 1, 60.0));
     assert_eq!(one.reasons[0], "rinse now: 10 min beyond the longest that the product allows");
-    assert!(one.reasons.iter().any(|why| why.starts_with("no rinse was noted before minute 50: ")), "{one:#?}");
+    let told = instructions(&replay(&again));
+    assert!(told.iter().any(|one| one.text.starts_with("no rinse was noted before minute 50")), "{told:#?}");
     // A rinse that is noted late is that one: 45 and 10 min, and twice are the most.
     let late = [&again[..], &[of(45.0, Noted::Rinsed)]].concat();
     let one = decided(&late);

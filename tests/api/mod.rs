@@ -26,6 +26,7 @@ mod quantity;
 mod record;
 mod service;
 mod shop;
+mod slips;
 mod source;
 mod teach;
 mod text;

@@ -24,12 +24,15 @@ answer! {
         why_not: Option<String>,
         /// What follows from the log, the worst first.
         instructions: Vec<Instruction>,
+        /// Lines that the plan does not know or that count for nothing, in words.
+        left_out: Vec<String>,
     }
 }
 
 /// Arrange what is left of a service from where its log stands.
 ///
-/// A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun.
+/// A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun. Nothing
+/// more is begun while the scalp itches, after a foil that swelled, or where the plan says stop.
 ///
 /// Args:
 ///     plan: the plan, made with ``levels_seen``.
@@ -59,5 +62,6 @@ pub fn rest_of_service(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> P
         timeline: found.timeline.as_ref().map(Into::into),
         why_not: found.why_not.clone(),
         instructions: found.instructions.iter().map(Into::into).collect(),
+        left_out: found.left_out.clone(),
     })
 }

@@ -16,7 +16,7 @@ __all__ = [
 class RestOfService(_Answer):
     """What is left of a service, on the clock of its log."""
 
-    __match_args__ = ("now_min", "at_once", "overdue", "timeline", "why_not", "instructions")
+    __match_args__ = ("now_min", "at_once", "overdue", "timeline", "why_not", "instructions", "left_out")
     @property
     def now_min(self) -> float:
         """The latest minute noted."""
@@ -35,11 +35,15 @@ class RestOfService(_Answer):
     @property
     def instructions(self) -> list[Instruction]:
         """What follows from the log, the worst first."""
+    @property
+    def left_out(self) -> list[str]:
+        """Lines that the plan does not know or that count for nothing, in words."""
 
 def rest_of_service(plan: Plan, entries: Iterable[LogEntry]) -> RestOfService:
     """Arrange what is left of a service from where its log stands.
 
-    A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun.
+    A section that has to be rinsed by what was seen, or by what the log says to do, comes off before anything else is begun. Nothing
+    more is begun while the scalp itches, after a foil that swelled, or where the plan says stop.
 
     Args:
         plan: the plan, made with ``levels_seen``.

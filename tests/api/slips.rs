@@ -1,0 +1,305 @@
+//! Slips of the pen during a service, and what has to come off whatever else is said.
+
+use foilwork::{
+    colour::Level,
+    finding::Verdict,
+    history::{keep, read_records, record_line},
+    quantity::{Duration, Mass},
+    reader::Format,
+    record::{
+        Again, Comfort, FoilHeat, LogEntry, Noted, RestOfService, after_levels, instructions, levels_seen, record,
+        replay, rest_of_service, second_applications,
+    },
+    service::{Evidence, Plan, parse, plan_with, shape::Elasticity},
+};
+use rstest::rstest;
+use std::{fs, process::Command};
+
+/// The nape goes from level 6 to 9, is planned for 18 min of applying and 30 more, and its powder may stay on for 50 min.
+fn planned(entries: &[LogEntry]) -> Plan {
+    let file = parse(&std::fs::read_to_string("examples/soft-gradient.toml").unwrap(), Format::Toml).unwrap();
+    let before = plan_with(&file, &Evidence::default()).unwrap();
+    let seen = levels_seen(&before, &replay(entries)).levels;
+    plan_with(&file, &Evidence { seen, ..Evidence::default() }).unwrap()
+}
+
+fn of(at: f64, what: Noted) -> LogEntry {
+    LogEntry { section: Some("nape".to_owned()), ..LogEntry::new(Duration::from_min(at).unwrap(), what) }
+}
+
+fn seen(at: f64, level: f64) -> LogEntry {
+    LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, Noted::Seen) }
+}
+
+fn feels(at: f64, comfort: Comfort) -> LogEntry {
+    LogEntry { section: None, comfort: Some(comfort), ..of(at, Noted::Comfort) }
+}
+
+fn strand(at: f64, elasticity: Elasticity) -> LogEntry {
+    LogEntry { elasticity: Some(elasticity), ..of(at, Noted::Elasticity) }
+}
+
+fn foil(at: f64, foil: FoilHeat) -> LogEntry {
+    LogEntry { foil: Some(foil), ..of(at, Noted::Foil) }
+}
+
+fn rest(entries: &[LogEntry]) -> RestOfService {
+    let (moved, so_far) = (planned(entries), replay(entries));
+    rest_of_service(&moved, &so_far, &after_levels(&moved, &so_far))
+}
+
+fn decided(entries: &[LogEntry]) -> Again {
+    second_applications(&planned(entries), &replay(entries)).remove(0).decision
+}
+
+/// What was seen before the scalp burned does not say to go on.
+#[test]
+fn a_look_does_not_go_on_where_something_else_says_stop() {
+    let look = [of(0.0, Noted::Begun), seen(20.0, 6.6), seen(25.0, 7.0)];
+    let levels = |entries: &[LogEntry]| after_levels(&planned(entries), &replay(entries));
+    let one = levels(&look);
+    assert_eq!((one.len(), one[0].at.min(), one[0].next.to_string()), (1, 25.0, "go on".to_owned()));
+    let burning = levels(&[&look[..], &[feels(26.0, Comfort::Burning)]].concat());
+    assert_eq!((burning[0].next.to_string(), burning[0].look_again), ("rinse".to_owned(), None));
+    assert!(burning[0].why.contains("burning"), "{:?}", burning);
+    assert!(levels(&[&look[..], &[of(30.0, Noted::Rinsed)]].concat()).is_empty());
+}
+
+/// Each of these says to rinse now: what is on comes off, and where it concerns the guest or all of the hair nothing more is begun.
+#[rstest]
+#[case::itching(feels(26.0, Comfort::Itching), true)]
+#[case::burning(feels(26.0, Comfort::Burning), true)]
+#[case::swollen(foil(10.0, FoilHeat::Swollen), true)]
+#[case::returns_slowly(strand(26.0, Elasticity::Reduced), false)]
+fn what_comes_off_now_comes_off_in_the_rest_of_the_day_too(#[case] sign: LogEntry, #[case] nothing_more: bool) {
+    let found = rest(&[of(0.0, Noted::Begun), sign.clone()]);
+    assert!(found.at_once.iter().any(|one| one.starts_with("nape: ")), "{:?}", found.at_once);
+    assert_eq!(found.timeline.is_none(), nothing_more, "{:?}", found.why_not);
+    let rinsed = rest(&[of(0.0, Noted::Begun), sign, of(27.0, Noted::Rinsed)]);
+    assert_eq!(rinsed.timeline.is_none(), nothing_more, "after the rinse, {:?}", rinsed.why_not);
+}
+
+/// Of two notes the later minute says how it is now, in whatever order they were written down.
+#[test]
+fn a_late_note_is_no_latest_word() {
+    let begun = of(0.0, Noted::Begun);
+    let itches = replay(&[begun.clone(), feels(30.0, Comfort::Itching), feels(10.0, Comfort::Fine)]);
+    assert!(instructions(&itches).iter().any(|one| one.text.contains("itching at minute 30")));
+    let looks = replay(&[begun.clone(), seen(45.0, 9.0), seen(25.0, 7.0)]);
+    assert_eq!(looks.sections[0].seen.iter().map(|(at, _)| at.min()).collect::<Vec<_>>(), [25.0, 45.0]);
+    let entries = [begun.clone(), seen(45.0, 9.0), seen(25.0, 7.0)];
+    assert_eq!(decided(&entries), decided(&[begun.clone(), seen(25.0, 7.0), seen(45.0, 9.0)]));
+    let hot = replay(&[begun.clone(), foil(30.0, FoilHeat::Hot), foil(20.0, FoilHeat::Warm)]);
+    assert_eq!(hot.sections[0].foil, Some(FoilHeat::Hot));
+    let cooled = replay(&[begun, foil(20.0, FoilHeat::Hot), foil(30.0, FoilHeat::Warm)]);
+    assert_eq!(cooled.sections[0].foil, Some(FoilHeat::Warm));
+}
+
+/// A strand that broke is not mended by one that holds, in whatever order they were noted.
+#[rstest]
+#[case::good_after(&[strand(46.0, Elasticity::Poor), strand(47.0, Elasticity::Good)])]
+#[case::good_noted_late(&[strand(46.0, Elasticity::Poor), strand(20.0, Elasticity::Good)])]
+fn a_good_strand_does_not_take_back_a_broken_one(#[case] strands: &[LogEntry]) {
+    let service = [of(0.0, Noted::Begun), seen(43.0, 8.5), of(44.0, Noted::Rinsed), feels(45.0, Comfort::Fine)];
+    let entries = [&service[..], strands].concat();
+    assert_eq!(decided(&entries), Again::TreatOnly);
+    let kept = keep(&planned(&entries), &replay(&entries));
+    assert_eq!(kept.section[0].elasticity, Some(Elasticity::Poor));
+    assert!(kept.incident.iter().any(|one| one.contains("stays stretched or breaks")), "{:?}", kept.incident);
+}
+
+/// A good strand of before the second application is none of it, also where it is noted late.
+#[test]
+fn a_good_strand_of_before_does_not_count_for_what_went_on_after_it() {
+    let twice = [of(0.0, Noted::Begun), of(30.0, Noted::Rinsed), of(40.0, Noted::Begun)];
+    let late = replay(&[&twice[..], &[strand(20.0, Elasticity::Good)]].concat());
+    assert_eq!(late.sections[0].elasticity, None);
+    let weak = replay(&[&twice[..], &[strand(20.0, Elasticity::Reduced)]].concat());
+    assert_eq!(weak.sections[0].elasticity, Some(Elasticity::Reduced));
+}
+
+/// On from 0 to 30: a begin at 28 is a slip, before the rinse was noted or after it. The time on the hair stays 30 min.
+#[test]
+fn a_begin_while_it_is_on_does_not_shorten_the_time() {
+    let entries = [of(0.0, Noted::Begun), of(30.0, Noted::Rinsed), of(28.0, Noted::Begun)];
+    let so_far = replay(&entries);
+    assert_eq!(so_far.sections[0].carried().map(Duration::min), Some(30.0));
+    let told = &record(&planned(&entries), &so_far).left_out;
+    assert_eq!(told, &["nape: minute 28, begun: it was on then (correct the minute)"]);
+    // Two minutes after the begin it corrects it.
+    let corrected = replay(&[of(0.0, Noted::Begun), of(30.0, Noted::Rinsed), of(2.0, Noted::Begun)]);
+    assert_eq!(corrected.sections[0].begun.map(Duration::min), Some(2.0));
+}
+
+/// All on at 20 and rinsed at 118, the begin not noted: at least 98 min, of 50 that are allowed.
+#[test]
+fn too_long_is_told_after_the_rinse_without_a_begin_too() {
+    for entries in
+        [vec![of(20.0, Noted::Applied), seen(118.0, 9.0)], vec![of(20.0, Noted::Applied), of(118.0, Noted::Rinsed)]]
+    {
+        let found = record(&planned(&entries), &replay(&entries));
+        let stop = found.instructions.iter().find(|one| one.verdict == Verdict::Stop);
+        assert!(stop.is_some_and(|one| one.text.contains("48 min beyond the longest")), "{:?}", found.instructions);
+    }
+}
+
+/// Ten minutes beyond the longest it is treated only, whether it was rinsed in that minute or not.
+#[test]
+fn too_long_is_no_milder_while_it_is_on() {
+    let on = [of(0.0, Noted::Begun), seen(60.0, 8.0)];
+    assert_eq!(decided(&on), Again::TreatOnly);
+    assert_eq!(decided(&[&on[..], &[of(60.0, Noted::Rinsed)]].concat()), Again::TreatOnly);
+}
+
+/// An end of application after the rinse is a slip.
+#[test]
+fn nothing_is_put_on_after_its_rinse() {
+    let entries = [of(0.0, Noted::Begun), of(45.0, Noted::Rinsed), of(60.0, Noted::Applied)];
+    assert_eq!(replay(&entries).sections[0].applied, None);
+    let told = record(&planned(&entries), &replay(&entries)).left_out;
+    assert_eq!(told, ["nape: minute 60, applied: it was not on then (correct the minute)"]);
+}
+
+/// What a misspelt section was noted for is told, not planned anew in silence.
+#[test]
+fn a_section_that_the_plan_lacks_is_told_for_the_rest_of_the_day() {
+    let found = rest(&[LogEntry { section: Some("nap".to_owned()), ..of(0.0, Noted::Begun) }]);
+    assert!(found.left_out[0].starts_with("lines of \"nap\", which the plan does not have"), "{:?}", found.left_out);
+}
+
+/// A level that was read after the toner went on judges no forecast of lifting, however the toner was noted.
+#[rstest]
+#[case(Noted::Begun)]
+#[case(Noted::Applied)]
+#[case(Noted::Rinsed)]
+fn a_level_read_after_the_toner_judges_no_forecast(#[case] what: Noted) {
+    let toner = LogEntry { section: Some("lengths".to_owned()), ..of(60.0, what) };
+    let result = LogEntry { level: Some(Level::new(8.0).unwrap()), ..of(90.0, Noted::Result) };
+    let entries = [of(0.0, Noted::Begun), of(45.0, Noted::Rinsed), toner, result];
+    let found = record(&planned(&[]), &replay(&entries));
+    assert_eq!((found.forecasts, found.model_error_levels), (0, None));
+    assert_eq!(found.not_judged, ["nape: read after the toner, which is no level of lifting"]);
+}
+
+/// What is kept says what went wrong: a foil that was hot, and whole words, or that some are cut.
+#[test]
+fn what_went_wrong_is_kept() {
+    let entries = [of(0.0, Noted::Begun), foil(20.0, FoilHeat::Hot), of(21.0, Noted::Rinsed)];
+    let kept = keep(&planned(&[]), &replay(&entries));
+    assert_eq!(kept.incident, ["nape: a foil was hot"]);
+    assert!(kept.price.is_some(), "it was not stopped");
+    let note = LogEntry { section: None, note: Some("x".repeat(300)), ..of(20.0, Noted::Incident) };
+    let cut = &keep(&planned(&[]), &replay(&[note])).incident[0];
+    assert_eq!((cut.chars().count(), cut.ends_with("x…")), (200, true));
+    assert!(LogEntry { note: Some("  ".to_owned()), ..of(1.0, Noted::Incident) }.checked().is_err());
+}
+
+/// By hand: of a service that was stopped with the nape alone on, its products are counted and those of no other section.
+#[test]
+fn a_stopped_service_costs_what_went_on() {
+    let nothing = LogEntry { section: Some("crown".to_owned()), mass: Some(Mass::ZERO), ..of(1.0, Noted::Weighed) };
+    let entries = [of(0.0, Noted::Begun), nothing, feels(15.0, Comfort::Burning), of(16.0, Noted::Rinsed)];
+    let (before, so_far) = (planned(&[]), replay(&entries));
+    let kept = keep(&before, &so_far);
+    assert_eq!(kept.section.iter().map(|one| one.name.as_str()).collect::<Vec<_>>(), ["nape"]);
+    let lines = before.money.as_ref().unwrap().cost.lines();
+    let others = lines.iter().filter(|line| line.kind.code() == "product" || line.kind.code() == "additive");
+    let others = others.filter(|line| line.section.as_deref().is_some_and(|section| section != "nape"));
+    let left: rust_decimal::Decimal = lines.iter().map(|line| line.amount.decimal()).sum::<rust_decimal::Decimal>()
+        - others.map(|line| line.amount.decimal()).sum::<rust_decimal::Decimal>();
+    assert_eq!(kept.cost.as_deref(), Some(left.to_string().as_str()));
+    assert!(record(&before, &so_far).to_repeat.iter().all(|line| !line.starts_with("crown")));
+    assert!(read_records(&record_line(&kept)).problems.is_empty());
+}
+
+fn run(args: &[&str]) -> (i32, String) {
+    let done = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(args).output().unwrap();
+    let said = [done.stdout, done.stderr].concat();
+    (done.status.code().unwrap(), String::from_utf8(said).unwrap())
+}
+
+/// Nothing is written to the end of a file that holds something else.
+#[test]
+fn a_file_of_another_kind_is_not_written_to() {
+    let folder = tempfile::tempdir().unwrap();
+    let place = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let (service, log, records) = (place("service.toml"), place("today.jsonl"), place("records.jsonl"));
+    fs::copy("examples/soft-gradient.toml", &service).unwrap();
+    fs::copy("examples/soft-gradient.jsonl", &log).unwrap();
+    fs::copy("examples/juniper_and_tide_records.jsonl", &records).unwrap();
+    for (target, command) in [
+        (&service, vec!["note", &service, "--at", "5", "--incident", "none"]),
+        (&records, vec!["note", &records, "--at", "5", "--incident", "none"]),
+        (&service, vec!["record", "examples/soft-gradient.toml", "examples/soft-gradient.jsonl", "--keep", &service]),
+        (&log, vec!["record", "examples/soft-gradient.toml", "examples/soft-gradient.jsonl", "--keep", &log]),
+    ] {
+        let before = fs::read(target).unwrap();
+        let (status, said) = run(&command);
+        assert!(status == 2 && said.contains("it holds something else"), "{command:?}: {said}");
+        assert_eq!(fs::read(target).unwrap(), before);
+    }
+    // Of its own kind it grows, also after a line that was torn, and where it is new.
+    for begin in [
+        "",
+        "{\"format\":1,\"at_m",
+        "{\"format\":1,\"at_m\n{\"format\":1,\"at_min\":1.0,\"what\":\"incident\",\"note\":\"x\"}\n",
+    ] {
+        fs::write(&log, begin).unwrap();
+        run(&["note", &log, "--at", "5", "--incident", "dizzy"]);
+        assert!(fs::read_to_string(&log).unwrap().ends_with("\"note\":\"dizzy\"}\n"), "{begin}");
+    }
+}
+
+/// What could not be read of the log, or not be read back of the record, is told and not kept without it.
+#[rstest]
+#[case::torn(
+    "{\"format\":1,\"at_min\":30,\"what\":\"incident\",\"note\":\"swelling of the ey",
+    "not all of the log can be read"
+)]
+#[case::a_lost_point(
+    "{\"format\":1,\"at_min\":30,\"what\":\"weighed\",\"section\":\"nape\",\"mass_g\":5200}\n",
+    "what the log says cannot be"
+)]
+fn what_cannot_be_kept_whole_is_not_kept(#[case] line: &str, #[case] want: &str) {
+    let folder = tempfile::tempdir().unwrap();
+    let (log, records) = (folder.path().join("today.jsonl"), folder.path().join("records.jsonl"));
+    fs::write(&log, line).unwrap();
+    let (log, kept) = (log.to_str().unwrap(), records.to_str().unwrap());
+    let (status, said) = run(&["record", "examples/soft-gradient.toml", log, "--keep", kept]);
+    assert!(status == 2 && said.contains(want), "{said}");
+    assert!(!records.exists());
+}
+
+/// A service kept again after something was added counts once, with what was added.
+#[test]
+fn a_service_kept_again_counts_once() {
+    let folder = tempfile::tempdir().unwrap();
+    let (log, records) = (folder.path().join("today.jsonl"), folder.path().join("records.jsonl"));
+    let (log, records) = (log.to_str().unwrap(), records.to_str().unwrap());
+    let keep = || run(&["record", "examples/soft-gradient.toml", log, "--keep", records]);
+    run(&["note", log, "--at", "0", "--section", "nape", "--begun"]);
+    keep();
+    run(&["note", log, "--at", "45", "--section", "nape", "--rinsed"]);
+    keep();
+    let (_, said) = run(&["history", records]);
+    assert!(
+        said.starts_with("HISTORY  1 service") && said.contains("kept twice, not alike: the later line counts"),
+        "{said}"
+    );
+}
+
+/// A plan that says stop is no plan for the rest of a day.
+#[test]
+fn a_blocked_plan_is_not_gone_on_with() {
+    let folder = tempfile::tempdir().unwrap();
+    let (service, log) = (folder.path().join("service.toml"), folder.path().join("today.jsonl"));
+    let text = fs::read_to_string("examples/soft-gradient.toml").unwrap();
+    assert!(text.contains("result = \"clear\""));
+    fs::write(&service, text.replacen("result = \"clear\"", "result = \"reaction\"", 1)).unwrap();
+    fs::write(&log, "{\"format\":1,\"at_min\":0.0,\"what\":\"begun\",\"section\":\"nape\"}\n").unwrap();
+    let (service, log) = (service.to_str().unwrap(), log.to_str().unwrap());
+    let (status, said) = run(&["day", service, "--log", log]);
+    assert!(status == 1 && said.contains("nothing more is begun") && !said.contains("Piece by piece"), "{said}");
+    let entries = run(&["note", log, "--at", "5", "--comfort", "fine", "--plan", service]);
+    assert_eq!(entries.0, 1);
+}
