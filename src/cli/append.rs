@@ -10,19 +10,18 @@ use std::{
 const LOOKED_AT: u64 = 65_536;
 
 /// One write at the end of the file, after a line break if the last line was torn; what stands there is never touched. Nothing is
-/// written to a file that holds something else: no line of its begin has `every`, which each line of such a file has.
-pub(super) fn append(path: &Path, heading: &str, line: &str, every: &str) -> std::io::Result<()> {
+/// written to a file that holds something else: `own` finds no line of its kind in the begin of it.
+pub(super) fn append(path: &Path, heading: &str, line: &str, own: impl Fn(&str) -> bool) -> std::io::Result<()> {
     let mut begin = Vec::new();
     if let Ok(file) = File::open(path) {
         file.take(LOOKED_AT).read_to_end(&mut begin)?;
     }
     let begin = String::from_utf8_lossy(&begin);
-    // A first line that was torn may not have come that far.
-    let lines = begin.trim_end().contains('\n');
-    let json = begin.trim_start_matches('\u{feff}').trim_start();
-    let torn = !lines && (json.is_empty() || json.starts_with('{'));
-    if !begin.contains(every) && !torn {
-        return Err(Error::other(format!("it holds something else, no line with {every} (nothing is written)")));
+    // Lines that were torn before any other came to its end may be of its kind.
+    let torn = |line: &str| line.is_empty() || line.starts_with('{') && !line.ends_with('}') && line.len() > 1;
+    let all_torn = begin.trim_start_matches('\u{feff}').lines().map(str::trim).all(torn);
+    if !all_torn && !own(&begin) {
+        return Err(Error::other("it holds something else (nothing is written; name a file of its own)"));
     }
     let mut file = OpenOptions::new().read(true).append(true).create(true).open(path)?;
     let length = file.seek(SeekFrom::End(0))?;

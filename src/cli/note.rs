@@ -27,7 +27,7 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
         )));
     }
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", args.log.display()));
-    append(&args.log, "", &log_line(&entry), "\"at_min\"").map_err(failed)?;
+    append(&args.log, "", &log_line(&entry), |text| !read_log(text).entries.is_empty()).map_err(failed)?;
     let log = read_log(&input::read_grown(&args.log)?);
     let so_far = replay(&log.entries);
     let earlier = log.entries.split_last().map(|(_, earlier)| replay(earlier));

@@ -78,7 +78,10 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
 /// Keeps a record that says all that the log says, and that is read back as it is.
 fn kept(path: &Path, problems: &[LogProblem], line: &str) -> Result<(), Refusal> {
     if let Some(problem) = problems.first() {
-        let text = format!("--keep: not all of the log can be read: {problem} (mend that line; nothing is kept)");
+        let text = format!(
+            "--keep: not all of the log can be read: {problem} (note again what is not noted since, and take that line out of the \
+                            log; nothing is kept)"
+        );
         return Err(Refusal(text));
     }
     if let Some(problem) = read_records(line).problems.first() {
@@ -87,7 +90,7 @@ fn kept(path: &Path, problems: &[LogProblem], line: &str) -> Result<(), Refusal>
         return Err(Refusal(text));
     }
     let failed = |error: std::io::Error| Refusal(format!("cannot write {}: {error}", path.display()));
-    append(path, "", line, "\"title\"").map_err(failed)
+    append(path, "", line, |text| !read_records(text).records.is_empty()).map_err(failed)
 }
 
 /// The first of what the log or the plan says stop to.

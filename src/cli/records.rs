@@ -82,7 +82,12 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
                 if let Some(before) = all.records.iter_mut().find(|one| again(one)) {
                     let text = format!("{}: {} of {} is kept twice", path.display(), record.title, record.on);
                     problems.push(format!("{text}, not alike: the later line counts"));
-                    *before = record;
+                    // What went wrong once is never forgotten.
+                    let mut later = record;
+                    let lost = before.incident.iter().filter(|one| !later.incident.contains(one)).cloned();
+                    let lost: Vec<String> = lost.collect();
+                    later.incident.extend(lost);
+                    *before = later;
                 } else {
                     all.records.push(record);
                 }

@@ -30,7 +30,7 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
     } else {
         (strand_line(None), strand_line(Some(&reading)))
     };
-    append(&args.book, &heading, &line, "").map_err(failed)?;
+    append(&args.book, &heading, &line, |text| text.contains("before_level")).map_err(failed)?;
     let lifted = (reading.after - reading.before).levels();
     Ok(Answer::fine(format!(
         "written down: {} to {} in {} ({lifted:+.1} levels)\n",

@@ -34,7 +34,8 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     let noted = |name: &str| so_far.sections.iter().find(|one| one.name == name);
     let stopped = stopped_for(plan, so_far);
     // Of what was stopped, what never went on was not used; without a word of it, it is taken as planned.
-    let some = |one: &SectionSoFar| one.was_on() || one.weighed.is_some_and(|weighed| weighed.g() > 0.0);
+    let any = |mass: Option<Mass>| mass.is_some_and(|mass| mass.g() > 0.0);
+    let some = |one: &SectionSoFar| one.was_on() || any(one.weighed) || any(one.left_over);
     let used = |one: Option<&SectionSoFar>| stopped.is_empty() || one.is_some_and(some);
     let unused: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).filter(|name| !used(noted(name))).collect();
     let used = plan.mixes.iter().map(|mix| (mix, noted(&mix.name))).filter(|(_, one)| used(*one));
@@ -81,7 +82,9 @@ const LONGEST: usize = 200;
 
 /// What nothing was stopped for and what is minded the next time all the same: foils that were hot, and stops of the plan.
 fn to_remember(plan: &Plan, so_far: &SoFar) -> Vec<String> {
-    let hot = so_far.sections.iter().filter(|one| one.foil_worst == Some(FoilHeat::Hot));
+    // One that is hot now is stopped for.
+    let is_hot = |one: &SectionSoFar| one.foil == Some(FoilHeat::Hot) && one.rinsed.is_none();
+    let hot = so_far.sections.iter().filter(|one| one.foil_worst == Some(FoilHeat::Hot) && !is_hot(one));
     let hot = hot.map(|one| format!("{}: a foil was hot", one.name));
     let stops = plan.findings.iter().filter(|one| one.verdict == Verdict::Stop);
     hot.chain(stops.map(|one| format!("the plan said stop: {}", one.text))).collect()

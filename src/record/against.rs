@@ -1,10 +1,11 @@
 //! What speaks against more lightener on a section today, and what nobody knows.
 
 use super::{
-    Comfort, FoilHeat, SectionSoFar,
+    Comfort, FoilHeat, Instruction, SectionSoFar,
     again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
     instructions::itching,
     replay::LEAST_MIN,
+    rest::concerns_all,
     too_long::{Most, step_of, too_long_on},
 };
 use crate::{
@@ -23,7 +24,13 @@ impl Asked<'_> {
     /// What forbids peroxide here whatever the level: the log first, then the plan, as far as it speaks of no other mix.
     pub(super) fn stops(&self) -> Vec<String> {
         let of_log = self.follows.iter().filter(|one| one.verdict == Verdict::Stop);
-        let here = of_log.filter(|one| one.section.as_ref().is_none_or(|name| *name == self.one.name));
+        // What is on comes off where a foil swelled elsewhere; what is rinsed is tested first.
+        let of_here = |one: &&Instruction| match &one.section {
+            Some(section) if *section == self.one.name => true,
+            Some(_) => self.one.rinsed.is_none() && concerns_all(self.so_far, one),
+            None => true,
+        };
+        let here = of_log.filter(of_here);
         let mixes = &self.moved.mixes;
         let of_plan = self.plan_stops(|place| {
             let concerns = |mix: &Mix| mix.findings.contains(&place);

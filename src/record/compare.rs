@@ -1,5 +1,5 @@
 use super::{
-    Evenness, Instruction, Noted, SectionSoFar, SoFar,
+    Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
     looked::toned_by,
     repeat::{mix_of, to_repeat},
@@ -216,8 +216,7 @@ pub(crate) fn strange(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     };
     let not_on = so_far.left_out.iter().map(|line| {
         let name = line.section.as_deref().unwrap_or_default();
-        let why = if line.what == Noted::Begun { "it was on then" } else { "it was not on then" };
-        format!("{name}: minute {}, {}: {why} (correct the minute)", amount(line.at, 0), line.what)
+        format!("{name}: minute {}, {}: {}", amount(line.at, 0), line.what, line.what.why_left_out())
     });
     others.map(told).chain(not_on).collect()
 }

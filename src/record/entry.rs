@@ -143,6 +143,16 @@ impl Noted {
     pub(super) const fn is_a_time(self) -> bool {
         matches!(self, Self::Begun | Self::Applied | Self::Rinsed)
     }
+
+    /// Why such a time counts for nothing, and the way out.
+    pub(super) const fn why_left_out(self) -> &'static str {
+        match self {
+            Self::Begun => {
+                "it was on then; correct the minute, or take the earlier begin out of the log where that is wrong"
+            }
+            _ => "it was not on then; correct the minute",
+        }
+    }
 }
 
 const fn needs(what: Noted) -> &'static [&'static str] {

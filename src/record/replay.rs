@@ -159,9 +159,6 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
         left_out: Vec::new(),
     };
     for (place, entry) in entries.iter().enumerate() {
-        if entry.at > so_far.now {
-            so_far.now = entry.at;
-        }
         match (entry.what, &entry.section) {
             (Noted::Comfort, _) => {
                 let told = entry.comfort.map(|comfort| (entry.at, comfort));
@@ -188,6 +185,15 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
             (_, None) => {}
         }
     }
+    // A time that was corrected, or that counts for nothing, is no word on what time it is.
+    let counts = |entry: &&LogEntry| {
+        let of =
+            |one: &SectionSoFar| Some(&one.name) == entry.section.as_ref() && one.times().contains(&Some(entry.at));
+        !entry.what.is_a_time() || so_far.sections.iter().any(of)
+    };
+    let latest =
+        entries.iter().filter(counts).map(|entry| entry.at).fold(Duration::ZERO, |a, b| if b > a { b } else { a });
+    so_far.now = latest;
     so_far
 }
 
@@ -218,6 +224,7 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
     let of_before = !one.earlier.is_empty() && one.begun.is_some_and(|begun| entry.at < begun);
     match entry.what {
         // Nothing is begun while it is on: between its begin and its rinse it is a slip of the pen, but for a correction of the begin.
+        Noted::Begun if one.earlier.last().is_some_and(|last| last.rinse_noted && entry.at < last.rinsed) => {}
         Noted::Begun
             if one.begun.is_some_and(|begun| entry.at.min() - begun.min() > LEAST_MIN)
                 && one.rinsed.is_some_and(|rinsed| entry.at < rinsed) => {}

@@ -61,7 +61,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         let why = everything.as_deref()?;
         Some(why.strip_prefix(&format!("{}: ", one.name)).unwrap_or(why).to_owned())
     };
-    let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now(one, &follows, levels));
+    let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now(plan, one, &follows, levels));
     // All that is on the hair, known to the plan or not.
     let on = so_far.sections.iter().filter(|one| one.begun.or(one.applied).is_some() && one.rinsed.is_none());
     let at_once = on.filter_map(|one| Some(format!("{}: {}", one.name, off(one)?))).collect();
@@ -79,6 +79,11 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         rest.why_not = Some(format!("everything comes off, and nothing more is begun: {why}"));
         return rest;
     }
+    if let Some(stop) = plan.findings.iter().find(|one| one.verdict == Verdict::Stop) {
+        rest.instructions = follows;
+        rest.why_not = Some(format!("nothing more is begun: the plan says stop: {}", stop.text));
+        return rest;
+    }
     let Some(day) = &plan.day else {
         rest.instructions = follows;
         rest.why_not = Some("the plan arranges no day".to_owned());
@@ -87,10 +92,18 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
     let mut underway = Underway { now: so_far.now, on: Vec::new(), rinsed: Vec::new() };
     for (section, work) in day.work.iter().enumerate() {
         let Some(one) = so_far.sections.iter().find(|one| one.name == work.name) else { continue };
-        match (one.begun, one.rinsed) {
+        // Where nobody noted the first strand, it is on from the end of its application at the latest.
+        match (one.begun.or(one.applied), one.rinsed) {
             (_, Some(_)) => underway.rinsed.push(section),
             (Some(start), None) => {
                 underway.on.push(OnHair { section, start, applied: one.applied, at_once: off(one).is_some() });
+            }
+            (None, None) if one.was_on() => {
+                let text = format!(
+                    "{}: it was looked at, and its begin is not noted: it is planned from now on (note --begun)",
+                    one.name
+                );
+                rest.left_out.push(text);
             }
             (None, None) => {}
         }
@@ -110,7 +123,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
 /// What is on was all on when the log says so, and not when it was planned to be.
 fn as_noted(mut timeline: Timeline, so_far: &SoFar) -> Timeline {
     for section in &mut timeline.sections {
-        let noted = so_far.sections.iter().find(|one| one.name == section.name && one.begun.is_some());
+        let noted = so_far.sections.iter().find(|one| one.name == section.name && one.begun.or(one.applied).is_some());
         if let Some(applied) = noted.and_then(|one| one.applied) {
             section.applied = applied;
         }
@@ -120,14 +133,12 @@ fn as_noted(mut timeline: Timeline, so_far: &SoFar) -> Timeline {
 
 /// Why all that is on comes off and nothing more goes on: what concerns the guest, or hair that may be everywhere alike.
 fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Option<String> {
-    let swollen = |one: &Instruction| {
-        let of = |section: &SectionSoFar| one.section.as_ref() == Some(&section.name);
-        so_far.sections.iter().any(|section| of(section) && section.foil_worst == Some(FoilHeat::Swollen))
-    };
-    let of_log = follows.iter().find(|one| one.verdict == Verdict::Stop && (one.section.is_none() || swollen(one)));
+    let of_log = follows.iter().find(|one| one.verdict == Verdict::Stop && concerns_all(so_far, one));
     let of_plan = || {
-        let stop = plan.findings.iter().find(|one| one.verdict == Verdict::Stop);
-        stop.map(|one| format!("the plan says stop: {}", one.text))
+        let of_a_mix = |place: usize| plan.mixes.iter().any(|mix| mix.findings.contains(&place));
+        let mut stops = plan.findings.iter().enumerate().filter(|(_, one)| one.verdict == Verdict::Stop);
+        let stop = stops.find(|(place, _)| !of_a_mix(*place));
+        stop.map(|(_, one)| format!("the plan says stop: {}", one.text))
     };
     let itches = || match so_far.comfort {
         Some((at, Comfort::Itching)) => Some(itching(at)),
@@ -140,13 +151,34 @@ fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Optio
     of_log.map(told).or_else(of_plan).or_else(itches)
 }
 
+/// Whether what is said concerns all that is on: the guest, or a foil that swelled, for salts may be in all of the hair.
+pub(super) fn concerns_all(so_far: &SoFar, one: &Instruction) -> bool {
+    let swelled = |section: &SectionSoFar| {
+        one.section.as_ref() == Some(&section.name) && section.foil_worst == Some(FoilHeat::Swollen)
+    };
+    one.section.is_none() || so_far.sections.iter().any(swelled)
+}
+
+/// What the plan says stop to in one mix.
+fn stop_of_mix<'p>(plan: &'p Plan, name: &str) -> Option<&'p str> {
+    let mix = plan.mixes.iter().find(|mix| mix.name == name)?;
+    let findings = mix.findings.iter().filter_map(|place| plan.findings.get(*place));
+    findings.into_iter().find(|one| one.verdict == Verdict::Stop).map(|one| one.text.as_str())
+}
+
 /// Why a section comes off now.
-fn off_now(one: &SectionSoFar, follows: &[Instruction], levels: &[AfterLevel]) -> Option<String> {
+fn off_now(plan: &Plan, one: &SectionSoFar, follows: &[Instruction], levels: &[AfterLevel]) -> Option<String> {
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
     let last = levels.iter().rev().find(|level| level.section == one.name);
-    let weak =
-        || (one.elasticity == Some(Elasticity::Reduced)).then(|| "rinse now: a strand returns slowly".to_owned());
+    // Toned gently it may be all the same.
+    let lightened = plan.lift.iter().any(|lift| lift.section == one.name);
+    let weak = || {
+        let slow = lightened && one.elasticity == Some(Elasticity::Reduced);
+        slow.then(|| "rinse now: a strand returns slowly".to_owned())
+    };
+    let of_mix = || stop_of_mix(plan, &one.name).map(|text| format!("the plan says stop: {text}"));
     stop.map(|stop| stop.text.clone())
+        .or_else(of_mix)
         .or_else(weak)
         .or_else(|| last.filter(|level| level.next != Next::GoOn).map(|level| level.why.clone()))
 }

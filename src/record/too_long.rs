@@ -2,6 +2,7 @@
 
 use super::{
     Instruction, SectionSoFar, SoFar,
+    carried::Stretch,
     instructions::{instructions, of_signs},
 };
 use crate::{
@@ -55,9 +56,13 @@ pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
     plan.order.iter().find(|step| step.name == section)
 }
 
-/// That what was rinsed had been on for longer than the products allow, in words.
-pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar) -> Option<String> {
-    let beyond = beyond(plan, one, one.rinsed?)?;
+/// That what was rinsed had been on for longer than the products allow, in words; put on again it stays so.
+pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
+    let mut ended = one.stretches(now);
+    if one.rinsed.is_none() {
+        ended.pop();
+    }
+    let beyond = beyond(plan, one, ended)?;
     Some(format!(
         "it was on for {} min beyond the longest that the product allows: do not repeat these minutes; test a strand, and put no \
          more on today",
@@ -67,19 +72,18 @@ pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar) -> Option<String> {
 
 /// That it has been on for longer than the products allow, rinsed or not.
 pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
-    if one.rinsed.is_some() {
-        return stayed_on(plan, one);
-    }
-    beyond(plan, one, now)?;
-    let on = one.on_now(now)?;
-    Most::of(step_of(plan, &one.name)?, on.begun, on.applied).over(on.min())
+    let still = || {
+        let on = one.on_now(now)?;
+        beyond(plan, one, vec![on])?;
+        Most::of(step_of(plan, &one.name)?, on.begun, on.applied).over(on.min())
+    };
+    still().or_else(|| stayed_on(plan, one, now))
 }
 
 /// Minutes beyond the longest that the products allow, of the time that it was on longest beyond it.
-fn beyond(plan: &Plan, one: &SectionSoFar, until: Duration) -> Option<f64> {
+fn beyond(plan: &Plan, one: &SectionSoFar, times: Vec<Stretch>) -> Option<f64> {
     let step = step_of(plan, &one.name)?;
-    let each = one.stretches(until).into_iter();
-    let each = each.filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()));
+    let each = times.into_iter().filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()));
     each.filter(|beyond| *beyond >= 0.5).max_by(f64::total_cmp)
 }
 
@@ -113,7 +117,7 @@ fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     };
     let was = |one: &SectionSoFar| {
         let (verdict, basis) = (Verdict::Stop, Basis::Stated);
-        Some(Instruction { verdict, section: Some(one.name.clone()), text: stayed_on(plan, one)?, basis })
+        Some(Instruction { verdict, section: Some(one.name.clone()), text: stayed_on(plan, one, so_far.now)?, basis })
     };
     let each = |one: &SectionSoFar| [off(one), was(one)];
     so_far.sections.iter().flat_map(each).flatten().collect()

@@ -252,7 +252,7 @@ fn what_counts_for_nothing_stays_told() {
     assert_eq!((so_far.sections[0].applied, so_far.sections[0].rinsed), (None, None));
     let found = held(&gradient(), &entries);
     let told =
-        |minute: u32, what: &str| format!("nape: minute {minute}, {what}: it was not on then (correct the minute)");
+        |minute: u32, what: &str| format!("nape: minute {minute}, {what}: it was not on then; correct the minute");
     assert_eq!(found.left_out, [told(5, "applied"), told(2, "rinsed")]);
     let late = replay(&[of(5.0, Noted::Applied), of(10.0, Noted::Begun)]);
     assert_eq!(late.sections[0].applied, None);

@@ -17,6 +17,7 @@ mod journeys;
 mod lift;
 mod mix;
 mod money;
+mod noting;
 mod peroxide;
 mod refusals;
 mod sources;
