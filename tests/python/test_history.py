@@ -117,8 +117,10 @@ def test_waste_has_the_line_of_least_squares(points: list[tuple[int, float]]) ->
         assert found.change_percent_points is None
         return
     want = stats.linregress(days, shares)
-    # SciPy gives no error for figures without any spread.
-    off = stats.t.ppf(0.9, len(points) - 2) * (want.stderr if np.ptp(shares) else 0.0)
+    # The error of the slope from what is left of each point: SciPy takes it from 1 - r^2, which cancels where the line fits.
+    left = np.array(shares) - (want.slope * np.array(days) + want.intercept)
+    stderr = np.sqrt(np.sum(left**2) / (len(points) - 2) / np.sum((np.array(days) - np.mean(days)) ** 2))
+    off = stats.t.ppf(0.9, len(points) - 2) * stderr
     assert found.change_percent_points == pytest.approx(30 * want.slope, abs=1e-6)
     assert found.change_low_percent_points == pytest.approx(30 * (want.slope - off), abs=1e-6)
     assert found.change_high_percent_points == pytest.approx(30 * (want.slope + off), abs=1e-6)
