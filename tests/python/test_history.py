@@ -117,7 +117,7 @@ def test_waste_has_the_line_of_least_squares(points: list[tuple[int, float]]) ->
         assert found.change_percent_points is None
         return
     want = stats.linregress(days, shares)
-    # The error of the slope from what is left of each point: SciPy takes it from 1 - r^2, which cancels where the line fits.
+    # From what is left of each point: SciPy takes the error from 1 - r^2, which cancels where the line fits.
     left = np.array(shares) - (want.slope * np.array(days) + want.intercept)
     stderr = np.sqrt(np.sum(left**2) / (len(points) - 2) / np.sum((np.array(days) - np.mean(days)) ** 2))
     off = stats.t.ppf(0.9, len(points) - 2) * stderr
