@@ -13,7 +13,8 @@ what their numbers rest on, :mod:`foilwork.finding` is what their checks find,
 """
 
 from foilwork import _rooms as _rooms
-from foilwork._native import ROOMS, Bounds, FoilworkError, OutOfRangeWarning, __version__
+from foilwork._native import ROOMS as _ROOMS
+from foilwork._native import Bounds, FoilworkError, OutOfRangeWarning, __version__
 
 # As of `typing`, which takes longer to import than foilwork.
 TYPE_CHECKING = False
@@ -81,7 +82,7 @@ def __getattr__(name: str) -> object:
     """A room, or what a service file needs, on first use: to make all rooms takes longer than all else of an import."""
     from importlib import import_module
 
-    if name in ROOMS:
+    if name in _ROOMS:
         return import_module(f"foilwork.{name}")
     if name in _OF_SERVICE:
         value: object = getattr(import_module("foilwork.service"), name)
@@ -92,4 +93,4 @@ def __getattr__(name: str) -> object:
 
 
 def __dir__() -> list[str]:
-    return sorted({*globals(), *__all__})
+    return sorted({*globals(), *__all__} - {"TYPE_CHECKING"})

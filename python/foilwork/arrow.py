@@ -279,7 +279,13 @@ def one_for_each_name(found: Any, names: Sequence[str]) -> list[Any]:
     """The results of a function that gives one column, or several together; of this package only."""
     import numpy
 
-    results = [found] if isinstance(found, float | numpy.ndarray) else list(found)
+    try:
+        results = [found] if isinstance(found, float | numpy.ndarray) else list(found)
+    except TypeError as error:
+        raise FoilworkError(
+            f"results that are no columns ({type(found).__name__}): wrap the function, so that it returns one array "
+            "for each name"
+        ) from error
     if len(results) != len(names):
         raise FoilworkError(f"{len(results)} results and {len(names)} names: give one name for each result")
     return results

@@ -64,7 +64,7 @@ def fill_table(
 
     Args:
         table: a Parquet file, an Arrow file or an Arrow stream; which of them it is, it says by how it begins.
-        function: a function of foilwork that takes arrays and the keyword ``errors``.
+        function: a function of foilwork that takes arrays and the keyword ``errors="nan"``.
         arguments: its arguments: ``foilwork.arrow.col("name")`` for a column of numbers, anything else as it is.
         to: the name of the new column, or a name for each result. Results are float64, a null where a value is missing.
         output: where the table goes: a name that ends in ``.parquet``, or in ``.arrow``, ``.feather`` or ``.ipc``.

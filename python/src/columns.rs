@@ -8,7 +8,7 @@
 use crate::{
     bounds::{Bounds, Estimate, Stated},
     error::{FoilworkError, OutOfRangeWarning, ours, raise},
-    layout::{Spread, View, in_one_piece},
+    layout::{Spread, View, in_one_piece, plain, read},
     sequence::room_for,
     target::{How, Target},
 };
@@ -19,7 +19,6 @@ use foilwork::{
 };
 use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
-    PyTypeInfo,
     exceptions::PyTypeError,
     prelude::*,
     sync::PyOnceLock,
@@ -31,7 +30,7 @@ use std::{error::Error, marker::PhantomData};
 const WORTH_LETTING_GO: usize = 2_048;
 
 /// The most dimensions the binding can walk through.
-const MOST_DIMENSIONS: usize = 32;
+pub const MOST_DIMENSIONS: usize = 32;
 
 /// One argument: a number for all rows or an array of float64.
 pub enum Column<'py> {
@@ -72,11 +71,14 @@ impl<'py> FromPyObject<'_, 'py> for Column<'py> {
         if obj.is_none() || obj.is_instance_of::<PyBool>() || obj.is_instance_of::<PyString>() {
             return Err(refuse());
         }
-        if let Some(array) = plain(&obj) {
-            return Ok(Self::Array(array));
-        }
-        if !obj.is_instance_of::<PyInt>() && (obj.hasattr("__array__")? || obj.hasattr("__len__")? || is_arrow(&obj)?) {
-            return Self::from_array_like(&obj);
+        // NumPy is not loaded for a whole number.
+        if !obj.is_instance_of::<PyInt>() {
+            if let Some(array) = plain(&obj) {
+                return Ok(Self::Array(array));
+            }
+            if obj.hasattr("__array__")? || obj.hasattr("__len__")? || is_arrow(&obj)? {
+                return Self::from_array_like(&obj);
+            }
         }
         obj.extract().map(Self::Number).map_err(|_| refuse())
     }
@@ -86,13 +88,10 @@ impl<'py> Column<'py> {
     /// Anything NumPy makes an array of numbers from, and columns of the Arrow world; masked elements and nulls are missing.
     fn from_array_like(obj: &Bound<'py, PyAny>) -> PyResult<Self> {
         let py = obj.py();
-        let numpy = py.import("numpy").map_err(|error| {
-            let told = FoilworkError::new_err("arrays need numpy (pip install 'foilwork[numpy]')");
-            told.set_cause(py, Some(error));
-            told
-        })?;
-        let mut array = if obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)? {
-            obj.call_method1("astype", ("float64",))?.call_method1("filled", (f64::NAN,))?
+        let numpy = numpy_module(py)?;
+        let masked = obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)?;
+        let mut array = if masked {
+            obj.clone()
         } else if is_arrow(obj)? && !obj.hasattr("__array__")? {
             py.import("foilwork.arrow")?.call_method1("values", (obj,))?
         } else {
@@ -108,6 +107,7 @@ impl<'py> Column<'py> {
             return Err(PyTypeError::new_err(format!("expected numbers, not an array of {}", dtype.str()?)));
         }
         let floats = array.call_method1("astype", ("float64", "K", "unsafe", true, false))?;
+        let floats = if masked { floats.call_method1("filled", (f64::NAN,))? } else { floats };
         // Out of step with the words of the machine, as in a packed record: NumPy's copy is in step.
         let aligned = floats.getattr("flags")?.getattr("aligned")?.is_truthy()?;
         let floats = if aligned { floats } else { floats.call_method0("copy")? }.cast_into::<PyArrayDyn<f64>>()?;
@@ -116,7 +116,7 @@ impl<'py> Column<'py> {
                 Err(FoilworkError::new_err(format!("an array of {more} dimensions: give at most {MOST_DIMENSIONS}")))
             }
             0 => floats.call_method0("item")?.extract().map(Self::Number),
-            _ => Ok(Self::Array(floats.readonly())),
+            _ => read(&floats).map(Self::Array),
         }
     }
 
@@ -182,22 +182,15 @@ impl<'py, Q: Quantity> FromPyObject<'_, 'py> for BoundedColumn<'py, Q> {
     }
 }
 
-/// An array as the kernels take it: no conversion, no subclass with ways of its own.
-fn plain<'py>(obj: &Bound<'py, PyAny>) -> Option<PyReadonlyArrayDyn<'py, f64>> {
-    let array = obj.cast::<PyArrayDyn<f64>>().ok()?;
-    let usual =
-        obj.get_type().is(PyArrayDyn::<f64>::type_object(obj.py())) && (1..=MOST_DIMENSIONS).contains(&array.ndim());
-    // In step with the words of the machine, whether or not there are gaps between the values.
-    let in_step = |places: usize| places.is_multiple_of(size_of::<f64>());
-    let usual =
-        usual && in_step(array.data().addr()) && array.strides().iter().all(|stride| in_step(stride.unsigned_abs()));
-    array.try_readonly().ok().filter(|_| usual)
-}
-
 /// NumPy itself, looked up once.
 pub fn numpy_module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
     static NUMPY: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
-    NUMPY.get_or_try_init(py, || py.import("numpy").map(Bound::unbind)).map(|module| module.bind(py))
+    let missing = |error| {
+        let told = FoilworkError::new_err("arrays need numpy (pip install 'foilwork[numpy]')");
+        told.set_cause(py, Some(error));
+        told
+    };
+    NUMPY.get_or_try_init(py, || py.import("numpy").map(Bound::unbind)).map(|module| module.bind(py)).map_err(missing)
 }
 
 /// Whether an object shows the PyCapsule interface of Arrow.

@@ -2,20 +2,41 @@
 //! without a copy of the whole.
 
 use crate::{
-    columns::{Column, numpy_module},
-    error::raise,
+    columns::{Column, MOST_DIMENSIONS, numpy_module},
+    error::{FoilworkError, raise},
     stepped::{Stepped, Steps, stepped},
 };
 use foilwork::column::{Cells, Draw};
 use numpy::{
-    PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods,
-    ndarray::{ArrayView1, ArrayViewD, ArrayViewMut1, Axis, Ix1, s},
+    Element, PyArray, PyArrayDyn, PyArrayMethods, PyReadonlyArray, PyReadonlyArrayDyn, PyUntypedArrayMethods,
+    ndarray::{ArrayView1, ArrayViewD, ArrayViewMut1, Axis, Dimension, Ix1, s},
 };
-use pyo3::{prelude::*, types::PyTuple};
+use pyo3::{PyTypeInfo, prelude::*, types::PyTuple};
 use std::fmt;
 
 /// Rows of the last axis below which fetching lane by lane costs more than a copy.
 const WORTH_A_LANE: usize = 16;
+
+/// The right to read an array; refused while a call of another thread writes its results there.
+pub fn read<'py, T: Element, D: Dimension>(array: &Bound<'py, PyArray<T, D>>) -> PyResult<PyReadonlyArray<'py, T, D>> {
+    array.try_readonly().map_err(|_| {
+        FoilworkError::new_err("an argument is being written to by another thread: wait for it, or give a copy")
+    })
+}
+
+/// An array as the kernels take it: no conversion, no subclass with ways of its own.
+pub fn plain<'py>(obj: &Bound<'py, PyAny>) -> Option<PyReadonlyArrayDyn<'py, f64>> {
+    // What asks whether it is an array panics where there is no NumPy.
+    numpy_module(obj.py()).ok()?;
+    let array = obj.cast::<PyArrayDyn<f64>>().ok()?;
+    let usual =
+        obj.get_type().is(PyArrayDyn::<f64>::type_object(obj.py())) && (1..=MOST_DIMENSIONS).contains(&array.ndim());
+    // In step with the words of the machine, whether or not there are gaps between the values.
+    let in_step = |places: usize| places.is_multiple_of(size_of::<f64>());
+    let usual =
+        usual && in_step(array.data().addr()) && array.strides().iter().all(|stride| in_step(stride.unsigned_abs()));
+    array.try_readonly().ok().filter(|_| usual)
+}
 
 /// A column brought to the common shape.
 pub enum Spread<'a, 'py> {
@@ -40,8 +61,7 @@ impl<'a, 'py> Spread<'a, 'py> {
             Column::Number(number) => return Ok(Self::Same(*number)),
             Column::Array(array) => array,
         };
-        let again =
-            |array: &Bound<'py, PyAny>| Ok::<_, PyErr>(array.clone().cast_into::<PyArrayDyn<f64>>()?.readonly());
+        let again = |array: &Bound<'py, PyAny>| read(array.cast::<PyArrayDyn<f64>>()?);
         let as_it_is = array.shape() == shape;
         if as_it_is && array.is_c_contiguous() {
             return Ok(Self::Each(array));
@@ -83,7 +103,7 @@ pub fn in_one_piece<'py>(
         Column::Array(array) => array.as_any().clone(),
     };
     let view = numpy.call_method1("broadcast_to", (values, PyTuple::new(py, shape)?))?;
-    Ok(numpy.call_method1("ascontiguousarray", (view,))?.cast_into::<PyArrayDyn<f64>>()?.readonly())
+    read(numpy.call_method1("ascontiguousarray", (view,))?.cast::<PyArrayDyn<f64>>()?)
 }
 
 /// A column as the kernels of the core take it.

@@ -3,8 +3,9 @@
 use crate::{
     columns::{Column, OnRefusal, common_shape, numpy_module, results},
     error::{FoilworkError, raise},
+    layout::read,
 };
-use numpy::{BorrowError, PyArrayDyn, PyArrayMethods, PyReadwriteArrayDyn, PyUntypedArrayMethods};
+use numpy::{BorrowError, PyArrayDyn, PyArrayMethods, PyReadwriteArrayDyn, PyUntypedArray, PyUntypedArrayMethods};
 use pyo3::{
     exceptions::PyTypeError,
     prelude::*,
@@ -27,6 +28,9 @@ impl From<OnRefusal> for How<'_> {
 impl<'py> How<'py> {
     /// With an array (or a tuple of them) for the results, and the rows to work on.
     pub fn new(errors: OnRefusal, out: Option<Bound<'py, PyAny>>, mask: Option<Bound<'py, PyAny>>) -> PyResult<Self> {
+        if let Some(array) = &out {
+            numpy_module(array.py())?;
+        }
         let mask = mask.map(|mask| as_mask(&mask)).transpose()?;
         Ok(Self { errors, out, mask })
     }
@@ -62,7 +66,7 @@ impl<'py> How<'py> {
             return both.extract().map(Some);
         }
         match (shape, &self.out) {
-            (None, Some(out)) => self.first_of(out)?.getattr("shape")?.extract().map(Some),
+            (None, Some(out)) => Ok(Some(shape_of_first(out).unwrap_or_default())),
             (shape, _) => Ok(shape),
         }
     }
@@ -70,14 +74,6 @@ impl<'py> How<'py> {
     /// The shape of the results of arrays.
     pub fn row_shape(&self, columns: &[&Column<'py>]) -> PyResult<Vec<usize>> {
         self.shape(columns).map(Option::unwrap_or_default)
-    }
-
-    fn first_of(&self, out: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        if out.is_instance_of::<PyTuple>() || out.is_instance_of::<PyList>() {
-            out.get_item(0)
-        } else {
-            Ok(out.clone())
-        }
     }
 
     /// The first column with the rows that are left out as missing: they are not worked on, and not refused.
@@ -95,7 +91,7 @@ impl<'py> How<'py> {
         };
         let kept = numpy.call_method1("where", (mask, values, f64::NAN))?;
         let kept = numpy.call_method1("broadcast_to", (kept, PyTuple::new(py, shape)?))?;
-        Ok(Some(Column::Array(kept.cast_into::<PyArrayDyn<f64>>()?.readonly())))
+        read(kept.cast::<PyArrayDyn<f64>>()?).map(|kept| Some(Column::Array(kept)))
     }
 
     /// An array for each result: the caller's own where the kernel can write into it as it lies.
@@ -115,8 +111,10 @@ impl<'py> How<'py> {
         let mut targets: Vec<Target<'py>> = Vec::with_capacity(M);
         for array in given {
             let target = self.target(py, array, columns, shape)?;
-            if targets.iter().any(|other| other.meets(&target)) {
-                return Err(FoilworkError::new_err("out has one array for two results: give one for each"));
+            for other in &targets {
+                if other.meets(py, &target)? {
+                    return Err(FoilworkError::new_err("out has one array for two results: give one for each"));
+                }
             }
             targets.push(target);
         }
@@ -130,9 +128,13 @@ impl<'py> How<'py> {
         columns: &[&Column<'py>],
         shape: &[usize],
     ) -> PyResult<Target<'py>> {
-        let given = array
-            .cast::<PyArrayDyn<f64>>()
-            .map_err(|_| PyTypeError::new_err(format!("out must be an array of float64, not {}", array.get_type())))?;
+        let given = array.cast::<PyArrayDyn<f64>>().map_err(|_| {
+            let it_is = match array.cast::<PyUntypedArray>() {
+                Ok(other) => format!("of {}", other.dtype()),
+                Err(_) => array.get_type().to_string(),
+            };
+            PyTypeError::new_err(format!("out must be an array of float64, not {it_is}"))
+        })?;
         if given.shape() != shape {
             let text =
                 format!("out has the shape {:?}, the result {shape:?}: give an array of that shape", given.shape());
@@ -162,6 +164,13 @@ impl<'py> How<'py> {
     }
 }
 
+/// The shape of `out`, or of the first array in it; none where it is neither, which is told where it is written to.
+fn shape_of_first(out: &Bound<'_, PyAny>) -> Option<Vec<usize>> {
+    let several = out.is_instance_of::<PyTuple>() || out.is_instance_of::<PyList>();
+    let first = if several { out.get_item(0).ok()? } else { out.clone() };
+    first.getattr("shape").ok()?.extract().ok()
+}
+
 /// Between which addresses an array lies; two may share a place without being of one array.
 fn extent(array: &Bound<'_, PyArrayDyn<f64>>) -> (usize, usize) {
     let (mut first, mut last) = (array.data().addr(), array.data().addr());
@@ -174,7 +183,7 @@ fn extent(array: &Bound<'_, PyArrayDyn<f64>>) -> (usize, usize) {
 
 /// An array of booleans, as NumPy makes one from anything.
 fn as_mask<'py>(mask: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-    let array = mask.py().import("numpy")?.call_method1("asarray", (mask,))?;
+    let array = numpy_module(mask.py())?.call_method1("asarray", (mask,))?;
     if array.getattr("dtype")?.getattr("kind")?.extract::<char>()? == 'b' {
         return Ok(array);
     }
@@ -191,9 +200,12 @@ pub struct Target<'py> {
 
 impl<'py> Target<'py> {
     /// Whether another is written where this one is.
-    fn meets(&self, other: &Self) -> bool {
+    fn meets(&self, py: Python<'py>, other: &Self) -> PyResult<bool> {
         let own = |target: &Self| target.given.as_ref()?.cast::<PyArrayDyn<f64>>().ok().map(extent);
-        self.held.is_some() && own(self).zip(own(other)).is_some_and(|((a, b), (c, d))| a < d && c < b)
+        let (Some((a, b)), Some((c, d))) = (own(self), own(other)) else { return Ok(false) };
+        // Columns of one table lie between the same addresses without a place in common.
+        let near = a < d && c < b;
+        Ok(near && numpy_module(py)?.call_method1("shares_memory", (&self.given, &other.given))?.is_truthy()?)
     }
 
     pub fn writer(&mut self) -> PyResult<PyReadwriteArrayDyn<'py, f64>> {

@@ -2,7 +2,7 @@
 
 use crate::{
     columns::{Column, OnRefusal, apply, results, settle},
-    error::{FoilworkError, ours, raise},
+    error::{FoilworkError, raise},
     layout::in_one_piece,
     target::{How, Target},
 };
@@ -10,17 +10,16 @@ use foilwork::{
     colour::White,
     column::{self, Cells, ColumnError, ColumnOutcome, Coordinates},
 };
-use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn};
+use numpy::{PyArrayMethods, PyReadonlyArrayDyn};
 use pyo3::{
     prelude::*,
-    types::{PySlice, PyTuple},
+    types::{PyBytes, PySlice, PyTuple},
 };
 use std::error::Error;
 
 /// Colour coordinates: three numbers, or an array whose last axis has length 3.
 pub enum Triples<'py> {
     One([f64; 3]),
-    /// In one piece, row after row.
     Many(Column<'py>),
 }
 
@@ -28,20 +27,24 @@ impl<'py> FromPyObject<'_, 'py> for Triples<'py> {
     type Error = PyErr;
 
     fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
-        if let Ok(one) = obj.extract::<[f64; 3]>() {
-            return Ok(Self::One(one));
+        // NumPy would make a number of a truth among numbers, and Python one of each byte.
+        if !obj.is_instance_of::<PyBytes>()
+            && let Ok([a, b, c]) = obj.extract::<[Bound<'py, PyAny>; 3]>()
+            && let (Column::Number(a), Column::Number(b), Column::Number(c)) =
+                (a.extract()?, b.extract()?, c.extract()?)
+        {
+            return Ok(Self::One([a, b, c]));
         }
         in_rows(&obj).map(Self::Many)
     }
 }
 
-/// An array whose last axis has length 3, in one piece.
+/// An array whose last axis has length 3.
 fn in_rows<'py>(obj: &Bound<'py, PyAny>) -> PyResult<Column<'py>> {
-    let numpy = obj.py().import("numpy")?;
-    let array = numpy.call_method1("ascontiguousarray", (obj, "float64")).map_err(|error| ours(obj.py(), error))?;
-    let shape: Vec<usize> = array.getattr("shape")?.extract()?;
+    let column: Column<'py> = obj.extract()?;
+    let shape = column.shape();
     if shape.last() == Some(&3) {
-        return Ok(Column::Array(array.cast_into::<PyArrayDyn<f64>>()?.readonly()));
+        return Ok(column);
     }
     let text = format!("colours need three coordinates in the last axis (got an array of shape {shape:?})");
     Err(FoilworkError::new_err(text))
@@ -71,7 +74,7 @@ impl<'py> Triples<'py> {
     fn rows(&self, py: Python<'py>) -> PyResult<Column<'py>> {
         match self {
             Self::One(one) => in_rows(one.into_pyobject(py)?.as_any()),
-            Self::Many(Column::Array(array)) => in_rows(array.as_any()),
+            Self::Many(Column::Array(array)) => Ok(Column::Array(array.clone())),
             Self::Many(Column::Number(_)) => Err(FoilworkError::new_err("colours need three coordinates")),
         }
     }

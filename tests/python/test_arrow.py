@@ -168,6 +168,8 @@ def test_what_is_wrong_with_a_table_is_said() -> None:
         list(add_columns(TABLE, dilute, 12, col("target_ww_percent"), 60, to=["stock_g", "stock_g"]))
     with pytest.raises(FoilworkError, match="3 results and 2 names"):
         list(add_columns(TABLE, density_interval, col("target_ww_percent"), to=["low", "best"]))
+    with pytest.raises(FoilworkError, match=r"results that are no columns \(VolumeDilution\): wrap the function"):
+        list(add_columns(TABLE, dilute_volume, 35, col("target_ww_percent"), 60, to=["stock_ml", "water_ml"]))
     with pytest.raises(FoilworkError, match="in the batch that begins at row 0: index 1: cannot reach 6 % w/w"):
         list(add_columns(TABLE, dilute, 5, col("target_ww_percent"), 60, to=["stock_g", "diluent_g"]))
 
@@ -185,6 +187,8 @@ def test_polars_works_out_an_expression() -> None:
         frame.select(polars_expression(dilute, 12, pl.col("target"), 60, to=["stock_g", "diluent_g"]))
     with pytest.raises(Exception, match="2 results and 1 names"):
         frame.select(polars_expression(dilute, 15, pl.col("target"), 60, to="stock_g"))
+    with pytest.raises(FoilworkError, match=r"results that are no columns \(VolumeDilution\): wrap"):
+        frame.select(polars_expression(dilute_volume, 15, pl.col("target"), 60, to=["stock_ml", "water_ml"]))
     named = polars_expression(density, pl.col("target"), to=["density"])
     assert frame.select(named).unnest("density")["density"].to_list()[0] == density(3.0)
     with pytest.raises(FoilworkError, match="no argument is a polars expression"):

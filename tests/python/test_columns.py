@@ -29,6 +29,7 @@ from foilwork.colour import (
 from foilwork.hair import by_caliper, grown, hair_cut, weeks_to_grow
 from foilwork.lift import Lightening, Situation
 from foilwork.mix import minimum_mass
+from foilwork.money import cost_columns
 from foilwork.peroxide import (
     blend_two,
     convert,
@@ -49,6 +50,18 @@ from foilwork.peroxide import (
 )
 
 Floats = NDArray[np.float64]
+
+TERMS = {
+    "currency": "EUR",
+    "wage_per_h": "15.00",
+    "on_costs_percent": 20,
+    "paid_h": 40,
+    "productive_h": 30,
+    "overhead": "60000",
+    "chairs": 4,
+    "productive_h_per_chair": 1500,
+    "margin_percent": 25,
+}
 
 SPECIAL = [0.0, -0.0, 1.0, 12.0, 70.0, 70.0000001, 100.0, 200.0, 2000.0, 1e9, -1.0, 1e300, 5e-324]
 MISSING = [math.nan, math.inf, -math.inf]
@@ -337,8 +350,138 @@ def test_results_go_where_they_are_told_to() -> None:
         dilute(12.0, LONG, 60.0, out=(out, out))
     with pytest.raises(FoilworkError, match="tuple of 2 arrays"):
         dilute(12.0, LONG, 60.0, out=out)  # type: ignore[call-overload]
-    with pytest.raises(TypeError, match="array of float64"):
+    with pytest.raises(TypeError, match="array of float64, not of float32"):
         convert(LONG, "% w/w", "g/L", out=np.empty(LONG.size, np.float32))
+
+
+@pytest.mark.parametrize(
+    ("shape", "lay"),
+    [
+        (6, lambda z: (z, z)),
+        (12, lambda z: (z[::2], z[::2])),
+        (12, lambda z: (z[::2], z[10::-2])),
+        (9, lambda z: (z[:6], z[3:])),
+        ((2, 3), lambda z: (np.asfortranarray(z),) * 2),
+        ((3, 2), lambda z: (z.T, z.reshape(2, 3))),
+    ],
+)
+@pytest.mark.parametrize("rows", [None, True])
+def test_two_results_never_share_a_place(shape: Any, lay: Callable[[Floats], Any], rows: bool | None) -> None:
+    out = lay(np.zeros(shape))
+    with pytest.raises(FoilworkError, match="out has one array for two results: give one for each"):
+        dilute(np.full(out[0].shape, 12.0), 3.0, 60.0, out=out, where=rows)
+    assert not out[0].any() and not out[1].any()
+
+
+def test_columns_of_one_table_share_no_place() -> None:
+    for table in (np.full((4, 3), -1.0), np.full((4, 3), -1.0, order="F"), np.full((8, 3), -1.0)[::2]):
+        density_interval(LONG[:4], out=(table[:, 0], table[:, 1], table[:, 2]), where=[True, True, True, False])
+        np.testing.assert_array_equal(table[:3], np.column_stack(tuple(density_interval(LONG[:3]))))
+        assert (table[3] == -1.0).all()
+
+
+@pytest.mark.parametrize("strength_ww_percent", [12.0, np.full(2, 12.0)])
+def test_what_is_no_place_for_results_is_refused_alike(strength_ww_percent: Any) -> None:
+    no_pairs: list[Any] = [(), [], "x", "xy", np.zeros(3)]
+    for several in no_pairs:
+        with pytest.raises(FoilworkError, match="out must be a tuple of 2 arrays"):
+            dilute(strength_ww_percent, 3.0, 60.0, out=several)
+    for one, named in (((), "tuple"), ([], "list"), ("x", "str"), (np.zeros(2, ">f8"), "of >f8")):
+        with pytest.raises(TypeError, match=f"out must be an array of float64, not .*{named}"):
+            density(strength_ww_percent, out=one)  # type: ignore[arg-type]
+
+
+def test_without_numpy_numbers_do_and_arrays_say_what_they_need() -> None:
+    """Bad input is a ``FoilworkError``, not a panic, where NumPy cannot be imported."""
+    program = """
+import sys
+sys.modules["numpy"] = None
+from fractions import Fraction
+from foilwork import FoilworkError
+from foilwork.colour import lab_to_lch
+from foilwork.money import cost_columns
+from foilwork.peroxide import density, dilute
+assert dilute(12, 3, Fraction(60)).stock_g == 15 and lab_to_lch((50, 3, 4))[1] == 5
+for call in (
+    lambda: density([6.0]), lambda: density(6.0, out="x"), lambda: density(6.0, where=[True]),
+    lambda: lab_to_lch([[50, 3, 4]]), lambda: lab_to_lch((50, 3)), lambda: cost_columns(*[[1]] * 7, TERMS),
+):
+    try:
+        call()
+    except FoilworkError as error:
+        assert "need numpy (pip install" in str(error), error
+    else:
+        raise AssertionError
+print("done")
+"""
+    done = subprocess.run([sys.executable, "-c", program.replace("TERMS", repr(TERMS))], capture_output=True, text=True)
+    assert done.stdout == "done\n", done.stderr
+
+
+def test_an_array_that_another_thread_writes_to_is_refused() -> None:
+    """Until it is, the writer goes on; a panic would not be a ``FoilworkError``."""
+    values, out = np.full(400_000, 6.0), np.zeros(400_000)
+    refused = threading.Event()
+
+    def write() -> None:
+        for _ in range(2_000):
+            if not refused.is_set():
+                convert(values, "% w/w", "volumes", out=out)
+
+    writer = threading.Thread(target=write)
+    writer.start()
+    reading: list[Callable[[], Any]] = [
+        lambda: density(out[:3]),
+        lambda: lab_to_lch(out[:6].reshape(2, 3)),
+        lambda: ciede2000((50.0, 0.0, 0.0), out[:6].reshape(2, 3)),
+        lambda: cost_columns([1], out[:1], [1], [0], [0], [1], [1], TERMS),
+    ]
+    try:
+        for read in reading:
+            told = ""
+            while writer.is_alive() and not told:
+                try:
+                    read()
+                except FoilworkError as error:
+                    told = str(error) if "thread" in str(error) else ""
+            assert told == "an argument is being written to by another thread: wait for it, or give a copy"
+    finally:
+        refused.set()
+        writer.join()
+
+
+def test_masked_colours_are_missing_and_no_colour_is_made_of_anything_else() -> None:
+    labs = np.ma.array(LABS, mask=False)
+    labs[3, 1] = np.ma.masked
+    plain = LABS.copy()
+    plain[3] = math.nan
+    one = (50.0, 10.0, -10.0)
+    np.testing.assert_array_equal(lab_to_lch(labs), lab_to_lch(plain))
+    np.testing.assert_array_equal(ciede2000(one, labs), ciede2000(one, plain))
+    assert np.isnan(ciede2000(labs, one)).tolist() == [row == 3 for row in range(40)]
+    with pytest.raises(FoilworkError, match=r"a\* .*NaN"):
+        lab_to_lch(labs[3])
+    wrong: list[Any] = [
+        (True, False, True),
+        (50.0, True, 2.0),
+        ("50", "1", "2"),
+        "abc",
+        b"abc",
+        (None, 1.0, 2.0),
+        (1j, 1.0, 2.0),
+        LABS > 0,
+        LABS.astype(str),
+        LABS.astype(complex),
+        LABS.astype("m8[s]"),
+        np.ma.array(LABS > 0, mask=LABS > 50),
+    ]
+    for colour in wrong:
+        with pytest.raises(TypeError, match=r"expected (a number|numbers)"):
+            lab_to_lch(colour)
+        with pytest.raises(TypeError, match=r"expected (a number|numbers)"):
+            ciede2000(one, colour)
+    with pytest.raises(TypeError, match="not an array of bool"):
+        density(np.ma.array([True, False], mask=[False, True]))
 
 
 LABS = np.random.default_rng(5).uniform((0, -60, -60), (100, 60, 60), (40, 3))

@@ -402,6 +402,24 @@ def test_rows_that_cannot_be_costed_are_listed_and_results_go_where_they_are_tol
         cost_columns(**lists, terms=TERMS, errors="nan")  # type: ignore[arg-type]
 
 
+@pytest.mark.parametrize("name", list(columns_of(1, seed=1)))
+def test_a_masked_number_costs_nothing(name: str) -> None:
+    columns = columns_of(20, seed=9)
+    hidden = np.arange(20) == 3
+    masked = {**columns, name: np.ma.array(columns[name], mask=hidden)}
+    if name.endswith("_minor"):
+        with pytest.raises(FoilworkError, match="missing amounts: fill them first"):
+            cost_columns(**masked, terms=TERMS, errors="apart")
+    else:
+        with pytest.raises(FoilworkError, match="row 3"):
+            cost_columns(**masked, terms=TERMS)
+        found = cost_columns(**masked, terms=TERMS, errors="apart")
+        assert [row for row, _ in found.refused] == [3]
+        assert found.cost.minor == cost_columns(**columns, terms=TERMS).cost_minor[~hidden].sum()
+    unhidden = {**columns, name: np.ma.array(columns[name], mask=False)}
+    assert cost_columns(**unhidden, terms=TERMS).cost == cost_columns(**columns, terms=TERMS).cost
+
+
 def test_the_bench_runs_and_agrees_with_decimal(root: Path) -> None:
     """The quick bench compares every row with pandas columns of ``Decimal`` before it takes a time."""
     bench = [sys.executable, str(root / "benches/python/money.py"), "--quick"]

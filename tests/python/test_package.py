@@ -45,6 +45,7 @@ def test_room_is_its_compiled_module(room: str) -> None:
 def test_every_compiled_room_is_public() -> None:
     assert set(_native.ROOMS) == set(ROOMS)
     assert set(ROOMS) <= set(dir(foilwork))
+    assert {"ROOMS", "TYPE_CHECKING"}.isdisjoint(dir(foilwork))
 
 
 def run_alone(program: str) -> str:
@@ -88,7 +89,7 @@ def test_rooms_open_once_from_many_threads() -> None:
     program = """
 import concurrent.futures as many, foilwork
 with many.ThreadPoolExecutor(8) as pool:
-    seen = list(pool.map(lambda place: getattr(foilwork, foilwork.ROOMS[place % 20]), range(200)))
+    seen = list(pool.map(lambda place: getattr(foilwork, foilwork._native.ROOMS[place % 20]), range(200)))
 print(len({id(room) for room in seen}))
 """
     assert run_alone(program) == "20"

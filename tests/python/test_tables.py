@@ -15,7 +15,7 @@ from pyarrow import ipc, parquet
 import foilwork.tables
 from foilwork import FoilworkError
 from foilwork.arrow import col
-from foilwork.peroxide import convert, density_interval, dilute
+from foilwork.peroxide import convert, density_interval, dilute, dilute_volume
 from foilwork.tables import Filled, fill_table
 
 # With texts, days, lists and a dictionary beside the numbers: what is not asked for goes through as it is.
@@ -156,6 +156,13 @@ def test_a_disk_that_is_full_says_so(tmp_path: Path, ending: str) -> None:
     finally:
         resource.setrlimit(resource.RLIMIT_FSIZE, limits)
     assert [path.name for path in tmp_path.iterdir()] == ["t.parquet"]
+
+
+def test_results_that_are_no_columns_are_refused(tmp_path: Path) -> None:
+    bottles = write(tmp_path / "bottles.parquet", TABLE)
+    with pytest.raises(FoilworkError, match=r"results that are no columns \(VolumeDilution\): wrap the function"):
+        fill_table(bottles, dilute_volume, 12, col("target"), 60, to="stock_ml", output=tmp_path / "o.parquet")
+    assert [path.name for path in tmp_path.iterdir()] == ["bottles.parquet"]
 
 
 def test_a_stop_leaves_no_trace(tmp_path: Path) -> None:

@@ -2,6 +2,7 @@ use super::{HALF_UP, PyMoney, rounding};
 use crate::business::list::business;
 use crate::columns::numpy_module;
 use crate::error::{FoilworkError, ours, raise};
+use crate::layout::read;
 use foilwork::money::{self, BadRow, Labour, Overhead, ServiceColumns};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1, PyReadwriteArray1, PyUntypedArrayMethods};
 use pyo3::{
@@ -234,6 +235,11 @@ fn floats<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, f64
     if !matches!(kind(&array)?, 'i' | 'u' | 'f') {
         return Err(PyTypeError::new_err("expected a column of numbers"));
     }
+    let numpy = numpy_module(column.py())?;
+    if column.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)? {
+        let filled = column.call_method1("astype", ("float64",))?.call_method1("filled", (f64::NAN,))?;
+        return contiguous(&filled, "float64");
+    }
     contiguous(&array, "float64")
 }
 
@@ -243,6 +249,9 @@ fn whole<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, i64>
         return Ok(plain);
     }
     let array = as_array(column)?;
+    if numpy_module(column.py())?.getattr("ma")?.call_method1("is_masked", (column,))?.is_truthy()? {
+        return Err(FoilworkError::new_err("missing amounts: fill them first"));
+    }
     let empty = array.getattr("size")?.eq(0)?;
     let fits: bool =
         array.py().import("numpy")?.call_method1("can_cast", (array.getattr("dtype")?, "int64"))?.extract()?;
@@ -255,6 +264,8 @@ fn whole<'py>(column: &Bound<'py, PyAny>) -> PyResult<PyReadonlyArray1<'py, i64>
 
 /// A column that is as it has to be.
 fn plain<'py, T: numpy::Element>(column: &Bound<'py, PyAny>) -> Option<PyReadonlyArray1<'py, T>> {
+    // What asks whether it is an array panics where there is no NumPy.
+    numpy_module(column.py()).ok()?;
     let array = column.cast_exact::<PyArray1<T>>().ok()?.try_readonly().ok()?;
     array.as_slice().is_ok().then_some(array)
 }
@@ -263,6 +274,7 @@ fn kind(array: &Bound<'_, PyAny>) -> PyResult<char> {
     array.getattr("dtype")?.getattr("kind")?.extract()
 }
 
+/// What NumPy makes of a column, whatever a mask hides.
 fn as_array<'py>(column: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
     let py = column.py();
     let numpy = py.import("numpy").map_err(|error| {
@@ -276,8 +288,6 @@ fn as_array<'py>(column: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
 fn contiguous<'py, T: numpy::Element>(array: &Bound<'py, PyAny>, dtype: &str) -> PyResult<PyReadonlyArray1<'py, T>> {
     let numpy = array.py().import("numpy")?;
     let array = numpy.call_method1("ascontiguousarray", (array, dtype)).map_err(|error| ours(array.py(), error))?;
-    Ok(array
-        .cast_into::<PyArray1<T>>()
-        .map_err(|_| PyTypeError::new_err("expected a column of one dimension"))?
-        .readonly())
+    let array = array.cast::<PyArray1<T>>().map_err(|_| PyTypeError::new_err("expected a column of one dimension"))?;
+    read(array)
 }
