@@ -1,9 +1,9 @@
 //! One decision on a second application: what comes before what is common practice; days and minutes are worked out by hand.
 
+use super::noted::{feels, foil, of, seen, strand};
 use foilwork::{
     colour::Level,
     lift::Strain,
-    quantity::Duration,
     reader::Format,
     record::{
         Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, instructions, read_log, record, replay,
@@ -12,29 +12,9 @@ use foilwork::{
     service::{Plan, parse, plan, shape::Elasticity},
 };
 
-fn min(value: f64) -> Duration {
-    Duration::from_min(value).unwrap()
-}
-
 /// The nape goes from level 6 to 9 and is planned for 18 min of applying and 30 more, on 25 November 2026.
 fn gradient() -> Plan {
     plan(&parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()).unwrap()
-}
-
-fn of(at: f64, what: Noted) -> LogEntry {
-    LogEntry { section: Some("nape".to_owned()), ..LogEntry::new(min(at), what) }
-}
-
-fn seen(at: f64, level: f64) -> LogEntry {
-    LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, Noted::Seen) }
-}
-
-fn stretch(at: f64, elasticity: Elasticity) -> LogEntry {
-    LogEntry { elasticity: Some(elasticity), ..of(at, Noted::Elasticity) }
-}
-
-fn feels(at: f64, comfort: Comfort) -> LogEntry {
-    LogEntry { comfort: Some(comfort), ..LogEntry::new(min(at), Noted::Comfort) }
 }
 
 /// On for 48 min, seen at `level` and rinsed, and then what else is noted.
@@ -73,7 +53,7 @@ fn what_is_on_and_not_due_is_left_on() {
 /// stands in its way.
 #[test]
 fn a_fresh_mix_needs_a_known_condition() {
-    let known = vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let known = vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
     let one = decided(&rinsed_at(8.5, known.clone()));
     assert_eq!((one.decision, one.applications), (Again::FreshMix, 1), "{one:#?}");
     let fresh = one.fresh.unwrap();
@@ -89,7 +69,7 @@ fn a_fresh_mix_needs_a_known_condition() {
 /// A look 18 min before the rinse is not the level that it came to.
 #[test]
 fn an_old_look_is_read_anew_and_a_result_counts_first() {
-    let known = [stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let known = [strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
     let looked = [vec![of(0.0, Noted::Begun), seen(30.0, 8.5), of(48.0, Noted::Rinsed)], known.to_vec()].concat();
     let one = decided(&looked);
     assert_eq!(one.decision, Again::TestFirst);
@@ -101,7 +81,7 @@ fn an_old_look_is_read_anew_and_a_result_counts_first() {
 /// 48 min at 3.9 % on the hair are (48 * 3.9 / 40 / 4)^0.5 = 1.08 of a usual application: two to six weeks, so from 9 December.
 #[test]
 fn hair_that_is_weakened_waits_for_another_visit() {
-    let one = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Reduced), feels(50.0, Comfort::Fine)]));
+    let one = decided(&rinsed_at(8.5, vec![strand(50.0, Elasticity::Reduced), feels(50.0, Comfort::Fine)]));
     assert_eq!((one.decision, one.not_before.unwrap().to_string().as_str()), (Again::NextVisit, "2026-12-09"));
     assert_eq!(one.wait.to_array().map(|weeks| weeks.weeks()), [2.0, 4.0, 6.0]);
     assert!(!one.visits.is_empty() && why_not(&one, Again::FreshMix).contains("returns slowly"));
@@ -111,12 +91,12 @@ fn hair_that_is_weakened_waits_for_another_visit() {
 #[test]
 fn hair_and_scalp_come_before_the_level() {
     // Even at the level, broken hair is not toned.
-    let broken = decided(&rinsed_at(9.0, vec![stretch(50.0, Elasticity::Poor)]));
+    let broken = decided(&rinsed_at(9.0, vec![strand(50.0, Elasticity::Poor)]));
     assert_eq!(broken.decision, Again::TreatOnly);
     assert!(why_not(&broken, Again::StopAndTone).contains("stays stretched or breaks"));
-    let burnt = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Burning)]));
+    let burnt = decided(&rinsed_at(8.5, vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Burning)]));
     assert_eq!(burnt.decision, Again::TreatOnly);
-    let itches = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Itching)]));
+    let itches = decided(&rinsed_at(8.5, vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Itching)]));
     assert_eq!(itches.decision, Again::NextVisit);
     assert!(why_not(&itches, Again::FreshMix).contains("the scalp itches since minute 50"));
 }
@@ -125,7 +105,7 @@ fn hair_and_scalp_come_before_the_level() {
 #[test]
 fn a_third_application_is_not_for_today() {
     let more = vec![
-        stretch(50.0, Elasticity::Good),
+        strand(50.0, Elasticity::Good),
         feels(50.0, Comfort::Fine),
         of(60.0, Noted::Begun),
         of(70.0, Noted::Applied),
@@ -152,7 +132,7 @@ fn a_third_application_is_not_for_today() {
 fn a_second_application_is_judged_by_what_is_found_after_it() {
     let result = LogEntry { what: Noted::Result, ..seen(52.0, 8.0) };
     let again = [of(60.0, Noted::Begun), seen(80.0, 9.0), of(80.0, Noted::Rinsed)];
-    let of_first = |elasticity| vec![result.clone(), stretch(50.0, elasticity), feels(50.0, Comfort::Fine)];
+    let of_first = |elasticity| vec![result.clone(), strand(50.0, elasticity), feels(50.0, Comfort::Fine)];
     let good = decided(&rinsed_at(8.0, [of_first(Elasticity::Good), again.to_vec()].concat()));
     assert_eq!((good.decision, good.level), (Again::StopAndTone, Level::new(9.0).unwrap()));
     assert!(good.reasons.iter().any(|why| why.contains("elasticity is not noted")), "{:?}", good.reasons);
@@ -172,8 +152,7 @@ fn the_level_read_last_counts() {
 /// What swelled, was hot, burned or itched once that day is not taken back by a later rinse or a better answer.
 #[test]
 fn the_worst_of_the_day_counts() {
-    let foil = |at: f64, foil| LogEntry { foil: Some(foil), ..of(at, Noted::Foil) };
-    let known = [stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let known = [strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
     let with = |before: &[LogEntry]| decided(&rinsed_at(8.5, [before, &known].concat()));
     let swollen = with(&[foil(15.0, FoilHeat::Swollen), foil(18.0, FoilHeat::Cool)]);
     assert_eq!((swollen.decision, swollen.visits.len(), swollen.not_before), (Again::TreatOnly, 0, None));
@@ -196,7 +175,7 @@ fn the_worst_of_the_day_counts() {
 /// A service that was not to be begun is not gone on with, and hair that was weak before is not put on twice.
 #[test]
 fn what_the_plan_found_is_asked_too() {
-    let entries = rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]);
+    let entries = rinsed_at(8.5, vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]);
     let by = |from: &str, to: &str| {
         let text = include_str!("../../examples/soft-gradient.toml");
         assert!(text.contains(from));
@@ -214,7 +193,7 @@ fn what_the_plan_found_is_asked_too() {
 /// A strand and a scalp of before the mixture say nothing of them after it.
 #[test]
 fn what_was_tested_before_the_rinse_is_tested_again() {
-    let early = [of(0.0, Noted::Begun), stretch(0.0, Elasticity::Good), feels(0.0, Comfort::Fine)];
+    let early = [of(0.0, Noted::Begun), strand(0.0, Elasticity::Good), feels(0.0, Comfort::Fine)];
     let one = decided(&[&early[..], &[seen(48.0, 8.5), of(48.0, Noted::Rinsed)]].concat());
     assert_eq!(one.decision, Again::TestFirst);
     for asks in
@@ -227,7 +206,7 @@ fn what_was_tested_before_the_rinse_is_tested_again() {
 /// Time is left, 30 of 48 min, and hair or scalp do not bear it.
 #[test]
 fn what_hurts_is_not_left_on() {
-    for sign in [stretch(30.0, Elasticity::Reduced), feels(30.0, Comfort::Itching)] {
+    for sign in [strand(30.0, Elasticity::Reduced), feels(30.0, Comfort::Itching)] {
         let one = decided(&[of(0.0, Noted::Begun), seen(30.0, 8.0), sign]);
         assert_eq!(one.decision, Again::NextVisit);
         assert!(one.reasons[0].starts_with("rinse now: ") && !why_not(&one, Again::GoOn).is_empty(), "{one:#?}");
@@ -237,7 +216,7 @@ fn what_hurts_is_not_left_on() {
 /// 90 min on and not rinsed are 40 beyond the 50 of the powder; 50 and 10 without a rinse between them are 10 beyond.
 #[test]
 fn what_is_on_for_too_long_is_rinsed_before_all_else() {
-    let known = [stretch(90.0, Elasticity::Good), feels(90.0, Comfort::Fine)];
+    let known = [strand(90.0, Elasticity::Good), feels(90.0, Comfort::Fine)];
     let one = decided(&[&[of(0.0, Noted::Begun), seen(90.0, 8.5)], &known[..]].concat());
     assert_eq!(one.decision, Again::TreatOnly);
     assert_eq!(one.reasons[0], "rinse now: 40 min beyond the longest that the product allows");
@@ -293,7 +272,7 @@ fn the_planned_time_is_not_the_longest_that_the_product_allows() {
 /// toned so; the nape's own 18 + 40 min where the powder allows 50 do.
 #[test]
 fn a_stop_of_the_plan_counts_where_it_is_about() {
-    let known = vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
+    let known = vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)];
     let nape = rinsed_at(8.5, known);
     let gloss = changed("apply_min = 3\ndevelop_min = 12", "apply_min = 3\ndevelop_min = 25");
     assert!(gloss.blocked);
@@ -315,7 +294,7 @@ fn a_begin_noted_again_at_once_is_corrected() {
     let entries = |second: f64| {
         [of(0.0, Noted::Begun), of(second, Noted::Begun), seen(48.0, 8.5), of(48.0, Noted::Rinsed)]
             .into_iter()
-            .chain([stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)])
+            .chain([strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)])
             .collect::<Vec<_>>()
     };
     let one = decided(&entries(3.0));
@@ -344,7 +323,7 @@ fn an_itch_asks_for_the_same_everywhere() {
 /// What an estimate says is told with its bounds.
 #[test]
 fn the_chance_of_a_fresh_mix_has_bounds() {
-    let one = decided(&rinsed_at(8.5, vec![stretch(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]));
+    let one = decided(&rinsed_at(8.5, vec![strand(50.0, Elasticity::Good), feels(50.0, Comfort::Fine)]));
     let [low, _, high] = one.fresh_chance.to_array().map(|chance| chance.percent());
     assert!(low < high && high < 99.5);
     let bounds = format!("({low:.0} to {high:.0}) of 100 cases");

@@ -1,10 +1,10 @@
 //! What is noted late or corrected, and what is on for longer than it may be; minutes are worked out by hand.
 
+use super::noted::{feels, of, run, seen, strand};
 use foilwork::{
     colour::Level,
     finding::Verdict,
     history::{home_care, keep, record_line},
-    quantity::Duration,
     reader::Format,
     record::{
         Again, Comfort, Compared, LogEntry, Noted, Record, SecondApplication, after_levels, levels_seen, log_line,
@@ -13,7 +13,7 @@ use foilwork::{
     service::{Evidence, Plan, parse, plan, plan_text, plan_with, shape::Elasticity},
 };
 use rstest::rstest;
-use std::{fs, path::Path, process::Command};
+use std::{fs, path::Path};
 
 const GRADIENT: &str = include_str!("../../examples/soft-gradient.toml");
 const LONGEST: &str = "longest_min = 50\nlongest_counts_from = \"first-strand\"\n";
@@ -27,22 +27,6 @@ fn gradient() -> Plan {
 fn by(longest: &str) -> Plan {
     assert!(GRADIENT.contains(LONGEST));
     plan(&parse(&GRADIENT.replacen(LONGEST, longest, 1), Format::Toml).unwrap()).unwrap()
-}
-
-fn of(at: f64, what: Noted) -> LogEntry {
-    LogEntry { section: Some("nape".to_owned()), ..LogEntry::new(Duration::from_min(at).unwrap(), what) }
-}
-
-fn seen(at: f64, level: f64) -> LogEntry {
-    LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, Noted::Seen) }
-}
-
-fn feels(at: f64, comfort: Comfort) -> LogEntry {
-    LogEntry { section: None, comfort: Some(comfort), ..of(at, Noted::Comfort) }
-}
-
-fn strand(at: f64, elasticity: Elasticity) -> LogEntry {
-    LogEntry { elasticity: Some(elasticity), ..of(at, Noted::Elasticity) }
 }
 
 fn decided(entries: &[LogEntry]) -> SecondApplication {
@@ -327,9 +311,4 @@ fn written(folder: &Path, entries: &[LogEntry]) -> String {
     let path = folder.join("today.jsonl");
     fs::write(&path, entries.iter().map(log_line).collect::<String>()).unwrap();
     path.to_string_lossy().into_owned()
-}
-
-fn run(args: &[&str]) -> (i32, String) {
-    let done = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(args).output().unwrap();
-    (done.status.code().unwrap(), String::from_utf8(done.stdout).unwrap())
 }

@@ -19,6 +19,7 @@ mod lift;
 mod limits;
 mod mix;
 pub(crate) mod money;
+mod noted;
 mod page;
 mod pages;
 mod peroxide;

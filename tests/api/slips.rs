@@ -1,5 +1,6 @@
 //! Slips of the pen during a service, and what has to come off whatever else is said.
 
+use super::noted::{feels, foil, of, seen, strand};
 use foilwork::{
     colour::Level,
     finding::Verdict,
@@ -20,26 +21,6 @@ fn planned(entries: &[LogEntry]) -> Plan {
     let before = plan_with(&file, &Evidence::default()).unwrap();
     let seen = levels_seen(&before, &replay(entries)).levels;
     plan_with(&file, &Evidence { seen, ..Evidence::default() }).unwrap()
-}
-
-fn of(at: f64, what: Noted) -> LogEntry {
-    LogEntry { section: Some("nape".to_owned()), ..LogEntry::new(Duration::from_min(at).unwrap(), what) }
-}
-
-fn seen(at: f64, level: f64) -> LogEntry {
-    LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, Noted::Seen) }
-}
-
-fn feels(at: f64, comfort: Comfort) -> LogEntry {
-    LogEntry { section: None, comfort: Some(comfort), ..of(at, Noted::Comfort) }
-}
-
-fn strand(at: f64, elasticity: Elasticity) -> LogEntry {
-    LogEntry { elasticity: Some(elasticity), ..of(at, Noted::Elasticity) }
-}
-
-fn foil(at: f64, foil: FoilHeat) -> LogEntry {
-    LogEntry { foil: Some(foil), ..of(at, Noted::Foil) }
 }
 
 fn rest(entries: &[LogEntry]) -> RestOfService {

@@ -1,13 +1,8 @@
 //! What the commands that note and keep write, and what they refuse to write.
 
+use crate::api::noted::run;
 use rstest::rstest;
-use std::{fs, process::Command};
-
-fn run(args: &[&str]) -> (i32, String) {
-    let done = Command::new(env!("CARGO_BIN_EXE_foilwork")).args(args).output().unwrap();
-    let said = [done.stdout, done.stderr].concat();
-    (done.status.code().unwrap(), String::from_utf8(said).unwrap())
-}
+use std::fs;
 
 /// Nothing is written to the end of a file that holds something else.
 #[test]
@@ -125,22 +120,8 @@ fn a_file_is_known_by_one_line() {
         assert!(fs::read_to_string(&path).unwrap().ends_with("\"note\":\"dizzy\"}\n"), "{holds:?}");
     }
     fs::copy("examples/soft-gradient.toml", &path).unwrap();
-    let (status, said) = run(&[
-        "strand-test",
-        name,
-        "--before",
-        "6",
-        "--after",
-        "8",
-        "--minutes",
-        "30",
-        "--developer",
-        "6 % w/w",
-        "--ratio",
-        "1:2",
-        "--reader",
-        "eye",
-    ]);
+    let strand = "--before 6 --after 8 --minutes 30 --developer 6%w/w --ratio 1:2";
+    let (status, said) = run(&[&["strand-test", name], &strand.split(' ').collect::<Vec<_>>()[..]].concat());
     assert!(status == 2 && said.contains("it holds something else"), "{said}");
 }
 
