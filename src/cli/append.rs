@@ -13,8 +13,9 @@ const LOOKED_AT: u64 = 65_536;
 /// written to a file that holds something else: `own` finds no line of its kind in the begin of it.
 pub(super) fn append(path: &Path, heading: &str, line: &str, own: impl Fn(&str) -> bool) -> std::io::Result<()> {
     let mut begin = Vec::new();
-    if let Ok(file) = File::open(path) {
-        file.take(LOOKED_AT).read_to_end(&mut begin)?;
+    // A pipe would be waited for.
+    if path.is_file() {
+        File::open(path)?.take(LOOKED_AT).read_to_end(&mut begin)?;
     }
     let begin = String::from_utf8_lossy(&begin);
     // Lines that were torn before any other came to its end may be of its kind.

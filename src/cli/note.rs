@@ -47,8 +47,7 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     let follows = moved.as_ref().map_or_else(|| instructions(&so_far), |plan| instructed(plan, &so_far));
     let mut stops = follows.iter().any(|one| one.verdict == Verdict::Stop);
     for one in follows {
-        let section = one.section.map(|name| format!("{name}: ")).unwrap_or_default();
-        text += &format!("[{}] {section}{}\n", one.verdict, one.text);
+        text += &format!("[{}] {}\n", one.verdict, one.told());
     }
     if let Some(moved) = moved {
         stops |= moved.blocked;

@@ -96,11 +96,7 @@ fn kept(path: &Path, problems: &[LogProblem], line: &str) -> Result<(), Refusal>
 /// The first of what the log or the plan says stop to.
 fn stop(found: &Record, plan_stops: &[String]) -> Option<String> {
     let of_log = found.instructions.iter().find(|one| one.verdict == Verdict::Stop);
-    let told = |one: &Instruction| match &one.section {
-        Some(section) => format!("{section}: {}", one.text),
-        None => one.text.clone(),
-    };
-    of_log.map(told).or_else(|| plan_stops.first().cloned())
+    of_log.map(Instruction::told).or_else(|| plan_stops.first().cloned())
 }
 
 fn told(
@@ -118,8 +114,7 @@ fn told(
         sheet.paragraph(stop, 7);
     }
     for one in &found.instructions {
-        let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();
-        sheet.paragraph(&format!("[{}] {section}{} [{}]", one.verdict, one.text, one.basis), 7);
+        sheet.paragraph(&format!("[{}] {} [{}]", one.verdict, one.told(), one.basis), 7);
     }
     for one in levels {
         let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();

@@ -1,9 +1,9 @@
 //! Files of records: which of a folder's files hold them, read one after the other.
 
 use super::{Refusal, input};
-use crate::history::{KeptRecord, KeptRecords, read_records, read_records_csv, record_line};
+use crate::history::{KeptRecords, read_records, read_records_csv, record_line};
 use std::{
-    collections::HashSet,
+    collections::{HashMap, HashSet},
     fs,
     path::{Path, PathBuf},
 };
@@ -64,6 +64,7 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
     let found = files(paths)?;
     let passed = found.passed.iter().map(|path| format!("{}: not looked into: name it as well", path.display()));
     let (mut all, mut problems, mut known) = (KeptRecords::default(), passed.collect::<Vec<_>>(), HashSet::new());
+    let mut places = HashMap::new();
     for path in found.lists {
         let text = input::read_grown(&path)?;
         let found = match holds(&text) {
@@ -75,11 +76,10 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
         };
         problems.extend(found.problems.iter().map(|problem| format!("{}: {problem}", path.display())));
         for record in found.records {
-            let again = |one: &KeptRecord| {
-                one.guest.is_some() && (&one.on, &one.guest, &one.title) == (&record.on, &record.guest, &record.title)
-            };
+            let of_guest = record.guest.clone().map(|guest| (record.on.clone(), guest, record.title.clone()));
             if known.insert(record_line(&record)) {
-                if let Some(before) = all.records.iter_mut().find(|one| again(one)) {
+                let place = of_guest.map_or(all.records.len(), |key| *places.entry(key).or_insert(all.records.len()));
+                if let Some(before) = all.records.get_mut(place) {
                     let text = format!("{}: {} of {} is kept twice", path.display(), record.title, record.on);
                     problems.push(format!("{text}, not alike: the later line counts"));
                     // What went wrong once is never forgotten.

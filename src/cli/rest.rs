@@ -47,8 +47,7 @@ fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel]) -> String {
         sheet.paragraph(&stop, 7);
     }
     for one in &found.instructions {
-        let section = one.section.as_deref().map(|name| format!("{name}: ")).unwrap_or_default();
-        sheet.paragraph(&format!("[{}] {section}{} [{}]", one.verdict, one.text, one.basis), 7);
+        sheet.paragraph(&format!("[{}] {} [{}]", one.verdict, one.told(), one.basis), 7);
     }
     for one in levels {
         let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();

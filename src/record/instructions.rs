@@ -30,6 +30,16 @@ pub(super) fn itching(at: Duration) -> String {
     format!("rinse now: itching at minute {}; look at the scalp", amount(at, 0))
 }
 
+impl Instruction {
+    /// In words, with the section that it concerns.
+    pub(crate) fn told(&self) -> String {
+        match &self.section {
+            Some(section) => format!("{section}: {}", self.text),
+            None => self.text.clone(),
+        }
+    }
+}
+
 /// What follows from the log, the worst first. Where there is none, it does not say that anything is safe.
 ///
 /// # Example

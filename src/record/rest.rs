@@ -144,11 +144,7 @@ fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Optio
         Some((at, Comfort::Itching)) => Some(itching(at)),
         _ => None,
     };
-    let told = |one: &Instruction| match &one.section {
-        Some(section) => format!("{section}: {}", one.text),
-        None => one.text.clone(),
-    };
-    of_log.map(told).or_else(of_plan).or_else(itches)
+    of_log.map(Instruction::told).or_else(of_plan).or_else(itches)
 }
 
 /// Whether what is said concerns all that is on: the guest, or a foil that swelled, for salts may be in all of the hair.

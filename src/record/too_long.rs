@@ -91,8 +91,7 @@ fn beyond(plan: &Plan, one: &SectionSoFar, times: Vec<Stretch>) -> Option<f64> {
 pub(crate) fn stopped_for(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     let noted = so_far.incidents.iter().map(|(_, note)| note.clone());
     let found = of_time(plan, so_far).into_iter().chain(of_signs(so_far));
-    let told = |one: Instruction| one.section.map_or(one.text.clone(), |section| format!("{section}: {}", one.text));
-    noted.chain(found.filter(|one| one.verdict == Verdict::Stop).map(told)).collect()
+    noted.chain(found.filter(|one| one.verdict == Verdict::Stop).map(|one| one.told())).collect()
 }
 
 /// What follows from the log beside its plan, the worst first: also that a section comes off because its time is up.
