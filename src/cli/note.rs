@@ -51,7 +51,10 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     }
     if let Some(moved) = moved {
         stops |= moved.blocked;
-        for what in strange(&moved, &so_far) {
+        // This line is told above.
+        let mut others = so_far.clone();
+        others.left_out.retain(|line| *line != entry);
+        for what in strange(&moved, &others) {
             text += &format!("left out: {what}\n");
         }
         for stop in again::plan_stops(&moved) {

@@ -79,7 +79,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
 fn kept(path: &Path, problems: &[LogProblem], line: &str) -> Result<(), Refusal> {
     if let Some(problem) = problems.first() {
         let text = format!(
-            "--keep: not all of the log can be read: {problem} (note again what is not noted since, and take that line out of the \
+            "--keep: not all of the log can be read: {problem} (note again what it said, and take that line out of the \
                             log; nothing is kept)"
         );
         return Err(Refusal(text));

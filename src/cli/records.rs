@@ -1,7 +1,7 @@
 //! Files of records: which of a folder's files hold them, read one after the other.
 
 use super::{Refusal, input};
-use crate::history::{KeptRecords, read_records, read_records_csv, record_line};
+use crate::history::{KeptRecord, KeptRecords, read_records, read_records_csv, record_line};
 use std::{
     collections::{HashMap, HashSet},
     fs,
@@ -81,13 +81,12 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
                 let place = of_guest.map_or(all.records.len(), |key| *places.entry(key).or_insert(all.records.len()));
                 if let Some(before) = all.records.get_mut(place) {
                     let text = format!("{}: {} of {} is kept twice", path.display(), record.title, record.on);
-                    problems.push(format!("{text}, not alike: the later line counts"));
-                    // What went wrong once is never forgotten.
-                    let mut later = record;
-                    let lost = before.incident.iter().filter(|one| !later.incident.contains(one)).cloned();
-                    let lost: Vec<String> = lost.collect();
-                    later.incident.extend(lost);
-                    *before = later;
+                    problems.push(format!(
+                        "{text}, not alike: the later line counts, with what went wrong by the earlier one (take that line out where \
+                         it was a slip)"
+                    ));
+                    let earlier = std::mem::replace(before, record);
+                    remember(before, &earlier);
                 } else {
                     all.records.push(record);
                 }
@@ -100,6 +99,19 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
         all.problems.extend(found.problems);
     }
     Ok((all, problems))
+}
+
+/// What went wrong by a record of the same service that no longer counts is never forgotten: incidents, and weak strands.
+fn remember(later: &mut KeptRecord, earlier: &KeptRecord) {
+    for incident in &earlier.incident {
+        if !later.incident.contains(incident) {
+            later.incident.push(incident.clone());
+        }
+    }
+    for section in &mut later.section {
+        let before = earlier.section.iter().find(|one| one.name == section.name);
+        section.elasticity = section.elasticity.max(before.and_then(|one| one.elasticity));
+    }
 }
 
 fn holds(text: &str) -> Holds {

@@ -83,8 +83,7 @@ const LONGEST: usize = 200;
 /// What nothing was stopped for and what is minded the next time all the same: foils that were hot, and stops of the plan.
 fn to_remember(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     // One that is hot now is stopped for.
-    let is_hot = |one: &SectionSoFar| one.foil == Some(FoilHeat::Hot) && one.rinsed.is_none();
-    let hot = so_far.sections.iter().filter(|one| one.foil_worst == Some(FoilHeat::Hot) && !is_hot(one));
+    let hot = so_far.sections.iter().filter(|one| one.foil_worst == Some(FoilHeat::Hot) && !one.foil_is_hot());
     let hot = hot.map(|one| format!("{}: a foil was hot", one.name));
     let stops = plan.findings.iter().filter(|one| one.verdict == Verdict::Stop);
     hot.chain(stops.map(|one| format!("the plan said stop: {}", one.text))).collect()

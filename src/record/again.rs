@@ -233,7 +233,7 @@ impl Asked<'_> {
         let against = self.against_fresh(fresh);
         if let [first, ..] = against.as_slice() {
             reject(Again::FreshMix, first);
-            return (Again::NextVisit, [rinse, vec![state], against].concat());
+            return (Again::NextVisit, [rinse, vec![state], self.swollen_elsewhere(), against].concat());
         }
         let chance = of_hundred(&fresh.chance);
         // What is worth it by the best estimate alone is not told as if its bounds said so too.

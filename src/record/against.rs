@@ -37,10 +37,11 @@ impl Asked<'_> {
             !mixes.iter().any(concerns) || mixes.iter().any(|mix| mix.name == self.one.name && concerns(mix))
         });
         let stayed = too_long_on(self.moved, self.one, self.so_far.now);
-        here.map(|one| one.text.clone())
-            .chain(stayed)
-            .chain(of_plan.map(|one| format!("the plan says stop: {}", one.text)))
-            .collect()
+        let told = |one: &Instruction| {
+            let own = one.section.as_ref() == Some(&self.one.name);
+            if own { one.text.clone() } else { one.told() }
+        };
+        here.map(told).chain(stayed).chain(of_plan.map(|one| format!("the plan says stop: {}", one.text))).collect()
     }
 
     /// What the plan says stop to, by the places of the findings.
@@ -99,7 +100,7 @@ impl Asked<'_> {
         let itches = matches!(self.so_far.comfort, Some((_, Comfort::Itching)));
         let scalp = itches.then_some("the scalp itches: look at it before the toner");
         let of_hair = strand.into_iter().chain(scalp).map(str::to_owned);
-        self.toner_stops().into_iter().chain(of_hair).collect()
+        self.swollen_elsewhere().into_iter().chain(self.toner_stops()).chain(of_hair).collect()
     }
 
     /// What the plan says stop to in the toner of this section, and so to toning it as planned.
@@ -191,13 +192,13 @@ impl Asked<'_> {
     fn foils(&self) -> Vec<String> {
         let hot = self.one.foil_worst == Some(FoilHeat::Hot);
         let hot = hot.then(|| "a foil was hot: find out why, and look at scalp and strands below it".to_owned());
+        hot.into_iter().chain(self.swollen_elsewhere()).collect()
+    }
+
+    /// Foils that swelled elsewhere on the head: metal salts are seldom in one strand alone.
+    pub(super) fn swollen_elsewhere(&self) -> Vec<String> {
         let swollen = |one: &&SectionSoFar| one.name != self.one.name && one.foil_worst == Some(FoilHeat::Swollen);
-        let swollen = self
-            .so_far
-            .sections
-            .iter()
-            .filter(swollen)
-            .map(|one| format!("a foil of {} swelled: test cut hair for metal salts first", one.name));
-        hot.into_iter().chain(swollen).collect()
+        let told = |one: &SectionSoFar| format!("a foil of {} swelled: test cut hair for metal salts first", one.name);
+        self.so_far.sections.iter().filter(swollen).map(told).collect()
     }
 }

@@ -100,7 +100,11 @@ impl SectionSoFar {
     /// Whether the log says anything that is said only of hair that carried its mixture.
     pub(crate) fn was_on(&self) -> bool {
         let times = self.begun.or(self.applied).or(self.rinsed).is_some();
-        let looked = !self.seen.is_empty() || self.result.is_some() || self.foil_worst.is_some();
-        times || looked || self.elasticity.is_some()
+        times || self.was_looked_at() || self.elasticity.is_some()
+    }
+
+    /// Whether somebody looked at it while it was on; a strand may be tested before.
+    pub(super) fn was_looked_at(&self) -> bool {
+        !self.seen.is_empty() || self.result.is_some() || self.foil_worst.is_some()
     }
 }

@@ -147,9 +147,7 @@ impl Noted {
     /// Why such a time counts for nothing, and the way out.
     pub(super) const fn why_left_out(self) -> &'static str {
         match self {
-            Self::Begun => {
-                "it was on then; correct the minute, or take the earlier begin out of the log where that is wrong"
-            }
+            Self::Begun => "it was on then; correct the minute, or the begin or rinse noted before where that is wrong",
             _ => "it was not on then; correct the minute",
         }
     }

@@ -1,4 +1,4 @@
-use super::{Comfort, FoilHeat, SoFar};
+use super::{Comfort, FoilHeat, SectionSoFar, SoFar};
 use crate::{
     finding::Verdict,
     quantity::Duration,
@@ -72,8 +72,11 @@ pub fn instructions(so_far: &SoFar) -> Vec<Instruction> {
 /// What follows from comfort, foils and strands.
 pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
     let mut found = Vec::new();
-    let mut say = |verdict, section: Option<&str>, text: String, basis| {
-        found.push(Instruction { verdict, section: section.map(str::to_owned), text, basis });
+    let said = |verdict, section: Option<&str>, text: String, basis| Instruction {
+        verdict,
+        section: section.map(str::to_owned),
+        text,
+        basis,
     };
     let on = || so_far.sections.iter().filter(|one| one.begun.is_some() && one.rinsed.is_none());
     // A scalp that burned is not well because it feels well after the rinse.
@@ -84,10 +87,10 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
                  feels later",
                 amount(at, 0)
             );
-            say(Verdict::Stop, None, text, Basis::CommonPractice);
+            found.push(said(Verdict::Stop, None, text, Basis::CommonPractice));
         }
         (_, Some((at, Comfort::Itching))) => {
-            say(Verdict::Warning, None, itching(at), Basis::CommonPractice);
+            found.push(said(Verdict::Warning, None, itching(at), Basis::CommonPractice));
         }
         _ => {}
     }
@@ -96,26 +99,14 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
     let silent = so_far.now.min() - asked.min().max(first);
     if silent > ASK_EVERY_MIN.value {
         let text = format!("the guest was not asked for {silent:.0} min: ask how the scalp feels");
-        say(Verdict::Warning, None, text, ASK_EVERY_MIN.basis);
+        found.push(said(Verdict::Warning, None, text, ASK_EVERY_MIN.basis));
     }
     for one in &so_far.sections {
         let name = Some(one.name.as_str());
-        match (one.foil_worst, one.foil, one.rinsed) {
-            (Some(FoilHeat::Swollen), _, None) => {
-                let text = "a foil swells or bubbles: open and rinse it at once; think of metal salts".to_owned();
-                say(Verdict::Stop, name, text, Basis::CommonPractice);
-            }
-            (Some(FoilHeat::Swollen), _, Some(_)) => {
-                let text = "a foil swelled or bubbled: think of metal salts; nothing with peroxide goes on before an \
-                            incompatibility test of cut hair is clear"
-                    .to_owned();
-                say(Verdict::Stop, name, text, Basis::CommonPractice);
-            }
-            (_, Some(FoilHeat::Hot), None) => {
-                let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
-                say(Verdict::Stop, name, text, Basis::CommonPractice);
-            }
-            _ => {}
+        found.extend(swelling(one));
+        if one.foil_is_hot() {
+            let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
+            found.push(stop_of(one, text));
         }
         for earlier in one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
             let text = format!(
@@ -124,21 +115,43 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
                 amount(earlier.rinsed, 0),
                 amount(earlier.begun, 0)
             );
-            say(Verdict::Warning, name, text, Basis::Assumed);
+            found.push(said(Verdict::Warning, name, text, Basis::Assumed));
         }
         match one.elasticity {
             Some(Elasticity::Poor) => {
                 let text =
                     "a strand stays stretched or breaks: rinse, no more lightener, no heat; treat only".to_owned();
-                say(Verdict::Stop, name, text, Basis::CommonPractice);
+                found.push(stop_of(one, text));
             }
             Some(Elasticity::Reduced) => {
                 let text =
                     "a strand returns slowly: no second application today; tone gently, treat, test again".to_owned();
-                say(Verdict::Warning, name, text, Basis::CommonPractice);
+                found.push(said(Verdict::Warning, name, text, Basis::CommonPractice));
             }
             _ => {}
         }
     }
     found
+}
+
+/// What a foil that swelled says to do; none where none did.
+pub(super) fn swelling(one: &SectionSoFar) -> Option<Instruction> {
+    let text = if one.rinsed.is_none() {
+        "a foil swells or bubbles: open and rinse it at once; think of metal salts"
+    } else {
+        "a foil swelled or bubbled: think of metal salts; nothing with peroxide goes on before an incompatibility test of cut \
+         hair is clear"
+    };
+    (one.foil_worst == Some(FoilHeat::Swollen)).then(|| stop_of(one, text.to_owned()))
+}
+
+fn stop_of(one: &SectionSoFar, text: String) -> Instruction {
+    Instruction { verdict: Verdict::Stop, section: Some(one.name.clone()), text, basis: Basis::CommonPractice }
+}
+
+impl SectionSoFar {
+    /// Whether a foil of it is hot now, and not swollen, which is worse.
+    pub(crate) fn foil_is_hot(&self) -> bool {
+        self.foil == Some(FoilHeat::Hot) && self.foil_worst != Some(FoilHeat::Swollen) && self.rinsed.is_none()
+    }
 }

@@ -88,10 +88,14 @@ fn lifted_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duratio
     Some((one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read), level))
 }
 
+/// Whether it is a toner, or what else comes after the sections.
+pub(super) fn goes_on_after(plan: &Plan, name: &str) -> bool {
+    plan.mixes.iter().any(|mix| mix.name == name && mix.stage != WorkStage::Section)
+}
+
 /// Whether a toner, or what else comes after the lightener, was on by this minute.
 pub(crate) fn toned_by(plan: &Plan, so_far: &SoFar, at: Duration) -> bool {
-    let after = |name: &str| plan.mixes.iter().any(|mix| mix.name == *name && mix.stage != WorkStage::Section);
-    so_far.sections.iter().filter(|one| after(&one.name)).any(|one| {
+    so_far.sections.iter().filter(|one| goes_on_after(plan, &one.name)).any(|one| {
         let (begun, applied, rinsed) = one.first();
         begun.or(applied).or(rinsed).is_some_and(|on| on <= at)
     })

@@ -193,7 +193,9 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
     };
     let latest =
         entries.iter().filter(counts).map(|entry| entry.at).fold(Duration::ZERO, |a, b| if b > a { b } else { a });
-    so_far.now = latest;
+    // What was left out, and counts since something else was corrected, is not left out.
+    let left_out = so_far.left_out.iter().filter(|line| !counts(line)).cloned().collect();
+    (so_far.now, so_far.left_out) = (latest, left_out);
     so_far
 }
 

@@ -1,8 +1,11 @@
 //! What is left of a day in its midst, from its log.
 
 use super::{
-    AfterLevel, Comfort, FoilHeat, Instruction, SectionSoFar, SoFar, compare::strange, instructions::itching,
-    too_long::instructed,
+    AfterLevel, Comfort, Instruction, SectionSoFar, SoFar,
+    compare::strange,
+    instructions::{itching, swelling},
+    looked::goes_on_after,
+    too_long::{as_begun, instructed},
 };
 use crate::{
     day::{CannotArrange, Effort, OnHair, Timeline, Underway, go_on},
@@ -10,6 +13,7 @@ use crate::{
     lift::Next,
     quantity::Duration,
     service::{Plan, shape::Elasticity},
+    text::amount,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -91,14 +95,21 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
     };
     let mut underway = Underway { now: so_far.now, on: Vec::new(), rinsed: Vec::new() };
     for (section, work) in day.work.iter().enumerate() {
-        let Some(one) = so_far.sections.iter().find(|one| one.name == work.name) else { continue };
-        // Where nobody noted the first strand, it is on from the end of its application at the latest.
-        match (one.begun.or(one.applied), one.rinsed) {
+        let Some(noted) = so_far.sections.iter().find(|one| one.name == work.name) else { continue };
+        let one = &as_begun(plan, noted);
+        if noted.begun.is_none() && one.begun.is_some() && one.rinsed.is_none() {
+            rest.left_out.push(format!(
+                "{}: its begin is not noted: taken as on from minute {}, as planned (note --begun)",
+                one.name,
+                amount(one.begun.unwrap_or(Duration::ZERO), 0)
+            ));
+        }
+        match (one.begun, one.rinsed) {
             (_, Some(_)) => underway.rinsed.push(section),
             (Some(start), None) => {
                 underway.on.push(OnHair { section, start, applied: one.applied, at_once: off(one).is_some() });
             }
-            (None, None) if one.was_on() => {
+            (None, None) if one.was_looked_at() => {
                 let text = format!(
                     "{}: it was looked at, and its begin is not noted: it is planned from now on (note --begun)",
                     one.name
@@ -123,7 +134,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
 /// What is on was all on when the log says so, and not when it was planned to be.
 fn as_noted(mut timeline: Timeline, so_far: &SoFar) -> Timeline {
     for section in &mut timeline.sections {
-        let noted = so_far.sections.iter().find(|one| one.name == section.name && one.begun.or(one.applied).is_some());
+        let noted = so_far.sections.iter().find(|one| one.name == section.name);
         if let Some(applied) = noted.and_then(|one| one.applied) {
             section.applied = applied;
         }
@@ -149,10 +160,8 @@ fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Optio
 
 /// Whether what is said concerns all that is on: the guest, or a foil that swelled, for salts may be in all of the hair.
 pub(super) fn concerns_all(so_far: &SoFar, one: &Instruction) -> bool {
-    let swelled = |section: &SectionSoFar| {
-        one.section.as_ref() == Some(&section.name) && section.foil_worst == Some(FoilHeat::Swollen)
-    };
-    one.section.is_none() || so_far.sections.iter().any(swelled)
+    let is_that = |section: &SectionSoFar| swelling(section).is_some_and(|swelled| swelled == *one);
+    one.section.is_none() || so_far.sections.iter().any(is_that)
 }
 
 /// What the plan says stop to in one mix.
@@ -167,9 +176,8 @@ fn off_now(plan: &Plan, one: &SectionSoFar, follows: &[Instruction], levels: &[A
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
     let last = levels.iter().rev().find(|level| level.section == one.name);
     // Toned gently it may be all the same.
-    let lightened = plan.lift.iter().any(|lift| lift.section == one.name);
     let weak = || {
-        let slow = lightened && one.elasticity == Some(Elasticity::Reduced);
+        let slow = !goes_on_after(plan, &one.name) && one.elasticity == Some(Elasticity::Reduced);
         slow.then(|| "rinse now: a strand returns slowly".to_owned())
     };
     let of_mix = || stop_of_mix(plan, &one.name).map(|text| format!("the plan says stop: {text}"));

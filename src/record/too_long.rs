@@ -52,12 +52,24 @@ pub(super) fn allowed(step: &Step, begun: Duration, applied: Option<Duration>) -
     step.longest.longest_on_first_strand(Duration::nearest(applying.max(0.0)))
 }
 
+/// The same, with the begin as planned before the end of its application where nobody noted one: later it cannot be taken, for the
+/// longest time would end too late.
+pub(super) fn as_begun(plan: &Plan, one: &SectionSoFar) -> SectionSoFar {
+    let planned = |step: &Step| step.applied.min() - step.begin.min();
+    let before = |applied: Duration| {
+        let step = step_of(plan, &one.name)?;
+        Some(Duration::nearest((applied.min() - planned(step)).max(0.0)))
+    };
+    SectionSoFar { begun: one.begun.or_else(|| before(one.applied?)), ..one.clone() }
+}
+
 pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
     plan.order.iter().find(|step| step.name == section)
 }
 
 /// That what was rinsed had been on for longer than the products allow, in words; put on again it stays so.
 pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
+    let one = &as_begun(plan, one);
     let mut ended = one.stretches(now);
     if one.rinsed.is_none() {
         ended.pop();
@@ -72,7 +84,9 @@ pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Optio
 
 /// That it has been on for longer than the products allow, rinsed or not.
 pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
+    let begun = as_begun(plan, one);
     let still = || {
+        let one = &begun;
         let on = one.on_now(now)?;
         beyond(plan, one, vec![on])?;
         Most::of(step_of(plan, &one.name)?, on.begun, on.applied).over(on.min())
@@ -105,7 +119,7 @@ pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
 /// What follows from how long each section is or was on.
 fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     let off = |one: &SectionSoFar| {
-        let (step, on) = (step_of(plan, &one.name)?, one.on_now(so_far.now)?);
+        let (step, on) = (step_of(plan, &one.name)?, as_begun(plan, one).on_now(so_far.now)?);
         let most = Most::of(step, on.begun, on.applied);
         Some(Instruction {
             verdict: if most.by_products { Verdict::Stop } else { Verdict::Warning },

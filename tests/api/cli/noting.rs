@@ -135,11 +135,14 @@ fn what_went_wrong_stays_in_a_service_that_is_kept_twice() {
         let log = path(&format!("log-{comfort}.jsonl"));
         run(&["note", &log, "--at", "0", "--section", "nape", "--begun"]);
         run(&["note", &log, "--at", "20", "--comfort", comfort]);
+        let strand = if comfort == "burning" { "reduced" } else { "good" };
+        run(&["note", &log, "--at", "21", "--section", "nape", "--elasticity", strand]);
         run(&["record", "examples/soft-gradient.toml", &log, "--keep", records]);
     }
     for order in [[&burned, &fine], [&fine, &burned]] {
         let (_, said) = run(&["history", order[0], order[1]]);
         assert!(said.starts_with("HISTORY  1 service") && said.contains("burning or pain at minute 20"), "{said}");
+        assert!(said.contains("WEAK HAIR"), "{said}");
     }
 }
 
@@ -151,5 +154,19 @@ fn a_later_note_that_counts_is_told() {
     let log = log.to_str().unwrap();
     run(&["note", log, "--at", "500", "--section", "nape", "--result", "8"]);
     let (_, said) = run(&["note", log, "--at", "50", "--section", "nape", "--result", "9"]);
-    assert!(said.contains("(minute 500, noted before, is later and counts; take its line out of the log"), "{said}");
+    assert!(
+        said.contains("(late: minute 500 is noted and taken as now; take its line out of the log where it is wrong)"),
+        "{said}"
+    );
+}
+
+/// A pipe has no end to write at: it is refused, and not waited for.
+#[cfg(unix)]
+#[test]
+fn a_pipe_is_refused_at_once() {
+    let folder = tempfile::tempdir().unwrap();
+    let pipe = folder.path().join("pipe");
+    assert!(std::process::Command::new("mkfifo").arg(&pipe).status().unwrap().success());
+    let (status, said) = run(&["note", pipe.to_str().unwrap(), "--at", "5", "--incident", "dizzy"]);
+    assert!(status == 2 && said.contains("cannot write"), "{said}");
 }
