@@ -1,6 +1,6 @@
 use super::{
     Cells, ColumnError, ColumnOutcome,
-    divisor::{Divisor, Machine},
+    divisor::{Divisor, LEAST, Machine},
     rows::{Given, greater, lesser, rows_by_law, within},
     strength::density_bounds,
 };
@@ -138,8 +138,9 @@ fn by_volume_at(at: At, [stock, target, total]: [f64; 3], machine: Machine) -> (
     let shrunk = |stock: f64, water: f64| lesser(greater(stock + water - total, 0.0), most);
     let [a, b, c] = [measured(t0, s2), measured(t1, s1), measured(t2, s0)];
     let [d, e, f] = [poured(t0), poured(t1), poured(t2)];
-    // A zero with a sign is left to the rule.
-    let known = at.known & (stock > 0.0) & (stock <= MAX_STRENGTH_WW) & target.is_sign_positive() & (target <= stock);
+    // A zero with a sign is left to the rule, and what is too small to be divided in steps.
+    let divides = (stock >= LEAST) & ((target >= LEAST) | (target.to_bits() == 0));
+    let known = at.known & divides & (stock <= MAX_STRENGTH_WW) & (target <= stock);
     let good = known & (total > 0.0) & (total <= most) & (c <= most) & (f <= most);
     ([a, b, c, d, e, f, shrunk(a, d), shrunk(b, e), shrunk(c, f)], good)
 }

@@ -187,6 +187,12 @@ fn dilutions_by_volume() {
         |[stock, target, total, celsius], out| column::dilutions_by_volume([stock, target], total, celsius, out),
         rule,
     );
+    // Divided by a hundred in steps, the least targets would come to another number.
+    hold(
+        &combined([&[7.4e-322, 1e-200, 12.0], &[7.4e-322, 1e-320, 1e-200, 0.0], &[250.0], &[20.0]]),
+        |[stock, target, total, celsius], out| column::dilutions_by_volume([stock, target], total, celsius, out),
+        rule,
+    );
     // One temperature for all rows.
     for celsius in [0.0, 20.0, 50.0] {
         hold(
