@@ -71,12 +71,12 @@ mutants:
 		-- --features cli $(if $(ROOM),--lib --test integration -- $(ROOM))
 
 # A drawn share of all faults of the core in one build, each tried against the tests that enter its function: a second or two a
-# fault, after a build of some minutes. `make mutants-sample SHARE=0.05 ROOM=mix SEED=1`; the same with AGAIN=1 tries those that
-# were not noticed against the tests that are new since.
+# fault, after a build of some minutes. `make mutants-sample SHARE=0.05 ROOM=mix SEED=1`, with LEAST=160 so many of a room
+# at least; the same with AGAIN=1 tries those that were not noticed against the tests that are new since.
 mutants-sample:
 	@command -v cargo-mutants >/dev/null || { echo "cargo-mutants is missing (cargo install cargo-mutants)" >&2; exit 1; }
 	PYTHONPATH=python/tools "$$(.ci/find-python)" -m mutation --share $(or $(SHARE),0.05) --seed $(or $(SEED),1) \
-		$(foreach room,$(ROOM),--room $(room)) $(if $(AGAIN),--again)
+		$(if $(LEAST),--least $(LEAST)) $(foreach room,$(ROOM),--room $(room)) $(if $(AGAIN),--again)
 
 # The wheel as it is released, and whether two builds of it, in two folders and each from nothing, are the same bytes.
 wheel wheel-twice:

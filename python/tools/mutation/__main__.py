@@ -38,6 +38,9 @@ def arguments() -> argparse.Namespace:
 def build(args: argparse.Namespace) -> tuple[Built, Sample]:
     """Builds the sample, or what was built of it before."""
     kept = args.work / "built.pickle"
+    tested = args.work / "tests.json"
+    if args.again and not (kept.exists() and tested.exists()):
+        raise SystemExit(f"nothing to try again in {args.work}: run the sample to its end first, without --again")
     asked = (args.share, args.least, args.seed, args.room)
     if kept.exists():
         before, done, sample = pickle.loads(kept.read_bytes())
@@ -48,7 +51,12 @@ def build(args: argparse.Namespace) -> tuple[Built, Sample]:
             return built(ROOT, args.work, sample, every), sample
         if before == asked:
             return done, sample
-        (args.work / "results.jsonl").unlink(missing_ok=True)
+        if args.again:
+            raise SystemExit(
+                f"another sample is kept in {args.work}: ask for it, or draw this one first, without --again"
+            )
+        for file in (args.work / "results.jsonl", tested):
+            file.unlink(missing_ok=True)
     every = listed.listed(ROOT)
     wanted = [mutant for mutant in every if mutant.switchable and (not args.room or mutant.room in args.room)]
     sample = dict(enumerate(listed.drawn(wanted, args.share, args.least, args.seed), 1))
@@ -71,11 +79,8 @@ def reach(args: argparse.Namespace, done: Built) -> list[Test]:
     for name, path in done.programs.items():
         if name != examples.PROGRAM:
             tests += [Test(name, test) for test in harness.names(path, copy)]
-    # What is not noticed has passed all tests that were there.
-    kept = args.work / "tests.json"
-    old = {(program, name) for program, name in json.loads(kept.read_text())} if args.again else set()
+    old = tried(args)
     tests = [test for test in tests if (test.program, test.name) not in old]
-    kept.write_text(json.dumps(sorted(old | {(test.program, test.name) for test in tests})), encoding="utf-8")
     with tempfile.TemporaryDirectory() as some, ThreadPoolExecutor(args.workers) as pool:
         list(pool.map(lambda test: harness.measured(test, done.programs[test.program], copy, Path(some)), tests))
     for test in tests:
@@ -84,6 +89,13 @@ def reach(args: argparse.Namespace, done: Built) -> list[Test]:
     tests = [test for test in tests if test.passed]
     print(f"{len(tests)} tests and examples, {sum(test.seconds for test in tests):.0f} s", flush=True)
     return tests
+
+
+def tried(args: argparse.Namespace) -> set[tuple[str, str]]:
+    """The tests that every fault which is left has passed, where they are not tried again."""
+    if not args.again:
+        return set()
+    return {(program, name) for program, name in json.loads((args.work / "tests.json").read_text(encoding="utf-8"))}
 
 
 def run(args: argparse.Namespace, done: Built, sample: Sample, tests: list[Test]) -> Path:
@@ -112,6 +124,9 @@ def run(args: argparse.Namespace, done: Built, sample: Sample, tests: list[Test]
 
     with ThreadPoolExecutor(args.workers) as pool:
         list(pool.map(told, sample))
+    # Only now has each been tried against all of them.
+    known = tried(args) | {(test.program, test.name) for test in tests}
+    (args.work / "tests.json").write_text(json.dumps(sorted(known)), encoding="utf-8")
     return results
 
 
