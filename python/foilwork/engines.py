@@ -93,7 +93,8 @@ def register_duckdb(connection: duckdb.DuckDBPyConnection, *, terms: Mapping[str
     - ``foilwork_ciede2000(l1, a1, b1, l2, a2, b2)``: ``foilwork.colour.ciede2000``
     - with ``terms``, ``foilwork_costs(pack_price_minor, pack_g, used_g, wasted_g, consumables_minor, hands_on_min,
       chair_min)``: ``foilwork.money.cost_columns``, a STRUCT of ``product_minor``, ``labour_minor``, ``overhead_minor``
-      and ``cost_minor``; amounts are whole minor units, BIGINT
+      and ``cost_minor``; amounts are whole minor units, BIGINT. Amounts of one batch whose sum is beyond about 9.2e18
+      minor units are an error
 
     A row with a NULL, and one that cannot be (out of range), gives NULL, not an error: count them with
     ``count(*) - count(..)``. An unknown unit is an error. DuckDB hands over some thousand rows at a time and

@@ -236,9 +236,12 @@ def begins(path: str | PathLike[str]) -> bytes | None:
     """How a file begins, where it is one that is read here; of this package only."""
     with open(path, "rb") as file:
         head = file.read(8)
-    # The first column of a CSV may be named so, too: then a separator or the end of the line follows.
-    if head.startswith(_PARQUET) and (len(head) == len(_PARQUET) or head[len(_PARQUET)] in b",;|\t\r\n"):
-        return None
+    # The first name of a CSV may begin so, too: then a letter, a separator or the end of the line follows, with none of
+    # which a page of Parquet begins.
+    if head.startswith(_PARQUET):
+        following = head[len(_PARQUET) : len(_PARQUET) + 1]
+        if not following or following in b"\t\r\n" or b" " <= following <= b"~":
+            return None
     return next((begin for begin in (_PARQUET, _ARROW, _STREAM) if head.startswith(begin)), None)
 
 
