@@ -111,6 +111,7 @@ pub mod shop;
 pub mod source;
 pub mod teach;
 pub mod text;
+mod threads;
 pub mod toner;
 #[cfg(feature = "workbook")]
 pub mod workbook;

@@ -2,8 +2,9 @@ use super::{
     Cells, ColumnError, ColumnOutcome,
     cells::BLOCK,
     divisor::Machine,
-    split::{WORTH_A_THREAD, many_in_parts, share_out},
+    split::{WORTH_A_THREAD, many_in_parts},
 };
+use crate::threads::share_out;
 
 /// Applies a scalar rule row by row: `N` input columns, `M` output columns.
 ///

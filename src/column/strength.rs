@@ -247,7 +247,8 @@ pub fn densities(
 ) -> Result<ColumnOutcome, ColumnError> {
     let best = |found: [f64; 3]| [found[1]];
     match temperature_c {
-        // One temperature is looked up once; a missing one makes every row missing.
+        // One temperature is looked up once (here and for dilutions by volume, not for bounds); a missing one makes every row
+        // missing.
         Cells::Same(celsius) if !celsius.is_nan() => {
             let known = (Cubic::aqueous(celsius), within(celsius, MAX_CELSIUS));
             let rule = |[percent]: [f64; 1]| density_rule([percent, celsius]).map(best);

@@ -3,8 +3,9 @@ use super::{
     block_costing::{BLOCK, Results},
     row_costing::RowCosting,
 };
+use crate::threads;
 use serde::Serialize;
-use std::{num::NonZero, ops::Range, thread};
+use std::ops::Range;
 
 /// Where the costs go: columns of the same length, whole minor units.
 #[derive(Debug)]
@@ -216,34 +217,15 @@ struct Tally {
 }
 
 /// Rows below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 1 << 15;
+const WORTH_A_THREAD: usize = 1 << 16;
 
 /// Works the rows off in stretches, one for each processor where there are enough of them.
 fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>, most_bad: usize) -> Tally {
-    let rows = services.pack_price_minor.len();
-    // To ask how many there are takes as long as a thousand rows.
-    let parts = match rows / WORTH_A_THREAD {
-        0 | 1 => 1,
-        most => most.min(thread::available_parallelism().map_or(1, NonZero::get)),
-    };
-    let each = rows.div_ceil(parts).next_multiple_of(BLOCK).max(BLOCK);
+    let parts = threads::share_out(services.pack_price_minor.len(), WORTH_A_THREAD);
     let CostColumns { product_minor, labour_minor, overhead_minor, cost_minor } = out;
-    let mut columns = [product_minor, labour_minor, overhead_minor, cost_minor].map(|column| column.chunks_mut(each));
-    let mut tallies: Vec<Tally> = (0..rows.div_ceil(each)).map(|_| Tally::default()).collect();
-    let stretch = |part: usize, tally: &mut Tally, out: [&mut [i64]; 4]| {
-        *tally = costed(costing, services, part * each, out, most_bad);
-    };
-    if let [tally] = tallies.as_mut_slice() {
-        stretch(0, tally, columns.map(|mut chunks| chunks.next().unwrap_or_default()));
-    } else {
-        thread::scope(|scope| {
-            for (part, tally) in tallies.iter_mut().enumerate() {
-                let out = columns.each_mut().map(|chunks| chunks.next().unwrap_or_default());
-                scope.spawn(move || stretch(part, tally, out));
-            }
-        });
-    }
-    tallies.into_iter().fold(Tally::default(), |mut all, one| {
+    let columns = [product_minor, labour_minor, overhead_minor, cost_minor];
+    let stretch = |from: usize, out: [&mut [i64]; 4]| costed(costing, services, from, out, most_bad);
+    threads::in_parts(columns, (parts, BLOCK), stretch, |mut all, one| {
         all.bad.count += one.bad.count;
         let room = most_bad.saturating_sub(all.bad.kept.len());
         all.bad.kept.extend(one.bad.kept.into_iter().take(room));

@@ -36,6 +36,14 @@ def test_the_drawing_is_that_of_the_table() -> None:
     assert room_map.drawn(PAGE) == PAGE, "run `python tests/python/room_map.py`"
 
 
+def test_what_any_room_may_use_uses_none() -> None:
+    users = {
+        module.room for module in rust_sources.modules().values() if ("threads",) in rust_sources.file_edges(module)
+    }
+    assert users == {"column", "money"}
+    assert not rust_sources.file_edges(rust_sources.modules()["threads",])
+
+
 def test_files_of_a_room_form_no_cycle() -> None:
     modules = rust_sources.modules().values()
     edges = {
