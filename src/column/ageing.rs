@@ -18,24 +18,19 @@ macro_rules! law_of {
     ($unit:expr, $law:ident => $name:ident, $body:expr) => {
         match $unit {
             StrengthUnit::WwPercent => {
-                let $name = $law::<MassFraction, 1>;
+                let $name = $law::<MassFraction>;
                 $body
             }
             StrengthUnit::MolPerKg => {
-                let $name = $law::<Molality, 1>;
+                let $name = $law::<Molality>;
                 $body
             }
             StrengthUnit::ActiveOxygenPercent => {
-                let $name = $law::<ActiveOxygen, 1>;
-                $body
-            }
-            // Ten of the type, g/L, are one of the unit.
-            StrengthUnit::WvPercent => {
-                let $name = $law::<MassConcentration, 10>;
+                let $name = $law::<ActiveOxygen>;
                 $body
             }
             _ => {
-                let $name = $law::<MassConcentration, 1>;
+                let $name = $law::<MassConcentration>;
                 $body
             }
         }
@@ -70,24 +65,23 @@ pub fn strengths_after(
     days: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let (scale, strongest) = by_unit::scale_and_most(unit);
+    let typed @ (scale, _) = by_unit::scale_and_most(unit);
     let rule = by_unit::strength_after(unit);
     let rule = |[fresh, rate, days]: [f64; 3]| {
         let (rate, elapsed) = (LossRate::from_per_day(rate)?, Duration::from_days(days)?);
         Ok::<_, AgeingError>([rule(fresh * scale, rate, elapsed)? / scale])
     };
-    law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Given(strongest, law), rule))
+    law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Given(typed, law), rule))
 }
 
 #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
 #[expect(clippy::needless_bitwise_bool, reason = "a lazy operator is a branch")]
 #[inline(always)]
-fn after<Q: StrengthQuantity, const SCALE: u8>(
-    strongest: f64,
+fn after<Q: StrengthQuantity>(
+    (scale, strongest): (f64, f64),
     [fresh, rate, days]: [f64; 3],
     machine: Machine,
 ) -> ([f64; 1], bool) {
-    let scale = f64::from(SCALE);
     let (fresh, elapsed) = (fresh * scale, stored(days, machine));
     let later = lesser(aged(fresh, left(rate, elapsed), Q::STRENGTH_UNIT), strongest);
     // Zero has two signs: it is left to the rule.
@@ -123,23 +117,22 @@ pub fn loss_rates(
     days: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let (scale, strongest) = by_unit::scale_and_most(unit);
+    let typed @ (scale, _) = by_unit::scale_and_most(unit);
     let rule = by_unit::loss_rate(unit);
     let rule = |[first, later, days]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(first * scale, later * scale, Duration::from_days(days)?)?])
     };
-    law_of!(unit, between => law, rows_by_law([first, later, days], [out], Given(strongest, law), rule))
+    law_of!(unit, between => law, rows_by_law([first, later, days], [out], Given(typed, law), rule))
 }
 
 #[expect(clippy::inline_always, reason = "as above")]
 #[expect(clippy::needless_bitwise_bool, reason = "as above")]
 #[inline(always)]
-fn between<Q: StrengthQuantity, const SCALE: u8>(
-    strongest: f64,
+fn between<Q: StrengthQuantity>(
+    (scale, strongest): (f64, f64),
     [first, later, days]: [f64; 3],
     machine: Machine,
 ) -> ([f64; 1], bool) {
-    let scale = f64::from(SCALE);
     let (first, later) = (first * scale, later * scale);
     let elapsed = stored(days, machine);
     let rate = rate_of(kept(first, later, Q::STRENGTH_UNIT), elapsed);
@@ -174,23 +167,22 @@ pub fn times_until(
     rates_per_day: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    let (scale, strongest) = by_unit::scale_and_most(unit);
+    let typed @ (scale, _) = by_unit::scale_and_most(unit);
     let rule = by_unit::time_until(unit);
     let rule = |[fresh, wanted, rate]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(fresh * scale, wanted * scale, LossRate::from_per_day(rate)?)?])
     };
-    law_of!(unit, until => law, rows_by_law([fresh, wanted, rates_per_day], [out], Given(strongest, law), rule))
+    law_of!(unit, until => law, rows_by_law([fresh, wanted, rates_per_day], [out], Given(typed, law), rule))
 }
 
 #[expect(clippy::inline_always, reason = "as above")]
 #[expect(clippy::needless_bitwise_bool, reason = "as above")]
 #[inline(always)]
-fn until<Q: StrengthQuantity, const SCALE: u8>(
-    strongest: f64,
+fn until<Q: StrengthQuantity>(
+    (scale, strongest): (f64, f64),
     [fresh, wanted, rate]: [f64; 3],
     machine: Machine,
 ) -> ([f64; 1], bool) {
-    let scale = f64::from(SCALE);
     let (fresh, wanted) = (fresh * scale, wanted * scale);
     let share = kept(fresh, wanted, Q::STRENGTH_UNIT);
     let days = rate_of(if fresh > wanted { share } else { 1.0 }, rate);

@@ -1,6 +1,6 @@
 //! A division by a number that is the same in every row, without dividing.
 
-use crate::hair;
+use crate::hair::kernel::DAYS_OF_MONTH;
 
 /// Below it, what is left of a division might be too small to be exact.
 pub(super) const LEAST: f64 = 1e-200;
@@ -23,7 +23,7 @@ pub(super) struct Divisor {
 impl Divisor {
     pub(super) const HUNDRED: Self = Self::known(100.0);
     pub(super) const MINUTES_OF_DAY: Self = Self::known(1440.0);
-    pub(super) const DAYS_OF_MONTH: Self = Self::known(hair::DAYS_OF_MONTH);
+    pub(super) const DAYS_OF_MONTH: Self = Self::known(DAYS_OF_MONTH);
 
     /// None where it is not known that it comes to the same.
     pub(super) fn by(factor: f64) -> Option<Self> {

@@ -1,4 +1,7 @@
-//! Diameters, cuts and growth of hair. The laws are the rules of the room, which have no refusals of their own.
+//! Diameters, cuts and growth of hair. The rules of the room refuse nothing themselves, and their arithmetic is used where it is:
+//! `Cut`, and `hair::kernel` for growth. Said once more, without a branch, are the ends of a range, which of the corners are
+//! bounds, and the two divisions by one number for all rows, which are three steps in lanes. The tests in
+//! `tests/properties/column/hair.rs` hold all of it to the rules, bit for bit.
 
 use super::{
     Cells, ColumnError, ColumnOutcome,
@@ -7,7 +10,10 @@ use super::{
     rows::{Given, greater, lesser, rows_by_law},
 };
 use crate::{
-    hair::{self, Cut, Diameter, DiameterMethod, GrowthRate, Weeks},
+    hair::{
+        self, Cut, Diameter, DiameterMethod, GrowthRate, Weeks,
+        kernel::{cm_grown, weekly, weeks_for},
+    },
     peroxide::kernel::Ratio,
     quantity::{InvalidQuantity, Length, Quantity},
     source::Interval,
@@ -156,7 +162,9 @@ fn with_bounds<A: Quantity, B: Quantity>(
 #[inline(always)]
 fn length_after((): (), row: [f64; 6], machine: Machine) -> ([f64; 3], bool) {
     let ([few, weeks, many], [slow, rate, fast], good) = in_order::<Weeks>(row, machine);
-    let grown = |weeks: f64, cm_per_week: f64| lesser(greater(weeks * cm_per_week, Length::MIN.cm()), Length::MAX.cm());
+    let grown = |weeks: f64, cm_per_week: f64| {
+        lesser(greater(cm_grown(weeks, cm_per_week), Length::MIN.cm()), Length::MAX.cm())
+    };
     ([grown(few, slow), grown(weeks, rate), grown(many, fast)], good)
 }
 
@@ -165,7 +173,8 @@ fn length_after((): (), row: [f64; 6], machine: Machine) -> ([f64; 3], bool) {
 #[inline(always)]
 fn weeks_until((): (), row: [f64; 6], machine: Machine) -> ([f64; 3], bool) {
     let ([short, length, long], [slow, rate, fast], good) = in_order::<Length>(row, machine);
-    let until = |cm: f64, cm_per_week: f64| lesser(greater(cm / cm_per_week, Weeks::MIN.weeks()), Weeks::MAX.weeks());
+    let until =
+        |cm: f64, cm_per_week: f64| lesser(greater(weeks_for(cm, cm_per_week), Weeks::MIN.weeks()), Weeks::MAX.weeks());
     ([until(short, fast), until(length, rate), until(long, slow)], good)
 }
 
@@ -177,8 +186,8 @@ fn in_order<A: Quantity>([a, b, c, d, e, f]: [f64; 6], machine: Machine) -> ([f6
     let good = good & inside::<GrowthRate>(d) & inside::<GrowthRate>(e) & inside::<GrowthRate>(f);
     let ordered =
         |one: f64, best: f64, other: f64| [lesser(lesser(one, other), best), best, greater(greater(one, other), best)];
-    let weekly = |cm_per_month: f64| machine.over(cm_per_month, Divisor::DAYS_OF_MONTH) * 7.0;
-    (ordered(a, b, c), ordered(weekly(d), weekly(e), weekly(f)), good)
+    let rate = |cm_per_month: f64| weekly(machine.over(cm_per_month, Divisor::DAYS_OF_MONTH));
+    (ordered(a, b, c), ordered(rate(d), rate(e), rate(f)), good)
 }
 
 /// Well inside the range of a type; the rule itself is asked about the lower end, where a zero may have a sign.

@@ -36,7 +36,7 @@ pub fn growth(group: Option<Group>) -> Sourced<Interval<GrowthRate>> {
 /// ```
 #[must_use]
 pub fn grown(weeks: Interval<Weeks>, rate: Interval<GrowthRate>) -> Interval<Length> {
-    weeks.combine(rate, |weeks, rate| Length::nearest(weeks.weeks() * rate.cm_per_week()))
+    weeks.combine(rate, |weeks, rate| Length::nearest(cm_grown(weeks.weeks(), rate.cm_per_week())))
 }
 
 /// The weeks after which so much has grown.
@@ -52,5 +52,19 @@ pub fn grown(weeks: Interval<Weeks>, rate: Interval<GrowthRate>) -> Interval<Len
 /// ```
 #[must_use]
 pub fn weeks_to_grow(length: Interval<Length>, rate: Interval<GrowthRate>) -> Interval<Weeks> {
-    length.combine(rate, |length, rate| Weeks::nearest(length.cm() / rate.cm_per_week()))
+    length.combine(rate, |length, rate| Weeks::nearest(weeks_for(length.cm(), rate.cm_per_week())))
+}
+
+/// The centimetres that grow in some weeks.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+pub(crate) fn cm_grown(weeks: f64, cm_per_week: f64) -> f64 {
+    weeks * cm_per_week
+}
+
+/// The weeks that some centimetres take: the inverse of [`cm_grown`].
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+pub(crate) fn weeks_for(cm: f64, cm_per_week: f64) -> f64 {
+    cm / cm_per_week
 }

@@ -37,6 +37,14 @@ mod trace;
 mod tress;
 mod white;
 
+/// The arithmetic on plain numbers, for the columns.
+pub(crate) mod kernel {
+    pub(crate) use super::{
+        growth::{cm_grown, weeks_for},
+        quantities::{DAYS_OF_MONTH, weekly},
+    };
+}
+
 pub(crate) use calibrate::as_used;
 pub use calibrate::calibrated;
 pub use facts::{DensityFact, HairFacts, ThreadFact};
@@ -46,7 +54,6 @@ pub use growth::{grown, growth, weeks_to_grow};
 pub use head::HeadOfHair;
 pub use plausible::{ImplausibleFact, MeasuredFact};
 pub use ponytail::Ponytail;
-pub(crate) use quantities::DAYS_OF_MONTH;
 pub use quantities::{
     Age, CrossSection, Diameter, GrowthRate, HairCount, HairDensity, LinearDensity, MassPerLength, Weeks,
 };

@@ -57,6 +57,13 @@ quantity! {
 /// A year of 365.25 days, in twelve parts.
 pub(crate) const DAYS_OF_MONTH: f64 = 365.25 / 12.0;
 
+/// What grows in a week, by what grows in a day.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+pub(crate) fn weekly(cm_per_day: f64) -> f64 {
+    cm_per_day * 7.0
+}
+
 impl GrowthRate {
     /// Takes micrometres per day, the unit of the published figures.
     ///
@@ -77,6 +84,6 @@ impl GrowthRate {
     }
 
     pub(super) fn cm_per_week(self) -> f64 {
-        self.cm_per_month() / DAYS_OF_MONTH * 7.0
+        weekly(self.cm_per_month() / DAYS_OF_MONTH)
     }
 }
