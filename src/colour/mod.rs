@@ -54,6 +54,7 @@ mod product;
 mod reading;
 mod reflectance;
 mod scale;
+mod screen_byte;
 mod section_look;
 mod seen;
 mod sets;

@@ -1,5 +1,9 @@
-use super::{Lab, White, white::TwoDegree};
-use palette::{Srgb as Encoded, convert::FromColorUnclamped};
+use super::{
+    Lab, White,
+    screen_byte::{byte, can_be_shown},
+    white::TwoDegree,
+};
+use palette::{LinSrgb, Srgb as Encoded, convert::FromColorUnclamped};
 use std::{fmt, str::FromStr};
 
 /// A colour for a screen: sRGB with 8 bits for each channel.
@@ -34,12 +38,9 @@ impl Srgb {
     #[must_use]
     pub fn nearest(lab: Lab) -> (Self, bool) {
         let [x, y, z] = lab.adapted_to(White::D65TwoDegree).xyz().to_array();
-        let linear = FromColorUnclamped::from_color_unclamped(palette::Xyz::<TwoDegree, f64>::new(x, y, z));
-        let encoded = Encoded::<f64>::from_linear(linear);
-        let channels = [encoded.red, encoded.green, encoded.blue];
-        let within = channels.iter().all(|channel| (-0.002..=1.002).contains(channel));
-        let byte = |channel: f64| (channel.clamp(0.0, 1.0) * 255.0).round() as u8;
-        (Self { red: byte(encoded.red), green: byte(encoded.green), blue: byte(encoded.blue) }, within)
+        let light = LinSrgb::from_color_unclamped(palette::Xyz::<TwoDegree, f64>::new(x, y, z));
+        let within = [light.red, light.green, light.blue].into_iter().all(can_be_shown);
+        (Self { red: byte(light.red), green: byte(light.green), blue: byte(light.blue) }, within)
     }
 
     /// In CIELAB for the white of sRGB.

@@ -54,6 +54,16 @@ impl<'a> Cells<'a> {
         }
     }
 
+    /// Whether the other is the same column, in the same place.
+    pub(super) fn is(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Same(one), Self::Same(other)) => one.to_bits() == other.to_bits(),
+            (Self::Each(one), Self::Each(other)) => std::ptr::eq(*one, *other),
+            (Self::Drawn(one), Self::Drawn(other)) => std::ptr::addr_eq(*one, *other),
+            _ => false,
+        }
+    }
+
     /// The values of four rows; beyond the last row they are not-a-number.
     #[inline]
     pub(super) fn four(&self, start: usize) -> [f64; 4] {

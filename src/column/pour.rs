@@ -47,7 +47,7 @@ pub fn strengths_of_two(
         let (weakest, most) = if w1 < w2 { (w1, w2) } else { (w2, w1) };
         // What is less than zero by its sign alone, and a part that weighs nothing, are left to the rule.
         let good = within(weakest, strongest) & within(most, strongest) & w1.is_sign_positive() & w2.is_sign_positive();
-        ([mixed.max(weakest).min(most)], good & (m1 > 0.0) & (m2 > 0.0) & (total <= heaviest))
+        ([lesser(greater(mixed, weakest), most)], good & (m1 > 0.0) & (m2 > 0.0) & (total <= heaviest))
     };
     rows_by_law([first, second, first_g, second_g], [out], law, |[w1, w2, m1, m2]| {
         let part = |percent, g| Ok::<_, BlendError>((MassFraction::from_ww_percent(percent)?, Mass::from_g(g)?));

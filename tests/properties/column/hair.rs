@@ -2,7 +2,7 @@
 
 use super::{about, combined, hold};
 use foilwork::{
-    column,
+    column::{self, Cells, ColumnError},
     hair::{Cut, Diameter, DiameterMethod, GrowthRate, Weeks, grown, weeks_to_grow},
     quantity::{Length, Quantity},
     source::Interval,
@@ -55,4 +55,35 @@ fn growth() {
             Some(weeks_to_grow(Interval::ordered(a, b, c), ordered([d, e, f])?).to_array().map(Weeks::weeks))
         },
     );
+    // Of one column each the bounds are the best estimate.
+    let (some_weeks, some_rates, some_lengths) =
+        (of::<Weeks>(&[6.0, 26.5]), of::<GrowthRate>(&[0.9, 1.25]), of::<Length>(&[2.0, 7.5]));
+    hold(
+        &combined([&some_weeks, &some_rates]),
+        |[weeks, rate], out| column::regrowths([weeks; 3], [rate; 3], out),
+        |[weeks, rate]| {
+            let weeks = Interval::exact(Weeks::from_unit(weeks).ok()?);
+            Some(grown(weeks, ordered([rate; 3])?).to_array().map(Length::cm))
+        },
+    );
+    hold(
+        &combined([&some_lengths, &some_rates]),
+        |[length, rate], out| column::growth_times([length; 3], [rate; 3], out),
+        |[length, rate]| {
+            let length = Interval::exact(Length::from_cm(length).ok()?);
+            Some(weeks_to_grow(length, ordered([rate; 3])?).to_array().map(Weeks::weeks))
+        },
+    );
+}
+
+#[test]
+fn all_bounds_have_the_rows_of_the_columns() {
+    let (column, mut two, mut three, mut also) = ([1.0; 3], [0.0; 2], [0.0; 3], [0.0; 3]);
+    let same = [Cells::from(&column[..]); 3];
+    for outcome in [
+        column::growth_times(same, same, [&mut two, &mut three, &mut also]),
+        column::growth_times(same, same, [&mut three, &mut also, &mut two]),
+    ] {
+        assert_eq!(outcome, Err(ColumnError::Length { got: 2, want: 3 }));
+    }
 }
