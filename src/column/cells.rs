@@ -77,7 +77,8 @@ impl<'a> Cells<'a> {
         }
     }
 
-    /// A block of rows: where they lie, or in `scratch`, whose further places keep what they held.
+    /// A block of rows: where they lie, or in `scratch`, whose further places hold the last of them once more: a law that vouches
+    /// for the rows vouches for the block.
     #[inline]
     pub(super) fn block<'b>(&self, start: usize, rows: usize, scratch: &'b mut [f64; BLOCK]) -> &'b [f64; BLOCK]
     where
@@ -94,8 +95,12 @@ impl<'a> Cells<'a> {
                 for (slot, value) in scratch.iter_mut().zip(rest.iter().take(rows)) {
                     *slot = *value;
                 }
+                repeat_last(scratch, rows);
             }
-            Self::Drawn(column) => column.draw(start, scratch.get_mut(..rows).unwrap_or_default()),
+            Self::Drawn(column) => {
+                column.draw(start, scratch.get_mut(..rows).unwrap_or_default());
+                repeat_last(scratch, rows);
+            }
         }
         scratch
     }
@@ -107,6 +112,14 @@ impl<'a> Cells<'a> {
             Self::Drawn(column) => column.rows(),
         };
         if got == rows { Ok(()) } else { Err(ColumnError::Length { got, want: rows }) }
+    }
+}
+
+fn repeat_last(block: &mut [f64; BLOCK], rows: usize) {
+    if let Some((given, further)) = block.split_at_mut_checked(rows)
+        && let Some(last) = given.last()
+    {
+        further.fill(*last);
     }
 }
 
