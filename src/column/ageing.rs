@@ -1,6 +1,6 @@
 use super::{
     Cells, ColumnError, ColumnOutcome, by_unit,
-    divisor::{Divisor, Machine},
+    divisor::{Divisor, LEAST, Machine},
     rows::{Given, lesser, rows_by_law, within},
 };
 use crate::{
@@ -84,9 +84,10 @@ fn after<Q: StrengthQuantity>(
 ) -> ([f64; 1], bool) {
     let (fresh, elapsed) = (fresh * scale, stored(days, machine));
     let later = lesser(aged(fresh, left(rate, elapsed), Q::STRENGTH_UNIT), strongest);
-    // Zero has two signs: it is left to the rule.
-    let good = (fresh > 0.0) & (fresh <= strongest) & within(rate, LossRate::MAX.per_day()) & lasts(days);
-    ([later / scale], good)
+    let in_unit = if scale > 1.0 { machine.over(later, Divisor::TEN) } else { later };
+    // Zero has two signs: it is left to the rule, and so is what is too small to be divided in steps.
+    let good = (fresh > 0.0) & (fresh <= strongest) & (later >= LEAST);
+    ([in_unit], good & within(rate, LossRate::MAX.per_day()) & lasts(days))
 }
 
 /// Rates of loss per day between assays.

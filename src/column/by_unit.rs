@@ -39,7 +39,8 @@ macro_rules! in_volume_unit {
     };
 }
 
-/// What a number in a unit is multiplied by for its type (% w/v and g/L share one), and the largest number of that type.
+/// What a number in a unit is multiplied by for its type, and the largest number of that type: % w/v and g/L share one, all other
+/// units have their own.
 pub(super) fn scale_and_most(unit: StrengthUnit) -> (f64, f64) {
     let scale = if unit == StrengthUnit::WvPercent { 10.0 } else { 1.0 };
     (scale, unit.max() * scale)

@@ -21,6 +21,7 @@ pub(super) struct Divisor {
 }
 
 impl Divisor {
+    pub(super) const TEN: Self = Self::known(10.0);
     pub(super) const HUNDRED: Self = Self::known(100.0);
     pub(super) const MINUTES_OF_DAY: Self = Self::known(1440.0);
     pub(super) const DAYS_OF_MONTH: Self = Self::known(DAYS_OF_MONTH);
@@ -86,7 +87,7 @@ mod tests {
         let known = (0..1000).filter(|n| Divisor::by(1.0 + f64::from(*n) * 0.777).is_some()).count();
         assert!(known > 700, "{known}");
         assert!(
-            [Divisor::HUNDRED, Divisor::MINUTES_OF_DAY, Divisor::DAYS_OF_MONTH]
+            [Divisor::TEN, Divisor::HUNDRED, Divisor::MINUTES_OF_DAY, Divisor::DAYS_OF_MONTH]
                 .iter()
                 .all(|by| Divisor::by(by.factor).is_some())
         );
