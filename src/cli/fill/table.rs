@@ -95,7 +95,7 @@ fn with<'a>(first: impl Iterator<Item = &'a [u8]>, then: impl Iterator<Item = &'
 fn written_as_csv(option: &str, path: Option<&Path>) -> Result<(), Refusal> {
     let Some(path) = path else { return Ok(()) };
     let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default();
-    if ["parquet", "arrow", "feather", "ipc"].contains(&ending.as_str()) {
+    if ["parquet", "arrow", "feather", "ipc", "xlsx", "xlsm", "xls", "ods"].contains(&ending.as_str()) {
         let why = "rows of a CSV file or a workbook are written as CSV (give it another ending, such as .csv)";
         return Err(Refusal(format!("{option} {}: {why}", path.display())));
     }

@@ -302,6 +302,8 @@ fn a_row_without_an_end_is_refused_before_it_fills_the_memory() {
 /// CSV under the name of another format is a file that no program opens.
 #[rstest]
 #[case("o.parquet", &[], "error: --output o.parquet: rows of a CSV file or a workbook are written as CSV")]
+#[case("o.xlsx", &[], "error: --output o.xlsx: rows of a CSV file or a workbook are written as CSV")]
+#[case("o.csv", &["--refused", "o.ODS"], "error: --refused o.ODS: rows of a CSV file")]
 #[case("o.csv", &["--refused", "o.Feather"], "error: --refused o.Feather: rows of a CSV file")]
 fn no_name_promises_another_format(#[case] output: &str, #[case] more: &[&str], #[case] want: &str) {
     let folder = TempDir::new().unwrap();
