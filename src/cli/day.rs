@@ -3,15 +3,11 @@
 use super::{BLOCKED, Outcome, Refusal, args::DayArgs, output, plan::Loaded, rest};
 use crate::{
     chart::{DayChart, day_chart},
-    day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_floor},
-    quantity::{Duration, Quantity},
+    day::{Floor, SECTIONS_AT_MOST, SharedFloor, Timeline, share_either, share_floor},
     service::{DayPlan, Plan},
     sheet,
     text::{Sheet, amount},
 };
-
-/// Up to so many guests every choice of days is tried.
-const EVERY_CHOICE_UP_TO: usize = 4;
 
 pub(super) fn run(args: &DayArgs) -> Outcome {
     if let Some(log) = &args.log {
@@ -74,39 +70,13 @@ fn shared(args: &DayArgs, plans: &[Plan], by_one: impl Fn() -> Result<Vec<Plan>,
     };
     let floor = plans.first().map(|plan| Ok::<Floor, Refusal>(day_of(plan)?.floor)).transpose()?.unwrap_or_default();
     let together = days(plans)?;
-    let mut found = share_floor(&together, &floor)?;
-    if floor.people > 1 {
-        let alone = days(&by_one()?)?;
-        for other in choices(&together, &alone) {
-            let other = share_floor(&other, &floor)?;
-            if other.finish < found.finish {
-                found = other;
-            }
-        }
-        found.bound = nothing_beats(&together, &alone, floor.people);
-    }
+    let found = if floor.people > 1 {
+        share_either(&together, &days(&by_one()?)?, &floor)?
+    } else {
+        share_floor(&together, &floor)?
+    };
     let text = if args.report.json { output::json(&found)? } else { told(plans, &found, floor) };
     output::deliver(text, status, &args.report.output)
-}
-
-/// What no choice between two days of each guest beats: of each the shorter day, and of each the lesser work, shared evenly.
-fn nothing_beats(first: &[Timeline], second: &[Timeline], people: u32) -> Duration {
-    let work = |day: &Timeline| day.hands.iter().map(|hands| hands.min()).sum::<f64>();
-    let each = || first.iter().zip(second);
-    let longest = each().map(|(one, other)| one.finish.min().min(other.finish.min())).fold(0.0, f64::max);
-    let all: f64 = each().map(|(one, other)| work(one).min(work(other))).sum();
-    Duration::nearest(longest.max(all / f64::from(people)))
-}
-
-/// Every choice between two days of each guest but the first days of all; of many guests only the second days of all.
-fn choices(first: &[Timeline], second: &[Timeline]) -> Vec<Vec<Timeline>> {
-    let all = (1_usize << first.len().min(EVERY_CHOICE_UP_TO)) - 1;
-    let chosen = if first.len() > EVERY_CHOICE_UP_TO { vec![usize::MAX] } else { (1..=all).collect() };
-    let day = |choice: usize, guest: usize| {
-        let days = if guest >= EVERY_CHOICE_UP_TO || choice >> guest & 1 == 1 { second } else { first };
-        days.get(guest).cloned()
-    };
-    chosen.into_iter().map(|choice| (0..first.len()).filter_map(|guest| day(choice, guest)).collect()).collect()
 }
 
 fn counted(count: u32, what: &str, of: &str) -> String {

@@ -29,6 +29,8 @@
 mod arrange;
 mod bounds;
 mod clash;
+#[cfg(feature = "cli")]
+mod either;
 mod exact;
 mod floor;
 mod greedy;
@@ -50,6 +52,8 @@ pub(crate) use arrange::with_all_hands;
 pub use arrange::{CannotArrange, arrange, in_this_order};
 pub use bounds::{SECTIONS_AT_MOST, TooMuch};
 pub use clash::{Clash, Clashing};
+#[cfg(feature = "cli")]
+pub(crate) use either::share_either;
 pub use floor::Floor;
 pub use piece::{FoilGroup, Piece, PieceKind};
 pub use share::{GuestOnFloor, NoHands, SharedFloor, share_floor};

@@ -39,7 +39,8 @@ pub struct SharedFloor {
     /// When the last of them is rinsed.
     #[serde(rename = "finish_min")]
     pub finish: Duration,
-    /// A finish that nothing beats: the longest day of one guest, or all the work shared evenly.
+    /// A finish that nothing beats: the longest day of one guest, or all the work shared evenly; where a guest may have one of two
+    /// days, the shorter one and the lesser work.
     #[serde(rename = "bound_min")]
     pub bound: Duration,
     /// What the same guests would take one after the other.
@@ -254,12 +255,20 @@ fn laid(days: &[Timeline], starts: &[usize], people: u32) -> SharedFloor {
     });
     let guests: Vec<GuestOnFloor> = guests.collect();
     let finish = guests.iter().map(|guest| guest.finish.min()).fold(0.0, f64::max);
-    let hands: f64 = days.iter().flat_map(|day| &day.hands).map(|hands| hands.min()).sum();
-    let longest = days.iter().map(|day| day.finish.min()).fold(0.0, f64::max);
     SharedFloor {
         guests,
         finish: Duration::nearest(finish),
-        bound: Duration::nearest(longest.max(hands / f64::from(people))),
+        bound: nothing_beats(days, days, people),
         in_turn: days.iter().map(|day| day.finish).sum(),
     }
+}
+
+/// What no choice between two days of each guest beats, the same ones where there is none: of each the shorter day, and of each the
+/// lesser work, shared evenly.
+pub(super) fn nothing_beats(first: &[Timeline], second: &[Timeline], people: u32) -> Duration {
+    let work = |day: &Timeline| day.hands.iter().map(|hands| hands.min()).sum::<f64>();
+    let each = || first.iter().zip(second);
+    let longest = each().map(|(one, other)| one.finish.min().min(other.finish.min())).fold(0.0, f64::max);
+    let all: f64 = each().map(|(one, other)| work(one).min(work(other))).sum();
+    Duration::nearest(longest.max(all / f64::from(people)))
 }
