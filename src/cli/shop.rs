@@ -8,7 +8,7 @@ use super::{
 };
 use crate::{
     money::{Currency, parse_decimal},
-    peroxide::{Conditions, StatedStrength, Stock, converted},
+    peroxide::{Conditions, StatedStrength, Stock, bottle_converted, converted},
     quantity::{Mass, MassFraction, PricePerKg, Temperature},
     reader::{Format, Problems},
     shop::{self, Shop, StockFacts, shape::ShopFile},
@@ -58,9 +58,7 @@ pub(super) fn pourables(args: &BlendArgs) -> Result<Pourables, Refusal> {
     if let Some(path) = &args.shop {
         let (shop, ()) = read_with(path, |_| Ok(()))?;
         for bottle in &shop.bottles {
-            let by_mass = converted(bottle.stated, &bottle.conditions(temperature))?;
-            // Two bottles may have one label, and another density.
-            let by_mass = by_mass.map(|step| TracedResult { what: format!("{}, {}", bottle.name, step.what), ..step });
+            let by_mass = bottle_converted(&bottle.name, bottle.stated, &bottle.conditions(temperature))?;
             all.push(of_shop(bottle.stock(temperature)?, &bottle.facts, by_mass));
         }
         for diluent in &shop.diluents {

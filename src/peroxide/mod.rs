@@ -105,7 +105,9 @@ pub use strength::{Strength, StrengthQuantity};
 pub use table::{DilutionRow, DilutionTable, WeighedDilution, dilution_table};
 pub use titration::{PreDilution, Titration, TitrationError, permanganate, read_glass};
 pub(crate) use tolerance::as_labelled;
+#[cfg(feature = "cli")]
+pub(crate) use trace::converted;
 pub use trace::{NamedStrength, trace_blend, trace_conversion, trace_mixture};
-pub(crate) use trace::{STRENGTH_FORMULA, converted, resting_on};
+pub(crate) use trace::{STRENGTH_FORMULA, bottle_converted, resting_on};
 pub use trace_titration::{trace_titration, trace_titre};
 pub use unit::{ParseUnitError, StrengthUnit};

@@ -141,6 +141,16 @@ pub(crate) fn converted(
     Ok(Some(TracedResult { what: format!("{stated}: {}", found.what), ..found }))
 }
 
+/// The same of a bottle, under its name: two bottles may have one label, and another density.
+pub(crate) fn bottle_converted(
+    name: &str,
+    stated: StatedStrength,
+    conditions: &Conditions,
+) -> Result<Option<TracedResult>, ConversionError> {
+    let step = converted(stated, conditions)?;
+    Ok(step.map(|step| TracedResult { what: format!("{name}, {}", step.what), ..step }))
+}
+
 /// No better founded than the steps before it, and resting on their sources too.
 pub(crate) fn resting_on<'s>(result: TracedResult, steps: impl IntoIterator<Item = &'s TracedResult>) -> TracedResult {
     steps.into_iter().fold(result, |mut result, step| {

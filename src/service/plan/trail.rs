@@ -3,7 +3,7 @@
 use super::{Bowl, ChairClock, Mix, Plan, SectionLift, trail_head, trail_money};
 use crate::{
     lift::LEVEL_FORMULA,
-    peroxide::{STRENGTH_FORMULA, converted, resting_on},
+    peroxide::{STRENGTH_FORMULA, bottle_converted, resting_on},
     quantity::MassFraction,
     source::{Basis, Interval, TracedInput, TracedResult, citations::lift},
     text::traced,
@@ -55,10 +55,7 @@ impl Plan {
 fn strengths(mixes: &[Mix]) -> Vec<TracedResult> {
     let mut trail: Vec<TracedResult> = Vec::new();
     for mix in mixes {
-        let step = |(name, stated, at): &(String, _, _)| {
-            let step = converted(*stated, at).ok().flatten()?;
-            Some(TracedResult { what: format!("{name}, {}", step.what), ..step })
-        };
+        let step = |(name, stated, at): &(String, _, _)| bottle_converted(name, *stated, at).ok().flatten();
         let steps: Vec<_> = mix.stated.iter().filter_map(step).collect();
         for step in &steps {
             if !trail.contains(step) {
