@@ -7,6 +7,7 @@ mod checklist;
 mod choice;
 mod cli;
 mod colour;
+pub(crate) mod common;
 mod day;
 mod drawn;
 mod example_program;

@@ -1,5 +1,6 @@
 //! Any valid file gives a plan that keeps the laws; any text gives a plan or messages, never a panic.
 
+use crate::api::common::example;
 use foilwork::{
     finding::{Rule, Verdict},
     head::Technique,
@@ -21,13 +22,8 @@ use proptest::{
     prelude::*,
     sample::{Index, select},
 };
-use std::{fs, path::Path};
 
 const EXAMPLES: [&str; 3] = ["soft-gradient.toml", "grey-blend.toml", "lowlights.json"];
-
-fn example(name: &str) -> String {
-    fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)).unwrap()
-}
 
 /// A bare file: one developer of 3 %, so that every strength above it is reached with the random one.
 fn bare() -> ServiceFile {

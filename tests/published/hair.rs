@@ -1,5 +1,6 @@
 //! Hair against what others measured; `tests/data/hair/sources.csv` says where each figure is from.
 
+use crate::api::common::near;
 use foilwork::{
     hair::{
         CrossSection, Cut, Diameter, DiameterMethod, Group, HairFacts, Ponytail, WhiteCount, fibre_density, growth,
@@ -29,10 +30,6 @@ fn rows<R: for<'de> Deserialize<'de>>(name: &str) -> Vec<R> {
 
 fn cm(value: f64) -> Length {
     Length::from_cm(value).unwrap()
-}
-
-fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
 }
 
 /// Tolerances: half of the last printed digit.

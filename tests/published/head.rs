@@ -1,5 +1,6 @@
 //! Geometry of the head against values worked out by hand or by plain integration, and the trade's own figures.
 
+use crate::api::common::near;
 use foilwork::{
     colour::{Level, Swatch},
     hair::{Cut, DensityFact, Diameter, HairDensity, HairFacts, ThreadFact},
@@ -22,10 +23,6 @@ fn mm(value: f64) -> Interval<Length> {
 
 fn percent(value: f64) -> Interval<Share> {
     Interval::exact(Share::from_percent(value).unwrap())
-}
-
-fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
 }
 
 /// By hand: (80 + 3) / 6 is 13 picks and a bit; 13 x 3 x 6 = 234 mm2 of 80 x 6 = 480 mm2 are 48.75 %, of 80 x 12 mm2

@@ -1,6 +1,6 @@
 //! Levels, swatches and toners.
 
-use super::{assert_near, data, fine, number};
+use super::{data, fine, near, number};
 use rstest::rstest;
 use serde_json::json;
 
@@ -31,7 +31,7 @@ fn a_reading_says_which_level_it_is_as_light_as() {
     let found = data(&["level", "--measured", "23.04, 4.04, 4.72"]);
     let level = &found["reading"]["level"];
     assert!(number(&level["low"]) < 3.0 && 3.0 < number(&level["high"]), "{found}");
-    assert_near(number(&found["natural_level"]["best"]), number(&level["best"]), 0.05);
+    near(number(&found["natural_level"]["best"]), number(&level["best"]), 0.05);
     assert_eq!(found["target"], json!(null));
     let photograph = data(&["level", "--measured", "23.04, 4.04, 4.72", "--measured-with", "calibrated-photograph"]);
     assert!(number(&photograph["reading"]["level"]["high"]) > number(&level["high"]), "{photograph}");
@@ -48,11 +48,11 @@ fn what_follows_from_a_reading_keeps_its_bounds() {
     let (low, high) = (number(&natural["low"]), number(&natural["high"]));
     assert!(low < 3.0 && high > 3.5, "{natural}");
     let lift = &found["target"]["lift_levels"];
-    assert_near(number(&lift["low"]), 8.0 - high, 1e-9);
-    assert_near(number(&lift["high"]), 8.0 - low, 1e-9);
+    near(number(&lift["low"]), 8.0 - high, 1e-9);
+    near(number(&lift["high"]), 8.0 - low, 1e-9);
     let gives = &found["applied"]["result_level"];
-    assert_near(number(&gives["low"]), (low + 6.0) / 2.0, 1e-9);
-    assert_near(number(&gives["high"]), (high + 6.0) / 2.0, 1e-9);
+    near(number(&gives["low"]), (low + 6.0) / 2.0, 1e-9);
+    near(number(&gives["high"]), (high + 6.0) / 2.0, 1e-9);
     let text = fine(&["level", "--measured", "23, 4, 5", "--target", "8"]);
     assert!(text.contains("the way there  4.8 levels lighter (3 levels lighter to 7 levels lighter)"), "{text}");
 }
@@ -89,7 +89,7 @@ fn lightness(hex: &str) -> f64 {
 #[case::toned(&["swatch", "9", "--tone", "violet"])]
 fn a_swatch_agrees_with_its_screen_colour_and_says_what_it_is(#[case] args: &[&str]) {
     let swatch = data(args);
-    assert_near(number(&swatch["lab_l"]["best"]), lightness(swatch["srgb"].as_str().unwrap()), 0.5);
+    near(number(&swatch["lab_l"]["best"]), lightness(swatch["srgb"].as_str().unwrap()), 0.5);
     for coordinate in ["lab_l", "lab_a", "lab_b"] {
         let [low, best, high] = ["low", "best", "high"].map(|end| number(&swatch[coordinate][end]));
         assert!(low <= best && best <= high, "{} does not hold {best}", swatch[coordinate]);
@@ -125,7 +125,7 @@ fn a_toner_weighs_the_bowl_and_says_what_is_not_reached() {
     let answer = data(&args);
     let parts = answer["best"]["parts"].as_array().unwrap();
     let masses: Vec<f64> = parts.iter().map(|part| number(&part["mass_g"])).collect();
-    assert_near(masses.iter().sum(), 24.5, 1e-9);
+    near(masses.iter().sum(), 24.5, 1e-9);
     assert!(masses.iter().all(|mass| (mass / 0.5).fract().abs() < 1e-9), "{masses:?}");
     assert_eq!((&answer["notice"], &answer["outcome"]), (&json!("model, not a photograph"), &json!("nearest-only")));
     let text = fine(&args);
@@ -151,7 +151,7 @@ fn what_is_left_to_the_colour_has_the_bounds_of_the_model() {
     let error = number(&answer["best"]["predicted"]["uncertainty_ciede2000"]);
     assert!(error > 1.0, "{error}");
     for (bound, want) in [(0, (residual - error).max(0.0)), (1, residual + error)] {
-        assert_near(left["bounds"][bound].as_str().unwrap().parse().unwrap(), want, 1e-9);
+        near(left["bounds"][bound].as_str().unwrap().parse().unwrap(), want, 1e-9);
     }
 }
 

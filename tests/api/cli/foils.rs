@@ -1,6 +1,6 @@
 //! Foils of a panel by the command line.
 
-use super::{assert_near, data, foilwork, number};
+use super::{data, foilwork, near, number};
 use rstest::rstest;
 
 const PANEL: [&str; 7] = ["foils", "--width", "8", "--height", "6", "--length", "40"];
@@ -12,15 +12,15 @@ fn a_weave_by_hand() {
     let found = data(&[PANEL.as_slice(), &sizes].concat());
     let foils = &found["foils"];
     assert_eq!((number(&foils["picks"]["best"]), number(&foils["foils"]["best"])), (13.0, 5.0));
-    assert_near(number(&foils["share_of_subsection_percent"]["best"]), 48.75, 1e-9);
-    assert_near(number(&foils["share_of_panel_percent"]["best"]), 24.375, 1e-9);
-    assert_near(number(&found["hairs_in_a_foil"]["best"]), 468.0, 1e-6);
+    near(number(&foils["share_of_subsection_percent"]["best"]), 48.75, 1e-9);
+    near(number(&foils["share_of_panel_percent"]["best"]), 24.375, 1e-9);
+    near(number(&found["hairs_in_a_foil"]["best"]), 468.0, 1e-6);
     let (all, each) = (number(&found["demand"]["mix_g"]["best"]), number(&found["demand"]["mix_per_foil_g"]["best"]));
-    assert_near(all, 5.0 * each, 1e-9);
+    near(all, 5.0 * each, 1e-9);
     // By hand: all the hair is 200 x 48 cm2 x 0.24375; it is painted from 0.3 cm on and half of 0.2 cm.
     let hairs = 200.0 * 48.0 * 0.24375;
-    assert_near(number(&found["demand"]["hair_g"]["best"]), hairs * 4216.0 * 1.32e-8 * 39.6, 0.001);
-    assert_near(all, 2.5 * number(&found["demand"]["hair_g"]["best"]), 1e-9);
+    near(number(&found["demand"]["hair_g"]["best"]), hairs * 4216.0 * 1.32e-8 * 39.6, 0.001);
+    near(all, 2.5 * number(&found["demand"]["hair_g"]["best"]), 1e-9);
 }
 
 #[rstest]

@@ -1,6 +1,6 @@
 //! Hair by the command line.
 
-use super::{assert_near, data, fine, foilwork, number};
+use super::{data, fine, foilwork, near, number};
 use rstest::rstest;
 
 /// By hand: 500 cm2 of 200 hairs/cm2, a quarter of them: 25 000 hairs. Round hairs of 70 um are 3848.5 um2, times 1.32
@@ -9,8 +9,8 @@ use rstest::rstest;
 fn measured_hair_by_hand() {
     let args = ["hair", "--scalp", "500", "--counted", "200", "--diameter", "70", "--share", "25", "--length", "20"];
     let found = data(&args);
-    assert_near(number(&found["hairs"]["best"]), 25_000.0, 1e-6);
-    assert_near(number(&found["mass_g"]["best"]), 25.4, 0.01);
+    near(number(&found["hairs"]["best"]), 25_000.0, 1e-6);
+    near(number(&found["mass_g"]["best"]), 25.4, 0.01);
     assert_eq!(found["basis"], "measured");
 }
 
@@ -19,8 +19,8 @@ fn measured_hair_by_hand() {
 fn white_hair_and_growth() {
     let found =
         data(&["hair", "--length", "20", "--white", "sides=30:60/100", "--white", "back=70:10/100", "--weeks", "8"]);
-    assert_near(number(&found["white"]["white_percent"]["best"]), 25.0, 1e-9);
-    assert_near(number(&found["grown_cm"]["best"]), 2.072, 1e-9);
+    near(number(&found["white"]["white_percent"]["best"]), 25.0, 1e-9);
+    near(number(&found["grown_cm"]["best"]), 2.072, 1e-9);
     assert!(fine(&["hair", "--length", "20", "--regrowth", "2"]).contains("grown in 7.7"));
 }
 
@@ -30,7 +30,7 @@ fn white_hair_and_growth() {
 fn what_was_used_narrows_the_hair() {
     let used = ["--used", "60", "--used-on", "20"];
     let found = data(&[&["hair", "--length", "20"], &used[..]].concat());
-    assert_near(number(&found["head_mass_per_length_by_use_g_per_cm"]["best"]), 60.0 / (0.2 * 19.4), 0.01);
+    near(number(&found["head_mass_per_length_by_use_g_per_cm"]["best"]), 60.0 / (0.2 * 19.4), 0.01);
     let open = data(&["hair", "--length", "20"]);
     let width = |data: &serde_json::Value| number(&data["mass_g"]["high"]) / number(&data["mass_g"]["low"]);
     let small = data(&["hair", "--length", "20", "--used", "24", "--used-on", "20"]);
@@ -68,9 +68,9 @@ fn the_trail_names_what_was_used() {
         (found["value"].as_str().unwrap().parse::<f64>().unwrap(), found["unit"].as_str().unwrap().to_owned())
     };
     assert_eq!(input("used"), (60.0, "g".to_owned()));
-    assert_near(input("share it was put on").0, 20.0, 1e-9);
-    assert_near(input("painted length").0, 19.4, 0.02);
-    assert_near(by_use["value"].as_str().unwrap().parse().unwrap(), 60.0 / (0.2 * 19.4), 0.01);
+    near(input("share it was put on").0, 20.0, 1e-9);
+    near(input("painted length").0, 19.4, 0.02);
+    near(by_use["value"].as_str().unwrap().parse().unwrap(), 60.0 / (0.2 * 19.4), 0.01);
 }
 
 #[rstest]

@@ -1,6 +1,6 @@
 //! The head of a service by the command line.
 
-use super::{assert_near, data, fine, foilwork, number};
+use super::{data, fine, foilwork, near, number};
 
 /// By hand: the foils of the example are 12, 14 and 8, counted through in the order of the work.
 #[test]
@@ -107,7 +107,7 @@ fn what_nothing_beats_holds_for_every_choice_of_days() {
         let want = all.0.min(one.0).max(guests * all.1.min(one.1) / people.parse::<f64>().unwrap());
         let files = vec![file; guests as usize];
         let floor = data(&[&["day"][..], &files, &["--people", people]].concat());
-        assert_near(floor["bound_min"].as_f64().unwrap(), want, 1e-9);
+        near(floor["bound_min"].as_f64().unwrap(), want, 1e-9);
         assert!(floor["finish_min"].as_f64() >= floor["bound_min"].as_f64());
     }
 }

@@ -24,6 +24,7 @@ mod sources;
 mod workbook;
 mod worksheet;
 
+use super::common::near;
 use serde_json::Value;
 use std::process::{Command, Output};
 
@@ -48,10 +49,6 @@ fn data(args: &[&str]) -> Value {
 
 fn number(value: &Value) -> f64 {
     value.as_f64().unwrap_or_else(|| panic!("{value} is no number"))
-}
-
-fn assert_near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
 }
 
 /// One run of every command that prints text, with the longest sensible texts.

@@ -1,6 +1,6 @@
 //! Charts, blends and titrations.
 
-use super::{assert_near, data, fine, number};
+use super::{data, fine, near, number};
 use rstest::rstest;
 use serde_json::json;
 
@@ -11,8 +11,8 @@ fn a_table_of_one_published_dilution() {
     let table = data(&["table", "--stocks", "35 % w/w", "--targets", "3 % w/w", "--total", "100", "--division", "0.1"]);
     let weigh = &table["rows"][0]["weigh"];
     assert_eq!((number(&weigh["stock_g"]), number(&weigh["diluent_g"])), (8.6, 91.4));
-    assert_near(number(&weigh["strength_ww_percent"]["best"]), 3.01, 1e-9);
-    assert_near(number(&weigh["diluent_parts"]), 32.0 / 3.0, 1e-9);
+    near(number(&weigh["strength_ww_percent"]["best"]), 3.01, 1e-9);
+    near(number(&weigh["diluent_parts"]), 32.0 / 3.0, 1e-9);
 }
 
 /// By hand: 12 to 3 is one part in four, 9 to 3 one in three (33 1/3 g, weighed as 33), 12 to 10 five in six.
@@ -66,10 +66,10 @@ fn a_baccalaureate_titration_with_its_bounds() {
     ];
     let found = data(&args);
     let strength = &found["strength_mol_per_l"];
-    assert_near(number(&strength["best"]), 0.60, 0.005);
-    assert_near(number(&strength["low"]), 0.05 * (99.9 / 10.02) * (11.97 / 10.02), 1e-12);
-    assert_near(number(&strength["high"]), 0.05 * (100.1 / 9.98) * (12.03 / 9.98), 1e-12);
-    assert_near(number(&found["strength_volumes"]["best"]), 6.7, 0.05);
+    near(number(&strength["best"]), 0.60, 0.005);
+    near(number(&strength["low"]), 0.05 * (99.9 / 10.02) * (11.97 / 10.02), 1e-12);
+    near(number(&strength["high"]), 0.05 * (100.1 / 9.98) * (12.03 / 9.98), 1e-12);
+    near(number(&found["strength_volumes"]["best"]), 6.7, 0.05);
     assert_eq!(found["no_tolerance_stated"], json!(["titrant"]));
     let text = fine(&args);
     assert!(text.contains("  0.6 (0.5955 to 0.6045) mol/L\n"), "{text}");
@@ -83,7 +83,7 @@ fn a_baccalaureate_titration_with_its_bounds() {
 #[case("0.1+-0.0 N")]
 fn an_instrument_manual(#[case] titrant: &str) {
     let found = data(&["titrate", "--titrant", titrant, "--aliquot", "20 mL", "--titre", "11.8"]);
-    assert_near(number(&found["strength_wv_percent"]["best"]) * 10_000.0, 1003.0, 1.0);
+    near(number(&found["strength_wv_percent"]["best"]) * 10_000.0, 1003.0, 1.0);
 }
 
 /// Source: British Pharmacopoeia: 1 mL of 0.02 mol/L is 1.701 mg of peroxide. 10 mL of a tenfold dilution of 6 % w/v
@@ -92,10 +92,10 @@ fn an_instrument_manual(#[case] titrant: &str) {
 fn the_titre_to_expect() {
     let args = ["titrate", "--titrant", "0.02 mol/L", "--aliquot", "10", "--taken", "10", "--made-up-to", "100"];
     let expected = |strength| data(&[&args[..], &["--expect", strength]].concat());
-    assert_near(number(&expected("6 % w/v")["titre_ml"]["best"]), 60.0 / 1.701, 0.02);
+    near(number(&expected("6 % w/v")["titre_ml"]["best"]), 60.0 / 1.701, 0.02);
     // A label can be read as % w/w or as % w/v: the second needs less, and the bounds reach down to it.
     let label = &expected("20 vol label")["titre_ml"];
-    assert_near(number(&label["low"]), 60.0 / 1.701, 0.05);
+    near(number(&label["low"]), 60.0 / 1.701, 0.05);
     assert!(number(&label["high"]) > number(&label["low"]) + 0.5, "{label}");
 }
 
@@ -170,7 +170,7 @@ fn a_blend_from_a_shop_file(#[case] objective: &str, #[case] names: &[&str], #[c
     let taken: Vec<_> = blend["portions"].as_array().unwrap().iter().map(|p| p["name"].as_str().unwrap()).collect();
     assert_eq!(taken, names);
     assert_eq!(blend["cost"], json!({"amount": cost, "currency": "EUR"}));
-    assert_near(number(&blend["leftover_g"]), left, 1e-9);
+    near(number(&blend["leftover_g"]), left, 1e-9);
     assert!(fine(&args).contains(&format!("cost {cost} EUR\n")));
 }
 
@@ -210,9 +210,9 @@ fn a_blend_of_a_label_has_bounds() {
         "100",
     ]);
     let strength = &blend["strength_ww_percent"];
-    assert_near(number(&strength["best"]), 3.0, 1e-9);
+    near(number(&strength["best"]), 3.0, 1e-9);
     // 6 % w/v has a density of about 1.02 g/mL (tests/data/peroxide/density.csv), so 5.88 % w/w.
-    assert_near(number(&strength["low"]), 6.0 / 1.02 / 2.0, 0.01);
+    near(number(&strength["low"]), 6.0 / 1.02 / 2.0, 0.01);
 }
 
 /// By hand: 3 parts of 12 % and 1 part of 4 % are (36 + 4) / 4 = 10 %; 40 vol is 11.5 to 12 % w/w, and a quarter of it
@@ -273,7 +273,7 @@ fn a_titre_beyond_one_burette_says_to_dilute_first() {
     assert!(text.contains("more than a burette of 50 mL holds: dilute first"), "{text}");
     assert!(text.contains("--taken 10 --made-up-to 250"), "{text}");
     let diluted = data(&[&args[..], &["--taken", "10", "--made-up-to", "250"]].concat());
-    assert_near(number(&diluted["titre_ml"]["best"]), 352.7 / 25.0, 0.02);
+    near(number(&diluted["titre_ml"]["best"]), 352.7 / 25.0, 0.02);
     assert_eq!(diluted["dilute_first"], json!(null));
 }
 
@@ -286,7 +286,7 @@ fn grams_of_a_stock_in_volumes_carry_the_bounds_of_its_density() {
     let (strength, grams) = (&trail[0], &trail[1]);
     assert_eq!(strength["what"], "20 volumes: strength in % w/w");
     for (bound, other) in [(0, 1), (1, 0)] {
-        assert_near(decimal(&grams["bounds"][bound]), 300.0 / decimal(&strength["bounds"][other]), 1e-9);
+        near(decimal(&grams["bounds"][bound]), 300.0 / decimal(&strength["bounds"][other]), 1e-9);
     }
     let cites = |result: &serde_json::Value| {
         result["sources"].as_array().unwrap().iter().any(|id| id == "peroxide-density-coefficients")

@@ -1,12 +1,12 @@
 //! A small service in which nothing is wrong, to be changed in one place by each test.
 
+pub(super) use crate::api::common::{example, near};
 use foilwork::{
     finding::{Finding, Rule, Verdict},
     reader::Format,
     service::{Plan, ServiceFile, parse, plan},
     shop::shape::ShopFile,
 };
-use std::{fs, path::Path};
 
 /// One lightened section with everything stated, a toner and a root shadow. Invented, like all of "Juniper & Tide".
 const FINE: &str = r#"
@@ -148,19 +148,10 @@ pub(super) fn only_colour() -> ServiceFile {
     file
 }
 
-pub(super) fn example(name: &str) -> String {
-    fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)).unwrap()
-}
-
 /// The plan after a change.
 pub(super) fn changed(mut file: ServiceFile, change: impl FnOnce(&mut ServiceFile)) -> Plan {
     change(&mut file);
     plan(&file).unwrap()
-}
-
-/// A number against what it is by hand.
-pub(super) fn near(got: f64, want: f64, tolerance: f64) {
-    assert!((got - want).abs() <= tolerance, "got {got}, want {want} within {tolerance}");
 }
 
 /// What one check came to, every time it was made.

@@ -1,11 +1,12 @@
 //! The JSON Schema of a service file: the copy in `examples` is current, and the checker understands all of it.
 
+use super::base::example;
 use foilwork::{
     reader::Format,
     service::{parse, service_schema},
 };
 use serde_json::{Map, Value};
-use std::{collections::BTreeSet, fs, path::Path};
+use std::collections::BTreeSet;
 
 /// Keywords that the checker acts upon.
 const CHECKED: [&str; 15] = [
@@ -44,10 +45,6 @@ const INFORMING: [&str; 12] = [
     "title",
     "x-unit",
 ];
-
-fn example(name: &str) -> String {
-    fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)).unwrap()
-}
 
 /// Calls `visit` on every schema inside a schema, itself included.
 fn walk<'s>(schema: &'s Value, visit: &mut impl FnMut(&'s Map<String, Value>)) {

@@ -1,5 +1,6 @@
 //! The workbooks that the tests open.
 
+pub(super) use crate::api::common::{all_near, example};
 use foilwork::{
     business::list::{PricedTable, parse_csv, price_services},
     money::Currency,
@@ -14,7 +15,6 @@ use foilwork::{
         DilutionNames, dilution_workbook, plan_workbook, recipe_workbook, services_workbook, worksheet_workbook,
     },
 };
-use std::fs;
 
 pub(super) fn ww(percent: f64) -> MassFraction {
     MassFraction::from_ww_percent(percent).unwrap()
@@ -49,10 +49,6 @@ pub(super) fn chart(table: &DilutionTable) -> Vec<u8> {
 
 pub(super) fn recipe(text: &str, total: i64, division: f64) -> Vec<u8> {
     recipe_workbook(&text.parse().unwrap(), total.into(), grams(division)).unwrap()
-}
-
-pub(super) fn example(name: &str) -> String {
-    fs::read_to_string(format!("examples/{name}")).unwrap()
 }
 
 /// The plan of an example, with something changed in its text.

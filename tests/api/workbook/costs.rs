@@ -2,14 +2,12 @@
 
 use super::{
     book::Book,
-    books::{bench, example},
+    books::{all_near, bench, example},
 };
 
 fn named(book: &Book, names: &[&str], want: &[f64]) {
-    for (name, want) in names.iter().zip(want) {
-        let came = book.number(name);
-        assert!((came - want).abs() < 5e-5, "{name}: {came} where {want} is wanted");
-    }
+    let came: Vec<f64> = names.iter().map(|name| book.number(name)).collect();
+    all_near(&came, want, 5e-5);
 }
 
 const BY_COSTS: [&str; 8] =

@@ -2,7 +2,7 @@
 
 use super::{
     book::Book,
-    books::{chart, exact, open, table},
+    books::{all_near, chart, exact, open, table},
     formula::Value,
 };
 use rstest::rstest;
@@ -19,9 +19,7 @@ fn cell(book: &Book, column: char, row: usize) -> String {
 fn a_changed_chart_comes_to_the_sums_by_hand() {
     let mut book = Book::of(&chart(&table(&exact(&[12.0]), &[3.0], exact(&[0.0])[0], (60.0, 1.0))));
     let cells = |book: &Book| ['F', 'G', 'H', 'I', 'J'].map(|column| book.number(&cell(book, column, 0)));
-    let near = |came: [f64; 5], want: [f64; 5]| {
-        assert!(came.iter().zip(want).all(|(came, want)| (came - want).abs() < 5e-7), "{came:?} {want:?}");
-    };
+    let near = |came: [f64; 5], want: [f64; 5]| all_near(&came, &want, 5e-7);
     near(cells(&book), [15.0, 45.0, 15.0, 45.0, 3.0]);
     assert_eq!(book.number("divisions"), 60.0);
     book.change("total_g", 61.0);

@@ -2,7 +2,7 @@
 
 use super::{
     book::Book,
-    books::{TERMS, priced, services},
+    books::{TERMS, all_near, priced, services},
 };
 use foilwork::workbook::services_workbook;
 use rstest::rstest;
@@ -20,8 +20,7 @@ fn row(book: &Book, place: usize) -> Vec<f64> {
 }
 
 fn near(came: &[f64], want: &[f64]) {
-    let same = came.len() == want.len() && came.iter().zip(want).all(|(came, want)| (came - want).abs() < 5e-5);
-    assert!(same, "{came:?} where {want:?} are wanted");
+    all_near(came, want, 5e-5);
 }
 
 /// Half of 18.00 an hour is earned with hands: a quarter of an hour is 9.00, and 40 minutes of a chair at 10.00 are 6.67. Of 35.00 the
