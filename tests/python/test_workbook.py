@@ -345,11 +345,6 @@ def test_inputs_are_checked_and_formulas_protected(name: str, paths: dict[str, P
     assert "basis" in told and "never says that anything is safe" in told
 
 
-def test_the_same_is_the_same_bytes(paths: dict[str, Path]) -> None:
-    for name in ("dilution", "recipe", "worksheet"):
-        assert BOOKS[name]() == paths[name].read_bytes()
-
-
 def test_cautions_stand_on_the_page() -> None:
     book = dilution_workbook([35], [6], 100)
     assert "no advice on handling it in a salon" in list_in_workbook(book)

@@ -4,7 +4,6 @@ import io
 import json
 import subprocess
 import sys
-import zipfile
 from pathlib import Path
 from typing import Any
 
@@ -163,22 +162,3 @@ def test_one_text_in_many_cells_is_refused() -> None:
         book.active.append(["x" * 30_000] * 10)
     with pytest.raises(foilwork.FoilworkError, match=r"too much text \(a list has at most 64 MiB\)"):
         list_in_workbook(written(book))
-
-
-def test_a_cell_longer_than_spreadsheets_have_is_refused() -> None:
-    book = openpyxl.Workbook()
-    book.active["A1"] = "MARK"
-    out = io.BytesIO()
-    with zipfile.ZipFile(io.BytesIO(written(book))) as old, zipfile.ZipFile(out, "w") as new:
-        for name in old.namelist():
-            new.writestr(name, old.read(name).replace(b"MARK", b"x" * 32_768))
-    with pytest.raises(foilwork.FoilworkError, match="cell A1: holds more than 32767 characters"):
-        list_in_workbook(out.getvalue())
-
-
-def test_a_hidden_sheet_is_not_the_list() -> None:
-    book = openpyxl.Workbook()
-    book.active.append(["old", 1])
-    book.active.sheet_state = "hidden"
-    book.create_sheet("Shown").append(["new", 2])
-    assert list_in_workbook(written(book)) == "new,2\n"

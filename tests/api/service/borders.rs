@@ -2,7 +2,7 @@
 
 use super::base::{changed, fine, near, only_colour, only_lightener, shop, verdicts};
 use foilwork::{
-    finding::Verdict::{self, Note, Warning},
+    finding::Verdict::{Note, Warning},
     head::Technique,
     service::{Plan, ServiceFile, StockCover, plan, shape::Zone},
 };
@@ -172,27 +172,24 @@ fn an_estimate_may_run_short() {
     }
 }
 
-fn amounts(grams: f64) -> Vec<Verdict> {
-    let plan: Plan = changed(only_lightener(), |file| {
+/// A weave of it, for which a gram of hair takes 2.5 g, and 1.2 at least: less than half.
+fn woven(mix_g: Option<f64>) -> Plan {
+    changed(only_lightener(), |file| {
         of_20_cm(file);
-        file.section[0].mix_g = Some(grams);
-    });
-    verdicts(&plan, "amount")
+        (file.section[0].technique, file.section[0].mix_g) = (Technique::Weave, mix_g);
+    })
 }
 
 /// What is stated below the least that the hair takes is a warning, below half of the best a note, and else nothing is said.
 #[test]
 fn grams_that_are_stated_are_held_against_the_hair() {
-    let plan = changed(only_lightener(), |file| {
-        of_20_cm(file);
-        file.section[0].mix_g = None;
-    });
-    let [low, best, _] = plan.mixes[0].needed.to_array().map(|mass| mass.g());
-    assert!(low > 0.0 && low < best);
-    assert_eq!(amounts((low - 0.01).min(best * 0.99)), [Warning]);
-    let above = low + 0.01;
-    let want = if above < best / 2.0 { vec![Note] } else { Vec::new() };
-    assert_eq!(amounts(above), want, "{low} {best}");
+    let amounts = |grams| verdicts(&woven(Some(grams)), "amount");
+    let [low, best, _] = woven(None).mixes[0].needed.to_array().map(|mass| mass.g());
+    assert!(low > 0.0 && low + 0.01 < best / 2.0 - 0.01, "{low} {best}");
+    assert_eq!(amounts(low - 0.01), [Warning]);
+    assert_eq!(amounts(low + 0.01), [Note]);
+    assert_eq!(amounts(best / 2.0 - 0.01), [Note]);
+    assert_eq!(amounts(best / 2.0 + 0.01), []);
     assert_eq!(amounts(best), []);
 }
 

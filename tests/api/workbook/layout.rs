@@ -8,6 +8,8 @@ use super::{
 };
 use foilwork::teach::SheetHalf;
 use rstest::rstest;
+use std::io::{Cursor, Read};
+use zip::ZipArchive;
 
 const INPUT: &str = "FFFFF2CC";
 const LOUD: &str = "FFC00000";
@@ -189,8 +191,27 @@ fn inputs_have_bounds_and_decimals() {
     }
 }
 
-/// The same pages are the same bytes, whenever they are made.
-#[test]
-fn the_same_is_the_same_bytes() {
-    assert!(services() == services() && services().len() > 5_000);
+/// The same pages are the same bytes, whenever they are made: every time in them is one that is fixed.
+#[rstest]
+#[case::dilution(|| chart(&table(&exact(&[12.0, 9.0]), &[6.0, 3.0], exact(&[0.0])[0], (60.0, 1.0))))]
+#[case::recipe(|| recipe("30 g a + 60.5 g b", 75, 0.5))]
+#[case::services(services)]
+#[case::plan(|| bench("grey-blend.toml", &[]))]
+#[case::problems(|| books::problems(3, 8, SheetHalf::Both))]
+fn the_same_is_the_same_bytes(#[case] made: fn() -> Vec<u8>) {
+    let bytes = made();
+    assert!(bytes == made() && bytes.len() > 5_000);
+    let mut all = ZipArchive::new(Cursor::new(bytes)).unwrap();
+    let mut told = String::new();
+    all.by_name("docProps/core.xml").unwrap().read_to_string(&mut told).unwrap();
+    for what in ["created", "modified"] {
+        let (_, at) = told.split_once(&format!("<dcterms:{what} ")).unwrap();
+        let at = at.split_once('>').unwrap().1.split('<').next().unwrap();
+        assert_eq!(at, "2000-01-01T00:00:00Z", "{what}");
+    }
+    for place in 0..all.len() {
+        let piece = all.by_index(place).unwrap();
+        let at = piece.last_modified().map(|at| (at.year(), at.month(), at.day(), at.hour(), at.minute()));
+        assert_eq!(at, Some((1980, 1, 1, 0, 0)), "{:?}", piece.name());
+    }
 }
