@@ -115,7 +115,7 @@ impl Quote {
             ..amount("cost", before_card(best), COST_FORMULA, basis).made_of(parts.iter().map(part))
         };
         let minutes = in_chair.map(|time| traced("minutes in the chair", time));
-        let [mut net, mut gross] = rule.traced((cost, minutes), best.target_net, &best.taxed, basis);
+        let [mut net, mut gross] = rule.traced((cost, minutes), best.target_net, (&best.taxed, best.moved), basis);
         net.bounds = ends(|end| end.target_net);
         gross.bounds = ends(|end| end.taxed.gross);
         for input in &mut gross.inputs {

@@ -78,6 +78,6 @@ pub use service_columns::ServiceColumns;
 pub use service_cost::{CostEntry, CostLineError, ServiceCost};
 pub use style::MoneyStyle;
 pub use tax::{TaxedPrice, add_tax, take_tax_out, tax_fraction, tax_rate};
-pub(crate) use trace::{COST_FORMULA, GROSS_FORMULA, NET_FORMULA, TO_THE_LIST, amount, of, percent};
+pub(crate) use trace::{COST_FORMULA, amount, net_of, of, percent};
 pub use unit_price::UnitPrice;
 pub use variance::{Variance, compare};

@@ -67,6 +67,8 @@ pub struct ServicePrice {
     pub set: SetPrice,
     /// Net price at which the target is met exactly, before tax, rounding of the gross price and price ending.
     pub target_net: Money,
+    /// Whether the price ending moved the gross price; then the net price is what is left of it without tax.
+    pub moved: bool,
     /// What the price leaves over cost and fee for an hour of the chair, unrounded; `None` when no time was given.
     pub per_chair_hour: Option<UnitPrice>,
 }
@@ -97,13 +99,15 @@ impl PriceRule {
         cost_is_something(cost)?;
         let target_net = self.target_net(base, in_chair)?;
         let mut taxed = super::add_tax(target_net, self.tax, self.rounding)?;
+        let mut moved = false;
         if let Some((ending, toward)) = self.ending {
             let gross = ending.apply(taxed.gross, toward)?;
-            if gross != taxed.gross {
+            moved = gross != taxed.gross;
+            if moved {
                 taxed = take_tax_out(gross, self.tax, self.rounding)?;
             }
         }
-        self.assess(cost, taxed, target_net, in_chair)
+        Ok(ServicePrice { moved, ..self.assess(cost, taxed, target_net, in_chair)? })
     }
 
     /// What a gross price that is already on the list leaves, by the same tax and card fee.
@@ -167,7 +171,7 @@ impl PriceRule {
             }
             _ => None,
         };
-        Ok(ServicePrice { taxed, card_fee, set, target_net, per_chair_hour })
+        Ok(ServicePrice { taxed, card_fee, set, target_net, moved: false, per_chair_hour })
     }
 
     /// The net price that meets the target exactly, rounded once.

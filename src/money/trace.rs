@@ -1,4 +1,4 @@
-use super::{CardFee, Money, PriceRule, PriceTarget, SetPrice, TaxedPrice};
+use super::{CardFee, Money, PriceRule, PriceTarget, SetPrice, TaxRate, TaxedPrice};
 use crate::source::{Basis, TracedInput, TracedResult, citations::money};
 use rust_decimal::Decimal;
 
@@ -10,9 +10,9 @@ const BY_MARKUP_AND_CARD: &str = "(cost + fixed card fee) / (1 / (1 + mark-up) -
 const BY_THE_HOUR: &str = "cost + amount for an hour x minutes in the chair / 60";
 const BY_THE_HOUR_AND_CARD: &str =
     "(cost + fixed card fee + amount for an hour x minutes in the chair / 60) / (1 - card fee x (1 + tax))";
-pub(crate) const TO_THE_LIST: &str = "net price that is asked for, with its tax, moved to a price of the list";
-pub(crate) const GROSS_FORMULA: &str = "net + tax";
-pub(crate) const NET_FORMULA: &str = "gross price / (1 + tax)";
+const TO_THE_LIST: &str = "net price that is asked for, with its tax, moved to a price of the list";
+const GROSS_FORMULA: &str = "net + tax";
+const NET_FORMULA: &str = "gross price / (1 + tax)";
 const PROFIT_FORMULA: &str = "net price - cost";
 const MARGIN_FORMULA: &str = "profit / net price x 100";
 const MARKUP_FORMULA: &str = "profit / cost x 100";
@@ -30,6 +30,18 @@ pub(crate) fn of(what: &str, value: Money) -> TracedInput {
 /// So do percent.
 pub(crate) fn percent(what: &str, value: Decimal, unit: &str) -> TracedInput {
     TracedInput::exact(what, value.normalize(), unit)
+}
+
+/// What is left of a gross price without its tax.
+pub(crate) fn net_of(
+    (what, gross): (&str, Money),
+    tax: TaxRate,
+    (name, net): (&str, Money),
+    basis: Basis,
+) -> TracedResult {
+    amount(name, net, NET_FORMULA, basis)
+        .made_of([of(what, gross), percent("tax", tax.percent(), "% of the net price")])
+        .resting_on(&[money::CALCULATING_VAT.id])
 }
 
 impl PriceTarget {
@@ -62,11 +74,10 @@ impl PriceRule {
         &self,
         (cost, minutes): (TracedInput, Option<TracedInput>),
         target_net: Money,
-        taxed: &TaxedPrice,
+        (taxed, moved): (&TaxedPrice, bool),
         basis: Basis,
     ) -> [TracedResult; 2] {
         let tax = percent("tax", self.tax.percent(), "% of the net price");
-        let moved = taxed.net != target_net;
         let name = if moved { "net price that is asked for" } else { "net price" };
         let minutes = minutes.filter(|_| matches!(self.target, PriceTarget::PerChairHour(_)));
         let card = |fee: CardFee| {

@@ -43,8 +43,8 @@ pub(crate) use consult::{before_signing, later};
 pub use file::{from_value_with_shop, parse, parse_with_shop, records_named, service_schema, shop_file, strand_book};
 pub use plan::{
     Agreed, Booking, Bowl, BowlCard, CardClock, CardMinutes, Caution, ChairClock, ChairTime, ChosenStrength,
-    ConsumableLine, Contrast, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep, Hair,
-    HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, Lapsed, LeftOut, LeftOutCost, LevelRule,
+    ConsumableLine, Contrast, CostRange, DayPlan, EndsPlan, Evidence, Existing, ExpectedLook, FirstPart, FirstStep,
+    Hair, HeadPlan, HeadReading, HistoryGap, InPlace, InvalidSeenLevel, Lapsed, LeftOut, LeftOutCost, LevelRule,
     LevelStretch, LevelsAlong, Meeting, MeetingShade, Mix, MoneyPlan, NaturalShadeDose, NotComputed, OrderBasis,
     OrderedBy, PartKind, PartReading, PastService, Plan, PriceAt, PriceRange, PricedBy, RejectedStrength,
     RootShadowPlan, SaidBefore, SectionColour, SectionLift, SectionNeutralising, SectionPlan, SeenLevel, SeenNow,

@@ -94,7 +94,19 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
     }
     if let Some(listed) = plan.booking.price {
         sheet.line(&format!("THE GUEST PAYS {}, by the price list", writing.money(listed)));
+        if let Some(told) = leaves(plan, money) {
+            sheet.paragraph(&told, 2);
+        }
     }
+}
+
+/// What the price of the list is without tax, the card fee of that price, and what it leaves.
+fn leaves(plan: &Plan, money: &MoneyPlan) -> Option<String> {
+    let (booking, writing) = (&plan.booking, Writing::of(plan.habits));
+    let set = booking.leaves(money)?;
+    let net = booking.net.map(|net| format!("{} of it without tax; ", writing.money(net))).unwrap_or_default();
+    let fee = booking.card_fee.map(|fee| format!("card fee {}, a cost too; ", writing.money(fee))).unwrap_or_default();
+    Some(format!("{net}{fee}it leaves {}: margin {}", writing.money(set.profit), set.margin))
 }
 
 /// Before what the costs would ask for, where the price list has a price: the guest pays that one.

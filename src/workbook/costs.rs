@@ -6,7 +6,7 @@ use super::{
     page::{Allowed, Page},
 };
 use crate::{
-    money::{Money, SetPrice, TaxRate, add_tax},
+    money::{Money, SetPrice, TaxRate},
     service::{MoneyPlan, Plan},
     sheet::{booked, price_range, times},
 };
@@ -89,7 +89,8 @@ fn price(
     let listed = plan.booking.is_listed();
     let by_costs = |words: &str| if listed { format!("{words}, by its costs") } else { words.to_owned() };
     let rate = money.priced_by.as_ref().and_then(|by| by.tax_percent);
-    let from_list = rate.is_some() && is_moved(money);
+    // Where the list has moved the price, the tax is taken out of what the guest pays, as the plan does.
+    let from_list = rate.is_some() && money.priced_by.as_ref().is_some_and(|by| by.moved);
     if from_list {
         page.named_formula("net_price", &by_costs("net price"), "gross_price-tax", net, decimals)?;
     } else {
@@ -127,13 +128,6 @@ fn price(
         page.paragraph(&format!("{told}; one visit, the times as planned."))?;
     }
     Ok(())
-}
-
-/// Whether the endings of the list have moved the price: then the tax is taken out of what the guest pays, as the plan does.
-fn is_moved(money: &MoneyPlan) -> bool {
-    let (Some(by), Some(taxed)) = (&money.priced_by, &money.taxed) else { return false };
-    let before = by.tax_percent.and_then(|tax| add_tax(by.target_net, tax, money.rounding).ok());
-    before.is_some_and(|before| before.gross != taxed.gross)
 }
 
 /// The rate of the tax, which both prices are worked with.

@@ -40,6 +40,7 @@ fn sheet(country: Country, currency: &str) -> String {
     plan.start = Start::At(jiff::civil::date(2026, 3, 5).at(14, 7, 0, 0));
     plan.money = Some(MoneyPlan {
         cost,
+        cost_range: None,
         left_out: Vec::new(),
         price: None,
         taxed: None,

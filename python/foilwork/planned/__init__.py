@@ -111,6 +111,7 @@ from foilwork.planned.lift import (
 from foilwork.planned.money import (
     Booking,
     CostLineWithShare,
+    CostRange,
     CostTable,
     LeftOut,
     MoneyPlan,
@@ -165,6 +166,7 @@ __all__ = [
     "ConsumableLine",
     "Contrast",
     "CostLineWithShare",
+    "CostRange",
     "CostTable",
     "CountedPanels",
     "DatedVisit",

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 __all__ = [
     "Booking",
     "CostLineWithShare",
+    "CostRange",
     "CostTable",
     "LeftOut",
     "MoneyPlan",
@@ -96,6 +97,18 @@ class CostLineWithShare(Record):
 
 
 @dataclass(frozen=True)
+class CostRange(Record):
+    """A cost as the hair may take less or more mixture than is planned, whatever is asked for it."""
+
+    __slots__ = {
+        "least": "Where bowls that are not needed are not mixed.",
+        "most": "Where the hair takes as much as the estimate goes up to.",
+    }
+    least: Money
+    most: Money
+
+
+@dataclass(frozen=True)
 class CostTable(Record):
     """What a service costs, line by line."""
 
@@ -145,6 +158,7 @@ class PricedBy(Record):
         "card_percent": "What the card terminal keeps of the payment.",
         "margin_percent": "The margin asked for.",
         "markup_percent": "The mark-up asked for.",
+        "moved": "Whether the list moved the price, with its tax, to one of its own.",
         "per_chair_h": "What an hour in the chair has to bring over the cost.",
         "price_ending": "The least of them.",
         "price_ending_toward": "Which neighbour is taken.",
@@ -157,6 +171,7 @@ class PricedBy(Record):
     card_percent: str | None
     margin_percent: str | None
     markup_percent: str | None
+    moved: bool
     per_chair_h: Money | None
     price_ending: Money | None
     price_ending_toward: _Toward | None
@@ -203,6 +218,7 @@ class MoneyPlan(Record):
 
     __slots__ = {
         "cost": "The cost, line by line.",
+        "cost_range": "The cost as the hair may take less or more mixture; absent where that moves nothing.",
         "left_out": "What the cost leaves out because the file does not say.",
         "price": "The net price with margin and mark-up, where one of them is given.",
         "priced_by": "By what the price was found.",
@@ -211,6 +227,7 @@ class MoneyPlan(Record):
         "taxed": "The same price with its tax, where a rate is given.",
     }
     cost: CostTable
+    cost_range: CostRange | None
     left_out: tuple[LeftOut, ...]
     price: SetPrice | None
     priced_by: PricedBy | None

@@ -92,6 +92,8 @@ answer! {
         set_price: SetPrice,
         /// Net price at which the target is met exactly.
         target_net: PyMoney,
+        /// Whether the price ending moved the price with its tax.
+        moved: bool,
         /// What the price leaves for an hour of the chair, unrounded; ``None`` without a time.
         per_chair_hour: Option<Decimal>,
     }
@@ -128,6 +130,7 @@ impl From<money::ServicePrice> for ServicePrice {
             card_fee: PyMoney(price.card_fee),
             set_price: price.set.into(),
             target_net: PyMoney(price.target_net),
+            moved: price.moved,
             per_chair_hour: price.per_chair_hour.map(|hour| hour.per_unit),
         }
     }

@@ -200,6 +200,7 @@ fn price_line(line: &ServiceLine, business: &Business) -> Result<PricedLine, Mon
         contribution_per_chair_hour: per_hour.per_chair_hour,
         marks: Vec::new(),
         is_listed: line.price.is_some(),
+        moved: priced.moved,
         in_chair: line.in_chair,
     })
 }

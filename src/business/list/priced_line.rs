@@ -51,6 +51,9 @@ pub struct PricedLine {
     /// Whether the price stood on the list; if not, the rule set it.
     #[serde(skip)]
     pub is_listed: bool,
+    /// Whether the price ending moved the price that the rule set.
+    #[serde(skip)]
+    pub moved: bool,
     /// Time in the chair.
     #[serde(skip)]
     pub in_chair: Duration,

@@ -1,6 +1,6 @@
 use super::{PricedLine, PricedTable};
 use crate::{
-    money::{COST_FORMULA, Money, NET_FORMULA, PriceRule, PriceTarget, SetPrice, TaxedPrice, amount, of, percent},
+    money::{COST_FORMULA, Money, PriceRule, PriceTarget, SetPrice, TaxedPrice, amount, net_of, of},
     source::{Basis, Interval, TracedInput, TracedResult, citations::money},
     text::traced,
 };
@@ -54,20 +54,14 @@ fn line(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
 
 /// A price of the list is the gross price; one that the rule sets begins with the net price, which the list may move.
 fn price(line: &PricedLine, rule: &PriceRule) -> Vec<TracedResult> {
-    let tax = || percent("tax", rule.tax.percent(), "% of the net price");
-    let net_of = |what| {
-        amount("net price", line.net, NET_FORMULA, Basis::Stated)
-            .made_of([of(what, line.gross), tax()])
-            .resting_on(&[money::CALCULATING_VAT.id])
-    };
+    let net = |what| net_of((what, line.gross), rule.tax, ("net price", line.net), Basis::Stated);
     if line.is_listed {
-        return vec![net_of("gross price, on the list")];
+        return vec![net("gross price, on the list")];
     }
     let taxed = TaxedPrice { net: line.net, tax: line.tax, gross: line.gross };
     let minutes = traced("minutes in the chair", Interval::exact(line.in_chair));
-    let set = rule.traced((cost(line, rule), Some(minutes)), line.target_net, &taxed, Basis::Stated);
-    let moved = line.net != line.target_net;
-    set.into_iter().chain(moved.then(|| net_of("gross price"))).collect()
+    let set = rule.traced((cost(line, rule), Some(minutes)), line.target_net, (&taxed, line.moved), Basis::Stated);
+    set.into_iter().chain(line.moved.then(|| net("gross price"))).collect()
 }
 
 /// What the rule makes a net price of. The hour of a chair has to earn the overhead, so that it is no cost there.

@@ -55,6 +55,12 @@ impl Booking {
         self.card_fee.map_or(Some(cost), |fee| cost.plus(fee).ok())
     }
 
+    /// The same where the hair takes as much as it may; none where that is no more.
+    pub(crate) fn cost_at_most(&self, money: &MoneyPlan) -> Option<Money> {
+        let most = money.cost_range?.most;
+        self.card_fee.map_or(Some(most), |fee| most.plus(fee).ok())
+    }
+
     /// What the price of the list leaves over that; none without such a price, or without a cost.
     pub(crate) fn leaves(&self, money: &MoneyPlan) -> Option<SetPrice> {
         SetPrice::of(self.cost(money)?, self.kept()?).ok()

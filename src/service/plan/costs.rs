@@ -1,7 +1,7 @@
 //! The sixth stage: what the service costs and what to charge, from what is weighed and timed in the plan.
 
 use super::{
-    ChairTime, Mix, PartKind, PriceRange, PricedBy,
+    ChairTime, CostRange, Mix, PartKind, PriceRange, PricedBy,
     first_steps::FirstSteps,
     price_plan::{self, Takes},
     sections::{Sections, Work},
@@ -28,6 +28,8 @@ use serde::Serialize;
 pub struct MoneyPlan {
     /// The cost, line by line.
     pub cost: CostTable,
+    /// The cost as the hair may take less or more mixture; absent where that moves nothing.
+    pub cost_range: Option<CostRange>,
     /// What the cost leaves out because the file does not say.
     pub left_out: Vec<LeftOut>,
     /// The net price with margin and mark-up, where one of them is given.
@@ -135,6 +137,7 @@ pub(super) fn money(
     };
     let (cost, least, most) = (table(Takes::AsPlanned)?, table(Takes::Least)?, table(Takes::Most)?);
     left_out.splice(0..0, unpriced);
+    let ends = CostRange { least: least.total(), most: most.total() };
 
     let in_chair = chair.total;
     // A share of a cost of zero is no price.
@@ -145,6 +148,7 @@ pub(super) fn money(
     let taxed = priced.filter(|_| terms.tax.is_some()).map(|priced| priced.taxed);
     Ok(Some(MoneyPlan {
         cost,
+        cost_range: (ends.least != ends.most).then_some(ends),
         left_out,
         price: priced.map(|priced| priced.set),
         taxed,

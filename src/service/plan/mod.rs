@@ -87,7 +87,7 @@ pub(crate) use mix_plan::strength_decimals;
 pub use mix_plan::{Bowl, Mix, PartKind, WeighedPart};
 pub use model::Plan;
 pub use order::OrderBasis;
-pub use price_plan::{PriceAt, PriceRange, PricedBy};
+pub use price_plan::{CostRange, PriceAt, PriceRange, PricedBy};
 pub use schema::plan_schema;
 pub use start::Start;
 pub use stock::{ConsumableLine, StockCover, StockLine, StockPlan, Substitute};

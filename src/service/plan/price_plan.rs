@@ -3,11 +3,12 @@
 use super::{Mix, sections::Work};
 use crate::{
     money::{
-        CardFee, CardRate, CostTable, Margin, Markup, Money, MoneyError, PriceRule, PriceTarget, ServicePrice, TaxRate,
-        Toward,
+        CardFee, CardRate, CostTable, Margin, Markup, Money, MoneyError, PriceEnding, PriceRule, PriceTarget, Rounding,
+        ServicePrice, TaxRate, Toward,
     },
     quantity::Duration,
 };
+use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -36,14 +37,29 @@ pub struct PricedBy {
     pub price_ending_toward: Option<Toward>,
     /// Net price that meets what is asked for, before the list moves it.
     pub target_net: Money,
+    /// Whether the list moved the price, with its tax, to one of its own.
+    pub moved: bool,
 }
 
 impl PricedBy {
     /// What was asked for.
-    pub(super) fn target(&self) -> Option<PriceTarget> {
+    fn target(&self) -> Option<PriceTarget> {
         let margin = self.margin_percent.map(PriceTarget::Margin);
         let markup = || self.markup_percent.map(PriceTarget::Markup);
         margin.or_else(markup).or_else(|| self.per_chair_h.map(PriceTarget::PerChairHour))
+    }
+
+    /// The rule that it was found by; none where that is not whole.
+    pub(super) fn rule(&self, rounding: Rounding) -> Option<PriceRule> {
+        let card = self.card_percent.zip(self.card_fixed).and_then(|(rate, fixed)| CardFee::new(rate, fixed).ok());
+        let ending = self.price_step.zip(self.price_ending).and_then(|(step, end)| PriceEnding::new(step, end).ok());
+        Some(PriceRule {
+            target: self.target()?,
+            tax: self.tax_percent.or_else(|| TaxRate::from_percent(Decimal::ZERO).ok())?,
+            card,
+            ending: ending.zip(self.price_ending_toward),
+            rounding,
+        })
     }
 
     pub(super) fn of(rule: &PriceRule, tax: Option<TaxRate>, found: &ServicePrice) -> Self {
@@ -65,8 +81,18 @@ impl PricedBy {
             price_ending: rule.ending.map(|(ending, _)| ending.ending()),
             price_ending_toward: rule.ending.map(|(_, toward)| toward),
             target_net: found.target_net,
+            moved: found.moved,
         }
     }
+}
+
+/// A cost as the hair may take less or more mixture than is planned, whatever is asked for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct CostRange {
+    /// Where bowls that are not needed are not mixed.
+    pub least: Money,
+    /// Where the hair takes as much as the estimate goes up to.
+    pub most: Money,
 }
 
 /// A price as the hair may take less or more mixture than is planned. It covers one visit and the times as planned, and

@@ -2,8 +2,8 @@
 
 use super::{MoneyPlan, Plan, PricedBy};
 use crate::{
-    money::{COST_FORMULA, GROSS_FORMULA, Money, NET_FORMULA, PriceTarget, SetPrice, TO_THE_LIST, amount, of, percent},
-    source::{Basis, Interval, TracedInput, TracedResult, citations::money},
+    money::{COST_FORMULA, Money, SetPrice, TaxedPrice, amount, net_of, of},
+    source::{Basis, Interval, TracedResult, citations::money},
     text::traced,
 };
 
@@ -44,14 +44,9 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
     let formula = if extra.is_some() { LISTED_AND_FURTHER } else { LISTED };
     let mut results =
         vec![amount("price by the price list", price, formula, stated).made_of(inputs.into_iter().flatten())];
-    if let Some(net) = booking.net {
-        let rate = booking.tax_percent.map(|tax| percent("tax", tax.percent(), "% of the net price"));
-        let inputs = [Some(of("gross price", price)), rate].into_iter().flatten();
-        results.push(
-            amount("net price by the price list", net, NET_FORMULA, stated.weaker(Basis::Derived))
-                .made_of(inputs)
-                .resting_on(&[money::CALCULATING_VAT.id]),
-        );
+    if let Some((net, tax)) = booking.net.zip(booking.tax_percent) {
+        let named = ("net price by the price list", net);
+        results.push(net_of(("gross price", price), tax, named, stated.weaker(Basis::Derived)));
     }
     if let Some(set) = booking.leaves(money) {
         results.push(left(&set, booking.card_fee, basis.weaker(stated)));
@@ -66,52 +61,16 @@ fn cost(money: &MoneyPlan, basis: Basis) -> TracedResult {
 
 /// From the cost to what the guest pays; where the list moves the price, the net price is what is left of it.
 fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: Basis) -> Vec<TracedResult> {
-    let moved = set.price != by.target_net;
-    let name = if moved { "net price that is asked for" } else { "net price" };
-    let asked_for = |target: PriceTarget| {
-        amount(name, by.target_net, target.formula(by.card_percent.is_some()), basis)
-            .made_of(asked(plan, money, by, target))
-            .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
-    };
-    let mut results: Vec<_> = by.target().map(asked_for).into_iter().collect();
-    let rate = by.tax_percent.map(|tax| percent("tax", tax.percent(), "% of the net price"));
-    let gross = money.taxed.as_ref().map_or(set.price, |taxed| taxed.gross);
-    if moved {
-        let list = [
-            by.price_ending.map(|ending| of("lowest price of the list", ending)),
-            by.price_step.map(|step| of("from one price of the list to the next", step)),
-            by.price_ending_toward.map(|toward| TracedInput::exact("which neighbour is taken", toward, "direction")),
-        ];
-        let inputs = [Some(of(name, by.target_net)), rate.clone()].into_iter().chain(list).flatten();
-        results.push(amount("gross price", gross, TO_THE_LIST, basis).made_of(inputs));
-        let inputs = [Some(of("gross price", gross)), rate].into_iter().flatten();
-        results.push(
-            amount("net price", set.price, NET_FORMULA, basis).made_of(inputs).resting_on(&[money::CALCULATING_VAT.id]),
-        );
-    } else if let Some(taxed) = &money.taxed {
-        results.push(
-            amount("gross price", taxed.gross, GROSS_FORMULA, basis)
-                .made_of([of("net", taxed.net), of("tax", taxed.tax)])
-                .resting_on(&[money::CALCULATING_VAT.id]),
-        );
-    }
-    results
-}
-
-fn asked(plan: &Plan, money: &MoneyPlan, by: &PricedBy, target: PriceTarget) -> Vec<TracedInput> {
-    let card = by.card_percent;
-    let minutes = by.per_chair_h.map(|_| traced("minutes in the chair", Interval::exact(plan.chair.total)));
-    [
-        Some(of("cost", money.cost.total())),
-        Some(target.asked()),
-        minutes,
-        card.map(|card| percent("card fee", card.percent(), "% of the payment")),
-        by.card_fixed.map(|fixed| of("fixed card fee", fixed)),
-        card.and(by.tax_percent).map(|tax| percent("tax", tax.percent(), "% of the net price")),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    let Some(rule) = by.rule(money.rounding) else { return Vec::new() };
+    // Without a tax the guest pays the net price.
+    let untaxed = TaxedPrice { net: set.price, tax: Money::zero(set.price.currency()), gross: set.price };
+    let taxed = money.taxed.unwrap_or(untaxed);
+    let minutes = traced("minutes in the chair", Interval::exact(plan.chair.total));
+    let inputs = (of("cost", money.cost.total()), Some(minutes));
+    let [net, gross] = rule.traced(inputs, by.target_net, (&taxed, by.moved), basis);
+    let gross = (by.moved || money.taxed.is_some()).then_some(gross);
+    let left = || net_of(("gross price", taxed.gross), rule.tax, ("net price", taxed.net), basis);
+    [Some(net), gross, by.moved.then(left)].into_iter().flatten().collect()
 }
 
 /// What the price leaves, as a part of it.

@@ -5,10 +5,11 @@ use foilwork::source::{Basis, Interval};
 use foilwork::{
     business::{Deposit, StockLevel, quote_range},
     money::{
-        CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Measure, PackPrice, PriceTarget, ServiceCost,
-        compare,
+        CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Markup, Measure, PackPrice, PriceEnding,
+        PriceRule, PriceTarget, ServiceCost, TaxRate, Toward, compare,
     },
 };
+use rstest::rstest;
 use rust_decimal::Decimal;
 
 #[test]
@@ -66,6 +67,25 @@ fn an_hourly_target_pays_for_the_chair() {
     assert_eq!((price.taxed.tax, price.taxed.gross), (euros("14.03"), euros("87.89")));
     assert_eq!(price.card_fee, euros("1.86"), "0.02 x 87.89 + 0.10");
     assert_eq!(price.per_chair_hour.map(|hour| hour.to_string()), Some("45 EUR/h".into()), "60.00 in 80 min");
+}
+
+/// A tax of 19 % on 112.18 is 21.3142; with it 133.49, which the list makes 133.50. Of these 19/119 or 21.3151 is tax, so that the
+/// net price is 112.18 again: the list has moved the price all the same.
+#[rstest]
+#[case("112.18", true, ["112.18", "21.32", "133.50"])]
+#[case("112.19", false, ["112.19", "21.32", "133.51"])]
+fn a_price_is_moved_where_its_gross_is(#[case] cost: &str, #[case] moved: bool, #[case] want: [&str; 3]) {
+    let step =
+        |ending: &str, step: &str| Some((PriceEnding::new(euros(step), euros(ending)).unwrap(), Toward::Nearest));
+    let rule = PriceRule {
+        tax: TaxRate::from_percent(19.into()).unwrap(),
+        card: None,
+        ending: if moved { step("0.50", "1.00") } else { step("0.01", "0.50") },
+        ..rule(PriceTarget::Markup(Markup::from_percent(0.into()).unwrap()))
+    };
+    let found = rule.price(euros(cost), None).unwrap();
+    assert_eq!([found.taxed.net, found.taxed.tax, found.taxed.gross], want.map(euros));
+    assert_eq!((found.moved, found.target_net), (moved, euros(cost)));
 }
 
 #[test]

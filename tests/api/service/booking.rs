@@ -66,7 +66,7 @@ fn the_price_follows_from_the_class() {
 }
 
 /// 52 min of hands at 30.00 an hour are 26.00; at a margin of 50 % they are 52.00 net, 62.40 with 20 % tax. The list says 90.00, and
-/// that is what is paid: no page has two prices.
+/// that is what is paid, 75.00 without tax, of which 49.00 or 65.33 % are left: no page has two prices.
 #[test]
 fn the_guest_pays_what_the_list_says() {
     let flat = |text: String| text.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -74,7 +74,8 @@ fn the_guest_pays_what_the_list_says() {
     let sheet = flat(plan.to_string());
     assert!(sheet.contains("tax 10.40 EUR, with tax 62.40 EUR by its costs"), "{sheet}");
     assert!(sheet.contains("by its costs: net price 52.00 EUR: margin 50 %"), "{sheet}");
-    assert!(sheet.contains("THE GUEST PAYS 90.00 EUR, by the price list"), "{sheet}");
+    let left = "75.00 EUR of it without tax; it leaves 49.00 EUR: margin 65.33 % of the price";
+    assert!(sheet.contains(&format!("THE GUEST PAYS 90.00 EUR, by the price list {left}")), "{sheet}");
     let page = flat(foilwork::sheet::bench_page(&plan));
     assert!(page.contains("tax 10.40 EUR, with tax 62.40 EUR by its costs"), "{page}");
     assert!(
@@ -127,6 +128,31 @@ fn the_list_is_held_against_the_cost(
     assert!(texts(&plan, "list price").contains(words), "{}", texts(&plan, "list price"));
 }
 
+/// 52 min of hands at 129.44 an hour are 112.18. A tax of 19 % on that is 21.31, with it 133.49; the list says 133.50, of which 21.32
+/// are tax and 112.18 the net price again. No step says that 19 % of 112.18 are 21.32.
+#[test]
+fn a_list_that_moves_the_gross_price_alone_is_told() {
+    let mut file = priced_file("80.00");
+    let shop = shop(&mut file);
+    shop.class_price.clear();
+    let terms = shop.terms.get_or_insert_default();
+    (terms.wage_per_h, terms.margin_percent) = (Some("129.44".to_owned()), None);
+    (terms.markup_percent, terms.tax_percent) = (Some(0.0), Some(19.0));
+    (terms.price_ending, terms.price_step) = (Some("0.50".to_owned()), Some("1.00".to_owned()));
+    let trail = plan(&file).unwrap().trail();
+    let steps = trail.iter().filter(|one| one.what.contains("net price") || one.what == "gross price");
+    let steps: Vec<_> = steps.map(|one| (one.what.as_str(), one.value.as_str(), one.formula.as_ref())).collect();
+    let to_the_list = "net price that is asked for, with its tax, moved to a price of the list";
+    assert_eq!(
+        steps,
+        [
+            ("net price that is asked for", "112.18", "cost x (1 + mark-up)"),
+            ("gross price", "133.50", to_the_list),
+            ("net price", "112.18", "gross price / (1 + tax)"),
+        ]
+    );
+}
+
 /// With nothing left out the price is held against all of the cost; by hand: 52 min of hands at 30.00 an hour and nothing else.
 /// Where no tax is stated nothing is said of one.
 #[test]
@@ -177,6 +203,10 @@ fn the_card_fee_of_the_list_is_a_cost(#[values(Some(50.0), None)] margin_percent
              of 0.80 EUR"
         )
     );
+    let sheet = plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    let left =
+        "26.67 EUR of it without tax; card fee 0.80 EUR, a cost too; it leaves -0.13 EUR: margin -0.49 % of the price";
+    assert!(sheet.contains(&format!("THE GUEST PAYS 32.00 EUR, by the price list {left}")), "{sheet}");
     let trail = plan.trail();
     let of = |what: &str| trail.iter().find(|one| one.what == what).unwrap();
     assert_eq!(of("margin that comes out").value, "-0.487439");

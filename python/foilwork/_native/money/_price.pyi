@@ -99,7 +99,7 @@ class DiscountedPrice(_Answer):
 class ServicePrice(_Answer):
     """A price, its tax, and what it really leaves after rounding, price ending and card fee."""
 
-    __match_args__ = ("taxed", "card_fee", "set_price", "target_net", "per_chair_hour")
+    __match_args__ = ("taxed", "card_fee", "set_price", "target_net", "moved", "per_chair_hour")
     @property
     def taxed(self) -> TaxedPrice:
         """Net, tax and gross."""
@@ -112,6 +112,9 @@ class ServicePrice(_Answer):
     @property
     def target_net(self) -> Money:
         """Net price at which the target is met exactly."""
+    @property
+    def moved(self) -> bool:
+        """Whether the price ending moved the price with its tax."""
     @property
     def per_chair_hour(self) -> Decimal | None:
         """What the price leaves for an hour of the chair, unrounded; ``None`` without a time."""

@@ -15,13 +15,24 @@ pub(super) fn check(booking: &Booking, money: Option<&MoneyPlan>, findings: &mut
     let source = Reason::stated("the price list and the costs of the shop");
     let class = booking.service_class;
     let with_fee = booking.card_fee.map(|fee| format!(" with the card fee of {fee}")).unwrap_or_default();
+    // The hair may take more than is mixed at first: that is bought too.
+    let loss = booking.cost_at_most(money).filter(|most| kept.minor() < most.minor());
+    let loss = loss.map(|most| format!("; up to {most} where the hair takes most"));
+    let asked_at_most = money.range.map(|range| range.most.gross).filter(|most| price.minor() < most.minor());
     // What is left out can only make it dearer: what is said against the price stands without it.
     let (verdict, text) = if kept.minor() < cost.minor() {
         let kept = booking.net.map(|net| format!(", {net} without tax")).unwrap_or_default();
         (Warning, format!("{class} is {price} on the list{kept}: less than the {cost} that it costs{with_fee}"))
-    } else if booking.by_cost.is_some_and(|by_cost| price.minor() < by_cost.minor()) {
-        let by_cost = booking.by_cost.unwrap_or(price);
-        (Note, format!("{class} is {price} on the list; by its costs and the terms of the shop it would be {by_cost}"))
+    } else if let Some(by_cost) = booking.by_cost.filter(|by_cost| price.minor() < by_cost.minor()) {
+        let costs = loss.map(|most| format!(", and it costs {cost}{with_fee}{most}")).unwrap_or_default();
+        let terms = "by its costs and the terms of the shop it would be";
+        (Note, format!("{class} is {price} on the list{costs}; {terms} {by_cost}"))
+    } else if let Some(most) = loss {
+        let kept = booking.net.map(|net| format!(", {net} without tax")).unwrap_or_default();
+        (Note, format!("{class} is {price} on the list{kept}, and it costs {cost}{with_fee}{most}"))
+    } else if let Some(most) = asked_at_most {
+        let terms = "by its costs and the terms of the shop it would be up to";
+        (Note, format!("{class} is {price} on the list; {terms} {most} where the hair takes most"))
     } else if money.left_out.is_empty() {
         (Passed, format!("{class} is {price} on the list, and it costs {cost}{with_fee}"))
     } else {
