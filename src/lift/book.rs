@@ -102,7 +102,8 @@ fn cells(reading: &StrandReading) -> Vec<String> {
 /// Reads a book of strand readings: comma-separated text with a heading, or a JSON object in each line. A heading may name the
 /// columns in any order, `end` last.
 ///
-/// A line that cannot be read is reported and the others count; a line without its last cell was torn by a crash.
+/// A line that cannot be read is reported and the others count; a line without its last cell was torn by a crash. So is a strand
+/// that became darker by more than two readings of the same hair differ by: nothing of lift is learned from it.
 ///
 /// # Example
 ///
@@ -251,7 +252,7 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
         "" => None,
         _ => Some(Ph::new(number("ph")?).map_err(|e| said("ph", e.to_string()))?),
     };
-    Ok(StrandReading {
+    let found = StrandReading {
         situation: Situation {
             on_hair: on_hair.map_err(|e| said("on_hair_ww_percent", e.to_string()))?,
             temperature: Temperature::from_celsius(number("temperature_c")?)
@@ -272,5 +273,12 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
         reader: cell("reader").parse().map_err(|e: crate::choice::UnknownChoice| said("reader", e.to_string()))?,
         guest: name("guest"),
         product: name("product"),
-    })
+    };
+    if found.is_darker() {
+        let (after, before) = (found.after, found.before);
+        return Err(format!(
+            "after_level: {after} is darker than {before} before: lightener makes it lighter (swap the two?)"
+        ));
+    }
+    Ok(found)
 }

@@ -32,7 +32,6 @@ crate::choice::choice! {
 
 impl StrandReading {
     /// Whether the strand became darker, by more than two readings of the same hair differ by in 19 of 20 cases.
-    #[cfg(feature = "cli")]
     pub(crate) fn is_darker(&self) -> bool {
         let within = 1.96 * std::f64::consts::SQRT_2 * self.reader.sd_levels();
         (self.before - self.after).levels() > within

@@ -3,18 +3,21 @@ use super::{
     evenness::evenness,
     looked::toned_by,
     repeat::{mix_of, to_repeat},
-    too_long::{allowed, instructed, step_of},
+    too_long::{allowed, instructed, is_more, step_of},
 };
 use crate::{
     choice::choice,
     colour::Level,
     quantity::{Duration, Mass},
     service::{Plan, SectionLift, Step},
-    source::Interval,
+    source::{Interval, Sourced},
     text::{amount, list, number},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
+
+/// Grams and levels that lie less apart are the same: a scale shows the tenth of a gram, and no eye reads a tenth of a level.
+const SAME_WITHIN: Sourced<f64> = Sourced::assumed(0.05);
 
 choice! {
     /// What of a section is held against the plan.
@@ -227,7 +230,7 @@ fn too_long(one: &SectionSoFar, step: &Step) -> Option<String> {
     let each = one.stretches(one.rinsed?).into_iter();
     let each =
         each.map(|on| Some((on.min(), allowed(step, on.begun, on.applied)?.min()))).collect::<Option<Vec<_>>>()?;
-    let too_long = |(on, most): &(f64, f64)| *on > most + 0.05;
+    let too_long = |(on, most): &(f64, f64)| is_more(*on, *most);
     if let Some((_, most)) = each.iter().find(|one| too_long(one)) {
         return Some(format!("; beyond the longest time, {} min", number(*most, 1)));
     }
@@ -238,8 +241,12 @@ fn too_long(one: &SectionSoFar, step: &Step) -> Option<String> {
 
 fn words(more: f64, what: Compared) -> String {
     let decimals = if what == Compared::Level { 2 } else { 1 };
+    let same = match what {
+        Compared::Applying | Compared::OnHair => !is_more(more.abs(), 0.0),
+        Compared::Mass | Compared::Level => more.abs() < SAME_WITHIN.value,
+    };
     match more {
-        more if more.abs() < 0.05 => "as planned".to_owned(),
+        _ if same => "as planned".to_owned(),
         more if more > 0.0 => format!("{} more than planned", number(more, decimals)),
         more => format!("{} less than planned", number(-more, decimals)),
     }

@@ -1,10 +1,10 @@
-use super::{Comfort, FoilHeat, SectionSoFar, SoFar};
+use super::{Comfort, FoilHeat, SectionSoFar, SoFar, replay::LEAST_MIN};
 use crate::{
     finding::Verdict,
     quantity::Duration,
     service::shape::Elasticity,
     source::{Basis, Sourced},
-    text::amount,
+    text::{amount, number},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -108,12 +108,20 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
             let text = "a foil is hot: open it, let it cool, rinse it if it stays hot".to_owned();
             found.push(stop_of(one, text));
         }
-        for earlier in one.earlier.iter().filter(|earlier| !earlier.rinse_noted) {
+        let mut goes_on = None;
+        for earlier in &one.earlier {
+            let first = goes_on.unwrap_or(earlier.begun);
+            goes_on = Some(first).filter(|_| !earlier.rinse_noted);
+            if earlier.rinse_noted {
+                continue;
+            }
+            let [again, first, before] = [earlier.rinsed, first, earlier.begun].map(|at| amount(at, 0));
             let text = format!(
-                "no rinse was noted before minute {}, when it was begun again: it is counted as on from minute {}, and as put on \
-                 once (note the rinse if there was one)",
-                amount(earlier.rinsed, 0),
-                amount(earlier.begun, 0)
+                "no rinse was noted before minute {again}, when it was begun again: it is counted as on from minute {first}, for \
+                 the longer time is the safe side, and as put on once (note the rinse if there was one; if minute {again} was to \
+                 correct minute {before}, take the line of minute {before} out of the log: a begin corrects by itself only one that \
+                 is no more than {} min earlier)",
+                number(LEAST_MIN, 0)
             );
             found.push(said(Verdict::Warning, name, text, Basis::Assumed));
         }

@@ -9,9 +9,18 @@ use crate::{
     finding::Verdict,
     quantity::{Duration, Quantity},
     service::{Plan, Step},
-    source::Basis,
+    source::{Basis, Sourced},
     text::number,
 };
+
+/// Times that lie less apart are the same: the minutes of a log are read off a clock to the whole minute, so that each is off by
+/// as much as half of one.
+const SAME_WITHIN_MIN: Sourced<f64> = Sourced::assumed(0.5);
+
+/// Whether minutes on the hair are more than those that are allowed.
+pub(super) fn is_more(min: f64, allowed_min: f64) -> bool {
+    min - allowed_min >= SAME_WITHIN_MIN.value
+}
 
 /// The longest that what is on may be on, from its first strand.
 pub(super) struct Most {
@@ -38,7 +47,9 @@ impl Most {
             ("planned time", ", and the product's longest is not on the shelf")
         };
         match on_min - self.min {
-            over if over >= 0.5 => Some(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0))),
+            over if is_more(on_min, self.min) => {
+                Some(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0)))
+            }
             over if over >= 0.0 => Some(format!("rinse now: the {which} is up{aside}")),
             _ => None,
         }
@@ -97,8 +108,8 @@ pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Opt
 /// Minutes beyond the longest that the products allow, of the time that it was on longest beyond it.
 fn beyond(plan: &Plan, one: &SectionSoFar, times: Vec<Stretch>) -> Option<f64> {
     let step = step_of(plan, &one.name)?;
-    let each = times.into_iter().filter_map(|on| Some(on.min() - allowed(step, on.begun, on.applied)?.min()));
-    each.filter(|beyond| *beyond >= 0.5).max_by(f64::total_cmp)
+    let each = times.into_iter().filter_map(|on| Some((on.min(), allowed(step, on.begun, on.applied)?.min())));
+    each.filter(|(on, most)| is_more(*on, *most)).map(|(on, most)| on - most).max_by(f64::total_cmp)
 }
 
 /// What must not be forgotten of a service, in words: reactions and accidents as they were noted, and all else that was stopped for.

@@ -1,6 +1,6 @@
 //! Slips of the pen during a service, and what has to come off whatever else is said.
 
-use super::noted::{feels, foil, of, seen, strand};
+use super::noted::{feels, foil, of, run, seen, strand};
 use foilwork::{
     colour::Level,
     finding::Verdict,
@@ -8,8 +8,8 @@ use foilwork::{
     quantity::{Duration, Mass},
     reader::Format,
     record::{
-        Again, Comfort, FoilHeat, LogEntry, Noted, RestOfService, after_levels, instructions, levels_seen, record,
-        replay, rest_of_service, second_applications,
+        Again, Comfort, Compared, FoilHeat, LogEntry, Noted, RestOfService, after_levels, instructions, levels_seen,
+        record, replay, rest_of_service, second_applications,
     },
     service::{Evidence, Plan, parse, plan_with, shape::Elasticity},
 };
@@ -134,6 +134,51 @@ fn too_long_is_no_milder_while_it_is_on() {
     let on = [of(0.0, Noted::Begun), seen(60.0, 8.0)];
     assert_eq!(decided(&on), Again::TreatOnly);
     assert_eq!(decided(&[&on[..], &[of(60.0, Noted::Rinsed)]].concat()), Again::TreatOnly);
+}
+
+/// Begun at 3, then noted as begun at 12: 9 min are more than the 5 by which a begin corrects one before it, so it counts from 3, and
+/// whoever notes it or asks for the rest of the day is told so, why, and what to do where it was a slip.
+#[test]
+fn a_begin_that_was_to_be_corrected_is_told_as_what_counts() {
+    let entries = [of(3.0, Noted::Begun), of(12.0, Noted::Begun)];
+    let want = "no rinse was noted before minute 12, when it was begun again: it is counted as on from minute 3, for the longer \
+                time is the safe side, and as put on once (note the rinse if there was one; if minute 12 was to correct minute 3, \
+                take the line of minute 3 out of the log: a begin corrects by itself only one that is no more than 5 min earlier)";
+    assert!(rest(&entries).instructions.iter().any(|one| one.text == want), "{:#?}", rest(&entries).instructions);
+    let folder = tempfile::tempdir().unwrap();
+    let log = folder.path().join("today.jsonl");
+    let log = log.to_str().unwrap();
+    for at in ["3", "12"] {
+        let (_, said) = run(&["note", log, "--at", at, "--section", "nape", "--begun"]);
+        assert_eq!(said.contains(want), at == "12", "{said}");
+    }
+    // Of three the last goes on from the first, too.
+    let told = instructions(&replay(&[&entries[..], &[of(30.0, Noted::Begun)]].concat()));
+    assert!(told[1].text.contains("on from minute 3,") && told[1].text.contains("line of minute 12 out"), "{told:#?}");
+    // Taken out it counts from 12.
+    assert!(rest(&entries[1..]).instructions.iter().all(|one| !one.text.contains("no rinse was noted")));
+}
+
+/// The powder may stay on for 50 min: minutes are read to the whole one, so less than half of one more is none, wherever it is told.
+#[rstest]
+#[case(50.4, false)]
+#[case(50.5, true)]
+fn minutes_are_beyond_the_longest_by_one_bound(#[case] rinsed: f64, #[case] beyond: bool) {
+    let entries = [of(0.0, Noted::Begun), of(18.0, Noted::Applied), of(rinsed, Noted::Rinsed)];
+    let found = record(&planned(&[]), &replay(&entries));
+    let pair = found.pairs.iter().find(|pair| pair.what == Compared::OnHair).unwrap();
+    assert_eq!(pair.words.contains("beyond the longest time"), beyond, "{}", pair.words);
+    let stops = found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
+    assert_eq!(stops, beyond, "{:?}", found.instructions);
+}
+
+/// Planned are 18 min of applying: 18.4 are the same by a clock that is read to the minute, 18.5 are not.
+#[rstest]
+#[case(18.4, "as planned")]
+#[case(18.5, "0.5 more than planned")]
+fn minutes_are_as_planned_by_the_same_bound(#[case] applied: f64, #[case] want: &str) {
+    let found = record(&planned(&[]), &replay(&[of(0.0, Noted::Begun), of(applied, Noted::Applied)]));
+    assert_eq!(found.pairs.iter().map(|pair| pair.words.as_str()).collect::<Vec<_>>(), [want]);
 }
 
 /// An end of application after the rinse is a slip.

@@ -89,6 +89,20 @@ fn a_strand_book_is_begun_appended_to_and_learned_from(#[case] name: &str, #[cas
     assert!(width(&found) < width(&untested) / 2.0);
 }
 
+/// A strand that became darker teaches nothing of lift, of a new line or of one that stands in the book: it is told with its line.
+/// By hand: two readings by eye differ by 1.96 x 1.414 x 0.35 = 0.97 levels at most, so one level is told and 0.9 is read.
+#[test]
+fn a_darker_strand_of_the_book_is_told_and_left_out() {
+    let folder = tempfile::tempdir().unwrap();
+    let book = folder.path().join("strands.csv");
+    let line = |after: f64| format!("J-014,,6,{after},30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\n");
+    std::fs::write(&book, line(8.0) + &line(5.0) + &line(5.1)).unwrap();
+    let found = data(&lift(&["--strands", book.to_str().unwrap(), "--guest", "J-014"]));
+    assert_eq!(number(&found["strand_readings"]), 2.0);
+    let told = "line 2: after_level: level 5 is darker than level 6 before: lightener makes it lighter (swap the two?)";
+    assert_eq!(found["book_problems"], serde_json::json!([told]));
+}
+
 #[test]
 fn a_level_seen_in_mid_service_says_what_follows() {
     let found = data(&lift(&["--seen", "20=6.5"]));
