@@ -19,6 +19,7 @@ use foilwork::{
 };
 use numpy::{PyArrayDyn, PyArrayMethods, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::{
+    PyTypeInfo,
     exceptions::PyTypeError,
     prelude::*,
     sync::PyOnceLock,
@@ -89,7 +90,7 @@ impl<'py> Column<'py> {
     fn from_array_like(obj: &Bound<'py, PyAny>) -> PyResult<Self> {
         let py = obj.py();
         let numpy = numpy_module(py)?;
-        let masked = obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)?;
+        let masked = is_masked(obj)?;
         let mut array = if masked {
             obj.clone()
         } else if is_arrow(obj)? && !obj.hasattr("__array__")? {
@@ -191,6 +192,13 @@ pub fn numpy_module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
         told
     };
     NUMPY.get_or_try_init(py, || py.import("numpy").map(Bound::unbind)).map(|module| module.bind(py)).map_err(missing)
+}
+
+/// Whether an object is an array of NumPy with a mask; of a plain array nothing is asked.
+pub fn is_masked(obj: &Bound<'_, PyAny>) -> PyResult<bool> {
+    let numpy = numpy_module(obj.py())?;
+    let plain = obj.get_type().is(PyArrayDyn::<f64>::type_object(obj.py()));
+    Ok(!plain && obj.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)?)
 }
 
 /// Whether an object shows the PyCapsule interface of Arrow.

@@ -1,7 +1,7 @@
 //! Where the results go: arrays of their own, or the caller's (`out=`), in all rows or in some of them (`where=`).
 
 use crate::{
-    columns::{Column, OnRefusal, common_shape, numpy_module, results},
+    columns::{Column, OnRefusal, common_shape, is_masked, numpy_module, results},
     error::{FoilworkError, raise},
     layout::read,
 };
@@ -135,6 +135,11 @@ impl<'py> How<'py> {
             };
             PyTypeError::new_err(format!("out must be an array of float64, not {it_is}"))
         })?;
+        if is_masked(&array)? {
+            let text = "out is a masked array, whose mask would not follow what is written into it (give out.data, and mask \
+                        what is NaN in it afterwards)";
+            return Err(FoilworkError::new_err(text));
+        }
         if given.shape() != shape {
             let text =
                 format!("out has the shape {:?}, the result {shape:?}: give an array of that shape", given.shape());
@@ -181,11 +186,12 @@ fn extent(array: &Bound<'_, PyArrayDyn<f64>>) -> (usize, usize) {
     (first, last + size_of::<f64>())
 }
 
-/// An array of booleans, as NumPy makes one from anything.
+/// An array of booleans, as NumPy makes one from anything; a masked element is a row to leave out.
 fn as_mask<'py>(mask: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-    let array = numpy_module(mask.py())?.call_method1("asarray", (mask,))?;
+    let masked = is_masked(mask)?;
+    let array = if masked { mask.clone() } else { numpy_module(mask.py())?.call_method1("asarray", (mask,))? };
     if array.getattr("dtype")?.getattr("kind")?.extract::<char>()? == 'b' {
-        return Ok(array);
+        return if masked { array.call_method1("filled", (false,)) } else { Ok(array) };
     }
     Err(PyTypeError::new_err("where must be an array of booleans: True for the rows to work on"))
 }
