@@ -55,9 +55,13 @@ def build(args: argparse.Namespace) -> tuple[Built, Sample]:
             raise SystemExit(
                 f"another sample is kept in {args.work}: ask for it, or draw this one first, without --again"
             )
-        for file in (args.work / "results.jsonl", tested):
-            file.unlink(missing_ok=True)
     every = listed.listed(ROOT)
+    rooms = {mutant.room for mutant in every}
+    if unknown := set(args.room or ()) - rooms:
+        raise SystemExit(f"no faults in {', '.join(sorted(unknown))}: the rooms are {', '.join(sorted(rooms))}")
+    # What is kept of another sample goes only for one that can be drawn.
+    for file in (args.work / "results.jsonl", tested) if kept.exists() else ():
+        file.unlink(missing_ok=True)
     wanted = [mutant for mutant in every if mutant.switchable and (not args.room or mutant.room in args.room)]
     sample = dict(enumerate(listed.drawn(wanted, args.share, args.least, args.seed), 1))
     done = built(ROOT, args.work, sample, every)
