@@ -57,4 +57,6 @@ pub use quote::{Deposit, Quote, QuoteDriver, QuotePart, quote_range};
 pub use sales_mix::{SalesMixItem, SalesMixLine, SalesMixPlan, sales_mix_profit, sales_mix_target};
 pub use stock::{Reorder, StockLevel};
 pub use tips::{share_tips, tip_percent};
-pub use trace::{trace_commission, trace_productivity, trace_sales_mix, trace_target_profit, trace_tips};
+pub use trace::{
+    trace_commission, trace_discount, trace_productivity, trace_sales_mix, trace_target_profit, trace_tips,
+};

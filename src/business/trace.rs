@@ -1,11 +1,11 @@
 //! How the answers about the running of a salon come about.
 
 use super::{
-    CommissionRule, Denominator, Productivity, RentOrWage, SalesMixPlan, SalesNeeded, commission_pay, productivity,
-    share_tips, target_profit,
+    CommissionRule, Denominator, DiscountBreakEven, Productivity, RentOrWage, SalesMixPlan, SalesNeeded,
+    commission_pay, discount_break_even, productivity, share_tips, target_profit,
 };
 use crate::{
-    money::{Money, MoneyError, Rounding, amount, of, percent},
+    money::{Money, MoneyError, Rounding, amount, of, percent, share},
     quantity::Duration,
     source::{Basis, TracedInput, TracedResult, citations::money},
     text::traced,
@@ -15,6 +15,10 @@ use rust_decimal::Decimal;
 const SALES: &str = "up ((fixed costs + profit wanted) / (price - variable cost))";
 const TAKINGS_FOR_IT: &str = "(fixed costs + profit wanted) x price / (price - variable cost)";
 const TAKINGS: &str = "sales x price";
+const LEFT_BEFORE: &str = "full price - cost";
+const LEFT_AFTER: &str = "discounted price - cost";
+const SALES_AFTER: &str = "up (sales before x (full price - cost) / (discounted price - cost))";
+const MORE_SALES: &str = "(full price - discounted price) / (discounted price - cost) x 100";
 const FLAT: &str = "takings x rate";
 const OVER: &str = "largest (0, takings - threshold) x rate";
 const SLICES: &str = "sum of each slice of the takings times its rate";
@@ -102,6 +106,48 @@ pub fn trace_sales_mix(plan: &SalesMixPlan) -> Vec<TracedResult> {
             .resting_on(&source),
         amount("their net takings", plan.sales, "sum of the lines", Basis::Stated).made_of(takings),
     ]
+}
+
+/// How what each sale leaves before and after a discount comes about, and the sales that leave as much as before.
+///
+/// # Errors
+///
+/// [`MoneyError`], as of [`discount_break_even`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::{business::trace_discount, money::{Currency, Money}};
+///
+/// let eur = |text: &str| Money::parse(text, Currency::from_code("EUR")?);
+/// let [.., sales, more] = trace_discount(eur("100.00")?, eur("80.00")?, eur("50.00")?, 30)?;
+/// assert_eq!(sales.worked.as_deref(), Some("up (30 x (100.00 - 50.00) / (80.00 - 50.00))"));
+/// assert_eq!((sales.value.as_str(), more.value.as_str()), ("50", "66.666667"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_discount(
+    before: Money,
+    after: Money,
+    variable: Money,
+    count: u32,
+) -> Result<[TracedResult; 4], MoneyError> {
+    let DiscountBreakEven { contribution_before, contribution_after, count_needed, extra_percent } =
+        discount_break_even(before, after, variable, count)?;
+    let full = || stated("full price", before);
+    let (reduced, cost) = (|| of("discounted price", after), || stated("cost", variable));
+    let sold = TracedInput::exact("sales before", count, "sales").resting(Basis::Stated);
+    let source = [money::MANAGERIAL_ACCOUNTING.id];
+    let left = |what, value, formula| amount(what, value, formula, Basis::Stated).resting_on(&source);
+    Ok([
+        left("left by each sale", contribution_before, LEFT_BEFORE).made_of([full(), cost()]),
+        left("left by each with the discount", contribution_after, LEFT_AFTER).made_of([reduced(), cost()]),
+        TracedResult::exact("sales needed", count_needed, "sales", SALES_AFTER, Basis::Stated)
+            .made_of([sold, full(), reduced(), cost()])
+            .resting_on(&source),
+        share("more sales", extra_percent, "% of the sales before", MORE_SALES)
+            .made_of([full(), reduced(), cost()])
+            .resting_on(&source),
+    ])
 }
 
 /// How commission and pay come about.

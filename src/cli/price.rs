@@ -1,10 +1,10 @@
 use super::{Outcome, Refusal, args::PriceArgs, output, read::about};
 use crate::{
-    business::{DiscountBreakEven, discount_break_even},
+    business::{DiscountBreakEven, discount_break_even, trace_discount},
     money::{
         self, Currency, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceTarget, Rounding, SetPrice,
         TaxRate, TaxedPrice, add_tax, apply_discount, cost_from_markup, parse_decimal, price_from_margin,
-        price_from_markup,
+        price_from_markup, trace_margin, trace_markup,
     },
     source::{Basis, TracedInput, TracedResult, citations},
 };
@@ -38,9 +38,6 @@ struct Both {
 
 /// `foilwork price`: a price from a cost, or what a price leaves; margin and mark-up always side by side.
 pub(super) fn run(args: &PriceArgs) -> Outcome {
-    if args.trail.trail && args.discount.is_some() {
-        return Err(Refusal("--trail cannot follow --discount (leave out one of the two)".to_owned()));
-    }
     let rounding: Rounding = super::read::option("--rounding", &args.rounding)?;
     let margin = percent("--margin", args.margin.as_deref(), Margin::from_percent)?;
     let markup = percent("--markup", args.markup.as_deref(), Markup::from_percent)?;
@@ -105,7 +102,12 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
             }),
         };
         let left = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail()));
-        let trail: Vec<_> = allowed.into_iter().chain(left).collect();
+        let mut trail: Vec<_> = allowed.into_iter().chain(left).collect();
+        if let Some((discount, Offer { price, sold_before, .. })) = discount.zip(offer) {
+            trail.extend(price.trail(discount));
+            let sales = trace_discount(price.before, price.after, set.cost, sold_before);
+            trail.extend(sales.map_err(|error| about("--discount", error))?);
+        }
         return output::deliver(output::trail(&trail, args.report.json)?, 0, &args.report.output);
     }
     let report = Report { set, taxed, offer, rounding };
@@ -139,9 +141,8 @@ fn both(args: &PriceArgs, margin: Option<Margin>, markup: Option<Markup>) -> Out
         }
     };
     if args.trail.trail {
-        let given = if margin.is_some() { "--margin" } else { "--markup" };
-        let way_out = "add --currency with --cost or --price";
-        return Err(Refusal(format!("--trail cannot follow {given} alone: there is no amount ({way_out})")));
+        let other = margin.map_or_else(|| trace_margin(both.markup), trace_markup)?;
+        return output::deliver(output::trail(&[other], args.report.json)?, 0, &args.report.output);
     }
     output::report(&args.report, &both, || {
         let words = "profit over price and profit over cost, of the same price";

@@ -78,6 +78,7 @@ pub use service_columns::ServiceColumns;
 pub use service_cost::{CostEntry, CostLineError, ServiceCost};
 pub use style::MoneyStyle;
 pub use tax::{TaxedPrice, add_tax, take_tax_out, tax_fraction, tax_rate};
-pub(crate) use trace::{COST_FORMULA, amount, net_of, of, percent};
+pub(crate) use trace::{COST_FORMULA, amount, net_of, of, percent, share};
+pub use trace::{trace_margin, trace_markup};
 pub use unit_price::UnitPrice;
 pub use variance::{Variance, compare};

@@ -1,4 +1,7 @@
-use super::{CardFee, Money, PriceRule, PriceTarget, SetPrice, TaxRate, TaxedPrice};
+use super::{
+    CardFee, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceRule, PriceTarget, SetPrice, TaxRate,
+    TaxedPrice,
+};
 use crate::source::{Basis, TracedInput, TracedResult, citations::money};
 use rust_decimal::Decimal;
 
@@ -16,6 +19,10 @@ const NET_FORMULA: &str = "gross price / (1 + tax)";
 const PROFIT_FORMULA: &str = "net price - cost";
 const MARGIN_FORMULA: &str = "profit / net price x 100";
 const MARKUP_FORMULA: &str = "profit / cost x 100";
+const MARKUP_OF_MARGIN: &str = "margin / (1 - margin) x 100";
+const MARGIN_OF_MARKUP: &str = "mark-up / (1 + mark-up) x 100";
+const OFF_FORMULA: &str = "full price x discount";
+const AFTER_FORMULA: &str = "full price - taken off";
 
 /// An amount as a result.
 pub(crate) fn amount(what: &str, value: Money, formula: &'static str, basis: Basis) -> TracedResult {
@@ -134,9 +141,7 @@ impl SetPrice {
         let profit = amount("profit", self.profit, PROFIT_FORMULA, Basis::Stated)
             .made_of([of("net price", self.price), cost.clone()]);
         let part = |what: &str, value: Decimal, unit, formula, whole: TracedInput| {
-            TracedResult::exact(what, value.round_dp(6).normalize(), unit, formula, Basis::Stated)
-                .made_of([of("profit", self.profit), whole])
-                .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
+            share(what, value, unit, formula).made_of([of("profit", self.profit), whole])
         };
         let margin =
             part("margin", self.margin.percent(), "% of the price", MARGIN_FORMULA, of("net price", self.price));
@@ -164,4 +169,78 @@ impl TaxedPrice {
             .made_of([of("net", self.net), of("tax", self.tax)])
             .resting_on(&[money::CALCULATING_VAT.id])
     }
+}
+
+impl DiscountedPrice {
+    /// How what is taken off, and what is left to pay, come about from the full price; `discount` is the one it was made with.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use foilwork::money::{Currency, Discount, Money, Rounding, apply_discount};
+    ///
+    /// let discount = Discount::from_percent(15.into())?;
+    /// let full = Money::parse("85.00", Currency::from_code("EUR")?)?;
+    /// let [off, after] = apply_discount(full, discount, Rounding::MidpointAwayFromZero)?.trail(discount);
+    /// assert_eq!(off.worked.as_deref(), Some("85.00 x (15 / 100)"));
+    /// assert_eq!((after.value.as_str(), after.worked.as_deref()), ("72.25", Some("85.00 - 12.75")));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn trail(&self, discount: Discount) -> [TracedResult; 2] {
+        let full = of("full price", self.before);
+        [
+            amount("taken off", self.off, OFF_FORMULA, Basis::Stated)
+                .made_of([full.clone(), percent("discount", discount.percent(), "% of the full price")])
+                .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]),
+            amount("discounted price", self.after, AFTER_FORMULA, Basis::Stated)
+                .made_of([full, of("taken off", self.off)]),
+        ]
+    }
+}
+
+/// How the mark-up that sets the same price as a margin comes about.
+///
+/// # Errors
+///
+/// [`MoneyError::OutOfRange`], as of [`Margin::markup`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Margin, trace_markup};
+///
+/// let markup = trace_markup(Margin::from_percent(20.into())?)?;
+/// assert_eq!((markup.value.as_str(), markup.worked.as_deref()), ("25", Some("(20 / 100) / (1 - (20 / 100)) x 100")));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_markup(margin: Margin) -> Result<TracedResult, MoneyError> {
+    let asked = percent("margin, as asked for", margin.percent(), "% of the price");
+    Ok(share("mark-up", margin.markup()?.percent(), "% of the cost", MARKUP_OF_MARGIN).made_of([asked]))
+}
+
+/// How the margin that sets the same price as a mark-up comes about.
+///
+/// # Errors
+///
+/// [`MoneyError::OutOfRange`], as of [`Markup::margin`].
+///
+/// # Example
+///
+/// ```
+/// use foilwork::money::{Markup, trace_margin};
+///
+/// let margin = trace_margin(Markup::from_percent(25.into())?)?;
+/// assert_eq!((margin.value.as_str(), margin.worked.as_deref()), ("20", Some("(25 / 100) / (1 + (25 / 100)) x 100")));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trace_margin(markup: Markup) -> Result<TracedResult, MoneyError> {
+    let asked = percent("mark-up, as asked for", markup.percent(), "% of the cost");
+    Ok(share("margin", markup.margin()?.percent(), "% of the price", MARGIN_OF_MARKUP).made_of([asked]))
+}
+
+/// A percentage as a result, to six decimals.
+pub(crate) fn share(what: &str, value: Decimal, unit: &str, formula: &'static str) -> TracedResult {
+    TracedResult::exact(what, value.round_dp(6).normalize(), unit, formula, Basis::Stated)
+        .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id])
 }

@@ -60,17 +60,23 @@ def near(result: dict[str, Any], worked: float | Fraction, within: float = 1e-9)
     assert float(result["value"]) == pytest.approx(float(worked), rel=within), result
 
 
-@pytest.mark.parametrize("command", COMMANDS)
-def test_a_result_says_formula_inputs_basis_sources_and_version(command: str) -> None:
-    ids = {citation.id for citation in source.register()}
+def in_the_book(*results: dict[str, Any]) -> None:
+    """The page that lists the formulas has those of the results."""
     # Line breaks of the page are no part of a formula.
     book = " ".join((ROOT / "docs/book/guides/trail.md").read_text(encoding="utf-8").split())
-    for result in trail(command):
-        assert result["unit"] and result["inputs"] and result["basis"], result
-        assert set(result["sources"]) <= ids and result["foilwork"] == foilwork.__version__
+    for result in results:
         for step in result["formula"].split("; "):
             # What a section adds to a formula of its own is said there.
             assert step.split(" + film")[0].split(" + ends")[0] in book, step
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_a_result_says_formula_inputs_basis_sources_and_version(command: str) -> None:
+    ids = {citation.id for citation in source.register()}
+    for result in trail(command):
+        assert result["unit"] and result["inputs"] and result["basis"], result
+        assert set(result["sources"]) <= ids and result["foilwork"] == foilwork.__version__
+        in_the_book(result)
         if result["bounds"]:
             low, high = (float(bound) for bound in result["bounds"])
             assert low <= float(result["value"]) <= high
@@ -138,6 +144,29 @@ def test_money_is_worked_to_the_cent() -> None:
     near(margin, Fraction(profit["value"]) / Fraction(net["value"]) * 100, 1e-6)
     near(markup, Fraction(profit["value"]) / Fraction("61.20") * 100, 1e-6)
     assert Decimal(gross["value"]) == Decimal(net["value"]) + cents(Fraction(net["value"]) * 21 / 100)
+
+
+def test_a_discount_is_worked_to_what_it_must_bring() -> None:
+    off, after, before_each, after_each, sales, more = trail("price", "--discount", "15", "--sold", "30")[-6:]
+    full, cost = cents(Fraction("61.20") / Fraction(60, 100)), Decimal("61.20")
+    assert Decimal(off["value"]) == cents(Fraction(full) * 15 / 100)
+    assert Decimal(after["value"]) == full - Decimal(off["value"])
+    assert Decimal(before_each["value"]) == full - cost
+    assert Decimal(after_each["value"]) == Decimal(after["value"]) - cost
+    ratio = Fraction(before_each["value"]) / Fraction(after_each["value"])
+    assert int(sales["value"]) == math.ceil(30 * ratio)
+    near(more, (ratio - 1) * 100, 1e-6)
+    in_the_book(off, after, before_each, after_each, sales, more)
+
+
+@pytest.mark.parametrize(("given", "worked"), [("--margin", "66.666667"), ("--markup", "28.571429")])
+def test_one_percentage_is_worked_from_the_other(given: str, worked: str) -> None:
+    # 40 / (100 - 40) and 40 / (100 + 40).
+    program = str(Path(sys.executable).with_name("foilwork"))
+    run = subprocess.run([program, "price", given, "40", "--trail", "--json"], check=True, capture_output=True)
+    (result,) = json.loads(run.stdout)
+    assert result["value"] == worked
+    in_the_book(result)
 
 
 def percent(result: dict[str, Any], what: str) -> Fraction:

@@ -27,6 +27,6 @@ crate::room::room! {
             rent_or_wage, share_tips, tip_percent, trace_commission, trace_rent_or_wage, trace_tips,
         }
         stock { ProductOrder, Reorder, reorder, reorder_list, trace_reorder }
-        trace { trace_sales_mix, trace_target_profit }
+        trace { trace_discount, trace_sales_mix, trace_target_profit }
     }
 }

@@ -46,6 +46,32 @@ pub fn trace_target_profit(
     Ok(found.map_err(raise)?.into_iter().map(Into::into).collect())
 }
 
+/// How what each sale leaves before and after a discount comes about, and the sales that leave as much as before.
+///
+/// Args:
+///     before: the full net price.
+///     after: the reduced net price.
+///     variable: what one more sale costs.
+///     count: how many are sold at the full price.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult` for each.
+///
+/// Raises:
+///     FoilworkError: as :func:`discount_break_even`.
+///
+/// Examples:
+///     >>> from foilwork.business import trace_discount
+///     >>> from foilwork.money import Money
+///     >>> eur = lambda text: Money(text, "EUR")
+///     >>> trace_discount(eur("100"), eur("80"), eur("50"), 30)[2].worked
+///     'up (30 x (100.00 - 50.00) / (80.00 - 50.00))'
+#[pyfunction]
+pub fn trace_discount(before: PyMoney, after: PyMoney, variable: PyMoney, count: u32) -> PyResult<Vec<TracedResult>> {
+    let found = business::trace_discount(before.0, after.0, variable.0, count).map_err(raise)?;
+    Ok(found.into_iter().map(Into::into).collect())
+}
+
 /// How the sales of a mix that cover the fixed costs, and their takings, come about.
 ///
 /// Args:

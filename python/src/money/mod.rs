@@ -6,6 +6,7 @@
 mod amount;
 mod columns;
 pub mod cost;
+mod discount;
 pub mod price;
 pub mod rule;
 pub mod table;
@@ -45,10 +46,11 @@ crate::room::room! {
             allocate, labour_cost, labour_per_minute, overhead_cost, overhead_per_chair_hour,
             packs_needed, pay_per_hour, supply_cost, unit_price,
         }
+        discount { DiscountedPrice, apply_discount, price_before_discount }
         price {
-            DiscountedPrice, ServicePrice, SetPrice, TaxedPrice, add_tax, apply_discount, cost_from_markup, end_price,
-            margin_and_markup, margin_to_markup, markup_to_margin, price_before_discount, price_from_margin,
-            price_from_markup, take_tax_out, tax_rate,
+            ServicePrice, SetPrice, TaxedPrice, add_tax, cost_from_markup, end_price,
+            margin_and_markup, margin_to_markup, markup_to_margin, price_from_margin,
+            price_from_markup, take_tax_out, tax_rate, trace_margin, trace_markup,
         }
         rule { PyPriceRule }
         table { CostLine, PyCostTable, Variance }

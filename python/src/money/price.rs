@@ -4,7 +4,7 @@ use crate::answer::answer;
 use crate::error::raise;
 use crate::exact::Number;
 use crate::source::TracedResult;
-use foilwork::money::{self, Discount, Margin, Markup, PriceEnding};
+use foilwork::money::{self, Margin, Markup, PriceEnding};
 use pyo3::prelude::*;
 use rust_decimal::Decimal;
 
@@ -69,19 +69,6 @@ answer! {
 
 answer! {
     in "foilwork.money";
-    /// A price with a discount: ``before - off == after``, always.
-    DiscountedPrice {
-        /// The full price.
-        before: PyMoney,
-        /// What is taken off.
-        off: PyMoney,
-        /// What is left to pay.
-        after: PyMoney,
-    }
-}
-
-answer! {
-    in "foilwork.money";
     /// A price, its tax, and what it really leaves after rounding, price ending and card fee.
     ServicePrice {
         /// Net, tax and gross.
@@ -114,12 +101,6 @@ impl From<money::SetPrice> for SetPrice {
             margin_percent: set.margin.percent(),
             markup_percent: set.markup.percent(),
         }
-    }
-}
-
-impl From<money::DiscountedPrice> for DiscountedPrice {
-    fn from(price: money::DiscountedPrice) -> Self {
-        Self { before: PyMoney(price.before), off: PyMoney(price.off), after: PyMoney(price.after) }
     }
 }
 
@@ -235,6 +216,46 @@ pub fn markup_to_margin(markup_percent: Number) -> PyResult<Decimal> {
     Markup::from_percent(markup_percent.0).and_then(Markup::margin).map(Margin::percent).map_err(raise)
 }
 
+/// How the mark-up that sets the same price as a margin comes about.
+///
+/// Args:
+///     margin_percent: profit in percent of the price, below 100.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: a margin of 100 or more.
+///
+/// Examples:
+///     >>> from foilwork.money import trace_markup
+///     >>> trace_markup(20).worked
+///     '(20 / 100) / (1 - (20 / 100)) x 100'
+#[pyfunction]
+pub fn trace_markup(margin_percent: Number) -> PyResult<TracedResult> {
+    Margin::from_percent(margin_percent.0).and_then(money::trace_markup).map(Into::into).map_err(raise)
+}
+
+/// How the margin that sets the same price as a mark-up comes about.
+///
+/// Args:
+///     markup_percent: profit in percent of the cost, above -100.
+///
+/// Returns:
+///     A :class:`foilwork.source.TracedResult`.
+///
+/// Raises:
+///     FoilworkError: a mark-up of -100 or less.
+///
+/// Examples:
+///     >>> from foilwork.money import trace_margin
+///     >>> trace_margin(25).worked
+///     '(25 / 100) / (1 + (25 / 100)) x 100'
+#[pyfunction]
+pub fn trace_margin(markup_percent: Number) -> PyResult<TracedResult> {
+    Markup::from_percent(markup_percent.0).and_then(money::trace_margin).map(Into::into).map_err(raise)
+}
+
 /// Put tax on a net price. The tax is rounded; the gross price is the sum.
 ///
 /// Args:
@@ -303,48 +324,6 @@ pub fn take_tax_out(gross: PyMoney, tax_percent: Number, rounding: &str) -> PyRe
 pub fn end_price(price: PyMoney, step: PyMoney, ending: PyMoney, toward: &str) -> PyResult<PyMoney> {
     let list = PriceEnding::new(step.0, ending.0).map_err(raise)?;
     list.apply(price.0, direction(toward)?).map(PyMoney).map_err(raise)
-}
-
-/// Take a discount off a price.
-///
-/// Args:
-///     price: the full price.
-///     discount_percent: what is taken off, in percent of the full price, below 100.
-///     rounding: how the discount becomes whole minor units; see :class:`Money`.
-///
-/// Raises:
-///     FoilworkError: a discount outside 0 to below 100.
-///
-/// Examples:
-///     >>> from foilwork.money import Money, apply_discount
-///     >>> apply_discount(Money("80.00", "USD"), 30).after
-///     Money('56.00', 'USD')
-#[pyfunction]
-#[pyo3(signature = (price, discount_percent, *, rounding = HALF_UP), text_signature = "(price, discount_percent, *, rounding='midpoint-away-from-zero')")]
-pub fn apply_discount(price: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
-    let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
-    money::apply_discount(price.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
-}
-
-/// The full price under a discounted one.
-///
-/// Args:
-///     after: the price after the discount.
-///     discount_percent: what was taken off, in percent of the full price, below 100.
-///     rounding: how the full price becomes whole minor units; see :class:`Money`.
-///
-/// Raises:
-///     FoilworkError: a discount outside 0 to below 100.
-///
-/// Examples:
-///     >>> from foilwork.money import Money, price_before_discount
-///     >>> price_before_discount(Money("450.00", "USD"), 10).before
-///     Money('500.00', 'USD')
-#[pyfunction]
-#[pyo3(signature = (after, discount_percent, *, rounding = HALF_UP), text_signature = "(after, discount_percent, *, rounding='midpoint-away-from-zero')")]
-pub fn price_before_discount(after: PyMoney, discount_percent: Number, rounding: &str) -> PyResult<DiscountedPrice> {
-    let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
-    money::price_before_discount(after.0, discount, self::rounding(rounding)?).map(Into::into).map_err(raise)
 }
 
 /// The tax rate that turns a net price into a gross one, in percent.

@@ -59,9 +59,6 @@ fn the_cost_asked_for_is_followed(#[case] args: &str, #[case] want: &str) {
 }
 
 #[rstest]
-#[case("price --cost 20 --price 50 --discount 15 --currency EUR --trail", "--trail cannot follow --discount")]
-#[case("price --margin 40 --trail", "--trail cannot follow --margin alone")]
-#[case("price --markup 40 --trail", "--trail cannot follow --markup alone")]
 #[case("table --stocks 3%w/w --targets 6%w/w --total 60 --trail", "--trail: there is no result to follow")]
 #[case("day soft-gradient.toml soft-gradient.toml --trail", "--trail: a trail is of the day of one guest")]
 #[case("day soft-gradient.toml --log soft-gradient.jsonl --trail", "'--log <FILE>' cannot be used with '--trail'")]

@@ -56,6 +56,7 @@ __all__ = [
     "split_costs",
     "tip_percent",
     "trace_commission",
+    "trace_discount",
     "trace_productivity",
     "trace_quote",
     "trace_rent_or_wage",

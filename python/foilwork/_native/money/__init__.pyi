@@ -1,6 +1,7 @@
 from foilwork._native.money._amount import *
 from foilwork._native.money._columns import *
 from foilwork._native.money._cost import *
+from foilwork._native.money._discount import *
 from foilwork._native.money._price import *
 from foilwork._native.money._rule import *
 from foilwork._native.money._table import *
@@ -37,5 +38,7 @@ __all__ = [
     "supply_cost",
     "take_tax_out",
     "tax_rate",
+    "trace_margin",
+    "trace_markup",
     "unit_price",
 ]

@@ -7,22 +7,21 @@ from foilwork._native.money._amount import Money
 from foilwork._native.source._trail import TracedResult
 
 __all__ = [
-    "DiscountedPrice",
     "ServicePrice",
     "SetPrice",
     "TaxedPrice",
     "add_tax",
-    "apply_discount",
     "cost_from_markup",
     "end_price",
     "margin_and_markup",
     "margin_to_markup",
     "markup_to_margin",
-    "price_before_discount",
     "price_from_margin",
     "price_from_markup",
     "take_tax_out",
     "tax_rate",
+    "trace_margin",
+    "trace_markup",
 ]
 
 @final
@@ -79,21 +78,6 @@ class SetPrice(_Answer):
             >>> found[0].value, found[0].formula
             ('100.00', 'cost / (1 - margin)')
         """
-
-@final
-class DiscountedPrice(_Answer):
-    """A price with a discount: ``before - off == after``, always."""
-
-    __match_args__ = ("before", "off", "after")
-    @property
-    def before(self) -> Money:
-        """The full price."""
-    @property
-    def off(self) -> Money:
-        """What is taken off."""
-    @property
-    def after(self) -> Money:
-        """What is left to pay."""
 
 @final
 class ServicePrice(_Answer):
@@ -204,6 +188,42 @@ def markup_to_margin(markup_percent: _Number) -> Decimal:
         Decimal('20')
     """
 
+def trace_markup(margin_percent: _Number) -> TracedResult:
+    """How the mark-up that sets the same price as a margin comes about.
+
+    Args:
+        margin_percent: profit in percent of the price, below 100.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: a margin of 100 or more.
+
+    Examples:
+        >>> from foilwork.money import trace_markup
+        >>> trace_markup(20).worked
+        '(20 / 100) / (1 - (20 / 100)) x 100'
+    """
+
+def trace_margin(markup_percent: _Number) -> TracedResult:
+    """How the margin that sets the same price as a mark-up comes about.
+
+    Args:
+        markup_percent: profit in percent of the cost, above -100.
+
+    Returns:
+        A :class:`foilwork.source.TracedResult`.
+
+    Raises:
+        FoilworkError: a mark-up of -100 or less.
+
+    Examples:
+        >>> from foilwork.money import trace_margin
+        >>> trace_margin(25).worked
+        '(25 / 100) / (1 + (25 / 100)) x 100'
+    """
+
 def add_tax(net: Money, tax_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero") -> TaxedPrice:
     """Put tax on a net price. The tax is rounded; the gross price is the sum.
 
@@ -262,44 +282,6 @@ def end_price(price: Money, step: Money, ending: Money, toward: _words._Toward =
         >>> from foilwork.money import Money, end_price
         >>> end_price(Money("48.13", "EUR"), Money("1.00", "EUR"), Money("0.90", "EUR"))
         Money('48.90', 'EUR')
-    """
-
-def apply_discount(
-    price: Money, discount_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero"
-) -> DiscountedPrice:
-    """Take a discount off a price.
-
-    Args:
-        price: the full price.
-        discount_percent: what is taken off, in percent of the full price, below 100.
-        rounding: how the discount becomes whole minor units; see :class:`Money`.
-
-    Raises:
-        FoilworkError: a discount outside 0 to below 100.
-
-    Examples:
-        >>> from foilwork.money import Money, apply_discount
-        >>> apply_discount(Money("80.00", "USD"), 30).after
-        Money('56.00', 'USD')
-    """
-
-def price_before_discount(
-    after: Money, discount_percent: _Number, *, rounding: _words._Rounding = "midpoint-away-from-zero"
-) -> DiscountedPrice:
-    """The full price under a discounted one.
-
-    Args:
-        after: the price after the discount.
-        discount_percent: what was taken off, in percent of the full price, below 100.
-        rounding: how the full price becomes whole minor units; see :class:`Money`.
-
-    Raises:
-        FoilworkError: a discount outside 0 to below 100.
-
-    Examples:
-        >>> from foilwork.money import Money, price_before_discount
-        >>> price_before_discount(Money("450.00", "USD"), 10).before
-        Money('500.00', 'USD')
     """
 
 def tax_rate(net: Money, gross: Money) -> Decimal:
