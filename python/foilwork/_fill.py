@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import math
 import sys
 from collections.abc import Callable, Sequence
 from typing import Any
 
 from foilwork import colour, peroxide
-from foilwork._native import FoilworkError, fill_words, poured_cautions
+from foilwork._native import FoilworkError, fill_words, number_for_all_rows, poured_cautions
 from foilwork.arrow import Col
 from foilwork.tables import Filled, Filling, begins, fill
 
@@ -18,6 +17,9 @@ def fill_by_words(args: list[str]) -> int | None:
     words = fill_words(args)
     if words is None or not _is_ours(words["table"]):
         return None
+    if words["guard"]:
+        print("error: --guard: no program calculates from the texts of such a table (leave it out)", file=sys.stderr)
+        return 2
     function = _function(words["rule"], len(words["results"]), dict(words["further"]))
     filling = _ByWords(function, words["inputs"], words["results"])
     try:
@@ -77,16 +79,7 @@ class _ByWords(Filling):
             raise FoilworkError(f"{option}: the table has {names.count(value)} columns {value!r}: rename them")
         if value in names:
             return Col(value)
-        try:
-            number = float(value)
-        except ValueError:
-            has = ", ".join(names)
-            raise FoilworkError(
-                f"{option}: no column {value!r}: the table has {has}; a number holds for all rows"
-            ) from None
-        if math.isfinite(number):
-            return number
-        raise FoilworkError(f"{option}: {value} is no number (give a column, or a number for all rows)")
+        return number_for_all_rows(option, value, names)
 
 
 def _said(filled: Filled, output: str, refused: str | None) -> list[str]:

@@ -1,6 +1,6 @@
 //! The command line.
 
-use crate::error::raise;
+use crate::error::{FoilworkError, raise};
 use foilwork::quantity::MassFraction;
 use pyo3::{prelude::*, types::PyDict};
 use std::{ffi::OsString, path::PathBuf};
@@ -30,8 +30,8 @@ pub fn main(py: Python<'_>, args: Vec<OsString>) -> u8 {
 ///     args: the words of the command line.
 ///
 /// Returns:
-///     The rule, the paths, the values with their options, the names of the new columns, how many of the values are
-///     strengths that are poured, and further options; None unless ``main`` would begin a ``fill`` by these words.
+///     The rule, the paths, whether texts are guarded, the values with their options, the names of the new columns, how
+///     many of the values are strengths that are poured, and further options; None unless ``main`` would begin a ``fill`` by these words.
 ///
 /// Examples:
 ///     >>> from foilwork._native import fill_words
@@ -47,6 +47,7 @@ pub fn fill_words(py: Python<'_>, args: Vec<OsString>) -> PyResult<Option<Bound<
     found.set_item("table", path(words.table))?;
     found.set_item("output", path(words.output))?;
     found.set_item("refused", words.refused.map(path))?;
+    found.set_item("guard", words.guard)?;
     found.set_item("inputs", words.inputs)?;
     found.set_item("results", words.results)?;
     found.set_item("poured", words.poured)?;
@@ -72,4 +73,27 @@ pub fn fill_words(py: Python<'_>, args: Vec<OsString>) -> PyResult<Option<Bound<
 #[pyfunction]
 pub fn poured_cautions(strongest_ww_percent: f64) -> PyResult<Vec<String>> {
     Ok(foilwork::cli::poured_cautions(MassFraction::from_ww_percent(strongest_ww_percent).map_err(raise)?))
+}
+
+/// What a value of ``foilwork fill`` is that is the name of no column: a number for all rows.
+///
+/// Args:
+///     option: the option it was given for.
+///     value: the text.
+///     names: the columns there are.
+///
+/// Returns:
+///     The number.
+///
+/// Raises:
+///     FoilworkError: it is no number, beyond those that can be held, or a column that is not there.
+///
+/// Examples:
+///     >>> from foilwork._native import number_for_all_rows
+///     >>> number_for_all_rows("--total", "60", ["stock"])
+///     60.0
+#[pyfunction]
+#[expect(clippy::needless_pass_by_value, reason = "extracted from Python")]
+pub fn number_for_all_rows(option: &str, value: &str, names: Vec<String>) -> PyResult<f64> {
+    foilwork::cli::number_for_all_rows(option, value, &names).map_err(FoilworkError::new_err)
 }

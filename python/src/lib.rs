@@ -85,7 +85,7 @@ mod _native {
     #[pymodule_export]
     use super::{
         bounds::Bounds,
-        command::{fill_words, main, poured_cautions},
+        command::{fill_words, main, number_for_all_rows, poured_cautions},
         error::{FoilworkError, OutOfRangeWarning},
         open_room,
     };

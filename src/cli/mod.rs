@@ -58,7 +58,7 @@ mod toner;
 mod workbook;
 mod worksheet;
 
-pub use fill::{FillWords, fill_words, poured_cautions};
+pub use fill::{FillWords, fill_words, number_for_all_rows, poured_cautions};
 pub use run::run;
 
 use answer::{Answer, BLOCKED, Outcome, Refusal};

@@ -22,6 +22,14 @@ pub enum MoneyError {
         /// What was given.
         text: String,
     },
+    /// A decimal number with more digits than can be held.
+    #[error("{field} {text:?} has more digits than can be held: write at most 28")]
+    TooManyDigits {
+        /// Which value.
+        field: &'static str,
+        /// How it begins.
+        text: String,
+    },
     /// An amount between two minor units, with no rounding named.
     #[error("{amount} {currency} has more than {} decimals: round it first, and name the rounding", currency.exponent())]
     BetweenMinorUnits {

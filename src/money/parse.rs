@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 ///
 /// # Errors
 ///
-/// [`MoneyError::NotADecimal`], naming `field`.
+/// [`MoneyError::NotADecimal`] or [`MoneyError::TooManyDigits`], naming `field`.
 ///
 /// # Example
 ///
@@ -26,8 +26,9 @@ pub fn parse_decimal(field: &'static str, text: &str) -> Result<Decimal, MoneyEr
     let plain = digits.starts_with(|c: char| c.is_ascii_digit())
         && digits.ends_with(|c: char| c.is_ascii_digit())
         && digits.bytes().all(|b| b.is_ascii_digit() || b == b'.');
-    plain
-        .then(|| Decimal::from_str_exact(text).ok())
-        .flatten()
-        .ok_or_else(|| MoneyError::NotADecimal { field, text: text.chars().take(40).collect() })
+    let text_begins = || text.chars().take(40).collect();
+    if !plain || digits.matches('.').count() > 1 {
+        return Err(MoneyError::NotADecimal { field, text: text_begins() });
+    }
+    Decimal::from_str_exact(text).map_err(|_| MoneyError::TooManyDigits { field, text: text_begins() })
 }

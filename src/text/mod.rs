@@ -36,6 +36,7 @@ pub use cell::{cell, from_cell};
 pub(crate) use cell::{flat, quoted};
 pub use html::escaped;
 pub use inert::{inert, is_active, is_shown, shortened};
+pub(crate) use number::without_thousands;
 pub use number::{number, significant};
 pub use place::{Lines, Position};
 pub use range::{amount, in_hundred, range, rough, span};

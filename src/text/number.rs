@@ -39,3 +39,13 @@ pub fn significant(value: f64, digits: u8) -> String {
     // Within 0 and 12, so the cast is exact.
     number(value, (f64::from(digits) - before_point).clamp(0.0, 12.0) as usize)
 }
+
+/// The same number without its comma, where that may part thousands: `1,234` is 1234, or else 1.234.
+pub(crate) fn without_thousands(text: &str) -> Option<String> {
+    let (whole, rest) = text.split_once(',')?;
+    let digits = |text: &str, count: std::ops::RangeInclusive<usize>| {
+        count.contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit())
+    };
+    let thousands = whole.trim_start_matches(['-', '+']);
+    (digits(thousands, 1..=3) && !thousands.starts_with('0') && digits(rest, 3..=3)).then(|| format!("{whole}{rest}"))
+}

@@ -236,7 +236,15 @@ def test_the_command_tells_what_is_wrong(tmp_path: Path, command: Path) -> None:
     status, out, complaint = said(command, tmp_path, *words, "ww")
     assert (status, out) == (2, "") and complaint.startswith("error: row 1: ") and "mend it" in complaint
     status, _, complaint = said(command, tmp_path, *words, "strength")
-    assert status == 2 and "--strength: no column 'strength': the table has ww; a number holds" in complaint
+    has = '--strength: no column "strength": the table has ww; a number holds for all rows'
+    assert status == 2 and f"{has}\n" in complaint
+    # Numbers are those of the compiled command line, not those of Python.
+    ways_out = {"6,5": " (write the point, 6.5)", "1_0": "\n", "1e309": " (give a column, or a number for all rows)"}
+    for value, way_out in ways_out.items():
+        status, _, complaint = said(command, tmp_path, *words, value)
+        assert status == 2 and complaint.startswith("error: --strength: ") and way_out in complaint, complaint
+    status, _, complaint = said(command, tmp_path, *words, "ww", "--guard")
+    assert status == 2 and complaint.startswith("error: --guard: no program calculates from the texts of such a table")
     status, _, complaint = said(command, tmp_path, *words[:-1])
     assert status == 2 and "--strength" in complaint
     assert [path.name for path in tmp_path.iterdir()] == ["t.parquet"]

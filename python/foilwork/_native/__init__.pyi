@@ -13,6 +13,7 @@ __all__ = [
     "OutOfRangeWarning",
     "fill_words",
     "main",
+    "number_for_all_rows",
     "open_room",
     "poured_cautions",
 ]
@@ -165,8 +166,8 @@ def fill_words(args: Sequence[str]) -> dict[str, Any] | None:
         args: the words of the command line.
 
     Returns:
-        The rule, the paths, the values with their options, the names of the new columns, how many of the values are
-        strengths that are poured, and further options; None unless ``main`` would begin a ``fill`` by these words.
+        The rule, the paths, whether texts are guarded, the values with their options, the names of the new columns, how
+        many of the values are strengths that are poured, and further options; None unless ``main`` would begin a ``fill`` by these words.
 
     Examples:
         >>> from foilwork._native import fill_words
@@ -190,4 +191,24 @@ def poured_cautions(strongest_ww_percent: float) -> list[str]:
         >>> from foilwork._native import poured_cautions
         >>> poured_cautions(12)[-1]
         'diluent that their maker allows. Never close the container.'
+    """
+
+def number_for_all_rows(option: str, value: str, names: Sequence[str]) -> float:
+    """What a value of ``foilwork fill`` is that is the name of no column: a number for all rows.
+
+    Args:
+        option: the option it was given for.
+        value: the text.
+        names: the columns there are.
+
+    Returns:
+        The number.
+
+    Raises:
+        FoilworkError: it is no number, beyond those that can be held, or a column that is not there.
+
+    Examples:
+        >>> from foilwork._native import number_for_all_rows
+        >>> number_for_all_rows("--total", "60", ["stock"])
+        60.0
     """

@@ -3,7 +3,7 @@
 use super::{line::check_names, place::Place};
 use crate::{
     reader::{Problem, Problems},
-    text::Lines,
+    text::{Lines, without_thousands},
 };
 
 /// One row, by the names of its columns.
@@ -87,13 +87,19 @@ fn one_for_commas(problems: Problems) -> Problems {
     };
     let (commas, mut others): (Vec<_>, Vec<_>) =
         problems.0.into_iter().partition(|problem| with_comma(&problem.message).is_some());
-    if let (Some(first), more @ 1..) = (commas.first(), commas.len().saturating_sub(1)) {
-        if let Some((comma, point)) = with_comma(&first.message) {
-            let message = format!(
-                "\"{comma}\" is written with a decimal comma, and so are {more} other numbers: write points, here {point}"
-            );
-            others.push(Problem { message, ..first.clone() });
-        }
+    let told = |problem: &Problem| with_comma(&problem.message).map(|(comma, point)| (problem.clone(), comma, point));
+    // One that can be nothing but a decimal comma is the better example.
+    let plainly = |(_, comma, _): &(_, String, _)| without_thousands(comma).is_none();
+    let example = commas.iter().filter_map(told).find(plainly).or_else(|| commas.iter().find_map(told));
+    if let (Some((first, comma, point)), more @ 1..) = (example, commas.len().saturating_sub(1)) {
+        let so_are = if more == 1 { "so is 1 other number".to_owned() } else { format!("so are {more} other numbers") };
+        let message = match without_thousands(&comma) {
+            None => format!("\"{comma}\" is written with a decimal comma, and {so_are}: write points, here {point}"),
+            Some(plain) => {
+                format!("\"{comma}\" is written with a comma, and {so_are}: write {point} or {plain}, whichever it is")
+            }
+        };
+        others.push(Problem { message, ..first });
     } else {
         others.extend(commas);
     }

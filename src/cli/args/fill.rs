@@ -5,8 +5,8 @@ use std::path::PathBuf;
 #[derive(Debug, Args)]
 #[command(after_help = "A value is the name of a column, or a number for all rows. Empty cells give\n\
                   empty results. Empty lines are left out. The cells of the table come back as\n\
-                  they are, also one from which a spreadsheet would calculate. Units: those of\n\
-                  the options; the new columns carry theirs in their names.")]
+                  they are, also one from which a spreadsheet would calculate, unless --guard is\n\
+                  given. Units: those of the options; the new columns carry theirs in their names.")]
 pub(crate) struct FillArgs {
     #[command(subcommand)]
     pub(crate) rule: FillRule,
@@ -44,6 +44,9 @@ pub(crate) struct TableFileArgs {
     /// What stands between the fields, one character
     #[arg(long, default_value = ",", value_name = "SIGN")]
     pub(crate) separator: String,
+    /// Put an apostrophe before every sign in the table's own texts from which a spreadsheet would calculate
+    #[arg(long)]
+    pub(crate) guard: bool,
 }
 
 #[derive(Debug, Args)]

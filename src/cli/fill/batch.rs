@@ -1,8 +1,16 @@
 //! Some rows at a time: their values out of the fields, through the rule, into the output or apart.
 
-use super::rule::Rule;
+use super::{
+    number::{guarded, number_in},
+    rule::Rule,
+};
 use crate::{
-    cli::Refusal, column::Cells, peroxide::stronger, quantity::MassFraction, source::Interval, text::shortened,
+    cli::Refusal,
+    column::Cells,
+    peroxide::stronger,
+    quantity::MassFraction,
+    source::Interval,
+    text::{cell, shortened},
     workbook::ListInWorkbook,
 };
 use csv::ByteRecord;
@@ -114,6 +122,7 @@ impl<'a> Batch<'a> {
             results.resize(self.rows.len(), f64::NAN);
         }
         let cells: Vec<Cells<'_>> = self.values.iter().map(Cells::from).collect();
+        let own = if self.rule.file.guard { guarded } else { <[u8]>::to_vec };
         let _counted = (self.rule.kernel)(&cells, &mut self.results)?;
         for (place, (row, line)) in self.rows.iter().zip(&self.lines).enumerate() {
             let at = |column: &Vec<f64>| column.get(place).copied().unwrap_or(f64::NAN);
@@ -127,9 +136,7 @@ impl<'a> Batch<'a> {
             let Some((column, reason)) = wrong else {
                 let results =
                     results.iter().map(|result| if result.is_nan() { String::new() } else { result.to_string() });
-                good.write_byte_record(
-                    &row.iter().map(<[u8]>::to_vec).chain(results.map(String::into_bytes)).collect(),
-                )?;
+                good.write_byte_record(&row.iter().map(own).chain(results.map(String::into_bytes)).collect())?;
                 tally.done += 1;
                 tally.missing += usize::from(missing);
                 if !missing {
@@ -152,10 +159,13 @@ impl<'a> Batch<'a> {
             if let Some(apart) = apart {
                 // Where the row stands in what was given: a table in a workbook need not begin in its first row.
                 let stands = self.workbook.map_or(*line, |list| list.row(*line as usize) as u64);
-                let cell = self.workbook.zip(column).map(|(list, column)| list.cell(*line as usize, column));
-                let reason = cell.map_or_else(|| reason.clone(), |cell| format!("cell {cell}: {reason}"));
+                let at = self.workbook.zip(column).map(|(list, column)| list.cell(*line as usize, column));
+                let reason = at.map_or_else(|| reason.clone(), |at| format!("cell {at}: {reason}"));
+                // A reason repeats the field: where a spreadsheet would calculate from that, it would from the reason.
+                let field = column.and_then(|column| row.get(column)).unwrap_or_default();
+                let reason = if guarded(field) == field { reason } else { cell(&reason).into_owned() };
                 let told = [stands.to_string().into_bytes(), reason.into_bytes()];
-                apart.write_byte_record(&told.into_iter().chain(row.iter().map(<[u8]>::to_vec)).collect())?;
+                apart.write_byte_record(&told.into_iter().chain(row.iter().map(own)).collect())?;
             }
         }
         self.rows.clear();
@@ -167,23 +177,6 @@ impl<'a> Batch<'a> {
     }
 }
 
-/// The number in a field; an empty one is missing.
-fn number_in(field: &[u8]) -> Result<f64, String> {
-    let text = std::str::from_utf8(field).map_err(|_| "a field that is no UTF-8 text".to_owned())?.trim();
-    if text.is_empty() {
-        return Ok(f64::NAN);
-    }
-    match text.parse::<f64>() {
-        Ok(number) if number.is_finite() => Ok(number),
-        _ => {
-            let point = text.replacen(',', ".", 1);
-            let finite = |text: &str| text.parse::<f64>().is_ok_and(f64::is_finite);
-            let way_out = if finite(&point) { format!(" (write the point, {point})") } else { String::new() };
-            Err(format!("{:?} is no number{way_out}", shortened(text)))
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -192,8 +185,13 @@ mod tests {
     /// Few long rows fill a batch, so that memory is bounded by more than their number.
     #[test]
     fn a_batch_is_full_by_bytes_too() {
-        let file =
-            TableFileArgs { table: "t.csv".into(), output: "o.csv".into(), refused: None, separator: ",".to_owned() };
+        let file = TableFileArgs {
+            table: "t.csv".into(),
+            output: "o.csv".into(),
+            refused: None,
+            separator: ",".to_owned(),
+            guard: false,
+        };
         let rule = Rule {
             file: &file,
             inputs: Vec::new(),

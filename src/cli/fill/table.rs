@@ -2,6 +2,7 @@
 
 use super::{
     batch::{Batch, Source, Tally},
+    number::{guarded, number_for_all_rows},
     rule::Rule,
 };
 use crate::{
@@ -53,9 +54,10 @@ pub(crate) fn run(args: &FillArgs) -> Outcome {
         )
     };
     let (mut good, mut apart) = (writer(&output)?, refused.as_ref().map(writer).transpose()?);
-    good.write_byte_record(&with(names.iter(), rule.results.iter().map(String::as_bytes)))?;
+    let shown: ByteRecord = if rule.file.guard { names.iter().map(guarded).collect() } else { names.clone() };
+    good.write_byte_record(&with(shown.iter(), rule.results.iter().map(String::as_bytes)))?;
     if let Some(apart) = &mut apart {
-        apart.write_byte_record(&with([&b"line"[..], b"reason"].into_iter(), names.iter()))?;
+        apart.write_byte_record(&with([&b"line"[..], b"reason"].into_iter(), shown.iter()))?;
     }
 
     let (mut batch, mut tally) = (Batch::new(&rule, &sources, names.len(), workbook.as_ref()), Tally::default());
@@ -121,16 +123,9 @@ fn sources(rule: &Rule<'_>, names: &ByteRecord) -> Result<Vec<Source>, Refusal> 
     let source = |(option, value): &(&str, &str)| {
         let places: Vec<usize> =
             known.iter().enumerate().filter(|(_, name)| *name == value).map(|(place, _)| place).collect();
-        match (places.as_slice(), value.trim().parse::<f64>()) {
-            ([place], _) => Ok(Source::Column(*place)),
-            ([], Ok(number)) if number.is_finite() => Ok(Source::Number(number)),
-            ([], Ok(number)) => {
-                Err(Refusal(format!("{option}: {number} is no number (give a column, or a number for all rows)")))
-            }
-            ([], Err(_)) => Err(Refusal(format!(
-                "{option}: no column {value:?}: the table has {}; a number holds for all rows",
-                known.join(", ")
-            ))),
+        match places.as_slice() {
+            [place] => Ok(Source::Column(*place)),
+            [] => number_for_all_rows(option, value, &known).map(Source::Number).map_err(Refusal),
             _ => Err(Refusal(format!("{option}: the table has {} columns {value:?}: rename them", places.len()))),
         }
     };

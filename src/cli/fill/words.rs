@@ -22,6 +22,8 @@ pub struct FillWords {
     pub output: PathBuf,
     /// Where the rows go that cannot be.
     pub refused: Option<PathBuf>,
+    /// Whether texts are guarded from which a spreadsheet would calculate.
+    pub guard: bool,
     /// The option of each value, and what was given: the name of a column, or a number for all rows.
     pub inputs: Vec<(&'static str, String)>,
     /// The names of the new columns.
@@ -69,6 +71,7 @@ pub fn fill_words(args: Vec<OsString>) -> Option<FillWords> {
         table: rule.file.table.clone(),
         output: rule.file.output.clone(),
         refused: rule.file.refused.clone(),
+        guard: rule.file.guard,
         inputs: rule.inputs.iter().map(|(option, value)| (*option, (*value).to_owned())).collect(),
         results: rule.results,
         poured: rule.poured,

@@ -88,6 +88,34 @@ fn decimal_commas_are_told_once() {
     );
 }
 
+/// A comma before three digits may part thousands: another is the better example, and without one both ways are said.
+#[rstest::rstest]
+#[case(
+    "1,200",
+    "42,5",
+    "product_g: \"42,5\" is written with a decimal comma, and so is 1 other number: write points, here 42.5"
+)]
+#[case(
+    "1,200",
+    "42",
+    "product_pack_g: number \"1,200\" is not a decimal number: write digits with a point, for example 12.50"
+)]
+#[case(
+    "1,200",
+    "2,000",
+    "product_pack_g: \"1,200\" is written with a comma, and so is 1 other number: write 1.200 or 1200, whichever it is"
+)]
+#[case(
+    "0,200",
+    "2,000",
+    "product_pack_g: \"0,200\" is written with a decimal comma, and so is 1 other number: write points, here 0.200"
+)]
+fn commas_may_part_thousands(#[case] pack_g: &str, #[case] product_g: &str, #[case] want: &str) {
+    let names = "service;product_pack_price;product_pack_g;product_g;hands_on_min;chair_min;price";
+    let text = format!("{names}\nfoils;26.40;{pack_g};{product_g};70;120;140.00\n");
+    assert_eq!(parse_csv(&text, currency("EUR")).unwrap_err().to_string(), format!("line 2: {want}"));
+}
+
 /// Where points group thousands, `1.200` is twelve hundred.
 #[test]
 fn grouped_thousands_are_refused_with_the_way_out() {

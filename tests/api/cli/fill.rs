@@ -61,25 +61,6 @@ fn rows_that_cannot_be_are_kept_apart_with_line_and_reason() {
     assert!(out.contains("\n  line 4: cannot reach"), "{out}");
 }
 
-/// A comma is the way out only of what is a number with a point: 1.5, and not what no number reaches.
-#[test]
-fn a_way_out_leads_to_a_number() {
-    let folder = TempDir::new().unwrap();
-    let rows = "12,3\n\"1,5\",1\n1e309,1\n\"1,5e309\",1\ninf,1\n\"1,000,5\",1\n";
-    let table = written(folder.path(), "bottles.csv", &format!("stock,target\n{rows}"));
-    let (output, refused) = (in_folder(&folder, "weighed.csv"), in_folder(&folder, "apart.csv"));
-    let (status, _, complaint) = said(&foilwork(&dilute_file(&table, &output, &["--refused", &refused])));
-    assert_eq!((status, complaint.as_str()), (Some(0), ""));
-    let want = r#"line,reason,stock,target
-3,"""1,5"" is no number (write the point, 1.5)","1,5",1
-4,"""1e309"" is no number",1e309,1
-5,"""1,5e309"" is no number","1,5e309",1
-6,"""inf"" is no number",inf,1
-7,"""1,000,5"" is no number","1,000,5",1
-"#;
-    assert_eq!(fs::read_to_string(&refused).unwrap(), want);
-}
-
 /// The table is the reader's own: no cell of it is touched, not even one from which a spreadsheet would calculate.
 #[test]
 fn cells_come_back_as_they_are() {

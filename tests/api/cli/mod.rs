@@ -8,6 +8,7 @@ mod doors;
 mod faults;
 mod files;
 mod fill;
+mod fill_cells;
 mod foils;
 mod hair;
 mod head;

@@ -186,8 +186,22 @@ fn every_error_says_what_was_given_and_the_way_out() {
             said(parse_decimal("price", "1e3")),
             "price \"1e3\" is not a decimal number: write digits with a point, for example 12.50",
         ),
+        (
+            said(parse_decimal("price", "1.2.3")),
+            "price \"1.2.3\" is not a decimal number: write digits with a point, for example 12.50",
+        ),
+        // 28 digits, which 96 bits hold (2^96 is about 7.9e28), and one more.
+        (
+            said(parse_decimal("price", "0.00000000000000000000000000001")),
+            "price \"0.00000000000000000000000000001\" has more digits than can be held: write at most 28",
+        ),
+        (
+            said(parse_decimal("mass", &"9".repeat(60))),
+            "mass \"9999999999999999999999999999999999999999\" has more digits than can be held: write at most 28",
+        ),
     ];
     for (got, want) in rows {
         assert_eq!(got, want);
     }
+    assert_eq!(parse_decimal("mass", &"9".repeat(28)).unwrap().to_string(), "9".repeat(28));
 }
