@@ -9,8 +9,8 @@ use super::{
 };
 use crate::{
     history::{
-        GroupBy, KeptRecord, Learned, Lessons, Summary, lessons, records_csv, strand_readings, summarise,
-        trace_lessons, trace_summaries,
+        CountedOnce, GroupBy, KeptRecord, Learned, Lessons, Summary, counted_once, lessons, records_csv,
+        strand_readings, summarise, trace_lessons, trace_summaries,
     },
     lift::strand_line,
     text::{Sheet, count, number},
@@ -35,31 +35,32 @@ pub(super) fn run(args: &HistoryArgs) -> Outcome {
     }
     let (mut found, left_out) = records::read(&args.paths)?;
     if let Some(guest) = &args.guest {
-        found.records.retain(|record| record.guest.as_deref() == Some(guest.trim()));
+        found.retain(|record| record.guest.as_deref() == Some(guest.trim()));
     }
-    if found.records.is_empty() {
+    if found.is_empty() {
         let why = left_out.first().map(|why| format!("; {why}")).unwrap_or_default();
         return Err(Refusal(format!("no record is there (keep one with foilwork record --keep){why}")));
     }
     if let Some(path) = &args.strands {
-        let lines: String = strand_readings(&found.records).iter().map(|one| strand_line(Some(one))).collect();
+        let lines: String = strand_readings(&found).iter().map(|one| strand_line(Some(one))).collect();
         output::write(path, &(strand_line(None) + &lines))?;
     }
-    found.records.sort_by(|a, b| a.on.cmp(&b.on));
+    found.sort_by(|a, b| a.on.cmp(&b.on));
+    let CountedOnce { records: once, .. } = counted_once(&found);
     if args.csv {
-        return output::deliver(records_csv(&found.records), 0, &args.report.output);
+        return output::deliver(records_csv(&once), 0, &args.report.output);
     }
     let trail = || {
-        let all = trace_summaries(&found.records, by).into_iter().chain(trace_lessons(&found.records));
+        let all = trace_summaries(&found, by).into_iter().chain(trace_lessons(&found));
         Ok::<_, Refusal>(all.collect())
     };
     if let Some(told) = output::traced((&args.trail, &args.report), 0, trail) {
         return told;
     }
-    let (summaries, lessons) = (summarise(&found.records, by), lessons(&found.records));
-    let went_wrong = reactions::of(&found.records);
+    let (summaries, lessons) = (summarise(&found, by), lessons(&found));
+    let went_wrong = reactions::of(&once);
     let data = Told {
-        records: found.records.len(),
+        records: once.len(),
         went_wrong: &went_wrong,
         summaries: &summaries,
         lessons: &lessons,
@@ -67,13 +68,13 @@ pub(super) fn run(args: &HistoryArgs) -> Outcome {
     };
     output::report(&args.report, &data, || {
         let mut sheet = Sheet::default();
-        sheet.title(&format!("HISTORY  {}", count(found.records.len(), "service", "services")));
+        sheet.title(&format!("HISTORY  {}", count(once.len(), "service", "services")));
         for why in &left_out {
             sheet.paragraph(&format!("Left out: {why}."), 2);
         }
         reactions::told(&mut sheet, &went_wrong);
         if args.guest.is_some() {
-            guest(&mut sheet, &found.records);
+            guest(&mut sheet, &once);
         }
         for one in &summaries {
             summary(&mut sheet, one);
@@ -95,6 +96,8 @@ fn guest(sheet: &mut Sheet, records: &[KeptRecord]) {
             let min = section.on_hair_min.map(|min| format!(", {} min", number(min, 0))).unwrap_or_default() + &twice;
             let result =
                 section.result_level.map(|level| format!(", to level {}", number(level, 1))).unwrap_or_default();
+            let toned = section.toned_level.map(|level| format!(", level {} with its toner", number(level, 1)));
+            let result = result + &toned.unwrap_or_default();
             let text = format!("{} {}: {}{min}{result}", record.on, section.name, parts.join(" + "));
             sheet.paragraph(&text, 2);
         }
@@ -177,6 +180,11 @@ fn learned(sheet: &mut Sheet, lessons: &Lessons) {
     if lessons.put_on_again > 0 {
         let sections = count(lessons.put_on_again, "section", "sections");
         sheet.paragraph(&format!("Put on more than once, left out of grams and levels: {sections}."), 2);
+    }
+    if lessons.read_toned > 0 {
+        let sections = count(lessons.read_toned, "section", "sections");
+        let text = format!("Read with the toner on, which darkens, left out of levels and strand books: {sections}.");
+        sheet.paragraph(&text, 2);
     }
 }
 

@@ -1,9 +1,8 @@
 //! Files of records: which of a folder's files hold them, read one after the other.
 
 use super::{Refusal, input};
-use crate::history::{KeptRecord, KeptRecords, read_records, read_records_csv, record_line};
+use crate::history::{CountedOnce, KeptRecord, counted_once, read_records, read_records_csv};
 use std::{
-    collections::{HashMap, HashSet},
     fs,
     path::{Path, PathBuf},
 };
@@ -58,13 +57,12 @@ pub(super) fn files(paths: &[PathBuf]) -> Result<Found, Refusal> {
     Ok(found)
 }
 
-/// All records of the paths, and what could not be read or does not count, each with its file. A service that is kept twice, in one
-/// file or in two, counts once: of one guest, day and title the line that was read last.
-pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refusal> {
+/// All records of the paths, and what could not be read or does not count, each with its file: a service that is kept twice, in one
+/// file or in two, counts once.
+pub(super) fn read(paths: &[PathBuf]) -> Result<(Vec<KeptRecord>, Vec<String>), Refusal> {
     let found = files(paths)?;
     let passed = found.passed.iter().map(|path| format!("{}: not looked into: name it as well", path.display()));
-    let (mut all, mut problems, mut known) = (KeptRecords::default(), passed.collect::<Vec<_>>(), HashSet::new());
-    let mut places = HashMap::new();
+    let (mut all, mut problems, mut ends) = (Vec::new(), passed.collect::<Vec<_>>(), Vec::new());
     for path in found.lists {
         let text = input::read_grown(&path)?;
         let found = match holds(&text) {
@@ -75,43 +73,23 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<(KeptRecords, Vec<String>), Refu
             Holds::Other => continue,
         };
         problems.extend(found.problems.iter().map(|problem| format!("{}: {problem}", path.display())));
-        for record in found.records {
-            let of_guest = record.guest.clone().map(|guest| (record.on.clone(), guest, record.title.clone()));
-            if known.insert(record_line(&record)) {
-                let place = of_guest.map_or(all.records.len(), |key| *places.entry(key).or_insert(all.records.len()));
-                if let Some(before) = all.records.get_mut(place) {
-                    let text = format!("{}: {} of {} is kept twice", path.display(), record.title, record.on);
-                    problems.push(format!(
-                        "{text}, not alike: the later line counts, with what went wrong by the earlier one (take that line out where \
-                         it was a slip)"
-                    ));
-                    let earlier = std::mem::replace(before, record);
-                    remember(before, &earlier);
-                } else {
-                    all.records.push(record);
-                }
-            } else {
-                let text =
-                    format!("{}: {} of {} is there already, equal in all", path.display(), record.title, record.on);
-                problems.push(format!("{text}: it counts once"));
-            }
-        }
-        all.problems.extend(found.problems);
+        all.extend(found.records);
+        ends.push((all.len(), path));
     }
+    let CountedOnce { repeats, .. } = counted_once(&all);
+    problems.extend(repeats.iter().filter_map(|repeat| {
+        let (record, (_, path)) = (all.get(repeat.place)?, ends.iter().find(|(end, _)| repeat.place < *end)?);
+        let what = format!("{}: {} of {}", path.display(), record.title, record.on);
+        Some(if repeat.is_equal {
+            format!("{what} is there already, equal in all: it counts once")
+        } else {
+            format!(
+                "{what} is kept twice, not alike: the later line counts, with what went wrong by the earlier one (take that line out \
+                 where it was a slip)"
+            )
+        })
+    }));
     Ok((all, problems))
-}
-
-/// What went wrong by a record of the same service that no longer counts is never forgotten: incidents, and weak strands.
-fn remember(later: &mut KeptRecord, earlier: &KeptRecord) {
-    for incident in &earlier.incident {
-        if !later.incident.contains(incident) {
-            later.incident.push(incident.clone());
-        }
-    }
-    for section in &mut later.section {
-        let before = earlier.section.iter().find(|one| one.name == section.name);
-        section.elasticity = section.elasticity.max(before.and_then(|one| one.elasticity));
-    }
 }
 
 fn holds(text: &str) -> Holds {

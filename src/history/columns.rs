@@ -21,7 +21,7 @@ const OF_SERVICE: [&str; 13] = [
     "incident",
 ];
 /// Fields of a section; its `name` is the column `section`.
-const OF_SECTION: [&str; 18] = [
+const OF_SECTION: [&str; 19] = [
     "name",
     "technique",
     "foils",
@@ -36,6 +36,7 @@ const OF_SECTION: [&str; 18] = [
     "from_level",
     "target_level",
     "result_level",
+    "toned_level",
     "tone",
     "elasticity",
     "part",

@@ -5,7 +5,7 @@ use crate::{
     lift::Ph,
     money::{CostKind, CostLine, Money, Rounding},
     quantity::{Duration, Mass, MassFraction},
-    record::{FoilHeat, SectionSoFar, SoFar, stopped_for},
+    record::{FoilHeat, SectionSoFar, SoFar, read_toned, stopped_for},
     service::{Mix, MoneyPlan, Plan},
     text::{flat, inert},
 };
@@ -39,7 +39,7 @@ pub fn keep(plan: &Plan, so_far: &SoFar) -> KeptRecord {
     let used = |one: Option<&SectionSoFar>| stopped.is_empty() || one.is_some_and(some);
     let unused: Vec<&str> = plan.mixes.iter().map(|mix| mix.name.as_str()).filter(|name| !used(noted(name))).collect();
     let used = plan.mixes.iter().map(|mix| (mix, noted(&mix.name))).filter(|(_, one)| used(*one));
-    let section = used.map(|(mix, one)| section(plan, mix, one)).collect();
+    let section = used.map(|(mix, one)| section((plan, so_far), mix, one)).collect();
     let money = plan.money.as_ref();
     // What is paid for a service that was stopped, nobody knows here.
     let price = money.filter(|_| stopped.is_empty()).and_then(|money| net_price(plan, money));
@@ -89,7 +89,9 @@ fn to_remember(plan: &Plan, so_far: &SoFar) -> Vec<String> {
     hot.chain(stops.map(|one| format!("the plan said stop: {}", one.text))).collect()
 }
 
-fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
+fn section((plan, so_far): (&Plan, &SoFar), mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
+    let toned = noted.is_some_and(|one| read_toned(plan, so_far, one));
+    let result = noted.and_then(|one| one.result).map(Level::number).map(tidy);
     let of_head = plan.head.sections.iter().find(|one| one.section == mix.name);
     let step = plan.order.iter().find(|step| step.name == mix.name);
     let lift = plan.lift.iter().find(|lift| lift.section == mix.name);
@@ -120,7 +122,8 @@ fn section(plan: &Plan, mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection 
         on_hair_min: noted.and_then(SectionSoFar::carried).map(|carried| tidy(carried.min())),
         from_level: lift.map(|lift| tidy(lift.from_level.best().number())),
         target_level: lift.map(|lift| tidy(lift.target_level.number())),
-        result_level: noted.and_then(|one| one.result).map(Level::number).map(tidy),
+        result_level: result.filter(|_| !toned),
+        toned_level: result.filter(|_| toned),
         tone: noted.and_then(|one| one.tone.as_deref()).map(short),
         elasticity: noted.and_then(|one| one.elasticity),
         part: parts(mix, weighed),

@@ -1,4 +1,8 @@
-use super::{KeptRecord, Learned, WasteTrend, day::day};
+use super::{
+    KeptRecord, Learned, WasteTrend,
+    day::day,
+    once::{CountedOnce, counted_once},
+};
 use crate::{
     head::Technique,
     quantity::{Duration, Quantity},
@@ -26,6 +30,11 @@ pub struct Lessons {
     pub level_off: Option<Learned>,
     /// Sections that were put on more than once: left out of grams and levels, for the plan expects one application.
     pub put_on_again: usize,
+    /// Lightened sections whose level was read with a toner on it: left out of levels and of readings for a strand book, for toner
+    /// darkens.
+    pub read_toned: usize,
+    /// Lines of services that were kept already: each service counts once, of one guest, day and title the line that was read last.
+    pub kept_twice: usize,
 }
 
 /// Grams used against grams expected.
@@ -49,7 +58,8 @@ pub struct FoilLesson {
 /// What the records teach: each figure with how many there are and its 80 % interval. A single figure has no interval.
 ///
 /// What was used is what was weighed less what was left over; a section that does not say both is no lesson in grams, and one that
-/// was put on more than once none in grams or levels.
+/// was put on more than once none in grams or levels, one whose level was read with a toner on it none in levels. A service that was
+/// kept twice counts once.
 ///
 /// # Example
 ///
@@ -67,7 +77,8 @@ pub struct FoilLesson {
 /// ```
 #[must_use]
 pub fn lessons(records: &[KeptRecord]) -> Lessons {
-    lessons_of(records, &Figures::of(records))
+    let once = counted_once(records);
+    lessons_of(&once, &Figures::of(&once.records))
 }
 
 /// What each lesson is the mean of.
@@ -82,6 +93,7 @@ pub(super) struct Figures<'r> {
     /// Weeks from visit to visit.
     pub gaps: Vec<f64>,
     put_on_again: usize,
+    read_toned: usize,
 }
 
 impl<'r> Figures<'r> {
@@ -106,6 +118,7 @@ impl<'r> Figures<'r> {
                         all.demand.entry(section.technique).or_default().push(factor);
                     }
                 }
+                all.read_toned += usize::from(section.mixture.is_some() && section.toned_level.is_some());
                 if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
                     all.off.push(result - target);
                 }
@@ -119,7 +132,8 @@ impl<'r> Figures<'r> {
     }
 }
 
-pub(super) fn lessons_of(records: &[KeptRecord], all: &Figures<'_>) -> Lessons {
+pub(super) fn lessons_of(once: &CountedOnce, all: &Figures<'_>) -> Lessons {
+    let records = &once.records;
     let demand = all.demand.iter();
     let foils = all.foils.iter();
     Lessons {
@@ -138,6 +152,8 @@ pub(super) fn lessons_of(records: &[KeptRecord], all: &Figures<'_>) -> Lessons {
         weeks_between_visits: Learned::of(&all.gaps),
         level_off: Learned::of_differences(&all.off),
         put_on_again: all.put_on_again,
+        read_toned: all.read_toned,
+        kept_twice: once.repeats.len(),
     }
 }
 

@@ -12,6 +12,7 @@
 //!
 //! [`summarise`] gives a [`Summary`] for each service, colourist, month or for all; [`lessons`] says what the records teach: grams
 //! against the forecast, minutes for a foil, waste over time, weeks between visits; [`strand_readings`] are lines for a strand book.
+//! In all of them a service that was kept twice counts once.
 //!
 //! # After the service
 //!
@@ -30,6 +31,7 @@ mod keep;
 mod lessons;
 mod lines;
 mod migrate;
+mod once;
 mod rebooking;
 mod shape;
 mod spread;
@@ -46,6 +48,8 @@ pub use keep::{keep, left_over_cost, left_over_wrong};
 pub use lessons::{DemandLesson, FoilLesson, Lessons, foil_pace, lessons};
 pub use lines::{KeptRecords, RecordProblem, read_records, record_line};
 pub use migrate::{Migration, MigrationError, migrate};
+#[cfg(feature = "cli")]
+pub(crate) use once::{CountedOnce, counted_once};
 pub use rebooking::{Rebooking, rebooking};
 pub use shape::{KeptMixture, KeptPart, KeptRecord, KeptSection};
 pub use spread::Learned;

@@ -1,4 +1,4 @@
-use super::{KeptRecord, KeptSection};
+use super::{KeptRecord, KeptSection, once::counted_once};
 use crate::{
     colour::Level,
     lift::{Ph, Reader, Situation, StrandReading},
@@ -7,7 +7,8 @@ use crate::{
 };
 
 /// What the records say of lift, as readings of strands: for each lightened section whose result and time were noted the level
-/// before and after, the mix and the hair; not of those that were put on more than once. [`strand_line`](crate::lift::strand_line) writes them into a strand book.
+/// before and after, the mix and the hair; not of those that were put on more than once, or whose level was read with a toner on it.
+/// A service that was kept twice counts once. [`strand_line`](crate::lift::strand_line) writes them into a strand book.
 ///
 /// A section is more than a strand, and its level is read by eye: that is what its reader says.
 ///
@@ -28,7 +29,7 @@ pub fn strand_readings(records: &[KeptRecord]) -> Vec<StrandReading> {
         let readings = record.section.iter().filter_map(|section| reading(record, section));
         readings.collect::<Vec<_>>()
     };
-    records.iter().flat_map(of).collect()
+    counted_once(records).records.iter().flat_map(of).collect()
 }
 
 fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> {

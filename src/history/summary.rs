@@ -1,4 +1,4 @@
-use super::{KeptPart, KeptRecord};
+use super::{KeptPart, KeptRecord, once::counted_once};
 use crate::{
     choice::choice,
     money::{Currency, Money},
@@ -51,6 +51,8 @@ pub struct Summary {
     pub money: Vec<Takings>,
     /// Reactions and accidents.
     pub incidents: usize,
+    /// Lines of services that were kept already: each counts once.
+    pub kept_twice: usize,
 }
 
 /// Cost and price of several services in one currency.
@@ -75,7 +77,8 @@ pub struct Takings {
 
 /// Sums the records up: use, waste, time, cost, price and margin, in the order of the names.
 ///
-/// Amounts are added exactly, each currency for itself. An amount that cannot be read, or a sum too large, leaves its service out
+/// A service that was kept twice counts once: of one guest, day and title the line that was read last, with what went wrong by the
+/// others; where no guest is named, lines that are equal in all. Amounts are added exactly, each currency for itself. An amount that cannot be read, or a sum too large, leaves its service out
 /// of the money, and the count beside it says so.
 ///
 /// # Example
@@ -93,20 +96,33 @@ pub struct Takings {
 /// ```
 #[must_use]
 pub fn summarise(records: &[KeptRecord], by: GroupBy) -> Vec<Summary> {
-    grouped(records, by).into_iter().map(|(of, records)| summary(of, &records)).collect()
+    let once = counted_once(records);
+    let mut twice: BTreeMap<&str, usize> = BTreeMap::new();
+    for record in once.repeats.iter().filter_map(|repeat| once.records.get(repeat.of)) {
+        *twice.entry(group(record, by)).or_default() += 1;
+    }
+    let of_group = |(of, records): (&str, Vec<&KeptRecord>)| {
+        let kept_twice = twice.get(of).copied().unwrap_or_default();
+        Summary { kept_twice, ..summary(of, &records) }
+    };
+    grouped(&once.records, by).into_iter().map(of_group).collect()
+}
+
+/// What a record is put together by.
+fn group(record: &KeptRecord, by: GroupBy) -> &str {
+    match by {
+        GroupBy::All => "all",
+        GroupBy::Service => record.title.as_str(),
+        GroupBy::Colourist => record.colourist.as_deref().unwrap_or_default(),
+        GroupBy::Month => record.on.get(..7).unwrap_or_default(),
+    }
 }
 
 /// The records put together, in the order of the names.
 pub(super) fn grouped(records: &[KeptRecord], by: GroupBy) -> BTreeMap<&str, Vec<&KeptRecord>> {
     let mut groups: BTreeMap<&str, Vec<&KeptRecord>> = BTreeMap::new();
     for record in records {
-        let of = match by {
-            GroupBy::All => "all",
-            GroupBy::Service => record.title.as_str(),
-            GroupBy::Colourist => record.colourist.as_deref().unwrap_or_default(),
-            GroupBy::Month => record.on.get(..7).unwrap_or_default(),
-        };
-        groups.entry(of).or_default().push(record);
+        groups.entry(group(record, by)).or_default().push(record);
     }
     groups
 }
@@ -145,6 +161,7 @@ pub(super) fn summary(of: &str, records: &[&KeptRecord]) -> Summary {
         as_planned: sections().filter(|section| section.weighed_g.is_none() && !section.part.is_empty()).count(),
         money: money(records),
         incidents: records.iter().map(|record| record.incident.len()).sum(),
+        kept_twice: 0,
     }
 }
 

@@ -3,6 +3,7 @@
 use super::{
     GroupBy, KeptRecord, Learned, Rebooking, Summary, Takings,
     lessons::{Figures, lessons_of},
+    once::counted_once,
     summary::{grouped, of_both, summary},
 };
 use crate::{
@@ -36,7 +37,8 @@ const LISTED: usize = 100;
 /// ```
 #[must_use]
 pub fn trace_summaries(records: &[KeptRecord], by: GroupBy) -> Vec<TracedResult> {
-    let groups = grouped(records, by);
+    let once = counted_once(records);
+    let groups = grouped(&once.records, by);
     groups.iter().flat_map(|(name, records)| of_group(&summary(name, records), records)).collect()
 }
 
@@ -89,8 +91,9 @@ fn takings(name: &str, one: &Takings) -> Vec<TracedResult> {
 /// ```
 #[must_use]
 pub fn trace_lessons(records: &[KeptRecord]) -> Vec<TracedResult> {
-    let figures = Figures::of(records);
-    let found = lessons_of(records, &figures);
+    let once = counted_once(records);
+    let figures = Figures::of(&once.records);
+    let found = lessons_of(&once, &figures);
     let mut trail = Vec::new();
     for (one, factors) in found.demand.iter().zip(figures.demand.values()) {
         let whose = one.technique.map_or_else(|| "all sections".to_owned(), |technique| technique.to_string());

@@ -1,8 +1,10 @@
 //! When to look at a section, what to look for, and what a level seen in mid-service changes.
 
-use super::{Belief, Lightening, Reader, Situation, StrandReading};
+use super::{
+    Belief, Lightening, Reader, Situation, StrandReading,
+    fresh::{Next, at_the_limit, chance_of_fresh},
+};
 use crate::{
-    choice::choice,
     colour::{Level, LevelChange},
     hair::Texture,
     quantity::{Duration, Quantity, Share},
@@ -55,20 +57,6 @@ pub fn looks(texture: Texture, limit: Duration) -> Vec<Duration> {
         .collect();
     looks.push(limit);
     looks
-}
-
-choice! {
-    /// What to do after a look.
-    Next: "next step" {
-        /// The target is reached, or it is time: rinse.
-        Rinse = "rinse",
-        /// Go on, and look again.
-        GoOn = "go-on" => "go on",
-        /// This mixture will not get there within its limit; a fresh one probably would.
-        FreshMix = "fresh-mix" => "rinse, and consider a fresh mix",
-        /// Not today: rinse, and plan another visit.
-        NextVisit = "next-visit" => "rinse, and plan the rest for another visit",
-    }
 }
 
 /// What a level seen in mid-service says.
@@ -138,16 +126,7 @@ pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
     let (next, why) = if missing.levels() <= REACHED_WITHIN {
         (Next::Rinse, format!("{seen} is seen and {target} was wanted"))
     } else if left <= 0.0 {
-        let fresh = lightening.after(limit).chance_by(target, limit);
-        let gain = format!("the limit of {limit} is reached at {seen}");
-        let cases = in_hundred(fresh);
-        if fresh.percent() >= 50.0 {
-            let why = format!("{gain}; a fresh mix of the same strength reaches {target} in {cases} of 100 cases");
-            (Next::FreshMix, why)
-        } else {
-            let why = format!("{gain}; even a fresh mix reaches {target} in {cases} of 100 cases only");
-            (Next::NextVisit, why)
-        }
+        at_the_limit((limit, seen, target), &chance_of_fresh(&lightening, &[at], target, limit))
     } else {
         let chance = in_hundred(chance_by_limit);
         let why = if chance_by_limit.percent() >= 20.0 {

@@ -5,19 +5,20 @@ use crate::{
     choice::choice,
     colour::Level,
     hair::Weeks,
-    lift::{Condition, Lightening, MOST_VISITS, OFTEN, Strain, Visit, condition, series, weeks_between},
+    lift::{
+        Condition, Lightening, MOST_VISITS, OFTEN, Strain, Visit, chance_of_fresh, condition, is_worth_it, series,
+        weeks_between,
+    },
     quantity::{Duration, Quantity, Share},
     service::{Plan, SectionLift, Start, later},
     source::{Basis, Interval, Sourced},
-    text::{in_hundred, number},
+    text::{number, of_hundred},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
 
 /// A level read by eye to the half step counts as reached within this.
 const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
-/// A fresh mix is put on where it reaches the target in so many of 100 cases.
-pub(super) const WORTH_PERCENT: Sourced<f64> = Sourced::assumed(50.0);
 
 choice! {
     /// What follows for a section that is, or was, lightened.
@@ -147,7 +148,7 @@ impl Asked<'_> {
         let (target, limit) = (self.lift.target_level, self.lift.limit);
         let carried = self.one.carried_each(self.so_far.now, limit);
         let on_hair = Duration::nearest(carried.iter().map(|time| time.min()).sum());
-        let start = carried.iter().fold(self.lift.lightening, |lightening, time| lightening.after(*time));
+        let start = self.lift.lightening.after_each(&carried);
         let missing = (target - self.level).levels();
         let reached = missing <= REACHED_WITHIN_LEVELS.value;
         let fresh = self.fresh(&start, &carried);
@@ -191,7 +192,7 @@ impl Asked<'_> {
         let lasts = minutes.map_or(limit, |minutes| minutes.high());
         let all = carried.iter().chain([&lasts]).map(|time| (self.lift.situation, *time));
         let Condition { strain, .. } = condition(&all.collect::<Vec<_>>());
-        Fresh { minutes, chance: start.chance_between(target, limit), strain }
+        Fresh { minutes, chance: chance_of_fresh(&self.lift.lightening, carried, target, limit), strain }
     }
 
     /// The decision with its reasons; what was not taken goes on the list.
@@ -237,11 +238,7 @@ impl Asked<'_> {
         }
         let chance = of_hundred(&fresh.chance);
         // What is worth it by the best estimate alone is not told as if its bounds said so too.
-        let only = if fresh.chance.low().percent() < WORTH_PERCENT.value {
-            ", worth it by the estimate, not by its bounds"
-        } else {
-            ""
-        };
+        let only = if is_worth_it(fresh.chance.low()) { "" } else { ", worth it by the estimate, not by its bounds" };
         let brings =
             format!("a fresh mix of the same strength reaches it within one application in {chance} cases{only}");
         let open = self.not_known();
@@ -256,12 +253,6 @@ impl Asked<'_> {
         let look = "look every five minutes from the first strand on, and rinse when the level is there".to_owned();
         (Again::FreshMix, vec![state, brings, look])
     }
-}
-
-/// Of a hundred, with the bounds where they say something else than the estimate.
-pub(super) fn of_hundred(chance: &Interval<Share>) -> String {
-    let [low, best, high] = chance.to_array().map(in_hundred);
-    if low == high { format!("{best} of 100") } else { format!("{best} ({low} to {high}) of 100") }
 }
 
 fn levels(missing: f64) -> String {

@@ -2,7 +2,7 @@
 
 use super::{
     Comfort, FoilHeat, Instruction, SectionSoFar,
-    again::{Asked, Fresh, WORTH_PERCENT, of_hundred},
+    again::{Asked, Fresh},
     instructions::itching,
     replay::LEAST_MIN,
     rest::concerns_all,
@@ -10,11 +10,11 @@ use super::{
 };
 use crate::{
     finding::{Finding, Verdict},
-    lift::Strain,
+    lift::{Strain, is_worth_it},
     quantity::{Duration, Quantity},
     service::{Mix, shape::Elasticity},
     source::Sourced,
-    text::{amount, number},
+    text::{amount, number, of_hundred},
 };
 
 /// How often lightener goes on the same hair in one visit.
@@ -134,7 +134,7 @@ impl Asked<'_> {
             against.push("with a fresh mix today the strain would be severe: breaking has to be expected".to_owned());
         }
         let (chance, limit) = (of_hundred(&fresh.chance), amount(self.lift.limit, 0));
-        if fresh.chance.best().percent() < WORTH_PERCENT.value {
+        if !is_worth_it(fresh.chance.best()) {
             against.push(format!("even a fresh mix reaches it within {limit} min in {chance} cases only"));
         }
         against

@@ -1,7 +1,7 @@
 use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
-    looked::toned_by,
+    looked::{TONED, read_toned},
     repeat::{mix_of, to_repeat},
     too_long::{allowed, instructed, is_more, step_of},
 };
@@ -105,6 +105,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let (mix, step) = (mix_of(plan, one), step_of(plan, &one.name));
         let beyond = step.and_then(|step| too_long(one, step));
         let beyond = beyond.as_deref();
+        let toned = read_toned(plan, so_far, one);
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
             if let (Some(planned), Some(actual)) = (planned, actual) {
                 pairs.push(PlannedActual {
@@ -113,7 +114,11 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
                     planned,
                     actual,
                     words: words(actual - planned, what)
-                        + beyond.filter(|_| what == Compared::OnHair).unwrap_or_default(),
+                        + match what {
+                            Compared::OnHair => beyond.unwrap_or_default(),
+                            Compared::Level if toned => "; read with the toner on",
+                            _ => "",
+                        },
                 });
             }
         };
@@ -152,7 +157,11 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         for_planned_time,
         not_judged,
         left_out: strange(plan, so_far),
-        to_repeat: so_far.sections.iter().filter_map(|one| to_repeat(plan, one)).collect(),
+        to_repeat: so_far
+            .sections
+            .iter()
+            .filter_map(|one| to_repeat(plan, one, read_toned(plan, so_far, one)))
+            .collect(),
         instructions: follows,
     }
 }
@@ -170,8 +179,8 @@ pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interva
 fn judged_one(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
     let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
     let result = one.result?;
-    if one.result_at.is_some_and(|at| toned_by(plan, so_far, at)) {
-        return Some((result, Err("read after the toner, which is no level of lifting".to_owned())));
+    if read_toned(plan, so_far, one) {
+        return Some((result, Err(TONED.to_owned())));
     }
     if one.earlier.is_empty() {
         return Some((result, forecast(lift, one.carried().map(Duration::min))));

@@ -2,11 +2,11 @@
 
 use super::{
     SectionSoFar, SoFar,
-    again::{Again, SecondApplication, of_hundred, second_applications},
+    again::{Again, second_applications},
 };
 use crate::{
     colour::Level,
-    lift::Next,
+    lift::{Next, at_the_limit},
     quantity::{Duration, Quantity},
     service::{Plan, SectionLift, SeenLevel, WorkStage},
     text::{amount, number},
@@ -66,7 +66,10 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
         // The result is read better than a look of the same minute.
         let seen = one.seen.iter().copied().filter(|(at, _)| result.is_none_or(|(read, _)| *at != read));
         for (at, level) in seen.chain(result) {
-            match on_the_sheet(plan, one, at) {
+            // Once it is rinsed, a toner is what darkens it; what is on lightens on while another section is toned.
+            let rinsed = one.rinsed.is_some_and(|rinsed| rinsed <= at);
+            let lightened = if rinsed && toned_by(plan, so_far, at) { Err(TONED.to_owned()) } else { Ok(at) };
+            match lightened.and_then(|at| on_the_sheet(plan, one, at)) {
                 Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
                 Err(why) => {
                     let level = number(level.number(), 2);
@@ -81,11 +84,16 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
 /// The result as a look at the end of what was on: what is read after the rinse was reached before it. None after a toner went on,
 /// for then it is no level of lifting.
 fn lifted_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
-    let (read, level) = one.result_at.zip(one.result)?;
-    if toned_by(plan, so_far, read) {
-        return None;
-    }
+    let (read, level) = one.result_at.zip(one.result).filter(|_| !read_toned(plan, so_far, one))?;
     Some((one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read), level))
+}
+
+/// Why a level teaches nothing of lifting.
+pub(super) const TONED: &str = "read after the toner, which is no level of lifting";
+
+/// Whether the level that it came to was read with a toner on it, which darkens.
+pub(crate) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> bool {
+    one.result_at.is_some_and(|at| toned_by(plan, so_far, at))
 }
 
 /// Whether it is a toner, or what else comes after the sections.
@@ -94,7 +102,7 @@ pub(super) fn goes_on_after(plan: &Plan, name: &str) -> bool {
 }
 
 /// Whether a toner, or what else comes after the lightener, was on by this minute.
-pub(crate) fn toned_by(plan: &Plan, so_far: &SoFar, at: Duration) -> bool {
+fn toned_by(plan: &Plan, so_far: &SoFar, at: Duration) -> bool {
     so_far.sections.iter().filter(|one| goes_on_after(plan, &one.name)).any(|one| {
         let (begun, applied, rinsed) = one.first();
         begun.or(applied).or(rinsed).is_some_and(|on| on <= at)
@@ -179,21 +187,11 @@ pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
             last.next = Next::Rinse;
             last.why = decided.reasons.first().cloned().unwrap_or_default();
             last.look_again = None;
-        } else if last.level == decided.level {
-            last.why = chance_of_fresh(lift, last.next, &decided).unwrap_or_else(|| std::mem::take(&mut last.why));
+        } else if last.level == decided.level && matches!(last.next, Next::FreshMix | Next::NextVisit) {
+            // Told with the chance of the decision, by all that the hair carried until now.
+            let at = (lift.limit, decided.level, lift.target_level);
+            (last.next, last.why) = at_the_limit(at, &decided.fresh_chance);
         }
     }
     all
-}
-
-/// The decision on a second application has one chance of a fresh mix, by all that the hair carried; a look is told with the same.
-fn chance_of_fresh(lift: &SectionLift, next: Next, decided: &SecondApplication) -> Option<String> {
-    let (even, only) = match next {
-        Next::FreshMix => ("a fresh mix of the same strength", ""),
-        Next::NextVisit => ("even a fresh mix", " only"),
-        Next::Rinse | Next::GoOn => return None,
-    };
-    let (limit, level, target, chance) =
-        (lift.limit, decided.level, lift.target_level, of_hundred(&decided.fresh_chance));
-    Some(format!("the limit of {limit} is reached at {level}; {even} reaches {target} in {chance} cases{only}"))
 }

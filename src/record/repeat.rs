@@ -8,7 +8,8 @@ use crate::{
 };
 
 /// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
-pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
+pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, toned: bool) -> Option<String> {
+    let toned = if toned { ", read with the toner on" } else { "" };
     // Nothing weighed is nothing to repeat.
     let mix = mix_of(plan, one).filter(|_| one.weighed.is_none_or(|weighed| weighed.g() > 0.0))?;
     let (planned, weighed) = (mix.made().g(), one.weighed.map_or(mix.made().g(), Mass::g));
@@ -35,8 +36,8 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar) -> Option<String> {
         said.push(format!("from level {}", span(&lift.from_level, |level| number(level.number(), 1))));
     }
     match (one.result, &one.tone) {
-        (Some(level), Some(tone)) => said.push(format!("to level {} {tone}", number(level.number(), 1))),
-        (Some(level), None) => said.push(format!("to level {}", number(level.number(), 1))),
+        (Some(level), Some(tone)) => said.push(format!("to level {} {tone}{toned}", number(level.number(), 1))),
+        (Some(level), None) => said.push(format!("to level {}{toned}", number(level.number(), 1))),
         (None, _) => said.push("result unknown".to_owned()),
     }
     Some(format!("{}: {}", one.name, said.join("; ")))

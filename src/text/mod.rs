@@ -39,6 +39,7 @@ pub use inert::{inert, is_active, is_shown, shortened};
 pub(crate) use number::without_thousands;
 pub use number::{number, significant};
 pub use place::{Lines, Position};
+pub(crate) use range::of_hundred;
 pub use range::{amount, in_hundred, range, rough, span};
 pub use sheet::{Sheet, WIDTH, wrapped};
 pub(crate) use trail::traced;

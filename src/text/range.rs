@@ -95,3 +95,9 @@ pub fn in_hundred(chance: Share) -> String {
         percent => number(percent, 0),
     }
 }
+
+/// Of a hundred, with the bounds where they say something else than the estimate.
+pub(crate) fn of_hundred(chance: &Interval<Share>) -> String {
+    let [low, best, high] = chance.to_array().map(in_hundred);
+    if low == high { format!("{best} of 100") } else { format!("{best} ({low} to {high}) of 100") }
+}

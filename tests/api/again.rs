@@ -6,10 +6,10 @@ use foilwork::{
     lift::Strain,
     reader::Format,
     record::{
-        Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, instructions, read_log, record, replay,
-        second_applications,
+        Again, Comfort, FoilHeat, LogEntry, Noted, SecondApplication, after_levels, instructions, levels_seen,
+        read_log, record, replay, second_applications,
     },
-    service::{Plan, parse, plan, shape::Elasticity},
+    service::{Evidence, Plan, parse, plan, plan_with, shape::Elasticity},
 };
 
 /// The nape goes from level 6 to 9 and is planned for 18 min of applying and 30 more, on 25 November 2026.
@@ -39,6 +39,23 @@ fn a_level_that_is_there_is_toned() {
     assert!(why_not(&one, Again::FreshMix).contains("oxidises the fibre for nothing"));
     // Nobody tested it: that is said before the toner.
     assert!(one.reasons.iter().any(|why| why.contains("test a damp strand before the toner")), "{:?}", one.reasons);
+}
+
+/// What is left at the limit of 48 min is one figure with its bounds, whether the plan is told what was seen or the log is.
+#[test]
+fn a_fresh_mix_after_the_limit_is_one_figure_for_plan_and_log() {
+    let file = parse(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap();
+    for level in [7.0, 7.5, 8.5] {
+        let so_far = replay(&[of(0.0, Noted::Begun), seen(48.0, level)]);
+        let seen = levels_seen(&gradient(), &so_far).levels;
+        assert_eq!(seen[0].to_string(), format!("nape={level}@48"));
+        let moved = plan_with(&file, &Evidence { seen, ..Evidence::default() }).unwrap();
+        let (by_plan, by_log) = (&moved.lift[0].seen[0], &after_levels(&moved, &so_far)[0]);
+        assert_eq!((by_plan.next, &by_plan.why), (by_log.next, &by_log.why));
+        let chance = second_applications(&moved, &so_far)[0].fresh_chance;
+        let [low, best, high] = chance.to_array().map(|chance| format!("{:.0}", chance.percent()));
+        assert!(by_plan.why.contains(&format!(" {best} ({low} to {high}) of 100 cases")), "{}", by_plan.why);
+    }
 }
 
 #[test]

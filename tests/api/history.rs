@@ -4,7 +4,7 @@ use foilwork::{
     history::{
         GroupBy, KeptPart, KeptRecord, KeptSection, Migration, forget, history_schema, home_care, keep, lessons,
         migrate, read_records, read_records_csv, rebooking, record_line, record_schema, records_csv, strand_readings,
-        summarise,
+        summarise, trace_lessons, trace_summaries,
     },
     lift::{Strain, read_strand_book, strand_line},
     reader::Format,
@@ -165,6 +165,7 @@ fn currencies_are_never_mixed() {
         currency: Some(currency.to_owned()),
         cost: Some("1.00".to_owned()),
         price: Some("2.00".to_owned()),
+        guest: None,
         ..kept()
     };
     let bad = KeptRecord { price: Some("two".to_owned()), ..one("EUR") };
@@ -185,12 +186,36 @@ fn what_was_left_over_has_a_cost_of_its_own() {
     let slip = keep(&soft(), &replay(&read_log(&left.replace("23.2", "900")).entries));
     assert_eq!((slip.left_over_cost, slip.section[0].left_over_g), (None, None));
     assert_eq!(with.section[0].left_over_g, Some(23.2));
-    let takings = summarise(&[with.clone(), without], GroupBy::All)[0].money[0];
+    let takings = summarise(&[with.clone(), KeptRecord { guest: None, ..without }], GroupBy::All)[0].money[0];
     assert_eq!((takings.services, takings.left_over_services), (2, 1));
     assert_eq!(takings.left_over.map(|left| left.to_string()), Some("0.73 EUR".to_owned()));
-    let both = summarise(&[with.clone(), with.clone()], GroupBy::All)[0].money[0];
+    let both = summarise(&[with.clone(), KeptRecord { guest: None, ..with.clone() }], GroupBy::All)[0].money[0];
     assert_eq!(both.left_over.map(|left| left.to_string()), Some("1.46 EUR".to_owned()));
     assert_eq!(read_records_csv(&records_csv(std::slice::from_ref(&with))).records, [with]);
+}
+
+/// Of one guest, day and title the later line counts, and without a guest what is equal in all is the same: 8 services of the
+/// example, kept a second time and one of them a third time with other minutes, are 8.
+#[test]
+fn a_service_kept_twice_counts_once_however_it_is_summed_up() {
+    let records = read_records(RECORDS).records;
+    let mut twice = [&records[..], &records[..], &records[..1]].concat();
+    twice[16].section[0].apply_min = Some(21.0);
+    let all = |records: &[KeptRecord]| summarise(records, GroupBy::All).remove(0);
+    assert_eq!((all(&records).kept_twice, all(&twice).kept_twice), (0, 9));
+    assert_eq!((all(&twice).services, all(&twice).weighed_g), (8, all(&records).weighed_g));
+    let learned = lessons(&twice);
+    assert_eq!((learned.records, learned.kept_twice, strand_readings(&twice).len()), (8, 9, 11));
+    // 21 min in place of the 20 of the first line.
+    assert_eq!(records[0].section[0].apply_min, Some(20.0));
+    assert!((all(&twice).applying_min.unwrap() - all(&records).applying_min.unwrap() - 1.0).abs() < 1e-9);
+    let weaves = summarise(&twice, GroupBy::Service);
+    assert_eq!(weaves.iter().map(|one| one.kept_twice).sum::<usize>(), 9);
+    assert_eq!((trace_lessons(&twice)[0].what.as_str(), trace_lessons(&twice).len()), {
+        let once = trace_lessons(&records);
+        ("grams used over grams expected, all sections", once.len())
+    });
+    assert_eq!(trace_summaries(&twice, GroupBy::All)[0].inputs, trace_summaries(&records, GroupBy::All)[0].inputs);
 }
 
 /// A record carries what a strand book needs: its line reads back as the reading.
@@ -223,7 +248,7 @@ fn figures_have_bounds_for_their_mean_and_the_next() {
     let record = |apply_min: f64| {
         let (foils, apply_min) = (Some(10), Some(apply_min));
         let section = KeptSection { name: "nape".to_owned(), foils, apply_min, ..KeptSection::default() };
-        KeptRecord { section: vec![section], ..kept() }
+        KeptRecord { section: vec![section], guest: None, ..kept() }
     };
     let found = lessons(&[10.0, 20.0, 40.0].map(record)).foils[0].min_per_foil;
     let scatter = 1.885_618_083_164_127 * std::f64::consts::LN_2;

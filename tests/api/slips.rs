@@ -4,7 +4,7 @@ use super::noted::{feels, foil, of, run, seen, strand};
 use foilwork::{
     colour::Level,
     finding::Verdict,
-    history::{keep, read_records, record_line},
+    history::{keep, lessons, read_records, read_records_csv, record_line, records_csv, strand_readings},
     quantity::{Duration, Mass},
     reader::Format,
     record::{
@@ -209,6 +209,34 @@ fn a_level_read_after_the_toner_judges_no_forecast(#[case] what: Noted) {
     let found = record(&planned(&[]), &replay(&entries));
     assert_eq!((found.forecasts, found.model_error_levels), (0, None));
     assert_eq!(found.not_judged, ["nape: read after the toner, which is no level of lifting"]);
+    assert!(found.to_repeat[0].ends_with("to level 8, read with the toner on"), "{:?}", found.to_repeat);
+    assert!(found.pairs.iter().any(|pair| pair.words.ends_with("; read with the toner on")), "{:?}", found.pairs);
+    // It is kept as what it is, and teaches no lift.
+    let kept = [keep(&planned(&[]), &replay(&entries))];
+    assert_eq!((kept[0].section[0].result_level, kept[0].section[0].toned_level), (None, Some(8.0)));
+    assert!(strand_readings(&kept).is_empty());
+    let learned = lessons(&kept);
+    assert_eq!((learned.read_toned, learned.level_off), (1, None));
+    assert_eq!(read_records_csv(&records_csv(&kept)).records, kept);
+    // Read before it, it does.
+    let before = LogEntry { at: Duration::from_min(50.0).unwrap(), ..entries[3].clone() };
+    let kept = [keep(&planned(&[]), &replay(&[&entries[..3], &[before]].concat()))];
+    assert_eq!((kept[0].section[0].result_level, kept[0].section[0].toned_level), (Some(8.0), None));
+    assert_eq!((strand_readings(&kept).len(), lessons(&kept).read_toned), (1, 0));
+    // Nor does a look at what is rinsed move the forecast; what is still on lightens while another section is toned.
+    let look = |rinsed: bool| {
+        let toner = entries[2].clone();
+        let lines = [
+            of(0.0, Noted::Begun),
+            of(45.0, if rinsed { Noted::Rinsed } else { Noted::Applied }),
+            toner,
+            seen(65.0, 8.0),
+        ];
+        levels_seen(&planned(&[]), &replay(&lines))
+    };
+    assert_eq!(look(true).levels, []);
+    assert_eq!(look(true).left_out, ["nape: level 8 at minute 65: read after the toner, which is no level of lifting"]);
+    assert_eq!((look(false).levels.len(), look(false).left_out.len()), (1, 0));
 }
 
 /// What is kept says what went wrong: a foil that was hot, and whole words, or that some are cut.

@@ -33,11 +33,14 @@ from foilwork.record import LogEntry
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 RECORDS = (EXAMPLES / "juniper_and_tide_records.jsonl").read_text(encoding="utf-8")
+COUNT = itertools.count()
 SOFT = foilwork.plan_file(EXAMPLES / "soft-gradient.toml")
 
 
 def line(on: str = "2026-11-25", guest: str | None = None, **section: Any) -> str:
-    record: dict[str, Any] = {"format": 1, "on": on, "title": "foils", "section": [{"name": "nape", **section}]}
+    # Without a guest only its title tells a service from another of the same figures.
+    title = f"foils {next(COUNT)}"
+    record: dict[str, Any] = {"format": 1, "on": on, "title": title, "section": [{"name": "nape", **section}]}
     return json.dumps(record | ({"guest": guest} if guest else {})) + "\n"
 
 
@@ -60,6 +63,16 @@ def test_a_margin_is_what_is_left_of_all_prices() -> None:
         costs[record["colourist"]] += Fraction(record["cost"])
     found = {one.of: one.money[0].margin_percent for one in summarise(RECORDS, "colourist")}
     assert found == {who: f"{float((paid - costs[who]) / paid * 100):.2f}" for who, paid in prices.items()}
+
+
+def test_a_service_kept_twice_counts_once() -> None:
+    """Eight services, each kept a second time: what is summed up is that of eight, and the lines that repeat them are counted."""
+    once, [twice] = summarise(RECORDS, "all")[0], summarise(RECORDS + RECORDS, "all")
+    assert (once.kept_twice, twice.kept_twice, twice.services, twice.weighed_g) == (0, 8, 8, once.weighed_g)
+    learned = lessons(RECORDS + RECORDS)
+    assert (learned.records, learned.kept_twice) == (8, 8)
+    assert learned.demand == lessons(RECORDS).demand
+    assert strand_readings(RECORDS + RECORDS) == strand_readings(RECORDS)
 
 
 @given(st.lists(st.floats(5.0, 60.0), min_size=2, max_size=12))

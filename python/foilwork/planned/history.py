@@ -179,10 +179,13 @@ class KeptSection(Record):
         "part": "Products in it, as weighed; as planned where nobody noted what was weighed.",
         "planned_apply_min": "How long putting it on was planned to take.",
         "planned_g": "What the plan made of it.",
-        "result_level": "The level it came to.",
+        "result_level": "The level it came to, before any toner.",
         "target_level": "The level wanted.",
         "technique": "How its hair was taken; absent for what follows the rinse.",
         "tone": "The tone it came to, in words.",
+        "toned_level": (
+            "The level it was read at with a toner on it: toner darkens, so nothing of lifting is learned from it."
+        ),
         "weighed_g": "What was really weighed.",
     }
     applications: int | None
@@ -202,6 +205,7 @@ class KeptSection(Record):
     target_level: float | None
     technique: _Technique | None
     tone: str | None
+    toned_level: float | None
     weighed_g: float | None
 
 
@@ -271,6 +275,10 @@ class Lessons(Record):
     __slots__ = {
         "demand": "Grams used over grams expected, for each technique and for all.",
         "foils": "Minutes for a foil, for each colourist.",
+        "kept_twice": (
+            "Lines of services that were kept already: each service counts once, of one guest, day and title the line "
+            "that was read last."
+        ),
         "level_off": (
             "Levels that came out less levels wanted, over all sections whose result is noted; absent where none is."
         ),
@@ -278,14 +286,20 @@ class Lessons(Record):
             "Sections that were put on more than once: left out of grams and levels, for the plan expects one "
             "application."
         ),
+        "read_toned": (
+            "Lightened sections whose level was read with a toner on it: left out of levels and of readings for a "
+            "strand book, for toner darkens."
+        ),
         "records": "How many records there are.",
         "waste": "What is thrown away over time; absent where no record says what was left over.",
         "weeks_between_visits": "Weeks from one visit of a guest to the next; absent without a guest who came twice.",
     }
     demand: tuple[DemandLesson, ...]
     foils: tuple[FoilLesson, ...]
+    kept_twice: int
     level_off: Learned | None
     put_on_again: int
+    read_toned: int
     records: int
     waste: WasteTrend | None
     weeks_between_visits: Learned | None
@@ -345,6 +359,7 @@ class Summary(Record):
         "chair_min": "The chair, added up over the services that state it; absent where none does.",
         "guests": "Different guests among those that have a code.",
         "incidents": "Reactions and accidents.",
+        "kept_twice": "Lines of services that were kept already: each counts once.",
         "left_over_g": "What was left over, likewise.",
         "money": "Cost and price in each currency, over the services that state both.",
         "of": "Which: a title, a colourist or a month; `all` for all, empty where a record does not say.",
@@ -361,6 +376,7 @@ class Summary(Record):
     chair_min: float | None
     guests: int
     incidents: int
+    kept_twice: int
     left_over_g: float | None
     money: tuple[Takings, ...]
     of: str

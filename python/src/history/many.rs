@@ -4,7 +4,8 @@ use crate::{error::raise, lift::StrandReading, plain::objects, source::TracedRes
 use foilwork::history;
 use pyo3::{prelude::*, types::PyList};
 
-/// Sum records up: use, waste, time, cost, price and margin.
+/// Sum records up: use, waste, time, cost, price and margin. A service that was kept twice counts once; ``kept_twice`` says how
+/// many lines repeat one.
 ///
 /// Args:
 ///     text: the lines of the records; those that cannot be read are left out.
@@ -30,7 +31,7 @@ pub fn summarise<'py>(py: Python<'py>, text: &str, by: &str) -> PyResult<Bound<'
 }
 
 /// What records teach: grams used over grams expected, minutes for a foil, waste over time, weeks between visits, each with how
-/// many there are and its 80 % interval.
+/// many there are and its 80 % interval. A service that was kept twice counts once; ``kept_twice`` says how many lines repeat one.
 ///
 /// Args:
 ///     text: the lines of the records; those that cannot be read are left out.
@@ -52,7 +53,7 @@ pub fn lessons<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyAny>> 
     objects(py, "Lessons", &history::lessons(&history::read_records(text).records))
 }
 
-/// What records say of lift, as readings for a strand book.
+/// What records say of lift, as readings for a strand book; not what was read with a toner on it, which darkens.
 ///
 /// Args:
 ///     text: the lines of the records; those that cannot be read are left out.

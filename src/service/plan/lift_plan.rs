@@ -11,7 +11,7 @@ use crate::{
     colour::Level,
     lift::{
         self, Condition, Cover, Experience, Factor, Lightening, Look, MOST_VISITS, Next, OFTEN, Ph, Reader, Situation,
-        Strain, StrandReading, TimeTo, Visit, advice, after_look, condition, series,
+        Strain, StrandReading, TimeTo, Visit, advice, after_look, at_the_limit, chance_of_fresh, condition, series,
     },
     quantity::{Duration, MassFraction, Quantity, Share, Temperature},
     reader::{InField, Problems},
@@ -161,9 +161,9 @@ pub(super) fn lift(
             let mut others = known.clone();
             others.remove(strands + k);
             let before = Experience::from_readings(&others).of(Some(guest), lit.product());
-            lit.seen(look, &after_look(&before, look))
+            (*look, after_look(&before, look))
         });
-        lit.forecast(&all, guest, seen.collect())
+        lit.forecast(&all, guest, &seen.collect::<Vec<_>>())
     });
     Ok(sections.collect())
 }
@@ -233,17 +233,25 @@ impl Lit<'_, '_> {
         Duration::nearest(self.step.begin.min() + on_hair.min())
     }
 
-    fn seen(&self, look: &Look, after: &lift::AfterLook) -> SeenNow {
+    fn seen(&self, look: &Look, after: &lift::AfterLook, lightening: &Lightening) -> SeenNow {
+        let (next, why) = match after.next {
+            // By all that is known by now and from either bound of the start, as beside a log.
+            Next::FreshMix | Next::NextVisit => {
+                let chance = chance_of_fresh(lightening, &[look.at], look.target, look.limit);
+                at_the_limit((look.limit, look.seen, look.target), &chance)
+            }
+            Next::Rinse | Next::GoOn => (after.next, after.why.clone()),
+        };
         SeenNow {
             at: self.on_clock(look.at),
             level: look.seen,
-            next: after.next,
-            why: after.why.clone(),
+            next,
+            why,
             look_again: after.look_again.map(|at| self.on_clock(at)),
         }
     }
 
-    fn forecast(&self, known: &Experience, guest: &str, seen: Vec<SeenNow>) -> SectionLift {
+    fn forecast(&self, known: &Experience, guest: &str, seen: &[(Look, lift::AfterLook)]) -> SectionLift {
         let belief = known.of(Some(guest), self.product());
         let (target, limit) = (self.target(), self.limit());
         let lightening = Lightening::new(&belief, &self.situation, self.work.darkest);
@@ -285,7 +293,7 @@ impl Lit<'_, '_> {
                 .map_or_else(|| lightening.after(limit).chance_between(target, limit), |visit| visit.chance),
             visits,
             looks: looks.collect(),
-            seen,
+            seen: seen.iter().map(|(look, after)| self.seen(look, after, &lightening)).collect(),
             known: advice.known,
             next_strand_test: advice.read_at,
             strain,

@@ -14,7 +14,7 @@ __all__ = [
 
 def lessons(text: str) -> planned.Lessons:
     """What records teach: grams used over grams expected, minutes for a foil, waste over time, weeks between visits, each with how
-    many there are and its 80 % interval.
+    many there are and its 80 % interval. A service that was kept twice counts once; ``kept_twice`` says how many lines repeat one.
 
     Args:
         text: the lines of the records; those that cannot be read are left out.
@@ -33,7 +33,7 @@ def lessons(text: str) -> planned.Lessons:
         ('W.', 9)
     """
 def strand_readings(text: str) -> list[StrandReading]:
-    """What records say of lift, as readings for a strand book.
+    """What records say of lift, as readings for a strand book; not what was read with a toner on it, which darkens.
 
     Args:
         text: the lines of the records; those that cannot be read are left out.
@@ -49,7 +49,8 @@ def strand_readings(text: str) -> list[StrandReading]:
         ('J-014', 6.0, 8.5, 46.0)
     """
 def summarise(text: str, by: Literal["all", "service", "colourist", "month"] = "service") -> list[planned.Summary]:
-    """Sum records up: use, waste, time, cost, price and margin.
+    """Sum records up: use, waste, time, cost, price and margin. A service that was kept twice counts once; ``kept_twice`` says how
+    many lines repeat one.
 
     Args:
         text: the lines of the records; those that cannot be read are left out.
