@@ -240,7 +240,7 @@ def begins(path: str | PathLike[str]) -> bytes | None:
     # which a page of Parquet begins.
     if head.startswith(_PARQUET):
         following = head[len(_PARQUET) : len(_PARQUET) + 1]
-        if not following or following in b"\t\r\n" or b" " <= following <= b"~":
+        if not following or following in b"\t\r\n" or following >= b" ":
             return None
     return next((begin for begin in (_PARQUET, _ARROW, _STREAM) if head.startswith(begin)), None)
 

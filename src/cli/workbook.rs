@@ -21,12 +21,12 @@ const BEGINS: &[u8] = b"PK\x03\x04";
 /// As much of a table as says what it is.
 const TELLING: u64 = 8;
 
-/// A table that Python's foilwork reads, by how it begins. The first column of a CSV may be named so, too: then a separator or the
-/// end of the line follows.
+/// A table that Python's foilwork reads, by how it begins. The first name of a CSV may begin so, too: then a letter, a separator or
+/// the end of the line follows, and none of these is what a page of Parquet begins with.
 fn read_by_python(begin: &[u8]) -> Option<&'static str> {
     match begin {
         [b'A', b'R', b'R', b'O', b'W', b'1', 0, 0, ..] => Some("an Arrow file"),
-        [b'P', b'A', b'R', b'1', next, ..] if !b",;|\t\r\n".contains(next) => Some("a Parquet file"),
+        [b'P', b'A', b'R', b'1', next, ..] if *next < b' ' && !b"\t\r\n".contains(next) => Some("a Parquet file"),
         [0xff, 0xff, 0xff, 0xff, ..] => Some("an Arrow stream"),
         _ => None,
     }

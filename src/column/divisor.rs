@@ -74,7 +74,7 @@ mod tests {
         #[test]
         fn a_division_in_three_steps_is_the_division(factor in 1.0..2000.0_f64, x in 0.0..5000.0_f64, tiny in -200..0_i32) {
             let drawn = Divisor::by(factor);
-            for by in [drawn, Some(Divisor::HUNDRED), Some(Divisor::MINUTES_OF_DAY)].into_iter().flatten() {
+            for by in drawn.into_iter().chain([Divisor::TEN, Divisor::HUNDRED, Divisor::MINUTES_OF_DAY, Divisor::DAYS_OF_MONTH]) {
                 for x in [x, x * 10.0_f64.powi(tiny), factor * x, (factor * x).next_up(), 0.0] {
                     prop_assert!(x != 0.0 && x < LEAST || PLAIN.over(x, by).to_bits() == FUSING.over(x, by).to_bits(), "{x} / {by:?}");
                 }

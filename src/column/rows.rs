@@ -70,7 +70,8 @@ impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool) + Copy 
     }
 }
 
-/// A law with what it knows beforehand. A function that is marked so is inlined however long it is, which no closure can ask for:
+/// A law with what it knows beforehand. A function that is marked so is inlined however long it is, which no closure with a name can
+/// ask for:
 /// one that is called instead has no lanes, and takes five to twenty times as long.
 #[derive(Clone, Copy)]
 pub(super) struct Given<K, F>(pub(super) K, pub(super) F);

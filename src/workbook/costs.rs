@@ -8,7 +8,7 @@ use super::{
 use crate::{
     money::{Money, SetPrice, TaxRate},
     service::{MoneyPlan, Plan},
-    sheet::{booked, price_range, times},
+    sheet::{booked, down_to, price_range, times},
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
@@ -167,7 +167,11 @@ fn by_the_list(
     page.named_formula("list_profit", "profit, by the price list", profit, float(set.profit), decimals)?;
     let margin = "IF(list_net_price=0,0,100*list_profit/list_net_price)";
     let percent = percent(set.margin.percent());
-    page.named_formula("list_margin_percent", "margin, %, by the price list", margin, percent, 1)
+    page.named_formula("list_margin_percent", "margin, %, by the price list", margin, percent, 1)?;
+    if let Some(told) = down_to(plan, money) {
+        page.paragraph(&format!("Profit by the price list: {told}."))?;
+    }
+    Ok(())
 }
 
 fn percent(decimal: Decimal) -> f64 {

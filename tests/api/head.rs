@@ -416,3 +416,15 @@ fn steps_before_the_colour(#[case] step: ExtraStep, #[case] strongest: Option<f6
         needs.mind.iter().any(|text| text.contains("strand")) && needs.mind.iter().any(|text| text.contains("gloves"))
     );
 }
+
+/// A fifth of a region that holds a tenth of the head's hair is a fiftieth of the head.
+#[test]
+fn what_a_gradient_takes_is_a_part_of_the_regions_hair() {
+    let (cm, percent) = (|cm| Length::from_cm(cm).unwrap(), |percent| Share::from_percent(percent).unwrap());
+    let blend = Gradient::new((cm(1.0), cm(5.0)), (percent(70.0), percent(20.0)), cm(30.0)).unwrap();
+    let template = Template::standard();
+    for (asked, hair) in blend.asks(&template).iter().zip(template.hair()) {
+        let want = hair.best().percent() * asked.taken.percent() / 100.0;
+        assert!((asked.of_head.percent() - want).abs() < 1e-9, "{}: {}", asked.region, asked.of_head);
+    }
+}

@@ -241,6 +241,18 @@ fn a_single_figure_has_no_interval() {
     assert!(found.demand.is_empty() && found.waste.is_none() && found.weeks_between_visits.is_none());
 }
 
+/// Six weeks and eight: the mean of such figures is the root of 48. Two records of one day are one visit, and what another guest
+/// does is no interval of this one.
+#[test]
+fn weeks_lie_between_the_visits_of_one_guest() {
+    let visit = |guest: &str, on: &str| KeptRecord { guest: Some(guest.to_owned()), on: on.to_owned(), ..kept() };
+    let days = ["2026-01-05", "2026-02-16", "2026-02-16", "2026-04-13"].map(|on| visit("J-1", on));
+    let found = lessons(&[&days[..], &[visit("J-2", "2026-03-02")]].concat());
+    let weeks = found.weeks_between_visits.unwrap();
+    assert_eq!(weeks.count, 2);
+    assert!((weeks.mean - 48.0_f64.sqrt()).abs() < 1e-9, "{}", weeks.mean);
+}
+
 /// By hand: ten foils in 10, 20 and 40 minutes are 1, 2 and 4 minutes a foil, each twice the one before: their mean is 2, their
 /// logarithms scatter by ln 2 with two degrees of freedom, t = 1.885 618 (SciPy, stats.t.ppf(0.9, 2)).
 #[test]

@@ -274,3 +274,19 @@ fn warmth_hastens_open_hair_less(#[case] uptake: Uptake, #[case] kj_per_mol: [f6
         assert!((got - want).abs() < 1e-6, "{got} for {want}");
     }
 }
+
+/// A heading that a crash tore is the beginning of ours: the lines below are in its order. One that merely begins like ours may stand
+/// over another order, and nothing below it is read.
+#[test]
+fn a_heading_of_another_order_is_not_taken_for_a_torn_one() {
+    let heading = strand_line(None);
+    let line = "J-014,,4,8.5,30,4,4,4,25,persulfate,,normal,medium,foil,eye,.\n";
+    let torn = &heading[..heading.find("before_level").unwrap() + "before_level,afte".len()];
+    let book = read_strand_book(&format!("{torn}\n{line}"));
+    assert_eq!((book.readings.len(), book.problems.len()), (1, 1));
+    let (first, other) = (torn.replace("before_level,afte", "afte,before_level"), torn.replace(",afte", ",level"));
+    for heading in [first, other] {
+        let book = read_strand_book(&format!("{heading}\n{line}"));
+        assert_eq!((book.readings.len(), book.problems.len()), (0, 2), "{heading}");
+    }
+}

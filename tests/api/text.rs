@@ -3,7 +3,9 @@
 use foilwork::{
     quantity::Mass,
     source::Interval,
-    text::{Lines, Position, Sheet, WIDTH, count, escaped, list, number, range, significant, wrapped},
+    text::{
+        Lines, Position, Sheet, WIDTH, count, escaped, from_cell, inert, list, number, range, significant, wrapped,
+    },
 };
 use rstest::rstest;
 
@@ -31,6 +33,13 @@ fn numbers_are_short(#[case] value: f64, #[case] decimals: usize, #[case] want: 
 #[case::beyond_twelve_decimals(1e-14, "0")]
 fn significant_digits(#[case] value: f64, #[case] want: &str) {
     assert_eq!(significant(value, 5), want);
+}
+
+/// What a terminal obeys is shown, and a guard is taken off only where one was put on: at the beginning of a cell.
+#[test]
+fn marks_are_shown_and_guards_taken_off() {
+    assert_eq!(inert("a\u{7f}b\u{1b}c"), "a\u{2421}b\u{241b}c");
+    assert_eq!(from_cell("a=b,'=c,d'=e"), "a=b,=c,d'=e");
 }
 
 #[test]

@@ -252,3 +252,10 @@ fn a_shade_is_held_against_the_hair() {
     // Yellow shows at 9: a yellow shade makes it warmer, one that lies opposite does not.
     assert!(!said(9.0, 9.0, Tone::of(Hue::Yellow), None, quasi).iter().any(|(verdict, _)| *verdict == Verdict::Passed));
 }
+
+/// Hair that is no lighter than it grew exposes nothing of the trade's list; a level more does.
+#[test]
+fn hair_that_is_not_lightened_exposes_nothing_listed() {
+    assert_eq!(Exposed::lightened(level(6.0), level(6.0)).listed_warmth(), None);
+    assert!(Exposed::lightened(level(6.0), level(7.0)).listed_warmth().is_some());
+}

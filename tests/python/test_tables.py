@@ -117,6 +117,7 @@ def test_a_long_table_is_what_the_function_and_plain_sql_say(tmp_path: Path) -> 
         ({"table": "damaged.parquet"}, "cannot read .*damaged.parquet: "),
         ({"table": "named.parquet"}, "it is no Parquet or Arrow file"),
         ({"table": "begun.parquet"}, "it is no Parquet or Arrow file"),
+        ({"table": "accented.parquet"}, "it is no Parquet or Arrow file"),
         ({"output": "weighed.csv"}, r"the ending says how it is written \(give one of .parquet, .arrow"),
         ({"output": "bottles.parquet"}, "this command reads it: name another file"),
         ({"output": "no/such/weighed.parquet"}, "there is no such folder: make it first"),
@@ -134,6 +135,7 @@ def test_what_cannot_be_leaves_no_trace(tmp_path: Path, change: dict[str, Any], 
     (tmp_path / "damaged.parquet").write_bytes(whole[:4] + b"\xff" * 40 + whole[44:])
     (tmp_path / "named.parquet").write_text("PAR1,target\n12,3\n")
     (tmp_path / "begun.parquet").write_text("PAR1_g,target\n12,3\n")
+    (tmp_path / "accented.parquet").write_text("PAR1\u00e9,target\n12,3\n", encoding="utf-8")
     (tmp_path / "weighed.parquet").write_text("what stood here")
     before = {path: path.read_bytes() for path in tmp_path.iterdir()}
     words = {"table": "bottles.parquet", "output": "weighed.parquet", "refused": None, "stock": "stock"} | change

@@ -1,6 +1,6 @@
 //! The stage after the money: what to book the service as, and what the price list says for it.
 
-use super::{ChairClock, ChairTime, MoneyPlan};
+use super::{ChairClock, ChairTime, CostRange, MoneyPlan};
 use crate::{
     head::ServiceClass,
     money::{Money, SetPrice, TaxRate, take_tax_out},
@@ -55,7 +55,7 @@ impl Booking {
         self.card_fee.map_or(Some(cost), |fee| cost.plus(fee).ok())
     }
 
-    /// The same where the hair takes as much as it may; none where that is no more.
+    /// The same where the hair takes as much as it may; none where what it takes moves no cost.
     pub(crate) fn cost_at_most(&self, money: &MoneyPlan) -> Option<Money> {
         let most = money.cost_range?.most;
         self.card_fee.map_or(Some(most), |fee| most.plus(fee).ok())
@@ -64,6 +64,14 @@ impl Booking {
     /// What the price of the list leaves over that; none without such a price, or without a cost.
     pub(crate) fn leaves(&self, money: &MoneyPlan) -> Option<SetPrice> {
         SetPrice::of(self.cost(money)?, self.kept()?).ok()
+    }
+
+    /// The same where the hair takes least, and where it takes most; none where that moves nothing.
+    pub(crate) fn leaves_between(&self, money: &MoneyPlan) -> Option<[SetPrice; 2]> {
+        let CostRange { least, most } = money.cost_range?;
+        let kept = self.kept()?;
+        let at = |cost: Money| SetPrice::of(self.card_fee.map_or(Ok(cost), |fee| cost.plus(fee)).ok()?, kept).ok();
+        Some([at(least)?, at(most)?])
     }
 
     pub(super) fn of(

@@ -3,12 +3,11 @@
 use super::{Mix, sections::Work};
 use crate::{
     money::{
-        CardFee, CardRate, CostTable, Margin, Markup, Money, MoneyError, PriceEnding, PriceRule, PriceTarget, Rounding,
-        ServicePrice, TaxRate, Toward,
+        CardFee, CardRate, CostTable, Margin, Markup, Money, MoneyError, PriceRule, PriceTarget, ServicePrice, TaxRate,
+        Toward,
     },
     quantity::Duration,
 };
-use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -39,29 +38,12 @@ pub struct PricedBy {
     pub target_net: Money,
     /// Whether the list moved the price, with its tax, to one of its own.
     pub moved: bool,
+    /// The rule that all this is of; without a tax it reckons with none.
+    #[serde(skip)]
+    pub(super) rule: PriceRule,
 }
 
 impl PricedBy {
-    /// What was asked for.
-    fn target(&self) -> Option<PriceTarget> {
-        let margin = self.margin_percent.map(PriceTarget::Margin);
-        let markup = || self.markup_percent.map(PriceTarget::Markup);
-        margin.or_else(markup).or_else(|| self.per_chair_h.map(PriceTarget::PerChairHour))
-    }
-
-    /// The rule that it was found by; none where that is not whole.
-    pub(super) fn rule(&self, rounding: Rounding) -> Option<PriceRule> {
-        let card = self.card_percent.zip(self.card_fixed).and_then(|(rate, fixed)| CardFee::new(rate, fixed).ok());
-        let ending = self.price_step.zip(self.price_ending).and_then(|(step, end)| PriceEnding::new(step, end).ok());
-        Some(PriceRule {
-            target: self.target()?,
-            tax: self.tax_percent.or_else(|| TaxRate::from_percent(Decimal::ZERO).ok())?,
-            card,
-            ending: ending.zip(self.price_ending_toward),
-            rounding,
-        })
-    }
-
     pub(super) fn of(rule: &PriceRule, tax: Option<TaxRate>, found: &ServicePrice) -> Self {
         let (mut margin, mut markup, mut hour) = (None, None, None);
         match rule.target {
@@ -82,6 +64,7 @@ impl PricedBy {
             price_ending_toward: rule.ending.map(|(_, toward)| toward),
             target_net: found.target_net,
             moved: found.moved,
+            rule: *rule,
         }
     }
 }

@@ -49,7 +49,9 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
         results.push(net_of(("gross price", price), tax, named, stated.weaker(Basis::Derived)));
     }
     if let Some(set) = booking.leaves(money) {
-        results.push(left(&set, booking.card_fee, basis.weaker(stated)));
+        let ends = booking.leaves_between(money).map(|[least, most]| [most, least].map(|end| percent_of(&end)));
+        let basis = if ends.is_some() { basis.weaker(Basis::Assumed) } else { basis };
+        results.push(TracedResult { bounds: ends, ..left(&set, booking.card_fee, basis.weaker(stated)) });
     }
     results
 }
@@ -61,7 +63,7 @@ fn cost(money: &MoneyPlan, basis: Basis) -> TracedResult {
 
 /// From the cost to what the guest pays; where the list moves the price, the net price is what is left of it.
 fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: Basis) -> Vec<TracedResult> {
-    let Some(rule) = by.rule(money.rounding) else { return Vec::new() };
+    let rule = &by.rule;
     // Without a tax the guest pays the net price.
     let untaxed = TaxedPrice { net: set.price, tax: Money::zero(set.price.currency()), gross: set.price };
     let taxed = money.taxed.unwrap_or(untaxed);
@@ -70,7 +72,20 @@ fn price(plan: &Plan, money: &MoneyPlan, set: &SetPrice, by: &PricedBy, basis: B
     let [net, gross] = rule.traced(inputs, by.target_net, (&taxed, by.moved), basis);
     let gross = (by.moved || money.taxed.is_some()).then_some(gross);
     let left = || net_of(("gross price", taxed.gross), rule.tax, ("net price", taxed.net), basis);
-    [Some(net), gross, by.moved.then(left)].into_iter().flatten().collect()
+    let mut steps: Vec<_> = [Some(net), gross, by.moved.then(left)].into_iter().flatten().collect();
+    if by.tax_percent.is_none() {
+        steps.iter_mut().for_each(without_tax);
+    }
+    steps
+}
+
+/// A step that reckons with a tax although none is stated says so.
+fn without_tax(step: &mut TracedResult) {
+    for tax in step.inputs.iter_mut().filter(|input| input.what == "tax") {
+        "tax, none being stated".clone_into(&mut tax.what);
+        tax.basis = Some(Basis::Assumed);
+        step.basis = step.basis.weaker(Basis::Assumed);
+    }
 }
 
 /// What the price leaves, as a part of it.
@@ -81,9 +96,12 @@ fn left(set: &SetPrice, card_fee: Option<Money>, basis: Basis) -> TracedResult {
         Some(_) => "(net price - cost - card fee) / net price x 100",
         None => "(net price - cost) / net price x 100",
     };
-    let margin = set.margin.percent().round_dp(6).normalize();
-    TracedResult::exact("margin that comes out", margin, "% of the price", formula, basis)
+    TracedResult::exact("margin that comes out", percent_of(set), "% of the price", formula, basis)
         .made_of([of("net price", set.price), of("cost", cost)].into_iter().chain(fee))
+}
+
+fn percent_of(set: &SetPrice) -> String {
+    set.margin.percent().round_dp(6).normalize().to_string()
 }
 
 /// The same rule at the cost of less and of more mixture.

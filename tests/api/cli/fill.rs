@@ -304,6 +304,8 @@ fn no_name_promises_another_format(#[case] output: &str, #[case] more: &[&str], 
 #[case("ARROW_speed,ww\n1,6\n", true)]
 #[case("ARROW1,ww\n1,6\n", true)]
 #[case("PAR1,ww\n1,6\n", true)]
+#[case("PAR1_g,ww\n1,6\n", true)]
+#[case("PAR1\u{e9},ww\n1,6\n", true)]
 #[case("PAR1\u{15}ww\n", false)]
 #[case("ARROW1\0\0ww\n", false)]
 fn a_first_column_may_be_named_as_a_format_begins(#[case] text: &str, #[case] is_csv: bool) {

@@ -68,8 +68,10 @@ fn a_service_kept_again_counts_once() {
     run(&["note", log, "--at", "45", "--section", "nape", "--rinsed"]);
     keep();
     let (_, said) = run(&["history", records]);
+    // Where lines end depends on how long the name of the folder is.
+    let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(
-        said.starts_with("HISTORY  1 service") && said.contains("kept twice, not alike: the later line counts"),
+        said.starts_with("HISTORY 1 service") && said.contains("kept twice, not alike: the later line counts"),
         "{said}"
     );
 }

@@ -58,6 +58,10 @@ fn messages() -> Result<(), Box<dyn std::error::Error>> {
             "unknown exposed pigment \"brassy\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (brass is yellow-orange or orange)",
         ),
         (
+            text("coppery".parse::<SeenPigment>()),
+            "unknown exposed pigment \"coppery\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (copper is orange or red-orange)",
+        ),
+        (
             text("strong yelow".parse::<SeenPigment>()),
             "unknown exposed pigment \"yelow\": give one of red-brown, red, red-orange, orange, yellow-orange, yellow (did you mean yellow?)",
         ),

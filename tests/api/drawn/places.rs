@@ -2,10 +2,12 @@
 
 use super::{Drawn, costs, day, elements, grid, head, near, of, pigment, said, scale, strip, timeline, wheel};
 use foilwork::{
-    chart::{head_chart, head_text},
+    chart::{CostChart, cost_chart, head_chart, head_text},
     colour::Hue,
     head::Template,
+    money::{CostKind, CostLine, CostTable, Currency, Money},
     quantity::Duration,
+    source::Basis,
 };
 
 /// 80 g at 6 % from 12 % are half of it, at 3 % from 12 % a quarter; what is there already is all of it.
@@ -162,6 +164,33 @@ fn regions_stand_as_the_template_lays_them() {
     let last = said(&all, "two grams");
     assert!(last.y() > white[0].y() && last.y() < white[0].y() + white[0].height(), "{last:?}");
     assert!(white[0].height() > white[1].height() + 20.0, "two lines more");
+}
+
+/// The map in words: each region with how light it is.
+#[test]
+fn the_map_says_what_it_shows() {
+    let picture = head(head_chart);
+    for region in Template::standard().regions() {
+        assert!(picture.contains(&format!("{} L* ", region.name)), "{}", region.name);
+    }
+}
+
+/// Lines of what is not counted stand under the sum, one below the other, within the picture.
+#[test]
+fn what_is_not_counted_stands_below() {
+    let mut table = CostTable::new(Currency::EUR);
+    let amount = Money::parse("12.50", Currency::EUR).unwrap();
+    table.push(CostLine::new(CostKind::Product, "powder", Basis::Stated, amount)).unwrap();
+    let left_out: Vec<String> = (1..30).map(|place| format!("what is not known of foil {place}")).collect();
+    let chart = CostChart { title: "gloss", table: &table, left_out: &left_out, style: None };
+    let all = elements(&cost_chart(&chart));
+    let lines: Vec<f64> =
+        of(&all, "text").iter().filter(|text| text.number("font-size") == 12.0).map(|text| text.y()).collect();
+    let counted = of(&all, "text").iter().find(|text| text.words.starts_with("counted")).unwrap().y();
+    assert!(lines.len() > 3 && lines[0] > counted + 10.0, "{lines:?} {counted}");
+    let gap = lines[1] - lines[0];
+    assert!(gap > 12.0 && lines.windows(2).all(|pair| (pair[1] - pair[0] - gap).abs() < 1e-9), "{lines:?}");
+    assert!(lines.last().unwrap() + 4.0 < all[0].height(), "{lines:?} {:?}", all[0]);
 }
 
 /// A box for each region at its place, six columns and two rows a unit, with the letters in their order.

@@ -7,7 +7,7 @@ use foilwork::source::Basis;
 use foilwork::{
     business::{
         ChairService, break_even, contribution_per_chair_hour, median_count, price_list, rank_by_chair_hour,
-        sales_mix_target, share_tips,
+        sales_mix_target, share_tips, trace_tips,
     },
     money::{
         CostKind, CostLine, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PackPrice,
@@ -109,6 +109,9 @@ fn small_things_hold() {
             .unwrap();
     assert_eq!((offer.off, offer.after), (euros("0.02"), euros("0.03")));
     assert!(ProfitTax::from_percent(100.into()).is_err());
+    // Of eight hours and two.
+    let trail = trace_tips(euros("50.00"), &[minutes(480.0), minutes(120.0)]).unwrap();
+    assert!(trail.iter().all(|one| one.inputs[2].value == "10"), "{trail:?}");
     assert_eq!(share_tips(euros("0.01"), &[minutes(1.0), minutes(1.0)]).unwrap(), [euros("0.01"), euros("0.00")]);
     assert_eq!(median_count(&[7, 12]).unwrap(), number("9.5"));
     let at = rent(12).at(euros("1500.00"), HALF_UP).unwrap();

@@ -1,5 +1,5 @@
 use foilwork::{
-    peroxide::{MolarVolume, StatedStrength, Strength, StrengthUnit},
+    peroxide::{MolarVolume, ParseUnitError, StatedStrength, Strength, StrengthUnit},
     quantity::Temperature,
 };
 use rstest::rstest;
@@ -41,6 +41,12 @@ fn a_stated_strength_as_mass_fraction(#[case] text: &str, #[case] low: f64, #[ca
     assert!((found.low().ww_percent() - low).abs() < 0.006, "{}", found.low());
     assert!((found.best().ww_percent() - best).abs() < 0.0025, "{}", found.best());
     assert!((found.high().ww_percent() - high).abs() < 0.006, "{}", found.high());
+}
+
+/// A label in vol is no unit: it stands for one of several strengths.
+#[rstest]
+fn vol_alone_is_no_unit(#[values("vol", "Vol.", "volume")] text: &str) {
+    assert_eq!(text.parse::<StrengthUnit>(), Err(ParseUnitError::BareVol));
 }
 
 #[test]
