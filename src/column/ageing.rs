@@ -69,7 +69,8 @@ pub fn strengths_after(
     let rule = by_unit::strength_after(unit);
     let rule = |[fresh, rate, days]: [f64; 3]| {
         let (rate, elapsed) = (LossRate::from_per_day(rate)?, Duration::from_days(days)?);
-        Ok::<_, AgeingError>([rule(fresh * scale, rate, elapsed)? / scale])
+        let later = rule(fresh * scale, rate, elapsed)?;
+        Ok::<_, AgeingError>([of_given(fresh, fresh * scale, later, later / scale)])
     };
     law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Given(typed, law), rule))
 }
@@ -82,12 +83,20 @@ fn after<Q: StrengthQuantity>(
     [fresh, rate, days]: [f64; 3],
     machine: Machine,
 ) -> ([f64; 1], bool) {
-    let (fresh, elapsed) = (fresh * scale, stored(days, machine));
+    let (given, fresh, elapsed) = (fresh, fresh * scale, stored(days, machine));
     let later = lesser(aged(fresh, left(rate, elapsed), Q::STRENGTH_UNIT), strongest);
-    let in_unit = if scale > 1.0 { machine.over(later, Divisor::TEN) } else { later };
+    let in_unit = if scale > 1.0 { of_given(given, fresh, later, machine.over(later, Divisor::TEN)) } else { later };
     // Zero has two signs: it is left to the rule, and so is what is too small to be divided in steps.
     let good = (fresh > 0.0) & (fresh <= strongest) & (later >= LEAST);
     ([in_unit], good & within(rate, LossRate::MAX.per_day()) & lasts(days))
+}
+
+/// What is left in the unit of what was given: all of it where nothing is lost, and never more.
+#[expect(clippy::inline_always, reason = "as above")]
+#[inline(always)]
+fn of_given(given: f64, fresh: f64, later: f64, in_unit: f64) -> f64 {
+    let in_unit = if in_unit < given { in_unit } else { given };
+    if later < fresh { in_unit } else { given }
 }
 
 /// Rates of loss per day between assays.

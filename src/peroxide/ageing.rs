@@ -175,7 +175,10 @@ pub(crate) fn aged(fresh: f64, left: f64, unit: StrengthUnit) -> f64 {
     }
     let before = to_ww_percent(fresh, unit) / 100.0;
     let after = before * left / (1.0 - before * (1.0 - left) * OXYGEN_SHARE);
-    from_ww_percent(100.0 * after, unit)
+    let later = from_ww_percent(100.0 * after, unit);
+    // There and back may be off in the last place: of what nothing is lost all is left, and never more.
+    let later = if later < fresh { later } else { fresh };
+    if left < 1.0 { later } else { fresh }
 }
 
 /// The share of the peroxide left between two strengths: the inverse of [`aged`].

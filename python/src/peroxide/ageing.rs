@@ -84,9 +84,9 @@ pub fn strength_after<'py>(
     let unit: StrengthUnit = unit.parse().map_err(raise)?;
     let (scalar, scale) = (in_unit!(unit, after), scale(unit));
     let rule = |[fresh, rate, days]: [f64; 3]| {
-        Ok::<_, AgeingError>(
-            [scalar(fresh * scale, LossRate::from_per_day(rate)?, Duration::from_days(days)?)? / scale],
-        )
+        let later = scalar(fresh * scale, LossRate::from_per_day(rate)?, Duration::from_days(days)?)?;
+        // There and back may be off in the last place: of what nothing is lost all is left, and never more.
+        Ok::<_, AgeingError>([if later < fresh * scale { (later / scale).min(fresh) } else { fresh }])
     };
     let kernel = |[a, b, c]: [Cells<'_>; 3], [out]: [&mut [f64]; 1]| column::strengths_after(a, unit, b, c, out);
     let [found] = apply_kernel(py, [&fresh, &rate_per_day, &days], How::new(errors, out, r#where)?, rule, kernel)?;

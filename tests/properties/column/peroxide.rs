@@ -39,10 +39,11 @@ fn storage<Q: StrengthQuantity + Into<Strength>>(unit: StrengthUnit, scale: f64)
     hold(
         &combined([&strengths, &rates(), &days()]),
         |[fresh, rates, days], [out]| column::strengths_after(fresh, unit, rates, days, out),
-        |[fresh, rate, days]| {
-            let (fresh, rate) = (Q::from_unit(fresh * scale).ok()?, LossRate::from_per_day(rate).ok()?);
+        |[given, rate, days]| {
+            let (fresh, rate) = (Q::from_unit(given * scale).ok()?, LossRate::from_per_day(rate).ok()?);
             let left = strength_after(Interval::exact(fresh), Interval::exact(rate), Duration::from_days(days).ok()?);
-            Some([left.best().in_unit() / scale])
+            // Times ten and back is not always the same.
+            Some([if left.best() < fresh { (left.best().in_unit() / scale).min(given) } else { given }])
         },
     );
     hold(

@@ -1,5 +1,6 @@
 use foilwork::{
-    peroxide::{PreDilution, Titration, loss_rate, read_glass, strength_after},
+    column::{Cells, loss_rates, strengths_after},
+    peroxide::{PreDilution, StrengthUnit, Titration, loss_rate, read_glass, strength_after},
     quantity::{AmountConcentration, Duration, LossRate, MassFraction, Volume},
     source::Interval,
 };
@@ -52,5 +53,25 @@ proptest! {
         let peroxide = percent * left;
         let water = 100.0 - percent + (percent - peroxide) * 18.015 / 34.014;
         prop_assert!((aged.ww_percent() - 100.0 * peroxide / (peroxide + water)).abs() < 1e-9);
+    }
+}
+
+/// Rounding makes no peroxide: what is not stored at all, or loses less than a last place, is as it was in every unit, what loses a
+/// little is never above it, and a rate can be told from the two.
+#[test]
+fn no_strength_rises_in_storage() {
+    for unit in StrengthUnit::ALL {
+        let fresh: Vec<f64> = (1..4_000).map(|hundredths| f64::from(hundredths) / 100.0).collect();
+        for rate in [0.0, 1e-20, 1e-17, 1e-16, 3e-16, 1e-12] {
+            let mut later = vec![0.0; fresh.len()];
+            let outcome = strengths_after(Cells::Each(&fresh), *unit, rate.into(), 1.0.into(), &mut later).unwrap();
+            assert_eq!(outcome.refused, 0);
+            let mut rates = vec![0.0; fresh.len()];
+            let told = loss_rates(Cells::Each(&fresh), Cells::Each(&later), *unit, 1.0.into(), &mut rates).unwrap();
+            assert_eq!(told.refused, 0, "{unit} at {rate}");
+            for (before, after) in fresh.iter().zip(&later) {
+                assert!(after <= before && (rate > 1e-17 || after == before), "{before} {unit} at {rate}: {after}");
+            }
+        }
     }
 }
