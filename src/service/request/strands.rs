@@ -48,7 +48,7 @@ fn reading(
     let cover = Sourced::common_practice(Cover::Foil);
     let cover = used.stated_or(strand.cover, &field_of_cover, cover, "a test strand lies on foil").value;
     let item = shelf.items.get(place);
-    Ok(StrandReading {
+    let reading = StrandReading {
         situation: Situation {
             on_hair: on_hair(&ratio, strength, &[]).in_field(field)?,
             temperature,
@@ -61,7 +61,13 @@ fn reading(
         reader: strand.reader,
         guest: Some(guest(file).to_owned()),
         product: Some(strand.product.clone()),
-    })
+    };
+    if reading.is_darker() {
+        let (after, before) = (reading.after, reading.before);
+        return Err(format!("{after} is darker than {before} before: lightener makes it lighter (swap the two?)"))
+            .in_field(&format!("{field}.after_level"));
+    }
+    Ok(reading)
 }
 
 /// Whose readings those of the file are; one without a code hangs together with this service alone.

@@ -117,6 +117,7 @@ fn a_strand_of_the_guest_narrows_and_moves_it() {
 #[rstest]
 #[case::product("products", |strand: &mut Strand| strand.product = "products".into(), "strand[1].product: no lightener is called \"products\": the file has powder")]
 #[case::neither("neither", |strand: &mut Strand| strand.developer = None, "strand[1]: neither `developer` nor `strength` is given: give one of them")]
+#[case::darker("darker", |strand: &mut Strand| strand.after_level = 5.0, "strand[1].after_level: level 5 is darker than level 6 before: lightener makes it lighter (swap the two?)")]
 fn a_strand_is_checked(#[case] _name: &str, #[case] change: fn(&mut Strand), #[case] want: &str) {
     let mut file = fine();
     let mut wrong = strand(8.0);
