@@ -312,3 +312,17 @@ fn written(folder: &Path, entries: &[LogEntry]) -> String {
     fs::write(&path, entries.iter().map(log_line).collect::<String>()).unwrap();
     path.to_string_lossy().into_owned()
 }
+
+/// What is said of a look is on the clock of the log, whenever the sheet begins that section and whenever it was begun.
+#[rstest]
+fn a_look_is_answered_at_its_own_minute(#[values("nape", "hairline")] section: &str, #[values(7.0, 90.0)] begun: f64) {
+    let file = parse(GRADIENT, Format::Toml).unwrap();
+    let named = |entry: LogEntry| LogEntry { section: Some(section.to_owned()), ..entry };
+    let so_far = replay(&[named(of(begun, Noted::Begun)), named(seen(begun + 12.0, 6.5))]);
+    let seen = levels_seen(&plan(&file).unwrap(), &so_far).levels;
+    let moved = plan_with(&file, &Evidence { seen, ..Evidence::default() }).unwrap();
+    let after = after_levels(&moved, &so_far);
+    assert_eq!(after.len(), 1);
+    assert!((after[0].at.min() - begun - 12.0).abs() < 1e-9, "{} of {begun}", after[0].at);
+    assert!(after[0].look_again.is_none_or(|again| again > after[0].at), "{after:?}");
+}

@@ -290,3 +290,19 @@ fn a_heading_of_another_order_is_not_taken_for_a_torn_one() {
         assert_eq!((book.readings.len(), book.problems.len()), (0, 2), "{heading}");
     }
 }
+
+/// What dries in open air at a pace that nobody measured is forecast less surely than what was tested in foil.
+#[test]
+fn a_cover_that_was_not_tested_widens_the_forecast() {
+    let read = StrandReading { situation: mix(4.0), ..reading() };
+    let belief = Belief::untested().after_readings(&[read.clone(), read.clone(), read.clone(), read]);
+    for minutes in [30.0, 45.0, 60.0] {
+        let bounds = |cover| {
+            let here = Situation { cover, ..mix(4.0) };
+            let level = Lightening::new(&belief, &here, level(4.0)).level_after(min(minutes));
+            [level.low(), level.high()].map(Level::number)
+        };
+        let ([low, high], [dry_low, dry_high]) = (bounds(Cover::Foil), bounds(Cover::OpenAir));
+        assert!(dry_high - dry_low > high - low, "{minutes}: {low} to {high}, in open air {dry_low} to {dry_high}");
+    }
+}

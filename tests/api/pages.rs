@@ -325,3 +325,22 @@ fn a_price_moves_with_the_grams_of_the_hair_alone() {
     let worked = range.most.cost.minor() as f64 / 0.75 * 1.19;
     assert!((range.most.gross.minor() as f64 - worked).abs() <= 2.0);
 }
+
+/// Bowls that are mixed one after the other are counted on the page; a single one is just mixed.
+#[test]
+fn bowls_that_follow_each_other_are_counted() {
+    let plan = plan(&SOFT.replacen("bowl_capacity_g = 120", "bowl_capacity_g = 30", 1));
+    let page = bench_page(&plan);
+    let told: Vec<&str> = page.split("data-what=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    let (mut counted, mut single) = (0, 0);
+    for step in &plan.order {
+        let many = step.mix_at.len();
+        for bowl in 1..=many {
+            let what = if many > 1 { format!("mix bowl {bowl} of {many}, ") } else { "mix, ".to_owned() };
+            let of_step = told.iter().filter(|line| line.ends_with(&format!(", {}", step.name)));
+            assert!(of_step.into_iter().any(|line| line.starts_with(&what)), "{}: {what}", step.name);
+            *(if many > 1 { &mut counted } else { &mut single }) += 1;
+        }
+    }
+    assert!(counted > 1 && single > 0, "{counted} {single}");
+}

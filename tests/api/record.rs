@@ -1,5 +1,6 @@
 //! The log and the record: torn lines, words, and figures worked out by hand.
 
+use super::common::school;
 use foilwork::{
     colour::Level,
     day::PieceKind,
@@ -8,7 +9,7 @@ use foilwork::{
     reader::Format,
     record::{
         Comfort, Compared, FoilHeat, LogEntry, Noted, instructions, levels_seen, log_line, read_log, record, replay,
-        rest_of_service,
+        rest_of_service, trace_record,
     },
     service::{Plan, parse, plan, shape::Elasticity},
     source::Basis,
@@ -385,4 +386,28 @@ fn visits_that_do_not_reach_the_target_are_told() {
     let text = run(&[]).split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(text.contains(&format!("; even 4 visits reach it in {best:.0} (")), "{text}");
     assert!(!text.contains("it may take 4 visits"), "{text}");
+}
+
+/// The error of the forecast is the mean of what came out less what was forecast, worked again here from its inputs.
+#[test]
+fn the_error_of_the_forecast_is_worked_from_every_section() {
+    let begun = of(20.0, Noted::Begun, "crown");
+    let mut entries = whole();
+    entries.truncate(7);
+    let result =
+        |section: &str, level| LogEntry { level: Some(Level::new(level).unwrap()), ..of(60.0, Noted::Result, section) };
+    entries.extend([begun, of(58.0, Noted::Rinsed, "crown"), result("nape", 8.5), result("crown", 8.0)]);
+    let trail = trace_record(&example(), &replay(&entries));
+    let off = trail.iter().find(|one| one.what == "error of the forecast").unwrap();
+    let number = |what: &str| -> Vec<f64> {
+        off.inputs.iter().filter(|one| one.what.ends_with(what)).map(|one| one.value.parse().unwrap()).collect()
+    };
+    let (came, forecast) = (number("level that came out"), number("forecast"));
+    assert_eq!(came, [8.5, 8.0]);
+    let mean = (came[0] - forecast[0] + came[1] - forecast[1]) / 2.0;
+    let told: f64 = off.value.parse().unwrap();
+    assert!(
+        (told - mean).abs() < 1e-9 && (school(off.worked.as_ref().unwrap()).unwrap() - mean).abs() < 1e-9,
+        "{off:?}"
+    );
 }

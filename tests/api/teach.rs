@@ -1,6 +1,7 @@
 //! Worksheets: refusals, and that a sheet is what was asked for.
 
-use foilwork::teach::{Difficulty, Mistake, SheetHalf, Topic, WorksheetRequest, worksheet};
+use super::common::school;
+use foilwork::teach::{Difficulty, Exercise, Mistake, SheetHalf, Topic, WorksheetRequest, worksheet};
 use rstest::rstest;
 use std::collections::BTreeSet;
 
@@ -62,4 +63,53 @@ fn the_key_is_kept_from_what_is_handed_out() {
     }
     let page = sheet.html(SheetHalf::Both, true);
     assert!(page.find("class=\"problems\"").unwrap() < page.find("class=\"key\"").unwrap());
+}
+
+/// Each line of the working can be done again by anybody, and comes to what stands behind it, to as many decimals.
+#[test]
+fn every_line_of_the_working_comes_to_what_it_says() {
+    let mut kinds = BTreeSet::new();
+    for exercise in many(60) {
+        for step in &exercise.steps {
+            let told = step.result.split(' ').next().unwrap_or_default();
+            let (Some(worked), Ok(number)) = (school(&step.formula.replace(" g", "")), told.parse::<f64>()) else {
+                continue;
+            };
+            let decimals = told.split_once('.').map_or(0, |(_, decimals)| decimals.len());
+            let near = (worked - number).abs() <= 0.5 * 0.1_f64.powi(decimals as i32) + 1e-9;
+            assert!(near, "{}, {}: {} = {}", exercise.kind, step.what, step.formula, step.result);
+            kinds.insert(exercise.kind);
+        }
+    }
+    assert!(kinds.len() > 30, "{kinds:?}");
+}
+
+/// The mean of both levels is asked for only where the shade is two levels lighter or more, and for two as well.
+#[test]
+fn a_shade_is_two_levels_lighter_or_more() {
+    let of = |exercise: &Exercise, name: &str| exercise.given.get(name).map(|level| level.parse::<i32>().unwrap());
+    let lighter = many(120).into_iter().filter(|one| one.question.starts_with("Permanent colour of level "));
+    let lighter: BTreeSet<i32> =
+        lighter.map(|one| of(&one, "shade_level").unwrap() - of(&one, "natural_level").unwrap()).collect();
+    assert_eq!(lighter.first(), Some(&2), "{lighter:?}");
+}
+
+/// Whoever cannot see a picture reads what is in it; one of a price says of which cost.
+#[test]
+fn every_picture_is_told_in_words() {
+    let mut costs = 0;
+    for exercise in many(40) {
+        let Some(picture) = &exercise.picture else { continue };
+        assert!(picture.says.split_whitespace().count() > 4, "{}: {:?}", exercise.kind, picture.says);
+        if let Some(cost) = exercise.given.get("cost") {
+            assert!(picture.says.contains(cost.as_str()), "{}: {}", exercise.kind, picture.says);
+            costs += 1;
+        }
+    }
+    assert!(costs > 0);
+}
+
+fn many(seeds: u64) -> Vec<Exercise> {
+    let of = |seed| worksheet(&WorksheetRequest { count: 26, ..WorksheetRequest::new(seed) }).unwrap().exercises;
+    (0..seeds).flat_map(of).collect()
 }

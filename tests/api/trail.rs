@@ -1,5 +1,6 @@
 //! The trail: each result can be worked from its inputs by its formula, and cites what is in the register.
 
+use super::common::school;
 use foilwork::{
     business::list::{parse_csv, price_services},
     money::SetPrice,
@@ -242,4 +243,32 @@ fn what_is_assumed_without_a_source_says_so() {
         *(if arithmetic { &mut sums } else { &mut models }) += 1;
     }
     assert!(models > 0 && sums > 0, "{models} {sums}");
+}
+
+/// Wherever the numbers are put into a formula, the line comes to the value beside it: to the cent, to six decimals of a
+/// percentage, else to the last figure.
+#[test]
+fn every_line_with_its_numbers_comes_to_its_value() {
+    let mut all = priced("margin_percent = 25\ncard_percent = 1.5\ncard_fixed = \"0.10\"\n");
+    let units = [StrengthUnit::WwPercent, StrengthUnit::Volumes, StrengthUnit::MolPerKg];
+    for (from, number) in units.into_iter().zip([6.0, 20.0, 1.8]) {
+        let bottle = Strength::of(number, from).unwrap();
+        all.extend(units.map(|to| trace_conversion(bottle, to, &Conditions::default()).unwrap()));
+    }
+    let (mut steps, mut worked) = (0, 0);
+    for one in &all {
+        let Some(line) = one.worked.as_deref() else { continue };
+        let (Some(found), Ok(value)) = (school(line), one.value.parse::<f64>()) else { continue };
+        let within = match one.unit.as_str() {
+            "EUR" => 0.005 + 1e-9,
+            unit if unit.starts_with('%') => 1e-4,
+            _ => 1e-6 * value.abs().max(1.0),
+        };
+        // A percentage goes in as a part of one, and so it may come out.
+        let near = [found, 100.0 * found].iter().any(|found| (found - value).abs() <= within);
+        assert!(near, "{} = {} {}: {line} = {found}", one.what, one.value, one.unit);
+        worked += 1;
+        steps += usize::from(one.formula.contains(" = "));
+    }
+    assert!(worked > 20 && steps > 3, "{worked} {steps}");
 }

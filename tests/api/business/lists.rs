@@ -203,3 +203,20 @@ fn a_list_names_the_products_of_the_shop() {
     let misspelt = "service,prodct,product_g,hands_on_min,chair_min\nfoils,,,70,120\n";
     assert_eq!(refused(misspelt), "line 1: prodct: unknown column: did you mean `product`?");
 }
+
+/// By hand: 100 for 10 leaves 90, which is 90 % of the price and 900 % of the cost, and 45 an hour in two hours; 40 for 5 leaves 35:
+/// 87.5 and 700 %, 52.5 an hour in forty minutes; 30 for 7 leaves 23: 76.667 and 328.571 %, 34.5 an hour in forty.
+#[test]
+fn margins_of_a_written_list_have_two_decimals() {
+    let terms = "currency = \"EUR\"\n[terms]\nwage_per_h = \"0\"\noverhead_per_h = \"0\"\nmargin_percent = 10";
+    let business = of(terms);
+    let text =
+        "service,consumables,hands_on_min,chair_min,price\nfoils,10,60,120,100\ngloss,5,20,40,40\ntoner,7,20,40,30\n";
+    let table = price_services(&parse_csv(text, business.currency).unwrap(), &business).unwrap().to_csv();
+    let mut reader = csv::Reader::from_reader(table.as_bytes());
+    let rows: Vec<_> = reader.records().map(Result::unwrap).collect();
+    let told: Vec<[&str; 3]> = rows.iter().take(3).map(|row| [&row[15], &row[16], &row[18]]).collect();
+    assert_eq!(told, [["90.00", "900.00", "45.00"], ["87.50", "700.00", "52.50"], ["76.67", "328.57", "34.50"]]);
+    // All three leave 148 of 170, for a cost of 22.
+    assert_eq!([&rows[3][15], &rows[3][16]], ["87.06", "672.73"]);
+}

@@ -1,7 +1,7 @@
 use foilwork::{
     colour::{
-        Hue, Instrument, Lab, Level, LevelChange, Naming, Scale, ScaleMapping, ScaleReading, Srgb, Temper, Tone, White,
-        blended_level, level_from_reading, underlying_pigment,
+        Hue, Instrument, Lab, Level, LevelChange, Naming, ReadingError, Scale, ScaleMapping, ScaleReading, Srgb,
+        Temper, Tone, White, blended_level, level_from_reading, underlying_pigment,
     },
     quantity::{Mass, Share},
     source::Basis,
@@ -102,5 +102,22 @@ fn a_colour_has_six_digits() {
     assert_eq!(read("#0a64ff"), Ok((10, 100, 255)));
     for text in ["#0a64f", "#0a64fff", "#0a64\u{e9}", "0a64ff", "#0a64fg"] {
         assert!(read(text).is_err(), "{text}");
+    }
+}
+
+/// Two standard deviations of a repeated reading (1.19 each, so 2.38) are as far as a reading may lie beyond either end of the model.
+#[test]
+fn a_reading_that_no_level_has_is_refused_at_both_ends() {
+    let at = |l| level_from_reading(Lab::new(l, 2.0, 3.0, White::D65TenDegree).unwrap(), Instrument::Spectrophotometer);
+    let Err(ReadingError::OutsideLevels { darkest, lightest, .. }) = at(0.0) else { panic!("black is no level") };
+    assert!(0.0 < darkest - 2.4 && darkest < lightest && lightest < 97.0, "{darkest} to {lightest}");
+    for (l, fits) in [
+        (darkest - 2.4, false),
+        (darkest - 2.36, true),
+        (lightest + 2.36, true),
+        (lightest + 2.4, false),
+        (100.0, false),
+    ] {
+        assert_eq!(at(l).is_ok(), fits, "{l} of {darkest} to {lightest}");
     }
 }

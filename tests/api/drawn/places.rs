@@ -1,10 +1,10 @@
 //! Cells, bars, rows and regions where they belong.
 
-use super::{Drawn, costs, day, elements, grid, head, near, of, pigment, said, scale, strip, timeline, wheel};
+use super::{Drawn, costs, day, elements, grid, head, level, near, of, pigment, said, scale, strip, timeline, wheel};
 use foilwork::{
-    chart::{CostChart, cost_chart, head_chart, head_text},
-    colour::Hue,
-    head::Template,
+    chart::{CostChart, HeadChart, cost_chart, head_chart, head_text},
+    colour::{Hue, Swatch},
+    head::{Template, read_head},
     money::{CostKind, CostLine, CostTable, Currency, Money},
     quantity::Duration,
     source::Basis,
@@ -243,4 +243,32 @@ fn work_stands_at_its_minutes() {
     for (seen, piece) in seen.into_iter().zip(work) {
         near(seen, x(piece.from.min()));
     }
+}
+
+/// A box with room for one row holds letter, lightness and what is written side by side; in a taller one it stands in the next row.
+#[test]
+fn what_is_written_stands_in_its_box() {
+    let mut regions = Template::standard().regions().to_vec();
+    // The last of them, half a unit lower than the nape line of the standard: two rows of a box, one inside.
+    let place = regions.last_mut().and_then(|nape| nape.place.as_mut()).unwrap();
+    place[3] = 1.0;
+    let template = Template::new(regions, Basis::Stated).unwrap();
+    let look = read_head(&template, &[], &Swatch::natural(level(6.0)), None);
+    let written: Vec<Vec<String>> = (0..look.regions.len()).map(|place| vec![format!("w{place}")]).collect();
+    let text = head_text(&HeadChart { title: "map", template: &template, looks: &look.regions, written: &written });
+    let rows: Vec<Vec<char>> = text.lines().skip(2).map(|line| line.chars().collect()).collect();
+    let (mut in_one_row, mut in_more) = (0, 0);
+    for (place, [left, top, width, height]) in template.drawn().iter().enumerate() {
+        let cell = |at: f64, scale: f64| (at * scale).round() as usize;
+        let (from, to, top) = (cell(*left, 6.0) + 1, cell(left + width, 6.0), cell(*top, 2.0));
+        let one_row = cell(top as f64 / 2.0 + height, 2.0) == top + 2;
+        let row = &rows[if one_row { top + 1 } else { top + 2 }];
+        let inside: String = row.iter().take(to).skip(from).collect();
+        if to - from < "A 41 w10".len() {
+            continue;
+        }
+        assert!(inside.contains(&written[place][0]), "{place}: {inside:?}\n{text}");
+        *(if one_row { &mut in_one_row } else { &mut in_more }) += 1;
+    }
+    assert!(in_one_row > 0 && in_more > 0, "{in_one_row} {in_more}\n{text}");
 }

@@ -4,7 +4,7 @@ use foilwork::limits;
 use foilwork::limits::{
     Audience, Jurisdiction, LimitRule, Measured, Purpose, Standing, Table, Use, Why, check_peroxide,
 };
-use foilwork::mix::{Cas, Composition, Ingredient, Product};
+use foilwork::mix::{Cas, Composition, Form, Ingredient, Product};
 use foilwork::quantity::{Mass, MassFraction};
 use foilwork::source::Interval;
 use rstest::rstest;
@@ -142,4 +142,21 @@ fn twelve_percent_has_a_different_basis_each_time() {
     assert_eq!(twelve(EU), [Measured::AsApplied, Measured::AsSupplied]);
     assert_eq!(twelve(Jurisdiction::Australia), [Measured::AsSupplied, Measured::AsSupplied]);
     assert_eq!("professional".parse(), Ok(Audience::Professional));
+}
+
+/// By hand: 1 % of the dye in half of the bowl is 0.5 % of it; of the other half, of which nothing is declared, all 50 % may be the
+/// same dye. EU, Annex III, entry 9a: at most 2 %, so nobody can say that it is kept.
+#[test]
+fn what_a_maker_leaves_out_may_be_more_of_the_same_dye() {
+    let half = |product| (Mass::from_g(50.0).unwrap(), product);
+    let dye = substance("95-70-5", 1.0).stated_as(Form::FreeBase);
+    let check = |other| {
+        let mixed = Composition::mix(vec![half(Product::declared("shade", vec![dye.clone()])), half(other)]).unwrap();
+        let report = limits::check(Table::of(EU), &mixed, Use::professional(Purpose::OxidativeColour));
+        let of_dye = report.judgements.iter().find(|one| one.substance == "95-70-5").unwrap();
+        (of_dye.level.best().ww_percent(), of_dye.undeclared_at_most.ww_percent(), of_dye.standing)
+    };
+    let open = Standing::CannotBeJudged { why: Why::Undeclared };
+    assert_eq!(check(Product::declared_in_part("other", Vec::new())), (0.5, 50.0, open));
+    assert_eq!(check(Product::declared("other", Vec::new())), (0.5, 0.0, Standing::Within));
 }

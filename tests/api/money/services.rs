@@ -3,7 +3,7 @@
 use super::helpers::{HALF_UP, currency, euros, grams, minutes, number, parts, rule};
 use foilwork::source::{Basis, Interval};
 use foilwork::{
-    business::{Deposit, StockLevel, quote_range},
+    business::{Deposit, QuotePart, StockLevel, quote_range},
     money::{
         CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Markup, Measure, PackPrice, PriceEnding,
         PriceRule, PriceTarget, ServiceCost, TaxRate, Toward, compare,
@@ -130,4 +130,35 @@ fn stock_is_ordered_when_it_is_due() {
     assert_eq!((due.due, due.packs, due.unit), (true, 3, "piece"));
     let idle = StockLevel { daily_use: count(0), ..foils(10) };
     assert_eq!(idle.days().unwrap(), None);
+}
+
+/// By hand: twice a cost of 30 to 44, expected 34, is 60 to 88, expected 68; the next prices of the list are 64.90, 69.90 and 89.90.
+/// Only what is asked for has bounds: the prices of the list, the tax and the direction have none. All of it is assumed, as the cost is.
+#[test]
+fn bounds_and_basis_of_a_quote_stand_where_they_belong() {
+    let cost = Interval::new(euros("30.00"), euros("34.00"), euros("44.00")).unwrap();
+    let parts = [QuotePart { what: "hands-on time".into(), cost, basis: Basis::Assumed }];
+    let ending = PriceEnding::new(euros("5.00"), euros("4.90")).unwrap();
+    let ends = |low: &str, high: &str| Some([low.to_owned(), high.to_owned()]);
+    for (ending, gross_ends) in [(Some((ending, Toward::Up)), ends("64.90", "89.90")), (None, ends("60.00", "88.00"))] {
+        let rule = PriceRule {
+            target: PriceTarget::Markup(Markup::from_percent(100.into()).unwrap()),
+            tax: TaxRate::from_percent(0.into()).unwrap(),
+            card: None,
+            ending,
+            rounding: HALF_UP,
+        };
+        let quote = quote_range(&parts, &rule, None, Deposit::Percent(0.into())).unwrap();
+        let trail = quote.trail(&parts, &rule, None);
+        assert!(trail.iter().all(|one| one.basis == Basis::Assumed), "{trail:?}");
+        let gross = trail.iter().find(|one| one.what == "gross price").unwrap();
+        assert_eq!(gross.bounds, gross_ends);
+        for input in &gross.inputs {
+            let want = match input.what.as_str() {
+                "net" | "net price that is asked for" => ends("60.00", "88.00"),
+                _ => None,
+            };
+            assert_eq!(input.bounds, want, "{}", input.what);
+        }
+    }
 }

@@ -376,3 +376,45 @@ fn the_command_ends_with_1_where_the_decision_is_stop() {
     assert_eq!(stopped.status.code(), Some(1));
     assert!(String::from_utf8(stopped.stdout).unwrap().contains("We cannot begin yet"));
 }
+
+/// A bottle of the same strength under another name changes nothing: as likely, and with no more strain.
+#[test]
+fn the_same_strength_in_another_bottle_strains_no_more() {
+    let mut file = fine();
+    let shop = super::base::shop(&mut file);
+    let twin = foilwork::shop::shape::DeveloperEntry { name: "twin".to_owned(), ..shop.developer[0].clone() };
+    shop.developer.push(twin);
+    let found = consulted(&file);
+    let twin = found.alternatives.iter().find(|one| one.option == "twin").unwrap();
+    assert!(twin.why.contains("with no more strain: worth a strand test"), "{}", twin.why);
+}
+
+/// The sentence of the decision names what restricts and what is not known, each only where there is any.
+#[rstest]
+#[case::restricted(&[Verdict::Warning], true, false)]
+#[case::open(&[Verdict::NotJudged], false, true)]
+#[case::both(&[Verdict::Warning, Verdict::NotJudged], true, true)]
+fn the_decision_says_what_to_keep_to_and_what_to_settle(
+    #[case] verdicts: &[Verdict],
+    #[case] keep: bool,
+    #[case] settle: bool,
+) {
+    let mut plan = changed(fine(), |_| ());
+    plan.findings.retain(|found| !matches!(found.verdict, Verdict::Stop | Verdict::Warning | Verdict::NotJudged));
+    let found = verdicts.iter().map(|verdict| Finding::new(Rule::Elasticity, *verdict, "told", Reason::assumed()));
+    plan.findings.extend(found);
+    let text = decide(&plan).text;
+    assert_eq!(text.contains("keep to 1 restriction (elasticity)"), keep, "{text}");
+    assert_eq!(text.contains("settle what is not known first (elasticity)"), settle, "{text}");
+}
+
+/// Visits have their heading where there are any, and only there.
+#[test]
+fn visits_have_a_heading_where_there_are_any() {
+    let mut found = consulted(&fine());
+    assert!(!found.visits.is_empty());
+    let headed = |found: &ConsultationPlan| consultation_sheet(found).lines().any(|line| line == "VISITS");
+    assert!(headed(&found), "{}", consultation_sheet(&found));
+    found.visits.clear();
+    assert!(!headed(&found));
+}

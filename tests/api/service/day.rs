@@ -9,6 +9,7 @@ use foilwork::{
     },
     sheet::{bench_page, bench_sheet, day_sheet},
 };
+use rstest::rstest;
 
 /// Nape 18 + 30 min to level 9, crown 16 + 30 to 8, hairline 12 + 35 to 9; none waits, no rule of the house.
 fn free() -> ServiceFile {
@@ -206,4 +207,50 @@ fn the_sheet_says_what_the_time_in_the_chair_counts() {
     without.chair.clock = foilwork::service::ChairClock::Sheet;
     let text = bench_sheet(&without).replace('\n', " ");
     assert!(text.contains("bowls, looks, walks and rinses are not in it") && !text.contains("`day`"), "{text}");
+}
+
+/// The rules about lightening are of lightened sections: of a nape in permanent colour, as slow as it is, they say nothing.
+#[rstest]
+fn rules_about_lightening_leave_colour_alone(#[values(0, 1, 2)] coloured: usize) {
+    let rules = [HouseRule::SlowestFirst, HouseRule::MidLengthsFirst];
+    let of = |coloured: Option<usize>| {
+        let mut file = super::base::only_lightener();
+        let section = |name: &str, zone, develop| {
+            let one = &file.section[0];
+            foilwork::service::shape::Section { name: name.to_owned(), zone, develop_min: develop, ..one.clone() }
+        };
+        let all = [
+            section("roots", Zone::Roots, 10.0),
+            section("mid", Zone::MidLengths, 20.0),
+            section("ends", Zone::Ends, 30.0),
+        ];
+        file.section = Vec::from(all);
+        file.section.iter_mut().for_each(|one| one.share_percent = Some(5.0));
+        if let Some(place) = coloured {
+            (file.section[place].product, file.section[place].target_level) = (Some("J6".to_owned()), 6.0);
+        }
+        file.salon.order_rules = Some(rules.to_vec());
+        planned(&file).day.unwrap()
+    };
+    // By hand: 50, 40 and 30 min, so ends before mid before roots, which the mid-lengths rule says as well.
+    assert_eq!(of(None).rules.len(), 3, "{:?}", of(None).rules);
+    let name = ["roots", "mid", "ends"][coloured];
+    let kept = kept(&of(Some(coloured)));
+    assert!(kept.len() == 1 && !kept[0].contains(name), "{kept:?}");
+}
+
+/// The order of the sheet is told to be later by what it loses, and as early where that is less than half a minute.
+#[test]
+fn how_much_later_the_order_of_the_sheet_is_done() {
+    let mut file = free();
+    file.salon.order_rules = Some(vec![HouseRule::OutlineFirst]);
+    let mut plan = planned(&file);
+    let mut told = |saves: f64| {
+        let day = plan.day.as_mut().unwrap();
+        day.house_rules_cost = None;
+        day.order_saves = Some(foilwork::quantity::Duration::from_min(saves).unwrap());
+        day_sheet(&plan).split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    assert!(told(7.0).contains(" min, 7 min later."), "{}", told(7.0));
+    assert!(told(0.4).contains(" min, no later."), "{}", told(0.4));
 }

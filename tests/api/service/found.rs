@@ -178,3 +178,16 @@ fn what_is_in_hand_limits_the_blend() {
     unpriced[1].in_hand_g = Some(5.0);
     assert!(blended(unpriced).contains(&"12".to_owned()));
 }
+
+/// By hand: 60 g at 1:2 hold 20 g of shades, so the grams that the plan names for the look are 20 together, whatever the scale shows.
+#[rstest]
+fn the_grams_that_are_named_are_those_of_the_bowl(#[values(0.1, 0.5, 1.0)] division_g: f64) {
+    let plan = changed(fine(), |file| {
+        wanting(file);
+        file.salon.scale_division_g = Some(division_g);
+    });
+    let text = texts(&plan, "toner found");
+    let named = text.split(" g of ").map(|before| before.rsplit(' ').next().unwrap_or_default().parse::<f64>());
+    let sum: f64 = named.filter_map(Result::ok).sum();
+    assert!((sum - 20.0).abs() < 1e-6, "{sum}: {text}");
+}

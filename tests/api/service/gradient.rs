@@ -328,3 +328,26 @@ fn ends_between_the_foils_are_seen_at_the_ends() {
     near(roots, roots_before, 1e-9);
     assert!(ends > ends_before + 0.5, "{ends} against {ends_before}");
 }
+
+/// The gradient is for nothing only where no section with a region takes its share, its start or its foils from it.
+#[rstest]
+#[case::all_of_it(None, None, None, true)]
+#[case::start_and_foils(Some(4.0), None, None, true)]
+#[case::start(Some(4.0), None, Some(5), true)]
+#[case::share(None, Some(3.0), Some(5), true)]
+#[case::foils(Some(4.0), Some(3.0), None, true)]
+#[case::nothing(Some(4.0), Some(3.0), Some(5), false)]
+fn a_gradient_that_one_section_needs_is_used(
+    #[case] share_percent: Option<f64>,
+    #[case] start_cm: Option<f64>,
+    #[case] foils: Option<u32>,
+    #[case] used: bool,
+) {
+    let plan = changed(fine(), |file| {
+        blended(file);
+        file.section.truncate(1);
+        let section = &mut file.section[0];
+        (section.share_percent, section.start_cm, section.foils) = (share_percent, start_cm, foils);
+    });
+    assert_eq!(plan.stated_not_used.iter().all(|fact| fact.field != "gradient"), used);
+}

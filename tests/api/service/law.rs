@@ -157,3 +157,23 @@ fn a_stop_from_memory_says_so() {
     let read = nearly_neat(Some("EU"), "15 % w/w");
     assert!(!texts(&read, "law").contains("from memory"));
 }
+
+/// By hand: 30 g of 12 % in 45 g are 8 %, whether the maker's list says it again or not: the same peroxide is not counted twice.
+#[rstest]
+fn a_declared_developer_counts_once(#[values(false, true)] declared: bool) {
+    let plan = changed(only_lightener(), |file| {
+        shop(file).lightener[0].composition =
+            serde_json::from_str(r#"[{ "substance": "water", "cas": "7732-18-5", "ww_percent": 100 }]"#).unwrap();
+        let developer = &mut shop(file).developer[0];
+        developer.strength = "12 % w/w".to_owned();
+        if declared {
+            developer.composition = serde_json::from_str(
+                r#"[{ "substance": "hydrogen peroxide", "cas": "7722-84-1", "ww_percent": 12 },
+                    { "substance": "water", "cas": "7732-18-5", "ww_percent": 88 }]"#,
+            )
+            .unwrap();
+            developer.declared_in_full = true;
+        }
+    });
+    assert!(!plan.blocked && texts(&plan, "law").contains("hydrogen peroxide: 8 % w/w "), "{}", texts(&plan, "law"));
+}

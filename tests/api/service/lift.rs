@@ -287,3 +287,24 @@ fn lighter_ends_do_not_widen_the_start() {
     assert_eq!(plan.lift[0].from_level.to_array().map(|level| level.number()), [5.5, 6.0, 6.5]);
     assert_eq!(plan.colour[0].from_level.high().number(), 9.0);
 }
+
+/// What is there sooner waits, so that all are rinsed together: it is put on when the answer says, not as soon as hands are free.
+#[test]
+fn what_lightens_sooner_is_begun_later() {
+    let plan = open(|file| {
+        shop(file).developer.remove(0);
+        shop(file).diluent.clear();
+        let slow = &mut file.section[0];
+        (slow.target_level, slow.apply_min) = (8.0, Some(5.0));
+        let mut quick = slow.clone();
+        (quick.name, quick.starting_level) = ("quick".to_owned(), Some(7.6));
+        file.section.push(quick);
+    });
+    let group = &plan.together[0];
+    assert_eq!(group.why_not, None);
+    for (section, step) in group.sections.iter().zip(&plan.order) {
+        assert!((step.begin.min() - section.begin.min()).abs() < 1e-9, "{}: {}", step.name, step.begin);
+        assert!((step.rinse_by.min() - group.rinse.unwrap().min()).abs() < 1e-9, "{}: {}", step.name, step.rinse_by);
+    }
+    assert!(plan.order[1].begin.min() > plan.order[0].applied.min() + 1.0, "{:?}", plan.order);
+}

@@ -184,3 +184,26 @@ fn a_margin_of_the_reading_widens_what_is_exposed() {
     let width = |swatch: &foilwork::colour::Swatch| swatch.redness().high().lab_a() - swatch.redness().low().lab_a();
     assert!(width(&wide) > width(&narrow), "{} against {}", width(&wide), width(&narrow));
 }
+
+/// How a section looks does not hang on which others there are, nor on their order: of three under one toner each is as it is alone.
+#[test]
+fn a_section_looks_the_same_beside_others() {
+    let targets = [9.0, 8.0, 8.0, 7.0, 9.0];
+    let of = |targets: &[f64]| {
+        changed(fine(), |file| {
+            file.root_shadow = None;
+            let of = |(place, target): (usize, &f64)| {
+                let mut section = file.section[0].clone();
+                (section.name, section.target_level, section.share_percent) = (format!("{place}"), *target, Some(5.0));
+                section
+            };
+            file.section = targets.iter().enumerate().map(of).collect();
+        })
+    };
+    let together = of(&targets).colour;
+    assert_ne!(together[0].swatch, together[1].swatch);
+    for (colour, target) in together.iter().zip(targets) {
+        let alone = &of(&[target]).colour[0];
+        assert_eq!((colour.swatch, colour.exposed_swatch), (alone.swatch, alone.exposed_swatch), "{}", colour.section);
+    }
+}

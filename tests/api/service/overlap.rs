@@ -145,3 +145,16 @@ fn a_margin_acts_on_every_level() {
     // Means of 8 with 3 and with 6; on level 9 the shade's own.
     assert_eq!(rule.pigmented_hair_level.to_array().map(|level| level.number()), [5.5, 7.0, 8.0]);
 }
+
+/// Ends at level 8 are lighter than natural 6, mid-lengths at 6 are not: only the ends are named.
+#[rstest]
+#[case::as_natural(6.0, "(ends, level 8)")]
+#[case::lighter(6.5, "(mid lengths, level 6.5; ends, level 8)")]
+fn only_what_is_lighter_than_natural_is_called_so(#[case] mid: f64, #[case] want: &str) {
+    let of = |zone, level| ExistingColour { zone: Some(zone), level, ..ExistingColour::default() };
+    let plan = changed(only_lightener(), |file| {
+        file.analysis.existing = vec![of(Zone::MidLengths, mid), of(Zone::Ends, 8.0)];
+        file.section[0].zone = Zone::Whole;
+    });
+    assert!(texts(&plan, "overlap").contains(want), "{}", texts(&plan, "overlap"));
+}

@@ -2,7 +2,7 @@
 
 use super::base::fine;
 use foilwork::{
-    head::PartLine,
+    head::{PartLine, Technique},
     service::{Plan, ServiceFile, plan},
     sheet::head_map,
 };
@@ -74,4 +74,23 @@ fn refused(change: impl FnOnce(&mut Value)) -> String {
 fn places_that_cannot_be_name_both_fields(#[case] change: fn(&mut Value), #[case] want: &str) {
     let said = refused(change);
     assert!(said.contains(want), "{said}");
+}
+
+/// The part shows regrowth as early as the first of the sections that it runs through, whichever the file names first.
+#[rstest]
+fn a_part_shows_the_earliest_line(#[values(false, true)] turned: bool) {
+    let mut file = halves(|_| ());
+    file.section[0].regions[0].percent = Some(50.0);
+    let mut soft = file.section[0].clone();
+    (soft.name, soft.technique, soft.foils) = ("soft".to_owned(), Technique::Freehand, None);
+    file.section.push(soft);
+    if turned {
+        file.section.reverse();
+    }
+    let head = plan(&file).unwrap().head;
+    let weeks: Vec<f64> = head.sections.iter().map(|one| one.line_shows_after.best().weeks()).collect();
+    let earliest = weeks.iter().copied().fold(f64::MAX, f64::min);
+    assert!(weeks.len() == 2 && weeks[0] != weeks[1], "{weeks:?}");
+    let part = head.look.unwrap().part.unwrap();
+    assert_eq!(part.line_shows_after.map(|line| line.best().weeks()), Some(earliest));
 }

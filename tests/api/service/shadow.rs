@@ -3,7 +3,10 @@
 use super::base::{changed, fine, shop};
 use foilwork::{
     head::Wish,
-    service::{Plan, RootShadowPlan, ServiceFile, shape::ToneTarget},
+    service::{
+        Plan, RootShadowPlan, ServiceFile,
+        shape::{MixPart, ToneTarget},
+    },
     shop::{ShadeClass, shape::ShadeEntry},
 };
 
@@ -85,4 +88,18 @@ fn it_is_blended_in_steps_of_two_levels_at_most() {
     let near = changed(fine(), |file| file.section[0].target_level = 8.0);
     assert_eq!(near.head.root_shadow.unwrap().blend.len(), 1);
     assert!(changed(fine(), |file| file.root_shadow = None).head.root_shadow.is_none());
+}
+
+/// A shadow of two shades is as deep as the deeper, whichever is named first.
+#[test]
+fn a_mixed_shadow_is_as_deep_as_its_darkest_shade() {
+    for order in [["J6", "J7"], ["J7", "J6"]] {
+        let plan = changed(fine(), |file| {
+            let seven = ShadeEntry { code: "J7".to_owned(), level: 7.0, ..shop(file).shade[1].clone() };
+            shop(file).shade.push(seven);
+            file.root_shadow.as_mut().unwrap().mix =
+                order.map(|shade| MixPart { shade: shade.to_owned(), parts: 1.0 }).to_vec();
+        });
+        assert_eq!(shadow(&plan).level.number(), 6.0, "{order:?}");
+    }
 }

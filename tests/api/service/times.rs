@@ -143,3 +143,28 @@ fn a_start_is_told_as_it_is_stated() {
     assert_eq!(at("2026-11-25T10:00:30"), "2026-11-25 10:00:30");
     assert_eq!(Start::Day("2026-11-25".parse().unwrap()).to_string(), "2026-11-25");
 }
+
+/// Where a look is wanted any shade may be found, so the reading of each shade's longest time is told; a lightener nobody takes has none.
+#[test]
+fn the_longest_time_of_every_shade_that_may_be_found_is_told() {
+    let told = |wanted: bool| {
+        let plan = changed(fine(), |file| {
+            file.root_shadow = None;
+            shop(file).shade[1].longest_counts_from = None;
+            let spare = foilwork::shop::shape::LightenerEntry {
+                name: "spare".to_owned(),
+                longest_counts_from: None,
+                ..shop(file).lightener[0].clone()
+            };
+            shop(file).lightener.push(spare);
+            if wanted {
+                file.toner[0].mix.clear();
+                file.toner[0].target = serde_json::from_str(r#"{ "level": 9, "tones": [] }"#).unwrap();
+            }
+        });
+        let fields = plan.defaults.iter().map(|one| one.field.to_string());
+        fields.filter(|field| field.contains("longest_counts_from")).collect::<Vec<_>>()
+    };
+    assert_eq!(told(true), ["shop.shade[2].longest_counts_from"]);
+    assert_eq!(told(false), [""; 0]);
+}

@@ -134,3 +134,23 @@ fn toml_and_json_are_two_forms_of_one_shop() {
     let toml = toml::Value::try_from(&file).unwrap();
     assert_eq!(toml.try_into::<shop::shape::ShopFile>().unwrap(), file);
 }
+
+/// A number with its unit, with a decimal comma, and what only begins like a number: each gets its own way out.
+#[rstest]
+#[case::unit("30 g", "30 g is more than a number: write 30, the name of the field says the unit")]
+#[case::joined("30g", "30g is more than a number: write 30, the name of the field says the unit")]
+#[case::unit_of_more("30 gram", "30 gram is more than a number: write 30, the name of the field says the unit")]
+#[case::percent("30 % w/w", "30 % w/w is more than a number: write 30, the name of the field says the unit")]
+#[case::comma("30,5", "30,5 has a comma: write 30.5")]
+#[case::time(
+    "10am",
+    "10am is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
+)]
+#[case::fraction(
+    "5 1/2",
+    "5 1/2 is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
+)]
+fn what_only_begins_like_a_number_is_not_called_a_unit(#[case] value: &str, #[case] want: &str) {
+    let said = problems(&with(&format!("code = \"a\"\nlevel = 9\npack_g = {value}")));
+    assert!(said.contains(want), "{said}");
+}
