@@ -343,4 +343,15 @@ fn bowls_that_follow_each_other_are_counted() {
         }
     }
     assert!(counted > 1 && single > 0, "{counted} {single}");
+    // Each step begins, is all on and is rinsed once; each look before the rinse is a line, of the last strand too when that is due.
+    for step in &plan.order {
+        let of_step = || told.iter().filter(|line| line.ends_with(&format!(", {}", step.name)));
+        for once in ["begin", "all on", "RINSE BY"] {
+            assert_eq!(of_step().filter(|line| line.contains(once)).count(), 1, "{}: {once}", step.name);
+        }
+        let looks = step.look_at.iter().filter(|at| **at != step.rinse_by);
+        let too = looks.clone().filter(|at| step.look_at_last.is_some_and(|from| **at >= from)).count();
+        assert_eq!(of_step().filter(|line| line.contains("look")).count(), looks.count(), "{}", step.name);
+        assert_eq!(of_step().filter(|line| line.contains("look, the last strand too")).count(), too, "{}", step.name);
+    }
 }

@@ -255,6 +255,13 @@ fn every_line_with_its_numbers_comes_to_its_value() {
         let bottle = Strength::of(number, from).unwrap();
         all.extend(units.map(|to| trace_conversion(bottle, to, &Conditions::default()).unwrap()));
     }
+    let business = Shop::new(&parse_shop(include_str!("../../examples/juniper_and_tide.toml"), Format::Toml).unwrap());
+    let business = business.unwrap().business().unwrap();
+    let list = include_str!("../../examples/juniper_and_tide_services.csv");
+    all.extend(price_services(&parse_csv(list, business.currency).unwrap(), &business).unwrap().trail());
+    let exact = |percent| Interval::exact(MassFraction::from_ww_percent(percent).unwrap());
+    let hundred = Mass::from_g(100.0).unwrap();
+    all.extend(trace_blend(("stock", exact(12.0)), ("weak", exact(3.0)), exact(4.5), hundred).unwrap());
     let (mut steps, mut worked) = (0, 0);
     for one in &all {
         let Some(line) = one.worked.as_deref() else { continue };

@@ -140,10 +140,16 @@ fn bounds_and_basis_of_a_quote_stand_where_they_belong() {
     let parts = [QuotePart { what: "hands-on time".into(), cost, basis: Basis::Assumed }];
     let ending = PriceEnding::new(euros("5.00"), euros("4.90")).unwrap();
     let ends = |low: &str, high: &str| Some([low.to_owned(), high.to_owned()]);
-    for (ending, gross_ends) in [(Some((ending, Toward::Up)), ends("64.90", "89.90")), (None, ends("60.00", "88.00"))] {
+    // With 19 % tax: 11.40 on 60 and 16.72 on 88.
+    let cases = [
+        (Some((ending, Toward::Up)), 0, None, ends("64.90", "89.90")),
+        (None, 0, None, ends("60.00", "88.00")),
+        (None, 19, ends("11.40", "16.72"), ends("71.40", "104.72")),
+    ];
+    for (ending, tax, tax_ends, gross_ends) in cases {
         let rule = PriceRule {
             target: PriceTarget::Markup(Markup::from_percent(100.into()).unwrap()),
-            tax: TaxRate::from_percent(0.into()).unwrap(),
+            tax: TaxRate::from_percent(tax.into()).unwrap(),
             card: None,
             ending,
             rounding: HALF_UP,
@@ -156,6 +162,7 @@ fn bounds_and_basis_of_a_quote_stand_where_they_belong() {
         for input in &gross.inputs {
             let want = match input.what.as_str() {
                 "net" | "net price that is asked for" => ends("60.00", "88.00"),
+                "tax" => tax_ends.clone(),
                 _ => None,
             };
             assert_eq!(input.bounds, want, "{}", input.what);

@@ -408,13 +408,37 @@ fn the_decision_says_what_to_keep_to_and_what_to_settle(
     assert_eq!(text.contains("settle what is not known first (elasticity)"), settle, "{text}");
 }
 
-/// Visits have their heading where there are any, and only there.
+/// What there is none of has no heading, and what was not tried is counted where there is any.
 #[test]
-fn visits_have_a_heading_where_there_are_any() {
-    let mut found = consulted(&fine());
-    assert!(!found.visits.is_empty());
-    let headed = |found: &ConsultationPlan| consultation_sheet(found).lines().any(|line| line == "VISITS");
-    assert!(headed(&found), "{}", consultation_sheet(&found));
+fn the_sheet_has_a_heading_for_what_there_is() {
+    let mut file = with(|entry| {
+        entry.past = vec![past(Some("2025-01-10"), PastWork::Lightener, None)];
+        entry.wish =
+            vec![WishEntry { zone: Zone::Lengths, level: 8.0, tone: None, tolerance_levels: None, dislikes: None }];
+        entry.agreed = ["2026-11-25", "2026-11-24", "2025-11-26", "2025-11-25", "2024-11-26", "2024-11-25"]
+            .map(|on| agreed(Party::Doctor, on, &[]))
+            .to_vec();
+    });
+    file.analysis.history = Some(vec![HistoryFlag::Asthma]);
+    let mut found = consulted(&file);
+    let flat = |found: &ConsultationPlan| consultation_sheet(found).split_whitespace().collect::<Vec<_>>().join(" ");
+    let told = flat(&found);
+    // By the calendar: years are full on the same day of the year, and days are counted before that.
+    for before in ["11-25 (on the day)", "11-24 (1 day before)", "5-11-26 (364 days before)", "5-11-25 (1 year before)"]
+    {
+        assert!(told.contains(before), "{before}: {told}");
+    }
+    assert!(told.contains("2024-11-26 (1 year before)") && told.contains("2024-11-25 (2 years before)"), "{told}");
+    let headed =
+        |found: &ConsultationPlan, heading: &str| consultation_sheet(found).lines().any(|line| line == heading);
+    assert!(["VISITS", "WISHES"].iter().all(|heading| headed(&found, heading)), "{told}");
+    assert!(!told.contains("None is stated.") && !told.contains("were not tried"), "{told}");
     found.visits.clear();
-    assert!(!headed(&found));
+    found.not_tried = 3;
+    let said = found.said.as_mut().unwrap();
+    said.past.clear();
+    said.wishes.clear();
+    assert!(!["VISITS", "WISHES"].iter().any(|heading| headed(&found, heading)));
+    let told = flat(&found);
+    assert!(told.contains("None is stated.") && told.contains("3 more developers were not tried."), "{told}");
 }

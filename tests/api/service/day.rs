@@ -253,4 +253,9 @@ fn how_much_later_the_order_of_the_sheet_is_done() {
     };
     assert!(told(7.0).contains(" min, 7 min later."), "{}", told(7.0));
     assert!(told(0.4).contains(" min, no later."), "{}", told(0.4));
+    for (saves, want) in [(7.0, "at least 7 min earlier."), (0.4, "no earlier finish was found.")] {
+        plan.day.as_mut().unwrap().helper_saves = foilwork::quantity::Duration::from_min(saves).ok();
+        let told = day_sheet(&plan).split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(told.contains(&format!("With 2 pairs of hands: {want}")), "{told}");
+    }
 }

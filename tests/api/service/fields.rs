@@ -1,6 +1,6 @@
 //! Every field of a service file is used by a check or a computation, shown as it is, or named as stated and not used.
 
-use super::base::{changed, fine};
+use super::base::{changed, fine, only_colour};
 use foilwork::{
     colour::Instrument,
     hair::{DensityByEye, Texture},
@@ -115,4 +115,37 @@ fn what_another_fact_outweighs_is_named() {
         file.section.iter_mut().for_each(|section| section.seen = orange());
     });
     assert_eq!(own, ["analysis.seen"]);
+}
+
+/// A fact is used as soon as there is what it is for: a reading for an instrument, lightener for a cover, a map for a part.
+#[test]
+fn what_is_needed_is_not_named() {
+    let named = |file: ServiceFile, change: fn(&mut ServiceFile)| {
+        changed(file, change).stated_not_used.iter().map(|fact| fact.field).collect::<Vec<_>>()
+    };
+    let instrument = |file: &mut ServiceFile| file.analysis.measured_with = Some(Instrument::Spectrophotometer);
+    assert_eq!(named(fine(), instrument), ["analysis.measured_with"]);
+    let read = |file: &mut ServiceFile| {
+        (file.analysis.measured, file.analysis.measured_with) = (reading(), Some(Instrument::Spectrophotometer));
+    };
+    assert_eq!(named(fine(), read), [""; 0]);
+    let of_section = |file: &mut ServiceFile| {
+        let section = &mut file.section[0];
+        (section.measured, section.measured_with) = (reading(), Some(Instrument::Spectrophotometer));
+    };
+    assert_eq!(named(fine(), of_section), [""; 0]);
+    let cover = |file: &mut ServiceFile| file.section[0].cover = Some(foilwork::lift::Cover::Foil);
+    assert_eq!(named(only_colour(), cover), ["section[].cover"]);
+    assert_eq!(named(fine(), cover), [""; 0]);
+    assert_eq!(named(fine(), |file| file.finish.tolerance_levels = Some(0.5)), ["finish"]);
+    let part = |file: &mut ServiceFile| file.service.part = Some(foilwork::head::PartLine::Left);
+    assert_eq!(named(fine(), part), ["service.part"]);
+    let on_the_map = |file: &mut ServiceFile| {
+        file.service.part = Some(foilwork::head::PartLine::Left);
+        file.section[0].share_percent = Some(5.0);
+        file.section[0].regions = serde_json::from_str(r#"[{"name": "crown"}]"#).unwrap();
+    };
+    assert_eq!(named(fine(), on_the_map), [""; 0]);
+    let seen_alone = |file: &mut ServiceFile| file.analysis.seen = orange();
+    assert_eq!(named(fine(), seen_alone), [""; 0]);
 }

@@ -146,6 +146,10 @@ fn toml_and_json_are_two_forms_of_one_shop() {
     "10am",
     "10am is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
 )]
+#[case::minutes(
+    "0:25",
+    "0:25 is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
+)]
 #[case::fraction(
     "5 1/2",
     "5 1/2 is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"
