@@ -200,7 +200,11 @@ fn forecast(lift: &SectionLift, carried_min: Option<f64>) -> Result<Interval<Lev
         .chain([(lift.limit.min(), lift.first_strand)])
         .collect();
     known.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let exact = known.iter().find(|(at, _)| (at - carried).abs() < 1e-9).map(|(_, level)| *level);
+    // By a clock that is read to the minute, less than half of one beyond the ends is the end.
+    let outside = known.iter().all(|(at, _)| *at < carried) || known.iter().all(|(at, _)| carried < *at);
+    let off = |(at, _): &&(f64, Interval<Level>)| (at - carried).abs();
+    let is_that = |one: &&(f64, Interval<Level>)| off(one) < 1e-9 || outside && !is_more(off(one), 0.0);
+    let exact = known.iter().filter(is_that).min_by(|a, b| off(a).total_cmp(&off(b))).map(|(_, level)| *level);
     let between = || {
         known.iter().zip(known.iter().skip(1)).find(|((from, _), (to, _))| *from < carried && carried < *to).map(
             |((from, a), (to, b))| {
@@ -215,7 +219,7 @@ fn forecast(lift: &SectionLift, carried_min: Option<f64>) -> Result<Interval<Lev
             [(from, _), .., (to, _)] => format!("from {} to {} min", number(*from, 0), number(*to, 0)),
             _ => format!("for {} min", number(lift.limit.min(), 0)),
         };
-        format!("on the hair for {} min, and forecast {span}", number(carried, 0))
+        format!("on the hair for {} min, and forecast {span}", number(carried, 1))
     })
 }
 

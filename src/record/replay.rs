@@ -4,6 +4,7 @@ use crate::{
     quantity::{Duration, Mass, Quantity},
     service::shape::Elasticity,
 };
+use std::collections::HashMap;
 
 /// Between two looks; nothing is put on for less, and what is noted anew within it corrects what was noted.
 pub(super) const LEAST_MIN: f64 = 5.0;
@@ -158,7 +159,8 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
         incidents: Vec::new(),
         left_out: Vec::new(),
     };
-    for (place, entry) in entries.iter().enumerate() {
+    let mut begins = HashMap::new();
+    for entry in entries {
         match (entry.what, &entry.section) {
             (Noted::Comfort, _) => {
                 let told = entry.comfort.map(|comfort| (entry.at, comfort));
@@ -174,9 +176,8 @@ pub fn replay(entries: &[LogEntry]) -> SoFar {
                 if !so_far.sections.iter().any(|one| one.name == *name) {
                     so_far.sections.push(SectionSoFar { name: name.clone(), ..SectionSoFar::default() });
                 }
-                let corrects = corrects(entries.get(..place).unwrap_or_default(), entry);
                 let named = so_far.sections.iter_mut().filter(|one| one.name == *name);
-                named.for_each(|one| if corrects { correct_begin(one, entry.at) } else { note(one, entry) });
+                named.for_each(|one| note_of(one, entry, begins.entry(name.as_str()).or_default()));
                 let counts = |one: &SectionSoFar| one.name != *name || one.times().contains(&Some(entry.at));
                 if entry.what.is_a_time() && !so_far.sections.iter().all(counts) {
                     so_far.left_out.push(entry.clone());
@@ -204,14 +205,49 @@ fn is_latest(known: Option<Duration>, at: Duration) -> bool {
     known.is_none_or(|known| known <= at)
 }
 
-/// Whether a begin corrects the one noted just before: nothing is put on, and put on anew, within so short a time.
-fn corrects(before: &[LogEntry], entry: &LogEntry) -> bool {
-    entry.what == Noted::Begun
-        && before
-            .iter()
-            .rev()
-            .find(|one| one.section == entry.section)
-            .is_some_and(|last| last.what == Noted::Begun && entry.at.min() - last.at.min() <= LEAST_MIN)
+/// The begins of what is on, however often they are noted.
+#[derive(Clone, Copy, Default)]
+struct Begins {
+    /// The earliest of them.
+    earliest: Option<Duration>,
+    /// Whether the line noted last of the section is one of them.
+    in_a_row: bool,
+}
+
+/// A begin corrects those noted just before: nothing is put on, and put on anew, within so short a time. But it is held against the
+/// earliest of them, for begins noted foil by foil would else move the first strand later without end.
+fn note_of(one: &mut SectionSoFar, entry: &LogEntry, begins: &mut Begins) {
+    if entry.what != Noted::Begun {
+        begins.in_a_row = false;
+        return note(one, entry);
+    }
+    let at = entry.at;
+    let near = |begun: Duration| at.min() - begun.min() <= LEAST_MIN;
+    let earlier = |known: Duration| if known < at { known } else { at };
+    match begins.earliest {
+        Some(first) if begins.in_a_row && near(first) => {
+            begins.earliest = Some(earlier(first));
+            return correct_begin(one, at);
+        }
+        // What is noted too late to correct the first does not correct one that corrected it: that one is no begin either.
+        Some(first)
+            if !near(first)
+                && (begins.in_a_row || one.begun.is_some_and(near))
+                && one.rinsed.is_none_or(|rinsed| at < rinsed) =>
+        {
+            correct_begin(one, first);
+        }
+        _ => {}
+    }
+    let applications = one.earlier.len();
+    note(one, entry);
+    let counts = one.begun == Some(at);
+    begins.earliest = match begins.earliest {
+        Some(first) if !counts => Some(first),
+        Some(first) if one.earlier.len() == applications => Some(earlier(first)),
+        _ => Some(at),
+    };
+    begins.in_a_row = counts;
 }
 
 fn correct_begin(one: &mut SectionSoFar, at: Duration) {

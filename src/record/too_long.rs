@@ -22,6 +22,11 @@ pub(super) fn is_more(min: f64, allowed_min: f64) -> bool {
     min - allowed_min >= SAME_WITHIN_MIN.value
 }
 
+/// Minutes beyond, in words: whole ones, and with a decimal where they are less than one, for none would be a mistake.
+fn more(min: f64) -> String {
+    number(min, usize::from(min < 1.0))
+}
+
 /// The longest that what is on may be on, from its first strand.
 pub(super) struct Most {
     pub(super) min: f64,
@@ -48,7 +53,7 @@ impl Most {
         };
         match on_min - self.min {
             over if is_more(on_min, self.min) => {
-                Some(format!("rinse now: {} min beyond the {which}{aside}", number(over, 0)))
+                Some(format!("rinse now: {} min beyond the {which}{aside}", more(over)))
             }
             over if over >= 0.0 => Some(format!("rinse now: the {which} is up{aside}")),
             _ => None,
@@ -89,7 +94,7 @@ pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Optio
     Some(format!(
         "it was on for {} min beyond the longest that the product allows: do not repeat these minutes; test a strand, and put no \
          more on today",
-        number(beyond, 0)
+        more(beyond)
     ))
 }
 

@@ -218,6 +218,45 @@ fn a_service_kept_twice_counts_once_however_it_is_summed_up() {
     assert_eq!(trace_summaries(&twice, GroupBy::All)[0].inputs, trace_summaries(&records, GroupBy::All)[0].inputs);
 }
 
+/// A line kept again after another took its place counts again, for it is the one that was read last; equal is only what says the same
+/// as the line that counts.
+#[test]
+fn a_line_that_is_kept_again_takes_its_place_back() {
+    let a = KeptRecord { price: Some("118.00".to_owned()), ..kept() };
+    let b = KeptRecord { price: Some("125.00".to_owned()), ..a.clone() };
+    let takings = |records: &[KeptRecord]| {
+        let all = summarise(records, GroupBy::All).remove(0);
+        (all.money[0].price.to_string(), all.services, all.kept_twice)
+    };
+    assert_eq!(takings(&[a.clone(), b.clone()]), ("125.00 EUR".to_owned(), 1, 1));
+    assert_eq!(takings(&[a.clone(), b.clone(), a.clone()]), ("118.00 EUR".to_owned(), 1, 2));
+    assert_eq!(takings(&[a.clone(), b.clone(), b, a]), ("118.00 EUR".to_owned(), 1, 3));
+}
+
+/// The crown broke, and the record kept in its place knows no crown.
+#[test]
+fn a_weak_strand_stays_where_its_section_is_gone() {
+    let crown = |elasticity| KeptSection { name: "crown".to_owned(), elasticity, ..KeptSection::default() };
+    let with = |elasticity| {
+        let mut record = kept();
+        record.section.retain(|one| one.name != "crown");
+        record.section.push(crown(Some(elasticity)));
+        record
+    };
+    let mut without = kept();
+    without.section.retain(|one| one.name != "crown");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("records.jsonl");
+    for (strand, told) in [(Elasticity::Poor, true), (Elasticity::Reduced, true), (Elasticity::Good, false)] {
+        fs::write(&path, record_line(&with(strand)) + &record_line(&without)).unwrap();
+        let guest = without.guest.as_deref().unwrap();
+        let out =
+            Command::new(env!("CARGO_BIN_EXE_foilwork")).arg("history").arg(&path).args(["--guest", guest]).output();
+        let text = String::from_utf8(out.unwrap().stdout).unwrap();
+        assert_eq!(text.contains(&format!("elasticity of crown: {strand}")), told, "{text}");
+    }
+}
+
 /// A record carries what a strand book needs: its line reads back as the reading.
 #[test]
 fn records_become_lines_of_a_strand_book() {

@@ -210,6 +210,10 @@ fn a_result_is_held_against_the_forecast_for_its_own_minutes() {
     near(one.on_hair.min(), a);
     near(f64::midpoint(one.on_hair.min(), two.on_hair.min()), f64::midpoint(a, b));
     near(48.0, lift.first_strand.best().number());
+    // "As planned" by a clock read to the minute is the planned time; half a minute more is not.
+    near(48.4, lift.first_strand.best().number());
+    near(one.on_hair.min() - 0.4, a);
+    assert_eq!(error(48.5).not_judged, ["nape: on the hair for 48.5 min, and forecast from 15 to 48 min"]);
     let late = error(60.0);
     assert_eq!((late.forecasts, late.model_error_levels), (0, None));
     assert_eq!(late.not_judged, ["nape: on the hair for 60 min, and forecast from 15 to 48 min"]);

@@ -159,6 +159,55 @@ fn a_begin_that_was_to_be_corrected_is_told_as_what_counts() {
     assert!(rest(&entries[1..]).instructions.iter().all(|one| !one.text.contains("no rinse was noted")));
 }
 
+/// Begins noted foil by foil, every four minutes: 8 is more than 5 min after the first, so it all counts from the first strand at 0, and
+/// of the 50 min that the powder may be on none are left at 60. Rinsed at 64 it was on for 14 min more than that.
+#[test]
+fn begins_in_a_row_do_not_move_the_first_strand_without_end() {
+    let begins = [0.0, 4.0, 8.0, 12.0, 16.0].map(|at| of(at, Noted::Begun));
+    assert_eq!(replay(&begins[..2]).sections[0].begun.map(Duration::min), Some(4.0));
+    let warned = "no rinse was noted before minute 8, when it was begun again: it is counted as on from minute 0,";
+    assert!(instructions(&replay(&begins[..3])).iter().any(|one| one.text.starts_with(warned)));
+    let on = [&begins[..], &[seen(60.0, 8.0)]].concat();
+    assert!(rest(&on).at_once[0].starts_with("nape: rinse now: 10 min beyond the longest"), "{:?}", rest(&on).at_once);
+    assert_eq!(decided(&on), Again::TreatOnly);
+    let entries = [&begins[..], &[of(64.0, Noted::Rinsed)]].concat();
+    let so_far = replay(&entries);
+    assert_eq!(so_far.sections[0].carried().map(Duration::min), Some(64.0));
+    let found = record(&planned(&[]), &so_far);
+    let stop = found.instructions.iter().find(|one| one.verdict == Verdict::Stop).unwrap();
+    assert!(stop.text.starts_with("it was on for 14 min beyond the longest"), "{}", stop.text);
+}
+
+/// The same where the rinse is noted first, where something else is noted between, and after a begin that was left out.
+#[rstest]
+#[case::rinsed_first(&[of(0.0, Noted::Begun), of(64.0, Noted::Rinsed), of(4.0, Noted::Begun), of(8.0, Noted::Begun), of(12.0, Noted::Begun)])]
+#[case::seen_between(&[of(0.0, Noted::Begun), of(4.0, Noted::Begun), seen(6.0, 6.0), of(8.0, Noted::Begun), of(64.0, Noted::Rinsed)])]
+#[case::left_out(&[of(0.0, Noted::Begun), of(64.0, Noted::Rinsed), of(20.0, Noted::Begun), of(22.0, Noted::Begun)])]
+fn no_later_begin_shortens_the_time(#[case] entries: &[LogEntry]) {
+    assert_eq!(replay(entries).sections[0].carried().map(Duration::min), Some(64.0), "{:?}", replay(entries));
+}
+
+/// A later begin of its own is corrected as the first is: begun anew at 50, corrected to 53.
+#[test]
+fn a_begin_of_its_own_is_corrected_too() {
+    let entries = [of(0.0, Noted::Begun), of(40.0, Noted::Rinsed), of(50.0, Noted::Begun), of(53.0, Noted::Begun)];
+    let found = replay(&entries);
+    assert_eq!((found.sections[0].begun.map(Duration::min), found.sections[0].earlier.len()), (Some(53.0), 1));
+}
+
+/// Half a minute more than the 50 that are allowed is told as that, and not as none.
+#[test]
+fn half_a_minute_beyond_is_not_told_as_none() {
+    for (last, want) in [
+        (Noted::Rinsed, "it was on for 0.5 min beyond the longest"),
+        (Noted::Foil, "rinse now: 0.5 min beyond the longest"),
+    ] {
+        let entries = [of(0.0, Noted::Begun), of(18.0, Noted::Applied), of(50.5, last)];
+        let found = record(&planned(&[]), &replay(&entries)).instructions;
+        assert!(found.iter().any(|one| one.verdict == Verdict::Stop && one.text.starts_with(want)), "{found:?}");
+    }
+}
+
 /// The powder may stay on for 50 min: minutes are read to the whole one, so less than half of one more is none, wherever it is told.
 #[rstest]
 #[case(50.4, false)]
