@@ -7,7 +7,7 @@ use crate::{
         Again, LogEntry, Noted, corrected, instructed, instructions, levels_seen, log_line, read_log, replay,
         second_applications, strange,
     },
-    text::{Sheet, amount, inert, list},
+    text::{Sheet, amount, inert, list, number},
 };
 
 /// `foilwork note`: a line of the log, and what follows from all of them.
@@ -36,8 +36,10 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
     for problem in &log.problems {
         text += &format!("left out: {problem}\n");
     }
+    let mut taught = Vec::new();
     let moved = loaded.zip(before).map(|(loaded, before)| {
         let seen = levels_seen(&before, &so_far);
+        taught = seen.left_out;
         // The line is written by now: levels that no plan takes are told, and the rest is answered.
         loaded.plan(&seen.levels, |_| ()).unwrap_or_else(|Refusal(why)| {
             text += &format!("left out: the levels of the log: {why}\n");
@@ -64,6 +66,13 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
         // A line about one section is answered for that section.
         all.retain(|one| args.section.as_ref().is_none_or(|name| *name == one.section));
         stops |= all.iter().any(|one| one.decision == Again::TreatOnly);
+        // A level that decides nothing says why.
+        if let (Some(level), Some(name), true) = (entry.level, &args.section, all.is_empty()) {
+            let this = format!("{name}: level {} at minute {}: ", number(level.number(), 2), amount(entry.at, 0));
+            for what in taught.iter().filter(|what| what.starts_with(&this)) {
+                text += &format!("{what}; nothing follows from it\n");
+            }
+        }
         let mut sheet = Sheet::default();
         again::told(&mut sheet, &all);
         text += &sheet.finish();

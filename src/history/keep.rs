@@ -5,7 +5,7 @@ use crate::{
     lift::Ph,
     money::{CostKind, CostLine, Money, Rounding},
     quantity::{Duration, Mass, MassFraction},
-    record::{FoilHeat, SectionSoFar, SoFar, read_toned, stopped_for},
+    record::{FoilHeat, SectionSoFar, SoFar, came_to, stopped_for},
     service::{Mix, MoneyPlan, Plan},
     text::{flat, inert},
 };
@@ -90,8 +90,8 @@ fn to_remember(plan: &Plan, so_far: &SoFar) -> Vec<String> {
 }
 
 fn section((plan, so_far): (&Plan, &SoFar), mix: &Mix, noted: Option<&SectionSoFar>) -> KeptSection {
-    let toned = noted.is_some_and(|one| read_toned(plan, so_far, one));
-    let result = noted.and_then(|one| one.result).map(Level::number).map(tidy);
+    let came_to = noted.map(|one| came_to(plan, so_far, one)).unwrap_or_default();
+    let level = |read: Option<(Duration, Level)>| read.map(|(_, level)| tidy(level.number()));
     let of_head = plan.head.sections.iter().find(|one| one.section == mix.name);
     let step = plan.order.iter().find(|step| step.name == mix.name);
     let lift = plan.lift.iter().find(|lift| lift.section == mix.name);
@@ -122,8 +122,8 @@ fn section((plan, so_far): (&Plan, &SoFar), mix: &Mix, noted: Option<&SectionSoF
         on_hair_min: noted.and_then(SectionSoFar::carried).map(|carried| tidy(carried.min())),
         from_level: lift.map(|lift| tidy(lift.from_level.best().number())),
         target_level: lift.map(|lift| tidy(lift.target_level.number())),
-        result_level: result.filter(|_| !toned),
-        toned_level: result.filter(|_| toned),
+        result_level: level(came_to.lifted),
+        toned_level: level(came_to.toned),
         tone: noted.and_then(|one| one.tone.as_deref()).map(short),
         elasticity: noted.and_then(|one| one.elasticity),
         part: parts(mix, weighed),

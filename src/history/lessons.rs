@@ -118,7 +118,8 @@ impl<'r> Figures<'r> {
                         all.demand.entry(section.technique).or_default().push(factor);
                     }
                 }
-                all.read_toned += usize::from(section.mixture.is_some() && section.toned_level.is_some());
+                let only_toned = section.toned_level.is_some() && section.result_level.is_none();
+                all.read_toned += usize::from(section.mixture.is_some() && only_toned);
                 if let (Some(target), Some(result)) = (section.target_level, section.result_level) {
                     all.off.push(result - target);
                 }

@@ -1,6 +1,10 @@
 //! Whether a section is put on a second time: one decision from level, condition, time and applications together.
 
-use super::{Instruction, SectionSoFar, SoFar, instructions, replay::LEAST_MIN};
+use super::{
+    Instruction, SectionSoFar, SoFar, instructions,
+    replay::LEAST_MIN,
+    toned::{TONED, level_without_toner},
+};
 use crate::{
     choice::choice,
     colour::Level,
@@ -12,7 +16,7 @@ use crate::{
     quantity::{Duration, Quantity, Share},
     service::{Plan, SectionLift, Start, later},
     source::{Basis, Interval, Sourced},
-    text::{number, of_hundred},
+    text::{amount, number, of_hundred},
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -89,7 +93,7 @@ pub struct SecondApplication {
     pub basis: Basis,
 }
 
-/// The decision for every section whose level was seen: what is left of the target, what the hair and the scalp say, how long and how
+/// The decision for every section whose level was seen before its toner went on, by the last of these: what is left of the target, what the hair and the scalp say, how long and how
 /// often it was on, and what a fresh mix would bring, in one.
 ///
 /// `moved` is the plan made with [`levels_seen`](super::levels_seen). What the plan or the log says stop to, comfort and condition
@@ -121,7 +125,7 @@ pub fn second_applications(moved: &Plan, so_far: &SoFar) -> Vec<SecondApplicatio
     let follows = instructions(so_far);
     let of = |one: &SectionSoFar| {
         let lift = moved.lift.iter().find(|lift| lift.section == one.name)?;
-        let (_, level) = one.latest_level()?;
+        let (_, level) = level_without_toner(moved, so_far, one)?;
         Some(Asked { moved, so_far, one, lift, level, follows: &follows }.decide())
     };
     so_far.sections.iter().filter_map(of).collect()
@@ -157,7 +161,8 @@ impl Asked<'_> {
         let Sourced { value: wait, .. } = weeks_between(condition(&all).strain);
         let not_before = Start::Day(later(self.moved.start.earliest().date(), wait.low()));
         let mut rejected = Vec::new();
-        let (decision, reasons) = self.choose((missing, reached), &fresh, &mut rejected);
+        let (decision, mut reasons) = self.choose((missing, reached), &fresh, &mut rejected);
+        reasons.extend(self.read_later());
         SecondApplication {
             section: self.one.name.clone(),
             level: self.level,
@@ -193,6 +198,13 @@ impl Asked<'_> {
         let all = carried.iter().chain([&lasts]).map(|time| (self.lift.situation, *time));
         let Condition { strain, .. } = condition(&all.collect::<Vec<_>>());
         Fresh { minutes, chance: chance_of_fresh(&self.lift.lightening, carried, target, limit), strain }
+    }
+
+    /// What was read since then with the toner on it, and is not decided by.
+    fn read_later(&self) -> Option<String> {
+        let last = self.one.latest_level();
+        let (at, level) = last.filter(|last| Some(*last) != level_without_toner(self.moved, self.so_far, self.one))?;
+        Some(format!("level {} at minute {}: {TONED}", number(level.number(), 2), amount(at, 0)))
     }
 
     /// The decision with its reasons; what was not taken goes on the list.

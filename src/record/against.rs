@@ -6,6 +6,7 @@ use super::{
     instructions::itching,
     replay::LEAST_MIN,
     rest::concerns_all,
+    toned::toned_at,
     too_long::{Most, step_of, too_long_on},
 };
 use crate::{
@@ -162,6 +163,8 @@ impl Asked<'_> {
         // What was found before the rinse, or before the look where no rinse is noted, is not what the hair is like now.
         let seen = self.one.seen.last().map(|(at, _)| *at);
         let since = self.one.rinsed.or(seen).or(self.one.result_at).unwrap_or(Duration::ZERO);
+        // A toner has peroxide too.
+        let since = toned_at(self.moved, self.so_far, self.one).filter(|toned| *toned > since).unwrap_or(since);
         match (self.one.elasticity, self.one.elasticity_at) {
             (None, _) => open.push("elasticity is not noted: stretch a damp strand".to_owned()),
             (_, Some(at)) if at < since => {

@@ -1,8 +1,8 @@
 use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
-    looked::{TONED, read_toned},
     repeat::{mix_of, to_repeat},
+    toned::{CameTo, TONED, came_to},
     too_long::{allowed, instructed, is_more, step_of},
 };
 use crate::{
@@ -105,7 +105,9 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let (mix, step) = (mix_of(plan, one), step_of(plan, &one.name));
         let beyond = step.and_then(|step| too_long(one, step));
         let beyond = beyond.as_deref();
-        let toned = read_toned(plan, so_far, one);
+        let came_to = came_to(plan, so_far, one);
+        let toned = came_to.lifted.is_none() && came_to.toned.is_some();
+        let level = came_to.lifted.or(came_to.toned).map(|(_, level)| level.number());
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
             if let (Some(planned), Some(actual)) = (planned, actual) {
                 pairs.push(PlannedActual {
@@ -131,7 +133,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let carried = one.carried().map(Duration::min);
         pair(Compared::OnHair, planned, carried);
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
-        pair(Compared::Level, lift.map(|lift| lift.target_level.number()), one.result.map(Level::number));
+        pair(Compared::Level, lift.map(|lift| lift.target_level.number()), level);
         match judged_one(plan, so_far, one) {
             Some((result, Ok(forecast))) => {
                 errors.push(result.number() - forecast.best().number());
@@ -157,11 +159,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         for_planned_time,
         not_judged,
         left_out: strange(plan, so_far),
-        to_repeat: so_far
-            .sections
-            .iter()
-            .filter_map(|one| to_repeat(plan, one, read_toned(plan, so_far, one)))
-            .collect(),
+        to_repeat: so_far.sections.iter().filter_map(|one| to_repeat(plan, one, came_to(plan, so_far, one))).collect(),
         instructions: follows,
     }
 }
@@ -178,10 +176,10 @@ pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interva
 /// What a section came to, and what was forecast for its time, or why its forecast is not judged.
 fn judged_one(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
     let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-    let result = one.result?;
-    if read_toned(plan, so_far, one) {
-        return Some((result, Err(TONED.to_owned())));
-    }
+    let CameTo { lifted, toned } = came_to(plan, so_far, one);
+    let Some((_, result)) = lifted else {
+        return toned.map(|(_, level)| (level, Err(TONED.to_owned())));
+    };
     if one.earlier.is_empty() {
         return Some((result, forecast(lift, one.carried().map(Duration::min))));
     }

@@ -1,6 +1,6 @@
 //! How even the sections are, and what to do where they are not.
 
-use super::{Comfort, Instruction, SectionSoFar, SoFar};
+use super::{Comfort, Instruction, SectionSoFar, SoFar, toned::level_without_toner};
 use crate::{
     finding::Verdict,
     service::{Plan, shape::Elasticity},
@@ -30,10 +30,10 @@ pub struct Evenness {
     pub basis: Basis,
 }
 
-/// By how much the latest level of each section is below its target, the furthest below first.
+/// By how much the latest level of each section without its toner is below its target, the furthest below first.
 pub(super) fn shortfalls(plan: &Plan, so_far: &SoFar) -> Vec<(String, f64)> {
     let of = |one: &'_ SectionSoFar| {
-        let (_, level) = one.latest_level()?;
+        let (_, level) = level_without_toner(plan, so_far, one)?;
         let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
         Some((one.name.clone(), lift.target_level.number() - level.number()))
     };

@@ -3,12 +3,13 @@
 use super::{
     SectionSoFar, SoFar,
     again::{Again, second_applications},
+    toned::{CameTo, TONED, came_to, read_toned},
 };
 use crate::{
     colour::Level,
     lift::{Next, at_the_limit},
     quantity::{Duration, Quantity},
-    service::{Plan, SectionLift, SeenLevel, WorkStage},
+    service::{Plan, SectionLift, SeenLevel},
     text::{amount, number},
 };
 use schemars::JsonSchema;
@@ -62,13 +63,13 @@ pub struct AfterLevel {
 pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     let mut found = LevelsSeen::default();
     for one in &so_far.sections {
-        let result = lifted_to(plan, so_far, one);
+        let CameTo { lifted, toned } = came_to(plan, so_far, one);
+        let result = lifted.map(|(read, level)| (reached(one, read), level));
         // The result is read better than a look of the same minute.
         let seen = one.seen.iter().copied().filter(|(at, _)| result.is_none_or(|(read, _)| *at != read));
-        for (at, level) in seen.chain(result) {
-            // Once it is rinsed, a toner is what darkens it; what is on lightens on while another section is toned.
-            let rinsed = one.rinsed.is_some_and(|rinsed| rinsed <= at);
-            let lightened = if rinsed && toned_by(plan, so_far, at) { Err(TONED.to_owned()) } else { Ok(at) };
+        for (at, level) in seen.chain(result).chain(toned) {
+            let toned = read_toned(plan, so_far, one, at);
+            let lightened = if toned { Err(TONED.to_owned()) } else { Ok(at) };
             match lightened.and_then(|at| on_the_sheet(plan, one, at)) {
                 Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
                 Err(why) => {
@@ -81,32 +82,9 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     found
 }
 
-/// The result as a look at the end of what was on: what is read after the rinse was reached before it. None after a toner went on,
-/// for then it is no level of lifting.
-fn lifted_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
-    let (read, level) = one.result_at.zip(one.result).filter(|_| !read_toned(plan, so_far, one))?;
-    Some((one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read), level))
-}
-
-/// Why a level teaches nothing of lifting.
-pub(super) const TONED: &str = "read after the toner, which is no level of lifting";
-
-/// Whether the level that it came to was read with a toner on it, which darkens.
-pub(crate) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> bool {
-    one.result_at.is_some_and(|at| toned_by(plan, so_far, at))
-}
-
-/// Whether it is a toner, or what else comes after the sections.
-pub(super) fn goes_on_after(plan: &Plan, name: &str) -> bool {
-    plan.mixes.iter().any(|mix| mix.name == name && mix.stage != WorkStage::Section)
-}
-
-/// Whether a toner, or what else comes after the lightener, was on by this minute.
-fn toned_by(plan: &Plan, so_far: &SoFar, at: Duration) -> bool {
-    so_far.sections.iter().filter(|one| goes_on_after(plan, &one.name)).any(|one| {
-        let (begun, applied, rinsed) = one.first();
-        begun.or(applied).or(rinsed).is_some_and(|on| on <= at)
-    })
+/// A result as a look at the end of what was on: what is read after the rinse was reached before it.
+fn reached(one: &SectionSoFar, read: Duration) -> Duration {
+    one.rinsed.filter(|rinsed| *rinsed < read).unwrap_or(read)
 }
 
 fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duration, String> {

@@ -39,6 +39,7 @@ mod looked;
 mod repeat;
 mod replay;
 mod rest;
+mod toned;
 mod too_long;
 mod trace;
 
@@ -53,10 +54,10 @@ pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
-pub(crate) use looked::read_toned;
 pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
 pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};
+pub(crate) use toned::came_to;
 #[cfg(feature = "cli")]
 pub(crate) use too_long::instructed;
 pub(crate) use too_long::stopped_for;

@@ -1,15 +1,15 @@
 //! What it takes to do it again.
 
-use super::SectionSoFar;
+use super::{SectionSoFar, toned::CameTo};
 use crate::{
-    quantity::Mass,
+    colour::Level,
+    quantity::{Duration, Mass},
     service::{Mix, Plan},
     text::{list, number, span},
 };
 
 /// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
-pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, toned: bool) -> Option<String> {
-    let toned = if toned { ", read with the toner on" } else { "" };
+pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, CameTo { lifted, toned }: CameTo) -> Option<String> {
     // Nothing weighed is nothing to repeat.
     let mix = mix_of(plan, one).filter(|_| one.weighed.is_none_or(|weighed| weighed.g() > 0.0))?;
     let (planned, weighed) = (mix.made().g(), one.weighed.map_or(mix.made().g(), Mass::g));
@@ -35,11 +35,15 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, toned: bool) -> Option<
     if let Some(lift) = plan.lift.iter().find(|lift| lift.section == one.name) {
         said.push(format!("from level {}", span(&lift.from_level, |level| number(level.number(), 1))));
     }
-    match (one.result, &one.tone) {
-        (Some(level), Some(tone)) => said.push(format!("to level {} {tone}{toned}", number(level.number(), 1))),
-        (Some(level), None) => said.push(format!("to level {}{toned}", number(level.number(), 1))),
-        (None, _) => said.push("result unknown".to_owned()),
-    }
+    // The tone is that of the last reading.
+    let tone = one.tone.as_ref().map(|tone| format!(" {tone}")).unwrap_or_default();
+    let level = |(_, level): (Duration, Level)| number(level.number(), 1);
+    said.push(match (lifted.map(level), toned.map(level)) {
+        (Some(lifted), None) => format!("to level {lifted}{tone}"),
+        (None, Some(toned)) => format!("to level {toned}{tone}, read with the toner on"),
+        (Some(lifted), Some(toned)) => format!("to level {lifted}; level {toned}{tone}, read with the toner on"),
+        (None, None) => "result unknown".to_owned(),
+    });
     Some(format!("{}: {}", one.name, said.join("; ")))
 }
 

@@ -60,6 +60,8 @@ pub struct SectionSoFar {
     pub result: Option<Level>,
     /// When that was read.
     pub result_at: Option<Duration>,
+    /// Results of the last application that were read before that, in the order of their minutes.
+    pub earlier_results: Vec<(Duration, Level)>,
     /// The tone that it came to.
     pub tone: Option<String>,
 }
@@ -81,11 +83,12 @@ impl SectionSoFar {
     /// The level known last: a result counts before a look of the same minute, and not before a later one.
     pub(crate) fn latest_level(&self) -> Option<(Duration, Level)> {
         let seen = self.seen.last().copied();
-        let result = self.result_at.zip(self.result);
-        match (result, seen) {
-            (Some(result), Some(seen)) if seen.0 > result.0 => Some(seen),
-            (result, seen) => result.or(seen),
-        }
+        read_last(self.result_at.zip(self.result), seen)
+    }
+
+    /// Every result that was read after the last application, in the order of their minutes.
+    pub(super) fn results(&self) -> impl Iterator<Item = (Duration, Level)> {
+        self.earlier_results.iter().copied().chain(self.result_at.zip(self.result))
     }
 
     /// What is noted of its times, one application after the other.
@@ -136,6 +139,17 @@ impl SectionSoFar {
         let earlier: f64 = self.earlier.iter().map(|one| one.rinsed.min() - one.begun.min()).sum();
         let last = self.rinsed?.min() - self.begun?.min();
         Some(Duration::nearest((earlier + last).max(0.0)))
+    }
+}
+
+/// Of a result and a look the later; of one minute the result.
+pub(super) fn read_last(
+    result: Option<(Duration, Level)>,
+    seen: Option<(Duration, Level)>,
+) -> Option<(Duration, Level)> {
+    match (result, seen) {
+        (Some(result), Some(seen)) if seen.0 > result.0 => Some(seen),
+        (result, seen) => result.or(seen),
     }
 }
 
@@ -322,8 +336,15 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
         Noted::LeftOver => one.left_over = sum(one.left_over, entry.mass),
         // What came of an application before the last is a level that was seen.
         Noted::Result if of_before => see(one, entry.at, entry.level),
-        Noted::Result if !is_latest(one.result_at, entry.at) => see(one, entry.at, entry.level),
+        Noted::Result if !is_latest(one.result_at, entry.at) => {
+            insert(&mut one.earlier_results, entry.at, entry.level);
+        }
         Noted::Result => {
+            // What was read before stays; what is noted anew of the same minute corrects it.
+            let before = one.result_at.filter(|before| *before < entry.at);
+            if let Some(before) = before {
+                insert(&mut one.earlier_results, before, one.result);
+            }
             (one.result, one.result_at, one.tone) = (entry.level, Some(entry.at), entry.tone.clone());
         }
         Noted::Comfort | Noted::Incident => {}
@@ -332,8 +353,12 @@ fn note(one: &mut SectionSoFar, entry: &LogEntry) {
 
 /// A look takes its place by its minute, also where it is noted late; of one minute the last line counts last.
 fn see(one: &mut SectionSoFar, at: Duration, level: Option<Level>) {
-    let place = one.seen.partition_point(|(earlier, _)| *earlier <= at);
-    one.seen.splice(place..place, level.map(|level| (at, level)));
+    insert(&mut one.seen, at, level);
+}
+
+fn insert(levels: &mut Vec<(Duration, Level)>, at: Duration, level: Option<Level>) {
+    let place = levels.partition_point(|(earlier, _)| *earlier <= at);
+    levels.splice(place..place, level.map(|level| (at, level)));
 }
 
 /// The application before the last that was on at a minute, beside the begin of the last.
@@ -344,6 +369,9 @@ fn earlier_on(one: &mut SectionSoFar, at: Duration) -> Option<(&mut EarlierAppli
 
 /// What was found before more lightener went on: the level is one that was seen, a good strand has to be tested anew.
 fn forget_before(one: &mut SectionSoFar) {
+    for (at, level) in std::mem::take(&mut one.earlier_results) {
+        see(one, at, Some(level));
+    }
     let last = one.latest_level().filter(|last| one.seen.last() != Some(last));
     if let Some((at, level)) = last {
         see(one, at, Some(level));

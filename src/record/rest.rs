@@ -4,7 +4,7 @@ use super::{
     AfterLevel, Comfort, Instruction, SectionSoFar, SoFar,
     compare::strange,
     instructions::{itching, swelling},
-    looked::goes_on_after,
+    toned::goes_on_after,
     too_long::{as_begun, instructed},
 };
 use crate::{

@@ -32,6 +32,7 @@ mod slips;
 mod source;
 mod teach;
 mod text;
+mod toned;
 mod toner;
 mod trail;
 mod workbook;

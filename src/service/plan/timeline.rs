@@ -47,6 +47,10 @@ pub struct Step {
     #[serde(skip)]
     #[schemars(skip)]
     pub(crate) longest: OwnTimes,
+    /// The sections that a toner goes on; none of what is no toner. Not part of the plain data, as the service file has it.
+    #[serde(skip)]
+    #[schemars(skip)]
+    pub(crate) goes_on: Vec<String>,
 }
 
 /// The running order of one pair of hands: each application begins when the one before it ends, and what it waits for is
@@ -96,6 +100,7 @@ impl Timeline {
                 look_at_last: looks.last,
                 rinse_by: min(rinse_by),
                 longest,
+                goes_on: sections.places(&work.task.goes_on).map(|on| on.name().to_owned()).collect(),
             });
         }
         Self(steps)

@@ -1,0 +1,85 @@
+//! Which levels were read with a toner on the hair, which darkens.
+
+use super::{SectionSoFar, SoFar, replay::read_last};
+use crate::{
+    colour::Level,
+    quantity::Duration,
+    service::{Plan, WorkStage},
+};
+
+/// Why a level teaches nothing of lifting.
+pub(super) const TONED: &str = "read after the toner, which is no level of lifting";
+
+/// What a section came to: lifted, and with its toner on it.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub(crate) struct CameTo {
+    /// The result that was read last before its toner went on, and when.
+    pub(crate) lifted: Option<(Duration, Level)>,
+    /// The last result, where it was read with the toner on.
+    pub(crate) toned: Option<(Duration, Level)>,
+}
+
+pub(crate) fn came_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> CameTo {
+    let toned = |(at, _): &(Duration, Level)| read_toned(plan, so_far, one, *at);
+    CameTo { lifted: one.results().filter(|read| !toned(read)).last(), toned: one.results().last().filter(toned) }
+}
+
+/// The level known last that no toner can have darkened: what more lightener is decided by.
+pub(super) fn level_without_toner(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
+    let bare = |(at, _): &(Duration, Level)| !toned_by(plan, so_far, one, *at, Unnoted::FromTheRinse);
+    read_last(one.results().filter(bare).last(), one.seen.iter().copied().rfind(bare))
+}
+
+/// Whether it is a toner, or what else comes after the sections.
+pub(super) fn goes_on_after(plan: &Plan, name: &str) -> bool {
+    plan.mixes.iter().any(|mix| mix.name == name && mix.stage != WorkStage::Section)
+}
+
+/// Whether what was read of a section at a minute was read with a toner on it.
+pub(super) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration) -> bool {
+    toned_by(plan, so_far, one, at, Unnoted::FromWhatIsNoted)
+}
+
+/// When the last toner of a section went on it, as far as it is noted.
+pub(super) fn toned_at(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<Duration> {
+    let all = toners(plan, so_far, one).flat_map(|toner| begins(toner, Unnoted::FromWhatIsNoted));
+    all.reduce(|a, b| if b > a { b } else { a })
+}
+
+/// From when on a toner is on whose begin nobody noted.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Unnoted {
+    /// From the end of its application, or else from its rinse.
+    FromWhatIsNoted,
+    /// From the rinse of the section: nothing read after that is taken as bare.
+    FromTheRinse,
+}
+
+/// Once a section is rinsed, a toner that goes on it darkens what is read; what is on lightens on while another section is toned,
+/// and what is put on again after a toner lightens that too.
+fn toned_by(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration, unnoted: Unnoted) -> bool {
+    let of_first = one.earlier.iter().any(|earlier| earlier.rinse_noted && earlier.rinsed <= at);
+    let again = one.begun.filter(|begun| of_first && *begun <= at);
+    let rinsed = one.rinsed.is_some_and(|rinsed| rinsed <= at) || of_first && again.is_none();
+    let on = |begun: Duration| begun < at && again.is_none_or(|again| again <= begun);
+    rinsed && toners(plan, so_far, one).any(|toner| begins(toner, unnoted).any(on))
+}
+
+/// The toners of the log that go on a section; of a root shadow nobody knows on which it ends.
+fn toners<'l>(plan: &Plan, so_far: &'l SoFar, one: &SectionSoFar) -> impl Iterator<Item = &'l SectionSoFar> {
+    let goes_on = |toner: &&SectionSoFar| {
+        let mut steps = plan.order.iter().filter(|step| step.name == toner.name && step.stage != WorkStage::Section);
+        steps.any(|step| step.goes_on.is_empty() || step.goes_on.contains(&one.name))
+    };
+    so_far.sections.iter().filter(goes_on).collect::<Vec<_>>().into_iter()
+}
+
+/// When it went on, each time.
+fn begins(toner: &SectionSoFar, unnoted: Unnoted) -> impl Iterator<Item = Duration> {
+    let known = toner.applied.or(toner.rinsed);
+    let last = toner.begun.or(match unnoted {
+        Unnoted::FromWhatIsNoted => known,
+        Unnoted::FromTheRinse => known.map(|_| Duration::ZERO),
+    });
+    toner.earlier.iter().map(|earlier| earlier.begun).chain(last)
+}
