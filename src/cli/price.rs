@@ -103,8 +103,8 @@ pub(super) fn run(args: &PriceArgs) -> Outcome {
         };
         let left = set.trail(asked).into_iter().chain(taxed.map(|taxed| taxed.trail()));
         let mut trail: Vec<_> = allowed.into_iter().chain(left).collect();
-        if let Some((discount, Offer { price, sold_before, .. })) = discount.zip(offer) {
-            trail.extend(price.trail(discount));
+        if let Some(Offer { price, sold_before, .. }) = offer {
+            trail.extend(price.trail());
             let sales = trace_discount(price.before, price.after, set.cost, sold_before);
             trail.extend(sales.map_err(|error| about("--discount", error))?);
         }

@@ -10,6 +10,11 @@ pub struct DiscountedPrice {
     pub off: Money,
     /// What is left to pay.
     pub after: Money,
+    /// The discount.
+    #[serde(rename = "discount_percent")]
+    pub discount: Discount,
+    /// Whether the full price was found from the discounted one; else it was given.
+    pub full_price_found: bool,
 }
 
 /// Takes a discount off a price. What is taken off is rounded; the rest is the difference.
@@ -34,7 +39,7 @@ pub struct DiscountedPrice {
 /// [OpenStax, Contemporary Mathematics](crate::source::citations::money::CONTEMPORARY_MATHEMATICS), module m00058.
 pub fn apply_discount(before: Money, discount: Discount, rounding: Rounding) -> Result<DiscountedPrice, MoneyError> {
     let off = before.percent(discount.percent(), rounding)?;
-    Ok(DiscountedPrice { before, off, after: before.minus(off)? })
+    Ok(DiscountedPrice { before, off, after: before.minus(off)?, discount, full_price_found: false })
 }
 
 /// The full price under a discounted one: `before = after / (1 - discount)`.
@@ -65,5 +70,5 @@ pub fn price_before_discount(
 ) -> Result<DiscountedPrice, MoneyError> {
     let under = HUNDRED - discount.percent();
     let before = Money::rounded(&[after.decimal(), HUNDRED], &[under], after.currency(), rounding, "full price")?;
-    Ok(DiscountedPrice { before, off: before.minus(after)?, after })
+    Ok(DiscountedPrice { before, off: before.minus(after)?, after, discount, full_price_found: true })
 }

@@ -1,6 +1,5 @@
 use super::{
-    CardFee, Discount, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceRule, PriceTarget, SetPrice, TaxRate,
-    TaxedPrice,
+    CardFee, DiscountedPrice, Margin, Markup, Money, MoneyError, PriceRule, PriceTarget, SetPrice, TaxRate, TaxedPrice,
 };
 use crate::source::{Basis, TracedInput, TracedResult, citations::money};
 use rust_decimal::Decimal;
@@ -23,6 +22,8 @@ const MARKUP_OF_MARGIN: &str = "margin / (1 - margin) x 100";
 const MARGIN_OF_MARKUP: &str = "mark-up / (1 + mark-up) x 100";
 const OFF_FORMULA: &str = "full price x discount";
 const AFTER_FORMULA: &str = "full price - taken off";
+const FULL_FORMULA: &str = "discounted price / (1 - discount)";
+const OFF_FOUND_FORMULA: &str = "full price - discounted price";
 
 /// An amount as a result.
 pub(crate) fn amount(what: &str, value: Money, formula: &'static str, basis: Basis) -> TracedResult {
@@ -172,26 +173,36 @@ impl TaxedPrice {
 }
 
 impl DiscountedPrice {
-    /// How what is taken off, and what is left to pay, come about from the full price; `discount` is the one it was made with.
+    /// How what is taken off, and what is left to pay, come about from the full price; of one that was found from what is left to pay
+    /// how it was, and what is taken off.
     ///
     /// # Example
     ///
     /// ```
     /// use foilwork::money::{Currency, Discount, Money, Rounding, apply_discount};
     ///
-    /// let discount = Discount::from_percent(15.into())?;
     /// let full = Money::parse("85.00", Currency::from_code("EUR")?)?;
-    /// let [off, after] = apply_discount(full, discount, Rounding::MidpointAwayFromZero)?.trail(discount);
+    /// let offer = apply_discount(full, Discount::from_percent(15.into())?, Rounding::MidpointAwayFromZero)?;
+    /// let [off, after] = offer.trail();
     /// assert_eq!(off.worked.as_deref(), Some("85.00 x (15 / 100)"));
     /// assert_eq!((after.value.as_str(), after.worked.as_deref()), ("72.25", Some("85.00 - 12.75")));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
-    pub fn trail(&self, discount: Discount) -> [TracedResult; 2] {
-        let full = of("full price", self.before);
+    pub fn trail(&self) -> [TracedResult; 2] {
+        let (full, after) = (of("full price", self.before), of("discounted price", self.after));
+        let discount = percent("discount", self.discount.percent(), "% of the full price");
+        if self.full_price_found {
+            return [
+                amount("full price", self.before, FULL_FORMULA, Basis::Stated)
+                    .made_of([after.clone(), discount])
+                    .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id, money::PERCENTAGES.id]),
+                amount("taken off", self.off, OFF_FOUND_FORMULA, Basis::Stated).made_of([full, after]),
+            ];
+        }
         [
             amount("taken off", self.off, OFF_FORMULA, Basis::Stated)
-                .made_of([full.clone(), percent("discount", discount.percent(), "% of the full price")])
+                .made_of([full.clone(), discount])
                 .resting_on(&[money::CONTEMPORARY_MATHEMATICS.id]),
             amount("discounted price", self.after, AFTER_FORMULA, Basis::Stated)
                 .made_of([full, of("taken off", self.off)]),

@@ -126,6 +126,29 @@ fn a_price_of_the_list_is_worked_from_what_was_asked_for() {
     assert!(((net - cost - fee) / net * 100.0 - number(&left.value)).abs() < 1e-4);
 }
 
+/// The class costs 118.00; without a tax rate the shop is taken to keep all of it, and that is told as assumed, not left out.
+#[test]
+fn a_price_of_the_list_without_a_tax_says_that_none_is_stated() {
+    let text = include_str!("../../examples/grey-blend.toml");
+    let trail = |text: &str| plan_text(text, Format::Toml).unwrap().trail();
+    let taxed = trail(text);
+    assert_eq!(given(result(&taxed, "net price by the price list"), "tax"), 20.0);
+    assert!(text.contains(
+        "tax_percent = 20
+"
+    ));
+    let untaxed = trail(&text.replace(
+        "tax_percent = 20
+",
+        "",
+    ));
+    let net = result(&untaxed, "net price by the price list");
+    assert_eq!((net.value.as_str(), net.basis), ("118.00", Basis::Assumed));
+    let tax = net.inputs.iter().find(|one| one.what == "tax, none being stated").unwrap();
+    assert_eq!((tax.value.as_str(), tax.basis), ("0", Some(Basis::Assumed)));
+    assert_eq!(result(&untaxed, "margin that comes out").basis, Basis::Assumed);
+}
+
 /// A price is no better founded than the wages and packs that somebody stated, nor than the minutes of bowls, looks, walks and
 /// rinses, which are assumed where nobody did.
 #[test]

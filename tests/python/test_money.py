@@ -41,6 +41,7 @@ from foilwork.money import (
     margin_to_markup,
     markup_to_margin,
     overhead_cost,
+    price_before_discount,
     price_from_margin,
     price_from_markup,
     supply_cost,
@@ -96,6 +97,14 @@ def test_supply_cost_equals_decimal_on_100_000_random_cases() -> None:
             got = supply_cost(Money(price, code), float(pack), float(used), unit="g", rounding=rounding)
             assert got.amount == quantized(price * used / pack, exponent, rounding), (price, used, pack, rounding)
             assert got.amount.as_tuple().exponent == -exponent
+
+
+def test_a_discounted_price_knows_its_discount_and_what_was_given() -> None:
+    """15 % of 33.33 are 5.00, rounded; 72.25 / 0.85 = 85."""
+    offer, found = apply_discount(Money("33.33", "EUR"), 15), price_before_discount(Money("72.25", "EUR"), 15)
+    assert (offer.discount_percent, offer.full_price_found, found.full_price_found) == (15, False, True)
+    assert [one.worked for one in offer.trail()] == ["33.33 x (15 / 100)", "33.33 - 5.00"]
+    assert [one.worked for one in found.trail()] == ["72.25 / (1 - (15 / 100))", "85.00 - 72.25"]
 
 
 def test_taxes_margins_and_discounts_equal_decimal_on_100_000_random_cases() -> None:

@@ -4,6 +4,7 @@ use super::{HALF_UP, PyMoney, rounding};
 use crate::{answer::answer, error::raise, exact::Number, source::TracedResult};
 use foilwork::money::{self, Discount};
 use pyo3::prelude::*;
+use rust_decimal::Decimal;
 
 answer! {
     in "foilwork.money";
@@ -15,36 +16,45 @@ answer! {
         off: PyMoney,
         /// What is left to pay.
         after: PyMoney,
+        /// The discount, in percent of the full price.
+        discount_percent: Decimal,
+        /// Whether the full price was found from the discounted one; else it was given.
+        full_price_found: bool,
     }
     impl {
-        /// How what is taken off, and what is left to pay, come about from the full price.
-        ///
-        /// Args:
-        ///     discount_percent: the discount it was made with.
+        /// How what is taken off, and what is left to pay, come about from the full price; of one that was found from what is left
+        /// to pay how it was, and what is taken off.
         ///
         /// Returns:
         ///     A :class:`foilwork.source.TracedResult` for each.
         ///
-        /// Raises:
-        ///     FoilworkError: a discount outside 0 to below 100.
-        ///
         /// Examples:
         ///     >>> from foilwork.money import Money, apply_discount
-        ///     >>> off, after = apply_discount(Money("80.00", "USD"), 30).trail(30)
+        ///     >>> off, after = apply_discount(Money("80.00", "USD"), 30).trail()
         ///     >>> off.worked, after.value
         ///     ('80.00 x (30 / 100)', '56.00')
-        fn trail(&self, discount_percent: Number) -> PyResult<Vec<TracedResult>> {
-            let discount = Discount::from_percent(discount_percent.0).map_err(raise)?;
-            let price =
-                money::DiscountedPrice { before: self.before.0, off: self.off.0, after: self.after.0 };
-            Ok(price.trail(discount).into_iter().map(Into::into).collect())
+        fn trail(&self) -> PyResult<Vec<TracedResult>> {
+            let price = money::DiscountedPrice {
+                before: self.before.0,
+                off: self.off.0,
+                after: self.after.0,
+                discount: Discount::from_percent(self.discount_percent).map_err(raise)?,
+                full_price_found: self.full_price_found,
+            };
+            Ok(price.trail().into_iter().map(Into::into).collect())
         }
     }
 }
 
 impl From<money::DiscountedPrice> for DiscountedPrice {
     fn from(price: money::DiscountedPrice) -> Self {
-        Self { before: PyMoney(price.before), off: PyMoney(price.off), after: PyMoney(price.after) }
+        Self {
+            before: PyMoney(price.before),
+            off: PyMoney(price.off),
+            after: PyMoney(price.after),
+            discount_percent: price.discount.percent(),
+            full_price_found: price.full_price_found,
+        }
     }
 }
 

@@ -77,33 +77,46 @@ fn line_of(lines: &Lines<'_>, position: Option<&csv::Position>) -> Place {
     Place::Line(lines.line(begin + rest.len() - rest.trim_start_matches(['\r', '\n']).len()))
 }
 
-/// Decimal commas are one habit, not one mistake a cell: they are told once, with the first as the example.
+/// Decimal commas are one habit, not one mistake a cell: they are told once, with the first as the example. Commas that may part
+/// thousands are told apart from them: what is right for `40,5` would make 1.2 of twelve hundred.
 fn one_for_commas(problems: Problems) -> Problems {
-    let with_comma = |message: &str| {
-        let quoted = message.split('"').nth(1).filter(|_| message.contains("is not a decimal number"))?;
-        let (whole, part) = quoted.split_once(',')?;
-        let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
-        (digits(whole.trim_start_matches('-')) && digits(part)).then(|| (quoted.to_owned(), format!("{whole}.{part}")))
-    };
-    let (commas, mut others): (Vec<_>, Vec<_>) =
-        problems.0.into_iter().partition(|problem| with_comma(&problem.message).is_some());
-    let told = |problem: &Problem| with_comma(&problem.message).map(|(comma, point)| (problem.clone(), comma, point));
-    // One that can be nothing but a decimal comma is the better example.
-    let plainly = |(_, comma, _): &(_, String, _)| without_thousands(comma).is_none();
-    let example = commas.iter().filter_map(told).find(plainly).or_else(|| commas.iter().find_map(told));
-    if let (Some((first, comma, point)), more @ 1..) = (example, commas.len().saturating_sub(1)) {
-        let so_are = if more == 1 { "so is 1 other number".to_owned() } else { format!("so are {more} other numbers") };
-        let message = match without_thousands(&comma) {
-            None => format!("\"{comma}\" is written with a decimal comma, and {so_are}: write points, here {point}"),
-            Some(plain) => {
-                format!("\"{comma}\" is written with a comma, and {so_are}: write {point} or {plain}, whichever it is")
-            }
-        };
-        others.push(Problem { message, ..first });
-    } else {
-        others.extend(commas);
+    let (mut decimal, mut either, mut others) = (Vec::new(), Vec::new(), Vec::new());
+    for problem in problems.0 {
+        match with_comma(&problem.message) {
+            None => others.push(problem),
+            Some(comma) if without_thousands(&comma).is_none() => decimal.push((problem, comma)),
+            Some(comma) => either.push((problem, comma)),
+        }
     }
+    others.extend([decimal, either].into_iter().filter_map(told_once));
     Problems(others).sorted()
+}
+
+/// The number of a complaint, where all that is wrong with it is its comma.
+fn with_comma(message: &str) -> Option<String> {
+    let quoted = message.split('"').nth(1).filter(|_| message.contains("is not a decimal number"))?;
+    let (whole, part) = quoted.split_once(',')?;
+    let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
+    (digits(whole.trim_start_matches('-')) && digits(part)).then(|| quoted.to_owned())
+}
+
+/// All complaints of one kind as one.
+fn told_once(alike: Vec<(Problem, String)>) -> Option<Problem> {
+    let more = alike.len().saturating_sub(1);
+    let (first, comma) = alike.into_iter().next()?;
+    let point = comma.replacen(',', ".", 1);
+    let (so_are, points) = match more {
+        0 => (String::new(), "a point"),
+        1 => (", and so is 1 other number".to_owned(), "points"),
+        _ => (format!(", and so are {more} other numbers"), "points"),
+    };
+    let message = match without_thousands(&comma) {
+        None => format!("\"{comma}\" is written with a decimal comma{so_are}: write {points}, here {point}"),
+        Some(plain) => {
+            format!("\"{comma}\" is written with a comma{so_are}: write {point} or {plain}, whichever it is")
+        }
+    };
+    Some(Problem { message, ..first })
 }
 
 /// The name of a column in a header, as a person or a spreadsheet writes it: `Hands-on min` is `hands_on_min`.

@@ -2,7 +2,7 @@
 
 use super::{MoneyPlan, Plan, PricedBy};
 use crate::{
-    money::{COST_FORMULA, Money, SetPrice, TaxedPrice, amount, net_of, of},
+    money::{COST_FORMULA, Money, SetPrice, TaxRate, TaxedPrice, amount, net_of, of},
     source::{Basis, Interval, TracedResult, citations::money},
     text::traced,
 };
@@ -44,9 +44,18 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
     let formula = if extra.is_some() { LISTED_AND_FURTHER } else { LISTED };
     let mut results =
         vec![amount("price by the price list", price, formula, stated).made_of(inputs.into_iter().flatten())];
-    if let Some((net, tax)) = booking.net.zip(booking.tax_percent) {
+    let taxed = booking.net.zip(booking.tax_percent);
+    // Where none is stated, all that the guest pays is taken for the shop's.
+    let untaxed = || Some((price, TaxRate::from_percent(0.into()).ok()?));
+    let mut stated = stated;
+    if let Some((net, tax)) = taxed.or_else(untaxed) {
         let named = ("net price by the price list", net);
-        results.push(net_of(("gross price", price), tax, named, stated.weaker(Basis::Derived)));
+        let mut net = net_of(("gross price", price), tax, named, stated.weaker(Basis::Derived));
+        if taxed.is_none() {
+            without_tax(&mut net);
+            stated = stated.weaker(Basis::Assumed);
+        }
+        results.push(net);
     }
     if let Some(set) = booking.leaves(money) {
         let ends = booking.leaves_between(money).map(|[least, most]| [most, least].map(|end| percent_of(&end)));

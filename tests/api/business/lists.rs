@@ -88,18 +88,17 @@ fn decimal_commas_are_told_once() {
     );
 }
 
-/// A comma before three digits may part thousands: another is the better example, and without one both ways are said.
+/// A comma before three digits may part thousands: both ways are said, also beside one that can be nothing but a decimal comma, for
+/// 1200 g are not 1.2 g.
 #[rstest::rstest]
 #[case(
     "1,200",
     "42,5",
-    "product_g: \"42,5\" is written with a decimal comma, and so is 1 other number: write points, here 42.5"
+    "product_g: \"42,5\" is written with a decimal comma: write a point, here 42.5\n\
+     line 2: product_pack_g: \"1,200\" is written with a comma: write 1.200 or 1200, whichever it is"
 )]
-#[case(
-    "1,200",
-    "42",
-    "product_pack_g: number \"1,200\" is not a decimal number: write digits with a point, for example 12.50"
-)]
+#[case("1,200", "42", "product_pack_g: \"1,200\" is written with a comma: write 1.200 or 1200, whichever it is")]
+#[case("1200", "42,5", "product_g: \"42,5\" is written with a decimal comma: write a point, here 42.5")]
 #[case(
     "1,200",
     "2,000",
@@ -108,7 +107,8 @@ fn decimal_commas_are_told_once() {
 #[case(
     "0,200",
     "2,000",
-    "product_pack_g: \"0,200\" is written with a decimal comma, and so is 1 other number: write points, here 0.200"
+    "product_pack_g: \"0,200\" is written with a decimal comma: write a point, here 0.200\n\
+     line 2: product_g: \"2,000\" is written with a comma: write 2.000 or 2000, whichever it is"
 )]
 fn commas_may_part_thousands(#[case] pack_g: &str, #[case] product_g: &str, #[case] want: &str) {
     let names = "service;product_pack_price;product_pack_g;product_g;hands_on_min;chair_min;price";

@@ -10,9 +10,9 @@ use foilwork::{
         sales_mix_target, share_tips, trace_tips,
     },
     money::{
-        CostKind, CostLine, CostTable, Discount, Labour, Margin, Measure, Money, MoneyError, OnCosts, PackPrice,
-        PriceEnding, PriceTarget, ProfitTax, Rounding, Toward, apply_discount, labour_per_minute, packs_needed,
-        price_from_margin, unit_price,
+        CostKind, CostLine, CostTable, Discount, DiscountedPrice, Labour, Margin, Measure, Money, MoneyError, OnCosts,
+        PackPrice, PriceEnding, PriceTarget, ProfitTax, Rounding, Toward, apply_discount, labour_per_minute,
+        packs_needed, price_before_discount, price_from_margin, unit_price,
     },
 };
 
@@ -108,6 +108,19 @@ fn small_things_hold() {
         apply_discount(euros("0.05"), Discount::from_percent(50.into()).unwrap(), Rounding::MidpointNearestEven)
             .unwrap();
     assert_eq!((offer.off, offer.after), (euros("0.02"), euros("0.03")));
+    // 72.25 / 0.85 = 85; what was given goes in, and what was found comes out.
+    let fifteen = Discount::from_percent(15.into()).unwrap();
+    let lines = |offer: DiscountedPrice| {
+        offer.trail().map(|one| format!("{}: {} = {}", one.what, one.worked.unwrap(), one.value))
+    };
+    assert_eq!(
+        lines(price_before_discount(euros("72.25"), fifteen, HALF_UP).unwrap()),
+        ["full price: 72.25 / (1 - (15 / 100)) = 85.00", "taken off: 85.00 - 72.25 = 12.75"]
+    );
+    assert_eq!(
+        lines(apply_discount(euros("33.33"), fifteen, HALF_UP).unwrap()),
+        ["taken off: 33.33 x (15 / 100) = 5.00", "discounted price: 33.33 - 5.00 = 28.33"]
+    );
     assert!(ProfitTax::from_percent(100.into()).is_err());
     // Of eight hours and two.
     let trail = trace_tips(euros("50.00"), &[minutes(480.0), minutes(120.0)]).unwrap();
