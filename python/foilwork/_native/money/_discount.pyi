@@ -1,3 +1,4 @@
+from decimal import Decimal
 from typing import final
 
 from foilwork import _words
@@ -15,7 +16,7 @@ __all__ = [
 class DiscountedPrice(_Answer):
     """A price with a discount: ``before - off == after``, always."""
 
-    __match_args__ = ("before", "off", "after")
+    __match_args__ = ("before", "off", "after", "discount_percent", "full_price_found")
     @property
     def before(self) -> Money:
         """The full price."""
@@ -25,21 +26,22 @@ class DiscountedPrice(_Answer):
     @property
     def after(self) -> Money:
         """What is left to pay."""
-    def trail(self, discount_percent: _Number) -> list[TracedResult]:
-        """How what is taken off, and what is left to pay, come about from the full price.
-
-        Args:
-            discount_percent: the discount it was made with.
+    @property
+    def discount_percent(self) -> Decimal:
+        """The discount, in percent of the full price."""
+    @property
+    def full_price_found(self) -> bool:
+        """Whether the full price was found from the discounted one; else it was given."""
+    def trail(self) -> list[TracedResult]:
+        """How what is taken off, and what is left to pay, come about from the full price; of one that was found from what is left
+        to pay how it was, and what is taken off.
 
         Returns:
             A :class:`foilwork.source.TracedResult` for each.
 
-        Raises:
-            FoilworkError: a discount outside 0 to below 100.
-
         Examples:
             >>> from foilwork.money import Money, apply_discount
-            >>> off, after = apply_discount(Money("80.00", "USD"), 30).trail(30)
+            >>> off, after = apply_discount(Money("80.00", "USD"), 30).trail()
             >>> off.worked, after.value
             ('80.00 x (30 / 100)', '56.00')
         """
