@@ -66,7 +66,7 @@ def test_a_margin_is_what_is_left_of_all_prices() -> None:
 
 
 def test_a_service_kept_twice_counts_once() -> None:
-    """Eight services, each kept a second time: what is summed up is that of eight, and the lines that repeat them are counted."""
+    """Eight services, each kept twice: what is summed up is that of eight, and the lines that repeat are counted."""
     once, [twice] = summarise(RECORDS, "all")[0], summarise(RECORDS + RECORDS, "all")
     assert (once.kept_twice, twice.kept_twice, twice.services, twice.weighed_g) == (0, 8, 8, once.weighed_g)
     learned = lessons(RECORDS + RECORDS)
