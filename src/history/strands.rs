@@ -43,7 +43,7 @@ fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> 
     );
     // Parts stand in the order of the bowl, and its lightener is the first.
     let product = section.part.first().map(|part| part.product.clone());
-    Some(StrandReading {
+    let reading = StrandReading {
         situation: Situation {
             on_hair: Interval::ordered(low, best, high),
             temperature: Temperature::from_celsius(mix.temperature_c).ok()?,
@@ -59,5 +59,7 @@ fn reading(record: &KeptRecord, section: &KeptSection) -> Option<StrandReading> 
         reader: Reader::Eye,
         guest: record.guest.clone(),
         product,
-    })
+    };
+    // A book refuses what became darker, for lightener makes hair lighter.
+    (!reading.is_darker()).then_some(reading)
 }

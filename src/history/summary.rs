@@ -78,8 +78,8 @@ pub struct Takings {
 /// Sums the records up: use, waste, time, cost, price and margin, in the order of the names.
 ///
 /// A service that was kept twice counts once: of one guest, day and title the line that was read last, with what went wrong by the
-/// others; where no guest is named, lines that are equal in all. Amounts are added exactly, each currency for itself. An amount that cannot be read, or a sum too large, leaves its service out
-/// of the money, and the count beside it says so.
+/// others; where no guest is named, lines that are equal in all. Amounts are added exactly, each currency for itself. An amount that
+/// cannot be read, or a sum too large, leaves its service out of the money, and the count beside it says so.
 ///
 /// # Example
 ///

@@ -1,5 +1,5 @@
 use super::{Kind, Node, Problem};
-use crate::text::{Lines, Position};
+use crate::text::{Lines, Position, without_thousands};
 use toml::{
     Spanned,
     de::{DeTable, DeValue},
@@ -42,6 +42,9 @@ fn number_with_more(line: &str) -> Option<String> {
     let (number, rest) = value.split_at_checked(end)?;
     let decimals = rest.strip_prefix(',').filter(|rest| !rest.is_empty() && rest.chars().all(|c| c.is_ascii_digit()));
     if let Some(decimals) = decimals {
+        if let Some(plain) = without_thousands(value) {
+            return Some(format!("{value} has a comma: write {number}.{decimals} or {plain}, whichever it is"));
+        }
         return Some(format!("{value} has a comma: write {number}.{decimals}"));
     }
     let unit = rest.trim();

@@ -3,7 +3,7 @@
 use super::{
     Instruction, SectionSoFar, SoFar, instructions,
     replay::LEAST_MIN,
-    toned::{TONED, level_without_toner},
+    toned::{level_without_toner, why_not_bare},
 };
 use crate::{
     choice::choice,
@@ -93,8 +93,8 @@ pub struct SecondApplication {
     pub basis: Basis,
 }
 
-/// The decision for every section whose level was seen before its toner went on, by the last of these: what is left of the target, what the hair and the scalp say, how long and how
-/// often it was on, and what a fresh mix would bring, in one.
+/// The decision for every section whose level was seen before its toner went on, by the last of these: what is left of the target,
+/// what the hair and the scalp say, how long and how often it was on, and what a fresh mix would bring, in one.
 ///
 /// `moved` is the plan made with [`levels_seen`](super::levels_seen). What the plan or the log says stop to, comfort and condition
 /// come before the level; what burned or swelled once that day is not taken back, and an unknown condition is never taken as good.
@@ -204,7 +204,8 @@ impl Asked<'_> {
     fn read_later(&self) -> Option<String> {
         let last = self.one.latest_level();
         let (at, level) = last.filter(|last| Some(*last) != level_without_toner(self.moved, self.so_far, self.one))?;
-        Some(format!("level {} at minute {}: {TONED}", number(level.number(), 2), amount(at, 0)))
+        let why = why_not_bare(self.moved, self.so_far, self.one, at)?;
+        Some(format!("level {} at minute {}: {why}", number(level.number(), 2), amount(at, 0)))
     }
 
     /// The decision with its reasons; what was not taken goes on the list.

@@ -3,7 +3,7 @@
 use super::{
     SectionSoFar, SoFar,
     again::{Again, second_applications},
-    toned::{CameTo, TONED, came_to, read_toned},
+    toned::{CameTo, came_to, why_not_bare},
 };
 use crate::{
     colour::Level,
@@ -64,18 +64,22 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     let mut found = LevelsSeen::default();
     for one in &so_far.sections {
         let CameTo { lifted, toned } = came_to(plan, so_far, one);
-        let result = lifted.map(|(read, level)| (reached(one, read), level));
-        // The result is read better than a look of the same minute.
-        let seen = one.seen.iter().copied().filter(|(at, _)| result.is_none_or(|(read, _)| *at != read));
-        for (at, level) in seen.chain(result).chain(toned) {
-            let toned = read_toned(plan, so_far, one, at);
-            let lightened = if toned { Err(TONED.to_owned()) } else { Ok(at) };
-            match lightened.and_then(|at| on_the_sheet(plan, one, at)) {
-                Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
-                Err(why) => {
-                    let level = number(level.number(), 2);
-                    found.left_out.push(format!("{}: level {level} at minute {}: {why}", one.name, amount(at, 0)));
-                }
+        let result = lifted.map(|(read, level)| (read, reached(one, read), level));
+        // A result is read better than a look of the same minute.
+        let toned = toned.map(|(read, level)| (read, read, level));
+        let seen = one.seen.iter().map(|(at, level)| (*at, *at, *level));
+        let seen = seen.filter(|(at, ..)| result.into_iter().chain(toned).all(|(_, read, _)| *at != read));
+        for (read, at, level) in seen.chain(result).chain(toned) {
+            let told = |at: Duration, why: &str| {
+                let level = number(level.number(), 2);
+                format!("{}: level {level} at minute {}: {why}", one.name, amount(at, 0))
+            };
+            match why_not_bare(plan, so_far, one, read) {
+                Some(why) => found.left_out.push(told(read, why)),
+                None => match on_the_sheet(plan, one, at) {
+                    Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
+                    Err(why) => found.left_out.push(told(at, &why)),
+                },
             }
         }
     }

@@ -9,6 +9,7 @@ use crate::{
 
 /// Why a level teaches nothing of lifting.
 pub(super) const TONED: &str = "read after the toner, which is no level of lifting";
+const MAY_BE_TONED: &str = "read after the rinse, and when the toner went on is not noted";
 
 /// What a section came to: lifted, and with its toner on it.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -35,6 +36,13 @@ pub(super) fn goes_on_after(plan: &Plan, name: &str) -> bool {
     plan.mixes.iter().any(|mix| mix.name == name && mix.stage != WorkStage::Section)
 }
 
+/// Why no more lightener is decided by what was read of a section at a minute; none where no toner can have darkened it.
+pub(super) fn why_not_bare(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration) -> Option<&'static str> {
+    let toned = |unnoted: Unnoted| toned_by(plan, so_far, one, at, unnoted);
+    let may_be = || toned(Unnoted::FromTheRinse).then_some(MAY_BE_TONED);
+    toned(Unnoted::FromWhatIsNoted).then_some(TONED).or_else(may_be)
+}
+
 /// Whether what was read of a section at a minute was read with a toner on it.
 pub(super) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration) -> bool {
     toned_by(plan, so_far, one, at, Unnoted::FromWhatIsNoted)
@@ -42,7 +50,7 @@ pub(super) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Du
 
 /// When the last toner of a section went on it, as far as it is noted.
 pub(super) fn toned_at(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<Duration> {
-    let all = toners(plan, so_far, one).flat_map(|toner| begins(toner, Unnoted::FromWhatIsNoted));
+    let all = toners(plan, so_far, one).into_iter().flat_map(|toner| begins(toner, None));
     all.reduce(|a, b| if b > a { b } else { a })
 }
 
@@ -60,26 +68,26 @@ enum Unnoted {
 fn toned_by(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration, unnoted: Unnoted) -> bool {
     let of_first = one.earlier.iter().any(|earlier| earlier.rinse_noted && earlier.rinsed <= at);
     let again = one.begun.filter(|begun| of_first && *begun <= at);
-    let rinsed = one.rinsed.is_some_and(|rinsed| rinsed <= at) || of_first && again.is_none();
+    let of_now = one.rinsed.filter(|rinsed| *rinsed <= at);
+    let of_earlier = one.earlier.iter().rev().find(|earlier| earlier.rinse_noted && earlier.rinsed <= at);
+    let since = of_now.or(of_earlier.map(|earlier| earlier.rinsed)).filter(|_| unnoted == Unnoted::FromTheRinse);
+    let rinsed = of_now.is_some() || of_first && again.is_none();
     let on = |begun: Duration| begun < at && again.is_none_or(|again| again <= begun);
-    rinsed && toners(plan, so_far, one).any(|toner| begins(toner, unnoted).any(on))
+    rinsed && toners(plan, so_far, one).into_iter().any(|toner| begins(toner, since).any(on))
 }
 
 /// The toners of the log that go on a section; of a root shadow nobody knows on which it ends.
-fn toners<'l>(plan: &Plan, so_far: &'l SoFar, one: &SectionSoFar) -> impl Iterator<Item = &'l SectionSoFar> {
+fn toners<'l>(plan: &Plan, so_far: &'l SoFar, one: &SectionSoFar) -> Vec<&'l SectionSoFar> {
     let goes_on = |toner: &&SectionSoFar| {
         let mut steps = plan.order.iter().filter(|step| step.name == toner.name && step.stage != WorkStage::Section);
         steps.any(|step| step.goes_on.is_empty() || step.goes_on.contains(&one.name))
     };
-    so_far.sections.iter().filter(goes_on).collect::<Vec<_>>().into_iter()
+    so_far.sections.iter().filter(goes_on).collect()
 }
 
-/// When it went on, each time.
-fn begins(toner: &SectionSoFar, unnoted: Unnoted) -> impl Iterator<Item = Duration> {
+/// When it went on, each time; a begin that nobody noted was at the rinse of the section, where that is given.
+fn begins(toner: &SectionSoFar, since: Option<Duration>) -> impl Iterator<Item = Duration> {
     let known = toner.applied.or(toner.rinsed);
-    let last = toner.begun.or(match unnoted {
-        Unnoted::FromWhatIsNoted => known,
-        Unnoted::FromTheRinse => known.map(|_| Duration::ZERO),
-    });
+    let last = toner.begun.or(known.map(|known| since.filter(|since| *since < known).unwrap_or(known)));
     toner.earlier.iter().map(|earlier| earlier.begun).chain(last)
 }

@@ -57,7 +57,7 @@ pub use day::day_sheet;
 pub(crate) use day::{kept as day_rules, pieces as day_pieces, proof as day_proof, times as day_times};
 pub use guest_page::guest_page;
 #[cfg(feature = "workbook")]
-pub(crate) use money::{booked, down_to, range as price_range, times};
+pub(crate) use money::{booked, range as price_range, times};
 pub use page::bench_page;
 pub use part::SheetPart;
 pub use pictures::{cost_picture, day_picture, head_map, head_map_text};

@@ -104,14 +104,17 @@ fn price(sheet: &mut Sheet, plan: &Plan, money: &MoneyPlan) {
 fn leaves(plan: &Plan, money: &MoneyPlan) -> Option<String> {
     let (booking, writing) = (&plan.booking, Writing::of(plan.habits));
     let set = booking.leaves(money)?;
-    let net = booking.net.map(|net| format!("{} of it without tax; ", writing.money(net))).unwrap_or_default();
+    let net = booking.net.map_or_else(
+        || "tax is not counted, for none is stated; ".to_owned(),
+        |net| format!("{} of it without tax; ", writing.money(net)),
+    );
     let fee = booking.card_fee.map(|fee| format!("card fee {}, a cost too; ", writing.money(fee))).unwrap_or_default();
     let down_to = down_to(plan, money).map(|told| format!("; {told}")).unwrap_or_default();
     Some(format!("{net}{fee}it leaves {}: margin {}{down_to}", writing.money(set.profit), set.margin))
 }
 
 /// What the price of the list leaves at least, where the hair may take more than is planned.
-pub(crate) fn down_to(plan: &Plan, money: &MoneyPlan) -> Option<String> {
+fn down_to(plan: &Plan, money: &MoneyPlan) -> Option<String> {
     let [_, most] = plan.booking.leaves_between(money)?;
     let less = most.profit.minor() < plan.booking.leaves(money)?.profit.minor();
     less.then(|| format!("down to {} where the hair takes most", Writing::of(plan.habits).money(most.profit)))

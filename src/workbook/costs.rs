@@ -8,7 +8,7 @@ use super::{
 use crate::{
     money::{Money, SetPrice, TaxRate},
     service::{MoneyPlan, Plan},
-    sheet::{booked, down_to, price_range, times},
+    sheet::{booked, price_range, times},
 };
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 
@@ -159,7 +159,8 @@ fn by_the_list(
         None => "list_price".to_owned(),
     };
     let without_tax = float(booking.kept().unwrap_or(price));
-    page.named_formula("list_net_price", "without tax", &net, without_tax, decimals)?;
+    let words = if booking.tax_percent.is_some() { "without tax" } else { "without tax, none being stated" };
+    page.named_formula("list_net_price", words, &net, without_tax, decimals)?;
     let Some(set) = booking.leaves(money) else { return Ok(()) };
     let fee = booking.card_fee.map_or(0.0, float);
     page.named_input("list_card_fee", "card fee, at the price of the list", fee, decimals, amounts)?;
@@ -168,8 +169,14 @@ fn by_the_list(
     let margin = "IF(list_net_price=0,0,100*list_profit/list_net_price)";
     let percent = percent(set.margin.percent());
     page.named_formula("list_margin_percent", "margin, %, by the price list", margin, percent, 1)?;
-    if let Some(told) = down_to(plan, money) {
-        page.paragraph(&format!("Profit by the price list: {told}."))?;
+    // Where the hair may take more than is planned, the price leaves less.
+    let Some((range, [_, least])) = money.cost_range.zip(booking.leaves_between(money)) else { return Ok(()) };
+    if least.profit.minor() < set.profit.minor() {
+        let most = "cost where the hair takes most";
+        page.named_input("list_cost_at_most", most, float(range.most), decimals, amounts)?;
+        let profit = "list_net_price-list_cost_at_most-list_card_fee";
+        let words = "profit, by the price list, where the hair takes most";
+        page.named_formula("list_profit_at_least", words, profit, float(least.profit), decimals)?;
     }
     Ok(())
 }

@@ -270,6 +270,16 @@ fn records_become_lines_of_a_strand_book() {
     assert_eq!(readings[0].product.as_deref(), Some("Foam Line powder"));
 }
 
+/// Lightener makes hair lighter: what reads darker by more than two readings differ is no line of a book, which would refuse it.
+#[test]
+fn what_became_darker_is_no_reading() {
+    let mut records = read_records(RECORDS).records;
+    let section = records.iter_mut().flat_map(|record| &mut record.section);
+    let section = section.filter(|one| one.from_level.is_some() && one.result_level.is_some());
+    let lowered = section.map(|one| one.result_level = one.from_level.map(|level| level - 2.0)).count();
+    assert!(lowered > 5 && strand_readings(&records).is_empty(), "{lowered}");
+}
+
 /// One figure has no interval; what says nothing is no lesson.
 #[test]
 fn a_single_figure_has_no_interval() {

@@ -68,6 +68,21 @@ fn a_toned_level_decides_on_no_more_lightener() {
         feels(101.0, Comfort::Fine),
     ];
     assert_eq!(decided(&only_rinsed), []);
+    let left_out = levels_seen(&GRADIENT, &replay(&only_rinsed)).left_out;
+    let told = "nape: level 8 at minute 95: read after the rinse, and when the toner went on is not noted";
+    assert_eq!(left_out, [told]);
+    // Nor after a second application.
+    let twice = [
+        of(0.0, Noted::Begun),
+        of(45.0, Noted::Rinsed),
+        of(50.0, Noted::Begun),
+        of(70.0, Noted::Rinsed),
+        at("lengths", of(100.0, Noted::Rinsed)),
+        strand(101.0, Elasticity::Good),
+        feels(101.0, Comfort::Fine),
+        came_to(105.0, 8.0),
+    ];
+    assert_eq!(decided(&twice), []);
 }
 
 /// Nape and crown came to their targets, 9 and 8: neither is behind because the nape is toned to 8.
@@ -82,10 +97,9 @@ fn a_toned_level_is_no_shortfall() {
 
 #[test]
 fn note_says_that_a_toned_level_was_read_with_the_toner_on() {
-    let dir = std::env::temp_dir().join(format!("foilwork-toned-{}", std::process::id()));
-    std::fs::create_dir_all(&dir).unwrap();
+    let dir = tempfile::tempdir().unwrap();
     let answer = |read_before: Option<f64>, what: &str| {
-        let log = dir.join("day.jsonl");
+        let log = dir.path().join("day.jsonl");
         std::fs::write(&log, toned(read_before, &[]).iter().map(log_line).collect::<String>()).unwrap();
         let plan = "examples/soft-gradient.toml";
         run(&["note", log.to_str().unwrap(), "--at", "105", "--section", "nape", what, "8", "--plan", plan])
@@ -98,7 +112,6 @@ fn note_says_that_a_toned_level_was_read_with_the_toner_on() {
             "nape: level 8 at minute 105: read after the toner, which is no level of lifting; nothing follows from it";
         assert!(text.contains(told) && !text.contains("fresh mix"), "{text}");
     }
-    std::fs::remove_dir_all(&dir).unwrap();
 }
 
 /// What was read before the toner stays what it came to, in whatever order the two are noted; a result noted anew corrects it.

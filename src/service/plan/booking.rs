@@ -51,14 +51,16 @@ impl Booking {
 
     /// What a service at the price of the list costs: what it is made of, and the card fee.
     pub(crate) fn cost(&self, money: &MoneyPlan) -> Option<Money> {
-        let cost = money.cost.total();
+        self.with_fee(money.cost.total())
+    }
+
+    fn with_fee(&self, cost: Money) -> Option<Money> {
         self.card_fee.map_or(Some(cost), |fee| cost.plus(fee).ok())
     }
 
     /// The same where the hair takes as much as it may; none where what it takes moves no cost.
     pub(crate) fn cost_at_most(&self, money: &MoneyPlan) -> Option<Money> {
-        let most = money.cost_range?.most;
-        self.card_fee.map_or(Some(most), |fee| most.plus(fee).ok())
+        self.with_fee(money.cost_range?.most)
     }
 
     /// What the price of the list leaves over that; none without such a price, or without a cost.
@@ -70,7 +72,7 @@ impl Booking {
     pub(crate) fn leaves_between(&self, money: &MoneyPlan) -> Option<[SetPrice; 2]> {
         let CostRange { least, most } = money.cost_range?;
         let kept = self.kept()?;
-        let at = |cost: Money| SetPrice::of(self.card_fee.map_or(Ok(cost), |fee| cost.plus(fee)).ok()?, kept).ok();
+        let at = |cost: Money| SetPrice::of(self.with_fee(cost)?, kept).ok();
         Some([at(least)?, at(most)?])
     }
 

@@ -60,7 +60,12 @@ fn listed(plan: &Plan, money: &MoneyPlan, price: Money, basis: Basis) -> Vec<Tra
     if let Some(set) = booking.leaves(money) {
         let ends = booking.leaves_between(money).map(|[least, most]| [most, least].map(|end| percent_of(&end)));
         let basis = if ends.is_some() { basis.weaker(Basis::Assumed) } else { basis };
-        results.push(TracedResult { bounds: ends, ..left(&set, booking.card_fee, basis.weaker(stated)) });
+        let mut margin = TracedResult { bounds: ends, ..left(&set, booking.card_fee, basis.weaker(stated)) };
+        let between = money.cost_range.map(|range| [range.least, range.most].map(|cost| cost.decimal().to_string()));
+        for cost in margin.inputs.iter_mut().filter(|input| input.what == "cost") {
+            cost.bounds.clone_from(&between);
+        }
+        results.push(margin);
     }
     results
 }

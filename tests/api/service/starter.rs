@@ -79,6 +79,8 @@ fn a_price_that_the_hair_may_make_a_loss_is_not_fine(
     let margin = trail.iter().find(|step| step.what == "margin that comes out").unwrap();
     let [low, high] = margin.bounds.clone().unwrap().map(|bound| bound.parse::<f64>().unwrap());
     assert!((low - 100.0 * (kept - most) / kept).abs() < 1e-5 && low < high, "{low} {high}");
+    let cost = margin.inputs.iter().find(|input| input.what == "cost").unwrap();
+    assert_eq!(cost.bounds.as_ref().unwrap()[1], format!("{most:.2}"));
 }
 
 /// Of 98.50 a sixth or 16.42 is tax, which leaves 82.08 over a cost of 81.23; a terminal that keeps 2.5 % takes 2.46 of it, and

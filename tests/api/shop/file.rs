@@ -142,6 +142,7 @@ fn toml_and_json_are_two_forms_of_one_shop() {
 #[case::unit_of_more("30 gram", "30 gram is more than a number: write 30, the name of the field says the unit")]
 #[case::percent("30 % w/w", "30 % w/w is more than a number: write 30, the name of the field says the unit")]
 #[case::comma("30,5", "30,5 has a comma: write 30.5")]
+#[case::thousands("1,200", "1,200 has a comma: write 1.200 or 1200, whichever it is")]
 #[case::time(
     "10am",
     "10am is neither a number nor a date: write minutes as 25, a date as 2026-11-25T10:00, text in quotes"

@@ -21,6 +21,8 @@ fn a_price_and_a_list_come_to_the_sums_by_hand() {
     let mut book = Book::of(&bench("grey-blend.toml", &[]));
     named(&book, &BY_COSTS, &[58.01, 92.82, 0.0, 34.81, 37.502_693, 60.006_895, 18.56, 111.38]);
     named(&book, &BY_LIST, &[118.0, 98.33, 0.0, 40.32, 41.004_780]);
+    // The 117.25 of the range are with 20 % of tax and 60 % on top of the cost: 61.07, of 98.33.
+    named(&book, &["list_cost_at_most", "list_profit_at_least"], &[61.07, 37.26]);
     let shares = |book: &Book| {
         let first = book.row("Cost", "kind") + 1;
         (first..first + 6).map(|row| book.number(&format!("Cost!E{row}"))).collect::<Vec<_>>()
@@ -37,6 +39,8 @@ fn a_price_and_a_list_come_to_the_sums_by_hand() {
     named(&book, &BY_COSTS, &[61.01, 100.0, 2.0, 36.99, 36.99, 58.704_967, 5.0, 105.0]);
     // 118 x 5 / 105 = 5.619.
     named(&book, &BY_LIST, &[118.0, 112.38, 2.36, 49.01, 43.610_963]);
+    // 112.38 - 61.07 - 2.36.
+    named(&book, &["list_profit_at_least"], &[48.95]);
     book.change("list_price", 0.0);
     book.change("net_price", 0.0);
     named(&book, &["list_net_price", "list_margin_percent", "margin_percent"], &[0.0, 0.0, 0.0]);
@@ -75,8 +79,8 @@ fn the_page_reads_from_the_top() {
         "card fee, at the price of the list",
         "profit, by the price list",
         "margin, %, by the price list",
-        // 117.25 is with 20 % of tax and 60 % on top of the cost, which is 61.07: of the 98.33 without tax that the list brings.
-        "Profit by the price list: down to 37.26 GBP where the hair takes most.",
+        "cost where the hair takes most",
+        "profit, by the price list, where the hair takes most",
     ];
     let top = [
         "Cost and price of the service",
