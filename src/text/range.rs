@@ -84,13 +84,13 @@ pub fn amount<Q: Quantity>(quantity: Q, decimals: usize) -> String {
 ///
 /// let chance = |percent| Share::from_percent(percent).map(in_hundred);
 /// assert_eq!(chance(26.4)?, "26");
-/// assert_eq!((chance(99.8)?.as_str(), chance(0.2)?.as_str()), ("over 99", "under 1"));
+/// assert_eq!((chance(99.5)?.as_str(), chance(0.5)?.as_str()), ("over 99", "under 1"));
 /// # Ok::<(), foilwork::quantity::InvalidQuantity>(())
 /// ```
 #[must_use]
 pub fn in_hundred(chance: Share) -> String {
     match chance.percent() {
-        percent if percent < 0.5 => "under 1".to_owned(),
+        percent if percent <= 0.5 => "under 1".to_owned(),
         percent if percent >= 99.5 => "over 99".to_owned(),
         percent => number(percent, 0),
     }

@@ -2,6 +2,9 @@
 
 mod amounts;
 mod columns;
+mod costs;
 mod errors;
 pub(crate) mod helpers;
+mod many_rows;
+mod percents;
 mod services;
