@@ -55,3 +55,23 @@ fn the_error_holds_what_a_program_needs() {
 fn the_nearest_word_is_one_that_is_like_it(#[case] word: &str, #[case] want: Option<&str>) {
     assert_eq!(nearest(word, ["developer", "lightener", "toner"]), want);
 }
+
+/// A choice of somebody else's, who says no more than must be said: no other words, no way out of its own.
+#[test]
+fn a_choice_needs_no_other_words() {
+    #[derive(Clone, Copy, PartialEq, Eq)]
+    struct Only;
+    impl Choice for Only {
+        const WHAT: &'static str = "thing";
+        const ALL: &'static [Self] = &[Only];
+        const CODES: &'static [&'static str] = &["only"];
+        fn code(self) -> &'static str {
+            "only"
+        }
+        fn words(self) -> &'static str {
+            "the only one"
+        }
+    }
+    assert!(Only.synonyms().is_empty());
+    assert_eq!(Only::hint("other"), None);
+}

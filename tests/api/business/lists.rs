@@ -116,6 +116,78 @@ fn commas_may_part_thousands(#[case] pack_g: &str, #[case] product_g: &str, #[ca
     assert_eq!(parse_csv(&text, currency("EUR")).unwrap_err().to_string(), format!("line 2: {want}"));
 }
 
+/// A comma alone makes no number: there are digits on both sides of it, or it is told as what it is.
+#[rstest::rstest]
+#[case("12,x")]
+#[case("x,5")]
+#[case(",5")]
+#[case("5,")]
+#[case("1,2,3")]
+#[case("5 g, 6 g")]
+fn a_comma_in_other_words_is_no_decimal_comma(#[case] text: &str) {
+    let list = format!("service;hands_on_min;chair_min\nfoils;{text};120\n");
+    assert_eq!(
+        parse_csv(&list, currency("EUR")).unwrap_err().to_string(),
+        format!(
+            "line 2: hands_on_min: number \"{text}\" is not a decimal number: write digits with a point, for example 12.50"
+        )
+    );
+}
+
+/// Two hundred characters name a service, one more does not, nor does a line break or a character that acts.
+#[test]
+fn a_name_is_short_and_does_nothing() {
+    let said = |name: &str| {
+        let list = format!("service,hands_on_min,chair_min\n\"{name}\",70,120\n");
+        parse_csv(&list, currency("EUR")).map(|list| list[0].service.clone()).map_err(|problems| problems.to_string())
+    };
+    let longest = "\u{e8}".repeat(200);
+    assert_eq!(said(&longest), Ok(longest.clone()));
+    let (long, acts) = (
+        "line 2: service: the text has 201 characters: give at most 200",
+        "line 2: service: has a line break or a character that acts instead of being shown: remove it",
+    );
+    assert_eq!(said(&format!("{longest}x")), Err(long.to_owned()));
+    for bad in ["half\nhead", "half\u{202e}head", "half\u{7}head"] {
+        assert_eq!(said(bad), Err(acts.to_owned()), "{bad:?}");
+    }
+}
+
+/// A count is whole and fits; an amount is nothing or more.
+#[test]
+fn numbers_of_a_list_have_their_edges() {
+    let said = |end: &str| {
+        let list = format!("service,hands_on_min,chair_min,sold,laundry,price\nfoils,0,0.001,{end}\n");
+        parse_csv(&list, currency("EUR")).map(|list| list[0].sold).map_err(|problems| problems.to_string())
+    };
+    assert_eq!(["0,0,0", "4294967295,,", "2.0,,", ",,"].map(said), [Ok(0), Ok(u32::MAX), Ok(2), Ok(1)]);
+    let count = "must be a whole number from 0 to 4294967295";
+    for bad in ["-1", "4294967296", "0.5"] {
+        assert_eq!(
+            said(&format!("{bad},,")),
+            Err(format!("line 2: sold: invalid count (got {bad} services): {count}"))
+        );
+    }
+    for (end, field) in [("1,-0.01,", "laundry"), ("1,,-0.01", "price")] {
+        let says = format!("line 2: {field}: invalid amount (got -0.01 EUR): must be nothing or more");
+        assert_eq!(said(end), Err(says));
+    }
+}
+
+/// What a list is not, and what stands in it twice.
+#[test]
+fn a_list_of_another_shape_is_refused() {
+    let json = |text: &str| parse_json(text, currency("EUR")).unwrap_err().to_string();
+    assert!(json("{}").ends_with("where a list belongs: write the services in [ ]"));
+    assert!(json("[5]").starts_with("service[1].service: ") && json("[5]").ends_with("write its fields in { }"));
+    assert_eq!(json("[]"), "the list has no services: give at least one item");
+    let twice = "service,hands_on_min,chair_min,hands_on_min\nfoils,70,120,70\n";
+    assert_eq!(
+        parse_csv(twice, currency("EUR")).unwrap_err().to_string(),
+        "line 1: hands_on_min: is there twice: keep one of them"
+    );
+}
+
 /// Where points group thousands, `1.200` is twelve hundred.
 #[test]
 fn grouped_thousands_are_refused_with_the_way_out() {

@@ -5,7 +5,10 @@ mod levels;
 mod mix;
 mod peroxide;
 
-use foilwork::column::{Cells, ColumnError, ColumnOutcome};
+use foilwork::{
+    colour::White,
+    column::{self, Cells, ColumnError, ColumnOutcome},
+};
 
 /// Ordinary numbers between the edges of a quantity, each edge with its neighbours, and what is no number.
 fn about(low: f64, high: f64, ordinary: &[f64]) -> Vec<f64> {
@@ -84,4 +87,31 @@ fn hold<const N: usize, const M: usize>(
 ) {
     let (given, refused) = compared(rows, kernel, rule);
     assert!(given > 0 && refused > 0, "{given} rows with an answer, {refused} without");
+}
+
+/// Of a column that is shared out, all refused rows are counted and the first is named, wherever it stands.
+#[test]
+fn refused_rows_are_counted_over_all_parts() {
+    const ROWS: usize = 100_003;
+    for refused in [&[300][..], &[99_999], &[300, 301, 70_000, 70_001, 100_002], &[60_000, 60_001, 99_000]] {
+        let mut days = vec![2.0; ROWS];
+        for place in refused {
+            days[*place] = -1.0;
+        }
+        days[5] = f64::NAN;
+        let mut out = vec![7.0; ROWS];
+        let outcome = column::rates_of_half_lives((&days).into(), &mut out).unwrap();
+        assert_eq!((outcome.refused, outcome.first), (refused.len(), refused.first().copied()));
+        // ln 2 in two days.
+        let want = std::f64::consts::LN_2 / 2.0;
+        for (place, rate) in out.iter().enumerate() {
+            assert!(if place == 5 || refused.contains(&place) { rate.is_nan() } else { (rate - want).abs() < 1e-12 });
+        }
+    }
+    // Colours are shared out too: three numbers for each, four back.
+    let labs: Vec<f64> =
+        (0..100_003).flat_map(|place| [if place % 20_000 == 7 { 200.0 } else { 50.0 }, 0.0, 0.0]).collect();
+    let mut shown = vec![0.0; 400_012];
+    let outcome = column::screen_colours(White::D65TenDegree, &labs, &mut shown).unwrap();
+    assert_eq!((outcome.refused, outcome.first), (5, Some(7)));
 }

@@ -217,6 +217,17 @@ fn most(unit: StrengthUnit) -> f64 {
     }
 }
 
+/// A temperature that is missing makes every row missing, and refuses none.
+#[test]
+fn a_missing_temperature_is_no_refusal() {
+    let mut columns = [[0.0; 3]; 9];
+    let (stock, target): (Cells<'_>, Cells<'_>) = (Cells::Each(&[12.0, 9.0, 80.0]), Cells::Each(&[3.0, 3.0, 3.0]));
+    let out = columns.each_mut().map(|column| &mut column[..]);
+    let outcome = column::dilutions_by_volume([stock, target], 250.0.into(), f64::NAN.into(), out).unwrap();
+    assert_eq!((outcome.refused, outcome.first), (0, None));
+    assert!(columns.iter().flatten().all(|value| value.is_nan()), "{columns:?}");
+}
+
 /// Every unit into every other, of water and of a product whose density was measured.
 #[test]
 fn conversions_at_a_temperature_for_each_row() {
