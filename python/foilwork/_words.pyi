@@ -104,7 +104,7 @@ _Jurisdiction: TypeAlias = Literal["EU", "GB", "US", "CA", "AU", "NZ", "CN", "JP
 _LeftOutCost: TypeAlias = Literal["pack-price", "foils", "labour", "on-costs", "paid-hours", "other-work", "overhead"]
 _MolarVolume: TypeAlias = Literal["ideal-1atm", "real-1atm", "ideal-1bar", "real-1bar", "textbook"]
 _Naming: TypeAlias = Literal["european", "us"]
-_Next: TypeAlias = Literal["rinse", "go-on", "fresh-mix", "next-visit"]
+_Next: TypeAlias = Literal["rinse", "go-on", "look-now", "fresh-mix", "next-visit"]
 _Objective: TypeAlias = Literal["least-cost", "fewest-bottles", "least-leftover"]
 _ObservedStage: TypeAlias = Literal[
     "consultation",

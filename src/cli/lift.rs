@@ -10,8 +10,8 @@ use crate::{
     chart::{LevelChart, level_chart},
     colour::Level,
     lift::{
-        Advice, AfterLook, Belief, Condition, Experience, Factor, LOOK_FOR, Lightening, Look, MOST_VISITS, OFTEN,
-        Reader, Situation, StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks,
+        Advice, AfterLook, Belief, Condition, Experience, Factor, LIGHTER, LOOK_FOR, Lightening, Look, MOST_VISITS,
+        OFTEN, Reader, Situation, StrengthChance, Visit, advice, after_look, chances, condition, gentlest, looks,
         read_strand_book, series,
     },
     peroxide::too_strong,
@@ -105,8 +105,7 @@ pub(super) fn run(args: &LiftArgs) -> Outcome {
     let from: Level = read::option("--from", &args.from)?;
     let target = args.target.as_deref().map(|text| read::option::<Level>("--target", text)).transpose()?;
     if let Some(target) = target.filter(|target| *target < from) {
-        let way_out = "lightener makes it lighter (swap the two?)";
-        return Err(Refusal(format!("--target {target} is darker than --from {from}: {way_out}")));
+        return Err(Refusal(format!("--target {target} is darker than --from {from}: {LIGHTER}")));
     }
     let limit = Duration::from_min(args.limit).map_err(|error| read::about("--limit", error))?;
     if !(1.0..=180.0).contains(&limit.min()) {
@@ -200,6 +199,7 @@ fn look(text: &str, situation: Situation, (start, target): (Level, Level), limit
         seen: read::option("--seen", level)?,
         reader: Reader::Eye,
         limit,
+        longest: None,
     })
 }
 

@@ -7,7 +7,7 @@ use crate::{
         Again, LogEntry, Noted, corrected, instructed, instructions, levels_seen, log_line, read_log, replay,
         second_applications, strange,
     },
-    text::{Sheet, amount, inert, list, number},
+    text::{Sheet, amount, inert, list},
 };
 
 /// `foilwork note`: a line of the log, and what follows from all of them.
@@ -67,9 +67,8 @@ pub(super) fn run(args: &NoteArgs) -> Outcome {
         all.retain(|one| args.section.as_ref().is_none_or(|name| *name == one.section));
         stops |= all.iter().any(|one| one.decision == Again::TreatOnly);
         // A level that decides nothing says why.
-        if let (Some(level), Some(name), true) = (entry.level, &args.section, all.is_empty()) {
-            let this = format!("{name}: level {} at minute {}: ", number(level.number(), 2), amount(entry.at, 0));
-            for what in taught.iter().filter(|what| what.starts_with(&this)) {
+        if all.is_empty() {
+            for what in taught.iter().filter(|what| what.is_of(&entry)) {
                 text += &format!("{what}; nothing follows from it\n");
             }
         }

@@ -41,7 +41,7 @@ pub(super) fn run(args: &RecordArgs) -> Outcome {
     let left = left_over_cost(&before, &so_far);
     found.left_out.extend(left_over_wrong(&before, &so_far));
     let seen = levels_seen(&before, &so_far);
-    found.left_out.extend(seen.left_out);
+    found.left_out.extend(seen.left_out.iter().map(ToString::to_string));
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let back = rebooking(&before).map(|back| {
         let trail = back.trail(&before);

@@ -26,7 +26,7 @@ pub(super) fn run(args: &DayArgs, log: &Path) -> Outcome {
     let moved = if seen.levels.is_empty() { before } else { loaded.plan(&seen.levels, change)? };
     let levels = after_levels(&moved, &so_far);
     let mut found = rest_of_service(&moved, &so_far, &levels);
-    found.left_out.extend(seen.left_out);
+    found.left_out.extend(seen.left_out.iter().map(ToString::to_string));
     found.left_out.extend(log.problems.iter().map(ToString::to_string));
     let off = !found.at_once.is_empty() || !found.overdue.is_empty();
     let stops = moved.blocked

@@ -2,7 +2,7 @@
 
 use super::{Answer, Outcome, Refusal, append::append, args::StrandTestArgs, read, situation::situation};
 use crate::{
-    lift::{StrandReading, strand_json_line, strand_line},
+    lift::{LIGHTER, StrandReading, strand_json_line, strand_line},
     quantity::Duration,
 };
 
@@ -17,9 +17,8 @@ pub(super) fn run(args: &StrandTestArgs) -> Outcome {
         product: args.situation.product.clone(),
     };
     if reading.is_darker() {
-        let way_out = "lightener makes it lighter (swap the two?)";
         return Err(Refusal(format!(
-            "--after {} is darker than --before {}: {way_out}",
+            "--after {} is darker than --before {}: {LIGHTER}",
             reading.after, reading.before
         )));
     }

@@ -20,6 +20,8 @@ pub struct OnHair {
     pub applied: Option<Duration>,
     /// Whether it has to come off now, developed or not.
     pub at_once: bool,
+    /// Until when a look says to leave it on, longer than its work says; no later than its longest time.
+    pub left_on_until: Option<Duration>,
 }
 
 /// Where a day stands.
@@ -62,7 +64,7 @@ pub struct RestOfDay {
 ///     SectionWork::new("hairline", min(10.0)?, min(20.0)?, min(50.0)?),
 /// ];
 /// // The nape took until minute 25.
-/// let nape = OnHair { section: 0, start: min(3.0)?, applied: Some(min(25.0)?), at_once: false };
+/// let nape = OnHair { section: 0, start: min(3.0)?, applied: Some(min(25.0)?), at_once: false, left_on_until: None };
 /// let underway = Underway { now: min(25.0)?, on: vec![nape], rinsed: Vec::new() };
 /// let rest = go_on(&work, &[], &Floor::default(), &underway, Effort::Quick)?;
 /// let hairline = rest.timeline.sections.iter().find(|one| one.name == "hairline").ok_or("it is left")?;
@@ -82,7 +84,10 @@ pub fn go_on(
         return Err(CannotArrange::NotUnderway { count });
     }
     let on = underway.on.iter();
-    let times = on.flat_map(|one| [Some(("start", one.start)), one.applied.map(|at| ("applied", at))]);
+    let times = on.flat_map(|one| {
+        let until = one.left_on_until.map(|at| ("left_on_until", at));
+        [Some(("start", one.start)), one.applied.map(|at| ("applied", at)), until]
+    });
     bounded_clock(times.flatten().chain([("now", underway.now)]))?;
     if let Some(one) = underway.on.iter().find(|one| one.start > underway.now) {
         return Err(CannotArrange::NotBegun { section: one.section, start: one.start, now: underway.now });
@@ -114,6 +119,9 @@ fn begin(tables: &mut Tables, underway: &Underway) -> Vec<usize> {
         started.at = started.at.max(applied.unwrap_or(begun + takes));
         if let Some(applied) = applied {
             unit.low += applied - (begun + takes);
+        }
+        if let Some(until) = those.iter().filter_map(|one| one.left_on_until).map(seconds).max() {
+            unit.low = unit.low.max(until - begun);
         }
         if those.iter().any(|one| one.at_once) {
             (unit.low, unit.high) = (0, 0);

@@ -98,7 +98,7 @@ pub struct KeptSection {
     /// The level it came to, before any toner.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub result_level: Option<f64>,
-    /// The level it was read at with a toner on it: toner darkens, so nothing of lifting is learned from it.
+    /// The level it was read at with a toner on it, or after the rinse while nobody noted since when one is on: toner darkens, so nothing of lifting is learned from it.
     #[schemars(range(min = 1.0, max = 12.0), extend("x-unit" = "levels"))]
     pub toned_level: Option<f64>,
     /// The tone it came to, in words.

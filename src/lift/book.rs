@@ -274,11 +274,6 @@ fn reading(cell: &dyn Fn(&str) -> String) -> Result<StrandReading, String> {
         guest: name("guest"),
         product: name("product"),
     };
-    if found.is_darker() {
-        let (after, before) = (found.after, found.before);
-        return Err(format!(
-            "after_level: {after} is darker than {before} before: lightener makes it lighter (swap the two?)"
-        ));
-    }
+    found.darker().map_or(Ok(()), |why| Err(format!("after_level: {why}")))?;
     Ok(found)
 }

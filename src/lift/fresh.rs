@@ -19,10 +19,19 @@ choice! {
         Rinse = "rinse",
         /// Go on, and look again.
         GoOn = "go-on" => "go on",
+        /// The planned time is up, and nobody has looked of late: look, and rinse if it is there.
+        LookNow = "look-now" => "look now, and rinse if it is there",
         /// This mixture will not get there within its limit; a fresh one probably would.
         FreshMix = "fresh-mix" => "rinse, and consider a fresh mix",
         /// Not today: rinse, and plan another visit.
         NextVisit = "next-visit" => "rinse, and plan the rest for another visit",
+    }
+}
+
+impl Next {
+    /// Whether it comes off now.
+    pub(crate) fn comes_off(self) -> bool {
+        !matches!(self, Self::GoOn | Self::LookNow)
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::{
     Belief, Lightening, Reader, Situation, StrandReading,
+    due::{Due, TimeOn},
     fresh::{Next, at_the_limit, chance_of_fresh},
 };
 use crate::{
@@ -18,7 +19,7 @@ use crate::{
 /// at the time at which fine hair may be done.
 const FIRST_LOOK_MIN: Sourced<f64> = Sourced::published(15.0, &trade::CHECK_INTERVAL);
 const FIRST_LOOK_FINE_MIN: Sourced<f64> = Sourced::common_practice(10.0);
-const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
+pub(super) const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
 /// A level read by eye to the half step counts as reached within this.
 const REACHED_WITHIN: f64 = 0.25;
 
@@ -91,14 +92,27 @@ pub struct Look {
     pub seen: Level,
     /// How it was read.
     pub reader: Reader,
-    /// The longest that a strand may carry the mixture.
+    /// How long it is planned to be on; the longest that a strand may carry the mixture, unless that is stated apart.
     pub limit: Duration,
+    /// The longest that its products allow a strand to carry it, where that is known: from the planned time on it is left on until then,
+    /// as long as looks show that the level is not there.
+    pub longest: Option<Duration>,
+}
+
+impl Look {
+    /// How long it is on, with this look just made.
+    pub(crate) fn time(&self) -> TimeOn {
+        TimeOn { on: self.at, planned: self.limit, longest: self.longest, looked: Some(self.at) }
+    }
 }
 
 /// Revises what is believed by what is seen, and says what follows: rinse, go on, a fresh mix, or another visit.
 ///
 /// It knows level and time only. Comfort, heat, swelling and elasticity come first, and any of them means rinse whatever
 /// the level.
+///
+/// The planned time is an estimate: once it is up, what is not at the target is left on and looked at again, until the longest that its
+/// products allow. There it is rinsed. Where that is not known, the planned time is the limit.
 ///
 /// # Example
 ///
@@ -109,24 +123,26 @@ pub struct Look {
 /// let situation = Situation::usual(Interval::exact(MassFraction::from_ww_percent(4.0)?));
 /// let (at, limit) = (Duration::from_min(20.0)?, Duration::from_min(45.0)?);
 /// let (start, target) = (Level::new(5.0)?, Level::new(8.0)?);
-/// let look = Look { situation, start, target, at, seen: target, reader: Reader::Eye, limit };
+/// let look = Look { situation, start, target, at, seen: target, reader: Reader::Eye, limit, longest: None };
 /// assert_eq!(after_look(&Belief::untested(), &look).next, Next::Rinse);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
 pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
-    let Look { situation, start, target, at, seen, reader, limit } = *look;
+    let Look { situation, start, target, at, seen, reader, limit, .. } = *look;
     let reading = StrandReading { situation, time: at, before: start, after: seen, reader, guest: None, product: None };
     let belief = belief.after_readings(&[reading]);
     let lightening = Lightening::new(&belief, &situation, start);
     let reached = lightening.time_to(target);
     let chance_by_limit = lightening.chance_by(target, limit);
-    let left = limit.min() - at.min();
+    let time = look.time();
     let missing: LevelChange = target - seen;
     let (next, why) = if missing.levels() <= REACHED_WITHIN {
         (Next::Rinse, format!("{seen} is seen and {target} was wanted"))
-    } else if left <= 0.0 {
-        at_the_limit((limit, seen, target), &chance_of_fresh(&lightening, &[at], target, limit))
+    } else if time.due() == Due::Rinse {
+        at_the_limit((time.end(), seen, target), &chance_of_fresh(&lightening, &[at], target, limit))
+    } else if let Some(told) = time.told(Duration::ZERO) {
+        (Next::GoOn, told)
     } else {
         let chance = in_hundred(chance_by_limit);
         let why = if chance_by_limit.percent() >= 20.0 {
@@ -136,7 +152,6 @@ pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
         };
         (Next::GoOn, why)
     };
-    let again = at.min() + NEXT_LOOK_MIN.value.min(left);
-    let look_again = (next == Next::GoOn).then(|| Duration::nearest(again));
+    let look_again = time.look_again().filter(|_| next == Next::GoOn);
     AfterLook { next, why, belief, reached, chance_by_limit, look_again }
 }

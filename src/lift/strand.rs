@@ -1,6 +1,9 @@
 use super::Situation;
 use crate::{colour::Level, quantity::Duration};
 
+/// What is said of a level after lightening that is darker than before, and the way out.
+pub(crate) const LIGHTER: &str = "lightener makes it lighter (swap the two?)";
+
 /// One reading of a test strand: what lay on it, how long, and the levels before and after.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StrandReading {
@@ -35,6 +38,12 @@ impl StrandReading {
     pub(crate) fn is_darker(&self) -> bool {
         let within = 1.96 * std::f64::consts::SQRT_2 * self.reader.sd_levels();
         (self.before - self.after).levels() > within
+    }
+
+    /// That it became darker, in words; none where it did not.
+    pub(crate) fn darker(&self) -> Option<String> {
+        let (after, before) = (self.after, self.before);
+        self.is_darker().then(|| format!("{after} is darker than {before} before: {LIGHTER}"))
     }
 }
 

@@ -10,8 +10,8 @@ use crate::{
     colour::Level,
     hair::Weeks,
     lift::{
-        Condition, Lightening, MOST_VISITS, OFTEN, Strain, Visit, chance_of_fresh, condition, is_worth_it, series,
-        weeks_between,
+        Condition, Due, Lightening, MOST_VISITS, OFTEN, Strain, TimeOn, Visit, chance_of_fresh, condition, is_worth_it,
+        series, weeks_between,
     },
     quantity::{Duration, Quantity, Share},
     service::{Plan, SectionLift, Start, later},
@@ -29,6 +29,8 @@ choice! {
     Again: "second application" {
         /// What is on goes on working.
         GoOn = "go-on" => "leave on what is on, and look again",
+        /// The planned time is up, and nobody has looked of late.
+        LookNow = "look-now" => "look now, and rinse if it is there",
         /// The level is there.
         StopAndTone = "stop-and-tone" => "stop and tone",
         /// A fresh mix on the same hair, today.
@@ -39,6 +41,13 @@ choice! {
         NextVisit = "next-visit" => "stop for today, and plan another visit",
         /// No more peroxide today, of whatever strength.
         TreatOnly = "treat-only" => "rinse, and treat only",
+    }
+}
+
+impl Again {
+    /// Whether it may stay on until somebody looks at it.
+    pub(super) const fn leaves_on(self) -> bool {
+        matches!(self, Self::GoOn | Self::LookNow)
     }
 }
 
@@ -62,6 +71,9 @@ pub struct SecondApplication {
     pub target_level: Level,
     /// What follows.
     pub decision: Again,
+    /// When to look again, where it is left on or looked at now.
+    #[serde(rename = "look_again_min")]
+    pub look_again: Option<Duration>,
     /// Why, the weightiest first.
     pub reasons: Vec<String>,
     /// What was not taken, with its reason.
@@ -98,6 +110,10 @@ pub struct SecondApplication {
 ///
 /// `moved` is the plan made with [`levels_seen`](super::levels_seen). What the plan or the log says stop to, comfort and condition
 /// come before the level; what burned or swelled once that day is not taken back, and an unknown condition is never taken as good.
+///
+/// The planned time is an estimate, and the longest that the products allow is the limit. Once the planned time is up, what was not
+/// looked at within the last five minutes is looked at now, and rinsed if it is there; what a look shows not to be there is left on and
+/// looked at every five minutes, until the longest at the latest. Where the longest is not known, the planned time is the limit.
 ///
 /// # Example
 ///
@@ -161,13 +177,15 @@ impl Asked<'_> {
         let Sourced { value: wait, .. } = weeks_between(condition(&all).strain);
         let not_before = Start::Day(later(self.moved.start.earliest().date(), wait.low()));
         let mut rejected = Vec::new();
-        let (decision, mut reasons) = self.choose((missing, reached), &fresh, &mut rejected);
+        let time = self.still_on();
+        let (decision, mut reasons) = self.choose((missing, reached), (&fresh, time.as_ref()), &mut rejected);
         reasons.extend(self.read_later());
         SecondApplication {
             section: self.one.name.clone(),
             level: self.level,
             target_level: target,
             decision,
+            look_again: time.and_then(|time| self.on_clock(time.look_again()?)).filter(|_| decision.leaves_on()),
             reasons,
             rejected,
             applications: self.one.applications(),
@@ -212,7 +230,7 @@ impl Asked<'_> {
     fn choose(
         &self,
         (missing, reached): (f64, bool),
-        fresh: &Fresh,
+        (fresh, on): (&Fresh, Option<&TimeOn>),
         rejected: &mut Vec<AgainRejected>,
     ) -> (Again, Vec<String>) {
         let mut reject = |what: Again, why: &str| rejected.push(AgainRejected { what, why: why.to_owned() });
@@ -224,7 +242,6 @@ impl Asked<'_> {
             }
             return (Again::TreatOnly, stops);
         }
-        let on = self.still_on();
         let rinse = on.map(|on| self.rinse_now(on)).unwrap_or_default();
         if let [first, ..] = rinse.as_slice() {
             reject(Again::GoOn, first);
@@ -235,13 +252,22 @@ impl Asked<'_> {
             format!("{level} is seen, {} short of {target}", levels(missing))
         };
         if reached {
+            if on.is_some() && rinse.is_empty() {
+                reject(Again::GoOn, "the level is there");
+            }
             reject(Again::FreshMix, "the level is reached: more oxidises the fibre for nothing");
             return (Again::StopAndTone, [rinse, vec![state], self.before_toner()].concat());
         }
         if let (Some(on), true) = (on, rinse.is_empty()) {
+            let look = on.due() == Due::LookNow;
             reject(Again::FreshMix, "what is on still works");
-            reject(Again::StopAndTone, "the level is not reached, and time is left");
-            return (Again::GoOn, vec![state, self.time_left(on)]);
+            let (decision, why) = if look {
+                (Again::LookNow, "the level was not reached when it was looked at last, and time is left")
+            } else {
+                (Again::GoOn, "the level is not reached, and time is left")
+            };
+            reject(Again::StopAndTone, why);
+            return (decision, vec![state, self.time_left(on)]);
         }
         reject(Again::StopAndTone, &format!("it would be toned at {level}; take that where the guest wishes it"));
         let against = self.against_fresh(fresh);

@@ -7,11 +7,11 @@ use super::{
     replay::LEAST_MIN,
     rest::concerns_all,
     toned::toned_at,
-    too_long::{Most, step_of, too_long_on},
+    too_long::{over, time_on, too_long_on},
 };
 use crate::{
     finding::{Finding, Verdict},
-    lift::{Strain, is_worth_it},
+    lift::{Strain, TimeOn, is_worth_it},
     quantity::{Duration, Quantity},
     service::{Mix, shape::Elasticity},
     source::Sourced,
@@ -37,7 +37,7 @@ impl Asked<'_> {
             let concerns = |mix: &Mix| mix.findings.contains(&place);
             !mixes.iter().any(concerns) || mixes.iter().any(|mix| mix.name == self.one.name && concerns(mix))
         });
-        let stayed = too_long_on(self.moved, self.one, self.so_far.now);
+        let stayed = too_long_on(self.moved, self.so_far, self.one);
         let told = |one: &Instruction| {
             let own = one.section.as_ref() == Some(&self.one.name);
             if own { one.text.clone() } else { one.told() }
@@ -52,36 +52,34 @@ impl Asked<'_> {
     }
 
     /// How long what is not rinsed is on, from the application before where no rinse was noted between the two.
-    pub(super) fn still_on(&self) -> Option<f64> {
+    pub(super) fn still_on(&self) -> Option<TimeOn> {
         self.one.begun?;
-        self.one.on_now(self.so_far.now).map(|on| on.min())
+        time_on(self.moved, self.so_far, self.one)
     }
 
-    /// The longest that what is on may be on.
-    fn most(&self) -> Option<Most> {
+    /// A minute from the first strand of what is on, on the clock of the log.
+    pub(super) fn on_clock(&self, at: Duration) -> Option<Duration> {
         let on = self.one.on_now(self.so_far.now)?;
-        Some(Most::of(step_of(self.moved, &self.one.name)?, on.begun, on.applied))
+        Some(Duration::nearest(on.begun.min() + at.min()))
     }
 
     /// What is left of the planned time or of what the products allow, whichever ends first; of the latter once the former is up.
-    pub(super) fn time_left(&self, on_min: f64) -> String {
-        let planned = self.lift.limit.min();
-        match self.most().filter(|most| most.by_products && (most.min < planned || planned <= on_min)) {
-            Some(most) => {
-                let why = if planned <= on_min { "the planned time is up" } else { "less is left than was planned" };
-                format!(
-                    "{why}; {} min are left of the longest that the product allows: look every five minutes, and rinse within \
-                     them whatever the level",
-                    number((most.min - on_min).max(0.0).floor(), 0)
-                )
-            }
-            None => format!("{} min are left of the planned time", number(planned - on_min, 0)),
-        }
+    pub(super) fn time_left(&self, time: &TimeOn) -> String {
+        let begun = self.one.on_now(self.so_far.now).map_or(Duration::ZERO, |on| on.begun);
+        let left = |end: Duration| (end.min() - time.on.min()).max(0.0);
+        time.told(begun).unwrap_or_else(|| match time.longest.filter(|longest| *longest < time.planned) {
+            Some(longest) => format!(
+                "less is left than was planned; {} min are left of the longest that the product allows: look every five minutes, and \
+                 rinse within them whatever the level",
+                number(left(longest).floor(), 0)
+            ),
+            None => format!("{} min are left of the planned time", number(left(time.planned), 0)),
+        })
     }
 
     /// Why what is on comes off now, the level aside. The planned time alone does not say so where the products' own is known.
-    pub(super) fn rinse_now(&self, on_min: f64) -> Vec<String> {
-        let mut why: Vec<String> = self.most().and_then(|most| most.over(on_min)).into_iter().collect();
+    pub(super) fn rinse_now(&self, time: &TimeOn) -> Vec<String> {
+        let mut why: Vec<String> = over(time).into_iter().collect();
         if self.one.elasticity == Some(Elasticity::Reduced) {
             why.push("rinse now: a strand returns slowly".to_owned());
         }

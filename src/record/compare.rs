@@ -2,8 +2,8 @@ use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
     evenness::evenness,
     repeat::{mix_of, to_repeat},
-    toned::{CameTo, TONED, came_to},
-    too_long::{allowed, instructed, is_more, step_of},
+    toned::{CameTo, came_to},
+    too_long::{instructed, is_more, step_of},
 };
 use crate::{
     choice::choice,
@@ -107,6 +107,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         let beyond = beyond.as_deref();
         let came_to = came_to(plan, so_far, one);
         let toned = came_to.lifted.is_none() && came_to.toned.is_some();
+        let how = format!("; {}", came_to.how());
         let level = came_to.lifted.or(came_to.toned).map(|(_, level)| level.number());
         let mut pair = |what: Compared, planned: Option<f64>, actual: Option<f64>| {
             if let (Some(planned), Some(actual)) = (planned, actual) {
@@ -118,7 +119,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
                     words: words(actual - planned, what)
                         + match what {
                             Compared::OnHair => beyond.unwrap_or_default(),
-                            Compared::Level if toned => "; read with the toner on",
+                            Compared::Level if toned => &how,
                             _ => "",
                         },
                 });
@@ -176,9 +177,9 @@ pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interva
 /// What a section came to, and what was forecast for its time, or why its forecast is not judged.
 fn judged_one(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
     let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-    let CameTo { lifted, toned } = came_to(plan, so_far, one);
+    let CameTo { lifted, toned, why } = came_to(plan, so_far, one);
     let Some((_, result)) = lifted else {
-        return toned.map(|(_, level)| (level, Err(TONED.to_owned())));
+        return toned.zip(why).map(|((_, level), why)| (level, Err(why.to_owned())));
     };
     if one.earlier.is_empty() {
         return Some((result, forecast(lift, one.carried().map(Duration::min))));
@@ -239,8 +240,9 @@ pub(crate) fn strange(plan: &Plan, so_far: &SoFar) -> Vec<String> {
 fn too_long(one: &SectionSoFar, step: &Step) -> Option<String> {
     let all = one.carried()?.min();
     let each = one.stretches(one.rinsed?).into_iter();
-    let each =
-        each.map(|on| Some((on.min(), allowed(step, on.begun, on.applied)?.min()))).collect::<Option<Vec<_>>>()?;
+    let each = each
+        .map(|on| Some((on.min(), step.longest_stated(on.begun, on.applied)?.min())))
+        .collect::<Option<Vec<_>>>()?;
     let too_long = |(on, most): &(f64, f64)| is_more(*on, *most);
     if let Some((_, most)) = each.iter().find(|one| too_long(one)) {
         return Some(format!("; beyond the longest time, {} min", number(*most, 1)));

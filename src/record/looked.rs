@@ -1,9 +1,12 @@
 //! Levels of the log as a plan takes them, and what the plan says of them on the clock of the log.
 
+#[cfg(feature = "cli")]
+use super::LogEntry;
 use super::{
     SectionSoFar, SoFar,
-    again::{Again, second_applications},
-    toned::{CameTo, came_to, why_not_bare},
+    again::{Again, SecondApplication, second_applications},
+    toned::{CameTo, came_to, level_without_toner, why_not_bare},
+    too_long::time_on,
 };
 use crate::{
     colour::Level,
@@ -20,8 +23,36 @@ use serde::Serialize;
 pub struct LevelsSeen {
     /// On the clock of the sheet: as long after the planned begin as they were seen after the real one.
     pub levels: Vec<SeenLevel>,
-    /// Levels that no forecast can take, with the reason.
-    pub left_out: Vec<String>,
+    /// Levels that no forecast can take.
+    pub left_out: Vec<LevelLeftOut>,
+}
+
+/// A level that no forecast can take.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LevelLeftOut {
+    /// The section.
+    pub section: String,
+    /// When it was read.
+    pub at: Duration,
+    /// What was read.
+    pub level: Level,
+    /// Why no forecast can take it.
+    pub why: String,
+}
+
+#[cfg(feature = "cli")]
+impl LevelLeftOut {
+    /// Whether it is the level of a line of the log.
+    pub(crate) fn is_of(&self, entry: &LogEntry) -> bool {
+        entry.section.as_ref() == Some(&self.section) && entry.at == self.at && entry.level == Some(self.level)
+    }
+}
+
+impl std::fmt::Display for LevelLeftOut {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let Self { section, at, level, why } = self;
+        write!(f, "{section}: level {} at minute {}: {why}", number(level.number(), 2), amount(*at, 0))
+    }
 }
 
 /// A level that was seen, and what follows from it. Times are those of the log.
@@ -63,23 +94,19 @@ pub struct AfterLevel {
 pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     let mut found = LevelsSeen::default();
     for one in &so_far.sections {
-        let CameTo { lifted, toned } = came_to(plan, so_far, one);
+        let CameTo { lifted, toned, .. } = came_to(plan, so_far, one);
         let result = lifted.map(|(read, level)| (read, reached(one, read), level));
         // A result is read better than a look of the same minute.
         let toned = toned.map(|(read, level)| (read, read, level));
         let seen = one.seen.iter().map(|(at, level)| (*at, *at, *level));
         let seen = seen.filter(|(at, ..)| result.into_iter().chain(toned).all(|(_, read, _)| *at != read));
         for (read, at, level) in seen.chain(result).chain(toned) {
-            let told = |at: Duration, why: &str| {
-                let level = number(level.number(), 2);
-                format!("{}: level {level} at minute {}: {why}", one.name, amount(at, 0))
-            };
-            match why_not_bare(plan, so_far, one, read) {
-                Some(why) => found.left_out.push(told(read, why)),
-                None => match on_the_sheet(plan, one, at) {
-                    Ok(at) => found.levels.push(SeenLevel { section: one.name.clone(), at, level }),
-                    Err(why) => found.left_out.push(told(at, &why)),
-                },
+            let section = one.name.clone();
+            let taken = why_not_bare(plan, so_far, one, read)
+                .map_or_else(|| on_the_sheet(plan, one, at), |why| Err(why.to_owned()));
+            match taken {
+                Ok(at) => found.levels.push(SeenLevel { section, at, level }),
+                Err(why) => found.left_out.push(LevelLeftOut { section, at: read, level, why }),
             }
         }
     }
@@ -156,24 +183,65 @@ pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
         };
         lift.seen.iter().map(one).collect::<Vec<_>>()
     };
-    // What was seen before the last look, or before the rinse, says nothing of what to do now.
-    let rinsed = |name: &str| so_far.sections.iter().any(|one| one.name == name && one.rinsed.is_some());
-    let still = moved.lift.iter().filter(|lift| !rinsed(&lift.section));
-    let mut all: Vec<AfterLevel> = still.filter_map(|lift| of(lift).pop()).collect();
-    for decided in second_applications(moved, so_far) {
-        let lift = moved.lift.iter().find(|lift| lift.section == decided.section);
-        let last = all.iter_mut().find(|after| after.section == decided.section);
-        let Some((lift, last)) = lift.zip(last) else { continue };
-        if last.next == Next::GoOn && decided.decision != Again::GoOn {
-            // Something else than the level says that it comes off.
-            last.next = Next::Rinse;
-            last.why = decided.reasons.first().cloned().unwrap_or_default();
-            last.look_again = None;
-        } else if last.level == decided.level && matches!(last.next, Next::FreshMix | Next::NextVisit) {
-            // Told with the chance of the decision, by all that the hair carried until now.
-            let at = (lift.limit, decided.level, lift.target_level);
-            (last.next, last.why) = at_the_limit(at, &decided.fresh_chance);
+    let decided = second_applications(moved, so_far);
+    let follows = |lift: &SectionLift| {
+        let one = so_far.sections.iter().find(|one| one.name == lift.section);
+        // What was seen before the last look, or before the rinse, says nothing of what to do now.
+        if one.is_some_and(|one| one.rinsed.is_some()) {
+            return None;
         }
-    }
-    all
+        let by_plan = of(lift).pop();
+        match one.zip(decided.iter().find(|decided| decided.section == lift.section)) {
+            Some((one, decided)) => {
+                let (at, _) = level_without_toner(moved, so_far, one)?;
+                let by_plan = by_plan.filter(|seen| seen.level == decided.level && is_same(seen.at, at));
+                let end = time_on(moved, so_far, one).map_or(lift.limit, |time| time.end());
+                Some(by_log(decided, (at, end), by_plan, lift))
+            }
+            None => by_plan,
+        }
+    };
+    moved.lift.iter().filter_map(follows).collect()
+}
+
+/// Whether two minutes differ by the last bits of a sum at most.
+fn is_same(one: Duration, other: Duration) -> bool {
+    (one.min() - other.min()).abs() < 1e-6
+}
+
+/// What follows from the level known last by the decision on its section, which knows of hair, scalp and all that was on; in the words
+/// of the plan where both say the same.
+fn by_log(
+    decided: &SecondApplication,
+    (at, end): (Duration, Duration),
+    by_plan: Option<AfterLevel>,
+    lift: &SectionLift,
+) -> AfterLevel {
+    let by_plan_next = by_plan.as_ref().map(|seen| seen.next);
+    let why_by_plan = by_plan.map(|seen| seen.why);
+    let first = || decided.reasons.first().cloned().unwrap_or_default();
+    // The level, which comes first, stands beside it already.
+    let time_left = || decided.reasons.iter().skip(1).cloned().collect::<Vec<_>>().join("; ");
+    let (next, why) = match (decided.decision, by_plan_next) {
+        // Before the planned time is up the plan has the chance of reaching it.
+        (Again::GoOn, Some(Next::GoOn)) if decided.on_hair < lift.limit => {
+            (Next::GoOn, why_by_plan.unwrap_or_else(first))
+        }
+        (Again::GoOn, _) => (Next::GoOn, time_left()),
+        (Again::LookNow, _) => (Next::LookNow, time_left()),
+        // Something else than the level says that it comes off.
+        (Again::TreatOnly, _) | (_, Some(Next::GoOn | Next::LookNow) | None) => (Next::Rinse, first()),
+        (_, Some(Next::FreshMix | Next::NextVisit)) => {
+            // Told with the chance of the decision, by all that the hair carried until now.
+            let (next, why) = at_the_limit((end, decided.level, lift.target_level), &decided.fresh_chance);
+            if (decided.decision, next) == (Again::NextVisit, Next::FreshMix) {
+                (Next::NextVisit, decided.reasons.join("; "))
+            } else {
+                (next, why)
+            }
+        }
+        (_, Some(Next::Rinse)) => (Next::Rinse, why_by_plan.unwrap_or_else(first)),
+    };
+    let (section, level, look_again) = (decided.section.clone(), decided.level, decided.look_again);
+    AfterLevel { section, at, level, next, why, look_again }
 }

@@ -54,7 +54,7 @@ pub use entry::{Comfort, FoilHeat, InvalidEntry, LogEntry, Noted};
 pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
-pub use looked::{AfterLevel, LevelsSeen, after_levels, levels_seen};
+pub use looked::{AfterLevel, LevelLeftOut, LevelsSeen, after_levels, levels_seen};
 pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
 pub use rest::{RestOfService, rest_of_service};
 pub(crate) use toned::came_to;

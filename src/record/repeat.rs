@@ -9,7 +9,7 @@ use crate::{
 };
 
 /// Mix as weighed, strength, minutes and result: what another colourist needs to do the same.
-pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, CameTo { lifted, toned }: CameTo) -> Option<String> {
+pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, came_to: CameTo) -> Option<String> {
     // Nothing weighed is nothing to repeat.
     let mix = mix_of(plan, one).filter(|_| one.weighed.is_none_or(|weighed| weighed.g() > 0.0))?;
     let (planned, weighed) = (mix.made().g(), one.weighed.map_or(mix.made().g(), Mass::g));
@@ -37,11 +37,12 @@ pub(super) fn to_repeat(plan: &Plan, one: &SectionSoFar, CameTo { lifted, toned 
     }
     // The tone is that of the last reading.
     let tone = one.tone.as_ref().map(|tone| format!(" {tone}")).unwrap_or_default();
+    let how = came_to.how();
     let level = |(_, level): (Duration, Level)| number(level.number(), 1);
-    said.push(match (lifted.map(level), toned.map(level)) {
+    said.push(match (came_to.lifted.map(level), came_to.toned.map(level)) {
         (Some(lifted), None) => format!("to level {lifted}{tone}"),
-        (None, Some(toned)) => format!("to level {toned}{tone}, read with the toner on"),
-        (Some(lifted), Some(toned)) => format!("to level {lifted}; level {toned}{tone}, read with the toner on"),
+        (None, Some(toned)) => format!("to level {toned}{tone}, {how}"),
+        (Some(lifted), Some(toned)) => format!("to level {lifted}; level {toned}{tone}, {how}"),
         (None, None) => "result unknown".to_owned(),
     });
     Some(format!("{}: {}", one.name, said.join("; ")))

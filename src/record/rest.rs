@@ -107,7 +107,9 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         match (one.begun, one.rinsed) {
             (_, Some(_)) => underway.rinsed.push(section),
             (Some(start), None) => {
-                underway.on.push(OnHair { section, start, applied: one.applied, at_once: off(one).is_some() });
+                let (applied, at_once) = (one.applied, off(one).is_some());
+                let left_on_until = levels.iter().rev().find(|level| level.section == one.name).and_then(left_on);
+                underway.on.push(OnHair { section, start, applied, at_once, left_on_until });
             }
             (None, None) if one.was_looked_at() => {
                 let text = format!(
@@ -129,6 +131,11 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         Err(error) => rest.why_not = Some(CannotArrange::to_string(&error)),
     }
     rest
+}
+
+/// Until when a look leaves it on: until the next.
+fn left_on(level: &AfterLevel) -> Option<Duration> {
+    level.look_again.filter(|_| level.next == Next::GoOn)
 }
 
 /// What is on was all on when the log says so, and not when it was planned to be.
@@ -184,5 +191,5 @@ fn off_now(plan: &Plan, one: &SectionSoFar, follows: &[Instruction], levels: &[A
     stop.map(|stop| stop.text.clone())
         .or_else(of_mix)
         .or_else(weak)
-        .or_else(|| last.filter(|level| level.next != Next::GoOn).map(|level| level.why.clone()))
+        .or_else(|| last.filter(|level| level.next.comes_off()).map(|level| level.why.clone()))
 }

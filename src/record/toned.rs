@@ -8,7 +8,7 @@ use crate::{
 };
 
 /// Why a level teaches nothing of lifting.
-pub(super) const TONED: &str = "read after the toner, which is no level of lifting";
+const TONED: &str = "read after the toner, which is no level of lifting";
 const MAY_BE_TONED: &str = "read after the rinse, and when the toner went on is not noted";
 
 /// What a section came to: lifted, and with its toner on it.
@@ -16,13 +16,24 @@ const MAY_BE_TONED: &str = "read after the rinse, and when the toner went on is 
 pub(crate) struct CameTo {
     /// The result that was read last before its toner went on, and when.
     pub(crate) lifted: Option<(Duration, Level)>,
-    /// The last result, where it was read with the toner on.
+    /// The last result, where it was read with the toner on, or may have been.
     pub(crate) toned: Option<(Duration, Level)>,
+    /// Why that decides nothing.
+    pub(super) why: Option<&'static str>,
+}
+
+impl CameTo {
+    /// How the last result was read, where a toner was on it or may have been.
+    pub(super) fn how(&self) -> &'static str {
+        if self.why == Some(MAY_BE_TONED) { MAY_BE_TONED } else { "read with the toner on" }
+    }
 }
 
 pub(crate) fn came_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> CameTo {
-    let toned = |(at, _): &(Duration, Level)| read_toned(plan, so_far, one, *at);
-    CameTo { lifted: one.results().filter(|read| !toned(read)).last(), toned: one.results().last().filter(toned) }
+    let why = |(at, _): &(Duration, Level)| why_not_bare(plan, so_far, one, *at);
+    let lifted = one.results().filter(|read| why(read).is_none()).last();
+    let toned = one.results().last().filter(|read| why(read).is_some());
+    CameTo { lifted, toned, why: toned.as_ref().and_then(why) }
 }
 
 /// The level known last that no toner can have darkened: what more lightener is decided by.
@@ -41,11 +52,6 @@ pub(super) fn why_not_bare(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: 
     let toned = |unnoted: Unnoted| toned_by(plan, so_far, one, at, unnoted);
     let may_be = || toned(Unnoted::FromTheRinse).then_some(MAY_BE_TONED);
     toned(Unnoted::FromWhatIsNoted).then_some(TONED).or_else(may_be)
-}
-
-/// Whether what was read of a section at a minute was read with a toner on it.
-pub(super) fn read_toned(plan: &Plan, so_far: &SoFar, one: &SectionSoFar, at: Duration) -> bool {
-    toned_by(plan, so_far, one, at, Unnoted::FromWhatIsNoted)
 }
 
 /// When the last toner of a section went on it, as far as it is noted.

@@ -4,9 +4,11 @@ use super::{
     Instruction, SectionSoFar, SoFar,
     carried::Stretch,
     instructions::{instructions, of_signs},
+    toned::level_without_toner,
 };
 use crate::{
     finding::Verdict,
+    lift::{Due, TimeOn},
     quantity::{Duration, Quantity},
     service::{Plan, Step},
     source::{Basis, Sourced},
@@ -27,48 +29,37 @@ fn more(min: f64) -> String {
     number(min, usize::from(min < 1.0))
 }
 
-/// The longest that what is on may be on, from its first strand.
-pub(super) struct Most {
-    pub(super) min: f64,
-    /// Whether the products say so; else it is what was planned.
-    pub(super) by_products: bool,
+/// How long a section is on, and how long it may be: by the products, and by the plan where it ends earlier and one of them does not
+/// say, or where none does. None where it is not on, or the plan does not know it.
+pub(super) fn time_on(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<TimeOn> {
+    let (step, on) = (step_of(plan, &one.name)?, one.on_now(so_far.now)?);
+    let read = level_without_toner(plan, so_far, one).filter(|(at, _)| *at >= on.begun);
+    Some(TimeOn {
+        on: Duration::nearest(on.min()),
+        planned: Duration::nearest(step.rinse_by.min() - step.begin.min()),
+        longest: step.longest_known(on.begun, on.applied),
+        looked: read.map(|(at, _)| Duration::nearest(at.min() - on.begun.min())),
+    })
 }
 
-impl Most {
-    /// By the products; by the plan where it ends earlier and one of them does not say, or where none does.
-    pub(super) fn of(step: &Step, begun: Duration, applied: Option<Duration>) -> Self {
-        let planned = step.rinse_by.min() - step.begin.min();
-        match allowed(step, begun, applied).map(Duration::min) {
-            Some(own) if own <= planned || step.longest.by_all() => Self { min: own, by_products: true },
-            _ => Self { min: planned, by_products: false },
-        }
-    }
-
-    /// That it comes off now, where its time is up.
-    pub(super) fn over(&self, on_min: f64) -> Option<String> {
-        let (which, aside) = if self.by_products {
-            ("longest that the product allows", "")
+/// That it comes off now, where its time is up.
+pub(super) fn over(time: &TimeOn) -> Option<String> {
+    let (which, aside) = if time.longest.is_some() {
+        ("longest that the product allows", "")
+    } else {
+        ("planned time", ", and the product's longest is not on the shelf")
+    };
+    let (on, end) = (time.on.min(), time.end().min());
+    (time.due() == Due::Rinse).then(|| {
+        if is_more(on, end) {
+            format!("rinse now: {} min beyond the {which}{aside}", more(on - end))
         } else {
-            ("planned time", ", and the product's longest is not on the shelf")
-        };
-        match on_min - self.min {
-            over if is_more(on_min, self.min) => {
-                Some(format!("rinse now: {} min beyond the {which}{aside}", more(over)))
-            }
-            over if over >= 0.0 => Some(format!("rinse now: the {which} is up{aside}")),
-            _ => None,
+            format!("rinse now: the {which} is up{aside}")
         }
-    }
+    })
 }
 
-/// The longest that the products allow from the first strand; where nobody noted when all was on, it took as long as planned.
-pub(super) fn allowed(step: &Step, begun: Duration, applied: Option<Duration>) -> Option<Duration> {
-    let planned = step.applied.min() - step.begin.min();
-    let applying = applied.map_or(planned, |applied| applied.min() - begun.min());
-    step.longest.longest_on_first_strand(Duration::nearest(applying.max(0.0)))
-}
-
-/// The same, with the begin as planned before the end of its application where nobody noted one: later it cannot be taken, for the
+/// A section with the begin as planned before the end of its application where nobody noted one: later it cannot be taken, for the
 /// longest time would end too late.
 pub(super) fn as_begun(plan: &Plan, one: &SectionSoFar) -> SectionSoFar {
     let planned = |step: &Step| step.applied.min() - step.begin.min();
@@ -99,13 +90,14 @@ pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Optio
 }
 
 /// That it has been on for longer than the products allow, rinsed or not.
-pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
+pub(super) fn too_long_on(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<String> {
+    let now = so_far.now;
     let begun = as_begun(plan, one);
     let still = || {
         let one = &begun;
         let on = one.on_now(now)?;
         beyond(plan, one, vec![on])?;
-        Most::of(step_of(plan, &one.name)?, on.begun, on.applied).over(on.min())
+        over(&time_on(plan, so_far, one)?)
     };
     still().or_else(|| stayed_on(plan, one, now))
 }
@@ -113,7 +105,7 @@ pub(super) fn too_long_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Opt
 /// Minutes beyond the longest that the products allow, of the time that it was on longest beyond it.
 fn beyond(plan: &Plan, one: &SectionSoFar, times: Vec<Stretch>) -> Option<f64> {
     let step = step_of(plan, &one.name)?;
-    let each = times.into_iter().filter_map(|on| Some((on.min(), allowed(step, on.begun, on.applied)?.min())));
+    let each = times.into_iter().filter_map(|on| Some((on.min(), step.longest_stated(on.begun, on.applied)?.min())));
     each.filter(|(on, most)| is_more(*on, *most)).map(|(on, most)| on - most).max_by(f64::total_cmp)
 }
 
@@ -135,19 +127,27 @@ pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
 /// What follows from how long each section is or was on.
 fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     let off = |one: &SectionSoFar| {
-        let (step, on) = (step_of(plan, &one.name)?, as_begun(plan, one).on_now(so_far.now)?);
-        let most = Most::of(step, on.begun, on.applied);
+        let time = time_on(plan, so_far, &as_begun(plan, one))?;
+        let by_products = time.longest.is_some();
         Some(Instruction {
-            verdict: if most.by_products { Verdict::Stop } else { Verdict::Warning },
+            verdict: if by_products { Verdict::Stop } else { Verdict::Warning },
             section: Some(one.name.clone()),
-            text: most.over(on.min())?,
-            basis: if most.by_products { Basis::Stated } else { Basis::Assumed },
+            text: over(&time)?,
+            basis: if by_products { Basis::Stated } else { Basis::Assumed },
         })
+    };
+    // What is left on beyond the planned time is looked at; colour is not, it is rinsed as planned.
+    let look = |one: &SectionSoFar| {
+        let lightens = plan.lift.iter().any(|lift| lift.section == one.name);
+        let begun = as_begun(plan, one);
+        let time = time_on(plan, so_far, &begun).filter(|time| lightens && time.due() == Due::LookNow)?;
+        let text = time.told(begun.on_now(so_far.now)?.begun)?;
+        Some(Instruction { verdict: Verdict::Warning, section: Some(one.name.clone()), text, basis: Basis::Assumed })
     };
     let was = |one: &SectionSoFar| {
         let (verdict, basis) = (Verdict::Stop, Basis::Stated);
         Some(Instruction { verdict, section: Some(one.name.clone()), text: stayed_on(plan, one, so_far.now)?, basis })
     };
-    let each = |one: &SectionSoFar| [off(one), was(one)];
+    let each = |one: &SectionSoFar| [off(one), look(one), was(one)];
     so_far.sections.iter().flat_map(each).flatten().collect()
 }

@@ -284,7 +284,7 @@ fn the_picture_says_in_words_what_it_shows() {
 #[test]
 fn a_day_in_its_midst_is_arranged_from_where_it_stands() {
     let work = [section("nape", 15.0, 35.0, 60.0), section("hairline", 10.0, 20.0, 60.0)];
-    let nape = OnHair { section: 0, start: min(3.0), applied: Some(min(25.0)), at_once: false };
+    let nape = OnHair { section: 0, start: min(3.0), applied: Some(min(25.0)), at_once: false, left_on_until: None };
     let rest = |now: f64, on: &[OnHair], rinsed: &[usize], rules: &[Before]| {
         let underway = Underway { now: min(now), on: on.to_vec(), rinsed: rinsed.to_vec() };
         go_on(&work, rules, &plain(), &underway, Effort::Thorough)
@@ -336,7 +336,7 @@ fn a_day_in_its_midst_is_arranged_from_where_it_stands() {
 #[test]
 fn the_picture_of_a_rest_begins_where_the_rest_does() {
     let work = [section("nape", 15.0, 35.0, 60.0), section("hairline", 10.0, 20.0, 60.0)];
-    let nape = OnHair { section: 0, start: min(903.0), applied: Some(min(925.0)), at_once: false };
+    let nape = OnHair { section: 0, start: min(903.0), applied: Some(min(925.0)), at_once: false, left_on_until: None };
     let underway = Underway { now: min(925.0), on: vec![nape], rinsed: Vec::new() };
     let rest = go_on(&work, &[], &plain(), &underway, Effort::Thorough).unwrap();
     let svg = day_chart(&DayChart { title: "rest", timeline: &rest.timeline });

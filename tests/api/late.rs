@@ -254,7 +254,7 @@ fn a_section_that_is_not_planned_has_no_say() {
 /// The look and the decision tell one chance, and what was all on at 25 by the log is told so.
 #[test]
 fn one_question_has_one_answer() {
-    let entries = [of(0.0, Noted::Begun), of(25.0, Noted::Applied), seen(50.0, 7.5), feels(52.0, Comfort::Fine)];
+    let entries = [of(0.0, Noted::Begun), of(25.0, Noted::Applied), seen(50.0, 7.5), feels(50.0, Comfort::Fine)];
     let so_far = replay(&entries);
     let file = parse(GRADIENT, Format::Toml).unwrap();
     let seen = levels_seen(&gradient(), &so_far).levels;

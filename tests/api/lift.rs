@@ -38,6 +38,7 @@ fn looks_start_early_and_end_at_the_limit(#[case] texture: Texture, #[case] limi
 
 fn look(at: f64, seen: f64) -> Look {
     Look {
+        longest: None,
         situation: mix(4.0),
         start: level(4.0),
         target: level(8.0),

@@ -10,6 +10,7 @@ mod colour;
 pub(crate) mod common;
 mod day;
 mod drawn;
+mod due;
 mod example_program;
 mod finding;
 mod hair;

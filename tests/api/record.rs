@@ -230,7 +230,7 @@ fn levels_count_from_the_begin_that_is_noted() {
     let told: Vec<String> = found.levels.iter().map(ToString::to_string).collect();
     assert_eq!(told, ["nape=7@25"]);
     assert_eq!(
-        found.left_out,
+        found.left_out.iter().map(ToString::to_string).collect::<Vec<_>>(),
         [
             "nape: level 7 at minute 9: not after its begin, 10 as noted",
             "crown: level 7 at minute 12: not after its begin, 18 as planned (note when it was begun)",

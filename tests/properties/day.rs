@@ -326,7 +326,7 @@ proptest! {
         let now = best.sections[count - 1].applied;
         let (rinsed, on): (Vec<_>, Vec<_>) = best.sections[..count].iter().partition(|one| one.rinsed <= now);
         let one = |one: &&foilwork::day::SectionTimes| {
-            OnHair { section: one.section, start: one.start, applied: Some(one.applied), at_once: false }
+            OnHair { section: one.section, start: one.start, applied: Some(one.applied), at_once: false, left_on_until: None }
         };
         let underway =
             Underway { now, on: on.iter().map(one).collect(), rinsed: rinsed.iter().map(|one| one.section).collect() };

@@ -184,7 +184,8 @@ class KeptSection(Record):
         "technique": "How its hair was taken; absent for what follows the rinse.",
         "tone": "The tone it came to, in words.",
         "toned_level": (
-            "The level it was read at with a toner on it: toner darkens, so nothing of lifting is learned from it."
+            "The level it was read at with a toner on it, or after the rinse while nobody noted since when one is on: "
+            "toner darkens, so nothing of lifting is learned from it."
         ),
         "weighed_g": "What was really weighed.",
     }

@@ -18,6 +18,7 @@ answer! {
     ///     start_min: its first strand.
     ///     applied_min: when all of it was on; as its work says where that is not known or not over.
     ///     at_once: whether it has to come off now, developed or not.
+    ///     left_on_until_min: until when a look says to leave it on, longer than its work says; no later than its longest time.
     ///
     /// Raises:
     ///     FoilworkError: a time out of range.
@@ -35,12 +36,20 @@ answer! {
         applied_min: Option<f64>,
         /// Whether it has to come off now.
         at_once: bool,
+        /// Until when a look says to leave it on, in min.
+        left_on_until_min: Option<f64>,
     }
     impl {
         #[new]
-        #[pyo3(signature = (section, *, start_min, applied_min = None, at_once = false))]
-        fn new(section: usize, start_min: f64, applied_min: Option<f64>, at_once: bool) -> PyResult<Self> {
-            let made = Self { section, start_min, applied_min, at_once };
+        #[pyo3(signature = (section, *, start_min, applied_min = None, at_once = false, left_on_until_min = None))]
+        fn new(
+            section: usize,
+            start_min: f64,
+            applied_min: Option<f64>,
+            at_once: bool,
+            left_on_until_min: Option<f64>,
+        ) -> PyResult<Self> {
+            let made = Self { section, start_min, applied_min, at_once, left_on_until_min };
             made.core()?;
             Ok(made)
         }
@@ -54,6 +63,7 @@ impl OnHair {
             start: minutes(self.start_min)?,
             applied: self.applied_min.map(minutes).transpose()?,
             at_once: self.at_once,
+            left_on_until: self.left_on_until_min.map(minutes).transpose()?,
         })
     }
 }

@@ -66,7 +66,9 @@ answer! {
 ///     target_level: the level wanted.
 ///     at_min: min since the first strand.
 ///     seen_level: the level seen now.
-///     limit_min: the longest that a strand may carry the mixture.
+///     limit_min: how long it is planned to be on; the longest that a strand may carry the mixture, unless ``longest_min`` is given.
+///     longest_min: the longest that its products allow: from ``limit_min`` until then it is left on as long as looks show that the
+///         level is not there.
 ///     reader: how it was read: ``"eye"`` or ``"instrument"``.
 ///
 /// Returns:
@@ -81,7 +83,7 @@ answer! {
 ///     >>> seen.next
 ///     'rinse'
 #[pyfunction]
-#[pyo3(signature = (belief, situation, *, start_level, target_level, at_min, seen_level, limit_min, reader = "eye"))]
+#[pyo3(signature = (belief, situation, *, start_level, target_level, at_min, seen_level, limit_min, longest_min = None, reader = "eye"))]
 pub fn after_look(
     py: Python<'_>,
     belief: Belief,
@@ -91,6 +93,7 @@ pub fn after_look(
     at_min: f64,
     seen_level: AnyLevel,
     limit_min: f64,
+    longest_min: Option<f64>,
     reader: &str,
 ) -> PyResult<AfterLook> {
     let look = lift::Look {
@@ -101,6 +104,7 @@ pub fn after_look(
         seen: seen_level.0,
         reader: reader.parse().map_err(raise)?,
         limit: minutes(limit_min)?,
+        longest: longest_min.map(minutes).transpose()?,
     };
     let after = lift::after_look(&belief.core, &look);
     let reading = StrandReading {

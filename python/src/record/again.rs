@@ -2,7 +2,11 @@
 
 use super::{log::LogEntry, whole::so_far};
 use crate::{answer::answer, bounds::Estimate, lift::Visit, sequence::Sequence, service::Plan};
-use foilwork::{hair::Weeks, quantity::Share, record};
+use foilwork::{
+    hair::Weeks,
+    quantity::{Duration, Share},
+    record,
+};
 use pyo3::prelude::*;
 
 answer! {
@@ -26,8 +30,10 @@ answer! {
         level: f64,
         /// The level wanted.
         target_level: f64,
-        /// ``"go-on"``, ``"stop-and-tone"``, ``"fresh-mix"``, ``"test-first"``, ``"next-visit"`` or ``"treat-only"``.
+        /// ``"go-on"``, ``"look-now"``, ``"stop-and-tone"``, ``"fresh-mix"``, ``"test-first"``, ``"next-visit"`` or ``"treat-only"``.
         decision: String,
+        /// When to look again, in min of the log, where it is left on or looked at now.
+        look_again_min: Option<f64>,
         /// Why, the weightiest first.
         reasons: Vec<String>,
         /// What was not taken, with its reason.
@@ -87,6 +93,7 @@ pub fn second_applications(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) 
         level: one.level.number(),
         target_level: one.target_level.number(),
         decision: one.decision.code().to_owned(),
+        look_again_min: one.look_again.map(Duration::min),
         reasons: one.reasons.clone(),
         rejected: one.rejected.iter().map(rejected).collect(),
         applications: one.applications,

@@ -58,7 +58,10 @@ answer! {
 #[pyfunction]
 pub fn levels_seen(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResult<LevelsSeen> {
     let found = record::levels_seen(plan.get().core(), &so_far(&entries.0)?);
-    Ok(LevelsSeen { levels: found.levels.iter().map(ToString::to_string).collect(), left_out: found.left_out })
+    Ok(LevelsSeen {
+        levels: found.levels.iter().map(ToString::to_string).collect(),
+        left_out: found.left_out.iter().map(ToString::to_string).collect(),
+    })
 }
 
 /// What the levels of a log say to do, on its own clock.

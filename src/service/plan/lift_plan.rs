@@ -214,7 +214,8 @@ impl Lit<'_, '_> {
 
     fn look(&self, at: Duration, seen: Level) -> Look {
         let (situation, start, target, limit) = (self.situation, self.start(), self.target(), self.limit());
-        Look { situation, start, target, at, seen, reader: Reader::Eye, limit }
+        let longest = self.step.longest_known(self.step.begin, Some(self.step.applied));
+        Look { situation, start, target, at, seen, reader: Reader::Eye, limit, longest }
     }
 
     fn reading(&self, look: &Look, guest: &str) -> StrandReading {
@@ -238,9 +239,13 @@ impl Lit<'_, '_> {
             // By all that is known by now and from either bound of the start, as beside a log.
             Next::FreshMix | Next::NextVisit => {
                 let chance = chance_of_fresh(lightening, &[look.at], look.target, look.limit);
-                at_the_limit((look.limit, look.seen, look.target), &chance)
+                at_the_limit((look.time().end(), look.seen, look.target), &chance)
             }
-            Next::Rinse | Next::GoOn => (after.next, after.why.clone()),
+            Next::GoOn => {
+                let told = look.time().told(self.step.begin);
+                (after.next, told.unwrap_or_else(|| after.why.clone()))
+            }
+            Next::Rinse | Next::LookNow => (after.next, after.why.clone()),
         };
         SeenNow {
             at: self.on_clock(look.at),

@@ -53,6 +53,21 @@ pub struct Step {
     pub(crate) goes_on: Vec<String>,
 }
 
+impl Step {
+    /// The longest that its products let a first strand carry it, where it is known: all of them say it, or what they say ends no later
+    /// than planned. Where nobody noted when all was on, it took as long as planned.
+    pub(crate) fn longest_known(&self, begun: Duration, applied: Option<Duration>) -> Option<Duration> {
+        let planned = self.rinse_by.min() - self.begin.min();
+        self.longest_stated(begun, applied).filter(|own| own.min() <= planned || self.longest.by_all())
+    }
+
+    /// The longest by the products that state theirs.
+    pub(crate) fn longest_stated(&self, begun: Duration, applied: Option<Duration>) -> Option<Duration> {
+        let applying = applied.map_or(self.applied.min() - self.begin.min(), |applied| applied.min() - begun.min());
+        self.longest.longest_on_first_strand(Duration::nearest(applying.max(0.0)))
+    }
+}
+
 /// The running order of one pair of hands: each application begins when the one before it ends, and what it waits for is
 /// over.
 pub(super) struct Timeline(pub(super) Vec<Step>);

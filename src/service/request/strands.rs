@@ -62,10 +62,8 @@ fn reading(
         guest: Some(guest(file).to_owned()),
         product: Some(strand.product.clone()),
     };
-    if reading.is_darker() {
-        let (after, before) = (reading.after, reading.before);
-        return Err(format!("{after} is darker than {before} before: lightener makes it lighter (swap the two?)"))
-            .in_field(&format!("{field}.after_level"));
+    if let Some(why) = reading.darker() {
+        return Err(why).in_field(&format!("{field}.after_level"));
     }
     Ok(reading)
 }

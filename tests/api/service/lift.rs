@@ -199,7 +199,7 @@ fn a_level_seen_moves_the_finish_and_says_what_follows() {
     let there = plan_with(&together(), &evidence(&["sides=7.5@40"])).unwrap();
     assert_eq!(there.lift[1].seen[0].next, Next::Rinse);
     assert!(there.to_string().contains("sides, minute 40: rinse: level 7.5 is seen and level 7.5 was wanted"));
-    let spent = plan_with(&together(), &evidence(&["nape=5.5@48"])).unwrap();
+    let spent = plan_with(&together(), &evidence(&["nape=5.5@50"])).unwrap();
     assert!(matches!(spent.lift[0].seen[0].next, Next::FreshMix | Next::NextVisit));
 }
 

@@ -20,6 +20,7 @@ class OnHair(_Answer):
         start_min: its first strand.
         applied_min: when all of it was on; as its work says where that is not known or not over.
         at_once: whether it has to come off now, developed or not.
+        left_on_until_min: until when a look says to leave it on, longer than its work says; no later than its longest time.
 
     Raises:
         FoilworkError: a time out of range.
@@ -30,8 +31,16 @@ class OnHair(_Answer):
         False
     """
 
-    __match_args__ = ("section", "start_min", "applied_min", "at_once")
-    def __new__(cls, section: int, *, start_min: float, applied_min: float | None = None, at_once: bool = False) -> OnHair: ...
+    __match_args__ = ("section", "start_min", "applied_min", "at_once", "left_on_until_min")
+    def __new__(
+        cls,
+        section: int,
+        *,
+        start_min: float,
+        applied_min: float | None = None,
+        at_once: bool = False,
+        left_on_until_min: float | None = None,
+    ) -> OnHair: ...
     @property
     def section(self) -> int:
         """Its place in the list of the work, from 0."""
@@ -44,6 +53,9 @@ class OnHair(_Answer):
     @property
     def at_once(self) -> bool:
         """Whether it has to come off now."""
+    @property
+    def left_on_until_min(self) -> float | None:
+        """Until when a look says to leave it on, in min."""
 
 @final
 class RestOfDay(_Answer):

@@ -71,6 +71,7 @@ def after_look(
     at_min: float,
     seen_level: _Level,
     limit_min: float,
+    longest_min: float | None = None,
     reader: _words._Reader = "eye",
 ) -> AfterLook:
     """Revise what is believed by what is seen, and say what follows: rinse, go on, a fresh mix, or another visit.
@@ -84,7 +85,9 @@ def after_look(
         target_level: the level wanted.
         at_min: min since the first strand.
         seen_level: the level seen now.
-        limit_min: the longest that a strand may carry the mixture.
+        limit_min: how long it is planned to be on; the longest that a strand may carry the mixture, unless ``longest_min`` is given.
+        longest_min: the longest that its products allow: from ``limit_min`` until then it is left on as long as looks show that the
+            level is not there.
         reader: how it was read: ``"eye"`` or ``"instrument"``.
 
     Returns:

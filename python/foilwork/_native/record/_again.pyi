@@ -28,7 +28,7 @@ class AgainRejected(_Answer):
 class SecondApplication(_Answer):
     """The decision on a second application of one section."""
 
-    __match_args__ = ("section", "level", "target_level", "decision", "reasons", "rejected", "applications", "on_hair_min", "fresh_min", "fresh_chance_percent", "strain_with_fresh", "wait_weeks", "not_before", "visits", "basis")
+    __match_args__ = ("section", "level", "target_level", "decision", "look_again_min", "reasons", "rejected", "applications", "on_hair_min", "fresh_min", "fresh_chance_percent", "strain_with_fresh", "wait_weeks", "not_before", "visits", "basis")
     @property
     def section(self) -> str:
         """The section."""
@@ -40,7 +40,10 @@ class SecondApplication(_Answer):
         """The level wanted."""
     @property
     def decision(self) -> str:
-        """``"go-on"``, ``"stop-and-tone"``, ``"fresh-mix"``, ``"test-first"``, ``"next-visit"`` or ``"treat-only"``."""
+        """``"go-on"``, ``"look-now"``, ``"stop-and-tone"``, ``"fresh-mix"``, ``"test-first"``, ``"next-visit"`` or ``"treat-only"``."""
+    @property
+    def look_again_min(self) -> float | None:
+        """When to look again, in min of the log, where it is left on or looked at now."""
     @property
     def reasons(self) -> list[str]:
         """Why, the weightiest first."""

@@ -6,7 +6,6 @@ use crate::{
         Finding, Rule,
         Verdict::{NotJudged, Note, Passed, Warning},
     },
-    lift::Next,
     service::shape::ServiceFile,
     source::{COMMON_PRACTICE, citations::lift as cited},
     text::amount,
@@ -42,7 +41,7 @@ pub(super) fn check(
     }
     for section in lift {
         for seen in &section.seen {
-            let verdict = if seen.next == Next::GoOn { Note } else { Warning };
+            let verdict = if seen.next.comes_off() { Warning } else { Note };
             let again =
                 seen.look_again.map(|at| format!("; look again at minute {}", amount(at, 0))).unwrap_or_default();
             let text =
