@@ -1,8 +1,8 @@
 //! From the planned minute to the longest that the products allow: the one rule of every door.
 
-use super::looks::NEXT_LOOK_MIN;
 use crate::{
     quantity::{Duration, Quantity},
+    source::{Sourced, citations::trade},
     text::number,
 };
 
@@ -99,3 +99,6 @@ impl TimeOn {
         }
     }
 }
+
+/// From one look to the next: the earlier figure of the published range, since a late look cannot be made up for.
+pub(super) const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);

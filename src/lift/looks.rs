@@ -2,7 +2,7 @@
 
 use super::{
     Belief, Lightening, Reader, Situation, StrandReading,
-    due::{Due, TimeOn},
+    due::{Due, NEXT_LOOK_MIN, TimeOn},
     fresh::{Next, at_the_limit, chance_of_fresh},
 };
 use crate::{
@@ -13,13 +13,13 @@ use crate::{
     text::in_hundred,
 };
 
-/// First look and the look after that, in minutes from the first strand.
+/// First look, in minutes from the first strand.
 ///
-/// The earlier figure of each published range, since a late look cannot be made up for; on fine hair the first look comes
+/// The earlier figure of the published range, since a late look cannot be made up for; on fine hair the first look comes
 /// at the time at which fine hair may be done.
 const FIRST_LOOK_MIN: Sourced<f64> = Sourced::published(15.0, &trade::CHECK_INTERVAL);
 const FIRST_LOOK_FINE_MIN: Sourced<f64> = Sourced::common_practice(10.0);
-pub(super) const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
+
 /// A level read by eye to the half step counts as reached within this.
 const REACHED_WITHIN: f64 = 0.25;
 

@@ -337,4 +337,32 @@ proptest! {
         let later = go_on(&work, &before, &floor, &whole, Effort::Thorough).unwrap();
         prop_assert!((later.timeline.finish.min() - best.finish.min() - 40.0).abs() < 1e-6);
     }
+
+    /// What a look leaves on is not rinsed before the next, nor after its longest where the water reaches it by then; the day ends no
+    /// earlier for it, and a minute that is over changes nothing.
+    #[test]
+    fn what_is_left_on_is_rinsed_after_the_next_look(case in case(4), since in 0u32..40, more in 0u32..30) {
+        let (work, before, floor) = (case.work(), case.before(), case.floor(1));
+        let first = (0..work.len()).find(|place| case.before.iter().all(|(_, after, _)| after != place));
+        let Some(section) = first else { return Ok(()) };
+        let applied = case.block(section) - case.mix;
+        let now = applied + since;
+        let rest = |until: Option<u32>, at_once: bool| {
+            let left_on_until = until.map(min);
+            let on = OnHair { section, start: min(0), applied: Some(min(applied)), at_once, left_on_until };
+            go_on(&work, &before, &floor, &Underway { now: min(now), on: vec![on], rinsed: Vec::new() }, Effort::Thorough)
+        };
+        let (Ok(plain), Ok(left)) = (rest(None, false), rest(Some(now + more), false)) else { return Ok(()) };
+        let of = |day: &Timeline| day.sections.iter().find(|one| one.section == section).unwrap().rinse.min();
+        let longest = f64::from(case.sections[section].longest);
+        let (rinse, want) = (of(&left.timeline), f64::from(now + more).min(longest));
+        prop_assert!(rinse >= want - 1e-6, "{} before {}", rinse, want);
+        prop_assert!(rinse <= longest + 1e-6 || left.overdue == [section], "{} after {}", rinse, longest);
+        prop_assert!(left.timeline.finish.min() >= plain.timeline.finish.min() - 1e-6 || !plain.timeline.proven);
+        let over = rest(Some(0), false).unwrap();
+        prop_assert!((over.timeline.finish.min() - plain.timeline.finish.min()).abs() < 1e-6);
+        // What has to come off at once does, whatever a look said.
+        let (off, both) = (rest(None, true).unwrap(), rest(Some(now + more), true).unwrap());
+        prop_assert!((of(&off.timeline) - of(&both.timeline)).abs() < 1e-6);
+    }
 }
