@@ -36,7 +36,7 @@ pub use cell::{cell, from_cell};
 pub(crate) use cell::{flat, quoted};
 pub use html::escaped;
 pub use inert::{inert, is_active, is_shown, shortened};
-pub(crate) use number::without_thousands;
+pub(crate) use number::{Comma, with_comma, without_thousands};
 pub use number::{number, significant};
 pub use place::{Lines, Position};
 pub(crate) use range::of_hundred;

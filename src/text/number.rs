@@ -49,3 +49,36 @@ pub(crate) fn without_thousands(text: &str) -> Option<String> {
     let thousands = whole.trim_start_matches(['-', '+']);
     (digits(thousands, 1..=3) && !thousands.starts_with('0') && digits(rest, 3..=3)).then(|| format!("{whole}{rest}"))
 }
+
+/// A number with one comma too many: what it is with a point, and without the comma where that may part thousands.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Comma {
+    pub(crate) point: String,
+    pub(crate) plain: Option<String>,
+}
+
+/// Where all that is wrong with a number is its comma; `is_number` says what its reader takes for one.
+pub(crate) fn with_comma(text: &str, is_number: impl Fn(&str) -> bool) -> Option<Comma> {
+    let point = text.replacen(',', ".", 1);
+    (text.contains(',') && is_number(&point)).then(|| Comma { point, plain: without_thousands(text) })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Comma, with_comma};
+
+    #[test]
+    fn a_comma_stands_for_a_point_or_parts_thousands() {
+        let found = |text: &str| with_comma(text, |point| point.parse::<f64>().is_ok());
+        let comma =
+            |point: &str, plain: Option<&str>| Some(Comma { point: point.to_owned(), plain: plain.map(str::to_owned) });
+        assert_eq!(found("12,5"), comma("12.5", None));
+        assert_eq!(found("-1,200"), comma("-1.200", Some("-1200")));
+        assert_eq!(found("0,200"), comma("0.200", None));
+        for other in ["12.5", "12", "1,2,3", "1,200.5", "12,x", "12,5 g", "", ","] {
+            assert_eq!(found(other), None, "{other:?}");
+        }
+        // What its reader does not take with a point either is no comma's fault.
+        assert_eq!(with_comma("12,5", |_| false), None);
+    }
+}

@@ -2,8 +2,9 @@
 
 use super::{line::check_names, place::Place};
 use crate::{
+    money::parse_decimal,
     reader::{Problem, Problems},
-    text::{Lines, without_thousands},
+    text::{Comma, Lines, with_comma},
 };
 
 /// One row, by the names of its columns.
@@ -82,10 +83,10 @@ fn line_of(lines: &Lines<'_>, position: Option<&csv::Position>) -> Place {
 fn one_for_commas(problems: Problems) -> Problems {
     let (mut decimal, mut either, mut others) = (Vec::new(), Vec::new(), Vec::new());
     for problem in problems.0 {
-        match with_comma(&problem.message) {
+        match number_with_comma(&problem.message) {
             None => others.push(problem),
-            Some(comma) if without_thousands(&comma).is_none() => decimal.push((problem, comma)),
-            Some(comma) => either.push((problem, comma)),
+            Some((text, comma)) if comma.plain.is_none() => decimal.push((problem, text, comma)),
+            Some((text, comma)) => either.push((problem, text, comma)),
         }
     }
     others.extend([decimal, either].into_iter().filter_map(told_once));
@@ -93,27 +94,24 @@ fn one_for_commas(problems: Problems) -> Problems {
 }
 
 /// The number of a complaint, where all that is wrong with it is its comma.
-fn with_comma(message: &str) -> Option<String> {
+fn number_with_comma(message: &str) -> Option<(String, Comma)> {
     let quoted = message.split('"').nth(1).filter(|_| message.contains("is not a decimal number"))?;
-    let (whole, part) = quoted.split_once(',')?;
-    let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
-    (digits(whole.trim_start_matches('-')) && digits(part)).then(|| quoted.to_owned())
+    with_comma(quoted, |point| parse_decimal("number", point).is_ok()).map(|comma| (quoted.to_owned(), comma))
 }
 
 /// All complaints of one kind as one.
-fn told_once(alike: Vec<(Problem, String)>) -> Option<Problem> {
+fn told_once(alike: Vec<(Problem, String, Comma)>) -> Option<Problem> {
     let more = alike.len().saturating_sub(1);
-    let (first, comma) = alike.into_iter().next()?;
-    let point = comma.replacen(',', ".", 1);
+    let (first, text, Comma { point, plain }) = alike.into_iter().next()?;
     let (so_are, points) = match more {
         0 => (String::new(), "a point"),
         1 => (", and so is 1 other number".to_owned(), "points"),
         _ => (format!(", and so are {more} other numbers"), "points"),
     };
-    let message = match without_thousands(&comma) {
-        None => format!("\"{comma}\" is written with a decimal comma{so_are}: write {points}, here {point}"),
+    let message = match plain {
+        None => format!("\"{text}\" is written with a decimal comma{so_are}: write {points}, here {point}"),
         Some(plain) => {
-            format!("\"{comma}\" is written with a comma{so_are}: write {point} or {plain}, whichever it is")
+            format!("\"{text}\" is written with a comma{so_are}: write {point} or {plain}, whichever it is")
         }
     };
     Some(Problem { message, ..first })

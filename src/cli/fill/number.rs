@@ -1,6 +1,6 @@
 //! Numbers as people write them into tables, and what to write instead where one is none.
 
-use crate::text::{cell, shortened, without_thousands};
+use crate::text::{Comma, cell, shortened, with_comma};
 use std::fmt;
 
 /// Why a text is not taken for a number.
@@ -30,13 +30,10 @@ pub(super) fn number(text: &str) -> Result<f64, NoNumber> {
 
 /// What a text with one comma may mean.
 fn with_a_comma(text: &str) -> NoNumber {
-    let point = text.replacen(',', ".", 1);
-    if !text.contains(',') || !point.parse::<f64>().is_ok_and(f64::is_finite) {
-        return NoNumber::Other;
-    }
-    match without_thousands(text) {
-        Some(plain) => NoNumber::EitherComma(point, plain),
-        None => NoNumber::DecimalComma(point),
+    match with_comma(text, |point| point.parse::<f64>().is_ok_and(f64::is_finite)) {
+        Some(Comma { point, plain: Some(plain) }) => NoNumber::EitherComma(point, plain),
+        Some(Comma { point, plain: None }) => NoNumber::DecimalComma(point),
+        None => NoNumber::Other,
     }
 }
 
