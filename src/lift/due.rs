@@ -6,6 +6,9 @@ use crate::{
     text::number,
 };
 
+/// From one look to the next: the earlier figure of the published range, since a late look cannot be made up for.
+pub(super) const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
+
 /// How long something is on whose level is not there yet, from its first strand.
 ///
 /// The planned minute is an estimate and the longest that the products allow is the limit. Until the planned minute it is left on. From
@@ -99,6 +102,3 @@ impl TimeOn {
         }
     }
 }
-
-/// From one look to the next: the earlier figure of the published range, since a late look cannot be made up for.
-pub(super) const NEXT_LOOK_MIN: Sourced<f64> = Sourced::published(5.0, &trade::CHECK_INTERVAL);
