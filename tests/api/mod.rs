@@ -27,7 +27,7 @@ mod pages;
 mod peroxide;
 mod quantity;
 mod record;
-mod service;
+pub(crate) mod service;
 mod shop;
 mod slips;
 mod source;

@@ -1,5 +1,17 @@
 //! Any valid file gives a plan that keeps the laws; any text gives a plan or messages, never a panic.
 
+mod alike;
+mod before;
+mod bowls;
+mod clock;
+mod costs;
+mod files;
+mod hair;
+mod ladder;
+mod map;
+mod shelf;
+mod told;
+
 use crate::api::common::example;
 use foilwork::{
     finding::{Rule, Verdict},

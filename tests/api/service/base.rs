@@ -131,7 +131,7 @@ pub(super) fn shop(file: &mut ServiceFile) -> &mut ShopFile {
     file.shop.as_mut().unwrap()
 }
 
-pub(super) fn fine() -> ServiceFile {
+pub(crate) fn fine() -> ServiceFile {
     parse(FINE, Format::Toml).unwrap()
 }
 

@@ -18,7 +18,7 @@ const REPEATED: [&str; 9] =
 const REFUSED: [&str; 3] = ["format", "service.rest", "shop_file"];
 
 /// Sets places such as `section.0.apply_min`; nothing removes one, and a place after the last of a list adds it.
-fn set(file: &mut Value, changes: &Map<String, Value>) {
+pub(crate) fn set(file: &mut Value, changes: &Map<String, Value>) {
     for (path, value) in changes {
         let value = match value.as_str().and_then(|text| text.strip_prefix("copy of ")) {
             Some(other) => file.pointer(&format!("/{}", other.replace('.', "/"))).unwrap().clone(),
@@ -44,7 +44,7 @@ fn set(file: &mut Value, changes: &Map<String, Value>) {
 }
 
 /// Empty fields are left out, as a file would.
-fn without_nulls(value: Value) -> Value {
+pub(crate) fn without_nulls(value: Value) -> Value {
     match value {
         Value::Object(map) => {
             Value::Object(map.into_iter().filter(|(_, v)| !v.is_null()).map(|(k, v)| (k, without_nulls(v))).collect())
