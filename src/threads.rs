@@ -2,17 +2,22 @@
 
 use std::{
     num::NonZero,
-    sync::{Arc, Mutex},
+    sync::{Arc, Mutex, OnceLock},
     thread::{self, Scope},
 };
 
 /// In how many parts to work rows off: one for each processor, as far as each gets enough of them.
 pub(crate) fn share_out(rows: usize, worth_a_thread: usize) -> usize {
-    // To ask how many there are takes as long as a thousand rows.
     match rows / worth_a_thread.max(1) {
         0 | 1 => 1,
-        most => most.min(thread::available_parallelism().map_or(1, NonZero::get)),
+        most => most.min(processors()),
     }
+}
+
+/// How many there are; the system is asked once, since that takes as long as some thousand rows.
+fn processors() -> usize {
+    static PROCESSORS: OnceLock<usize> = OnceLock::new();
+    *PROCESSORS.get_or_init(|| thread::available_parallelism().map_or(1, NonZero::get))
 }
 
 /// Works columns of one length off in so many parts, each but the last of whole blocks: `work` gets the first place of its
@@ -33,8 +38,13 @@ pub(crate) fn in_parts<const M: usize, T: Send, R: Default + Send>(
     thread::scope(|scope| {
         let work = &work;
         for (part, result) in results.iter_mut().enumerate() {
-            let slots = rest.each_mut().map(|chunks| chunks.next().unwrap_or_default());
-            on_a_thread(scope, (slots, result), move |(slots, result)| *result = work(part * each, slots));
+            let (first, slots) = (part * each, rest.each_mut().map(|chunks| chunks.next().unwrap_or_default()));
+            // Who shares out takes the last part: a thread that only waits costs as much as one that works.
+            if first + each >= places {
+                *result = work(first, slots);
+            } else {
+                on_a_thread(scope, (slots, result), move |(slots, result)| *result = work(first, slots));
+            }
         }
     });
     results.into_iter().reduce(join).unwrap_or_default()

@@ -6,7 +6,7 @@ use super::{
 use crate::{
     peroxide::{
         AgeingError, StrengthQuantity, StrengthUnit,
-        kernel::{aged, kept, left, rate_of},
+        kernel::{aged, left, lost, rate_of},
     },
     quantity::{
         ActiveOxygen, Duration, InvalidQuantity, LossRate, MassConcentration, MassFraction, Molality, Quantity,
@@ -145,8 +145,8 @@ fn between<Q: StrengthQuantity>(
 ) -> ([f64; 1], bool) {
     let (first, later) = (first * scale, later * scale);
     let elapsed = stored(days, machine);
-    let rate = rate_of(kept(first, later, Q::STRENGTH_UNIT), elapsed);
-    let good = (later > 0.0) & (later <= first) & (first <= strongest) & lasts(days) & (elapsed > 0.0);
+    let rate = rate_of(lost(first, later, Q::STRENGTH_UNIT), elapsed);
+    let good = (later >= LEAST) & (later <= first) & (first <= strongest) & lasts(days) & (elapsed > 0.0);
     ([rate], good & within(rate, LossRate::MAX.per_day()))
 }
 
@@ -194,9 +194,9 @@ fn until<Q: StrengthQuantity>(
     machine: Machine,
 ) -> ([f64; 1], bool) {
     let (fresh, wanted) = (fresh * scale, wanted * scale);
-    let share = kept(fresh, wanted, Q::STRENGTH_UNIT);
-    let days = rate_of(if fresh > wanted { share } else { 1.0 }, rate);
-    let good = (wanted > 0.0) & (wanted <= fresh) & (fresh <= strongest);
+    let fallen = lost(fresh, wanted, Q::STRENGTH_UNIT);
+    let days = rate_of(if fresh > wanted { fallen } else { 0.0 }, rate);
+    let good = (wanted >= LEAST) & (wanted <= fresh) & (fresh <= strongest);
     ([stored(days, machine)], good & (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
 }
 

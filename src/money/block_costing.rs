@@ -191,7 +191,8 @@ fn work(
     [labour, overhead]: [WholeRate; 2],
     grows: impl Fn(f64, f64, f64) -> bool,
 ) -> (bool, Sums) {
-    let (mut all_fit, mut sums) = (true, [0_i64; 4]);
+    // As wide as the numbers: a truth of one byte would be packed and unpacked for each row.
+    let (mut unfit, mut sums) = (0_u64, [0_i64; 4]);
     for row in 0..BLOCK {
         let measure = |column: &[f64; BLOCK]| column.get(row).copied().unwrap_or(f64::NAN);
         let amount = |column: &[i64; BLOCK]| column.get(row).copied().unwrap_or(-1);
@@ -222,9 +223,9 @@ fn work(
         // Below the most, where what is dust here would be too much there.
         let most = if pack > taken { pack } else { taken };
         let bounded = (pack > 0.0) & (most < MOST_THOUSANDTHS as f64) & (paid <= EXACT);
-        all_fit &= amounts & measures & bounded & labour_fits & overhead_fits;
+        unfit |= u64::from(!(amounts & measures & bounded & labour_fits & overhead_fits));
     }
     let [product, extra, labour, overhead] = sums;
     let cost = product.wrapping_add(extra).wrapping_add(labour).wrapping_add(overhead);
-    (all_fit, [product, extra, labour, overhead, cost])
+    (unfit == 0, [product, extra, labour, overhead, cost])
 }

@@ -1,5 +1,5 @@
 use super::{
-    exponent::{decay, logarithm},
+    exponent::{decay, logarithm_of_any_ratio, logarithm_of_ratio},
     formula::{from_ww_percent, to_ww_percent},
     molar::{OXYGEN_G_PER_MOL, PEROXIDE_G_PER_MOL},
     strength::{Strength, StrengthQuantity},
@@ -109,7 +109,7 @@ pub fn loss_rate<Q: StrengthQuantity + Into<Strength>>(
     }
     // Within the bounds it may be that none was lost, but none was gained.
     Ok(first.try_combine(later, |first, later| {
-        LossRate::from_per_day(rate_of(kept(first.in_unit(), later.in_unit(), Q::STRENGTH_UNIT), elapsed.days()))
+        LossRate::from_per_day(rate_of(lost_of_any(first.in_unit(), later.in_unit(), Q::STRENGTH_UNIT), elapsed.days()))
     })?)
 }
 
@@ -156,9 +156,9 @@ pub fn time_until<Q: StrengthQuantity + Into<Strength>>(
     }
     let time = |fresh: Q, rate: LossRate| {
         // Where the lower bound is below already, the wait is over.
-        let kept = if fresh > wanted { kept(fresh.in_unit(), wanted.in_unit(), Q::STRENGTH_UNIT) } else { 1.0 };
+        let lost = if fresh > wanted { lost_of_any(fresh.in_unit(), wanted.in_unit(), Q::STRENGTH_UNIT) } else { 0.0 };
         // The time that leaves a share at a rate is the rate that leaves it after a time, with the two in each other's place.
-        Duration::from_days(rate_of(kept, rate.per_day()))
+        Duration::from_days(rate_of(lost, rate.per_day()))
     };
     Ok(fresh.try_combine(rate, time)?)
 }
@@ -173,23 +173,38 @@ pub(crate) fn aged(fresh: f64, left: f64, unit: StrengthUnit) -> f64 {
     if !unit.is_by_mass() {
         return fresh * left;
     }
-    let before = to_ww_percent(fresh, unit) / 100.0;
-    let after = before * left / (1.0 - before * (1.0 - left) * OXYGEN_SHARE);
-    let later = from_ww_percent(100.0 * after, unit);
+    let before = to_ww_percent(fresh, unit);
+    let after = before * left / (1.0 - before * (1.0 - left) * (OXYGEN_SHARE / 100.0));
+    let later = from_ww_percent(after, unit);
     // There and back may be off in the last place: of what nothing is lost all is left, and never more.
     let later = if later < fresh { later } else { fresh };
     if left < 1.0 { later } else { fresh }
 }
 
-/// The share of the peroxide left between two strengths: the inverse of [`aged`].
+/// How far the peroxide has fallen between two strengths, the first over the later as a natural logarithm: from it follows the
+/// share that [`aged`] takes. Of strengths from 1e-200, and as exact for two that are nearly equal.
 #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
 #[inline(always)]
-pub(crate) fn kept(first: f64, later: f64, unit: StrengthUnit) -> f64 {
+pub(crate) fn lost(first: f64, later: f64, unit: StrengthUnit) -> f64 {
+    let [over, under] = parts_of_share(first, later, unit);
+    -logarithm_of_ratio(over, under)
+}
+
+/// The same of any strengths above zero.
+fn lost_of_any(first: f64, later: f64, unit: StrengthUnit) -> f64 {
+    let [over, under] = parts_of_share(first, later, unit);
+    -logarithm_of_any_ratio(over, under)
+}
+
+/// The share of the peroxide left between two strengths, as what is divided and by what.
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+#[inline(always)]
+fn parts_of_share(first: f64, later: f64, unit: StrengthUnit) -> [f64; 2] {
     if !unit.is_by_mass() {
-        return later / first;
+        return [later, first];
     }
-    let [before, after] = [first, later].map(|strength| to_ww_percent(strength, unit) / 100.0);
-    after * (1.0 - before * OXYGEN_SHARE) / (before * (1.0 - after * OXYGEN_SHARE))
+    let [before, after] = [first, later].map(|strength| to_ww_percent(strength, unit));
+    [after * (100.0 - before * OXYGEN_SHARE), before * (100.0 - after * OXYGEN_SHARE)]
 }
 
 /// What is left after some days at a rate per day.
@@ -199,10 +214,10 @@ pub(crate) fn left(rate_per_day: f64, days: f64) -> f64 {
     decay(rate_per_day * days)
 }
 
-/// The rate per day that leaves a share after some days; none below zero, and no negative zero.
+/// The rate per day at which so much is lost in some days; none below zero, and no negative zero.
 #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
 #[inline(always)]
-pub(crate) fn rate_of(kept: f64, days: f64) -> f64 {
-    let rate = -logarithm(kept) / days;
+pub(crate) fn rate_of(lost: f64, days: f64) -> f64 {
+    let rate = lost / days;
     if rate > 0.0 { rate } else { 0.0 }
 }

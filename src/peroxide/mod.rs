@@ -70,7 +70,7 @@ mod unit;
 /// The arithmetic on plain numbers, for the columns.
 pub(crate) mod kernel {
     pub(crate) use super::{
-        ageing::{aged, kept, left, rate_of},
+        ageing::{aged, left, lost, rate_of},
         blend::shares,
         cubic::Cubic,
         density::{MAX_CELSIUS, MAX_STRENGTH_WW, half_width},

@@ -75,3 +75,16 @@ fn no_strength_rises_in_storage() {
         }
     }
 }
+
+/// A loss that hardly shows is as exact as a large one: of 1 - x there is left so much that the rate of a day is the series
+/// x + x^2 / 2 + x^3 / 3 and so on.
+#[test]
+fn a_loss_that_hardly_shows_is_exact() {
+    let molar = |strength: f64| Interval::exact(AmountConcentration::from_mol_per_l(strength).unwrap());
+    for halvings in [5, 10, 20, 30, 40, 50] {
+        let x = 0.5_f64.powi(halvings);
+        let series: f64 = (1..=12).rev().map(|n| x.powi(n) / f64::from(n)).sum();
+        let found = loss_rate(molar(4.0), molar(4.0 * (1.0 - x)), Duration::from_days(1.0).unwrap()).unwrap();
+        assert!((found.best().per_day() / series - 1.0).abs() < 1e-15, "{halvings}: {}", found.best().per_day());
+    }
+}
