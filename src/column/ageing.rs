@@ -1,7 +1,7 @@
 use super::{
     Cells, ColumnError, ColumnOutcome, by_unit,
     divisor::{Divisor, LEAST, Machine},
-    rows::{Given, lesser, rows_by_law, within},
+    rows::{Given, Widest, lesser, rows_by_law, within},
 };
 use crate::{
     peroxide::{
@@ -72,7 +72,7 @@ pub fn strengths_after(
         let later = rule(fresh * scale, rate, elapsed)?;
         Ok::<_, AgeingError>([of_given(fresh, fresh * scale, later, later / scale)])
     };
-    law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Given(typed, law), rule))
+    law_of!(unit, after => law, rows_by_law([fresh, rates_per_day, days], [out], Widest(Given(typed, law)), rule))
 }
 
 #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
@@ -132,7 +132,7 @@ pub fn loss_rates(
     let rule = |[first, later, days]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(first * scale, later * scale, Duration::from_days(days)?)?])
     };
-    law_of!(unit, between => law, rows_by_law([first, later, days], [out], Given(typed, law), rule))
+    law_of!(unit, between => law, rows_by_law([first, later, days], [out], Widest(Given(typed, law)), rule))
 }
 
 #[expect(clippy::inline_always, reason = "as above")]
@@ -182,7 +182,7 @@ pub fn times_until(
     let rule = |[fresh, wanted, rate]: [f64; 3]| {
         Ok::<_, AgeingError>([rule(fresh * scale, wanted * scale, LossRate::from_per_day(rate)?)?])
     };
-    law_of!(unit, until => law, rows_by_law([fresh, wanted, rates_per_day], [out], Given(typed, law), rule))
+    law_of!(unit, until => law, rows_by_law([fresh, wanted, rates_per_day], [out], Widest(Given(typed, law)), rule))
 }
 
 #[expect(clippy::inline_always, reason = "as above")]

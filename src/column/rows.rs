@@ -48,6 +48,10 @@ pub(super) trait Law<const N: usize, const M: usize>: Copy + Sync {
     /// Rows below which a thread costs more than it saves.
     const WORTH_A_THREAD: usize;
 
+    /// Whether it gains by eight lanes: where memory is what a law waits for, or its numbers are more than the machine holds
+    /// at hand, it loses by them.
+    const WIDEST: bool = false;
+
     /// The answer for a row.
     fn row(self, values: [f64; N]) -> ([f64; M], bool);
 
@@ -94,6 +98,26 @@ where
     }
 }
 
+/// A law that works long on a row of few numbers, for the widest lanes that the machine has.
+#[derive(Clone, Copy)]
+pub(super) struct Widest<L>(pub(super) L);
+
+#[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
+impl<L: Law<N, M>, const N: usize, const M: usize> Law<N, M> for Widest<L> {
+    const WORTH_A_THREAD: usize = L::WORTH_A_THREAD;
+    const WIDEST: bool = true;
+
+    #[inline(always)]
+    fn row(self, values: [f64; N]) -> ([f64; M], bool) {
+        self.0.row(values)
+    }
+
+    #[inline(always)]
+    fn row_in_lanes(self, values: [f64; N]) -> ([f64; M], bool) {
+        self.0.row_in_lanes(values)
+    }
+}
+
 /// Applies a law without a branch to whole blocks, and the scalar rule to those rows alone that the law does not vouch for.
 pub(super) fn rows_by_law<L: Law<N, M>, const N: usize, const M: usize, E>(
     inputs: [Cells<'_>; N],
@@ -120,15 +144,15 @@ fn all_rows<const N: usize, const M: usize, E>(
 }
 
 /// Works off the rows of one thread.
-fn one_part<const N: usize, const M: usize, E>(
+fn one_part<L: Law<N, M>, const N: usize, const M: usize, E>(
     inputs: &[Cells<'_>; N],
     first_row: usize,
     mut outputs: [&mut [f64]; M],
-    law: impl Law<N, M>,
+    law: L,
     rule: impl Fn([f64; N]) -> Result<[f64; M], E>,
 ) -> ColumnOutcome {
     let count = outputs.first().map_or(0, |column| column.len());
-    // The widest lanes that this machine has; the numbers are the same with any.
+    // The lanes that this machine has; the numbers are the same with any.
     let arch = pulp::Arch::new();
     let mut outcome = ColumnOutcome::default();
     let mut scratch = [[0.0; BLOCK]; N];
@@ -145,7 +169,8 @@ fn one_part<const N: usize, const M: usize, E>(
             filled.next().map_or(&MISSING, |(scratch, cells)| cells.block(first_row + start, rows, scratch))
         });
         let mut fill = |answers: &mut [[f64; BLOCK]; M]| {
-            if !arch.dispatch(Block { blocks, answers: &mut *answers, law }) {
+            let block = Block { blocks, answers: &mut *answers, law };
+            if !(if L::WIDEST { arch.dispatch(block) } else { in_usual_lanes(arch, block) }) {
                 for row in 0..rows {
                     let values = at(blocks, row);
                     if !law.row(values).1 {
@@ -168,6 +193,16 @@ fn one_part<const N: usize, const M: usize, E>(
         }
     }
     outcome
+}
+
+/// By four lanes where the machine has eight.
+#[inline]
+fn in_usual_lanes<W: pulp::WithSimd>(arch: pulp::Arch, work: W) -> W::Output {
+    match arch {
+        #[cfg(target_arch = "x86_64")]
+        pulp::Arch::V4(eight) => pulp::Simd::vectorize(*eight, work),
+        arch => arch.dispatch(work),
+    }
 }
 
 /// A whole block of the only column.

@@ -1,7 +1,7 @@
 use super::{
     Cells, ColumnError, ColumnOutcome,
     divisor::{Divisor, Machine},
-    rows::{Given, rows_by_law},
+    rows::{Given, Widest, rows_by_law},
 };
 use crate::{
     mix::{
@@ -36,7 +36,7 @@ pub fn minimum_masses(
     tolerances_percent: Cells<'_>,
     out: &mut [f64],
 ) -> Result<ColumnOutcome, ColumnError> {
-    rows_by_law([divisions_g, tolerances_percent], [out], Given((), least), |[division, tolerance]| {
+    rows_by_law([divisions_g, tolerances_percent], [out], Widest(Given((), least)), |[division, tolerance]| {
         let range = |error: InvalidQuantity| MinimumError::Ratio(error.into());
         let (division, tolerance) =
             (Mass::from_g(division).map_err(range)?, Share::from_percent(tolerance).map_err(range)?);
