@@ -85,7 +85,7 @@ impl<K: Copy + Sync, F, const N: usize, const M: usize> Law<N, M> for Given<K, F
 where
     F: Fn(K, [f64; N], Machine) -> ([f64; M], bool) + Copy + Sync,
 {
-    const WORTH_A_THREAD: usize = 1 << 15;
+    const WORTH_A_THREAD: usize = 1 << 16;
 
     #[inline(always)]
     fn row(self, values: [f64; N]) -> ([f64; M], bool) {

@@ -217,7 +217,7 @@ struct Tally {
 }
 
 /// Rows below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 1 << 13;
+const WORTH_A_THREAD: usize = 1 << 14;
 
 /// Works the rows off in stretches, one for each processor where there are enough of them.
 fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>, most_bad: usize) -> Tally {
