@@ -78,7 +78,7 @@ def repack(wheel: Path, names: dict[str, str]) -> None:
         sys.exit("\n".join(left))
     entries[record] = ("".join(line_of_record(n, c) for n, c in entries.items()) + f"{record},,\n").encode()
     made = wheel.with_suffix(".part")
-    with zipfile.ZipFile(made, "w", zipfile.ZIP_DEFLATED) as new:
+    with zipfile.ZipFile(made, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as new:
         for name, content in entries.items():
             info = zipfile.ZipInfo(name, EARLIEST)
             info.external_attr, info.compress_type = modes[name], zipfile.ZIP_DEFLATED
