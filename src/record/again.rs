@@ -3,7 +3,7 @@
 use super::{
     Instruction, SectionSoFar, SoFar, instructions,
     replay::LEAST_MIN,
-    toned::{level_without_toner, why_not_bare},
+    toned::{is_there, level_without_toner, why_not_bare},
 };
 use crate::{
     choice::choice,
@@ -20,9 +20,6 @@ use crate::{
 };
 use schemars::JsonSchema;
 use serde::Serialize;
-
-/// A level read by eye to the half step counts as reached within this.
-const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
 
 choice! {
     /// What follows for a section that is, or was, lightened.
@@ -170,7 +167,7 @@ impl Asked<'_> {
         let on_hair = Duration::nearest(carried.iter().map(|time| time.min()).sum());
         let start = self.lift.lightening.after_each(&carried);
         let missing = (target - self.level).levels();
-        let reached = missing <= REACHED_WITHIN_LEVELS.value;
+        let reached = is_there(self.level, target);
         let fresh = self.fresh(&start, &carried);
         let situation = self.lift.situation;
         let all: Vec<_> = carried.iter().map(|time| (situation, *time)).collect();

@@ -3,9 +3,8 @@
 use super::{
     Comfort, FoilHeat, Instruction, SectionSoFar,
     again::{Asked, Fresh},
-    instructions::itching,
+    instructions::{concerns_all, itching},
     replay::LEAST_MIN,
-    rest::concerns_all,
     toned::toned_at,
     too_long::{over, time_on, too_long_on},
 };

@@ -153,6 +153,12 @@ pub(super) fn swelling(one: &SectionSoFar) -> Option<Instruction> {
     (one.foil_worst == Some(FoilHeat::Swollen)).then(|| stop_of(one, text.to_owned()))
 }
 
+/// Whether what is said concerns all that is on: the guest, or a foil that swelled, for salts may be in all of the hair.
+pub(super) fn concerns_all(so_far: &SoFar, one: &Instruction) -> bool {
+    let is_that = |section: &SectionSoFar| swelling(section).is_some_and(|swelled| swelled == *one);
+    one.section.is_none() || so_far.sections.iter().any(is_that)
+}
+
 fn stop_of(one: &SectionSoFar, text: String) -> Instruction {
     Instruction { verdict: Verdict::Stop, section: Some(one.name.clone()), text, basis: Basis::CommonPractice }
 }

@@ -3,7 +3,7 @@
 use super::{
     AfterLevel, Comfort, Instruction, SectionSoFar, SoFar,
     compare::strange,
-    instructions::{itching, swelling},
+    instructions::{concerns_all, itching},
     toned::goes_on_after,
     too_long::{as_begun, instructed},
 };
@@ -163,12 +163,6 @@ fn everything_off(plan: &Plan, so_far: &SoFar, follows: &[Instruction]) -> Optio
         _ => None,
     };
     of_log.map(Instruction::told).or_else(of_plan).or_else(itches)
-}
-
-/// Whether what is said concerns all that is on: the guest, or a foil that swelled, for salts may be in all of the hair.
-pub(super) fn concerns_all(so_far: &SoFar, one: &Instruction) -> bool {
-    let is_that = |section: &SectionSoFar| swelling(section).is_some_and(|swelled| swelled == *one);
-    one.section.is_none() || so_far.sections.iter().any(is_that)
 }
 
 /// What the plan says stop to in one mix.

@@ -1,16 +1,16 @@
 //! What is on for longer than it may be.
 
 use super::{
-    Instruction, SectionSoFar, SoFar,
+    Comfort, Instruction, SectionSoFar, SoFar,
     carried::Stretch,
-    instructions::{instructions, of_signs},
-    toned::level_without_toner,
+    instructions::{concerns_all, instructions, of_signs},
+    toned::{is_there, level_without_toner},
 };
 use crate::{
     finding::Verdict,
     lift::{Due, TimeOn},
     quantity::{Duration, Quantity},
-    service::{Plan, Step},
+    service::{Plan, Step, shape::Elasticity},
     source::{Basis, Sourced},
     text::number,
 };
@@ -126,6 +126,7 @@ pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
 
 /// What follows from how long each section is or was on.
 fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
+    let signs = instructions(so_far);
     let off = |one: &SectionSoFar| {
         let time = time_on(plan, so_far, &as_begun(plan, one))?;
         let by_products = time.longest.is_some();
@@ -138,10 +139,27 @@ fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     };
     // What is left on beyond the planned time is looked at; colour is not, it is rinsed as planned.
     let look = |one: &SectionSoFar| {
-        let lightens = plan.lift.iter().any(|lift| lift.section == one.name);
+        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
         let begun = as_begun(plan, one);
-        let time = time_on(plan, so_far, &begun).filter(|time| lightens && time.due() == Due::LookNow)?;
-        let text = time.told(begun.on_now(so_far.now)?.begun)?;
+        let time = time_on(plan, so_far, &begun).filter(|time| time.due() == Due::LookNow)?;
+        let here = |sign: &Instruction| {
+            sign.section.as_ref().is_none_or(|name| *name == one.name) || concerns_all(so_far, sign)
+        };
+        let on = begun.on_now(so_far.now)?;
+        let text = if matches!(so_far.comfort, Some((_, Comfort::Itching)))
+            || signs.iter().any(|sign| sign.verdict == Verdict::Stop && here(sign))
+        {
+            // It comes off, as those say.
+            return None;
+        } else if one.elasticity == Some(Elasticity::Reduced) {
+            "rinse now: a strand returns slowly".to_owned()
+        } else if level_without_toner(plan, so_far, &begun)
+            .is_some_and(|(at, level)| at >= on.begun && is_there(level, lift.target_level))
+        {
+            "rinse now: the level is there".to_owned()
+        } else {
+            time.told(on.begun)?
+        };
         Some(Instruction { verdict: Verdict::Warning, section: Some(one.name.clone()), text, basis: Basis::Assumed })
     };
     let was = |one: &SectionSoFar| {

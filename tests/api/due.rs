@@ -181,15 +181,44 @@ fn no_fresh_mix_is_considered_on_hair_that_breaks() {
     assert_eq!((found.note.decision, found.after.next), (Again::NextVisit, Next::NextVisit), "{:#?}", found.after);
 }
 
+/// The instructions of the nape.
+fn told(entries: &[LogEntry]) -> Vec<String> {
+    let so_far = replay(entries);
+    let found = rest_of_service(&plan(&file(OWN)).unwrap(), &so_far, &[]).instructions;
+    let of_nape = found.into_iter().filter(|one| one.section.as_deref() == Some("nape"));
+    of_nape.map(|one| one.text).collect()
+}
+
+/// A look is old after five minutes; where the level was there, or something says that it comes off, nobody is sent to look again.
+#[test]
+fn what_comes_off_is_not_looked_at_again() {
+    for level in [8.75, 9.0, 9.5] {
+        assert_eq!(told(&log(Some((20.0, level)), 25.0)), ["rinse now: the level is there"], "{level}");
+    }
+    let short = told(&log(Some((20.0, 8.74)), 25.0));
+    assert!(short.len() == 1 && short[0].contains("look now, and rinse if it is there"), "{short:?}");
+    // The level of what was rinsed says nothing of what is on.
+    let again = [of(4.0, Noted::Begun), seen(40.0, 9.0), of(41.0, Noted::Rinsed), of(60.0, Noted::Begun)];
+    let again = told(&[&again[..], &[feels(80.0, Comfort::Fine)]].concat());
+    assert!(again.len() == 1 && again[0].contains("look now, and rinse if it is there"), "{again:?}");
+    for sign in [
+        strand(29.0, Elasticity::Reduced),
+        strand(29.0, Elasticity::Poor),
+        feels(29.0, Comfort::Itching),
+        feels(29.0, Comfort::Burning),
+        foil(29.0, FoilHeat::Swollen),
+    ] {
+        let found = told(&[log(Some((20.0, 8.0)), 25.0), vec![sign.clone()]].concat());
+        assert!(found.iter().all(|text| !text.contains("look now") && !text.contains("at the latest")), "{found:?}");
+        let slow = found.iter().any(|text| text == "rinse now: a strand returns slowly");
+        let want = sign.elasticity == Some(Elasticity::Reduced);
+        assert_eq!(slow, want, "{sign:?}: {found:?}");
+    }
+}
+
 /// What nobody looked at since it is on is looked at at the planned minute; a look at what was on before does not count.
 #[test]
 fn what_nobody_looked_at_is_looked_at_when_its_planned_time_is_up() {
-    let told = |entries: &[LogEntry]| {
-        let so_far = replay(entries);
-        let found = rest_of_service(&plan(&file(OWN)).unwrap(), &so_far, &[]).instructions;
-        let of_nape = found.into_iter().filter(|one| one.section.as_deref() == Some("nape"));
-        of_nape.map(|one| one.text).collect::<Vec<_>>()
-    };
     assert_eq!(told(&log(None, 19.0)), Vec::<String>::new());
     let look = "the planned time is up, and nobody looked at its level: look now, and rinse if it is there; rinse at minute 54 at the \
                 latest, whatever the level";
